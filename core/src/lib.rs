@@ -1,0 +1,32 @@
+//! Recipe-formula maths for workshops that pour soft plastic in small batches.
+//!
+//! Data flow one way through the modules: text → amount → mass → mix → calculation → plan → sheet.
+
+#![no_std]
+#![forbid(unsafe_code)]
+#![deny(missing_docs)]
+// Nothing panics on input, through any door: a caught panic costs a C host its state and a
+// trap costs a WebAssembly host its instance, so what could panic is not written.
+#![cfg_attr(
+    not(test),
+    deny(
+        clippy::unwrap_used,   // a missing value is an error with a name
+        clippy::expect_used,   // likewise
+        clippy::indexing_slicing, // an index from input may be out of range: use get
+        clippy::string_slice,  // a byte offset may fall inside a character
+        clippy::panic,         // says itself
+        clippy::unreachable,   // what the types cannot exclude is an error
+        clippy::integer_division_remainder_used, // a zero divisor panics: use checked_div, checked_rem
+    )
+)]
+#![deny(clippy::disallowed_methods)] // see clippy.toml: the same bits on every target
+
+extern crate alloc;
+#[cfg(test)]
+extern crate std;
+
+pub mod fault;
+pub mod quantity;
+
+pub use fault::{Diagnose, Fault, Faults};
+pub use uom;

@@ -1,0 +1,7 @@
+//! Quantities, exact units, and amounts as a person measures them.
+
+#[rustfmt::skip]
+pub use uom::si::f64::{
+    Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient,
+    TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
+};

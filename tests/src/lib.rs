@@ -1,0 +1,1 @@
+//! Checks of pourwright against sources outside the project, and the readable second implementation.
