@@ -1,1 +1,3 @@
-//! Checks of pourwright against sources outside the project, and the readable second implementation.
+//! The readable second implementation: the library's maths once more in plain `f64`, without cleverness.
+//!
+//! Slow and short on purpose. Nothing here calls the library; the tests compare the two.
