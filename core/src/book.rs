@@ -1,0 +1,173 @@
+//! A shop's book, ready for planning: materials, formulas, molds, products, tools and limits.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use crate::formula::{Formula, Overlap};
+use crate::mix::{MaterialId, Materials};
+use crate::plan::measures::Bench;
+use crate::quantity::{Length, Mass, System, Volume};
+use crate::words::words;
+
+/// A shop's book. Its lists are sorted by name, so that the same book gives the same plan
+/// however it was written.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Book {
+    /// Whose it is.
+    pub shop: Option<String>,
+    /// What a cup, a spoon and a fluid ounce hold.
+    pub system: System,
+    /// Height of the shop above sea level.
+    pub altitude: Option<Length>,
+    /// The materials.
+    pub materials: Materials,
+    /// The plastisol that a formula without a base goes into.
+    pub default_base: Option<MaterialId>,
+    /// The formulas, by name.
+    pub formulas: Vec<Formula>,
+    /// The molds, by name.
+    pub molds: Vec<Mold>,
+    /// The products, by name.
+    pub products: Vec<Product>,
+    /// Balance, spoons and marked cups.
+    pub tools: Bench,
+    /// The cups as vessels, in the order of the tools' cups.
+    pub vessels: Vec<Vessel>,
+    /// The injectors.
+    pub injector: Injector,
+    /// How the shop works.
+    pub limits: Limits,
+}
+
+/// A mold: what one shot fills.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Mold {
+    /// Name in the book.
+    pub name: String,
+    /// Its cavities, one entry a shape, by shape.
+    pub cavities: Vec<Cavities>,
+    /// Volume of the sprue of one shot.
+    pub sprue: Volume,
+    /// Share f of a cavity's contraction that it draws from the sprue; `None`: not known.
+    pub feed: Option<f64>,
+    /// Share φ of air in the shot plastic.
+    pub voids: f64,
+    /// Share of pieces that are not fit to sell, where it differs from the shop's.
+    pub rejects: Option<f64>,
+    /// Mass added to each shot by topping off and holding.
+    pub top: Mass,
+}
+
+/// The cavities of one shape.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Cavities {
+    /// The shape, in a mold with unlike cavities.
+    pub shape: Option<String>,
+    /// How many.
+    pub count: u32,
+    /// Volume of one.
+    pub volume: Volume,
+}
+
+/// A mold and what is shot into it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Product {
+    /// Name in the book.
+    pub name: String,
+    /// Index among the book's molds.
+    pub mold: usize,
+    /// One layer, or those of a laminated piece.
+    pub layers: Vec<Layer>,
+}
+
+/// One color of a piece.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Layer {
+    /// Indices among the book's formulas.
+    pub formulas: Vec<usize>,
+    /// Its share of the cavity and the sprue; the shares of a piece sum to 1.
+    pub share: f64,
+    /// What happens where two of its formulas dose the same material.
+    pub overlap: Overlap,
+}
+
+/// What a cup costs a pot.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Vessel {
+    /// What stays on its wall when it has been poured out.
+    pub film: Mass,
+    /// What cannot be drawn from its bottom.
+    pub heel: Mass,
+}
+
+/// The injectors: alike.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Injector {
+    /// What one takes up at most.
+    pub holds: Volume,
+    /// What stays in it and is lost at each cleaning or cold stop.
+    pub keeps: Volume,
+    /// How many there are.
+    pub count: u32,
+}
+
+words! {
+    /// What becomes of sprues.
+    pub enum Sprues {
+        /// They are kept as left-over.
+        Keep = "keep",
+        /// They go back into the pot while it is hot, which is one more heat.
+        MeltAgain = "melt-again",
+    }
+}
+
+/// How the shop works.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limits {
+    /// Share of pieces that are not fit to sell, 0 unless stated.
+    pub rejects: f64,
+    /// How sure the number of good pieces shall be, 90 % unless stated
+    /// (common practice, no source).
+    pub confidence: f64,
+    /// Largest relative error of a dose, 5 % unless stated (common practice, no source).
+    pub tolerance: f64,
+    /// Most solids in a mix by true volume, 30 % unless stated (common practice, no source).
+    pub solids: f64,
+    /// The least that the oven heats evenly.
+    pub least_pot: Option<Volume>,
+    /// What becomes of sprues, kept unless stated.
+    pub sprues: Sprues,
+}
+
+impl Default for Limits {
+    fn default() -> Self {
+        Self {
+            rejects: 0.0,
+            confidence: 0.9,
+            tolerance: 0.05,
+            solids: 0.3,
+            least_pot: None,
+            sprues: Sprues::Keep,
+        }
+    }
+}
+
+impl Book {
+    /// Index of the formula named `name`.
+    #[must_use]
+    pub fn find_formula(&self, name: &str) -> Option<usize> {
+        self.formulas.binary_search_by(|formula| formula.name.as_str().cmp(name)).ok()
+    }
+
+    /// Index of the mold named `name`.
+    #[must_use]
+    pub fn find_mold(&self, name: &str) -> Option<usize> {
+        self.molds.binary_search_by(|mold| mold.name.as_str().cmp(name)).ok()
+    }
+
+    /// Index of the product named `name`.
+    #[must_use]
+    pub fn find_product(&self, name: &str) -> Option<usize> {
+        self.products.binary_search_by(|product| product.name.as_str().cmp(name)).ok()
+    }
+}

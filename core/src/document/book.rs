@@ -1,0 +1,440 @@
+//! The book: a shop's materials, formulas, molds, products, tools and limits, as it is written.
+
+use alloc::collections::BTreeMap;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use serde_json::Value;
+
+use super::reader::{Name, Node, Read, entry};
+use super::written::{Percent, Sourced, Written};
+use crate::book::Sprues;
+use crate::fault::Fault;
+use crate::formula::Overlap;
+use crate::material::Kind;
+use crate::quantity::{
+    Amount, Length, Mass, MassDensity, SpecificHeatCapacity, System, TemperatureCoefficient,
+    ThermodynamicTemperature, Volume,
+};
+use crate::words::words;
+
+words! {
+    /// The format of the documents and its version. A minor version only adds.
+    pub enum Format {
+        /// Version 1.0.
+        V1 = "pourwright/1.0",
+    }
+}
+
+entry! {
+    /// A shop's book.
+    pub struct BookDocument {
+        required {
+            /// The format and its version.
+            format: Format,
+            /// What a cup, a spoon and a fluid ounce hold.
+            measures: System,
+            /// Materials by name.
+            materials: BTreeMap<String, MaterialEntry>,
+            /// Formulas by name.
+            formulas: BTreeMap<String, FormulaEntry>,
+            /// Molds by name.
+            molds: BTreeMap<String, MoldEntry>,
+            /// The tools on the bench.
+            bench: BenchEntry,
+        }
+        optional {
+            /// Whose book it is.
+            shop: String,
+            /// Anything a reader should know of it.
+            about: String,
+            /// Height of the shop above sea level.
+            altitude: Written<Length>,
+            /// The plastisol that a formula without a base goes into.
+            default_base: Name,
+            /// Products by name: a mold and what is shot into it.
+            products: BTreeMap<String, ProductEntry>,
+            /// How the shop works.
+            limits: LimitsEntry,
+        }
+    }
+}
+
+entry! {
+    /// A material. What is not known is left out; a calculation that needs it says so.
+    pub struct MaterialEntry {
+        required {
+            /// What it is for.
+            kind: Kind,
+        }
+        optional {
+            /// A row of the starter table whose properties fill in what is left out here.
+            like: Name,
+            /// True density at 20 °C; of a plastisol, that of the liquid.
+            density: Sourced<MassDensity>,
+            /// Density of the fused plastisol at 20 °C.
+            fused: Sourced<MassDensity>,
+            /// Density of the powder as a level spoon holds it.
+            as_scooped: Sourced<MassDensity>,
+            /// Mass or volume of one drop from the shop's bottle.
+            drop: SourcedDrop,
+            /// Volumetric thermal expansion, per kelvin.
+            expansion: Sourced<TemperatureCoefficient>,
+            /// Specific heat.
+            specific_heat: Sourced<SpecificHeatCapacity>,
+            /// Lowest and highest temperature at which it is shot.
+            shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
+            /// Price per package, such as "58.00 USD per 1 gal".
+            price: PriceText,
+            /// Largest relative error of a dose of it.
+            tolerance: Percent,
+            /// What it is called at full length.
+            name: String,
+            /// Anything else worth knowing.
+            notes: String,
+        }
+    }
+}
+
+/// One drop: a mass or a volume.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum SourcedDrop {
+    /// Its mass.
+    Mass(Sourced<Mass>),
+    /// Its volume.
+    Volume(Sourced<Volume>),
+}
+
+impl Read for SourcedDrop {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let mut of_volume = Vec::new();
+        if let Some(volume) = Sourced::read(node, &mut of_volume) {
+            return Some(Self::Volume(volume));
+        }
+        Sourced::read(node, faults).map(Self::Mass)
+    }
+}
+
+/// A price per package, as text.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PriceText(pub crate::price::Price);
+
+impl serde::Serialize for PriceText {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(&self.0)
+    }
+}
+
+impl<'de> serde::Deserialize<'de> for PriceText {
+    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        text.parse().map(Self).map_err(serde::de::Error::custom)
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for PriceText {
+    fn schema_name() -> alloc::borrow::Cow<'static, str> {
+        "Price".into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "type": "string",
+            "description": "Money per package, such as \"58.00 USD per 1 gal\".",
+        })
+    }
+}
+
+impl Read for PriceText {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let text = String::read(node, faults)?;
+        super::written::keep(text.parse(), node, faults).map(Self)
+    }
+}
+
+impl<A: Read, B: Read> Read for (A, B) {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let Some([first, second]) = node.value.as_array().map(Vec::as_slice) else {
+            faults.push(node.mismatch("a list of two: [ lowest, highest ]"));
+            return None;
+        };
+        let first = A::read(&node.child("0", first), faults);
+        let second = B::read(&node.child("1", second), faults);
+        Some((first?, second?))
+    }
+}
+
+entry! {
+    /// A formula: doses per amount of base.
+    pub struct FormulaEntry {
+        required {
+            /// Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished".
+            doses: BTreeMap<String, Amount>,
+        }
+        optional {
+            /// The amount of base that the doses are for; needed unless all are per cents.
+            per: Amount,
+            /// The base: a plastisol, or a blend of plastisols with an amount each.
+            base: BaseEntry,
+            /// Anything worth knowing.
+            notes: String,
+        }
+    }
+}
+
+/// The base of a formula.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum BaseEntry {
+    /// One plastisol.
+    One(Name),
+    /// A blend, each plastisol with an amount.
+    Blend(BTreeMap<String, Amount>),
+}
+
+impl Read for BaseEntry {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::String(_) => Name::read(node, faults).map(Self::One),
+            Value::Object(_) => BTreeMap::read(node, faults).map(Self::Blend),
+            _ => {
+                faults.push(node.mismatch(
+                    "the name of a plastisol, or a blend: { \"soft\": \"3 cup\", \"hard\": \"1 cup\" }",
+                ));
+                None
+            }
+        }
+    }
+}
+
+entry! {
+    /// A mold: what one shot fills.
+    pub struct MoldEntry {
+        required {
+            /// How many like cavities it has, or a list of unlike ones.
+            cavities: CavitiesEntry,
+        }
+        optional {
+            /// Volume of one cavity: "9.5 mL", or by the water it holds:
+            /// { "water": "9.47 g", "at": "22 °C" }.
+            cavity: CavityVolume,
+            /// Volume of the sprue of one shot.
+            sprue: Written<Volume>,
+            /// Share of a cavity's contraction that it draws from the sprue while it cools.
+            feed: Percent,
+            /// Share of air in the shot plastic.
+            voids: Percent,
+            /// Share of pieces that are not fit to sell; else that of the limits.
+            rejects: Percent,
+            /// Mass added to each shot by topping off and holding.
+            top: Written<Mass>,
+            /// Anything worth knowing.
+            notes: String,
+        }
+    }
+}
+
+/// The cavities of a mold.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum CavitiesEntry {
+    /// So many like ones.
+    Like(u32),
+    /// Unlike ones, by shape.
+    Unlike(BTreeMap<String, CavityEntry>),
+}
+
+impl Read for CavitiesEntry {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::Number(_) => u32::read(node, faults).map(Self::Like),
+            Value::Object(_) => BTreeMap::read(node, faults).map(Self::Unlike),
+            _ => {
+                faults.push(node.mismatch(
+                    "a number of cavities, or unlike ones by shape: { \"long\": { \"count\": 2, \"cavity\": \"9.5 mL\" } }",
+                ));
+                None
+            }
+        }
+    }
+}
+
+entry! {
+    /// The cavities of one shape in a mold with unlike ones.
+    pub struct CavityEntry {
+        required {
+            /// How many of them.
+            count: u32,
+            /// Volume of one.
+            cavity: CavityVolume,
+        }
+        optional {}
+    }
+}
+
+/// The volume of a cavity, stated or weighed with water.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum CavityVolume {
+    /// By the water that it holds.
+    Water(WaterEntry),
+    /// Stated.
+    Volume(Written<Volume>),
+}
+
+entry! {
+    /// The water that a cavity holds, weighed in air.
+    pub struct WaterEntry {
+        required {
+            /// What the balance reads.
+            water: Written<Mass>,
+            /// Temperature of the water.
+            at: Written<ThermodynamicTemperature>,
+        }
+        optional {}
+    }
+}
+
+impl Read for CavityVolume {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::Object(fields) if !fields.contains_key("unit") => {
+                WaterEntry::read(node, faults).map(Self::Water)
+            }
+            _ => Written::read(node, faults).map(Self::Volume),
+        }
+    }
+}
+
+entry! {
+    /// A product: a mold and the plastic that is shot into it.
+    pub struct ProductEntry {
+        required {
+            /// The mold.
+            mold: Name,
+        }
+        optional {
+            /// The formulas of a piece of one color: a color and a body.
+            formulas: Vec<Name>,
+            /// What happens where two of these formulas dose the same material.
+            overlap: Overlap,
+            /// The layers of a laminated piece.
+            layers: Vec<LayerEntry>,
+            /// Anything worth knowing.
+            notes: String,
+        }
+    }
+}
+
+entry! {
+    /// One color of a laminated piece.
+    pub struct LayerEntry {
+        required {
+            /// Its formulas: a color and a body.
+            formulas: Vec<Name>,
+            /// Its share of the cavity and the sprue.
+            share: Percent,
+        }
+        optional {
+            /// What happens where two of these formulas dose the same material.
+            overlap: Overlap,
+        }
+    }
+}
+
+entry! {
+    /// The tools on the bench.
+    pub struct BenchEntry {
+        required {
+            /// The cups a pot is mixed and heated in.
+            cups: Vec<CupEntry>,
+            /// The injector.
+            injector: InjectorEntry,
+        }
+        optional {
+            /// The balance.
+            balance: BalanceEntry,
+            /// Level spoons by what they hold.
+            spoons: Vec<Written<Volume>>,
+            /// The most drops that are still counted.
+            most_drops: u32,
+        }
+    }
+}
+
+entry! {
+    /// A cup.
+    pub struct CupEntry {
+        required {
+            /// What it holds up to its highest mark.
+            holds: Written<Volume>,
+        }
+        optional {
+            /// The step between its marks; without it only the highest mark counts.
+            marks: Written<Volume>,
+            /// What stays on its wall when it has been poured out.
+            film: Written<Mass>,
+            /// What cannot be drawn from its bottom.
+            heel: Written<Mass>,
+        }
+    }
+}
+
+entry! {
+    /// An injector.
+    pub struct InjectorEntry {
+        required {
+            /// What it takes up at most.
+            holds: Written<Volume>,
+        }
+        optional {
+            /// What stays in it and is lost at each cleaning or cold stop.
+            keeps: Written<Volume>,
+            /// How many of them there are; a laminate of two layers takes two.
+            count: u32,
+        }
+    }
+}
+
+entry! {
+    /// A balance.
+    pub struct BalanceEntry {
+        required {
+            /// The step of its display.
+            reads: Written<Mass>,
+        }
+        optional {
+            /// The least it weighs.
+            from: Written<Mass>,
+            /// The most it weighs.
+            to: Written<Mass>,
+        }
+    }
+}
+
+entry! {
+    /// How the shop works.
+    pub struct LimitsEntry {
+        required {}
+        optional {
+            /// Share of pieces that are not fit to sell.
+            rejects: Percent,
+            /// How sure the number of good pieces shall be.
+            confidence: Percent,
+            /// Largest relative error of a dose, unless its material says otherwise.
+            tolerance: Percent,
+            /// Most solids in a mix, by true volume.
+            solids: Percent,
+            /// The least that the oven heats evenly.
+            least_pot: Written<Volume>,
+            /// What becomes of sprues.
+            sprues: Sprues,
+        }
+    }
+}

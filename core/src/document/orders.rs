@@ -1,0 +1,58 @@
+//! The order list of a day, as it is written.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::book::{Format, LayerEntry};
+use super::reader::{Name, entry};
+use crate::formula::Overlap;
+
+entry! {
+    /// A day's orders.
+    pub struct OrdersDocument {
+        required {
+            /// The format and its version.
+            format: Format,
+            /// The order lines.
+            lines: Vec<OrderLine>,
+        }
+        optional {
+            /// The day, as the shop writes it.
+            day: String,
+            /// Anything a reader should know of it.
+            about: String,
+        }
+    }
+}
+
+entry! {
+    /// One line of an order: a product, or a mold with formulas or layers, and how many.
+    pub struct OrderLine {
+        required {
+            /// The order it belongs to.
+            order: Name,
+        }
+        optional {
+            /// A product of the book.
+            product: Name,
+            /// A mold of the book, where no product is named.
+            mold: Name,
+            /// The formulas of a piece of one color.
+            formulas: Vec<Name>,
+            /// What happens where two of these formulas dose the same material.
+            overlap: Overlap,
+            /// The layers of a laminated piece.
+            layers: Vec<LayerEntry>,
+            /// The shape, in a mold with unlike cavities.
+            shape: Name,
+            /// How many pieces.
+            pieces: u32,
+            /// How many packs, where it is sold by the pack.
+            packs: u32,
+            /// Pieces in a pack.
+            pack_of: u32,
+            /// The day it was promised for, as YYYY-MM-DD.
+            promised: String,
+        }
+    }
+}

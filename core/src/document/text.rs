@@ -1,0 +1,192 @@
+//! JSON text to a JSON value, with every duplicate key found.
+//!
+//! `serde_json` keeps the last of two equal keys and says nothing, so that half of what
+//! somebody wrote would be lost; duplicates can only be seen here, in the text.
+
+use alloc::borrow::ToOwned;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use core::cell::RefCell;
+use core::fmt;
+
+use serde::de::{DeserializeSeed, Deserializer, Error as _, MapAccess, SeqAccess, Visitor};
+use serde_json::{Map, Number, Value};
+
+use super::reader::pointer;
+use crate::fault::{Fault, Faults};
+
+/// Longest document read, in bytes: far beyond a shop's book, and small enough that
+/// a hostile one cannot take the host down.
+pub const LONGEST_DOCUMENT: usize = 16 << 20;
+
+/// Reads `text` as one JSON value.
+///
+/// # Errors
+/// A text that is not JSON, is longer than [`LONGEST_DOCUMENT`], or has a key twice in one object.
+pub fn parse(text: &str) -> Result<Value, Faults> {
+    if text.len() > LONGEST_DOCUMENT {
+        return Err(Faults::from(Fault {
+            code: "document-too-long".into(),
+            path: String::new(),
+            message: format!("The document is {} bytes long.", text.len()),
+            help: format!("Split it: up to {LONGEST_DOCUMENT} bytes are read."),
+        }));
+    }
+    let duplicates = RefCell::new(Vec::new());
+    let mut reader = serde_json::Deserializer::from_str(text);
+    let read = Tree { path: &Path::Root, duplicates: &duplicates }
+        .deserialize(&mut reader)
+        .and_then(|value| reader.end().map(|()| value));
+    let value = read.map_err(|error| Faults::from(not_json(&error)))?;
+    match Faults::from_vec(duplicates.into_inner()) {
+        Some(faults) => Err(faults),
+        None => Ok(value),
+    }
+}
+
+fn not_json(error: &serde_json::Error) -> Fault {
+    let text = error.to_string();
+    let reason = text.split(" at line ").next().unwrap_or(&text).to_owned();
+    Fault {
+        code: "not-json".into(),
+        path: String::new(),
+        message: format!(
+            "The text is not JSON: {reason}, at line {}, column {}.",
+            error.line(),
+            error.column()
+        ),
+        help: "Look there for a missing or extra comma, quote or bracket; names and texts stand in double quotes.".into(),
+    }
+}
+
+/// Where in the document the reader is, without allocation until a fault needs it in words.
+enum Path<'a> {
+    Root,
+    Key(&'a Path<'a>, &'a str),
+    Index(&'a Path<'a>, usize),
+}
+
+impl Path<'_> {
+    fn render(&self) -> String {
+        match self {
+            Self::Root => String::new(),
+            Self::Key(parent, key) => pointer(&parent.render(), key),
+            Self::Index(parent, index) => pointer(&parent.render(), &index.to_string()),
+        }
+    }
+}
+
+struct Tree<'a> {
+    path: &'a Path<'a>,
+    duplicates: &'a RefCell<Vec<Fault>>,
+}
+
+impl<'de> DeserializeSeed<'de> for Tree<'_> {
+    type Value = Value;
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Value, D::Error> {
+        deserializer.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for Tree<'_> {
+    type Value = Value;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a JSON value")
+    }
+
+    fn visit_bool<E>(self, value: bool) -> Result<Value, E> {
+        Ok(Value::Bool(value))
+    }
+
+    fn visit_i64<E>(self, value: i64) -> Result<Value, E> {
+        Ok(Value::Number(value.into()))
+    }
+
+    fn visit_u64<E>(self, value: u64) -> Result<Value, E> {
+        Ok(Value::Number(value.into()))
+    }
+
+    fn visit_f64<E: serde::de::Error>(self, value: f64) -> Result<Value, E> {
+        Number::from_f64(value).map(Value::Number).ok_or_else(|| E::custom("a number is too large"))
+    }
+
+    fn visit_str<E>(self, value: &str) -> Result<Value, E> {
+        Ok(Value::String(value.to_owned()))
+    }
+
+    fn visit_unit<E>(self) -> Result<Value, E> {
+        Ok(Value::Null)
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<Value, A::Error> {
+        let mut values = Vec::new();
+        loop {
+            let path = Path::Index(self.path, values.len());
+            match list.next_element_seed(Tree { path: &path, duplicates: self.duplicates })? {
+                Some(value) => values.push(value),
+                None => return Ok(Value::Array(values)),
+            }
+        }
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Value, A::Error> {
+        let mut fields = Map::new();
+        while let Some(key) = map.next_key::<String>()? {
+            let path = Path::Key(self.path, &key);
+            let value =
+                map.next_value_seed(Tree { path: &path, duplicates: self.duplicates })?;
+            if fields.contains_key(&key) {
+                let mut found = self
+                    .duplicates
+                    .try_borrow_mut()
+                    .map_err(|_| A::Error::custom("the list of duplicates is in use"))?;
+                found.push(Fault {
+                    code: "duplicate-key".into(),
+                    path: path.render(),
+                    message: format!("\"{key}\" stands here twice."),
+                    help: "Keep one of the two, or give them different names.".into(),
+                });
+            }
+            fields.insert(key, value);
+        }
+        Ok(Value::Object(fields))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn all_duplicates_are_found_at_once() {
+        let faults =
+            parse(r#"{"a": 1, "b": [{"c/d": 1, "c/d": 2}], "a": 2}"#).expect_err("two duplicates");
+        let paths: Vec<&str> = faults.iter().map(|fault| fault.path.as_str()).collect();
+        assert_eq!(paths, ["/b/0/c~1d", "/a"]);
+    }
+
+    #[test]
+    fn a_slip_of_syntax_says_the_line() {
+        let faults = parse("{\n  \"a\": 1,\n}").expect_err("trailing comma");
+        let fault = faults.iter().next().expect("one");
+        assert_eq!(fault.code, "not-json");
+        assert!(fault.message.contains("line 3"), "{}", fault.message);
+    }
+
+    #[test]
+    fn deep_nesting_is_refused_without_a_crash() {
+        let text = "[".repeat(100_000);
+        assert!(parse(&text).is_err());
+    }
+
+    #[test]
+    fn numbers_keep_their_bits() {
+        let value = parse("[0.1, 1e-320, 18446744073709551615]").expect("numbers");
+        assert_eq!(value[0].as_f64(), Some(0.1));
+        assert_eq!(value[1].as_f64(), Some(1e-320));
+        assert_eq!(value[2].as_u64(), Some(u64::MAX));
+    }
+}

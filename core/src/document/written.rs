@@ -1,0 +1,327 @@
+//! Quantities as a document writes them: read at once, kept as written, resolved to numbers later.
+
+use alloc::borrow::{Cow, ToOwned};
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use core::marker::PhantomData;
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde_json::Value;
+
+use super::reader::{Fields, Node, Read};
+use crate::fault::Fault;
+use crate::quantity::{
+    Amount, AmountError, Dimension, Measurable, Measured, MeasuredAmount, Rational, System,
+};
+
+/// A quantity of the kind `Q` as it was written: `"1/4 cup"`, `"0.044 g ± 0.003"`, or
+/// `{ "value": 12.5, "unit": "g" }`.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Written<Q> {
+    amount: MeasuredAmount,
+    kind: PhantomData<Q>,
+}
+
+impl<Q: Measurable> Written<Q> {
+    /// The quantity in the measures of `system`.
+    ///
+    /// # Errors
+    /// The system lacks the unit.
+    pub fn to(&self, system: System) -> Result<Q, AmountError> {
+        self.amount.amount().to(system)
+    }
+
+    /// The same with its standard uncertainty, where one was written.
+    ///
+    /// # Errors
+    /// The system lacks the unit.
+    pub fn measured(&self, system: System) -> Result<Measured<Q>, AmountError> {
+        self.amount.to(system)
+    }
+
+    /// As it was written.
+    #[must_use]
+    pub fn amount(&self) -> &Amount {
+        self.amount.amount()
+    }
+}
+
+impl<Q: Measurable> TryFrom<MeasuredAmount> for Written<Q> {
+    type Error = AmountError;
+
+    fn try_from(amount: MeasuredAmount) -> Result<Self, AmountError> {
+        amount.amount().expect_dimension(Q::DIMENSION)?;
+        Ok(Self { amount, kind: PhantomData })
+    }
+}
+
+impl<Q> Serialize for Written<Q> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        self.amount.serialize(serializer)
+    }
+}
+
+impl<'de, Q: Measurable> Deserialize<'de> for Written<Q> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let amount = MeasuredAmount::deserialize(deserializer)?;
+        Self::try_from(amount).map_err(serde::de::Error::custom)
+    }
+}
+
+#[cfg(feature = "schema")]
+impl<Q: Measurable> schemars::JsonSchema for Written<Q> {
+    fn schema_name() -> Cow<'static, str> {
+        MeasuredAmount::schema_name()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        MeasuredAmount::json_schema(generator)
+    }
+}
+
+impl<Q: Measurable> Read for Written<Q> {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let amount = read_amount(node, MeasuredAmount::parse, faults)?;
+        keep(Self::try_from(amount), node, faults)
+    }
+}
+
+impl Read for Amount {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        read_amount(node, Self::parse, faults)
+    }
+}
+
+/// Reads an amount from its text, or from a program's `{ "value": 12.5, "unit": "g" }`.
+fn read_amount<T>(
+    node: &Node<'_>,
+    parse: impl Fn(&str) -> Result<T, AmountError>,
+    faults: &mut Vec<Fault>,
+) -> Option<T> {
+    match node.value {
+        Value::String(text) => keep(parse(text), node, faults),
+        Value::Object(_) => {
+            let mut fields = Fields::open(node, faults)?;
+            let value = fields.required::<serde_json::Number>("value", faults);
+            let unit = fields.required::<String>("unit", faults);
+            fields.close(faults);
+            keep(parse(&format!("{} {}", value?, unit?)), node, faults)
+        }
+        Value::Number(number) => {
+            keep(parse(&number.to_string()), node, faults)
+        }
+        _ => {
+            faults.push(node.mismatch("an amount in double quotes, such as \"1/4 cup\" or \"12.5 g\""));
+            None
+        }
+    }
+}
+
+impl Read for serde_json::Number {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::Number(number) => Some(number.clone()),
+            _ => {
+                faults.push(node.mismatch("a number"));
+                None
+            }
+        }
+    }
+}
+
+/// The value, or the fault that it could not be had.
+pub(crate) fn keep<T, E: crate::fault::Diagnose>(
+    result: Result<T, E>,
+    node: &Node<'_>,
+    faults: &mut Vec<Fault>,
+) -> Option<T> {
+    result.map_err(|error| faults.push(node.fault(&error))).ok()
+}
+
+/// A property with where it comes from: `"1.03 g/mL"`, or
+/// `{ "value": "1.03 g/mL ± 0.01", "source": "supplier's sheet" }`.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sourced<Q> {
+    /// The quantity.
+    pub value: Written<Q>,
+    /// Where it comes from.
+    pub source: Option<String>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged, bound(deserialize = "Q: Measurable"))]
+#[cfg_attr(feature = "schema", schemars(bound = "Q: Measurable"))]
+enum SourcedForm<Q> {
+    #[serde(deserialize_with = "deserialize_with_source")]
+    WithSource(WithSource<Q>),
+    Plain(Written<Q>),
+}
+
+#[derive(Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields, bound(deserialize = "Q: Measurable"))]
+#[cfg_attr(feature = "schema", schemars(bound = "Q: Measurable"))]
+struct WithSource<Q> {
+    /// The quantity.
+    value: Written<Q>,
+    /// Where it comes from.
+    source: String,
+}
+
+fn deserialize_with_source<'de, D: Deserializer<'de>, Q: Measurable>(
+    deserializer: D,
+) -> Result<WithSource<Q>, D::Error> {
+    WithSource::deserialize(deserializer)
+}
+
+impl<Q: Measurable> Sourced<Q> {
+    /// The quantity with its uncertainty and source.
+    ///
+    /// # Errors
+    /// The system lacks the unit.
+    pub fn measured(&self, system: System) -> Result<Measured<Q>, AmountError> {
+        let mut measured = self.value.measured(system)?;
+        measured.source.clone_from(&self.source);
+        Ok(measured)
+    }
+}
+
+impl<Q: Measurable> Serialize for Sourced<Q> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        match self.source.clone() {
+            Some(source) => {
+                WithSource { value: self.value.clone_written(), source }.serialize(serializer)
+            }
+            None => self.value.serialize(serializer),
+        }
+    }
+}
+
+impl<Q> Written<Q> {
+    fn clone_written(&self) -> Self {
+        Self { amount: self.amount.clone(), kind: PhantomData }
+    }
+}
+
+impl<'de, Q: Measurable> Deserialize<'de> for Sourced<Q> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        Ok(match SourcedForm::deserialize(deserializer)? {
+            SourcedForm::WithSource(WithSource { value, source }) => {
+                Self { value, source: Some(source) }
+            }
+            SourcedForm::Plain(value) => Self { value, source: None },
+        })
+    }
+}
+
+#[cfg(feature = "schema")]
+impl<Q: Measurable> schemars::JsonSchema for Sourced<Q> {
+    fn schema_name() -> Cow<'static, str> {
+        "Sourced".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        SourcedForm::<Q>::json_schema(generator)
+    }
+}
+
+impl<Q: Measurable> Read for Sourced<Q> {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::Object(fields) if !fields.contains_key("unit") => {
+                let mut fields = Fields::open(node, faults)?;
+                let value = fields.required("value", faults);
+                let source = fields.optional("source", faults);
+                fields.close(faults);
+                Some(Self { value: value?, source: source? })
+            }
+            _ => Some(Self { value: Written::read(node, faults)?, source: None }),
+        }
+    }
+}
+
+/// A share from 0 % to 100 %, where its field says of what: `"3 %"`.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Percent(Rational);
+
+impl Percent {
+    /// The share as a number from 0 to 1.
+    #[must_use]
+    pub fn share(self) -> f64 {
+        Rational::new(1, 100).checked_mul(self.0).map_or(f64::NAN, Rational::to_f64)
+    }
+
+    fn parse(text: &str) -> Option<Self> {
+        let number = text.strip_suffix('%')?.trim_end();
+        let percent = Rational::parse_decimal(number)?;
+        let range = Rational::from_integer(0)..=Rational::from_integer(100);
+        range.contains(&percent).then_some(Self(percent))
+    }
+}
+
+impl core::fmt::Display for Percent {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        write!(f, "{} %", self.0)
+    }
+}
+
+impl Serialize for Percent {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Percent {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = Cow::<'_, str>::deserialize(deserializer)?;
+        Self::parse(&text)
+            .ok_or_else(|| serde::de::Error::custom(format!("\"{text}\" is no share in per cent")))
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Percent {
+    fn schema_name() -> Cow<'static, str> {
+        "Percent".into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "type": "string",
+            "description": "A share from 0 % to 100 %, such as \"3 %\".",
+            "pattern": r"^\d+(\.\d+)? ?%$"
+        })
+    }
+}
+
+impl Read for Percent {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let read = node.value.as_str().and_then(Self::parse);
+        if read.is_none() {
+            faults.push(node.mismatch("a share from 0 % to 100 % in double quotes, such as \"3 %\""));
+        }
+        read
+    }
+}
+
+/// The dimension that a dose may have, for a message that lists them.
+pub(crate) const DOSE_DIMENSIONS: [Dimension; 4] =
+    [Dimension::VOLUME, Dimension::MASS, Dimension::COUNT, Dimension::RATIO];
+
+impl<Q: Measurable> Written<Q> {
+    /// Wraps a quantity that a program made.
+    ///
+    /// # Errors
+    /// The amount is not of this kind.
+    pub fn from_amount(amount: Amount) -> Result<Self, AmountError> {
+        Self::try_from(MeasuredAmount::exact(amount))
+    }
+}
+
+impl<Q> core::fmt::Display for Written<Q> {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(&self.amount.to_string().to_owned())
+    }
+}

@@ -1,0 +1,617 @@
+//! Formulas: doses of materials per amount of base, and what they come to together.
+//!
+//! A formula is kept as people write it ("per 1 cup: 32 drops, 1/2 tsp"). Its recipe is the
+//! ratio r = m/m_base of each material to the mass of the base, and follows from the joint
+//! solution of all its doses. With ratios r_i of base and shares w_j of the finished mass
+//!
+//! T = m_base (1 + Σr)/(1 − Σw),  m_j = w_j T,  and back  m_base = T (1 − Σw)/(1 + Σr).
+//!
+//! Shares v_k of the finished *volume* couple mass and volume, and the two totals T, V follow from
+//!
+//! (1 − Σw) T − (Σ ρ_k v_k) V = m_base (1 + Σr)
+//! −(Σ w_j/ρ_j) T + (1 − Σv) V = V_base + Σ (r_i m_base/ρ_i).
+//!
+//! Ratios are computed as exact rationals of what was written, so that a formula written per
+//! 1, 2 or 3 cups is one and the same; an `f64` is made of them only at the end.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use num_bigint::BigInt;
+use num_rational::BigRational;
+use num_traits::{One, Signed, ToPrimitive, Zero};
+
+use crate::fault::Diagnose;
+use crate::material::{Kind, MissingProperty};
+use crate::mix::{MaterialId, Materials, Mix, MixError, Phase};
+use crate::quantity::{
+    Amount, AmountError, Basis, Dimension, Mass, MassDensity, Measurable, Rational, Reference,
+    System, Volume,
+};
+use crate::words::words;
+
+/// An amount of one material.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Dose {
+    /// Which material.
+    pub material: MaterialId,
+    /// How much, as it was written: a volume, a mass, drops, or a per cent of base or finished.
+    pub amount: Amount,
+}
+
+/// A named list of doses per amount of base.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Formula {
+    /// Name in the book.
+    pub name: String,
+    /// The amount of base that the doses are for; needed unless all of them are per cents.
+    pub per: Option<Amount>,
+    /// The base: one plastisol, or a blend by the amounts given; empty for a color formula
+    /// that goes on any base.
+    pub base: Vec<Dose>,
+    /// The doses.
+    pub doses: Vec<Dose>,
+}
+
+words! {
+    /// What happens when two formulas that are combined dose the same material.
+    pub enum Overlap {
+        /// It is an error.
+        Refuse = "refuse",
+        /// Both doses go in.
+        Add = "add",
+        /// The dose of the formula named last counts.
+        Last = "last",
+    }
+}
+
+/// One material of a recipe.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ingredient {
+    /// Which material.
+    pub material: MaterialId,
+    /// Mass per mass of base, exactly as written; of the base itself, its share.
+    pub exact: BigRational,
+    /// The same, rounded to the nearest `f64`.
+    pub ratio: f64,
+}
+
+/// The ratios of all materials to the base: what one or more formulas come to.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Recipe {
+    base: Vec<Ingredient>,
+    additives: Vec<Ingredient>,
+}
+
+impl Recipe {
+    /// Combines `formulas` into one recipe.
+    ///
+    /// Exactly one base must come out: formulas that name a base must name the same one, and
+    /// `default_base` stands in where none does.
+    ///
+    /// # Errors
+    /// No base or different ones; one material dosed twice while `overlap` refuses it; shares of
+    /// the finished mix that leave no room for the base; a missing density or drop.
+    pub fn combine(
+        formulas: &[&Formula],
+        overlap: Overlap,
+        default_base: Option<MaterialId>,
+        materials: &Materials,
+        system: System,
+    ) -> Result<Self, FormulaError> {
+        let base = Base::of(formulas, default_base, materials, system)?;
+        let mut shares: Vec<(usize, MaterialId, Share)> = Vec::new();
+        for (place, formula) in formulas.iter().enumerate() {
+            for dose in &formula.doses {
+                let share = Share::of(dose, formula, &base, materials, system)?;
+                let earlier = shares.iter().position(|(other, material, _)| {
+                    *material == dose.material && *other != place
+                });
+                match (earlier, overlap) {
+                    (Some(earlier), Overlap::Refuse) => {
+                        let first = shares.get(earlier).and_then(|(place, ..)| formulas.get(*place));
+                        return Err(FormulaError::DosedTwice {
+                            material: materials.get(dose.material)?.name.clone(),
+                            first: first.map(|formula| formula.name.clone()).unwrap_or_default(),
+                            second: formula.name.clone(),
+                        });
+                    }
+                    (Some(earlier), Overlap::Last) => {
+                        shares.remove(earlier);
+                    }
+                    _ => {}
+                }
+                shares.push((place, dose.material, share));
+            }
+        }
+        let shares: Vec<(MaterialId, Share)> =
+            shares.into_iter().map(|(_, material, share)| (material, share)).collect();
+        let additives = solve(&shares, &base, materials)?;
+        Ok(Self { base: base.parts, additives })
+    }
+
+    /// The base: the shares of its parts, which sum to 1.
+    #[must_use]
+    pub fn base(&self) -> &[Ingredient] {
+        &self.base
+    }
+
+    /// The additives, by material.
+    #[must_use]
+    pub fn additives(&self) -> &[Ingredient] {
+        &self.additives
+    }
+
+    /// Base and additives.
+    pub fn ingredients(&self) -> impl Iterator<Item = &Ingredient> {
+        self.base.iter().chain(&self.additives)
+    }
+
+    /// Total mass per mass of base, 1 + Σr.
+    #[must_use]
+    pub fn total_per_base(&self) -> f64 {
+        1.0 + self.additives.iter().fold(0.0, |sum, additive| sum + additive.ratio)
+    }
+
+    /// The mix for `base` of base.
+    ///
+    /// # Errors
+    /// The mass is negative or not finite.
+    pub fn for_base(&self, base: Mass) -> Result<Mix, MixError> {
+        let mut mix = Mix::new();
+        for ingredient in self.ingredients() {
+            mix.add(ingredient.material, base * ingredient.ratio)?;
+        }
+        Ok(mix)
+    }
+
+    /// The mix of `total` mass.
+    ///
+    /// # Errors
+    /// The mass is negative or not finite.
+    pub fn for_mass(&self, total: Mass) -> Result<Mix, MixError> {
+        self.for_base(total / self.total_per_base())
+    }
+
+    /// The mix that fills `volume` at 20 °C: as liquid in the cup, or as fused pieces.
+    ///
+    /// # Errors
+    /// A density is missing; the volume is negative or not finite.
+    pub fn for_volume(
+        &self,
+        volume: Volume,
+        phase: Phase,
+        materials: &Materials,
+    ) -> Result<Mix, MixError> {
+        let unit = self.for_base(Mass::from_si(1.0))?;
+        unit.scaled((volume / unit.volume(materials, phase)?).si())
+    }
+
+    /// Density of the base at 20 °C, as the cup measures it: 1/Σ(share/ρ).
+    ///
+    /// # Errors
+    /// A density is missing.
+    pub fn base_density(&self, materials: &Materials) -> Result<MassDensity, MixError> {
+        let mut unit = Mix::new();
+        for part in &self.base {
+            unit.add(part.material, Mass::from_si(part.ratio))?;
+        }
+        Ok(Mass::from_si(1.0) / unit.volume(materials, Phase::Liquid)?)
+    }
+
+    /// Additives whose drop is the pharmacy's and not the shop's own: those of the formulas
+    /// that dose them by drops.
+    #[must_use]
+    pub fn contains(&self, material: MaterialId) -> bool {
+        self.ingredients().any(|ingredient| ingredient.material == material)
+    }
+}
+
+/// The base that several formulas share.
+struct Base {
+    parts: Vec<Ingredient>,
+    /// 1/ρ of the base as the cup measures it, exact; `None` where a density is missing.
+    volume_per_mass: Result<BigRational, MissingProperty>,
+}
+
+impl Base {
+    fn of(
+        formulas: &[&Formula],
+        default_base: Option<MaterialId>,
+        materials: &Materials,
+        system: System,
+    ) -> Result<Self, FormulaError> {
+        let mut chosen: Option<(&str, Vec<(MaterialId, BigRational)>)> = None;
+        for formula in formulas.iter().filter(|formula| !formula.base.is_empty()) {
+            let parts = blend(formula, materials, system)?;
+            match &chosen {
+                None => chosen = Some((&formula.name, parts)),
+                Some((first, other)) if *other != parts => {
+                    return Err(FormulaError::DifferentBases {
+                        first: (*first).to_string(),
+                        second: formula.name.clone(),
+                    });
+                }
+                Some(_) => {}
+            }
+        }
+        let parts = match (chosen, default_base) {
+            (Some((_, parts)), _) => parts,
+            (None, Some(base)) => Vec::from([(base, BigRational::one())]),
+            (None, None) => {
+                let names: Vec<&str> = formulas.iter().map(|formula| formula.name.as_str()).collect();
+                return Err(FormulaError::NoBase(names.join(" + ")));
+            }
+        };
+        let volume_per_mass = volume_per_mass(&parts, materials)?;
+        let parts = parts.into_iter().map(|(material, exact)| ingredient(material, exact)).collect();
+        Ok(Self { parts, volume_per_mass })
+    }
+
+    fn volume_per_mass(&self) -> Result<&BigRational, FormulaError> {
+        self.volume_per_mass.as_ref().map_err(|missing| missing.clone().into())
+    }
+}
+
+/// The exact mass shares of a formula's base, by material.
+fn blend(
+    formula: &Formula,
+    materials: &Materials,
+    system: System,
+) -> Result<Vec<(MaterialId, BigRational)>, FormulaError> {
+    if let [only] = formula.base.as_slice() {
+        check_base(formula, only.material, materials)?;
+        return Ok(Vec::from([(only.material, BigRational::one())]));
+    }
+    let mut parts = Vec::new();
+    for part in &formula.base {
+        check_base(formula, part.material, materials)?;
+        let mass = exact_mass(part, formula, materials, system)?;
+        if !mass.is_positive() {
+            return Err(FormulaError::EmptyBase(formula.name.clone()));
+        }
+        parts.push((part.material, mass));
+    }
+    let total = parts.iter().fold(BigRational::zero(), |sum, (_, mass)| sum + mass);
+    let mut parts: Vec<_> =
+        parts.into_iter().map(|(material, mass)| (material, mass / &total)).collect();
+    parts.sort_by_key(|(material, _)| *material);
+    Ok(parts)
+}
+
+fn check_base(
+    formula: &Formula,
+    material: MaterialId,
+    materials: &Materials,
+) -> Result<(), FormulaError> {
+    let material = materials.get(material)?;
+    if material.kind == Kind::Plastisol {
+        Ok(())
+    } else {
+        Err(FormulaError::BaseIsNoPlastisol {
+            formula: formula.name.clone(),
+            material: material.name.clone(),
+            kind: material.kind,
+        })
+    }
+}
+
+fn volume_per_mass(
+    parts: &[(MaterialId, BigRational)],
+    materials: &Materials,
+) -> Result<Result<BigRational, MissingProperty>, FormulaError> {
+    let mut sum = BigRational::zero();
+    for (material, share) in parts {
+        match materials.get(*material)?.true_density("measuring the base by volume") {
+            Ok(density) => sum += share / exact(density.0.si())?,
+            Err(missing) => return Ok(Err(missing)),
+        }
+    }
+    Ok(Ok(sum))
+}
+
+/// How one dose enters the joint solution.
+enum Share {
+    /// Mass per mass of base.
+    OfBase(BigRational),
+    /// Share of the finished mass.
+    OfFinishedMass(BigRational),
+    /// Share of the finished volume, by true volume.
+    OfFinishedVolume(BigRational),
+}
+
+impl Share {
+    fn of(
+        dose: &Dose,
+        formula: &Formula,
+        base: &Base,
+        materials: &Materials,
+        system: System,
+    ) -> Result<Self, FormulaError> {
+        let material = materials.get(dose.material)?;
+        if base.parts.iter().any(|part| part.material == dose.material) {
+            return Err(FormulaError::BaseIsDosed {
+                material: material.name.clone(),
+                formula: formula.name.clone(),
+            });
+        }
+        let Some(basis) = dose.amount.basis() else {
+            let per = per_mass(formula, base, system)?;
+            return Ok(Self::OfBase(exact_mass(dose, formula, materials, system)? / per));
+        };
+        let share = big(dose.amount.si_exact(system)?);
+        Ok(match basis {
+            Basis { of: Reference::Base, by: Dimension::MASS } => Self::OfBase(share),
+            Basis { of: Reference::Base, .. } => {
+                if material.kind.is_powder() || material.as_scooped.is_some() {
+                    return Err(FormulaError::PowderByVolumeOfBase {
+                        material: material.name.clone(),
+                        formula: formula.name.clone(),
+                    });
+                }
+                let density = exact(material.true_density("a per cent by volume")?.0.si())?;
+                Self::OfBase(share * density * base.volume_per_mass()?)
+            }
+            Basis { of: Reference::Finished, by: Dimension::MASS } => Self::OfFinishedMass(share),
+            Basis { of: Reference::Finished, .. } => Self::OfFinishedVolume(share),
+        })
+    }
+}
+
+/// Exact mass of the base that a formula's doses are for.
+fn per_mass(formula: &Formula, base: &Base, system: System) -> Result<BigRational, FormulaError> {
+    let per = formula.per.as_ref().ok_or_else(|| FormulaError::NoPer(formula.name.clone()))?;
+    let amount = big(per.si_exact(system)?);
+    let mass = match per.unit().dimension() {
+        Dimension::MASS => amount,
+        Dimension::VOLUME => amount / base.volume_per_mass()?,
+        _ => {
+            return Err(FormulaError::BadAmount {
+                formula: formula.name.clone(),
+                amount: per.to_string(),
+            });
+        }
+    };
+    if mass.is_positive() { Ok(mass) } else { Err(FormulaError::EmptyBase(formula.name.clone())) }
+}
+
+/// Exact mass of a dose: m, ρV, βV or n·m_drop.
+fn exact_mass(
+    dose: &Dose,
+    formula: &Formula,
+    materials: &Materials,
+    system: System,
+) -> Result<BigRational, FormulaError> {
+    let material = materials.get(dose.material)?;
+    let amount = big(dose.amount.si_exact(system)?);
+    match (dose.amount.basis(), dose.amount.unit().dimension()) {
+        (None, Dimension::MASS) => Ok(amount),
+        (None, Dimension::VOLUME) => {
+            let density = material.by_volume("measuring it by volume")?.density();
+            Ok(amount * exact(density.si())?)
+        }
+        (None, Dimension::COUNT) => {
+            Ok(amount * exact(material.drop_mass("counting its drops")?.si())?)
+        }
+        _ => Err(FormulaError::BadAmount {
+            formula: formula.name.clone(),
+            amount: dose.amount.to_string(),
+        }),
+    }
+}
+
+/// The joint solution for one unit of base: the exact ratio of each additive, by material.
+fn solve(
+    shares: &[(MaterialId, Share)],
+    base: &Base,
+    materials: &Materials,
+) -> Result<Vec<Ingredient>, FormulaError> {
+    let density = |material: MaterialId| -> Result<BigRational, FormulaError> {
+        exact(materials.get(material)?.true_density("a per cent of finished by volume")?.0.si())
+    };
+    let by_volume = shares.iter().any(|(_, share)| matches!(share, Share::OfFinishedVolume(_)));
+    let zero = BigRational::zero;
+    // The two equations of the module's documentation, in the order of their coefficients.
+    let (mut of_mass, mut of_volume, mut mass_in_volume, mut volume_in_mass) =
+        (BigRational::one(), BigRational::one(), zero(), zero());
+    let mut mass = BigRational::one();
+    let mut volume = if by_volume { base.volume_per_mass()?.clone() } else { zero() };
+    for (material, share) in shares {
+        match share {
+            Share::OfBase(ratio) => {
+                mass += ratio;
+                if by_volume {
+                    volume += ratio / density(*material)?;
+                }
+            }
+            Share::OfFinishedMass(share) => {
+                of_mass -= share;
+                if by_volume {
+                    volume_in_mass += share / density(*material)?;
+                }
+            }
+            Share::OfFinishedVolume(share) => {
+                of_volume -= share;
+                mass_in_volume += share * density(*material)?;
+            }
+        }
+    }
+    let determinant = &of_mass * &of_volume - &mass_in_volume * &volume_in_mass;
+    if !(of_mass.is_positive() && of_volume.is_positive() && determinant.is_positive()) {
+        return Err(FormulaError::NoRoomForBase);
+    }
+    let total_mass = (&mass * &of_volume + &mass_in_volume * &volume) / &determinant;
+    let total_volume = (&of_mass * &volume + &volume_in_mass * &mass) / &determinant;
+
+    let mut ratios: Vec<(MaterialId, BigRational)> = Vec::new();
+    for (material, share) in shares {
+        let ratio = match share {
+            Share::OfBase(ratio) => ratio.clone(),
+            Share::OfFinishedMass(share) => share * &total_mass,
+            Share::OfFinishedVolume(share) => share * density(*material)? * &total_volume,
+        };
+        match ratios.iter_mut().find(|(other, _)| other == material) {
+            Some((_, sum)) => *sum += ratio,
+            None => ratios.push((*material, ratio)),
+        }
+    }
+    ratios.retain(|(_, ratio)| ratio.is_positive());
+    ratios.sort_by_key(|(material, _)| *material);
+    Ok(ratios.into_iter().map(|(material, exact)| ingredient(material, exact)).collect())
+}
+
+fn ingredient(material: MaterialId, exact: BigRational) -> Ingredient {
+    let ratio = exact.to_f64().unwrap_or(f64::INFINITY);
+    Ingredient { material, exact, ratio }
+}
+
+fn big(value: Rational) -> BigRational {
+    BigRational::new(BigInt::from(value.numerator()), BigInt::from(value.denominator()))
+}
+
+fn exact(value: f64) -> Result<BigRational, FormulaError> {
+    BigRational::from_float(value)
+        .filter(Signed::is_positive)
+        .ok_or(FormulaError::BadProperty(value))
+}
+
+/// Why doses do not come to a recipe.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum FormulaError {
+    /// Nothing says what the formulas go into.
+    #[error("\"{0}\" names no base.")]
+    NoBase(String),
+    /// Two bases in one pot.
+    #[error("\"{first}\" and \"{second}\" name different bases.")]
+    DifferentBases {
+        /// One formula.
+        first: String,
+        /// The other.
+        second: String,
+    },
+    /// One material dosed by two formulas.
+    #[error("\"{material}\" is dosed by \"{first}\" and again by \"{second}\".")]
+    DosedTwice {
+        /// The material.
+        material: String,
+        /// The formula that doses it first.
+        first: String,
+        /// The formula that doses it again.
+        second: String,
+    },
+    /// The base's plastisol dosed as an additive.
+    #[error("\"{formula}\" doses \"{material}\", which is the base itself.")]
+    BaseIsDosed {
+        /// The plastisol.
+        material: String,
+        /// The formula that doses it.
+        formula: String,
+    },
+    /// Something else than a plastisol as base.
+    #[error("The base of \"{formula}\" is \"{material}\", a {kind}.")]
+    BaseIsNoPlastisol {
+        /// The formula.
+        formula: String,
+        /// What it names as base.
+        material: String,
+        /// Its kind.
+        kind: Kind,
+    },
+    /// A dose per nothing.
+    #[error("\"{0}\" does not say per how much base its doses are.")]
+    NoPer(String),
+    /// A dose per zero.
+    #[error("An amount of base in \"{0}\" is zero.")]
+    EmptyBase(String),
+    /// A dose that is no amount of a material.
+    #[error("\"{amount}\" in \"{formula}\" is no amount of a material.")]
+    BadAmount {
+        /// The formula.
+        formula: String,
+        /// What was written.
+        amount: String,
+    },
+    /// Two readings: as scooped, or the grains alone.
+    #[error("A per cent of base by volume of \"{material}\" in \"{formula}\" can be read two ways.")]
+    PowderByVolumeOfBase {
+        /// The powder.
+        material: String,
+        /// The formula.
+        formula: String,
+    },
+    /// Shares of the finished mix that reach 100 %.
+    #[error("The shares of the finished mix leave no room for the base.")]
+    NoRoomForBase,
+    /// A density or drop of zero, below zero, or endless.
+    #[error("A density or drop of {0} is not possible.")]
+    BadProperty(f64),
+    /// A number is missing.
+    #[error(transparent)]
+    Missing(#[from] MissingProperty),
+    /// An amount cannot be converted.
+    #[error(transparent)]
+    Amount(#[from] AmountError),
+    /// A material is not in the table.
+    #[error(transparent)]
+    Mix(#[from] MixError),
+}
+
+impl Diagnose for FormulaError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NoBase(_) => "formula-no-base",
+            Self::DifferentBases { .. } => "formula-different-bases",
+            Self::DosedTwice { .. } => "formula-dosed-twice",
+            Self::BaseIsDosed { .. } => "formula-base-is-dosed",
+            Self::BaseIsNoPlastisol { .. } => "formula-base-no-plastisol",
+            Self::NoPer(_) => "formula-no-per",
+            Self::EmptyBase(_) => "formula-empty-base",
+            Self::BadAmount { .. } => "formula-bad-amount",
+            Self::PowderByVolumeOfBase { .. } => "formula-powder-by-volume",
+            Self::NoRoomForBase => "formula-no-room",
+            Self::BadProperty(_) => "bad-property",
+            Self::Missing(error) => error.code(),
+            Self::Amount(error) => error.code(),
+            Self::Mix(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::NoBase(_) => {
+                "Combine it with a body formula that has a \"base\", or give the book a \"default_base\".".into()
+            }
+            Self::DifferentBases { .. } => {
+                "Keep one of the two bases; to mix plastisols, name both in one formula's \"base\" with an amount each.".into()
+            }
+            Self::DosedTwice { .. } => {
+                "Take it out of one of the two, or say what is meant: \"overlap\": \"add\" (both doses go in) or \"overlap\": \"last\" (the formula named last counts).".into()
+            }
+            Self::BaseIsDosed { .. } => {
+                "Take it out of the doses; to mix plastisols, name both in one formula's \"base\" with an amount each.".into()
+            }
+            Self::BaseIsNoPlastisol { material, .. } => format!(
+                "Name a plastisol as base and \"{material}\" among the doses, or give \"{material}\" the kind \"plastisol\"."
+            )
+            .into(),
+            Self::NoPer(_) => "Add \"per\", such as \"per\": \"1 cup\".".into(),
+            Self::EmptyBase(_) => "Write an amount above zero.".into(),
+            Self::BadAmount { .. } => {
+                "Write a volume (1/4 tsp), a mass (12.5 g), drops (40 drops) or a per cent (8 % of base, 20 % of finished).".into()
+            }
+            Self::PowderByVolumeOfBase { .. } => {
+                "As scooped: write \"1/4 cup\" with \"per\": \"1 cup\". By the grains alone, or by mass: write \"22 % of base\".".into()
+            }
+            Self::NoRoomForBase => {
+                "Shares of the finished mix must come to less than 100 % together; perhaps \"of base\" was meant.".into()
+            }
+            Self::BadProperty(_) => "Correct the material's density or drop; it must be above zero.".into(),
+            Self::Missing(error) => error.help(),
+            Self::Amount(error) => error.help(),
+            Self::Mix(error) => error.help(),
+        }
+    }
+}

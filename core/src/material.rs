@@ -1,0 +1,290 @@
+//! Materials and their properties: what a supplier's sheet says and what the shop has measured.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::String;
+
+use crate::density::{ScoopedDensity, TrueDensity};
+use crate::fault::Diagnose;
+use crate::price::Price;
+use crate::quantity::{
+    Mass, MassDensity, Measured, SpecificHeatCapacity, TemperatureCoefficient,
+    ThermodynamicTemperature, Volume,
+};
+use crate::words::words;
+
+words! {
+    /// What a material is for.
+    pub enum Kind {
+        /// Liquid PVC-in-plasticizer: the base a pot starts from.
+        Plastisol = "plastisol",
+        /// Plasticizer that makes the piece softer.
+        Softener = "softener",
+        /// What makes the piece harder.
+        Hardener = "hardener",
+        /// Heat stabilizer.
+        Stabilizer = "stabilizer",
+        /// Liquid color.
+        Colorant = "colorant",
+        /// Pearl or another powder pigment.
+        Pearl = "pearl",
+        /// Cut film glitter.
+        Flake = "flake",
+        /// Salt, for weight.
+        Salt = "salt",
+        /// Scent or oil.
+        Scent = "scent",
+        /// Anything else.
+        Other = "other",
+    }
+}
+
+impl Kind {
+    /// Whether a spoon of it is measured as scooped, with air between the grains.
+    #[must_use]
+    pub const fn is_powder(self) -> bool {
+        matches!(self, Self::Pearl | Self::Flake | Self::Salt)
+    }
+}
+
+words! {
+    /// A property of a material that a calculation may need.
+    pub enum Property {
+        /// True density; of a plastisol, that of the liquid.
+        Density = "density",
+        /// Density of the fused plastisol, what a piece weighs.
+        Fused = "fused",
+        /// Density of the powder as scooped.
+        AsScooped = "as_scooped",
+        /// Mass or volume of one drop.
+        Drop = "drop",
+        /// Volumetric thermal expansion.
+        Expansion = "expansion",
+        /// Specific heat.
+        SpecificHeat = "specific_heat",
+        /// Temperatures between which it is shot.
+        ShotWindow = "shot_window",
+        /// Price per package.
+        Price = "price",
+    }
+}
+
+/// One drop of a liquid, as the shop has calibrated its bottle.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Drop {
+    /// Its mass.
+    Mass(Measured<Mass>),
+    /// Its volume.
+    Volume(Measured<Volume>),
+}
+
+/// The temperatures between which a plastisol is shot, as its supplier states them.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ShotWindow {
+    /// Lowest: it must fuse.
+    pub low: ThermodynamicTemperature,
+    /// Highest: above it the plastisol scorches.
+    pub high: ThermodynamicTemperature,
+}
+
+impl ShotWindow {
+    /// The middle of the window.
+    #[must_use]
+    pub fn middle(&self) -> ThermodynamicTemperature {
+        self.low + (self.high - self.low) / 2.0
+    }
+}
+
+/// A material and what is known of it. What is not known stays `None`; a calculation that
+/// needs it says which number is missing and of what.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Material {
+    /// Name in the book.
+    pub name: String,
+    /// What it is for.
+    pub kind: Kind,
+    /// True density at 20 °C; of a plastisol, that of the liquid.
+    pub density: Option<Measured<MassDensity>>,
+    /// Density of the fused plastisol at 20 °C.
+    pub fused: Option<Measured<MassDensity>>,
+    /// Density of the powder as a level spoon holds it.
+    pub as_scooped: Option<Measured<MassDensity>>,
+    /// One drop.
+    pub drop: Option<Drop>,
+    /// Volumetric thermal expansion, per kelvin.
+    pub expansion: Option<Measured<TemperatureCoefficient>>,
+    /// Specific heat.
+    pub specific_heat: Option<Measured<SpecificHeatCapacity>>,
+    /// Temperatures between which it is shot.
+    pub shot_window: Option<ShotWindow>,
+    /// Price per package.
+    pub price: Option<Price>,
+    /// Largest relative error of a dose of it that the shop accepts.
+    pub tolerance: Option<f64>,
+    /// Anything else worth knowing.
+    pub notes: Option<String>,
+}
+
+/// How a spoon or a cup of a material becomes a mass.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum ByVolume {
+    /// A liquid fills the measure.
+    Liquid(TrueDensity),
+    /// A powder lies in it with air between the grains.
+    Scooped(ScoopedDensity),
+}
+
+impl ByVolume {
+    /// Mass per volume that the measure shows.
+    #[must_use]
+    pub fn density(self) -> MassDensity {
+        match self {
+            Self::Liquid(density) => density.0,
+            Self::Scooped(density) => density.0,
+        }
+    }
+}
+
+impl Material {
+    /// A material of which nothing is known yet.
+    #[must_use]
+    pub fn new(name: impl Into<String>, kind: Kind) -> Self {
+        Self {
+            name: name.into(),
+            kind,
+            density: None,
+            fused: None,
+            as_scooped: None,
+            drop: None,
+            expansion: None,
+            specific_heat: None,
+            shot_window: None,
+            price: None,
+            tolerance: None,
+            notes: None,
+        }
+    }
+
+    fn missing(&self, property: Property, purpose: &'static str) -> MissingProperty {
+        MissingProperty { material: self.name.clone(), property, purpose }
+    }
+
+    /// True density, of a plastisol that of the liquid.
+    ///
+    /// # Errors
+    /// The book does not state it.
+    pub fn true_density(&self, purpose: &'static str) -> Result<TrueDensity, MissingProperty> {
+        self.density
+            .as_ref()
+            .map(|density| TrueDensity(density.value))
+            .ok_or_else(|| self.missing(Property::Density, purpose))
+    }
+
+    /// Density of the material in a finished piece: a plastisol's fused density where it is
+    /// known, else its liquid one.
+    ///
+    /// # Errors
+    /// The book states neither.
+    pub fn finished_density(&self, purpose: &'static str) -> Result<TrueDensity, MissingProperty> {
+        match &self.fused {
+            Some(fused) => Ok(TrueDensity(fused.value)),
+            None => self.true_density(purpose),
+        }
+    }
+
+    /// Density of the powder as scooped.
+    ///
+    /// # Errors
+    /// The book does not state it.
+    pub fn scooped_density(
+        &self,
+        purpose: &'static str,
+    ) -> Result<ScoopedDensity, MissingProperty> {
+        self.as_scooped
+            .as_ref()
+            .map(|density| ScoopedDensity(density.value))
+            .ok_or_else(|| self.missing(Property::AsScooped, purpose))
+    }
+
+    /// How a volume of it, in a spoon or a cup, becomes a mass: a powder by its density as
+    /// scooped, a liquid by its true density.
+    ///
+    /// # Errors
+    /// The book does not state the density that this takes.
+    pub fn by_volume(&self, purpose: &'static str) -> Result<ByVolume, MissingProperty> {
+        if self.kind.is_powder() || self.as_scooped.is_some() {
+            self.scooped_density(purpose).map(ByVolume::Scooped)
+        } else {
+            self.true_density(purpose).map(ByVolume::Liquid)
+        }
+    }
+
+    /// Mass of one drop: the shop's own, or else UCUM's `[drp]` of 1/20 mL (pharmacy practice).
+    ///
+    /// # Errors
+    /// Powders have no drop; a drop by volume needs the density.
+    pub fn drop_mass(&self, purpose: &'static str) -> Result<Mass, MissingProperty> {
+        match &self.drop {
+            Some(Drop::Mass(mass)) => Ok(mass.value),
+            Some(Drop::Volume(volume)) => Ok(volume.value * self.true_density(purpose)?.0),
+            None if self.kind.is_powder() => Err(self.missing(Property::Drop, purpose)),
+            None => Ok(crate::quantity::ucum_drop() * self.true_density(purpose)?.0),
+        }
+    }
+
+    /// Whether the drop is the shop's own and not the pharmacy's.
+    #[must_use]
+    pub fn drop_is_calibrated(&self) -> bool {
+        self.drop.is_some()
+    }
+
+    /// Volumetric expansion, 0 where the book states none (an [`Assumption`](crate::mix::Assumption)).
+    #[must_use]
+    pub fn expansion_or_none(&self) -> TemperatureCoefficient {
+        self.expansion.as_ref().map(|expansion| expansion.value).unwrap_or_default()
+    }
+}
+
+/// A number that a calculation needs and the book does not state.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("The {property} of \"{material}\" is missing; it is needed for {purpose}.")]
+pub struct MissingProperty {
+    /// Of which material.
+    pub material: String,
+    /// Which number.
+    pub property: Property,
+    /// What needs it.
+    pub purpose: &'static str,
+}
+
+impl Diagnose for MissingProperty {
+    fn code(&self) -> &'static str {
+        "missing-property"
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        let how = match self.property {
+            Property::Density => {
+                "take it from the supplier's sheet, or weigh a level cup of it: \"density\": \"1.03 g/mL\""
+            }
+            Property::Fused => {
+                "weigh a bubble-free piece in air and in water: \"fused\": \"1.04 g/mL\""
+            }
+            Property::AsScooped => {
+                "weigh ten level spoonfuls as you scoop them: \"as_scooped\": \"1.22 g/mL\""
+            }
+            Property::Drop => "weigh 50 drops: \"drop\": \"0.044 g\"",
+            Property::Expansion => {
+                "take it from the supplier's sheet: \"expansion\": \"7e-4 1/K\""
+            }
+            Property::SpecificHeat => {
+                "take it from the supplier's sheet: \"specific_heat\": \"1.9 J/(g.K)\""
+            }
+            Property::ShotWindow => {
+                "take it from the supplier's sheet: \"shot_window\": [\"325 °F\", \"350 °F\"]"
+            }
+            Property::Price => "add the package: \"price\": \"58.00 USD per 1 gal\"",
+        };
+        Cow::Owned(format!("Give \"{}\" its {}: {how}.", self.material, self.property))
+    }
+}

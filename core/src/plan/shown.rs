@@ -1,0 +1,68 @@
+//! A quantity in a result: the number, and how a bench reads it.
+
+use alloc::string::{String, ToString};
+
+use crate::quantity::{
+    Amount, Mass, MassDensity, Measurable, Ratio, Rational, System, TemperatureInterval,
+    ThermodynamicTemperature, Time, Unit, Velocity, Volume, format,
+};
+
+/// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
+/// unit that all results use for its kind: g, mL, g/mL, °C, s, 1.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Shown<Q> {
+    /// The quantity.
+    pub quantity: Q,
+    /// How a bench reads it.
+    pub text: String,
+}
+
+/// A kind of quantity that results show, and its unit there.
+pub trait Showable: Measurable {
+    /// The unit's symbol.
+    const UNIT: &'static str;
+
+    /// The value in that unit.
+    fn shown_value(self) -> f64;
+
+    /// The quantity that is `value` of that unit.
+    fn from_shown(value: f64) -> Self;
+}
+
+/// Powers of ten between SI and the units of results are exact integers, so that a product or
+/// a quotient with them is rounded once.
+macro_rules! showable {
+    ($($quantity:ident = $unit:literal, $value:ident => $to:expr, $from:expr;)*) => {$(
+        impl Showable for $quantity {
+            const UNIT: &'static str = $unit;
+
+            fn shown_value(self) -> f64 {
+                let $value = self.si();
+                $to
+            }
+
+            fn from_shown($value: f64) -> Self {
+                Self::from_si($from)
+            }
+        }
+    )*};
+}
+
+showable! {
+    Mass = "g", x => x * 1e3, x / 1e3;
+    Volume = "mL", x => x * 1e6, x / 1e6;
+    MassDensity = "g/mL", x => x / 1e3, x * 1e3;
+    Ratio = "1", x => x, x;
+    ThermodynamicTemperature = "°C", x => x - 273.15, x + 273.15;
+    TemperatureInterval = "K", x => x, x;
+    Time = "s", x => x, x;
+    Velocity = "cm/s", x => x * 1e2, x / 1e2;
+}
+
+impl<Q: Showable> Shown<Q> {
+    /// `quantity` with its text.
+    #[must_use]
+    pub fn new(quantity: Q, text: impl Into<String>) -> Self {
+        Self { quantity, text: text.into() }
+    }
+}

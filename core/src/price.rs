@@ -1,0 +1,99 @@
+//! A price as a supplier states it: money per package.
+
+use alloc::borrow::Cow;
+use alloc::string::String;
+use core::fmt;
+use core::str::FromStr;
+
+use rust_decimal::Decimal;
+
+use crate::fault::Diagnose;
+use crate::quantity::{Amount, AmountError};
+
+/// A currency by its ISO 4217 code, three capital letters.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Currency([u8; 3]);
+
+impl FromStr for Currency {
+    type Err = PriceError;
+
+    fn from_str(text: &str) -> Result<Self, PriceError> {
+        match <[u8; 3]>::try_from(text.as_bytes()) {
+            Ok(code) if code.iter().all(u8::is_ascii_uppercase) => Ok(Self(code)),
+            _ => Err(PriceError::Currency(text.into())),
+        }
+    }
+}
+
+impl fmt::Display for Currency {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.iter().try_for_each(|&letter| fmt::Write::write_char(f, char::from(letter)))
+    }
+}
+
+/// Money per package, e.g. `58.00 USD per 1 gal`.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Price {
+    /// Money in decimal, never binary.
+    pub money: Decimal,
+    /// Of which currency.
+    pub currency: Currency,
+    /// The package.
+    pub per: Amount,
+}
+
+impl FromStr for Price {
+    type Err = PriceError;
+
+    fn from_str(text: &str) -> Result<Self, PriceError> {
+        let unreadable = || PriceError::Shape(text.into());
+        let (money, per) = text.split_once(" per ").ok_or_else(unreadable)?;
+        let (number, currency) = money.trim().split_once(' ').ok_or_else(unreadable)?;
+        let money = Decimal::from_str_exact(number).map_err(|_| unreadable())?;
+        if money.is_sign_negative() {
+            return Err(unreadable());
+        }
+        Ok(Self { money, currency: currency.trim().parse()?, per: Amount::parse(per)? })
+    }
+}
+
+impl fmt::Display for Price {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} {} per {}", self.money, self.currency, self.per)
+    }
+}
+
+/// Why a text is no price.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum PriceError {
+    /// It is not money per amount.
+    #[error("\"{0}\" does not read as a price.")]
+    Shape(String),
+    /// The currency is no three-letter code.
+    #[error("\"{0}\" is no currency code.")]
+    Currency(String),
+    /// The package cannot be read.
+    #[error(transparent)]
+    Package(#[from] AmountError),
+}
+
+impl Diagnose for PriceError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Shape(_) => "price-shape",
+            Self::Currency(_) => "price-currency",
+            Self::Package(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Shape(_) => "Write money per package, such as \"58.00 USD per 1 gal\".".into(),
+            Self::Currency(_) => {
+                "Write the three capital letters of ISO 4217, such as USD or EUR.".into()
+            }
+            Self::Package(error) => error.help(),
+        }
+    }
+}
