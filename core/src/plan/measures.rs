@@ -34,7 +34,7 @@ pub use formula::{FormulaDeviation, Portion, dose_deviation, formula_deviation};
 
 /// How a material lets itself be measured, the balance apart, which takes everything.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
-pub struct Measurable {
+pub struct Manner {
     /// Mass per volume as a spoon or a cup shows it: of a liquid its density, of a powder its
     /// as-scooped density, never its true one. `None`: not to be measured by volume.
     pub by_volume: Option<MassDensity>,
@@ -106,7 +106,7 @@ pub enum Step {
 /// What one tool makes of a mass.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
-pub struct Measured {
+pub struct Measure {
     /// The tool.
     pub tool: Tool,
     /// What to do, in this order.
@@ -121,7 +121,7 @@ pub struct Measured {
     pub within: bool,
 }
 
-impl Measured {
+impl Measure {
     /// What the choice goes by, smallest first: the handling within the tolerance, outside it the
     /// deviation.
     fn rank(&self) -> (bool, u64, u64, bool, Tool) {
@@ -137,10 +137,10 @@ impl Measured {
 #[non_exhaustive]
 pub struct Choice {
     /// The chosen one: it keeps the tolerance.
-    pub best: Measured,
+    pub best: Measure,
     /// The best of every other tool that the material and the bench allow, next best first; each
     /// says whether it keeps the tolerance.
-    pub others: Vec<Measured>,
+    pub others: Vec<Measure>,
 }
 
 /// What is asked of every tool.
@@ -161,10 +161,10 @@ impl Wanted {
         }
     }
 
-    fn measured(self, tool: Tool, steps: Vec<Step>, mass: Mass, acts: u32) -> Measured {
+    fn measured(self, tool: Tool, steps: Vec<Step>, mass: Mass, acts: u32) -> Measure {
         let deviation = (mass - self.mass) / self.mass;
         let within = deviation.value.abs() <= self.tolerance;
-        Measured { tool, steps, mass, deviation, acts, within }
+        Measure { tool, steps, mass, deviation, acts, within }
     }
 
     /// The mass from which on steps of `step` keep the tolerance, where the tool gives so much.
@@ -187,7 +187,7 @@ impl Bench {
     pub fn measure(
         &self,
         wanted: Mass,
-        material: &Measurable,
+        material: &Manner,
         tolerance: Ratio,
     ) -> Result<Choice, MeasureError> {
         let wanted = Wanted::new(wanted, tolerance)?;
@@ -286,7 +286,7 @@ impl Bench {
         sizes: &[f64],
         density: MassDensity,
         wanted: Wanted,
-    ) -> Option<Measured> {
+    ) -> Option<Measure> {
         let per_mark = (density * cup.mark / wanted.mass).value;
         let acts = self.limits().acts;
         let most = cup.marks().saturating_mul(acts);
@@ -300,7 +300,7 @@ impl Bench {
         };
         let short = if below > 0 { finish(below, sizes) } else { None };
         let over = if below < most { finish(below.saturating_add(1), &[]) } else { None };
-        short.into_iter().chain(over).min_by_key(Measured::rank)
+        short.into_iter().chain(over).min_by_key(Measure::rank)
     }
 
     /// What the `steps` of a cup, which give `filled`, and the spoonfuls `found` give together.
@@ -312,7 +312,7 @@ impl Bench {
         found: Combination,
         density: MassDensity,
         wanted: Wanted,
-    ) -> Measured {
+    ) -> Measure {
         let mut volume = filled;
         for ((spoon, size), times) in self.spoons_by_size().zip(found.counts) {
             if times > 0 {
@@ -322,7 +322,7 @@ impl Bench {
         }
         // The search's own sum decides, lest a rounding between the two contradict it.
         let within = found.deviation.abs() <= wanted.tolerance;
-        Measured { within, ..wanted.measured(tool, steps, density * volume, found.acts) }
+        Measure { within, ..wanted.measured(tool, steps, density * volume, found.acts) }
     }
 }
 

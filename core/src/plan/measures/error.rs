@@ -5,7 +5,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{MOST_SPOONS, Measured};
+use super::{MOST_SPOONS, Measure};
 use crate::fault::Diagnose;
 use crate::quantity::Mass;
 use uom::si::mass::gram;
@@ -15,7 +15,7 @@ use uom::si::mass::gram;
 #[non_exhaustive]
 pub struct Shortfall {
     /// The best that the tool does.
-    pub nearest: Measured,
+    pub nearest: Measure,
     /// The mass from which on the tool keeps the tolerance; `None` where it would need more acts
     /// than are allowed.
     pub least: Option<Mass>,
@@ -118,7 +118,7 @@ impl Diagnose for MeasureError {
 fn way_out(wanted: Mass, tools: &[Shortfall]) -> String {
     let mut text = String::from("The nearest:");
     for (index, tool) in tools.iter().enumerate() {
-        let Measured { tool: name, mass, deviation, .. } = &tool.nearest;
+        let Measure { tool: name, mass, deviation, .. } = &tool.nearest;
         let separator = if index == 0 { "" } else { ";" };
         let off = signed_percent(deviation.value);
         text.push_str(&format!("{separator} {name} {} ({off})", grams(*mass)));

@@ -26,9 +26,9 @@ fn within(value: f64) -> Ratio {
     Ratio::new::<percent>(value)
 }
 
-fn scooped(g_per_ml: f64) -> Measurable {
+fn scooped(g_per_ml: f64) -> Manner {
     let density = MassDensity::new::<gram_per_cubic_centimeter>(g_per_ml);
-    Measurable { by_volume: Some(density), drop: None }
+    Manner { by_volume: Some(density), drop: None }
 }
 
 fn balance() -> Balance {
@@ -109,7 +109,7 @@ fn of_two_marks_within_the_tolerance_the_nearer_is_taken() {
 #[case(1.80, 41, 5)]
 #[case(0.044, 1, 1)]
 fn drops_are_whole(#[case] wanted_g: f64, #[case] drops: u32, #[case] acts: u32) {
-    let material = Measurable { by_volume: None, drop: Some(g(0.044)) };
+    let material = Manner { by_volume: None, drop: Some(g(0.044)) };
     let bench = bench(None, Vec::new(), Vec::new());
     let choice = bench.measure(g(wanted_g), &material, within(2.0)).unwrap();
     assert_eq!(choice.best.steps, [Step::Drop { times: drops }]);
@@ -119,7 +119,7 @@ fn drops_are_whole(#[case] wanted_g: f64, #[case] drops: u32, #[case] acts: u32)
 #[test]
 fn a_load_above_the_capacity_is_split_evenly() {
     let bench = bench(Some(balance()), Vec::new(), Vec::new());
-    let choice = bench.measure(g(1200.1), &Measurable::default(), within(1.0)).unwrap();
+    let choice = bench.measure(g(1200.1), &Manner::default(), within(1.0)).unwrap();
     let steps: Vec<(u64, u32)> = choice
         .best
         .steps
@@ -137,19 +137,19 @@ fn a_load_above_the_capacity_is_split_evenly() {
 fn a_reading_that_fits_is_still_only_true_to_half_the_readability() {
     // 0.6 g on a balance that shows 0.1 g: ±0.05 g is 8 %. It does from 0.1/(2·0.02) = 2.5 g on.
     let bench = bench(Some(balance()), Vec::new(), Vec::new());
-    let refused = bench.measure(g(0.6), &Measurable::default(), within(2.0)).unwrap_err();
+    let refused = bench.measure(g(0.6), &Manner::default(), within(2.0)).unwrap_err();
     let MeasureError::NotReached { tools, .. } = &refused else { panic!("{refused}") };
     assert!((tools[0].least.unwrap() - g(2.5)).abs() < g(1e-9));
-    assert!(bench.measure(g(2.51), &Measurable::default(), within(2.0)).is_ok());
+    assert!(bench.measure(g(2.51), &Manner::default(), within(2.0)).is_ok());
 }
 
 #[test]
 fn the_least_load_is_the_least_reading() {
     let coarse = Balance { least_load: g(5.0), ..balance() };
     let bench = bench(Some(coarse), Vec::new(), Vec::new());
-    let choice = bench.measure(g(4.96), &Measurable::default(), within(2.0)).unwrap();
+    let choice = bench.measure(g(4.96), &Manner::default(), within(2.0)).unwrap();
     assert!((choice.best.mass - g(5.0)).abs() < g(1e-9));
-    let refused = bench.measure(g(3.0), &Measurable::default(), within(2.0)).unwrap_err();
+    let refused = bench.measure(g(3.0), &Manner::default(), within(2.0)).unwrap_err();
     let MeasureError::NotReached { tools, .. } = &refused else { panic!("{refused}") };
     assert_eq!(tools[0].least, Some(g(5.0)));
 }
@@ -157,7 +157,7 @@ fn the_least_load_is_the_least_reading() {
 #[test]
 fn a_refusal_says_what_would_do() {
     let bench = bench(Some(balance()), spoons(), Vec::new());
-    let material = Measurable { drop: Some(g(0.044)), ..scooped(1.0) };
+    let material = Manner { drop: Some(g(0.044)), ..scooped(1.0) };
     let refused = bench.measure(g(0.11), &material, within(1.0)).unwrap_err();
     assert_eq!(refused.to_string(), "No tool on the bench measures 0.1100 g within 1 %.");
     assert_eq!(
@@ -188,14 +188,14 @@ fn a_mass_that_is_none_is_refused(#[case] wanted_g: f64) {
 #[case(f64::NAN)]
 fn a_tolerance_that_is_none_is_refused(#[case] tolerance: f64) {
     let bench = bench(Some(balance()), Vec::new(), Vec::new());
-    let refused = bench.measure(g(5.0), &Measurable::default(), within(tolerance)).unwrap_err();
+    let refused = bench.measure(g(5.0), &Manner::default(), within(tolerance)).unwrap_err();
     assert_eq!(refused.code(), "measure-tolerance");
 }
 
 #[test]
 fn a_material_that_no_tool_takes_is_refused() {
     let bench = bench(None, spoons(), cups());
-    let refused = bench.measure(g(5.0), &Measurable::default(), within(2.0)).unwrap_err();
+    let refused = bench.measure(g(5.0), &Manner::default(), within(2.0)).unwrap_err();
     assert_eq!(refused, MeasureError::NoTool);
 }
 
@@ -237,7 +237,7 @@ fn the_formula_error_is_that_of_the_ratios() {
 }
 
 /// The mass of the steps, summed anew.
-fn mass_of(bench: &Bench, steps: &[Step], material: &Measurable) -> f64 {
+fn mass_of(bench: &Bench, steps: &[Step], material: &Manner) -> f64 {
     let density = material.by_volume.unwrap();
     steps
         .iter()
@@ -265,7 +265,7 @@ proptest! {
     ) {
         let wanted = Mass::new::<uom::si::mass::kilogram>(libm::pow(10.0, exponent));
         let bench = bench(Some(balance()), spoons(), cups());
-        let material = Measurable { drop: Some(g(drop_g)), ..scooped(bulk) };
+        let material = Manner { drop: Some(g(drop_g)), ..scooped(bulk) };
         let tolerance = within(tolerance);
         let found = match bench.measure(wanted, &material, tolerance) {
             Ok(Choice { best, others }) => {
@@ -298,7 +298,7 @@ proptest! {
         let drop = g(0.05);
         let wanted = drop / (2.0 * tolerance / 100.0) * factor;
         let bench = bench(None, Vec::new(), Vec::new());
-        let material = Measurable { by_volume: None, drop: Some(drop) };
+        let material = Manner { by_volume: None, drop: Some(drop) };
         prop_assert!(bench.measure(wanted, &material, within(tolerance * (1.0 + 1e-9))).is_ok());
     }
 }
