@@ -1,0 +1,258 @@
+//! The tools that lie on the bench, checked once.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{MeasureError, Step};
+use crate::quantity::{Mass, MassDensity, Volume};
+
+/// The most spoons of different size a bench may have.
+pub const MOST_SPOONS: usize = 8;
+
+/// The most acts that [`Limits::acts`] may allow.
+pub const MOST_ACTS: u32 = 16;
+
+/// A balance.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Balance {
+    /// The smallest difference it shows.
+    pub readability: Mass,
+    /// The most it weighs at once, the vessel not counted.
+    pub capacity: Mass,
+    /// The least it may be trusted with; zero where nothing is known.
+    pub least_load: Mass,
+}
+
+impl Balance {
+    /// The least load and the capacity in units of the readability, the least at least 1.
+    pub(super) fn increments(&self) -> (u64, u64) {
+        let least = -ratio_floor(-(self.least_load / self.readability).value);
+        let capacity = ratio_floor((self.capacity / self.readability).value);
+        ((least as u64).max(1), capacity as u64)
+    }
+
+    /// `increments` as one reading, or split evenly over as many as its capacity asks for; and how
+    /// many readings these are.
+    pub(super) fn steps(&self, increments: u64) -> (Vec<Step>, u32) {
+        let (_, capacity) = self.increments();
+        let readings = increments.div_ceil(capacity.max(1)).max(1);
+        let low = increments.checked_div(readings).unwrap_or(0);
+        let higher = increments.saturating_sub(low.saturating_mul(readings));
+        let steps = [(low.saturating_add(1), higher), (low, readings.saturating_sub(higher))]
+            .into_iter()
+            .filter(|&(_, times)| times > 0)
+            .map(|(increments, times)| Step::Weigh {
+                reading: self.readability * increments as f64,
+                increments,
+                times: saturated(times),
+            })
+            .collect();
+        (steps, saturated(readings))
+    }
+}
+
+/// A cup with evenly spaced marks.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cup {
+    /// The lowest mark, which is also the distance from mark to mark.
+    pub mark: Volume,
+    /// What it holds. The last mark is the last multiple of `mark` that fits.
+    pub capacity: Volume,
+}
+
+impl Cup {
+    /// How many marks it has.
+    #[must_use]
+    pub fn marks(&self) -> u32 {
+        ratio_floor((self.capacity / self.mark).value) as u32
+    }
+
+    /// `marks` as full cups and the rest.
+    pub(super) fn steps(&self, cup: usize, marks: u32) -> Vec<Step> {
+        let per_cup = self.marks();
+        let full = marks.checked_div(per_cup).unwrap_or(0);
+        let rest = marks.saturating_sub(full.saturating_mul(per_cup));
+        [(per_cup, full), (rest, u32::from(rest > 0))]
+            .into_iter()
+            .filter(|&(_, times)| times > 0)
+            .map(|(mark, times)| Step::Fill { cup, mark, times })
+            .collect()
+    }
+}
+
+/// How much a person can be asked to do for one amount.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Limits {
+    /// The most acts: balance readings, or spoonfuls and fillings together; 1 to [`MOST_ACTS`].
+    pub acts: u32,
+    /// The most drops that are still counted; 0 where there is no dropper.
+    pub drops: u32,
+    /// How many drops count as one act; at least 1.
+    pub drops_per_act: u32,
+}
+
+/// 12 acts, 60 drops, 10 drops an act: common practice, no source.
+impl Default for Limits {
+    fn default() -> Self {
+        Self { acts: 12, drops: 60, drops_per_act: 10 }
+    }
+}
+
+/// The tools that lie on the bench.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Bench {
+    balance: Option<Balance>,
+    spoons: Vec<Volume>,
+    /// Indices of `spoons`, the largest first.
+    by_size: Vec<usize>,
+    cups: Vec<Cup>,
+    limits: Limits,
+}
+
+impl Bench {
+    /// A bench with these tools. Spoons are level ones, in any order.
+    ///
+    /// # Errors
+    ///
+    /// [`MeasureError::OutOfRange`] for a size that is not positive, finite and believable;
+    /// [`MeasureError::TooManySpoons`]; [`MeasureError::Limit`] for a limit outside its range;
+    /// [`MeasureError::Capacity`] for a cup without a mark, a balance that holds less than it
+    /// shows, or whose least load is more than half its capacity (a load above the capacity is
+    /// split, and the parts must still be heavy enough).
+    pub fn new(
+        balance: Option<Balance>,
+        spoons: Vec<Volume>,
+        cups: Vec<Cup>,
+        limits: Limits,
+    ) -> Result<Self, MeasureError> {
+        check_limits(limits)?;
+        if let Some(balance) = &balance {
+            check_balance(balance)?;
+        }
+        if spoons.len() > MOST_SPOONS {
+            return Err(MeasureError::TooManySpoons { found: spoons.len() });
+        }
+        for (index, spoon) in spoons.iter().enumerate() {
+            positive(&format!("spoon {}", index.saturating_add(1)), spoon.value)?;
+        }
+        for (index, cup) in cups.iter().enumerate() {
+            check_cup(index.saturating_add(1), cup)?;
+        }
+        let mut sized: Vec<(usize, Volume)> = spoons.iter().copied().enumerate().collect();
+        sized.sort_by(|(_, a), (_, b)| b.value.total_cmp(&a.value));
+        let by_size = sized.into_iter().map(|(index, _)| index).collect();
+        Ok(Self { balance, spoons, by_size, cups, limits })
+    }
+
+    /// The balance.
+    #[must_use]
+    pub fn balance(&self) -> Option<&Balance> {
+        self.balance.as_ref()
+    }
+
+    /// The spoons, in the order in which they were given.
+    #[must_use]
+    pub fn spoons(&self) -> &[Volume] {
+        &self.spoons
+    }
+
+    /// The cups, in the order in which they were given.
+    #[must_use]
+    pub fn cups(&self) -> &[Cup] {
+        &self.cups
+    }
+
+    /// How much a person can be asked to do.
+    #[must_use]
+    pub fn limits(&self) -> Limits {
+        self.limits
+    }
+
+    /// Index and volume of each spoon, the largest first.
+    pub(super) fn spoons_by_size(&self) -> impl Iterator<Item = (usize, Volume)> {
+        self.by_size.iter().filter_map(|&index| Some((index, *self.spoons.get(index)?)))
+    }
+
+    pub(super) fn largest_spoon(&self) -> Option<Volume> {
+        self.by_size.first().and_then(|&index| self.spoons.get(index)).copied()
+    }
+
+    pub(super) fn smallest_spoon(&self) -> Option<Volume> {
+        self.by_size.last().and_then(|&index| self.spoons.get(index)).copied()
+    }
+
+    /// What a spoonful of each spoon gives, the largest first, as a share of `wanted`.
+    pub(super) fn relative_spoons(&self, density: MassDensity, wanted: Mass) -> [f64; MOST_SPOONS] {
+        let mut sizes = [0.0; MOST_SPOONS];
+        for (size, (_, volume)) in sizes.iter_mut().zip(self.spoons_by_size()) {
+            *size = (density * volume / wanted).value;
+        }
+        sizes
+    }
+}
+
+fn saturated(count: u64) -> u32 {
+    u32::try_from(count).unwrap_or(u32::MAX)
+}
+
+fn check_limits(limits: Limits) -> Result<(), MeasureError> {
+    if limits.acts == 0 || limits.acts > MOST_ACTS {
+        return Err(MeasureError::Limit { what: "acts", found: limits.acts, most: MOST_ACTS });
+    }
+    if limits.drops_per_act == 0 {
+        return Err(MeasureError::Limit { what: "drops an act", found: 0, most: u32::MAX });
+    }
+    Ok(())
+}
+
+fn check_balance(balance: &Balance) -> Result<(), MeasureError> {
+    positive("the balance's readability", balance.readability.value)?;
+    positive("the balance's capacity", balance.capacity.value)?;
+    if balance.least_load.value != 0.0 {
+        positive("the balance's least load", balance.least_load.value)?;
+    }
+    if balance.capacity < balance.readability {
+        return Err(MeasureError::Capacity {
+            what: String::from("the balance"),
+            needs: "at least its readability",
+        });
+    }
+    let (least, capacity) = balance.increments();
+    if balance.least_load.value > 0.0 && least.saturating_mul(2) > capacity {
+        return Err(MeasureError::Capacity {
+            what: String::from("the balance"),
+            needs: "at least twice its least load",
+        });
+    }
+    Ok(())
+}
+
+fn check_cup(number: usize, cup: &Cup) -> Result<(), MeasureError> {
+    positive(&format!("the mark of cup {number}"), cup.mark.value)?;
+    positive(&format!("the capacity of cup {number}"), cup.capacity.value)?;
+    if cup.marks() == 0 {
+        return Err(MeasureError::Capacity {
+            what: format!("cup {number}"),
+            needs: "at least its lowest mark",
+        });
+    }
+    Ok(())
+}
+
+/// Fails unless the SI `value` is finite and between 1e-12 and 1e12. What lies outside is a slip of
+/// units, and inside no quotient or product of the search overflows.
+pub(super) fn positive(what: &str, value: f64) -> Result<(), MeasureError> {
+    if (1e-12..=1e12).contains(&value) {
+        Ok(())
+    } else {
+        Err(MeasureError::OutOfRange { what: String::from(what), value })
+    }
+}
+
+/// The whole part of `ratio`; a ratio short of a whole number by rounding alone counts as that.
+pub(super) fn ratio_floor(ratio: f64) -> f64 {
+    let nearest = libm::round(ratio);
+    let rounding = 1e-12 * nearest.abs();
+    if (ratio - nearest).abs() <= rounding { nearest } else { libm::floor(ratio) }
+}

@@ -1,0 +1,165 @@
+//! Why a mass cannot be measured, and what would do.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{MOST_SPOONS, Measure};
+use crate::fault::Diagnose;
+use crate::quantity::Mass;
+use uom::si::mass::gram;
+
+/// How far a tool comes.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Shortfall {
+    /// The best that the tool does.
+    pub nearest: Measure,
+    /// The mass from which on the tool keeps the tolerance; `None` where it would need more acts
+    /// than are allowed.
+    pub least: Option<Mass>,
+    /// The most that the tool gives with the acts allowed.
+    pub most: Mass,
+}
+
+/// A bench or a mass that cannot be worked with.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum MeasureError {
+    /// A quantity is not positive, not finite, or of an unbelievable size.
+    #[error("{what} is {value:e} in SI units.")]
+    OutOfRange {
+        /// Which.
+        what: String,
+        /// Its value in kg, m³ or kg/m³.
+        value: f64,
+    },
+    /// A tolerance must lie between 0 and 100 %.
+    #[error("The tolerance of a measure is {tolerance}, as a fraction.")]
+    Tolerance {
+        /// What was found.
+        tolerance: f64,
+    },
+    /// A limit of the bench lies outside its range.
+    #[error("The bench allows {found} {what}.")]
+    Limit {
+        /// Which.
+        what: &'static str,
+        /// What was found.
+        found: u32,
+        /// The most.
+        most: u32,
+    },
+    /// More spoons than the search takes.
+    #[error("The bench has {found} spoons.")]
+    TooManySpoons {
+        /// How many.
+        found: usize,
+    },
+    /// A balance or a cup holds too little for its own scale.
+    #[error("The capacity of {what} is too small.")]
+    Capacity {
+        /// Which.
+        what: String,
+        /// What it must be.
+        needs: &'static str,
+    },
+    /// Nothing on the bench can measure the material.
+    #[error("Nothing on the bench can measure this material.")]
+    NoTool,
+    /// No tool keeps the tolerance.
+    #[error("No tool on the bench measures {} within {}.", grams(*.wanted), percent(*.tolerance))]
+    NotReached {
+        /// The mass wanted.
+        wanted: Mass,
+        /// The relative tolerance.
+        tolerance: f64,
+        /// How far each tool comes, the nearest first.
+        tools: Vec<Shortfall>,
+    },
+}
+
+impl Diagnose for MeasureError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::OutOfRange { .. } => "measure-out-of-range",
+            Self::Tolerance { .. } => "measure-tolerance",
+            Self::Limit { .. } => "bench-limit",
+            Self::TooManySpoons { .. } => "bench-too-many-spoons",
+            Self::Capacity { .. } => "bench-capacity",
+            Self::NoTool => "measure-no-tool",
+            Self::NotReached { .. } => "measure-not-reached",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::OutOfRange { .. } => Cow::Borrowed(
+                "Give a positive number between 1e-12 and 1e12 in SI units; check the unit.",
+            ),
+            Self::Tolerance { .. } => {
+                Cow::Borrowed("Give a tolerance above 0 % and below 100 %, such as 2 %.")
+            }
+            Self::Limit { most, .. } => Cow::Owned(format!("Give a number from 1 to {most}.")),
+            Self::TooManySpoons { .. } => {
+                Cow::Owned(format!("Name at most {MOST_SPOONS} spoons: those that are used."))
+            }
+            Self::Capacity { needs, .. } => Cow::Owned(format!("It must be {needs}.")),
+            Self::NoTool => Cow::Borrowed(
+                "Put a balance on the bench, or say what a spoonful or a drop of the material weighs.",
+            ),
+            Self::NotReached { wanted, tools, .. } => Cow::Owned(way_out(*wanted, tools)),
+        }
+    }
+}
+
+/// The nearest that each tool comes, then what would do.
+fn way_out(wanted: Mass, tools: &[Shortfall]) -> String {
+    let mut text = String::from("The nearest:");
+    for (index, tool) in tools.iter().enumerate() {
+        let Measure { tool: name, mass, deviation, .. } = &tool.nearest;
+        let separator = if index == 0 { "" } else { ";" };
+        let off = signed_percent(deviation.value);
+        text.push_str(&format!("{separator} {name} {} ({off})", grams(*mass)));
+        match tool.least {
+            Some(least) if least > wanted => {
+                text.push_str(&format!(", which does from {} on", grams(least)));
+            }
+            Some(_) if tool.most < wanted => {
+                text.push_str(&format!(", which gives {} at most", grams(tool.most)));
+            }
+            Some(_) => text.push_str(", which takes too many acts"),
+            None => text.push_str(", which is too coarse for any amount"),
+        }
+    }
+    let larger = tools.iter().filter_map(|tool| tool.least).filter(|least| *least > wanted);
+    match larger.reduce(|a, b| if b < a { b } else { a }) {
+        Some(least) => text.push_str(&format!(
+            ". Mix more at once, so that the amount grows to {}, or use a finer tool.",
+            grams(least)
+        )),
+        None => text.push_str(". Use another tool, allow more acts, or split the amount."),
+    }
+    text
+}
+
+fn grams(mass: Mass) -> String {
+    let value = mass.get::<gram>();
+    let decimals = match value {
+        v if v < 0.01 => 6,
+        v if v < 1.0 => 4,
+        v if v < 10.0 => 3,
+        v if v < 100.0 => 2,
+        _ => 1,
+    };
+    format!("{value:.decimals$} g")
+}
+
+fn percent(ratio: f64) -> String {
+    format!("{} %", libm::round(ratio * 1e6) / 1e4)
+}
+
+fn signed_percent(ratio: f64) -> String {
+    format!("{:+.1} %", ratio * 100.0)
+}

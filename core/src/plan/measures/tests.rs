@@ -1,0 +1,304 @@
+use std::string::ToString;
+use std::vec::Vec;
+
+use proptest::prelude::*;
+use rstest::rstest;
+
+use super::*;
+use crate::fault::Diagnose;
+use uom::si::mass::gram;
+use uom::si::mass_density::gram_per_cubic_centimeter;
+use uom::si::ratio::percent;
+use uom::si::volume::milliliter;
+
+// 21 CFR 101.9(b)(5)(viii): a teaspoon is 5 mL, a tablespoon 15 mL, a cup 240 mL.
+const TEASPOON_ML: f64 = 5.0;
+
+fn g(value: f64) -> Mass {
+    Mass::new::<gram>(value)
+}
+
+fn ml(value: f64) -> Volume {
+    Volume::new::<milliliter>(value)
+}
+
+fn within(value: f64) -> Ratio {
+    Ratio::new::<percent>(value)
+}
+
+fn scooped(g_per_ml: f64) -> Manner {
+    let density = MassDensity::new::<gram_per_cubic_centimeter>(g_per_ml);
+    Manner { by_volume: Some(density), drop: None }
+}
+
+fn balance() -> Balance {
+    Balance { readability: g(0.1), capacity: g(500.0), least_load: g(0.5) }
+}
+
+/// Spoons from a tablespoon to an eighth of a teaspoon, deliberately out of order.
+fn spoons() -> Vec<Volume> {
+    [1.0, 3.0, 0.5, 0.125, 0.25].map(|tsp| ml(tsp * TEASPOON_ML)).to_vec()
+}
+
+fn cups() -> Vec<Cup> {
+    std::vec![Cup { mark: ml(60.0), capacity: ml(480.0) }]
+}
+
+fn bench(balance: Option<Balance>, spoons: Vec<Volume>, cups: Vec<Cup>) -> Bench {
+    Bench::new(balance, spoons, cups, Limits::default()).unwrap()
+}
+
+#[test]
+fn the_balance_wins_and_the_spoons_stay_an_alternative() {
+    // 12.4 g at 5 g a teaspoonful: 2 1/2 tsp give 12.5 g, +0.8 %.
+    let bench = bench(Some(balance()), spoons(), Vec::new());
+    let choice = bench.measure(g(12.4), &scooped(1.0), within(2.0)).unwrap();
+    assert_eq!(choice.best.tool, Tool::Balance);
+    let [Step::Weigh { increments: 124, times: 1, .. }] = choice.best.steps[..] else {
+        panic!("{:?}", choice.best.steps)
+    };
+    let [other] = &choice.others[..] else { panic!("{:?}", choice.others) };
+    let expected = [Step::Spoon { spoon: 0, times: 2 }, Step::Spoon { spoon: 2, times: 1 }];
+    assert_eq!(other.steps, expected);
+    assert!((other.deviation.value - 0.1 / 12.4).abs() < 1e-12);
+    assert!(other.within);
+}
+
+#[test]
+fn one_spoonful_beats_a_reading_where_it_fits_better() {
+    let bench = bench(Some(balance()), spoons(), Vec::new());
+    let choice = bench.measure(g(6.25), &scooped(1.25), within(2.0)).unwrap();
+    assert_eq!(choice.best.steps, [Step::Spoon { spoon: 0, times: 1 }]);
+    assert_eq!(choice.others[0].tool, Tool::Balance);
+}
+
+#[rstest]
+#[case(120.0, &[(2, 1)], &[])]
+#[case(125.0, &[(2, 1)], &[(0, 1)])]
+#[case(480.0, &[(8, 1)], &[])]
+#[case(1095.0, &[(8, 2), (2, 1)], &[(1, 1)])]
+// A mark just above the mass is taken where the tolerance allows it.
+#[case(119.0, &[(2, 1)], &[])]
+fn a_cup_is_filled_to_a_mark_and_finished_with_spoons(
+    #[case] wanted_g: f64,
+    #[case] fills: &[(u32, u32)],
+    #[case] spoonfuls: &[(usize, u32)],
+) {
+    let bench = bench(None, spoons(), cups());
+    let choice = bench.measure(g(wanted_g), &scooped(1.0), within(1.0)).unwrap();
+    let mut expected: Vec<Step> =
+        fills.iter().map(|&(mark, times)| Step::Fill { cup: 0, mark, times }).collect();
+    expected.extend(spoonfuls.iter().map(|&(spoon, times)| Step::Spoon { spoon, times }));
+    assert_eq!(choice.best.steps, expected);
+    assert_eq!(choice.best.tool, Tool::Cup);
+}
+
+#[test]
+fn of_two_marks_within_the_tolerance_the_nearer_is_taken() {
+    let fine = std::vec![Cup { mark: ml(5.0), capacity: ml(240.0) }];
+    let bench = bench(None, Vec::new(), fine);
+    for (wanted_g, expected) in [(101.0, 20), (104.0, 21)] {
+        let choice = bench.measure(g(wanted_g), &scooped(1.0), within(10.0)).unwrap();
+        assert_eq!(choice.best.steps, [Step::Fill { cup: 0, mark: expected, times: 1 }]);
+    }
+}
+
+#[rstest]
+#[case(1.76, 40, 4)]
+#[case(1.78, 40, 4)]
+#[case(1.80, 41, 5)]
+#[case(0.044, 1, 1)]
+fn drops_are_whole(#[case] wanted_g: f64, #[case] drops: u32, #[case] acts: u32) {
+    let material = Manner { by_volume: None, drop: Some(g(0.044)) };
+    let bench = bench(None, Vec::new(), Vec::new());
+    let choice = bench.measure(g(wanted_g), &material, within(2.0)).unwrap();
+    assert_eq!(choice.best.steps, [Step::Drop { times: drops }]);
+    assert_eq!(choice.best.acts, acts);
+}
+
+#[test]
+fn a_load_above_the_capacity_is_split_evenly() {
+    let bench = bench(Some(balance()), Vec::new(), Vec::new());
+    let choice = bench.measure(g(1200.1), &Manner::default(), within(1.0)).unwrap();
+    let steps: Vec<(u64, u32)> = choice
+        .best
+        .steps
+        .iter()
+        .map(|step| match *step {
+            Step::Weigh { increments, times, .. } => (increments, times),
+            ref other => panic!("{other:?}"),
+        })
+        .collect();
+    assert_eq!(steps, [(4001, 1), (4000, 2)]);
+    assert_eq!(choice.best.acts, 3);
+}
+
+#[test]
+fn a_reading_that_fits_is_still_only_true_to_half_the_readability() {
+    // 0.6 g on a balance that shows 0.1 g: ±0.05 g is 8 %. It does from 0.1/(2·0.02) = 2.5 g on.
+    let bench = bench(Some(balance()), Vec::new(), Vec::new());
+    let refused = bench.measure(g(0.6), &Manner::default(), within(2.0)).unwrap_err();
+    let MeasureError::NotReached { tools, .. } = &refused else { panic!("{refused}") };
+    assert!((tools[0].least.unwrap() - g(2.5)).abs() < g(1e-9));
+    assert!(bench.measure(g(2.51), &Manner::default(), within(2.0)).is_ok());
+}
+
+#[test]
+fn the_least_load_is_the_least_reading() {
+    let coarse = Balance { least_load: g(5.0), ..balance() };
+    let bench = bench(Some(coarse), Vec::new(), Vec::new());
+    let choice = bench.measure(g(4.96), &Manner::default(), within(2.0)).unwrap();
+    assert!((choice.best.mass - g(5.0)).abs() < g(1e-9));
+    let refused = bench.measure(g(3.0), &Manner::default(), within(2.0)).unwrap_err();
+    let MeasureError::NotReached { tools, .. } = &refused else { panic!("{refused}") };
+    assert_eq!(tools[0].least, Some(g(5.0)));
+}
+
+#[test]
+fn a_refusal_says_what_would_do() {
+    let bench = bench(Some(balance()), spoons(), Vec::new());
+    let material = Manner { drop: Some(g(0.044)), ..scooped(1.0) };
+    let refused = bench.measure(g(0.11), &material, within(1.0)).unwrap_err();
+    assert_eq!(refused.to_string(), "No tool on the bench measures 0.1100 g within 1 %.");
+    assert_eq!(
+        refused.help(),
+        "The nearest: drops 0.0880 g (-20.0 %), which does from 2.200 g on; \
+         balance 0.5000 g (+354.5 %), which does from 5.000 g on; \
+         spoons 0.6250 g (+468.2 %), which does from 31.25 g on. \
+         Mix more at once, so that the amount grows to 2.200 g, or use a finer tool."
+    );
+}
+
+#[rstest]
+#[case::nothing(0.0)]
+#[case::negative(-1.0)]
+#[case::not_a_number(f64::NAN)]
+#[case::endless(f64::INFINITY)]
+#[case::absurd(1e300)]
+fn a_mass_that_is_none_is_refused(#[case] wanted_g: f64) {
+    let bench = bench(Some(balance()), spoons(), cups());
+    let refused = bench.measure(g(wanted_g), &scooped(1.0), within(2.0)).unwrap_err();
+    assert_eq!(refused.code(), "measure-out-of-range");
+}
+
+#[rstest]
+#[case(0.0)]
+#[case(-2.0)]
+#[case(100.0)]
+#[case(f64::NAN)]
+fn a_tolerance_that_is_none_is_refused(#[case] tolerance: f64) {
+    let bench = bench(Some(balance()), Vec::new(), Vec::new());
+    let refused = bench.measure(g(5.0), &Manner::default(), within(tolerance)).unwrap_err();
+    assert_eq!(refused.code(), "measure-tolerance");
+}
+
+#[test]
+fn a_material_that_no_tool_takes_is_refused() {
+    let bench = bench(None, spoons(), cups());
+    let refused = bench.measure(g(5.0), &Manner::default(), within(2.0)).unwrap_err();
+    assert_eq!(refused, MeasureError::NoTool);
+}
+
+#[rstest]
+#[case::spoon(None, std::vec![ml(0.0)], Vec::new(), Limits::default(), "measure-out-of-range")]
+#[case::spoons(None, std::vec![ml(1.0); 9], Vec::new(), Limits::default(), "bench-too-many-spoons")]
+#[case::cup(None, Vec::new(), std::vec![Cup { mark: ml(60.0), capacity: ml(50.0) }],
+    Limits::default(), "bench-capacity")]
+#[case::capacity(Some(Balance { capacity: g(0.05), ..balance() }), Vec::new(), Vec::new(),
+    Limits::default(), "bench-capacity")]
+#[case::least_load(Some(Balance { least_load: g(300.0), ..balance() }), Vec::new(), Vec::new(),
+    Limits::default(), "bench-capacity")]
+#[case::acts(None, Vec::new(), Vec::new(), Limits { acts: 17, ..Limits::default() }, "bench-limit")]
+#[case::drops(None, Vec::new(), Vec::new(), Limits { drops_per_act: 0, ..Limits::default() },
+    "bench-limit")]
+fn a_bench_that_cannot_be_is_refused(
+    #[case] balance: Option<Balance>,
+    #[case] spoons: Vec<Volume>,
+    #[case] cups: Vec<Cup>,
+    #[case] limits: Limits,
+    #[case] code: &str,
+) {
+    assert_eq!(Bench::new(balance, spoons, cups, limits).unwrap_err().code(), code);
+}
+
+#[test]
+fn the_formula_error_is_that_of_the_ratios() {
+    // The base 2 % short, a color exact (so 1/0.98 too strong), salt 2 % short with it.
+    let base = Portion { wanted: g(100.0), given: g(98.0) };
+    let color = Portion { wanted: g(2.0), given: g(2.0) };
+    let salt = Portion { wanted: g(30.0), given: g(29.4) };
+    let off = formula_deviation(base, &[salt, color]).unwrap();
+    assert!(off.doses[0].value.abs() < 1e-12);
+    assert!((off.doses[1].value - (1.0 / 0.98 - 1.0)).abs() < 1e-12);
+    assert_eq!(off.worst.map(|(index, _)| index), Some(1));
+    assert_eq!(formula_deviation(base, &[]).unwrap().worst, None);
+    let none = Portion { wanted: g(0.0), given: g(0.0) };
+    assert_eq!(dose_deviation(none, base).unwrap_err().code(), "measure-out-of-range");
+}
+
+/// The mass of the steps, summed anew.
+fn mass_of(bench: &Bench, steps: &[Step], material: &Manner) -> f64 {
+    let density = material.by_volume.unwrap();
+    steps
+        .iter()
+        .map(|step| match *step {
+            Step::Weigh { increments, times, .. } => {
+                bench.balance().unwrap().readability * increments as f64 * f64::from(times)
+            }
+            Step::Fill { cup, mark, times } => {
+                density * bench.cups()[cup].mark * f64::from(mark) * f64::from(times)
+            }
+            Step::Spoon { spoon, times } => density * bench.spoons()[spoon] * f64::from(times),
+            Step::Drop { times } => material.drop.unwrap() * f64::from(times),
+        })
+        .sum::<Mass>()
+        .value
+}
+
+proptest! {
+    #[test]
+    fn every_measure_is_what_its_steps_give(
+        exponent in -11.0..11.0f64,
+        bulk in 0.05..8.0f64,
+        drop_g in 0.01..0.1f64,
+        tolerance in 0.01..40.0f64,
+    ) {
+        let wanted = Mass::new::<uom::si::mass::kilogram>(libm::pow(10.0, exponent));
+        let bench = bench(Some(balance()), spoons(), cups());
+        let material = Manner { drop: Some(g(drop_g)), ..scooped(bulk) };
+        let tolerance = within(tolerance);
+        let found = match bench.measure(wanted, &material, tolerance) {
+            Ok(Choice { best, others }) => {
+                prop_assert!(best.within);
+                prop_assert!(others.iter().all(|o| !o.within || o.acts >= best.acts));
+                let mut all = others;
+                all.push(best);
+                all
+            }
+            Err(MeasureError::NotReached { tools, .. }) => {
+                prop_assert!(tools.iter().all(|tool| !tool.nearest.within));
+                tools.into_iter().map(|tool| tool.nearest).collect()
+            }
+            Err(other) => return Err(TestCaseError::fail(other.to_string())),
+        };
+        prop_assert_eq!(found.len(), 4);
+        for measured in found {
+            let mass = mass_of(&bench, &measured.steps, &material);
+            prop_assert!((mass - measured.mass.value).abs() <= 1e-12 * mass);
+            let deviation = measured.mass.value / wanted.value - 1.0;
+            let rounding = 1e-12 * (1.0 + deviation.abs());
+            prop_assert!((deviation - measured.deviation.value).abs() <= rounding);
+            prop_assert!(!measured.within || measured.deviation.value.abs() <= tolerance.value * (1.0 + 1e-12));
+        }
+    }
+
+    /// From q/(2 t) on the tool keeps the tolerance, as long as the acts suffice.
+    #[test]
+    fn the_least_mass_is_enough(factor in 1.0..2.0f64, tolerance in 2.0..20.0f64) {
+        let drop = g(0.05);
+        let wanted = drop / (2.0 * tolerance / 100.0) * factor;
+        let bench = bench(None, Vec::new(), Vec::new());
+        let material = Manner { by_volume: None, drop: Some(drop) };
+        prop_assert!(bench.measure(wanted, &material, within(tolerance * (1.0 + 1e-9))).is_ok());
+    }
+}

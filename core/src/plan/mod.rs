@@ -1,0 +1,3 @@
+//! From masses to what a person does at the bench.
+
+pub mod measures;
