@@ -1,0 +1,294 @@
+//! What can be wrong with an amount.
+
+use super::{Dimension, System, Unit};
+use crate::fault::Diagnose;
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+use core::fmt;
+use thiserror::Error;
+
+/// Why a text is no amount, or an amount is not the quantity that is wanted.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[non_exhaustive]
+pub enum AmountError {
+    /// The text is longer than any amount.
+    #[error("The text of an amount is {found} bytes long; at most {limit} are read.")]
+    TooLong {
+        /// Length in bytes.
+        found: usize,
+        /// The longest that is read.
+        limit: usize,
+    },
+    /// There is no text.
+    #[error("The amount is empty.")]
+    Empty,
+    /// The text does not begin with a number.
+    #[error("`{text}` does not begin with a number that can be read.")]
+    NoNumber {
+        /// What was found.
+        text: String,
+    },
+    /// A fraction over 0.
+    #[error("`{text}` divides by zero.")]
+    ZeroDenominator {
+        /// What was found.
+        text: String,
+    },
+    /// The number has more digits than can be kept exactly, or is not finite.
+    #[error("The number in `{text}` is too large, too fine, or not finite.")]
+    NumberOutOfRange {
+        /// What was found.
+        text: String,
+    },
+    /// Below zero, and no temperature.
+    #[error("`{text}` is negative; only a temperature can be.")]
+    Negative {
+        /// What was found.
+        text: String,
+    },
+    /// A temperature that does not exist.
+    #[error("`{text}` lies below absolute zero.")]
+    BelowAbsoluteZero {
+        /// What was found.
+        text: String,
+    },
+    /// The text can be read in more than one way.
+    #[error("`{text}` can be read as {}.", either(.readings))]
+    Ambiguous {
+        /// What was found.
+        text: String,
+        /// Each possible reading, as text that reads one way.
+        readings: Vec<String>,
+    },
+    /// A number without a unit.
+    #[error("`{text}` is a number without a unit.")]
+    NoUnit {
+        /// What was found.
+        text: String,
+    },
+    /// A unit that is not in the table.
+    #[error("`{text}` is no unit that is known here.")]
+    UnknownUnit {
+        /// What was found.
+        text: String,
+        /// The nearest spelling that is known.
+        nearest: Option<&'static str>,
+    },
+    /// A unit that breaks the rules of writing units.
+    #[error("The unit `{text}` cannot be read: {why}.")]
+    MalformedUnit {
+        /// What was found.
+        text: String,
+        /// What is wrong with it.
+        why: &'static str,
+    },
+    /// Several amounts in one text.
+    #[error("`{text}` holds more than one amount.")]
+    SeveralAmounts {
+        /// What was found.
+        text: String,
+    },
+    /// A per cent of nothing known.
+    #[error("`{text}` does not say in a known way what it is a part of.")]
+    UnknownBasis {
+        /// What was found.
+        text: String,
+    },
+    /// A household word that a measuring system does not have.
+    #[error("The {system} system has no {word}.")]
+    NoSuchMeasure {
+        /// The household word.
+        word: &'static str,
+        /// The system that lacks it.
+        system: System,
+        /// The systems that have it.
+        systems: [Option<System>; 4],
+    },
+    /// An amount of one dimension where another is wanted.
+    #[error("{} in {unit} is given where {wanted} is wanted.", capitalized(*.found))]
+    WrongDimension {
+        /// The unit of the amount.
+        unit: Unit,
+        /// The dimension of the amount.
+        found: Dimension,
+        /// The dimension that is wanted.
+        wanted: Dimension,
+    },
+    /// A compound unit whose exact size does not fit in 128 bits.
+    #[error("The size of the unit {unit} is out of range.")]
+    UnitOutOfRange {
+        /// The unit.
+        unit: Unit,
+    },
+    /// A quantity that is NaN, infinite, or too large for its unit.
+    #[error(
+        "A quantity that is not finite, or too large or too small, cannot be written in {unit}."
+    )]
+    ValueOutOfRange {
+        /// The unit in which it was to be written.
+        unit: Unit,
+    },
+    /// An uncertainty that cannot be read.
+    #[error("The uncertainty in `{text}` cannot be read: {why}.")]
+    MalformedUncertainty {
+        /// What was found.
+        text: String,
+        /// What is wrong with it.
+        why: &'static str,
+    },
+    /// A rounding step, denominator or digit count that is not above zero.
+    #[error("An amount cannot be rounded to {what}.")]
+    NoStep {
+        /// What was asked for.
+        what: &'static str,
+    },
+    /// A name that no measuring system has.
+    #[error("`{text}` is no measuring system.")]
+    UnknownSystem {
+        /// What was found.
+        text: String,
+    },
+}
+
+impl Diagnose for AmountError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::TooLong { .. } => "amount-too-long",
+            Self::Empty => "amount-empty",
+            Self::NoNumber { .. } => "amount-no-number",
+            Self::ZeroDenominator { .. } => "amount-zero-denominator",
+            Self::NumberOutOfRange { .. } => "amount-number-out-of-range",
+            Self::Negative { .. } => "amount-negative",
+            Self::BelowAbsoluteZero { .. } => "amount-below-absolute-zero",
+            Self::Ambiguous { .. } => "amount-ambiguous",
+            Self::NoUnit { .. } => "amount-no-unit",
+            Self::UnknownUnit { .. } => "unit-unknown",
+            Self::MalformedUnit { .. } => "unit-malformed",
+            Self::SeveralAmounts { .. } => "amount-several",
+            Self::UnknownBasis { .. } => "amount-unknown-basis",
+            Self::NoSuchMeasure { .. } => "system-lacks-measure",
+            Self::WrongDimension { .. } => "amount-wrong-dimension",
+            Self::UnitOutOfRange { .. } => "unit-out-of-range",
+            Self::ValueOutOfRange { .. } => "amount-value-out-of-range",
+            Self::MalformedUncertainty { .. } => "uncertainty-malformed",
+            Self::NoStep { .. } => "rounding-no-step",
+            Self::UnknownSystem { .. } => "system-unknown",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::TooLong { limit, .. } => {
+                format!("Write one number and one unit, in at most {limit} bytes.").into()
+            }
+            Self::Empty | Self::NoNumber { .. } => {
+                "Write a number and a unit, such as 1 1/4 cup, 40 drops or 12.5 g.".into()
+            }
+            Self::ZeroDenominator { .. } => "Write a fraction over 1 or more, such as 1/4.".into(),
+            Self::NumberOutOfRange { .. } => {
+                "Write a number of at most 38 digits, in a unit that suits it.".into()
+            }
+            Self::Negative { .. } => "Write the amount without its minus sign.".into(),
+            Self::BelowAbsoluteZero { .. } => {
+                "Write a temperature above -273.15 °C, which is -459.67 °F.".into()
+            }
+            Self::Ambiguous { .. } => "Write the one that is meant.".into(),
+            Self::NoUnit { text } => {
+                format!("Say of what: {text} drops, {text} g, {text} mL, {text} tsp?").into()
+            }
+            Self::UnknownUnit { nearest: Some(nearest), .. } => {
+                format!("Did you mean {nearest}?").into()
+            }
+            Self::UnknownUnit { nearest: None, .. } => {
+                "Write a unit such as cup, tbsp, tsp, mL, g, drops, or its UCUM code.".into()
+            }
+            Self::MalformedUnit { .. } => {
+                "Write a unit such as g, g/mL, kg/m3 or J/(g.K).".into()
+            }
+            Self::SeveralAmounts { .. } => {
+                "Write one number and one unit, such as 83 oz wt for 5 lb and 3 oz wt.".into()
+            }
+            Self::UnknownBasis { .. } => {
+                "Write a per cent of base or of finished mix: 8 % of base, 20 % of finished, \
+                 20 % of finished by volume."
+                    .into()
+            }
+            Self::NoSuchMeasure { word, systems, .. } => {
+                let known: Vec<String> = systems
+                    .iter()
+                    .flatten()
+                    .map(|system| format!("{} {word} ({system})", system.prefix()))
+                    .collect();
+                format!("Write {}, or use mL.", either(&known)).into()
+            }
+            Self::WrongDimension { wanted, .. } => wrong_dimension_help(*wanted).into(),
+            Self::UnitOutOfRange { .. } | Self::ValueOutOfRange { .. } => {
+                "Use a unit of a size that suits the quantity.".into()
+            }
+            Self::MalformedUncertainty { .. } => {
+                "Write 1.03 g/mL ± 0.01 for one standard uncertainty, 12 g ± 2 % for a relative one, \
+                 ± 0.02 g (k=2) for an expanded one, ± 0.05 g (interval) for bounds."
+                    .into()
+            }
+            Self::NoStep { .. } => "Give a step, denominator or number of digits above zero.".into(),
+            Self::UnknownSystem { .. } => {
+                "Write us-customary, us-label, metric or imperial.".into()
+            }
+        }
+    }
+}
+
+/// An amount of the dimension `wanted` to follow.
+fn wrong_dimension_help(wanted: Dimension) -> Cow<'static, str> {
+    let example = match wanted {
+        Dimension::VOLUME => "1 1/4 cup or 20 mL",
+        Dimension::MASS => "12.5 g or 2 lb",
+        Dimension::LENGTH => "0.035 in or 2 mm",
+        Dimension::TIME => "90 s or 3 min",
+        Dimension::TEMPERATURE => "330 °F or 165 °C",
+        Dimension::TEMPERATURE_INTERVAL => "20 K",
+        Dimension::COUNT => "40 drops",
+        Dimension::RATIO => "8 % of base",
+        Dimension::DENSITY => "1.03 g/mL",
+        Dimension::PRESSURE => "29 inHg or 98 kPa",
+        Dimension::ENERGY => "20 kJ",
+        Dimension::POWER => "1000 W",
+        Dimension::VELOCITY => "5 cm/s",
+        Dimension::SPECIFIC_HEAT => "1.8 J/(g.K)",
+        Dimension::EXPANSION => "7e-4 1/K",
+        Dimension::MASS_PER_COUNT => "0.044 g/drop",
+        Dimension::VOLUME_PER_COUNT => "0.05 mL/drop",
+        _ => return format!("Write {wanted}.").into(),
+    };
+    format!("Write {wanted}, such as {example}.").into()
+}
+
+/// `a, b or c`.
+fn either(choices: &[String]) -> String {
+    match choices.split_last() {
+        None => String::new(),
+        Some((only, [])) => only.clone(),
+        Some((last, rest)) => format!("{} or {last}", rest.join(", ")),
+    }
+}
+
+/// The dimension's name at the head of a sentence.
+fn capitalized(dimension: Dimension) -> impl fmt::Display {
+    let name = format!("{dimension}");
+    let mut letters = name.chars();
+    let head: String = letters.next().into_iter().flat_map(char::to_uppercase).collect();
+    format!("{head}{}", letters.as_str())
+}
+
+/// The text as a message can hold it: cut short, its control characters replaced.
+pub(super) fn quoted(text: &str) -> String {
+    const LONGEST: usize = 60;
+    let printable = |c: char| if c.is_control() { char::REPLACEMENT_CHARACTER } else { c };
+    let mut short: String = text.trim().chars().take(LONGEST).map(printable).collect();
+    if text.trim().chars().nth(LONGEST).is_some() {
+        short.push('…');
+    }
+    short
+}

@@ -1,0 +1,392 @@
+//! Exact fractions: what was written, and the sizes of the units.
+
+use alloc::format;
+use core::cmp::Ordering;
+use core::fmt;
+
+/// An exact fraction in lowest terms, its denominator positive.
+///
+/// Holds what a person writes (`1 1/4`, `0.1`) and the defined sizes of the units without rounding.
+/// Operations answer `None` where the exact result does not fit in 128 bits.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Rational {
+    numerator: i128,
+    denominator: i128,
+}
+
+/// Digits after the point that still fit: 10³⁸ is the largest power of ten in an `i128`.
+const MOST_DECIMALS: u32 = 38;
+
+impl Rational {
+    /// The number 0.
+    pub const ZERO: Self = Self { numerator: 0, denominator: 1 };
+    /// The number 1.
+    pub const ONE: Self = Self { numerator: 1, denominator: 1 };
+
+    /// `numerator / denominator` in lowest terms; `None` where the denominator is 0 or a part is out of range.
+    #[must_use]
+    pub const fn new(numerator: i128, denominator: i128) -> Option<Self> {
+        if denominator == 0 || numerator == i128::MIN || denominator == i128::MIN {
+            return None;
+        }
+        let common = gcd(numerator.unsigned_abs(), denominator.unsigned_abs()) as i128;
+        let common = if denominator < 0 { -common } else { common };
+        Some(Self {
+            numerator: quotient(numerator, common),
+            denominator: quotient(denominator, common),
+        })
+    }
+
+    /// The whole number `n`.
+    #[must_use]
+    pub const fn from_int(n: i64) -> Self {
+        Self { numerator: n as i128, denominator: 1 }
+    }
+
+    /// The numerator in lowest terms; it carries the sign.
+    #[must_use]
+    pub const fn numerator(self) -> i128 {
+        self.numerator
+    }
+
+    /// The denominator in lowest terms, at least 1.
+    #[must_use]
+    pub const fn denominator(self) -> i128 {
+        self.denominator
+    }
+
+    /// Whether this is 0.
+    #[must_use]
+    pub const fn is_zero(self) -> bool {
+        self.numerator == 0
+    }
+
+    /// Whether this is below 0.
+    #[must_use]
+    pub const fn is_negative(self) -> bool {
+        self.numerator < 0
+    }
+
+    /// The same distance from 0, on the other side.
+    #[must_use]
+    pub const fn negated(self) -> Self {
+        Self { numerator: -self.numerator, denominator: self.denominator }
+    }
+
+    /// `1 / self`; `None` for 0.
+    #[must_use]
+    pub const fn reciprocal(self) -> Option<Self> {
+        Self::new(self.denominator, self.numerator)
+    }
+
+    /// `self + other`, exactly; `None` where that does not fit.
+    #[must_use]
+    pub const fn checked_add(self, other: Self) -> Option<Self> {
+        let common = gcd(self.denominator.unsigned_abs(), other.denominator.unsigned_abs()) as i128;
+        let widen_self = quotient(other.denominator, common);
+        let widen_other = quotient(self.denominator, common);
+        let (Some(a), Some(b), Some(denominator)) = (
+            self.numerator.checked_mul(widen_self),
+            other.numerator.checked_mul(widen_other),
+            self.denominator.checked_mul(widen_self),
+        ) else {
+            return None;
+        };
+        match a.checked_add(b) {
+            Some(numerator) => Self::new(numerator, denominator),
+            None => None,
+        }
+    }
+
+    /// `self − other`, exactly; `None` where that does not fit.
+    #[must_use]
+    pub const fn checked_sub(self, other: Self) -> Option<Self> {
+        self.checked_add(other.negated())
+    }
+
+    /// `self · other`, exactly; `None` where that does not fit.
+    #[must_use]
+    pub const fn checked_mul(self, other: Self) -> Option<Self> {
+        // Common factors go first, so that nothing overflows that would have fitted.
+        let left = gcd(self.numerator.unsigned_abs(), other.denominator.unsigned_abs()) as i128;
+        let right = gcd(other.numerator.unsigned_abs(), self.denominator.unsigned_abs()) as i128;
+        let numerator =
+            quotient(self.numerator, left).checked_mul(quotient(other.numerator, right));
+        let denominator =
+            quotient(self.denominator, right).checked_mul(quotient(other.denominator, left));
+        match (numerator, denominator) {
+            (Some(i128::MIN), _) => None,
+            (Some(numerator), Some(denominator)) => Some(Self { numerator, denominator }),
+            _ => None,
+        }
+    }
+
+    /// `self / other`, exactly; `None` where `other` is 0 or the result does not fit.
+    #[must_use]
+    pub const fn checked_div(self, other: Self) -> Option<Self> {
+        match other.reciprocal() {
+            Some(reciprocal) => self.checked_mul(reciprocal),
+            None => None,
+        }
+    }
+
+    /// `self` to a whole power; `None` for 0 to a negative power, or where the result does not fit.
+    #[must_use]
+    pub const fn checked_pow(self, exponent: i8) -> Option<Self> {
+        let mut power = Self::ONE;
+        let mut left = exponent.unsigned_abs();
+        while left > 0 {
+            power = match power.checked_mul(self) {
+                Some(power) => power,
+                None => return None,
+            };
+            left -= 1;
+        }
+        if exponent < 0 { power.reciprocal() } else { Some(power) }
+    }
+
+    /// The nearest `f64`; of two equally near the one with an even last bit (IEEE 754 `roundTiesToEven`).
+    #[must_use]
+    pub const fn to_f64(self) -> f64 {
+        const EXACT: u128 = 1 << 53;
+        let (n, d) = (self.numerator.unsigned_abs(), self.denominator.unsigned_abs());
+        let magnitude = if n <= EXACT && d <= EXACT {
+            // Both are exact, and an IEEE division rounds once.
+            n as f64 / d as f64
+        } else {
+            nearest_quotient(n, d)
+        };
+        if self.numerator < 0 { -magnitude } else { magnitude }
+    }
+
+    /// The shortest decimal that reads back as `value`: 1/10 for `0.1`.
+    ///
+    /// `None` for NaN, an infinity, or a number whose decimal does not fit.
+    #[must_use]
+    pub fn from_f64(value: f64) -> Option<Self> {
+        if !value.is_finite() {
+            return None;
+        }
+        Self::parse_decimal(&format!("{value:e}"))
+    }
+
+    /// Reads decimal text: digits with at most one point, an optional sign and exponent (`-12.5`, `.035`, `1.2e-4`).
+    ///
+    /// `None` where the text is anything else, or the number does not fit.
+    #[must_use]
+    pub fn parse_decimal(text: &str) -> Option<Self> {
+        let (negative, unsigned) = match text.strip_prefix('-') {
+            Some(rest) => (true, rest),
+            None => (false, text.strip_prefix('+').unwrap_or(text)),
+        };
+        let (digits, exponent) = match unsigned.split_once(['e', 'E']) {
+            Some((digits, exponent)) => (digits, exponent.parse::<i32>().ok()?),
+            None => (unsigned, 0),
+        };
+        let magnitude = decimal_magnitude(digits, exponent)?;
+        Some(if negative { magnitude.negated() } else { magnitude })
+    }
+
+    /// The whole number towards 0, and the fraction that is left, with the same sign.
+    pub(super) fn split_whole(self) -> (i128, Self) {
+        let whole = quotient(self.numerator, self.denominator);
+        let rest = self.numerator.checked_rem(self.denominator).unwrap_or(0);
+        (whole, Self { numerator: rest, denominator: self.denominator })
+    }
+
+    /// Numerator over a power of ten, and that power's exponent, where this is a finite decimal that fits.
+    fn as_decimal(self) -> Option<(i128, u32)> {
+        (0..=MOST_DECIMALS).find_map(|decimals| {
+            let power = 10_i128.checked_pow(decimals)?;
+            let widen = quotient(power, self.denominator);
+            if widen.checked_mul(self.denominator)? != power {
+                return None;
+            }
+            Some((self.numerator.checked_mul(widen)?, decimals))
+        })
+    }
+
+    /// This as a whole number and a fraction: `1 1/4`, `-2/3`, `5`.
+    pub(super) const fn mixed(self) -> Mixed {
+        Mixed(self)
+    }
+}
+
+/// Prints a [`Rational`] as a mixed fraction.
+#[derive(Debug)]
+pub(super) struct Mixed(Rational);
+
+impl fmt::Display for Mixed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (whole, rest) = self.0.split_whole();
+        if rest.is_zero() {
+            return write!(f, "{whole}");
+        }
+        if whole == 0 {
+            return write!(f, "{}/{}", rest.numerator, rest.denominator);
+        }
+        write!(f, "{whole} {}/{}", rest.numerator.unsigned_abs(), rest.denominator)
+    }
+}
+
+/// Text that [`Rational::parse_decimal`] reads where it is a finite decimal, else a mixed fraction (`1 1/3`).
+impl fmt::Display for Rational {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Some((scaled, decimals)) = self.as_decimal() else {
+            return write!(f, "{}", self.mixed());
+        };
+        let power = 10_u128.saturating_pow(decimals);
+        let (whole, fraction) = div_rem(scaled.unsigned_abs(), power);
+        if scaled < 0 {
+            f.write_str("-")?;
+        }
+        write!(f, "{whole}")?;
+        if decimals > 0 {
+            write!(f, ".{fraction:0>width$}", width = usize::try_from(decimals).unwrap_or(0))?;
+        }
+        Ok(())
+    }
+}
+
+impl Ord for Rational {
+    fn cmp(&self, other: &Self) -> Ordering {
+        match (self.is_negative(), other.is_negative()) {
+            (false, true) => Ordering::Greater,
+            (true, false) => Ordering::Less,
+            (false, false) => compare_magnitudes(*self, *other),
+            (true, true) => compare_magnitudes(*other, *self),
+        }
+    }
+}
+
+impl PartialOrd for Rational {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl From<i64> for Rational {
+    fn from(n: i64) -> Self {
+        Self::from_int(n)
+    }
+}
+
+/// Compares |a| with |b| by their continued fractions, which needs no product that could overflow.
+fn compare_magnitudes(a: Rational, b: Rational) -> Ordering {
+    let (mut a_over, mut a_under) = (a.numerator.unsigned_abs(), a.denominator.unsigned_abs());
+    let (mut b_over, mut b_under) = (b.numerator.unsigned_abs(), b.denominator.unsigned_abs());
+    loop {
+        let (a_whole, a_rest) = div_rem(a_over, a_under);
+        let (b_whole, b_rest) = div_rem(b_over, b_under);
+        if a_whole != b_whole {
+            return a_whole.cmp(&b_whole);
+        }
+        if a_rest == 0 || b_rest == 0 {
+            return a_rest.cmp(&b_rest);
+        }
+        // a_rest/a_under against b_rest/b_under is b_under/b_rest against a_under/a_rest.
+        (a_over, a_under, b_over, b_under) = (b_under, b_rest, a_under, a_rest);
+    }
+}
+
+/// `digits · 10^exponent`, the digits with at most one point.
+fn decimal_magnitude(digits: &str, exponent: i32) -> Option<Rational> {
+    let (mut mantissa, mut trailing_zeros, mut decimals) = (0_i128, 0_u32, 0_i32);
+    let (mut seen_point, mut seen_digit) = (false, false);
+    for c in digits.chars() {
+        if c == '.' && !seen_point {
+            seen_point = true;
+            continue;
+        }
+        let digit = c.to_digit(10)?;
+        seen_digit = true;
+        if seen_point {
+            decimals = decimals.checked_add(1)?;
+        }
+        // Zeros wait until a digit follows, so that 1.000 does not use up the range.
+        if digit == 0 {
+            trailing_zeros = trailing_zeros.checked_add(1)?;
+        } else {
+            if mantissa != 0 {
+                mantissa = mantissa.checked_mul(10_i128.checked_pow(trailing_zeros)?)?;
+            }
+            mantissa = mantissa.checked_mul(10)?.checked_add(i128::from(digit))?;
+            trailing_zeros = 0;
+        }
+    }
+    if !seen_digit {
+        return None;
+    }
+    if mantissa == 0 {
+        return Some(Rational::ZERO);
+    }
+    let power = exponent.checked_sub(decimals)?.checked_add(i32::try_from(trailing_zeros).ok()?)?;
+    let scale = 10_i128.checked_pow(power.unsigned_abs())?;
+    if power < 0 {
+        Rational::new(mantissa, scale)
+    } else {
+        Rational::new(mantissa.checked_mul(scale)?, 1)
+    }
+}
+
+/// `n / d` by long division, rounded once. `d` is at least 1 and below 2¹²⁷.
+const fn nearest_quotient(n: u128, d: u128) -> f64 {
+    // Fifty-three bits, one to round by, and one below it that says whether anything was left.
+    const ENOUGH: u128 = 1 << 54;
+    let (mut whole, mut rest) = div_rem(n, d);
+    let mut halvings = 0_u32;
+    while whole < ENOUGH && rest != 0 {
+        // `rest` < `d` < 2¹²⁷ leaves at least one bit of room; `whole` < 2⁵⁴ leaves seventy-four.
+        let room = rest.leading_zeros();
+        let step = if room < 64 { room } else { 64 };
+        let (bits, left) = div_rem(rest << step, d);
+        whole = (whole << step) | bits;
+        rest = left;
+        halvings += step;
+    }
+    let sticky = if rest != 0 { 1 } else { 0 };
+    // The integer conversion rounds to nearest, ties to even; the power of two is exact.
+    (whole | sticky) as f64 * two_to_minus(halvings)
+}
+
+/// 2⁻ⁿ for n up to 1022.
+const fn two_to_minus(n: u32) -> f64 {
+    f64::from_bits((1023_u64.saturating_sub(n as u64)) << 52)
+}
+
+/// The greatest common divisor, by halving and subtracting (Stein 1967); 1 where both are 0.
+const fn gcd(a: u128, b: u128) -> u128 {
+    if a == 0 || b == 0 {
+        let other = a | b;
+        return if other == 0 { 1 } else { other };
+    }
+    let twos = (a | b).trailing_zeros();
+    let mut a = a >> a.trailing_zeros();
+    let mut b = b >> b.trailing_zeros();
+    while a != b {
+        if a > b {
+            a -= b;
+            a >>= a.trailing_zeros();
+        } else {
+            b -= a;
+            b >>= b.trailing_zeros();
+        }
+    }
+    a << twos
+}
+
+/// `a / b` towards 0, for a `b` that is never 0 here.
+const fn quotient(a: i128, b: i128) -> i128 {
+    match a.checked_div(b) {
+        Some(quotient) => quotient,
+        None => 0,
+    }
+}
+
+/// Quotient and rest, for a `b` that is never 0 here.
+const fn div_rem(a: u128, b: u128) -> (u128, u128) {
+    match (a.checked_div(b), a.checked_rem(b)) {
+        (Some(quotient), Some(rest)) => (quotient, rest),
+        _ => (0, 0),
+    }
+}

@@ -1,0 +1,389 @@
+//! Units: products of powers of the table's symbols.
+
+use super::symbol::{Size, Symbol};
+use super::{AmountError, Dimension, Rational, System};
+use core::fmt;
+use core::str::FromStr;
+
+/// The most symbols that a compound unit may have.
+const MOST_TERMS: usize = 4;
+/// The largest exponent of a symbol.
+const LARGEST_EXPONENT: i8 = 9;
+
+/// A unit of measure, as written: `cup`, `metric cup`, `g/mL`, `J/(g.K)`.
+///
+/// Read from trade symbols, names and UCUM codes; printed with the trade symbol. Household words (cup, tbsp,
+/// tsp, fl oz, pt, qt, gal) take their size from a [`System`], unless the unit names one itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Unit {
+    /// Symbols above the line, then those below it.
+    terms: [Option<Term>; MOST_TERMS],
+    /// The whole number above the line.
+    times: u32,
+    /// The whole number below the line.
+    per: u32,
+}
+
+/// A power of one symbol.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub(super) struct Term {
+    pub(super) symbol: Symbol,
+    /// The system that a household word was written with.
+    pub(super) system: Option<System>,
+    pub(super) exponent: i8,
+}
+
+macro_rules! units {
+    ($($(#[$doc:meta])* $name:ident = $symbol:ident;)*) => {
+        /// The units that the library itself speaks of.
+        impl Unit {
+            $($(#[$doc])* pub const $name: Self = Self::sole(Symbol::$symbol);)*
+        }
+    };
+}
+
+units! {
+    /// Cup of the measuring system.
+    CUP = Cup;
+    /// Tablespoon of the measuring system.
+    TBSP = Tablespoon;
+    /// Teaspoon of the measuring system.
+    TSP = Teaspoon;
+    /// Fluid ounce of the measuring system.
+    FL_OZ = FluidOunce;
+    /// Pint of the measuring system.
+    PINT = Pint;
+    /// Quart of the measuring system.
+    QUART = Quart;
+    /// Gallon of the measuring system.
+    GALLON = Gallon;
+    /// UCUM's metric drop `[drp]`, 1/20 mL.
+    METRIC_DROP = MetricDrop;
+    /// Liter.
+    LITER = Liter;
+    /// Milliliter.
+    MILLILITER = Milliliter;
+    /// Kilogram.
+    KILOGRAM = Kilogram;
+    /// Gram.
+    GRAM = Gram;
+    /// Milligram.
+    MILLIGRAM = Milligram;
+    /// Avoirdupois pound.
+    POUND = Pound;
+    /// Avoirdupois ounce, printed `oz wt`.
+    OUNCE_WEIGHT = OunceWeight;
+    /// Meter.
+    METER = Meter;
+    /// Centimeter.
+    CENTIMETER = Centimeter;
+    /// Millimeter.
+    MILLIMETER = Millimeter;
+    /// International inch.
+    INCH = Inch;
+    /// International foot.
+    FOOT = Foot;
+    /// A thousandth of an inch.
+    MIL = Mil;
+    /// Kelvin.
+    KELVIN = Kelvin;
+    /// Degree Celsius.
+    CELSIUS = Celsius;
+    /// Degree Fahrenheit.
+    FAHRENHEIT = Fahrenheit;
+    /// Pascal.
+    PASCAL = Pascal;
+    /// Kilopascal.
+    KILOPASCAL = Kilopascal;
+    /// Pound-force per square inch.
+    PSI = Psi;
+    /// Conventional inch of mercury.
+    INCH_OF_MERCURY = InchOfMercury;
+    /// Second.
+    SECOND = Second;
+    /// Minute.
+    MINUTE = Minute;
+    /// Hour.
+    HOUR = Hour;
+    /// Watt.
+    WATT = Watt;
+    /// A drop of a material, a count: the material's own drop says how much it is.
+    DROP = Drop;
+    /// A piece, a count.
+    PIECE = Piece;
+    /// A hundredth. An amount in it says of what: see [`Basis`](super::Basis).
+    PERCENT = Percent;
+}
+
+impl Unit {
+    /// Gram per milliliter.
+    pub const GRAM_PER_MILLILITER: Self = Self {
+        terms: [
+            Some(Term::of(Symbol::Gram, 1)),
+            Some(Term::of(Symbol::Milliliter, -1)),
+            None,
+            None,
+        ],
+        times: 1,
+        per: 1,
+    };
+
+    /// Joule per gram and kelvin.
+    pub const JOULE_PER_GRAM_KELVIN: Self = Self {
+        terms: [
+            Some(Term::of(Symbol::Joule, 1)),
+            Some(Term::of(Symbol::Gram, -1)),
+            Some(Term::of(Symbol::Kelvin, -1)),
+            None,
+        ],
+        times: 1,
+        per: 1,
+    };
+
+    /// Centimeter per second.
+    pub const CENTIMETER_PER_SECOND: Self = Self {
+        terms: [
+            Some(Term::of(Symbol::Centimeter, 1)),
+            Some(Term::of(Symbol::Second, -1)),
+            None,
+            None,
+        ],
+        times: 1,
+        per: 1,
+    };
+
+    pub(super) const fn sole(symbol: Symbol) -> Self {
+        Self { terms: [Some(Term::of(symbol, 1)), None, None, None], times: 1, per: 1 }
+    }
+
+    /// The unit that `text` names, alone: `g/mL`, `[tsp_us]`, `metric cup`.
+    ///
+    /// # Errors
+    /// What is wrong with the text, and the readings where it can be read two ways.
+    pub fn parse(text: &str) -> Result<Self, AmountError> {
+        super::parse::unit(text)
+    }
+
+    /// What this measures.
+    #[must_use]
+    pub fn dimension(self) -> Dimension {
+        if let Some(symbol) = self.sole_symbol() {
+            return symbol.entry().dimension;
+        }
+        self.terms().fold(Dimension::RATIO, |product, term| {
+            product.times(term.symbol.entry().dimension, term.exponent)
+        })
+    }
+
+    /// How many coherent SI units (m, kg, s, K and their products) one of these is, exactly.
+    ///
+    /// For a temperature scale this is the size of a degree. A compound holds temperature differences alone.
+    ///
+    /// # Errors
+    /// [`AmountError::NoSuchMeasure`] for a household word that `system` lacks, [`AmountError::UnitOutOfRange`]
+    /// for a size that does not fit.
+    pub fn factor(self, system: System) -> Result<Rational, AmountError> {
+        if let Some(term) = self.sole_term() {
+            return term.size(system);
+        }
+        let out_of_range = AmountError::UnitOutOfRange { unit: self };
+        let whole = Rational::new(i128::from(self.times), i128::from(self.per));
+        let mut factor = whole.ok_or(out_of_range.clone())?;
+        for term in self.terms() {
+            factor = term
+                .size(system)?
+                .checked_pow(term.exponent)
+                .and_then(|size| factor.checked_mul(size))
+                .ok_or(out_of_range.clone())?;
+        }
+        Ok(factor)
+    }
+
+    /// This unit with its household words fixed to `system`: `metric cup` for `cup`. Words that name a system
+    /// keep it.
+    #[must_use]
+    pub fn in_system(mut self, system: System) -> Self {
+        for term in self.terms.iter_mut().flatten() {
+            if matches!(term.symbol.entry().size, Size::Household(_)) {
+                term.system.get_or_insert(system);
+            }
+        }
+        self
+    }
+
+    /// What is added to a reading on this temperature scale before it counts from absolute zero; `None` for
+    /// units that are no temperature scale.
+    pub(super) fn scale_offset(self) -> Option<Rational> {
+        match self.sole_symbol()?.entry().size {
+            Size::Scale { offset, .. } => Some(offset),
+            Size::Exact(_) | Size::Household(_) => None,
+        }
+    }
+
+    /// Whether this is a household word, alone.
+    pub(super) fn is_household(self) -> bool {
+        self.sole_symbol().is_some_and(|symbol| matches!(symbol.entry().size, Size::Household(_)))
+    }
+
+    /// Whether an amount in this unit must say of what: per cent or ppm, alone.
+    pub(super) fn is_share(self) -> bool {
+        matches!(self.sole_symbol(), Some(Symbol::Percent | Symbol::PartsPerMillion))
+    }
+
+    fn terms(self) -> impl Iterator<Item = Term> {
+        self.terms.into_iter().flatten()
+    }
+
+    fn sole_term(self) -> Option<Term> {
+        match self.terms {
+            [Some(term), None, None, None]
+                if term.exponent == 1 && self.times == 1 && self.per == 1 =>
+            {
+                Some(term)
+            }
+            _ => None,
+        }
+    }
+
+    fn sole_symbol(self) -> Option<Symbol> {
+        self.sole_term().map(|term| term.symbol)
+    }
+
+    /// Writes the symbol as it stands after `value`: `1 drop`, `2 drops`.
+    pub(super) fn write_after(self, value: Rational, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.sole_symbol() {
+            Some(symbol)
+                if value != Rational::ONE && symbol.entry().plural != symbol.entry().symbol =>
+            {
+                f.write_str(symbol.entry().plural)
+            }
+            _ => write!(f, "{self}"),
+        }
+    }
+}
+
+impl Term {
+    const fn of(symbol: Symbol, exponent: i8) -> Self {
+        Self { symbol, system: None, exponent }
+    }
+
+    fn size(self, system: System) -> Result<Rational, AmountError> {
+        match self.symbol.entry().size {
+            Size::Exact(size) => Ok(size),
+            Size::Scale { scale, .. } => Ok(scale),
+            Size::Household(sizes) => {
+                let system = self.system.unwrap_or(system);
+                sizes.size(system).ok_or(AmountError::NoSuchMeasure {
+                    word: self.symbol.entry().symbol,
+                    system,
+                    systems: System::ALL.map(|other| sizes.size(other).map(|_| other)),
+                })
+            }
+        }
+    }
+}
+
+impl fmt::Display for Term {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if let Some(system) = self.system {
+            write!(f, "{} ", system.prefix())?;
+        }
+        f.write_str(self.symbol.entry().symbol)?;
+        match self.exponent.unsigned_abs() {
+            1 => Ok(()),
+            exponent => write!(f, "{exponent}"),
+        }
+    }
+}
+
+/// The trade symbols; a compound as a product over a product: `g/mL`, `J/(g.K)`, `1/K`.
+impl fmt::Display for Unit {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let above = || self.terms().filter(|term| term.exponent > 0);
+        let below = || self.terms().filter(|term| term.exponent < 0);
+        if self.times != 1 || above().next().is_none() {
+            write!(f, "{}", self.times)?;
+            if above().next().is_some() {
+                f.write_str(".")?;
+            }
+        }
+        write_product(f, above())?;
+        let factors_below = below().count().saturating_add(usize::from(self.per != 1));
+        match factors_below {
+            0 => return Ok(()),
+            1 => f.write_str("/")?,
+            _ => f.write_str("/(")?,
+        }
+        if self.per != 1 {
+            write!(f, "{}", self.per)?;
+            if factors_below > 1 {
+                f.write_str(".")?;
+            }
+        }
+        write_product(f, below())?;
+        if factors_below > 1 { f.write_str(")") } else { Ok(()) }
+    }
+}
+
+fn write_product(f: &mut fmt::Formatter<'_>, terms: impl Iterator<Item = Term>) -> fmt::Result {
+    for (i, term) in terms.enumerate() {
+        if i > 0 {
+            f.write_str(".")?;
+        }
+        write!(f, "{term}")?;
+    }
+    Ok(())
+}
+
+impl FromStr for Unit {
+    type Err = AmountError;
+
+    fn from_str(text: &str) -> Result<Self, AmountError> {
+        Self::parse(text)
+    }
+}
+
+/// A unit while it is read, factor by factor.
+#[derive(Debug)]
+pub(super) struct UnitBuilder {
+    above: [Option<Term>; MOST_TERMS],
+    below: [Option<Term>; MOST_TERMS],
+    times: u32,
+    per: u32,
+}
+
+impl UnitBuilder {
+    pub(super) const fn new() -> Self {
+        Self { above: [None; MOST_TERMS], below: [None; MOST_TERMS], times: 1, per: 1 }
+    }
+
+    /// Multiplies by a term; `None` where there are too many, or an exponent is too large.
+    pub(super) fn term(&mut self, term: Term) -> Option<()> {
+        let side = if term.exponent > 0 { &mut self.above } else { &mut self.below };
+        let same = |slot: &&mut Option<Term>| {
+            slot.is_none_or(|other| other.symbol == term.symbol && other.system == term.system)
+        };
+        let slot = side.iter_mut().find(same)?;
+        let exponent = slot.map_or(0, |other| other.exponent).checked_add(term.exponent)?;
+        if exponent.unsigned_abs() > LARGEST_EXPONENT.unsigned_abs() {
+            return None;
+        }
+        *slot = Some(Term { exponent, ..term });
+        Some(())
+    }
+
+    /// Multiplies by a whole number, or divides by it; `None` for 0 or where the product does not fit.
+    pub(super) fn number(&mut self, n: u32, divides: bool) -> Option<()> {
+        let side = if divides { &mut self.per } else { &mut self.times };
+        *side = side.checked_mul(n).filter(|product| *product > 0)?;
+        Some(())
+    }
+
+    /// The unit; `None` where it has no symbol or too many.
+    pub(super) fn finish(self) -> Option<Unit> {
+        let mut all = self.above.into_iter().chain(self.below).flatten();
+        let terms = core::array::from_fn(|_| all.next());
+        let fits = all.next().is_none() && terms.iter().any(Option::is_some);
+        fits.then_some(Unit { terms, times: self.times, per: self.per })
+    }
+}
