@@ -25,8 +25,15 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+pub mod density;
 pub mod fault;
 pub mod quantity;
+pub mod softener;
+pub mod water;
+
+mod check;
+mod monotone;
+mod show;
 
 pub use fault::{Diagnose, Fault, Faults};
 pub use uom;
