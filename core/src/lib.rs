@@ -25,9 +25,12 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+pub mod calibrate;
 pub mod density;
 pub mod fault;
 pub mod quantity;
+pub mod salt;
+pub mod shot;
 pub mod softener;
 pub mod water;
 

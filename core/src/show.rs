@@ -18,7 +18,8 @@ pub(crate) struct Figure {
 }
 
 impl Figure {
-    fn new(value: f64, unit: &'static str) -> Self {
+    /// `value` in `unit`, which begins with a space.
+    pub(crate) fn new(value: f64, unit: &'static str) -> Self {
         Self { value, unit, round: libm::round }
     }
 
