@@ -25,9 +25,19 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+pub mod calibrate;
+pub mod density;
 pub mod fault;
 pub mod plan;
 pub mod quantity;
+pub mod salt;
+pub mod shot;
+pub mod softener;
+pub mod water;
+
+mod check;
+mod monotone;
+mod show;
 
 pub use fault::{Diagnose, Fault, Faults};
 pub use uom;

@@ -1,0 +1,120 @@
+//! Monotone cubic interpolation through measured points.
+//!
+//! Piecewise cubic Hermite with the slopes of F. N. Fritsch and J. Butland, *SIAM J. Sci. Stat. Comput.* 5 (1984)
+//! 300–304: inside, the weighted harmonic mean of the two neighboring secants, zero where they differ in sign; at
+//! an end the three-point formula, held so that the curve keeps its shape. These are the slopes of SciPy's
+//! `PchipInterpolator`. Between two points the curve never leaves the values of the two.
+//!
+//! Slopes are computed where they are needed, from four points at most, so that nothing is allocated.
+
+/// A measured point.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Knot {
+    pub(crate) x: f64,
+    pub(crate) y: f64,
+}
+
+/// A list of points, x rising.
+pub(crate) trait Knots {
+    /// Point `i`, `None` beyond the last.
+    fn knot(&self, i: usize) -> Option<Knot>;
+}
+
+/// The value at `x` of the curve between points `i` and `i + 1`; `None` where they do not exist.
+pub(crate) fn value(knots: &impl Knots, i: usize, x: f64) -> Option<f64> {
+    let piece = Piece::of(knots, i)?;
+    Some(piece.at(x))
+}
+
+/// The x between points `i` and `i + 1` where the curve has the value `y`, which lies between theirs.
+pub(crate) fn inverse(knots: &impl Knots, i: usize, y: f64) -> Option<f64> {
+    // Each halving gains a bit; after 64 an f64 has none left to gain.
+    const HALVINGS: u32 = 64;
+    let piece = Piece::of(knots, i)?;
+    if y == piece.a.y {
+        return Some(piece.a.x);
+    }
+    if y == piece.b.y {
+        return Some(piece.b.x);
+    }
+    let rises = piece.b.y > piece.a.y;
+    let (mut low, mut high) = (piece.a.x, piece.b.x);
+    for _ in 0..HALVINGS {
+        let middle = low + 0.5 * (high - low);
+        if (piece.at(middle) < y) == rises {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    Some(high)
+}
+
+/// The cubic between two points, with its slopes there.
+struct Piece {
+    a: Knot,
+    b: Knot,
+    slope_a: f64,
+    slope_b: f64,
+}
+
+impl Piece {
+    fn of(knots: &impl Knots, i: usize) -> Option<Self> {
+        let a = knots.knot(i)?;
+        let b = knots.knot(i.checked_add(1)?)?;
+        let before = i.checked_sub(1).and_then(|j| knots.knot(j));
+        let after = i.checked_add(2).and_then(|j| knots.knot(j));
+        let slope_a = match (before, after) {
+            (Some(before), _) => inner_slope(before, a, b),
+            (None, Some(after)) => end_slope(a, b, after),
+            (None, None) => secant(a, b),
+        };
+        let slope_b = match (before, after) {
+            (_, Some(after)) => inner_slope(a, b, after),
+            (Some(before), None) => end_slope(b, a, before),
+            (None, None) => secant(a, b),
+        };
+        Some(Self { a, b, slope_a, slope_b })
+    }
+
+    fn at(&self, x: f64) -> f64 {
+        let width = self.b.x - self.a.x;
+        let secant = secant(self.a, self.b);
+        let bend = (self.slope_a + self.slope_b - 2.0 * secant) / width;
+        let cubic = bend / width;
+        let square = (secant - self.slope_a) / width - bend;
+        let s = x - self.a.x;
+        self.a.y + s * (self.slope_a + s * (square + s * cubic))
+    }
+}
+
+fn secant(a: Knot, b: Knot) -> f64 {
+    (b.y - a.y) / (b.x - a.x)
+}
+
+/// Slope at `here`, between two others.
+fn inner_slope(before: Knot, here: Knot, after: Knot) -> f64 {
+    let (left, right) = (secant(before, here), secant(here, after));
+    if left * right <= 0.0 {
+        return 0.0;
+    }
+    let (width_left, width_right) = (here.x - before.x, after.x - here.x);
+    let weight_left = 2.0 * width_right + width_left;
+    let weight_right = width_right + 2.0 * width_left;
+    (weight_left + weight_right) / (weight_left / left + weight_right / right)
+}
+
+/// Slope at the end `here`; `next` and `further` are the points beside it, to either hand.
+fn end_slope(here: Knot, next: Knot, further: Knot) -> f64 {
+    let (near, far) = (secant(here, next), secant(next, further));
+    let (width_near, width_far) = (next.x - here.x, further.x - next.x);
+    let slope =
+        ((2.0 * width_near + width_far) * near - width_near * far) / (width_near + width_far);
+    if slope * near <= 0.0 {
+        0.0
+    } else if near * far <= 0.0 && libm::fabs(slope) > 3.0 * libm::fabs(near) {
+        3.0 * near
+    } else {
+        slope
+    }
+}

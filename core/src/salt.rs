@@ -1,0 +1,735 @@
+//! Salt loading, stated in any of seven ways, each of which converts to each.
+//!
+//! All go through one canonical form, the mass of salt per mass of base. A mix before salt has mass M₀ and volume V₀
+//! (V_h at shot temperature); with every gram of salt (true density ρ_s) go k grams of softener (ρ_soft). With m_s of
+//! salt:
+//!
+//! - mass M = M₀ + (1 + k) m_s, volume V = V₀ + m_s (1/ρ_s + k/ρ_soft), density ρ = (M/V)(1 − φ), φ the voids;
+//! - hot volume: as V, each constituent by its own expansion, (1 + α (T − 20 °C)) times;
+//! - for a finished density ρ_t, with ρ′ = ρ_t/(1 − φ): m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft));
+//! - piece weight by the shot's equation, V_c (1 − φ) [(1 − f) M/V_h + f M/V]; both densities depend on m_s, and the
+//!   equation is solved by halving between no salt and the most, to the last bit that f64 has;
+//! - sink density: mass over volume of the piece with its hook and weight, solved likewise.
+//!
+//! Ideal additivity of volumes, source: conservation of mass and volume. It fits salt in plastisol, which neither
+//! dissolves in it nor takes it up.
+//!
+//! In reach is what lies between no salt and the most of it: a stated volume fraction of the finished mix, and ten
+//! times the mass of base in any case. Salt settles: stir before each shot. Damp salt steams: dry it first.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use core::fmt;
+
+use uom::si::f64::SpecificVolume;
+use uom::si::mass_density::gram_per_cubic_centimeter;
+use uom::si::ratio::percent;
+use uom::si::thermodynamic_temperature::degree_celsius;
+
+use crate::check::{is_not_negative, is_positive, is_share, is_share_below_one};
+use crate::density::{ScoopedDensity, TrueDensity};
+use crate::fault::Diagnose;
+use crate::quantity::{
+    Mass, MassDensity, Ratio, TemperatureCoefficient, ThermodynamicTemperature, Volume,
+};
+use crate::shot::Melt;
+use crate::show::{self, Figure};
+
+/// The most salt per base, by mass, whatever the limit on solids says: beyond it there is no mix to pour.
+const MOST_PER_BASE: f64 = 10.0;
+
+/// How far beyond an end of the reach, relative to it, an asked value is taken for the end itself: what was converted
+/// from the end comes back within this.
+const SLACK: f64 = 1e-12;
+
+/// A salt loading.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum SaltLoading {
+    /// Volume of salt as scooped per volume of base (1/4 cup per cup is 0.25).
+    Scooped(Ratio),
+    /// Mass of salt per volume of base.
+    PerVolume(MassDensity),
+    /// Mass of salt per mass of base: the canonical form.
+    OfBase(Ratio),
+    /// Mass of salt per mass of finished mix.
+    OfFinished(Ratio),
+    /// Density of the finished mix at 20 °C, voids included.
+    FinishedDensity(MassDensity),
+    /// Mass of a piece.
+    PieceMass(Mass),
+    /// Mean density of a piece with its hook and weight: it sinks in water below this density.
+    SinkDensity(MassDensity),
+}
+
+/// The way in which a salt loading is stated.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "document", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "document", serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[non_exhaustive]
+pub enum SaltForm {
+    /// As [`SaltLoading::Scooped`].
+    Scooped,
+    /// As [`SaltLoading::PerVolume`].
+    PerVolume,
+    /// As [`SaltLoading::OfBase`].
+    OfBase,
+    /// As [`SaltLoading::OfFinished`].
+    OfFinished,
+    /// As [`SaltLoading::FinishedDensity`].
+    FinishedDensity,
+    /// As [`SaltLoading::PieceMass`].
+    PieceMass,
+    /// As [`SaltLoading::SinkDensity`].
+    SinkDensity,
+}
+
+/// The salt's properties.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Salt {
+    /// Density of the grains.
+    pub true_density: TrueDensity,
+    /// Density in the spoon; not above the true one.
+    pub scooped_density: ScoopedDensity,
+    /// Volumetric thermal expansion, zero or above.
+    pub expansion: TemperatureCoefficient,
+}
+
+/// The softener that goes in beside the salt, since salt makes a body harder.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SaltSoftener {
+    /// Mass of softener per mass of salt (k), zero or above.
+    pub per_salt: Ratio,
+    /// Its density.
+    pub density: TrueDensity,
+    /// Volumetric thermal expansion, zero or above.
+    pub expansion: TemperatureCoefficient,
+}
+
+/// The cavity in which a piece is made.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PieceCavity {
+    /// Volume of the cavity that this mix fills.
+    pub volume: Volume,
+    /// Share of its contraction that the piece draws from the sprue, 0 to 1.
+    pub feed: Ratio,
+}
+
+/// Hook and weight that a piece carries.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Hook {
+    /// Mass of all that is not the piece itself.
+    pub mass: Mass,
+    /// The volume that it displaces.
+    pub volume: Volume,
+}
+
+/// A mix before salt, with all that a conversion between the forms rests on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Unsalted {
+    /// Mass of base in the mix.
+    pub base_mass: Mass,
+    /// Volume of that base as measured, cold and liquid.
+    pub base_volume: Volume,
+    /// Mass of the mix (M₀), not below that of its base.
+    pub mass: Mass,
+    /// Volume of the mix at 20 °C as fused (V₀), without voids.
+    pub volume: Volume,
+    /// Volume of the mix at shot temperature, without voids; not below `volume`.
+    pub hot_volume: Volume,
+    /// Shot temperature, 20 °C or above.
+    pub shot_temperature: ThermodynamicTemperature,
+    /// Share of the finished volume that is air, 0 to below 1.
+    pub voids: Ratio,
+    /// The salt.
+    pub salt: Salt,
+    /// The softener that goes in beside it, if any.
+    pub softener: Option<SaltSoftener>,
+    /// The most salt that may be in the finished mix, by volume without voids: above 0 and below 1.
+    pub most_solids: Ratio,
+    /// The cavity, for the two forms that speak of a piece.
+    pub cavity: Option<PieceCavity>,
+    /// What the piece carries, for the sink density.
+    pub hook: Hook,
+}
+
+/// What is wrong with a salt loading.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum SaltError {
+    /// A mass, volume or density that is not above zero.
+    #[error("{what} must be a number above zero")]
+    NotPositive {
+        /// Which number.
+        what: &'static str,
+    },
+    /// A number outside its range.
+    #[error("{what} must be {range}")]
+    Range {
+        /// Which number.
+        what: &'static str,
+        /// The range, in words.
+        range: &'static str,
+    },
+    /// A salt that weighs more in the spoon than its grains do.
+    #[error(
+        "the salt's as-scooped density ({}) is above its true density ({})",
+        show::density(.scooped), show::density(.solid)
+    )]
+    ScoopedAboveTrue {
+        /// As-scooped density.
+        scooped: MassDensity,
+        /// True density.
+        solid: MassDensity,
+    },
+    /// A piece weight or sink density without a cavity.
+    #[error("a {form} needs the volume of a cavity")]
+    NoCavity {
+        /// The form asked for.
+        form: SaltForm,
+    },
+    /// Salt and its softener together are no denser than the mix.
+    #[error("salt with its softener does not raise the {form} of this mix")]
+    DoesNotRaise {
+        /// The form asked for.
+        form: SaltForm,
+    },
+    /// More than the limits allow, or less than what is there without salt.
+    #[error("a {} of {} is out of reach by adding salt", .asked.form(), .asked.figure())]
+    OutOfReach {
+        /// What was asked.
+        asked: SaltLoading,
+        /// The same form without salt.
+        least: SaltLoading,
+        /// The same form with the most salt.
+        most: SaltLoading,
+        /// The stated limit on salt by volume.
+        most_solids: Ratio,
+    },
+}
+
+impl Diagnose for SaltError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NotPositive { .. } => "salt-not-positive",
+            Self::Range { .. } => "salt-number-out-of-range",
+            Self::ScoopedAboveTrue { .. } => "salt-scooped-above-true",
+            Self::NoCavity { .. } => "salt-no-cavity",
+            Self::DoesNotRaise { .. } => "salt-does-not-raise",
+            Self::OutOfReach { .. } => "salt-out-of-reach",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::NotPositive { .. } | Self::Range { .. } => {
+                "Correct that number; shares may be given as 0.1 or 10 %.".into()
+            }
+            Self::ScoopedAboveTrue { .. } => {
+                "Fine salt is about 1.2 g/mL as scooped and 2.17 g/mL true: check whether the two were swapped.".into()
+            }
+            Self::NoCavity { .. } => "Give the mold's cavity volume and feed share.".into(),
+            Self::DoesNotRaise { .. } => {
+                "Use less softener per salt, or check the salt's true density.".into()
+            }
+            Self::OutOfReach { least, most, most_solids, .. } => format!(
+                "In reach is {} (no salt) to {} (the most, with a limit of {} salt by volume).",
+                least.figure().at_least(),
+                most.figure().at_most(),
+                show::percent(most_solids)
+            )
+            .into(),
+        }
+    }
+}
+
+impl fmt::Display for SaltForm {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Scooped => "scooped volume",
+            Self::PerVolume => "mass per volume of base",
+            Self::OfBase => "share of base",
+            Self::OfFinished => "share of finished mix",
+            Self::FinishedDensity => "finished density",
+            Self::PieceMass => "piece weight",
+            Self::SinkDensity => "sink density",
+        })
+    }
+}
+
+impl SaltLoading {
+    /// The way in which it is stated.
+    #[must_use]
+    pub fn form(&self) -> SaltForm {
+        match self {
+            Self::Scooped(_) => SaltForm::Scooped,
+            Self::PerVolume(_) => SaltForm::PerVolume,
+            Self::OfBase(_) => SaltForm::OfBase,
+            Self::OfFinished(_) => SaltForm::OfFinished,
+            Self::FinishedDensity(_) => SaltForm::FinishedDensity,
+            Self::PieceMass(_) => SaltForm::PieceMass,
+            Self::SinkDensity(_) => SaltForm::SinkDensity,
+        }
+    }
+
+    /// The bare number in SI units, to compare loadings of one form.
+    fn value(&self) -> f64 {
+        match self {
+            Self::Scooped(x) | Self::OfBase(x) | Self::OfFinished(x) => x.value,
+            Self::PerVolume(x) | Self::FinishedDensity(x) | Self::SinkDensity(x) => x.value,
+            Self::PieceMass(x) => x.value,
+        }
+    }
+
+    fn figure(&self) -> Figure {
+        match self {
+            Self::Scooped(x) => Figure::new(x.value, " mL per mL of base"),
+            Self::OfBase(x) => Figure::new(x.get::<percent>(), " % of base"),
+            Self::OfFinished(x) => Figure::new(x.get::<percent>(), " % of finished"),
+            Self::PerVolume(x) => {
+                Figure::new(x.get::<gram_per_cubic_centimeter>(), " g per mL of base")
+            }
+            Self::FinishedDensity(x) | Self::SinkDensity(x) => show::density(x),
+            Self::PieceMass(x) => show::mass(x),
+        }
+    }
+}
+
+impl Unsalted {
+    /// The canonical form of `loading`: mass of salt per mass of base.
+    ///
+    /// # Errors
+    /// [`SaltError::OutOfReach`] with what is in reach; [`SaltError::NoCavity`] and [`SaltError::DoesNotRaise`];
+    /// a number of the mix out of its range.
+    pub fn ratio(&self, loading: SaltLoading) -> Result<Ratio, SaltError> {
+        Ok(self.salt_mass(loading)? / self.base_mass)
+    }
+
+    /// The loading of `ratio`, mass of salt per mass of base, stated as `form`.
+    ///
+    /// # Errors
+    /// As [`Unsalted::ratio`].
+    pub fn loading(&self, ratio: Ratio, form: SaltForm) -> Result<SaltLoading, SaltError> {
+        self.convert(SaltLoading::OfBase(ratio), form)
+    }
+
+    /// The same loading as `loading`, stated as `form`.
+    ///
+    /// # Errors
+    /// As [`Unsalted::ratio`].
+    pub fn convert(&self, loading: SaltLoading, form: SaltForm) -> Result<SaltLoading, SaltError> {
+        self.state(self.salt_mass(loading)?, form)
+    }
+
+    /// What is in reach in `form`: without salt, and with the most that the limits allow.
+    ///
+    /// # Errors
+    /// [`SaltError::NoCavity`] and [`SaltError::DoesNotRaise`]; a number of the mix out of its range.
+    pub fn reach(&self, form: SaltForm) -> Result<(SaltLoading, SaltLoading), SaltError> {
+        self.check()?;
+        let least = self.state(Mass::default(), form)?;
+        let most = self.state(self.most_salt(), form)?;
+        if most.value() > least.value() {
+            Ok((least, most))
+        } else {
+            Err(SaltError::DoesNotRaise { form })
+        }
+    }
+
+    /// The mass of salt that brings this mix to `loading` (equations: [module](self)).
+    ///
+    /// The softener that goes in beside it is k times as much.
+    ///
+    /// # Errors
+    /// As [`Unsalted::ratio`].
+    pub fn salt_mass(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
+        let (least, most) = self.reach(loading.form())?;
+        let slack = SLACK * most.value();
+        if !(least.value() - slack..=most.value() + slack).contains(&loading.value()) {
+            let most_solids = self.most_solids;
+            return Err(SaltError::OutOfReach { asked: loading, least, most, most_solids });
+        }
+        let mass = match loading {
+            SaltLoading::Scooped(x) => self.salt.scooped_density.mass_of(self.base_volume * x),
+            SaltLoading::PerVolume(x) => self.base_volume * x,
+            SaltLoading::OfBase(x) => self.base_mass * x,
+            SaltLoading::OfFinished(x) => self.mass * x / (1.0 - (1.0 + self.softened()) * x.value),
+            SaltLoading::FinishedDensity(x) => self.mass_for_density(x),
+            SaltLoading::PieceMass(_) | SaltLoading::SinkDensity(_) => {
+                self.mass_by_halving(loading)?
+            }
+        };
+        Ok(if mass > Mass::default() { mass.min(self.most_salt()) } else { Mass::default() })
+    }
+
+    /// m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft)); the density is in reach, so the divisor is above zero.
+    fn mass_for_density(&self, density: MassDensity) -> Mass {
+        let solid = density / (1.0 - self.voids.value);
+        let lift = (solid * self.added_volume()).value;
+        (solid * self.volume - self.mass) / (1.0 + self.softened() - lift)
+    }
+
+    /// The mass of salt at which the form of `wanted`, which rises with it and is in reach, has its value.
+    fn mass_by_halving(&self, wanted: SaltLoading) -> Result<Mass, SaltError> {
+        // Each halving gains a bit; after 64 an f64 of the size of the reach has none left to gain.
+        const HALVINGS: u32 = 64;
+        let (mut low, mut high) = (Mass::default(), self.most_salt());
+        for _ in 0..HALVINGS {
+            let middle = 0.5 * (low + high);
+            if self.state(middle, wanted.form())?.value() < wanted.value() {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Ok(high)
+    }
+
+    /// The loading of `salt`, stated as `form`.
+    fn state(&self, salt: Mass, form: SaltForm) -> Result<SaltLoading, SaltError> {
+        Ok(match form {
+            SaltForm::Scooped => {
+                let scooped = self.salt.scooped_density.scoop_of(salt);
+                SaltLoading::Scooped(scooped / self.base_volume)
+            }
+            SaltForm::PerVolume => SaltLoading::PerVolume(salt / self.base_volume),
+            SaltForm::OfBase => SaltLoading::OfBase(salt / self.base_mass),
+            SaltForm::OfFinished => SaltLoading::OfFinished(salt / self.finished_mass(salt)),
+            SaltForm::FinishedDensity => SaltLoading::FinishedDensity(self.finished_density(salt)),
+            SaltForm::PieceMass => SaltLoading::PieceMass(self.piece(salt, form)?),
+            SaltForm::SinkDensity => {
+                let piece = self.piece(salt, form)?;
+                let volume = piece / self.finished_density(salt);
+                let density = (piece + self.hook.mass) / (volume + self.hook.volume);
+                SaltLoading::SinkDensity(density)
+            }
+        })
+    }
+
+    /// Mass of a piece, by the shot's equation.
+    fn piece(&self, salt: Mass, form: SaltForm) -> Result<Mass, SaltError> {
+        let cavity = self.cavity.ok_or(SaltError::NoCavity { form })?;
+        let melt = self.melt(salt);
+        Ok(cavity.volume * melt.filled_density(cavity.feed))
+    }
+
+    /// The salted mix as it is shot and as it has cooled.
+    fn melt(&self, salt: Mass) -> Melt {
+        let mass = self.finished_mass(salt);
+        Melt {
+            hot: mass / (self.hot_volume + salt * self.added_hot_volume()),
+            cold: mass / (self.volume + salt * self.added_volume()),
+            voids: self.voids,
+        }
+    }
+
+    fn finished_mass(&self, salt: Mass) -> Mass {
+        self.mass + salt * (1.0 + self.softened())
+    }
+
+    fn finished_density(&self, salt: Mass) -> MassDensity {
+        self.melt(salt).cold * (1.0 - self.voids.value)
+    }
+
+    /// k, the softener per salt.
+    fn softened(&self) -> f64 {
+        self.softener.map_or(0.0, |softener| softener.per_salt.value)
+    }
+
+    /// Volume that comes with the salt per mass of it: 1/ρ_s + k/ρ_soft.
+    fn added_volume(&self) -> SpecificVolume {
+        let softener =
+            self.softener.map_or_else(SpecificVolume::default, |s| s.per_salt / s.density.get());
+        1.0 / self.salt.true_density.get() + softener
+    }
+
+    /// The same at shot temperature.
+    fn added_hot_volume(&self) -> SpecificVolume {
+        let softener = self.softener.map_or_else(SpecificVolume::default, |s| {
+            s.per_salt / s.density.get() * self.swelling(s.expansion)
+        });
+        1.0 / self.salt.true_density.get() * self.swelling(self.salt.expansion) + softener
+    }
+
+    /// 1 + α (T − 20 °C).
+    fn swelling(&self, expansion: TemperatureCoefficient) -> f64 {
+        1.0 + expansion.value * (self.shot_temperature.get::<degree_celsius>() - 20.0)
+    }
+
+    /// The most salt: from (m/ρ_s)/V = limit, and never above [`MOST_PER_BASE`].
+    fn most_salt(&self) -> Mass {
+        let limit = self.most_solids.value;
+        let most = self.base_mass * MOST_PER_BASE;
+        let room = 1.0 / self.salt.true_density.get() - limit * self.added_volume();
+        // The softener that comes with the salt may make more room than the salt takes.
+        if room <= SpecificVolume::default() { most } else { most.min(limit * self.volume / room) }
+    }
+
+    fn check(&self) -> Result<(), SaltError> {
+        self.check_mix()?;
+        self.check_added()?;
+        if let Some(cavity) = self.cavity {
+            positive(cavity.volume.value, "the volume of the cavity")?;
+            within(is_share(cavity.feed.value), "the feed share", "from 0 to 1")?;
+        }
+        let zero = "zero or a number above";
+        within(is_not_negative(self.hook.mass.value), "the mass of the hook", zero)?;
+        within(is_not_negative(self.hook.volume.value), "the volume of the hook", zero)
+    }
+
+    fn check_mix(&self) -> Result<(), SaltError> {
+        positive(self.base_mass.value, "the mass of base")?;
+        positive(self.base_volume.value, "the volume of base")?;
+        positive(self.mass.value, "the mass of the mix")?;
+        positive(self.volume.value, "the volume of the mix")?;
+        positive(self.hot_volume.value, "the hot volume of the mix")?;
+        // A mix of nothing but base may differ from it by rounding.
+        let holds_base = self.mass >= self.base_mass * (1.0 - SLACK);
+        within(holds_base, "the mass of the mix", "at least that of its base")?;
+        let swells = self.hot_volume >= self.volume * (1.0 - SLACK);
+        within(swells, "the hot volume of the mix", "at least its cold volume")?;
+        within(is_share_below_one(self.voids.value), "the share of voids", "from 0 to below 1")?;
+        let limited =
+            is_positive(self.most_solids.value) && is_share_below_one(self.most_solids.value);
+        within(limited, "the limit on salt by volume", "above 0 and below 1")?;
+        let celsius = self.shot_temperature.get::<degree_celsius>();
+        let hot = (20.0 - 1e-9..=400.0).contains(&celsius);
+        within(hot, "the shot temperature", "from 20 to 400 °C")
+    }
+
+    fn check_added(&self) -> Result<(), SaltError> {
+        let (zero, expansion) = ("zero or a number above", "the thermal expansion of the salt");
+        within(is_not_negative(self.salt.expansion.value), expansion, zero)?;
+        let scooped = self.salt.scooped_density.get();
+        let solid = self.salt.true_density.get();
+        if scooped > solid {
+            return Err(SaltError::ScoopedAboveTrue { scooped, solid });
+        }
+        if let Some(softener) = self.softener {
+            within(is_not_negative(softener.per_salt.value), "the softener per salt", zero)?;
+            let expansion = "the thermal expansion of the softener";
+            within(is_not_negative(softener.expansion.value), expansion, zero)?;
+        }
+        Ok(())
+    }
+}
+
+fn positive(x: f64, what: &'static str) -> Result<(), SaltError> {
+    if is_positive(x) { Ok(()) } else { Err(SaltError::NotPositive { what }) }
+}
+
+fn within(holds: bool, what: &'static str, range: &'static str) -> Result<(), SaltError> {
+    if holds { Ok(()) } else { Err(SaltError::Range { what, range }) }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::string::ToString;
+    use uom::si::mass::gram;
+    use uom::si::temperature_coefficient::per_kelvin;
+    use uom::si::volume::milliliter;
+
+    use super::*;
+
+    const FORMS: [SaltForm; 7] = [
+        SaltForm::Scooped,
+        SaltForm::PerVolume,
+        SaltForm::OfBase,
+        SaltForm::OfFinished,
+        SaltForm::FinishedDensity,
+        SaltForm::PieceMass,
+        SaltForm::SinkDensity,
+    ];
+
+    fn per_ml(x: f64) -> MassDensity {
+        MassDensity::new::<gram_per_cubic_centimeter>(x)
+    }
+
+    fn g(x: f64) -> Mass {
+        Mass::new::<gram>(x)
+    }
+
+    fn ml(x: f64) -> Volume {
+        Volume::new::<milliliter>(x)
+    }
+
+    /// Invented: a cup of base of 1.03 g/mL with some softener; sodium chloride true 2.165 g/mL (CRC, older editions).
+    fn cup() -> Unsalted {
+        let expansion = TemperatureCoefficient::new::<per_kelvin>;
+        Unsalted {
+            base_mass: g(243.7),
+            base_volume: ml(236.6),
+            mass: g(253.7),
+            volume: ml(240.0),
+            hot_volume: ml(262.0),
+            shot_temperature: ThermodynamicTemperature::new::<degree_celsius>(170.0),
+            voids: Ratio::from(0.01),
+            salt: Salt {
+                true_density: TrueDensity::new(per_ml(2.165)).unwrap(),
+                scooped_density: ScoopedDensity::new(per_ml(1.22)).unwrap(),
+                expansion: expansion(1.2e-4),
+            },
+            softener: Some(SaltSoftener {
+                per_salt: Ratio::from(0.1),
+                density: TrueDensity::new(per_ml(0.98)).unwrap(),
+                expansion: expansion(7.5e-4),
+            }),
+            most_solids: Ratio::from(0.3),
+            cavity: Some(PieceCavity { volume: ml(9.5), feed: Ratio::from(0.5) }),
+            hook: Hook { mass: g(2.6), volume: ml(0.3) },
+        }
+    }
+
+    #[test]
+    fn a_quarter_cup_per_cup_by_hand() {
+        // 59.15 mL at 1.22 g/mL are 72.163 g, with 7.2163 g of softener.
+        let quarter = SaltLoading::Scooped(Ratio::from(0.25));
+        let mass = cup().salt_mass(quarter).unwrap();
+        assert!((mass.get::<gram>() - 72.163).abs() < 1e-9);
+        let SaltLoading::FinishedDensity(density) =
+            cup().convert(quarter, SaltForm::FinishedDensity).unwrap()
+        else {
+            panic!("another form came back");
+        };
+        let expected = 0.99 * (253.7 + 79.3793) / (240.0 + 72.163 / 2.165 + 7.2163 / 0.98);
+        assert!((density.get::<gram_per_cubic_centimeter>() - expected).abs() < 1e-12);
+    }
+
+    #[rstest]
+    fn the_ends_of_the_reach_are_in_reach(
+        #[values(0, 1, 2, 3, 4, 5, 6)] from: usize,
+        #[values(0, 1, 2, 3, 4, 5, 6)] to: usize,
+    ) {
+        let (least, most) = cup().reach(FORMS[from]).unwrap();
+        let (to_least, to_most) = cup().reach(FORMS[to]).unwrap();
+        let close = |a: SaltLoading, b: SaltLoading| {
+            (a.value() - b.value()).abs() <= 1e-11 * to_most.value().abs()
+        };
+        assert!(close(cup().convert(least, FORMS[to]).unwrap(), to_least));
+        assert!(close(cup().convert(most, FORMS[to]).unwrap(), to_most));
+    }
+
+    #[rstest]
+    #[case(SaltLoading::FinishedDensity(per_ml(0.95)), "1.047 g/mL (no salt)")]
+    #[case(SaltLoading::FinishedDensity(per_ml(2.3)), "1.047 g/mL (no salt)")]
+    #[case(SaltLoading::OfBase(Ratio::from(-0.1)), "0 % of base (no salt)")]
+    #[case(SaltLoading::OfBase(Ratio::from(5.0)), "0 % of base (no salt)")]
+    #[case(SaltLoading::OfFinished(Ratio::from(f64::NAN)), "0 % of finished (no salt)")]
+    #[case(SaltLoading::PieceMass(g(2.0)), "(no salt)")]
+    #[case(SaltLoading::SinkDensity(per_ml(4.0)), "(no salt)")]
+    fn out_of_reach_says_what_is_in_reach(#[case] asked: SaltLoading, #[case] help: &str) {
+        let refused = cup().salt_mass(asked).unwrap_err();
+        assert_eq!(refused.code(), "salt-out-of-reach");
+        assert!(refused.help().contains(help), "{refused} {}", refused.help());
+        assert!(refused.help().contains("30 % salt by volume"), "{}", refused.help());
+    }
+
+    #[test]
+    fn the_most_salt_fills_its_share_of_the_volume() {
+        let most = cup().most_salt().get::<gram>();
+        let solids = most / 2.165;
+        assert!((solids / (240.0 + solids + 0.1 * most / 0.98) - 0.3).abs() < 1e-12);
+        let wet = SaltSoftener { per_salt: Ratio::from(5.0), ..cup().softener.unwrap() };
+        let wet = Unsalted { softener: Some(wet), ..cup() };
+        assert_eq!(wet.most_salt(), wet.base_mass * MOST_PER_BASE);
+    }
+
+    #[test]
+    fn what_does_not_raise_the_density_is_refused() {
+        let foam = Salt {
+            true_density: TrueDensity::new(per_ml(0.9)).unwrap(),
+            scooped_density: ScoopedDensity::new(per_ml(0.5)).unwrap(),
+            ..cup().salt
+        };
+        let foam = Unsalted { salt: foam, ..cup() };
+        let refused = foam.ratio(SaltLoading::FinishedDensity(per_ml(1.06))).unwrap_err();
+        assert_eq!(refused.code(), "salt-does-not-raise");
+        assert!(refused.to_string().contains("finished density"));
+    }
+
+    #[rstest]
+    #[case(Unsalted { base_mass: g(0.0), ..cup() }, "salt-not-positive")]
+    #[case(Unsalted { volume: ml(f64::NAN), ..cup() }, "salt-not-positive")]
+    #[case(Unsalted { mass: g(200.0), ..cup() }, "salt-number-out-of-range")]
+    #[case(Unsalted { hot_volume: ml(230.0), ..cup() }, "salt-number-out-of-range")]
+    #[case(Unsalted { voids: Ratio::from(1.0), ..cup() }, "salt-number-out-of-range")]
+    #[case(Unsalted { most_solids: Ratio::from(0.0), ..cup() }, "salt-number-out-of-range")]
+    #[case(Unsalted { hook: Hook { mass: g(-1.0), volume: ml(0.1) }, ..cup() }, "salt-number-out-of-range")]
+    #[case(Unsalted { cavity: None, ..cup() }, "salt-no-cavity")]
+    fn refuses_a_mix(#[case] mix: Unsalted, #[case] code: &str) {
+        assert_eq!(mix.ratio(SaltLoading::PieceMass(g(10.0))).unwrap_err().code(), code);
+    }
+
+    #[test]
+    fn swapped_densities_are_noticed() {
+        let swapped = Salt {
+            true_density: TrueDensity::new(per_ml(1.22)).unwrap(),
+            scooped_density: ScoopedDensity::new(per_ml(2.165)).unwrap(),
+            ..cup().salt
+        };
+        let refused = Unsalted { salt: swapped, ..cup() }.reach(SaltForm::OfBase).unwrap_err();
+        assert_eq!(refused.code(), "salt-scooped-above-true");
+    }
+
+    fn mixes() -> impl Strategy<Value = Unsalted> {
+        (
+            (0.9..1.2, 0.0..0.3, 1.0..1.15, 0.0..0.2),
+            (0.0..0.4, 0.1..0.5, 0.2..50.0, 0.0..=1.0),
+            (0.0..5.0, 0.5..11.0),
+        )
+            .prop_map(
+                |((density, more, swell, voids), (k, solids, cavity, feed), hook)| Unsalted {
+                    base_mass: g(236.6 * density),
+                    mass: g(236.6 * density * (1.0 + more)),
+                    volume: ml(236.6 * (1.0 + more)),
+                    hot_volume: ml(236.6 * (1.0 + more) * swell),
+                    voids: Ratio::from(voids),
+                    softener: Some(SaltSoftener {
+                        per_salt: Ratio::from(k),
+                        ..cup().softener.unwrap()
+                    }),
+                    most_solids: Ratio::from(solids),
+                    cavity: Some(PieceCavity { volume: ml(cavity), feed: Ratio::from(feed) }),
+                    hook: Hook { mass: g(hook.0), volume: ml(hook.0 / hook.1) },
+                    ..cup()
+                },
+            )
+    }
+
+    proptest! {
+        #[test]
+        fn every_form_comes_back(mix in mixes(), share in 0.0..=1.0) {
+            let salt = mix.most_salt() * share;
+            for form in FORMS {
+                // A heavy hook on a small piece hides the salt from the sink density.
+                let Ok((least, most)) = mix.reach(form) else {
+                    prop_assert_eq!(form, SaltForm::SinkDensity);
+                    continue;
+                };
+                let stated = mix.state(salt, form).unwrap();
+                let back = mix.convert(stated, form).unwrap();
+                let size = most.value().abs();
+                prop_assert!((back.value() - stated.value()).abs() <= 1e-13 * size, "{form}");
+                // The mass itself comes back as well as the form tells masses apart.
+                let mass = mix.salt_mass(stated).unwrap();
+                let blur = size / (most.value() - least.value());
+                let off = ((mass - salt) / mix.most_salt()).value.abs();
+                prop_assert!(off <= 1e-13 * blur, "{form}: {off} with {blur}");
+            }
+        }
+
+        #[test]
+        fn more_salt_is_more_in_every_form(mix in mixes(), a in 0.0..=1.0, b in 0.0..=1.0) {
+            prop_assume!(a + 1e-9 < b);
+            for form in FORMS {
+                if mix.reach(form).is_err() { continue; }
+                let low = mix.state(mix.most_salt() * a, form).unwrap();
+                let high = mix.state(mix.most_salt() * b, form).unwrap();
+                prop_assert!(low.value() < high.value(), "{form}");
+            }
+        }
+    }
+}

@@ -1,0 +1,406 @@
+//! What a shot takes, and what its pieces weigh.
+//!
+//! With cavities of volume V_c (n of them; unlike shapes are summed), sprue V_s, density ρ_hot at shot
+//! temperature and ρ₂₀ at 20 °C, and air voids φ:
+//!
+//! - fill: m_fill = (ΣnV_c + V_s) ρ_hot (1 − φ) + m_top, where m_top is what topping off and holding add;
+//! - piece: m_piece = V_c (1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)]: while it cools a piece draws the share f of its
+//!   contraction from the sprue;
+//! - feed: Σn (m_piece − V_c ρ_hot (1 − φ)) ≤ V_s ρ_hot (1 − φ) + m_top. Where the sprue and the topping cannot feed so much,
+//!   they feed what they have, the pieces sink in, and the result says by how much.
+//!
+//! What is fed leaves the sprue, so fill = pieces + sprue left. The fields of [`ShotMass`] hold to it within
+//! (k + 3) u Σm for k shapes of cavity, with u = 2⁻⁵³ and Σm the masses added.
+//!
+//! A laminated piece takes one such shot for each layer, with the layer's share of the cavity; the sprue volume is then
+//! that which this layer fills.
+//!
+//! Source: conservation of mass; f is the shop's own (see [`calibrate`](crate::calibrate)).
+
+use alloc::borrow::Cow;
+use core::ops::RangeInclusive;
+
+use crate::check::{is_not_negative, is_positive, is_share, is_share_below_one};
+use crate::fault::Diagnose;
+use crate::quantity::{Mass, MassDensity, Ratio, Volume};
+use crate::show;
+
+/// Cavities of one shape in a mold.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cavity {
+    /// Volume of one, above zero.
+    pub volume: Volume,
+    /// How many the mold has, at least one.
+    pub count: u32,
+}
+
+/// A mix as it is shot and as it has cooled.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Melt {
+    /// Density at shot temperature, without voids.
+    pub hot: MassDensity,
+    /// Density at 20 °C once fused, without voids; not below `hot`.
+    pub cold: MassDensity,
+    /// Share of the volume that is air, 0 to below 1.
+    pub voids: Ratio,
+}
+
+/// One shot: what is filled, and how it is fed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Shot<'a> {
+    /// The mold's cavities, by shape.
+    pub cavities: &'a [Cavity],
+    /// The layer's share of each cavity, above 0 to 1; 1 for a piece of one color.
+    pub share: Ratio,
+    /// Volume of sprue that this shot fills.
+    pub sprue: Volume,
+    /// Mass that topping off and holding add.
+    pub topped: Mass,
+    /// Share f of its contraction that a piece draws from the sprue, 0 to 1.
+    pub feed: Ratio,
+    /// The mix.
+    pub melt: Melt,
+}
+
+/// Masses of one shot.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ShotMass {
+    /// What the mold takes, topping included.
+    pub fill: Mass,
+    /// All pieces of the shot together.
+    pub pieces: Mass,
+    /// What is left as sprue once the pieces have been fed.
+    pub sprue: Mass,
+    /// The share of the contraction that was fed: the shot's `feed`, or less where the pieces sink in.
+    pub feed: Ratio,
+    /// What the sprue and the topping are short of; zero where the pieces are fed.
+    pub missing: Mass,
+    /// Mass in a cavity, or the layer's part of it, per volume of the whole cavity.
+    pub per_cavity_volume: MassDensity,
+}
+
+/// What is wrong with a shot.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ShotError {
+    /// A volume or density that is not above zero.
+    #[error("{what} must be a number above zero")]
+    NotPositive {
+        /// Which number.
+        what: &'static str,
+    },
+    /// A volume or mass that is negative or no number.
+    #[error("{what} must be zero or a number above")]
+    Negative {
+        /// Which number.
+        what: &'static str,
+    },
+    /// A share outside its range.
+    #[error("{what} must be {range}")]
+    Share {
+        /// Which number.
+        what: &'static str,
+        /// The range, in words.
+        range: &'static str,
+    },
+    /// No cavity at all.
+    #[error("the mold has no cavity")]
+    NoCavity,
+    /// A mix that is denser hot than cold.
+    #[error("the mix is denser hot ({}) than cold ({})", show::density(.hot), show::density(.cold))]
+    Swells {
+        /// Density at shot temperature.
+        hot: MassDensity,
+        /// Density at 20 °C.
+        cold: MassDensity,
+    },
+}
+
+impl Diagnose for ShotError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NotPositive { .. } => "shot-not-positive",
+            Self::Negative { .. } => "shot-negative",
+            Self::Share { .. } => "shot-share-out-of-range",
+            Self::NoCavity => "shot-no-cavity",
+            Self::Swells { .. } => "shot-denser-hot-than-cold",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::NotPositive { .. } => {
+                "Measure it, e.g. a cavity by the weight of water it holds."
+            }
+            Self::Negative { .. } => "Give 0 where there is none.",
+            Self::Share { .. } => "Give a share, e.g. 0.4 or 40 %.",
+            Self::NoCavity => "Give at least one cavity, with how many of its shape the mold has.",
+            Self::Swells { .. } => {
+                "Plastisol shrinks as it cools: check the two densities and the thermal expansion."
+            }
+        }
+        .into()
+    }
+}
+
+impl Melt {
+    /// Refuses densities that are not above zero, voids outside 0 to 1 and a mix that swells as it cools.
+    pub(crate) fn check(&self) -> Result<(), ShotError> {
+        if !is_positive(self.hot.value) {
+            return Err(ShotError::NotPositive { what: "the density at shot temperature" });
+        }
+        if !is_positive(self.cold.value) {
+            return Err(ShotError::NotPositive { what: "the density at 20 °C" });
+        }
+        if !is_share_below_one(self.voids.value) {
+            return Err(ShotError::Share {
+                what: "the share of voids",
+                range: "from 0 to below 1",
+            });
+        }
+        if self.hot > self.cold {
+            return Err(ShotError::Swells { hot: self.hot, cold: self.cold });
+        }
+        Ok(())
+    }
+
+    /// Density at shot temperature with the voids: ρ_hot (1 − φ).
+    #[must_use]
+    pub fn shot_density(&self) -> MassDensity {
+        self.hot * (1.0 - self.voids.value)
+    }
+
+    /// Mass in a cavity per volume of it: (1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)].
+    pub(crate) fn filled_density(&self, feed: Ratio) -> MassDensity {
+        (self.hot + feed * (self.cold - self.hot)) * (1.0 - self.voids.value)
+    }
+
+    /// Mass of a piece from a cavity of `volume`, fed `feed` (0 to 1) of its contraction.
+    ///
+    /// # Errors
+    /// A number out of its range.
+    pub fn piece(&self, volume: Volume, feed: Ratio) -> Result<Mass, ShotError> {
+        self.check()?;
+        check_volume(volume)?;
+        check_feed(feed)?;
+        Ok(volume * self.filled_density(feed))
+    }
+
+    /// The least and greatest mass of a piece from a cavity of `volume`: not fed at all, and fed in full.
+    ///
+    /// # Errors
+    /// A number out of its range.
+    pub fn piece_range(&self, volume: Volume) -> Result<RangeInclusive<Mass>, ShotError> {
+        Ok(self.piece(volume, Ratio::from(0.0))?..=self.piece(volume, Ratio::from(1.0))?)
+    }
+}
+
+impl Shot<'_> {
+    /// What the shot takes, and what its pieces weigh (equations: [module](self)).
+    ///
+    /// # Errors
+    /// A number out of its range, or no cavity. Pieces that sink in are no error: see [`ShotMass::missing`].
+    pub fn masses(&self) -> Result<ShotMass, ShotError> {
+        self.check()?;
+        let cavities = self.cavity_volume();
+        let density = self.melt.shot_density();
+        let in_cavities = cavities * density;
+        let in_sprue = self.sprue * density;
+        let available = in_sprue + self.topped;
+        let wanted = cavities * (self.melt.filled_density(self.feed) - density);
+        let short = wanted > available;
+        let (fed, missing) =
+            if short { (available, wanted - available) } else { (wanted, Mass::default()) };
+        let feed = if short { self.feed * (available / wanted) } else { self.feed };
+        Ok(ShotMass {
+            fill: in_cavities + in_sprue + self.topped,
+            pieces: in_cavities + fed,
+            sprue: available - fed,
+            feed,
+            missing,
+            per_cavity_volume: self.melt.filled_density(feed) * self.share,
+        })
+    }
+
+    /// Volume of all cavities, or this layer's part of it.
+    fn cavity_volume(&self) -> Volume {
+        let all = self
+            .cavities
+            .iter()
+            .fold(Volume::default(), |sum, cavity| sum + cavity.volume * f64::from(cavity.count));
+        all * self.share
+    }
+
+    fn check(&self) -> Result<(), ShotError> {
+        self.melt.check()?;
+        check_feed(self.feed)?;
+        if !(is_share(self.share.value) && is_positive(self.share.value)) {
+            let what = "the layer's share of the cavity";
+            return Err(ShotError::Share { what, range: "above 0 and at most 1" });
+        }
+        if !is_not_negative(self.sprue.value) {
+            return Err(ShotError::Negative { what: "the volume of the sprue" });
+        }
+        if !is_not_negative(self.topped.value) {
+            return Err(ShotError::Negative { what: "the mass that topping adds" });
+        }
+        if self.cavities.iter().all(|cavity| cavity.count == 0) {
+            return Err(ShotError::NoCavity);
+        }
+        self.cavities.iter().try_for_each(|cavity| check_volume(cavity.volume))
+    }
+}
+
+impl ShotMass {
+    /// Mass of one piece, or of the layer in it, from a cavity of `volume`.
+    #[must_use]
+    pub fn piece(&self, volume: Volume) -> Mass {
+        volume * self.per_cavity_volume
+    }
+
+    /// Whether the pieces sink in because the sprue and the topping cannot feed them.
+    #[must_use]
+    pub fn sinks_in(&self) -> bool {
+        self.missing > Mass::default()
+    }
+}
+
+fn check_volume(volume: Volume) -> Result<(), ShotError> {
+    if is_positive(volume.value) {
+        Ok(())
+    } else {
+        Err(ShotError::NotPositive { what: "the volume of a cavity" })
+    }
+}
+
+pub(crate) fn check_feed(feed: Ratio) -> Result<(), ShotError> {
+    if is_share(feed.value) {
+        Ok(())
+    } else {
+        Err(ShotError::Share { what: "the feed share", range: "from 0 to 1" })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use uom::si::mass::gram;
+    use uom::si::mass_density::gram_per_cubic_centimeter;
+    use uom::si::volume::milliliter;
+
+    use super::*;
+
+    fn ml(x: f64) -> Volume {
+        Volume::new::<milliliter>(x)
+    }
+
+    fn g(x: f64) -> Mass {
+        Mass::new::<gram>(x)
+    }
+
+    fn melt(hot: f64, cold: f64, voids: f64) -> Melt {
+        let density = MassDensity::new::<gram_per_cubic_centimeter>;
+        Melt { hot: density(hot), cold: density(cold), voids: Ratio::from(voids) }
+    }
+
+    fn shot(cavities: &[Cavity], sprue: f64, topped: f64, feed: f64) -> Shot<'_> {
+        Shot {
+            cavities,
+            share: Ratio::from(1.0),
+            sprue: ml(sprue),
+            topped: g(topped),
+            feed: Ratio::from(feed),
+            melt: melt(0.9, 1.0, 0.0),
+        }
+    }
+
+    #[test]
+    fn a_fed_shot_by_hand() {
+        // 4 cavities of 10 mL and 6 mL of sprue at 0.9 g/mL: 41.4 g. Half the contraction of 1 g a piece is fed.
+        let four = [Cavity { volume: ml(10.0), count: 4 }];
+        let got = shot(&four, 6.0, 0.0, 0.5).masses().unwrap();
+        assert!((got.fill.get::<gram>() - 41.4).abs() < 1e-12);
+        assert!((got.piece(ml(10.0)).get::<gram>() - 9.5).abs() < 1e-12);
+        assert!((got.pieces.get::<gram>() - 38.0).abs() < 1e-12);
+        assert!((got.sprue.get::<gram>() - 3.4).abs() < 1e-12);
+        assert!(!got.sinks_in());
+    }
+
+    #[test]
+    fn a_small_sprue_lets_the_pieces_sink_in() {
+        // 1 mL of sprue holds 0.9 g; 2 g are wanted: 1.1 g are missing.
+        let four = [Cavity { volume: ml(10.0), count: 4 }];
+        let got = shot(&four, 1.0, 0.0, 0.5).masses().unwrap();
+        assert!(got.sinks_in());
+        assert!((got.missing.get::<gram>() - 1.1).abs() < 1e-12);
+        assert!((got.piece(ml(10.0)).get::<gram>() - 9.225).abs() < 1e-12);
+        assert_eq!(got.sprue, g(0.0));
+        // Topping off with the missing mass mends it.
+        assert!(!shot(&four, 1.0, 1.100_000_000_1, 0.5).masses().unwrap().sinks_in());
+    }
+
+    #[test]
+    fn range_runs_from_not_fed_to_fed_in_full() {
+        let range = melt(0.9, 1.0, 0.02).piece_range(ml(10.0)).unwrap();
+        assert!((range.start().get::<gram>() - 8.82).abs() < 1e-12);
+        assert!((range.end().get::<gram>() - 9.8).abs() < 1e-12);
+    }
+
+    #[rstest]
+    #[case(&[], 1.0, 0.0, 0.5, "shot-no-cavity")]
+    #[case(&[Cavity { volume: ml(5.0), count: 0 }], 1.0, 0.0, 0.5, "shot-no-cavity")]
+    #[case(&[Cavity { volume: ml(0.0), count: 1 }], 1.0, 0.0, 0.5, "shot-not-positive")]
+    #[case(&[Cavity { volume: ml(5.0), count: 1 }], -1.0, 0.0, 0.5, "shot-negative")]
+    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, f64::NAN, 0.5, "shot-negative")]
+    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, 0.0, 1.5, "shot-share-out-of-range")]
+    fn refuses(
+        #[case] cavities: &[Cavity],
+        #[case] sprue: f64,
+        #[case] topped: f64,
+        #[case] feed: f64,
+        #[case] code: &str,
+    ) {
+        assert_eq!(shot(cavities, sprue, topped, feed).masses().unwrap_err().code(), code);
+    }
+
+    #[rstest]
+    #[case(melt(0.0, 1.0, 0.0), "shot-not-positive")]
+    #[case(melt(1.0, f64::NAN, 0.0), "shot-not-positive")]
+    #[case(melt(0.9, 1.0, 1.0), "shot-share-out-of-range")]
+    #[case(melt(1.0, 0.9, 0.0), "shot-denser-hot-than-cold")]
+    fn refuses_a_mix(#[case] melt: Melt, #[case] code: &str) {
+        assert_eq!(melt.piece(ml(1.0), Ratio::from(0.5)).unwrap_err().code(), code);
+    }
+
+    proptest! {
+        #[test]
+        fn mass_is_conserved(
+            shapes in prop::collection::vec((0.1..200.0, 1_u32..20), 1..6),
+            (share, sprue, topped) in (0.05..=1.0, 0.0..50.0, 0.0..20.0),
+            (feed, hot, shrink, voids) in (0.0..=1.0, 0.7..1.4, 0.0..0.2, 0.0..0.3),
+        ) {
+            let cavities: std::vec::Vec<_> =
+                shapes.iter().map(|&(v, count)| Cavity { volume: ml(v), count }).collect();
+            let shot = Shot {
+                cavities: &cavities,
+                share: Ratio::from(share),
+                sprue: ml(sprue),
+                topped: g(topped),
+                feed: Ratio::from(feed),
+                melt: melt(hot, hot + shrink, voids),
+            };
+            let got = shot.masses().unwrap();
+            let u = f64::EPSILON / 2.0;
+            let terms = cavities.len() as f64 + 3.0;
+            let sum = got.fill + got.pieces + got.sprue;
+            prop_assert!((got.fill - (got.pieces + got.sprue)).abs() <= terms * u * sum);
+            // Piece by piece it is the same mass, and a layer takes its share of it.
+            let pieces: Mass =
+                cavities.iter().map(|c| got.piece(c.volume) * f64::from(c.count)).sum();
+            prop_assert!((pieces - got.pieces).abs() <= 1e-13 * got.pieces);
+            prop_assert!(got.sprue >= g(0.0) && got.missing >= g(0.0));
+            prop_assert!(got.feed <= shot.feed);
+        }
+    }
+}

@@ -1,0 +1,199 @@
+//! Water by temperature, and the volume of a cavity from the weight of water that it holds.
+//!
+//! **Density** of air-free water at 101.325 kPa, t in °C (ITS-90), 0 to 40 °C, standard uncertainty below 1e-6
+//! relative: ρ = a₅ [1 − (t + a₁)² (t + a₂) / (a₃ (t + a₄))].
+//! M. Tanaka et al., *Metrologia* 38 (2001) 301–309.
+//!
+//! **Weighing in air.** A balance set with weights of 8000 kg/m³ shows less than the true mass, since air lifts
+//! the water more than it lifts the weights: V = Z·m with Z = (1 − ρ_a/ρ_b)/(ρ_w − ρ_a). ISO 8655-6, ISO 4787.
+//!
+//! **Air**, p in hPa, h relative humidity in per cent: ρ_a = (0.34848 p − 0.009 h e^(0.061 t))/(273.15 + t).
+//! OIML R 111-1, E.3.1. Humidity is taken as 50 %: the whole span from dry to damp moves Z by 1e-5 at 25 °C.
+//!
+//! The buoyancy is worth 0.1 % and the temperature up to 0.8 %, so a cavity weighed at the tap's temperature is good
+//! to what the balance and the eye at the rim are good to.
+
+use alloc::borrow::Cow;
+
+use uom::si::f64::SpecificVolume;
+use uom::si::mass_density::kilogram_per_cubic_meter;
+use uom::si::pressure::hectopascal;
+use uom::si::thermodynamic_temperature::degree_celsius;
+
+use crate::check::is_positive;
+use crate::fault::Diagnose;
+use crate::quantity::{Mass, MassDensity, Pressure, ThermodynamicTemperature, Volume};
+use crate::show;
+
+/// Density that balances are set for (OIML R 111-1), in kg/m³.
+const WEIGHTS_KG_PER_M3: f64 = 8000.0;
+
+/// Relative humidity taken for the air, in per cent.
+const HUMIDITY_PERCENT: f64 = 50.0;
+
+/// Air pressures where people live and weigh, in hPa: from 6000 m of altitude to the highest recorded.
+const AIR_HPA: core::ops::RangeInclusive<f64> = 450.0..=1100.0;
+
+/// What is wrong with a weighing of water.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum WaterError {
+    /// Outside the range of the density equation.
+    #[error("water at {} is outside 0 to 40 °C, where its density is known", show::celsius(.0))]
+    Temperature(ThermodynamicTemperature),
+    /// No pressure of air on this planet's surface.
+    #[error("an air pressure of {} hPa is outside 450 to 1100 hPa", show::number(.0.get::<hectopascal>()))]
+    AirPressure(Pressure),
+    /// A weight that no water has.
+    #[error("the weight of the water must be a number above zero, not {}", show::mass(.0))]
+    Weight(Mass),
+}
+
+impl Diagnose for WaterError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Temperature(_) => "water-temperature-out-of-range",
+            Self::AirPressure(_) => "water-air-pressure-out-of-range",
+            Self::Weight(_) => "water-weight-not-positive",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Temperature(_) => "Weigh with water between 0 and 40 °C; room temperature is best.",
+            Self::AirPressure(_) => "Give the local (station) pressure, about 1013 hPa at sea level and 900 hPa at 1000 m.",
+            Self::Weight(_) => "Weigh the mold empty and filled with water, and give the difference.",
+        }
+        .into()
+    }
+}
+
+/// Density of air-free water at `temperature` and 101.325 kPa (equation and source: [module](self)).
+///
+/// # Errors
+/// [`WaterError::Temperature`] outside 0 to 40 °C.
+pub fn density(temperature: ThermodynamicTemperature) -> Result<MassDensity, WaterError> {
+    const A1: f64 = -3.983_035;
+    const A2: f64 = 301.797;
+    const A3: f64 = 522_528.9;
+    const A4: f64 = 69.348_81;
+    const A5: f64 = 999.974_95;
+    let t = celsius(temperature)?;
+    let apart = t + A1;
+    let density = A5 * (1.0 - apart * apart * (t + A2) / (A3 * (t + A4)));
+    Ok(MassDensity::new::<kilogram_per_cubic_meter>(density))
+}
+
+/// Volume of water per gram that the balance shows, at `temperature` in air of `air_pressure`
+/// (the Z factor; equation and source: [module](self)).
+///
+/// # Errors
+/// [`WaterError::Temperature`] outside 0 to 40 °C, [`WaterError::AirPressure`] outside 450 to 1100 hPa.
+pub fn z_factor(
+    temperature: ThermodynamicTemperature,
+    air_pressure: Pressure,
+) -> Result<SpecificVolume, WaterError> {
+    let water = density(temperature)?;
+    let air = air_density(celsius(temperature)?, air_pressure)?;
+    let weights = MassDensity::new::<kilogram_per_cubic_meter>(WEIGHTS_KG_PER_M3);
+    Ok((1.0 - (air / weights).value) / (water - air))
+}
+
+/// Volume of the water whose weight in air the balance shows as `reading`: V = Z·m.
+///
+/// `reading` is the difference of the mold filled and empty; water and air are both at `temperature`.
+///
+/// # Errors
+/// [`WaterError::Weight`] unless `reading` is above zero; those of [`z_factor`].
+pub fn volume_weighed(
+    reading: Mass,
+    temperature: ThermodynamicTemperature,
+    air_pressure: Pressure,
+) -> Result<Volume, WaterError> {
+    if !is_positive(reading.value) {
+        return Err(WaterError::Weight(reading));
+    }
+    Ok(reading * z_factor(temperature, air_pressure)?)
+}
+
+/// Degrees Celsius within the range of the density equation.
+fn celsius(temperature: ThermodynamicTemperature) -> Result<f64, WaterError> {
+    // 40 °C kept in kelvin may come back a rounding above 40.
+    const SLACK: f64 = 1e-9;
+    let t = temperature.get::<degree_celsius>();
+    if !(-SLACK..=40.0 + SLACK).contains(&t) {
+        return Err(WaterError::Temperature(temperature));
+    }
+    Ok(t)
+}
+
+fn air_density(celsius: f64, pressure: Pressure) -> Result<MassDensity, WaterError> {
+    let hpa = pressure.get::<hectopascal>();
+    if !AIR_HPA.contains(&hpa) {
+        return Err(WaterError::AirPressure(pressure));
+    }
+    let vapor = 0.009 * HUMIDITY_PERCENT * libm::exp(0.061 * celsius);
+    let density = (0.348_48 * hpa - vapor) / (273.15 + celsius);
+    Ok(MassDensity::new::<kilogram_per_cubic_meter>(density))
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use uom::si::mass::gram;
+    use uom::si::specific_volume::cubic_meter_per_kilogram;
+    use uom::si::volume::milliliter;
+
+    use super::*;
+
+    fn at(celsius: f64) -> ThermodynamicTemperature {
+        ThermodynamicTemperature::new::<degree_celsius>(celsius)
+    }
+
+    // CRC Handbook, 97th ed., "Standard density of water", from memory: 0.999 84 at 0, 0.998 21 at 20, 0.992 22 at 40 °C.
+    #[rstest]
+    #[case(0.0, 999.84)]
+    #[case(20.0, 998.207)]
+    #[case(40.0, 992.215)]
+    fn density_of_the_handbook(#[case] t: f64, #[case] expected: f64) {
+        let got = density(at(t)).unwrap().get::<kilogram_per_cubic_meter>();
+        assert!((got - expected).abs() < 0.005, "{got}");
+    }
+
+    #[rstest]
+    #[case(-0.1)]
+    #[case(40.1)]
+    #[case(f64::NAN)]
+    fn refuses_beyond_the_equation(#[case] t: f64) {
+        assert!(matches!(density(at(t)), Err(WaterError::Temperature(_))));
+    }
+
+    #[test]
+    fn refuses_what_cannot_be_weighed() {
+        let sea = Pressure::new::<hectopascal>(1013.25);
+        let refused = volume_weighed(Mass::new::<gram>(0.0), at(20.0), sea);
+        assert!(matches!(refused, Err(WaterError::Weight(_))));
+        let inches = Pressure::new::<hectopascal>(29.92);
+        assert!(matches!(z_factor(at(20.0), inches), Err(WaterError::AirPressure(_))));
+    }
+
+    proptest! {
+        #[test]
+        fn air_makes_a_little_more_of_the_same_weight(t in 0.0..40.0, hpa in 450.0..1100.0) {
+            let pressure = Pressure::new::<hectopascal>(hpa);
+            let z = z_factor(at(t), pressure).unwrap().get::<cubic_meter_per_kilogram>();
+            let bare = 1.0 / density(at(t)).unwrap().get::<kilogram_per_cubic_meter>();
+            prop_assert!(z > bare && z < 1.0015 * bare);
+        }
+
+        #[test]
+        fn volume_is_linear_in_the_weight(grams in 0.1..1e4, t in 0.0..40.0) {
+            let sea = Pressure::new::<hectopascal>(1013.25);
+            let one = volume_weighed(Mass::new::<gram>(grams), at(t), sea).unwrap();
+            let two = volume_weighed(Mass::new::<gram>(2.0 * grams), at(t), sea).unwrap();
+            let (one, two) = (one.get::<milliliter>(), two.get::<milliliter>());
+            prop_assert!((two - 2.0 * one).abs() <= 1e-14 * two);
+        }
+    }
+}
