@@ -133,6 +133,8 @@ pub struct Limits {
     pub tolerance: f64,
     /// Most solids in a mix by true volume, 30 % unless stated (common practice, no source).
     pub solids: f64,
+    /// How full a cup may be, of what it holds to its highest mark; all of it unless stated.
+    pub most_full: f64,
     /// The least that the oven heats evenly.
     pub least_pot: Option<Volume>,
     /// What becomes of sprues, kept unless stated.
@@ -146,6 +148,7 @@ impl Default for Limits {
             confidence: 0.9,
             tolerance: 0.05,
             solids: 0.3,
+            most_full: 1.0,
             least_pot: None,
             sprues: Sprues::Keep,
         }

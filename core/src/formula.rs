@@ -24,10 +24,10 @@ use num_rational::BigRational;
 use num_traits::{One, Signed, ToPrimitive, Zero};
 
 use crate::fault::Diagnose;
-use crate::material::{Kind, MissingProperty};
+use crate::material::{Kind, MaterialError};
 use crate::mix::{MaterialId, Materials, Mix, MixError, Phase};
 use crate::quantity::{
-    Amount, AmountError, Basis, Dimension, Mass, MassDensity, Measurable, Rational, Reference,
+    self, Amount, AmountError, Basis, By, Dimension, Mass, MassDensity, Measurable, Rational,
     System, Volume,
 };
 use crate::words::words;
@@ -201,8 +201,7 @@ impl Recipe {
         Ok(Mass::from_si(1.0) / unit.volume(materials, Phase::Liquid)?)
     }
 
-    /// Additives whose drop is the pharmacy's and not the shop's own: those of the formulas
-    /// that dose them by drops.
+    /// Whether it holds `material`.
     #[must_use]
     pub fn contains(&self, material: MaterialId) -> bool {
         self.ingredients().any(|ingredient| ingredient.material == material)
@@ -213,7 +212,7 @@ impl Recipe {
 struct Base {
     parts: Vec<Ingredient>,
     /// 1/ρ of the base as the cup measures it, exact; `None` where a density is missing.
-    volume_per_mass: Result<BigRational, MissingProperty>,
+    volume_per_mass: Result<BigRational, MaterialError>,
 }
 
 impl Base {
@@ -301,11 +300,11 @@ fn check_base(
 fn volume_per_mass(
     parts: &[(MaterialId, BigRational)],
     materials: &Materials,
-) -> Result<Result<BigRational, MissingProperty>, FormulaError> {
+) -> Result<Result<BigRational, MaterialError>, FormulaError> {
     let mut sum = BigRational::zero();
     for (material, share) in parts {
         match materials.get(*material)?.true_density("measuring the base by volume") {
-            Ok(density) => sum += share / exact(density.0.si())?,
+            Ok(density) => sum += share / exact(density.get().si())?,
             Err(missing) => return Ok(Err(missing)),
         }
     }
@@ -341,21 +340,25 @@ impl Share {
             let per = per_mass(formula, base, system)?;
             return Ok(Self::OfBase(exact_mass(dose, formula, materials, system)? / per));
         };
-        let share = big(dose.amount.si_exact(system)?);
+        let share = exact_si(&dose.amount, system)?;
         Ok(match basis {
-            Basis { of: Reference::Base, by: Dimension::MASS } => Self::OfBase(share),
-            Basis { of: Reference::Base, .. } => {
-                if material.kind.is_powder() || material.as_scooped.is_some() {
+            Basis { share: quantity::Share::OfBase, by: By::Mass } => Self::OfBase(share),
+            Basis { share: quantity::Share::OfBase, by: By::Volume } => {
+                if material.is_scooped() {
                     return Err(FormulaError::PowderByVolumeOfBase {
                         material: material.name.clone(),
                         formula: formula.name.clone(),
                     });
                 }
-                let density = exact(material.true_density("a per cent by volume")?.0.si())?;
+                let density = exact(material.true_density("a per cent by volume")?.get().si())?;
                 Self::OfBase(share * density * base.volume_per_mass()?)
             }
-            Basis { of: Reference::Finished, by: Dimension::MASS } => Self::OfFinishedMass(share),
-            Basis { of: Reference::Finished, .. } => Self::OfFinishedVolume(share),
+            Basis { share: quantity::Share::OfFinished, by: By::Mass } => {
+                Self::OfFinishedMass(share)
+            }
+            Basis { share: quantity::Share::OfFinished, by: By::Volume } => {
+                Self::OfFinishedVolume(share)
+            }
         })
     }
 }
@@ -363,8 +366,8 @@ impl Share {
 /// Exact mass of the base that a formula's doses are for.
 fn per_mass(formula: &Formula, base: &Base, system: System) -> Result<BigRational, FormulaError> {
     let per = formula.per.as_ref().ok_or_else(|| FormulaError::NoPer(formula.name.clone()))?;
-    let amount = big(per.si_exact(system)?);
-    let mass = match per.unit().dimension() {
+    let amount = exact_si(per, system)?;
+    let mass = match per.dimension() {
         Dimension::MASS => amount,
         Dimension::VOLUME => amount / base.volume_per_mass()?,
         _ => {
@@ -385,8 +388,8 @@ fn exact_mass(
     system: System,
 ) -> Result<BigRational, FormulaError> {
     let material = materials.get(dose.material)?;
-    let amount = big(dose.amount.si_exact(system)?);
-    match (dose.amount.basis(), dose.amount.unit().dimension()) {
+    let amount = exact_si(&dose.amount, system)?;
+    match (dose.amount.basis(), dose.amount.dimension()) {
         (None, Dimension::MASS) => Ok(amount),
         (None, Dimension::VOLUME) => {
             let density = material.by_volume("measuring it by volume")?.density();
@@ -409,7 +412,7 @@ fn solve(
     materials: &Materials,
 ) -> Result<Vec<Ingredient>, FormulaError> {
     let density = |material: MaterialId| -> Result<BigRational, FormulaError> {
-        exact(materials.get(material)?.true_density("a per cent of finished by volume")?.0.si())
+        exact(materials.get(material)?.true_density("a per cent of finished by volume")?.get().si())
     };
     let by_volume = shares.iter().any(|(_, share)| matches!(share, Share::OfFinishedVolume(_)));
     let zero = BigRational::zero;
@@ -469,6 +472,11 @@ fn ingredient(material: MaterialId, exact: BigRational) -> Ingredient {
 
 fn big(value: Rational) -> BigRational {
     BigRational::new(BigInt::from(value.numerator()), BigInt::from(value.denominator()))
+}
+
+/// An amount in SI units, exactly.
+fn exact_si(amount: &Amount, system: System) -> Result<BigRational, AmountError> {
+    Ok(big(amount.value()) * big(amount.unit().factor(system)?))
 }
 
 fn exact(value: f64) -> Result<BigRational, FormulaError> {
@@ -550,7 +558,7 @@ pub enum FormulaError {
     BadProperty(f64),
     /// A number is missing.
     #[error(transparent)]
-    Missing(#[from] MissingProperty),
+    Missing(#[from] MaterialError),
     /// An amount cannot be converted.
     #[error(transparent)]
     Amount(#[from] AmountError),

@@ -25,10 +25,18 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+pub mod book;
 pub mod calibrate;
+pub mod caution;
 pub mod density;
+#[cfg(feature = "document")]
+pub mod document;
 pub mod fault;
+pub mod formula;
+pub mod material;
+pub mod mix;
 pub mod plan;
+pub mod price;
 pub mod quantity;
 pub mod salt;
 pub mod shot;
@@ -38,6 +46,7 @@ pub mod water;
 mod check;
 mod monotone;
 mod show;
+mod words;
 
 pub use fault::{Diagnose, Fault, Faults};
 pub use uom;

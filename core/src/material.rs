@@ -8,7 +8,7 @@ use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::price::Price;
 use crate::quantity::{
-    Mass, MassDensity, Measured, SpecificHeatCapacity, TemperatureCoefficient,
+    Mass, MassDensity, Measurable, Measured, SpecificHeatCapacity, TemperatureCoefficient,
     ThermodynamicTemperature, Volume,
 };
 use crate::words::words;
@@ -139,10 +139,16 @@ impl ByVolume {
     #[must_use]
     pub fn density(self) -> MassDensity {
         match self {
-            Self::Liquid(density) => density.0,
-            Self::Scooped(density) => density.0,
+            Self::Liquid(density) => density.get(),
+            Self::Scooped(density) => density.get(),
         }
     }
+}
+
+/// The metric drop, UCUM's `[drp]`: 1/20 mL (pharmacy practice).
+#[must_use]
+pub fn pharmacy_drop() -> Volume {
+    Volume::from_si(5e-8)
 }
 
 impl Material {
@@ -165,29 +171,41 @@ impl Material {
         }
     }
 
-    fn missing(&self, property: Property, purpose: &'static str) -> MissingProperty {
-        MissingProperty { material: self.name.clone(), property, purpose }
+    fn missing(&self, property: Property, purpose: &'static str) -> MaterialError {
+        MaterialError::Missing { material: self.name.clone(), property, purpose }
+    }
+
+    fn not_positive(&self, property: Property) -> MaterialError {
+        MaterialError::NotPositive { material: self.name.clone(), property }
+    }
+
+    fn true_from(
+        &self,
+        density: MassDensity,
+        property: Property,
+    ) -> Result<TrueDensity, MaterialError> {
+        TrueDensity::new(density).map_err(|_| self.not_positive(property))
     }
 
     /// True density, of a plastisol that of the liquid.
     ///
     /// # Errors
-    /// The book does not state it.
-    pub fn true_density(&self, purpose: &'static str) -> Result<TrueDensity, MissingProperty> {
-        self.density
-            .as_ref()
-            .map(|density| TrueDensity(density.value))
-            .ok_or_else(|| self.missing(Property::Density, purpose))
+    /// The book does not state it, or not above zero.
+    pub fn true_density(&self, purpose: &'static str) -> Result<TrueDensity, MaterialError> {
+        match &self.density {
+            Some(density) => self.true_from(density.value, Property::Density),
+            None => Err(self.missing(Property::Density, purpose)),
+        }
     }
 
     /// Density of the material in a finished piece: a plastisol's fused density where it is
     /// known, else its liquid one.
     ///
     /// # Errors
-    /// The book states neither.
-    pub fn finished_density(&self, purpose: &'static str) -> Result<TrueDensity, MissingProperty> {
+    /// The book states neither, or not above zero.
+    pub fn finished_density(&self, purpose: &'static str) -> Result<TrueDensity, MaterialError> {
         match &self.fused {
-            Some(fused) => Ok(TrueDensity(fused.value)),
+            Some(fused) => self.true_from(fused.value, Property::Fused),
             None => self.true_density(purpose),
         }
     }
@@ -195,15 +213,19 @@ impl Material {
     /// Density of the powder as scooped.
     ///
     /// # Errors
-    /// The book does not state it.
-    pub fn scooped_density(
-        &self,
-        purpose: &'static str,
-    ) -> Result<ScoopedDensity, MissingProperty> {
-        self.as_scooped
-            .as_ref()
-            .map(|density| ScoopedDensity(density.value))
-            .ok_or_else(|| self.missing(Property::AsScooped, purpose))
+    /// The book does not state it, or not above zero.
+    pub fn scooped_density(&self, purpose: &'static str) -> Result<ScoopedDensity, MaterialError> {
+        match &self.as_scooped {
+            Some(density) => ScoopedDensity::new(density.value)
+                .map_err(|_| self.not_positive(Property::AsScooped)),
+            None => Err(self.missing(Property::AsScooped, purpose)),
+        }
+    }
+
+    /// Whether a spoon of it is measured as scooped: powders, and what has that density.
+    #[must_use]
+    pub fn is_scooped(&self) -> bool {
+        self.kind.is_powder() || self.as_scooped.is_some()
     }
 
     /// How a volume of it, in a spoon or a cup, becomes a mass: a powder by its density as
@@ -211,8 +233,8 @@ impl Material {
     ///
     /// # Errors
     /// The book does not state the density that this takes.
-    pub fn by_volume(&self, purpose: &'static str) -> Result<ByVolume, MissingProperty> {
-        if self.kind.is_powder() || self.as_scooped.is_some() {
+    pub fn by_volume(&self, purpose: &'static str) -> Result<ByVolume, MaterialError> {
+        if self.is_scooped() {
             self.scooped_density(purpose).map(ByVolume::Scooped)
         } else {
             self.true_density(purpose).map(ByVolume::Liquid)
@@ -223,12 +245,17 @@ impl Material {
     ///
     /// # Errors
     /// Powders have no drop; a drop by volume needs the density.
-    pub fn drop_mass(&self, purpose: &'static str) -> Result<Mass, MissingProperty> {
-        match &self.drop {
-            Some(Drop::Mass(mass)) => Ok(mass.value),
-            Some(Drop::Volume(volume)) => Ok(volume.value * self.true_density(purpose)?.0),
-            None if self.kind.is_powder() => Err(self.missing(Property::Drop, purpose)),
-            None => Ok(crate::quantity::ucum_drop() * self.true_density(purpose)?.0),
+    pub fn drop_mass(&self, purpose: &'static str) -> Result<Mass, MaterialError> {
+        let mass = match &self.drop {
+            Some(Drop::Mass(mass)) => mass.value,
+            Some(Drop::Volume(volume)) => self.true_density(purpose)?.mass_of(volume.value),
+            None if self.is_scooped() => return Err(self.missing(Property::Drop, purpose)),
+            None => self.true_density(purpose)?.mass_of(pharmacy_drop()),
+        };
+        if mass.is_finite() && mass > Mass::default() {
+            Ok(mass)
+        } else {
+            Err(self.not_positive(Property::Drop))
         }
     }
 
@@ -245,25 +272,42 @@ impl Material {
     }
 }
 
-/// A number that a calculation needs and the book does not state.
+/// A number that a calculation needs and the book does not state, or states wrongly.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("The {property} of \"{material}\" is missing; it is needed for {purpose}.")]
-pub struct MissingProperty {
-    /// Of which material.
-    pub material: String,
-    /// Which number.
-    pub property: Property,
-    /// What needs it.
-    pub purpose: &'static str,
+#[non_exhaustive]
+pub enum MaterialError {
+    /// It is not there.
+    #[error("The {property} of \"{material}\" is missing; it is needed for {purpose}.")]
+    Missing {
+        /// Of which material.
+        material: String,
+        /// Which number.
+        property: Property,
+        /// What needs it.
+        purpose: &'static str,
+    },
+    /// It is zero, negative or not finite.
+    #[error("The {property} of \"{material}\" is not above zero.")]
+    NotPositive {
+        /// Of which material.
+        material: String,
+        /// Which number.
+        property: Property,
+    },
 }
 
-impl Diagnose for MissingProperty {
+impl Diagnose for MaterialError {
     fn code(&self) -> &'static str {
-        "missing-property"
+        match self {
+            Self::Missing { .. } => "missing-property",
+            Self::NotPositive { .. } => "property-not-positive",
+        }
     }
 
     fn help(&self) -> Cow<'static, str> {
-        let how = match self.property {
+        let (Self::Missing { material, property, .. } | Self::NotPositive { material, property }) =
+            self;
+        let how = match property {
             Property::Density => {
                 "take it from the supplier's sheet, or weigh a level cup of it: \"density\": \"1.03 g/mL\""
             }
@@ -285,6 +329,6 @@ impl Diagnose for MissingProperty {
             }
             Property::Price => "add the package: \"price\": \"58.00 USD per 1 gal\"",
         };
-        Cow::Owned(format!("Give \"{}\" its {}: {how}.", self.material, self.property))
+        Cow::Owned(format!("Give \"{material}\" its {property}: {how}."))
     }
 }

@@ -9,11 +9,11 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
+use crate::density::TrueDensity;
 use crate::fault::Diagnose;
-use crate::material::{Kind, Material, MissingProperty};
+use crate::material::{Kind, Material, MaterialError};
 use crate::quantity::{
     Mass, MassDensity, Measurable, TemperatureInterval, ThermodynamicTemperature, Volume,
 };
@@ -330,13 +330,13 @@ impl Mix {
     }
 }
 
-fn density_of(material: &Material, phase: Phase) -> Result<MassDensity, MissingProperty> {
+fn density_of(material: &Material, phase: Phase) -> Result<MassDensity, MaterialError> {
     let purpose = "the density of the mix";
     let density = match phase {
         Phase::Liquid => material.true_density(purpose),
         Phase::Fused => material.finished_density(purpose),
     };
-    density.map(|density| density.0)
+    density.map(TrueDensity::get)
 }
 
 /// Why something cannot be done with a mix.
@@ -371,7 +371,7 @@ pub enum MixError {
     UnknownMaterial(u32),
     /// A density is missing.
     #[error(transparent)]
-    Missing(#[from] MissingProperty),
+    Missing(#[from] MaterialError),
 }
 
 impl Diagnose for MixError {

@@ -431,6 +431,8 @@ entry! {
             tolerance: Percent,
             /// Most solids in a mix, by true volume.
             solids: Percent,
+            /// How full a cup may be, of what it holds to its highest mark.
+            most_full: Percent,
             /// The least that the oven heats evenly.
             least_pot: Written<Volume>,
             /// What becomes of sprues.

@@ -21,12 +21,15 @@ use crate::book::{
     Book, Cavities, Injector, Layer, Limits, Mold, Product, Vessel,
 };
 use crate::fault::{Diagnose, Fault, Faults};
-use crate::formula::{Dose, Formula, Overlap, Recipe};
-use crate::material::{Drop, Kind, Material, ShotWindow};
+use crate::formula::{Dose, Formula, Overlap};
+use crate::material::{Drop, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
-use crate::plan::day::{Day, Line};
+use crate::plan::day::{Day, Line, recipe_of};
 use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
-use crate::quantity::{Amount, Dimension, Mass, Measurable, Measured, System, Volume};
+use crate::quantity::{
+    Amount, Dimension, Measurable, Measured, Pressure, Rational, System, Unit,
+    Volume,
+};
 use crate::water;
 
 /// Faults found so far, and the system that amounts are read in.
@@ -133,6 +136,25 @@ fn incomplete() -> Fault {
         message: "The document could not be read.".into(),
         help: "Compare it with the JSON Schema.".into(),
     }
+}
+
+/// Reads materials alone, such as the starter table.
+pub(super) fn materials(
+    entries: &BTreeMap<String, MaterialEntry>,
+    system: System,
+) -> Result<Materials, Faults> {
+    let mut resolver = Resolver { system, faults: Vec::new() };
+    let materials =
+        entries.iter().map(|(name, entry)| resolver.material(name, entry)).collect();
+    match Faults::from_vec(resolver.faults) {
+        Some(faults) => Err(faults),
+        None => Ok(Materials::new(materials)),
+    }
+}
+
+/// A base that stands alone: its amount does not count.
+fn only_base(material: MaterialId) -> Option<Dose> {
+    Some(Dose { material, amount: Amount::new(Rational::ONE, Unit::GRAM).ok()? })
 }
 
 impl Resolver {
@@ -311,8 +333,7 @@ impl Resolver {
             None => Vec::new(),
             Some(BaseEntry::One(base)) => {
                 let found = self.find_material(materials, base, &pointer(&path, "base"));
-                // The amount of a base that stands alone does not count.
-                found.map(|material| Dose { material, amount: Amount::one_gram() }).into_iter().collect()
+                found.and_then(only_base).into_iter().collect()
             }
             Some(BaseEntry::Blend(parts)) => {
                 self.doses(&pointer(&path, "base"), parts, &[Dimension::VOLUME, Dimension::MASS], materials)
@@ -348,7 +369,7 @@ impl Resolver {
     }
 
     fn check_dimension(&mut self, path: &str, amount: &Amount, dimensions: &[Dimension]) {
-        let found = amount.unit().dimension();
+        let found = amount.dimension();
         if !dimensions.contains(&found) {
             let wanted: Vec<String> = dimensions.iter().map(ToString::to_string).collect();
             self.fault(
@@ -359,7 +380,7 @@ impl Resolver {
             );
         } else {
             // A word that the measuring system lacks, or a number beyond belief, is told here.
-            self.keep(path, amount.si_exact(self.system).map(|_| ()));
+            self.keep(path, amount.unit().factor(self.system).map(|_| ()));
         }
     }
 
@@ -448,7 +469,9 @@ impl Resolver {
             CavityVolume::Water(entry) => {
                 let mass = self.positive(&pointer(path, "water"), &entry.water)?;
                 let at = self.keep(&pointer(path, "at"), entry.at.to(self.system))?;
-                self.keep(path, water::volume_from_weighing(mass, at, water::standard_pressure()))
+                // Of the air's buoyancy only 1.2 parts in 1000 are at stake.
+                let pressure = Pressure::from_si(101_325.0);
+                self.keep(path, water::volume_weighed(mass, at, pressure))
             }
         }
     }
@@ -529,6 +552,9 @@ impl Resolver {
         set(&mut limits.rejects, entry.rejects);
         set(&mut limits.confidence, entry.confidence);
         set(&mut limits.solids, entry.solids);
+        if let Some(full) = self.tolerance_or_all("/limits/most_full", entry.most_full) {
+            limits.most_full = full;
+        }
         self.check_below_one("/limits/rejects", entry.rejects.map(Percent::share));
         self.check_below_one("/limits/confidence", entry.confidence.map(Percent::share));
         if let Some(tolerance) = self.tolerance("/limits/tolerance", entry.tolerance) {
@@ -654,16 +680,6 @@ impl Resolver {
         self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
         Some(layer)
     }
-}
-
-/// The recipe of a layer.
-pub(crate) fn recipe_of(
-    layer: &Layer,
-    book: &Book,
-) -> Result<Recipe, crate::formula::FormulaError> {
-    let formulas: Vec<&Formula> =
-        layer.formulas.iter().filter_map(|&index| book.formulas.get(index)).collect();
-    Recipe::combine(&formulas, layer.overlap, book.default_base, &book.materials, book.system)
 }
 
 impl Day {

@@ -1,6 +1,6 @@
 //! Quantities as a document writes them: read at once, kept as written, resolved to numbers later.
 
-use alloc::borrow::{Cow, ToOwned};
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -42,7 +42,7 @@ impl<Q: Measurable> Written<Q> {
 
     /// As it was written.
     #[must_use]
-    pub fn amount(&self) -> &Amount {
+    pub fn amount(&self) -> Amount {
         self.amount.amount()
     }
 }
@@ -51,7 +51,10 @@ impl<Q: Measurable> TryFrom<MeasuredAmount> for Written<Q> {
     type Error = AmountError;
 
     fn try_from(amount: MeasuredAmount) -> Result<Self, AmountError> {
-        amount.amount().expect_dimension(Q::DIMENSION)?;
+        let (unit, found) = (amount.amount().unit(), amount.amount().dimension());
+        if !found.serves_as(Q::DIMENSION) {
+            return Err(AmountError::WrongDimension { unit, found, wanted: Q::DIMENSION });
+        }
         Ok(Self { amount, kind: PhantomData })
     }
 }
@@ -201,7 +204,7 @@ impl<Q: Measurable> Serialize for Sourced<Q> {
 
 impl<Q> Written<Q> {
     fn clone_written(&self) -> Self {
-        Self { amount: self.amount.clone(), kind: PhantomData }
+        Self { amount: self.amount, kind: PhantomData }
     }
 }
 
@@ -250,13 +253,13 @@ impl Percent {
     /// The share as a number from 0 to 1.
     #[must_use]
     pub fn share(self) -> f64 {
-        Rational::new(1, 100).checked_mul(self.0).map_or(f64::NAN, Rational::to_f64)
+        self.0.to_f64() / 100.0
     }
 
     fn parse(text: &str) -> Option<Self> {
         let number = text.strip_suffix('%')?.trim_end();
         let percent = Rational::parse_decimal(number)?;
-        let range = Rational::from_integer(0)..=Rational::from_integer(100);
+        let range = Rational::ZERO..=Rational::from_int(100);
         range.contains(&percent).then_some(Self(percent))
     }
 }
@@ -316,12 +319,12 @@ impl<Q: Measurable> Written<Q> {
     /// # Errors
     /// The amount is not of this kind.
     pub fn from_amount(amount: Amount) -> Result<Self, AmountError> {
-        Self::try_from(MeasuredAmount::exact(amount))
+        Self::try_from(MeasuredAmount::from(amount))
     }
 }
 
 impl<Q> core::fmt::Display for Written<Q> {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        f.write_str(&self.amount.to_string().to_owned())
+        self.amount.fmt(f)
     }
 }

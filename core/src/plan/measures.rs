@@ -22,8 +22,8 @@ mod spoons;
 
 use alloc::vec;
 use alloc::vec::Vec;
-use core::fmt;
 
+use crate::words::words;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use bench::{positive, ratio_floor};
 use spoons::{Aim, BILLIONTH, Combination, Start, parts_per_billion};
@@ -42,28 +42,17 @@ pub struct Manner {
     pub drop: Option<Mass>,
 }
 
-/// A tool of the bench, in the order in which the last tie is broken.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-#[non_exhaustive]
-pub enum Tool {
-    /// The balance.
-    Balance,
-    /// A cup filled to a mark, finished with spoons.
-    Cup,
-    /// Spoons alone.
-    Spoons,
-    /// Whole drops.
-    Drops,
-}
-
-impl fmt::Display for Tool {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Balance => "balance",
-            Self::Cup => "cup",
-            Self::Spoons => "spoons",
-            Self::Drops => "drops",
-        })
+words! {
+    /// A tool of the bench, in the order in which the last tie is broken.
+    pub enum Tool {
+        /// The balance.
+        Balance = "balance",
+        /// A cup filled to a mark, finished with spoons.
+        Cup = "cup",
+        /// Spoons alone.
+        Spoons = "spoons",
+        /// Whole drops.
+        Drops = "drops",
     }
 }
 

@@ -1,3 +1,203 @@
-//! From masses to what a person does at the bench.
+//! A day's pots: which formulas share one, how much each holds, the measures that the bench
+//! has, and the sheet to pour from.
 
+pub mod day;
 pub mod measures;
+mod pot;
+pub mod sequence;
+mod shown;
+mod text;
+mod weigh;
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+pub use shown::{Showable, Shown};
+
+use crate::caution::Caution;
+use crate::material::Kind;
+use crate::plan::measures::Tool;
+use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
+
+/// Derives that every part of a plan has.
+macro_rules! part {
+    ($(#[$meta:meta])* pub struct $Part:ident { $($(#[$field_meta:meta])* pub $field:ident: $Field:ty,)* }) => {
+        $(#[$meta])*
+        #[derive(Debug, Clone, PartialEq)]
+        #[cfg_attr(feature = "document", derive(serde::Serialize, serde::Deserialize))]
+        #[cfg_attr(feature = "document", serde(deny_unknown_fields))]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        pub struct $Part { $($(#[$field_meta])* pub $field: $Field,)* }
+    };
+}
+
+part! {
+    /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
+    /// record, and made again.
+    pub struct Plan {
+        /// Whose it is.
+        pub shop: Option<String>,
+        /// The day, as the order list has it.
+        pub day: Option<String>,
+        /// What a cup and a spoon hold in it.
+        pub measures: System,
+        /// The order lines, in the order in which they were given.
+        pub lines: Vec<PlannedLine>,
+        /// The pots, in the order in which they are mixed.
+        pub pots: Vec<Pot>,
+        /// What the plan had to assume, since the book does not say it.
+        pub assumptions: Vec<Note>,
+        /// What can hurt somebody.
+        pub cautions: Vec<Caution>,
+    }
+}
+
+part! {
+    /// What an order line gets.
+    pub struct PlannedLine {
+        /// The order it belongs to.
+        pub order: String,
+        /// What is ordered: the product's name, or its formulas.
+        pub what: String,
+        /// The mold.
+        pub mold: String,
+        /// The shape, in a mold with unlike cavities.
+        pub shape: Option<String>,
+        /// How many pieces.
+        pub pieces: u32,
+        /// How many packs, where it is sold by the pack.
+        pub packs: Option<u32>,
+        /// Pieces in a pack.
+        pub pack_of: Option<u32>,
+        /// The pots it is shot from.
+        pub pots: Vec<String>,
+        /// What a piece weighs.
+        pub piece: Shown<Mass>,
+        /// The day it was promised for.
+        pub promised: Option<String>,
+        /// What the embedding program keeps on the line.
+        pub ext: Option<serde_json::Map<String, serde_json::Value>>,
+    }
+}
+
+part! {
+    /// One vessel of mix from first measure to last shot.
+    pub struct Pot {
+        /// Its letter: A, B, ...
+        pub pot: String,
+        /// The cup it is mixed in: what that holds.
+        pub cup: Shown<Volume>,
+        /// What is made in it, one after the other.
+        pub stages: Vec<Stage>,
+        /// What stays on the cup's wall, in its bottom and in the injector.
+        pub lost: Shown<Mass>,
+        /// What is left over in the cup after the last shot.
+        pub left_over: Shown<Mass>,
+        /// What all sprues weigh.
+        pub sprues: Shown<Mass>,
+    }
+}
+
+part! {
+    /// One composition of a pot: what goes in, and what is shot out.
+    pub struct Stage {
+        /// Its formulas.
+        pub formulas: Vec<String>,
+        /// What goes in at this stage.
+        pub weigh: Vec<Weigh>,
+        /// What the pot then holds.
+        pub holds: Shown<Mass>,
+        /// Its volume cold and liquid, as the cup shows it.
+        pub fills: Shown<Volume>,
+        /// Density of the finished plastic.
+        pub density: Shown<MassDensity>,
+        /// Share of the mix that is solid, by volume.
+        pub solids: Shown<Ratio>,
+        /// Lowest temperature to shoot at.
+        pub shoot_from: Option<Shown<ThermodynamicTemperature>>,
+        /// Highest temperature to shoot at.
+        pub shoot_to: Option<Shown<ThermodynamicTemperature>>,
+        /// What is shot.
+        pub draws: Vec<Draw>,
+        /// What stays in the pot for the next stage, or is left over.
+        pub carried: Shown<Mass>,
+    }
+}
+
+part! {
+    /// One material of a weigh list.
+    pub struct Weigh {
+        /// Which material.
+        pub material: String,
+        /// What it is for.
+        pub kind: Kind,
+        /// What the formula wants.
+        pub wanted: Shown<Mass>,
+        /// The tool chosen for it.
+        pub tool: Tool,
+        /// What to measure with it.
+        pub measure: String,
+        /// What that gives.
+        pub gives: Shown<Mass>,
+        /// How far the dose is then off, relative to the base that is really in the cup.
+        pub off: Shown<Ratio>,
+        /// The same by another tool.
+        pub or: Option<String>,
+    }
+}
+
+part! {
+    /// What is shot into one mold at one stage.
+    pub struct Draw {
+        /// The mold.
+        pub mold: String,
+        /// The layer's share of the cavity, below 1 in a laminated piece.
+        pub share: Shown<Ratio>,
+        /// Pots that are shot together with this one, for a laminated piece.
+        pub together_with: Vec<String>,
+        /// Shots that the orders take.
+        pub shots: u32,
+        /// Shots that the rest of the pot allows beyond that.
+        pub spare_shots: u32,
+        /// Injector loads.
+        pub loads: u32,
+        /// Whole shots in a load.
+        pub shots_per_load: u32,
+        /// What one shot takes.
+        pub per_shot: Shown<Mass>,
+        /// What stays as sprue at each shot.
+        pub sprue: Shown<Mass>,
+        /// The pieces, by shape.
+        pub pieces: Vec<Pieces>,
+    }
+}
+
+part! {
+    /// The pieces of one shape in a draw.
+    pub struct Pieces {
+        /// The shape, in a mold with unlike cavities.
+        pub shape: Option<String>,
+        /// How many were ordered.
+        pub ordered: u32,
+        /// How many the shots make.
+        pub made: u32,
+        /// What this layer of one weighs.
+        pub weighs: Shown<Mass>,
+        /// The least it weighs: fed nothing from the sprue.
+        pub from: Shown<Mass>,
+        /// The most it weighs: fed all of its contraction.
+        pub to: Shown<Mass>,
+        /// Whether the sprue cannot feed the cavity, so that the piece sinks in.
+        pub sinks_in: bool,
+    }
+}
+
+part! {
+    /// Something that a reader must know of a result.
+    pub struct Note {
+        /// Stable code in kebab case.
+        pub code: String,
+        /// The sentence.
+        pub message: String,
+    }
+}

@@ -1,10 +1,10 @@
 //! A quantity in a result: the number, and how a bench reads it.
 
-use alloc::string::{String, ToString};
+use alloc::string::String;
 
 use crate::quantity::{
-    Amount, Mass, MassDensity, Measurable, Ratio, Rational, System, TemperatureInterval,
-    ThermodynamicTemperature, Time, Unit, Velocity, Volume, format,
+    Mass, MassDensity, Measurable, Ratio, TemperatureInterval, ThermodynamicTemperature, Time,
+    Velocity, Volume,
 };
 
 /// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
@@ -64,5 +64,66 @@ impl<Q: Showable> Shown<Q> {
     #[must_use]
     pub fn new(quantity: Q, text: impl Into<String>) -> Self {
         Self { quantity, text: text.into() }
+    }
+}
+
+#[cfg(feature = "document")]
+mod document {
+    use alloc::borrow::Cow;
+    use alloc::format;
+    use alloc::string::String;
+
+    use serde::de::Error as _;
+    use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+    use super::{Showable, Shown};
+
+    /// A quantity in a result.
+    #[derive(Serialize, Deserialize)]
+    #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+    #[serde(rename = "Shown", deny_unknown_fields)]
+    struct Form<'a> {
+        /// How a bench reads it.
+        text: Cow<'a, str>,
+        /// The number.
+        value: f64,
+        /// Its unit.
+        unit: Cow<'a, str>,
+    }
+
+    impl<Q: Showable> Serialize for Shown<Q> {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let form = Form {
+                text: Cow::Borrowed(&self.text),
+                value: self.quantity.shown_value(),
+                unit: Cow::Borrowed(Q::UNIT),
+            };
+            form.serialize(serializer)
+        }
+    }
+
+    impl<'de, Q: Showable> Deserialize<'de> for Shown<Q> {
+        fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+            let form = Form::deserialize(deserializer)?;
+            if form.unit != Q::UNIT {
+                return Err(D::Error::custom(format!(
+                    "the unit is \"{}\" where \"{}\" is written",
+                    form.unit,
+                    Q::UNIT
+                )));
+            }
+            Ok(Self { quantity: Q::from_shown(form.value), text: form.text.into_owned() })
+        }
+    }
+
+    #[cfg(feature = "schema")]
+    impl<Q: Showable> schemars::JsonSchema for Shown<Q> {
+        fn schema_name() -> Cow<'static, str> {
+            Form::schema_name()
+        }
+
+        fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+            Form::json_schema(generator)
+        }
     }
 }

@@ -102,7 +102,8 @@ impl Dimension {
     /// Whether an amount of this dimension can be read as a quantity of dimension `wanted`.
     ///
     /// The same dimension can; and a bare number of degrees can be a difference where one is asked for.
-    pub(super) fn serves_as(self, wanted: Self) -> bool {
+    #[must_use]
+    pub fn serves_as(self, wanted: Self) -> bool {
         self == wanted || (self == Self::TEMPERATURE && wanted == Self::TEMPERATURE_INTERVAL)
     }
 }

@@ -1,0 +1,540 @@
+//! One pot: which cup, how much base to its mark, what each stage adds and shoots.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::day::{Batch, DayRecipe};
+use super::sequence::{self, SequenceError};
+use super::weigh::{self, Addition, WeighError};
+use super::{Draw, Note, Pieces, Pot, Stage, text};
+use crate::batch::{self, BatchError, Injector, Loads, Marks, Rejects, Wanted};
+use crate::book::{Book, Mold};
+use crate::fault::Diagnose;
+use crate::mix::{MaterialId, Mix, MixError, Phase};
+use crate::plan::measures::MeasureError;
+use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
+use crate::shot::{ShotError, ShotMass};
+
+/// What a batch takes: its shots, and for each layer what one takes and how it is loaded.
+#[derive(Debug, Clone)]
+pub(super) struct Shots {
+    pub(super) shots: u32,
+    pub(super) layers: Vec<LayerShots>,
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(super) struct LayerShots {
+    pub(super) mass: ShotMass,
+    pub(super) density: MassDensity,
+}
+
+/// The shots of `batch`, and what each of its layers takes for one.
+pub(super) fn shots(batch: &Batch, recipes: &[DayRecipe], book: &Book) -> Result<Shots, PotError> {
+    let mold = book.molds.get(batch.mold).ok_or(PotError::Lost)?;
+    let wanted: Vec<Wanted> = mold
+        .cavities
+        .iter()
+        .zip(&batch.ordered)
+        .filter(|(_, pieces)| **pieces > 0)
+        .map(|(cavities, &pieces)| Wanted { pieces, cavities: cavities.count })
+        .collect();
+    let rate = mold.rejects.unwrap_or(book.limits.rejects);
+    let rejects = (rate > 0.0)
+        .then(|| Rejects { rate: Ratio::from(rate), confidence: Ratio::from(book.limits.confidence) });
+    let shots = batch::shots(&wanted, rejects)?;
+    let layers = batch.layers.iter().map(|&(recipe, share)| {
+        let recipe = recipes.get(recipe).ok_or(PotError::Lost)?;
+        let mass = recipe.shot(mold, share)?;
+        Ok(LayerShots { mass, density: recipe.melt_in(mold).shot_density() })
+    });
+    Ok(Shots { shots, layers: layers.collect::<Result<_, PotError>>()? })
+}
+
+impl Shots {
+    /// Injector loads for `shots` of them; the layers of a laminated piece are loaded together.
+    pub(super) fn loads(&self, shots: u32, book: &Book) -> Result<Loads, PotError> {
+        let injector = injector(book);
+        let mut fewest: Option<Loads> = None;
+        for layer in &self.layers {
+            let loads = injector.loads(shots, layer.mass.fill, layer.density)?;
+            if fewest.is_none_or(|other| loads.shots_per_load < other.shots_per_load) {
+                fewest = Some(loads);
+            }
+        }
+        fewest.ok_or(PotError::Lost)
+    }
+}
+
+fn injector(book: &Book) -> Injector {
+    Injector { holds: book.injector.holds, keeps: book.injector.keeps }
+}
+
+/// What is to be made in one pot.
+#[derive(Debug, Clone)]
+pub(super) struct PotDraft {
+    pub(super) stages: Vec<StageDraft>,
+}
+
+/// What is to be shot of one recipe.
+#[derive(Debug, Clone)]
+pub(super) struct StageDraft {
+    pub(super) recipe: usize,
+    pub(super) draws: Vec<DrawDraft>,
+}
+
+/// Shots of one layer of a batch.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct DrawDraft {
+    pub(super) batch: usize,
+    pub(super) layer: usize,
+    pub(super) shots: u32,
+}
+
+/// What all pots of a day are built from.
+pub(super) struct Workshop<'a> {
+    pub(super) book: &'a Book,
+    pub(super) recipes: &'a [DayRecipe],
+    pub(super) batches: &'a [Batch],
+    pub(super) shots: &'a [Shots],
+}
+
+/// A pot and what made it larger than its orders need.
+pub(super) struct Built {
+    pub(super) pot: Pot,
+    pub(super) notes: Vec<Note>,
+}
+
+/// A stage in numbers.
+struct Part<'a> {
+    draft: &'a StageDraft,
+    recipe: &'a DayRecipe,
+    draw: Mass,
+    kept: Mass,
+    composition: Vec<f64>,
+    /// Density of the mix, cold and liquid, as the cup holds it.
+    liquid: MassDensity,
+}
+
+impl Workshop<'_> {
+    /// Builds the pot in the smallest cup that holds it.
+    pub(super) fn build(&self, draft: &PotDraft, name: &str) -> Result<Built, PotError> {
+        let materials = self.materials(draft)?;
+        let parts: Vec<Part<'_>> = draft
+            .stages
+            .iter()
+            .map(|stage| self.part(stage, &materials))
+            .collect::<Result<_, _>>()?;
+        let mut cups: Vec<usize> = (0..self.book.tools.cups().len()).collect();
+        cups.sort_by(|&a, &b| {
+            let holds = |cup: usize| self.book.tools.cups().get(cup).map_or(0.0, |cup| cup.capacity.si());
+            holds(a).total_cmp(&holds(b))
+        });
+        let mut last = PotError::Lost;
+        for cup in cups {
+            match self.in_cup(cup, &parts, &materials, name) {
+                Ok(built) => return Ok(built),
+                Err(error) if error.wants_larger_cup() => last = error,
+                Err(error) => return Err(error),
+            }
+        }
+        Err(last)
+    }
+
+    /// The materials of all stages, in the order of the table.
+    fn materials(&self, draft: &PotDraft) -> Result<Vec<MaterialId>, PotError> {
+        let mut materials = Vec::new();
+        for stage in &draft.stages {
+            let recipe = self.recipes.get(stage.recipe).ok_or(PotError::Lost)?;
+            materials.extend(recipe.recipe.ingredients().map(|ingredient| ingredient.material));
+        }
+        materials.sort_unstable();
+        materials.dedup();
+        Ok(materials)
+    }
+
+    fn part<'a>(
+        &'a self,
+        draft: &'a StageDraft,
+        materials: &[MaterialId],
+    ) -> Result<Part<'a>, PotError> {
+        let recipe = self.recipes.get(draft.recipe).ok_or(PotError::Lost)?;
+        let mut draw = Mass::default();
+        let mut kept = Mass::default();
+        for shot in &draft.draws {
+            let layer = self.layer(shot)?;
+            draw += layer.mass.fill * f64::from(shot.shots);
+            let keeps = injector(self.book).kept(layer.density)?;
+            if keeps > kept {
+                kept = keeps;
+            }
+        }
+        let composition = materials
+            .iter()
+            .map(|&material| {
+                let found = recipe.recipe.ingredients().find(|one| one.material == material);
+                found.map_or(0.0, |ingredient| ingredient.ratio)
+            })
+            .collect();
+        let unit = recipe.recipe.for_base(Mass::from_si(1.0))?;
+        let liquid = unit.mass() / unit.volume(&self.book.materials, Phase::Liquid)?;
+        Ok(Part { draft, recipe, draw, kept, composition, liquid })
+    }
+
+    fn layer(&self, draw: &DrawDraft) -> Result<&LayerShots, PotError> {
+        self.shots
+            .get(draw.batch)
+            .and_then(|shots| shots.layers.get(draw.layer))
+            .ok_or(PotError::Lost)
+    }
+
+    fn in_cup(
+        &self,
+        cup: usize,
+        parts: &[Part<'_>],
+        materials: &[MaterialId],
+        name: &str,
+    ) -> Result<Built, PotError> {
+        let first = parts.first().ok_or(PotError::Lost)?;
+        let marks = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
+        let holds = marks.capacity * self.book.limits.most_full;
+        let steps = Marks::Every { step: marks.mark, capacity: marks.capacity };
+        let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
+        let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
+        let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
+
+        let mut notes = Vec::new();
+        let mut least = self.least_pot(first);
+        let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
+        if least > need {
+            notes.push(raised(name, "the least that the oven heats evenly", least));
+        }
+        loop {
+            let wanted = if least > need { least } else { need };
+            let measured = steps.measure(wanted, base_fraction, base_density)?;
+            let sequence = self.sequence(parts, holds, vessel, measured.mix)?;
+            match self.weigh_all(&sequence, parts, materials, cup, &measured) {
+                Ok(lists) => {
+                    let pot = self.pot(name, cup, parts, sequence, lists)?;
+                    return Ok(Built { pot, notes });
+                }
+                Err(WeighError::Measure { material, tolerance, error, factor }) => {
+                    let factor = factor.filter(|factor| *factor > 1.0);
+                    let Some(factor) = factor else {
+                        return Err(PotError::Measure { material, error });
+                    };
+                    // A little more than the least, so that rounding does not fall short of it.
+                    let raise = measured.mix * factor * (1.0 + 1e-9);
+                    let steps_up = steps.measure(raise, base_fraction, base_density);
+                    if let Err(BatchError::AboveMarks { .. }) = steps_up {
+                        return Err(PotError::TooSmallToDose { material, tolerance, least: raise, error });
+                    }
+                    least = raise;
+                    notes.retain(|note: &Note| note.code != "pot-raised");
+                    let why = format!(
+                        "the least in which the bench doses \"{material}\" to {}",
+                        text::percent(Ratio::from(tolerance)).text
+                    );
+                    notes.push(raised(name, &why, least));
+                }
+                Err(WeighError::Mix(error)) => return Err(error.into()),
+            }
+        }
+    }
+
+    /// The least that the oven heats evenly, as a mass of the first stage's mix.
+    fn least_pot(&self, first: &Part<'_>) -> Mass {
+        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
+    }
+
+    fn sequence(
+        &self,
+        parts: &[Part<'_>],
+        holds: Volume,
+        vessel: crate::book::Vessel,
+        least: Mass,
+    ) -> Result<sequence::Sequence, PotError> {
+        let stages: Vec<sequence::Stage<'_>> = parts
+            .iter()
+            .map(|part| sequence::Stage {
+                composition: &part.composition,
+                draw: part.draw,
+                kept: part.kept,
+                loss: Ratio::from(0.0),
+                capacity: Some(holds * part.liquid),
+                heats: 1,
+            })
+            .collect();
+        let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };
+        let vessel = sequence::Vessel { film: vessel.film, heel, least, heats: None };
+        sequence::plan(&stages, &vessel).map_err(PotError::from)
+    }
+
+    fn weigh_all(
+        &self,
+        sequence: &sequence::Sequence,
+        parts: &[Part<'_>],
+        materials: &[MaterialId],
+        cup: usize,
+        measured: &batch::Measured,
+    ) -> Result<Vec<Vec<super::Weigh>>, WeighError> {
+        let mut lists = Vec::new();
+        for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
+            let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
+            let additions: Vec<Addition> = materials
+                .iter()
+                .zip(step.additions.iter().zip(&part.composition))
+                .map(|(&material, (&wanted, share))| Addition {
+                    material,
+                    wanted,
+                    total: step.held * (share / parts_sum),
+                })
+                .collect();
+            let base_mark = match (index, part.recipe.recipe.base()) {
+                (0, [base]) => self.mark(cup, measured.base_volume).map(|mark| (base.material, cup, mark)),
+                _ => None,
+            };
+            lists.push(weigh::list(&additions, base_mark, self.book)?);
+        }
+        Ok(lists)
+    }
+
+    fn mark(&self, cup: usize, volume: Volume) -> Option<u32> {
+        let mark = self.book.tools.cups().get(cup)?.mark;
+        Some(libm::round((volume / mark).si()) as u32)
+    }
+
+    fn pot(
+        &self,
+        name: &str,
+        cup: usize,
+        parts: &[Part<'_>],
+        sequence: sequence::Sequence,
+        lists: Vec<Vec<super::Weigh>>,
+    ) -> Result<Pot, PotError> {
+        let system = self.book.system;
+        let mut stages = Vec::new();
+        let mut kept = Mass::default();
+        let mut sprues = Mass::default();
+        let last = parts.len().saturating_sub(1);
+        for (index, ((step, part), weigh)) in
+            sequence.steps.iter().zip(parts).zip(lists).enumerate()
+        {
+            kept += step.kept;
+            let spare = if index == last { sequence.left } else { Mass::default() };
+            let draws = self.draws(part, spare)?;
+            for draw in &part.draft.draws {
+                sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
+            }
+            let mix = part.recipe.recipe.for_mass(step.held)?;
+            let solids = self.solids(&mix, part)?;
+            let window = part.recipe.window;
+            stages.push(Stage {
+                formulas: part.recipe.formulas.clone(),
+                weigh,
+                holds: text::mass(step.held),
+                fills: text::volume(step.held / part.liquid, system),
+                density: text::density(part.recipe.melt.cold),
+                solids: text::percent(Ratio::from(solids)),
+                shoot_from: window.map(|window| text::temperature(window.low, system)),
+                shoot_to: window.map(|window| text::temperature(window.high, system)),
+                draws,
+                carried: text::mass(step.carried),
+            });
+        }
+        let capacity = self.book.tools.cups().get(cup).map(|cup| cup.capacity).unwrap_or_default();
+        Ok(Pot {
+            pot: name.to_string(),
+            cup: text::volume(capacity, system),
+            stages,
+            lost: text::mass(kept + sequence.film),
+            left_over: text::mass(sequence.left),
+            sprues: text::mass(sprues),
+        })
+    }
+
+    /// The share of solids by true volume, refused above the book's limit.
+    fn solids(&self, mix: &Mix, part: &Part<'_>) -> Result<f64, PotError> {
+        let mut solids = 0.0;
+        for portion in mix.portions() {
+            if self.book.materials.get(portion.material)?.is_scooped() {
+                solids +=
+                    mix.volume_fraction(portion.material, &self.book.materials, Phase::Fused)?;
+            }
+        }
+        if solids > self.book.limits.solids {
+            return Err(PotError::TooManySolids {
+                formulas: part.recipe.formulas.join(" + "),
+                solids,
+                limit: self.book.limits.solids,
+            });
+        }
+        Ok(solids)
+    }
+
+    fn draws(&self, part: &Part<'_>, mut spare: Mass) -> Result<Vec<Draw>, PotError> {
+        let mut draws = Vec::new();
+        for shot in &part.draft.draws {
+            let batch = self.batches.get(shot.batch).ok_or(PotError::Lost)?;
+            let shots = self.shots.get(shot.batch).ok_or(PotError::Lost)?;
+            let mold = self.book.molds.get(batch.mold).ok_or(PotError::Lost)?;
+            let (_, share) = batch.layers.get(shot.layer).ok_or(PotError::Lost)?;
+            let layer = self.layer(shot)?;
+            let loads = shots.loads(shot.shots, self.book)?;
+            // A laminated piece takes more than this pot; only the others can be shot beyond the orders.
+            let spare_shots = match batch.layers.len() {
+                1 => libm::floor((spare / layer.mass.fill).si() + 1e-9) as u32,
+                _ => 0,
+            };
+            spare -= layer.mass.fill * f64::from(spare_shots);
+            draws.push(Draw {
+                mold: mold.name.clone(),
+                share: text::percent(Ratio::from(*share)),
+                together_with: Vec::new(),
+                shots: shot.shots,
+                spare_shots,
+                loads: loads.loads,
+                shots_per_load: loads.shots_per_load,
+                per_shot: text::mass(layer.mass.fill),
+                sprue: text::mass(layer.mass.sprue),
+                pieces: self.pieces(batch, mold, part.recipe, *share, layer, shot.shots)?,
+            });
+        }
+        Ok(draws)
+    }
+
+    fn pieces(
+        &self,
+        batch: &Batch,
+        mold: &Mold,
+        recipe: &DayRecipe,
+        share: f64,
+        layer: &LayerShots,
+        shots: u32,
+    ) -> Result<Vec<Pieces>, PotError> {
+        let melt = recipe.melt_in(mold);
+        mold.cavities
+            .iter()
+            .zip(&batch.ordered)
+            .map(|(cavities, &ordered)| {
+                let range = melt.piece_range(cavities.volume * share)?;
+                let weighs = layer.mass.piece(cavities.volume);
+                Ok(Pieces {
+                    shape: cavities.shape.clone(),
+                    ordered,
+                    made: shots.saturating_mul(cavities.count),
+                    weighs: text::mass(weighs),
+                    from: text::mass(*range.start()),
+                    to: text::mass(*range.end()),
+                    sinks_in: layer.mass.sinks_in(),
+                })
+            })
+            .collect()
+    }
+}
+
+fn raised(pot: &str, why: &str, least: Mass) -> Note {
+    Note {
+        code: "pot-raised".to_string(),
+        message: format!(
+            "Pot {pot} is larger than its orders need: {why} is {}.",
+            text::mass(least).text
+        ),
+    }
+}
+
+/// Why a pot cannot be made.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub(super) enum PotError {
+    /// A bookkeeping slip of the planner: an index without its entry.
+    #[error("The plan lost track of a part of itself.")]
+    Lost,
+    /// Even the whole cup is too small to dose a material.
+    #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
+    TooSmallToDose { material: String, tolerance: f64, least: Mass, error: MeasureError },
+    /// No tool measures a material.
+    #[error("\"{material}\" cannot be measured: {error}")]
+    Measure { material: String, error: MeasureError },
+    /// Too much salt, flake and pearl.
+    #[error("{formulas} holds {:.1} % solids by volume; the book allows {:.1} %.", .solids * 100.0, .limit * 100.0)]
+    TooManySolids { formulas: String, solids: f64, limit: f64 },
+    #[error(transparent)]
+    Batch(#[from] BatchError),
+    #[error(transparent)]
+    Shot(#[from] ShotError),
+    #[error(transparent)]
+    Mix(#[from] MixError),
+    #[error(transparent)]
+    Sequence(#[from] SequenceError),
+}
+
+impl PotError {
+    /// Whether a larger cup may do.
+    pub(super) fn wants_larger_cup(&self) -> bool {
+        matches!(
+            self,
+            Self::TooSmallToDose { .. }
+                | Self::Batch(BatchError::AboveMarks { .. })
+                | Self::Sequence(SequenceError::OverCapacity { .. })
+        )
+    }
+
+    /// Whether more pots may do.
+    pub(super) fn wants_more_pots(&self) -> bool {
+        matches!(
+            self,
+            Self::Batch(BatchError::AboveMarks { .. })
+                | Self::Sequence(SequenceError::OverCapacity { .. })
+        )
+    }
+}
+
+impl Diagnose for PotError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Lost => "plan-lost",
+            Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
+            Self::Measure { error, .. } => error.code(),
+            Self::TooManySolids { .. } => "too-many-solids",
+            Self::Batch(error) => error.code(),
+            Self::Shot(error) => error.code(),
+            Self::Mix(error) => error.code(),
+            Self::Sequence(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Lost => "Please report it with the book and the orders.".into(),
+            Self::TooSmallToDose { material, least, .. } => format!(
+                "A pot of {} would do: use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
+                text::mass(*least).text
+            )
+            .into(),
+            Self::Measure { error, .. } => error.help(),
+            Self::TooManySolids { .. } => {
+                "Take less salt, flake or pearl, or raise \"solids\" in the limits if it still pours.".into()
+            }
+            Self::Batch(error) => error.help(),
+            Self::Shot(error) => error.help(),
+            Self::Mix(error) => error.help(),
+            Self::Sequence(error) => error.help(),
+        }
+    }
+}
+
+/// The letter of the pot at `index`: A, B, ..., Z, AA, AB, ...
+pub(super) fn letter(index: usize) -> String {
+    let mut letters: Vec<u8> = Vec::new();
+    let mut rest = index;
+    loop {
+        letters.push(b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)));
+        match rest.checked_div(26).unwrap_or(0).checked_sub(1) {
+            Some(next) => rest = next,
+            None => break,
+        }
+    }
+    letters.iter().rev().map(|&letter| char::from(letter)).collect()
+}

@@ -1,0 +1,91 @@
+//! Quantities of a plan in the words of a bench.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+
+use super::{Showable, Shown};
+use crate::quantity::{
+    Amount, AmountError, Mass, MassDensity, Measurable, Ratio, Rational, System,
+    ThermodynamicTemperature, Unit, Volume, format as rounding,
+};
+
+/// The text of an amount, or of the plain number where it is beyond what amounts can write.
+fn or_plain<Q: Showable>(amount: Result<Amount, AmountError>, quantity: Q) -> String {
+    amount.map_or_else(
+        |_| format!("{} {}", quantity.shown_value(), Q::UNIT),
+        |amount| amount.to_string(),
+    )
+}
+
+/// A step of one decimal place.
+fn step(denominator: i128, unit: Unit) -> Result<Amount, AmountError> {
+    let value = Rational::new(1, denominator).unwrap_or(Rational::ONE);
+    Amount::new(value, unit)
+}
+
+fn nearest<Q: Showable>(quantity: Q, denominator: i128, unit: Unit) -> String {
+    let amount = step(denominator, unit)
+        .and_then(|step| rounding::nearest_multiple(quantity, step, System::Metric));
+    or_plain(amount, quantity)
+}
+
+/// A mass to a tenth of a gram, to a hundredth below 10 g.
+pub(super) fn mass(mass: Mass) -> Shown<Mass> {
+    let denominator = if mass.shown_value() < 10.0 { 100 } else { 10 };
+    Shown::new(mass, nearest(mass, denominator, Unit::GRAM))
+}
+
+/// A volume in household measure.
+pub(super) fn volume(volume: Volume, system: System) -> Shown<Volume> {
+    Shown::new(volume, household(volume, system))
+}
+
+/// A volume in household measure where one fits within 1 in 1000, else in milliliters.
+pub(super) fn household(volume: Volume, system: System) -> String {
+    let amount = rounding::nearest_household(volume, system, Ratio::from(1e-3));
+    let fits = amount.as_ref().ok().and_then(|amount| amount.to::<Volume>(system).ok()).is_some_and(
+        |rounded| (rounded.si() - volume.si()).abs() <= 1e-3 * volume.si(),
+    );
+    if fits { or_plain(amount, volume) } else { nearest(volume, 10, Unit::MILLILITER) }
+}
+
+/// What a balance of this readability shows.
+pub(super) fn balance(reading: Mass, readability: Option<Mass>) -> String {
+    let decimals = readability.map_or(1, |readability| {
+        let digits = -libm::floor(libm::log10(readability.shown_value()) + 1e-9);
+        digits.clamp(0.0, 6.0) as i32
+    });
+    // A balance shows its last zero: 12.0 g.
+    format!("{:.*} g", usize::try_from(decimals).unwrap_or(1), reading.shown_value())
+}
+
+/// A density to a thousandth.
+pub(super) fn density(density: MassDensity) -> Shown<MassDensity> {
+    Shown::new(density, nearest(density, 1000, Unit::GRAM_PER_MILLILITER))
+}
+
+/// A share in per cent.
+pub(super) fn percent(share: Ratio) -> Shown<Ratio> {
+    let tenths = libm::round(share.si() * 1000.0);
+    Shown::new(share, format!("{} %", tenths / 10.0))
+}
+
+/// A deviation in per cent with its sign.
+pub(super) fn signed_percent(off: Ratio) -> String {
+    let tenths = libm::round(off.si() * 1000.0);
+    if tenths == 0.0 { "0 %".to_string() } else { format!("{:+.1} %", tenths / 10.0) }
+}
+
+/// A temperature on both scales: `338 °F (170 °C)`, that of the system first.
+pub(super) fn temperature(
+    at: ThermodynamicTemperature,
+    system: System,
+) -> Shown<ThermodynamicTemperature> {
+    let fahrenheit = nearest(at, 1, Unit::FAHRENHEIT);
+    let celsius = nearest(at, 1, Unit::CELSIUS);
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{fahrenheit} ({celsius})"),
+        System::Metric | System::Imperial => format!("{celsius} ({fahrenheit})"),
+    };
+    Shown::new(at, text)
+}
