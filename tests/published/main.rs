@@ -2,4 +2,7 @@
 //!
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 
+mod densities;
+mod hardness;
 mod rows;
+mod salt;

@@ -54,8 +54,8 @@ pub struct LeastPot {
 }
 
 impl PotLimits<'_> {
-    /// The least pot: base m_min = max_i q_i/(2 tol_i r_i), since a dose measured in steps of q is off by up to q/2;
-    /// and mix not below what oven and injector ask for.
+    /// The least pot: base m_min = max_i q_i/(2 tol_i r_i), since a dose measured in steps of q is off by up
+    /// to q/2; and mix not below what oven and injector ask for.
     ///
     /// # Errors
     /// A number out of its range.
@@ -129,7 +129,8 @@ mod tests {
 
     #[test]
     fn the_finest_dose_binds() {
-        // A drop of 0.044 g at 0.6 % of base within 5 %: 0.044/(2·0.05·0.006) = 73.33 g of base, 91.67 g of mix.
+        // A drop of 0.044 g at 0.6 % of base within 5 %: 0.044/(2·0.05·0.006) = 73.33 g of base, 91.67 g of
+        // mix.
         let doses = [dose(0.1, 0.1, 0.08), dose(0.044, 0.05, 0.006)];
         let least = limits(&doses).least().unwrap();
         assert_eq!(least.limit, PotLimit::Dose(1));

@@ -29,7 +29,8 @@ impl Injector {
     /// `hot_density` is the density of what is drawn, at shot temperature and with its voids.
     ///
     /// # Errors
-    /// [`BatchError::NothingFits`] with the largest shot that fits, no shot at all, or a number out of its range.
+    /// [`BatchError::NothingFits`] with the largest shot that fits, no shot at all, or a number out of its
+    /// range.
     pub fn loads(
         &self,
         shots: u32,

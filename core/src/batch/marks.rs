@@ -69,7 +69,8 @@ impl Marks<'_> {
 
     /// The base for `need` of mix, rounded up to a mark.
     ///
-    /// `base_fraction` is the mass of base per mass of mix, `base_density` that of the base as measured, cold and liquid.
+    /// `base_fraction` is the mass of base per mass of mix, `base_density` that of the base as measured, cold
+    /// and liquid.
     ///
     /// # Errors
     /// As [`Marks::round_up`], or a number out of its range.

@@ -6,8 +6,8 @@
 //! 4. [`Marks::measure`]: the base rounded up to a mark of the cup, before the doses are computed.
 //! 5. [`PotLimits::check`]: whether the bench can make so small a pot.
 //!
-//! A quotient within 1e-9 of a whole number, relative to it, is that number, so that rounding in the last digit adds
-//! no shot and wastes no mark; a billionth of a shot is below any balance.
+//! A quotient within 1e-9 of a whole number, relative to it, is that number, so that rounding in the last
+//! digit adds no shot and wastes no mark; a billionth of a shot is below any balance.
 
 mod least;
 mod loads;

@@ -15,8 +15,8 @@ pub struct Run {
     pub fill: Mass,
     /// What of it is left as sprue; not above `fill`.
     pub sprue: Mass,
-    /// Share y of the sprues that goes back into the pot, 0 to 1; what does not is kept as left-over. Those of the
-    /// last load come too late.
+    /// Share y of the sprues that goes back into the pot, 0 to 1; what does not is kept as left-over. Those
+    /// of the last load come too late.
     pub returned: Ratio,
     /// What the injector keeps each time.
     pub injector_keeps: Mass,

@@ -24,9 +24,9 @@ impl Rejects {
 
 /// P[Bin(cast, 1 − p) ≥ wanted]: the probability that of `cast` pieces at least `wanted` are good.
 ///
-/// Sums the binomial distribution of the rejects outward from its greatest term, each term from its neighbor, and
-/// divides by the sum of all: no factorial, no underflow. Terms below 1e-20 of the greatest are left out; the result
-/// is good to 1e-12.
+/// Sums the binomial distribution of the rejects outward from its greatest term, each term from its neighbor,
+/// and divides by the sum of all: no factorial, no underflow. Terms below 1e-20 of the greatest are left out;
+/// the result is good to 1e-12.
 pub(super) fn enough(cast: u64, wanted: u64, rate: f64) -> f64 {
     const NEGLIGIBLE: f64 = 1e-20;
     let Some(spare) = cast.checked_sub(wanted) else { return 0.0 };

@@ -20,13 +20,13 @@ pub struct Wanted {
 
 /// The least number of shots that gives all pieces of all shapes that share the mold.
 ///
-/// Without rejects S = max_j ⌈N_j/n_j⌉. With a reject rate p, the least S with Π_j P[Bin(S n_j, 1 − p) ≥ N_j] ≥ the
-/// confidence: pieces are rejects each by itself, and the confidence is that of the whole order, so with one shape
-/// it is P[Bin(S n, 1 − p) ≥ N].
+/// Without rejects S = max_j ⌈N_j/n_j⌉. With a reject rate p, the least S with Π_j P[Bin(S n_j, 1 − p) ≥ N_j]
+/// ≥ the confidence: pieces are rejects each by itself, and the confidence is that of the whole order, so
+/// with one shape it is P[Bin(S n, 1 − p) ≥ N].
 ///
 /// # Errors
-/// No piece wanted, pieces of a shape without a cavity, more than a million pieces of a shape, a reject rate or confidence
-/// out of its range, or more than 1e8 pieces to cast.
+/// No piece wanted, pieces of a shape without a cavity, more than a million pieces of a shape, a reject rate
+/// or confidence out of its range, or more than 1e8 pieces to cast.
 pub fn shots(wanted: &[Wanted], rejects: Option<Rejects>) -> Result<u32, BatchError> {
     let least = wanted.iter().try_fold(0, |most, &shape| shots_of(shape).map(|s| most.max(s)))?;
     if least == 0 {
