@@ -1,9 +1,10 @@
 //! A cavity's volume or the feed share, from pieces that were weighed.
 //!
-//! n weighed pieces give the mean m̄, the standard deviation s = √(Σ(m − m̄)²/(n − 1)) and the standard uncertainty of the
-//! mean u = s/√n (JCGM 100:2008, 4.2). The shot's equation, m = V_c (1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)], is then solved for
-//! V_c with f known, or for f with V_c known. The uncertainties given here come from the scatter of the weights
-//! alone; those of the densities and of the other of the two come on top (JCGM 100, 5.1).
+//! n weighed pieces give the mean m̄, the standard deviation s = √(Σ(m − m̄)²/(n − 1)) and the standard
+//! uncertainty of the mean u = s/√n (JCGM 100:2008, 4.2). The shot's equation, m = V_c (1 − φ) [ρ_hot + f
+//! (ρ₂₀ − ρ_hot)], is then solved for V_c with f known, or for f with V_c known. The uncertainties given here
+//! come from the scatter of the weights alone; those of the densities and of the other of the two come on top
+//! (JCGM 100, 5.1).
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -178,8 +179,9 @@ impl Weighed {
     /// f = (m̄/(V_c (1 − φ)) − ρ_hot) / (ρ₂₀ − ρ_hot).
     ///
     /// # Errors
-    /// [`CalibrateError::FeedOutOfRange`] where f lies outside 0 to 1 by more than three standard uncertainties,
-    /// [`CalibrateError::NoContraction`], and [`CalibrateError::Shot`] for a number out of its range.
+    /// [`CalibrateError::FeedOutOfRange`] where f lies outside 0 to 1 by more than three standard
+    /// uncertainties, [`CalibrateError::NoContraction`], and [`CalibrateError::Shot`] for a number out of its
+    /// range.
     pub fn feed_share(&self, melt: &Melt, volume: Volume) -> Result<FeedShare, CalibrateError> {
         // Below this the share is all rounding.
         const ROUNDING: f64 = 1e-9;

@@ -1,8 +1,8 @@
 //! The two densities of a powder, kept apart by their types.
 //!
-//! A powder is measured *as scooped*, with the air between its grains; in the mix it displaces its *true* volume.
-//! Fine salt is about 1.2 g/mL in the spoon and 2.17 g/mL in the mix: taking one for the other is an error of
-//! nearly a half, so neither converts to the other.
+//! A powder is measured *as scooped*, with the air between its grains; in the mix it displaces its *true*
+//! volume. Fine salt is about 1.2 g/mL in the spoon and 2.17 g/mL in the mix: taking one for the other is an
+//! error of nearly a half, so neither converts to the other.
 
 use alloc::borrow::Cow;
 

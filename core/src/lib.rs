@@ -25,6 +25,7 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+pub mod batch;
 pub mod book;
 pub mod calibrate;
 pub mod caution;

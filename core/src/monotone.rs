@@ -1,9 +1,9 @@
 //! Monotone cubic interpolation through measured points.
 //!
-//! Piecewise cubic Hermite with the slopes of F. N. Fritsch and J. Butland, *SIAM J. Sci. Stat. Comput.* 5 (1984)
-//! 300–304: inside, the weighted harmonic mean of the two neighboring secants, zero where they differ in sign; at
-//! an end the three-point formula, held so that the curve keeps its shape. These are the slopes of SciPy's
-//! `PchipInterpolator`. Between two points the curve never leaves the values of the two.
+//! Piecewise cubic Hermite with the slopes of F. N. Fritsch and J. Butland, *SIAM J. Sci. Stat. Comput.* 5
+//! (1984) 300–304: inside, the weighted harmonic mean of the two neighboring secants, zero where they differ
+//! in sign; at an end the three-point formula, held so that the curve keeps its shape. These are the slopes
+//! of SciPy's `PchipInterpolator`. Between two points the curve never leaves the values of the two.
 //!
 //! Slopes are computed where they are needed, from four points at most, so that nothing is allocated.
 

@@ -1,21 +1,22 @@
 //! Salt loading, stated in any of seven ways, each of which converts to each.
 //!
-//! All go through one canonical form, the mass of salt per mass of base. A mix before salt has mass M₀ and volume V₀
-//! (V_h at shot temperature); with every gram of salt (true density ρ_s) go k grams of softener (ρ_soft). With m_s of
-//! salt:
+//! All go through one canonical form, the mass of salt per mass of base. A mix before salt has mass M₀ and
+//! volume V₀ (V_h at shot temperature); with every gram of salt (true density ρ_s) go k grams of softener
+//! (ρ_soft). With m_s of salt:
 //!
 //! - mass M = M₀ + (1 + k) m_s, volume V = V₀ + m_s (1/ρ_s + k/ρ_soft), density ρ = (M/V)(1 − φ), φ the voids;
 //! - hot volume: as V, each constituent by its own expansion, (1 + α (T − 20 °C)) times;
 //! - for a finished density ρ_t, with ρ′ = ρ_t/(1 − φ): m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft));
-//! - piece weight by the shot's equation, V_c (1 − φ) [(1 − f) M/V_h + f M/V]; both densities depend on m_s, and the
-//!   equation is solved by halving between no salt and the most, to the last bit that f64 has;
+//! - piece weight by the shot's equation, V_c (1 − φ) [(1 − f) M/V_h + f M/V]; both densities depend on m_s,
+//!   and the equation is solved by halving between no salt and the most, to the last bit that f64 has;
 //! - sink density: mass over volume of the piece with its hook and weight, solved likewise.
 //!
-//! Ideal additivity of volumes, source: conservation of mass and volume. It fits salt in plastisol, which neither
-//! dissolves in it nor takes it up.
+//! Ideal additivity of volumes, source: conservation of mass and volume. It fits salt in plastisol, which
+//! neither dissolves in it nor takes it up.
 //!
-//! In reach is what lies between no salt and the most of it: a stated volume fraction of the finished mix, and ten
-//! times the mass of base in any case. Salt settles: stir before each shot. Damp salt steams: dry it first.
+//! In reach is what lies between no salt and the most of it: a stated volume fraction of the finished mix,
+//! and ten times the mass of base in any case. Salt settles: stir before each shot. Damp salt steams: dry it
+//! first.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -38,8 +39,8 @@ use crate::show::{self, Figure};
 /// The most salt per base, by mass, whatever the limit on solids says: beyond it there is no mix to pour.
 const MOST_PER_BASE: f64 = 10.0;
 
-/// How far beyond an end of the reach, relative to it, an asked value is taken for the end itself: what was converted
-/// from the end comes back within this.
+/// How far beyond an end of the reach, relative to it, an asked value is taken for the end itself: what was
+/// converted from the end comes back within this.
 const SLACK: f64 = 1e-12;
 
 /// A salt loading.
@@ -300,8 +301,8 @@ impl Unsalted {
     /// The canonical form of `loading`: mass of salt per mass of base.
     ///
     /// # Errors
-    /// [`SaltError::OutOfReach`] with what is in reach; [`SaltError::NoCavity`] and [`SaltError::DoesNotRaise`];
-    /// a number of the mix out of its range.
+    /// [`SaltError::OutOfReach`] with what is in reach; [`SaltError::NoCavity`] and
+    /// [`SaltError::DoesNotRaise`]; a number of the mix out of its range.
     pub fn ratio(&self, loading: SaltLoading) -> Result<Ratio, SaltError> {
         Ok(self.salt_mass(loading)? / self.base_mass)
     }
@@ -556,7 +557,8 @@ mod tests {
         Volume::new::<milliliter>(x)
     }
 
-    /// Invented: a cup of base of 1.03 g/mL with some softener; sodium chloride true 2.165 g/mL (CRC, older editions).
+    /// Invented: a cup of base of 1.03 g/mL with some softener; sodium chloride true 2.165 g/mL (CRC, older
+    /// editions).
     fn cup() -> Unsalted {
         let expansion = TemperatureCoefficient::new::<per_kelvin>;
         Unsalted {

@@ -6,14 +6,14 @@
 //! - fill: m_fill = (ΣnV_c + V_s) ρ_hot (1 − φ) + m_top, where m_top is what topping off and holding add;
 //! - piece: m_piece = V_c (1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)]: while it cools a piece draws the share f of its
 //!   contraction from the sprue;
-//! - feed: Σn (m_piece − V_c ρ_hot (1 − φ)) ≤ V_s ρ_hot (1 − φ) + m_top. Where the sprue and the topping cannot feed so much,
-//!   they feed what they have, the pieces sink in, and the result says by how much.
+//! - feed: Σn (m_piece − V_c ρ_hot (1 − φ)) ≤ V_s ρ_hot (1 − φ) + m_top. Where the sprue and the topping
+//!   cannot feed so much, they feed what they have, the pieces sink in, and the result says by how much.
 //!
 //! What is fed leaves the sprue, so fill = pieces + sprue left. The fields of [`ShotMass`] hold to it within
 //! (k + 3) u Σm for k shapes of cavity, with u = 2⁻⁵³ and Σm the masses added.
 //!
-//! A laminated piece takes one such shot for each layer, with the layer's share of the cavity; the sprue volume is then
-//! that which this layer fills.
+//! A laminated piece takes one such shot for each layer, with the layer's share of the cavity; the sprue
+//! volume is then that which this layer fills.
 //!
 //! Source: conservation of mass; f is the shop's own (see [`calibrate`](crate::calibrate)).
 
@@ -317,7 +317,8 @@ mod tests {
 
     #[test]
     fn a_fed_shot_by_hand() {
-        // 4 cavities of 10 mL and 6 mL of sprue at 0.9 g/mL: 41.4 g. Half the contraction of 1 g a piece is fed.
+        // 4 cavities of 10 mL and 6 mL of sprue at 0.9 g/mL: 41.4 g. Half the contraction of 1 g a piece is
+        // fed.
         let four = [Cavity { volume: ml(10.0), count: 4 }];
         let got = shot(&four, 6.0, 0.0, 0.5).masses().unwrap();
         assert!((got.fill.get::<gram>() - 41.4).abs() < 1e-12);

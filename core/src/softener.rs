@@ -1,12 +1,12 @@
 //! Softener and hardener by the shop's own measured points.
 //!
-//! How soft a ratio of softener makes a piece depends on the plastisol, the softener and the cure, and no published
-//! table reaches the softness of this trade. So the shop measures: some ratios, a durometer reading each. Between
-//! the points a monotone cubic answers (Fritsch and Butland 1984, the slopes of SciPy's `PchipInterpolator`);
-//! outside them the library refuses. A hardener is the same with rising readings.
+//! How soft a ratio of softener makes a piece depends on the plastisol, the softener and the cure, and no
+//! published table reaches the softness of this trade. So the shop measures: some ratios, a durometer reading
+//! each. Between the points a monotone cubic answers (Fritsch and Butland 1984, the slopes of SciPy's
+//! `PchipInterpolator`); outside them the library refuses. A hardener is the same with rising readings.
 //!
-//! Shore scales do not convert into each other (ASTM D2240, scope: no simple correlation exists between types), so a
-//! reading always carries its scale.
+//! Shore scales do not convert into each other (ASTM D2240, scope: no simple correlation exists between
+//! types), so a reading always carries its scale.
 //!
 //! Ratios are mass per mass of base.
 

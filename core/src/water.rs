@@ -10,8 +10,8 @@
 //! **Air**, p in hPa, h relative humidity in per cent: ρ_a = (0.34848 p − 0.009 h e^(0.061 t))/(273.15 + t).
 //! OIML R 111-1, E.3.1. Humidity is taken as 50 %: the whole span from dry to damp moves Z by 1e-5 at 25 °C.
 //!
-//! The buoyancy is worth 0.1 % and the temperature up to 0.8 %, so a cavity weighed at the tap's temperature is good
-//! to what the balance and the eye at the rim are good to.
+//! The buoyancy is worth 0.1 % and the temperature up to 0.8 %, so a cavity weighed at the tap's temperature
+//! is good to what the balance and the eye at the rim are good to.
 
 use alloc::borrow::Cow;
 
@@ -151,7 +151,8 @@ mod tests {
         ThermodynamicTemperature::new::<degree_celsius>(celsius)
     }
 
-    // CRC Handbook, 97th ed., "Standard density of water", from memory: 0.999 84 at 0, 0.998 21 at 20, 0.992 22 at 40 °C.
+    // CRC Handbook, 97th ed., "Standard density of water", from memory: 0.999 84 at 0, 0.998 21 at 20, 0.992
+    // 22 at 40 °C.
     #[rstest]
     #[case(0.0, 999.84)]
     #[case(20.0, 998.207)]

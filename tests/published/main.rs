@@ -2,5 +2,8 @@
 //!
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 
+mod densities;
+mod hardness;
 mod materials;
 mod rows;
+mod salt;

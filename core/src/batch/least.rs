@@ -1,0 +1,164 @@
+//! The least pot that the bench can make.
+
+use super::{BatchError, positive, within};
+use crate::check::is_share;
+use crate::quantity::{Mass, Ratio};
+
+/// How finely one dose can be measured.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DoseStep {
+    /// The step q: mass of a drop, of the smallest spoon, or the balance's readability.
+    pub step: Mass,
+    /// The tolerance of the dose, relative to it.
+    pub tolerance: Ratio,
+    /// The dose r, mass per mass of base.
+    pub ratio: Ratio,
+}
+
+/// What keeps a pot from being smaller.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PotLimits<'a> {
+    /// The doses.
+    pub doses: &'a [DoseStep],
+    /// Mass of base per mass of mix, above 0 to 1.
+    pub base_fraction: Ratio,
+    /// The least mix that the oven heats evenly, where known.
+    pub oven: Option<Mass>,
+    /// The least mix that the injector can draw from, where known.
+    pub injector: Option<Mass>,
+}
+
+/// Which limit binds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum PotLimit {
+    /// No limit is known.
+    Nothing,
+    /// The dose of this index is the hardest to measure within its tolerance.
+    Dose(usize),
+    /// The oven's least even load.
+    Oven,
+    /// What the injector can draw from.
+    Injector,
+}
+
+/// The least pot that works.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LeastPot {
+    /// Mass of mix; zero where nothing limits it.
+    pub mix: Mass,
+    /// Mass of base in it.
+    pub base: Mass,
+    /// What limits it; of equal limits the first, doses before oven before injector.
+    pub limit: PotLimit,
+}
+
+impl PotLimits<'_> {
+    /// The least pot: base m_min = max_i q_i/(2 tol_i r_i), since a dose measured in steps of q is off by up
+    /// to q/2; and mix not below what oven and injector ask for.
+    ///
+    /// # Errors
+    /// A number out of its range.
+    pub fn least(&self) -> Result<LeastPot, BatchError> {
+        let fraction = self.base_fraction;
+        positive(fraction.value, "the share of base in the mix")?;
+        within(is_share(fraction.value), "the share of base in the mix", "at most 1")?;
+        let mut least =
+            LeastPot { mix: Mass::default(), base: Mass::default(), limit: PotLimit::Nothing };
+        let mut raise = |mix: Mass, limit| {
+            if mix > least.mix {
+                least = LeastPot { mix, base: mix * fraction, limit };
+            }
+        };
+        for (index, dose) in self.doses.iter().enumerate() {
+            raise(dose.least_base()? / fraction, PotLimit::Dose(index));
+        }
+        if let Some(oven) = self.oven {
+            positive(oven.value, "the oven's least load")?;
+            raise(oven, PotLimit::Oven);
+        }
+        if let Some(injector) = self.injector {
+            positive(injector.value, "the least that the injector can draw from")?;
+            raise(injector, PotLimit::Injector);
+        }
+        Ok(least)
+    }
+
+    /// Refuses a pot of `mix` that is smaller than the least that works.
+    ///
+    /// # Errors
+    /// [`BatchError::PotTooSmall`] with the least pot and what limits it, or a number out of its range.
+    pub fn check(&self, mix: Mass) -> Result<(), BatchError> {
+        positive(mix.value, "the mass of the pot")?;
+        let least = self.least()?;
+        // A pot of exactly the least may come out a rounding below it.
+        let large_enough = mix >= least.mix * (1.0 - super::whole::SNAP);
+        if large_enough { Ok(()) } else { Err(BatchError::PotTooSmall { asked: mix, least }) }
+    }
+}
+
+impl DoseStep {
+    fn least_base(&self) -> Result<Mass, BatchError> {
+        positive(self.step.value, "the step of a dose")?;
+        positive(self.tolerance.value, "the tolerance of a dose")?;
+        positive(self.ratio.value, "the ratio of a dose")?;
+        Ok(self.step / (2.0 * self.tolerance * self.ratio))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use std::string::ToString;
+    use uom::si::mass::gram;
+
+    use super::*;
+    use crate::fault::Diagnose;
+
+    fn g(x: f64) -> Mass {
+        Mass::new::<gram>(x)
+    }
+
+    fn dose(step: f64, tolerance: f64, ratio: f64) -> DoseStep {
+        DoseStep { step: g(step), tolerance: Ratio::from(tolerance), ratio: Ratio::from(ratio) }
+    }
+
+    fn limits(doses: &[DoseStep]) -> PotLimits<'_> {
+        PotLimits { doses, base_fraction: Ratio::from(0.8), oven: None, injector: None }
+    }
+
+    #[test]
+    fn the_finest_dose_binds() {
+        // A drop of 0.044 g at 0.6 % of base within 5 %: 0.044/(2·0.05·0.006) = 73.33 g of base, 91.67 g of
+        // mix.
+        let doses = [dose(0.1, 0.1, 0.08), dose(0.044, 0.05, 0.006)];
+        let least = limits(&doses).least().unwrap();
+        assert_eq!(least.limit, PotLimit::Dose(1));
+        assert!((least.base.get::<gram>() - 73.333_333_333).abs() < 1e-6);
+        let refused = limits(&doses).check(g(90.0)).unwrap_err();
+        assert_eq!(refused.code(), "batch-pot-too-small");
+        assert!(refused.to_string().contains("dose 2"), "{refused}");
+        assert!(refused.help().contains("91.67 g of mix"), "{}", refused.help());
+        assert_eq!(limits(&doses).check(least.mix), Ok(()));
+    }
+
+    #[test]
+    fn oven_and_injector_bind_where_they_ask_for_more() {
+        let doses = [dose(0.1, 0.1, 0.08)];
+        let oven = PotLimits { oven: Some(g(60.0)), ..limits(&doses) };
+        assert_eq!(oven.least().unwrap().limit, PotLimit::Oven);
+        let both = PotLimits { injector: Some(g(61.0)), ..oven };
+        assert_eq!(both.least().unwrap().limit, PotLimit::Injector);
+        let free = limits(&[]);
+        assert_eq!(free.least().unwrap().limit, PotLimit::Nothing);
+        assert_eq!(free.check(g(0.1)), Ok(()));
+    }
+
+    #[rstest]
+    #[case(dose(0.0, 0.1, 0.1))]
+    #[case(dose(0.1, f64::NAN, 0.1))]
+    #[case(dose(0.1, 0.1, -0.1))]
+    fn refuses(#[case] dose: DoseStep) {
+        assert_eq!(limits(&[dose]).least().unwrap_err().code(), "batch-not-positive");
+    }
+}

@@ -1,0 +1,173 @@
+//! From pieces to the mass to mix: shots, injector loads, losses, marks of the cup, and the least pot.
+//!
+//! 1. [`shots`]: the least number of shots that gives the pieces, rejects included.
+//! 2. [`Injector::loads`]: whole shots per load, and how many loads.
+//! 3. [`Run::need`]: what must be in the pot, with what is lost and what goes back.
+//! 4. [`Marks::measure`]: the base rounded up to a mark of the cup, before the doses are computed.
+//! 5. [`PotLimits::check`]: whether the bench can make so small a pot.
+//!
+//! A quotient within 1e-9 of a whole number, relative to it, is that number, so that rounding in the last
+//! digit adds no shot and wastes no mark; a billionth of a shot is below any balance.
+
+mod least;
+mod loads;
+mod marks;
+mod need;
+mod rejects;
+mod shots;
+mod whole;
+
+use alloc::borrow::Cow;
+use alloc::format;
+use core::fmt;
+
+pub use least::{DoseStep, LeastPot, PotLimit, PotLimits};
+pub use loads::{Injector, Loads};
+pub use marks::{Marks, Measured};
+pub use need::{Need, Run};
+pub use rejects::Rejects;
+pub use shots::{Wanted, shots};
+
+use crate::check::{is_not_negative, is_positive};
+use crate::fault::Diagnose;
+use crate::quantity::{Mass, Volume};
+use crate::show;
+
+/// What is wrong with a batch.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum BatchError {
+    /// A mass, volume, density or ratio that is not above zero.
+    #[error("{what} must be a number above zero")]
+    NotPositive {
+        /// Which number.
+        what: &'static str,
+    },
+    /// A number outside its range.
+    #[error("{what} must be {range}")]
+    Range {
+        /// Which number.
+        what: &'static str,
+        /// The range, in words.
+        range: &'static str,
+    },
+    /// Nothing to make.
+    #[error("no piece is wanted")]
+    NoPieces,
+    /// Pieces wanted of a shape that the mold does not have.
+    #[error("{pieces} pieces are wanted of a shape for which the mold has no cavity")]
+    NoCavity {
+        /// How many are wanted.
+        pieces: u32,
+    },
+    /// More pieces than are computed at once.
+    #[error("{pieces} pieces are more than {most}, the most that one batch is computed for")]
+    TooManyPieces {
+        /// How many are wanted.
+        pieces: u32,
+        /// The limit.
+        most: u32,
+    },
+    /// Rejects so frequent that no sensible number of shots gives the pieces.
+    #[error("so many rejects at that confidence would take more than {most} cast pieces")]
+    TooManyCast {
+        /// The limit.
+        most: u32,
+    },
+    /// The injector cannot fill the mold once.
+    #[error("a shot of {} does not fit the injector", show::mass(.shot))]
+    NothingFits {
+        /// What a shot takes.
+        shot: Mass,
+        /// The largest shot that fits.
+        largest: Mass,
+    },
+    /// No mark of the cup is high enough.
+    #[error("{} of base is above the highest mark of the cup", show::volume(.needed))]
+    AboveMarks {
+        /// What is needed.
+        needed: Volume,
+        /// The highest mark.
+        highest: Volume,
+    },
+    /// Smaller than the bench can make.
+    #[error("a pot of {} is too small: {}", show::mass(.asked), .least.limit)]
+    PotTooSmall {
+        /// What was asked.
+        asked: Mass,
+        /// The least pot that works, and what limits it.
+        least: LeastPot,
+    },
+}
+
+impl Diagnose for BatchError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NotPositive { .. } => "batch-not-positive",
+            Self::Range { .. } => "batch-number-out-of-range",
+            Self::NoPieces => "batch-no-pieces",
+            Self::NoCavity { .. } => "batch-no-cavity",
+            Self::TooManyPieces { .. } => "batch-too-many-pieces",
+            Self::TooManyCast { .. } => "batch-too-many-cast",
+            Self::NothingFits { .. } => "batch-shot-does-not-fit",
+            Self::AboveMarks { .. } => "batch-above-cup-marks",
+            Self::PotTooSmall { .. } => "batch-pot-too-small",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::NotPositive { .. } | Self::Range { .. } => {
+                "Correct that number; shares may be given as 0.1 or 10 %.".into()
+            }
+            Self::NoPieces => "Order at least one piece.".into(),
+            Self::NoCavity { .. } => "Choose a mold that has a cavity of that shape.".into(),
+            Self::TooManyPieces { most, .. } => format!("Split the order into batches of at most {most} pieces.").into(),
+            Self::TooManyCast { .. } => {
+                "Lower the reject rate or the confidence, or split the order.".into()
+            }
+            Self::NothingFits { largest, .. } => format!(
+                "The largest shot that fits is {}: use a larger injector, or a mold that takes no more.",
+                show::mass(largest).at_most()
+            )
+            .into(),
+            Self::AboveMarks { highest, .. } => format!(
+                "The highest mark is {}: use a larger cup, or make more than one pot.",
+                show::volume(highest).at_most()
+            )
+            .into(),
+            Self::PotTooSmall { least, .. } => format!(
+                "The least pot that works is {} of mix with {} of base.",
+                show::mass(&least.mix).at_least(),
+                show::mass(&least.base).at_least()
+            )
+            .into(),
+        }
+    }
+}
+
+impl fmt::Display for PotLimit {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Nothing => f.write_str("nothing limits it"),
+            Self::Dose(index) => {
+                let dose = index.saturating_add(1);
+                write!(f, "dose {dose} cannot be measured within its tolerance")
+            }
+            Self::Oven => f.write_str("the oven cannot heat so little evenly"),
+            Self::Injector => f.write_str("the injector cannot draw from so little"),
+        }
+    }
+}
+
+fn positive(x: f64, what: &'static str) -> Result<(), BatchError> {
+    if is_positive(x) { Ok(()) } else { Err(BatchError::NotPositive { what }) }
+}
+
+fn not_negative(x: f64, what: &'static str) -> Result<(), BatchError> {
+    within(is_not_negative(x), what, "zero or a number above")
+}
+
+fn within(holds: bool, what: &'static str, range: &'static str) -> Result<(), BatchError> {
+    if holds { Ok(()) } else { Err(BatchError::Range { what, range }) }
+}

@@ -1,0 +1,175 @@
+//! Shots to the mass that must be in the pot.
+
+use super::{BatchError, Loads, not_negative, positive, within};
+use crate::check::is_share;
+use crate::quantity::{Mass, Ratio};
+
+/// A run of shots from one pot, with what is lost and what goes back.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Run {
+    /// How many shots.
+    pub shots: u32,
+    /// How they divide into loads.
+    pub loads: Loads,
+    /// What one shot takes, topping included.
+    pub fill: Mass,
+    /// What of it is left as sprue; not above `fill`.
+    pub sprue: Mass,
+    /// Share y of the sprues that goes back into the pot, 0 to 1; what does not is kept as left-over. Those
+    /// of the last load come too late.
+    pub returned: Ratio,
+    /// What the injector keeps each time.
+    pub injector_keeps: Mass,
+    /// How many times that is lost: at each cleaning or cold stop, the last cleaning included.
+    pub cleanings: u32,
+    /// What stays on the pot's wall, lost once.
+    pub film: Mass,
+    /// What the injector cannot draw from the pot.
+    pub heel: Mass,
+}
+
+/// What must be in the pot, and where it goes.
+///
+/// total = pieces + sprues_left + kept + film + heel = drawn − returned + kept + film + heel, both within
+/// 8 u Σm (u = 2⁻⁵³).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Need {
+    /// The mass to mix.
+    pub total: Mass,
+    /// What all shots take.
+    pub drawn: Mass,
+    /// What of the sprues goes back and is shot again: one more heat for it.
+    pub returned: Mass,
+    /// All pieces together.
+    pub pieces: Mass,
+    /// Sprues that are left over.
+    pub sprues_left: Mass,
+    /// What the injector keeps over the run.
+    pub kept: Mass,
+    /// What stays on the pot's wall.
+    pub film: Mass,
+    /// What cannot be drawn.
+    pub heel: Mass,
+}
+
+impl Run {
+    /// The mass to mix: S m_fill − y m_sprue (S − shots of the last load) + cleanings · keeps + film + heel.
+    ///
+    /// # Errors
+    /// No shot at all, or a number out of its range.
+    pub fn need(&self) -> Result<Need, BatchError> {
+        self.check()?;
+        let shots = f64::from(self.shots);
+        let before_last = f64::from(self.shots.saturating_sub(self.loads.shots_in_last));
+        let drawn = self.fill * shots;
+        let returned = self.sprue * self.returned * before_last;
+        let kept = self.injector_keeps * f64::from(self.cleanings);
+        Ok(Need {
+            total: (drawn - returned) + kept + self.film + self.heel,
+            drawn,
+            returned,
+            pieces: (self.fill - self.sprue) * shots,
+            sprues_left: self.sprue * shots - returned,
+            kept,
+            film: self.film,
+            heel: self.heel,
+        })
+    }
+
+    fn check(&self) -> Result<(), BatchError> {
+        if self.shots == 0 {
+            return Err(BatchError::NoPieces);
+        }
+        positive(self.fill.value, "the mass of a shot")?;
+        not_negative(self.sprue.value, "the mass of the sprue")?;
+        within(self.sprue <= self.fill, "the mass of the sprue", "at most that of the shot")?;
+        within(is_share(self.returned.value), "the share of sprues returned", "from 0 to 1")?;
+        not_negative(self.injector_keeps.value, "what the injector keeps")?;
+        not_negative(self.film.value, "the film on the pot's wall")?;
+        not_negative(self.heel.value, "the heel of the pot")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use uom::si::mass::gram;
+
+    use super::*;
+    use crate::fault::Diagnose;
+
+    fn g(x: f64) -> Mass {
+        Mass::new::<gram>(x)
+    }
+
+    fn run() -> Run {
+        Run {
+            shots: 10,
+            loads: Loads { shots_per_load: 4, loads: 3, shots_in_last: 2 },
+            fill: g(41.4),
+            sprue: g(3.4),
+            returned: Ratio::from(0.5),
+            injector_keeps: g(3.6),
+            cleanings: 2,
+            film: g(5.0),
+            heel: g(10.0),
+        }
+    }
+
+    #[test]
+    fn a_run_by_hand() {
+        // 414 − 0.5·3.4·8 + 7.2 + 5 + 10
+        let got = run().need().unwrap();
+        assert!((got.total.get::<gram>() - 422.6).abs() < 1e-10);
+        assert!((got.returned.get::<gram>() - 13.6).abs() < 1e-12);
+        assert!((got.sprues_left.get::<gram>() - 20.4).abs() < 1e-12);
+    }
+
+    #[test]
+    fn sprues_of_one_load_come_too_late() {
+        let loads = Loads { shots_per_load: 10, loads: 1, shots_in_last: 10 };
+        let got = Run { loads, returned: Ratio::from(1.0), ..run() }.need().unwrap();
+        assert_eq!(got.returned, g(0.0));
+    }
+
+    #[rstest]
+    #[case(Run { shots: 0, ..run() }, "batch-no-pieces")]
+    #[case(Run { fill: g(0.0), ..run() }, "batch-not-positive")]
+    #[case(Run { sprue: g(50.0), ..run() }, "batch-number-out-of-range")]
+    #[case(Run { returned: Ratio::from(1.1), ..run() }, "batch-number-out-of-range")]
+    #[case(Run { film: g(f64::NAN), ..run() }, "batch-number-out-of-range")]
+    #[case(Run { heel: g(-1.0), ..run() }, "batch-number-out-of-range")]
+    fn refuses(#[case] run: Run, #[case] code: &str) {
+        assert_eq!(run.need().unwrap_err().code(), code);
+    }
+
+    proptest! {
+        #[test]
+        fn mass_is_conserved(
+            (shots, per_load, cleanings) in (1_u32..500, 1_u32..20, 0_u32..5),
+            (fill, sprue, returned) in (1.0..300.0, 0.0..=1.0, 0.0..=1.0),
+            (keeps, film, heel) in (0.0..20.0, 0.0..20.0, 0.0..50.0),
+        ) {
+            let loads = shots.div_ceil(per_load);
+            let shots_in_last = shots - per_load * (loads - 1);
+            let got = Run {
+                shots,
+                loads: Loads { shots_per_load: per_load, loads, shots_in_last },
+                fill: g(fill),
+                sprue: g(fill * sprue),
+                returned: Ratio::from(returned),
+                injector_keeps: g(keeps),
+                cleanings,
+                film: g(film),
+                heel: g(heel),
+            }
+            .need()
+            .unwrap();
+            let out = got.pieces + got.sprues_left + got.kept + got.film + got.heel;
+            let terms = got.drawn + got.returned + got.kept + got.film + got.heel + out;
+            prop_assert!((got.total - out).abs() <= 8.0 * f64::EPSILON / 2.0 * terms);
+            prop_assert!(got.sprues_left >= g(0.0) && got.total > g(0.0));
+        }
+    }
+}

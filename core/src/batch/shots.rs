@@ -1,0 +1,159 @@
+//! Pieces to shots.
+
+use super::rejects::{Rejects, enough};
+use super::{BatchError, whole};
+
+/// The most pieces of one shape that a batch is computed for.
+const MOST_PIECES: u32 = 1_000_000;
+
+/// The most pieces of one shape that may have to be cast for it.
+const MOST_CAST: u32 = 100_000_000;
+
+/// Pieces wanted of one shape.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Wanted {
+    /// How many good pieces: at most a million.
+    pub pieces: u32,
+    /// How many cavities of that shape the mold has.
+    pub cavities: u32,
+}
+
+/// The least number of shots that gives all pieces of all shapes that share the mold.
+///
+/// Without rejects S = max_j ⌈N_j/n_j⌉. With a reject rate p, the least S with Π_j P[Bin(S n_j, 1 − p) ≥ N_j]
+/// ≥ the confidence: pieces are rejects each by itself, and the confidence is that of the whole order, so
+/// with one shape it is P[Bin(S n, 1 − p) ≥ N].
+///
+/// # Errors
+/// No piece wanted, pieces of a shape without a cavity, more than a million pieces of a shape, a reject rate
+/// or confidence out of its range, or more than 1e8 pieces to cast.
+pub fn shots(wanted: &[Wanted], rejects: Option<Rejects>) -> Result<u32, BatchError> {
+    let least = wanted.iter().try_fold(0, |most, &shape| shots_of(shape).map(|s| most.max(s)))?;
+    if least == 0 {
+        return Err(BatchError::NoPieces);
+    }
+    match rejects {
+        None => Ok(least),
+        Some(rejects) => {
+            rejects.check()?;
+            with_rejects(wanted, rejects, least)
+        }
+    }
+}
+
+fn shots_of(Wanted { pieces, cavities }: Wanted) -> Result<u32, BatchError> {
+    if pieces > MOST_PIECES {
+        return Err(BatchError::TooManyPieces { pieces, most: MOST_PIECES });
+    }
+    if pieces == 0 {
+        return Ok(0);
+    }
+    whole::div_up(pieces, cavities).ok_or(BatchError::NoCavity { pieces })
+}
+
+/// Doubles the spare shots until they suffice, then halves the gap to the last number that did not.
+fn with_rejects(wanted: &[Wanted], rejects: Rejects, least: u32) -> Result<u32, BatchError> {
+    let suffices = |shots: u32| {
+        confidence(wanted, shots, rejects.rate.value)
+            .map(|reached| reached >= rejects.confidence.value)
+    };
+    if suffices(least)? {
+        return Ok(least);
+    }
+    let (mut short, mut spare) = (least, 1_u32);
+    let mut enough = least.saturating_add(spare);
+    while !suffices(enough)? {
+        short = enough;
+        spare = spare.saturating_mul(2);
+        enough = least.saturating_add(spare);
+    }
+    while enough.saturating_sub(short) > 1 {
+        let middle = short.midpoint(enough);
+        if suffices(middle)? {
+            enough = middle;
+        } else {
+            short = middle;
+        }
+    }
+    Ok(enough)
+}
+
+/// Probability that `shots` give enough good pieces of every shape.
+fn confidence(wanted: &[Wanted], shots: u32, rate: f64) -> Result<f64, BatchError> {
+    wanted.iter().filter(|shape| shape.pieces > 0).try_fold(1.0, |all, shape| {
+        let cast = u64::from(shots).saturating_mul(u64::from(shape.cavities));
+        if cast > u64::from(MOST_CAST) {
+            return Err(BatchError::TooManyCast { most: MOST_CAST });
+        }
+        Ok(all * enough(cast, u64::from(shape.pieces), rate))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+
+    use super::*;
+    use crate::fault::Diagnose;
+    use crate::quantity::Ratio;
+
+    fn rejects(rate: f64, confidence: f64) -> Option<Rejects> {
+        Some(Rejects { rate: Ratio::from(rate), confidence: Ratio::from(confidence) })
+    }
+
+    fn of(pieces: u32, cavities: u32) -> Wanted {
+        Wanted { pieces, cavities }
+    }
+
+    #[rstest]
+    #[case(&[of(24, 4)], 6)]
+    #[case(&[of(25, 4)], 7)]
+    #[case(&[of(24, 4), of(10, 1)], 10)]
+    #[case(&[of(1, 4), of(0, 0)], 1)]
+    fn all_shapes_share_the_shots(#[case] wanted: &[Wanted], #[case] expected: u32) {
+        assert_eq!(shots(wanted, None).unwrap(), expected);
+        assert_eq!(shots(wanted, rejects(0.0, 0.95)).unwrap(), expected);
+    }
+
+    // By hand, p = 0.1, one cavity: 2 good of 2 cast 0.81, of 3 cast 0.972.
+    #[rstest]
+    #[case(&[of(2, 1)], 0.8, 2)]
+    #[case(&[of(2, 1)], 0.95, 3)]
+    #[case(&[of(2, 1), of(2, 1)], 0.95, 4)] // 0.972² = 0.945
+    fn rejects_ask_for_spares(#[case] wanted: &[Wanted], #[case] c: f64, #[case] expected: u32) {
+        assert_eq!(shots(wanted, rejects(0.1, c)).unwrap(), expected);
+    }
+
+    #[rstest]
+    #[case(&[], None, "batch-no-pieces")]
+    #[case(&[of(0, 4)], None, "batch-no-pieces")]
+    #[case(&[of(3, 0)], None, "batch-no-cavity")]
+    #[case(&[of(1_000_001, 4)], None, "batch-too-many-pieces")]
+    #[case(&[of(10, 4)], rejects(1.0, 0.9), "batch-number-out-of-range")]
+    #[case(&[of(10, 4)], rejects(f64::NAN, 0.9), "batch-number-out-of-range")]
+    #[case(&[of(10, 4)], rejects(0.1, 1.0), "batch-number-out-of-range")]
+    #[case(&[of(1_000_000, 1)], rejects(0.999, 0.9), "batch-too-many-cast")]
+    fn refuses(#[case] wanted: &[Wanted], #[case] rejects: Option<Rejects>, #[case] code: &str) {
+        assert_eq!(shots(wanted, rejects).unwrap_err().code(), code);
+    }
+
+    #[test]
+    fn a_million_pieces_with_rejects() {
+        // Normal approximation: 1e6/0.95 = 1 052 632, plus 1.645·√(1 052 632·0.05·0.95)/0.95 = 387.
+        let got = shots(&[of(1_000_000, 1)], rejects(0.05, 0.95)).unwrap();
+        assert!((1_053_010..1_053_030).contains(&got), "{got}");
+    }
+
+    proptest! {
+        #[test]
+        fn the_least_that_suffices(
+            pieces in 1_u32..400, cavities in 1_u32..13, rate in 0.0..0.6, c in 0.01..0.999
+        ) {
+            let wanted = [of(pieces, cavities)];
+            let got = shots(&wanted, rejects(rate, c)).unwrap();
+            prop_assert!(confidence(&wanted, got, rate).unwrap() >= c);
+            prop_assert!(got == 1 || confidence(&wanted, got - 1, rate).unwrap() < c);
+        }
+    }
+}

@@ -1,0 +1,6 @@
+//! The library against the readable second implementation, on random inputs.
+
+mod batch;
+mod salt;
+mod shot;
+mod units;
