@@ -91,7 +91,7 @@ impl ShotWindow {
     /// The middle of the window.
     #[must_use]
     pub fn middle(&self) -> ThermodynamicTemperature {
-        self.low + (self.high - self.low) / 2.0
+        ThermodynamicTemperature::from_si((self.low.si() + self.high.si()) / 2.0)
     }
 }
 

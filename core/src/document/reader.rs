@@ -255,6 +255,12 @@ impl Read for Name {
     }
 }
 
+impl Read for crate::quantity::System {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        read_word(node, &Self::ALL, Self::name, faults)
+    }
+}
+
 impl Read for bool {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         node.value.as_bool().or_else(|| {

@@ -552,8 +552,14 @@ impl Resolver {
         set(&mut limits.rejects, entry.rejects);
         set(&mut limits.confidence, entry.confidence);
         set(&mut limits.solids, entry.solids);
-        if let Some(full) = self.tolerance_or_all("/limits/most_full", entry.most_full) {
-            limits.most_full = full;
+        set(&mut limits.most_full, entry.most_full);
+        if limits.most_full <= 0.0 {
+            self.fault(
+                "share-of-nothing",
+                "/limits/most_full",
+                "A cup that may not be filled holds no pot.".to_owned(),
+                "Write a share above 0 %, such as \"60 %\".".to_owned(),
+            );
         }
         self.check_below_one("/limits/rejects", entry.rejects.map(Percent::share));
         self.check_below_one("/limits/confidence", entry.confidence.map(Percent::share));

@@ -152,33 +152,6 @@ pub struct Sourced<Q> {
     pub source: Option<String>,
 }
 
-#[derive(Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(untagged, bound(deserialize = "Q: Measurable"))]
-#[cfg_attr(feature = "schema", schemars(bound = "Q: Measurable"))]
-enum SourcedForm<Q> {
-    #[serde(deserialize_with = "deserialize_with_source")]
-    WithSource(WithSource<Q>),
-    Plain(Written<Q>),
-}
-
-#[derive(Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields, bound(deserialize = "Q: Measurable"))]
-#[cfg_attr(feature = "schema", schemars(bound = "Q: Measurable"))]
-struct WithSource<Q> {
-    /// The quantity.
-    value: Written<Q>,
-    /// Where it comes from.
-    source: String,
-}
-
-fn deserialize_with_source<'de, D: Deserializer<'de>, Q: Measurable>(
-    deserializer: D,
-) -> Result<WithSource<Q>, D::Error> {
-    WithSource::deserialize(deserializer)
-}
-
 impl<Q: Measurable> Sourced<Q> {
     /// The quantity with its uncertainty and source.
     ///
@@ -191,42 +164,56 @@ impl<Q: Measurable> Sourced<Q> {
     }
 }
 
-impl<Q: Measurable> Serialize for Sourced<Q> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        match self.source.clone() {
-            Some(source) => {
-                WithSource { value: self.value.clone_written(), source }.serialize(serializer)
-            }
-            None => self.value.serialize(serializer),
-        }
-    }
+/// The two forms of a sourced quantity, for serde and the schema.
+#[derive(Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+enum SourcedForm {
+    Plain(MeasuredAmount),
+    WithSource(WithSource),
 }
 
-impl<Q> Written<Q> {
-    fn clone_written(&self) -> Self {
-        Self { amount: self.amount, kind: PhantomData }
+/// A quantity with where it comes from.
+#[derive(Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+struct WithSource {
+    /// The quantity.
+    value: MeasuredAmount,
+    /// Where it comes from.
+    source: String,
+}
+
+impl<Q> Serialize for Sourced<Q> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let value = self.value.amount;
+        match self.source.clone() {
+            Some(source) => SourcedForm::WithSource(WithSource { value, source }),
+            None => SourcedForm::Plain(value),
+        }
+        .serialize(serializer)
     }
 }
 
 impl<'de, Q: Measurable> Deserialize<'de> for Sourced<Q> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        Ok(match SourcedForm::deserialize(deserializer)? {
-            SourcedForm::WithSource(WithSource { value, source }) => {
-                Self { value, source: Some(source) }
-            }
-            SourcedForm::Plain(value) => Self { value, source: None },
-        })
+        let (value, source) = match SourcedForm::deserialize(deserializer)? {
+            SourcedForm::Plain(value) => (value, None),
+            SourcedForm::WithSource(WithSource { value, source }) => (value, Some(source)),
+        };
+        let value = Written::try_from(value).map_err(serde::de::Error::custom)?;
+        Ok(Self { value, source })
     }
 }
 
 #[cfg(feature = "schema")]
-impl<Q: Measurable> schemars::JsonSchema for Sourced<Q> {
+impl<Q> schemars::JsonSchema for Sourced<Q> {
     fn schema_name() -> Cow<'static, str> {
         "Sourced".into()
     }
 
     fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
-        SourcedForm::<Q>::json_schema(generator)
+        SourcedForm::json_schema(generator)
     }
 }
 

@@ -132,6 +132,16 @@ pub struct Choice {
     pub others: Vec<Measure>,
 }
 
+impl Choice {
+    /// A cup filled to a mark, where `mass` was chosen so that it is just that.
+    pub(super) fn to_the_mark(cup: usize, mark: u32, mass: Mass) -> Self {
+        let steps = vec![Step::Fill { cup, mark, times: 1 }];
+        let deviation = Ratio::from(0.0);
+        let best = Measure { tool: Tool::Cup, steps, mass, deviation, acts: 1, within: true };
+        Self { best, others: Vec::new() }
+    }
+}
+
 /// What is asked of every tool.
 #[derive(Clone, Copy)]
 struct Wanted {

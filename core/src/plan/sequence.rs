@@ -107,6 +107,14 @@ pub struct Sequence {
     pub fullest: Option<(usize, Mass)>,
 }
 
+impl Sequence {
+    /// What the pot holds at first.
+    #[must_use]
+    pub fn start(&self) -> Mass {
+        self.steps.first().map_or(Mass::default(), |step| step.held)
+    }
+}
+
 /// Why there is no sequence.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]

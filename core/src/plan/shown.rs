@@ -71,7 +71,6 @@ impl<Q: Showable> Shown<Q> {
 mod document {
     use alloc::borrow::Cow;
     use alloc::format;
-    use alloc::string::String;
 
     use serde::de::Error as _;
     use serde::{Deserialize, Deserializer, Serialize, Serializer};

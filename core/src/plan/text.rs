@@ -6,7 +6,7 @@ use alloc::string::{String, ToString};
 use super::{Showable, Shown};
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Measurable, Ratio, Rational, System,
-    ThermodynamicTemperature, Unit, Volume, format as rounding,
+    ThermodynamicTemperature, Unit, Volume, nearest_household, nearest_multiple,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -25,7 +25,7 @@ fn step(denominator: i128, unit: Unit) -> Result<Amount, AmountError> {
 
 fn nearest<Q: Showable>(quantity: Q, denominator: i128, unit: Unit) -> String {
     let amount = step(denominator, unit)
-        .and_then(|step| rounding::nearest_multiple(quantity, step, System::Metric));
+        .and_then(|step| nearest_multiple(quantity, step, System::Metric));
     or_plain(amount, quantity)
 }
 
@@ -42,7 +42,7 @@ pub(super) fn volume(volume: Volume, system: System) -> Shown<Volume> {
 
 /// A volume in household measure where one fits within 1 in 1000, else in milliliters.
 pub(super) fn household(volume: Volume, system: System) -> String {
-    let amount = rounding::nearest_household(volume, system, Ratio::from(1e-3));
+    let amount = nearest_household(volume, system, Ratio::from(1e-3));
     let fits = amount.as_ref().ok().and_then(|amount| amount.to::<Volume>(system).ok()).is_some_and(
         |rounded| (rounded.si() - volume.si()).abs() <= 1e-3 * volume.si(),
     );

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step};
+use super::measures::{Bench, Choice, Manner, MeasureError, Step};
 use super::text;
 use super::{Shown, Weigh};
 use crate::book::Book;
@@ -34,7 +34,7 @@ pub(super) fn list(
         let material = book.materials.get(addition.material)?;
         let choice = match base_mark {
             Some((base, cup, mark)) if base == addition.material => {
-                Choice::only(Measure::fill(cup, mark, addition.wanted))
+                Choice::to_the_mark(cup, mark, addition.wanted)
             }
             _ => choose(material, addition.wanted, book)?,
         };

@@ -80,6 +80,17 @@ pub enum MeasureError {
     },
 }
 
+impl MeasureError {
+    /// The least mass from which on some tool keeps the tolerance, where it is more than was
+    /// wanted; `None` where no mass would do.
+    #[must_use]
+    pub fn least(&self) -> Option<Mass> {
+        let Self::NotReached { wanted, tools, .. } = self else { return None };
+        let reached = tools.iter().filter_map(|tool| tool.least).filter(|least| least > wanted);
+        reached.reduce(|a, b| if b < a { b } else { a })
+    }
+}
+
 impl Diagnose for MeasureError {
     fn code(&self) -> &'static str {
         match self {
