@@ -1,6 +1,6 @@
 //! Amounts: a number of a unit, as a person measures it.
 
-use super::{AmountError, Dimension, Measurable, Rational, System, Unit};
+use super::{AmountError, Dimension, Measurable, Ratio, Rational, System, Unit};
 use alloc::format;
 use alloc::string::{String, ToString};
 use core::fmt;
@@ -227,6 +227,24 @@ pub fn value_in<Q: Measurable>(
         Some(offset) if Q::DIMENSION == Dimension::TEMPERATURE => reading - offset.to_f64(),
         _ => reading,
     })
+}
+
+/// The share that `text` states where the field itself says of what: `3 %`, `200 ppm`, `0.03`, `1/3`.
+///
+/// # Errors
+/// As [`Amount::parse`]; [`AmountError::WrongDimension`] for a unit that is no share.
+pub fn parse_share(text: &str) -> Result<Ratio, AmountError> {
+    let (value, unit) = super::parse::number_and_unit(text)?;
+    let Some(unit) = unit else {
+        return Ok(Ratio::from_si(value.to_f64()));
+    };
+    let found = unit.dimension();
+    if found != Dimension::RATIO {
+        return Err(AmountError::WrongDimension { unit, found, wanted: Dimension::RATIO });
+    }
+    // A share has no household word, so every system gives it the same size.
+    let factor = unit.factor(System::Metric)?;
+    Ok(Ratio::from_si(rounded_product(value, Rational::ZERO, factor)))
 }
 
 /// (value + offset) · factor, rounded once where the exact product fits.

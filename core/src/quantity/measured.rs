@@ -126,7 +126,7 @@ impl MeasuredAmount {
             let amount = Amount::parse(head)?;
             let width = match written {
                 "" => Width::Absolute(number, amount.unit()),
-                "%" if amount.basis().is_none() => Width::Relative(number),
+                "%" => Width::Relative(number),
                 unit => Width::Absolute(number, Unit::parse(unit)?),
             };
             (amount, width)
@@ -174,9 +174,11 @@ impl MeasuredAmount {
         let width = match spread.width {
             Width::Absolute(width, unit) => {
                 let (found, wanted) = (unit.dimension(), amount.dimension());
-                let same_share = amount.basis().is_none() || unit == amount.unit();
-                if found != wanted || !same_share {
+                if found != wanted {
                     return Err(AmountError::WrongDimension { unit, found, wanted });
+                }
+                if unit.is_share() && unit != amount.unit() {
+                    return Err(malformed("a per cent behind ± is a part of the value"));
                 }
                 width
             }
@@ -184,7 +186,9 @@ impl MeasuredAmount {
                 return Err(malformed("a per cent of a temperature depends on its scale"));
             }
             Width::Relative(_) if amount.basis().is_some() => {
-                return Err(malformed("a per cent of a per cent is easily misread"));
+                return Err(malformed(
+                    "a per cent of a per cent is misread; for points write the number alone",
+                ));
             }
             Width::Relative(percent) => percent,
         };

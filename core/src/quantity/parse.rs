@@ -33,6 +33,24 @@ pub(super) fn unit(text: &str) -> Result<Unit, AmountError> {
     unit_product(&mut Cursor::new(text)?)
 }
 
+/// Reads a unit alone, or a per cent with its basis: `% of base`.
+#[cfg(feature = "document")]
+pub(super) fn measure(text: &str) -> Result<(Unit, Option<Basis>), AmountError> {
+    unit_and_basis(&mut Cursor::new(text)?)
+}
+
+/// Reads a number, never negative, and the unit behind it, where there is one.
+pub(super) fn number_and_unit(text: &str) -> Result<(Rational, Option<Unit>), AmountError> {
+    let mut cursor = Cursor::new(text)?;
+    let value = number(&mut cursor)?;
+    if value.is_negative() {
+        return Err(AmountError::Negative { text: quoted(text) });
+    }
+    cursor.skip_space();
+    let unit = if cursor.rest().is_empty() { None } else { Some(unit_product(&mut cursor)?) };
+    Ok((value, unit))
+}
+
 /// The amount of a number and its unit in text; `whole` is what a message quotes.
 pub(super) fn amount_of(value: Rational, unit: &str, whole: &str) -> Result<Amount, AmountError> {
     let mut cursor = Cursor::new(unit).map_err(|error| match error {
@@ -141,6 +159,10 @@ impl<'a> Cursor<'a> {
 
     fn ambiguous(&self, readings: impl Into<Vec<String>>) -> AmountError {
         AmountError::Ambiguous { text: quoted(self.text), readings: readings.into() }
+    }
+
+    fn unknown_basis(&self) -> AmountError {
+        AmountError::UnknownBasis { text: quoted(self.text) }
     }
 
     fn malformed_unit(&self, why: &'static str) -> AmountError {
@@ -342,21 +364,19 @@ pub(super) fn unit_and_basis(
     cursor: &mut Cursor<'_>,
 ) -> Result<(Unit, Option<Basis>), AmountError> {
     let whole = cursor.rest();
-    if let Some((head, tail)) = whole.split_once(" of ") {
-        if let Found::Known(symbol @ (Symbol::Percent | Symbol::PartsPerMillion), _) =
+    if let Some((head, tail)) = whole.split_once(" of ")
+        && let Found::Known(symbol @ (Symbol::Percent | Symbol::PartsPerMillion), _) =
             look_up(head.trim())
-        {
-            let basis = basis(tail)
-                .ok_or_else(|| AmountError::UnknownBasis { text: quoted(cursor.text) })?;
-            cursor.advance(whole.len());
-            return Ok((Unit::sole(symbol), Some(basis)));
-        }
+    {
+        let basis = basis(tail).ok_or_else(|| cursor.unknown_basis())?;
+        cursor.advance(whole.len());
+        return Ok((Unit::sole(symbol), Some(basis)));
     }
     let says_of_what = whole
         .strip_prefix('%')
         .is_some_and(|after| after.trim_start().starts_with(char::is_alphabetic));
     if says_of_what {
-        return Err(AmountError::UnknownBasis { text: quoted(cursor.text) });
+        return Err(cursor.unknown_basis());
     }
     Ok((unit_product(cursor)?, None))
 }

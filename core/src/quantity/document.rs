@@ -1,0 +1,198 @@
+//! Amounts in documents: as text, or as a number and a unit.
+
+use super::{Amount, AmountError, MeasuredAmount, Rational, SpreadKind, System, parse};
+use crate::fault::Diagnose;
+use alloc::format;
+use alloc::string::String;
+use core::fmt;
+use core::marker::PhantomData;
+use core::str::FromStr;
+use serde::de::{Error, MapAccess, Visitor};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+impl Serialize for Amount {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl Serialize for MeasuredAmount {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl Serialize for System {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.name())
+    }
+}
+
+impl<'de> Deserialize<'de> for Amount {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(Either(PhantomData))
+    }
+}
+
+impl<'de> Deserialize<'de> for MeasuredAmount {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(Either(PhantomData))
+    }
+}
+
+impl<'de> Deserialize<'de> for System {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let name = String::deserialize(deserializer)?;
+        name.parse().map_err(said)
+    }
+}
+
+/// The error as serde carries it: what is wrong, and what would do.
+fn said<E: Error>(error: AmountError) -> E {
+    E::custom(format!("{error} {}", error.help()))
+}
+
+/// An amount as a program writes it: `{"value": 12.5, "unit": "g"}`.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Parts {
+    value: f64,
+    unit: String,
+    /// One standard uncertainty, in the same unit; measured amounts alone have it.
+    uncertainty: Option<f64>,
+}
+
+impl Parts {
+    fn amount(&self) -> Result<Amount, AmountError> {
+        let (unit, basis) = parse::measure(&self.unit)?;
+        let value = decimal(self.value, unit)?;
+        match basis {
+            Some(basis) => Amount::share(value, unit, basis),
+            None => Amount::new(value, unit),
+        }
+    }
+}
+
+fn decimal(value: f64, unit: super::Unit) -> Result<Rational, AmountError> {
+    Rational::from_f64(value).ok_or(AmountError::ValueOutOfRange { unit })
+}
+
+/// Read from text or from its parts.
+trait FromParts: FromStr<Err = AmountError> {
+    fn from_parts<E: Error>(parts: &Parts) -> Result<Self, E>;
+}
+
+impl FromParts for Amount {
+    fn from_parts<E: Error>(parts: &Parts) -> Result<Self, E> {
+        if parts.uncertainty.is_some() {
+            return Err(E::unknown_field("uncertainty", &["value", "unit"]));
+        }
+        parts.amount().map_err(said)
+    }
+}
+
+impl FromParts for MeasuredAmount {
+    fn from_parts<E: Error>(parts: &Parts) -> Result<Self, E> {
+        let amount = parts.amount().map_err(said)?;
+        let Some(uncertainty) = parts.uncertainty else {
+            return Ok(amount.into());
+        };
+        decimal(uncertainty, amount.unit())
+            .and_then(|width| Self::new(amount, width, None, SpreadKind::Standard))
+            .map_err(said)
+    }
+}
+
+/// Accepts text or the parts.
+struct Either<T>(PhantomData<T>);
+
+impl<'de, T: FromParts> Visitor<'de> for Either<T> {
+    type Value = T;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("an amount such as \"12.5 g\" or {\"value\": 12.5, \"unit\": \"g\"}")
+    }
+
+    fn visit_str<E: Error>(self, text: &str) -> Result<T, E> {
+        text.parse().map_err(said)
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<T, A::Error> {
+        let parts = Parts::deserialize(serde::de::value::MapAccessDeserializer::new(map))?;
+        T::from_parts(&parts)
+    }
+}
+
+#[cfg(feature = "schema")]
+mod schema {
+    use super::{Amount, MeasuredAmount, System};
+    use alloc::borrow::Cow;
+    use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
+
+    impl JsonSchema for Amount {
+        fn schema_name() -> Cow<'static, str> {
+            "Amount".into()
+        }
+
+        fn json_schema(_: &mut SchemaGenerator) -> Schema {
+            json_schema!({
+                "description": "An amount as a person writes it, or as a number and a unit.",
+                "examples": ["1 1/4 cup", "40 drops", "12.5 g", "8 % of base", "330 °F"],
+                "anyOf": [
+                    { "type": "string" },
+                    {
+                        "type": "object",
+                        "properties": {
+                            "value": { "type": "number" },
+                            "unit": { "type": "string" }
+                        },
+                        "required": ["value", "unit"],
+                        "additionalProperties": false
+                    }
+                ]
+            })
+        }
+    }
+
+    impl JsonSchema for MeasuredAmount {
+        fn schema_name() -> Cow<'static, str> {
+            "MeasuredAmount".into()
+        }
+
+        fn json_schema(_: &mut SchemaGenerator) -> Schema {
+            json_schema!({
+                "description": "An amount that may carry its uncertainty: behind ± stands one standard \
+                    uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty \
+                    in the same unit.",
+                "examples": ["1.03 g/mL ± 0.01", "12 g ± 2 %", "0.05 g ± 0.02 g (k=2)"],
+                "anyOf": [
+                    { "type": "string" },
+                    {
+                        "type": "object",
+                        "properties": {
+                            "value": { "type": "number" },
+                            "unit": { "type": "string" },
+                            "uncertainty": { "type": "number", "minimum": 0 }
+                        },
+                        "required": ["value", "unit"],
+                        "additionalProperties": false
+                    }
+                ]
+            })
+        }
+    }
+
+    impl JsonSchema for System {
+        fn schema_name() -> Cow<'static, str> {
+            "System".into()
+        }
+
+        fn json_schema(_: &mut SchemaGenerator) -> Schema {
+            json_schema!({
+                "description": "The measuring system, which gives cup, tbsp, tsp, fl oz, pt, qt and gal \
+                    their size.",
+                "enum": Self::ALL.map(System::name)
+            })
+        }
+    }
+}
