@@ -3,3 +3,4 @@
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 
 mod rows;
+mod units;

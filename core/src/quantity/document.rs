@@ -196,3 +196,72 @@ mod schema {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Unit;
+    use rstest::rstest;
+    use std::string::ToString;
+
+    #[rstest]
+    #[case(r#""1 1/4 cup""#, "1 1/4 cup")]
+    #[case(r#"{"value": 12.5, "unit": "g"}"#, "12.5 g")]
+    #[case(r#"{"value": 0.1, "unit": "g"}"#, "0.1 g")]
+    #[case(r#"{"unit": "[tsp_us]", "value": 2}"#, "2 US tsp")]
+    #[case(r#"{"value": 8, "unit": "% of base"}"#, "8 % of base")]
+    #[case(r#"{"value": -40, "unit": "°C"}"#, "-40 °C")]
+    fn an_amount_is_text_or_parts(#[case] json: &str, #[case] text: &str) {
+        let amount: Amount = serde_json::from_str(json).expect("an amount");
+        assert_eq!(amount.to_string(), text);
+        assert_eq!(serde_json::to_value(amount).expect("JSON"), serde_json::Value::from(text));
+    }
+
+    #[rstest]
+    #[case(r#""1.03 g/mL ± 0.01""#, "1.03 g/mL ± 0.01")]
+    #[case(r#"{"value": 12.5, "unit": "g"}"#, "12.5 g")]
+    #[case(r#"{"value": 12.5, "unit": "g", "uncertainty": 0.1}"#, "12.5 g ± 0.1")]
+    fn a_measured_amount_is_text_or_parts(#[case] json: &str, #[case] text: &str) {
+        let amount: MeasuredAmount = serde_json::from_str(json).expect("a measured amount");
+        assert_eq!(amount.to_string(), text);
+        assert_eq!(serde_json::to_value(amount).expect("JSON"), serde_json::Value::from(text));
+    }
+
+    #[rstest]
+    #[case("12.5")]
+    #[case("null")]
+    #[case(r#""6 oz""#)]
+    #[case(r#"{"value": 12.5}"#)]
+    #[case(r#"{"value": 8, "unit": "%"}"#)]
+    #[case(r#"{"value": -1, "unit": "g"}"#)]
+    #[case(r#"{"value": 1e300, "unit": "g"}"#)]
+    #[case(r#"{"value": 1, "value": 2, "unit": "g"}"#)]
+    #[case(r#"{"value": 1, "unit": "g", "of": "salt"}"#)]
+    #[case(r#"{"value": 1, "unit": "g", "uncertainty": 0.1}"#)]
+    fn is_no_amount(#[case] json: &str) {
+        assert!(serde_json::from_str::<Amount>(json).is_err());
+    }
+
+    #[test]
+    fn an_error_says_what_would_do() {
+        let error = serde_json::from_str::<Amount>(r#""1 cupp""#).expect_err("no unit");
+        assert!(error.to_string().contains("Did you mean cup?"), "{error}");
+        let error = serde_json::from_str::<Amount>("12.5").expect_err("no text");
+        assert!(error.to_string().contains("an amount such as"), "{error}");
+    }
+
+    #[test]
+    fn a_system_is_its_name() {
+        let system: System = serde_json::from_str(r#""us-label""#).expect("a system");
+        assert_eq!(system, System::UsLabel);
+        assert_eq!(serde_json::to_value(system).expect("JSON"), "us-label");
+        assert!(serde_json::from_str::<System>(r#""US""#).is_err());
+    }
+
+    #[test]
+    fn every_amount_of_parts_has_its_unit() {
+        let amount: Amount =
+            serde_json::from_str(r#"{"value": 1, "unit": "mL"}"#).expect("an amount");
+        assert_eq!(amount.unit(), Unit::MILLILITER);
+    }
+}

@@ -37,9 +37,10 @@ pub fn nearest_fraction<Q: Measurable>(
 /// `volume` in the household measure of `system` that a person would reach for: cup, tbsp or tsp (in imperial
 /// measures, which have no spoons: cup or fl oz).
 ///
-/// The largest measure whose nearest mark (cups in halves, thirds and quarters, tablespoons in halves, teaspoons in
-/// halves down to 1/32, fluid ounces in halves down to 1/8) is off by at most `tolerance` of the volume; where none
-/// is, the nearest mark of all. A volume below half of the smallest mark is 0 of the smallest measure.
+/// Cups are marked in halves, thirds and quarters, tablespoons in halves, teaspoons in halves down to 1/32, fluid
+/// ounces in halves down to 1/8. The largest measure with a mark that is off by at most `tolerance` of the volume is
+/// taken, and in it the coarsest such fraction; where there is none, the nearest mark of all. A volume below half
+/// of the smallest mark is 0 of the smallest measure.
 ///
 /// # Errors
 /// As [`nearest_fraction`].
@@ -58,13 +59,15 @@ pub fn nearest_household(
     };
     let mut best: Option<(f64, Amount)> = None;
     for (unit, fractions) in measures {
-        let amount = nearest_fraction(volume, *unit, fractions, system)?;
-        let off = libm::fabs(amount.to::<Volume>(system)?.si() - volume.si());
-        if off <= tolerance.si() * volume.si() && !amount.value().is_zero() {
-            return Ok(amount);
-        }
-        if best.is_none_or(|(least, _)| off <= least) {
-            best = Some((off, amount));
+        for denominator in *fractions {
+            let amount = nearest_fraction(volume, *unit, &[*denominator], system)?;
+            let off = libm::fabs(amount.to::<Volume>(system)?.si() - volume.si());
+            if off <= tolerance.si() * volume.si() && !amount.value().is_zero() {
+                return Ok(amount);
+            }
+            if best.is_none_or(|(least, _)| off <= least) {
+                best = Some((off, amount));
+            }
         }
     }
     best.map(|(_, amount)| amount).ok_or(AmountError::NoStep { what: "no measure at all" })
@@ -151,4 +154,136 @@ fn whole_near(quotient: f64) -> Option<i64> {
     }
     let whole = libm::floor(magnitude + 0.5 + MIDDLE) as i64;
     Some(if quotient < 0.0 { whole.saturating_neg() } else { whole })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::{Mass, Ratio, ThermodynamicTemperature};
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::string::ToString;
+
+    const US: System = System::UsCustomary;
+
+    fn ml(value: f64) -> Volume {
+        Volume::from_si(value * 1e-6)
+    }
+
+    fn grams(value: f64) -> Mass {
+        Mass::from_si(value * 1e-3)
+    }
+
+    #[rstest]
+    #[case(295.7, "1 1/4 cup")]
+    #[case(78.9, "1/3 cup")]
+    #[case(236.0, "1 cup")]
+    #[case(0.0, "0 cup")]
+    #[case(-0.0, "0 cup")]
+    fn to_the_nearest_fraction(#[case] volume: f64, #[case] text: &str) {
+        let amount = nearest_fraction(ml(volume), Unit::CUP, &CUP_FRACTIONS, US);
+        assert_eq!(amount.expect("an amount").to_string(), text);
+    }
+
+    #[rstest]
+    #[case(US, 118.3, "1/2 cup")]
+    #[case(US, 59.15, "1/4 cup")]
+    #[case(US, 14.8, "1 tbsp")]
+    #[case(US, 22.2, "1 1/2 tbsp")]
+    #[case(US, 2.46, "1/2 tsp")]
+    #[case(US, 0.62, "1/8 tsp")]
+    #[case(US, 40.0, "8 tsp")]
+    #[case(US, 0.0, "0 tsp")]
+    #[case(US, 0.05, "0 tsp")]
+    #[case(System::Metric, 250.0, "1 cup")]
+    #[case(System::Metric, 15.0, "1 tbsp")]
+    #[case(System::Metric, 5.0, "1 tsp")]
+    #[case(System::UsLabel, 30.0, "2 tbsp")]
+    #[case(System::Imperial, 142.0, "1/2 cup")]
+    #[case(System::Imperial, 28.4, "1 fl oz")]
+    fn in_the_measure_at_hand(#[case] system: System, #[case] volume: f64, #[case] text: &str) {
+        let amount = nearest_household(ml(volume), system, Ratio::from_si(0.02));
+        assert_eq!(amount.expect("an amount").to_string(), text);
+    }
+
+    #[rstest]
+    #[case(12.34, "0.1 g", "12.3 g")]
+    #[case(12.35, "0.1 g", "12.4 g")]
+    #[case(0.05, "0.1 g", "0.1 g")]
+    #[case(47.2, "1 g", "47 g")]
+    #[case(47.2, "5 g", "45 g")]
+    #[case(12.376, "0.05 g", "12.4 g")]
+    #[case(1e-20, "0.1 g", "0 g")]
+    #[case(500.0, "0.1 oz wt", "17.6 oz wt")]
+    fn to_what_a_balance_reads(#[case] mass: f64, #[case] step: &str, #[case] text: &str) {
+        let step = Amount::parse(step).expect("a step");
+        let amount = nearest_multiple(grams(mass), step, US);
+        assert_eq!(amount.expect("an amount").to_string(), text);
+    }
+
+    #[rstest]
+    #[case(12.3456, 3, "12.3 g")]
+    #[case(0.012_345_6, 3, "0.0123 g")]
+    #[case(9.996, 3, "10 g")]
+    #[case(1234.5, 2, "1200 g")]
+    #[case(1000.0, 1, "1000 g")]
+    #[case(0.0, 3, "0 g")]
+    fn to_significant_digits(#[case] mass: f64, #[case] digits: u8, #[case] text: &str) {
+        let amount = significant(grams(mass), Unit::GRAM, digits, US);
+        assert_eq!(amount.expect("an amount").to_string(), text);
+    }
+
+    #[rstest]
+    #[case("330 °F", "5 °C", "165 °C")]
+    #[case("330 °F", "1 °C", "166 °C")]
+    #[case("163 °C", "5 °F", "325 °F")]
+    #[case("-17.9 °C", "1 °F", "0 °F")]
+    #[case("-40 °C", "1 °F", "-40 °F")]
+    fn temperatures(#[case] from: &str, #[case] step: &str, #[case] text: &str) {
+        let read = |text| Amount::parse(text).expect("an amount");
+        let temperature: ThermodynamicTemperature = read(from).to(US).expect("a temperature");
+        let amount = nearest_multiple(temperature, read(step), US);
+        assert_eq!(amount.expect("an amount").to_string(), text);
+    }
+
+    #[test]
+    fn what_cannot_be_written_is_an_error() {
+        let step = Amount::parse("0 g").expect("an amount");
+        assert!(nearest_multiple(grams(1.0), step, US).is_err());
+        assert!(nearest_fraction(ml(1.0), Unit::CUP, &[], US).is_err());
+        assert!(nearest_fraction(ml(1.0), Unit::CUP, &[0], US).is_err());
+        assert!(significant(grams(1.0), Unit::GRAM, 0, US).is_err());
+        assert!(significant(grams(1.0), Unit::CUP, 3, US).is_err());
+        for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -1000.0, f64::MAX] {
+            assert!(significant(grams(bad), Unit::GRAM, 3, US).is_err());
+            assert!(nearest_fraction(ml(bad), Unit::CUP, &CUP_FRACTIONS, US).is_err());
+            assert!(nearest_household(ml(bad), US, Ratio::from_si(0.02)).is_err());
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn a_fraction_is_off_by_at_most_half_of_its_finest_step(volume in 0.0_f64..5000.0) {
+            let amount = nearest_fraction(ml(volume), Unit::TSP, &TEASPOON_FRACTIONS, US).expect("an amount");
+            let off = (amount.to::<Volume>(US).expect("a volume").si() - ml(volume).si()).abs();
+            prop_assert!(off <= 4.928_921_593_75e-6 / 64.0 * (1.0 + 1e-6));
+            prop_assert_eq!(Amount::parse(&amount.to_string()), Ok(amount));
+        }
+
+        #[test]
+        fn a_reading_is_off_by_at_most_half_a_step(mass in 0.0_f64..5000.0) {
+            let step = Amount::parse("0.1 g").expect("a step");
+            let amount = nearest_multiple(grams(mass), step, US).expect("an amount");
+            let off = (amount.to::<Mass>(US).expect("a mass").si() - grams(mass).si()).abs();
+            prop_assert!(off <= 0.05e-3 * (1.0 + 1e-6));
+            prop_assert_eq!(nearest_multiple(amount.to::<Mass>(US).expect("a mass"), step, US), Ok(amount));
+        }
+
+        #[test]
+        fn digits_are_off_by_at_most_half_of_the_last(mass in 1e-6_f64..1e6) {
+            let amount = significant(grams(mass), Unit::GRAM, 4, US).expect("an amount");
+            let off = (amount.value().to_f64() - mass).abs();
+            prop_assert!(off <= 0.5e-3 * mass * (1.0 + 1e-6));
+        }
+    }
 }
