@@ -7,3 +7,4 @@ mod hardness;
 mod materials;
 mod rows;
 mod salt;
+mod units;

@@ -271,7 +271,7 @@ impl Read for bool {
 }
 
 /// Largest count of anything in a document: pieces, packs, cavities.
-pub const LARGEST_COUNT: u32 = 1_000_000;
+pub(crate) const LARGEST_COUNT: u32 = 1_000_000;
 
 impl Read for u32 {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {

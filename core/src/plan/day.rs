@@ -10,7 +10,7 @@ use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::Fault;
 use crate::formula::{Formula, FormulaError, Recipe};
 use crate::material::ShotWindow;
-use crate::mix::{Assumption, MaterialId, Mix, MixError, Phase, reference_temperature};
+use crate::mix::{Assumption, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
@@ -231,14 +231,4 @@ fn shot_window(recipe: &Recipe, book: &Book) -> Result<Option<ShotWindow>, MixEr
         });
     }
     Ok(common.filter(|window| window.low <= window.high))
-}
-
-/// The mix that makes `mass` of a recipe.
-pub(crate) fn mix_of(recipe: &Recipe, mass: Mass) -> Result<Mix, MixError> {
-    recipe.for_mass(mass)
-}
-
-/// The plastisols of a recipe.
-pub(crate) fn bases(recipe: &Recipe) -> impl Iterator<Item = MaterialId> {
-    recipe.base().iter().map(|part| part.material)
 }

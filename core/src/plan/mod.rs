@@ -2,6 +2,7 @@
 //! has, and the sheet to pour from.
 
 pub mod day;
+mod make;
 pub mod measures;
 mod pot;
 pub mod sequence;
@@ -76,6 +77,7 @@ part! {
         /// The day it was promised for.
         pub promised: Option<String>,
         /// What the embedding program keeps on the line.
+        #[cfg(feature = "document")]
         pub ext: Option<serde_json::Map<String, serde_json::Value>>,
     }
 }

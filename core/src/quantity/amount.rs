@@ -1,6 +1,6 @@
 //! Amounts: a number of a unit, as a person measures it.
 
-use super::{AmountError, Dimension, Measurable, Rational, System, Unit};
+use super::{AmountError, Dimension, Measurable, Ratio, Rational, System, Unit};
 use alloc::format;
 use alloc::string::{String, ToString};
 use core::fmt;
@@ -229,6 +229,24 @@ pub fn value_in<Q: Measurable>(
     })
 }
 
+/// The share that `text` states where the field itself says of what: `3 %`, `200 ppm`, `0.03`, `1/3`.
+///
+/// # Errors
+/// As [`Amount::parse`]; [`AmountError::WrongDimension`] for a unit that is no share.
+pub fn parse_share(text: &str) -> Result<Ratio, AmountError> {
+    let (value, unit) = super::parse::number_and_unit(text)?;
+    let Some(unit) = unit else {
+        return Ok(Ratio::from_si(value.to_f64()));
+    };
+    let found = unit.dimension();
+    if found != Dimension::RATIO {
+        return Err(AmountError::WrongDimension { unit, found, wanted: Dimension::RATIO });
+    }
+    // A share has no household word, so every system gives it the same size.
+    let factor = unit.factor(System::Metric)?;
+    Ok(Ratio::from_si(rounded_product(value, Rational::ZERO, factor)))
+}
+
 /// (value + offset) · factor, rounded once where the exact product fits.
 pub(super) fn rounded_product(value: Rational, offset: Rational, factor: Rational) -> f64 {
     let exact = value.checked_add(offset).and_then(|sum| sum.checked_mul(factor));
@@ -282,5 +300,190 @@ impl FromStr for Amount {
 
     fn from_str(text: &str) -> Result<Self, AmountError> {
         Self::parse(text)
+    }
+}
+
+#[cfg(test)]
+pub(super) mod tests {
+    use super::*;
+    use crate::quantity::unit::tests::any_unit;
+    use crate::quantity::{
+        Length, Mass, MassDensity, Pressure, TemperatureInterval, ThermodynamicTemperature, Volume,
+    };
+    use proptest::prelude::*;
+    use rstest::rstest;
+
+    fn volume(text: &str, system: System) -> f64 {
+        Amount::parse(text).expect("an amount").to::<Volume>(system).expect("a volume").si()
+    }
+
+    #[rstest]
+    // The exact sizes in m³ as decimal text, which the compiler rounds to the nearest f64.
+    #[case("1 cup", System::UsCustomary, 236.588_236_5e-6)]
+    #[case("1 tsp", System::UsCustomary, 4.928_921_593_75e-6)]
+    #[case("1 1/4 cup", System::UsCustomary, 295.735_295_625e-6)]
+    #[case("1 gal", System::UsCustomary, 3_785.411_784e-6)]
+    #[case("0.1 fl oz", System::UsCustomary, 2.957_352_956_25e-6)]
+    #[case("1 cup", System::UsLabel, 240e-6)]
+    #[case("1/3 cup", System::UsLabel, 80e-6)]
+    #[case("1 cup", System::Metric, 250e-6)]
+    #[case("1 cup", System::Imperial, 284.130_625e-6)]
+    #[case("1 metric cup", System::UsCustomary, 250e-6)]
+    #[case("1 [cup_m]", System::Imperial, 240e-6)]
+    #[case("1 imperial fl oz", System::Metric, 28.413_062_5e-6)]
+    #[case("0.1 mL", System::Metric, 1e-7)]
+    #[case("20 [drp]", System::Metric, 1e-6)]
+    fn a_volume_is_rounded_once(#[case] text: &str, #[case] system: System, #[case] si: f64) {
+        assert_eq!(volume(text, system).to_bits(), si.to_bits());
+    }
+
+    #[rstest]
+    // NIST SP 811, Appendix B.8 and B.9: T/K = t/°C + 273.15 = (t/°F + 459.67)/1.8.
+    #[case("0 °C", 273.15)]
+    #[case("32 °F", 273.15)]
+    #[case("-40 °F", 233.15)]
+    #[case("-40 °C", 233.15)]
+    #[case("68 °F", 293.15)]
+    #[case("-459.67 °F", 0.0)]
+    #[case("350 Cel", 623.15)]
+    fn a_temperature_has_a_zero(#[case] text: &str, #[case] kelvin: f64) {
+        let amount = Amount::parse(text).expect("an amount");
+        let temperature = amount.to::<ThermodynamicTemperature>(System::Metric);
+        assert_eq!(temperature.expect("a temperature").si(), kelvin);
+    }
+
+    #[test]
+    fn degrees_can_be_a_difference_where_one_is_asked_for() {
+        let amount = Amount::parse("9 °F").expect("an amount");
+        assert_eq!(
+            amount.to::<TemperatureInterval>(System::Metric).expect("a difference").si(),
+            5.0
+        );
+        let difference = Amount::parse("5 2.K").expect("an amount");
+        assert!(difference.to::<ThermodynamicTemperature>(System::Metric).is_err());
+    }
+
+    #[test]
+    fn other_quantities() {
+        let us = System::UsCustomary;
+        let read = |text| Amount::parse(text).expect("an amount");
+        assert_eq!(read("1 lb").to::<Mass>(us).expect("a mass").si(), 0.453_592_37);
+        assert_eq!(read("35 mil").to::<Length>(us).expect("a length").si(), 0.000_889);
+        assert_eq!(read("1.03 g/mL").to::<MassDensity>(us).expect("a density").si(), 1030.0);
+        assert_eq!(read("1 [in_i'Hg]").to::<Pressure>(us).expect("a pressure").si(), 3386.3788);
+        assert_eq!(read("40 drops").drops(), Some(Rational::from_int(40)));
+        assert_eq!(read("40 pieces").drops(), None);
+        assert_eq!(read("40 pieces").pieces(), Some(Rational::from_int(40)));
+        assert_eq!(read("8 % of base").to::<Ratio>(us).expect("a ratio").si(), 0.08);
+    }
+
+    #[test]
+    fn a_mismatch_names_both_sides() {
+        let drops = Amount::parse("40 drops").expect("an amount");
+        assert_eq!(
+            drops.to::<Volume>(System::Metric).expect_err("a count").to_string(),
+            "A count in drop is given where a volume is wanted."
+        );
+    }
+
+    #[rstest]
+    #[case("60 tsp", "cup", System::UsCustomary, "1 1/4 cup")]
+    #[case("1 cup", "[drp]", System::UsLabel, "4800 [drp]")]
+    #[case("1 tsp", "[drp]", System::UsCustomary, "98.578431875 [drp]")]
+    #[case("350 °F", "°C", System::Metric, "176 2/3 °C")]
+    #[case("20 °C", "°F", System::Metric, "68 °F")]
+    #[case("8 % of base", "ppm", System::Metric, "80000 ppm of base")]
+    fn changes_unit_exactly(
+        #[case] from: &str,
+        #[case] unit: &str,
+        #[case] system: System,
+        #[case] to: &str,
+    ) {
+        let unit = Unit::parse(unit).expect("a unit");
+        let amount = Amount::parse(from).expect("an amount").in_unit(unit, system);
+        assert_eq!(amount.expect("the same dimension").to_string(), to);
+    }
+
+    #[rstest]
+    #[case("3 %", 0.03)]
+    #[case("0.03", 0.03)]
+    #[case("1/3", 1.0 / 3.0)]
+    #[case("200 ppm", 0.0002)]
+    fn a_share_needs_no_basis_where_the_field_has_one(#[case] text: &str, #[case] ratio: f64) {
+        assert_eq!(parse_share(text).expect("a share").si(), ratio);
+    }
+
+    #[rstest]
+    #[case("-3 %")]
+    #[case("3 g")]
+    #[case("")]
+    #[case("three")]
+    fn is_no_share(#[case] text: &str) {
+        assert!(parse_share(text).is_err());
+    }
+
+    #[test]
+    fn a_product_too_fine_for_the_fractions_stays_near() {
+        let fine =
+            Rational::new(123_456_789_012_345_678_901_234_567, i128::MAX).expect("a fraction");
+        let amount = Amount::new(fine, Unit::CUP).expect("an amount");
+        let got = amount.to::<Volume>(System::UsCustomary).expect("a volume").si();
+        let near = fine.to_f64() * 236.588_236_5e-6;
+        assert!((got - near).abs() <= 2.0 * f64::EPSILON * near);
+    }
+
+    pub(crate) fn any_amount() -> impl Strategy<Value = Amount> {
+        let decimal = (0_i64..10_000_000, 0_u32..8)
+            .prop_map(|(n, decimals)| (i128::from(n), 10_i128.pow(decimals)));
+        let spoon = (0_i128..200, prop::sample::select(std::vec![1_i128, 2, 3, 4, 6, 8, 16, 32]));
+        let wild = (0..=i128::MAX, 1..=i128::MAX);
+        let value = prop_oneof![decimal, spoon, wild]
+            .prop_filter_map("a fraction", |(n, d)| Rational::new(n, d));
+        let share = prop::sample::select(std::vec![Share::OfBase, Share::OfFinished]);
+        let by = prop::sample::select(std::vec![By::Mass, By::Volume]);
+        let basis = (share, by).prop_map(|(share, by)| Basis { share, by });
+        (value, any_unit(), basis).prop_map(|(value, unit, basis)| {
+            if unit.is_share() {
+                Amount::share(value, unit, basis).expect("not negative")
+            } else {
+                Amount::new(value, unit).expect("not negative")
+            }
+        })
+    }
+
+    proptest! {
+        #[test]
+        fn reads_back_what_it_prints(amount in any_amount()) {
+            let printed = amount.to_string();
+            prop_assert_eq!(Amount::parse(&printed), Ok(amount), "{}", printed);
+        }
+
+        // The same product as decimal text, rounded by the standard library.
+        #[test]
+        fn a_conversion_is_the_nearest_f64(thousandths in 0_i64..10_000_000) {
+            let value = Rational::new(i128::from(thousandths), 1000).expect("a fraction");
+            let cups = Amount::new(value, Unit::CUP).expect("an amount");
+            let got = cups.to::<Volume>(System::UsCustomary).expect("a volume").si();
+            let text = format!("{}e-16", i128::from(thousandths) * 2_365_882_365);
+            prop_assert_eq!(got.to_bits(), text.parse::<f64>().expect("decimal text").to_bits());
+        }
+
+        #[test]
+        fn changing_the_unit_and_back_changes_nothing(n in 0_i64..100_000, d in 1_i64..64) {
+            let value = Rational::new(i128::from(n), i128::from(d)).expect("a fraction");
+            for (one, other) in [(Unit::CUP, Unit::TSP), (Unit::FL_OZ, Unit::MILLILITER), (Unit::FAHRENHEIT, Unit::CELSIUS)] {
+                let amount = Amount::new(value, one).expect("an amount");
+                let there = amount.in_unit(other, System::UsCustomary).expect("the same dimension");
+                prop_assert_eq!(there.in_unit(one, System::UsCustomary), Ok(amount));
+            }
+        }
+
+        #[test]
+        fn a_quantity_reads_as_its_amount(n in 1_i64..100_000) {
+            let amount = Amount::new(Rational::from_int(n), Unit::FAHRENHEIT).expect("an amount");
+            let temperature: ThermodynamicTemperature = amount.to(System::Metric).expect("a temperature");
+            let read = value_in(temperature, Unit::FAHRENHEIT, System::Metric).expect("a temperature");
+            prop_assert!((read - n as f64).abs() < 1e-9);
+        }
     }
 }

@@ -223,7 +223,7 @@ impl Diagnose for AmountError {
                     .collect();
                 format!("Write {}, or use mL.", either(&known)).into()
             }
-            Self::WrongDimension { wanted, .. } => wrong_dimension_help(*wanted).into(),
+            Self::WrongDimension { wanted, .. } => wrong_dimension_help(*wanted),
             Self::UnitOutOfRange { .. } | Self::ValueOutOfRange { .. } => {
                 "Use a unit of a size that suits the quantity.".into()
             }

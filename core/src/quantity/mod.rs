@@ -19,7 +19,10 @@
 
 mod amount;
 mod dimension;
+#[cfg(feature = "document")]
+mod document;
 mod error;
+mod format;
 mod measured;
 mod parse;
 mod rational;
@@ -27,9 +30,10 @@ mod symbol;
 mod system;
 mod unit;
 
-pub use amount::{Amount, Basis, By, Share, value_in};
+pub use amount::{Amount, Basis, By, Share, parse_share, value_in};
 pub use dimension::{Dimension, Measurable};
 pub use error::AmountError;
+pub use format::{nearest_fraction, nearest_household, nearest_multiple, significant};
 pub use measured::{Measured, MeasuredAmount, Spread, SpreadKind};
 pub use rational::Rational;
 pub use system::System;

@@ -33,6 +33,24 @@ pub(super) fn unit(text: &str) -> Result<Unit, AmountError> {
     unit_product(&mut Cursor::new(text)?)
 }
 
+/// Reads a unit alone, or a per cent with its basis: `% of base`.
+#[cfg(feature = "document")]
+pub(super) fn measure(text: &str) -> Result<(Unit, Option<Basis>), AmountError> {
+    unit_and_basis(&mut Cursor::new(text)?)
+}
+
+/// Reads a number, never negative, and the unit behind it, where there is one.
+pub(super) fn number_and_unit(text: &str) -> Result<(Rational, Option<Unit>), AmountError> {
+    let mut cursor = Cursor::new(text)?;
+    let value = number(&mut cursor)?;
+    if value.is_negative() {
+        return Err(AmountError::Negative { text: quoted(text) });
+    }
+    cursor.skip_space();
+    let unit = if cursor.rest().is_empty() { None } else { Some(unit_product(&mut cursor)?) };
+    Ok((value, unit))
+}
+
 /// The amount of a number and its unit in text; `whole` is what a message quotes.
 pub(super) fn amount_of(value: Rational, unit: &str, whole: &str) -> Result<Amount, AmountError> {
     let mut cursor = Cursor::new(unit).map_err(|error| match error {
@@ -141,6 +159,10 @@ impl<'a> Cursor<'a> {
 
     fn ambiguous(&self, readings: impl Into<Vec<String>>) -> AmountError {
         AmountError::Ambiguous { text: quoted(self.text), readings: readings.into() }
+    }
+
+    fn unknown_basis(&self) -> AmountError {
+        AmountError::UnknownBasis { text: quoted(self.text) }
     }
 
     fn malformed_unit(&self, why: &'static str) -> AmountError {
@@ -342,21 +364,19 @@ pub(super) fn unit_and_basis(
     cursor: &mut Cursor<'_>,
 ) -> Result<(Unit, Option<Basis>), AmountError> {
     let whole = cursor.rest();
-    if let Some((head, tail)) = whole.split_once(" of ") {
-        if let Found::Known(symbol @ (Symbol::Percent | Symbol::PartsPerMillion), _) =
+    if let Some((head, tail)) = whole.split_once(" of ")
+        && let Found::Known(symbol @ (Symbol::Percent | Symbol::PartsPerMillion), _) =
             look_up(head.trim())
-        {
-            let basis = basis(tail)
-                .ok_or_else(|| AmountError::UnknownBasis { text: quoted(cursor.text) })?;
-            cursor.advance(whole.len());
-            return Ok((Unit::sole(symbol), Some(basis)));
-        }
+    {
+        let basis = basis(tail).ok_or_else(|| cursor.unknown_basis())?;
+        cursor.advance(whole.len());
+        return Ok((Unit::sole(symbol), Some(basis)));
     }
     let says_of_what = whole
         .strip_prefix('%')
         .is_some_and(|after| after.trim_start().starts_with(char::is_alphabetic));
     if says_of_what {
-        return Err(AmountError::UnknownBasis { text: quoted(cursor.text) });
+        return Err(cursor.unknown_basis());
     }
     Ok((unit_product(cursor)?, None))
 }
@@ -623,4 +643,190 @@ fn distance(letters: &[char], spelling: &str) -> usize {
         row = next;
     }
     row.last().copied().unwrap_or(0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::fault::Diagnose;
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::string::ToString;
+
+    #[rstest]
+    #[case("1/4 tsp", "1/4 tsp")]
+    #[case("1 1/4 cup", "1 1/4 cup")]
+    #[case("¼ cup", "1/4 cup")]
+    #[case("1¼ cup", "1 1/4 cup")]
+    #[case("1 ¼ cup", "1 1/4 cup")]
+    #[case("1⁄4 cup", "1/4 cup")]
+    #[case("1 1⁄4 cup", "1 1/4 cup")]
+    #[case("5/4 cups", "1 1/4 cup")]
+    #[case("2 tbsp", "2 tbsp")]
+    #[case("2 Tablespoons", "2 tbsp")]
+    #[case("1 TBSP.", "1 tbsp")]
+    #[case("40 drops", "40 drops")]
+    #[case("40drops", "40 drops")]
+    #[case("1 drop", "1 drop")]
+    #[case("1/2 drop", "0.5 drops")]
+    #[case("12.5g", "12.5 g")]
+    #[case("+12.50 grams", "12.5 g")]
+    #[case("8 % of base", "8 % of base")]
+    #[case("8% of the base by weight", "8 % of base")]
+    #[case("20 % of finished", "20 % of finished")]
+    #[case("20 per cent of the finished mix by volume", "20 % of finished by volume")]
+    #[case("50 ppm of base", "50 ppm of base")]
+    #[case("330 °F", "330 °F")]
+    #[case("330F", "330 °F")]
+    #[case("165 degrees Celsius", "165 °C")]
+    #[case("-40 °F", "-40 °F")]
+    #[case("−40 °C", "-40 °C")]
+    #[case("0.035 in", "0.035 in")]
+    #[case(".035 in", "0.035 in")]
+    #[case("1/64 in", "0.015625 in")]
+    #[case("1.2e-4 1/K", "0.00012 1/K")]
+    #[case("3 1/K", "3 1/K")]
+    #[case("6.3 4.s/m", "6.3 4.s/m")]
+    #[case("0.5 fl oz", "1/2 fl oz")]
+    #[case("6 oz wt", "6 oz wt")]
+    #[case("6 [oz_av]", "6 oz wt")]
+    #[case("1 [cup_us]", "1 US cup")]
+    #[case("1 [cup_m]", "1 label cup")]
+    #[case("1 metric cup", "1 metric cup")]
+    #[case("1 imperial fl oz", "1 imperial fl oz")]
+    #[case("20 [drp]", "20 [drp]")]
+    #[case("29 inches of mercury", "29 inHg")]
+    #[case("29 [in_i'Hg]", "29 [in_i'Hg]")]
+    #[case("0.3 cup", "0.3 cup")]
+    #[case("1/5 cup", "0.2 cup")]
+    #[case("1/7 cup", "1/7 cup")]
+    #[case("1/3 g", "1/3 g")]
+    #[case("  1  cup  ", "1 cup")]
+    #[case("1 cup", "1 cup")]
+    #[case("0 g", "0 g")]
+    #[case("-0 g", "0 g")]
+    fn reads(#[case] written: &str, #[case] printed: &str) {
+        let read = amount(written).expect("an amount");
+        assert_eq!(read.to_string(), printed);
+        assert_eq!(amount(printed), Ok(read));
+    }
+
+    #[rstest]
+    #[case("6 oz", &["6 fl oz", "6 oz wt"])]
+    #[case("6oz", &["6 fl oz", "6 oz wt"])]
+    #[case("2 ounces", &["2 fl oz", "2 oz wt"])]
+    #[case("6 oz/gal", &["6 fl oz/gal", "6 oz wt/gal"])]
+    #[case("1,25 cup", &["1.25 cup", "125 cup"])]
+    #[case("1,000 g", &["1.000 g", "1000 g"])]
+    #[case("1,234,567 g", &["1234.567 g", "1234567 g"])]
+    #[case("1.000,5 g", &["1000.5 g", "1.0005 g"])]
+    #[case("1.000.5 g", &["1000.5 g", "10005 g"])]
+    #[case("1 000 g", &["1000 g", "1.000 g"])]
+    #[case("1\u{a0}000 g", &["1000 g", "1.000 g"])]
+    #[case("1 c", &["1 cup", "1 °C"])]
+    #[case("350 C", &["350 cup", "350 °C"])]
+    #[case("350 deg", &["350 °F", "350 °C"])]
+    #[case("350°", &["350 °F", "350 °C"])]
+    #[case("1 T", &["1 tbsp", "1 tonne"])]
+    #[case("1 t", &["1 tsp", "1 tonne"])]
+    #[case("1 dr", &["1 drops", "1 [dr_av]", "1 [fdr_us]"])]
+    #[case("3 gr", &["3 g", "3 grains"])]
+    #[case("8 %", &["8 % of base", "8 % of finished"])]
+    #[case("8%", &["8% of base", "8% of finished"])]
+    #[case("1-1/2 cup", &["1 1/2 cup", "a range from 1 cup to 1/2 cup"])]
+    #[case("1-½ cup", &["1 ½ cup", "a range from 1 cup to ½ cup"])]
+    #[case("1 5/4 cup", &["2 1/4 cup", "15/4 cup"])]
+    fn refuses_with_the_readings(#[case] written: &str, #[case] expected: &[&str]) {
+        let Err(AmountError::Ambiguous { readings, .. }) = amount(written) else {
+            panic!("{written}: {:?}", amount(written));
+        };
+        assert_eq!(readings, expected);
+        for reading in readings.iter().filter(|reading| !reading.starts_with("a range")) {
+            assert!(amount(reading).is_ok(), "{reading}");
+        }
+    }
+
+    #[rstest]
+    #[case("", "amount-empty")]
+    #[case("   ", "amount-empty")]
+    #[case("12", "amount-no-unit")]
+    #[case("1 1/2", "amount-no-unit")]
+    #[case("1e3", "amount-no-unit")]
+    #[case("cup", "amount-no-number")]
+    #[case("a cup", "amount-no-number")]
+    #[case("NaN g", "amount-no-number")]
+    #[case("inf g", "amount-no-number")]
+    #[case(". g", "amount-no-number")]
+    #[case("- g", "amount-no-number")]
+    #[case("1/2.5 g", "amount-no-number")]
+    #[case("1/0 g", "amount-zero-denominator")]
+    #[case("1 1/0 cup", "amount-zero-denominator")]
+    #[case("1e400 g", "amount-number-out-of-range")]
+    #[case("1e-400 g", "amount-number-out-of-range")]
+    #[case("1/99999999999999999999999999999999999999999999 g", "amount-number-out-of-range")]
+    #[case("-1 g", "amount-negative")]
+    #[case("-1 drop", "amount-negative")]
+    #[case("-1 1/K", "amount-negative")]
+    #[case("-8 % of base", "amount-negative")]
+    #[case("-460 °F", "amount-below-absolute-zero")]
+    #[case("-1 K", "amount-below-absolute-zero")]
+    #[case("5 lb 3 oz", "amount-several")]
+    #[case("5 lb 3", "amount-several")]
+    #[case("5 3 g", "amount-several")]
+    #[case("2-3 drops", "amount-several")]
+    #[case("2 – 3 drops", "amount-several")]
+    #[case("2 to 3 drops", "amount-several")]
+    #[case("1 cupp", "unit-unknown")]
+    #[case("3 smidgens", "unit-unknown")]
+    #[case("1.5/2 cup", "unit-malformed")]
+    #[case("1/2/3 cup", "unit-malformed")]
+    #[case("8 % base", "amount-unknown-basis")]
+    #[case("8 % of sugar", "amount-unknown-basis")]
+    #[case("8 % of base by length", "amount-unknown-basis")]
+    #[case("8 % of", "amount-unknown-basis")]
+    fn refuses(#[case] written: &str, #[case] code: &str) {
+        assert_eq!(amount(written).expect_err("no amount").code(), code);
+    }
+
+    #[rstest]
+    #[case("1 cupp", "cup")]
+    #[case("1 teaspon", "teaspoon")]
+    #[case("1 ML", "mL")]
+    #[case("1 [cup_uk]", "[cup_us]")]
+    #[case("1 dorps", "drops")]
+    fn suggests_the_nearest_unit(#[case] written: &str, #[case] nearest: &str) {
+        let error = amount(written).expect_err("no unit");
+        assert_eq!(error.help(), std::format!("Did you mean {nearest}?"));
+    }
+
+    #[test]
+    fn long_texts_are_refused_before_they_are_read() {
+        let text = std::format!("{} g", "1".repeat(LONGEST));
+        assert_eq!(amount(&text), Err(AmountError::TooLong { found: text.len(), limit: LONGEST }));
+    }
+
+    proptest! {
+        #[test]
+        fn any_text_is_an_amount_or_an_error(text in any::<std::string::String>()) {
+            let _ = amount(&text);
+            let _ = unit(&text);
+        }
+
+        // Texts made of what amounts are made of reach deeper than random characters do.
+        #[test]
+        fn any_text_of_likely_pieces_is_an_amount_or_an_error(pieces in prop::collection::vec(
+            prop::sample::select(std::vec![
+                "1", "0", "12", "000", "/", "⁄", ".", ",", "-", "–", " ", "½", "e", "E", "+", "(", ")", "[", "]",
+                "^", "³", "⁻", "%", " of ", "base", "finished", " by ", "oz", "cup", "g", "°F", "K", "US ", "metric ",
+                "[tsp_us]", "m[Hg]", "per ", "to ", "drops", "\u{a0}", "−", "999999999999999999999999",
+            ]),
+            0..14,
+        )) {
+            let text: std::string::String = pieces.concat();
+            if let Ok(read) = amount(&text) {
+                let printed = read.to_string();
+                prop_assert_eq!(amount(&printed), Ok(read), "{} as {}", text, printed);
+            }
+        }
+    }
 }

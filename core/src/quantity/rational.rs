@@ -390,3 +390,194 @@ const fn div_rem(a: u128, b: u128) -> (u128, u128) {
         _ => (0, 0),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::string::{String, ToString};
+
+    fn rational(numerator: i128, denominator: i128) -> Rational {
+        Rational::new(numerator, denominator).expect("in range")
+    }
+
+    /// `n / d` to so many decimals that the standard library's correctly rounded reader decides alike.
+    fn schoolbook(n: i128, d: i128) -> f64 {
+        let (mut rest, d) = (n.unsigned_abs(), d.unsigned_abs());
+        let mut text = std::format!("{}{}.", if n < 0 { "-" } else { "" }, rest / d);
+        rest %= d;
+        for _ in 0..250 {
+            if rest == 0 {
+                break;
+            }
+            // Ten times the rest may not fit: add it up, taking the divisor off on the way.
+            let (mut digit, mut sum) = (0, 0_u128);
+            for _ in 0..10 {
+                sum += rest;
+                if sum >= d {
+                    sum -= d;
+                    digit += 1;
+                }
+            }
+            rest = sum;
+            text.push(char::from_digit(digit, 10).expect("a digit"));
+        }
+        text.push(if rest == 0 { '0' } else { '1' });
+        text.parse().expect("decimal text")
+    }
+
+    #[rstest]
+    #[case("12.5", 25, 2)]
+    #[case(".035", 7, 200)]
+    #[case("4.", 4, 1)]
+    #[case("-0.10", -1, 10)]
+    #[case("1.2e-4", 3, 25_000)]
+    #[case("1.00000000000000000000000000000000000000000000000000", 1, 1)]
+    #[case("2E+3", 2000, 1)]
+    #[case("0e999", 0, 1)]
+    fn reads_decimals(#[case] text: &str, #[case] numerator: i128, #[case] denominator: i128) {
+        assert_eq!(Rational::parse_decimal(text), Some(rational(numerator, denominator)));
+    }
+
+    #[rstest]
+    #[case("")]
+    #[case(".")]
+    #[case("-")]
+    #[case("1.2.3")]
+    #[case("1e")]
+    #[case("1e400")]
+    #[case("1e-400")]
+    #[case("1e99999999999")]
+    #[case("inf")]
+    #[case("NaN")]
+    #[case("999999999999999999999999999999999999999999")]
+    fn refuses_what_is_no_decimal_in_range(#[case] text: &str) {
+        assert_eq!(Rational::parse_decimal(text), None);
+    }
+
+    #[test]
+    fn edges_do_not_wrap() {
+        let largest = rational(i128::MAX, 1);
+        assert_eq!(Rational::new(1, 0), None);
+        assert_eq!(Rational::new(i128::MIN, 1), None);
+        assert_eq!(largest.checked_add(Rational::ONE), None);
+        assert_eq!(largest.checked_mul(largest), None);
+        assert_eq!(Rational::ZERO.reciprocal(), None);
+        assert_eq!(Rational::ONE.checked_div(Rational::ZERO), None);
+        assert_eq!(Rational::ZERO.checked_pow(-1), None);
+        assert_eq!(largest.checked_mul(rational(1, i128::MAX)), Some(Rational::ONE));
+        assert!(
+            rational(i128::MAX, i128::MAX - 1) > rational(i128::MAX - 1, i128::MAX - 2).negated()
+        );
+        assert!(rational(i128::MAX, i128::MAX - 1) < rational(i128::MAX - 1, i128::MAX - 2));
+    }
+
+    #[rstest]
+    // Halfway between two f64: the even one is taken (IEEE 754, roundTiesToEven).
+    #[case((1 << 53) + 1, 1, 9_007_199_254_740_992.0)]
+    #[case((1 << 53) + 3, 1, 9_007_199_254_740_996.0)]
+    #[case((1 << 54) + 2, 2, 9_007_199_254_740_992.0)]
+    #[case(i128::MAX, 1, 170_141_183_460_469_231_731_687_303_715_884_105_728.0)]
+    #[case(0, 1, 0.0)]
+    fn rounds_ties_to_even(#[case] n: i128, #[case] d: i128, #[case] nearest: f64) {
+        assert_eq!(rational(n, d).to_f64().to_bits(), nearest.to_bits());
+    }
+
+    #[rstest]
+    #[case(0.1, 1, 10)]
+    #[case(12.5, 25, 2)]
+    #[case(-1.03, -103, 100)]
+    #[case(1e21, 1_000_000_000_000_000_000_000, 1)]
+    #[case(-0.0, 0, 1)]
+    fn takes_an_f64_as_its_shortest_decimal(#[case] x: f64, #[case] n: i128, #[case] d: i128) {
+        assert_eq!(Rational::from_f64(x), Some(rational(n, d)));
+    }
+
+    #[rstest]
+    #[case(f64::NAN)]
+    #[case(f64::INFINITY)]
+    #[case(f64::MAX)]
+    #[case(f64::MIN_POSITIVE)]
+    fn refuses_an_f64_that_does_not_fit(#[case] x: f64) {
+        assert_eq!(Rational::from_f64(x), None);
+    }
+
+    #[rstest]
+    #[case(5, 4, "1.25")]
+    #[case(-5, 4, "-1.25")]
+    #[case(-1, 3, "-1/3")]
+    #[case(-4, 3, "-1 1/3")]
+    #[case(1, 64, "0.015625")]
+    #[case(1000, 1, "1000")]
+    #[case(1, 1 << 126, "1/85070591730234615865843651857942052864")]
+    fn prints(#[case] n: i128, #[case] d: i128, #[case] text: &str) {
+        assert_eq!(rational(n, d).to_string(), text);
+    }
+
+    fn any_part() -> impl Strategy<Value = i128> {
+        prop_oneof![
+            (-1_000_i128..=1_000),
+            any::<i64>().prop_map(i128::from),
+            (-i128::MAX..=i128::MAX),
+        ]
+    }
+
+    fn any_rational() -> impl Strategy<Value = Rational> {
+        (any_part(), any_part()).prop_filter_map("a fraction", |(n, d)| Rational::new(n, d))
+    }
+
+    fn small_rational() -> impl Strategy<Value = Rational> {
+        (any::<i32>(), 1_i128..=1_000_000_000)
+            .prop_filter_map("a fraction", |(n, d)| Rational::new(i128::from(n), d))
+    }
+
+    proptest! {
+        #[test]
+        fn the_nearest_f64(q in any_rational()) {
+            let expected = schoolbook(q.numerator(), q.denominator());
+            prop_assert_eq!(q.to_f64().to_bits(), (expected + 0.0).to_bits(), "{:?}", q);
+        }
+
+        #[test]
+        fn the_nearest_f64_of_decimal_text(digits in any::<i64>(), exponent in -30_i32..=18) {
+            let text: String = std::format!("{digits}e{exponent}");
+            if let Some(q) = Rational::parse_decimal(&text) {
+                prop_assert_eq!(q.to_f64(), text.parse::<f64>().expect("decimal text"));
+            }
+        }
+
+        #[test]
+        fn an_f64_comes_back(x in -1e15_f64..1e15) {
+            if let Some(q) = Rational::from_f64(x) {
+                prop_assert_eq!(q.to_f64().to_bits(), (x + 0.0).to_bits());
+            }
+        }
+
+        #[test]
+        fn field_laws(a in small_rational(), b in small_rational()) {
+            let sum = a.checked_add(b).expect("fits");
+            prop_assert_eq!(sum.checked_sub(b), Some(a));
+            let product = a.checked_mul(b).expect("fits");
+            prop_assert_eq!(product, b.checked_mul(a).expect("fits"));
+            if !b.is_zero() {
+                prop_assert_eq!(product.checked_div(b), Some(a));
+            }
+        }
+
+        #[test]
+        fn orders_as_cross_products_do(a in small_rational(), b in small_rational()) {
+            let left = a.numerator() * b.denominator();
+            let right = b.numerator() * a.denominator();
+            prop_assert_eq!(a.cmp(&b), left.cmp(&right));
+        }
+
+        #[test]
+        fn orders_as_differences_do(a in any_rational(), b in any_rational()) {
+            if let Some(difference) = a.checked_sub(b) {
+                prop_assert_eq!(a.cmp(&b), difference.cmp(&Rational::ZERO));
+            }
+            prop_assert_eq!(a.cmp(&b), b.cmp(&a).reverse());
+        }
+    }
+}

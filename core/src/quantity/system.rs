@@ -63,3 +63,16 @@ impl FromStr for System {
             .ok_or_else(|| AmountError::UnknownSystem { text: super::error::quoted(text) })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_read_back() {
+        for system in System::ALL {
+            assert_eq!(system.name().parse(), Ok(system));
+        }
+        assert!("us".parse::<System>().is_err());
+    }
+}

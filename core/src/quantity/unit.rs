@@ -186,15 +186,15 @@ impl Unit {
         if let Some(term) = self.sole_term() {
             return term.size(system);
         }
-        let out_of_range = AmountError::UnitOutOfRange { unit: self };
+        let out_of_range = || AmountError::UnitOutOfRange { unit: self };
         let whole = Rational::new(i128::from(self.times), i128::from(self.per));
-        let mut factor = whole.ok_or(out_of_range.clone())?;
+        let mut factor = whole.ok_or_else(out_of_range)?;
         for term in self.terms() {
             factor = term
                 .size(system)?
                 .checked_pow(term.exponent)
                 .and_then(|size| factor.checked_mul(size))
-                .ok_or(out_of_range.clone())?;
+                .ok_or_else(out_of_range)?;
         }
         Ok(factor)
     }
@@ -385,5 +385,223 @@ impl UnitBuilder {
         let terms = core::array::from_fn(|_| all.next());
         let fits = all.next().is_none() && terms.iter().any(Option::is_some);
         fits.then_some(Unit { terms, times: self.times, per: self.per })
+    }
+}
+
+#[cfg(test)]
+pub(super) mod tests {
+    use super::*;
+    use crate::quantity::symbol::{HOUSEHOLD_CODES, SYSTEM_WORDS};
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::format;
+    use std::string::ToString;
+    use std::vec::Vec;
+
+    fn size(unit: &str, system: System) -> Option<Rational> {
+        Unit::parse(unit).expect("known").factor(system).ok()
+    }
+
+    #[rstest]
+    // NIST Handbook 44, Appendix C; NIST SP 430 for the household measures.
+    #[case(System::UsCustomary, "cup", 48, "tsp")]
+    #[case(System::UsCustomary, "cup", 16, "tbsp")]
+    #[case(System::UsCustomary, "cup", 8, "fl oz")]
+    #[case(System::UsCustomary, "tbsp", 3, "tsp")]
+    #[case(System::UsCustomary, "pt", 2, "cup")]
+    #[case(System::UsCustomary, "qt", 2, "pt")]
+    #[case(System::UsCustomary, "gal", 4, "qt")]
+    #[case(System::UsCustomary, "gal", 128, "fl oz")]
+    #[case(System::UsCustomary, "gal", 231, "in3")]
+    #[case(System::UsCustomary, "fl oz", 480, "[min_us]")]
+    #[case(System::UsCustomary, "lb", 16, "oz wt")]
+    #[case(System::UsCustomary, "lb", 7000, "grain")]
+    #[case(System::UsCustomary, "ft", 12, "in")]
+    #[case(System::UsCustomary, "in", 1000, "mil")]
+    #[case(System::UsCustomary, "cu ft", 1, "ft3")]
+    // 21 CFR 101.9(b)(5)(viii).
+    #[case(System::UsLabel, "cup", 48, "tsp")]
+    #[case(System::UsLabel, "cup", 16, "tbsp")]
+    #[case(System::UsLabel, "cup", 8, "fl oz")]
+    #[case(System::UsLabel, "tbsp", 3, "tsp")]
+    #[case(System::UsLabel, "cup", 240, "mL")]
+    // Common practice, no source.
+    #[case(System::Metric, "cup", 250, "mL")]
+    #[case(System::Metric, "cup", 50, "tsp")]
+    #[case(System::Metric, "tbsp", 3, "tsp")]
+    // UK Weights and Measures Act 1985.
+    #[case(System::Imperial, "gal", 160, "fl oz")]
+    #[case(System::Imperial, "pt", 20, "fl oz")]
+    #[case(System::Imperial, "gal", 8, "pt")]
+    #[case(System::Imperial, "pt", 2, "cup")]
+    #[case(System::Imperial, "100.gal", 454_609, "mL")]
+    // UCUM 2.2.
+    #[case(System::Metric, "mL", 20, "[drp]")]
+    #[case(System::Metric, "mL", 1, "cm3")]
+    #[case(System::Metric, "dm3", 1, "L")]
+    #[case(System::Metric, "Btu", 105_505_585_262, "J/100000000")]
+    fn is_exactly(#[case] system: System, #[case] one: &str, #[case] n: i64, #[case] part: &str) {
+        let whole = size(one, system).expect("the system has it");
+        let part = size(part, system).expect("the system has it");
+        assert_eq!(part.checked_mul(Rational::from_int(n)), Some(whole));
+    }
+
+    #[rstest]
+    #[case("pt", System::UsLabel)]
+    #[case("qt", System::Metric)]
+    #[case("gal", System::Metric)]
+    #[case("fl oz", System::Metric)]
+    #[case("tsp", System::Imperial)]
+    #[case("tbsp", System::Imperial)]
+    fn a_system_lacks(#[case] word: &str, #[case] system: System) {
+        let error = Unit::parse(word).expect("known").factor(system).expect_err("lacks it");
+        let AmountError::NoSuchMeasure { systems, .. } = error else {
+            panic!("{error}");
+        };
+        for other in System::ALL {
+            assert_eq!(systems.contains(&Some(other)), size(word, other).is_some());
+        }
+    }
+
+    #[test]
+    fn a_missing_measure_says_which_systems_have_it() {
+        use crate::fault::Diagnose;
+        let error = Unit::TSP.factor(System::Imperial).expect_err("no imperial teaspoon");
+        assert_eq!(error.to_string(), "The imperial system has no tsp.");
+        assert_eq!(
+            error.help(),
+            "Write US tsp (us-customary), label tsp (us-label) or metric tsp (metric), or use mL."
+        );
+    }
+
+    #[test]
+    fn every_spelling_means_its_own_symbol() {
+        for symbol in Symbol::ALL {
+            let entry = symbol.entry();
+            let spellings = [entry.symbol, entry.plural].into_iter();
+            for spelling in
+                spellings.chain(entry.symbols.iter().copied()).chain(entry.words.iter().copied())
+            {
+                assert_eq!(Unit::parse(spelling), Ok(Unit::sole(*symbol)), "{spelling}");
+            }
+            for word in entry.words {
+                assert_eq!(Unit::parse(&word.to_uppercase()), Ok(Unit::sole(*symbol)), "{word}");
+            }
+        }
+    }
+
+    #[test]
+    fn ucum_codes_of_household_measures_name_their_system() {
+        for (code, symbol, system) in HOUSEHOLD_CODES {
+            let unit = Unit::parse(code).expect("known");
+            assert_eq!(unit, Unit::sole(*symbol).in_system(*system));
+            for other in System::ALL {
+                assert_eq!(unit.factor(other), Unit::sole(*symbol).factor(*system));
+            }
+        }
+    }
+
+    #[rstest]
+    #[case("s/m.mg", "s.mg/m")]
+    #[case("4.s/m", "4.s/m")]
+    #[case("s/4/m", "s/(4.m)")]
+    #[case("s.m-1.g", "s.g/m")]
+    #[case("J/(g.K)", "J/(g.K)")]
+    #[case("J/g/K", "J/(g.K)")]
+    #[case("J/(g.°C)", "J/(g.°C)")]
+    #[case("1/K", "1/K")]
+    #[case("/K", "1/K")]
+    #[case("[lb_av]/[gal_us]", "lb/US gal")]
+    #[case("lb/gal", "lb/gal")]
+    #[case("kg/m³", "kg/m3")]
+    #[case("kg / m^3", "kg/m3")]
+    #[case("kg·m⁻³", "kg/m3")]
+    #[case("g per mL", "g/mL")]
+    #[case("g/(mL/(s.m))", "g.s.m/mL")]
+    #[case("in. Hg", "inHg")]
+    #[case("Fl. Oz.", "fl oz")]
+    #[case("us customary cups", "US cup")]
+    #[case("US label cup", "label cup")]
+    #[case("Imperial Pint", "imperial pt")]
+    #[case("oz wt/gal", "oz wt/gal")]
+    #[case("g/g", "g/g")]
+    fn prints_in_one_form(#[case] written: &str, #[case] printed: &str) {
+        let unit = Unit::parse(written).expect("known");
+        assert_eq!(unit.to_string(), printed);
+        assert_eq!(Unit::parse(printed), Ok(unit));
+    }
+
+    #[rstest]
+    #[case("lb/gal", "a density")]
+    #[case("in3", "a volume")]
+    #[case("°F", "a temperature")]
+    #[case("2.K", "a temperature difference")]
+    #[case("%/K", "a thermal expansion")]
+    #[case("kg/(m.s2)", "a pressure")]
+    #[case("kW.h", "an energy")]
+    #[case("Btu/(lb.°F)", "a specific heat")]
+    #[case("s/m", "a quantity in m^-1 s")]
+    fn measures(#[case] unit: &str, #[case] dimension: &str) {
+        assert_eq!(Unit::parse(unit).expect("known").dimension().to_string(), dimension);
+    }
+
+    #[rstest]
+    #[case("g/")]
+    #[case("(g")]
+    #[case("g)")]
+    #[case("g..m")]
+    #[case("()")]
+    #[case("((((((g))))))")]
+    #[case("m.s.g.K.J")]
+    #[case("m10")]
+    #[case("m0")]
+    #[case("m5.m5")]
+    #[case("0.g")]
+    #[case("99999999999.g")]
+    #[case("100")]
+    #[case("g 100mL")]
+    #[case("100mL")]
+    #[case("[cup_us")]
+    fn is_no_unit(#[case] text: &str) {
+        assert!(Unit::parse(text).is_err());
+    }
+
+    /// Units that the table and the rules of writing allow.
+    pub(crate) fn any_unit() -> impl Strategy<Value = Unit> {
+        let system = prop::option::of(prop::sample::select(System::ALL.to_vec()));
+        let symbol = prop::sample::select(Symbol::ALL.to_vec());
+        let exponent = prop_oneof![Just(1_i8), -3_i8..=3].prop_filter("a power", |e| *e != 0);
+        let term = (symbol, system, exponent).prop_map(|(symbol, system, exponent)| {
+            let household = matches!(symbol.entry().size, Size::Household(_));
+            Term { symbol, system: system.filter(|_| household), exponent }
+        });
+        let compound = (prop::collection::vec(term, 1..=4), 1_u32..1000, 1_u32..1000)
+            .prop_filter_map("a unit", |(terms, times, per)| {
+                let mut builder = UnitBuilder::new();
+                builder.number(times, false)?;
+                builder.number(per, true)?;
+                for term in terms {
+                    builder.term(term)?;
+                }
+                builder.finish()
+            });
+        prop_oneof![prop::sample::select(Symbol::ALL.to_vec()).prop_map(Unit::sole), compound]
+    }
+
+    #[test]
+    fn words_of_systems_are_their_prefixes() {
+        let words: Vec<_> =
+            SYSTEM_WORDS.iter().map(|(word, system)| (word.to_string(), *system)).collect();
+        for system in System::ALL {
+            assert!(words.contains(&(format!("{} ", system.prefix().to_lowercase()), system)));
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn reads_back_what_it_prints(unit in any_unit()) {
+            let printed = unit.to_string();
+            prop_assert_eq!(Unit::parse(&printed), Ok(unit), "{}", printed);
+        }
     }
 }

@@ -1,0 +1,58 @@
+//! Plans a day and prints its bench sheet: the demo day, or `day book.json orders.json [--json]`.
+
+use std::process::ExitCode;
+use std::{env, fs};
+
+use pourwright::document;
+use pourwright::fault::Faults;
+use pourwright::plan::Plan;
+
+const DEMO_BOOK: &str = include_str!("demo/book.json");
+const DEMO_ORDERS: &str = include_str!("demo/orders.json");
+
+fn main() -> ExitCode {
+    let (options, files): (Vec<String>, Vec<String>) =
+        env::args().skip(1).partition(|argument| argument.starts_with("--"));
+    let known = options.iter().all(|option| option == "--json");
+    let (book, orders) = match files.as_slice() {
+        [] if known => ("the demo book".to_owned(), "the demo orders".to_owned()),
+        [book, orders] if known => (book.clone(), orders.clone()),
+        _ => {
+            eprintln!("Usage: day [book.json orders.json] [--json]");
+            return ExitCode::from(2);
+        }
+    };
+    match run(&book, &orders, files.is_empty(), !options.is_empty()) {
+        Ok(text) => {
+            println!("{text}");
+            ExitCode::SUCCESS
+        }
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run(book: &str, orders: &str, demo: bool, json: bool) -> Result<String, String> {
+    let read = |path: &str, demo_text: &str| {
+        if demo {
+            Ok(demo_text.to_owned())
+        } else {
+            fs::read_to_string(path).map_err(|error| format!("{path}: {error}"))
+        }
+    };
+    let in_file = |path: &str, faults: Faults| {
+        let all: Vec<String> = faults.iter().map(|fault| format!("{path}{fault}")).collect();
+        all.join("\n")
+    };
+    let shop = document::book_from_text(&read(book, DEMO_BOOK)?).map_err(|f| in_file(book, f))?;
+    let day = document::orders_from_text(&read(orders, DEMO_ORDERS)?, &shop)
+        .map_err(|f| in_file(orders, f))?;
+    let plan = Plan::make(&shop, &day).map_err(|f| in_file(orders, f))?;
+    if json {
+        serde_json::to_string_pretty(&plan).map_err(|error| error.to_string())
+    } else {
+        Ok(format!("{plan:#?}"))
+    }
+}
