@@ -53,6 +53,6 @@ fn run(book: &str, orders: &str, demo: bool, json: bool) -> Result<String, Strin
     if json {
         serde_json::to_string_pretty(&plan).map_err(|error| error.to_string())
     } else {
-        Ok(format!("{plan:#?}"))
+        Ok(plan.sheet().to_string())
     }
 }

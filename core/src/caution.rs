@@ -26,6 +26,20 @@ words! {
 }
 
 impl Caution {
+    /// The same in a few words, for the step that it concerns.
+    #[must_use]
+    pub const fn reminder(self) -> &'static str {
+        match self {
+            Self::HotPlastisol => "Hot plastisol burns deep: gloves, sleeves, eyes.",
+            Self::Fumes => "Fumes drawn off; if it smokes, stop and leave.",
+            Self::Water => "Mold and injector bone dry.",
+            Self::DampSalt => "Dry salt only; stir before every load.",
+            Self::Vacuum => "Only a chamber made for vacuum; eyes.",
+            Self::FoodGear => "Never food gear again.",
+            Self::DataSheet => "The supplier's data sheet comes first.",
+        }
+    }
+
     /// What to say.
     #[must_use]
     pub const fn sentence(self) -> &'static str {
@@ -39,9 +53,15 @@ impl Caution {
             Self::Water => {
                 "A drop of water in a mold or pot turns to steam and throws plastisol: everything must be dry."
             }
-            Self::DampSalt => "Salt holds water: dry it first, or it steams in the hot pot. Stir before every load; it settles.",
-            Self::Vacuum => "A cracked or weak vessel collapses under vacuum: use a chamber made for it, and eye protection.",
-            Self::FoodGear => "Cups, spoons and an oven used for plastisol are never used for food again.",
+            Self::DampSalt => {
+                "Salt holds water: dry it first, or it steams in the hot pot. Stir before every load; it settles."
+            }
+            Self::Vacuum => {
+                "A cracked or weak vessel collapses under vacuum: use a chamber made for it, and eye protection."
+            }
+            Self::FoodGear => {
+                "Cups, spoons and an oven used for plastisol are never used for food again."
+            }
             Self::DataSheet => {
                 "The supplier's safety data sheet, local codes and licensed practice come before this sheet."
             }

@@ -106,12 +106,13 @@ impl Recipe {
         for (place, formula) in formulas.iter().enumerate() {
             for dose in &formula.doses {
                 let share = Share::of(dose, formula, &base, materials, system)?;
-                let earlier = shares.iter().position(|(other, material, _)| {
-                    *material == dose.material && *other != place
-                });
+                let earlier = shares
+                    .iter()
+                    .position(|(other, material, _)| *material == dose.material && *other != place);
                 match (earlier, overlap) {
                     (Some(earlier), Overlap::Refuse) => {
-                        let first = shares.get(earlier).and_then(|(place, ..)| formulas.get(*place));
+                        let first =
+                            shares.get(earlier).and_then(|(place, ..)| formulas.get(*place));
                         return Err(FormulaError::DosedTwice {
                             material: materials.get(dose.material)?.name.clone(),
                             first: first.map(|formula| formula.name.clone()).unwrap_or_default(),
@@ -240,12 +241,14 @@ impl Base {
             (Some((_, parts)), _) => parts,
             (None, Some(base)) => Vec::from([(base, BigRational::one())]),
             (None, None) => {
-                let names: Vec<&str> = formulas.iter().map(|formula| formula.name.as_str()).collect();
+                let names: Vec<&str> =
+                    formulas.iter().map(|formula| formula.name.as_str()).collect();
                 return Err(FormulaError::NoBase(names.join(" + ")));
             }
         };
         let volume_per_mass = volume_per_mass(&parts, materials)?;
-        let parts = parts.into_iter().map(|(material, exact)| ingredient(material, exact)).collect();
+        let parts =
+            parts.into_iter().map(|(material, exact)| ingredient(material, exact)).collect();
         Ok(Self { parts, volume_per_mass })
     }
 
@@ -543,7 +546,9 @@ pub enum FormulaError {
         amount: String,
     },
     /// Two readings: as scooped, or the grains alone.
-    #[error("A per cent of base by volume of \"{material}\" in \"{formula}\" can be read two ways.")]
+    #[error(
+        "A per cent of base by volume of \"{material}\" in \"{formula}\" can be read two ways."
+    )]
     PowderByVolumeOfBase {
         /// The powder.
         material: String,

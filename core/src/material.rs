@@ -318,9 +318,7 @@ impl Diagnose for MaterialError {
                 "weigh ten level spoonfuls as you scoop them: \"as_scooped\": \"1.22 g/mL\""
             }
             Property::Drop => "weigh 50 drops: \"drop\": \"0.044 g\"",
-            Property::Expansion => {
-                "take it from the supplier's sheet: \"expansion\": \"7e-4 1/K\""
-            }
+            Property::Expansion => "take it from the supplier's sheet: \"expansion\": \"7e-4 1/K\"",
             Property::SpecificHeat => {
                 "take it from the supplier's sheet: \"specific_heat\": \"1.9 J/(g.K)\""
             }

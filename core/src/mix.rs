@@ -93,6 +93,21 @@ pub enum Assumption {
     NoExpansion(MaterialId),
     /// The drop of this material was never weighed and is taken as UCUM's 1/20 mL.
     PharmacyDrop(MaterialId),
+    /// The shot window of this plastisol is unknown; its shots are reckoned at 20 °C.
+    NoShotWindow(MaterialId),
+}
+
+impl Assumption {
+    /// The material that it is about.
+    #[must_use]
+    pub const fn material(self) -> MaterialId {
+        match self {
+            Self::FusedAsLiquid(id)
+            | Self::NoExpansion(id)
+            | Self::PharmacyDrop(id)
+            | Self::NoShotWindow(id) => id,
+        }
+    }
 }
 
 /// A mass of one material.
@@ -183,10 +198,10 @@ impl Mix {
         if !factor.is_finite() || factor < 0.0 {
             return Err(MixError::BadFactor(factor));
         }
-        let portions = self.portions.iter().map(|portion| Portion {
-            material: portion.material,
-            mass: portion.mass * factor,
-        });
+        let portions = self
+            .portions
+            .iter()
+            .map(|portion| Portion { material: portion.material, mass: portion.mass * factor });
         Ok(Self { portions: portions.collect() })
     }
 
@@ -397,9 +412,7 @@ impl Diagnose for MixError {
             Self::BadFactor(_) => "Use a factor of 0 or more.".into(),
             Self::BadVoids(_) => "State it between 0 and below 1, such as 0.02 for 2 %.".into(),
             Self::Empty | Self::NoBase => "Add the plastisol first.".into(),
-            Self::UnknownMaterial(_) => {
-                "Use a place that the same table of materials gave.".into()
-            }
+            Self::UnknownMaterial(_) => "Use a place that the same table of materials gave.".into(),
             Self::Missing(error) => error.help(),
         }
     }

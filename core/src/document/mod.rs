@@ -4,16 +4,17 @@
 //! are faults; an embedding program keeps its own data in `ext`. All faults of a document are
 //! reported together, each with its path, what was found and what would do.
 
-pub(crate) mod reader;
 pub mod book;
 pub mod orders;
+pub(crate) mod reader;
+mod resolve;
 pub mod starter;
 pub mod text;
 pub mod written;
-mod resolve;
 
 pub use book::{BookDocument, Format};
 pub use orders::OrdersDocument;
+pub use reader::{Ext, Name};
 
 use serde_json::Value;
 

@@ -296,9 +296,7 @@ impl<T: Read> Read for Vec<T> {
         let read: Vec<Option<T>> = items
             .iter()
             .enumerate()
-            .map(|(index, value)| {
-                T::read(&node.child(&index.to_string(), value), faults)
-            })
+            .map(|(index, value)| T::read(&node.child(&index.to_string(), value), faults))
             .collect();
         read.into_iter().collect()
     }

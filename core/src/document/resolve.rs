@@ -17,9 +17,7 @@ use super::orders::{OrderLine, OrdersDocument};
 use super::reader::{Name, nearest, pointer};
 use super::starter;
 use super::written::{Percent, Sourced, Written};
-use crate::book::{
-    Book, Cavities, Injector, Layer, Limits, Mold, Product, Vessel,
-};
+use crate::book::{Book, Cavities, Injector, Layer, Limits, Mold, Product, Vessel};
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::{Dose, Formula, Overlap};
 use crate::material::{Drop, Material, ShotWindow};
@@ -27,8 +25,7 @@ use crate::mix::{MaterialId, Materials};
 use crate::plan::day::{Day, Line, recipe_of};
 use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
 use crate::quantity::{
-    Amount, Dimension, Measurable, Measured, Pressure, Rational, System, Unit,
-    Volume,
+    Amount, Dimension, Measurable, Measured, Pressure, Rational, System, Unit, Volume,
 };
 use crate::water;
 
@@ -144,8 +141,7 @@ pub(super) fn materials(
     system: System,
 ) -> Result<Materials, Faults> {
     let mut resolver = Resolver { system, faults: Vec::new() };
-    let materials =
-        entries.iter().map(|(name, entry)| resolver.material(name, entry)).collect();
+    let materials = entries.iter().map(|(name, entry)| resolver.material(name, entry)).collect();
     match Faults::from_vec(resolver.faults) {
         Some(faults) => Err(faults),
         None => Ok(Materials::new(materials)),
@@ -173,10 +169,10 @@ impl Resolver {
             .collect();
         let molds: Vec<Option<Mold>> =
             document.molds.iter().map(|(name, entry)| self.mold(name, entry)).collect();
-        let altitude =
-            document.altitude.as_ref().and_then(|altitude| {
-                self.keep("/altitude", altitude.to(self.system))
-            });
+        let altitude = document
+            .altitude
+            .as_ref()
+            .and_then(|altitude| self.keep("/altitude", altitude.to(self.system)));
         let bench = self.bench(&document.bench);
         let limits = self.limits(document.limits.as_ref());
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
@@ -313,10 +309,7 @@ impl Resolver {
                 self.fault(
                     "scooped-above-true",
                     &pointer(path, "as_scooped"),
-                    format!(
-                        "\"{}\" is heavier as scooped than its grains are.",
-                        material.name
-                    ),
+                    format!("\"{}\" is heavier as scooped than its grains are.", material.name),
                     "Check the two densities; perhaps they are swapped.".to_owned(),
                 );
             }
@@ -327,7 +320,11 @@ impl Resolver {
         let path = pointer("/formulas", name);
         let per = entry.per;
         if let Some(per) = per {
-            self.check_dimension(&pointer(&path, "per"), &per, &[Dimension::VOLUME, Dimension::MASS]);
+            self.check_dimension(
+                &pointer(&path, "per"),
+                &per,
+                &[Dimension::VOLUME, Dimension::MASS],
+            );
         }
         let base = match &entry.base {
             None => Vec::new(),
@@ -335,17 +332,21 @@ impl Resolver {
                 let found = self.find_material(materials, base, &pointer(&path, "base"));
                 found.and_then(only_base).into_iter().collect()
             }
-            Some(BaseEntry::Blend(parts)) => {
-                self.doses(&pointer(&path, "base"), parts, &[Dimension::VOLUME, Dimension::MASS], materials)
-            }
+            Some(BaseEntry::Blend(parts)) => self.doses(
+                &pointer(&path, "base"),
+                parts,
+                &[Dimension::VOLUME, Dimension::MASS],
+                materials,
+            ),
         };
-        let doses =
-            self.doses(&pointer(&path, "doses"), &entry.doses, &super::written::DOSE_DIMENSIONS, materials);
+        let doses = self.doses(
+            &pointer(&path, "doses"),
+            &entry.doses,
+            &super::written::DOSE_DIMENSIONS,
+            materials,
+        );
         if per.is_none() && doses.iter().any(|dose| dose.amount.basis().is_none()) {
-            self.keep::<(), _>(
-                &path,
-                Err(crate::formula::FormulaError::NoPer(name.to_owned())),
-            );
+            self.keep::<(), _>(&path, Err(crate::formula::FormulaError::NoPer(name.to_owned())));
         }
         Formula { name: name.to_owned(), per, base, doses }
     }
@@ -786,7 +787,8 @@ impl Resolver {
                 self.fault(
                     "pieces-or-packs",
                     path,
-                    "It must say how many: either \"pieces\", or \"packs\" with \"pack_of\".".to_owned(),
+                    "It must say how many: either \"pieces\", or \"packs\" with \"pack_of\"."
+                        .to_owned(),
                     "Write \"pieces\": 24, or \"packs\": 3, \"pack_of\": 8.".to_owned(),
                 );
                 None

@@ -136,8 +136,7 @@ impl<'de> Visitor<'de> for Tree<'_> {
         let mut fields = Map::new();
         while let Some(key) = map.next_key::<String>()? {
             let path = Path::Key(self.path, &key);
-            let value =
-                map.next_value_seed(Tree { path: &path, duplicates: self.duplicates })?;
+            let value = map.next_value_seed(Tree { path: &path, duplicates: self.duplicates })?;
             if fields.contains_key(&key) {
                 let mut found = self
                     .duplicates

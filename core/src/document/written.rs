@@ -111,11 +111,11 @@ fn read_amount<T>(
             fields.close(faults);
             keep(parse(&format!("{} {}", value?, unit?)), node, faults)
         }
-        Value::Number(number) => {
-            keep(parse(&number.to_string()), node, faults)
-        }
+        Value::Number(number) => keep(parse(&number.to_string()), node, faults),
         _ => {
-            faults.push(node.mismatch("an amount in double quotes, such as \"1/4 cup\" or \"12.5 g\""));
+            faults.push(
+                node.mismatch("an amount in double quotes, such as \"1/4 cup\" or \"12.5 g\""),
+            );
             None
         }
     }
@@ -290,7 +290,8 @@ impl Read for Percent {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         let read = node.value.as_str().and_then(Self::parse);
         if read.is_none() {
-            faults.push(node.mismatch("a share from 0 % to 100 % in double quotes, such as \"3 %\""));
+            faults
+                .push(node.mismatch("a share from 0 % to 100 % in double quotes, such as \"3 %\""));
         }
         read
     }

@@ -144,10 +144,8 @@ impl Pooled {
 
     fn add(&mut self, index: usize, line: &Line, layers: Vec<(usize, f64)>, book: &Book) {
         let mold = line.product.mold;
-        let found = self
-            .batches
-            .iter_mut()
-            .position(|batch| batch.mold == mold && batch.layers == layers);
+        let found =
+            self.batches.iter_mut().position(|batch| batch.mold == mold && batch.layers == layers);
         let place = found.unwrap_or_else(|| {
             let shapes = book.molds.get(mold).map_or(0, |mold| mold.cavities.len());
             self.batches.push(Batch {
@@ -172,9 +170,8 @@ impl DayRecipe {
         let unit = recipe.for_base(Mass::from_si(1.0))?;
         let window = shot_window(&recipe, book)?;
         let hot_at = window.map_or_else(reference_temperature, |window| window.middle());
-        let density = |at: ThermodynamicTemperature| {
-            unit.density(&book.materials, Phase::Fused, at, 0.0)
-        };
+        let density =
+            |at: ThermodynamicTemperature| unit.density(&book.materials, Phase::Fused, at, 0.0);
         let melt = Melt {
             hot: density(hot_at)?,
             cold: density(reference_temperature())?,

@@ -10,7 +10,7 @@ use super::{Note, Plan, PlannedLine, Pot, text};
 use crate::book::Book;
 use crate::caution::Caution;
 use crate::fault::{Fault, Faults};
-use crate::material::{Kind, Property};
+use crate::material::Kind;
 use crate::mix::{Assumption, Materials};
 use crate::quantity::Mass;
 
@@ -32,8 +32,7 @@ impl Plan {
             return Err(faults);
         }
         let shots: Vec<Shots> = shots.into_iter().flatten().collect();
-        let workshop =
-            Workshop { book, recipes: &recipes, batches: &batches, shots: &shots };
+        let workshop = Workshop { book, recipes: &recipes, batches: &batches, shots: &shots };
         let (pots, mut assumptions) = workshop.pots()?;
         assumptions.extend(assumed(&recipes, &book.materials));
         let lines = day
@@ -60,11 +59,7 @@ struct Assigned {
     batches: Vec<usize>,
 }
 
-fn keep<T>(
-    result: Result<T, PotError>,
-    batch: &Batch,
-    faults: &mut Vec<Fault>,
-) -> Option<T> {
+fn keep<T>(result: Result<T, PotError>, batch: &Batch, faults: &mut Vec<Fault>) -> Option<T> {
     result.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()
 }
 
@@ -181,15 +176,15 @@ impl Workshop<'_> {
         let batch = self.batches.iter().position(|batch| batch.lines.contains(&index));
         let mold = self.book.molds.get(line.product.mold);
         let cavities = mold.and_then(|mold| mold.cavities.get(line.shape));
-        let piece = batch
-            .and_then(|batch| self.shots.get(batch))
-            .zip(cavities)
-            .map_or(Mass::default(), |(shots, cavities)| {
+        let piece = batch.and_then(|batch| self.shots.get(batch)).zip(cavities).map_or(
+            Mass::default(),
+            |(shots, cavities)| {
                 shots
                     .layers
                     .iter()
                     .fold(Mass::default(), |sum, layer| sum + layer.mass.piece(cavities.volume))
-            });
+            },
+        );
         PlannedLine {
             order: line.order.clone(),
             what: self.what(line),
@@ -220,7 +215,8 @@ impl Workshop<'_> {
             .layers
             .iter()
             .map(|layer| {
-                let names = layer.formulas.iter().filter_map(|&index| self.book.formulas.get(index));
+                let names =
+                    layer.formulas.iter().filter_map(|&index| self.book.formulas.get(index));
                 names.map(|formula| formula.name.as_str()).collect::<Vec<_>>().join(" + ")
             })
             .collect();
@@ -260,56 +256,47 @@ impl PotDraft {
     }
 }
 
-/// What the day's recipes had to assume, each once.
+/// What the day's recipes had to assume: one note a kind, with the materials it concerns.
 fn assumed(recipes: &[DayRecipe], materials: &Materials) -> Vec<Note> {
     let mut all: Vec<Assumption> =
         recipes.iter().flat_map(|recipe| recipe.assumptions.iter().copied()).collect();
+    for recipe in recipes.iter().filter(|recipe| recipe.window.is_none()) {
+        all.extend(recipe.recipe.base().iter().map(|part| Assumption::NoShotWindow(part.material)));
+    }
     all.sort_unstable();
     all.dedup();
-    let mut notes: Vec<Note> =
-        all.iter().filter_map(|assumption| assumption_note(*assumption, materials)).collect();
-    let windows = recipes.iter().filter(|recipe| recipe.window.is_none());
-    let mut cold: Vec<&str> = windows
-        .flat_map(|recipe| recipe.recipe.base())
-        .filter_map(|part| materials.get(part.material).ok())
-        .map(|material| material.name.as_str())
-        .collect();
-    cold.sort_unstable();
-    cold.dedup();
-    for material in cold {
-        notes.push(Note {
-            code: "no-shot-window".to_string(),
-            message: format!(
-                "The {} of \"{material}\" is not known: its shots are reckoned at 20 °C, a little heavier than they are.",
-                Property::ShotWindow
-            ),
-        });
-    }
-    notes
+    let kinds = all.chunk_by(|a, b| core::mem::discriminant(a) == core::mem::discriminant(b));
+    kinds.filter_map(|kind| assumption_note(kind, materials)).collect()
 }
 
-fn assumption_note(assumption: Assumption, materials: &Materials) -> Option<Note> {
-    let name = |id| materials.get(id).ok().map(|material| material.name.as_str());
-    let (code, message) = match assumption {
-        Assumption::FusedAsLiquid(id) => (
+fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<Note> {
+    let names: Vec<&str> = assumptions
+        .iter()
+        .filter_map(|assumption| materials.get(assumption.material()).ok())
+        .map(|material| material.name.as_str())
+        .collect();
+    let names = names.join(", ");
+    let (code, message) = match assumptions.first()? {
+        Assumption::FusedAsLiquid(_) => (
             "fused-as-liquid",
-            format!(
-                "The fused density of \"{}\" is not known; pieces are weighed with its liquid one.",
-                name(id)?
-            ),
+            format!("Fused density not known of {names}: pieces are weighed with the liquid one."),
         ),
-        Assumption::NoExpansion(id) => (
+        Assumption::NoExpansion(_) => (
             "no-expansion",
             format!(
-                "The expansion of \"{}\" is not known and taken as none: shots are reckoned a little too heavy.",
-                name(id)?
+                "Expansion not known of {names}: taken as none, so that shots are reckoned a little heavy."
             ),
         ),
-        Assumption::PharmacyDrop(id) => (
+        Assumption::PharmacyDrop(_) => (
             "pharmacy-drop",
             format!(
-                "The drop of \"{}\" was never weighed and is taken as 1/20 mL; it may be a third off. Weigh 50 drops.",
-                name(id)?
+                "Drop never weighed of {names}: taken as 1/20 mL, which may be a third off. Weigh 50 drops."
+            ),
+        ),
+        Assumption::NoShotWindow(_) => (
+            "no-shot-window",
+            format!(
+                "Shot window not known of {names}: shots are reckoned at 20 °C, a little heavy."
             ),
         ),
     };

@@ -23,8 +23,8 @@ mod spoons;
 use alloc::vec;
 use alloc::vec::Vec;
 
-use crate::words::words;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
+use crate::words::words;
 use bench::{positive, ratio_floor};
 use spoons::{Aim, BILLIONTH, Combination, Start, parts_per_billion};
 
@@ -133,12 +133,17 @@ pub struct Choice {
 }
 
 impl Choice {
-    /// A cup filled to a mark, where `mass` was chosen so that it is just that.
-    pub(super) fn to_the_mark(cup: usize, mark: u32, mass: Mass) -> Self {
+    /// A cup filled to a mark, where `mass` was chosen so that it is just that; the other ways are
+    /// those of `choice`.
+    pub(super) fn to_the_mark(cup: usize, mark: u32, mass: Mass, choice: Option<Self>) -> Self {
         let steps = vec![Step::Fill { cup, mark, times: 1 }];
         let deviation = Ratio::from(0.0);
         let best = Measure { tool: Tool::Cup, steps, mass, deviation, acts: 1, within: true };
-        Self { best, others: Vec::new() }
+        let others = choice.into_iter().flat_map(|choice| {
+            let chosen = core::iter::once(choice.best);
+            chosen.chain(choice.others).filter(|other| other.tool != Tool::Cup)
+        });
+        Self { best, others: others.collect() }
     }
 }
 

@@ -6,6 +6,7 @@ mod make;
 pub mod measures;
 mod pot;
 pub mod sequence;
+pub mod sheet;
 mod shown;
 mod text;
 mod weigh;
@@ -135,16 +136,24 @@ part! {
         pub kind: Kind,
         /// What the formula wants.
         pub wanted: Shown<Mass>,
-        /// The tool chosen for it.
+        /// The way chosen.
+        pub best: Way,
+        /// The same by the other tools of the bench, where they keep the tolerance.
+        pub others: Vec<Way>,
+    }
+}
+
+part! {
+    /// A way to measure a material.
+    pub struct Way {
+        /// With which tool.
         pub tool: Tool,
-        /// What to measure with it.
+        /// What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`.
         pub measure: String,
         /// What that gives.
         pub gives: Shown<Mass>,
-        /// How far the dose is then off, relative to the base that is really in the cup.
+        /// How far the material is then off, as a share of all of it that is in the mix.
         pub off: Shown<Ratio>,
-        /// The same by another tool.
-        pub or: Option<String>,
     }
 }
 

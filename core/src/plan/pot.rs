@@ -41,8 +41,10 @@ pub(super) fn shots(batch: &Batch, recipes: &[DayRecipe], book: &Book) -> Result
         .map(|(cavities, &pieces)| Wanted { pieces, cavities: cavities.count })
         .collect();
     let rate = mold.rejects.unwrap_or(book.limits.rejects);
-    let rejects = (rate > 0.0)
-        .then(|| Rejects { rate: Ratio::from(rate), confidence: Ratio::from(book.limits.confidence) });
+    let rejects = (rate > 0.0).then(|| Rejects {
+        rate: Ratio::from(rate),
+        confidence: Ratio::from(book.limits.confidence),
+    });
     let shots = batch::shots(&wanted, rejects)?;
     let layers = batch.layers.iter().map(|&(recipe, share)| {
         let recipe = recipes.get(recipe).ok_or(PotError::Lost)?;
@@ -128,7 +130,8 @@ impl Workshop<'_> {
             .collect::<Result<_, _>>()?;
         let mut cups: Vec<usize> = (0..self.book.tools.cups().len()).collect();
         cups.sort_by(|&a, &b| {
-            let holds = |cup: usize| self.book.tools.cups().get(cup).map_or(0.0, |cup| cup.capacity.si());
+            let holds =
+                |cup: usize| self.book.tools.cups().get(cup).map_or(0.0, |cup| cup.capacity.si());
             holds(a).total_cmp(&holds(b))
         });
         let mut last = PotError::Lost;
@@ -204,39 +207,36 @@ impl Workshop<'_> {
         let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
         let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
 
-        let mut notes = Vec::new();
-        let mut least = self.least_pot(first);
         let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
-        if least > need {
-            notes.push(raised(name, "the least that the oven heats evenly", least));
-        }
+        let even = self.least_pot(first);
+        let mut why = (even > need).then(|| "the oven heats no less evenly".to_string());
+        let wanted = if even > need { even } else { need };
+        let mut measured = steps.measure(wanted, base_fraction, base_density)?;
         loop {
-            let wanted = if least > need { least } else { need };
-            let measured = steps.measure(wanted, base_fraction, base_density)?;
             let sequence = self.sequence(parts, holds, vessel, measured.mix)?;
             match self.weigh_all(&sequence, parts, materials, cup, &measured) {
                 Ok(lists) => {
                     let pot = self.pot(name, cup, parts, sequence, lists)?;
-                    return Ok(Built { pot, notes });
+                    let notes = why.map(|why| raised(name, &why, need, measured.mix));
+                    return Ok(Built { pot, notes: notes.into_iter().collect() });
                 }
-                Err(WeighError::Measure { material, tolerance, error, factor }) => {
-                    let factor = factor.filter(|factor| *factor > 1.0);
-                    let Some(factor) = factor else {
+                Err(WeighError::Measure { material, tolerance, error }) => {
+                    if error.least().is_none() {
                         return Err(PotError::Measure { material, error });
-                    };
-                    // A little more than the least, so that rounding does not fall short of it.
-                    let raise = measured.mix * factor * (1.0 + 1e-9);
-                    let steps_up = steps.measure(raise, base_fraction, base_density);
-                    if let Err(BatchError::AboveMarks { .. }) = steps_up {
-                        return Err(PotError::TooSmallToDose { material, tolerance, least: raise, error });
                     }
-                    least = raise;
-                    notes.retain(|note: &Note| note.code != "pot-raised");
-                    let why = format!(
-                        "the least in which the bench doses \"{material}\" to {}",
+                    // One mark more: the least that works need not be one that works for every amount above it.
+                    let more =
+                        (measured.base_volume + marks.mark * 0.5) * base_density / base_fraction;
+                    measured = match steps.measure(more, base_fraction, base_density) {
+                        Err(BatchError::AboveMarks { .. }) => {
+                            return Err(PotError::TooSmallToDose { material, tolerance, error });
+                        }
+                        measured => measured?,
+                    };
+                    why = Some(format!(
+                        "the bench doses \"{material}\" to {} in no less",
                         text::percent(Ratio::from(tolerance)).text
-                    );
-                    notes.push(raised(name, &why, least));
+                    ));
                 }
                 Err(WeighError::Mix(error)) => return Err(error.into()),
             }
@@ -292,7 +292,9 @@ impl Workshop<'_> {
                 })
                 .collect();
             let base_mark = match (index, part.recipe.recipe.base()) {
-                (0, [base]) => self.mark(cup, measured.base_volume).map(|mark| (base.material, cup, mark)),
+                (0, [base]) => {
+                    self.mark(cup, measured.base_volume).map(|mark| (base.material, cup, mark))
+                }
                 _ => None,
             };
             lists.push(weigh::list(&additions, base_mark, self.book)?);
@@ -346,7 +348,7 @@ impl Workshop<'_> {
         let capacity = self.book.tools.cups().get(cup).map(|cup| cup.capacity).unwrap_or_default();
         Ok(Pot {
             pot: name.to_string(),
-            cup: text::volume(capacity, system),
+            cup: text::cup(capacity, system),
             stages,
             lost: text::mass(kept + sequence.film),
             left_over: text::mass(sequence.left),
@@ -434,12 +436,13 @@ impl Workshop<'_> {
     }
 }
 
-fn raised(pot: &str, why: &str, least: Mass) -> Note {
+fn raised(pot: &str, why: &str, need: Mass, mix: Mass) -> Note {
     Note {
         code: "pot-raised".to_string(),
         message: format!(
-            "Pot {pot} is larger than its orders need: {why} is {}.",
-            text::mass(least).text
+            "Pot {pot} is {} where its orders need {}: {why}.",
+            text::mass(mix).text,
+            text::mass(need).text
         ),
     }
 }
@@ -453,7 +456,7 @@ pub(super) enum PotError {
     Lost,
     /// Even the whole cup is too small to dose a material.
     #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
-    TooSmallToDose { material: String, tolerance: f64, least: Mass, error: MeasureError },
+    TooSmallToDose { material: String, tolerance: f64, error: MeasureError },
     /// No tool measures a material.
     #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, error: MeasureError },
@@ -508,9 +511,9 @@ impl Diagnose for PotError {
     fn help(&self) -> Cow<'static, str> {
         match self {
             Self::Lost => "Please report it with the book and the orders.".into(),
-            Self::TooSmallToDose { material, least, .. } => format!(
-                "A pot of {} would do: use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
-                text::mass(*least).text
+            Self::TooSmallToDose { material, error, .. } => format!(
+                "{} Use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
+                error.help()
             )
             .into(),
             Self::Measure { error, .. } => error.help(),
@@ -530,7 +533,9 @@ pub(super) fn letter(index: usize) -> String {
     let mut letters: Vec<u8> = Vec::new();
     let mut rest = index;
     loop {
-        letters.push(b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)));
+        letters.push(
+            b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)),
+        );
         match rest.checked_div(26).unwrap_or(0).checked_sub(1) {
             Some(next) => rest = next,
             None => break,

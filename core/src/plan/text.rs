@@ -6,7 +6,7 @@ use alloc::string::{String, ToString};
 use super::{Showable, Shown};
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Measurable, Ratio, Rational, System,
-    ThermodynamicTemperature, Unit, Volume, nearest_household, nearest_multiple,
+    ThermodynamicTemperature, Unit, Volume, nearest_fraction, nearest_household, nearest_multiple,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -24,8 +24,8 @@ fn step(denominator: i128, unit: Unit) -> Result<Amount, AmountError> {
 }
 
 fn nearest<Q: Showable>(quantity: Q, denominator: i128, unit: Unit) -> String {
-    let amount = step(denominator, unit)
-        .and_then(|step| nearest_multiple(quantity, step, System::Metric));
+    let amount =
+        step(denominator, unit).and_then(|step| nearest_multiple(quantity, step, System::Metric));
     or_plain(amount, quantity)
 }
 
@@ -35,17 +35,29 @@ pub(super) fn mass(mass: Mass) -> Shown<Mass> {
     Shown::new(mass, nearest(mass, denominator, Unit::GRAM))
 }
 
-/// A volume in household measure.
-pub(super) fn volume(volume: Volume, system: System) -> Shown<Volume> {
+/// The volume of a cup: `2 cup`.
+pub(super) fn cup(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, household(volume, system))
+}
+
+/// A volume to a milliliter, and to the nearest eighth of a cup: `305 mL (1 1/4 cup)`.
+pub(super) fn volume(volume: Volume, system: System) -> Shown<Volume> {
+    let milliliters = nearest(volume, 1, Unit::MILLILITER);
+    let text = match nearest_fraction(volume, Unit::CUP, &[1, 2, 4, 8], system) {
+        Ok(cups) if !cups.value().is_zero() => format!("{milliliters} ({cups})"),
+        _ => milliliters,
+    };
+    Shown::new(volume, text)
 }
 
 /// A volume in household measure where one fits within 1 in 1000, else in milliliters.
 pub(super) fn household(volume: Volume, system: System) -> String {
     let amount = nearest_household(volume, system, Ratio::from(1e-3));
-    let fits = amount.as_ref().ok().and_then(|amount| amount.to::<Volume>(system).ok()).is_some_and(
-        |rounded| (rounded.si() - volume.si()).abs() <= 1e-3 * volume.si(),
-    );
+    let fits = amount
+        .as_ref()
+        .ok()
+        .and_then(|amount| amount.to::<Volume>(system).ok())
+        .is_some_and(|rounded| (rounded.si() - volume.si()).abs() <= 1e-3 * volume.si());
     if fits { or_plain(amount, volume) } else { nearest(volume, 10, Unit::MILLILITER) }
 }
 

@@ -4,13 +4,13 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::measures::{Bench, Choice, Manner, MeasureError, Step};
+use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step};
 use super::text;
-use super::{Shown, Weigh};
+use super::{Shown, Way, Weigh};
 use crate::book::Book;
 use crate::material::Material;
 use crate::mix::MaterialId;
-use crate::quantity::{Mass, Measurable, Ratio, System};
+use crate::quantity::{Mass, Ratio, System};
 
 /// What goes in at a stage, and what is there of it before.
 #[derive(Debug, Clone, Copy)]
@@ -22,8 +22,8 @@ pub(super) struct Addition {
     pub(super) total: Mass,
 }
 
-/// The weigh list for `additions`; the base of a single plastisol is measured to `base_mark` of
-/// cup `cup` where that is given.
+/// The weigh list for `additions`; the base of a single plastisol is measured to `base_mark`, a
+/// mark of a cup, where that is given.
 pub(super) fn list(
     additions: &[Addition],
     base_mark: Option<(MaterialId, usize, u32)>,
@@ -32,13 +32,13 @@ pub(super) fn list(
     let mut list = Vec::new();
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
-        let choice = match base_mark {
-            Some((base, cup, mark)) if base == addition.material => {
-                Choice::to_the_mark(cup, mark, addition.wanted)
-            }
-            _ => choose(material, addition.wanted, book)?,
-        };
-        list.push(entry(material, addition, &choice, book));
+        let mut choice = choose(material, addition.wanted, book);
+        if let Some((base, cup, mark)) = base_mark
+            && base == addition.material
+        {
+            choice = Ok(Choice::to_the_mark(cup, mark, addition.wanted, choice.ok()));
+        }
+        list.push(entry(material, addition, &choice?, book));
     }
     list.sort_by_key(|weigh| weigh.kind);
     Ok(list)
@@ -51,29 +51,27 @@ fn choose(material: &Material, wanted: Mass, book: &Book) -> Result<Choice, Weig
         by_volume: material.by_volume(purpose).ok().map(crate::material::ByVolume::density),
         drop: material.drop_mass(purpose).ok(),
     };
-    book.tools.measure(wanted, &manner, Ratio::from(tolerance)).map_err(|error| {
-        let factor = error.least().map(|least| (least / wanted).si());
-        WeighError::Measure { material: material.name.clone(), tolerance, error, factor }
-    })
+    book.tools
+        .measure(wanted, &manner, Ratio::from(tolerance))
+        .map_err(|error| WeighError::Measure { material: material.name.clone(), tolerance, error })
 }
 
 fn entry(material: &Material, addition: &Addition, choice: &Choice, book: &Book) -> Weigh {
-    let system = book.system;
-    let best = &choice.best;
-    let off = (best.mass - addition.wanted) / addition.total;
-    let or = choice.others.iter().find(|other| other.within).map(|other| {
-        let off = (other.mass - addition.wanted) / addition.total;
-        format!("{} ({})", steps(&other.steps, &book.tools, system), text::signed_percent(off))
-    });
+    let way = |measure: &Measure| {
+        let off = (measure.mass - addition.wanted) / addition.total;
+        Way {
+            tool: measure.tool,
+            measure: steps(&measure.steps, &book.tools, book.system),
+            gives: text::mass(measure.mass),
+            off: Shown::new(off, text::signed_percent(off)),
+        }
+    };
     Weigh {
         material: material.name.clone(),
         kind: material.kind,
         wanted: text::mass(addition.wanted),
-        tool: best.tool,
-        measure: steps(&best.steps, &book.tools, system),
-        gives: text::mass(best.mass),
-        off: Shown::new(off, text::signed_percent(off)),
-        or,
+        best: way(&choice.best),
+        others: choice.others.iter().filter(|other| other.within).map(way).collect(),
     }
 }
 
@@ -106,13 +104,7 @@ fn one_step(step: &Step, tools: &Bench, system: System) -> String {
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum WeighError {
     /// No tool measures a material well enough.
-    Measure {
-        material: String,
-        tolerance: f64,
-        error: MeasureError,
-        /// How much more of it would do, where the bench can do it at all.
-        factor: Option<f64>,
-    },
+    Measure { material: String, tolerance: f64, error: MeasureError },
     /// A material is not in the table.
     Mix(crate::mix::MixError),
 }

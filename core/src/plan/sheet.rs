@@ -1,0 +1,300 @@
+//! The bench sheet: a plan as text that a person tapes to the wall, 80 columns wide.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use core::fmt;
+
+use super::measures::Tool;
+use super::{Draw, Plan, PlannedLine, Pot, Stage, Way, Weigh};
+use crate::caution::Caution;
+use crate::material::Kind;
+
+const WIDTH: usize = 80;
+/// Columns of the spoon measures in a weigh list.
+const SPOONS: usize = 26;
+
+/// The sheet of a plan, by `Display`.
+#[derive(Debug, Clone, Copy)]
+pub struct Sheet<'a>(&'a Plan);
+
+impl Plan {
+    /// The bench sheet, as text by its `Display`.
+    #[must_use]
+    pub const fn sheet(&self) -> Sheet<'_> {
+        Sheet(self)
+    }
+}
+
+impl fmt::Display for Sheet<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let plan = self.0;
+        let mut page = Page::default();
+        let title = plan
+            .day
+            .as_ref()
+            .map_or_else(|| "BENCH SHEET".to_string(), |day| format!("BENCH SHEET  {day}"));
+        page.ends(&title, plan.shop.as_deref().unwrap_or_default());
+        page.rule('=');
+        page.orders(&plan.lines);
+        for pot in &plan.pots {
+            page.pot(pot);
+        }
+        page.notes(plan);
+        f.write_str(page.text.trim_end())
+    }
+}
+
+/// Lines of text under construction.
+#[derive(Default)]
+struct Page {
+    text: String,
+}
+
+impl Page {
+    fn line(&mut self, line: &str) {
+        self.text.push_str(line.trim_end());
+        self.text.push('\n');
+    }
+
+    fn rule(&mut self, mark: char) {
+        let rule: String = core::iter::repeat_n(mark, WIDTH).collect();
+        self.line(&rule);
+    }
+
+    /// `left` at the left margin and `right` at the right one, on two lines where one is too short.
+    fn ends(&mut self, left: &str, right: &str) {
+        let room = WIDTH.saturating_sub(left.chars().count());
+        if right.chars().count() < room {
+            self.line(&format!("{left}{right:>room$}"));
+        } else {
+            self.line(left);
+            self.line(&format!("{right:>WIDTH$}"));
+        }
+    }
+
+    /// `text` broken between words, its first line after `lead`, the others below its end.
+    fn wrapped(&mut self, lead: &str, text: &str) {
+        let indent = lead.chars().count();
+        let mut line = lead.to_string();
+        let mut filled = indent;
+        for word in text.split(' ') {
+            let length = word.chars().count();
+            if filled > indent && filled.saturating_add(length).saturating_add(1) > WIDTH {
+                self.line(&line);
+                line = core::iter::repeat_n(' ', indent).collect();
+                filled = indent;
+            }
+            if filled > indent {
+                line.push(' ');
+                filled = filled.saturating_add(1);
+            }
+            line.push_str(word);
+            filled = filled.saturating_add(length);
+        }
+        self.line(&line);
+    }
+
+    fn step(&mut self, text: &str) {
+        self.wrapped("[ ] ", text);
+    }
+
+    fn detail(&mut self, text: &str) {
+        self.wrapped("    ", text);
+    }
+
+    fn caution(&mut self, caution: Caution) {
+        self.wrapped("  ! ", caution.reminder());
+    }
+
+    fn orders(&mut self, lines: &[PlannedLine]) {
+        self.line("");
+        self.line(&format!(
+            "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<6} {}",
+            "order", "what", "pieces", "mold", "weighs", "pots", "due"
+        ));
+        for line in lines {
+            let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
+            let what = format!("{}{shape}", line.what);
+            let due = line.promised.as_deref().and_then(|date| date.get(5..)).unwrap_or_default();
+            let row = format!(
+                "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<6} {due}",
+                cut(&line.order, 7),
+                cut(&what, 29),
+                line.pieces,
+                cut(&line.mold, 12),
+                line.piece.text,
+                line.pots.join(" ")
+            );
+            self.line(&row);
+            if let (Some(packs), Some(each)) = (line.packs, line.pack_of) {
+                self.line(&format!("{:<8}  {packs} packs of {each}", ""));
+            }
+        }
+    }
+
+    fn pot(&mut self, pot: &Pot) {
+        self.line("");
+        self.ends(
+            &format!("POT {}", pot.pot),
+            &format!("{} cup", pot.cup.text.replace(" cup", "-cup")),
+        );
+        self.rule('-');
+        for (index, stage) in pot.stages.iter().enumerate() {
+            self.stage(stage, index == 0);
+        }
+        self.detail(&format!(
+            "Left over: {} in the cup and {} of sprues. Lost to cup and injector: {}.",
+            pot.left_over.text, pot.sprues.text, pot.lost.text
+        ));
+    }
+
+    fn stage(&mut self, stage: &Stage, first: bool) {
+        let formulas = stage.formulas.join(" + ");
+        if first {
+            self.step(&format!("{formulas}: measure the base to the mark, then stir in the rest."));
+        } else {
+            self.step(&format!("Now {formulas}: add to what is in the cup, and stir."));
+        }
+        if stage.weigh.iter().any(|weigh| weigh.kind == Kind::Salt) {
+            self.caution(Caution::DampSalt);
+        }
+        self.weigh_list(&stage.weigh);
+        self.detail(&format!(
+            "The cup then holds {}, {} cold. Finished density {}.",
+            stage.holds.text, stage.fills.text, stage.density.text
+        ));
+        if first {
+            self.step("Let the air out (degas) before heating.");
+        }
+        let again = if first { "Heat" } else { "Heat again" };
+        match (&stage.shoot_from, &stage.shoot_to) {
+            (Some(from), Some(to)) => self.step(&format!(
+                "{again} in short bursts, stirring and taking the temperature between, to {} at least and {} at most.",
+                from.text, to.text
+            )),
+            _ => self.step(&format!(
+                "{again} in short bursts, stirring and taking the temperature between, to what the supplier states.",
+            )),
+        }
+        self.caution(Caution::HotPlastisol);
+        self.caution(Caution::Fumes);
+        for draw in &stage.draws {
+            self.draw(draw);
+        }
+    }
+
+    fn weigh_list(&mut self, list: &[Weigh]) {
+        self.line(&format!(
+            "      {:<16} {:<SPOONS$}{:>7}  {:>10}{:>8}",
+            "", "cups, spoons, drops", "off", "balance", "off"
+        ));
+        for weigh in list {
+            let ways = || core::iter::once(&weigh.best).chain(&weigh.others);
+            let by_balance = ways().find(|way| way.tool == Tool::Balance);
+            let by_measure = ways().find(|way| way.tool != Tool::Balance);
+            let marked = |way: Option<&Way>| match way {
+                Some(way) if *way == weigh.best => format!("*{}", way.measure),
+                Some(way) => format!(" {}", way.measure),
+                None => " -".to_string(),
+            };
+            let off = |way: Option<&Way>| way.map(|way| way.off.text.clone()).unwrap_or_default();
+            let mut measures = broken(&marked(by_measure), SPOONS).into_iter();
+            self.line(&format!(
+                "      {:<16} {:<SPOONS$}{:>7}  {:>10}{:>8}",
+                cut(&weigh.material, 16),
+                measures.next().unwrap_or_default(),
+                off(by_measure),
+                marked(by_balance),
+                off(by_balance),
+            ));
+            for more in measures {
+                self.line(&format!("      {:<16}  {more}", ""));
+            }
+        }
+    }
+
+    fn draw(&mut self, draw: &Draw) {
+        let loads = match (draw.loads, draw.shots_per_load) {
+            (1, _) => "one load".to_string(),
+            (loads, 1) => format!("{loads} loads, one shot each"),
+            (loads, shots) => format!("{loads} loads of {shots} shots"),
+        };
+        let with = match draw.together_with.as_slice() {
+            [] => String::new(),
+            pots => format!(
+                ", together with pot {} (both hot at once; this layer is {} of the piece)",
+                pots.join(" and "),
+                draw.share.text
+            ),
+        };
+        self.step(&format!(
+            "Shoot {}: {} shots of {} in {loads}{with}.",
+            draw.mold, draw.shots, draw.per_shot.text
+        ));
+        self.caution(Caution::Water);
+        for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
+            let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
+            self.detail(&format!(
+                "{shape}{} ordered, {} made; each {} ({} to {}).",
+                pieces.ordered, pieces.made, pieces.weighs.text, pieces.from.text, pieces.to.text
+            ));
+            if pieces.sinks_in {
+                self.detail("The sprue cannot feed these: they sink in. Top off or hold longer.");
+            }
+        }
+        if draw.spare_shots > 0 {
+            self.detail(&format!("The rest is enough for {} more shots.", draw.spare_shots));
+        }
+    }
+
+    fn notes(&mut self, plan: &Plan) {
+        self.line("");
+        self.rule('=');
+        self.wrapped(
+            "* ",
+            "the way with the least handling that keeps the tolerance; one way is enough.",
+        );
+        if !plan.assumptions.is_empty() {
+            self.line("");
+            self.line("TO KNOW");
+            for note in &plan.assumptions {
+                self.wrapped("  - ", &note.message);
+            }
+        }
+        self.line("");
+        self.line("CAUTIONS");
+        for caution in &plan.cautions {
+            self.wrapped("  ! ", caution.sentence());
+        }
+    }
+}
+
+/// `text` in at most `width` columns.
+fn cut(text: &str, width: usize) -> String {
+    if text.chars().count() <= width {
+        return text.to_string();
+    }
+    let mut short: String = text.chars().take(width.saturating_sub(1)).collect();
+    short.push('…');
+    short
+}
+
+/// `text` broken before a `+` into lines of less than `width` columns.
+fn broken(text: &str, width: usize) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
+    for (index, part) in text.split(" + ").enumerate() {
+        let part = if index == 0 { part.to_string() } else { format!("+ {part}") };
+        match lines.last_mut() {
+            Some(line)
+                if line.chars().count().saturating_add(part.chars().count()).saturating_add(1)
+                    < width =>
+            {
+                line.push(' ');
+                line.push_str(&part);
+            }
+            _ => lines.push(part),
+        }
+    }
+    lines
+}
