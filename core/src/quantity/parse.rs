@@ -7,6 +7,7 @@ use super::error::quoted;
 use super::symbol::{AMBIGUOUS, HOUSEHOLD_CODES, MatchCase, SYSTEM_WORDS, Size, Symbol};
 use super::unit::{Term, UnitBuilder};
 use super::{Amount, AmountError, Basis, By, Rational, Share, System, Unit};
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -555,22 +556,32 @@ enum Found {
     Unknown,
 }
 
-/// Finds a symbol by its spelling.
-fn look_up(name: &str) -> Found {
-    if let Some(symbol) = plain(name) {
+/// Finds a symbol by its spelling; runs of space and the points of abbreviations do not count.
+fn look_up(written: &str) -> Found {
+    let name = without_points(written);
+    if let Some(symbol) = plain(&name) {
         return Found::Known(symbol, None);
     }
     if let Some((_, symbol, system)) = HOUSEHOLD_CODES.iter().find(|(code, ..)| *code == name) {
         return Found::Known(*symbol, Some(*system));
     }
-    if let Some((symbol, system)) = with_system(name) {
+    if let Some((symbol, system)) = with_system(&name) {
         return Found::Known(symbol, Some(system));
     }
     let ambiguous = AMBIGUOUS.iter().find(|(spelling, case, _)| match case {
-        MatchCase::Exact => same_words(name, spelling, |a, b| a == b),
-        MatchCase::Any => same_words(name, spelling, str::eq_ignore_ascii_case),
+        MatchCase::Exact => name == *spelling,
+        MatchCase::Any => name.eq_ignore_ascii_case(spelling),
     });
     ambiguous.map_or(Found::Unknown, |(_, _, readings)| Found::Ambiguous(readings))
+}
+
+/// `fl oz` for `fl.  oz.`.
+fn without_points(written: &str) -> Cow<'_, str> {
+    if !written.contains(|c: char| c == '.' || c.is_whitespace()) {
+        return Cow::Borrowed(written);
+    }
+    let words = written.split_whitespace().map(|word| word.trim_end_matches('.'));
+    Cow::Owned(words.collect::<Vec<&str>>().join(" "))
 }
 
 /// A symbol without the word of a system before it.
@@ -579,39 +590,27 @@ fn plain(name: &str) -> Option<Symbol> {
         let entry = symbol.entry();
         name == entry.symbol
             || name == entry.plural
-            || entry.symbols.iter().any(|other| same_words(name, other, |a, b| a == b))
-            || entry.words.iter().any(|word| same_words(name, word, str::eq_ignore_ascii_case))
-            || same_words(name, entry.symbol, |a, b| a == b)
+            || entry.symbols.contains(&name)
+            || entry.words.iter().any(|word| name.eq_ignore_ascii_case(word))
     })
 }
 
 /// `metric cup`, `US fl oz`: a household word with the system that it is measured in.
 fn with_system(name: &str) -> Option<(Symbol, System)> {
-    SYSTEM_WORDS.iter().find_map(|(word, system)| {
-        let head = name.get(..word.len())?;
-        let symbol = plain(name.get(word.len()..)?.trim_start())?;
-        let is_household = matches!(symbol.entry().size, Size::Household(_));
-        (head.eq_ignore_ascii_case(word) && is_household).then_some((symbol, *system))
-    })
-}
-
-/// Whether two spellings have the same words; the points of abbreviations do not count.
-fn same_words(written: &str, spelling: &str, same: impl Fn(&str, &str) -> bool) -> bool {
-    let mut written = written.split_whitespace().map(|word| word.trim_end_matches('.'));
-    let mut spelling = spelling.split_whitespace().map(|word| word.trim_end_matches('.'));
-    loop {
-        match (written.next(), spelling.next()) {
-            (None, None) => return true,
-            (Some(a), Some(b)) if same(a, b) => {}
-            _ => return false,
-        }
-    }
+    let (word, system) = SYSTEM_WORDS.iter().find(|(word, _)| {
+        name.get(..word.len()).is_some_and(|head| head.eq_ignore_ascii_case(word))
+    })?;
+    let symbol = plain(name.get(word.len()..)?)?;
+    matches!(symbol.entry().size, Size::Household(_)).then_some((symbol, *system))
 }
 
 /// The known spelling that takes the fewest changed letters, where few enough do.
 fn nearest(name: &str) -> Option<&'static str> {
     const LONGEST_NAME: usize = 24;
-    let letters: Vec<char> = name.to_lowercase().chars().take(LONGEST_NAME).collect();
+    if name.len() > LONGEST_NAME {
+        return None;
+    }
+    let letters: Vec<char> = name.to_lowercase().chars().collect();
     let allowed = if letters.len() < 4 { 1 } else { 2 };
     let codes = HOUSEHOLD_CODES.iter().map(|(code, ..)| *code);
     let spellings = Symbol::ALL.iter().flat_map(|symbol| {
@@ -620,6 +619,7 @@ fn nearest(name: &str) -> Option<&'static str> {
     });
     spellings
         .chain(codes)
+        .filter(|spelling| spelling.chars().count().abs_diff(letters.len()) <= allowed)
         .map(|spelling| (distance(&letters, spelling), spelling))
         .filter(|(changes, spelling)| *changes <= allowed && *changes < spelling.chars().count())
         .min_by_key(|(changes, _)| *changes)
