@@ -249,11 +249,9 @@ pub fn parse_share(text: &str) -> Result<Ratio, AmountError> {
 
 /// (value + offset) · factor, rounded once where the exact product fits.
 pub(super) fn rounded_product(value: Rational, offset: Rational, factor: Rational) -> f64 {
-    let exact = value.checked_add(offset).and_then(|sum| sum.checked_mul(factor));
-    match exact {
-        Some(product) => product.to_f64(),
-        None => (value.to_f64() + offset.to_f64()) * factor.to_f64(),
-    }
+    let sum = if offset.is_zero() { Some(value) } else { value.checked_add(offset) };
+    sum.and_then(|sum| sum.product_to_f64(factor))
+        .unwrap_or_else(|| (value.to_f64() + offset.to_f64()) * factor.to_f64())
 }
 
 /// The error that a bare per cent is.

@@ -148,15 +148,22 @@ impl Rational {
     /// The nearest `f64`; of two equally near the one with an even last bit (IEEE 754 `roundTiesToEven`).
     #[must_use]
     pub const fn to_f64(self) -> f64 {
-        const EXACT: u128 = 1 << 53;
-        let (n, d) = (self.numerator.unsigned_abs(), self.denominator.unsigned_abs());
-        let magnitude = if n <= EXACT && d <= EXACT {
-            // Both are exact, and an IEEE division rounds once.
-            n as f64 / d as f64
-        } else {
-            nearest_quotient(n, d)
-        };
-        if self.numerator < 0 { -magnitude } else { magnitude }
+        nearest(self.numerator, self.denominator)
+    }
+
+    /// The `f64` nearest to `self · other`, rounded once; `None` where the exact product does not fit.
+    #[must_use]
+    pub(super) const fn product_to_f64(self, other: Self) -> Option<f64> {
+        // Rounding needs no lowest terms; only where the plain product does not fit are they worth their while.
+        let numerator = self.numerator.checked_mul(other.numerator);
+        let denominator = self.denominator.checked_mul(other.denominator);
+        if let (Some(numerator), Some(denominator)) = (numerator, denominator) {
+            return Some(nearest(numerator, denominator));
+        }
+        match self.checked_mul(other) {
+            Some(product) => Some(product.to_f64()),
+            None => None,
+        }
     }
 
     /// The shortest decimal that reads back as `value`: 1/10 for `0.1`.
@@ -329,6 +336,19 @@ fn decimal_magnitude(digits: &str, exponent: i32) -> Option<Rational> {
     }
 }
 
+/// The `f64` nearest to `numerator / denominator`, for a denominator above 0.
+const fn nearest(numerator: i128, denominator: i128) -> f64 {
+    const EXACT: u128 = 1 << 53;
+    let (n, d) = (numerator.unsigned_abs(), denominator.unsigned_abs());
+    let magnitude = if n <= EXACT && d <= EXACT {
+        // Both are exact, and an IEEE division rounds once.
+        n as f64 / d as f64
+    } else {
+        nearest_quotient(n, d)
+    };
+    if numerator < 0 { -magnitude } else { magnitude }
+}
+
 /// `n / d` by long division, rounded once. `d` is at least 1 and below 2¹²⁷.
 const fn nearest_quotient(n: u128, d: u128) -> f64 {
     // Fifty-three bits, one to round by, and one below it that says whether anything was left.
@@ -364,6 +384,10 @@ const fn gcd(a: u128, b: u128) -> u128 {
     let mut a = a >> a.trailing_zeros();
     let mut b = b >> b.trailing_zeros();
     while a != b {
+        // Most numbers fit in a machine word, where this is several times as fast.
+        if a <= u64::MAX as u128 && b <= u64::MAX as u128 {
+            return (odd_gcd(a as u64, b as u64) as u128) << twos;
+        }
         if a > b {
             a -= b;
             a >>= a.trailing_zeros();
@@ -375,8 +399,25 @@ const fn gcd(a: u128, b: u128) -> u128 {
     a << twos
 }
 
+/// [`gcd`] of two odd numbers.
+const fn odd_gcd(mut a: u64, mut b: u64) -> u64 {
+    while a != b {
+        if a > b {
+            a -= b;
+            a >>= a.trailing_zeros();
+        } else {
+            b -= a;
+            b >>= b.trailing_zeros();
+        }
+    }
+    a
+}
+
 /// `a / b` towards 0, for a `b` that is never 0 here.
 const fn quotient(a: i128, b: i128) -> i128 {
+    if b == 1 {
+        return a;
+    }
     match a.checked_div(b) {
         Some(quotient) => quotient,
         None => 0,

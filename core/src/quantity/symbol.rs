@@ -169,7 +169,7 @@ symbols! {
     Atmosphere: PRESSURE "atm", exact(Rational::from_int(101_325)), [],
         ["atmosphere", "atmospheres"];
     Psi: PRESSURE "psi", exact(PSI), ["[psi]"], ["psi"];
-    InchOfMercury: PRESSURE "inHg", exact(INCH_OF_MERCURY), ["in Hg", "in. Hg", "\"Hg"],
+    InchOfMercury: PRESSURE "inHg", exact(INCH_OF_MERCURY), ["in Hg", "\"Hg"],
         ["inch of mercury", "inches of mercury"];
     MillimeterOfMercury: PRESSURE "mmHg", exact(MILLIMETER_OF_MERCURY), ["mm Hg"],
         ["millimeter of mercury", "millimeters of mercury"];

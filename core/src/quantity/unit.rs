@@ -161,7 +161,7 @@ impl Unit {
     /// # Errors
     /// What is wrong with the text, and the readings where it can be read two ways.
     pub fn parse(text: &str) -> Result<Self, AmountError> {
-        super::parse::unit(text)
+        super::parse::whole_unit(text)
     }
 
     /// What this measures.

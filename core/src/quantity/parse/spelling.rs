@@ -1,0 +1,102 @@
+//! Finding a symbol by its spelling, and the nearest one where there is none.
+
+use crate::quantity::System;
+use crate::quantity::symbol::{AMBIGUOUS, HOUSEHOLD_CODES, MatchCase, SYSTEM_WORDS, Size, Symbol};
+use alloc::borrow::Cow;
+use alloc::vec::Vec;
+
+/// What a spelling stands for.
+pub(super) enum Found {
+    Known(Symbol, Option<System>),
+    Ambiguous(&'static [&'static str]),
+    Unknown,
+}
+
+/// Finds a symbol by its spelling; runs of space and the points of abbreviations do not count.
+pub(super) fn look_up(written: &str) -> Found {
+    let name = without_points(written);
+    if let Some(symbol) = plain(&name) {
+        return Found::Known(symbol, None);
+    }
+    if let Some((_, symbol, system)) = HOUSEHOLD_CODES.iter().find(|(code, ..)| *code == name) {
+        return Found::Known(*symbol, Some(*system));
+    }
+    if let Some((symbol, system)) = with_system(&name) {
+        return Found::Known(symbol, Some(system));
+    }
+    let ambiguous = AMBIGUOUS.iter().find(|(spelling, case, _)| match case {
+        MatchCase::Exact => name == *spelling,
+        MatchCase::Any => name.eq_ignore_ascii_case(spelling),
+    });
+    ambiguous.map_or(Found::Unknown, |(_, _, readings)| Found::Ambiguous(readings))
+}
+
+/// `fl oz` for `fl.  oz.`.
+fn without_points(written: &str) -> Cow<'_, str> {
+    if !written.contains(|c: char| c == '.' || c.is_whitespace()) {
+        return Cow::Borrowed(written);
+    }
+    let words = written.split_whitespace().map(|word| word.trim_end_matches('.'));
+    Cow::Owned(words.collect::<Vec<&str>>().join(" "))
+}
+
+/// A symbol without the word of a system before it.
+fn plain(name: &str) -> Option<Symbol> {
+    Symbol::ALL.iter().copied().find(|symbol| {
+        let entry = symbol.entry();
+        name == entry.symbol
+            || name == entry.plural
+            || entry.symbols.contains(&name)
+            || entry.words.iter().any(|word| name.eq_ignore_ascii_case(word))
+    })
+}
+
+/// `metric cup`, `US fl oz`: a household word with the system that it is measured in.
+fn with_system(name: &str) -> Option<(Symbol, System)> {
+    let (word, system) = SYSTEM_WORDS.iter().find(|(word, _)| {
+        name.get(..word.len()).is_some_and(|head| head.eq_ignore_ascii_case(word))
+    })?;
+    let symbol = plain(name.get(word.len()..)?)?;
+    matches!(symbol.entry().size, Size::Household(_)).then_some((symbol, *system))
+}
+
+/// The known spelling that takes the fewest changed letters, where few enough do.
+pub(super) fn nearest(name: &str) -> Option<&'static str> {
+    const LONGEST_NAME: usize = 24;
+    if name.len() > LONGEST_NAME {
+        return None;
+    }
+    let letters: Vec<char> = name.to_lowercase().chars().collect();
+    let allowed = if letters.len() < 4 { 1 } else { 2 };
+    let codes = HOUSEHOLD_CODES.iter().map(|(code, ..)| *code);
+    let spellings = Symbol::ALL.iter().flat_map(|symbol| {
+        let entry = symbol.entry();
+        [entry.symbol, entry.plural].into_iter().chain(entry.words.iter().copied())
+    });
+    spellings
+        .chain(codes)
+        .filter(|spelling| spelling.chars().count().abs_diff(letters.len()) <= allowed)
+        .map(|spelling| (distance(&letters, spelling), spelling))
+        .filter(|(changes, spelling)| *changes <= allowed && *changes < spelling.chars().count())
+        .min_by_key(|(changes, _)| *changes)
+        .map(|(_, spelling)| spelling)
+}
+
+/// How many letters must be put in, taken out or changed (Levenshtein 1966), whatever their case.
+fn distance(letters: &[char], spelling: &str) -> usize {
+    let mut row: Vec<usize> = (0..=letters.len()).collect();
+    for (i, c) in spelling.to_lowercase().chars().enumerate() {
+        let mut diagonal = i;
+        let mut left = i.saturating_add(1);
+        let mut next = Vec::with_capacity(row.len());
+        next.push(left);
+        for (letter, above) in letters.iter().zip(row.iter().skip(1)) {
+            let changed = diagonal.saturating_add(usize::from(*letter != c));
+            left = changed.min(left.saturating_add(1)).min(above.saturating_add(1));
+            diagonal = *above;
+            next.push(left);
+        }
+        row = next;
+    }
+    row.last().copied().unwrap_or(0)
+}
