@@ -1,5 +1,7 @@
 //! Plans a day and prints its bench sheet: the demo day, or `day book.json orders.json [--json]`.
 
+#![allow(clippy::print_stdout)] // the sheet is what it is for
+
 use std::process::ExitCode;
 use std::{env, fs};
 

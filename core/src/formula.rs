@@ -317,11 +317,11 @@ fn volume_per_mass(
 /// How one dose enters the joint solution.
 enum Share {
     /// Mass per mass of base.
-    OfBase(BigRational),
+    Base(BigRational),
     /// Share of the finished mass.
-    OfFinishedMass(BigRational),
+    FinishedMass(BigRational),
     /// Share of the finished volume, by true volume.
-    OfFinishedVolume(BigRational),
+    FinishedVolume(BigRational),
 }
 
 impl Share {
@@ -341,11 +341,11 @@ impl Share {
         }
         let Some(basis) = dose.amount.basis() else {
             let per = per_mass(formula, base, system)?;
-            return Ok(Self::OfBase(exact_mass(dose, formula, materials, system)? / per));
+            return Ok(Self::Base(exact_mass(dose, formula, materials, system)? / per));
         };
         let share = exact_si(&dose.amount, system)?;
         Ok(match basis {
-            Basis { share: quantity::Share::OfBase, by: By::Mass } => Self::OfBase(share),
+            Basis { share: quantity::Share::OfBase, by: By::Mass } => Self::Base(share),
             Basis { share: quantity::Share::OfBase, by: By::Volume } => {
                 if material.is_scooped() {
                     return Err(FormulaError::PowderByVolumeOfBase {
@@ -354,13 +354,11 @@ impl Share {
                     });
                 }
                 let density = exact(material.true_density("a per cent by volume")?.get().si())?;
-                Self::OfBase(share * density * base.volume_per_mass()?)
+                Self::Base(share * density * base.volume_per_mass()?)
             }
-            Basis { share: quantity::Share::OfFinished, by: By::Mass } => {
-                Self::OfFinishedMass(share)
-            }
+            Basis { share: quantity::Share::OfFinished, by: By::Mass } => Self::FinishedMass(share),
             Basis { share: quantity::Share::OfFinished, by: By::Volume } => {
-                Self::OfFinishedVolume(share)
+                Self::FinishedVolume(share)
             }
         })
     }
@@ -417,7 +415,7 @@ fn solve(
     let density = |material: MaterialId| -> Result<BigRational, FormulaError> {
         exact(materials.get(material)?.true_density("a per cent of finished by volume")?.get().si())
     };
-    let by_volume = shares.iter().any(|(_, share)| matches!(share, Share::OfFinishedVolume(_)));
+    let by_volume = shares.iter().any(|(_, share)| matches!(share, Share::FinishedVolume(_)));
     let zero = BigRational::zero;
     // The two equations of the module's documentation, in the order of their coefficients.
     let (mut of_mass, mut of_volume, mut mass_in_volume, mut volume_in_mass) =
@@ -426,19 +424,19 @@ fn solve(
     let mut volume = if by_volume { base.volume_per_mass()?.clone() } else { zero() };
     for (material, share) in shares {
         match share {
-            Share::OfBase(ratio) => {
+            Share::Base(ratio) => {
                 mass += ratio;
                 if by_volume {
                     volume += ratio / density(*material)?;
                 }
             }
-            Share::OfFinishedMass(share) => {
+            Share::FinishedMass(share) => {
                 of_mass -= share;
                 if by_volume {
                     volume_in_mass += share / density(*material)?;
                 }
             }
-            Share::OfFinishedVolume(share) => {
+            Share::FinishedVolume(share) => {
                 of_volume -= share;
                 mass_in_volume += share * density(*material)?;
             }
@@ -454,9 +452,9 @@ fn solve(
     let mut ratios: Vec<(MaterialId, BigRational)> = Vec::new();
     for (material, share) in shares {
         let ratio = match share {
-            Share::OfBase(ratio) => ratio.clone(),
-            Share::OfFinishedMass(share) => share * &total_mass,
-            Share::OfFinishedVolume(share) => share * density(*material)? * &total_volume,
+            Share::Base(ratio) => ratio.clone(),
+            Share::FinishedMass(share) => share * &total_mass,
+            Share::FinishedVolume(share) => share * density(*material)? * &total_volume,
         };
         match ratios.iter_mut().find(|(other, _)| other == material) {
             Some((_, sum)) => *sum += ratio,

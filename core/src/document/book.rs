@@ -283,7 +283,7 @@ entry! {
 #[serde(untagged)]
 pub enum CavityVolume {
     /// By the water that it holds.
-    Water(WaterEntry),
+    Water(alloc::boxed::Box<WaterEntry>),
     /// Stated.
     Volume(Written<Volume>),
 }
@@ -305,7 +305,7 @@ impl Read for CavityVolume {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         match node.value {
             Value::Object(fields) if !fields.contains_key("unit") => {
-                WaterEntry::read(node, faults).map(Self::Water)
+                WaterEntry::read(node, faults).map(|water| Self::Water(water.into()))
             }
             _ => Written::read(node, faults).map(Self::Volume),
         }

@@ -304,15 +304,15 @@ impl Resolver {
 
     /// A powder cannot be heavier with air between its grains than without.
     fn check_densities(&mut self, path: &str, material: &Material) {
-        if let (Some(density), Some(scooped)) = (&material.density, &material.as_scooped) {
-            if scooped.value > density.value {
-                self.fault(
-                    "scooped-above-true",
-                    &pointer(path, "as_scooped"),
-                    format!("\"{}\" is heavier as scooped than its grains are.", material.name),
-                    "Check the two densities; perhaps they are swapped.".to_owned(),
-                );
-            }
+        if let (Some(density), Some(scooped)) = (&material.density, &material.as_scooped)
+            && scooped.value > density.value
+        {
+            self.fault(
+                "scooped-above-true",
+                &pointer(path, "as_scooped"),
+                format!("\"{}\" is heavier as scooped than its grains are.", material.name),
+                "Check the two densities; perhaps they are swapped.".to_owned(),
+            );
         }
     }
 
