@@ -36,9 +36,12 @@ pub mod fault;
 pub mod formula;
 pub mod material;
 pub mod mix;
+pub mod parameter;
 pub mod plan;
 pub mod price;
 pub mod quantity;
+#[cfg(feature = "document")]
+pub mod request;
 pub mod salt;
 pub mod shot;
 pub mod softener;

@@ -17,6 +17,7 @@ use crate::material::{Kind, Material, MaterialError};
 use crate::quantity::{
     Mass, MassDensity, Measurable, TemperatureInterval, ThermodynamicTemperature, Volume,
 };
+use crate::words::words;
 
 /// A material by its place in a [`Materials`] table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -74,13 +75,14 @@ pub fn temperature_rise(
     TemperatureInterval::from_si(to.si() - from.si())
 }
 
-/// Whether a plastisol in the mix is still liquid or has been fused.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Phase {
-    /// As a cup measures it.
-    Liquid,
-    /// As a piece weighs it.
-    Fused,
+words! {
+    /// Whether a plastisol in the mix is still liquid or has been fused.
+    pub enum Phase {
+        /// As a cup measures it.
+        Liquid = "liquid",
+        /// As a piece weighs it.
+        Fused = "fused",
+    }
 }
 
 /// What a density of a mix had to assume, since the book does not state it.

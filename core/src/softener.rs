@@ -26,14 +26,26 @@ const LEAST_STEP: f64 = 1e-6;
 /// The scale of a durometer reading.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "document", derive(serde::Serialize, serde::Deserialize))]
-#[cfg_attr(feature = "document", serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Scale {
     /// Shore 00, for very soft pieces.
+    #[cfg_attr(feature = "document", serde(rename = "shore-00"))]
     Shore00,
     /// Shore A, for rubber-like pieces.
+    #[cfg_attr(feature = "document", serde(rename = "shore-a"))]
     ShoreA,
+}
+
+impl Scale {
+    /// How a document writes it.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Shore00 => "shore-00",
+            Self::ShoreA => "shore-a",
+        }
+    }
 }
 
 impl fmt::Display for Scale {

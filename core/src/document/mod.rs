@@ -7,7 +7,7 @@
 pub mod book;
 pub mod orders;
 pub(crate) mod reader;
-mod resolve;
+pub(crate) mod resolve;
 pub mod starter;
 pub mod text;
 pub mod written;

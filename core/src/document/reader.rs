@@ -261,6 +261,12 @@ impl Read for crate::quantity::System {
     }
 }
 
+impl Read for crate::softener::Scale {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        read_word(node, &[Self::Shore00, Self::ShoreA], Self::word, faults)
+    }
+}
+
 impl Read for bool {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         node.value.as_bool().or_else(|| {

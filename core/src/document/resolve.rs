@@ -116,17 +116,13 @@ impl TryFrom<&BookDocument> for Book {
     type Error = Faults;
 
     fn try_from(document: &BookDocument) -> Result<Self, Faults> {
-        let mut resolver = Resolver { system: document.measures, faults: Vec::new() };
+        let mut resolver = Resolver::new(document.measures);
         let book = resolver.book(document);
-        match (Faults::from_vec(resolver.faults), book) {
-            (Some(faults), _) => Err(faults),
-            (None, Some(book)) => Ok(book),
-            (None, None) => Err(Faults::from(incomplete())),
-        }
+        resolver.finish(book)
     }
 }
 
-fn incomplete() -> Fault {
+pub(crate) fn incomplete() -> Fault {
     Fault {
         code: "unreadable".into(),
         path: String::new(),
@@ -135,17 +131,58 @@ fn incomplete() -> Fault {
     }
 }
 
-/// Reads materials alone, such as the starter table.
-pub(super) fn materials(
+impl Resolver {
+    const fn new(system: System) -> Self {
+        Self { system, faults: Vec::new() }
+    }
+
+    /// What was read, or all faults.
+    fn finish<T>(self, read: Option<T>) -> Result<T, Faults> {
+        match (Faults::from_vec(self.faults), read) {
+            (Some(faults), _) => Err(faults),
+            (None, Some(read)) => Ok(read),
+            (None, None) => Err(Faults::from(incomplete())),
+        }
+    }
+}
+
+/// Reads the materials below `path` alone, such as those of the starter table.
+pub(crate) fn materials(
+    path: &str,
     entries: &BTreeMap<String, MaterialEntry>,
     system: System,
 ) -> Result<Materials, Faults> {
-    let mut resolver = Resolver { system, faults: Vec::new() };
-    let materials = entries.iter().map(|(name, entry)| resolver.material(name, entry)).collect();
-    match Faults::from_vec(resolver.faults) {
-        Some(faults) => Err(faults),
-        None => Ok(Materials::new(materials)),
-    }
+    let mut resolver = Resolver::new(system);
+    let materials = entries
+        .iter()
+        .map(|(name, entry)| resolver.material(&pointer(path, name), name, entry))
+        .collect();
+    resolver.finish(Some(Materials::new(materials)))
+}
+
+/// Reads the one material at `path`.
+pub(crate) fn material(
+    path: &str,
+    entry: &MaterialEntry,
+    system: System,
+) -> Result<Material, Faults> {
+    let mut resolver = Resolver::new(system);
+    let material = resolver.material(path, "the material", entry);
+    resolver.finish(Some(material))
+}
+
+/// Reads the one mold at `path`.
+pub(crate) fn mold(path: &str, entry: &MoldEntry, system: System) -> Result<Mold, Faults> {
+    let mut resolver = Resolver::new(system);
+    let mold = resolver.mold(path, "the mold", entry);
+    resolver.finish(mold)
+}
+
+/// Reads the tools at `path`.
+pub(crate) fn bench(path: &str, entry: &BenchEntry, system: System) -> Result<Bench, Faults> {
+    let mut resolver = Resolver::new(system);
+    let bench = resolver.bench(path, entry).map(|(tools, ..)| tools);
+    resolver.finish(bench)
 }
 
 /// A base that stands alone: its amount does not count.
@@ -156,7 +193,11 @@ fn only_base(material: MaterialId) -> Option<Dose> {
 impl Resolver {
     fn book(&mut self, document: &BookDocument) -> Option<Book> {
         let materials = Materials::new(
-            document.materials.iter().map(|(name, entry)| self.material(name, entry)).collect(),
+            document
+                .materials
+                .iter()
+                .map(|(name, entry)| self.material(&pointer("/materials", name), name, entry))
+                .collect(),
         );
         let default_base = document
             .default_base
@@ -167,13 +208,16 @@ impl Resolver {
             .iter()
             .map(|(name, entry)| self.formula(name, entry, &materials))
             .collect();
-        let molds: Vec<Option<Mold>> =
-            document.molds.iter().map(|(name, entry)| self.mold(name, entry)).collect();
+        let molds: Vec<Option<Mold>> = document
+            .molds
+            .iter()
+            .map(|(name, entry)| self.mold(&pointer("/molds", name), name, entry))
+            .collect();
         let altitude = document
             .altitude
             .as_ref()
             .and_then(|altitude| self.keep("/altitude", altitude.to(self.system)));
-        let bench = self.bench(&document.bench);
+        let bench = self.bench("/bench", &document.bench);
         let limits = self.limits(document.limits.as_ref());
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
         let (tools, vessels, injector) = bench?;
@@ -220,39 +264,38 @@ impl Resolver {
         self.find("material", path, &name.0, materials.find(&name.0), names)
     }
 
-    fn material(&mut self, name: &str, entry: &MaterialEntry) -> Material {
-        let path = pointer("/materials", name);
-        let generic = entry.like.as_ref().and_then(|like| self.starter(&path, like));
+    fn material(&mut self, path: &str, name: &str, entry: &MaterialEntry) -> Material {
+        let generic = entry.like.as_ref().and_then(|like| self.starter(path, like));
         let mut material = match generic {
             Some(generic) => Material { name: name.to_owned(), kind: entry.kind, ..generic },
             None => Material::new(name, entry.kind),
         };
-        fill(&mut material.density, self.property(&path, "density", entry.density.as_ref()));
-        fill(&mut material.fused, self.property(&path, "fused", entry.fused.as_ref()));
+        fill(&mut material.density, self.property(path, "density", entry.density.as_ref()));
+        fill(&mut material.fused, self.property(path, "fused", entry.fused.as_ref()));
         fill(
             &mut material.as_scooped,
-            self.property(&path, "as_scooped", entry.as_scooped.as_ref()),
+            self.property(path, "as_scooped", entry.as_scooped.as_ref()),
         );
-        fill(&mut material.expansion, self.property(&path, "expansion", entry.expansion.as_ref()));
+        fill(&mut material.expansion, self.property(path, "expansion", entry.expansion.as_ref()));
         fill(
             &mut material.specific_heat,
-            self.property(&path, "specific_heat", entry.specific_heat.as_ref()),
+            self.property(path, "specific_heat", entry.specific_heat.as_ref()),
         );
         let drop = match &entry.drop {
             Some(SourcedDrop::Mass(mass)) => {
-                self.property(&path, "drop", Some(mass)).map(Drop::Mass)
+                self.property(path, "drop", Some(mass)).map(Drop::Mass)
             }
             Some(SourcedDrop::Volume(volume)) => {
-                self.property(&path, "drop", Some(volume)).map(Drop::Volume)
+                self.property(path, "drop", Some(volume)).map(Drop::Volume)
             }
             None => None,
         };
         fill(&mut material.drop, drop);
-        fill(&mut material.shot_window, self.shot_window(&path, entry));
+        fill(&mut material.shot_window, self.shot_window(path, entry));
         fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
         fill(&mut material.notes, entry.notes.clone());
-        material.tolerance = self.tolerance(&pointer(&path, "tolerance"), entry.tolerance);
-        self.check_densities(&path, &material);
+        material.tolerance = self.tolerance(&pointer(path, "tolerance"), entry.tolerance);
+        self.check_densities(path, &material);
         material
     }
 
@@ -385,15 +428,14 @@ impl Resolver {
         }
     }
 
-    fn mold(&mut self, name: &str, entry: &MoldEntry) -> Option<Mold> {
-        let path = pointer("/molds", name);
-        let cavities = self.cavities(&path, entry);
-        let sprue = self.or_zero(&pointer(&path, "sprue"), entry.sprue.as_ref());
-        let top = self.or_zero(&pointer(&path, "top"), entry.top.as_ref());
+    fn mold(&mut self, path: &str, name: &str, entry: &MoldEntry) -> Option<Mold> {
+        let cavities = self.cavities(path, entry);
+        let sprue = self.or_zero(&pointer(path, "sprue"), entry.sprue.as_ref());
+        let top = self.or_zero(&pointer(path, "top"), entry.top.as_ref());
         let voids = entry.voids.map_or(0.0, Percent::share);
         let rejects = entry.rejects.map(Percent::share);
-        self.check_below_one(&pointer(&path, "voids"), Some(voids));
-        self.check_below_one(&pointer(&path, "rejects"), rejects);
+        self.check_below_one(&pointer(path, "voids"), Some(voids));
+        self.check_below_one(&pointer(path, "rejects"), rejects);
         Some(Mold {
             name: name.to_owned(),
             cavities: cavities?,
@@ -477,14 +519,14 @@ impl Resolver {
         }
     }
 
-    fn bench(&mut self, entry: &BenchEntry) -> Option<(Bench, Vec<Vessel>, Injector)> {
+    fn bench(&mut self, at: &str, entry: &BenchEntry) -> Option<(Bench, Vec<Vessel>, Injector)> {
         let balance = entry.balance.as_ref().and_then(|balance| {
-            let readability = self.positive("/bench/balance/reads", &balance.reads)?;
+            let readability = self.positive(&format!("{at}/balance/reads"), &balance.reads)?;
             Some(Balance {
                 readability,
-                least_load: self.or_zero("/bench/balance/from", balance.from.as_ref()),
+                least_load: self.or_zero(&format!("{at}/balance/from"), balance.from.as_ref()),
                 capacity: match &balance.to {
-                    Some(capacity) => self.positive("/bench/balance/to", capacity)?,
+                    Some(capacity) => self.positive(&format!("{at}/balance/to"), capacity)?,
                     // Shop balances show some 5 000 to 50 000 steps (common practice, no source).
                     None => readability * 5000.0,
                 },
@@ -495,12 +537,12 @@ impl Resolver {
             .iter()
             .flatten()
             .enumerate()
-            .map(|(index, spoon)| self.positive(&format!("/bench/spoons/{index}"), spoon))
+            .map(|(index, spoon)| self.positive(&format!("{at}/spoons/{index}"), spoon))
             .collect();
         let mut cups = Vec::new();
         let mut vessels = Vec::new();
         for (index, cup) in entry.cups.iter().enumerate() {
-            let path = format!("/bench/cups/{index}");
+            let path = format!("{at}/cups/{index}");
             let capacity = self.positive(&pointer(&path, "holds"), &cup.holds);
             let mark = match &cup.marks {
                 Some(mark) => self.positive(&pointer(&path, "marks"), mark),
@@ -517,17 +559,17 @@ impl Resolver {
         if entry.cups.is_empty() {
             self.fault(
                 "no-cup",
-                "/bench/cups",
+                &format!("{at}/cups"),
                 "There is no cup to mix a pot in.".to_owned(),
                 "Add one: { \"holds\": \"2 cup\", \"marks\": \"1/4 cup\" }.".to_owned(),
             );
         }
-        let holds = self.positive("/bench/injector/holds", &entry.injector.holds);
-        let keeps = self.or_zero("/bench/injector/keeps", entry.injector.keeps.as_ref());
+        let holds = self.positive(&format!("{at}/injector/holds"), &entry.injector.holds);
+        let keeps = self.or_zero(&format!("{at}/injector/keeps"), entry.injector.keeps.as_ref());
         if holds.is_some_and(|holds| keeps >= holds) {
             self.fault(
                 "injector-keeps-all",
-                "/bench/injector/keeps",
+                &format!("{at}/injector/keeps"),
                 "The injector keeps all that it holds.".to_owned(),
                 "Write what stays in it after the last shot.".to_owned(),
             );
@@ -537,7 +579,7 @@ impl Resolver {
             drops: entry.most_drops.unwrap_or(Handling::default().drops),
             ..Handling::default()
         };
-        let tools = self.keep("/bench", Bench::new(balance, spoons, cups, handling));
+        let tools = self.keep(at, Bench::new(balance, spoons, cups, handling));
         let count = entry.injector.count.unwrap_or(1);
         Some((tools?, vessels, Injector { holds: holds?, keeps, count }))
     }
@@ -695,7 +737,7 @@ impl Day {
     /// # Errors
     /// All faults of the document together.
     pub fn resolve(document: &OrdersDocument, book: &Book) -> Result<Self, Faults> {
-        let mut resolver = Resolver { system: book.system, faults: Vec::new() };
+        let mut resolver = Resolver::new(book.system);
         if document.lines.is_empty() {
             resolver.fault(
                 "no-lines",
@@ -711,11 +753,7 @@ impl Day {
             .map(|(index, line)| resolver.line(line, &format!("/lines/{index}"), book))
             .collect();
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
-        match (Faults::from_vec(resolver.faults), lines) {
-            (Some(faults), _) => Err(faults),
-            (None, Some(lines)) => Ok(Self { day: document.day.clone(), lines }),
-            (None, None) => Err(Faults::from(incomplete())),
-        }
+        resolver.finish(lines.map(|lines| Self { day: document.day.clone(), lines }))
     }
 }
 

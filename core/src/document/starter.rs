@@ -38,5 +38,5 @@ entry! {
 /// None while the table that ships with the library is whole.
 pub fn materials() -> Result<Materials, Faults> {
     let document: StarterDocument = read_value(&text::parse(STARTER)?)?;
-    super::resolve::materials(&document.materials, System::Metric)
+    super::resolve::materials("/materials", &document.materials, System::Metric)
 }

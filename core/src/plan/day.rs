@@ -183,21 +183,7 @@ impl DayRecipe {
 
     /// What one shot into `mold` takes of a layer with `share` of the cavity.
     pub(crate) fn shot(&self, mold: &Mold, share: f64) -> Result<ShotMass, crate::shot::ShotError> {
-        let cavities = cavities(mold);
-        self.shot_of(mold, share, &cavities).masses()
-    }
-
-    fn shot_of<'a>(&self, mold: &Mold, share: f64, cavities: &'a [Cavity]) -> Shot<'a> {
-        Shot {
-            cavities,
-            share: Ratio::from(share),
-            sprue: mold.sprue * share,
-            topped: mold.top * share,
-            // Where the feed share is not known, the mass taken does not depend on it; the
-            // weight of a piece is then shown as a range.
-            feed: Ratio::from(mold.feed.unwrap_or(0.5)),
-            melt: Melt { voids: Ratio::from(mold.voids), ..self.melt },
-        }
+        Shot::of_layer(mold, &cavities(mold), share, self.melt_in(mold)).masses()
     }
 
     pub(crate) fn melt_in(&self, mold: &Mold) -> Melt {
@@ -205,6 +191,24 @@ impl DayRecipe {
     }
 }
 
+impl<'a> Shot<'a> {
+    /// The shot into `mold` of a layer with `share` of its cavities and sprue.
+    ///
+    /// Where the feed share is not known half is taken: the mass of the shot does not depend on
+    /// it, and the weight of a piece is shown as a range.
+    pub(crate) fn of_layer(mold: &Mold, cavities: &'a [Cavity], share: f64, melt: Melt) -> Self {
+        Self {
+            cavities,
+            share: Ratio::from(share),
+            sprue: mold.sprue * share,
+            topped: mold.top * share,
+            feed: Ratio::from(mold.feed.unwrap_or(0.5)),
+            melt,
+        }
+    }
+}
+
+/// The cavities of `mold` as a shot fills them.
 pub(crate) fn cavities(mold: &Mold) -> Vec<Cavity> {
     mold.cavities
         .iter()

@@ -8,8 +8,8 @@ mod pot;
 pub mod sequence;
 pub mod sheet;
 mod shown;
-mod text;
-mod weigh;
+pub(crate) mod text;
+pub(crate) mod weigh;
 
 use alloc::string::String;
 use alloc::vec::Vec;

@@ -30,18 +30,23 @@ fn nearest<Q: Showable>(quantity: Q, denominator: i128, unit: Unit) -> String {
 }
 
 /// A mass to a tenth of a gram, to a hundredth below 10 g.
-pub(super) fn mass(mass: Mass) -> Shown<Mass> {
+pub(crate) fn mass(mass: Mass) -> Shown<Mass> {
     let denominator = if mass.shown_value() < 10.0 { 100 } else { 10 };
     Shown::new(mass, nearest(mass, denominator, Unit::GRAM))
 }
 
 /// The volume of a cup: `2 cup`.
-pub(super) fn cup(volume: Volume, system: System) -> Shown<Volume> {
+pub(crate) fn cup(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, household(volume, system))
 }
 
+/// A volume to a hundredth of a milliliter.
+pub(crate) fn milliliters(volume: Volume) -> Shown<Volume> {
+    Shown::new(volume, nearest(volume, 100, Unit::MILLILITER))
+}
+
 /// A volume to a milliliter, and to the nearest eighth of a cup: `305 mL (1 1/4 cup)`.
-pub(super) fn volume(volume: Volume, system: System) -> Shown<Volume> {
+pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
     let milliliters = nearest(volume, 1, Unit::MILLILITER);
     let text = match nearest_fraction(volume, Unit::CUP, &[1, 2, 4, 8], system) {
         Ok(cups) if !cups.value().is_zero() => format!("{milliliters} ({cups})"),
@@ -51,7 +56,7 @@ pub(super) fn volume(volume: Volume, system: System) -> Shown<Volume> {
 }
 
 /// A volume in household measure where one fits within 1 in 1000, else in milliliters.
-pub(super) fn household(volume: Volume, system: System) -> String {
+pub(crate) fn household(volume: Volume, system: System) -> String {
     let amount = nearest_household(volume, system, Ratio::from(1e-3));
     let fits = amount
         .as_ref()
@@ -62,7 +67,7 @@ pub(super) fn household(volume: Volume, system: System) -> String {
 }
 
 /// What a balance of this readability shows.
-pub(super) fn balance(reading: Mass, readability: Option<Mass>) -> String {
+pub(crate) fn balance(reading: Mass, readability: Option<Mass>) -> String {
     let decimals = readability.map_or(1, |readability| {
         let digits = -libm::floor(libm::log10(readability.shown_value()) + 1e-9);
         digits.clamp(0.0, 6.0) as i32
@@ -72,24 +77,24 @@ pub(super) fn balance(reading: Mass, readability: Option<Mass>) -> String {
 }
 
 /// A density to a thousandth.
-pub(super) fn density(density: MassDensity) -> Shown<MassDensity> {
+pub(crate) fn density(density: MassDensity) -> Shown<MassDensity> {
     Shown::new(density, nearest(density, 1000, Unit::GRAM_PER_MILLILITER))
 }
 
 /// A share in per cent.
-pub(super) fn percent(share: Ratio) -> Shown<Ratio> {
+pub(crate) fn percent(share: Ratio) -> Shown<Ratio> {
     let tenths = libm::round(share.si() * 1000.0);
     Shown::new(share, format!("{} %", tenths / 10.0))
 }
 
 /// A deviation in per cent with its sign.
-pub(super) fn signed_percent(off: Ratio) -> String {
+pub(crate) fn signed_percent(off: Ratio) -> String {
     let tenths = libm::round(off.si() * 1000.0);
     if tenths == 0.0 { "0 %".to_string() } else { format!("{:+.1} %", tenths / 10.0) }
 }
 
 /// A temperature on both scales: `338 °F (170 °C)`, that of the system first.
-pub(super) fn temperature(
+pub(crate) fn temperature(
     at: ThermodynamicTemperature,
     system: System,
 ) -> Shown<ThermodynamicTemperature> {

@@ -32,40 +32,58 @@ pub(super) fn list(
     let mut list = Vec::new();
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
-        let mut choice = choose(material, addition.wanted, book);
+        let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
+        let mut choice = choose(material, addition.wanted, tolerance, &book.tools);
         if let Some((base, cup, mark)) = base_mark
             && base == addition.material
         {
             choice = Ok(Choice::to_the_mark(cup, mark, addition.wanted, choice.ok()));
         }
-        list.push(entry(material, addition, &choice?, book));
+        let choice = choice.map_err(|error| WeighError::Measure {
+            material: material.name.clone(),
+            tolerance,
+            error,
+        })?;
+        list.push(entry(material, addition, &choice, book));
     }
     list.sort_by_key(|weigh| weigh.kind);
     Ok(list)
 }
 
-fn choose(material: &Material, wanted: Mass, book: &Book) -> Result<Choice, WeighError> {
-    let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
+/// The ways to measure `wanted` of a material within `tolerance`.
+pub(crate) fn choose(
+    material: &Material,
+    wanted: Mass,
+    tolerance: f64,
+    tools: &Bench,
+) -> Result<Choice, MeasureError> {
     let purpose = "measuring it at the bench";
     let manner = Manner {
         by_volume: material.by_volume(purpose).ok().map(crate::material::ByVolume::density),
         drop: material.drop_mass(purpose).ok(),
     };
-    book.tools
-        .measure(wanted, &manner, Ratio::from(tolerance))
-        .map_err(|error| WeighError::Measure { material: material.name.clone(), tolerance, error })
+    tools.measure(wanted, &manner, Ratio::from(tolerance))
+}
+
+/// A measure in words; its deviation is told as a share of `total`, all of the material in the mix.
+pub(crate) fn way(
+    measure: &Measure,
+    wanted: Mass,
+    total: Mass,
+    tools: &Bench,
+    system: System,
+) -> Way {
+    let off = (measure.mass - wanted) / total;
+    Way {
+        tool: measure.tool,
+        measure: steps(&measure.steps, tools, system),
+        gives: text::mass(measure.mass),
+        off: Shown::new(off, text::signed_percent(off)),
+    }
 }
 
 fn entry(material: &Material, addition: &Addition, choice: &Choice, book: &Book) -> Weigh {
-    let way = |measure: &Measure| {
-        let off = (measure.mass - addition.wanted) / addition.total;
-        Way {
-            tool: measure.tool,
-            measure: steps(&measure.steps, &book.tools, book.system),
-            gives: text::mass(measure.mass),
-            off: Shown::new(off, text::signed_percent(off)),
-        }
-    };
+    let way = |measure| way(measure, addition.wanted, addition.total, &book.tools, book.system);
     Weigh {
         material: material.name.clone(),
         kind: material.kind,

@@ -1,0 +1,132 @@
+//! How much to mix for so many pieces.
+
+use super::{Faulty, response};
+use crate::batch::{self, Injector, Rejects, Run, Wanted};
+use crate::document::reader::entry;
+use crate::document::written::{Percent, Written};
+use crate::fault::Faults;
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
+
+entry! {
+    /// Asks how much to mix for so many like pieces from one mold.
+    pub struct BatchRequest {
+        required {
+            #[doc = parameter!(pieces)]
+            pieces: u32,
+            #[doc = parameter!(cavities)]
+            cavities: u32,
+            #[doc = parameter!(per_shot)]
+            per_shot: Written<Mass>,
+            #[doc = parameter!(shot_density)]
+            shot_density: Written<MassDensity>,
+            #[doc = parameter!(injector_holds)]
+            injector_holds: Written<Volume>,
+        }
+        optional {
+            #[doc = parameter!(sprue_mass)]
+            sprue: Written<Mass>,
+            #[doc = parameter!(returned)]
+            returned: Percent,
+            #[doc = parameter!(injector_keeps)]
+            injector_keeps: Written<Volume>,
+            #[doc = parameter!(cleanings)]
+            cleanings: u32,
+            #[doc = parameter!(film)]
+            film: Written<Mass>,
+            #[doc = parameter!(heel)]
+            heel: Written<Mass>,
+            #[doc = parameter!(rejects)]
+            rejects: Percent,
+            #[doc = parameter!(confidence)]
+            confidence: Percent,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// How much to mix, and where it goes.
+    pub struct BatchResponse {
+        /// Shots.
+        pub shots: u32,
+        /// Pieces that they make.
+        pub made: u32,
+        /// Whole shots in one injector load.
+        pub shots_per_load: u32,
+        /// Injector loads.
+        pub loads: u32,
+        /// The mass to mix.
+        pub total: Shown<Mass>,
+        /// What all shots take.
+        pub drawn: Shown<Mass>,
+        /// What of the sprues is melted again and shot.
+        pub returned: Shown<Mass>,
+        /// All pieces.
+        pub pieces: Shown<Mass>,
+        /// Sprues that are left over.
+        pub sprues: Shown<Mass>,
+        /// What the injector keeps.
+        pub kept: Shown<Mass>,
+        /// What stays in the cup: film and heel.
+        pub in_cup: Shown<Mass>,
+    }
+}
+
+impl BatchRequest {
+    /// Counts shots and loads and adds up what they take.
+    ///
+    /// # Errors
+    /// A mold larger than the injector, with the largest shot that fits; numbers that cannot be.
+    pub fn answer(&self) -> Result<BatchResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let response = self.response(&mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(&self, faulty: &mut Faulty) -> Option<BatchResponse> {
+        let fill = faulty.quantity("per_shot", &self.per_shot);
+        let density = faulty.quantity("shot_density", &self.shot_density);
+        let holds = faulty.quantity("injector_holds", &self.injector_holds);
+        let keeps = faulty.or_zero("injector_keeps", self.injector_keeps.as_ref());
+        let sprue = faulty.or_zero("sprue", self.sprue.as_ref());
+        let film = faulty.or_zero("film", self.film.as_ref());
+        let heel = faulty.or_zero("heel", self.heel.as_ref());
+        let wanted = [Wanted { pieces: self.pieces, cavities: self.cavities }];
+        let rate = self.rejects.map_or(0.0, Percent::share);
+        let rejects = (rate > 0.0).then(|| Rejects {
+            rate: Ratio::from(rate),
+            confidence: Ratio::from(self.confidence.map_or(0.9, Percent::share)),
+        });
+        let shots = faulty.keep("pieces", batch::shots(&wanted, rejects))?;
+        let injector = Injector { holds: holds?, keeps: keeps? };
+        let loads = faulty.keep("injector_holds", injector.loads(shots, fill?, density?))?;
+        let run = Run {
+            shots,
+            loads,
+            fill: fill?,
+            sprue: sprue?,
+            returned: Ratio::from(self.returned.map_or(0.0, Percent::share)),
+            injector_keeps: faulty.keep("injector_keeps", injector.kept(density?))?,
+            cleanings: self.cleanings.unwrap_or(1),
+            film: film?,
+            heel: heel?,
+        };
+        let need = faulty.keep("", run.need())?;
+        Some(BatchResponse {
+            shots,
+            made: shots.saturating_mul(self.cavities),
+            shots_per_load: loads.shots_per_load,
+            loads: loads.loads,
+            total: text::mass(need.total),
+            drawn: text::mass(need.drawn),
+            returned: text::mass(need.returned),
+            pieces: text::mass(need.pieces),
+            sprues: text::mass(need.sprues_left),
+            kept: text::mass(need.kept),
+            in_cup: text::mass(need.film + need.heel),
+        })
+    }
+}

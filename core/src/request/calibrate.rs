@@ -1,0 +1,123 @@
+//! What weighed pieces say of a mold.
+
+use alloc::vec::Vec;
+
+use super::{Faulty, response};
+use crate::calibrate::{CalibrateError, Weighed};
+use crate::document::reader::{entry, pointer};
+use crate::document::written::{Percent, Written};
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
+use crate::shot::Melt;
+
+entry! {
+    /// Asks for a cavity's volume, or its feed share, from the weights of pieces.
+    pub struct CalibrateRequest {
+        required {
+            #[doc = parameter!(weights)]
+            weights: Vec<Written<Mass>>,
+            #[doc = parameter!(cold_density)]
+            cold_density: Written<MassDensity>,
+        }
+        optional {
+            #[doc = parameter!(hot_density)]
+            hot_density: Written<MassDensity>,
+            #[doc = parameter!(voids)]
+            voids: Percent,
+            #[doc = parameter!(feed)]
+            feed: Percent,
+            #[doc = parameter!(cavity)]
+            cavity: Written<Volume>,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share.
+    pub struct CalibrateResponse {
+        /// How many pieces were weighed.
+        pub count: u32,
+        /// Their mean.
+        pub mean: Shown<Mass>,
+        /// Standard deviation of one.
+        pub deviation: Shown<Mass>,
+        /// Standard uncertainty of the mean.
+        pub uncertainty: Shown<Mass>,
+        /// Volume of the cavity.
+        pub cavity: Option<Shown<Volume>>,
+        /// Its standard uncertainty.
+        pub cavity_uncertainty: Option<Shown<Volume>>,
+        /// Share of its contraction that a piece draws from the sprue.
+        pub feed: Option<Shown<Ratio>>,
+        /// Its standard uncertainty.
+        pub feed_uncertainty: Option<Shown<Ratio>>,
+    }
+}
+
+impl CalibrateRequest {
+    /// Sums the weights up and solves for what is not known.
+    ///
+    /// # Errors
+    /// Weights that cannot be right, and why; both or neither of `feed` and `cavity` given.
+    pub fn answer(&self) -> Result<CalibrateResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let response = self.response(&mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(&self, faulty: &mut Faulty) -> Option<CalibrateResponse> {
+        let mut weights = Vec::with_capacity(self.weights.len());
+        for (index, weight) in self.weights.iter().enumerate() {
+            match weight.to(faulty.system) {
+                Ok(weight) => weights.push(weight),
+                Err(error) => {
+                    let path = pointer("/weights", &alloc::format!("{index}"));
+                    faulty.faults.push(Fault::at(path, &error));
+                }
+            }
+        }
+        let cold = faulty.quantity("cold_density", &self.cold_density);
+        let hot = match &self.hot_density {
+            Some(hot) => faulty.quantity("hot_density", hot),
+            None => cold,
+        };
+        let cavity = self.cavity.as_ref().map(|volume| faulty.quantity("cavity", volume));
+        if self.cavity.is_some() == self.feed.is_some() {
+            faulty.faults.push(Fault {
+                code: "feed-or-cavity".into(),
+                path: "".into(),
+                message: "One of \"feed\" and \"cavity\" must be known.".into(),
+                help: "Give \"feed\" to learn the cavity's volume, or \"cavity\" to learn the feed share.".into(),
+            });
+        }
+        let voids = Ratio::from(self.voids.map_or(0.0, Percent::share));
+        let melt = Melt { hot: hot?, cold: cold?, voids };
+        let weighed = faulty.keep("weights", Weighed::new(&weights))?;
+        let solved = match (self.feed, cavity) {
+            (Some(feed), None) => {
+                let solved = weighed.cavity_volume(&melt, Ratio::from(feed.share()));
+                solved.map(|solved| (Some(solved), None))
+            }
+            (None, Some(cavity)) => {
+                let solved = weighed.feed_share(&melt, cavity?);
+                solved.map(|solved| (None, Some(solved)))
+            }
+            _ => Ok::<_, CalibrateError>((None, None)),
+        };
+        let (volume, share) = faulty.keep("weights", solved)?;
+        Some(CalibrateResponse {
+            count: u32::try_from(weighed.count).unwrap_or(u32::MAX),
+            mean: text::mass(weighed.mean),
+            deviation: text::mass(weighed.deviation),
+            uncertainty: text::mass(weighed.uncertainty),
+            cavity: volume.map(|volume| text::milliliters(volume.volume)),
+            cavity_uncertainty: volume.map(|volume| text::milliliters(volume.uncertainty)),
+            feed: share.map(|share| text::percent(share.share)),
+            feed_uncertainty: share.map(|share| text::percent(share.uncertainty)),
+        })
+    }
+}

@@ -1,0 +1,58 @@
+//! An amount in another unit.
+
+use alloc::string::String;
+
+use super::{Faulty, response};
+use crate::document::reader::entry;
+use crate::fault::Faults;
+use crate::parameter::parameter;
+use crate::quantity::{Amount, System, Unit};
+
+entry! {
+    /// Asks for an amount in another unit.
+    pub struct ConvertRequest {
+        required {
+            #[doc = parameter!(amount)]
+            amount: Amount,
+            #[doc = parameter!(to)]
+            to: String,
+        }
+        optional {
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// The amount in the unit that was asked for.
+    pub struct ConvertResponse {
+        /// As text that reads back.
+        pub amount: String,
+        /// The number.
+        pub value: f64,
+        /// The unit.
+        pub unit: String,
+    }
+}
+
+impl ConvertRequest {
+    /// Converts the amount, exactly, and rounds the number once.
+    ///
+    /// # Errors
+    /// An unknown unit, one of another dimension, or a word that the measuring system lacks.
+    pub fn answer(&self) -> Result<ConvertResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let unit = faulty.keep("to", Unit::parse(&self.to));
+        let amount = unit.and_then(|unit| {
+            let converted = self.amount.in_unit(unit, faulty.system);
+            faulty.keep("amount", converted)
+        });
+        let response = amount.map(|amount| ConvertResponse {
+            amount: alloc::format!("{amount}"),
+            value: amount.value().to_f64(),
+            unit: alloc::format!("{}", amount.unit()),
+        });
+        faulty.finish(response)
+    }
+}

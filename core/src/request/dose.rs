@@ -1,0 +1,70 @@
+//! The mass of an amount of a material.
+
+use super::{Faulty, response};
+use crate::document::book::MaterialEntry;
+use crate::document::reader::entry;
+use crate::document::resolve;
+use crate::fault::Faults;
+use crate::material::Material;
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Amount, Dimension, Mass, System, Volume};
+
+entry! {
+    /// Asks what an amount of a material weighs: m, ρV, βV or n·m_drop.
+    pub struct DoseRequest {
+        required {
+            #[doc = parameter!(material)]
+            material: MaterialEntry,
+            #[doc = parameter!(amount)]
+            amount: Amount,
+        }
+        optional {
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// What the amount weighs.
+    pub struct DoseResponse {
+        /// Its mass.
+        pub mass: Shown<Mass>,
+        /// Whether it rests on the pharmacy's drop of 1/20 mL and not on the shop's own.
+        pub pharmacy_drop: bool,
+    }
+}
+
+impl DoseRequest {
+    /// Weighs the amount.
+    ///
+    /// # Errors
+    /// A property that is missing or cannot be, or an amount that is none of a material.
+    pub fn answer(&self) -> Result<DoseResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let material = resolve::material("/material", &self.material, faulty.system)?;
+        let mass = mass_of(&material, &self.amount, &mut faulty);
+        let drops = self.amount.dimension() == Dimension::COUNT;
+        let response = mass.map(|mass| DoseResponse {
+            mass: text::mass(mass),
+            pharmacy_drop: drops && !material.drop_is_calibrated(),
+        });
+        faulty.finish(response)
+    }
+}
+
+fn mass_of(material: &Material, amount: &Amount, faulty: &mut Faulty) -> Option<Mass> {
+    let purpose = "weighing the amount";
+    match (amount.basis(), amount.dimension()) {
+        (None, Dimension::VOLUME) => {
+            let volume: Volume = faulty.keep("amount", amount.to(faulty.system))?;
+            Some(volume * faulty.keep("material", material.by_volume(purpose))?.density())
+        }
+        (None, Dimension::COUNT) if amount.drops().is_some() => {
+            let drops = amount.drops()?.to_f64();
+            Some(faulty.keep("material", material.drop_mass(purpose))? * drops)
+        }
+        _ => faulty.keep("amount", amount.to::<Mass>(faulty.system)),
+    }
+}

@@ -1,0 +1,185 @@
+//! What formulas come to for an amount of base or of finished mix.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{Faulty, response};
+use crate::book::Book;
+use crate::document::book::BookDocument;
+use crate::document::reader::{Name, entry, nearest, pointer};
+use crate::fault::{Fault, Faults};
+use crate::formula::{Formula, Overlap, Recipe};
+use crate::mix::{Mix, MixError, Phase};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Amount, Dimension, Mass, MassDensity, Ratio, Volume};
+
+entry! {
+    /// Asks for the recipe of one or more formulas, for an amount of base or of finished mix.
+    pub struct FormulaRequest {
+        required {
+            #[doc = parameter!(book)]
+            book: BookDocument,
+            #[doc = parameter!(formulas)]
+            formulas: Vec<Name>,
+        }
+        optional {
+            #[doc = parameter!(overlap)]
+            overlap: Overlap,
+            #[doc = parameter!(base_amount)]
+            base: Amount,
+            #[doc = parameter!(finished_amount)]
+            finished: Amount,
+        }
+    }
+}
+
+response! {
+    /// A recipe and the mix that it makes.
+    pub struct FormulaResponse {
+        /// What to mix, by material.
+        pub parts: Vec<RecipePart>,
+        /// Mass of the mix.
+        pub mass: Shown<Mass>,
+        /// Its volume cold and liquid.
+        pub volume: Shown<Volume>,
+        /// Density of the finished plastic at 20 °C.
+        pub density: Shown<MassDensity>,
+    }
+}
+
+response! {
+    /// One material of a recipe.
+    pub struct RecipePart {
+        /// Which.
+        pub material: String,
+        /// Mass per mass of base; of the base itself, its share.
+        pub ratio: f64,
+        /// How much of it.
+        pub mass: Shown<Mass>,
+        /// Its share of the finished mass.
+        pub of_finished: Shown<Ratio>,
+    }
+}
+
+impl FormulaRequest {
+    /// Combines the formulas and scales them; for 1 of base where no amount is given, the mass
+    /// of the first formula's `per`.
+    ///
+    /// # Errors
+    /// Faults of the book, unknown formulas, a recipe that cannot be had, two amounts at once.
+    pub fn answer(&self) -> Result<FormulaResponse, Faults> {
+        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
+        let mut faulty = Faulty::new(Some(book.system));
+        let mut formulas: Vec<&Formula> = Vec::new();
+        for (index, name) in self.formulas.iter().enumerate() {
+            match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
+                Some(formula) => formulas.push(formula),
+                None => faulty.faults.push(unknown_formula(index, &name.0, &book)),
+            }
+        }
+        let recipe = (formulas.len() == self.formulas.len()).then(|| {
+            let overlap = self.overlap.unwrap_or(Overlap::Refuse);
+            let recipe = Recipe::combine(
+                &formulas,
+                overlap,
+                book.default_base,
+                &book.materials,
+                book.system,
+            );
+            faulty.keep("formulas", recipe)
+        });
+        let response = recipe.flatten().and_then(|recipe| {
+            let mix = self.scaled(&recipe, &formulas, &book, &mut faulty)?;
+            let response = describe(&recipe, &mix, &book);
+            faulty.keep("", response)
+        });
+        faulty.finish(response)
+    }
+
+    fn scaled(
+        &self,
+        recipe: &Recipe,
+        formulas: &[&Formula],
+        book: &Book,
+        faulty: &mut Faulty,
+    ) -> Option<Mix> {
+        let of_base = |amount: &Amount, field: &str, faulty: &mut Faulty| {
+            if amount.dimension() == Dimension::VOLUME {
+                let volume: Volume = faulty.keep(field, amount.to(book.system))?;
+                Some(volume * faulty.keep("formulas", recipe.base_density(&book.materials))?)
+            } else {
+                faulty.keep(field, amount.to::<Mass>(book.system))
+            }
+        };
+        match (&self.base, &self.finished) {
+            (Some(_), Some(_)) => {
+                faulty.faults.push(Fault {
+                    code: "two-amounts".into(),
+                    path: "/finished".into(),
+                    message: "Both \"base\" and \"finished\" are given.".into(),
+                    help: "Keep one of the two.".into(),
+                });
+                None
+            }
+            (None, Some(finished)) if finished.dimension() == Dimension::VOLUME => {
+                let volume: Volume = faulty.keep("finished", finished.to(book.system))?;
+                let mix = recipe.for_volume(volume, Phase::Liquid, &book.materials);
+                faulty.keep("finished", mix)
+            }
+            (None, Some(finished)) => {
+                let mass: Mass = faulty.keep("finished", finished.to(book.system))?;
+                faulty.keep("finished", recipe.for_mass(mass))
+            }
+            (base, None) => {
+                let per = formulas.iter().find_map(|formula| formula.per);
+                let mass = match base.or(per) {
+                    Some(amount) => of_base(&amount, "base", faulty)?,
+                    None => Mass::new::<uom::si::mass::gram>(100.0),
+                };
+                faulty.keep("base", recipe.for_base(mass))
+            }
+        }
+    }
+}
+
+fn unknown_formula(index: usize, name: &str, book: &Book) -> Fault {
+    let names = || book.formulas.iter().map(|formula| formula.name.as_str());
+    Fault {
+        code: "unknown-name".into(),
+        path: pointer("/formulas", &alloc::format!("{index}")),
+        message: alloc::format!("There is no formula \"{name}\" in the book."),
+        help: match nearest(name, names()) {
+            Some(near) => alloc::format!("Did you mean \"{near}\"?"),
+            None => alloc::format!("The book has: {}.", names().collect::<Vec<_>>().join(", ")),
+        },
+    }
+}
+
+/// Faults of a document that stands below `parent` in a request.
+pub(super) fn below(parent: &str, faults: Faults) -> Faults {
+    let moved = faults
+        .into_vec()
+        .into_iter()
+        .map(|fault| Fault { path: alloc::format!("{parent}{}", fault.path), ..fault });
+    Faults::from_vec(moved.collect())
+        .unwrap_or_else(|| Faults::from(crate::document::resolve::incomplete()))
+}
+
+fn describe(recipe: &Recipe, mix: &Mix, book: &Book) -> Result<FormulaResponse, MixError> {
+    let reference = crate::mix::reference_temperature();
+    let parts = recipe.ingredients().map(|ingredient| {
+        Ok(RecipePart {
+            material: book.materials.get(ingredient.material)?.name.clone(),
+            ratio: ingredient.ratio,
+            mass: text::mass(mix.mass_of(ingredient.material)),
+            of_finished: text::percent(Ratio::from(mix.mass_fraction(ingredient.material))),
+        })
+    });
+    Ok(FormulaResponse {
+        parts: parts.collect::<Result<_, MixError>>()?,
+        mass: text::mass(mix.mass()),
+        volume: text::volume(mix.volume(&book.materials, Phase::Liquid)?, book.system),
+        density: text::density(mix.density(&book.materials, Phase::Fused, reference, 0.0)?),
+    })
+}

@@ -1,0 +1,120 @@
+//! Softener or hardener for a hardness, or the hardness that it gives.
+
+use alloc::vec::Vec;
+
+use serde_json::Number;
+
+use super::{Faulty, response};
+use crate::document::reader::entry;
+use crate::document::written::Percent;
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::Ratio;
+use crate::softener::{Hardness, HardnessCurve, HardnessPoint, Scale};
+
+entry! {
+    /// Asks the shop's own measured points for a hardness or for a ratio.
+    pub struct HardnessRequest {
+        required {
+            #[doc = parameter!(hardness_points)]
+            points: Vec<HardnessPointEntry>,
+            #[doc = parameter!(scale)]
+            scale: Scale,
+        }
+        optional {
+            #[doc = parameter!(softener_ratio)]
+            ratio: Percent,
+            #[doc = parameter!(hardness)]
+            hardness: Number,
+        }
+    }
+}
+
+entry! {
+    /// A hardness that the shop has measured.
+    pub struct HardnessPointEntry {
+        required {
+            /// Mass of softener or hardener as a share of the mass of base.
+            ratio: Percent,
+            /// What the durometer showed, 0 to 100.
+            reading: Number,
+        }
+        optional {}
+    }
+}
+
+response! {
+    /// A ratio and the hardness that goes with it.
+    pub struct HardnessResponse {
+        /// Mass of softener or hardener per mass of base.
+        pub ratio: Shown<Ratio>,
+        /// The reading.
+        pub reading: f64,
+        /// Its scale.
+        pub scale: Scale,
+    }
+}
+
+/// What was asked for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Side {
+    /// The hardness of a ratio.
+    OfRatio(Ratio),
+    /// The ratio for a hardness.
+    ForHardness(f64),
+}
+
+impl HardnessRequest {
+    /// Interpolates between the points; outside them it refuses.
+    ///
+    /// # Errors
+    /// Points that make no curve, a ratio or hardness outside them, both or neither asked for.
+    pub fn answer(&self) -> Result<HardnessResponse, Faults> {
+        let mut faulty = Faulty::new(None);
+        let points: Vec<HardnessPoint> = self
+            .points
+            .iter()
+            .map(|point| HardnessPoint {
+                ratio: Ratio::from(point.ratio.share()),
+                hardness: Hardness { reading: number(&point.reading), scale: self.scale },
+            })
+            .collect();
+        let curve = faulty.keep("points", HardnessCurve::new(&points));
+        let response = curve.zip(self.side(&mut faulty)).and_then(|(curve, side)| {
+            let (ratio, reading) = match side {
+                Side::OfRatio(ratio) => {
+                    (ratio, faulty.keep("ratio", curve.hardness(ratio))?.reading)
+                }
+                Side::ForHardness(reading) => {
+                    let wanted = Hardness { reading, scale: self.scale };
+                    (faulty.keep("hardness", curve.ratio(wanted))?, reading)
+                }
+            };
+            Some(HardnessResponse { ratio: text::percent(ratio), reading, scale: self.scale })
+        });
+        faulty.finish(response)
+    }
+
+    fn side(&self, faulty: &mut Faulty) -> Option<Side> {
+        match (self.ratio, &self.hardness) {
+            (Some(ratio), None) => Some(Side::OfRatio(Ratio::from(ratio.share()))),
+            (None, Some(hardness)) => Some(Side::ForHardness(number(hardness))),
+            _ => {
+                faulty.faults.push(Fault {
+                    code: "ratio-or-hardness".into(),
+                    path: "".into(),
+                    message: "It must ask for one thing.".into(),
+                    help:
+                        "Give \"ratio\" to learn the hardness, or \"hardness\" to learn the ratio."
+                            .into(),
+                });
+                None
+            }
+        }
+    }
+}
+
+fn number(number: &Number) -> f64 {
+    number.as_f64().unwrap_or(f64::NAN)
+}

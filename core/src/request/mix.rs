@@ -1,0 +1,140 @@
+//! Mass, volume, density and shares of a mix.
+
+use alloc::collections::BTreeMap;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{Faulty, response};
+use crate::document::book::MaterialEntry;
+use crate::document::reader::{entry, pointer};
+use crate::document::resolve;
+use crate::document::written::{Percent, Written};
+use crate::fault::{Fault, Faults};
+use crate::mix::{Materials, Mix, MixError, Phase, reference_temperature};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
+
+entry! {
+    /// Asks for the properties of a mix.
+    pub struct MixRequest {
+        required {
+            #[doc = parameter!(materials)]
+            materials: BTreeMap<String, MaterialEntry>,
+            #[doc = parameter!(masses)]
+            masses: BTreeMap<String, Written<Mass>>,
+        }
+        optional {
+            #[doc = parameter!(phase)]
+            phase: Phase,
+            #[doc = parameter!(temperature)]
+            temperature: Written<ThermodynamicTemperature>,
+            #[doc = parameter!(voids)]
+            voids: Percent,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// The properties of a mix.
+    pub struct MixResponse {
+        /// Its mass.
+        pub mass: Shown<Mass>,
+        /// Its volume at the temperature asked for, without voids.
+        pub volume: Shown<Volume>,
+        /// Its density there, voids counted.
+        pub density: Shown<MassDensity>,
+        /// Its parts, by material.
+        pub parts: Vec<MixPart>,
+    }
+}
+
+response! {
+    /// One material of a mix.
+    pub struct MixPart {
+        /// Which.
+        pub material: String,
+        /// Its share of the mass.
+        pub mass_fraction: Shown<Ratio>,
+        /// Its share of the volume at 20 °C.
+        pub volume_fraction: Shown<Ratio>,
+        /// Its parts per hundred parts of base, by mass, where there is a base.
+        pub parts_per_hundred: Option<f64>,
+    }
+}
+
+impl MixRequest {
+    /// Adds the mix up.
+    ///
+    /// # Errors
+    /// An unknown material, a density that is missing, an empty mix.
+    pub fn answer(&self) -> Result<MixResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let materials = resolve::materials("/materials", &self.materials, faulty.system)?;
+        let mix = self.mix(&materials, &mut faulty);
+        let at = match &self.temperature {
+            Some(temperature) => faulty.quantity("temperature", temperature),
+            None => Some(reference_temperature()),
+        };
+        let response = mix.zip(at).and_then(|(mix, at)| {
+            let response = self.response(&mix, at, &materials);
+            faulty.keep("", response)
+        });
+        faulty.finish(response)
+    }
+
+    fn mix(&self, materials: &Materials, faulty: &mut Faulty) -> Option<Mix> {
+        let mut mix = Mix::new();
+        for (name, written) in &self.masses {
+            let path = pointer("/masses", name);
+            let Some(material) = materials.find(name) else {
+                faulty.faults.push(Fault {
+                    code: "unknown-name".into(),
+                    path,
+                    message: alloc::format!("There is no material \"{name}\" in the request."),
+                    help: "Add it to \"materials\".".into(),
+                });
+                continue;
+            };
+            let mass = written.to(faulty.system).map_err(|error| Fault::at(path.clone(), &error));
+            let added = mass
+                .and_then(|mass| mix.add(material, mass).map_err(|error| Fault::at(path, &error)));
+            if let Err(fault) = added {
+                faulty.faults.push(fault);
+            }
+        }
+        faulty.faults.is_empty().then_some(mix)
+    }
+
+    fn response(
+        &self,
+        mix: &Mix,
+        at: ThermodynamicTemperature,
+        materials: &Materials,
+    ) -> Result<MixResponse, MixError> {
+        let phase = self.phase.unwrap_or(Phase::Fused);
+        let voids = self.voids.map_or(0.0, Percent::share);
+        let part = |material| {
+            Ok(MixPart {
+                material: materials.get(material)?.name.clone(),
+                mass_fraction: text::percent(Ratio::from(mix.mass_fraction(material))),
+                volume_fraction: text::percent(Ratio::from(
+                    mix.volume_fraction(material, materials, phase)?,
+                )),
+                parts_per_hundred: mix.parts_per_hundred(material, materials).ok(),
+            })
+        };
+        Ok(MixResponse {
+            mass: text::mass(mix.mass()),
+            volume: text::milliliters(mix.volume_at(materials, phase, at)?),
+            density: text::density(mix.density(materials, phase, at, voids)?),
+            parts: mix
+                .portions()
+                .iter()
+                .map(|portion| part(portion.material))
+                .collect::<Result<_, MixError>>()?,
+        })
+    }
+}

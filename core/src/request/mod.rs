@@ -1,0 +1,287 @@
+//! Calculations as one request and one response each: what every door speaks.
+//!
+//! A request is an object whose `calculate` names the calculation; the response is
+//! `{ "result": ... }` or `{ "faults": [ ... ] }`, each fault with code, path, message and help.
+//! It can be used at three depths: typed ([`Request::answer`]), as a JSON value
+//! ([`answer_value`]) and as JSON text ([`answer_text`]).
+//!
+//! ```
+//! use pourwright::request::answer_text;
+//!
+//! let answer = answer_text(r#"{ "calculate": "convert", "amount": "1 1/4 cup", "to": "mL" }"#);
+//! assert_eq!(
+//!     answer,
+//!     r#"{"result":{"calculate":"convert","amount":"295.735295625 mL","value":295.735295625,"unit":"mL"}}"#
+//! );
+//! ```
+
+mod batch;
+mod calibrate;
+mod convert;
+mod dose;
+mod formula;
+mod hardness;
+mod measure;
+mod mix;
+mod plan;
+mod salt;
+mod shot;
+mod water;
+
+pub use batch::{BatchRequest, BatchResponse};
+pub use calibrate::{CalibrateRequest, CalibrateResponse};
+pub use convert::{ConvertRequest, ConvertResponse};
+pub use dose::{DoseRequest, DoseResponse};
+pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
+pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
+pub use measure::{MeasureRequest, MeasureResponse};
+pub use mix::{MixPart, MixRequest, MixResponse};
+pub use plan::PlanRequest;
+pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
+pub use shot::{ShotPieces, ShotRequest, ShotResponse};
+pub use water::{WaterRequest, WaterResponse};
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use crate::document::reader::{Node, Read, nearest, pointer};
+use crate::document::text;
+use crate::fault::{Diagnose, Fault, Faults};
+use crate::plan::Plan;
+use crate::quantity::System;
+
+/// Derives that every request and response part has.
+macro_rules! response {
+    ($(#[$meta:meta])* pub struct $Response:ident { $($(#[$field_meta:meta])* pub $field:ident: $Field:ty,)* }) => {
+        $(#[$meta])*
+        #[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        pub struct $Response { $($(#[$field_meta])* pub $field: $Field,)* }
+    };
+}
+use response;
+
+macro_rules! calculations {
+    ($($(#[$meta:meta])* $Calculation:ident = $name:literal: $Request:ty => $Response:ty;)*) => {
+        /// A calculation to do.
+        #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        #[serde(tag = "calculate")]
+        #[non_exhaustive]
+        pub enum Request {
+            $($(#[$meta])* #[serde(rename = $name)] $Calculation($Request),)*
+        }
+
+        /// What a calculation gives.
+        #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        #[serde(tag = "calculate")]
+        #[non_exhaustive]
+        pub enum Response {
+            $($(#[$meta])* #[serde(rename = $name)] $Calculation($Response),)*
+        }
+
+        /// The names of all calculations.
+        pub const CALCULATIONS: &[&str] = &[$($name,)*];
+
+        impl Request {
+            /// Does the calculation.
+            ///
+            /// # Errors
+            /// All faults of the request together, with paths into it.
+            pub fn answer(&self) -> Result<Response, Faults> {
+                match self {
+                    $(Self::$Calculation(request) => {
+                        request.answer().map(Response::$Calculation)
+                    })*
+                }
+            }
+
+            /// The calculation's name.
+            #[must_use]
+            pub const fn name(&self) -> &'static str {
+                match self { $(Self::$Calculation(_) => $name,)* }
+            }
+
+            fn read_named(name: &str, node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+                match name {
+                    $($name => <$Request>::read(node, faults).map(Self::$Calculation),)*
+                    _ => {
+                        faults.push(unknown_calculation(name));
+                        None
+                    }
+                }
+            }
+        }
+    };
+}
+
+calculations! {
+    /// An amount in another unit.
+    Convert = "convert": ConvertRequest => ConvertResponse;
+    /// The mass of an amount of a material.
+    Dose = "dose": DoseRequest => DoseResponse;
+    /// Mass, volume, density and shares of a mix.
+    Mix = "mix": MixRequest => MixResponse;
+    /// What formulas come to for an amount of base or of finished mix.
+    Formula = "formula": FormulaRequest => FormulaResponse;
+    /// Salt, from any way to state it to all others.
+    Salt = "salt": SaltRequest => SaltResponse;
+    /// Softener for a hardness, or the hardness that it gives.
+    Hardness = "hardness": HardnessRequest => HardnessResponse;
+    /// What a shot takes and its pieces weigh.
+    Shot = "shot": ShotRequest => ShotResponse;
+    /// How much to mix for so many pieces.
+    Batch = "batch": BatchRequest => BatchResponse;
+    /// The volume of a cavity from the water that it holds.
+    Water = "water": WaterRequest => WaterResponse;
+    /// What weighed pieces say of a mold.
+    Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
+    /// A mass as the tools of a bench can give it.
+    Measure = "measure": MeasureRequest => MeasureResponse;
+    /// A day's plan from a book and an order list.
+    Plan = "plan": PlanRequest => Plan;
+}
+
+fn unknown_calculation(name: &str) -> Fault {
+    Fault {
+        code: "unknown-calculation".into(),
+        path: "/calculate".into(),
+        message: "There is no such calculation.".into(),
+        help: match nearest(name, CALCULATIONS.iter().copied()) {
+            Some(near) => format!("Did you mean \"{near}\"? Known: {}.", CALCULATIONS.join(", ")),
+            None => format!("Known: {}.", CALCULATIONS.join(", ")),
+        },
+    }
+}
+
+impl Read for Request {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let Value::Object(fields) = node.value else {
+            faults.push(node.mismatch("a request: { \"calculate\": \"convert\", ... }"));
+            return None;
+        };
+        let Some(Value::String(name)) = fields.get("calculate") else {
+            faults.push(Fault {
+                code: "missing-field".into(),
+                path: node.path.clone(),
+                message: "\"calculate\" is missing.".into(),
+                help: format!("Say what to calculate, one of: {}.", CALCULATIONS.join(", ")),
+            });
+            return None;
+        };
+        let mut rest = fields.clone();
+        rest.remove("calculate");
+        let rest = Value::Object(rest);
+        Self::read_named(name, &Node { value: &rest, path: node.path.clone() }, faults)
+    }
+}
+
+/// A response as a document: a result, or the faults of the request.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Answer {
+    /// What the calculation gives.
+    Result(Response),
+    /// What is wrong with the request.
+    Faults(Vec<Fault>),
+}
+
+impl From<Result<Response, Faults>> for Answer {
+    fn from(result: Result<Response, Faults>) -> Self {
+        match result {
+            Ok(response) => Self::Result(response),
+            Err(faults) => Self::Faults(faults.into_vec()),
+        }
+    }
+}
+
+/// Reads a request from its JSON value.
+///
+/// # Errors
+/// All faults of its form together.
+pub fn read(value: &Value) -> Result<Request, Faults> {
+    crate::document::reader::read_value(value)
+}
+
+/// Answers a request given as a JSON value.
+#[must_use]
+pub fn answer(value: &Value) -> Answer {
+    read(value).and_then(|request| request.answer()).into()
+}
+
+/// Answers a request given as a JSON value with a JSON value.
+#[must_use]
+pub fn answer_value(value: &Value) -> Value {
+    serde_json::to_value(answer(value)).unwrap_or_else(|error| unwritable(&error))
+}
+
+/// Answers a request given as JSON text with JSON text.
+#[must_use]
+pub fn answer_text(request: &str) -> String {
+    let answer = match text::parse(request) {
+        Ok(value) => answer(&value),
+        Err(faults) => Answer::Faults(faults.into_vec()),
+    };
+    serde_json::to_string(&answer).unwrap_or_else(|error| unwritable(&error).to_string())
+}
+
+/// The answer where a response cannot be written as JSON.
+fn unwritable(error: &serde_json::Error) -> Value {
+    serde_json::json!({ "faults": [{
+        "code": "unwritable",
+        "path": "",
+        "message": format!("The result cannot be written as JSON: {error}."),
+        "help": "Please report it with the request.",
+    }] })
+}
+
+/// Faults found while a request is resolved, with paths into it.
+struct Faulty {
+    system: System,
+    faults: Vec<Fault>,
+}
+
+impl Faulty {
+    /// Household words are those of `system`, US customary where a request names none.
+    fn new(system: Option<System>) -> Self {
+        Self { system: system.unwrap_or(System::UsCustomary), faults: Vec::new() }
+    }
+
+    fn keep<T, E: Diagnose>(&mut self, field: &str, result: Result<T, E>) -> Option<T> {
+        let path = if field.is_empty() { String::new() } else { pointer("", field) };
+        result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
+    }
+
+    /// A quantity of a required field.
+    fn quantity<Q: crate::quantity::Measurable>(
+        &mut self,
+        field: &str,
+        written: &crate::document::written::Written<Q>,
+    ) -> Option<Q> {
+        self.keep(field, written.to(self.system))
+    }
+
+    /// A quantity of a field that counts as zero where it is left out.
+    fn or_zero<Q: crate::quantity::Measurable + Default>(
+        &mut self,
+        field: &str,
+        written: Option<&crate::document::written::Written<Q>>,
+    ) -> Option<Q> {
+        written.map_or(Some(Q::default()), |written| self.quantity(field, written))
+    }
+
+    /// The outcome: the response, or all faults.
+    fn finish<T>(self, response: Option<T>) -> Result<T, Faults> {
+        match (Faults::from_vec(self.faults), response) {
+            (Some(faults), _) => Err(faults),
+            (None, Some(response)) => Ok(response),
+            (None, None) => Err(Faults::from(crate::document::resolve::incomplete())),
+        }
+    }
+}

@@ -1,0 +1,36 @@
+//! A day's plan from a book and an order list.
+
+use super::formula::below;
+use crate::book::Book;
+use crate::document::book::BookDocument;
+use crate::document::orders::OrdersDocument;
+use crate::document::reader::entry;
+use crate::fault::Faults;
+use crate::parameter::parameter;
+use crate::plan::Plan;
+use crate::plan::day::Day;
+
+entry! {
+    /// Asks for the plan of a day.
+    pub struct PlanRequest {
+        required {
+            #[doc = parameter!(book)]
+            book: BookDocument,
+            #[doc = parameter!(orders)]
+            orders: OrdersDocument,
+        }
+        optional {}
+    }
+}
+
+impl PlanRequest {
+    /// Plans the day.
+    ///
+    /// # Errors
+    /// Faults of the book, else of the orders, else of the plan.
+    pub fn answer(&self) -> Result<Plan, Faults> {
+        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
+        let day = Day::resolve(&self.orders, &book).map_err(|faults| below("/orders", faults))?;
+        Plan::make(&book, &day).map_err(|faults| below("/orders", faults))
+    }
+}
