@@ -26,6 +26,7 @@ extern crate alloc;
 extern crate std;
 
 pub mod fault;
+pub mod plan;
 pub mod quantity;
 
 pub use fault::{Diagnose, Fault, Faults};

@@ -1,0 +1,8 @@
+//! A day's pots: which formulas share one, how much each holds, what it can become.
+
+mod bits;
+pub mod correction;
+pub mod cover;
+pub mod order;
+pub mod precedence;
+pub mod sequence;

@@ -1,0 +1,597 @@
+//! One pot drawn at several stages: the least starting mix and what each stage adds.
+//!
+//! Stage k draws D_k of composition a_k; then what is left becomes stage k + 1 of composition t by
+//! adding only. With ρ_k = min t_i/a_i over a_i > 0, backwards from the last stage n:
+//!
+//! - carry_k = ρ_k · need_{k+1}, and carry_n = 0;
+//! - need_k = (D_k + kept_k + max(carry_k, heel, film)) / (1 − loss_k);
+//! - forwards, where the heel or the film is more than the carry, or the least pot more than the
+//!   need, more is held: held_{k+1} = max(need_{k+1}, carried_k/ρ_k);
+//! - additions_{k+1} = held_{k+1}·t − carried_k·a ≥ 0, and exactly 0 where t_i/a_i is ρ_k.
+//!
+//! Source: the mass balance of each stage; the design's "A pot over several products".
+//!
+//! The *heel* is all that cannot be drawn from the vessel, the film on its wall included; so after
+//! the last draw at least max(heel, film) stays, the film is lost and the rest is left over.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::vec::Vec;
+
+use uom::si::mass::{gram, kilogram};
+
+use crate::fault::Diagnose;
+use crate::quantity::{Mass, Ratio};
+
+/// Additions smaller than this share of what they add to are rounding, and are 0.
+const ROUNDING: f64 = 8.0 * f64::EPSILON;
+
+/// One stage of a pot: what is shot from one heat.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stage<'a> {
+    /// Each material's part of the mix by mass, on any scale: shares, ratios to base, grams.
+    pub composition: &'a [f64],
+    /// What is shot out.
+    pub draw: Mass,
+    /// What the injector keeps when it is cleaned or goes cold after this stage.
+    pub kept: Mass,
+    /// Share of what the pot holds that is lost in this heat, at least 0 and below 1.
+    pub loss: Ratio,
+    /// The most that the vessel may hold of this mix, head-room left; `None` for no limit.
+    pub capacity: Option<Mass>,
+    /// Heats that this stage takes: 1, or more where it is heated up again.
+    pub heats: u32,
+}
+
+/// The vessel, and what the pot in it must stand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Vessel {
+    /// What clings to the vessel when it is emptied: lost once.
+    pub film: Mass,
+    /// What cannot be drawn, the film included.
+    pub heel: Mass,
+    /// The least mass to start with: the least pot, or what the start was rounded up to.
+    pub least: Mass,
+    /// Heats that the stabilizer allows, `None` where that is not known.
+    pub heats: Option<u32>,
+}
+
+/// What one stage holds, gets and gives; all masses.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Step {
+    /// What goes in, by material: at the first stage the starting mix.
+    pub additions: Vec<Mass>,
+    /// A material of which nothing is added because the mix before is full of it: what carries
+    /// this stage's size. `None` at the first stage.
+    pub binds: Option<usize>,
+    /// What the pot holds when all is in, before the heat.
+    pub held: Mass,
+    /// Lost in the heat.
+    pub lost: Mass,
+    /// Shot out.
+    pub drawn: Mass,
+    /// Kept by the injector.
+    pub kept: Mass,
+    /// Left in the pot: goes into the next stage.
+    pub carried: Mass,
+}
+
+/// What decides how large a sequence is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum Raised {
+    /// The least pot is more than the draws need.
+    Least,
+    /// After stage `stage` more cannot be drawn than the next stage needs.
+    Heel {
+        /// The stage after which it stays.
+        stage: usize,
+    },
+}
+
+/// The sequence of draws of one pot.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sequence {
+    /// One for each stage.
+    pub steps: Vec<Step>,
+    /// Lost as film when the pot is emptied.
+    pub film: Mass,
+    /// Left over at the end, the film taken off.
+    pub left: Mass,
+    /// All heats of the pot.
+    pub heats: u32,
+    /// What made the pot larger than its draws need, and by how much, first stage first; empty where
+    /// nothing did.
+    pub raised: Vec<(Raised, Mass)>,
+    /// The stage that fills its capacity most, and the room it leaves; `None` without limits.
+    pub fullest: Option<(usize, Mass)>,
+}
+
+/// Why there is no sequence.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum SequenceError {
+    /// No stage.
+    #[error("The pot has no stage.")]
+    NoStage,
+    /// A number that cannot be: negative, not finite, a loss of 1 or more.
+    #[error("Stage {stage}: {what} cannot be {value}.")]
+    BadNumber {
+        /// The stage, from 0.
+        stage: usize,
+        /// What it is.
+        what: &'static str,
+        /// What was given, masses in g.
+        value: f64,
+    },
+    /// A stage lists another number of materials than the first one, or holds none of any.
+    #[error("Stage {stage}: the composition is empty or not as long as the first stage's.")]
+    BadComposition {
+        /// The stage, from 0.
+        stage: usize,
+    },
+    /// A stage lacks a material that the mix before holds: nothing of it can be carried over.
+    #[error("Stage {stage} holds no material {material}, which the pot holds by then.")]
+    NothingCarries {
+        /// The stage that lacks it, from 0.
+        stage: usize,
+        /// Index of the material.
+        material: usize,
+    },
+    /// The pot would not fit.
+    #[error("Stage {stage} needs {} g in the pot, {} g more than it may hold.",
+        Grams(*.held), Grams(*.held - *.capacity))]
+    OverCapacity {
+        /// The stage, from 0.
+        stage: usize,
+        /// What it needs.
+        held: Mass,
+        /// What the vessel may hold of it.
+        capacity: Mass,
+    },
+    /// More heats than the stabilizer allows.
+    #[error("The pot takes {heats} heats, {} more than the stabilizer allows.", heats.saturating_sub(*.allowed))]
+    OverHeats {
+        /// Heats of all stages.
+        heats: u32,
+        /// Heats allowed.
+        allowed: u32,
+    },
+}
+
+/// A mass in grams as a message shows it.
+struct Grams(Mass);
+
+impl core::fmt::Display for Grams {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        write!(f, "{:.1}", self.0.get::<gram>())
+    }
+}
+
+impl Diagnose for SequenceError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NoStage => "sequence-no-stage",
+            Self::BadNumber { .. } => "sequence-bad-number",
+            Self::BadComposition { .. } => "sequence-bad-composition",
+            Self::NothingCarries { .. } => "sequence-nothing-carries",
+            Self::OverCapacity { .. } => "sequence-over-capacity",
+            Self::OverHeats { .. } => "sequence-over-heats",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::NoStage => "Give at least one stage.".into(),
+            Self::BadNumber { .. } => {
+                "Masses are 0 or more and finite; a loss is at least 0 and below 1.".into()
+            }
+            Self::BadComposition { .. } => {
+                "List every material at every stage, 0 where a stage lacks it.".into()
+            }
+            Self::NothingCarries { .. } => "Take this stage into another pot or before.".into(),
+            Self::OverCapacity { capacity, .. } => format!(
+                "Split the stages over more pots, or draw less: the pot may hold {} g there.",
+                Grams(*capacity)
+            )
+            .into(),
+            Self::OverHeats { allowed, .. } => {
+                format!("Take at most {allowed} heats, the rest from another pot.").into()
+            }
+        }
+    }
+}
+
+/// The least pot that serves `stages` in this order.
+///
+/// The start is the least there is: no smaller one leaves enough after every draw. What is added
+/// in all is the least for that start.
+///
+/// # Errors
+///
+/// See [`SequenceError`]: a number or composition that cannot be, a stage that cannot follow, a
+/// limit that is passed, with by how much.
+pub fn plan(stages: &[Stage<'_>], vessel: &Vessel) -> Result<Sequence, SequenceError> {
+    check(stages, vessel)?;
+    let shares: Vec<Vec<f64>> = stages.iter().map(|s| unit(s.composition)).collect();
+    let mut joints = Vec::with_capacity(stages.len());
+    for (stage, (from, to)) in (1..).zip(shares.iter().zip(shares.iter().skip(1))) {
+        let joint = carry(from, to);
+        joints.push(joint.map_err(|material| SequenceError::NothingCarries { stage, material })?);
+    }
+    let legs: Vec<Leg> = stages
+        .iter()
+        .enumerate()
+        .map(|(k, stage)| Leg {
+            out: kg(stage.draw) + kg(stage.kept),
+            yields: 1.0 - stage.loss.value,
+            carry: joints.get(k).map_or(0.0, |joint| joint.0),
+        })
+        .collect();
+    let bottom = kg(vessel.film).max(kg(vessel.heel));
+    let mut flows = Vec::with_capacity(legs.len());
+    flow(&legs, bottom, kg(vessel.least), &mut flows);
+    if let Some(stage) = flows.iter().position(|flow| !flow.held.is_finite()) {
+        let what = "the mass that the pot must hold";
+        return Err(SequenceError::BadNumber { stage, what, value: f64::INFINITY });
+    }
+
+    let heats = stages.iter().fold(0_u32, |sum, s| sum.saturating_add(s.heats));
+    let fullest = limits(stages, vessel, &flows, heats)?;
+    let mut steps = Vec::with_capacity(stages.len());
+    let mut before: Option<(&[f64], f64, usize)> = None;
+    for (k, ((stage, flow), share)) in stages.iter().zip(&flows).zip(&shares).enumerate() {
+        let additions = additions(share, flow.held, before);
+        steps.push(Step {
+            additions: additions.into_iter().map(mass).collect(),
+            binds: before.map(|(_, _, material)| material),
+            held: mass(flow.held),
+            lost: mass(flow.held * stage.loss.value),
+            drawn: stage.draw,
+            kept: stage.kept,
+            carried: mass(flow.carried),
+        });
+        before = joints.get(k).map(|&(_, material)| (share.as_slice(), flow.carried, material));
+    }
+    let end = flows.last().map_or(0.0, |flow| flow.carried);
+    let film = kg(vessel.film).min(end);
+    Ok(Sequence {
+        steps,
+        film: mass(film),
+        left: mass(end - film),
+        heats,
+        raised: raised(&flows),
+        fullest,
+    })
+}
+
+/// ρ = min t_i/a_i over a_i > 0, and the material that gives it; on failure the material that
+/// `to` lacks.
+fn carry(from: &[f64], to: &[f64]) -> Result<(f64, usize), usize> {
+    let mut least = (f64::INFINITY, 0);
+    for (material, (a, t)) in from.iter().zip(to).enumerate().filter(|(_, (a, _))| **a > 0.0) {
+        if *t <= 0.0 {
+            return Err(material);
+        }
+        if t / a < least.0 {
+            least = (t / a, material);
+        }
+    }
+    Ok(least)
+}
+
+/// What goes into a stage by material; `before` is the mix before it, its mass and the material
+/// that binds.
+fn additions(share: &[f64], held: f64, before: Option<(&[f64], f64, usize)>) -> Vec<f64> {
+    let Some((from, carried, binds)) = before else {
+        return share.iter().map(|t| held * t).collect();
+    };
+    let full = share.iter().zip(from).enumerate().map(|(material, (t, a))| {
+        let (wanted, there) = (held * t, carried * a);
+        let lacks = wanted - there;
+        if material == binds || lacks <= ROUNDING * (wanted + there) { 0.0 } else { lacks }
+    });
+    full.collect()
+}
+
+fn raised(flows: &[Flow]) -> Vec<(Raised, Mass)> {
+    let mut all = Vec::new();
+    for (k, flow) in flows.iter().enumerate() {
+        if k == 0 && flow.held > flow.need {
+            all.push((Raised::Least, mass(flow.held - flow.need)));
+        }
+        if flow.bottom > 0.0 && k.saturating_add(1) < flows.len() {
+            all.push((Raised::Heel { stage: k }, mass(flow.bottom)));
+        }
+    }
+    all
+}
+
+/// The fullest stage and its room, where all limits are kept.
+fn limits(
+    stages: &[Stage<'_>],
+    vessel: &Vessel,
+    flows: &[Flow],
+    heats: u32,
+) -> Result<Option<(usize, Mass)>, SequenceError> {
+    if let Some(allowed) = vessel.heats.filter(|&allowed| heats > allowed) {
+        return Err(SequenceError::OverHeats { heats, allowed });
+    }
+    let mut fullest: Option<(usize, f64, f64)> = None;
+    for (stage, (limit, flow)) in stages.iter().zip(flows).enumerate() {
+        let Some(capacity) = limit.capacity else { continue };
+        let fill = flow.held / kg(capacity);
+        if fullest.is_none_or(|(_, most, _)| fill > most) {
+            fullest = Some((stage, fill, kg(capacity) - flow.held));
+        }
+    }
+    if let Some((stage, fill, room)) = fullest
+        && !fits(fill)
+    {
+        let held = flows.get(stage).map_or(0.0, |flow| flow.held);
+        return Err(SequenceError::OverCapacity {
+            stage,
+            held: mass(held),
+            capacity: mass(held + room),
+        });
+    }
+    Ok(fullest.map(|(stage, _, room)| (stage, mass(room.max(0.0)))))
+}
+
+/// Whether a vessel filled to the share `fill` of its capacity holds it; what rounding alone makes
+/// too much does fit.
+pub(super) fn fits(fill: f64) -> bool {
+    fill <= 1.0 + 64.0 * f64::EPSILON
+}
+
+/// What the recursion needs to know of one stage; masses in kg.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Leg {
+    /// Draw and what the injector keeps.
+    pub(super) out: f64,
+    /// 1 − loss.
+    pub(super) yields: f64,
+    /// ρ to the next stage; 0 at the last.
+    pub(super) carry: f64,
+}
+
+/// What one stage holds and carries on; masses in kg.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Flow {
+    /// The least that this stage and those after it need.
+    pub(super) need: f64,
+    /// What it holds.
+    pub(super) held: f64,
+    /// What stays after the draw.
+    carried: f64,
+    /// By how much the heel or film is more than the carry.
+    bottom: f64,
+}
+
+/// The recursion: needs backwards, then what is really held forwards. `flows` is emptied first.
+pub(super) fn flow(legs: &[Leg], bottom: f64, least: f64, flows: &mut Vec<Flow>) {
+    flows.clear();
+    let mut next_need = 0.0;
+    for leg in legs.iter().rev() {
+        let carry = leg.carry * next_need;
+        let carried = carry.max(bottom);
+        let need = (leg.out + carried) / leg.yields;
+        flows.push(Flow { need, held: need, carried, bottom: carried - carry });
+        next_need = need;
+    }
+    flows.reverse();
+    let mut from_before = least;
+    for (flow, leg) in flows.iter_mut().zip(legs) {
+        // Only what is held beyond the need is added up, so that the carry keeps its digits.
+        if from_before > flow.need * (1.0 + 4.0 * f64::EPSILON) {
+            flow.carried += (from_before - flow.need) * leg.yields;
+            flow.held = from_before;
+        }
+        from_before = flow.carried / leg.carry;
+    }
+}
+
+fn check(stages: &[Stage<'_>], vessel: &Vessel) -> Result<(), SequenceError> {
+    let materials = stages.first().ok_or(SequenceError::NoStage)?.composition.len();
+    let bad = |stage, what, value| Err(SequenceError::BadNumber { stage, what, value });
+    for (what, m) in
+        [("the film", vessel.film), ("the heel", vessel.heel), ("the least pot", vessel.least)]
+    {
+        if !is_mass(m) {
+            return bad(0, what, m.get::<gram>());
+        }
+    }
+    for (k, stage) in stages.iter().enumerate() {
+        for (what, m) in [("the draw", stage.draw), ("what the injector keeps", stage.kept)] {
+            if !is_mass(m) {
+                return bad(k, what, m.get::<gram>());
+            }
+        }
+        if let Some(capacity) = stage.capacity.filter(|&c| !is_mass(c) || kg(c) == 0.0) {
+            return bad(k, "the capacity", capacity.get::<gram>());
+        }
+        if !(0.0..1.0).contains(&stage.loss.value) {
+            return bad(k, "the loss", stage.loss.value);
+        }
+        if let Some(&part) = stage.composition.iter().find(|part| !is_part(**part)) {
+            return bad(k, "a part of the composition", part);
+        }
+        let total: f64 = stage.composition.iter().sum();
+        if stage.composition.len() != materials || !total.is_normal() {
+            return Err(SequenceError::BadComposition { stage: k });
+        }
+    }
+    Ok(())
+}
+
+/// A mass that can be weighed: finite, 0 or more.
+pub(super) fn is_mass(m: Mass) -> bool {
+    is_part(m.value)
+}
+
+/// Finite, 0 or more.
+pub(super) fn is_part(x: f64) -> bool {
+    x.is_finite() && x >= 0.0
+}
+
+/// Scaled to a sum of 1.
+pub(super) fn unit(parts: &[f64]) -> Vec<f64> {
+    let total: f64 = parts.iter().sum();
+    parts.iter().map(|part| part / total).collect()
+}
+
+pub(super) fn kg(m: Mass) -> f64 {
+    m.get::<kilogram>()
+}
+
+pub(super) fn mass(kg: f64) -> Mass {
+    Mass::new::<kilogram>(kg)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use alloc::string::ToString;
+    use proptest::prelude::*;
+    use uom::si::ratio::ratio;
+
+    fn g(x: f64) -> Mass {
+        Mass::new::<gram>(x)
+    }
+
+    fn stage(composition: &[f64], draw: f64) -> Stage<'_> {
+        let loss = Ratio::new::<ratio>(0.0);
+        Stage { composition, draw: g(draw), kept: g(0.0), loss, capacity: None, heats: 1 }
+    }
+
+    fn vessel(film: f64, heel: f64) -> Vessel {
+        Vessel { film: g(film), heel: g(heel), least: g(0.0), heats: None }
+    }
+
+    const PLAIN: &[f64] = &[1.0, 0.0, 0.0];
+    const SOFT: &[f64] = &[0.9, 0.1, 0.0];
+    const SALTED: &[f64] = &[0.81, 0.09, 0.1];
+
+    fn held(s: &Sequence) -> Vec<f64> {
+        s.steps.iter().map(|step| step.held.get::<gram>()).collect()
+    }
+
+    #[track_caller]
+    fn near(got: f64, expected: f64) {
+        assert!((got - expected).abs() < 1e-9 * expected.abs().max(1.0), "{got} for {expected}");
+    }
+
+    #[test]
+    fn a_heel_that_is_more_than_the_carry_makes_the_next_stage_larger() {
+        // After 100 g of plain 50 g stay: they make 50/0.9 of the soft mix, of which 10 g go out.
+        let s = plan(&[stage(PLAIN, 100.0), stage(SOFT, 10.0)], &vessel(5.0, 50.0)).unwrap();
+        // need_2 = 10 + 50, its carry 54 is more than the heel.
+        near(held(&s)[0], 154.0);
+        let s = plan(&[stage(PLAIN, 100.0), stage(SOFT, 1.0)], &vessel(0.5, 50.0)).unwrap();
+        near(held(&s)[0], 150.0);
+        near(held(&s)[1], 50.0 / 0.9);
+        assert!(matches!(s.raised[..], [(Raised::Heel { stage: 0 }, _)]));
+        near(s.raised[0].1.get::<gram>(), 50.0 - 51.0 * 0.9);
+        near(s.film.get::<gram>(), 0.5);
+        near(s.left.get::<gram>(), 50.0 / 0.9 - 1.0 - 0.5);
+        assert_eq!(s.steps[1].additions[0], g(0.0));
+        assert_eq!(s.steps[1].binds, Some(0));
+    }
+
+    #[test]
+    fn losses_and_what_the_injector_keeps_are_made_up_for() {
+        let mut first = stage(PLAIN, 100.0);
+        first.kept = g(4.0);
+        first.loss = Ratio::new::<ratio>(0.02);
+        let s = plan(&[first, stage(SOFT, 50.0)], &vessel(2.0, 0.0)).unwrap();
+        near(held(&s)[1], 52.0);
+        near(held(&s)[0], (104.0 + 52.0 * 0.9) / 0.98);
+        near(s.steps[0].lost.get::<gram>(), held(&s)[0] * 0.02);
+    }
+
+    #[test]
+    fn the_least_pot_is_left_over_where_it_is_not_drawn() {
+        let pot = Vessel { least: g(500.0), ..vessel(0.0, 0.0) };
+        let s = plan(&[stage(PLAIN, 100.0), stage(SOFT, 90.0)], &pot).unwrap();
+        near(held(&s)[0], 500.0);
+        near(held(&s)[1], 400.0 / 0.9);
+        near(s.left.get::<gram>(), 400.0 / 0.9 - 90.0);
+        assert_eq!(s.raised[0].0, Raised::Least);
+        near(s.raised[0].1.get::<gram>(), 319.0);
+    }
+
+    #[test]
+    fn limits_say_by_how_much() {
+        let mut small = stage(PLAIN, 100.0);
+        small.capacity = Some(g(180.0));
+        let over = plan(&[small.clone(), stage(SOFT, 100.0)], &vessel(0.0, 0.0)).unwrap_err();
+        assert!(over.to_string().contains("190.0 g in the pot, 10.0 g more"), "{over}");
+        small.capacity = Some(g(200.0));
+        let s = plan(&[small, stage(SOFT, 100.0)], &vessel(0.0, 0.0)).unwrap();
+        near(s.fullest.unwrap().1.get::<gram>(), 10.0);
+        let two = Vessel { heats: Some(2), ..vessel(0.0, 0.0) };
+        let three = [stage(PLAIN, 1.0), stage(SOFT, 1.0), stage(SALTED, 1.0)];
+        let heats = plan(&three, &two);
+        assert_eq!(heats, Err(SequenceError::OverHeats { heats: 3, allowed: 2 }));
+    }
+
+    #[test]
+    fn a_material_that_is_lacking_later_is_named() {
+        let lacking = plan(&[stage(SALTED, 10.0), stage(SOFT, 10.0)], &vessel(0.0, 0.0));
+        assert_eq!(lacking, Err(SequenceError::NothingCarries { stage: 1, material: 2 }));
+    }
+
+    #[test]
+    fn what_cannot_be_is_refused() {
+        let pot = vessel(0.0, 0.0);
+        assert_eq!(plan(&[], &pot), Err(SequenceError::NoStage));
+        assert!(plan(&[stage(PLAIN, f64::NAN)], &pot).is_err());
+        assert!(plan(&[stage(PLAIN, -1.0)], &pot).is_err());
+        assert!(plan(&[stage(&[], 1.0)], &pot).is_err());
+        assert!(plan(&[stage(&[0.0], 1.0)], &pot).is_err());
+        assert!(plan(&[stage(PLAIN, 1.0), stage(&[1.0], 1.0)], &pot).is_err());
+        assert!(plan(&[stage(PLAIN, 1.0)], &vessel(f64::INFINITY, 0.0)).is_err());
+        let mut lossy = stage(PLAIN, 1.0);
+        lossy.loss = Ratio::new::<ratio>(1.0);
+        assert!(plan(&[lossy], &pot).is_err());
+        let huge = |composition| Stage { draw: mass(1e308), ..stage(composition, 0.0) };
+        assert!(plan(&[huge(PLAIN), huge(PLAIN)], &pot).is_err());
+    }
+
+    proptest! {
+        /// Mass in = pieces + kept + lost + film + left over, within n·u·Σm, and no addition is
+        /// below 0.
+        #[test]
+        fn mass_is_conserved(
+            stages in proptest::collection::vec(
+                (proptest::array::uniform4(0.001_f64..5.0), 0.0_f64..300.0, 0.0_f64..9.0, 0.0_f64..0.1),
+                1..7,
+            ),
+            film in 0.0_f64..10.0, heel in 0.0_f64..80.0, least in 0.0_f64..900.0,
+        ) {
+            let stages: Vec<Stage<'_>> = stages
+                .iter()
+                .map(|(c, draw, kept, loss)| Stage {
+                    kept: g(*kept),
+                    loss: Ratio::new::<ratio>(*loss),
+                    ..stage(c, *draw)
+                })
+                .collect();
+            let pot = Vessel { least: g(least), ..vessel(film, heel) };
+            let s = plan(&stages, &pot).unwrap();
+            let added: Vec<f64> = s.steps.iter().flat_map(|s| &s.additions).map(|&m| kg(m)).collect();
+            prop_assert!(added.iter().all(|&a| a >= 0.0));
+            let out: f64 = s.steps.iter().map(|s| kg(s.drawn) + kg(s.kept) + kg(s.lost)).sum();
+            let (mass_in, mass_out) = (added.iter().sum::<f64>(), out + kg(s.film) + kg(s.left));
+            let handled: f64 = s.steps.iter().map(|s| kg(s.held)).sum();
+            let bound = (added.len() + 8) as f64 * 8.0 * f64::EPSILON * handled;
+            prop_assert!((mass_in - mass_out).abs() <= bound, "{mass_in} {mass_out}");
+            for step in &s.steps {
+                prop_assert!(kg(step.carried) >= kg(pot.heel).max(kg(pot.film)) * (1.0 - 1e-12));
+                if let Some(material) = step.binds {
+                    prop_assert_eq!(step.additions[material], g(0.0));
+                }
+            }
+        }
+    }
+}
