@@ -2,4 +2,5 @@
 //!
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 
+mod planning;
 mod rows;

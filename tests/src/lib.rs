@@ -1,3 +1,5 @@
 //! The readable second implementation: the library's maths once more in plain `f64`, without cleverness.
 //!
 //! Slow and short on purpose. Nothing here calls the library; the tests compare the two.
+
+pub mod oracle;

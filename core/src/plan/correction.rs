@@ -156,7 +156,7 @@ pub fn nearest(
     trace: Ratio,
 ) -> Result<Nearest, CorrectionError> {
     let exact = correct(pot, target, trace)?;
-    if !(capacity.value >= 0.0) {
+    if capacity.value.is_nan() || capacity.value < 0.0 {
         let value = capacity.get::<gram>();
         return Err(CorrectionError::BadNumber { material: 0, value });
     }

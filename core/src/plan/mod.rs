@@ -3,6 +3,9 @@
 mod bits;
 pub mod correction;
 pub mod cover;
+#[cfg(feature = "solver")]
+pub mod leftover;
 pub mod order;
 pub mod precedence;
 pub mod sequence;
+pub mod split;

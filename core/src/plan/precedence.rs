@@ -10,7 +10,6 @@
 
 use alloc::borrow::Cow;
 use alloc::collections::BTreeMap;
-use alloc::format;
 use alloc::vec;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
