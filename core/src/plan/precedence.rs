@@ -312,6 +312,17 @@ impl Precedence {
         Some(row)
     }
 
+    /// For each formula, all that it can follow or that can follow it.
+    pub(super) fn partners(&self) -> Vec<Bits> {
+        let mut partners = self.followers.clone();
+        for (formula, row) in self.followers.iter().enumerate() {
+            for follower in row.iter() {
+                partners.get_mut(follower).into_iter().for_each(|p| p.insert(formula));
+            }
+        }
+        partners
+    }
+
     /// The blend of bases that `formula` stands on: formulas on equal blends have equal numbers.
     #[must_use]
     pub fn blend(&self, formula: usize) -> Option<usize> {

@@ -6,14 +6,18 @@ use alloc::vec::Vec;
 
 use super::problem::{Problem, Shots};
 use super::{Pot, Visit};
+use crate::plan::bits::Bits;
 use crate::plan::sequence::{Flow, Leg, fits, flow};
 
 /// A pot being filled.
 #[derive(Clone, Default)]
 pub(super) struct Load {
     pub(super) stops: Vec<Stop>,
+    /// Formulas that can share a pot with all of these; of no account while it is empty.
+    open_to: Bits,
     /// Base that the draws take, kg.
     base: f64,
+    heats: u32,
 }
 
 /// One formula that it is at.
@@ -36,11 +40,36 @@ impl Stop {
 
 /// What is put into a pot at once.
 #[derive(Clone)]
-pub(super) enum Portion {
+pub(super) struct Portion {
+    pub(super) formula: usize,
+    /// What it takes, kg.
+    pub(super) out: f64,
+    pub(super) what: What,
+}
+
+#[derive(Clone)]
+pub(super) enum What {
     /// One layer of a session: its stage.
     Layer { session: usize, stage: usize },
-    /// Plain draws of one formula.
+    /// Plain draws.
     Plain(Shots),
+}
+
+impl Portion {
+    fn session(&self) -> Option<usize> {
+        match self.what {
+            What::Layer { session, .. } => Some(session),
+            What::Plain(_) => None,
+        }
+    }
+}
+
+/// What a pot is asked to take.
+#[derive(Clone, Copy)]
+pub(super) struct Ask {
+    pub(super) formula: usize,
+    pub(super) out: f64,
+    pub(super) session: Option<usize>,
 }
 
 /// How strictly a pot is looked at.
@@ -59,8 +88,16 @@ pub(super) struct State {
     pub(super) loads: Vec<Load>,
     /// For each session the pots of its layers so far.
     pots_of: Vec<Vec<usize>>,
-    flows: Vec<Flow>,
+    trial: Trial,
+}
+
+/// Room to try a pot in, kept from one trial to the next.
+#[derive(Clone, Default)]
+struct Trial {
+    /// Formula, what goes out and heats of each visit.
+    visits: Vec<(usize, f64, u32)>,
     legs: Vec<Leg>,
+    flows: Vec<Flow>,
 }
 
 impl State {
@@ -69,9 +106,14 @@ impl State {
         Self {
             loads: vec![Load::default(); pots],
             pots_of: vec![Vec::new(); problem.sessions.len()],
-            flows: Vec::new(),
-            legs: Vec::new(),
+            trial: Trial::default(),
         }
+    }
+
+    /// One more pot, empty.
+    pub(super) fn open(&mut self) -> usize {
+        self.loads.push(Load::default());
+        self.loads.len().saturating_sub(1)
     }
 
     pub(super) fn used(&self) -> usize {
@@ -79,47 +121,33 @@ impl State {
     }
 
     pub(super) fn heats(&self) -> u32 {
-        let stops = self.loads.iter().flat_map(|load| &load.stops);
-        stops.fold(0, |sum, stop| sum.saturating_add(stop.heats()))
+        self.loads.iter().fold(0, |sum, load| sum.saturating_add(load.heats))
     }
 
-    /// Puts `portion` of `formula` into `pot` if that keeps all limits.
+    /// Puts `portion` into `pot` if that keeps all limits.
     pub(super) fn put(
         &mut self,
         problem: &Problem<'_>,
         pot: usize,
-        formula: usize,
         portion: &Portion,
         look: Look,
     ) -> bool {
-        let out = match portion {
-            Portion::Layer { session, stage } => {
-                let shots = problem.sessions.get(*session).map_or(0, |s| s.shots);
-                problem.out(&[(*stage, shots)])
-            }
-            Portion::Plain(shots) => problem.out(shots),
-        };
-        let base = out * problem.precedence.base_share(formula).unwrap_or(0.0);
-        let Some(load) = self.loads.get(pot) else { return false };
-        let taken = matches!(portion, Portion::Layer { session, .. }
-            if self.pots_of.get(*session).is_some_and(|pots| pots.contains(&pot)));
-        if taken || load.stops.iter().any(|stop| !problem.share(stop.formula, formula)) {
+        let Portion { formula, out, .. } = *portion;
+        let session = portion.session();
+        if !self.can_take(problem, pot, Ask { formula, out, session }, look) {
             return false;
         }
-        if !problem.fresh_base() && !load.has_base_for(problem, formula, base) {
-            return false;
-        }
-        let before = load.clone();
         let Some(load) = self.loads.get_mut(pot) else { return false };
-        load.add(problem, formula, portion, out, base);
-        if let Portion::Layer { session, .. } = portion {
-            self.pots_of.get_mut(*session).into_iter().for_each(|pots| pots.push(pot));
+        let before = session.map(|_| load.clone());
+        load.add(problem, portion);
+        if let (Some(session), Some(before)) = (session, before) {
+            self.pots_of.get_mut(session).into_iter().for_each(|pots| pots.push(pot));
+            if !self.has_order(session) {
+                self.take_back(pot, before, portion);
+                return false;
+            }
         }
-        if self.keeps_limits(problem, pot, look) && self.has_order(portion) {
-            return true;
-        }
-        self.take_back(pot, before, portion);
-        false
+        true
     }
 
     /// Makes `pot` what it was before `portion` came in.
@@ -127,39 +155,40 @@ impl State {
         if let Some(load) = self.loads.get_mut(pot) {
             *load = before;
         }
-        if let Portion::Layer { session, .. } = portion {
-            self.pots_of.get_mut(*session).into_iter().for_each(|pots| pots.retain(|&p| p != pot));
+        if let Some(pots) = portion.session().and_then(|s| self.pots_of.get_mut(s)) {
+            pots.retain(|&p| p != pot);
         }
     }
 
-    /// Heats and capacity of one pot.
-    pub(super) fn keeps_limits(&mut self, problem: &Problem<'_>, pot: usize, look: Look) -> bool {
+    /// Whether `pot` can take what is asked, the order of sessions left aside.
+    pub(super) fn can_take(
+        &mut self,
+        problem: &Problem<'_>,
+        pot: usize,
+        ask: Ask,
+        look: Look,
+    ) -> bool {
         let Some(load) = self.loads.get(pot) else { return false };
-        let heats = load.stops.iter().fold(0_u32, |sum, stop| sum.saturating_add(stop.heats()));
-        if heats > problem.heats {
+        let mut pots = ask.session.and_then(|s| self.pots_of.get(s)).into_iter().flatten();
+        if pots.any(|&p| p == pot) || !load.looks_open(problem, &ask) {
             return false;
         }
-        self.legs.clear();
-        for (i, stop) in load.stops.iter().enumerate() {
-            let next = load.stops.get(i.saturating_add(1)).map(|next| next.formula);
-            let carry = next.map_or(Some(0.0), |next| problem.precedence.carry(stop.formula, next));
-            let Some(carry) = carry else { return false };
-            let out = stop.out + problem.kept * f64::from(stop.heats());
-            let holds =
-                if problem.fresh_base() { problem.capacity(stop.formula) } else { f64::INFINITY };
-            self.legs.push(Leg { out, yields: problem.yields, carry, holds });
-        }
-        flow(&self.legs, problem.bottom, problem.least, &mut self.flows);
-        self.flows.iter().zip(&load.stops).all(|(flow, stop)| {
-            let held = if look == Look::Whole { flow.held } else { flow.need };
-            fits(held / problem.capacity(stop.formula))
+        self.trial.set(load, problem, Some(&ask));
+        self.trial.keeps_limits(problem, look)
+    }
+
+    /// Whether every pot keeps its limits as it is.
+    pub(super) fn keeps_limits(&mut self, problem: &Problem<'_>) -> bool {
+        let Self { loads, trial, .. } = self;
+        loads.iter().all(|load| {
+            trial.set(load, problem, None);
+            trial.keeps_limits(problem, Look::Whole)
         })
     }
 
     /// Whether a session that has just been put in need not come before itself. Only new cycles
     /// are looked for, and these go through it.
-    fn has_order(&self, portion: &Portion) -> bool {
-        let Portion::Layer { session, .. } = *portion else { return true };
+    fn has_order(&self, session: usize) -> bool {
         let mut seen = BTreeSet::new();
         let mut open = vec![session];
         while let Some(at) = open.pop() {
@@ -185,42 +214,104 @@ impl State {
     }
 }
 
+impl Trial {
+    /// The visits of `load`, and what is asked beside.
+    fn set(&mut self, load: &Load, problem: &Problem<'_>, ask: Option<&Ask>) {
+        self.visits.clear();
+        self.visits.extend(load.stops.iter().map(|s| (s.formula, s.out, s.heats())));
+        let Some(ask) = ask else { return };
+        let at = load.place(problem, ask.formula);
+        match self.visits.get_mut(at).filter(|visit| visit.0 == ask.formula) {
+            Some(visit) => {
+                let sessions = load.stops.get(at).map_or(0, |stop| stop.layers.len());
+                let sessions = sessions.saturating_add(usize::from(ask.session.is_some()));
+                visit.1 += ask.out;
+                visit.2 = u32::try_from(sessions).unwrap_or(u32::MAX).max(1);
+            }
+            None => self.visits.insert(at, (ask.formula, ask.out, 1)),
+        }
+    }
+
+    /// Heats and capacity.
+    fn keeps_limits(&mut self, problem: &Problem<'_>, look: Look) -> bool {
+        let heats = self.visits.iter().fold(0_u32, |sum, visit| sum.saturating_add(visit.2));
+        if heats > problem.heats {
+            return false;
+        }
+        self.legs.clear();
+        for (i, &(formula, out, heats)) in self.visits.iter().enumerate() {
+            let next = self.visits.get(i.saturating_add(1)).map(|next| next.0);
+            let carry = next.map_or(Some(0.0), |next| problem.precedence.carry(formula, next));
+            let Some(carry) = carry else { return false };
+            let out = out + problem.kept * f64::from(heats);
+            let holds =
+                if problem.fresh_base() { problem.capacity(formula) } else { f64::INFINITY };
+            self.legs.push(Leg { out, yields: problem.yields, carry, holds });
+        }
+        flow(&self.legs, problem.bottom, problem.least, &mut self.flows);
+        self.flows.iter().zip(&self.visits).all(|(flow, &(formula, ..))| {
+            let held = if look == Look::Whole { flow.held } else { flow.need };
+            fits(held / problem.capacity(formula))
+        })
+    }
+}
+
 impl Load {
-    /// Whether the first stage can hold all base that the draws take with `more`: a quick look before
-    /// the whole recursion.
-    fn has_base_for(&self, problem: &Problem<'_>, formula: usize, more: f64) -> bool {
-        let first = self.stops.first().map_or(formula, |stop| stop.formula);
-        let first = if problem.place(formula) < problem.place(first) { formula } else { first };
-        let share = problem.precedence.base_share(first).unwrap_or(1.0);
-        fits((self.base + more) / (problem.capacity(first) * share))
-    }
-
-    /// As the plan shows it.
-    pub(super) fn pot(&self, problem: &Problem<'_>) -> Pot {
-        Pot { visits: self.stops.iter().map(|stop| stop.visit(problem)).collect() }
-    }
-
-    fn add(
-        &mut self,
-        problem: &Problem<'_>,
-        formula: usize,
-        portion: &Portion,
-        out: f64,
-        base: f64,
-    ) {
+    /// Where `formula` stands or would stand among the stops.
+    fn place(&self, problem: &Problem<'_>, formula: usize) -> usize {
         let place = problem.place(formula);
-        let at = self.stops.partition_point(|stop| problem.place(stop.formula) < place);
+        self.stops.partition_point(|stop| problem.place(stop.formula) < place)
+    }
+
+    /// A quick look before the recursion: formulas that can share the pot, heats, and whether the first
+    /// stage can hold all base that the draws take.
+    fn looks_open(&self, problem: &Problem<'_>, ask: &Ask) -> bool {
+        let Some(first) = self.stops.first().map(|stop| stop.formula) else { return true };
+        if !self.open_to.contains(ask.formula) {
+            return false;
+        }
+        let new = self.stops.iter().all(|stop| stop.formula != ask.formula);
+        if self.heats >= problem.heats && new {
+            return false;
+        }
+        let earlier = problem.place(ask.formula) < problem.place(first);
+        let first = if earlier { ask.formula } else { first };
+        let base = self.base + ask.out * problem.base_share(ask.formula);
+        problem.fresh_base() || fits(base / (problem.capacity(first) * problem.base_share(first)))
+    }
+
+    /// Whether a formula that is not in it yet, taking `base` at least, may still come in.
+    pub(super) fn is_open(&self, problem: &Problem<'_>, base: f64) -> bool {
+        self.heats < problem.heats
+            && (problem.fresh_base() || fits((self.base + base) / problem.most_base))
+    }
+
+    fn add(&mut self, problem: &Problem<'_>, portion: &Portion) {
+        let Portion { formula, out, ref what } = *portion;
+        let partners = problem.partners(formula);
+        if self.stops.is_empty() {
+            self.open_to = partners.clone();
+        } else {
+            self.open_to.intersect(partners);
+        }
+        let at = self.place(problem, formula);
         if self.stops.get(at).is_none_or(|stop| stop.formula != formula) {
             let stop = Stop { formula, layers: Vec::new(), plain: Vec::new(), out: 0.0 };
             self.stops.insert(at, stop);
         }
         let Some(stop) = self.stops.get_mut(at) else { return };
-        match portion {
-            Portion::Layer { session, stage } => stop.layers.push((*session, *stage)),
-            Portion::Plain(shots) => stop.plain.extend(shots),
+        match what {
+            What::Layer { session, stage } => stop.layers.push((*session, *stage)),
+            What::Plain(shots) => stop.plain.extend(shots),
         }
         stop.out += out;
-        self.base += base;
+        self.base += out * problem.base_share(formula);
+        self.heats = self.stops.iter().fold(0, |sum, stop| sum.saturating_add(stop.heats()));
+    }
+
+    /// As the plan shows it.
+    pub(super) fn pot(&self, problem: &Problem<'_>) -> Pot {
+        Pot { visits: self.stops.iter().map(|stop| stop.visit(problem)).collect() }
     }
 }
 

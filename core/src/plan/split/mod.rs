@@ -3,7 +3,7 @@
 //! # The model
 //!
 //! A pot visits each formula at most once, each after those that can become it; it must hold what
-//! its visits need at every stage ([`sequence`]), and stand their heats.
+//! its visits need at every stage ([`mod@super::sequence`]), and stand their heats.
 //! Stages of one formula outside laminates are pooled; what fits one pot goes into one pot, where
 //! that does not cost a pot, and is divided between whole shots only.
 //!

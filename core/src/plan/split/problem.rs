@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use uom::si::mass::gram;
 
 use super::{Limits, MOST_POTS, SplitError, Wanted};
+use crate::plan::bits::Bits;
 use crate::plan::precedence::{FreshBase, Precedence};
 use crate::plan::sequence::{fits, is_mass, kg, mass};
 use crate::quantity::Mass;
@@ -26,6 +27,11 @@ pub(super) struct Problem<'a> {
     capacity: Vec<f64>,
     /// Where a formula stands among all: no formula before one that can become it.
     place: Vec<(usize, u32)>,
+    /// For each formula, those that can be in a pot with it.
+    partners: Vec<Bits>,
+    none: Bits,
+    /// The most base that any formula's pot holds, kg.
+    pub(super) most_base: f64,
     /// Formulas that are wanted, the first in place first, each with its plain draws.
     pub(super) formulas: Vec<Formula>,
     pub(super) sessions: Vec<Session>,
@@ -76,6 +82,9 @@ impl<'a> Problem<'a> {
             heats: vessel.heats.unwrap_or(u32::MAX),
             capacity,
             place: Vec::new(),
+            partners: precedence.partners(),
+            none: Bits::default(),
+            most_base: 0.0,
             formulas: Vec::new(),
             sessions: Vec::new(),
         };
@@ -96,6 +105,17 @@ impl<'a> Problem<'a> {
         kg(drawn(shots, self.wanted))
     }
 
+    /// Mass of the first `n` of `shots`.
+    pub(super) fn out_of_first(&self, shots: &[(usize, u32)], mut n: u64) -> f64 {
+        let mut out = 0.0;
+        for &(stage, all) in shots {
+            let taken = n.min(u64::from(all));
+            out += self.shot(stage) * taken as f64;
+            n = n.saturating_sub(taken);
+        }
+        out
+    }
+
     /// The formula of a stage; of equal ones the first.
     pub(super) fn formula(&self, stage: usize) -> usize {
         let named = self.wanted.get(stage).map_or(0, |w| w.formula);
@@ -111,9 +131,18 @@ impl<'a> Problem<'a> {
         (node, key, formula)
     }
 
+    /// Formulas that can be in a pot with `formula`.
+    pub(super) fn partners(&self, formula: usize) -> &Bits {
+        self.partners.get(formula).unwrap_or(&self.none)
+    }
+
     /// Whether two formulas can be in one pot.
     pub(super) fn share(&self, a: usize, b: usize) -> bool {
-        self.precedence.can_follow(a, b) || self.precedence.can_follow(b, a)
+        self.partners(a).contains(b)
+    }
+
+    pub(super) fn base_share(&self, formula: usize) -> f64 {
+        self.precedence.base_share(formula).unwrap_or(0.0)
     }
 
     pub(super) fn fresh_base(&self) -> bool {
@@ -235,9 +264,10 @@ impl<'a> Problem<'a> {
                 (node.unwrap_or(0), pooled.get(&f).map_or(0, |p| p.key))
             })
             .collect();
-        self.formulas = pooled.into_values().collect();
-        let mut formulas = core::mem::take(&mut self.formulas);
+        let mut formulas: Vec<Formula> = pooled.into_values().collect();
         formulas.sort_by_key(|f| self.place(f.formula));
+        let base = formulas.iter().map(|f| self.capacity(f.formula) * self.base_share(f.formula));
+        self.most_base = base.fold(0.0, f64::max);
         self.formulas = formulas;
     }
 }

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::EXACT_PORTIONS;
 use super::bound::Bound;
-use super::load::{Load, Look, Portion, State};
+use super::load::{Ask, Load, Look, Portion, State, What};
 use super::problem::{Formula, Problem, Shots};
 
 /// One way of first fit.
@@ -46,10 +46,7 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
         }
     }
     let mut best = best.unwrap_or_else(|| State::new(problem, 0));
-    let portions: Vec<(usize, &Portion)> = whole
-        .iter()
-        .flat_map(|(f, portions)| portions.iter().map(|portion| (f.formula, portion)))
-        .collect();
+    let portions: Vec<&Portion> = whole.iter().flat_map(|(_, portions)| portions).collect();
     let mut searched = false;
     if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
         let mut search = Search {
@@ -73,9 +70,8 @@ fn whole_portions(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
     let mut portions = layers(problem, formula);
     let mut left = formula.plain.clone();
     while !left.is_empty() {
-        let mut alone = State::new(problem, 1);
-        match fill_up(problem, &mut alone, 0, formula.formula, &mut left) {
-            Some(portion) => portions.push(Portion::Plain(portion)),
+        match fill_up(problem, &mut State::new(problem, 1), 0, formula.formula, &mut left) {
+            Some(portion) => portions.push(portion),
             // Each stage's shot fits an empty pot, as was checked.
             None => break,
         }
@@ -84,11 +80,21 @@ fn whole_portions(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
 }
 
 fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
-    let stage = |&(session, layer): &(usize, usize)| {
-        let stage = *problem.sessions.get(session)?.layers.get(layer)?;
-        Some(Portion::Layer { session, stage })
+    let layer = |&(session, layer): &(usize, usize)| {
+        let s = problem.sessions.get(session)?;
+        let stage = *s.layers.get(layer)?;
+        let out = problem.out(&[(stage, s.shots)]);
+        Some(Portion { formula: formula.formula, out, what: What::Layer { session, stage } })
     };
-    formula.layers.iter().filter_map(stage).collect()
+    formula.layers.iter().filter_map(layer).collect()
+}
+
+/// The least base that any shot takes.
+fn least_base(problem: &Problem<'_>) -> f64 {
+    let stages = problem.wanted.iter().enumerate().filter(|(_, w)| w.shots > 0);
+    let base =
+        stages.map(|(stage, _)| problem.shot(stage) * problem.base_share(problem.formula(stage)));
+    base.fold(f64::INFINITY, f64::min)
 }
 
 fn first_fit(
@@ -104,19 +110,17 @@ fn first_fit(
             through.get_mut(node).into_iter().for_each(|pots: &mut Vec<usize>| pots.push(pot));
         }
     }
-    let mut state = State::new(problem, chains.len());
+    let least_base = least_base(problem);
+    let mut fit = Fit { problem, state: State::new(problem, chains.len()), open: Vec::new() };
     let mut put_all = |(formula, portions): &(&Formula, Vec<Portion>)| {
         let node = problem.precedence.node(formula.formula);
         let own = node.and_then(|n| through.get(n)).map_or(&[][..], Vec::as_slice);
+        fit.candidates(own, least_base);
         if way.divide {
-            for layer in &layers(problem, formula) {
-                put_whole(problem, &mut state, own, formula.formula, layer);
-            }
-            put_divided(problem, &mut state, own, formula);
+            layers(problem, formula).iter().for_each(|layer| fit.put_whole(layer));
+            fit.put_divided(formula);
         } else {
-            for portion in portions {
-                put_whole(problem, &mut state, own, formula.formula, portion);
-            }
+            portions.iter().for_each(|portion| fit.put_whole(portion));
         }
     };
     if way.darkest_first {
@@ -124,50 +128,56 @@ fn first_fit(
     } else {
         whole.iter().for_each(&mut put_all);
     }
-    state
+    fit.state
 }
 
-/// The pots of a formula's own chains, then all others that hold something.
-fn candidates(state: &State, own: &[usize]) -> Vec<usize> {
-    let filled = state.loads.iter().enumerate().filter(|(_, load)| !load.stops.is_empty());
-    own.iter().copied().chain(filled.map(|(pot, _)| pot)).collect()
+/// First fit under way.
+struct Fit<'a> {
+    problem: &'a Problem<'a>,
+    state: State,
+    /// Pots to try for the formula at hand, in this order.
+    open: Vec<usize>,
 }
 
-fn put_whole(
-    problem: &Problem<'_>,
-    state: &mut State,
-    own: &[usize],
-    formula: usize,
-    portion: &Portion,
-) {
-    let put = |state: &mut State, pot| state.put(problem, pot, formula, portion, Look::Whole);
-    if candidates(state, own).into_iter().any(|pot| put(state, pot)) {
-        return;
+impl Fit<'_> {
+    /// For the next formula: the pots of its own chains, then all others that hold something and may
+    /// take a further formula.
+    fn candidates(&mut self, own: &[usize], least_base: f64) {
+        let loads = self.state.loads.iter().enumerate();
+        let others = loads
+            .filter(|(_, load)| !load.stops.is_empty() && load.is_open(self.problem, least_base));
+        self.open.clear();
+        self.open.extend(own.iter().copied().chain(others.map(|(pot, _)| pot)));
     }
-    state.loads.push(Load::default());
-    let last = state.loads.len().saturating_sub(1);
-    put(state, last);
-}
 
-fn put_divided(problem: &Problem<'_>, state: &mut State, own: &[usize], formula: &Formula) {
-    let mut left = formula.plain.clone();
-    for pot in candidates(state, own) {
+    fn put_whole(&mut self, portion: &Portion) {
+        let Self { problem, state, open } = self;
+        if !open.iter().any(|&pot| state.put(problem, pot, portion, Look::Whole)) {
+            let new = state.open();
+            state.put(problem, new, portion, Look::Whole);
+            open.push(new);
+        }
+    }
+
+    fn put_divided(&mut self, formula: &Formula) {
+        let Self { problem, state, open } = self;
+        let mut left = formula.plain.clone();
         if left.is_empty() {
             return;
         }
-        let all = Portion::Plain(left.clone());
-        if state.put(problem, pot, formula.formula, &all, Look::Whole) {
+        let formula = formula.formula;
+        let all = Portion { formula, out: problem.out(&left), what: What::Plain(left.clone()) };
+        if open.iter().any(|&pot| state.put(problem, pot, &all, Look::Whole)) {
             return;
         }
-    }
-    for pot in candidates(state, own) {
-        fill_up(problem, state, pot, formula.formula, &mut left);
-    }
-    while !left.is_empty() {
-        state.loads.push(Load::default());
-        let last = state.loads.len().saturating_sub(1);
-        if fill_up(problem, state, last, formula.formula, &mut left).is_none() {
-            return;
+        for &pot in open.iter() {
+            fill_up(problem, state, pot, formula, &mut left);
+        }
+        while !left.is_empty() {
+            let new = state.open();
+            if fill_up(problem, state, new, formula, &mut left).is_none() {
+                return;
+            }
         }
     }
 }
@@ -179,30 +189,30 @@ fn fill_up(
     pot: usize,
     formula: usize,
     left: &mut Shots,
-) -> Option<Shots> {
+) -> Option<Portion> {
     let all: u64 = left.iter().map(|&(_, shots)| u64::from(shots)).sum();
-    let before = state.loads.get(pot)?.clone();
-    let try_first = |state: &mut State, n: u64| {
-        let portion = Portion::Plain(first(left, n));
-        state.put(problem, pot, formula, &portion, Look::Whole).then_some(portion)
+    let mut takes = |n: u64| {
+        let out = problem.out_of_first(left, n);
+        state.can_take(problem, pot, Ask { formula, out, session: None }, Look::Whole)
     };
-    let (mut low, mut high) = (0, all.saturating_add(1));
-    while high.saturating_sub(low) > 1 {
-        let middle = if low == 0 && high > all { all.max(1) } else { low.midpoint(high) };
-        match try_first(state, middle) {
-            Some(portion) => {
-                state.take_back(pot, before.clone(), &portion);
-                low = middle;
-            }
-            None => high = middle,
+    let most = if all == 0 || !takes(1) {
+        return None;
+    } else if takes(all) {
+        all
+    } else {
+        let (mut low, mut high) = (1, all);
+        while high.saturating_sub(low) > 1 {
+            let middle = low.midpoint(high);
+            if takes(middle) { low = middle } else { high = middle }
         }
-    }
-    if low == 0 {
+        low
+    };
+    let shots = first(left, most);
+    let portion = Portion { formula, out: problem.out(&shots), what: What::Plain(shots) };
+    if !state.put(problem, pot, &portion, Look::Whole) {
         return None;
     }
-    let portion = first(left, low);
-    state.put(problem, pot, formula, &Portion::Plain(portion.clone()), Look::Whole);
-    drop_first(left, low);
+    drop_first(left, most);
     Some(portion)
 }
 
@@ -232,7 +242,7 @@ fn drop_first(shots: &mut Shots, mut n: u64) {
 /// All ways to put portions together, depth first.
 struct Search<'a> {
     problem: &'a Problem<'a>,
-    portions: &'a [(usize, &'a Portion)],
+    portions: &'a [&'a Portion],
     lower: usize,
     /// What a way must have fewer pots than.
     fewest: usize,
@@ -245,33 +255,24 @@ impl Search<'_> {
         if state.loads.len() >= self.fewest || self.fewest <= self.lower {
             return;
         }
-        let Some(&(formula, portion)) = self.portions.get(next) else {
-            let problem = self.problem;
-            if (0..state.loads.len()).all(|pot| state.keeps_limits(problem, pot, Look::Whole)) {
+        let Some(&portion) = self.portions.get(next) else {
+            if state.keeps_limits(self.problem) {
                 self.fewest = state.loads.len();
                 self.best = Some(state.clone());
             }
             return;
         };
         for pot in 0..state.loads.len() {
-            self.try_in(state, pot, formula, portion, next);
+            self.try_in(state, pot, portion, next);
         }
-        state.loads.push(Load::default());
-        let last = state.loads.len().saturating_sub(1);
-        self.try_in(state, last, formula, portion, next);
+        let new = state.open();
+        self.try_in(state, new, portion, next);
         state.loads.pop();
     }
 
-    fn try_in(
-        &mut self,
-        state: &mut State,
-        pot: usize,
-        formula: usize,
-        portion: &Portion,
-        next: usize,
-    ) {
+    fn try_in(&mut self, state: &mut State, pot: usize, portion: &Portion, next: usize) {
         let Some(before) = state.loads.get(pot).cloned() else { return };
-        if state.put(self.problem, pot, formula, portion, Look::Hopeless) {
+        if state.put(self.problem, pot, portion, Look::Hopeless) {
             self.go(state, next.saturating_add(1));
             state.take_back(pot, before, portion);
         }
