@@ -3,7 +3,7 @@
 use num_rational::BigRational;
 use pourwright::plan::precedence::{Composition, FreshBase, Precedence};
 use pourwright::plan::sequence::Vessel;
-use pourwright::plan::split::{Limits, Split, Wanted, sequence};
+use pourwright::plan::split::{Limits, Reason, Split, Wanted, sequence};
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 use pourwright_tests::oracle::day;
@@ -104,4 +104,14 @@ pub(crate) fn check(
     assert!(split.proof.lower <= split.proof.found);
     let reasons: usize = split.proof.reasons.iter().map(|r| r.pots()).sum();
     assert_eq!(split.proof.lower, reasons);
+    for reason in &split.proof.reasons {
+        let (Reason::Apart { formulas } | Reason::Layers { formulas, .. }) = reason else {
+            continue;
+        };
+        for (i, &(a, _)) in formulas.iter().enumerate() {
+            for &(b, _) in &formulas[i + 1..] {
+                assert!(!precedence.can_follow(a, b) && !precedence.can_follow(b, a));
+            }
+        }
+    }
 }
