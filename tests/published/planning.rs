@@ -38,7 +38,7 @@ fn order<T>(nodes: &[T], before: impl Fn(&T, &T) -> bool) -> Order {
 }
 
 fn published_order(row: &Row) -> Order {
-    let divides = |a: &u64, b: &u64| b % a == 0;
+    let divides = |a: &u64, b: &u64| b.is_multiple_of(*a);
     match row.inputs["poset"].as_str().unwrap() {
         "subsets" => {
             let sets: Vec<u64> = (0..1 << row.number("n") as u32).collect();
@@ -47,7 +47,7 @@ fn published_order(row: &Row) -> Order {
         "divisibility" => order(&(1..=row.number("n") as u64).collect::<Vec<_>>(), divides),
         "divisor lattice" => {
             let n = row.number("N") as u64;
-            order(&(1..=n).filter(|d| n % d == 0).collect::<Vec<_>>(), divides)
+            order(&(1..=n).filter(|d| n.is_multiple_of(*d)).collect::<Vec<_>>(), divides)
         }
         "product of chains" => {
             let sizes = numbers(&row.inputs["sizes"]);
