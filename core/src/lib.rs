@@ -22,7 +22,8 @@
 #![deny(clippy::disallowed_methods)] // see clippy.toml: the same bits on every target
 
 extern crate alloc;
-#[cfg(test)]
+// The solver's library needs std.
+#[cfg(any(test, feature = "solver"))]
 extern crate std;
 
 pub mod batch;

@@ -2,4 +2,5 @@
 //!
 //! Slow and short on purpose. Nothing here calls the library; the tests compare the two.
 
+pub mod oracle;
 pub mod reference;

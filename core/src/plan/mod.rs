@@ -1,13 +1,21 @@
 //! A day's pots: which formulas share one, how much each holds, the measures that the bench
 //! has, and the sheet to pour from.
 
+mod bits;
+pub mod correction;
+pub mod cover;
 pub mod day;
+#[cfg(feature = "solver")]
+pub mod leftover;
 mod make;
 pub mod measures;
+pub mod order;
 mod pot;
+pub mod precedence;
 pub mod sequence;
 pub mod sheet;
 mod shown;
+pub mod split;
 pub(crate) mod text;
 pub(crate) mod weigh;
 

@@ -1,15 +1,19 @@
-//! One pot drawn at several stages: the least starting mix and what each stage adds.
+//! One pot drawn at several stages: what it starts with and what each stage adds.
 //!
 //! Stage k draws D_k of composition a_k; then what is left becomes stage k + 1 of composition t by
 //! adding only. With ρ_k = min t_i/a_i over a_i > 0, backwards from the last stage n:
 //!
-//! - carry_k = ρ_k · need_{k+1}, and carry_n = 0;
+//! - carry_k = ρ_k · need_{k+1}, and carry_n = 0; with fresh base no more than what the vessel holds
+//!   beside the draw;
 //! - need_k = (D_k + kept_k + max(carry_k, heel, film)) / (1 − loss_k);
 //! - forwards, where the heel or the film is more than the carry, or the least pot more than the
 //!   need, more is held: held_{k+1} = max(need_{k+1}, carried_k/ρ_k);
-//! - additions_{k+1} = held_{k+1}·t − carried_k·a ≥ 0, and exactly 0 where t_i/a_i is ρ_k.
+//! - additions_{k+1} = held_{k+1}·t − carried_k·a ≥ 0, and exactly 0 where t_i/a_i is ρ_k and all
+//!   that can be is carried.
 //!
-//! Source: the mass balance of each stage; the design's "A pot over several products".
+//! Source: the mass balance of each stage. Without fresh base the start is the least there is, since all
+//! base must be in it. With fresh base a smaller start would do, down to the first draw; this one makes as
+//! much as the later stages can take over, so that they add the least.
 //!
 //! The *heel* is all that cannot be drawn from the vessel, the film on its wall included; so after
 //! the last draw at least max(heel, film) stays, the film is lost and the rest is left over.
@@ -20,6 +24,7 @@ use alloc::vec::Vec;
 
 use uom::si::mass::{gram, kilogram};
 
+use super::precedence::FreshBase;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Ratio};
 
@@ -61,8 +66,8 @@ pub struct Vessel {
 pub struct Step {
     /// What goes in, by material: at the first stage the starting mix.
     pub additions: Vec<Mass>,
-    /// A material of which nothing is added because the mix before is full of it: what carries
-    /// this stage's size. `None` at the first stage.
+    /// The material of which the mix before is fullest, so that nothing of it is added. `None` at the
+    /// first stage, and where the vessel kept the stage before from carrying all that it could.
     pub binds: Option<usize>,
     /// What the pot holds when all is in, before the heat.
     pub held: Mass,
@@ -105,14 +110,6 @@ pub struct Sequence {
     pub raised: Vec<(Raised, Mass)>,
     /// The stage that fills its capacity most, and the room it leaves; `None` without limits.
     pub fullest: Option<(usize, Mass)>,
-}
-
-impl Sequence {
-    /// What the pot holds at first.
-    #[must_use]
-    pub fn start(&self) -> Mass {
-        self.steps.first().map_or(Mass::default(), |step| step.held)
-    }
 }
 
 /// Why there is no sequence.
@@ -210,16 +207,20 @@ impl Diagnose for SequenceError {
     }
 }
 
-/// The least pot that serves `stages` in this order.
+/// The pot that serves `stages` in this order and leaves the least over.
 ///
-/// The start is the least there is: no smaller one leaves enough after every draw. What is added
-/// in all is the least for that start.
+/// Without fresh base the caller vouches that each stage can follow the one before by adding no
+/// base, as [`Precedence`](super::precedence::Precedence) says; then none is added.
 ///
 /// # Errors
 ///
 /// See [`SequenceError`]: a number or composition that cannot be, a stage that cannot follow, a
 /// limit that is passed, with by how much.
-pub fn plan(stages: &[Stage<'_>], vessel: &Vessel) -> Result<Sequence, SequenceError> {
+pub fn plan(
+    stages: &[Stage<'_>],
+    vessel: &Vessel,
+    fresh_base: FreshBase,
+) -> Result<Sequence, SequenceError> {
     check(stages, vessel)?;
     let shares: Vec<Vec<f64>> = stages.iter().map(|s| unit(s.composition)).collect();
     let mut joints = Vec::with_capacity(stages.len());
@@ -234,6 +235,10 @@ pub fn plan(stages: &[Stage<'_>], vessel: &Vessel) -> Result<Sequence, SequenceE
             out: kg(stage.draw) + kg(stage.kept),
             yields: 1.0 - stage.loss.value,
             carry: joints.get(k).map_or(0.0, |joint| joint.0),
+            holds: match fresh_base {
+                FreshBase::Off => f64::INFINITY,
+                FreshBase::On => stage.capacity.map_or(f64::INFINITY, kg),
+            },
         })
         .collect();
     let bottom = kg(vessel.film).max(kg(vessel.heel));
@@ -247,19 +252,23 @@ pub fn plan(stages: &[Stage<'_>], vessel: &Vessel) -> Result<Sequence, SequenceE
     let heats = stages.iter().fold(0_u32, |sum, s| sum.saturating_add(s.heats));
     let fullest = limits(stages, vessel, &flows, heats)?;
     let mut steps = Vec::with_capacity(stages.len());
-    let mut before: Option<(&[f64], f64, usize)> = None;
+    let mut before: Option<(&[f64], f64, Option<usize>)> = None;
     for (k, ((stage, flow), share)) in stages.iter().zip(&flows).zip(&shares).enumerate() {
         let additions = additions(share, flow.held, before);
         steps.push(Step {
             additions: additions.into_iter().map(mass).collect(),
-            binds: before.map(|(_, _, material)| material),
+            binds: before.and_then(|(_, _, material)| material),
             held: mass(flow.held),
             lost: mass(flow.held * stage.loss.value),
             drawn: stage.draw,
             kept: stage.kept,
             carried: mass(flow.carried),
         });
-        before = joints.get(k).map(|&(_, material)| (share.as_slice(), flow.carried, material));
+        before = joints.get(k).map(|&(rho, material)| {
+            let next = flows.get(k.saturating_add(1)).map_or(0.0, |next| next.held);
+            let full = flow.carried >= rho * next * (1.0 - ROUNDING);
+            (share.as_slice(), flow.carried, full.then_some(material))
+        });
     }
     let end = flows.last().map_or(0.0, |flow| flow.carried);
     let film = kg(vessel.film).min(end);
@@ -289,15 +298,16 @@ fn carry(from: &[f64], to: &[f64]) -> Result<(f64, usize), usize> {
 }
 
 /// What goes into a stage by material; `before` is the mix before it, its mass and the material
-/// that binds.
-fn additions(share: &[f64], held: f64, before: Option<(&[f64], f64, usize)>) -> Vec<f64> {
+/// that binds where all that can be is carried.
+fn additions(share: &[f64], held: f64, before: Option<(&[f64], f64, Option<usize>)>) -> Vec<f64> {
     let Some((from, carried, binds)) = before else {
         return share.iter().map(|t| held * t).collect();
     };
     let full = share.iter().zip(from).enumerate().map(|(material, (t, a))| {
         let (wanted, there) = (held * t, carried * a);
         let lacks = wanted - there;
-        if material == binds || lacks <= ROUNDING * (wanted + there) { 0.0 } else { lacks }
+        let none = Some(material) == binds || lacks <= ROUNDING * (wanted + there);
+        if none { 0.0 } else { lacks }
     });
     full.collect()
 }
@@ -361,6 +371,8 @@ pub(super) struct Leg {
     pub(super) yields: f64,
     /// ρ to the next stage; 0 at the last.
     pub(super) carry: f64,
+    /// What the stage is kept within by carrying less, which fresh base makes up for; infinite without.
+    pub(super) holds: f64,
 }
 
 /// What one stage holds and carries on; masses in kg.
@@ -381,10 +393,10 @@ pub(super) fn flow(legs: &[Leg], bottom: f64, least: f64, flows: &mut Vec<Flow>)
     flows.clear();
     let mut next_need = 0.0;
     for leg in legs.iter().rev() {
-        let carry = leg.carry * next_need;
+        let carry = (leg.carry * next_need).min(leg.holds * leg.yields - leg.out);
         let carried = carry.max(bottom);
         let need = (leg.out + carried) / leg.yields;
-        flows.push(Flow { need, held: need, carried, bottom: carried - carry });
+        flows.push(Flow { need, held: need, carried, bottom: carried - carry.max(0.0) });
         next_need = need;
     }
     flows.reverse();
@@ -462,6 +474,10 @@ mod tests {
     use alloc::string::ToString;
     use proptest::prelude::*;
     use uom::si::ratio::ratio;
+
+    fn plan(stages: &[Stage<'_>], vessel: &Vessel) -> Result<Sequence, SequenceError> {
+        super::plan(stages, vessel, FreshBase::Off)
+    }
 
     fn g(x: f64) -> Mass {
         Mass::new::<gram>(x)
@@ -541,6 +557,23 @@ mod tests {
         let three = [stage(PLAIN, 1.0), stage(SOFT, 1.0), stage(SALTED, 1.0)];
         let heats = plan(&three, &two);
         assert_eq!(heats, Err(SequenceError::OverHeats { heats: 3, allowed: 2 }));
+    }
+
+    #[test]
+    fn fresh_base_makes_up_for_a_small_vessel() {
+        // A double color thinned to a single one: of 150 g, 75 g could be carried, but beside
+        // a draw of 100 g the vessel holds only 60 g more.
+        let stages = [(&[8.0, 2.0], 100.0), (&[9.0, 1.0], 150.0)];
+        let stages =
+            stages.map(|(mix, draw)| Stage { capacity: Some(g(160.0)), ..stage(mix, draw) });
+        let s = super::plan(&stages, &vessel(0.0, 0.0), FreshBase::On).unwrap();
+        near(held(&s)[0], 160.0);
+        near(s.steps[1].additions[1].get::<gram>(), 15.0 - 12.0);
+        assert_eq!(s.steps[1].binds, None);
+        assert!(matches!(
+            plan(&stages, &vessel(0.0, 0.0)),
+            Err(SequenceError::OverCapacity { .. })
+        ));
     }
 
     #[test]

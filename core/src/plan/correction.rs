@@ -1,0 +1,428 @@
+//! A pot that came out wrong: the least that makes it right, by adding only.
+//!
+//! With c the masses in the pot and t the target's shares by mass, the least final mass is
+//! k = max_i c_i/t_i; the additions k·t − c are 0 or more, and exactly 0 for the material that binds.
+//!
+//! Where the vessel holds only X < k, the nearest mix is x_i = max(c_i, λ·t_i) with λ such that
+//! Σx = X: nothing is added of what is too much already, and of the rest in the target's
+//! proportions. Of all mixes that adding reaches, this one has the least Σ (x_i/X − t_i)²/t_i (its
+//! Karush–Kuhn–Tucker conditions are these two sentences), the least greatest excess and the
+//! least greatest shortfall in relative terms; and no smaller X comes nearer, since what a
+//! smaller X reaches a larger one reaches too.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::vec;
+use alloc::vec::Vec;
+
+use uom::si::mass::gram;
+use uom::si::ratio::ratio;
+
+use super::sequence::{is_mass, is_part, kg, mass, unit};
+use crate::fault::Diagnose;
+use crate::quantity::{Mass, Ratio};
+
+/// Why there is no correction.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum CorrectionError {
+    /// Pot and target list different numbers of materials.
+    #[error("The pot lists {pot} materials, the target {target}.")]
+    Lengths {
+        /// Materials of the pot.
+        pot: usize,
+        /// Materials of the target.
+        target: usize,
+    },
+    /// A number that cannot be: negative or not finite.
+    #[error("Material {material}: {value} cannot be in a mix.")]
+    BadNumber {
+        /// Index of the material.
+        material: usize,
+        /// What was given, masses in g.
+        value: f64,
+    },
+    /// The target holds nothing.
+    #[error("The target holds nothing.")]
+    EmptyTarget,
+    /// The pot holds more than a trace of a material that the target lacks.
+    #[error("The pot holds {:.3} g of material {material}, which the target lacks.", .held.get::<gram>())]
+    NotInTarget {
+        /// Index of the material.
+        material: usize,
+        /// What is in the pot.
+        held: Mass,
+    },
+    /// The vessel holds less than what is in the pot.
+    #[error("The pot already holds {:.1} g, {:.1} g more than the vessel may.",
+        .held.get::<gram>(), (*.held - *.capacity).get::<gram>())]
+    OverCapacity {
+        /// What is in the pot.
+        held: Mass,
+        /// What the vessel may hold.
+        capacity: Mass,
+    },
+}
+
+impl Diagnose for CorrectionError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Lengths { .. } => "correction-lengths",
+            Self::BadNumber { .. } => "correction-bad-number",
+            Self::EmptyTarget => "correction-empty-target",
+            Self::NotInTarget { .. } => "correction-not-in-target",
+            Self::OverCapacity { .. } => "correction-over-capacity",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Lengths { .. } => "List every material in both, 0 where one lacks it.".into(),
+            Self::BadNumber { .. } => "Masses, shares and traces are 0 or more and finite.".into(),
+            Self::EmptyTarget => "Give a target with at least one share above 0.".into(),
+            Self::NotInTarget { .. } => {
+                "Nothing can be taken out: look for a formula that holds it.".into()
+            }
+            Self::OverCapacity { capacity, .. } => {
+                format!("Pour off down to {:.1} g, or use a larger vessel.", capacity.get::<gram>())
+                    .into()
+            }
+        }
+    }
+}
+
+/// What makes a pot right.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Correction {
+    /// What to add of each material.
+    pub additions: Vec<Mass>,
+    /// What the pot holds then, traces included.
+    pub total: Mass,
+    /// The material that is most too much: nothing of it is added. `None` for an empty pot.
+    pub binds: Option<usize>,
+    /// Materials that the target lacks, let pass as traces.
+    pub traces: Vec<(usize, Mass)>,
+}
+
+/// The nearest mix that the vessel holds.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Nearest {
+    /// What to add of each material, and what comes out.
+    pub correction: Correction,
+    /// How far each material stays from the target, relative to its share there: 0.1 is a tenth
+    /// too much. 0 for materials that the target lacks.
+    pub off: Vec<Ratio>,
+}
+
+/// A formula that a pot can still become.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Becoming {
+    /// Index of the target.
+    pub target: usize,
+    /// What makes the pot it.
+    pub correction: Correction,
+}
+
+/// The least additions that bring the masses in `pot` to the composition `target` (parts by
+/// mass, on any scale). A material that the target lacks is let pass up to `trace` of the pot's mass.
+///
+/// # Errors
+///
+/// See [`CorrectionError`].
+pub fn correct(pot: &[Mass], target: &[f64], trace: Ratio) -> Result<Correction, CorrectionError> {
+    let Mixes { pot, target, traces } = Mixes::new(pot, target, trace)?;
+    let mut most: Option<(f64, usize)> = None;
+    for (material, (c, t)) in pot.iter().zip(&target).enumerate() {
+        let wanted = c / t;
+        if *c > 0.0 && *t > 0.0 && most.is_none_or(|(k, _)| wanted > k) {
+            most = Some((wanted, material));
+        }
+    }
+    let k = most.map_or(0.0, |(k, _)| k);
+    let binds = most.map(|(_, material)| material);
+    Ok(correction(&pot, target.iter().map(|t| k * t), binds, traces))
+}
+
+/// The nearest mix to `target` that `capacity` holds, by adding only: the exact correction where
+/// it fits. `trace` as in [`correct`].
+///
+/// # Errors
+///
+/// See [`CorrectionError`].
+pub fn nearest(
+    pot: &[Mass],
+    target: &[f64],
+    capacity: Mass,
+    trace: Ratio,
+) -> Result<Nearest, CorrectionError> {
+    let exact = correct(pot, target, trace)?;
+    if capacity.value.is_nan() || capacity.value < 0.0 {
+        let value = capacity.get::<gram>();
+        return Err(CorrectionError::BadNumber { material: 0, value });
+    }
+    if exact.total <= capacity {
+        let off = exact.additions.iter().map(|_| Ratio::new::<ratio>(0.0)).collect();
+        return Ok(Nearest { correction: exact, off });
+    }
+    let Mixes { pot, target, traces } = Mixes::new(pot, target, trace)?;
+    let held: f64 = pot.iter().sum();
+    let strange: f64 = traces.iter().map(|(_, m)| kg(*m)).sum();
+    if held > kg(capacity) {
+        return Err(CorrectionError::OverCapacity { held: mass(held), capacity });
+    }
+    let room = kg(capacity) - strange;
+    let level = level(&pot, &target, room);
+    let wanted: Vec<f64> = pot.iter().zip(&target).map(|(c, t)| c.max(level * t)).collect();
+    let off = wanted
+        .iter()
+        .zip(&target)
+        .map(|(x, t)| Ratio::new::<ratio>(if *t > 0.0 { x / room / t - 1.0 } else { 0.0 }));
+    let off = off.collect();
+    Ok(Nearest { correction: correction(&pot, wanted.into_iter(), exact.binds, traces), off })
+}
+
+/// Which of `targets` the pot can still become, the least final mass first (equal ones in their
+/// order). `trace` as in [`correct`].
+///
+/// # Errors
+///
+/// A target or the pot is no mix; that the pot cannot become a target is no error.
+pub fn could_become(
+    pot: &[Mass],
+    targets: &[&[f64]],
+    trace: Ratio,
+) -> Result<Vec<Becoming>, CorrectionError> {
+    let mut all = Vec::new();
+    for (target, parts) in targets.iter().enumerate() {
+        match correct(pot, parts, trace) {
+            Ok(correction) => all.push(Becoming { target, correction }),
+            Err(CorrectionError::NotInTarget { .. }) => {}
+            Err(other) => return Err(other),
+        }
+    }
+    all.sort_by(|a, b| a.correction.total.value.total_cmp(&b.correction.total.value));
+    Ok(all)
+}
+
+/// Checked input: masses in kg, target in shares.
+struct Mixes {
+    pot: Vec<f64>,
+    target: Vec<f64>,
+    traces: Vec<(usize, Mass)>,
+}
+
+impl Mixes {
+    fn new(pot: &[Mass], target: &[f64], trace: Ratio) -> Result<Self, CorrectionError> {
+        if pot.len() != target.len() {
+            return Err(CorrectionError::Lengths { pot: pot.len(), target: target.len() });
+        }
+        if !is_part(trace.value) {
+            return Err(CorrectionError::BadNumber { material: 0, value: trace.value });
+        }
+        for (material, (m, t)) in pot.iter().zip(target).enumerate() {
+            if !is_mass(*m) {
+                return Err(CorrectionError::BadNumber { material, value: m.get::<gram>() });
+            }
+            if !is_part(*t) {
+                return Err(CorrectionError::BadNumber { material, value: *t });
+            }
+        }
+        if !target.iter().sum::<f64>().is_normal() {
+            return Err(CorrectionError::EmptyTarget);
+        }
+        let held: f64 = pot.iter().map(|&m| kg(m)).sum();
+        let mut traces = Vec::new();
+        for (material, (&m, t)) in pot.iter().zip(target).enumerate() {
+            if *t > 0.0 || kg(m) == 0.0 {
+                continue;
+            }
+            if kg(m) > trace.value * held {
+                return Err(CorrectionError::NotInTarget { material, held: m });
+            }
+            traces.push((material, m));
+        }
+        Ok(Self { pot: pot.iter().map(|&m| kg(m)).collect(), target: unit(target), traces })
+    }
+}
+
+/// What takes `pot` to `wanted`: nothing for the material that binds, and never less than nothing.
+fn correction(
+    pot: &[f64],
+    wanted: impl Iterator<Item = f64>,
+    binds: Option<usize>,
+    traces: Vec<(usize, Mass)>,
+) -> Correction {
+    let additions: Vec<f64> = pot
+        .iter()
+        .zip(wanted)
+        .enumerate()
+        .map(|(material, (c, x))| {
+            let rounding = 4.0 * f64::EPSILON * x;
+            if Some(material) == binds || x - c <= rounding { 0.0 } else { x - c }
+        })
+        .collect();
+    let total = pot.iter().zip(&additions).map(|(c, a)| c + a).sum();
+    Correction {
+        additions: additions.into_iter().map(mass).collect(),
+        total: mass(total),
+        binds,
+        traces,
+    }
+}
+
+/// λ such that Σ max(c_i, λ·t_i) = `total` over the materials of the target; what is more than
+/// its share is taken out, the most first, until the rest can be filled up.
+fn level(pot: &[f64], target: &[f64], total: f64) -> f64 {
+    let parts = pot.iter().zip(target).filter(|(_, t)| **t > 0.0);
+    let mut parts: Vec<(f64, f64, f64)> = parts.map(|(c, t)| (c / t, *c, *t)).collect();
+    parts.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let mut shares = vec![0.0; parts.len()];
+    let mut share = 0.0;
+    for (sum, part) in shares.iter_mut().zip(&parts).rev() {
+        *sum = share;
+        share += part.2;
+    }
+    let mut room = total;
+    let nexts = parts.iter().skip(1);
+    for (((_, c, _), share), next) in parts.iter().zip(shares).zip(nexts) {
+        room -= c;
+        if room / share >= next.0 {
+            return room / share;
+        }
+    }
+    0.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+    use rstest::rstest;
+
+    fn g(list: &[f64]) -> Vec<Mass> {
+        list.iter().map(|&x| Mass::new::<gram>(x)).collect()
+    }
+
+    fn no_trace() -> Ratio {
+        Ratio::new::<ratio>(0.0)
+    }
+
+    fn grams(list: &[Mass]) -> Vec<f64> {
+        list.iter().map(|m| m.get::<gram>()).collect()
+    }
+
+    #[test]
+    fn a_double_dose_doubles_the_pot() {
+        // 2 g of dye where 1 g was meant in 100 g: closed form.
+        let fix = correct(&g(&[99.0, 2.0]), &[99.0, 1.0], no_trace()).unwrap();
+        assert_eq!(fix.binds, Some(1));
+        assert_eq!(fix.additions[1], Mass::default());
+        assert!((fix.additions[0].get::<gram>() - 99.0).abs() < 1e-9);
+        assert!((fix.total.get::<gram>() - 200.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn what_should_not_be_there_is_named_unless_a_trace() {
+        let pot = g(&[100.0, 0.0, 0.05]);
+        let refused = correct(&pot, &[0.9, 0.1, 0.0], no_trace()).unwrap_err();
+        assert!(matches!(refused, CorrectionError::NotInTarget { material: 2, .. }));
+        let passed = correct(&pot, &[0.9, 0.1, 0.0], Ratio::new::<ratio>(0.001)).unwrap();
+        assert_eq!(passed.traces, [(2, pot[2])]);
+        let total: f64 =
+            grams(&pot).iter().sum::<f64>() + grams(&passed.additions).iter().sum::<f64>();
+        assert!((passed.total.get::<gram>() - total).abs() < 1e-9);
+    }
+
+    #[rstest]
+    // 2 g of dye in 101 g, room for 150: all the room goes to base. Closed form.
+    #[case(&[99.0, 2.0], &[0.99, 0.01], 150.0, &[49.0, 0.0])]
+    // Dye binds; base and softener are filled up in their proportion 8 : 1, as far as it goes.
+    #[case(&[80.0, 10.0, 3.0], &[0.8, 0.1, 0.1/9.0], 120.0, &[24.0, 3.0, 0.0])]
+    // Softener is too much as well, so that the room goes to base alone.
+    #[case(&[80.0, 20.0, 3.0], &[0.89, 0.1, 0.01], 120.0, &[17.0, 0.0, 0.0])]
+    fn the_room_goes_to_what_is_short(
+        #[case] pot: &[f64],
+        #[case] target: &[f64],
+        #[case] capacity: f64,
+        #[case] expected: &[f64],
+    ) {
+        let near = nearest(&g(pot), target, Mass::new::<gram>(capacity), no_trace()).unwrap();
+        for (got, expected) in grams(&near.correction.additions).iter().zip(expected) {
+            assert!((got - expected).abs() < 1e-9, "{got} for {expected}");
+        }
+        assert!((near.correction.total.get::<gram>() - capacity).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_vessel_that_is_too_full_is_refused() {
+        let full = nearest(&g(&[90.0, 20.0]), &[0.9, 0.1], Mass::new::<gram>(100.0), no_trace());
+        assert!(matches!(full, Err(CorrectionError::OverCapacity { .. })));
+        let nan = nearest(&g(&[90.0, 20.0]), &[0.9, 0.1], Mass::new::<gram>(f64::NAN), no_trace());
+        assert!(matches!(nan, Err(CorrectionError::BadNumber { .. })));
+    }
+
+    #[test]
+    fn formulas_that_a_pot_could_still_become_come_least_first() {
+        let pot = g(&[90.0, 5.0, 5.0]);
+        let targets: [&[f64]; 3] = [&[0.9, 0.1, 0.0], &[0.9, 0.01, 0.09], &[0.8, 0.1, 0.1]];
+        let found = could_become(&pot, &targets, no_trace()).unwrap();
+        let indices: Vec<usize> = found.iter().map(|b| b.target).collect();
+        assert_eq!(indices, [2, 1]);
+    }
+
+    #[test]
+    fn what_is_no_mix_is_refused() {
+        assert!(correct(&g(&[1.0]), &[1.0, 2.0], no_trace()).is_err());
+        assert!(correct(&g(&[f64::NAN]), &[1.0], no_trace()).is_err());
+        assert!(correct(&g(&[1.0]), &[-1.0], no_trace()).is_err());
+        assert_eq!(correct(&g(&[0.0]), &[0.0], no_trace()), Err(CorrectionError::EmptyTarget));
+        let empty = correct(&g(&[0.0, 0.0]), &[1.0, 1.0], no_trace()).unwrap();
+        assert_eq!((empty.total, empty.binds), (Mass::default(), None));
+    }
+
+    proptest! {
+        #[test]
+        fn a_correction_adds_only_and_comes_out_right(
+            parts in proptest::collection::vec((0.0_f64..500.0, 0.01_f64..1.0), 1..8),
+        ) {
+            let pot = g(&parts.iter().map(|p| p.0).collect::<Vec<_>>());
+            let target: Vec<f64> = parts.iter().map(|p| p.1).collect();
+            let fix = correct(&pot, &target, no_trace()).unwrap();
+            let sum: f64 = target.iter().sum();
+            for ((c, a), t) in pot.iter().zip(&fix.additions).zip(&target) {
+                prop_assert!(a.value >= 0.0);
+                let share = (*c + *a).value;
+                prop_assert!((share - fix.total.value * t / sum).abs() <= 1e-13 * fix.total.value);
+            }
+            if let Some(binds) = fix.binds {
+                prop_assert_eq!(fix.additions[binds], Mass::default());
+            }
+        }
+
+        /// No random mix that only adds and fits comes nearer, by least squares or at the worst.
+        #[test]
+        fn nothing_in_reach_is_nearer(
+            parts in proptest::collection::vec((0.0_f64..500.0, 0.05_f64..1.0, 0.0_f64..1.0), 2..6),
+            fill in 0.0_f64..1.0, size in 0.0_f64..1.0,
+        ) {
+            let pot = g(&parts.iter().map(|p| p.0).collect::<Vec<_>>());
+            let target = unit(&parts.iter().map(|p| p.1).collect::<Vec<_>>());
+            let exact = correct(&pot, &target, no_trace()).unwrap();
+            let held: f64 = pot.iter().map(|m| m.value).sum();
+            prop_assume!(held > 0.0);
+            let capacity = held + fill * (exact.total.value - held);
+            let near = nearest(&pot, &target, mass(capacity), no_trace()).unwrap();
+            let square = |off: &[f64]| off.iter().zip(&target).map(|(o, t)| o * o * t).sum::<f64>();
+            let worst = |off: &[f64]| off.iter().fold(0.0_f64, |w, o| w.max(o.abs()));
+            let ours: Vec<f64> = near.off.iter().map(|r| r.value).collect();
+
+            let spread = unit(&parts.iter().map(|p| p.2 + 1e-9).collect::<Vec<_>>());
+            let room = (capacity - held) * size;
+            let others: Vec<f64> = pot.iter().zip(&spread).zip(&target)
+                .map(|((c, s), t)| (c.value + room * s) / (held + room) / t - 1.0)
+                .collect();
+            prop_assert!(square(&ours) <= square(&others) + 1e-9);
+            prop_assert!(worst(&ours) <= worst(&others) + 1e-9);
+        }
+    }
+}

@@ -1,0 +1,513 @@
+//! Which left-over mixes can go into new pots, and how much of each, so that the most is used.
+//!
+//! With x_jp the mass of left-over j in pot p, a_j its shares, f_ip what pot p of mass M_p and target
+//! t_p holds of material i in the end, the linear program is: maximize Σ x_jp under
+//! Σ_p x_jp ≤ m_j; Σ_j x_jp a_ij ≤ f_ip (adding only); Σ_i f_ip = M_p;
+//! (1 − τ_ip)·t_ip·M_p ≤ f_ip ≤ (1 + τ_ip)·t_ip·M_p. A material that the target lacks has traces
+//! only: f_ip ≤ ε·M_p.
+//!
+//! A pot inherits the most heats that any mix in it has spent, and a mix goes in only where these
+//! and the pot's own heats together are allowed.
+//!
+//! Ties: a second program keeps the most used (to 1e-7 of it) and prefers the left-over of the least key, then the
+//! first pot. The solver's answer is not trusted: it is cut back until every pot can be made
+//! within its tolerances, as computed here, and refused where that takes more than 1e-5 of it.
+
+use alloc::borrow::Cow;
+use alloc::string::{String, ToString};
+use alloc::vec;
+use alloc::vec::Vec;
+
+use microlp::{ComparisonOp, OptimizationDirection, Problem, Solution, Variable};
+use uom::si::mass::gram;
+use uom::si::ratio::ratio;
+
+use super::sequence::{is_mass, is_part, kg, mass, unit};
+use crate::fault::Diagnose;
+use crate::quantity::{Mass, Ratio};
+
+/// Rounding that a mix may be off by, as a share of its pot.
+const ROUNDING: f64 = 1e-12;
+
+/// A left-over mix on the shelf.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Leftover<'a> {
+    /// Parts by mass, on any scale.
+    pub composition: &'a [f64],
+    /// What is there.
+    pub mass: Mass,
+    /// Heats that it has spent.
+    pub heats: u32,
+    /// Less is used first: the oldest.
+    pub key: u32,
+}
+
+/// A pot to be made.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct NewPot<'a> {
+    /// What it should be: parts by mass, on any scale.
+    pub composition: &'a [f64],
+    /// How far each material may be off, relative to its own share.
+    pub tolerance: &'a [Ratio],
+    /// What the pot starts with in all.
+    pub mass: Mass,
+    /// Heats that it will take.
+    pub heats: u32,
+}
+
+/// What goes into one pot.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Filled {
+    /// Mass of each left-over.
+    pub from: Vec<Mass>,
+    /// What is added fresh of each material.
+    pub fresh: Vec<Mass>,
+    /// The most heats that what goes in has spent.
+    pub heats_spent: u32,
+    /// How far each material is off, relative to its share; 0 where the target lacks it.
+    pub off: Vec<Ratio>,
+}
+
+/// Why there is no answer.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum LeftoverError {
+    /// A composition or list of tolerances is not as long as the first one, or holds nothing.
+    #[error("{what} {index}: the list of materials is empty or not as long as the others.")]
+    Lengths {
+        /// Left-over or pot.
+        what: &'static str,
+        /// Which one.
+        index: usize,
+    },
+    /// A number that cannot be: negative or not finite.
+    #[error("{what} {index}: {value} cannot be.")]
+    BadNumber {
+        /// Left-over, pot or trace.
+        what: &'static str,
+        /// Which one.
+        index: usize,
+        /// What was given, masses in g.
+        value: f64,
+    },
+    /// The solver did not find an answer that holds.
+    #[error("The linear program found no answer that holds: {why}.")]
+    Solver {
+        /// What the solver said, or what was wrong with its answer.
+        why: String,
+    },
+}
+
+impl Diagnose for LeftoverError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Lengths { .. } => "leftover-lengths",
+            Self::BadNumber { .. } => "leftover-bad-number",
+            Self::Solver { .. } => "leftover-solver",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Lengths { .. } => {
+                "List every material everywhere, 0 where it is lacking, with one tolerance each."
+                    .into()
+            }
+            Self::BadNumber { .. } => {
+                "Masses, parts, tolerances and traces are 0 or more and finite; a pot is above 0."
+                    .into()
+            }
+            Self::Solver { .. } => "Offer fewer left-overs or pots at a time.".into(),
+        }
+    }
+}
+
+/// The most of `shelf` that can go into `pots`, one entry a pot.
+///
+/// `heats` is what the stabilizer allows in all, `None` where that is not known; `trace` the share of a
+/// pot that a material which the target lacks may be. What is too old is for the caller to leave out.
+///
+/// # Errors
+///
+/// See [`LeftoverError`].
+pub fn use_most(
+    shelf: &[Leftover<'_>],
+    pots: &[NewPot<'_>],
+    heats: Option<u32>,
+    trace: Ratio,
+) -> Result<Vec<Filled>, LeftoverError> {
+    check(shelf, pots, trace)?;
+    let shares: Vec<Vec<f64>> = shelf.iter().map(|l| unit(l.composition)).collect();
+    let bounds: Vec<Bounds> = pots.iter().map(|pot| Bounds::new(pot, trace.value)).collect();
+    let flows = solve(shelf, pots, &shares, &bounds, heats)?;
+    let kept = within_the_shelf(shelf, flows);
+    let mut filled = Vec::with_capacity(pots.len());
+    for (bounds, from) in bounds.iter().zip(kept) {
+        filled.push(bounds.fill(shelf, &shares, from)?);
+    }
+    Ok(filled)
+}
+
+/// What one pot may hold of each material, kg.
+struct Bounds {
+    target: Vec<f64>,
+    low: Vec<f64>,
+    high: Vec<f64>,
+    total: f64,
+}
+
+impl Bounds {
+    fn new(pot: &NewPot<'_>, trace: f64) -> Self {
+        let total = kg(pot.mass);
+        let target: Vec<f64> = unit(pot.composition).iter().map(|t| t * total).collect();
+        let each = || target.iter().zip(pot.tolerance);
+        let low = each().map(|(t, tau)| t * (1.0 - tau.value).max(0.0)).collect();
+        let high = each()
+            .map(|(t, tau)| if *t > 0.0 { t * (1.0 + tau.value) } else { trace * total })
+            .collect();
+        Self { target, low, high, total }
+    }
+
+    /// What the pot holds of each material with `used` of it from left-overs, as near to the target
+    /// as this allows; `None` where it is out of tolerance.
+    fn contents(&self, used: &[f64]) -> Option<Vec<f64>> {
+        let slack = ROUNDING * self.total;
+        let floors: Vec<f64> = used.iter().zip(&self.low).map(|(u, low)| u.max(*low)).collect();
+        let over = used.iter().zip(&self.high).any(|(u, high)| *u > high + slack);
+        if over || floors.iter().sum::<f64>() > self.total + slack {
+            return None;
+        }
+        // Every material at the same share of its target, floors and tolerances apart: the sum
+        // rises with that share, so it is found by halving.
+        let at = |level: f64| {
+            let parts = self.target.iter().zip(&floors).zip(&self.high);
+            parts.map(move |((t, floor), high)| (level * t).min(*high).max(*floor))
+        };
+        let (mut low, mut high) = (0.0, 1.0);
+        while at(high).sum::<f64>() < self.total && high < 1e6 {
+            high *= 2.0;
+        }
+        for _ in 0..100 {
+            let middle = 0.5 * (low + high);
+            if at(middle).sum::<f64>() < self.total { low = middle } else { high = middle }
+        }
+        Some(at(high).collect())
+    }
+
+    /// Makes the pot from `from`, kg of each left-over, cut back by the solver's rounding.
+    fn fill(
+        &self,
+        shelf: &[Leftover<'_>],
+        shares: &[Vec<f64>],
+        from: Vec<f64>,
+    ) -> Result<Filled, LeftoverError> {
+        let used = self.used(shares, &from);
+        let scaled = |s: f64| used.iter().map(|u| u * s).collect::<Vec<f64>>();
+        let (mut low, mut high) = (0.0, 1.0);
+        if self.contents(&used).is_some() {
+            low = 1.0;
+        }
+        while low < 1.0 && high - low > 1e-13 {
+            let middle = 0.5 * (low + high);
+            if self.contents(&scaled(middle)).is_some() { low = middle } else { high = middle }
+        }
+        if low < 1.0 - 1e-5 {
+            return Err(LeftoverError::Solver { why: "a pot is out of tolerance".into() });
+        }
+        let from: Vec<f64> = from.iter().map(|x| x * low).collect();
+        let used = self.used(shares, &from);
+        let contents = self
+            .contents(&used)
+            .ok_or_else(|| LeftoverError::Solver { why: "a pot is out of tolerance".into() })?;
+        let fresh = contents.iter().zip(&used).map(|(f, u)| mass((f - u).max(0.0)));
+        let off = contents
+            .iter()
+            .zip(&self.target)
+            .map(|(f, t)| Ratio::new::<ratio>(if *t > 0.0 { f / t - 1.0 } else { 0.0 }));
+        let spent = shelf.iter().zip(&from).filter(|(_, x)| **x > 0.0).map(|(l, _)| l.heats);
+        Ok(Filled {
+            fresh: fresh.collect(),
+            heats_spent: spent.max().unwrap_or(0),
+            off: off.collect(),
+            from: from.into_iter().map(mass).collect(),
+        })
+    }
+
+    /// Mass of each material that `from` brings.
+    fn used(&self, shares: &[Vec<f64>], from: &[f64]) -> Vec<f64> {
+        let mut used = vec![0.0; self.target.len()];
+        for (shares, x) in shares.iter().zip(from) {
+            for (u, a) in used.iter_mut().zip(shares) {
+                *u += a * x;
+            }
+        }
+        used
+    }
+}
+
+/// The program's variables: for each pot and left-over its mass, in units of the largest pot.
+struct Program {
+    problem: Problem,
+    flows: Vec<Vec<Option<Variable>>>,
+}
+
+/// Mass of each left-over in each pot, kg.
+fn solve(
+    shelf: &[Leftover<'_>],
+    pots: &[NewPot<'_>],
+    shares: &[Vec<f64>],
+    bounds: &[Bounds],
+    heats: Option<u32>,
+) -> Result<Vec<Vec<f64>>, LeftoverError> {
+    let size = bounds.iter().fold(0.0_f64, |most, b| most.max(b.total));
+    let build = |worth: &dyn Fn(usize, usize) -> f64| {
+        program(shelf, pots, shares, bounds, heats, size, worth)
+    };
+    let first = build(&|_, _| 1.0);
+    if first.flows.iter().flatten().flatten().next().is_none() {
+        return Ok(vec![vec![0.0; shelf.len()]; pots.len()]);
+    }
+    let most = optimum(&first.problem)?.objective();
+
+    let mut by_key: Vec<usize> = (0..shelf.len()).collect();
+    by_key.sort_by_key(|&j| (shelf.get(j).map(|l| l.key), j));
+    let mut rank = vec![0; shelf.len()];
+    for (r, &j) in by_key.iter().enumerate() {
+        rank.get_mut(j).into_iter().for_each(|own| *own = r);
+    }
+    let pairs = (shelf.len().saturating_mul(pots.len())) as f64;
+    let place = |pot: usize, j: usize| {
+        rank.get(j).map_or(0, |r| r.saturating_mul(pots.len()).saturating_add(pot)) as f64
+    };
+    let mut second = build(&|pot, j| 2.0 - place(pot, j) / pairs);
+    let all: Vec<(Variable, f64)> =
+        second.flows.iter().flatten().flatten().map(|&v| (v, 1.0)).collect();
+    second.problem.add_constraint(&all, ComparisonOp::Ge, most * (1.0 - 1e-7));
+    let solution = optimum(&second.problem)?;
+    let value = |v: &Option<Variable>| v.map_or(0.0, |v| solution.var_value(v).max(0.0) * size);
+    Ok(second.flows.iter().map(|row| row.iter().map(value).collect()).collect())
+}
+
+fn program(
+    shelf: &[Leftover<'_>],
+    pots: &[NewPot<'_>],
+    shares: &[Vec<f64>],
+    bounds: &[Bounds],
+    heats: Option<u32>,
+    size: f64,
+    worth: &dyn Fn(usize, usize) -> f64,
+) -> Program {
+    let mut problem = Problem::new(OptimizationDirection::Maximize);
+    let mut flows = Vec::with_capacity(pots.len());
+    for (p, (pot, bounds)) in pots.iter().zip(bounds).enumerate() {
+        let stands = |l: &Leftover<'_>| {
+            heats.is_none_or(|allowed| l.heats.saturating_add(pot.heats) <= allowed)
+        };
+        let row: Vec<Option<Variable>> = shelf
+            .iter()
+            .enumerate()
+            .map(|(j, l)| {
+                let most = kg(l.mass).min(bounds.total) / size;
+                (stands(l) && most > 0.0).then(|| problem.add_var(worth(p, j), (0.0, most)))
+            })
+            .collect();
+        let mut total = Vec::new();
+        for (i, (low, high)) in bounds.low.iter().zip(&bounds.high).enumerate() {
+            let holds = problem.add_var(0.0, (low / size, high / size));
+            total.push((holds, 1.0));
+            let mut brought = vec![(holds, -1.0)];
+            for (variable, shares) in row.iter().zip(shares) {
+                if let (Some(v), Some(&a)) = (variable, shares.get(i).filter(|a| **a > 0.0)) {
+                    brought.push((*v, a));
+                }
+            }
+            problem.add_constraint(&brought, ComparisonOp::Le, 0.0);
+        }
+        problem.add_constraint(&total, ComparisonOp::Eq, bounds.total / size);
+        flows.push(row);
+    }
+    for (j, l) in shelf.iter().enumerate() {
+        let uses = flows.iter().filter_map(|row| row.get(j).copied().flatten());
+        let uses: Vec<(Variable, f64)> = uses.map(|v| (v, 1.0)).collect();
+        if !uses.is_empty() {
+            problem.add_constraint(&uses, ComparisonOp::Le, kg(l.mass) / size);
+        }
+    }
+    Program { problem, flows }
+}
+
+fn optimum(problem: &Problem) -> Result<Solution, LeftoverError> {
+    let failed = |why| LeftoverError::Solver { why };
+    let outcome = problem.solve().map_err(|e| failed(e.to_string()))?;
+    outcome.into_solution().map_err(|_| failed("it stopped early".into()))
+}
+
+/// Takes back what is more than the shelf has.
+fn within_the_shelf(shelf: &[Leftover<'_>], mut flows: Vec<Vec<f64>>) -> Vec<Vec<f64>> {
+    for (j, l) in shelf.iter().enumerate() {
+        let used: f64 = flows.iter().filter_map(|row| row.get(j)).sum();
+        if used <= kg(l.mass) {
+            continue;
+        }
+        let back = kg(l.mass) / used;
+        flows.iter_mut().filter_map(|row| row.get_mut(j)).for_each(|x| *x *= back);
+    }
+    flows
+}
+
+fn check(shelf: &[Leftover<'_>], pots: &[NewPot<'_>], trace: Ratio) -> Result<(), LeftoverError> {
+    let materials = pots.first().map_or(0, |pot| pot.composition.len());
+    let bad = |what, index, value| Err(LeftoverError::BadNumber { what, index, value });
+    if !is_part(trace.value) {
+        return bad("Trace", 0, trace.value);
+    }
+    let left_overs = shelf.iter().map(|l| (l.composition, l.mass)).enumerate();
+    let new = pots.iter().map(|p| (p.composition, p.mass)).enumerate();
+    let all = left_overs.map(|x| ("Left-over", x)).chain(new.map(|x| ("Pot", x)));
+    for (what, (index, (composition, m))) in all {
+        if !is_mass(m) || (what == "Pot" && kg(m) == 0.0) {
+            return bad(what, index, m.get::<gram>());
+        }
+        if let Some(&part) = composition.iter().find(|part| !is_part(**part)) {
+            return bad(what, index, part);
+        }
+        let filled = composition.iter().sum::<f64>().is_normal();
+        if !filled || (!pots.is_empty() && composition.len() != materials) {
+            return Err(LeftoverError::Lengths { what, index });
+        }
+    }
+    for (index, pot) in pots.iter().enumerate() {
+        if let Some(tolerance) = pot.tolerance.iter().find(|tau| !is_part(tau.value)) {
+            return bad("Pot", index, tolerance.value);
+        }
+        if pot.tolerance.len() != materials {
+            return Err(LeftoverError::Lengths { what: "Pot", index });
+        }
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn g(x: f64) -> Mass {
+        Mass::new::<gram>(x)
+    }
+
+    fn per(x: f64) -> Ratio {
+        Ratio::new::<ratio>(x)
+    }
+
+    fn shelf(composition: &[f64], mass: f64, heats: u32) -> Leftover<'_> {
+        Leftover { composition, mass: g(mass), heats, key: 0 }
+    }
+
+    const EXACT: &[Ratio] = &[];
+
+    fn pot<'a>(composition: &'a [f64], tolerance: &'a [Ratio], mass: f64) -> NewPot<'a> {
+        NewPot { composition, tolerance, mass: g(mass), heats: 1 }
+    }
+
+    fn near(got: Mass, expected: f64) {
+        assert!(
+            (got.get::<gram>() - expected).abs() < 1e-3,
+            "{} g for {expected} g",
+            got.get::<gram>()
+        );
+    }
+
+    #[test]
+    fn a_stronger_mix_goes_in_as_far_as_its_dye_goes() {
+        // Left-over with 4 % of dye into 200 g of 1 %: 2 g of dye are in 50 g.
+        let left = [shelf(&[96.0, 4.0], 120.0, 1)];
+        let exact = [per(0.0), per(0.0)];
+        let filled = use_most(&left, &[pot(&[99.0, 1.0], &exact, 200.0)], None, per(0.0)).unwrap();
+        near(filled[0].from[0], 50.0);
+        near(filled[0].fresh[0], 150.0);
+        near(filled[0].fresh[1], 0.0);
+        // With a tenth of tolerance on the dye: 2.2 g are in 55 g.
+        let tenth = [per(0.1), per(0.1)];
+        let filled = use_most(&left, &[pot(&[99.0, 1.0], &tenth, 200.0)], None, per(0.0)).unwrap();
+        near(filled[0].from[0], 55.0);
+        assert!((filled[0].off[1].value - 0.1).abs() < 1e-5);
+    }
+
+    #[test]
+    fn spent_heats_are_carried_on_and_limit() {
+        let left = [shelf(&[1.0, 0.0], 50.0, 1), shelf(&[1.0, 0.0], 50.0, 3)];
+        let exact = [per(0.0), per(0.0)];
+        let pots = [pot(&[9.0, 1.0], &exact, 200.0)];
+        let filled = use_most(&left, &pots, Some(3), per(0.0)).unwrap();
+        near(filled[0].from[0], 50.0);
+        assert_eq!((filled[0].from[1], filled[0].heats_spent), (g(0.0), 1));
+        let filled = use_most(&left, &pots, Some(4), per(0.0)).unwrap();
+        near(filled[0].from[1], 50.0);
+        assert_eq!(filled[0].heats_spent, 3);
+    }
+
+    #[test]
+    fn the_oldest_goes_first_and_into_the_first_pot() {
+        let young = Leftover { key: 9, ..shelf(&[1.0], 60.0, 0) };
+        let old = Leftover { key: 2, ..shelf(&[1.0], 60.0, 0) };
+        let exact = [per(0.0)];
+        let pots = [pot(&[1.0], &exact, 40.0), pot(&[1.0], &exact, 50.0)];
+        let filled = use_most(&[young, old], &pots, None, per(0.0)).unwrap();
+        near(filled[0].from[1], 40.0);
+        near(filled[1].from[1], 20.0);
+        near(filled[1].from[0], 30.0);
+    }
+
+    #[test]
+    fn a_foreign_material_is_kept_to_its_trace() {
+        let left = [shelf(&[98.0, 0.0, 2.0], 500.0, 0)];
+        let loose = [per(0.02); 3];
+        let pots = [pot(&[99.0, 1.0, 0.0], &loose, 100.0)];
+        near(use_most(&left, &pots, None, per(0.0)).unwrap()[0].from[0], 0.0);
+        near(use_most(&left, &pots, None, per(0.001)).unwrap()[0].from[0], 5.0);
+    }
+
+    #[test]
+    fn what_cannot_be_is_refused() {
+        let one = [per(0.0)];
+        let good = pot(&[1.0], &one, 10.0);
+        assert!(use_most(&[shelf(&[1.0, 1.0], 1.0, 0)], &[good], None, per(0.0)).is_err());
+        assert!(use_most(&[shelf(&[f64::NAN], 1.0, 0)], &[good], None, per(0.0)).is_err());
+        assert!(use_most(&[shelf(&[1.0], -1.0, 0)], &[good], None, per(0.0)).is_err());
+        assert!(use_most(&[], &[pot(&[1.0], EXACT, 1.0)], None, per(0.0)).is_err());
+        assert!(use_most(&[], &[pot(&[1.0], &one, 0.0)], None, per(0.0)).is_err());
+        assert_eq!(use_most(&[], &[good], None, per(0.0)).unwrap()[0].fresh, [g(10.0)]);
+        assert!(use_most(&[shelf(&[1.0], 1.0, 0)], &[], None, per(0.0)).unwrap().is_empty());
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(64))]
+        #[test]
+        fn every_pot_comes_out_within_its_tolerance(
+            left in proptest::collection::vec((proptest::array::uniform3(0.0_f64..1.0), 1.0_f64..300.0), 0..5),
+            new in proptest::collection::vec(
+                (proptest::array::uniform3(0.01_f64..1.0), 50.0_f64..500.0, 0.0_f64..0.2), 1..4),
+        ) {
+            prop_assume!(left.iter().all(|(c, _)| c.iter().sum::<f64>() > 0.0));
+            let shelf: Vec<_> = left.iter().map(|(c, m)| shelf(c, *m, 0)).collect();
+            let tolerances: Vec<[Ratio; 3]> = new.iter().map(|n| [per(n.2); 3]).collect();
+            let pots: Vec<_> =
+                new.iter().zip(&tolerances).map(|((c, m, _), t)| pot(c, t, *m)).collect();
+            let filled = use_most(&shelf, &pots, None, per(0.0)).unwrap();
+            for (p, (pot, filled)) in new.iter().zip(&filled).enumerate() {
+                let fresh: f64 = filled.fresh.iter().map(|m| m.get::<gram>()).sum();
+                let from: f64 = filled.from.iter().map(|m| m.get::<gram>()).sum();
+                prop_assert!((fresh + from - pot.1).abs() < 1e-9 * pot.1, "pot {p}");
+                prop_assert!(filled.fresh.iter().chain(&filled.from).all(|m| m.value >= 0.0));
+                for off in &filled.off {
+                    prop_assert!(off.value.abs() <= pot.2 + 1e-9);
+                }
+            }
+            for (j, l) in left.iter().enumerate() {
+                let used: f64 = filled.iter().map(|f| f.from[j].get::<gram>()).sum();
+                prop_assert!(used <= l.1 * (1.0 + 1e-12));
+            }
+        }
+    }
+}

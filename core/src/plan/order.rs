@@ -1,0 +1,219 @@
+//! A partial order: what can come before what in one pot.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::bits::Bits;
+use crate::fault::Diagnose;
+
+/// The most nodes an order may have: its bits then take 50 MB.
+pub const MOST_NODES: usize = 20_000;
+
+/// What is wrong with an order.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum OrderError {
+    /// More nodes than [`MOST_NODES`].
+    #[error("{count} formulas are too many for one plan.")]
+    TooMany {
+        /// How many there are.
+        count: usize,
+    },
+    /// A pair names a node that is not there.
+    #[error("Node {node} is not one of the {count} nodes of the order.")]
+    NoSuchNode {
+        /// The node named.
+        node: usize,
+        /// How many there are.
+        count: usize,
+    },
+    /// A node would come before itself.
+    #[error("Node {node} would have to come before itself.")]
+    Cycle {
+        /// One node of the cycle.
+        node: usize,
+    },
+}
+
+impl Diagnose for OrderError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::TooMany { .. } => "order-too-many",
+            Self::NoSuchNode { .. } => "order-no-such-node",
+            Self::Cycle { .. } => "order-cycle",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::TooMany { .. } => format!("Plan at most {MOST_NODES} at a time.").into(),
+            Self::NoSuchNode { count, .. } => {
+                format!("Nodes are numbered 0 to {count} - 1.").into()
+            }
+            Self::Cycle { .. } => "Take one of the pairs of the cycle away.".into(),
+        }
+    }
+}
+
+/// A strict partial order on the nodes `0..len`: irreflexive and transitive.
+///
+/// It is closed by construction. Chains counted on anything less (covering pairs only) come
+/// out too many, so there is no way to have an order that is not closed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Order {
+    /// For each node, what comes after it.
+    after: Vec<Bits>,
+}
+
+impl Order {
+    /// The transitive closure of `pairs` (before, after) on the nodes `0..count`.
+    ///
+    /// # Errors
+    ///
+    /// Too many nodes, a pair that names no node, a cycle.
+    pub fn from_pairs(
+        count: usize,
+        pairs: impl IntoIterator<Item = (usize, usize)>,
+    ) -> Result<Self, OrderError> {
+        if count > MOST_NODES {
+            return Err(OrderError::TooMany { count });
+        }
+        let mut after = vec![Bits::empty(count); count];
+        for (a, b) in pairs {
+            if b >= count {
+                return Err(OrderError::NoSuchNode { node: b, count });
+            }
+            after.get_mut(a).ok_or(OrderError::NoSuchNode { node: a, count })?.insert(b);
+        }
+        close(&mut after);
+        match after.iter().enumerate().find(|(node, row)| row.contains(*node)) {
+            Some((node, _)) => Err(OrderError::Cycle { node }),
+            None => Ok(Self { after }),
+        }
+    }
+
+    /// From rows that are known to be irreflexive and transitive.
+    pub(super) fn from_closed_rows(after: Vec<Bits>) -> Self {
+        Self { after }
+    }
+
+    /// How many nodes there are.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.after.len()
+    }
+
+    /// Whether there is no node.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.after.is_empty()
+    }
+
+    /// Whether `a` comes strictly before `b`.
+    #[must_use]
+    pub fn precedes(&self, a: usize, b: usize) -> bool {
+        self.after.get(a).is_some_and(|row| row.contains(b))
+    }
+
+    /// Whether one of two different nodes comes before the other.
+    #[must_use]
+    pub fn comparable(&self, a: usize, b: usize) -> bool {
+        self.precedes(a, b) || self.precedes(b, a)
+    }
+
+    /// How many nodes the longest chain has; so many antichains cover the order, and no
+    /// fewer (Mirsky 1971).
+    #[must_use]
+    pub fn height(&self) -> usize {
+        let mut height = vec![0_usize; self.len()];
+        for node in self.linear_extension().into_iter().rev() {
+            let above = self.rows().get(node).map_or(0, |row| {
+                row.iter().filter_map(|b| height.get(b).copied()).max().unwrap_or(0)
+            });
+            if let Some(h) = height.get_mut(node) {
+                *h = above.saturating_add(1);
+            }
+        }
+        height.into_iter().max().unwrap_or(0)
+    }
+
+    /// All nodes, each before what it precedes: the more a node precedes the earlier it
+    /// comes, then by number.
+    #[must_use]
+    pub fn linear_extension(&self) -> Vec<usize> {
+        let mut nodes: Vec<usize> = (0..self.len()).collect();
+        // A node precedes all that its successors precede, and the successor too.
+        nodes.sort_by_key(|&n| core::cmp::Reverse(self.after.get(n).map_or(0, Bits::count)));
+        nodes
+    }
+
+    pub(super) fn rows(&self) -> &[Bits] {
+        &self.after
+    }
+
+    /// The same order with node `names[i]` as node `i`.
+    pub(super) fn renumbered(&self, names: &[usize]) -> Self {
+        let mut number = vec![0; self.len()];
+        for (new, &old) in names.iter().enumerate() {
+            if let Some(n) = number.get_mut(old) {
+                *n = new;
+            }
+        }
+        let after = names
+            .iter()
+            .map(|&old| {
+                let mut row = Bits::empty(self.len());
+                for b in self.after.get(old).into_iter().flat_map(Bits::iter) {
+                    number.get(b).into_iter().for_each(|&n| row.insert(n));
+                }
+                row
+            })
+            .collect();
+        Self { after }
+    }
+}
+
+/// Transitive closure (Warshall 1962), a row at a time.
+fn close(after: &mut [Bits]) {
+    for via in 0..after.len() {
+        let Some(beyond) = after.get(via).cloned() else { continue };
+        for row in after.iter_mut().filter(|row| row.contains(via)) {
+            row.union(&beyond);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn pairs_are_closed() {
+        let order = Order::from_pairs(4, [(0, 1), (1, 2), (2, 3)]).unwrap();
+        assert!(order.precedes(0, 3) && !order.precedes(3, 0) && order.comparable(3, 0));
+        assert_eq!(order.height(), 4);
+        assert_eq!(order.linear_extension(), [0, 1, 2, 3]);
+    }
+
+    #[test]
+    fn a_cycle_is_refused() {
+        let cycle = Order::from_pairs(3, [(0, 1), (1, 2), (2, 0)]);
+        assert_eq!(cycle, Err(OrderError::Cycle { node: 0 }));
+    }
+
+    #[test]
+    fn a_node_that_is_not_there_is_named() {
+        let wrong = Order::from_pairs(3, [(0, 7)]);
+        assert_eq!(wrong, Err(OrderError::NoSuchNode { node: 7, count: 3 }));
+        assert!(Order::from_pairs(MOST_NODES + 1, []).is_err());
+    }
+
+    #[test]
+    fn renumbering_keeps_the_order() {
+        let order = Order::from_pairs(3, [(2, 0), (0, 1)]).unwrap();
+        let same = order.renumbered(&[2, 0, 1]);
+        assert!(same.precedes(0, 1) && same.precedes(1, 2) && same.precedes(0, 2));
+    }
+}

@@ -1,0 +1,160 @@
+//! Why there are no pots for a day.
+
+use alloc::borrow::Cow;
+use alloc::format;
+
+use uom::si::mass::gram;
+
+use super::{MOST_POTS, Wanted};
+use crate::fault::Diagnose;
+use crate::plan::cover::CoverError;
+use crate::quantity::Mass;
+
+/// Why there are no pots.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum SplitError {
+    /// A stage names a formula that is not there.
+    #[error("Stage {stage} names formula {formula}; there are {formulas}.")]
+    NoSuchFormula {
+        /// Index of the stage.
+        stage: usize,
+        /// The formula named.
+        formula: usize,
+        /// How many there are.
+        formulas: usize,
+    },
+    /// Not one capacity a formula.
+    #[error("There are {formulas} formulas but {capacities} capacities.")]
+    Capacities {
+        /// How many formulas there are.
+        formulas: usize,
+        /// Capacities given.
+        capacities: usize,
+    },
+    /// A number that cannot be.
+    #[error("{what} cannot be {value}.")]
+    BadNumber {
+        /// What it is.
+        what: &'static str,
+        /// What was given, masses in g.
+        value: f64,
+    },
+    /// A shot of a stage that cannot be.
+    #[error("Stage {stage}: a shot cannot take {} g.", .wanted.shot.get::<gram>())]
+    BadShot {
+        /// Index of the stage.
+        stage: usize,
+        /// The stage.
+        wanted: Wanted,
+    },
+    /// A single shot is more than a pot gives.
+    #[error("Stage {stage}: a shot takes {:.1} g, but a pot of it gives at most {:.1} g.",
+        .shot.get::<gram>(), .room.get::<gram>())]
+    ShotTooLarge {
+        /// Index of the stage.
+        stage: usize,
+        /// What a shot takes.
+        shot: Mass,
+        /// What a pot gives, film, heel and injector taken off.
+        room: Mass,
+    },
+    /// The least pot is more than the vessel may hold.
+    #[error("The least pot is {:.1} g, but of formula {formula} the vessel may hold only {:.1} g.",
+        .least.get::<gram>(), .capacity.get::<gram>())]
+    LeastOverCapacity {
+        /// The formula.
+        formula: usize,
+        /// The least pot.
+        least: Mass,
+        /// What the vessel may hold of it.
+        capacity: Mass,
+    },
+    /// Layers of one piece have unlike numbers of shots.
+    #[error("Laminate {laminate}: one layer has {first} shots, another {other}.")]
+    UnlikeShots {
+        /// The laminated piece.
+        laminate: usize,
+        /// Shots of its first layer.
+        first: u32,
+        /// Shots of another.
+        other: u32,
+    },
+    /// A laminated piece of one layer.
+    #[error("Laminate {laminate} has only one layer.")]
+    OneLayer {
+        /// The laminated piece.
+        laminate: usize,
+    },
+    /// More layers than pots can be hot at once.
+    #[error("Laminate {laminate} has {layers} layers, but {injectors} pots can be hot at once.")]
+    TooFewInjectors {
+        /// The laminated piece.
+        laminate: usize,
+        /// Its layers.
+        layers: usize,
+        /// Pots that can be hot at once.
+        injectors: u32,
+    },
+    /// No heat is allowed.
+    #[error("The stabilizer allows no heat.")]
+    NoHeat,
+    /// More pots than a plan may have.
+    #[error("More than {MOST_POTS} pots would be needed.")]
+    TooManyPots,
+    /// The order of formulas could not be covered.
+    #[error(transparent)]
+    Cover(#[from] CoverError),
+    /// The pots found wait for each other: a defect of this library.
+    #[error("The pots found wait for each other.")]
+    Deadlock,
+}
+
+impl Diagnose for SplitError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NoSuchFormula { .. } => "split-no-such-formula",
+            Self::Capacities { .. } => "split-capacities",
+            Self::BadNumber { .. } => "split-bad-number",
+            Self::BadShot { .. } => "split-bad-shot",
+            Self::ShotTooLarge { .. } => "split-shot-too-large",
+            Self::LeastOverCapacity { .. } => "split-least-over-capacity",
+            Self::UnlikeShots { .. } => "split-unlike-shots",
+            Self::OneLayer { .. } => "split-one-layer",
+            Self::TooFewInjectors { .. } => "split-too-few-injectors",
+            Self::NoHeat => "split-no-heat",
+            Self::TooManyPots => "split-too-many-pots",
+            Self::Cover(cover) => cover.code(),
+            Self::Deadlock => "split-deadlock",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::NoSuchFormula { formulas, .. } => {
+                format!("Formulas are numbered from 0; there are {formulas}.").into()
+            }
+            Self::Capacities { formulas, .. } => format!("Give {formulas}, one each.").into(),
+            Self::BadNumber { .. } => {
+                "Masses are 0 or more and finite; capacities above 0; a loss is at least 0 and below 1."
+                    .into()
+            }
+            Self::BadShot { .. } => "Give a mass above 0.".into(),
+            Self::ShotTooLarge { room, .. } => format!(
+                "Use a larger vessel, or a mold of at most {:.1} g a shot.",
+                room.get::<gram>()
+            )
+            .into(),
+            Self::LeastOverCapacity { .. } => "Use a larger vessel.".into(),
+            Self::UnlikeShots { .. } => "Give every layer the same number of shots.".into(),
+            Self::OneLayer { .. } => "Give two layers or more, or no laminate.".into(),
+            Self::TooFewInjectors { layers, .. } => {
+                format!("{layers} pots must be hot and shot at once.").into()
+            }
+            Self::NoHeat => "Allow at least one heat.".into(),
+            Self::TooManyPots => "Plan fewer orders at a time, or use a larger vessel.".into(),
+            Self::Cover(cover) => cover.help(),
+            Self::Deadlock => "Please report the orders that led here.".into(),
+        }
+    }
+}

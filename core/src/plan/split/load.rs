@@ -1,0 +1,326 @@
+//! Pots as they fill up: what is in each, and whether that keeps the limits.
+
+use alloc::collections::BTreeSet;
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::problem::{Problem, Shots};
+use super::{Pot, Visit};
+use crate::plan::bits::Bits;
+use crate::plan::sequence::{Flow, Leg, fits, flow};
+
+/// A pot being filled.
+#[derive(Clone, Default)]
+pub(super) struct Load {
+    pub(super) stops: Vec<Stop>,
+    /// Formulas that can share a pot with all of these; of no account while it is empty.
+    open_to: Bits,
+    /// Base that the draws take, kg.
+    base: f64,
+    heats: u32,
+}
+
+/// One formula that it is at.
+#[derive(Clone)]
+pub(super) struct Stop {
+    pub(super) formula: usize,
+    /// Layers: (session, stage).
+    pub(super) layers: Vec<(usize, usize)>,
+    pub(super) plain: Shots,
+    /// What all of these take, kg.
+    out: f64,
+}
+
+impl Stop {
+    /// A session is one heat; plain shots have the heat of a session, or their own.
+    pub(super) fn heats(&self) -> u32 {
+        u32::try_from(self.layers.len()).unwrap_or(u32::MAX).max(1)
+    }
+}
+
+/// What is put into a pot at once.
+#[derive(Clone)]
+pub(super) struct Portion {
+    pub(super) formula: usize,
+    /// What it takes, kg.
+    pub(super) out: f64,
+    pub(super) what: What,
+}
+
+#[derive(Clone)]
+pub(super) enum What {
+    /// One layer of a session: its stage.
+    Layer { session: usize, stage: usize },
+    /// Plain draws.
+    Plain(Shots),
+}
+
+impl Portion {
+    fn session(&self) -> Option<usize> {
+        match self.what {
+            What::Layer { session, .. } => Some(session),
+            What::Plain(_) => None,
+        }
+    }
+}
+
+/// What a pot is asked to take.
+#[derive(Clone, Copy)]
+pub(super) struct Ask {
+    pub(super) formula: usize,
+    pub(super) out: f64,
+    pub(super) session: Option<usize>,
+}
+
+/// How strictly a pot is looked at.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Look {
+    /// As it is.
+    Whole,
+    /// Only what no further portion can mend: what the least pot or the heel makes the next stage
+    /// larger by is left out, since a further draw may take it.
+    Hopeless,
+}
+
+/// All pots.
+#[derive(Clone)]
+pub(super) struct State {
+    pub(super) loads: Vec<Load>,
+    /// For each session the pots of its layers so far.
+    pots_of: Vec<Vec<usize>>,
+    trial: Trial,
+}
+
+/// Room to try a pot in, kept from one trial to the next.
+#[derive(Clone, Default)]
+struct Trial {
+    /// Formula, what goes out and heats of each visit.
+    visits: Vec<(usize, f64, u32)>,
+    legs: Vec<Leg>,
+    flows: Vec<Flow>,
+}
+
+impl State {
+    /// So many empty pots.
+    pub(super) fn new(problem: &Problem<'_>, pots: usize) -> Self {
+        Self {
+            loads: vec![Load::default(); pots],
+            pots_of: vec![Vec::new(); problem.sessions.len()],
+            trial: Trial::default(),
+        }
+    }
+
+    /// One more pot, empty.
+    pub(super) fn open(&mut self) -> usize {
+        self.loads.push(Load::default());
+        self.loads.len().saturating_sub(1)
+    }
+
+    pub(super) fn used(&self) -> usize {
+        self.loads.iter().filter(|load| !load.stops.is_empty()).count()
+    }
+
+    pub(super) fn heats(&self) -> u32 {
+        self.loads.iter().fold(0, |sum, load| sum.saturating_add(load.heats))
+    }
+
+    /// Puts `portion` into `pot` if that keeps all limits.
+    pub(super) fn put(
+        &mut self,
+        problem: &Problem<'_>,
+        pot: usize,
+        portion: &Portion,
+        look: Look,
+    ) -> bool {
+        let Portion { formula, out, .. } = *portion;
+        let session = portion.session();
+        if !self.can_take(problem, pot, Ask { formula, out, session }, look) {
+            return false;
+        }
+        let Some(load) = self.loads.get_mut(pot) else { return false };
+        let before = session.map(|_| load.clone());
+        load.add(problem, portion);
+        if let (Some(session), Some(before)) = (session, before) {
+            self.pots_of.get_mut(session).into_iter().for_each(|pots| pots.push(pot));
+            if !self.has_order(session) {
+                self.take_back(pot, before, portion);
+                return false;
+            }
+        }
+        true
+    }
+
+    /// Makes `pot` what it was before `portion` came in.
+    pub(super) fn take_back(&mut self, pot: usize, before: Load, portion: &Portion) {
+        if let Some(load) = self.loads.get_mut(pot) {
+            *load = before;
+        }
+        if let Some(pots) = portion.session().and_then(|s| self.pots_of.get_mut(s)) {
+            pots.retain(|&p| p != pot);
+        }
+    }
+
+    /// Whether `pot` can take what is asked, the order of sessions left aside.
+    pub(super) fn can_take(
+        &mut self,
+        problem: &Problem<'_>,
+        pot: usize,
+        ask: Ask,
+        look: Look,
+    ) -> bool {
+        let Some(load) = self.loads.get(pot) else { return false };
+        let mut pots = ask.session.and_then(|s| self.pots_of.get(s)).into_iter().flatten();
+        if pots.any(|&p| p == pot) || !load.looks_open(problem, &ask) {
+            return false;
+        }
+        self.trial.set(load, problem, Some(&ask));
+        self.trial.keeps_limits(problem, look)
+    }
+
+    /// Whether every pot keeps its limits as it is.
+    pub(super) fn keeps_limits(&mut self, problem: &Problem<'_>) -> bool {
+        let Self { loads, trial, .. } = self;
+        loads.iter().all(|load| {
+            trial.set(load, problem, None);
+            trial.keeps_limits(problem, Look::Whole)
+        })
+    }
+
+    /// Whether a session that has just been put in need not come before itself. Only new cycles
+    /// are looked for, and these go through it.
+    fn has_order(&self, session: usize) -> bool {
+        let mut seen = BTreeSet::new();
+        let mut open = vec![session];
+        while let Some(at) = open.pop() {
+            for &pot in self.pots_of.get(at).into_iter().flatten() {
+                for later in self.after(pot, at) {
+                    if later == session {
+                        return false;
+                    }
+                    if seen.insert(later) {
+                        open.push(later);
+                    }
+                }
+            }
+        }
+        true
+    }
+
+    /// Sessions of `pot` at later formulas than that of `session`.
+    fn after(&self, pot: usize, session: usize) -> impl Iterator<Item = usize> {
+        let stops = self.loads.get(pot).map_or(&[][..], |load| load.stops.as_slice());
+        let at = move |stop: &&Stop| !stop.layers.iter().any(|&(s, _)| s == session);
+        stops.iter().skip_while(at).skip(1).flat_map(|stop| stop.layers.iter().map(|&(s, _)| s))
+    }
+}
+
+impl Trial {
+    /// The visits of `load`, and what is asked beside.
+    fn set(&mut self, load: &Load, problem: &Problem<'_>, ask: Option<&Ask>) {
+        self.visits.clear();
+        self.visits.extend(load.stops.iter().map(|s| (s.formula, s.out, s.heats())));
+        let Some(ask) = ask else { return };
+        let at = load.place(problem, ask.formula);
+        match self.visits.get_mut(at).filter(|visit| visit.0 == ask.formula) {
+            Some(visit) => {
+                let sessions = load.stops.get(at).map_or(0, |stop| stop.layers.len());
+                let sessions = sessions.saturating_add(usize::from(ask.session.is_some()));
+                visit.1 += ask.out;
+                visit.2 = u32::try_from(sessions).unwrap_or(u32::MAX).max(1);
+            }
+            None => self.visits.insert(at, (ask.formula, ask.out, 1)),
+        }
+    }
+
+    /// Heats and capacity.
+    fn keeps_limits(&mut self, problem: &Problem<'_>, look: Look) -> bool {
+        let heats = self.visits.iter().fold(0_u32, |sum, visit| sum.saturating_add(visit.2));
+        if heats > problem.heats {
+            return false;
+        }
+        self.legs.clear();
+        for (i, &(formula, out, heats)) in self.visits.iter().enumerate() {
+            let next = self.visits.get(i.saturating_add(1)).map(|next| next.0);
+            let carry = next.map_or(Some(0.0), |next| problem.precedence.carry(formula, next));
+            let Some(carry) = carry else { return false };
+            let out = out + problem.kept * f64::from(heats);
+            let holds =
+                if problem.fresh_base() { problem.capacity(formula) } else { f64::INFINITY };
+            self.legs.push(Leg { out, yields: problem.yields, carry, holds });
+        }
+        flow(&self.legs, problem.bottom, problem.least, &mut self.flows);
+        self.flows.iter().zip(&self.visits).all(|(flow, &(formula, ..))| {
+            let held = if look == Look::Whole { flow.held } else { flow.need };
+            fits(held / problem.capacity(formula))
+        })
+    }
+}
+
+impl Load {
+    /// Where `formula` stands or would stand among the stops.
+    fn place(&self, problem: &Problem<'_>, formula: usize) -> usize {
+        let place = problem.place(formula);
+        self.stops.partition_point(|stop| problem.place(stop.formula) < place)
+    }
+
+    /// A quick look before the recursion: formulas that can share the pot, heats, and whether the first
+    /// stage can hold all base that the draws take.
+    fn looks_open(&self, problem: &Problem<'_>, ask: &Ask) -> bool {
+        let Some(first) = self.stops.first().map(|stop| stop.formula) else { return true };
+        if !self.open_to.contains(ask.formula) {
+            return false;
+        }
+        let new = self.stops.iter().all(|stop| stop.formula != ask.formula);
+        if self.heats >= problem.heats && new {
+            return false;
+        }
+        let earlier = problem.place(ask.formula) < problem.place(first);
+        let first = if earlier { ask.formula } else { first };
+        let base = self.base + ask.out * problem.base_share(ask.formula);
+        problem.fresh_base() || fits(base / (problem.capacity(first) * problem.base_share(first)))
+    }
+
+    /// Whether a formula that is not in it yet, taking `base` at least, may still come in.
+    pub(super) fn is_open(&self, problem: &Problem<'_>, base: f64) -> bool {
+        self.heats < problem.heats
+            && (problem.fresh_base() || fits((self.base + base) / problem.most_base))
+    }
+
+    fn add(&mut self, problem: &Problem<'_>, portion: &Portion) {
+        let Portion { formula, out, ref what } = *portion;
+        let partners = problem.partners(formula);
+        if self.stops.is_empty() {
+            self.open_to = partners.clone();
+        } else {
+            self.open_to.intersect(partners);
+        }
+        let at = self.place(problem, formula);
+        if self.stops.get(at).is_none_or(|stop| stop.formula != formula) {
+            let stop = Stop { formula, layers: Vec::new(), plain: Vec::new(), out: 0.0 };
+            self.stops.insert(at, stop);
+        }
+        let Some(stop) = self.stops.get_mut(at) else { return };
+        match what {
+            What::Layer { session, stage } => stop.layers.push((*session, *stage)),
+            What::Plain(shots) => stop.plain.extend(shots),
+        }
+        stop.out += out;
+        self.base += out * problem.base_share(formula);
+        self.heats = self.stops.iter().fold(0, |sum, stop| sum.saturating_add(stop.heats()));
+    }
+
+    /// As the plan shows it.
+    pub(super) fn pot(&self, problem: &Problem<'_>) -> Pot {
+        Pot { visits: self.stops.iter().map(|stop| stop.visit(problem)).collect() }
+    }
+}
+
+impl Stop {
+    fn visit(&self, problem: &Problem<'_>) -> Visit {
+        let layer = |&(session, stage): &(usize, usize)| {
+            (stage, problem.sessions.get(session).map_or(0, |s| s.shots))
+        };
+        let draws = self.layers.iter().map(layer).chain(self.plain.iter().copied()).collect();
+        Visit { formula: self.formula, draws, heats: self.heats() }
+    }
+}

@@ -1,0 +1,276 @@
+//! A day's pots: the fewest that serve all stages within the limits of the bench.
+//!
+//! # The model
+//!
+//! A pot visits each formula at most once, each after those that can become it; it must hold what
+//! its visits need at every stage ([`mod@super::sequence`]), and stand their heats.
+//! Stages of one formula outside laminates are pooled; what fits one pot goes into one pot, where
+//! that does not cost a pot, and is divided between whole shots only.
+//!
+//! The layers of one laminated piece come from distinct pots that are hot together. They make a
+//! *session*: a number of shots of all layers. What is too much for one pot takes several sessions.
+//! The order of all sessions over all pots has no cycle, so that there is an order of work.
+//!
+//! A heat is a session in each of its pots, or the plain shots of one visit; plain shots of a visit
+//! that has a session are shot from its heat, directly after.
+//!
+//! # The proof
+//!
+//! [`Proof`] says how many pots any plan needs at least, and why. Comparability alone gives the fewest
+//! chains and the antichain that proves it, each formula counted as often as its own draws fill
+//! pots. Without fresh base, the base that the draws take must have been in the pots from their
+//! start: Σ (D_k + kept)·b_k ≤ pots · ((1 − loss)·max(cap·b) − bottom·min b), b the share of base. (A sum
+//! of draws over the capacity would claim too much: pots grow between draws.) Heats give
+//! ⌈Σ heats/allowed⌉, and a laminated piece as many pots as it has layers, with all formulas that can
+//! share a pot with none of them. Parts on different bases add up.
+//!
+//! # How the pots are found
+//!
+//! First fit along the fewest chains and without them, the darkest formula first and the lightest,
+//! draws whole and divided; the fewest pots win, then the fewest heats, then the first way. Where that
+//! stays above the bound and there are at most [`EXACT_PORTIONS`] portions, all ways to
+//! put whole portions together are searched (with fresh base, formulas of the same materials only in
+//! the order of their keys). A plan is always valid; [`Proof::least`] says whether it is
+//! proven least.
+//!
+//! # Ties
+//!
+//! Everything is taken by rising `key`, then in the order given: the pots' chains go on to the nearest
+//! key, and of all work that is ready the least key comes first.
+
+mod bound;
+mod error;
+mod load;
+mod problem;
+mod search;
+mod work;
+
+use alloc::vec::Vec;
+use core::fmt;
+
+pub use error::SplitError;
+
+use self::problem::Problem;
+use super::precedence::Precedence;
+use super::sequence::{self, Sequence, SequenceError, Stage, Vessel};
+use crate::quantity::{Mass, Ratio};
+
+/// Up to so many portions all ways to put them together are searched: 115 975 at the most.
+pub const EXACT_PORTIONS: usize = 10;
+
+/// The most pots that a plan may need.
+pub const MOST_POTS: u32 = 20_000;
+
+/// One stage to serve: pooled pieces of one mold and formula, or of one layer of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Wanted {
+    /// The formula, by its number in the [`Precedence`].
+    pub formula: usize,
+    /// What one shot takes of it.
+    pub shot: Mass,
+    /// How many shots; none needs no pot.
+    pub shots: u32,
+    /// The laminated piece of which this is a layer: stages with the same number are shot together,
+    /// as many shots of each.
+    pub laminate: Option<usize>,
+    /// Less comes first: lighter, promised earlier, the same mold.
+    pub key: u32,
+}
+
+/// What the bench allows.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limits<'a> {
+    /// The vessel that all pots are made in.
+    pub vessel: Vessel,
+    /// The most that the vessel may hold of each formula, head-room left; `None` for no limit.
+    pub capacity: &'a [Option<Mass>],
+    /// What the injector keeps at each heat.
+    pub kept: Mass,
+    /// Share of what a pot holds that is lost in each heat.
+    pub loss: Ratio,
+    /// The most pots that can be hot and shot at once.
+    pub injectors: u32,
+}
+
+/// The pots of a day, in which order to work, and why not fewer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Split {
+    /// The pots.
+    pub pots: Vec<Pot>,
+    /// What is shot, in an order that every pot allows.
+    pub work: Vec<Work>,
+    /// Why there are not fewer pots.
+    pub proof: Proof,
+}
+
+/// One pot.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pot {
+    /// Its visits, in their order.
+    pub visits: Vec<Visit>,
+}
+
+/// One formula that a pot is at.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Visit {
+    /// The formula; of equal ones the first.
+    pub formula: usize,
+    /// Stages served and how many shots of each.
+    pub draws: Vec<(usize, u32)>,
+    /// Heats that the visit takes.
+    pub heats: u32,
+}
+
+/// What is shot at one time.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Work {
+    /// The laminated piece of which this is a session; its draws are then one a layer.
+    pub laminate: Option<usize>,
+    /// What is shot.
+    pub draws: Vec<Draw>,
+    /// Pots that are heated for it; none where the heat of the work before still serves.
+    pub heated: Vec<usize>,
+}
+
+/// Shots of one stage out of one pot.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Draw {
+    /// The pot.
+    pub pot: usize,
+    /// Which of its visits.
+    pub visit: usize,
+    /// The stage.
+    pub wanted: usize,
+    /// How many shots.
+    pub shots: u32,
+}
+
+/// How many pots are needed at least, and why.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Proof {
+    /// No plan has fewer pots: the sum of what the reasons give.
+    pub lower: usize,
+    /// How many the plan has.
+    pub found: usize,
+    /// Why; more than one where bases differ.
+    pub reasons: Vec<Reason>,
+    /// Whether all plans that keep every portion whole were searched: none has fewer pots.
+    pub searched: bool,
+}
+
+impl Proof {
+    /// Whether the plan is proven to have the fewest pots.
+    #[must_use]
+    pub fn least(&self) -> bool {
+        self.lower == self.found
+    }
+}
+
+/// `least possible`, or `[lower bound, found]`.
+impl fmt::Display for Proof {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if self.least() {
+            write!(f, "least possible")
+        } else {
+            write!(f, "[{}, {}]", self.lower, self.found)
+        }
+    }
+}
+
+/// One argument for a number of pots.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum Reason {
+    /// No two of these can share a pot.
+    Apart {
+        /// Formulas, and how many pots the draws of each fill by themselves.
+        formulas: Vec<(usize, u32)>,
+    },
+    /// The layers of one piece come from distinct pots, and these formulas from yet others.
+    Layers {
+        /// Stages that are the layers.
+        layers: Vec<usize>,
+        /// Formulas that share a pot with none of them nor with each other, and how many pots each fills.
+        formulas: Vec<(usize, u32)>,
+    },
+    /// The draws take so much base.
+    Capacity {
+        /// Pots that the base fills.
+        pots: usize,
+    },
+    /// So many heats are needed.
+    Heats {
+        /// Heats of all visits.
+        heats: u32,
+        /// Pots that stand them.
+        pots: usize,
+    },
+}
+
+impl Reason {
+    /// How many pots it gives.
+    #[must_use]
+    pub fn pots(&self) -> usize {
+        let filled = |list: &[(usize, u32)]| {
+            list.iter().fold(0_usize, |sum, &(_, n)| sum.saturating_add(n as usize))
+        };
+        match self {
+            Self::Apart { formulas } => filled(formulas),
+            Self::Layers { layers, formulas } => layers.len().saturating_add(filled(formulas)),
+            Self::Capacity { pots } | Self::Heats { pots, .. } => *pots,
+        }
+    }
+}
+
+/// The fewest pots found that serve all of `wanted` within `limits`.
+///
+/// # Errors
+///
+/// See [`SplitError`]: a number that cannot be, a shot that no pot holds, a laminated piece of more
+/// layers than can be hot at once, layers of unlike numbers of shots.
+pub fn split(
+    wanted: &[Wanted],
+    precedence: &Precedence,
+    limits: &Limits<'_>,
+) -> Result<Split, SplitError> {
+    let problem = Problem::new(wanted, precedence, limits)?;
+    let bound = bound::bound(&problem)?;
+    let (loads, searched) = search::fewest(&problem, &bound);
+    let pots: Vec<Pot> = loads.iter().map(|load| load.pot(&problem)).collect();
+    let work = work::order(&problem, &loads)?;
+    let proof = Proof { lower: bound.lower, found: pots.len(), reasons: bound.reasons, searched };
+    Ok(Split { pots, work, proof })
+}
+
+/// The sequence of draws of `pot`, compositions in rows of `materials` entries.
+///
+/// # Errors
+///
+/// As [`sequence::plan`]; a pot from [`split`] with the same arguments keeps all limits.
+pub fn sequence(
+    pot: &Pot,
+    wanted: &[Wanted],
+    precedence: &Precedence,
+    limits: &Limits<'_>,
+    materials: usize,
+) -> Result<Sequence, SequenceError> {
+    let shares: Vec<Vec<f64>> = pot
+        .visits
+        .iter()
+        .map(|visit| precedence.shares(visit.formula, materials).unwrap_or_default())
+        .collect();
+    let stages: Vec<Stage<'_>> = pot
+        .visits
+        .iter()
+        .zip(&shares)
+        .map(|(visit, composition)| Stage {
+            composition,
+            draw: problem::drawn(&visit.draws, wanted),
+            kept: limits.kept * f64::from(visit.heats),
+            loss: limits.loss,
+            capacity: limits.capacity.get(visit.formula).copied().flatten(),
+            heats: visit.heats,
+        })
+        .collect();
+    sequence::plan(&stages, &limits.vessel, precedence.fresh_base())
+}

@@ -1,0 +1,280 @@
+//! Finding the pots: first fit in several ways, and all ways where there are few portions.
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::EXACT_PORTIONS;
+use super::bound::Bound;
+use super::load::{Ask, Load, Look, Portion, State, What};
+use super::problem::{Formula, Problem, Shots};
+
+/// One way of first fit.
+#[derive(Clone, Copy)]
+struct Way {
+    /// Pots go along the fewest chains.
+    chains: bool,
+    darkest_first: bool,
+    /// Plain draws are divided to fill a pot up.
+    divide: bool,
+}
+
+/// The best way first: what ties is left as it is.
+const WAYS: [Way; 8] = [
+    Way { chains: true, darkest_first: true, divide: false },
+    Way { chains: true, darkest_first: false, divide: false },
+    Way { chains: false, darkest_first: true, divide: false },
+    Way { chains: false, darkest_first: false, divide: false },
+    Way { chains: true, darkest_first: true, divide: true },
+    Way { chains: true, darkest_first: false, divide: true },
+    Way { chains: false, darkest_first: true, divide: true },
+    Way { chains: false, darkest_first: false, divide: true },
+];
+
+/// The fewest pots found, and whether all whole portions were put together in all ways.
+pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) {
+    let whole: Vec<(&Formula, Vec<Portion>)> =
+        problem.formulas.iter().map(|f| (f, whole_portions(problem, f))).collect();
+    let mut best: Option<State> = None;
+    for way in WAYS {
+        let found = first_fit(problem, bound, &whole, way);
+        let size = |state: &State| (state.used(), state.heats());
+        if best.as_ref().is_none_or(|best| size(&found) < size(best)) {
+            best = Some(found);
+        }
+        if best.as_ref().is_some_and(|best| best.used() <= bound.lower) {
+            break;
+        }
+    }
+    let mut best = best.unwrap_or_else(|| State::new(problem, 0));
+    let portions: Vec<&Portion> = whole.iter().flat_map(|(_, portions)| portions).collect();
+    let mut searched = false;
+    if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
+        let mut search = Search {
+            problem,
+            portions: &portions,
+            lower: bound.lower,
+            fewest: best.used(),
+            best: None,
+        };
+        search.go(&mut State::new(problem, 0), 0);
+        // With fresh base, formulas of the same materials were taken in one order only.
+        searched = !problem.fresh_base();
+        best = search.best.unwrap_or(best);
+    }
+    best.loads.retain(|load| !load.stops.is_empty());
+    (best.loads, searched)
+}
+
+/// Layers, and plain draws in as few portions as pots hold them, each as full as it can be.
+fn whole_portions(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
+    let mut portions = layers(problem, formula);
+    let mut left = formula.plain.clone();
+    while !left.is_empty() {
+        match fill_up(problem, &mut State::new(problem, 1), 0, formula.formula, &mut left) {
+            Some(portion) => portions.push(portion),
+            // Each stage's shot fits an empty pot, as was checked.
+            None => break,
+        }
+    }
+    portions
+}
+
+fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
+    let layer = |&(session, layer): &(usize, usize)| {
+        let s = problem.sessions.get(session)?;
+        let stage = *s.layers.get(layer)?;
+        let out = problem.out(&[(stage, s.shots)]);
+        Some(Portion { formula: formula.formula, out, what: What::Layer { session, stage } })
+    };
+    formula.layers.iter().filter_map(layer).collect()
+}
+
+/// The least base that any shot takes.
+fn least_base(problem: &Problem<'_>) -> f64 {
+    let stages = problem.wanted.iter().enumerate().filter(|(_, w)| w.shots > 0);
+    let base =
+        stages.map(|(stage, _)| problem.shot(stage) * problem.base_share(problem.formula(stage)));
+    base.fold(f64::INFINITY, f64::min)
+}
+
+fn first_fit(
+    problem: &Problem<'_>,
+    bound: &Bound,
+    whole: &[(&Formula, Vec<Portion>)],
+    way: Way,
+) -> State {
+    let chains = if way.chains { bound.chains.as_slice() } else { &[] };
+    let mut through = vec![Vec::new(); problem.precedence.order().len()];
+    for (pot, chain) in chains.iter().enumerate() {
+        for &node in chain {
+            through.get_mut(node).into_iter().for_each(|pots: &mut Vec<usize>| pots.push(pot));
+        }
+    }
+    let least_base = least_base(problem);
+    let mut fit = Fit { problem, state: State::new(problem, chains.len()), open: Vec::new() };
+    let mut put_all = |(formula, portions): &(&Formula, Vec<Portion>)| {
+        let node = problem.precedence.node(formula.formula);
+        let own = node.and_then(|n| through.get(n)).map_or(&[][..], Vec::as_slice);
+        fit.candidates(own, least_base);
+        if way.divide {
+            layers(problem, formula).iter().for_each(|layer| fit.put_whole(layer));
+            fit.put_divided(formula);
+        } else {
+            portions.iter().for_each(|portion| fit.put_whole(portion));
+        }
+    };
+    if way.darkest_first {
+        whole.iter().rev().for_each(&mut put_all);
+    } else {
+        whole.iter().for_each(&mut put_all);
+    }
+    fit.state
+}
+
+/// First fit under way.
+struct Fit<'a> {
+    problem: &'a Problem<'a>,
+    state: State,
+    /// Pots to try for the formula at hand, in this order.
+    open: Vec<usize>,
+}
+
+impl Fit<'_> {
+    /// For the next formula: the pots of its own chains, then all others that hold something and may
+    /// take a further formula.
+    fn candidates(&mut self, own: &[usize], least_base: f64) {
+        let loads = self.state.loads.iter().enumerate();
+        let others = loads
+            .filter(|(_, load)| !load.stops.is_empty() && load.is_open(self.problem, least_base));
+        self.open.clear();
+        self.open.extend(own.iter().copied().chain(others.map(|(pot, _)| pot)));
+    }
+
+    fn put_whole(&mut self, portion: &Portion) {
+        let Self { problem, state, open } = self;
+        if !open.iter().any(|&pot| state.put(problem, pot, portion, Look::Whole)) {
+            let new = state.open();
+            state.put(problem, new, portion, Look::Whole);
+            open.push(new);
+        }
+    }
+
+    fn put_divided(&mut self, formula: &Formula) {
+        let Self { problem, state, open } = self;
+        let mut left = formula.plain.clone();
+        if left.is_empty() {
+            return;
+        }
+        let formula = formula.formula;
+        let all = Portion { formula, out: problem.out(&left), what: What::Plain(left.clone()) };
+        if open.iter().any(|&pot| state.put(problem, pot, &all, Look::Whole)) {
+            return;
+        }
+        for &pot in open.iter() {
+            fill_up(problem, state, pot, formula, &mut left);
+        }
+        while !left.is_empty() {
+            let new = state.open();
+            if fill_up(problem, state, new, formula, &mut left).is_none() {
+                return;
+            }
+        }
+    }
+}
+
+/// Puts as many shots of `left`, from its first on, into `pot` as it holds: what went in, or `None`.
+fn fill_up(
+    problem: &Problem<'_>,
+    state: &mut State,
+    pot: usize,
+    formula: usize,
+    left: &mut Shots,
+) -> Option<Portion> {
+    let all: u64 = left.iter().map(|&(_, shots)| u64::from(shots)).sum();
+    let mut takes = |n: u64| {
+        let out = problem.out_of_first(left, n);
+        state.can_take(problem, pot, Ask { formula, out, session: None }, Look::Whole)
+    };
+    let most = if all == 0 || !takes(1) {
+        return None;
+    } else if takes(all) {
+        all
+    } else {
+        let (mut low, mut high) = (1, all);
+        while high.saturating_sub(low) > 1 {
+            let middle = low.midpoint(high);
+            if takes(middle) { low = middle } else { high = middle }
+        }
+        low
+    };
+    let shots = first(left, most);
+    let portion = Portion { formula, out: problem.out(&shots), what: What::Plain(shots) };
+    if !state.put(problem, pot, &portion, Look::Whole) {
+        return None;
+    }
+    drop_first(left, most);
+    Some(portion)
+}
+
+/// The first `n` shots.
+fn first(shots: &[(usize, u32)], mut n: u64) -> Shots {
+    let mut head = Vec::new();
+    for &(stage, all) in shots {
+        let taken = u32::try_from(n).unwrap_or(u32::MAX).min(all);
+        if taken > 0 {
+            head.push((stage, taken));
+        }
+        n = n.saturating_sub(u64::from(taken));
+    }
+    head
+}
+
+/// Takes the first `n` shots away.
+fn drop_first(shots: &mut Shots, mut n: u64) {
+    for (_, all) in shots.iter_mut() {
+        let taken = u32::try_from(n).unwrap_or(u32::MAX).min(*all);
+        *all = all.saturating_sub(taken);
+        n = n.saturating_sub(u64::from(taken));
+    }
+    shots.retain(|&(_, all)| all > 0);
+}
+
+/// All ways to put portions together, depth first.
+struct Search<'a> {
+    problem: &'a Problem<'a>,
+    portions: &'a [&'a Portion],
+    lower: usize,
+    /// What a way must have fewer pots than.
+    fewest: usize,
+    best: Option<State>,
+}
+
+impl Search<'_> {
+    /// Puts the portions from number `next` on; no deeper than there are portions.
+    fn go(&mut self, state: &mut State, next: usize) {
+        if state.loads.len() >= self.fewest || self.fewest <= self.lower {
+            return;
+        }
+        let Some(&portion) = self.portions.get(next) else {
+            if state.keeps_limits(self.problem) {
+                self.fewest = state.loads.len();
+                self.best = Some(state.clone());
+            }
+            return;
+        };
+        for pot in 0..state.loads.len() {
+            self.try_in(state, pot, portion, next);
+        }
+        let new = state.open();
+        self.try_in(state, new, portion, next);
+        state.loads.pop();
+    }
+
+    fn try_in(&mut self, state: &mut State, pot: usize, portion: &Portion, next: usize) {
+        let Some(before) = state.loads.get(pot).cloned() else { return };
+        if state.put(self.problem, pot, portion, Look::Hopeless) {
+            self.go(state, next.saturating_add(1));
+            state.take_back(pot, before, portion);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+//! The order of work over all pots.
+
+use alloc::collections::BTreeSet;
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::load::{Load, Stop};
+use super::problem::Problem;
+use super::{Draw, SplitError, Work};
+
+/// Something to do at once.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Task {
+    Session(usize),
+    /// The plain draws of a pot's visit.
+    Plain {
+        pot: usize,
+        visit: usize,
+    },
+}
+
+/// All sessions and plain draws, each after what its pots do before; of what is ready the least key
+/// first. Plain draws follow the first session of their visit, from the same heat.
+pub(super) fn order(problem: &Problem<'_>, loads: &[Load]) -> Result<Vec<Work>, SplitError> {
+    let mut day = Day::new(problem, loads);
+    for pot in 0..loads.len() {
+        day.arrive(pot);
+    }
+    let mut work = Vec::new();
+    while let Some((_, task)) = day.ready.pop_first() {
+        work.extend(day.run(task));
+    }
+    let all_left = day.visit.iter().zip(loads).all(|(&visit, load)| visit >= load.stops.len());
+    if all_left { Ok(work) } else { Err(SplitError::Deadlock) }
+}
+
+struct Day<'a> {
+    problem: &'a Problem<'a>,
+    loads: &'a [Load],
+    /// The visit that each pot is at, and what is still to do there.
+    visit: Vec<usize>,
+    to_do: Vec<usize>,
+    /// Layers of each session whose pots are not there yet, and those that are: (pot, visit, stage).
+    missing: Vec<usize>,
+    here: Vec<Vec<(usize, usize, usize)>>,
+    ready: BTreeSet<(u32, Task)>,
+}
+
+impl<'a> Day<'a> {
+    fn new(problem: &'a Problem<'a>, loads: &'a [Load]) -> Self {
+        Self {
+            problem,
+            loads,
+            visit: vec![0; loads.len()],
+            to_do: vec![0; loads.len()],
+            missing: problem.sessions.iter().map(|s| s.layers.len()).collect(),
+            here: vec![Vec::new(); problem.sessions.len()],
+            ready: BTreeSet::new(),
+        }
+    }
+
+    fn stop(&self, pot: usize) -> Option<(usize, &'a Stop)> {
+        let visit = *self.visit.get(pot)?;
+        Some((visit, self.loads.get(pot)?.stops.get(visit)?))
+    }
+
+    /// Makes ready what only waited for `pot` to be where it is now.
+    fn arrive(&mut self, pot: usize) {
+        let Some((visit, stop)) = self.stop(pot) else { return };
+        let count = stop.layers.len().max(1);
+        self.to_do.get_mut(pot).into_iter().for_each(|n| *n = count);
+        for &(session, stage) in &stop.layers {
+            self.here.get_mut(session).into_iter().for_each(|h| h.push((pot, visit, stage)));
+            let Some(missing) = self.missing.get_mut(session) else { continue };
+            *missing = missing.saturating_sub(1);
+            if *missing == 0 {
+                let key = self.problem.sessions.get(session).map_or(0, |s| s.key);
+                self.ready.insert((key, Task::Session(session)));
+            }
+        }
+        if stop.layers.is_empty() {
+            let keys =
+                stop.plain.iter().filter_map(|&(s, _)| Some(self.problem.wanted.get(s)?.key));
+            self.ready.insert((keys.min().unwrap_or(0), Task::Plain { pot, visit }));
+        }
+    }
+
+    fn run(&mut self, task: Task) -> Vec<Work> {
+        match task {
+            Task::Plain { pot, visit } => {
+                let draws = self.plain(pot, visit);
+                self.leave(pot);
+                vec![Work { laminate: None, draws, heated: vec![pot] }]
+            }
+            Task::Session(session) => self.run_session(session),
+        }
+    }
+
+    fn run_session(&mut self, session: usize) -> Vec<Work> {
+        let Some(s) = self.problem.sessions.get(session) else { return Vec::new() };
+        let here = self.here.get(session).cloned().unwrap_or_default();
+        let mut draws: Vec<Draw> = here
+            .iter()
+            .map(|&(pot, visit, wanted)| Draw { pot, visit, wanted, shots: s.shots })
+            .collect();
+        draws.sort_by_key(|draw| s.layers.iter().position(|&l| l == draw.wanted));
+        let heated = draws.iter().map(|draw| draw.pot).collect();
+        let mut work = vec![Work { laminate: Some(s.laminate), draws, heated }];
+        for (pot, visit, _) in here {
+            let first =
+                self.stop(pot).map(|(_, stop)| stop.layers.len()) == self.to_do.get(pot).copied();
+            let draws = if first { self.plain(pot, visit) } else { Vec::new() };
+            if !draws.is_empty() {
+                work.push(Work { laminate: None, draws, heated: Vec::new() });
+            }
+            self.leave(pot);
+        }
+        work
+    }
+
+    fn plain(&self, pot: usize, visit: usize) -> Vec<Draw> {
+        let stop = self.loads.get(pot).and_then(|load| load.stops.get(visit));
+        let plain = stop.map_or(&[][..], |stop| stop.plain.as_slice());
+        plain.iter().map(|&(wanted, shots)| Draw { pot, visit, wanted, shots }).collect()
+    }
+
+    /// One thing less to do where `pot` is; with nothing left it goes on.
+    fn leave(&mut self, pot: usize) {
+        let Some(left) = self.to_do.get_mut(pot) else { return };
+        *left = left.saturating_sub(1);
+        if *left == 0 {
+            self.visit.get_mut(pot).into_iter().for_each(|v| *v = v.saturating_add(1));
+            self.arrive(pot);
+        }
+    }
+}

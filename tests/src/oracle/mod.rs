@@ -1,0 +1,5 @@
+//! Exhaustive search for small cases.
+
+pub mod chains;
+pub mod day;
+pub mod pot;
