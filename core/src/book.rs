@@ -139,6 +139,10 @@ pub struct Limits {
     pub least_pot: Option<Volume>,
     /// What becomes of sprues, kept unless stated.
     pub sprues: Sprues,
+    /// Heats that the stabilizer allows a pot; `None`: not known.
+    pub heats: Option<u32>,
+    /// Whether base may be added to a pot that has been drawn from; no unless stated.
+    pub fresh_base: bool,
 }
 
 impl Default for Limits {
@@ -151,6 +155,8 @@ impl Default for Limits {
             most_full: 1.0,
             least_pot: None,
             sprues: Sprues::Keep,
+            heats: None,
+            fresh_base: false,
         }
     }
 }

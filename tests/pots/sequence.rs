@@ -17,7 +17,15 @@ fn vessel(bottom: f64) -> Vessel {
 
 fn stage(composition: &[f64], draw: f64, loss: f64) -> Stage<'_> {
     let loss = Ratio::new::<ratio>(loss);
-    Stage { composition, draw: g(draw), kept: g(0.0), loss, capacity: None, heats: 1 }
+    Stage {
+        composition,
+        draw: g(draw),
+        kept: g(0.0),
+        returned: g(0.0),
+        loss,
+        capacity: None,
+        heats: 1,
+    }
 }
 
 fn start(stages: &[Stage<'_>], bottom: f64) -> f64 {

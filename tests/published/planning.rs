@@ -106,6 +106,7 @@ fn a_pot_of_three_stages() {
             composition,
             draw: g(*draw),
             kept: g(0.0),
+            returned: g(0.0),
             loss: none(),
             capacity: None,
             heats: 1,

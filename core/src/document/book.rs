@@ -437,6 +437,10 @@ entry! {
             least_pot: Written<Volume>,
             /// What becomes of sprues.
             sprues: Sprues,
+            /// Heats that the stabilizer allows a pot.
+            heats: u32,
+            /// Whether base may be added to a pot that has been drawn from.
+            fresh_base: bool,
         }
     }
 }

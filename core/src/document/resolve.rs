@@ -612,6 +612,8 @@ impl Resolver {
         limits.least_pot =
             entry.least_pot.as_ref().and_then(|least| self.positive("/limits/least_pot", least));
         limits.sprues = entry.sprues.unwrap_or(limits.sprues);
+        limits.heats = entry.heats;
+        limits.fresh_base = entry.fresh_base.unwrap_or(limits.fresh_base);
         limits
     }
 }

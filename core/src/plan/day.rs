@@ -11,7 +11,7 @@ use crate::fault::Fault;
 use crate::formula::{Formula, FormulaError, Recipe};
 use crate::material::ShotWindow;
 use crate::mix::{Assumption, MixError, Phase, reference_temperature};
-use crate::quantity::{Mass, Measurable, Ratio, ThermodynamicTemperature};
+use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
 /// The order list of a day.
@@ -54,6 +54,8 @@ pub(crate) struct Batch {
     pub(crate) ordered: Vec<u32>,
     /// Indices of the lines.
     pub(crate) lines: Vec<usize>,
+    /// The earliest day that one of them was promised for.
+    pub(crate) promised: Option<String>,
 }
 
 /// A recipe of the day and what follows from it.
@@ -64,6 +66,8 @@ pub(crate) struct DayRecipe {
     pub(crate) formulas: Vec<String>,
     /// Density hot and cold, fused.
     pub(crate) melt: Melt,
+    /// Density of the mix cold and liquid, as the cup holds it.
+    pub(crate) liquid: MassDensity,
     /// The temperatures at which it is shot: where all its plastisols agree.
     pub(crate) window: Option<ShotWindow>,
     pub(crate) assumptions: Vec<Assumption>,
@@ -153,11 +157,17 @@ impl Pooled {
                 layers,
                 ordered: alloc::vec![0; shapes],
                 lines: Vec::new(),
+                promised: None,
             });
             self.batches.len().saturating_sub(1)
         });
         if let Some(batch) = self.batches.get_mut(place) {
             batch.lines.push(index);
+            if let Some(date) = &line.promised
+                && batch.promised.as_ref().is_none_or(|earliest| date < earliest)
+            {
+                batch.promised = Some(date.clone());
+            }
             if let Some(ordered) = batch.ordered.get_mut(line.shape) {
                 *ordered = ordered.saturating_add(line.pieces);
             }
@@ -177,8 +187,9 @@ impl DayRecipe {
             cold: density(reference_temperature())?,
             voids: Ratio::from(0.0),
         };
+        let liquid = unit.mass() / unit.volume(&book.materials, Phase::Liquid)?;
         let assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
-        Ok(Self { recipe, formulas, melt, window, assumptions })
+        Ok(Self { recipe, formulas, melt, liquid, window, assumptions })
     }
 
     /// What one shot into `mold` takes of a layer with `share` of the cavity.

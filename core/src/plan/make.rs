@@ -4,10 +4,13 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::day::{Batch, Day, DayRecipe, Pooled, pool};
-use super::pot::{DrawDraft, PotDraft, PotError, Shots, StageDraft, Workshop, letter, shots};
-use super::{Note, Plan, PlannedLine, Pot, text};
-use crate::book::Book;
+use super::assign::{Assigned, WorkDraw, assign};
+use super::day::{Batch, Day, DayRecipe, Line, Pooled, pool};
+use super::measures::Cup;
+use super::pot::{PotDraft, PotError, Shots, Workshop, letter, shots};
+use super::split::Reason;
+use super::{Note, Plan, PlannedLine, Pot, Proof, ProofReason, Work, WorkFrom, text};
+use crate::book::{Book, Layer, Vessel};
 use crate::caution::Caution;
 use crate::fault::{Fault, Faults};
 use crate::material::Kind;
@@ -33,31 +36,44 @@ impl Plan {
         }
         let shots: Vec<Shots> = shots.into_iter().flatten().collect();
         let workshop = Workshop { book, recipes: &recipes, batches: &batches, shots: &shots };
-        let (pots, mut assumptions) = workshop.pots()?;
+        let made = workshop.make().map_err(|(batch, error)| {
+            let batch = batch.and_then(|batch| batches.get(batch));
+            Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))
+        })?;
+        let mut assumptions = made.notes;
         assumptions.extend(assumed(&recipes, &book.materials));
         let lines = day
             .lines
             .iter()
             .enumerate()
-            .map(|(index, line)| workshop.line(index, line, &pots))
+            .map(|(index, line)| workshop.line(index, line, &made.served))
             .collect();
         Ok(Self {
             shop: book.shop.clone(),
             day: day.day.clone(),
             measures: book.system,
             lines,
-            cautions: cautions(&pots),
-            pots: pots.into_iter().map(|pot| pot.pot).collect(),
+            cautions: cautions(&made.pots),
+            pots: made.pots,
+            work: made.work,
+            proof: made.proof,
             assumptions,
         })
     }
 }
 
-/// A pot and the batches that are shot from it.
-struct Assigned {
-    pot: Pot,
-    batches: Vec<usize>,
+/// The pots of a day, built.
+struct Made {
+    pots: Vec<Pot>,
+    /// The batches that each pot serves.
+    served: Vec<Vec<usize>>,
+    work: Vec<Work>,
+    proof: Proof,
+    notes: Vec<Note>,
 }
+
+/// The batch that an error concerns, and the error.
+type At = (Option<usize>, PotError);
 
 fn keep<T>(result: Result<T, PotError>, batch: &Batch, faults: &mut Vec<Fault>) -> Option<T> {
     result.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()
@@ -69,122 +85,122 @@ fn line_path(batch: &Batch) -> String {
 }
 
 impl Workshop<'_> {
-    /// The pots, with what had to be noted of them.
-    fn pots(&self) -> Result<(Vec<Assigned>, Vec<Note>), Faults> {
-        let mut pots: Vec<Assigned> = Vec::new();
-        let mut notes = Vec::new();
-        let mut faults = Vec::new();
-        for draft in self.drafts() {
-            match self.split(&draft, pots.len()) {
-                Ok(built) => {
-                    for (draft, built) in built {
-                        let batches = draft
-                            .stages
-                            .iter()
-                            .flat_map(|stage| stage.draws.iter().map(|draw| draw.batch))
-                            .collect();
-                        pots.push(Assigned { pot: built.pot, batches });
-                        notes.extend(built.notes);
+    /// Assigns the day's stages to pots and builds those.
+    ///
+    /// The assignment knows the largest cup, but not that its base goes up to a mark, nor what the
+    /// bench can dose: where a pot then overflows, less is assigned to each; where a later addition
+    /// is too small to measure, the pot's stages get pots of their own.
+    fn make(&self) -> Result<Made, At> {
+        let largest = self.largest_cup().ok_or((None, PotError::Lost))?;
+        let whole = largest.capacity * self.book.limits.most_full;
+        let mut holds = whole;
+        loop {
+            let assigned = assign(self, holds, self.largest_vessel())
+                .map_err(|error| (error.stage().and_then(|stage| self.batch_of(stage)), error))?;
+            match self.build_all(assigned) {
+                Err((batch, error)) if error.is_too_full() => {
+                    holds -= largest.mark;
+                    if holds < whole * 0.5 {
+                        return Err((batch, error));
                     }
                 }
-                Err(error) => {
-                    let batch = draft.stages.first().and_then(|stage| stage.draws.first());
-                    let batch = batch.and_then(|draw| self.batches.get(draw.batch));
-                    let path = batch.map_or_else(String::new, line_path);
-                    faults.push(Fault::at(path, &error));
-                }
-            }
-        }
-        match Faults::from_vec(faults) {
-            Some(faults) => Err(faults),
-            None => {
-                self.name_companions(&mut pots);
-                Ok((pots, notes))
+                made => return made,
             }
         }
     }
 
-    /// One pot for each recipe of the day, in the order in which the orders ask for them.
-    fn drafts(&self) -> Vec<PotDraft> {
-        let mut drafts: Vec<PotDraft> = Vec::new();
-        for (batch, shots) in self.shots.iter().enumerate() {
-            let layers = self.batches.get(batch).map(|batch| batch.layers.as_slice());
-            for (layer, &(recipe, _)) in layers.unwrap_or_default().iter().enumerate() {
-                let draw = DrawDraft { batch, layer, shots: shots.shots };
-                let known = drafts
-                    .iter_mut()
-                    .flat_map(|draft| draft.stages.iter_mut())
-                    .find(|stage| stage.recipe == recipe);
-                match known {
-                    Some(stage) => stage.draws.push(draw),
-                    None => drafts.push(PotDraft {
-                        stages: Vec::from([StageDraft { recipe, draws: Vec::from([draw]) }]),
-                    }),
+    fn build_all(&self, mut assigned: Assigned) -> Result<Made, At> {
+        let mut notes = Vec::new();
+        let mut index = 0;
+        while let Some(draft) = assigned.pots.get(index) {
+            if let Err(error) = self.build(draft, "") {
+                if !(error.is_about_measuring() && draft.stages.len() > 1) {
+                    return Err((draft.batches().first().copied(), error));
                 }
+                notes.push(taken_apart(draft, &error, self.recipes));
+                assigned.take_apart(index);
             }
+            index = index.saturating_add(1);
         }
-        drafts
+        let assigned = assigned.in_order_of_work();
+        let mut pots = Vec::new();
+        for (index, draft) in assigned.pots.iter().enumerate() {
+            let built = self.build(draft, &letter(index)).map_err(|error| (None, error))?;
+            pots.push(built.pot);
+            notes.extend(built.notes);
+        }
+        self.name_companions(&assigned, &mut pots);
+        Ok(Made {
+            pots,
+            served: assigned.pots.iter().map(PotDraft::batches).collect(),
+            work: assigned.work.iter().filter_map(|work| self.work(work)).collect(),
+            proof: proof(&assigned, self.recipes),
+            notes,
+        })
     }
 
-    /// Builds the draft in one pot, or in the fewest that hold it, its shots spread evenly.
-    fn split(
-        &self,
-        draft: &PotDraft,
-        before: usize,
-    ) -> Result<Vec<(PotDraft, super::pot::Built)>, PotError> {
-        let mut pots = 1_u32;
-        loop {
-            let built: Result<Vec<_>, PotError> = (0..pots)
-                .filter_map(|part| draft.part(part, pots))
-                .enumerate()
-                .map(|(index, part)| {
-                    let built = self.build(&part, &letter(before.saturating_add(index)))?;
-                    Ok((part, built))
-                })
-                .collect();
-            match built {
-                Ok(built) => return Ok(built),
-                Err(error) if error.wants_more_pots() && pots < draft.shots() => {
-                    pots = pots.saturating_add(1);
-                }
-                Err(error) => return Err(error),
-            }
-        }
+    /// The cup that holds most.
+    fn largest_cup(&self) -> Option<Cup> {
+        let cups = self.book.tools.cups().iter().copied();
+        cups.reduce(|a, b| if b.capacity > a.capacity { b } else { a })
+    }
+
+    /// The largest film and heel of all cups: whichever a pot gets, it keeps no more.
+    fn largest_vessel(&self) -> Vessel {
+        let larger = |a: Mass, b: Mass| if b > a { b } else { a };
+        self.book.vessels.iter().fold(Vessel::default(), |most, vessel| Vessel {
+            film: larger(most.film, vessel.film),
+            heel: larger(most.heel, vessel.heel),
+        })
+    }
+
+    /// The batch of a stage as the assignment counts them.
+    fn batch_of(&self, stage: usize) -> Option<usize> {
+        let layers = self.batches.iter().enumerate();
+        layers.flat_map(|(batch, of)| of.layers.iter().map(move |_| batch)).nth(stage)
     }
 
     /// Names, at each draw of a laminated piece, the pots that are hot with it.
-    fn name_companions(&self, pots: &mut [Assigned]) {
-        let served: Vec<(String, Vec<usize>)> =
-            pots.iter().map(|pot| (pot.pot.pot.clone(), pot.batches.clone())).collect();
-        for pot in pots {
-            let mut batches = pot.batches.iter();
-            for draw in pot.pot.stages.iter_mut().flat_map(|stage| &mut stage.draws) {
-                let Some(batch) = batches.next() else { continue };
-                let layers = self.batches.get(*batch).map_or(1, |batch| batch.layers.len());
-                if layers > 1 {
-                    draw.together_with = served
-                        .iter()
-                        .filter(|(name, served)| *name != pot.pot.pot && served.contains(batch))
-                        .map(|(name, _)| name.clone())
-                        .collect();
+    fn name_companions(&self, assigned: &Assigned, pots: &mut [Pot]) {
+        for (index, (draft, pot)) in assigned.pots.iter().zip(pots).enumerate() {
+            for (draft, stage) in draft.stages.iter().zip(&mut pot.stages) {
+                for (draw, shown) in draft.draws.iter().zip(&mut stage.draws) {
+                    let others = assigned.companions(index, draw.batch);
+                    shown.together_with = others.into_iter().map(letter).collect();
                 }
             }
         }
     }
 
-    fn line(&self, index: usize, line: &super::day::Line, pots: &[Assigned]) -> PlannedLine {
+    fn work(&self, draws: &[WorkDraw]) -> Option<Work> {
+        let first = draws.first()?;
+        let batch = self.batches.get(first.batch)?;
+        let from = draws.iter().map(|draw| WorkFrom {
+            pot: letter(draw.pot),
+            stage: u32::try_from(draw.stage.saturating_add(1)).unwrap_or(u32::MAX),
+            heat: draw.heated,
+        });
+        Some(Work {
+            mold: self.book.molds.get(batch.mold)?.name.clone(),
+            shots: first.shots,
+            from: from.collect(),
+        })
+    }
+
+    fn line(&self, index: usize, line: &Line, served: &[Vec<usize>]) -> PlannedLine {
         let batch = self.batches.iter().position(|batch| batch.lines.contains(&index));
         let mold = self.book.molds.get(line.product.mold);
         let cavities = mold.and_then(|mold| mold.cavities.get(line.shape));
-        let piece = batch.and_then(|batch| self.shots.get(batch)).zip(cavities).map_or(
-            Mass::default(),
-            |(shots, cavities)| {
-                shots
-                    .layers
-                    .iter()
-                    .fold(Mass::default(), |sum, layer| sum + layer.mass.piece(cavities.volume))
-            },
-        );
+        let layers = batch.and_then(|batch| self.shots.get(batch)).map(|shots| &shots.layers);
+        let piece = layers.zip(cavities).map_or(Mass::default(), |(layers, cavities)| {
+            layers
+                .iter()
+                .fold(Mass::default(), |sum, layer| sum + layer.mass.piece(cavities.volume))
+        });
+        let pots = served
+            .iter()
+            .enumerate()
+            .filter(|(_, batches)| batch.is_some_and(|batch| batches.contains(&batch)));
         PlannedLine {
             order: line.order.clone(),
             what: self.what(line),
@@ -193,11 +209,7 @@ impl Workshop<'_> {
             pieces: line.pieces,
             packs: line.packs.map(|(packs, _)| packs),
             pack_of: line.packs.map(|(_, each)| each),
-            pots: pots
-                .iter()
-                .filter(|pot| batch.is_some_and(|batch| pot.batches.contains(&batch)))
-                .map(|pot| pot.pot.pot.clone())
-                .collect(),
+            pots: pots.map(|(pot, _)| letter(pot)).collect(),
             piece: text::mass(piece),
             promised: line.promised.clone(),
             #[cfg(feature = "document")]
@@ -206,53 +218,77 @@ impl Workshop<'_> {
     }
 
     /// The product's name, or the formulas of its layers.
-    fn what(&self, line: &super::day::Line) -> String {
+    fn what(&self, line: &Line) -> String {
         if !line.product.name.is_empty() {
             return line.product.name.clone();
         }
-        let layers: Vec<String> = line
-            .product
-            .layers
-            .iter()
-            .map(|layer| {
-                let names =
-                    layer.formulas.iter().filter_map(|&index| self.book.formulas.get(index));
-                names.map(|formula| formula.name.as_str()).collect::<Vec<_>>().join(" + ")
-            })
-            .collect();
-        layers.join(" / ")
+        let layer = |layer: &Layer| {
+            let names = layer.formulas.iter().filter_map(|&index| self.book.formulas.get(index));
+            names.map(|formula| formula.name.as_str()).collect::<Vec<_>>().join(" + ")
+        };
+        line.product.layers.iter().map(layer).collect::<Vec<_>>().join(" / ")
     }
 }
 
 impl PotDraft {
-    /// Shots of the draw with the most.
-    fn shots(&self) -> u32 {
+    /// The batches that it serves.
+    fn batches(&self) -> Vec<usize> {
         let draws = self.stages.iter().flat_map(|stage| &stage.draws);
-        draws.map(|draw| draw.shots).max().unwrap_or(0)
+        draws.map(|draw| draw.batch).collect()
     }
+}
 
-    /// Part `part` of `parts`: its share of every draw's shots, the first parts taking the odd ones.
-    fn part(&self, part: u32, parts: u32) -> Option<Self> {
-        let share = |shots: u32| {
-            let each = shots.checked_div(parts).unwrap_or(0);
-            let odd = shots.checked_rem(parts).unwrap_or(0);
-            each.saturating_add(u32::from(part < odd))
-        };
-        let stages: Vec<StageDraft> = self
-            .stages
-            .iter()
-            .map(|stage| StageDraft {
-                recipe: stage.recipe,
-                draws: stage
-                    .draws
+/// A recipe by its formulas.
+fn recipe_name(recipe: usize, recipes: &[DayRecipe]) -> String {
+    recipes.get(recipe).map(|recipe| recipe.formulas.join(" + ")).unwrap_or_default()
+}
+
+fn taken_apart(draft: &PotDraft, error: &PotError, recipes: &[DayRecipe]) -> Note {
+    let names: Vec<String> =
+        draft.stages.iter().map(|stage| recipe_name(stage.recipe, recipes)).collect();
+    Note {
+        code: "pot-taken-apart".to_string(),
+        message: format!(
+            "{} could share a pot, but the bench cannot measure what goes in between: {error}",
+            names.join(" and then ")
+        ),
+    }
+}
+
+/// The proof in words.
+fn proof(assigned: &Assigned, recipes: &[DayRecipe]) -> Proof {
+    let number = |count: usize| u32::try_from(count).unwrap_or(u32::MAX);
+    let names = |formulas: &[(usize, u32)]| -> Vec<String> {
+        formulas.iter().map(|(formula, _)| recipe_name(*formula, recipes)).collect()
+    };
+    let reasons = assigned.proof.reasons.iter().map(|reason| {
+        let (because, apart) = match reason {
+            Reason::Apart { formulas } => {
+                ("no two of these can become each other by adding".to_string(), names(formulas))
+            }
+            Reason::Layers { layers, formulas } => {
+                let mut apart: Vec<String> = layers
                     .iter()
-                    .map(|draw| DrawDraft { shots: share(draw.shots), ..*draw })
-                    .filter(|draw| draw.shots > 0)
-                    .collect(),
-            })
-            .filter(|stage| !stage.draws.is_empty())
-            .collect();
-        (!stages.is_empty()).then_some(Self { stages })
+                    .filter_map(|stage| assigned.recipes.get(*stage))
+                    .map(|recipe| recipe_name(*recipe, recipes))
+                    .collect();
+                apart.extend(names(formulas));
+                ("the layers of a piece are hot at once, and none of these can share a pot with another".to_string(), apart)
+            }
+            Reason::Capacity { .. } => {
+                ("the base that all shots take fills so many cups".to_string(), Vec::new())
+            }
+            Reason::Heats { heats, .. } => (
+                format!("{heats} heats are more than the stabilizer allows fewer pots"),
+                Vec::new(),
+            ),
+        };
+        ProofReason { pots: number(reason.pots()), because, apart }
+    });
+    Proof {
+        pots: number(assigned.proof.found),
+        least: number(assigned.proof.lower),
+        reasons: reasons.collect(),
     }
 }
 
@@ -304,10 +340,10 @@ fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<
 }
 
 /// The cautions that the day's pots call for.
-fn cautions(pots: &[Assigned]) -> Vec<Caution> {
+fn cautions(pots: &[Pot]) -> Vec<Caution> {
     let salted = pots
         .iter()
-        .flat_map(|pot| &pot.pot.stages)
+        .flat_map(|pot| &pot.stages)
         .flat_map(|stage| &stage.weigh)
         .any(|weigh| weigh.kind == Kind::Salt);
     let mut cautions = Vec::from([Caution::HotPlastisol, Caution::Fumes, Caution::Water]);

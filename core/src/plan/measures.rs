@@ -133,12 +133,15 @@ pub struct Choice {
 }
 
 impl Choice {
-    /// A cup filled to a mark, where `mass` was chosen so that it is just that; the other ways are
-    /// those of `choice`.
-    pub(super) fn to_the_mark(cup: usize, mark: u32, mass: Mass, choice: Option<Self>) -> Self {
-        let steps = vec![Step::Fill { cup, mark, times: 1 }];
+    /// A cup filled to its marks, where `mass` was chosen so that it is just that; the other ways
+    /// are those of `choice`.
+    pub(super) fn to_the_marks(steps: Vec<Step>, mass: Mass, choice: Option<Self>) -> Self {
         let deviation = Ratio::from(0.0);
-        let best = Measure { tool: Tool::Cup, steps, mass, deviation, acts: 1, within: true };
+        let acts = steps.iter().fold(0_u32, |sum, step| match step {
+            Step::Fill { times, .. } => sum.saturating_add(*times),
+            _ => sum,
+        });
+        let best = Measure { tool: Tool::Cup, steps, mass, deviation, acts, within: true };
         let others = choice.into_iter().flat_map(|choice| {
             let chosen = core::iter::once(choice.best);
             chosen.chain(choice.others).filter(|other| other.tool != Tool::Cup)

@@ -1,6 +1,7 @@
 //! A day's pots: which formulas share one, how much each holds, the measures that the bench
 //! has, and the sheet to pour from.
 
+mod assign;
 mod bits;
 pub mod correction;
 pub mod cover;
@@ -53,8 +54,12 @@ part! {
         pub measures: System,
         /// The order lines, in the order in which they were given.
         pub lines: Vec<PlannedLine>,
-        /// The pots, in the order in which they are mixed.
+        /// The pots, in the order in which they are first heated.
         pub pots: Vec<Pot>,
+        /// The order of work over all pots.
+        pub work: Vec<Work>,
+        /// Why there are not fewer pots.
+        pub proof: Proof,
         /// What the plan had to assume, since the book does not say it.
         pub assumptions: Vec<Note>,
         /// What can hurt somebody.
@@ -130,7 +135,11 @@ part! {
         pub shoot_to: Option<Shown<ThermodynamicTemperature>>,
         /// What is shot.
         pub draws: Vec<Draw>,
-        /// What stays in the pot for the next stage, or is left over.
+        /// How often it is heated: once, or again for each laminated piece.
+        pub heats: u32,
+        /// Sprues that go back into the pot before the next stage.
+        pub sprues_back: Shown<Mass>,
+        /// What is then in the pot for the next stage, or is left over.
         pub carried: Shown<Mass>,
     }
 }
@@ -208,6 +217,54 @@ part! {
         pub to: Shown<Mass>,
         /// Whether the sprue cannot feed the cavity, so that the piece sinks in.
         pub sinks_in: bool,
+    }
+}
+
+part! {
+    /// What is shot at one time: by one pot, or by those of a laminated piece together.
+    pub struct Work {
+        /// The mold.
+        pub mold: String,
+        /// How many shots.
+        pub shots: u32,
+        /// Where they come from, one a layer.
+        pub from: Vec<WorkFrom>,
+    }
+}
+
+part! {
+    /// A pot at work.
+    pub struct WorkFrom {
+        /// The pot.
+        pub pot: String,
+        /// Which of its stages, counted from 1.
+        pub stage: u32,
+        /// Whether it is heated for this; else the heat of the work before still serves.
+        pub heat: bool,
+    }
+}
+
+part! {
+    /// How many pots a day needs at least, and why.
+    pub struct Proof {
+        /// How many the plan has.
+        pub pots: u32,
+        /// No plan has fewer than this.
+        pub least: u32,
+        /// Why.
+        pub reasons: Vec<ProofReason>,
+    }
+}
+
+part! {
+    /// One argument for a number of pots; where bases differ their numbers add up.
+    pub struct ProofReason {
+        /// How many pots it calls for.
+        pub pots: u32,
+        /// The argument as a sentence.
+        pub because: String,
+        /// What is made, no two of which can share a pot; empty for other arguments.
+        pub apart: Vec<String>,
     }
 }
 

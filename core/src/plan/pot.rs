@@ -6,14 +6,16 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
+use super::precedence::{FreshBase, PrecedenceError};
 use super::sequence::{self, SequenceError};
+use super::split::SplitError;
 use super::weigh::{self, Addition, WeighError};
 use super::{Draw, Note, Pieces, Pot, Stage, text};
 use crate::batch::{self, BatchError, Injector, Loads, Marks, Rejects, Wanted};
-use crate::book::{Book, Mold};
+use crate::book::{Book, Mold, Sprues};
 use crate::fault::Diagnose;
 use crate::mix::{MaterialId, Mix, MixError, Phase};
-use crate::plan::measures::MeasureError;
+use crate::plan::measures::{MeasureError, Step};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
 use crate::shot::{ShotError, ShotMass};
 
@@ -84,6 +86,8 @@ pub(super) struct PotDraft {
 pub(super) struct StageDraft {
     pub(super) recipe: usize,
     pub(super) draws: Vec<DrawDraft>,
+    /// Heats that it takes.
+    pub(super) heats: u32,
 }
 
 /// Shots of one layer of a batch.
@@ -114,9 +118,9 @@ struct Part<'a> {
     recipe: &'a DayRecipe,
     draw: Mass,
     kept: Mass,
+    /// Sprues that are melted again with the next stage.
+    returned: Mass,
     composition: Vec<f64>,
-    /// Density of the mix, cold and liquid, as the cup holds it.
-    liquid: MassDensity,
 }
 
 impl Workshop<'_> {
@@ -165,9 +169,11 @@ impl Workshop<'_> {
         let recipe = self.recipes.get(draft.recipe).ok_or(PotError::Lost)?;
         let mut draw = Mass::default();
         let mut kept = Mass::default();
+        let mut sprues = Mass::default();
         for shot in &draft.draws {
             let layer = self.layer(shot)?;
             draw += layer.mass.fill * f64::from(shot.shots);
+            sprues += layer.mass.sprue * f64::from(shot.shots);
             let keeps = injector(self.book).kept(layer.density)?;
             if keeps > kept {
                 kept = keeps;
@@ -180,9 +186,12 @@ impl Workshop<'_> {
                 found.map_or(0.0, |ingredient| ingredient.ratio)
             })
             .collect();
-        let unit = recipe.recipe.for_base(Mass::from_si(1.0))?;
-        let liquid = unit.mass() / unit.volume(&self.book.materials, Phase::Liquid)?;
-        Ok(Part { draft, recipe, draw, kept, composition, liquid })
+        let kept = kept * f64::from(draft.heats);
+        let returned = match self.book.limits.sprues {
+            Sprues::Keep => Mass::default(),
+            Sprues::MeltAgain => sprues,
+        };
+        Ok(Part { draft, recipe, draw, kept, returned, composition })
     }
 
     fn layer(&self, draw: &DrawDraft) -> Result<&LayerShots, PotError> {
@@ -200,9 +209,8 @@ impl Workshop<'_> {
         name: &str,
     ) -> Result<Built, PotError> {
         let first = parts.first().ok_or(PotError::Lost)?;
-        let marks = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
-        let holds = marks.capacity * self.book.limits.most_full;
-        let steps = Marks::Every { step: marks.mark, capacity: marks.capacity };
+        let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
+        let holds = capacity * self.book.limits.most_full;
         let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
         let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
         let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
@@ -211,10 +219,13 @@ impl Workshop<'_> {
         let even = self.least_pot(first);
         let mut why = (even > need).then(|| "the oven heats no less evenly".to_string());
         let wanted = if even > need { even } else { need };
+        let measurer = self.measurer(wanted * base_fraction / base_density);
+        let (measurer, mark) = measurer.ok_or(PotError::Lost)?;
+        let steps = Marks::Every { step: mark, capacity };
         let mut measured = steps.measure(wanted, base_fraction, base_density)?;
         loop {
             let sequence = self.sequence(parts, holds, vessel, measured.mix)?;
-            match self.weigh_all(&sequence, parts, materials, cup, &measured) {
+            match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
                 Ok(lists) => {
                     let pot = self.pot(name, cup, parts, sequence, lists)?;
                     let notes = why.map(|why| raised(name, &why, need, measured.mix));
@@ -225,8 +236,7 @@ impl Workshop<'_> {
                         return Err(PotError::Measure { material, error });
                     }
                     // One mark more: the least that works need not be one that works for every amount above it.
-                    let more =
-                        (measured.base_volume + marks.mark * 0.5) * base_density / base_fraction;
+                    let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
                     measured = match steps.measure(more, base_fraction, base_density) {
                         Err(BatchError::AboveMarks { .. }) => {
                             return Err(PotError::TooSmallToDose { material, tolerance, error });
@@ -245,7 +255,7 @@ impl Workshop<'_> {
 
     /// The least that the oven heats evenly, as a mass of the first stage's mix.
     fn least_pot(&self, first: &Part<'_>) -> Mass {
-        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
+        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.recipe.liquid)
     }
 
     fn sequence(
@@ -261,14 +271,17 @@ impl Workshop<'_> {
                 composition: &part.composition,
                 draw: part.draw,
                 kept: part.kept,
+                returned: part.returned,
                 loss: Ratio::from(0.0),
-                capacity: Some(holds * part.liquid),
-                heats: 1,
+                capacity: Some(holds * part.recipe.liquid),
+                heats: part.draft.heats,
             })
             .collect();
         let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };
-        let vessel = sequence::Vessel { film: vessel.film, heel, least, heats: None };
-        sequence::plan(&stages, &vessel).map_err(PotError::from)
+        let heats = self.book.limits.heats;
+        let vessel = sequence::Vessel { film: vessel.film, heel, least, heats };
+        let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
+        sequence::plan(&stages, &vessel, fresh).map_err(PotError::from)
     }
 
     fn weigh_all(
@@ -276,8 +289,7 @@ impl Workshop<'_> {
         sequence: &sequence::Sequence,
         parts: &[Part<'_>],
         materials: &[MaterialId],
-        cup: usize,
-        measured: &batch::Measured,
+        (measurer, measured): (usize, &batch::Measured),
     ) -> Result<Vec<Vec<super::Weigh>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
@@ -291,20 +303,42 @@ impl Workshop<'_> {
                     total: step.held * (share / parts_sum),
                 })
                 .collect();
-            let base_mark = match (index, part.recipe.recipe.base()) {
+            let base = match (index, part.recipe.recipe.base()) {
                 (0, [base]) => {
-                    self.mark(cup, measured.base_volume).map(|mark| (base.material, cup, mark))
+                    let steps = self.fillings(measurer, measured.base_volume);
+                    steps.map(|steps| (base.material, steps))
                 }
                 _ => None,
             };
-            lists.push(weigh::list(&additions, base_mark, self.book)?);
+            lists.push(weigh::list(&additions, base, self.book)?);
         }
         Ok(lists)
     }
 
-    fn mark(&self, cup: usize, volume: Volume) -> Option<u32> {
-        let mark = self.book.tools.cups().get(cup)?.mark;
-        Some(libm::round((volume / mark).si()) as u32)
+    /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
+    /// those the one with the fewest fillings.
+    fn measurer(&self, base: Volume) -> Option<(usize, Volume)> {
+        let cups = self.book.tools.cups().iter().enumerate();
+        let rounded = cups.filter_map(|(index, cup)| {
+            let marks = Marks::Every { step: cup.mark, capacity: base + cup.mark };
+            let volume = marks.round_up(base).ok()?;
+            let fillings = libm::ceil((volume / cup.capacity).si() - 1e-9);
+            Some((volume.si(), fillings, index, cup.mark))
+        });
+        let least = rounded.min_by(|a, b| {
+            // What differs by rounding alone is the same mark.
+            let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
+            let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
+            volume.then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
+        });
+        least.map(|(.., index, mark)| (index, mark))
+    }
+
+    /// `volume` in fillings of cup `cup` to its marks.
+    fn fillings(&self, cup: usize, volume: Volume) -> Option<Vec<Step>> {
+        let tool = self.book.tools.cups().get(cup)?;
+        let marks = libm::round((volume / tool.mark).si());
+        Some(tool.steps(cup, marks as u32))
     }
 
     fn pot(
@@ -329,6 +363,7 @@ impl Workshop<'_> {
             for draw in &part.draft.draws {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
             }
+            sprues -= step.returned;
             let mix = part.recipe.recipe.for_mass(step.held)?;
             let solids = self.solids(&mix, part)?;
             let window = part.recipe.window;
@@ -336,12 +371,14 @@ impl Workshop<'_> {
                 formulas: part.recipe.formulas.clone(),
                 weigh,
                 holds: text::mass(step.held),
-                fills: text::volume(step.held / part.liquid, system),
+                fills: text::volume(step.held / part.recipe.liquid, system),
                 density: text::density(part.recipe.melt.cold),
                 solids: text::percent(Ratio::from(solids)),
                 shoot_from: window.map(|window| text::temperature(window.low, system)),
                 shoot_to: window.map(|window| text::temperature(window.high, system)),
                 draws,
+                heats: part.draft.heats,
+                sprues_back: text::mass(step.returned),
                 carried: text::mass(step.carried),
             });
         }
@@ -471,9 +508,26 @@ pub(super) enum PotError {
     Mix(#[from] MixError),
     #[error(transparent)]
     Sequence(#[from] SequenceError),
+    #[error(transparent)]
+    Precedence(#[from] PrecedenceError),
+    #[error(transparent)]
+    Split(#[from] SplitError),
 }
 
 impl PotError {
+    /// The stage that the assignment of pots complains of, as it counts them.
+    pub(super) fn stage(&self) -> Option<usize> {
+        match self {
+            Self::Split(error) => error.stage(),
+            _ => None,
+        }
+    }
+
+    /// Whether it is the bench that cannot measure a material.
+    pub(super) fn is_about_measuring(&self) -> bool {
+        matches!(self, Self::TooSmallToDose { .. } | Self::Measure { .. })
+    }
+
     /// Whether a larger cup may do.
     pub(super) fn wants_larger_cup(&self) -> bool {
         matches!(
@@ -484,8 +538,8 @@ impl PotError {
         )
     }
 
-    /// Whether more pots may do.
-    pub(super) fn wants_more_pots(&self) -> bool {
+    /// Whether the pot does not fit its cup.
+    pub(super) fn is_too_full(&self) -> bool {
         matches!(
             self,
             Self::Batch(BatchError::AboveMarks { .. })
@@ -505,6 +559,8 @@ impl Diagnose for PotError {
             Self::Shot(error) => error.code(),
             Self::Mix(error) => error.code(),
             Self::Sequence(error) => error.code(),
+            Self::Precedence(error) => error.code(),
+            Self::Split(error) => error.code(),
         }
     }
 
@@ -524,6 +580,8 @@ impl Diagnose for PotError {
             Self::Shot(error) => error.help(),
             Self::Mix(error) => error.help(),
             Self::Sequence(error) => error.help(),
+            Self::Precedence(error) => error.help(),
+            Self::Split(error) => error.help(),
         }
     }
 }

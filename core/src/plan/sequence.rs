@@ -5,7 +5,8 @@
 //!
 //! - carry_k = ρ_k · need_{k+1}, and carry_n = 0; with fresh base no more than what the vessel holds
 //!   beside the draw;
-//! - need_k = (D_k + kept_k + max(carry_k, heel, film)) / (1 − loss_k);
+//! - need_k = (D_k + kept_k − back_k + max(carry_k, back_k + max(heel, film))) / (1 − loss_k), back_k the
+//!   sprues that are melted again;
 //! - forwards, where the heel or the film is more than the carry, or the least pot more than the
 //!   need, more is held: held_{k+1} = max(need_{k+1}, carried_k/ρ_k);
 //! - additions_{k+1} = held_{k+1}·t − carried_k·a ≥ 0, and exactly 0 where t_i/a_i is ρ_k and all
@@ -40,6 +41,10 @@ pub struct Stage<'a> {
     pub draw: Mass,
     /// What the injector keeps when it is cleaned or goes cold after this stage.
     pub kept: Mass,
+    /// What of the draw comes back into the pot before the next stage: sprues that are melted
+    /// again. It is one composition with this stage. Not above the draw; after the last stage
+    /// nothing comes back.
+    pub returned: Mass,
     /// Share of what the pot holds that is lost in this heat, at least 0 and below 1.
     pub loss: Ratio,
     /// The most that the vessel may hold of this mix, head-room left; `None` for no limit.
@@ -77,6 +82,8 @@ pub struct Step {
     pub drawn: Mass,
     /// Kept by the injector.
     pub kept: Mass,
+    /// Put back: sprues that are melted again.
+    pub returned: Mass,
     /// Left in the pot: goes into the next stage.
     pub carried: Mass,
 }
@@ -110,6 +117,14 @@ pub struct Sequence {
     pub raised: Vec<(Raised, Mass)>,
     /// The stage that fills its capacity most, and the room it leaves; `None` without limits.
     pub fullest: Option<(usize, Mass)>,
+}
+
+impl Sequence {
+    /// What the pot holds at first.
+    #[must_use]
+    pub fn start(&self) -> Mass {
+        self.steps.first().map_or(Mass::default(), |step| step.held)
+    }
 }
 
 /// Why there is no sequence.
@@ -233,6 +248,8 @@ pub fn plan(
         .enumerate()
         .map(|(k, stage)| Leg {
             out: kg(stage.draw) + kg(stage.kept),
+            // After the last stage no mix is made that sprues could go into.
+            back: if joints.get(k).is_some() { kg(stage.returned) } else { 0.0 },
             yields: 1.0 - stage.loss.value,
             carry: joints.get(k).map_or(0.0, |joint| joint.0),
             holds: match fresh_base {
@@ -262,6 +279,7 @@ pub fn plan(
             lost: mass(flow.held * stage.loss.value),
             drawn: stage.draw,
             kept: stage.kept,
+            returned: if joints.get(k).is_some() { stage.returned } else { Mass::default() },
             carried: mass(flow.carried),
         });
         before = joints.get(k).map(|&(rho, material)| {
@@ -367,6 +385,8 @@ pub(super) fn fits(fill: f64) -> bool {
 pub(super) struct Leg {
     /// Draw and what the injector keeps.
     pub(super) out: f64,
+    /// Sprues that come back into the pot.
+    pub(super) back: f64,
     /// 1 − loss.
     pub(super) yields: f64,
     /// ρ to the next stage; 0 at the last.
@@ -393,9 +413,9 @@ pub(super) fn flow(legs: &[Leg], bottom: f64, least: f64, flows: &mut Vec<Flow>)
     flows.clear();
     let mut next_need = 0.0;
     for leg in legs.iter().rev() {
-        let carry = (leg.carry * next_need).min(leg.holds * leg.yields - leg.out);
-        let carried = carry.max(bottom);
-        let need = (leg.out + carried) / leg.yields;
+        let carry = (leg.carry * next_need).min(leg.holds * leg.yields - leg.out + leg.back);
+        let carried = carry.max(bottom + leg.back);
+        let need = (leg.out + (carried - leg.back)) / leg.yields;
         flows.push(Flow { need, held: need, carried, bottom: carried - carry.max(0.0) });
         next_need = need;
     }
@@ -422,10 +442,16 @@ fn check(stages: &[Stage<'_>], vessel: &Vessel) -> Result<(), SequenceError> {
         }
     }
     for (k, stage) in stages.iter().enumerate() {
-        for (what, m) in [("the draw", stage.draw), ("what the injector keeps", stage.kept)] {
+        let returned = ("what comes back", stage.returned);
+        for (what, m) in
+            [("the draw", stage.draw), ("what the injector keeps", stage.kept), returned]
+        {
             if !is_mass(m) {
                 return bad(k, what, m.get::<gram>());
             }
+        }
+        if stage.returned > stage.draw {
+            return bad(k, returned.0, stage.returned.get::<gram>());
         }
         if let Some(capacity) = stage.capacity.filter(|&c| !is_mass(c) || kg(c) == 0.0) {
             return bad(k, "the capacity", capacity.get::<gram>());
@@ -485,7 +511,15 @@ mod tests {
 
     fn stage(composition: &[f64], draw: f64) -> Stage<'_> {
         let loss = Ratio::new::<ratio>(0.0);
-        Stage { composition, draw: g(draw), kept: g(0.0), loss, capacity: None, heats: 1 }
+        Stage {
+            composition,
+            draw: g(draw),
+            kept: g(0.0),
+            returned: g(0.0),
+            loss,
+            capacity: None,
+            heats: 1,
+        }
     }
 
     fn vessel(film: f64, heel: f64) -> Vessel {

@@ -6,9 +6,10 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::measures::Tool;
-use super::{Draw, Plan, PlannedLine, Pot, Stage, Way, Weigh};
+use super::{Draw, Plan, PlannedLine, Pot, Stage, Way, Weigh, WorkFrom};
 use crate::caution::Caution;
 use crate::material::Kind;
+use crate::quantity::Mass;
 
 const WIDTH: usize = 80;
 /// Columns of the spoon measures in a weigh list.
@@ -37,6 +38,7 @@ impl fmt::Display for Sheet<'_> {
         page.ends(&title, plan.shop.as_deref().unwrap_or_default());
         page.rule('=');
         page.orders(&plan.lines);
+        page.work(plan);
         for pot in &plan.pots {
             page.pot(pot);
         }
@@ -133,6 +135,37 @@ impl Page {
         }
     }
 
+    fn work(&mut self, plan: &Plan) {
+        self.line("");
+        self.line("ORDER OF WORK");
+        for (number, work) in (1..).zip(&plan.work) {
+            let from: Vec<String> = work
+                .from
+                .iter()
+                .map(|from| {
+                    let heat = if from.heat { "" } else { ", still hot" };
+                    format!("pot {} ({}{heat})", from.pot, stage_name(plan, from))
+                })
+                .collect();
+            let together = if from.len() > 1 { ", all hot at once" } else { "" };
+            let what = format!(
+                "{}: {} from {}{together}",
+                work.mold,
+                counted(work.shots, "shot"),
+                from.join(" and ")
+            );
+            self.wrapped(&format!("{number:>3}. "), &what);
+        }
+        let proof = &plan.proof;
+        let pots = counted(proof.pots, "pot");
+        if proof.pots == proof.least {
+            self.wrapped("     ", &format!("{pots}: no plan has fewer."));
+        } else {
+            let found = format!("{pots}; no plan has fewer than {}.", proof.least);
+            self.wrapped("     ", &found);
+        }
+    }
+
     fn pot(&mut self, pot: &Pot) {
         self.line("");
         self.ends(
@@ -152,9 +185,9 @@ impl Page {
     fn stage(&mut self, stage: &Stage, first: bool) {
         let formulas = stage.formulas.join(" + ");
         if first {
-            self.step(&format!("{formulas}: measure the base to the mark, then stir in the rest."));
+            self.step(&format!("{formulas}: measure the base, then stir in the rest."));
         } else {
-            self.step(&format!("Now {formulas}: add to what is in the cup, and stir."));
+            self.step(&format!("Now {formulas}: add to what is in the cup, and stir in."));
         }
         if stage.weigh.iter().any(|weigh| weigh.kind == Kind::Salt) {
             self.caution(Caution::DampSalt);
@@ -182,11 +215,17 @@ impl Page {
         for draw in &stage.draws {
             self.draw(draw);
         }
+        if stage.sprues_back.quantity > Mass::default() {
+            self.step(&format!(
+                "Put the sprues back in: {}, weighed. It is one more heat for them.",
+                stage.sprues_back.text
+            ));
+        }
     }
 
     fn weigh_list(&mut self, list: &[Weigh]) {
         self.line(&format!(
-            "      {:<16} {:<SPOONS$}{:>7}  {:>10}{:>8}",
+            "    {:<15} {:<SPOONS$}{:>7} {:>18}{:>8}",
             "", "cups, spoons, drops", "off", "balance", "off"
         ));
         for weigh in list {
@@ -201,15 +240,15 @@ impl Page {
             let off = |way: Option<&Way>| way.map(|way| way.off.text.clone()).unwrap_or_default();
             let mut measures = broken(&marked(by_measure), SPOONS).into_iter();
             self.line(&format!(
-                "      {:<16} {:<SPOONS$}{:>7}  {:>10}{:>8}",
-                cut(&weigh.material, 16),
+                "    {:<15} {:<SPOONS$}{:>7} {:>18}{:>8}",
+                cut(&weigh.material, 15),
                 measures.next().unwrap_or_default(),
                 off(by_measure),
                 marked(by_balance),
                 off(by_balance),
             ));
             for more in measures {
-                self.line(&format!("      {:<16}  {more}", ""));
+                self.line(&format!("    {:<15}  {more}", ""));
             }
         }
     }
@@ -229,8 +268,10 @@ impl Page {
             ),
         };
         self.step(&format!(
-            "Shoot {}: {} shots of {} in {loads}{with}.",
-            draw.mold, draw.shots, draw.per_shot.text
+            "Shoot {}: {} of {} in {loads}{with}.",
+            draw.mold,
+            counted(draw.shots, "shot"),
+            draw.per_shot.text
         ));
         self.caution(Caution::Water);
         for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
@@ -244,7 +285,10 @@ impl Page {
             }
         }
         if draw.spare_shots > 0 {
-            self.detail(&format!("The rest is enough for {} more shots.", draw.spare_shots));
+            self.detail(&format!(
+                "The rest is enough for {} more.",
+                counted(draw.spare_shots, "shot")
+            ));
         }
     }
 
@@ -268,6 +312,19 @@ impl Page {
             self.wrapped("  ! ", caution.sentence());
         }
     }
+}
+
+/// The formulas of the stage that a pot is at.
+fn stage_name(plan: &Plan, from: &WorkFrom) -> String {
+    let pot = plan.pots.iter().find(|pot| pot.pot == from.pot);
+    let index = usize::try_from(from.stage).unwrap_or(usize::MAX).wrapping_sub(1);
+    let stage = pot.and_then(|pot| pot.stages.get(index));
+    stage.map(|stage| stage.formulas.join(" + ")).unwrap_or_default()
+}
+
+/// `1 shot`, `2 shots`.
+fn counted(count: u32, what: &str) -> String {
+    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
 /// `text` in at most `width` columns.

@@ -22,11 +22,11 @@ pub(super) struct Addition {
     pub(super) total: Mass,
 }
 
-/// The weigh list for `additions`; the base of a single plastisol is measured to `base_mark`, a
-/// mark of a cup, where that is given.
+/// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
+/// of a cup to its marks, where they are given.
 pub(super) fn list(
     additions: &[Addition],
-    base_mark: Option<(MaterialId, usize, u32)>,
+    base: Option<(MaterialId, Vec<Step>)>,
     book: &Book,
 ) -> Result<Vec<Weigh>, WeighError> {
     let mut list = Vec::new();
@@ -34,10 +34,10 @@ pub(super) fn list(
         let material = book.materials.get(addition.material)?;
         let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
         let mut choice = choose(material, addition.wanted, tolerance, &book.tools);
-        if let Some((base, cup, mark)) = base_mark
-            && base == addition.material
+        if let Some((base, steps)) = &base
+            && *base == addition.material
         {
-            choice = Ok(Choice::to_the_mark(cup, mark, addition.wanted, choice.ok()));
+            choice = Ok(Choice::to_the_marks(steps.clone(), addition.wanted, choice.ok()));
         }
         let choice = choice.map_err(|error| WeighError::Measure {
             material: material.name.clone(),
@@ -95,8 +95,24 @@ fn entry(material: &Material, addition: &Addition, choice: &Choice, book: &Book)
 
 /// Steps as a person reads them: `1/2 tsp + 1/8 tsp`, `32 drops`, `12.4 g`.
 fn steps(steps: &[Step], tools: &Bench, system: System) -> String {
+    if let Some(lots) = lots(steps, tools) {
+        return lots;
+    }
     let words: Vec<String> = steps.iter().map(|step| one_step(step, tools, system)).collect();
     words.join(" + ")
+}
+
+/// More than one reading of the balance, as their sum: `852.9 g in 2 lots`.
+fn lots(steps: &[Step], tools: &Bench) -> Option<String> {
+    let mut total = Mass::default();
+    let mut lots = 0_u32;
+    for step in steps {
+        let Step::Weigh { reading, times, .. } = *step else { return None };
+        total += reading * f64::from(times);
+        lots = lots.saturating_add(times);
+    }
+    let readability = tools.balance().map(|balance| balance.readability);
+    (lots > 1).then(|| format!("{} in {lots} lots", text::balance(total, readability)))
 }
 
 fn one_step(step: &Step, tools: &Bench, system: System) -> String {

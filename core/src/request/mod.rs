@@ -71,6 +71,7 @@ macro_rules! calculations {
         #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(tag = "calculate")]
+        #[allow(clippy::large_enum_variant)] // one request at a time, never a list of them
         #[non_exhaustive]
         pub enum Request {
             $($(#[$meta])* #[serde(rename = $name)] $Calculation($Request),)*
@@ -185,6 +186,7 @@ impl Read for Request {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
+#[allow(clippy::large_enum_variant)] // one answer at a time, never a list of them
 pub enum Answer {
     /// What the calculation gives.
     Result(Response),

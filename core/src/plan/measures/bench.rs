@@ -69,7 +69,7 @@ impl Cup {
     }
 
     /// `marks` as full cups and the rest.
-    pub(super) fn steps(&self, cup: usize, marks: u32) -> Vec<Step> {
+    pub(in crate::plan) fn steps(&self, cup: usize, marks: u32) -> Vec<Step> {
         let per_cup = self.marks();
         let full = marks.checked_div(per_cup).unwrap_or(0);
         let rest = marks.saturating_sub(full.saturating_mul(per_cup));

@@ -110,6 +110,19 @@ pub enum SplitError {
     Deadlock,
 }
 
+impl SplitError {
+    /// The stage that it complains of, as they were given.
+    #[must_use]
+    pub const fn stage(&self) -> Option<usize> {
+        match self {
+            Self::NoSuchFormula { stage, .. }
+            | Self::BadShot { stage, .. }
+            | Self::ShotTooLarge { stage, .. } => Some(*stage),
+            _ => None,
+        }
+    }
+}
+
 impl Diagnose for SplitError {
     fn code(&self) -> &'static str {
         match self {

@@ -246,7 +246,7 @@ impl Trial {
             let out = out + problem.kept * f64::from(heats);
             let holds =
                 if problem.fresh_base() { problem.capacity(formula) } else { f64::INFINITY };
-            self.legs.push(Leg { out, yields: problem.yields, carry, holds });
+            self.legs.push(Leg { out, back: 0.0, yields: problem.yields, carry, holds });
         }
         flow(&self.legs, problem.bottom, problem.least, &mut self.flows);
         self.flows.iter().zip(&self.visits).all(|(flow, &(formula, ..))| {

@@ -267,6 +267,7 @@ pub fn sequence(
             composition,
             draw: problem::drawn(&visit.draws, wanted),
             kept: limits.kept * f64::from(visit.heats),
+            returned: Mass::default(),
             loss: limits.loss,
             capacity: limits.capacity.get(visit.formula).copied().flatten(),
             heats: visit.heats,
