@@ -25,9 +25,13 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+mod check;
+pub mod density;
 pub mod fault;
 pub mod plan;
+pub mod process;
 pub mod quantity;
+mod show;
 
 pub use fault::{Diagnose, Fault, Faults};
 pub use uom;

@@ -2,6 +2,7 @@
 
 #[rustfmt::skip]
 pub use uom::si::f64::{
-    Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
+    Area, HeatCapacity, Length, Mass, MassDensity, MolarEnergy, Power, Pressure, Ratio,
+    SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature,
+    Time, Velocity, Volume,
 };
