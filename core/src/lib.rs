@@ -28,6 +28,7 @@ extern crate std;
 mod check;
 pub mod density;
 pub mod fault;
+pub mod flake;
 pub mod plan;
 pub mod process;
 pub mod quantity;
