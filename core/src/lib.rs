@@ -49,7 +49,9 @@ pub mod softener;
 pub mod water;
 
 mod check;
+pub mod flake;
 mod monotone;
+pub mod process;
 mod show;
 mod words;
 

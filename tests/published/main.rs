@@ -2,8 +2,10 @@
 //!
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 
+mod atmosphere;
 mod densities;
 mod hardness;
+mod heat;
 mod materials;
 mod planning;
 mod rows;

@@ -43,4 +43,7 @@ pub use unit::Unit;
 pub use uom::si::f64::{
     Energy, Length, Mass, MassDensity, Power, Pressure, Ratio, SpecificHeatCapacity,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
+    Area, HeatCapacity, Length, Mass, MassDensity, MolarEnergy, Power, Pressure, Ratio,
+    SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature,
+    Time, Velocity, Volume,
 };

@@ -1,0 +1,324 @@
+//! How much heat a stabilizer stands, and how much of it is left.
+//!
+//! The budget is the material's: so much equivalent time at the reference temperature of its
+//! [`super::history::Kinetics`], at a stated dose, and so much more for every bit of extra stabilizer,
+//! if its maker says so. Nothing is invented: without a budget the heats are counted and that is all.
+
+use alloc::borrow::Cow;
+use alloc::format;
+
+use super::figures::seconds;
+use super::history::{HeatRecord, HistoryError, Kinetics};
+use crate::check::{is_not_negative, is_positive};
+use crate::fault::Diagnose;
+use crate::quantity::{Ratio, ThermodynamicTemperature, Time};
+use crate::show::percent;
+
+/// What extra stabilizer buys, by the material's own figure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Extra {
+    /// Equivalent time by dose: 500 min is 5 min for every 1 % of base on top.
+    pub time: Time,
+    /// The highest dose that the figure holds for, in mass per mass of base.
+    pub most: Ratio,
+}
+
+/// The equivalent time that a stabilized material stands.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Budget {
+    time: Time,
+    dose: Ratio,
+    extra: Option<Extra>,
+}
+
+/// What is left of a budget.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Balance {
+    /// The budget or the spending is unknown: there are only heats to count.
+    Unknown,
+    /// So much equivalent time is left, zero or more.
+    Left(Time),
+    /// So much equivalent time was spent beyond the budget.
+    Overspent(Time),
+}
+
+/// Where a pot or a left-over stands.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Standing {
+    /// How many times it was heated.
+    pub heats: u32,
+    /// What is left.
+    pub balance: Balance,
+}
+
+/// A budget that cannot be told.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum BudgetError {
+    /// A number that is not above zero (of a dose: below zero), not finite, or beyond belief.
+    #[error("{what} is {value:e} in SI units.")]
+    OutOfRange {
+        /// Which.
+        what: &'static str,
+        /// Its value in s or as a fraction.
+        value: f64,
+    },
+    /// Less stabilizer than the budget was stated for.
+    #[error("The stabilizer's budget is known from {} of base on, not for {}.", percent(.least), percent(.dose))]
+    TooLittle {
+        /// The dose.
+        dose: Ratio,
+        /// The dose that the budget is stated for.
+        least: Ratio,
+    },
+    /// More stabilizer than the material's figure holds for.
+    #[error("What {} of base of the stabilizer buys is not known.", percent(.dose))]
+    TooMuch {
+        /// The dose.
+        dose: Ratio,
+        /// The highest that is known.
+        most: Ratio,
+    },
+    /// More time than any known dose buys.
+    #[error("No known dose of the stabilizer stands {}.", seconds(.wanted))]
+    TooLong {
+        /// The equivalent time wanted.
+        wanted: Time,
+        /// The most that is known.
+        most: Time,
+    },
+    /// The kinetics do not take the temperature.
+    #[error(transparent)]
+    History(#[from] HistoryError),
+}
+
+impl Diagnose for BudgetError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::OutOfRange { .. } => "budget-out-of-range",
+            Self::TooLittle { .. } => "budget-too-little-stabilizer",
+            Self::TooMuch { .. } => "budget-too-much-stabilizer",
+            Self::TooLong { .. } => "budget-too-long",
+            Self::History(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::OutOfRange { .. } => "Give a number above zero; check the unit.".into(),
+            Self::TooLittle { least, .. } => {
+                format!("Dose at least {} of base.", percent(least).at_least()).into()
+            }
+            Self::TooMuch { most, .. } => format!(
+                "Reckon with at most {} of base, or ask the supplier what more of it does.",
+                percent(most).at_most()
+            )
+            .into(),
+            Self::TooLong { most, .. } => format!(
+                "Plan for at most {} at the reference temperature: fewer heats, or cooler ones.",
+                seconds(most).at_most()
+            )
+            .into(),
+            Self::History(error) => error.help(),
+        }
+    }
+}
+
+impl Budget {
+    /// A material that stands `time` at its reference temperature with `dose` of stabilizer, in mass
+    /// per mass of base (zero where it is in the base already); `extra` is what more of it buys, where
+    /// the maker says so.
+    ///
+    /// # Errors
+    /// [`BudgetError::OutOfRange`] for a time that is not above zero, a dose below zero, or an extra
+    /// that reaches no higher than `dose`.
+    pub fn new(time: Time, dose: Ratio, extra: Option<Extra>) -> Result<Self, BudgetError> {
+        check("The stabilizer's budget", time.value, is_positive(time.value))?;
+        check("The dose of stabilizer", dose.value, is_not_negative(dose.value))?;
+        if let Some(Extra { time, most }) = extra {
+            check("What extra stabilizer buys", time.value, is_positive(time.value))?;
+            let is_higher = is_not_negative(most.value) && most > dose;
+            check("The highest dose of stabilizer", most.value, is_higher)?;
+        }
+        Ok(Self { time, dose, extra })
+    }
+
+    /// The equivalent time that `dose` of the stabilizer stands: t + (dose − dose₀)·extra.
+    ///
+    /// # Errors
+    /// [`BudgetError::TooLittle`] below the stated dose; [`BudgetError::TooMuch`] above the highest
+    /// that the figure holds for, which without a figure is the stated dose itself;
+    /// [`BudgetError::OutOfRange`] for a dose that is none.
+    pub fn at_dose(&self, dose: Ratio) -> Result<Time, BudgetError> {
+        check("The dose of stabilizer", dose.value, is_not_negative(dose.value))?;
+        if dose < self.dose {
+            return Err(BudgetError::TooLittle { dose, least: self.dose });
+        }
+        if dose == self.dose {
+            return Ok(self.time);
+        }
+        match self.extra {
+            Some(Extra { time, most }) if dose <= most => Ok(self.time + time * (dose - self.dose)),
+            Some(Extra { most, .. }) => Err(BudgetError::TooMuch { dose, most }),
+            None => Err(BudgetError::TooMuch { dose, most: self.dose }),
+        }
+    }
+
+    /// The least dose that stands the equivalent time `wanted`, never below the stated one.
+    ///
+    /// # Errors
+    /// [`BudgetError::TooLong`] where no known dose does; [`BudgetError::OutOfRange`] for a time below
+    /// zero.
+    pub fn dose_for(&self, wanted: Time) -> Result<Ratio, BudgetError> {
+        check("The time wanted", wanted.value, is_not_negative(wanted.value))?;
+        if wanted <= self.time {
+            return Ok(self.dose);
+        }
+        let Some(Extra { time, most }) = self.extra else {
+            return Err(BudgetError::TooLong { wanted, most: self.time });
+        };
+        let dose = self.dose + (wanted - self.time) / time;
+        if dose <= most {
+            Ok(dose)
+        } else {
+            Err(BudgetError::TooLong { wanted, most: self.time + time * (most - self.dose) })
+        }
+    }
+}
+
+impl Standing {
+    /// Where a mix with this record stands against a `budget` of equivalent time, if one is known.
+    ///
+    /// # Errors
+    /// [`BudgetError::OutOfRange`] for a budget that is not above zero.
+    pub fn of(record: HeatRecord, budget: Option<Time>) -> Result<Self, BudgetError> {
+        if let Some(budget) = budget {
+            check("The stabilizer's budget", budget.value, is_positive(budget.value))?;
+        }
+        let balance = match budget.zip(record.spent) {
+            None => Balance::Unknown,
+            Some((budget, spent)) if spent <= budget => Balance::Left(budget - spent),
+            Some((budget, spent)) => Balance::Overspent(spent - budget),
+        };
+        Ok(Self { heats: record.heats, balance })
+    }
+
+    /// How long what is left lasts at `temperature`; `None` where nothing is known, zero where nothing
+    /// is left.
+    ///
+    /// # Errors
+    /// [`BudgetError::History`] for a temperature that no pot has.
+    pub fn lasts_at(
+        &self,
+        temperature: ThermodynamicTemperature,
+        kinetics: &Kinetics,
+    ) -> Result<Option<Time>, BudgetError> {
+        let rate = kinetics.rate(temperature)?;
+        Ok(match self.balance {
+            Balance::Unknown => None,
+            Balance::Left(time) => Some(time / rate),
+            Balance::Overspent(_) => Some(Time::default()),
+        })
+    }
+}
+
+fn check(what: &'static str, value: f64, is_right: bool) -> Result<(), BudgetError> {
+    if is_right { Ok(()) } else { Err(BudgetError::OutOfRange { what, value }) }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use uom::si::molar_energy::kilojoule_per_mole;
+    use uom::si::ratio::percent as in_percent;
+    use uom::si::thermodynamic_temperature::degree_celsius;
+    use uom::si::time::minute;
+
+    use super::*;
+    use crate::quantity::MolarEnergy;
+
+    fn min(time: f64) -> Time {
+        Time::new::<minute>(time)
+    }
+
+    fn dose(percent: f64) -> Ratio {
+        Ratio::new::<in_percent>(percent)
+    }
+
+    /// Invented: 20 min at 2 %, and 5 min more for each further per cent, up to 4 %.
+    fn budget() -> Budget {
+        Budget::new(min(20.0), dose(2.0), Some(Extra { time: min(500.0), most: dose(4.0) }))
+            .unwrap()
+    }
+
+    fn record(minutes: &[f64]) -> HeatRecord {
+        minutes.iter().fold(HeatRecord::fresh(), |record, &m| record.heated(Some(min(m))))
+    }
+
+    #[rstest]
+    #[case(2.0, Ok(20.0))]
+    #[case(3.0, Ok(25.0))]
+    #[case(4.0, Ok(30.0))]
+    #[case(1.9, Err("budget-too-little-stabilizer"))]
+    #[case(4.1, Err("budget-too-much-stabilizer"))]
+    #[case(-1.0, Err("budget-out-of-range"))]
+    #[case(f64::NAN, Err("budget-out-of-range"))]
+    fn extra_buys_time_by_its_own_figure(
+        #[case] percent: f64,
+        #[case] expected: Result<f64, &str>,
+    ) {
+        match budget().at_dose(dose(percent)) {
+            Ok(time) => assert!((time.get::<minute>() - expected.unwrap()).abs() < 1e-9),
+            Err(error) => assert_eq!(Err(error.code()), expected),
+        }
+    }
+
+    #[test]
+    fn without_a_figure_extra_buys_nothing_known() {
+        let plain = Budget::new(min(20.0), dose(2.0), None).unwrap();
+        assert_eq!(plain.at_dose(dose(2.0)), Ok(min(20.0)));
+        assert_eq!(plain.at_dose(dose(2.5)).unwrap_err().code(), "budget-too-much-stabilizer");
+        let refused = plain.dose_for(min(21.0)).unwrap_err();
+        assert!(refused.help().starts_with("Plan for at most 1200 s"), "{}", refused.help());
+    }
+
+    #[test]
+    fn spent_and_left() {
+        let standing = |minutes: &[f64]| Standing::of(record(minutes), Some(min(20.0))).unwrap();
+        assert_eq!(standing(&[5.0, 5.0]), Standing { heats: 2, balance: Balance::Left(min(10.0)) });
+        let over = standing(&[15.0, 10.0]);
+        assert_eq!(over.balance, Balance::Overspent(min(5.0)));
+        let energy = MolarEnergy::new::<kilojoule_per_mole>(117.5);
+        let celsius = ThermodynamicTemperature::new::<degree_celsius>;
+        let kinetics = Kinetics::new(energy, celsius(180.0), "a test").unwrap();
+        // 10 °C more make the decay 1.9608 times as fast (Dean et al. 1988).
+        let lasts = standing(&[5.0, 5.0]).lasts_at(celsius(190.0), &kinetics).unwrap();
+        assert!((lasts.unwrap().get::<minute>() - 10.0 / 1.9608).abs() < 1e-3);
+        assert_eq!(over.lasts_at(celsius(190.0), &kinetics), Ok(Some(min(0.0))));
+        let none = Standing::of(record(&[5.0]), None).unwrap();
+        assert_eq!(none, Standing { heats: 1, balance: Balance::Unknown });
+        assert_eq!(none.lasts_at(celsius(190.0), &kinetics), Ok(None));
+        assert!(Standing::of(record(&[5.0]), Some(min(0.0))).is_err());
+    }
+
+    #[test]
+    fn budgets_that_are_none() {
+        let code = |time, dose, extra| Budget::new(time, dose, extra).unwrap_err().code();
+        assert_eq!(code(min(0.0), dose(2.0), None), "budget-out-of-range");
+        assert_eq!(code(min(f64::NAN), dose(2.0), None), "budget-out-of-range");
+        let low = Extra { time: min(500.0), most: dose(2.0) };
+        assert_eq!(code(min(20.0), dose(2.0), Some(low)), "budget-out-of-range");
+    }
+
+    proptest! {
+        #[test]
+        fn the_dose_for_a_time_stands_it(minutes in 0.0..30.0f64) {
+            let needed = budget().dose_for(min(minutes)).unwrap();
+            let stands = budget().at_dose(needed).unwrap();
+            prop_assert!(stands.value >= min(minutes).value * (1.0 - 1e-12));
+        }
+    }
+}

@@ -1,0 +1,344 @@
+//! Gauge readings: how far below the outside air, or how far above nothing. Never mixed up.
+//!
+//! p_abs = p_local − gauge. So a gauge can show at most what the air outside gives: 29.92 inHg at sea
+//! level on a standard day, 24.90 inHg at 5 000 ft. A dial that shows a little more than that is off, by
+//! no more than its maker allows; one that shows much more has been misread, or the altitude is wrong.
+
+use alloc::borrow::Cow;
+use alloc::format;
+
+use super::atmosphere::StationPressure;
+use super::figures::{from_inches_of_mercury, inches_of_mercury, kilopascals};
+use crate::check::{is_not_negative, is_positive, is_share};
+use crate::fault::Diagnose;
+use crate::quantity::{Pressure, Ratio};
+
+/// How far below the outside air a gauge says the chamber is.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct VacuumReading(Pressure);
+
+/// A pressure above nothing at all, zero or more.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct AbsolutePressure(Pressure);
+
+/// How true a vacuum gauge is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Dial {
+    span: Pressure,
+    accuracy: Ratio,
+}
+
+/// What a reading says of the pressure in the chamber.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct ChamberPressure {
+    /// The pressure to reckon with: p_local − gauge; of a dial that is off, the middle of what is
+    /// possible. Near the end of the scale a dial tells little: compare `least` and `most`.
+    pub absolute: AbsolutePressure,
+    /// The least that the dial's accuracy allows.
+    pub least: AbsolutePressure,
+    /// The most that the dial's accuracy allows.
+    pub most: AbsolutePressure,
+    /// How much more the dial shows than the air can give. `Some` means that the dial is off, within
+    /// its accuracy, and that `absolute` rests on that alone.
+    pub over: Option<Pressure>,
+}
+
+/// A gauge reading that cannot be.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum GaugeError {
+    /// Negative, not finite or beyond belief.
+    #[error("The gauge reading of {} Pa is none.", .pascals)]
+    Reading {
+        /// What was given.
+        pascals: f64,
+    },
+    /// A span that is not above zero, or an accuracy that is no share of it.
+    #[error("The gauge has a span of {} and an accuracy of {} of it.", kilopascals(.span), .accuracy.value)]
+    Dial {
+        /// The span.
+        span: Pressure,
+        /// The accuracy.
+        accuracy: Ratio,
+    },
+    /// More vacuum than the outside air gives, beyond the dial's accuracy.
+    #[error(
+        "A vacuum of {} ({}) cannot be where the air has {} ({}).",
+        inches_of_mercury(.reading), kilopascals(.reading),
+        inches_of_mercury(.local), kilopascals(.local)
+    )]
+    MoreThanTheAir {
+        /// The reading.
+        reading: Pressure,
+        /// The pressure of the air outside, the most that a true gauge shows.
+        local: Pressure,
+        /// How far the dial may be off.
+        tolerance: Pressure,
+    },
+    /// An absolute pressure above that of the outside air: the chamber holds no vacuum.
+    #[error(
+        "An absolute pressure of {} ({}) is no vacuum where the air has {} ({}).",
+        kilopascals(.absolute), inches_of_mercury(.absolute),
+        kilopascals(.local), inches_of_mercury(.local)
+    )]
+    AboveTheAir {
+        /// The absolute pressure.
+        absolute: Pressure,
+        /// The pressure of the air outside.
+        local: Pressure,
+    },
+}
+
+impl Diagnose for GaugeError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Reading { .. } => "gauge-reading",
+            Self::Dial { .. } => "gauge-dial",
+            Self::MoreThanTheAir { .. } => "gauge-more-than-the-air",
+            Self::AboveTheAir { .. } => "gauge-above-the-air",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Reading { .. } => {
+                "Give a reading of zero or more, such as 28 inHg of vacuum or 6.5 kPa absolute.".into()
+            }
+            Self::Dial { .. } => {
+                "Give a span above zero and an accuracy from 0 to 100 % of it, such as 30 inHg and 3 %."
+                    .into()
+            }
+            Self::MoreThanTheAir { local, tolerance, .. } => format!(
+                "A gauge here shows at most {} ({}), one as true as yours up to {}: \
+                 read it again, check the altitude, or say that it is an absolute pressure.",
+                inches_of_mercury(local).at_most(),
+                kilopascals(local).at_most(),
+                inches_of_mercury(&(*local + *tolerance)).at_most(),
+            )
+            .into(),
+            Self::AboveTheAir { local, .. } => format!(
+                "Give at most {}, or say that it is a vacuum, counted down from the air outside.",
+                kilopascals(local).at_most()
+            )
+            .into(),
+        }
+    }
+}
+
+impl Dial {
+    /// A gauge of this span whose readings are true to ± `accuracy`, a share of the span.
+    ///
+    /// ASME B40.100 allows ±1 % of the span for grade 1A, 2 % (1 % mid-scale) for A, 3 % (2 %) for B,
+    /// 4 % (3 %) for C and 5 % for D (from memory).
+    ///
+    /// # Errors
+    /// [`GaugeError::Dial`] for a span that is not positive and finite, or an accuracy outside 0 to 1.
+    pub fn new(span: Pressure, accuracy: Ratio) -> Result<Self, GaugeError> {
+        if is_positive(span.value) && is_share(accuracy.value) {
+            Ok(Self { span, accuracy })
+        } else {
+            Err(GaugeError::Dial { span, accuracy })
+        }
+    }
+
+    /// How far a reading may be off, to either side.
+    #[must_use]
+    pub fn tolerance(self) -> Pressure {
+        self.span * self.accuracy
+    }
+}
+
+/// A dial to 30 inHg, true to 3 % of that: the ends of the scale of an ASME B40.100 grade B gauge (from
+/// memory); that a workshop's gauge is of that grade is common practice, no source.
+impl Default for Dial {
+    fn default() -> Self {
+        Self { span: from_inches_of_mercury(30.0), accuracy: Ratio::from(0.03) }
+    }
+}
+
+impl AbsolutePressure {
+    /// The absolute pressure `pressure`.
+    ///
+    /// # Errors
+    /// [`GaugeError::Reading`] for one that is negative or not finite.
+    pub fn new(pressure: Pressure) -> Result<Self, GaugeError> {
+        reading(pressure).map(Self)
+    }
+
+    /// As a plain pressure.
+    #[must_use]
+    pub fn get(self) -> Pressure {
+        self.0
+    }
+
+    /// What a true vacuum gauge shows at this pressure: p_local − p_abs.
+    ///
+    /// # Errors
+    /// [`GaugeError::AboveTheAir`] for a pressure above that of the air outside.
+    pub fn vacuum(self, local: StationPressure) -> Result<VacuumReading, GaugeError> {
+        if self.0 <= local.get() {
+            Ok(VacuumReading(local.get() - self.0))
+        } else {
+            Err(GaugeError::AboveTheAir { absolute: self.0, local: local.get() })
+        }
+    }
+}
+
+impl VacuumReading {
+    /// The reading `vacuum` below the outside air.
+    ///
+    /// # Errors
+    /// [`GaugeError::Reading`] for one that is negative or not finite.
+    pub fn new(vacuum: Pressure) -> Result<Self, GaugeError> {
+        reading(vacuum).map(Self)
+    }
+
+    /// The most that a true gauge shows: all of the air outside.
+    #[must_use]
+    pub fn most(local: StationPressure) -> Self {
+        Self(local.get())
+    }
+
+    /// As a plain pressure difference.
+    #[must_use]
+    pub fn get(self) -> Pressure {
+        self.0
+    }
+
+    /// The absolute pressure in the chamber, p_abs = p_local − gauge, and what the dial's accuracy
+    /// makes of it.
+    ///
+    /// Where the dial shows more than the air gives, by no more than its accuracy, the chamber may be
+    /// anywhere from 0 to p_local − gauge + tolerance; the middle of that is taken (the expectation of
+    /// an evenly spread value, JCGM 100 4.3.7), and [`ChamberPressure::over`] says so.
+    ///
+    /// # Errors
+    /// [`GaugeError::MoreThanTheAir`] for a reading that even the dial's accuracy does not explain.
+    pub fn absolute(
+        self,
+        local: StationPressure,
+        dial: Dial,
+    ) -> Result<ChamberPressure, GaugeError> {
+        let (local, tolerance) = (local.get(), dial.tolerance());
+        let nothing = Pressure::default();
+        let shown = local - self.0;
+        let most = shown + tolerance;
+        if most < nothing {
+            return Err(GaugeError::MoreThanTheAir { reading: self.0, local, tolerance });
+        }
+        let least = if shown > tolerance { shown - tolerance } else { nothing };
+        let over = (shown < nothing).then(|| -shown);
+        let absolute = if over.is_some() { most / 2.0 } else { shown };
+        Ok(ChamberPressure {
+            absolute: AbsolutePressure(absolute),
+            least: AbsolutePressure(least),
+            most: AbsolutePressure(if most > local { local } else { most }),
+            over,
+        })
+    }
+}
+
+fn reading(pressure: Pressure) -> Result<Pressure, GaugeError> {
+    if is_not_negative(pressure.value) {
+        Ok(pressure)
+    } else {
+        Err(GaugeError::Reading { pascals: pressure.value })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::string::ToString;
+    use uom::si::length::meter;
+
+    use super::*;
+    use crate::process::atmosphere::GeometricAltitude;
+    use crate::quantity::Length;
+
+    fn at(m: f64) -> StationPressure {
+        StationPressure::standard(GeometricAltitude::new(Length::new::<meter>(m)).unwrap())
+    }
+
+    fn vacuum(inches: f64) -> VacuumReading {
+        VacuumReading::new(from_inches_of_mercury(inches)).unwrap()
+    }
+
+    fn inches(pressure: Pressure) -> f64 {
+        (pressure / from_inches_of_mercury(1.0)).value
+    }
+
+    #[test]
+    fn thirty_inches_at_sea_level_are_the_dials_tolerance() {
+        let found = vacuum(30.0).absolute(at(0.0), Dial::default()).unwrap();
+        // 30 inHg less 29.921 26 inHg of air; 3 % of 30 inHg are 0.9 inHg.
+        assert!((inches(found.over.unwrap()) - 0.078_74).abs() < 1e-4);
+        assert!((inches(found.most.get()) - 0.821_26).abs() < 1e-4);
+        assert!((inches(found.absolute.get()) - 0.410_63).abs() < 1e-4);
+        assert_eq!(found.least.get(), Pressure::default());
+    }
+
+    #[test]
+    fn thirty_inches_at_1500_m_cannot_be() {
+        let refused = vacuum(30.0).absolute(at(1_500.0), Dial::default()).unwrap_err();
+        assert_eq!(
+            refused.to_string(),
+            "A vacuum of 30 inHg (101.6 kPa) cannot be where the air has 24.97 inHg (84.56 kPa)."
+        );
+        assert_eq!(
+            refused.help(),
+            "A gauge here shows at most 24.97 inHg (84.55 kPa), one as true as yours up to 25.87 inHg: \
+             read it again, check the altitude, or say that it is an absolute pressure."
+        );
+    }
+
+    #[test]
+    fn a_plain_reading_is_the_difference() {
+        let found = vacuum(28.0).absolute(at(0.0), Dial::default()).unwrap();
+        assert!((inches(found.absolute.get()) - 1.921_26).abs() < 1e-4);
+        assert!((inches(found.least.get()) - 1.021_26).abs() < 1e-4);
+        assert_eq!(found.over, None);
+    }
+
+    #[test]
+    fn an_absolute_pressure_is_no_vacuum_above_the_air() {
+        let absolute = AbsolutePressure::new(from_inches_of_mercury(29.0)).unwrap();
+        assert!(absolute.vacuum(at(0.0)).is_ok());
+        assert_eq!(absolute.vacuum(at(1_500.0)).unwrap_err().code(), "gauge-above-the-air");
+    }
+
+    #[rstest]
+    #[case(-1.0)]
+    #[case(f64::NAN)]
+    #[case(f64::INFINITY)]
+    fn what_is_no_reading_is_refused(#[case] inches: f64) {
+        let pressure = from_inches_of_mercury(inches);
+        assert_eq!(VacuumReading::new(pressure).unwrap_err().code(), "gauge-reading");
+        assert_eq!(AbsolutePressure::new(pressure).unwrap_err().code(), "gauge-reading");
+        let share = Ratio::from(0.03);
+        assert_eq!(Dial::new(pressure, share).unwrap_err().code(), "gauge-dial");
+        let span = from_inches_of_mercury(30.0);
+        assert_eq!(Dial::new(span, Ratio::from(-0.1)).unwrap_err().code(), "gauge-dial");
+    }
+
+    proptest! {
+        #[test]
+        fn there_and_back(m in -400.0..5_000.0f64, share in 0.0..0.999f64) {
+            let local = at(m);
+            let read = VacuumReading::new(local.get() * share).unwrap();
+            let found = read.absolute(local, Dial::default()).unwrap();
+            let back = found.absolute.vacuum(local).unwrap();
+            prop_assert!((back.get() - read.get()).value.abs() <= 1e-9);
+            prop_assert!(found.least <= found.absolute && found.absolute <= found.most);
+        }
+
+        #[test]
+        fn a_reading_is_refused_only_beyond_the_tolerance(m in -400.0..5_000.0f64, inches in 0.0..40.0f64) {
+            let (local, dial) = (at(m), Dial::default());
+            let beyond = vacuum(inches).get() - local.get() > dial.tolerance();
+            prop_assert_eq!(vacuum(inches).absolute(local, dial).is_err(), beyond);
+        }
+    }
+}

@@ -1,0 +1,197 @@
+//! Why a heating cannot be told, and what would do.
+
+use alloc::borrow::Cow;
+use alloc::format;
+
+use super::FARTHEST_REACH;
+use crate::fault::Diagnose;
+use crate::process::figures::seconds;
+use crate::quantity::{Mass, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
+use crate::show::{celsius, mass, percent};
+use uom::si::temperature_interval::kelvin;
+
+/// A heating that cannot be told.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum HeatError {
+    /// A quantity that is not above zero (of a vessel: below zero), not finite, or beyond belief.
+    #[error("{what} is {value:e} in SI units.")]
+    OutOfRange {
+        /// Which.
+        what: &'static str,
+        /// Its value in kg, s, J/(kg K) or J/K.
+        value: f64,
+    },
+    /// A temperature that no pot has.
+    #[error("{what} is {}.", celsius(.found))]
+    Temperature {
+        /// Which.
+        what: &'static str,
+        /// What was given.
+        found: ThermodynamicTemperature,
+    },
+    /// A heating that ends no hotter than it began.
+    #[error("A heating from {} to {} is none.", celsius(.start), celsius(.end))]
+    NotHotter {
+        /// At first.
+        start: ThermodynamicTemperature,
+        /// At last.
+        end: ThermodynamicTemperature,
+    },
+    /// No mass at all in a mix, or no load in the oven.
+    #[error("There is nothing to heat.")]
+    Nothing,
+    /// No timing to take the power from.
+    #[error("The oven has no timing.")]
+    NoTimings,
+    /// A setting of the oven outside 0 to 100 %.
+    #[error("The oven setting is {}.", percent(.found))]
+    Setting {
+        /// What was given.
+        found: Ratio,
+    },
+    /// Timings at different settings do not make one power.
+    #[error("The timings are at different oven settings: {} and {}.", percent(.first), percent(.other))]
+    MixedSettings {
+        /// Of the first timing.
+        first: Ratio,
+        /// Of the first that differs.
+        other: Ratio,
+    },
+    /// The amount lies too far outside the amounts that were timed or watched.
+    #[error(
+        "{} is too far from the amounts that were timed, {} to {}.",
+        mass(.wanted), mass(.least), mass(.most)
+    )]
+    OutOfReach {
+        /// What was asked for.
+        wanted: Mass,
+        /// The least that was timed.
+        least: Mass,
+        /// The most that was timed.
+        most: Mass,
+    },
+    /// A window that ends below its beginning, or an aim outside it.
+    #[error("The aim of {} is not inside the window of {} to {}.", celsius(.aim), celsius(.least), celsius(.most))]
+    Window {
+        /// Least temperature.
+        least: ThermodynamicTemperature,
+        /// The aim.
+        aim: ThermodynamicTemperature,
+        /// Most temperature.
+        most: ThermodynamicTemperature,
+    },
+    /// A precaution outside its range.
+    #[error("The precaution `{what}` is {value} in SI units.")]
+    Precaution {
+        /// Which.
+        what: &'static str,
+        /// What was given.
+        value: f64,
+    },
+    /// The aim is so near the top of the window that the thermometer alone may overshoot.
+    #[error(
+        "The aim is {:.1} K below the top of the window, and the thermometer is only true to {:.1} K.",
+        .room.get::<kelvin>(), .thermometer.get::<kelvin>()
+    )]
+    AimTooHigh {
+        /// From the aim to the top of the window.
+        room: TemperatureInterval,
+        /// How far the thermometer may be off.
+        thermometer: TemperatureInterval,
+        /// The highest aim that would leave room.
+        highest: ThermodynamicTemperature,
+    },
+    /// The pot is in the window already.
+    #[error("The pot has {} and is as hot as wanted.", celsius(.now))]
+    HotAlready {
+        /// Its temperature.
+        now: ThermodynamicTemperature,
+    },
+    /// No burst is short enough to be sure, or there are too many of them.
+    #[error("Bursts of at least {} do not reach the aim of {} safely.", seconds(.step), celsius(.aim))]
+    TooFine {
+        /// The shortest burst.
+        step: Time,
+        /// The aim.
+        aim: ThermodynamicTemperature,
+    },
+    /// What was watched is no cooling towards the room.
+    #[error(
+        "From {} to {} in a room of {} is no cooling.",
+        celsius(.from), celsius(.to), celsius(.room)
+    )]
+    NoCooling {
+        /// At first.
+        from: ThermodynamicTemperature,
+        /// At last.
+        to: ThermodynamicTemperature,
+        /// Of the room.
+        room: ThermodynamicTemperature,
+    },
+}
+
+impl Diagnose for HeatError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::OutOfRange { .. } => "heat-out-of-range",
+            Self::Temperature { .. } => "heat-temperature",
+            Self::NotHotter { .. } => "heat-not-hotter",
+            Self::Nothing => "heat-nothing",
+            Self::NoTimings => "heat-no-timings",
+            Self::Setting { .. } => "heat-setting",
+            Self::MixedSettings { .. } => "heat-mixed-settings",
+            Self::OutOfReach { .. } => "heat-out-of-reach",
+            Self::Window { .. } => "heat-window",
+            Self::Precaution { .. } => "heat-precaution",
+            Self::AimTooHigh { .. } => "heat-aim-too-high",
+            Self::HotAlready { .. } => "heat-hot-already",
+            Self::TooFine { .. } => "heat-too-fine",
+            Self::NoCooling { .. } => "heat-no-cooling",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::OutOfRange { .. } => "Give a number above zero; check the unit.".into(),
+            Self::Temperature { .. } => {
+                "Give a temperature from -73 °C to 427 °C; check whether it is °F or °C.".into()
+            }
+            Self::NotHotter { .. } => "Give an end temperature above the start.".into(),
+            Self::Nothing => "Give at least one mass above zero.".into(),
+            Self::NoTimings => {
+                "Time a pot: its mass, its temperature before and after, and the seconds.".into()
+            }
+            Self::Setting { .. } => {
+                "Give the setting as a share of full power, above 0 and up to 100 %.".into()
+            }
+            Self::MixedSettings { .. } => {
+                "Make one oven of each setting from the timings at that setting.".into()
+            }
+            Self::OutOfReach { least, most, .. } => format!(
+                "Take {} to {}, or time such an amount.",
+                mass(&(*least / FARTHEST_REACH)).at_least(),
+                mass(&(*most * FARTHEST_REACH)).at_most()
+            )
+            .into(),
+            Self::Window { .. } => {
+                "Give a window that ends above its beginning, and an aim inside it.".into()
+            }
+            Self::Precaution { .. } => "Give a number that is zero or more; steps, bursts and \
+                times above zero, margins below 10."
+                .into(),
+            Self::AimTooHigh { highest, .. } => {
+                format!("Aim below {}, or use a truer thermometer.", celsius(highest).at_most())
+                    .into()
+            }
+            Self::HotAlready { .. } => "It needs no burst: stir it and shoot.".into(),
+            Self::TooFine { .. } => "Aim lower, use a lower oven setting, a larger pot or a truer \
+                thermometer, or time more pots."
+                .into(),
+            Self::NoCooling { .. } => {
+                "Give a later temperature that is lower, and a room that is cooler than both."
+                    .into()
+            }
+        }
+    }
+}
