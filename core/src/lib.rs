@@ -29,6 +29,7 @@ pub mod batch;
 pub mod calibrate;
 pub mod density;
 pub mod fault;
+pub mod process;
 pub mod quantity;
 pub mod salt;
 pub mod shot;

@@ -6,3 +6,4 @@ mod densities;
 mod hardness;
 mod rows;
 mod salt;
+mod sink;

@@ -3,17 +3,17 @@
 use serde_json::Value;
 
 /// One published value.
-pub struct Row {
-    pub id: String,
-    pub inputs: Value,
-    pub expected: Value,
-    pub unit: String,
+pub(crate) struct Row {
+    pub(crate) id: String,
+    pub(crate) inputs: Value,
+    pub(crate) expected: Value,
+    pub(crate) unit: String,
     tolerance: String,
-    pub source: String,
+    pub(crate) source: String,
 }
 
 /// All rows of `data/<name>.csv`.
-pub fn read(name: &str) -> Vec<Row> {
+pub(crate) fn read(name: &str) -> Vec<Row> {
     let path = format!("{}/published/data/{name}.csv", env!("CARGO_MANIFEST_DIR"));
     let mut table = csv::Reader::from_path(&path).unwrap_or_else(|e| panic!("{path}: {e}"));
     let rows: Vec<Row> = table
@@ -38,19 +38,19 @@ pub fn read(name: &str) -> Vec<Row> {
 
 impl Row {
     /// The number at `key` of the inputs.
-    pub fn number(&self, key: &str) -> f64 {
+    pub(crate) fn number(&self, key: &str) -> f64 {
         self.inputs[key].as_f64().unwrap_or_else(|| panic!("{}: no number {key}", self.id))
     }
 
     /// Fails unless `got` lies within the row's tolerance of its expected number.
-    pub fn check(&self, got: f64) {
+    pub(crate) fn check(&self, got: f64) {
         let expected =
             self.expected.as_f64().unwrap_or_else(|| panic!("{}: no expected number", self.id));
         self.check_against(expected, got);
     }
 
     /// Fails unless `got` lies within the row's tolerance of `expected`, one number of several.
-    pub fn check_against(&self, expected: f64, got: f64) {
+    pub(crate) fn check_against(&self, expected: f64, got: f64) {
         let (kind, bound) = self.tolerance.split_once(':').unwrap_or((&self.tolerance, ""));
         let number =
             |text: &str| text.parse::<f64>().unwrap_or_else(|e| panic!("{}: {text}: {e}", self.id));

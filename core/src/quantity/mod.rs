@@ -2,6 +2,6 @@
 
 #[rustfmt::skip]
 pub use uom::si::f64::{
-    Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient,
+    Acceleration, Area, DynamicViscosity, Force, Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient,
     TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
 };
