@@ -27,6 +27,7 @@ extern crate std;
 
 pub mod batch;
 pub mod calibrate;
+pub mod color;
 pub mod density;
 pub mod fault;
 pub mod process;
@@ -38,6 +39,7 @@ pub mod water;
 
 mod check;
 mod monotone;
+mod nnls;
 mod show;
 
 pub use fault::{Diagnose, Fault, Faults};

@@ -2,6 +2,7 @@
 //!
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 
+mod color;
 mod densities;
 mod hardness;
 mod rows;
