@@ -30,6 +30,7 @@ pub mod batch;
 pub mod book;
 pub mod calibrate;
 pub mod caution;
+pub mod color;
 pub mod density;
 #[cfg(feature = "document")]
 pub mod document;
@@ -40,6 +41,7 @@ pub mod mix;
 pub mod parameter;
 pub mod plan;
 pub mod price;
+pub mod process;
 pub mod quantity;
 #[cfg(feature = "document")]
 pub mod request;
@@ -52,6 +54,7 @@ mod check;
 pub mod flake;
 mod monotone;
 pub mod process;
+mod nnls;
 mod show;
 mod words;
 

@@ -3,6 +3,7 @@
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 
 mod atmosphere;
+mod color;
 mod densities;
 mod hardness;
 mod heat;
@@ -11,3 +12,4 @@ mod planning;
 mod rows;
 mod salt;
 mod units;
+mod sink;

@@ -17,3 +17,7 @@ use crate::quantity::ThermodynamicTemperature;
 fn is_a_pots(temperature: ThermodynamicTemperature) -> bool {
     (200.0..=700.0).contains(&temperature.get::<kelvin>())
 }
+//! What happens to a mix and its pieces: heat, vacuum, water.
+pub mod drag;
+pub mod seawater;
+pub mod sink;

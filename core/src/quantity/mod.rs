@@ -46,4 +46,6 @@ pub use uom::si::f64::{
     Area, HeatCapacity, Length, Mass, MassDensity, MolarEnergy, Power, Pressure, Ratio,
     SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature,
     Time, Velocity, Volume,
+    Acceleration, Area, DynamicViscosity, Force, Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient,
+    TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
 };

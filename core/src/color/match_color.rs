@@ -1,0 +1,613 @@
+//! A starting formula for a wanted color, from colorants that the shop has let down.
+//!
+//! **Readings** are reflectances in bands: three from a photograph beside a white card
+//! ([`Srgb::linear`](crate::color::lab::Srgb::linear)), or as many as a spectrophotometer has. A band's XYZ is what
+//! it adds to the color of a perfect white; together they make the white.
+//!
+//! **Calibration.** The base scatters 1 and absorbs q₀ = K/S in each band. A colorant at the dose c (mass per mass of
+//! base) adds c k to the absorption and c s to the scattering, so q (1 + c s) = q₀ + c k. Its let-downs at two or
+//! more doses give k, s ≥ 0 by least squares.
+//!
+//! **Match.** With the target's q in each band, Σ c_i (k_i − q s_i) = q − q₀ is linear in the doses; they are the
+//! least squares with c ≥ 0 (Lawson and Hanson). Each band is weighted by dR/dq over the scattering, so that it
+//! counts by what is seen. Then whole drops: from the nearest, by more, fewer or swapped drops as long as ΔE₀₀
+//! falls, so that no single drop or swap of two brings it nearer.
+//!
+//! The answer is a **starting point**: the model leaves out pearl, flake, how thick the piece is and what lies behind
+//! it, the camera and the light. The eye and a test piece decide.
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+use crate::check::is_positive;
+use crate::color::ColorError;
+use crate::color::difference::ciede2000;
+use crate::color::kubelka_munk::{Medium, Surface, k_over_s, opaque};
+use crate::color::lab::{Lab, Xyz};
+use crate::nnls;
+use crate::quantity::Ratio;
+
+/// What stands beside every starting formula.
+pub const STARTING_POINT: &str =
+    "This formula is a starting point: pour a test piece, and let the eye decide.";
+
+/// The most drops of one colorant in a formula.
+const MOST_DROPS: u32 = 10_000;
+
+/// Drops in a step of the search, large ones first.
+const STEPS: [u32; 4] = [64, 16, 4, 1];
+
+/// A test piece of base with one colorant.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LetDown<'a> {
+    /// Mass of colorant per mass of base, above zero.
+    pub dose: Ratio,
+    /// Reflectance in each band, above 0 and at most 1.
+    pub reflectance: &'a [f64],
+}
+
+/// A base and its colorants, calibrated.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Colorants {
+    bands: Vec<Xyz>,
+    white: Xyz,
+    surface: Surface,
+    /// K/S of the base in each band; its scattering is 1.
+    base: Vec<f64>,
+    colorants: Vec<Colorant>,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+struct Colorant {
+    /// In each band, per unit of dose.
+    media: Vec<Medium>,
+    strongest: Ratio,
+    fit: f64,
+}
+
+/// A formula to begin with; [`STARTING_POINT`] says what it is worth.
+#[derive(Debug, Clone, PartialEq)]
+#[must_use]
+pub struct StartingFormula {
+    /// One for each colorant, in the order in which they were added; those that it leaves out have 0 drops.
+    pub doses: Vec<StartingDose>,
+    /// The color that the model expects of the whole drops.
+    pub expected: Lab,
+    /// Its ΔE₀₀ to the target.
+    pub difference: f64,
+    /// ΔE₀₀ to the target of the exact doses, before drops were made whole; the search among whole drops may
+    /// come nearer, since the exact doses are the least in reflectance.
+    pub exact_difference: f64,
+    /// The greatest ΔE₀₀ between a let-down of these colorants as read and as the model has it: the formula
+    /// is no surer than that.
+    pub fit: f64,
+}
+
+/// The dose of one colorant.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StartingDose {
+    /// Mass per mass of base, before drops were made whole.
+    pub exact: Ratio,
+    /// Whole drops.
+    pub drops: u32,
+    /// Mass per mass of base of those drops.
+    pub dose: Ratio,
+    /// Whether that is more than the strongest let-down, where the model is not calibrated.
+    pub beyond_let_downs: bool,
+}
+
+impl Colorants {
+    /// A base without colorants, that reads `base` in `bands` of the given XYZ.
+    ///
+    /// `surface` is what the surface does to a reading; [`Surface::NONE`] for a photograph.
+    ///
+    /// # Errors
+    /// [`ColorError::Bands`] unless there is at least one band and a reading for each; [`ColorError::Range`]
+    /// for a reading that is no reflectance, or bands that make no white.
+    pub fn new(bands: &[Xyz], surface: Surface, base: &[f64]) -> Result<Self, ColorError> {
+        let white = Xyz::of_bands(&vec![1.0; bands.len()], bands);
+        Lab::of(&white, &white)?;
+        if bands.is_empty() {
+            return Err(ColorError::Bands { found: base.len(), wanted: 1 });
+        }
+        let mut colorants =
+            Self { bands: bands.to_vec(), white, surface, base: Vec::new(), colorants: Vec::new() };
+        colorants.base = colorants.inside(base)?;
+        Ok(colorants)
+    }
+
+    /// Adds a colorant by its let-downs; the answer is the greatest ΔE₀₀ between one of them as read and as the
+    /// model has it.
+    ///
+    /// # Errors
+    /// [`ColorError::TooFewLetDowns`] without two doses above zero that differ; [`ColorError::Bands`];
+    /// [`ColorError::Range`].
+    pub fn add(&mut self, let_downs: &[LetDown<'_>]) -> Result<f64, ColorError> {
+        let strongest = strongest(let_downs)?;
+        let readings = let_downs
+            .iter()
+            .map(|let_down| Ok((let_down.dose.value, self.inside(let_down.reflectance)?)))
+            .collect::<Result<Vec<_>, ColorError>>()?;
+        let media = self
+            .base
+            .iter()
+            .enumerate()
+            .map(|(band, &base)| {
+                let points = readings.iter().filter_map(|(c, q)| Some((*c, *q.get(band)?)));
+                calibrated(base, points)
+            })
+            .collect::<Result<Vec<_>, _>>()?;
+        let mut fit: f64 = 0.0;
+        for let_down in let_downs {
+            let read = self.lab_of(let_down.reflectance)?;
+            let model = self.color([(let_down.dose.value, media.as_slice())])?;
+            fit = fit.max(ciede2000(&read, &model));
+        }
+        self.colorants.push(Colorant { media, strongest, fit });
+        Ok(fit)
+    }
+
+    /// The reading that the model expects of `doses`, one for each colorant, in each band.
+    ///
+    /// # Errors
+    /// [`ColorError::Doses`]; [`ColorError::Range`] unless the doses are zero or above.
+    pub fn reflectance(&self, doses: &[Ratio]) -> Result<Vec<f64>, ColorError> {
+        self.check_count(doses.len())?;
+        let doses = doses.iter().map(|dose| dose.value);
+        self.readings(doses.zip(self.media()))
+    }
+
+    /// The color that the model expects of `doses`, one for each colorant.
+    ///
+    /// # Errors
+    /// As [`Colorants::reflectance`].
+    pub fn lab(&self, doses: &[Ratio]) -> Result<Lab, ColorError> {
+        self.check_count(doses.len())?;
+        self.color(doses.iter().map(|dose| dose.value).zip(self.media()))
+    }
+
+    /// A formula to begin with for a piece that reads `target` in each band; `drops` says for each colorant what
+    /// one drop in this batch is, as mass per mass of base.
+    ///
+    /// # Errors
+    /// [`ColorError::NoColorants`]; [`ColorError::Doses`]; [`ColorError::Bands`]; [`ColorError::Range`];
+    /// [`ColorError::NoFormula`]. A target that the colorants cannot reach is no error: see
+    /// [`StartingFormula::difference`].
+    pub fn starting_formula(
+        &self,
+        target: &[f64],
+        drops: &[Ratio],
+    ) -> Result<StartingFormula, ColorError> {
+        if self.colorants.is_empty() {
+            return Err(ColorError::NoColorants);
+        }
+        self.check_count(drops.len())?;
+        if !drops.iter().all(|drop| is_positive(drop.value)) {
+            return Err(ColorError::Range { what: "a drop", range: "above zero" });
+        }
+        let wanted = self.lab_of(target)?;
+        let exact = self.exact(&self.inside(target)?)?;
+        let exact_color = self.color(exact.iter().copied().zip(self.media()))?;
+        let counts = self.whole_drops(&exact, drops, &wanted)?;
+        let doses: Vec<StartingDose> = self
+            .colorants
+            .iter()
+            .zip(exact.iter().zip(counts.iter().zip(drops)))
+            .map(|(colorant, (&exact, (&count, &drop)))| {
+                let dose = drop * f64::from(count);
+                let beyond_let_downs = dose > colorant.strongest;
+                StartingDose { exact: Ratio::from(exact), drops: count, dose, beyond_let_downs }
+            })
+            .collect();
+        let expected = self.color(doses.iter().map(|dose| dose.dose.value).zip(self.media()))?;
+        let used = self.colorants.iter().zip(&counts).filter(|(_, count)| **count > 0);
+        Ok(StartingFormula {
+            expected,
+            difference: ciede2000(&wanted, &expected),
+            exact_difference: ciede2000(&wanted, &exact_color),
+            fit: used.fold(0.0, |most, (colorant, _)| most.max(colorant.fit)),
+            doses,
+        })
+    }
+
+    /// Doses for the target's K/S in each band (equation: [module](self)).
+    fn exact(&self, target: &[f64]) -> Result<Vec<f64>, ColorError> {
+        // The weights hold the scattering, which the doses change: a few rounds settle them.
+        const ROUNDS: u32 = 8;
+        let mut scattering = vec![1.0; target.len()];
+        let mut doses = Vec::new();
+        for _ in 0..ROUNDS {
+            let weights: Vec<f64> =
+                target.iter().zip(&scattering).map(|(&q, s)| slope(q) / s).collect();
+            let columns: Vec<Vec<f64>> = self
+                .media()
+                .map(|media| {
+                    let terms = media.iter().zip(target).zip(&weights);
+                    terms.map(|((m, q), w)| w * (m.absorption - q * m.scattering)).collect()
+                })
+                .collect();
+            let sides: Vec<f64> = target
+                .iter()
+                .zip(&self.base)
+                .zip(&weights)
+                .map(|((q, base), w)| w * (q - base))
+                .collect();
+            doses =
+                nnls::solve(&columns, &sides).ok_or(ColorError::NoFormula { most: MOST_DROPS })?;
+            scattering = self
+                .mixture(doses.iter().copied().zip(self.media()))
+                .map(|m| m.scattering)
+                .collect();
+        }
+        Ok(doses)
+    }
+
+    /// Whole drops near `exact`, by steps that bring the color nearer to `wanted`.
+    fn whole_drops(
+        &self,
+        exact: &[f64],
+        drops: &[Ratio],
+        wanted: &Lab,
+    ) -> Result<Vec<u32>, ColorError> {
+        let mut counts = exact
+            .iter()
+            .zip(drops)
+            .map(|(dose, drop)| nearest_count(dose / drop.value))
+            .collect::<Result<Vec<_>, _>>()?;
+        let off = |counts: &[u32]| {
+            let doses = counts.iter().zip(drops).map(|(&n, drop)| f64::from(n) * drop.value);
+            Ok(ciede2000(wanted, &self.color(doses.zip(self.media()))?))
+        };
+        // Only colorants that the exact formula has: a drop of one more is not worth a bottle opened.
+        let used: Vec<usize> =
+            exact.iter().enumerate().filter(|(_, dose)| **dose > 0.0).map(|(j, _)| j).collect();
+        let mut least = off(&counts)?;
+        for by in STEPS {
+            // Each step lowers the difference; the bound only says when enough is enough.
+            for _ in 0..MOST_DROPS {
+                let mut best: Option<(Vec<u32>, f64)> = None;
+                for step in steps(&counts, &used, by) {
+                    let difference = off(&step)?;
+                    if difference < best.as_ref().map_or(least, |(_, best)| *best) {
+                        best = Some((step, difference));
+                    }
+                }
+                let Some((step, difference)) = best else { break };
+                (counts, least) = (step, difference);
+            }
+        }
+        Ok(counts)
+    }
+
+    fn media(&self) -> impl Iterator<Item = &[Medium]> {
+        self.colorants.iter().map(|colorant| colorant.media.as_slice())
+    }
+
+    /// Absorption and scattering in each band, per scattering of the base, of doses of media.
+    fn mixture<'a>(
+        &self,
+        parts: impl IntoIterator<Item = (f64, &'a [Medium])>,
+    ) -> impl Iterator<Item = Medium> {
+        let mut sum: Vec<Medium> =
+            self.base.iter().map(|&absorption| Medium { absorption, scattering: 1.0 }).collect();
+        for (dose, media) in parts {
+            for (sum, medium) in sum.iter_mut().zip(media) {
+                sum.absorption += dose * medium.absorption;
+                sum.scattering += dose * medium.scattering;
+            }
+        }
+        sum.into_iter()
+    }
+
+    /// What is read in each band of doses of media.
+    fn readings<'a>(
+        &self,
+        parts: impl IntoIterator<Item = (f64, &'a [Medium])>,
+    ) -> Result<Vec<f64>, ColorError> {
+        self.mixture(parts).map(|medium| Ok(self.surface.read_of(medium.reflectance()?))).collect()
+    }
+
+    fn color<'a>(
+        &self,
+        parts: impl IntoIterator<Item = (f64, &'a [Medium])>,
+    ) -> Result<Lab, ColorError> {
+        self.lab_of(&self.readings(parts)?)
+    }
+
+    /// The color of a reading.
+    fn lab_of(&self, reading: &[f64]) -> Result<Lab, ColorError> {
+        Lab::of(&Xyz::of_bands(reading, &self.bands), &self.white)
+    }
+
+    /// K/S in each band of a reading.
+    fn inside(&self, reading: &[f64]) -> Result<Vec<f64>, ColorError> {
+        if reading.len() != self.bands.len() {
+            return Err(ColorError::Bands { found: reading.len(), wanted: self.bands.len() });
+        }
+        reading.iter().map(|&read| k_over_s(self.surface.inside(read)?)).collect()
+    }
+
+    fn check_count(&self, found: usize) -> Result<(), ColorError> {
+        let wanted = self.colorants.len();
+        if found == wanted { Ok(()) } else { Err(ColorError::Doses { found, wanted }) }
+    }
+}
+
+/// The strongest dose of let-downs, of which at least two must differ.
+fn strongest(let_downs: &[LetDown<'_>]) -> Result<Ratio, ColorError> {
+    if !let_downs.iter().all(|let_down| is_positive(let_down.dose.value)) {
+        return Err(ColorError::TooFewLetDowns);
+    }
+    let doses = || let_downs.iter().map(|let_down| let_down.dose);
+    let strongest = doses().fold(Ratio::default(), Ratio::max);
+    if doses().any(|dose| dose < strongest) {
+        Ok(strongest)
+    } else {
+        Err(ColorError::TooFewLetDowns)
+    }
+}
+
+/// k and s of a colorant in one band, from (dose, K/S) points in a base of K/S `base` (equation: [module](self)).
+fn calibrated(base: f64, points: impl Iterator<Item = (f64, f64)>) -> Result<Medium, ColorError> {
+    let (mut absorption, mut scattering, mut sides) = (Vec::new(), Vec::new(), Vec::new());
+    for (dose, q) in points {
+        let weight = slope(q);
+        absorption.push(weight * dose);
+        scattering.push(-weight * dose * q);
+        sides.push(weight * (q - base));
+    }
+    let answers = nnls::solve(&[absorption, scattering], &sides);
+    match answers.as_deref() {
+        Some(&[absorption, scattering]) => Ok(Medium { absorption, scattering }),
+        _ => Err(ColorError::NoFormula { most: MOST_DROPS }),
+    }
+}
+
+/// −dR/dq = 2R²/(1 − R²), held finite for a white that absorbs nothing.
+fn slope(q: f64) -> f64 {
+    const LEAST: f64 = 0.01;
+    let square = opaque(q) * opaque(q);
+    2.0 * square / (1.0 - square + LEAST)
+}
+
+fn nearest_count(drops: f64) -> Result<u32, ColorError> {
+    let whole = libm::round(drops);
+    if (0.0..=f64::from(MOST_DROPS)).contains(&whole) {
+        // Whole and in range: nothing is cut off.
+        Ok(whole as u32)
+    } else {
+        Err(ColorError::NoFormula { most: MOST_DROPS })
+    }
+}
+
+/// Counts `by` drops away, or with `by` drops of a colorant swapped for as many of another.
+fn steps(counts: &[u32], used: &[usize], by: u32) -> impl Iterator<Item = Vec<u32>> {
+    let singles = used.iter().flat_map(|&j| [(Some(j), None), (None, Some(j))]);
+    let swaps = used.iter().flat_map(|&up| used.iter().map(move |&down| (Some(up), Some(down))));
+    singles.chain(swaps).filter_map(move |(up, down)| {
+        let mut counts = counts.to_vec();
+        if let Some(count) = up.and_then(|j| counts.get_mut(j)) {
+            *count = count.checked_add(by).filter(|&n| n <= MOST_DROPS)?;
+        }
+        if let Some(count) = down.and_then(|j| counts.get_mut(j)) {
+            *count = count.checked_sub(by)?;
+        }
+        Some(counts)
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+
+    use super::*;
+    use crate::color::lab::{SRGB_BANDS, Srgb};
+
+    /// Colorants as nature has them, for tests alone: K and S per unit of dose in three bands.
+    type Truth = [[(f64, f64); 3]; 3];
+
+    const BASE: [f64; 3] = [0.85, 0.84, 0.80];
+
+    /// Red, blue and white.
+    const PAINTS: Truth = [
+        [(2.0, 1.0), (80.0, 0.5), (60.0, 0.5)],
+        [(90.0, 0.2), (30.0, 1.0), (3.0, 2.0)],
+        [(0.1, 150.0), (0.1, 155.0), (0.2, 160.0)],
+    ];
+
+    fn doses(doses: &[f64]) -> Vec<Ratio> {
+        doses.iter().map(|&dose| Ratio::from(dose)).collect()
+    }
+
+    /// The mixture's reading, worked out apart from the code under test.
+    fn pour(paints: &[[(f64, f64); 3]], doses: &[f64]) -> Vec<f64> {
+        (0..3)
+            .map(|band| {
+                let (mut k, mut s) =
+                    ((1.0 - BASE[band]) * (1.0 - BASE[band]) / (2.0 * BASE[band]), 1.0);
+                for (paint, dose) in paints.iter().zip(doses) {
+                    k += dose * paint[band].0;
+                    s += dose * paint[band].1;
+                }
+                let q: f64 = k / s;
+                1.0 + q - libm::sqrt(q * q + 2.0 * q)
+            })
+            .collect()
+    }
+
+    /// Calibrated from two let-downs of each paint.
+    fn calibrated_on(paints: &[[(f64, f64); 3]]) -> Colorants {
+        let mut colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
+        for paint in paints {
+            let (weak, strong) = (pour(&[*paint], &[0.002]), pour(&[*paint], &[0.02]));
+            let fit = colorants
+                .add(&[
+                    LetDown { dose: Ratio::from(0.002), reflectance: &weak },
+                    LetDown { dose: Ratio::from(0.02), reflectance: &strong },
+                ])
+                .unwrap();
+            assert!(fit < 1e-6, "{fit}");
+        }
+        colorants
+    }
+
+    #[test]
+    fn a_known_mix_is_found_to_the_drop() {
+        // A drop is 0.044 g in 240 g of base.
+        let drop = 0.044 / 240.0;
+        let target = pour(&PAINTS, &[12.0 * drop, 5.0 * drop, 30.0 * drop]);
+        let found = calibrated_on(&PAINTS).starting_formula(&target, &doses(&[drop; 3])).unwrap();
+        let drops: Vec<u32> = found.doses.iter().map(|dose| dose.drops).collect();
+        assert_eq!(drops, [12, 5, 30]);
+        assert!(found.difference < 1e-6 && found.exact_difference < 1e-6);
+        assert!(found.doses.iter().all(|dose| !dose.beyond_let_downs));
+    }
+
+    #[test]
+    fn what_is_not_needed_is_left_out() {
+        let drop = 0.044 / 240.0;
+        let target = pour(&PAINTS, &[0.0, 20.0 * drop, 0.0]);
+        let found = calibrated_on(&PAINTS).starting_formula(&target, &doses(&[drop; 3])).unwrap();
+        let drops: Vec<u32> = found.doses.iter().map(|dose| dose.drops).collect();
+        assert_eq!(drops, [0, 20, 0]);
+    }
+
+    #[test]
+    fn a_color_out_of_reach_says_how_far_off() {
+        // No green from red, blue and white.
+        let green = Srgb::from_bytes(40, 200, 60).linear();
+        let found = calibrated_on(&PAINTS).starting_formula(&green, &doses(&[1e-4; 3])).unwrap();
+        assert!(found.exact_difference > 10.0, "{}", found.exact_difference);
+    }
+
+    #[test]
+    fn a_strong_color_is_said_to_be_beyond_the_let_downs() {
+        let target = pour(&PAINTS, &[0.05, 0.0, 0.0]);
+        let found = calibrated_on(&PAINTS).starting_formula(&target, &doses(&[1e-4; 3])).unwrap();
+        assert!(found.doses[0].beyond_let_downs);
+    }
+
+    #[test]
+    fn readings_with_a_surface_come_back() {
+        // Sixteen bands, read with the gloss: k₁ and k₂ as for PVC.
+        let surface = Surface::new(0.045, 0.6).unwrap();
+        let hump = |x: f64, at: f64, wide: f64| libm::exp(-(x - at) * (x - at) / (wide * wide));
+        let bands: Vec<Xyz> = (0..16)
+            .map(|i| {
+                let x = f64::from(i);
+                Xyz { x: hump(x, 10.0, 3.0), y: hump(x, 8.0, 3.0), z: hump(x, 3.0, 2.0) }
+            })
+            .collect();
+        let paint = |at: f64, s: f64| -> Vec<(f64, f64)> {
+            (0..16).map(|i| (120.0 * hump(f64::from(i), at, 4.0) + 0.5, s)).collect()
+        };
+        let paints = [paint(2.0, 3.0), paint(7.0, 1.0), paint(12.0, 2.0), paint(30.0, 90.0)];
+        let read = |doses: &[f64]| -> Vec<f64> {
+            (0..16)
+                .map(|band| {
+                    let (mut k, mut s) = (0.02, 1.0);
+                    for (paint, dose) in paints.iter().zip(doses) {
+                        k += dose * paint[band].0;
+                        s += dose * paint[band].1;
+                    }
+                    surface.read(crate::color::kubelka_munk::reflectance(k / s).unwrap()).unwrap()
+                })
+                .collect()
+        };
+        let mut colorants = Colorants::new(&bands, surface, &read(&[])).unwrap();
+        for j in 0..4 {
+            let at = |dose: f64| {
+                let mut doses = [0.0; 4];
+                doses[j] = dose;
+                read(&doses)
+            };
+            let (weak, middle, strong) = (at(0.001), at(0.005), at(0.03));
+            let fit = colorants
+                .add(&[
+                    LetDown { dose: Ratio::from(0.001), reflectance: &weak },
+                    LetDown { dose: Ratio::from(0.005), reflectance: &middle },
+                    LetDown { dose: Ratio::from(0.03), reflectance: &strong },
+                ])
+                .unwrap();
+            assert!(fit < 1e-6, "{fit}");
+        }
+        let mix = [0.004, 0.0, 0.011, 0.02];
+        let found = colorants.starting_formula(&read(&mix), &doses(&[1e-4; 4])).unwrap();
+        for (dose, want) in found.doses.iter().zip(mix) {
+            assert!((dose.exact.value - want).abs() < 1e-8, "{found:?}");
+        }
+        let drops: Vec<u32> = found.doses.iter().map(|dose| dose.drops).collect();
+        assert_eq!(drops, [40, 0, 110, 200]);
+    }
+
+    #[rstest]
+    #[case(&[0.5, 0.5], "color-wrong-bands")]
+    #[case(&[0.5, 0.0, 0.5], "color-number-out-of-range")]
+    #[case(&[0.5, 1.5, 0.5], "color-number-out-of-range")]
+    #[case(&[0.5, f64::NAN, 0.5], "color-number-out-of-range")]
+    fn refuses_no_reading(#[case] reading: &[f64], #[case] code: &str) {
+        use crate::fault::Diagnose;
+        let colorants = calibrated_on(&PAINTS);
+        let refused = colorants.starting_formula(reading, &doses(&[1e-4; 3]));
+        assert_eq!(refused.unwrap_err().code(), code);
+        let refused = Colorants::new(&SRGB_BANDS, Surface::NONE, reading);
+        assert_eq!(refused.unwrap_err().code(), code);
+    }
+
+    #[test]
+    fn refuses_what_it_cannot_calibrate() {
+        let mut colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
+        let reading = [0.3, 0.4, 0.5];
+        let at = |dose: f64| LetDown { dose: Ratio::from(dose), reflectance: &reading };
+        for let_downs in [&[][..], &[at(0.01)], &[at(0.01), at(0.01)], &[at(0.0), at(0.01)]] {
+            assert_eq!(colorants.add(let_downs), Err(ColorError::TooFewLetDowns));
+        }
+        let none = colorants.starting_formula(&reading, &[]);
+        assert_eq!(none, Err(ColorError::NoColorants));
+        let colorants = calibrated_on(&PAINTS);
+        let few = colorants.starting_formula(&reading, &doses(&[1e-4; 2]));
+        assert_eq!(few, Err(ColorError::Doses { found: 2, wanted: 3 }));
+        assert!(colorants.starting_formula(&reading, &doses(&[0.0; 3])).is_err());
+        assert_eq!(
+            colorants.starting_formula(&pour(&PAINTS, &[0.02, 0.0, 0.0]), &doses(&[1e-9; 3])),
+            Err(ColorError::NoFormula { most: MOST_DROPS })
+        );
+        assert!(Colorants::new(&[], Surface::NONE, &[]).is_err());
+    }
+
+    proptest! {
+        // Held out: colorants and mixes of which the calibration has seen the let-downs alone.
+        #[test]
+        fn known_mixes_come_back(
+            paints in prop::array::uniform3(prop::array::uniform3((0.5..90.0, 0.5..90.0))),
+            mix in prop::array::uniform3(0.0005..0.02),
+        ) {
+            let colorants = calibrated_on(&paints);
+            let found = colorants.starting_formula(&pour(&paints, &mix), &doses(&[1e-5; 3])).unwrap();
+            // The doses need not be the same where three colorants are nearly alike; the color is.
+            prop_assert!(found.exact_difference < 1e-4, "{}", found.exact_difference);
+            prop_assert!(found.difference < 0.2, "{}", found.difference);
+        }
+
+        #[test]
+        fn no_drop_more_or_less_is_nearer(
+            mix in prop::array::uniform3(0.0005..0.01), drop in 1e-4..1e-3,
+        ) {
+            let colorants = calibrated_on(&PAINTS);
+            let target = pour(&PAINTS, &mix);
+            let found = colorants.starting_formula(&target, &doses(&[drop; 3])).unwrap();
+            let wanted = colorants.lab_of(&target).unwrap();
+            for j in (0..3).filter(|&j| found.doses[j].exact.value > 0.0) {
+                for by in [-1.0, 1.0] {
+                    let mut other: Vec<f64> = found.doses.iter().map(|d| d.dose.value).collect();
+                    other[j] += by * drop;
+                    if other[j] >= 0.0 {
+                        let color = colorants.lab(&doses(&other)).unwrap();
+                        prop_assert!(ciede2000(&wanted, &color) >= found.difference - 1e-9);
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,218 @@
+//! Least squares without negative answers.
+//!
+//! Minimizes ‖Σ x_j a_j − b‖ over x ≥ 0 by the active-set method of C. L. Lawson and R. J. Hanson, *Solving Least
+//! Squares Problems* (1974), chapter 23; the inner problems by modified Gram–Schmidt. Ties go to the first column.
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+/// A column is taken for a sum of others when this much of it, or less, is left.
+const DEPENDENT: f64 = 1e-10;
+
+/// A gradient is taken for zero at this size, relative to the norms of its column and of b.
+const FLAT: f64 = 1e-13;
+
+/// The x ≥ 0 that brings Σ x_j `columns`_j nearest to `target`; `None` where rounding keeps it from settling.
+///
+/// All columns are as long as `target` and finite. Of columns that are sums of others, some stay at 0.
+pub(crate) fn solve(columns: &[Vec<f64>], target: &[f64]) -> Option<Vec<f64>> {
+    let mut x = vec![0.0; columns.len()];
+    let mut active = vec![false; columns.len()];
+    // Columns that could not enter at this x.
+    let mut barred = vec![false; columns.len()];
+    let rounds = columns.len().saturating_mul(10).saturating_add(10);
+    for _ in 0..rounds {
+        let Some(entering) = steepest(columns, target, &x, &active, &barred) else {
+            return Some(x);
+        };
+        set(&mut active, entering, true);
+        match descend(columns, target, &x, &mut active, entering) {
+            Some(next) => {
+                x = next;
+                barred.fill(false);
+            }
+            None => {
+                set(&mut active, entering, false);
+                set(&mut barred, entering, true);
+            }
+        }
+    }
+    None
+}
+
+/// The column outside the active set along which the misfit falls most, if it falls along any.
+fn steepest(
+    columns: &[Vec<f64>],
+    target: &[f64],
+    x: &[f64],
+    active: &[bool],
+    barred: &[bool],
+) -> Option<usize> {
+    let misfit = residual(columns, target, x);
+    let size = norm(target);
+    let mut best: Option<(usize, f64)> = None;
+    for (j, ((column, active), barred)) in columns.iter().zip(active).zip(barred).enumerate() {
+        let slope = dot(column, &misfit);
+        let falls = slope > FLAT * norm(column) * size;
+        if !active && !barred && falls && best.is_none_or(|(_, most)| slope > most) {
+            best = Some((j, slope));
+        }
+    }
+    best.map(|(j, _)| j)
+}
+
+/// From `x`, the least squares on the active set, columns leaving it as their answers reach zero; `None` where the
+/// entering column is a sum of active ones or would have to be negative.
+fn descend(
+    columns: &[Vec<f64>],
+    target: &[f64],
+    x: &[f64],
+    active: &mut [bool],
+    entering: usize,
+) -> Option<Vec<f64>> {
+    let mut x = x.to_vec();
+    let mut goal = unbounded(columns, target, active)?;
+    if goal.get(entering).is_none_or(|&z| z <= 0.0) {
+        return None;
+    }
+    // Each round takes at least one column out.
+    while let Some((leaving, step)) = first_to_vanish(&x, &goal, active) {
+        for (x, z) in x.iter_mut().zip(&goal) {
+            *x += step * (z - *x);
+        }
+        set(active, leaving, false);
+        for (x, active) in x.iter_mut().zip(active.iter()) {
+            if !active {
+                *x = 0.0;
+            }
+        }
+        goal = unbounded(columns, target, active)?;
+    }
+    Some(goal)
+}
+
+/// The active column whose answer first reaches zero on the way from `x` to `goal`, and where on the way.
+fn first_to_vanish(x: &[f64], goal: &[f64], active: &[bool]) -> Option<(usize, f64)> {
+    let mut first: Option<(usize, f64)> = None;
+    for (j, ((&x, &z), &active)) in x.iter().zip(goal).zip(active).enumerate() {
+        if active && z <= 0.0 {
+            let step = if x > 0.0 { x / (x - z) } else { 0.0 };
+            if first.is_none_or(|(_, least)| step < least) {
+                first = Some((j, step));
+            }
+        }
+    }
+    first
+}
+
+/// Least squares over the active columns, the others at zero; `None` where they are not independent.
+fn unbounded(columns: &[Vec<f64>], target: &[f64], active: &[bool]) -> Option<Vec<f64>> {
+    let chosen = || columns.iter().zip(active).filter(|(_, active)| **active).map(|(c, _)| c);
+    let mut basis: Vec<Vec<f64>> = Vec::new();
+    let mut triangle: Vec<(Vec<f64>, f64)> = Vec::new();
+    let mut sides: Vec<f64> = Vec::new();
+    let mut rest = target.to_vec();
+    for column in chosen() {
+        let mut direction = column.clone();
+        let above = basis.iter().map(|q| take_out(&mut direction, q)).collect();
+        let length = norm(&direction);
+        if length <= DEPENDENT * norm(column) {
+            return None;
+        }
+        direction.iter_mut().for_each(|x| *x /= length);
+        sides.push(take_out(&mut rest, &direction));
+        basis.push(direction);
+        triangle.push((above, length));
+    }
+    let mut answers = Vec::with_capacity(sides.len());
+    while let (Some((above, length)), Some(side)) = (triangle.pop(), sides.pop()) {
+        let answer = side / length;
+        sides.iter_mut().zip(&above).for_each(|(side, r)| *side -= r * answer);
+        answers.push(answer);
+    }
+    active.iter().map(|&active| if active { answers.pop() } else { Some(0.0) }).collect()
+}
+
+/// Takes the part along the unit vector `unit` out of `vector`, and says how much it was.
+fn take_out(vector: &mut [f64], unit: &[f64]) -> f64 {
+    let along = dot(vector, unit);
+    vector.iter_mut().zip(unit).for_each(|(x, u)| *x -= along * u);
+    along
+}
+
+fn residual(columns: &[Vec<f64>], target: &[f64], x: &[f64]) -> Vec<f64> {
+    let mut rest = target.to_vec();
+    for (column, x) in columns.iter().zip(x) {
+        rest.iter_mut().zip(column).for_each(|(r, a)| *r -= a * x);
+    }
+    rest
+}
+
+fn dot(a: &[f64], b: &[f64]) -> f64 {
+    a.iter().zip(b).fold(0.0, |sum, (a, b)| sum + a * b)
+}
+
+fn norm(a: &[f64]) -> f64 {
+    libm::sqrt(dot(a, a))
+}
+
+fn set(flags: &mut [bool], at: usize, to: bool) {
+    if let Some(flag) = flags.get_mut(at) {
+        *flag = to;
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+
+    use super::*;
+
+    // scipy.optimize.nnls, examples of its documentation.
+    #[rstest]
+    #[case([2.0, 1.0, 1.0], [1.5, 1.0])]
+    #[case([-1.0, -1.0, -1.0], [0.0, 0.0])]
+    fn known_answers(#[case] target: [f64; 3], #[case] expected: [f64; 2]) {
+        let x = solve(&[vec![1.0, 1.0, 0.0], vec![0.0, 0.0, 1.0]], &target).unwrap();
+        assert!((x[0] - expected[0]).abs() < 1e-14 && (x[1] - expected[1]).abs() < 1e-14, "{x:?}");
+    }
+
+    #[test]
+    fn a_column_twice_is_used_once() {
+        let column = vec![1.0, 2.0, 3.0];
+        let x = solve(&[column.clone(), column.clone()], &[2.0, 4.0, 6.0]).unwrap();
+        assert!((x[0] - 2.0).abs() < 1e-14 && x[1] == 0.0);
+    }
+
+    proptest! {
+        // Karush–Kuhn–Tucker: no slope at a positive answer, none downhill at a zero one.
+        #[test]
+        fn the_answer_is_the_least(
+            columns in prop::collection::vec(prop::collection::vec(-1.0..1.0, 6), 1..9),
+            target in prop::collection::vec(-1.0..1.0, 6),
+        ) {
+            let x = solve(&columns, &target).unwrap();
+            let misfit = residual(&columns, &target, &x);
+            for (column, &x) in columns.iter().zip(&x) {
+                let slope = dot(column, &misfit);
+                prop_assert!(x >= 0.0);
+                prop_assert!(slope < 1e-8, "{slope}");
+                prop_assert!(x == 0.0 || slope.abs() < 1e-8, "{slope}");
+            }
+        }
+
+        #[test]
+        fn known_mixes_come_back(
+            columns in prop::collection::vec(prop::collection::vec(0.0_f64..1.0, 8), 4),
+            wanted in prop::collection::vec(0.0..1.0, 4),
+        ) {
+            let nothing = vec![0.0; 8];
+            let minus: Vec<f64> = wanted.iter().map(|x: &f64| -x).collect();
+            let target = residual(&columns, &nothing, &minus);
+            let x = solve(&columns, &target).unwrap();
+            let miss = norm(&residual(&columns, &target, &x));
+            prop_assert!(miss < 1e-9, "{miss}");
+        }
+    }
+}
