@@ -35,6 +35,7 @@ pub mod density;
 #[cfg(feature = "document")]
 pub mod document;
 pub mod fault;
+pub mod flake;
 pub mod formula;
 pub mod material;
 pub mod mix;
@@ -51,9 +52,7 @@ pub mod softener;
 pub mod water;
 
 mod check;
-pub mod flake;
 mod monotone;
-pub mod process;
 mod nnls;
 mod show;
 mod words;

@@ -11,5 +11,5 @@ mod materials;
 mod planning;
 mod rows;
 mod salt;
-mod units;
 mod sink;
+mod units;

@@ -1,13 +1,20 @@
-//! What is done to a pot: vacuum, heat, and what the heat spends.
+//! What is done to a pot and its pieces: vacuum, heat and what it spends, the fall in water.
 
 pub mod atmosphere;
 pub mod budget;
 pub mod degas;
+pub mod drag;
 mod figures;
 pub mod gauge;
 pub mod heat;
 pub mod history;
+pub mod seawater;
+pub mod seawater;
+pub mod sink;
+pub mod sink;
 pub mod vapor;
+
+mod figures;
 
 use uom::si::thermodynamic_temperature::kelvin;
 
@@ -17,7 +24,3 @@ use crate::quantity::ThermodynamicTemperature;
 fn is_a_pots(temperature: ThermodynamicTemperature) -> bool {
     (200.0..=700.0).contains(&temperature.get::<kelvin>())
 }
-//! What happens to a mix and its pieces: heat, vacuum, water.
-pub mod drag;
-pub mod seawater;
-pub mod sink;

@@ -41,11 +41,8 @@ pub use unit::Unit;
 
 #[rustfmt::skip]
 pub use uom::si::f64::{
-    Energy, Length, Mass, MassDensity, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
-    Area, HeatCapacity, Length, Mass, MassDensity, MolarEnergy, Power, Pressure, Ratio,
-    SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature,
-    Time, Velocity, Volume,
-    Acceleration, Area, DynamicViscosity, Force, Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
+    Acceleration, Area, DynamicViscosity, Energy, Force, HeatCapacity, Length, Mass,
+    MassDensity, MolarEnergy, Power, Pressure, Ratio, SpecificHeatCapacity,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Velocity,
+    Volume,
 };
