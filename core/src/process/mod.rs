@@ -4,13 +4,10 @@ pub mod atmosphere;
 pub mod budget;
 pub mod degas;
 pub mod drag;
-mod figures;
 pub mod gauge;
 pub mod heat;
 pub mod history;
 pub mod seawater;
-pub mod seawater;
-pub mod sink;
 pub mod sink;
 pub mod vapor;
 
