@@ -23,7 +23,7 @@ pub struct ScoopedDensity(MassDensity);
 #[non_exhaustive]
 pub enum DensityError {
     /// Zero, negative, not finite or beyond belief.
-    #[error("a density must be a number above zero")]
+    #[error("A density must be a number above zero.")]
     NotPositive,
 }
 

@@ -39,10 +39,17 @@ impl Fault {
         Self {
             code: Cow::Borrowed(error.code()),
             path: path.into(),
-            message: error.to_string(),
+            message: as_sentence(&error.to_string()),
             help: error.help().into_owned(),
         }
     }
+}
+
+/// `text` with a capital first letter: some messages begin with what they are about.
+fn as_sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    let first = letters.next().into_iter().flat_map(char::to_uppercase);
+    first.chain(letters).collect()
 }
 
 impl fmt::Display for Fault {

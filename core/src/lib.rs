@@ -59,3 +59,8 @@ mod words;
 
 pub use fault::{Diagnose, Fault, Faults};
 pub use uom;
+
+/// The Rust examples of the README, kept compiling.
+#[cfg(all(doctest, feature = "document"))]
+#[doc = include_str!("../../README.md")]
+struct Readme;

@@ -160,13 +160,13 @@ pub struct Unsalted {
 #[non_exhaustive]
 pub enum SaltError {
     /// A mass, volume or density that is not above zero.
-    #[error("{what} must be a number above zero")]
+    #[error("{what} must be a number above zero.")]
     NotPositive {
         /// Which number.
         what: &'static str,
     },
     /// A number outside its range.
-    #[error("{what} must be {range}")]
+    #[error("{what} must be {range}.")]
     Range {
         /// Which number.
         what: &'static str,
@@ -175,7 +175,7 @@ pub enum SaltError {
     },
     /// A salt that weighs more in the spoon than its grains do.
     #[error(
-        "the salt's as-scooped density ({}) is above its true density ({})",
+        "The salt's as-scooped density ({}) is above its true density ({}).",
         show::density(.scooped), show::density(.solid)
     )]
     ScoopedAboveTrue {
@@ -185,19 +185,19 @@ pub enum SaltError {
         solid: MassDensity,
     },
     /// A piece weight or sink density without a cavity.
-    #[error("a {form} needs the volume of a cavity")]
+    #[error("A {form} needs the volume of a cavity.")]
     NoCavity {
         /// The form asked for.
         form: SaltForm,
     },
     /// Salt and its softener together are no denser than the mix.
-    #[error("salt with its softener does not raise the {form} of this mix")]
+    #[error("Salt with its softener does not raise the {form} of this mix.")]
     DoesNotRaise {
         /// The form asked for.
         form: SaltForm,
     },
     /// More than the limits allow, or less than what is there without salt.
-    #[error("a {} of {} is out of reach by adding salt", .asked.form(), .asked.figure())]
+    #[error("A {} of {} is out of reach by adding salt.", .asked.form(), .asked.figure())]
     OutOfReach {
         /// What was asked.
         asked: SaltLoading,

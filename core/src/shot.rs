@@ -84,19 +84,19 @@ pub struct ShotMass {
 #[non_exhaustive]
 pub enum ShotError {
     /// A volume or density that is not above zero.
-    #[error("{what} must be a number above zero")]
+    #[error("{what} must be a number above zero.")]
     NotPositive {
         /// Which number.
         what: &'static str,
     },
     /// A volume or mass that is negative or no number.
-    #[error("{what} must be zero or a number above")]
+    #[error("{what} must be zero or a number above.")]
     Negative {
         /// Which number.
         what: &'static str,
     },
     /// A share outside its range.
-    #[error("{what} must be {range}")]
+    #[error("{what} must be {range}.")]
     Share {
         /// Which number.
         what: &'static str,
@@ -104,10 +104,10 @@ pub enum ShotError {
         range: &'static str,
     },
     /// No cavity at all.
-    #[error("the mold has no cavity")]
+    #[error("The mold has no cavity.")]
     NoCavity,
     /// A mix that is denser hot than cold.
-    #[error("the mix is denser hot ({}) than cold ({})", show::density(.hot), show::density(.cold))]
+    #[error("The mix is denser hot ({}) than cold ({}).", show::density(.hot), show::density(.cold))]
     Swells {
         /// Density at shot temperature.
         hot: MassDensity,

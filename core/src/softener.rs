@@ -89,19 +89,19 @@ pub struct SaltedPoint {
 #[non_exhaustive]
 pub enum SoftenerError {
     /// One point or none.
-    #[error("{count} measured point(s): a curve needs at least two")]
+    #[error("{count} measured point(s): a curve needs at least two.")]
     TooFewPoints {
         /// How many there are.
         count: usize,
     },
     /// A ratio that no formula has.
-    #[error("measured point {point}: a ratio must be zero or a number above")]
+    #[error("Measured point {point}: a ratio must be zero or a number above.")]
     Ratio {
         /// Which point, counted from 1.
         point: usize,
     },
     /// A reading that no durometer shows.
-    #[error("measured point {point}: a durometer reads from 0 to 100, not {reading}")]
+    #[error("Measured point {point}: a durometer reads from 0 to 100, not {reading}.")]
     Reading {
         /// Which point, counted from 1.
         point: usize,
@@ -109,13 +109,13 @@ pub enum SoftenerError {
         reading: f64,
     },
     /// Ratios not in rising order, or one ratio twice.
-    #[error("measured point {point} does not lie above the one before it")]
+    #[error("Measured point {point} does not lie above the one before it.")]
     Order {
         /// Which point, counted from 1.
         point: usize,
     },
     /// Points on different scales.
-    #[error("measured point {point} is on {found}, those before it on {first}")]
+    #[error("Measured point {point} is on {found}, those before it on {first}.")]
     MixedScales {
         /// Which point, counted from 1.
         point: usize,
@@ -125,7 +125,7 @@ pub enum SoftenerError {
         found: Scale,
     },
     /// A hardness asked on a scale on which nothing was measured.
-    #[error("a hardness on {asked} was asked, but the points were measured on {measured}")]
+    #[error("A hardness on {asked} was asked, but the points were measured on {measured}.")]
     OtherScale {
         /// The scale of the question.
         asked: Scale,
@@ -133,7 +133,7 @@ pub enum SoftenerError {
         measured: Scale,
     },
     /// A ratio outside the points.
-    #[error("{} of base lies outside the measured points", show::percent(.asked))]
+    #[error("{} of base lies outside the measured points.", show::percent(.asked))]
     RatioOutside {
         /// The ratio asked for.
         asked: Ratio,
@@ -143,7 +143,7 @@ pub enum SoftenerError {
         most: Ratio,
     },
     /// A hardness outside the points.
-    #[error("{scale} {} lies outside the measured points", show::number(*.asked))]
+    #[error("{scale} {} lies outside the measured points.", show::number(*.asked))]
     HardnessOutside {
         /// The reading asked for.
         asked: f64,
@@ -156,7 +156,7 @@ pub enum SoftenerError {
     },
     /// Readings that fall and then rise (or stand still): one hardness then has several ratios.
     #[error(
-        "the readings turn at measured point {point}, so a hardness there has more than one ratio"
+        "The readings turn at measured point {point}, so a hardness there has more than one ratio."
     )]
     Turns {
         /// Which point, counted from 1.

@@ -39,13 +39,13 @@ const AIR_HPA: core::ops::RangeInclusive<f64> = 450.0..=1100.0;
 #[non_exhaustive]
 pub enum WaterError {
     /// Outside the range of the density equation.
-    #[error("water at {} is outside 0 to 40 °C, where its density is known", show::celsius(.0))]
+    #[error("Water at {} is outside 0 to 40 °C, where its density is known.", show::celsius(.0))]
     Temperature(ThermodynamicTemperature),
     /// No pressure of air on this planet's surface.
-    #[error("an air pressure of {} hPa is outside 450 to 1100 hPa", show::number(.0.get::<hectopascal>()))]
+    #[error("An air pressure of {} hPa is outside 450 to 1100 hPa.", show::number(.0.get::<hectopascal>()))]
     AirPressure(Pressure),
     /// A weight that no water has.
-    #[error("the weight of the water must be a number above zero, not {}", show::mass(.0))]
+    #[error("The weight of the water must be a number above zero, not {}.", show::mass(.0))]
     Weight(Mass),
 }
 

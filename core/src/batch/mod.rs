@@ -38,13 +38,13 @@ use crate::show;
 #[non_exhaustive]
 pub enum BatchError {
     /// A mass, volume, density or ratio that is not above zero.
-    #[error("{what} must be a number above zero")]
+    #[error("{what} must be a number above zero.")]
     NotPositive {
         /// Which number.
         what: &'static str,
     },
     /// A number outside its range.
-    #[error("{what} must be {range}")]
+    #[error("{what} must be {range}.")]
     Range {
         /// Which number.
         what: &'static str,
@@ -52,16 +52,16 @@ pub enum BatchError {
         range: &'static str,
     },
     /// Nothing to make.
-    #[error("no piece is wanted")]
+    #[error("No piece is wanted.")]
     NoPieces,
     /// Pieces wanted of a shape that the mold does not have.
-    #[error("{pieces} pieces are wanted of a shape for which the mold has no cavity")]
+    #[error("{pieces} pieces are wanted of a shape for which the mold has no cavity.")]
     NoCavity {
         /// How many are wanted.
         pieces: u32,
     },
     /// More pieces than are computed at once.
-    #[error("{pieces} pieces are more than {most}, the most that one batch is computed for")]
+    #[error("{pieces} pieces are more than {most}, the most that one batch is computed for.")]
     TooManyPieces {
         /// How many are wanted.
         pieces: u32,
@@ -69,13 +69,13 @@ pub enum BatchError {
         most: u32,
     },
     /// Rejects so frequent that no sensible number of shots gives the pieces.
-    #[error("so many rejects at that confidence would take more than {most} cast pieces")]
+    #[error("So many rejects at that confidence would take more than {most} cast pieces.")]
     TooManyCast {
         /// The limit.
         most: u32,
     },
     /// The injector cannot fill the mold once.
-    #[error("a shot of {} does not fit the injector", show::mass(.shot))]
+    #[error("A shot of {} does not fit the injector.", show::mass(.shot))]
     NothingFits {
         /// What a shot takes.
         shot: Mass,
@@ -83,7 +83,7 @@ pub enum BatchError {
         largest: Mass,
     },
     /// No mark of the cup is high enough.
-    #[error("{} of base is above the highest mark of the cup", show::volume(.needed))]
+    #[error("{} of base is above the highest mark of the cup.", show::volume(.needed))]
     AboveMarks {
         /// What is needed.
         needed: Volume,
@@ -91,7 +91,7 @@ pub enum BatchError {
         highest: Volume,
     },
     /// Smaller than the bench can make.
-    #[error("a pot of {} is too small: {}", show::mass(.asked), .least.limit)]
+    #[error("A pot of {} is too small: {}.", show::mass(.asked), .least.limit)]
     PotTooSmall {
         /// What was asked.
         asked: Mass,

@@ -20,7 +20,7 @@ pub mod match_color;
 #[non_exhaustive]
 pub enum ColorError {
     /// A number outside its range.
-    #[error("{what} must be {range}")]
+    #[error("{what} must be {range}.")]
     Range {
         /// Which number.
         what: &'static str,
@@ -28,7 +28,7 @@ pub enum ColorError {
         range: &'static str,
     },
     /// A color that sRGB cannot show.
-    #[error("this color is outside sRGB: its {channel} channel would be {}", show::number(*.value))]
+    #[error("This color is outside sRGB: its {channel} channel would be {}.", show::number(*.value))]
     OutsideSrgb {
         /// Which channel.
         channel: &'static str,
@@ -36,7 +36,7 @@ pub enum ColorError {
         value: f64,
     },
     /// A reading with too many or too few bands.
-    #[error("{found} bands where {wanted} are read")]
+    #[error("{found} bands where {wanted} are read.")]
     Bands {
         /// How many there are.
         found: usize,
@@ -44,13 +44,13 @@ pub enum ColorError {
         wanted: usize,
     },
     /// Readings of a film that no film gives.
-    #[error("no film gives these two readings over these backings")]
+    #[error("No film gives these two readings over these backings.")]
     NoFilm,
     /// A colorant that was let down once only.
-    #[error("a colorant needs let-downs at two or more doses, each above zero")]
+    #[error("A colorant needs let-downs at two or more doses, each above zero.")]
     TooFewLetDowns,
     /// Doses that are as many as the calibrated colorants are not.
-    #[error("{found} doses or drops for {wanted} colorants")]
+    #[error("{found} doses or drops for {wanted} colorants.")]
     Doses {
         /// How many there are.
         found: usize,
@@ -58,10 +58,10 @@ pub enum ColorError {
         wanted: usize,
     },
     /// No colorant to match with.
-    #[error("no colorant is calibrated")]
+    #[error("No colorant is calibrated.")]
     NoColorants,
     /// The search did not settle, or asks for more drops than can be counted.
-    #[error("no formula of up to {most} drops a colorant was found")]
+    #[error("No formula of up to {most} drops a colorant was found.")]
     NoFormula {
         /// The most drops of one colorant.
         most: u32,

@@ -8,6 +8,8 @@ pub mod book;
 pub mod orders;
 pub(crate) mod reader;
 pub(crate) mod resolve;
+#[cfg(feature = "schema")]
+pub mod schema;
 pub mod starter;
 pub mod text;
 pub mod written;

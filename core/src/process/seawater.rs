@@ -64,10 +64,10 @@ pub struct Water {
 #[non_exhaustive]
 pub enum SeawaterError {
     /// Outside the range of the equations.
-    #[error("water at {} is outside 0 to 40 °C", show::celsius(.0))]
+    #[error("Water at {} is outside 0 to 40 °C.", show::celsius(.0))]
     Temperature(ThermodynamicTemperature),
     /// Outside the range of the equations.
-    #[error("a salinity of {} g/kg is outside 0 to 42 g/kg", show::number(.0.get::<per_mille>()))]
+    #[error("A salinity of {} g/kg is outside 0 to 42 g/kg.", show::number(.0.get::<per_mille>()))]
     Salinity(Ratio),
 }
 

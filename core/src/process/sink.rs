@@ -142,25 +142,25 @@ pub struct Fall {
 #[non_exhaustive]
 pub enum SinkError {
     /// A number that is not above zero, or beyond belief.
-    #[error("{what} must be a number above zero")]
+    #[error("{what} must be a number above zero.")]
     NotPositive {
         /// Which number.
         what: &'static str,
     },
     /// A hook with less than no mass or volume.
-    #[error("{what} must be zero or a number above")]
+    #[error("{what} must be zero or a number above.")]
     Negative {
         /// Which number.
         what: &'static str,
     },
     /// A stick that is too short to fall sideways.
-    #[error("a stick of {} diameters is too short", show::number(.length_per_diameter.value))]
+    #[error("A stick of {} diameters is too short.", show::number(.length_per_diameter.value))]
     TooShort {
         /// Length per diameter.
         length_per_diameter: Ratio,
     },
     /// It does not sink.
-    #[error("the piece with its hook floats: the water lifts it by {}", show::mass(.lift))]
+    #[error("The piece with its hook floats: the water lifts it by {}.", show::mass(.lift))]
     Floats {
         /// Mass that is lacking for it to hang in the water.
         lift: Mass,
@@ -168,7 +168,7 @@ pub enum SinkError {
         needed: MassDensity,
     },
     /// The hook alone pulls it down faster than wanted.
-    #[error("with its hook the piece cannot fall as slowly as {} cm/s", show::number(.speed.get::<centimeter_per_second>()))]
+    #[error("With its hook the piece cannot fall as slowly as {} cm/s.", show::number(.speed.get::<centimeter_per_second>()))]
     HookTooHeavy {
         /// The speed asked for.
         speed: Velocity,
@@ -176,7 +176,7 @@ pub enum SinkError {
         excess: Mass,
     },
     /// Too slow or too fast for the drag curve.
-    #[error("this fall is outside the published drag (Re {least} to {most})")]
+    #[error("This fall is outside the published drag (Re {least} to {most}).")]
     OutsideDrag {
         /// Least Reynolds number of the curve.
         least: f64,
@@ -184,7 +184,7 @@ pub enum SinkError {
         most: f64,
     },
     /// A timed drop that is quicker than falling without any drag.
-    #[error("{} s is too short: without any drag it would take {} s", show::number(.timed.value), show::number(.least.value))]
+    #[error("{} s is too short: without any drag it would take {} s.", show::number(.timed.value), show::number(.least.value))]
     TooQuick {
         /// The time given.
         timed: Time,
@@ -603,7 +603,7 @@ mod tests {
         // 9.4248 mL · (0.998 207 − 0.95) g/mL = 0.4543 g.
         assert_eq!(
             error.to_string(),
-            "the piece with its hook floats: the water lifts it by 0.4543 g"
+            "The piece with its hook floats: the water lifts it by 0.4543 g."
         );
         assert!(error.help().contains("above 0.9983 g/mL"), "{}", error.help());
         // A hook of 1 g that displaces 0.13 mL sinks it.

@@ -1,0 +1,136 @@
+//! The table of error codes, `core/ERRORS.md`, against the codes in the source.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::Path;
+
+use regex::Regex;
+
+use crate::root;
+
+/// Where a code comes from, and what its message looks like.
+struct Origin {
+    file: String,
+    message: String,
+}
+
+/// Every code that the source of the core gives to a fault or a note.
+fn codes() -> BTreeMap<String, Origin> {
+    let mut files = Vec::new();
+    collect(&root().join("core/src"), &mut files);
+    let mut codes = BTreeMap::new();
+    for (file, source) in files {
+        let messages = variant_messages(&source);
+        let mut add = |code: &str, message: &str| {
+            codes.entry(code.to_owned()).or_insert_with(|| Origin {
+                file: file.clone(),
+                message: message.replace("\\\"", "\"").replace('|', "\\|"),
+            });
+        };
+        for body in code_functions(&source) {
+            let arm = Regex::new(r#"Self::([A-Z]\w*)(?:\s*\{[^}]*\}|\s*\([^)]*\))?(?:\s*\|[^=]*)?\s*=>\s*(?:\{\s*)?"([a-z0-9-]+)""#).unwrap();
+            let mut arms = arm.captures_iter(body).peekable();
+            if arms.peek().is_none() {
+                let sole = Regex::new(r#""([a-z0-9-]+)""#).unwrap();
+                for found in sole.captures_iter(body) {
+                    add(&found[1], messages.values().next().map_or("", String::as_str));
+                }
+            }
+            for found in arms {
+                add(&found[2], messages.get(&found[1]).map_or("", String::as_str));
+            }
+        }
+        let inline = Regex::new(
+            r#"(?s)code:\s*"([a-z0-9-]+)"\.(?:into|to_string)\(\).*?message:\s*(?:alloc::)?(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#,
+        );
+        for found in inline.unwrap().captures_iter(&source) {
+            add(&found[1], &found[2]);
+        }
+        let called = Regex::new(
+            r#"(?s)\.fault\(\s*"([a-z0-9-]+)",.*?(?:format!\(\s*|,\s*)"((?:[^"\\]|\\.)* (?:[^"\\]|\\.)*)""#,
+        );
+        for found in called.unwrap().captures_iter(&source) {
+            add(&found[1], &found[2]);
+        }
+        let noted = Regex::new(
+            r#"(?s)Assumption::\w+\(_\) => \(\s*"([a-z-]+)",\s*format!\(\s*"((?:[^"\\]|\\.)*)""#,
+        );
+        for found in noted.unwrap().captures_iter(&source) {
+            add(&found[1], &found[2]);
+        }
+    }
+    codes
+}
+
+fn collect(folder: &Path, files: &mut Vec<(String, String)>) {
+    let mut entries: Vec<_> =
+        fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    entries.sort();
+    for path in entries {
+        if path.is_dir() {
+            collect(&path, files);
+        } else if path.extension().is_some_and(|extension| extension == "rs") {
+            let source = fs::read_to_string(&path).unwrap();
+            let source = source.split("#[cfg(test)]\nmod tests").next().unwrap().to_owned();
+            let name = path.strip_prefix(root().join("core/src")).unwrap().display().to_string();
+            files.push((name, source));
+        }
+    }
+}
+
+/// The message of each variant of the file's error enums.
+fn variant_messages(source: &str) -> BTreeMap<String, String> {
+    let variant =
+        Regex::new(r#"(?s)#\[error\(\s*"((?:[^"\\]|\\.)*)".*?\)\]\s*([A-Z]\w*)"#).unwrap();
+    variant.captures_iter(source).map(|found| (found[2].to_owned(), found[1].to_owned())).collect()
+}
+
+/// The bodies of `fn code`.
+fn code_functions(source: &str) -> Vec<&str> {
+    source
+        .match_indices("fn code(&self) -> &'static str {")
+        .map(|(start, _)| {
+            let body = &source[start..];
+            &body[..body.find("\n    }").unwrap_or(body.len())]
+        })
+        .collect()
+}
+
+#[test]
+fn the_table_of_error_codes_is_fresh() {
+    let mut table = String::from(
+        "# Codes of faults and notes\n\n\
+         A fault has a code, a path (JSON Pointer), a message and a help. Codes are stable: programs may rely on them.\n\
+         In the messages, braces stand for what was found.\n\n\
+         | code | message | from |\n| --- | --- | --- |\n",
+    );
+    let codes = codes();
+    for (code, origin) in &codes {
+        table.push_str(&format!("| `{code}` | {} | `{}` |\n", origin.message, origin.file));
+    }
+    assert!(codes.len() > 150, "only {} codes were found", codes.len());
+    let silent: Vec<&String> = codes
+        .iter()
+        .filter(|(_, origin)| origin.message.is_empty())
+        .map(|(code, _)| code)
+        .collect();
+    assert!(silent.is_empty(), "no message was found for {silent:?}");
+    crate::fresh("core/ERRORS.md", &table);
+}
+
+/// The extraction finds what is known to be there, in each of the ways to write a code.
+#[test]
+fn every_way_to_write_a_code_is_found() {
+    let codes = codes();
+    for known in [
+        "mix-draw-too-large",
+        "cover-lengths",
+        "duplicate-key",
+        "unknown-calculation",
+        "layer-shares",
+        "no-expansion",
+        "pot-raised",
+    ] {
+        assert!(codes.contains_key(known), "{known}");
+    }
+}
