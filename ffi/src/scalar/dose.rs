@@ -1,0 +1,53 @@
+//! Doses: volumes and drops as masses.
+
+use std::mem::MaybeUninit;
+
+use pourwright::density::TrueDensity;
+
+use crate::error::{Error, Failure, Refused};
+use crate::guard::guard;
+use crate::memory::{finite, given};
+use crate::number::{grams, grams_per_milliliter, in_grams, in_milliliters, milliliters};
+use crate::scalar::not_negative;
+
+/// Mass of a volume: m = ρV.
+///
+/// `density_g_per_ml` is how the measure is filled: a liquid's density, a powder's *as scooped*. For what a solid
+/// displaces in a mix it is its true density.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_mass_of_volume(
+    volume_ml: f64,
+    density_g_per_ml: f64,
+    mass_g: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut mass_g = mass_g;
+    guard(error, &mut || {
+        let mass_g = given("mass_g", mass_g.as_deref_mut())?;
+        let volume = milliliters(not_negative("volume_ml", volume_ml)?);
+        mass_g.write(in_grams(density(density_g_per_ml)?.mass_of(volume)));
+        Ok(())
+    })
+}
+
+/// Volume of a mass: V = m/ρ, with the densities of `pour_mass_of_volume`.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_volume_of_mass(
+    mass_g: f64,
+    density_g_per_ml: f64,
+    volume_ml: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut volume_ml = volume_ml;
+    guard(error, &mut || {
+        let volume_ml = given("volume_ml", volume_ml.as_deref_mut())?;
+        let mass = grams(not_negative("mass_g", mass_g)?);
+        volume_ml.write(in_milliliters(density(density_g_per_ml)?.volume_of(mass)));
+        Ok(())
+    })
+}
+
+fn density(density_g_per_ml: f64) -> Result<TrueDensity, Failure> {
+    let density = finite("density_g_per_ml", density_g_per_ml)?;
+    TrueDensity::new(grams_per_milliliter(density)).in_parameter("density_g_per_ml")
+}
