@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::day::{Batch, Day, DayRecipe, Pooled, pool};
+use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Pooled, pool};
 use super::pot::{DrawDraft, PotDraft, PotError, Shots, StageDraft, Workshop, letter, shots};
 use super::{Note, Plan, PlannedLine, Pot, text};
 use crate::book::Book;
@@ -35,6 +35,7 @@ impl Plan {
         let workshop = Workshop { book, recipes: &recipes, batches: &batches, shots: &shots };
         let (pots, mut assumptions) = workshop.pots()?;
         assumptions.extend(assumed(&recipes, &book.materials));
+        assumptions.extend(feed_not_known(&batches, book));
         let lines = day
             .lines
             .iter()
@@ -260,13 +261,28 @@ impl PotDraft {
 fn assumed(recipes: &[DayRecipe], materials: &Materials) -> Vec<Note> {
     let mut all: Vec<Assumption> =
         recipes.iter().flat_map(|recipe| recipe.assumptions.iter().copied()).collect();
-    for recipe in recipes.iter().filter(|recipe| recipe.window.is_none()) {
-        all.extend(recipe.recipe.base().iter().map(|part| Assumption::NoShotWindow(part.material)));
-    }
     all.sort_unstable();
     all.dedup();
     let kinds = all.chunk_by(|a, b| core::mem::discriminant(a) == core::mem::discriminant(b));
     kinds.filter_map(|kind| assumption_note(kind, materials)).collect()
+}
+
+/// The molds whose feed share the book does not state.
+fn feed_not_known(batches: &[Batch], book: &Book) -> Option<Note> {
+    let mut molds: Vec<usize> = batches.iter().map(|batch| batch.mold).collect();
+    molds.sort_unstable();
+    molds.dedup();
+    let molds = molds.into_iter().filter_map(|mold| book.molds.get(mold));
+    let names: Vec<&str> =
+        molds.filter(|mold| mold.feed.is_none()).map(|mold| mold.name.as_str()).collect();
+    let share = text::percent(FEED_NOT_KNOWN.into()).text;
+    (!names.is_empty()).then(|| Note {
+        code: "feed-not-known".to_string(),
+        message: format!(
+            "Feed share not known of {}: pieces are shown fed {share} of their contraction; the range holds either way. Weigh some to learn it.",
+            names.join(", ")
+        ),
+    })
 }
 
 fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<Note> {

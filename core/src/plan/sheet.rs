@@ -218,7 +218,13 @@ impl Page {
         let loads = match (draw.loads, draw.shots_per_load) {
             (1, _) => "one load".to_string(),
             (loads, 1) => format!("{loads} loads, one shot each"),
-            (loads, shots) => format!("{loads} loads of {shots} shots"),
+            (loads, shots) if draw.shots.is_multiple_of(shots) => {
+                format!("{loads} loads of {shots} shots")
+            }
+            (loads, shots) => {
+                let last = draw.shots.checked_rem(shots).unwrap_or(0);
+                format!("{loads} loads of {shots} shots, the last of {last}")
+            }
         };
         let with = match draw.together_with.as_slice() {
             [] => String::new(),
@@ -229,8 +235,10 @@ impl Page {
             ),
         };
         self.step(&format!(
-            "Shoot {}: {} shots of {} in {loads}{with}.",
-            draw.mold, draw.shots, draw.per_shot.text
+            "Shoot {}: {} of {} in {loads}{with}.",
+            draw.mold,
+            counted(draw.shots, "shot"),
+            draw.per_shot.text
         ));
         self.caution(Caution::Water);
         for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
@@ -244,7 +252,8 @@ impl Page {
             }
         }
         if draw.spare_shots > 0 {
-            self.detail(&format!("The rest is enough for {} more shots.", draw.spare_shots));
+            let more = counted(draw.spare_shots, "more shot");
+            self.detail(&format!("The rest is enough for {more}."));
         }
     }
 
@@ -268,6 +277,11 @@ impl Page {
             self.wrapped("  ! ", caution.sentence());
         }
     }
+}
+
+/// `1 shot`, `7 shots`.
+fn counted(count: u32, what: &str) -> String {
+    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
 /// `text` in at most `width` columns.

@@ -32,7 +32,7 @@ pub(super) fn list(
     let mut list = Vec::new();
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
-        let mut choice = choose(material, addition.wanted, book);
+        let mut choice = choose(addition.material, material, addition.wanted, book);
         if let Some((base, cup, mark)) = base_mark
             && base == addition.material
         {
@@ -44,12 +44,20 @@ pub(super) fn list(
     Ok(list)
 }
 
-fn choose(material: &Material, wanted: Mass, book: &Book) -> Result<Choice, WeighError> {
+fn choose(
+    id: MaterialId,
+    material: &Material,
+    wanted: Mass,
+    book: &Book,
+) -> Result<Choice, WeighError> {
     let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
     let purpose = "measuring it at the bench";
+    // A drop that nobody weighed may be a third off. It is true all the same where the formula
+    // counts drops itself, for then as many drops as it says are right, whatever they weigh.
+    let counted = material.drop_is_calibrated() || book.is_dropped(id);
     let manner = Manner {
         by_volume: material.by_volume(purpose).ok().map(crate::material::ByVolume::density),
-        drop: material.drop_mass(purpose).ok(),
+        drop: if counted { material.drop_mass(purpose).ok() } else { None },
     };
     book.tools
         .measure(wanted, &manner, Ratio::from(tolerance))
