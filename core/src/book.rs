@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use crate::formula::{Formula, Overlap};
 use crate::mix::{MaterialId, Materials};
 use crate::plan::measures::Bench;
-use crate::quantity::{Length, Mass, System, Volume};
+use crate::quantity::{Dimension, Length, Mass, System, Volume};
 use crate::words::words;
 
 /// A shop's book. Its lists are sorted by name, so that the same book gives the same plan
@@ -172,6 +172,13 @@ impl Book {
     #[must_use]
     pub fn find_mold(&self, name: &str) -> Option<usize> {
         self.molds.binary_search_by(|mold| mold.name.as_str().cmp(name)).ok()
+    }
+
+    /// Whether a formula doses `material` in drops.
+    #[must_use]
+    pub fn is_dropped(&self, material: MaterialId) -> bool {
+        let mut doses = self.formulas.iter().flat_map(|formula| &formula.doses);
+        doses.any(|dose| dose.material == material && dose.amount.dimension() == Dimension::COUNT)
     }
 
     /// Index of the product named `name`.

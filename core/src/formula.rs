@@ -106,21 +106,22 @@ impl Recipe {
         for (place, formula) in formulas.iter().enumerate() {
             for dose in &formula.doses {
                 let share = Share::of(dose, formula, &base, materials, system)?;
-                let earlier = shares
-                    .iter()
-                    .position(|(other, material, _)| *material == dose.material && *other != place);
+                let of_another = |other: usize, material: MaterialId| {
+                    material == dose.material && other != place
+                };
+                let earlier =
+                    shares.iter().find(|(other, material, _)| of_another(*other, *material));
                 match (earlier, overlap) {
-                    (Some(earlier), Overlap::Refuse) => {
-                        let first =
-                            shares.get(earlier).and_then(|(place, ..)| formulas.get(*place));
+                    (Some((earlier, ..)), Overlap::Refuse) => {
+                        let first = formulas.get(*earlier);
                         return Err(FormulaError::DosedTwice {
                             material: materials.get(dose.material)?.name.clone(),
                             first: first.map(|formula| formula.name.clone()).unwrap_or_default(),
                             second: formula.name.clone(),
                         });
                     }
-                    (Some(earlier), Overlap::Last) => {
-                        shares.remove(earlier);
+                    (Some(_), Overlap::Last) => {
+                        shares.retain(|(other, material, _)| !of_another(*other, *material));
                     }
                     _ => {}
                 }
@@ -239,12 +240,11 @@ impl Base {
         }
         let parts = match (chosen, default_base) {
             (Some((_, parts)), _) => parts,
-            (None, Some(base)) => Vec::from([(base, BigRational::one())]),
-            (None, None) => {
-                let names: Vec<&str> =
-                    formulas.iter().map(|formula| formula.name.as_str()).collect();
-                return Err(FormulaError::NoBase(names.join(" + ")));
+            (None, Some(base)) => {
+                check_base(&names(formulas), base, materials)?;
+                Vec::from([(base, BigRational::one())])
             }
+            (None, None) => return Err(FormulaError::NoBase(names(formulas))),
         };
         let volume_per_mass = volume_per_mass(&parts, materials)?;
         let parts =
@@ -257,6 +257,12 @@ impl Base {
     }
 }
 
+/// Formulas as one text: `dusk + plain`.
+fn names(formulas: &[&Formula]) -> String {
+    let names: Vec<&str> = formulas.iter().map(|formula| formula.name.as_str()).collect();
+    names.join(" + ")
+}
+
 /// The exact mass shares of a formula's base, by material.
 fn blend(
     formula: &Formula,
@@ -264,12 +270,12 @@ fn blend(
     system: System,
 ) -> Result<Vec<(MaterialId, BigRational)>, FormulaError> {
     if let [only] = formula.base.as_slice() {
-        check_base(formula, only.material, materials)?;
+        check_base(&formula.name, only.material, materials)?;
         return Ok(Vec::from([(only.material, BigRational::one())]));
     }
     let mut parts = Vec::new();
     for part in &formula.base {
-        check_base(formula, part.material, materials)?;
+        check_base(&formula.name, part.material, materials)?;
         let mass = exact_mass(part, formula, materials, system)?;
         if !mass.is_positive() {
             return Err(FormulaError::EmptyBase(formula.name.clone()));
@@ -284,7 +290,7 @@ fn blend(
 }
 
 fn check_base(
-    formula: &Formula,
+    formula: &str,
     material: MaterialId,
     materials: &Materials,
 ) -> Result<(), FormulaError> {
@@ -293,7 +299,7 @@ fn check_base(
         Ok(())
     } else {
         Err(FormulaError::BaseIsNoPlastisol {
-            formula: formula.name.clone(),
+            formula: formula.to_string(),
             material: material.name.clone(),
             kind: material.kind,
         })

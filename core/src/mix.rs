@@ -143,15 +143,21 @@ impl Mix {
     /// Adds `mass` of `material`.
     ///
     /// # Errors
-    /// The mass is negative or not finite: nothing can be taken out of a mix again.
+    /// The mass is negative or not finite, or would not be with what is there: nothing can be
+    /// taken out of a mix again.
     pub fn add(&mut self, material: MaterialId, mass: Mass) -> Result<(), MixError> {
+        let bad = || MixError::BadMass(mass.si() * 1000.0);
         if !mass.si().is_finite() || mass.si() < 0.0 {
-            return Err(MixError::BadMass(mass.si() * 1000.0));
+            return Err(bad());
         }
         match self.portions.binary_search_by_key(&material, |portion| portion.material) {
             Ok(found) => {
                 if let Some(portion) = self.portions.get_mut(found) {
-                    portion.mass += mass;
+                    let sum = portion.mass + mass;
+                    if !sum.si().is_finite() {
+                        return Err(bad());
+                    }
+                    portion.mass = sum;
                 }
             }
             Err(place) => self.portions.insert(place, Portion { material, mass }),
@@ -162,9 +168,12 @@ impl Mix {
     /// Pours `other` into this one.
     ///
     /// # Errors
-    /// A sum of masses is not finite.
+    /// A sum of masses is not finite; this mix is then as it was.
     pub fn merge(&mut self, other: &Self) -> Result<(), MixError> {
-        other.portions.iter().try_for_each(|portion| self.add(portion.material, portion.mass))
+        let mut merged = self.clone();
+        other.portions.iter().try_for_each(|portion| merged.add(portion.material, portion.mass))?;
+        *self = merged;
+        Ok(())
     }
 
     /// Takes `mass` of the well-stirred mix out and gives it back as a mix of its own.
@@ -195,16 +204,19 @@ impl Mix {
     /// This mix `factor` times.
     ///
     /// # Errors
-    /// The factor is negative or not finite.
+    /// The factor is negative or not finite, or a mass would no longer be finite.
     pub fn scaled(&self, factor: f64) -> Result<Self, MixError> {
-        if !factor.is_finite() || factor < 0.0 {
-            return Err(MixError::BadFactor(factor));
-        }
-        let portions = self
+        let portions: Vec<Portion> = self
             .portions
             .iter()
-            .map(|portion| Portion { material: portion.material, mass: portion.mass * factor });
-        Ok(Self { portions: portions.collect() })
+            .map(|portion| Portion { material: portion.material, mass: portion.mass * factor })
+            .collect();
+        let finite = portions.iter().all(|portion| portion.mass.si().is_finite());
+        if finite && factor.is_finite() && factor >= 0.0 {
+            Ok(Self { portions })
+        } else {
+            Err(MixError::BadFactor(factor))
+        }
     }
 
     /// Σm.
@@ -268,7 +280,7 @@ impl Mix {
     /// Volume at `temperature`: V = Σ (m/ρ)(1 + α(T − 20 °C)).
     ///
     /// # Errors
-    /// A density is missing.
+    /// A density is missing, or the temperature is so far off that nothing would be left of a volume.
     pub fn volume_at(
         &self,
         materials: &Materials,
@@ -280,6 +292,9 @@ impl Mix {
             let material = materials.get(portion.material)?;
             let density = density_of(material, phase)?;
             let growth = 1.0 + (material.expansion_or_none() * rise).si();
+            if !(growth > 0.0 && growth.is_finite()) {
+                return Err(MixError::BadTemperature(temperature.si() - 273.15));
+            }
             Ok(sum + portion.mass / density * growth)
         })
     }
@@ -374,6 +389,9 @@ pub enum MixError {
     /// A negative or endless factor.
     #[error("A mix cannot be made {0} times.")]
     BadFactor(f64),
+    /// A temperature beyond what the materials' expansion covers.
+    #[error("A mix has no volume at {0} °C.")]
+    BadTemperature(f64),
     /// No such share of air.
     #[error("A share of air of {0} is not possible.")]
     BadVoids(f64),
@@ -397,6 +415,7 @@ impl Diagnose for MixError {
             Self::BadMass(_) => "mix-bad-mass",
             Self::DrawTooLarge { .. } => "mix-draw-too-large",
             Self::BadFactor(_) => "mix-bad-factor",
+            Self::BadTemperature(_) => "mix-bad-temperature",
             Self::BadVoids(_) => "mix-bad-voids",
             Self::Empty => "mix-empty",
             Self::NoBase => "mix-no-base",
@@ -412,6 +431,9 @@ impl Diagnose for MixError {
             }
             Self::DrawTooLarge { held_g, .. } => format!("Draw at most {held_g} g.").into(),
             Self::BadFactor(_) => "Use a factor of 0 or more.".into(),
+            Self::BadTemperature(_) => {
+                "Check the temperature (338 °F is 170 °C) and the materials' expansion (some 7e-4 1/K).".into()
+            }
             Self::BadVoids(_) => "State it between 0 and below 1, such as 0.02 for 2 %.".into(),
             Self::Empty | Self::NoBase => "Add the plastisol first.".into(),
             Self::UnknownMaterial(_) => "Use a place that the same table of materials gave.".into(),

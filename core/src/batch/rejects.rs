@@ -4,6 +4,9 @@ use super::{BatchError, within};
 use crate::check::is_share_below_one;
 use crate::quantity::Ratio;
 
+/// The greatest confidence that is reckoned with.
+pub const MOST_CONFIDENCE: f64 = 1.0 - 1e-9;
+
 /// Rejects to reckon with.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rejects {
@@ -17,7 +20,7 @@ impl Rejects {
     pub(super) fn check(&self) -> Result<(), BatchError> {
         within(is_share_below_one(self.rate.value), "the reject rate", "from 0 to below 1")?;
         let confidence = self.confidence.value;
-        let sound = confidence > 0.0 && confidence <= 1.0 - 1e-9;
+        let sound = confidence > 0.0 && confidence <= MOST_CONFIDENCE;
         within(sound, "the confidence", "above 0 and at most 0.999999999")
     }
 }

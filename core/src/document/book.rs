@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use super::reader::{Name, Node, Read, entry};
+use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
 use crate::fault::Fault;
@@ -97,7 +97,7 @@ entry! {
 }
 
 /// One drop: a mass or a volume.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum SourcedDrop {
@@ -127,12 +127,7 @@ impl serde::Serialize for PriceText {
     }
 }
 
-impl<'de> serde::Deserialize<'de> for PriceText {
-    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        text.parse().map(Self).map_err(serde::de::Error::custom)
-    }
-}
+deserialize_by_reading! { SourcedDrop; PriceText; BaseEntry; CavitiesEntry; CavityVolume; }
 
 #[cfg(feature = "schema")]
 impl schemars::JsonSchema for PriceText {
@@ -186,7 +181,7 @@ entry! {
 }
 
 /// The base of a formula.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum BaseEntry {
@@ -239,7 +234,7 @@ entry! {
 }
 
 /// The cavities of a mold.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum CavitiesEntry {
@@ -278,7 +273,7 @@ entry! {
 }
 
 /// The volume of a cavity, stated or weighed with water.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum CavityVolume {

@@ -243,10 +243,12 @@ impl Read for String {
 }
 
 /// A name: of a material, formula, mold, product, order.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(transparent)]
 pub struct Name(pub String);
+
+deserialize_by_reading! { Name; }
 
 impl Read for Name {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
@@ -258,6 +260,18 @@ impl Read for Name {
 impl Read for crate::quantity::System {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         read_word(node, &Self::ALL, Self::name, faults)
+    }
+}
+
+impl Read for serde_json::Number {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::Number(number) => Some(number.clone()),
+            _ => {
+                faults.push(node.mismatch("a number"));
+                None
+            }
+        }
     }
 }
 
@@ -342,6 +356,26 @@ impl Read for Ext {
     }
 }
 
+/// Reads a `T` from any format of serde by the same walk, so that there is one grammar.
+pub(crate) fn deserialize<'de, T: Read, D: serde::Deserializer<'de>>(
+    deserializer: D,
+) -> Result<T, D::Error> {
+    let value = super::text::value(deserializer)?;
+    read_value(&value).map_err(serde::de::Error::custom)
+}
+
+/// Implements serde's `Deserialize` by [`Read`].
+macro_rules! deserialize_by_reading {
+    ($($Type:ty $(, $Generic:ident: $Bound:ident)?;)+) => {$(
+        impl<'de $(, $Generic: $Bound)?> serde::Deserialize<'de> for $Type {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                $crate::document::reader::deserialize(deserializer)
+            }
+        }
+    )+};
+}
+pub(crate) use deserialize_by_reading;
+
 /// Declares an object of a document: a serde type with its schema, and the walk that reads it.
 ///
 /// `required` fields must be there, `optional` ones are `Option`s; every object also takes
@@ -355,7 +389,7 @@ macro_rules! entry {
         }
     ) => {
         $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+        #[derive(Debug, Clone, PartialEq, serde::Serialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(deny_unknown_fields)]
         pub struct $Entry {
@@ -369,6 +403,8 @@ macro_rules! entry {
             #[serde(default, skip_serializing_if = "Option::is_none")]
             pub ext: Option<$crate::document::reader::Ext>,
         }
+
+        $crate::document::reader::deserialize_by_reading! { $Entry; }
 
         impl $crate::document::reader::Read for $Entry {
             fn read(

@@ -17,10 +17,11 @@ use super::orders::{OrderLine, OrdersDocument};
 use super::reader::{Name, nearest, pointer};
 use super::starter;
 use super::written::{Percent, Sourced, Written};
+use crate::batch;
 use crate::book::{Book, Cavities, Injector, Layer, Limits, Mold, Product, Vessel};
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::{Dose, Formula, Overlap};
-use crate::material::{Drop, Material, ShotWindow};
+use crate::material::{Drop, Kind, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
 use crate::plan::day::{Day, Line, recipe_of};
 use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
@@ -33,9 +34,15 @@ use crate::water;
 struct Resolver {
     system: System,
     faults: Vec<Fault>,
+    /// The starter table, read when the first material is like one of its rows.
+    starter: Option<Materials>,
 }
 
 impl Resolver {
+    const fn new(system: System) -> Self {
+        Self { system, faults: Vec::new(), starter: None }
+    }
+
     fn keep<T, E: Diagnose>(&mut self, path: &str, result: Result<T, E>) -> Option<T> {
         result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
     }
@@ -132,10 +139,6 @@ pub(crate) fn incomplete() -> Fault {
 }
 
 impl Resolver {
-    const fn new(system: System) -> Self {
-        Self { system, faults: Vec::new() }
-    }
-
     /// What was read, or all faults.
     fn finish<T>(self, read: Option<T>) -> Result<T, Faults> {
         match (Faults::from_vec(self.faults), read) {
@@ -199,10 +202,8 @@ impl Resolver {
                 .map(|(name, entry)| self.material(&pointer("/materials", name), name, entry))
                 .collect(),
         );
-        let default_base = document
-            .default_base
-            .as_ref()
-            .and_then(|name| self.find_material(&materials, name, "/default_base"));
+        let default_base =
+            document.default_base.as_ref().and_then(|name| self.default_base(name, &materials));
         let formulas: Vec<Formula> = document
             .formulas
             .iter()
@@ -254,6 +255,22 @@ impl Resolver {
         Some(book)
     }
 
+    fn default_base(&mut self, name: &Name, materials: &Materials) -> Option<MaterialId> {
+        let path = "/default_base";
+        let found = self.find_material(materials, name, path)?;
+        let kind = self.keep(path, materials.get(found))?.kind;
+        if kind != Kind::Plastisol {
+            self.fault(
+                "base-no-plastisol",
+                path,
+                format!("\"{}\" is a {kind}; a pot starts from a plastisol.", name.0),
+                format!("Name a plastisol here, or give \"{}\" the kind \"plastisol\".", name.0),
+            );
+            return None;
+        }
+        Some(found)
+    }
+
     fn find_material(
         &mut self,
         materials: &Materials,
@@ -301,7 +318,7 @@ impl Resolver {
 
     fn starter(&mut self, path: &str, like: &Name) -> Option<Material> {
         let path = pointer(path, "like");
-        let table = match starter::materials() {
+        let table = match self.starter.take().map_or_else(starter::materials, Ok) {
             Ok(table) => table,
             Err(faults) => {
                 self.faults.extend(faults.into_vec());
@@ -310,7 +327,9 @@ impl Resolver {
         };
         let names = table.iter().map(|(_, material)| material.name.as_str());
         let found = table.find(&like.0).and_then(|id| table.get(id).ok());
-        self.find("starter material", &path, &like.0, found, names).cloned()
+        let found = self.find("starter material", &path, &like.0, found, names).cloned();
+        self.starter = Some(table);
+        found
     }
 
     fn shot_window(&mut self, path: &str, entry: &MaterialEntry) -> Option<ShotWindow> {
@@ -374,6 +393,15 @@ impl Resolver {
             Some(BaseEntry::One(base)) => {
                 let found = self.find_material(materials, base, &pointer(&path, "base"));
                 found.and_then(only_base).into_iter().collect()
+            }
+            Some(BaseEntry::Blend(parts)) if parts.is_empty() => {
+                self.fault(
+                    "empty-blend",
+                    &pointer(&path, "base"),
+                    "The blend names no plastisol.".to_owned(),
+                    "Name its plastisols with an amount each, or leave \"base\" out.".to_owned(),
+                );
+                Vec::new()
             }
             Some(BaseEntry::Blend(parts)) => self.doses(
                 &pointer(&path, "base"),
@@ -605,7 +633,7 @@ impl Resolver {
             );
         }
         self.check_below_one("/limits/rejects", entry.rejects.map(Percent::share));
-        self.check_below_one("/limits/confidence", entry.confidence.map(Percent::share));
+        self.check_confidence(entry.confidence.map(Percent::share));
         if let Some(tolerance) = self.tolerance("/limits/tolerance", entry.tolerance) {
             limits.tolerance = tolerance;
         }
@@ -615,6 +643,19 @@ impl Resolver {
         limits.heats = entry.heats;
         limits.fresh_base = entry.fresh_base.unwrap_or(limits.fresh_base);
         limits
+    }
+}
+
+impl Resolver {
+    fn check_confidence(&mut self, confidence: Option<f64>) {
+        if confidence.is_some_and(|share| !(share > 0.0 && share <= batch::MOST_CONFIDENCE)) {
+            self.fault(
+                "confidence-out-of-range",
+                "/limits/confidence",
+                "No number of spare pieces makes that sure, or none is needed for it.".to_owned(),
+                "Write a share above 0 % and below 100 %, such as \"90 %\".".to_owned(),
+            );
+        }
     }
 }
 
@@ -654,6 +695,15 @@ impl Resolver {
                 let overlap = wanted.overlap.unwrap_or(Overlap::Refuse);
                 self.layer(formulas, overlap, 1.0, &path, book).map(|layer| Vec::from([layer]))
             }
+            (None, Some(_)) if wanted.overlap.is_some() => {
+                self.fault(
+                    "overlap-beside-layers",
+                    &pointer(path, "overlap"),
+                    "\"overlap\" stands beside \"layers\".".to_owned(),
+                    "Put it into the layer that it is meant for.".to_owned(),
+                );
+                None
+            }
             (None, Some(layers)) => self.layers(layers, &pointer(path, "layers"), book),
             _ => {
                 self.fault(
@@ -678,6 +728,7 @@ impl Resolver {
                 self.layer(&entry.formulas, overlap, entry.share.share(), &path, book)
             })
             .collect();
+        self.check_injectors(entries.len(), path, book);
         let sum: f64 = entries.iter().fold(0.0, |sum, entry| sum + entry.share.share());
         if (sum - 1.0).abs() > 1e-9 {
             self.fault(
@@ -698,6 +749,21 @@ impl Resolver {
             return None;
         }
         layers.into_iter().collect()
+    }
+
+    /// The layers of a piece are hot at the same time, each in an injector of its own.
+    fn check_injectors(&mut self, layers: usize, path: &str, book: &Book) {
+        let there = book.injector.count;
+        if usize::try_from(there).is_ok_and(|there| layers > there) {
+            self.fault(
+                "too-few-injectors",
+                path,
+                format!(
+                    "A piece of {layers} layers takes {layers} injectors at once; the bench has {there}."
+                ),
+                format!("Write \"count\": {layers} at the bench's injector, if there are so many."),
+            );
+        }
     }
 
     fn layer(
@@ -781,12 +847,17 @@ impl Resolver {
                 };
                 self.product("", &wanted, path, book)
             }
-            _ => {
+            (product, _) => {
+                let help = if product.is_some() {
+                    "Keep one of the two: a product has its mold and formulas in the book."
+                } else {
+                    "Add \"product\", or \"mold\" with \"formulas\" or \"layers\"."
+                };
                 self.fault(
                     "product-or-mold",
                     path,
                     "It must say what is ordered: either \"product\", or \"mold\" with \"formulas\" or \"layers\".".to_owned(),
-                    "Keep one of the two.".to_owned(),
+                    help.to_owned(),
                 );
                 None
             }
@@ -871,6 +942,15 @@ impl Resolver {
                     path,
                     "\"shape\" is missing: the mold has unlike cavities.".to_owned(),
                     format!("Add one of: {}.", listed.join(", ")),
+                );
+                None
+            }
+            (Some(shape), 1) if cavities.iter().all(|cavity| cavity.shape.is_none()) => {
+                self.fault(
+                    "shape-of-like-cavities",
+                    &pointer(path, "shape"),
+                    format!("\"{}\" is asked of a mold whose cavities are all alike.", shape.0),
+                    "Leave \"shape\" out.".to_owned(),
                 );
                 None
             }

@@ -3,16 +3,21 @@
 //! Pieces are pooled by (mold, layers) before anything is rounded up: a mold's shots serve all
 //! orders for the same piece, and unlike cavities share a shot.
 
+use alloc::borrow::Cow;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use crate::book::{Book, Layer, Mold, Product};
-use crate::fault::Fault;
+use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, FormulaError, Recipe};
 use crate::material::ShotWindow;
 use crate::mix::{Assumption, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
+
+/// The feed share that a piece's weight is shown for where the book does not state the mold's: the
+/// middle between not fed and fed in full.
+pub(crate) const FEED_NOT_KNOWN: f64 = 0.5;
 
 /// The order list of a day.
 #[derive(Debug, Clone, PartialEq)]
@@ -176,9 +181,9 @@ impl Pooled {
 }
 
 impl DayRecipe {
-    fn new(recipe: Recipe, formulas: Vec<String>, book: &Book) -> Result<Self, MixError> {
+    fn new(recipe: Recipe, formulas: Vec<String>, book: &Book) -> Result<Self, RecipeError> {
         let unit = recipe.for_base(Mass::from_si(1.0))?;
-        let window = shot_window(&recipe, book)?;
+        let window = shot_window(&recipe, &formulas, book)?;
         let hot_at = window.map_or_else(reference_temperature, |window| window.middle());
         let density =
             |at: ThermodynamicTemperature| unit.density(&book.materials, Phase::Fused, at, 0.0);
@@ -188,7 +193,18 @@ impl DayRecipe {
             voids: Ratio::from(0.0),
         };
         let liquid = unit.mass() / unit.volume(&book.materials, Phase::Liquid)?;
-        let assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
+        let mut assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
+        for ingredient in recipe.ingredients() {
+            let material = book.materials.get(ingredient.material)?;
+            if !material.drop_is_calibrated() && book.is_dropped(ingredient.material) {
+                assumptions.push(Assumption::PharmacyDrop(ingredient.material));
+            }
+        }
+        for part in recipe.base() {
+            if book.materials.get(part.material)?.shot_window.is_none() {
+                assumptions.push(Assumption::NoShotWindow(part.material));
+            }
+        }
         Ok(Self { recipe, formulas, melt, liquid, window, assumptions })
     }
 
@@ -213,7 +229,7 @@ impl<'a> Shot<'a> {
             share: Ratio::from(share),
             sprue: mold.sprue * share,
             topped: mold.top * share,
-            feed: Ratio::from(mold.feed.unwrap_or(0.5)),
+            feed: Ratio::from(mold.feed.unwrap_or(FEED_NOT_KNOWN)),
             melt,
         }
     }
@@ -228,7 +244,11 @@ pub(crate) fn cavities(mold: &Mold) -> Vec<Cavity> {
 }
 
 /// Where the shot windows of a recipe's plastisols overlap; `None` where one is not known.
-fn shot_window(recipe: &Recipe, book: &Book) -> Result<Option<ShotWindow>, MixError> {
+fn shot_window(
+    recipe: &Recipe,
+    formulas: &[String],
+    book: &Book,
+) -> Result<Option<ShotWindow>, RecipeError> {
     let mut common: Option<ShotWindow> = None;
     for part in recipe.base() {
         let Some(window) = book.materials.get(part.material)?.shot_window else {
@@ -242,5 +262,43 @@ fn shot_window(recipe: &Recipe, book: &Book) -> Result<Option<ShotWindow>, MixEr
             },
         });
     }
-    Ok(common.filter(|window| window.low <= window.high))
+    match common {
+        Some(window) if window.low > window.high => {
+            Err(RecipeError::WindowsApart { formulas: formulas.join(" + ") })
+        }
+        common => Ok(common),
+    }
+}
+
+/// Why a recipe cannot be shot.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub(crate) enum RecipeError {
+    /// The plastisols of its base have no temperature in common.
+    #[error("The plastisols of {formulas} have no shot temperature in common.")]
+    WindowsApart {
+        /// Its formulas.
+        formulas: String,
+    },
+    /// A number is missing.
+    #[error(transparent)]
+    Mix(#[from] MixError),
+}
+
+impl Diagnose for RecipeError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::WindowsApart { .. } => "shot-windows-apart",
+            Self::Mix(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::WindowsApart { .. } => {
+                "Check the \"shot_window\" of each plastisol in the blend, or blend two that fuse at one temperature.".into()
+            }
+            Self::Mix(error) => error.help(),
+        }
+    }
 }

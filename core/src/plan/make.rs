@@ -5,7 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::assign::{Assigned, WorkDraw, assign};
-use super::day::{Batch, Day, DayRecipe, Line, Pooled, pool};
+use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::measures::Cup;
 use super::pot::{PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::split::Reason;
@@ -42,6 +42,7 @@ impl Plan {
         })?;
         let mut assumptions = made.notes;
         assumptions.extend(assumed(&recipes, &book.materials));
+        assumptions.extend(feed_not_known(&batches, book));
         let lines = day
             .lines
             .iter()
@@ -296,13 +297,28 @@ fn proof(assigned: &Assigned, recipes: &[DayRecipe]) -> Proof {
 fn assumed(recipes: &[DayRecipe], materials: &Materials) -> Vec<Note> {
     let mut all: Vec<Assumption> =
         recipes.iter().flat_map(|recipe| recipe.assumptions.iter().copied()).collect();
-    for recipe in recipes.iter().filter(|recipe| recipe.window.is_none()) {
-        all.extend(recipe.recipe.base().iter().map(|part| Assumption::NoShotWindow(part.material)));
-    }
     all.sort_unstable();
     all.dedup();
     let kinds = all.chunk_by(|a, b| core::mem::discriminant(a) == core::mem::discriminant(b));
     kinds.filter_map(|kind| assumption_note(kind, materials)).collect()
+}
+
+/// The molds whose feed share the book does not state.
+fn feed_not_known(batches: &[Batch], book: &Book) -> Option<Note> {
+    let mut molds: Vec<usize> = batches.iter().map(|batch| batch.mold).collect();
+    molds.sort_unstable();
+    molds.dedup();
+    let molds = molds.into_iter().filter_map(|mold| book.molds.get(mold));
+    let names: Vec<&str> =
+        molds.filter(|mold| mold.feed.is_none()).map(|mold| mold.name.as_str()).collect();
+    let share = text::percent(FEED_NOT_KNOWN.into()).text;
+    (!names.is_empty()).then(|| Note {
+        code: "feed-not-known".to_string(),
+        message: format!(
+            "Feed share not known of {}: pieces are shown fed {share} of their contraction; the range holds either way. Weigh some to learn it.",
+            names.join(", ")
+        ),
+    })
 }
 
 fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<Note> {

@@ -105,9 +105,9 @@ part! {
         pub cup: Shown<Volume>,
         /// What is made in it, one after the other.
         pub stages: Vec<Stage>,
-        /// What stays on the cup's wall, in its bottom and in the injector.
+        /// What stays on the cup's wall and in the injector.
         pub lost: Shown<Mass>,
-        /// What is left over in the cup after the last shot.
+        /// What is left over in the cup after the last shot, its heel among it.
         pub left_over: Shown<Mass>,
         /// What all sprues weigh.
         pub sprues: Shown<Mass>,

@@ -358,7 +358,7 @@ impl Workshop<'_> {
             sequence.steps.iter().zip(parts).zip(lists).enumerate()
         {
             kept += step.kept;
-            let spare = if index == last { sequence.left } else { Mass::default() };
+            let spare = if index == last { self.drawable(cup, &sequence) } else { Mass::default() };
             let draws = self.draws(part, spare)?;
             for draw in &part.draft.draws {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
@@ -391,6 +391,14 @@ impl Workshop<'_> {
             left_over: text::mass(sequence.left),
             sprues: text::mass(sprues),
         })
+    }
+
+    /// What of the left-over can still be shot: all but the heel.
+    fn drawable(&self, cup: usize, sequence: &sequence::Sequence) -> Mass {
+        let heel = self.book.vessels.get(cup).map_or(Mass::default(), |vessel| vessel.heel);
+        let rest = sequence.left + sequence.film - heel;
+        let rest = if rest < sequence.left { rest } else { sequence.left };
+        if rest > Mass::default() { rest } else { Mass::default() }
     }
 
     /// The share of solids by true volume, refused above the book's limit.

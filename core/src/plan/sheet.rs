@@ -257,7 +257,13 @@ impl Page {
         let loads = match (draw.loads, draw.shots_per_load) {
             (1, _) => "one load".to_string(),
             (loads, 1) => format!("{loads} loads, one shot each"),
-            (loads, shots) => format!("{loads} loads of {shots} shots"),
+            (loads, shots) if draw.shots.is_multiple_of(shots) => {
+                format!("{loads} loads of {shots} shots")
+            }
+            (loads, shots) => {
+                let last = draw.shots.checked_rem(shots).unwrap_or(0);
+                format!("{loads} loads of {shots} shots, the last of {last}")
+            }
         };
         let with = match draw.together_with.as_slice() {
             [] => String::new(),
@@ -285,10 +291,8 @@ impl Page {
             }
         }
         if draw.spare_shots > 0 {
-            self.detail(&format!(
-                "The rest is enough for {} more.",
-                counted(draw.spare_shots, "shot")
-            ));
+            let more = counted(draw.spare_shots, "more shot");
+            self.detail(&format!("The rest is enough for {more}."));
         }
     }
 

@@ -66,14 +66,17 @@ pub(crate) fn household(volume: Volume, system: System) -> String {
     if fits { or_plain(amount, volume) } else { nearest(volume, 10, Unit::MILLILITER) }
 }
 
-/// What a balance of this readability shows.
+/// What a balance of this readability shows, with as many decimals as its step has (at most 6).
 pub(crate) fn balance(reading: Mass, readability: Option<Mass>) -> String {
-    let decimals = readability.map_or(1, |readability| {
-        let digits = -libm::floor(libm::log10(readability.shown_value()) + 1e-9);
-        digits.clamp(0.0, 6.0) as i32
-    });
+    const MOST: usize = 6;
+    let mut step = readability.map_or(0.1, |readability| readability.shown_value());
+    let mut decimals = 0;
+    while decimals < MOST && libm::fabs(step - libm::rint(step)) > 1e-6 * step {
+        step *= 10.0;
+        decimals = decimals.saturating_add(1);
+    }
     // A balance shows its last zero: 12.0 g.
-    format!("{:.*} g", usize::try_from(decimals).unwrap_or(1), reading.shown_value())
+    format!("{:.*} g", decimals, reading.shown_value())
 }
 
 /// A density to a thousandth.

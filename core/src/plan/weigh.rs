@@ -33,7 +33,10 @@ pub(super) fn list(
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
         let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
-        let mut choice = choose(material, addition.wanted, tolerance, &book.tools);
+        // A drop that nobody weighed may be a third off. It is true all the same where the formula
+        // counts drops itself, for then as many drops as it says are right, whatever they weigh.
+        let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
+        let mut choice = choose(material, addition.wanted, tolerance, counted, &book.tools);
         if let Some((base, steps)) = &base
             && *base == addition.material
         {
@@ -50,17 +53,19 @@ pub(super) fn list(
     Ok(list)
 }
 
-/// The ways to measure `wanted` of a material within `tolerance`.
+/// The ways to measure `wanted` of a material within `tolerance`; by drops where they may be
+/// `counted`.
 pub(crate) fn choose(
     material: &Material,
     wanted: Mass,
     tolerance: f64,
+    counted: bool,
     tools: &Bench,
 ) -> Result<Choice, MeasureError> {
     let purpose = "measuring it at the bench";
     let manner = Manner {
         by_volume: material.by_volume(purpose).ok().map(crate::material::ByVolume::density),
-        drop: material.drop_mass(purpose).ok(),
+        drop: if counted { material.drop_mass(purpose).ok() } else { None },
     };
     tools.measure(wanted, &manner, Ratio::from(tolerance))
 }
