@@ -24,6 +24,17 @@ use crate::book::Book;
 use crate::fault::Faults;
 use crate::plan::day::Day;
 
+/// A book and an order list: all that a plan is made from.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct MadeFrom {
+    /// The shop's book.
+    pub book: BookDocument,
+    /// The order list.
+    pub orders: OrdersDocument,
+}
+
 /// Reads a book from its JSON value, as it is written.
 ///
 /// # Errors

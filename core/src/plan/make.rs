@@ -50,6 +50,10 @@ impl Plan {
             .map(|(index, line)| workshop.line(index, line, &made.served))
             .collect();
         Ok(Self {
+            #[cfg(feature = "document")]
+            format: crate::document::Format::V1,
+            #[cfg(feature = "document")]
+            made_from: None,
             shop: book.shop.clone(),
             day: day.day.clone(),
             measures: book.system,
@@ -265,7 +269,7 @@ fn proof(assigned: &Assigned, recipes: &[DayRecipe]) -> Proof {
     let reasons = assigned.proof.reasons.iter().map(|reason| {
         let (because, apart) = match reason {
             Reason::Apart { formulas } => {
-                ("no two of these can become each other by adding".to_string(), names(formulas))
+                ("no two of these can become each other by adding, so none shares a pot".to_string(), names(formulas))
             }
             Reason::Layers { layers, formulas } => {
                 let mut apart: Vec<String> = layers

@@ -164,6 +164,10 @@ impl Page {
             let found = format!("{pots}; no plan has fewer than {}.", proof.least);
             self.wrapped("     ", &found);
         }
+        for reason in proof.reasons.iter().filter(|reason| reason.apart.len() > 1) {
+            let apart = format!("{}: {}.", sentence(&reason.because), reason.apart.join("; "));
+            self.wrapped("     ", &apart);
+        }
     }
 
     fn pot(&mut self, pot: &Pot) {
@@ -316,6 +320,12 @@ impl Page {
             self.wrapped("  ! ", caution.sentence());
         }
     }
+}
+
+/// `text` with a capital first letter.
+fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect()
 }
 
 /// The formulas of the stage that a pot is at.

@@ -2,6 +2,7 @@
 
 use super::formula::below;
 use crate::book::Book;
+use crate::document::MadeFrom;
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::document::reader::entry;
@@ -31,6 +32,8 @@ impl PlanRequest {
     pub fn answer(&self) -> Result<Plan, Faults> {
         let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
         let day = Day::resolve(&self.orders, &book).map_err(|faults| below("/orders", faults))?;
-        Plan::make(&book, &day).map_err(|faults| below("/orders", faults))
+        let mut plan = Plan::make(&book, &day).map_err(|faults| below("/orders", faults))?;
+        plan.made_from = Some(MadeFrom { book: self.book.clone(), orders: self.orders.clone() });
+        Ok(plan)
     }
 }
