@@ -81,6 +81,7 @@ macro_rules! calculations {
         #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(tag = "calculate")]
+        #[allow(clippy::large_enum_variant)] // one response at a time, never a list of them
         #[non_exhaustive]
         pub enum Response {
             $($(#[$meta])* #[serde(rename = $name)] $Calculation($Response),)*
