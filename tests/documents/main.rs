@@ -1,1 +1,5 @@
-fn main(){}
+//! Documents: broken, mutated, written back, in another order.
+
+mod broken;
+mod forms;
+mod mutated;

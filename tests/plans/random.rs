@@ -22,7 +22,8 @@ fn random_days_are_right() {
     let starter = json(STARTER);
     let planned = Cell::new(0);
     let refused: std::cell::RefCell<BTreeMap<String, u32>> = std::cell::RefCell::default();
-    let mut runner = TestRunner::new(Config { cases: DAYS, failure_persistence: None, ..Config::default() });
+    let mut runner =
+        TestRunner::new(Config { cases: DAYS, failure_persistence: None, ..Config::default() });
     let result = runner.run(&documents(), |documents| {
         let (book, orders) = (documents.book.to_string(), documents.orders.to_string());
         match plan(&book, &orders) {
@@ -46,5 +47,10 @@ fn random_days_are_right() {
         panic!("{error}");
     }
     println!("{} of {DAYS} planned, refused: {:?}", planned.get(), refused.borrow());
-    assert!(planned.get() >= DAYS / 2, "only {} of {DAYS} planned: {:?}", planned.get(), refused.borrow());
+    assert!(
+        planned.get() >= DAYS / 2,
+        "only {} of {DAYS} planned: {:?}",
+        planned.get(),
+        refused.borrow()
+    );
 }

@@ -119,9 +119,14 @@ impl Shop {
     }
 
     fn formula_entries(&self, c: &mut Choices) -> Value {
-        let per = |c: &mut Choices| (*c.one_of(&["1 cup", "2 cup", "3 cup", "250 g", "1/2 cup"])).to_owned();
+        let per = |c: &mut Choices| {
+            (*c.one_of(&["1 cup", "2 cup", "3 cup", "250 g", "1/2 cup"])).to_owned()
+        };
         let mut formulas = Map::new();
-        formulas.insert("plain".into(), json!({ "per": per(c), "base": "clear", "doses": self.heat(c) }));
+        formulas.insert(
+            "plain".into(),
+            json!({ "per": per(c), "base": "clear", "doses": self.heat(c) }),
+        );
         let salt = match c.whole(0, 3) {
             0 => "1/4 cup".to_owned(),
             1 => format!("{} % of base", c.decimal(50, 300, 1)),
@@ -131,14 +136,19 @@ impl Shop {
         let mut doses = self.heat(c);
         doses.insert("salt".into(), salt.into());
         doses.insert("softener".into(), format!("{} % of base", c.decimal(10, 90, 1)).into());
-        formulas.insert("salted".into(), json!({ "per": "1 cup", "base": "clear", "doses": doses }));
+        formulas
+            .insert("salted".into(), json!({ "per": "1 cup", "base": "clear", "doses": doses }));
         let mut doses = self.heat(c);
         let softener = match c.whole(0, 2) {
             0 => format!("{} % of base by volume", c.whole(2, 30)),
             1 => format!("{} % of finished by volume", c.whole(2, 20)),
             _ => "2 fl oz".to_owned(),
         };
-        let softener = if softener.ends_with("oz") && self.system == "metric" { "60 mL".to_owned() } else { softener };
+        let softener = if softener.ends_with("oz") && self.system == "metric" {
+            "60 mL".to_owned()
+        } else {
+            softener
+        };
         doses.insert("softener".into(), softener.into());
         formulas.insert("soft".into(), json!({ "per": "1 cup", "doses": doses }));
         let blend = if c.happens(5) {
@@ -146,7 +156,8 @@ impl Shop {
         } else {
             json!({ "clear": format!("{} g", c.whole(50, 500)), "firm": format!("{} g", c.whole(50, 500)) })
         };
-        formulas.insert("blend".into(), json!({ "per": per(c), "base": blend, "doses": self.heat(c) }));
+        formulas
+            .insert("blend".into(), json!({ "per": per(c), "base": blend, "doses": self.heat(c) }));
         for color in COLORS {
             let mut doses = Map::new();
             for colorant in ["plum", "moss"] {
@@ -226,7 +237,8 @@ impl Shop {
     fn layers(&self, c: &mut Choices) -> Value {
         let count = if c.happens(2) { 3 } else { 2 };
         let first = c.whole(1, 7) * 10;
-        let shares = if count == 2 { vec![first, 100 - first] } else { vec![first, 20, 80 - first] };
+        let shares =
+            if count == 2 { vec![first, 100 - first] } else { vec![first, 20, 80 - first] };
         let layers: Vec<Value> = shares
             .iter()
             .zip(COLORS)
@@ -267,7 +279,12 @@ impl Shop {
             json!(["1/4 tsp", "1 tsp", "1 tbsp", "1/8 tsp", "1/2 tsp"])
         };
         let mut cups = Vec::new();
-        for (holds, marks) in [("1 cup", "1/4 cup"), ("2 cup", "1/4 cup"), ("4 cup", "1/2 cup"), ("12 cup", "1/2 cup")] {
+        for (holds, marks) in [
+            ("1 cup", "1/4 cup"),
+            ("2 cup", "1/4 cup"),
+            ("4 cup", "1/2 cup"),
+            ("12 cup", "1/2 cup"),
+        ] {
             let mut cup = json!({ "holds": holds, "marks": marks });
             if c.happens(5) {
                 cup["film"] = format!("{} g", c.decimal(0, 90, 1)).into();
@@ -358,8 +375,7 @@ fn materials(c: &mut Choices) -> Value {
     let mut materials = Map::new();
     let window = [(325, 350), (330, 360), (320, 345)];
     for (name, from, to) in [("clear", 980, 1060), ("firm", 1050, 1150)] {
-        let mut plastisol =
-            json!({ "kind": "plastisol", "density": format!("{} g/mL ± 0.01", c.decimal(from, to, 3)) });
+        let mut plastisol = json!({ "kind": "plastisol", "density": format!("{} g/mL ± 0.01", c.decimal(from, to, 3)) });
         if c.happens(7) {
             plastisol["fused"] = json!({ "value": format!("{} g/mL", c.decimal(from + 5, to + 20, 3)), "source": "x" });
         }
@@ -375,7 +391,10 @@ fn materials(c: &mut Choices) -> Value {
         }
         materials.insert(name.into(), plastisol);
     }
-    materials.insert("softener".into(), json!({ "kind": "softener", "like": c.one_of(&["dotp", "dinp", "deha"]) }));
+    materials.insert(
+        "softener".into(),
+        json!({ "kind": "softener", "like": c.one_of(&["dotp", "dinp", "deha"]) }),
+    );
     materials.insert(
         "salt".into(),
         json!({ "kind": "salt", "like": "sodium-chloride", "as_scooped": { "value": 1.2, "unit": "g/mL" } }),
@@ -385,7 +404,8 @@ fn materials(c: &mut Choices) -> Value {
         json!({ "kind": "stabilizer", "density": "1.02 g/mL", "expansion": "0.0007 1/K", "tolerance": "10 %" }),
     );
     for name in ["plum", "moss"] {
-        let mut colorant = json!({ "kind": "colorant", "density": format!("{} g/mL", c.decimal(100, 145, 2)) });
+        let mut colorant =
+            json!({ "kind": "colorant", "density": format!("{} g/mL", c.decimal(100, 145, 2)) });
         match c.whole(0, 3) {
             0 => {}
             1 => colorant["drop"] = "0.04 mL".into(),

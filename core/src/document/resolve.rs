@@ -183,7 +183,7 @@ impl Resolver {
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
         let (tools, vessels, injector) = bench?;
         let mut book = Book {
-            shop: document.shop.clone(),
+            shop: document.shop.as_ref().map(|shop| shop.0.clone()),
             system: self.system,
             altitude,
             materials,
@@ -783,7 +783,9 @@ impl Day {
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
         match (Faults::from_vec(resolver.faults), lines) {
             (Some(faults), _) => Err(faults),
-            (None, Some(lines)) => Ok(Self { day: document.day.clone(), lines }),
+            (None, Some(lines)) => {
+                Ok(Self { day: document.day.as_ref().map(|day| day.0.clone()), lines })
+            }
             (None, None) => Err(Faults::from(incomplete())),
         }
     }

@@ -12,7 +12,11 @@ use crate::material::Kind;
 
 const WIDTH: usize = 80;
 /// Columns of the spoon measures in a weigh list.
-const SPOONS: usize = 26;
+const SPOONS: usize = 24;
+/// Columns of the balance readings in a weigh list.
+const BALANCE: usize = 14;
+/// Columns of the pots in the order table.
+const POTS: usize = 6;
 
 /// The sheet of a plan, by `Display`.
 #[derive(Debug, Clone, Copy)]
@@ -64,6 +68,7 @@ impl Page {
 
     /// `left` at the left margin and `right` at the right one, on two lines where one is too short.
     fn ends(&mut self, left: &str, right: &str) {
+        let (left, right) = (&cut(left, WIDTH), &cut(right, WIDTH));
         let room = WIDTH.saturating_sub(left.chars().count());
         if right.chars().count() < room {
             self.line(&format!("{left}{right:>room$}"));
@@ -78,7 +83,8 @@ impl Page {
         let indent = lead.chars().count();
         let mut line = lead.to_string();
         let mut filled = indent;
-        for word in text.split(' ') {
+        let longest = WIDTH.saturating_sub(indent);
+        for word in text.split(' ').flat_map(|word| pieces(word, longest)) {
             let length = word.chars().count();
             if filled > indent && filled.saturating_add(length).saturating_add(1) > WIDTH {
                 self.line(&line);
@@ -89,7 +95,7 @@ impl Page {
                 line.push(' ');
                 filled = filled.saturating_add(1);
             }
-            line.push_str(word);
+            line.push_str(&word);
             filled = filled.saturating_add(length);
         }
         self.line(&line);
@@ -117,16 +123,20 @@ impl Page {
             let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
             let what = format!("{}{shape}", line.what);
             let due = line.promised.as_deref().and_then(|date| date.get(5..)).unwrap_or_default();
+            let mut pots = broken(&line.pots.join(" "), " ", POTS).into_iter();
             let row = format!(
-                "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<6} {due}",
+                "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<POTS$} {due}",
                 cut(&line.order, 7),
                 cut(&what, 29),
                 line.pieces,
                 cut(&line.mold, 12),
                 line.piece.text,
-                line.pots.join(" ")
+                pots.next().unwrap_or_default()
             );
             self.line(&row);
+            for more in pots {
+                self.line(&format!("{:68}{more}", ""));
+            }
             if let (Some(packs), Some(each)) = (line.packs, line.pack_of) {
                 self.line(&format!("{:<8}  {packs} packs of {each}", ""));
             }
@@ -186,7 +196,7 @@ impl Page {
 
     fn weigh_list(&mut self, list: &[Weigh]) {
         self.line(&format!(
-            "      {:<16} {:<SPOONS$}{:>7}  {:>10}{:>8}",
+            "      {:<16} {:<SPOONS$}{:>7}  {:>BALANCE$}{:>8}",
             "", "cups, spoons, drops", "off", "balance", "off"
         ));
         for weigh in list {
@@ -199,17 +209,24 @@ impl Page {
                 None => " -".to_string(),
             };
             let off = |way: Option<&Way>| way.map(|way| way.off.text.clone()).unwrap_or_default();
-            let mut measures = broken(&marked(by_measure), SPOONS).into_iter();
+            let mut measures = broken(&marked(by_measure), " + ", SPOONS).into_iter();
+            let mut readings = broken(&marked(by_balance), " + ", BALANCE).into_iter();
             self.line(&format!(
-                "      {:<16} {:<SPOONS$}{:>7}  {:>10}{:>8}",
+                "      {:<16} {:<SPOONS$}{:>7}  {:>BALANCE$}{:>8}",
                 cut(&weigh.material, 16),
                 measures.next().unwrap_or_default(),
                 off(by_measure),
-                marked(by_balance),
+                readings.next().unwrap_or_default(),
                 off(by_balance),
             ));
-            for more in measures {
-                self.line(&format!("      {:<16}  {more}", ""));
+            loop {
+                let (measure, reading) = (measures.next(), readings.next());
+                if measure.is_none() && reading.is_none() {
+                    break;
+                }
+                let measure = measure.map(|more| format!(" {more}")).unwrap_or_default();
+                let reading = reading.unwrap_or_default();
+                self.line(&format!("{:23}{measure:<SPOONS$}{:9}{reading:>BALANCE$}", "", ""));
             }
         }
     }
@@ -294,15 +311,31 @@ fn cut(text: &str, width: usize) -> String {
     short
 }
 
-/// `text` broken before a `+` into lines of less than `width` columns.
-fn broken(text: &str, width: usize) -> Vec<String> {
+/// `word` in parts of at most `longest` columns.
+fn pieces(word: &str, longest: usize) -> Vec<String> {
+    let mut parts = Vec::from([String::new()]);
+    for (place, letter) in word.chars().enumerate() {
+        if place > 0 && place.is_multiple_of(longest.max(1)) {
+            parts.push(String::new());
+        }
+        if let Some(part) = parts.last_mut() {
+            part.push(letter);
+        }
+    }
+    parts
+}
+
+/// `text` broken at `between` into lines of at most `width` columns; what is more than a space of
+/// it goes on to the next line.
+fn broken(text: &str, between: &str, width: usize) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
-    for (index, part) in text.split(" + ").enumerate() {
-        let part = if index == 0 { part.to_string() } else { format!("+ {part}") };
+    for (index, part) in text.split(between).enumerate() {
+        let part =
+            if index == 0 { part.to_string() } else { format!("{}{part}", between.trim_start()) };
         match lines.last_mut() {
             Some(line)
                 if line.chars().count().saturating_add(part.chars().count()).saturating_add(1)
-                    < width =>
+                    <= width =>
             {
                 line.push(' ');
                 line.push_str(&part);

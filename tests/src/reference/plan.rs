@@ -68,7 +68,8 @@ fn batches(shop: &Shop<'_>, orders: &Value) -> Vec<Batch> {
             batches.push(Batch { mold, layers, ordered, lines: Vec::new(), shots: 0 });
             batches.len() - 1
         });
-        let shape = cavities.iter().position(|(shape, ..)| shape.as_deref() == line["shape"].as_str());
+        let shape =
+            cavities.iter().position(|(shape, ..)| shape.as_deref() == line["shape"].as_str());
         batches[place].ordered[shape.unwrap_or(0)] += pieces(line);
         batches[place].lines.push(index);
     }
@@ -233,8 +234,12 @@ impl<'a> Check<'a> {
             handled += holds + drawn + keeps + left;
             let rest = holds - drawn - keeps;
             let bound = ROUNDING * handled;
-            self.object((left - rest).abs() <= bound, || format!("{at}: {left} g stay, must be {rest}"));
-            self.object(left >= heel.max(film) - bound, || format!("{at}: {left} g is below the heel"));
+            self.object((left - rest).abs() <= bound, || {
+                format!("{at}: {left} g stay, must be {rest}")
+            });
+            self.object(left >= heel.max(film) - bound, || {
+                format!("{at}: {left} g is below the heel")
+            });
             for mass in contents.values_mut() {
                 *mass *= left / holds;
             }
@@ -255,7 +260,8 @@ impl<'a> Check<'a> {
 
     /// The recipe that the stage's formulas come to, of those that an order asks for.
     fn recipe_of(&self, stage: &Value) -> Option<Recipe> {
-        let formulas: Vec<&str> = list(&stage["formulas"]).iter().filter_map(Value::as_str).collect();
+        let formulas: Vec<&str> =
+            list(&stage["formulas"]).iter().filter_map(Value::as_str).collect();
         let known = formulas.iter().all(|name| self.shop.book["formulas"].get(name).is_some());
         if !known || formulas.is_empty() {
             return None;
@@ -378,7 +384,8 @@ impl<'a> Check<'a> {
             .sum();
         let runner = sprue_ml * part * hot * (1.0 - voids) + top;
         let feed = share(&mold["feed"]).unwrap_or(0.5);
-        let wanted = piece_g(cavities, hot, cold, voids, feed) - piece_g(cavities, hot, cold, voids, 0.0);
+        let wanted =
+            piece_g(cavities, hot, cold, voids, feed) - piece_g(cavities, hot, cold, voids, 0.0);
         let fed = wanted.min(runner);
         let really = if wanted > 0.0 { feed * fed / wanted } else { feed };
         Taken {
@@ -418,7 +425,8 @@ impl<'a> Check<'a> {
     fn loads(&mut self, at: &str, draw: &Value, shots: u32, taken: &Taken) -> f64 {
         let injector = &self.shop.book["bench"]["injector"];
         let holds = self.shop.ml(&injector["holds"]);
-        let keeps = if injector["keeps"].is_null() { 0.0 } else { self.shop.ml(&injector["keeps"]) };
+        let keeps =
+            if injector["keeps"].is_null() { 0.0 } else { self.shop.ml(&injector["keeps"]) };
         // The layers of a laminated piece are loaded together, so the smallest load of them counts.
         let part = value(&draw["share"]);
         let mold = &self.shop.book["molds"][text(&draw["mold"])];
@@ -492,7 +500,9 @@ impl<'a> Check<'a> {
                 if index + 1 == stages.len() && alone {
                     smallest = smallest.min(fill);
                 } else {
-                    self.object(spare == 0.0, || format!("pot {name}: {spare} spare shots too early"));
+                    self.object(spare == 0.0, || {
+                        format!("pot {name}: {spare} spare shots too early")
+                    });
                 }
             }
         }
@@ -520,7 +530,8 @@ impl<'a> Check<'a> {
         }
         self.object(made.len() == asked.len(), || "draws that nobody asked for".to_owned());
         for (mold, recipe, part, shots) in &asked {
-            let found = made.iter().find(|one| one.0 == *mold && one.1.is(recipe) && one.2 == *part);
+            let found =
+                made.iter().find(|one| one.0 == *mold && one.1.is(recipe) && one.2 == *part);
             let got = found.map_or(0, |one| one.3);
             self.object(got == *shots, || format!("{mold}: {got} shots, the orders take {shots}"));
         }
@@ -573,7 +584,8 @@ impl<'a> Check<'a> {
             self.object(planned["mold"] == mold_name.as_str(), || format!("{at}: mold"));
             let mold = &self.shop.book["molds"][&mold_name];
             let cavities = self.shop.cavities(mold);
-            let cavity = cavities.iter().find(|(shape, ..)| shape.as_deref() == line["shape"].as_str());
+            let cavity =
+                cavities.iter().find(|(shape, ..)| shape.as_deref() == line["shape"].as_str());
             let volume = cavity.map_or(f64::NAN, |(_, _, volume)| *volume);
             self.object(planned["shape"] == line["shape"], || format!("{at}: shape"));
             let weighs: f64 = layers
@@ -614,7 +626,9 @@ impl<'a> Check<'a> {
         let at = format!("{at}, {measure}");
         let gives = self.shown(&at, &way["gives"]);
         let off = self.shown(&format!("{at}, off"), &way["off"]);
-        self.object((off - (gives - wanted) / total).abs() <= ROUNDING, || format!("{at}: off {off}"));
+        self.object((off - (gives - wanted) / total).abs() <= ROUNDING, || {
+            format!("{at}: off {off}")
+        });
         let material = &self.shop.materials[name];
         let own = material.tolerance.or(self.shop.limit("tolerance")).unwrap_or(0.05);
         self.object((gives - wanted).abs() <= own * wanted * (1.0 + 1e-9), || {
@@ -654,7 +668,8 @@ impl<'a> Check<'a> {
                 sum += times * grams;
                 continue;
             }
-            let ml = amount::ml(what, self.shop.system).ok_or_else(|| format!("{what} is no volume"))?;
+            let ml =
+                amount::ml(what, self.shop.system).ok_or_else(|| format!("{what} is no volume"))?;
             let is = |value: &Value| (self.shop.ml(value) - ml).abs() <= WORDS * ml;
             let a_spoon = list(&bench["spoons"]).iter().any(is);
             let a_mark = list(&bench["cups"]).iter().any(|cup| {

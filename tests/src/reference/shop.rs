@@ -122,9 +122,9 @@ impl<'a> Shop<'a> {
         let named = entries.iter().find(|entry| !entry["base"].is_null());
         let base = match named.map(|entry| &entry["base"]) {
             Some(Value::Object(blend)) => {
-                let parts = blend.iter().map(|(name, amount)| {
-                    (name.clone(), self.dose_g(name, &amount::text(amount)))
-                });
+                let parts = blend
+                    .iter()
+                    .map(|(name, amount)| (name.clone(), self.dose_g(name, &amount::text(amount))));
                 normalized(parts.collect())
             }
             Some(name) => BTreeMap::from([(text(name), 1.0)]),
@@ -185,8 +185,8 @@ impl<'a> Shop<'a> {
         let mut additives: BTreeMap<String, f64> = BTreeMap::new();
         for _ in 0..10_000 {
             let mass: f64 = 1.0 + additives.values().sum::<f64>();
-            let volume: f64 =
-                base_ml + additives.iter().map(|(name, part)| part / self.liquid(name)).sum::<f64>();
+            let volume: f64 = base_ml
+                + additives.iter().map(|(name, part)| part / self.liquid(name)).sum::<f64>();
             let mut next: BTreeMap<String, f64> = BTreeMap::new();
             for (_, name, dose) in doses {
                 *next.entry(name.clone()).or_default() += match dose {
