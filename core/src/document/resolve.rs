@@ -96,15 +96,12 @@ impl Resolver {
             let known: Vec<&str> = known.collect();
             let help = match nearest(name, known.iter().copied()) {
                 Some(near) => format!("Did you mean \"{near}\"?"),
-                None if known.is_empty() => format!("The book has no {what} yet; add it."),
-                None => format!("The book has: {}.", shortened_list(&known)),
+                None if known.is_empty() => {
+                    format!("There is no {what} at all yet; add it to the book.")
+                }
+                None => format!("Known: {}.", shortened_list(&known)),
             };
-            self.fault(
-                "unknown-name",
-                path,
-                format!("There is no {what} \"{name}\" in the book."),
-                help,
-            );
+            self.fault("unknown-name", path, format!("There is no {what} \"{name}\"."), help);
         }
         found
     }
@@ -612,7 +609,7 @@ impl Resolver {
             self.fault(
                 "confidence-out-of-range",
                 "/limits/confidence",
-                "No number of spare pieces makes that sure, or none is needed for it.".to_owned(),
+                "0 % is sure without a piece, and 100 % is not to be had.".to_owned(),
                 "Write a share above 0 % and below 100 %, such as \"90 %\".".to_owned(),
             );
         }

@@ -260,9 +260,14 @@ impl Page {
         self.caution(Caution::Water);
         for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
             let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
+            let range = if pieces.from.text == pieces.to.text {
+                String::new()
+            } else {
+                format!(" ({} to {})", pieces.from.text, pieces.to.text)
+            };
             self.detail(&format!(
-                "{shape}{} ordered, {} made; each {} ({} to {}).",
-                pieces.ordered, pieces.made, pieces.weighs.text, pieces.from.text, pieces.to.text
+                "{shape}{} ordered, {} made; each {}{range}.",
+                pieces.ordered, pieces.made, pieces.weighs.text
             ));
             if pieces.sinks_in {
                 self.detail("The sprue cannot feed these: they sink in. Top off or hold longer.");
