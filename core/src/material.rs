@@ -244,12 +244,14 @@ impl Material {
     /// Mass of one drop: the shop's own, or else UCUM's `[drp]` of 1/20 mL (pharmacy practice).
     ///
     /// # Errors
-    /// Powders have no drop; a drop by volume needs the density.
+    /// Powders have no drop; a drop by volume needs the density, and so does the pharmacy's.
     pub fn drop_mass(&self, purpose: &'static str) -> Result<Mass, MaterialError> {
         let mass = match &self.drop {
             Some(Drop::Mass(mass)) => mass.value,
             Some(Drop::Volume(volume)) => self.true_density(purpose)?.mass_of(volume.value),
-            None if self.is_scooped() => return Err(self.missing(Property::Drop, purpose)),
+            None if self.is_scooped() || self.density.is_none() => {
+                return Err(self.missing(Property::Drop, purpose));
+            }
             None => self.true_density(purpose)?.mass_of(pharmacy_drop()),
         };
         if mass.is_finite() && mass > Mass::default() {

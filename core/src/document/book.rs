@@ -45,7 +45,7 @@ entry! {
         }
         optional {
             /// Whose book it is.
-            shop: String,
+            shop: Name,
             /// Anything a reader should know of it.
             about: String,
             /// Height of the shop above sea level.

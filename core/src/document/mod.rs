@@ -17,6 +17,7 @@ pub mod written;
 pub use book::{BookDocument, Format};
 pub use orders::OrdersDocument;
 pub use reader::{Ext, Name};
+pub use starter::StarterDocument;
 
 use serde_json::Value;
 

@@ -18,7 +18,7 @@ entry! {
         }
         optional {
             /// The day, as the shop writes it.
-            day: String,
+            day: Name,
             /// Anything a reader should know of it.
             about: String,
         }

@@ -116,11 +116,16 @@ impl<'a> Fields<'a> {
         match self.object.get(name) {
             Some(value) => T::read(&self.node(name, value), faults),
             None => {
+                // What would do there is what the type says when it finds nothing.
+                let mut wanted = Vec::new();
+                let _ = T::read(&self.node(name, &Value::Null), &mut wanted);
+                let how =
+                    wanted.first().map(|fault| format!(" {}", fault.help)).unwrap_or_default();
                 faults.push(Fault {
                     code: "missing-field".into(),
                     path: self.path.to_owned(),
                     message: format!("\"{name}\" is missing."),
-                    help: format!("Add \"{name}\" here."),
+                    help: format!("Add \"{name}\" here.{how}"),
                 });
                 None
             }
@@ -143,13 +148,15 @@ impl<'a> Fields<'a> {
 
     /// Says which fields nobody asked for.
     pub(crate) fn close(self, faults: &mut Vec<Fault>) {
+        let absent =
+            || self.known.iter().copied().filter(|known| !self.object.contains_key(*known));
         for key in self.object.keys() {
             if !self.known.contains(&key.as_str()) {
                 faults.push(Fault {
                     code: "unknown-field".into(),
                     path: pointer(self.path, key),
                     message: format!("\"{}\" is not a field of this object.", shortened(key)),
-                    help: match nearest(key, self.known.iter().copied()) {
+                    help: match nearest(key, absent()) {
                         Some(known) => format!("Did you mean \"{known}\"?"),
                         None => format!(
                             "Known here: {}. What belongs to your own program goes into \"ext\".",
@@ -161,7 +168,7 @@ impl<'a> Fields<'a> {
         }
     }
 
-    fn node(&self, name: &str, value: &'a Value) -> Node<'a> {
+    fn node<'v>(&self, name: &str, value: &'v Value) -> Node<'v> {
         Node { value, path: pointer(self.path, name) }
     }
 }

@@ -96,15 +96,12 @@ impl Resolver {
             let known: Vec<&str> = known.collect();
             let help = match nearest(name, known.iter().copied()) {
                 Some(near) => format!("Did you mean \"{near}\"?"),
-                None if known.is_empty() => format!("The book has no {what} yet; add it."),
-                None => format!("The book has: {}.", shortened_list(&known)),
+                None if known.is_empty() => {
+                    format!("There is no {what} at all yet; add it to the book.")
+                }
+                None => format!("Known: {}.", shortened_list(&known)),
             };
-            self.fault(
-                "unknown-name",
-                path,
-                format!("There is no {what} \"{name}\" in the book."),
-                help,
-            );
+            self.fault("unknown-name", path, format!("There is no {what} \"{name}\"."), help);
         }
         found
     }
@@ -223,7 +220,7 @@ impl Resolver {
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
         let (tools, vessels, injector) = bench?;
         let mut book = Book {
-            shop: document.shop.clone(),
+            shop: document.shop.as_ref().map(|shop| shop.0.clone()),
             system: self.system,
             altitude,
             materials,
@@ -652,7 +649,7 @@ impl Resolver {
             self.fault(
                 "confidence-out-of-range",
                 "/limits/confidence",
-                "No number of spare pieces makes that sure, or none is needed for it.".to_owned(),
+                "0 % is sure without a piece, and 100 % is not to be had.".to_owned(),
                 "Write a share above 0 % and below 100 %, such as \"90 %\".".to_owned(),
             );
         }
@@ -821,7 +818,8 @@ impl Day {
             .map(|(index, line)| resolver.line(line, &format!("/lines/{index}"), book))
             .collect();
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
-        resolver.finish(lines.map(|lines| Self { day: document.day.clone(), lines }))
+        let day = document.day.as_ref().map(|day| day.0.clone());
+        resolver.finish(lines.map(|lines| Self { day, lines }))
     }
 }
 

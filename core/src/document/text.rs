@@ -68,7 +68,7 @@ fn not_json(error: &serde_json::Error) -> Fault {
             error.line(),
             error.column()
         ),
-        help: "Look there for a missing or extra comma, quote or bracket; names and texts stand in double quotes.".into(),
+        help: "Look there, and at the end of the line before, for a missing or extra comma, quote or bracket; names and texts stand in double quotes.".into(),
     }
 }
 

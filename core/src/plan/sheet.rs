@@ -13,7 +13,11 @@ use crate::quantity::Mass;
 
 const WIDTH: usize = 80;
 /// Columns of the spoon measures in a weigh list.
-const SPOONS: usize = 26;
+const SPOONS: usize = 24;
+/// Columns of the balance readings in a weigh list.
+const BALANCE: usize = 18;
+/// Columns of the pots in the order table.
+const POTS: usize = 6;
 
 /// The sheet of a plan, by `Display`.
 #[derive(Debug, Clone, Copy)]
@@ -66,6 +70,7 @@ impl Page {
 
     /// `left` at the left margin and `right` at the right one, on two lines where one is too short.
     fn ends(&mut self, left: &str, right: &str) {
+        let (left, right) = (&cut(left, WIDTH), &cut(right, WIDTH));
         let room = WIDTH.saturating_sub(left.chars().count());
         if right.chars().count() < room {
             self.line(&format!("{left}{right:>room$}"));
@@ -80,7 +85,8 @@ impl Page {
         let indent = lead.chars().count();
         let mut line = lead.to_string();
         let mut filled = indent;
-        for word in text.split(' ') {
+        let longest = WIDTH.saturating_sub(indent);
+        for word in text.split(' ').flat_map(|word| pieces(word, longest)) {
             let length = word.chars().count();
             if filled > indent && filled.saturating_add(length).saturating_add(1) > WIDTH {
                 self.line(&line);
@@ -91,7 +97,7 @@ impl Page {
                 line.push(' ');
                 filled = filled.saturating_add(1);
             }
-            line.push_str(word);
+            line.push_str(&word);
             filled = filled.saturating_add(length);
         }
         self.line(&line);
@@ -119,16 +125,20 @@ impl Page {
             let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
             let what = format!("{}{shape}", line.what);
             let due = line.promised.as_deref().and_then(|date| date.get(5..)).unwrap_or_default();
+            let mut pots = broken(&line.pots.join(" "), " ", POTS).into_iter();
             let row = format!(
-                "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<6} {due}",
+                "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<POTS$} {due}",
                 cut(&line.order, 7),
                 cut(&what, 29),
                 line.pieces,
                 cut(&line.mold, 12),
                 line.piece.text,
-                line.pots.join(" ")
+                pots.next().unwrap_or_default()
             );
             self.line(&row);
+            for more in pots {
+                self.line(&format!("{:68}{more}", ""));
+            }
             if let (Some(packs), Some(each)) = (line.packs, line.pack_of) {
                 self.line(&format!("{:<8}  {packs} packs of {each}", ""));
             }
@@ -229,7 +239,7 @@ impl Page {
 
     fn weigh_list(&mut self, list: &[Weigh]) {
         self.line(&format!(
-            "    {:<15} {:<SPOONS$}{:>7} {:>18}{:>8}",
+            "    {:<15} {:<SPOONS$}{:>7} {:>BALANCE$}{:>8}",
             "", "cups, spoons, drops", "off", "balance", "off"
         ));
         for weigh in list {
@@ -242,17 +252,24 @@ impl Page {
                 None => " -".to_string(),
             };
             let off = |way: Option<&Way>| way.map(|way| way.off.text.clone()).unwrap_or_default();
-            let mut measures = broken(&marked(by_measure), SPOONS).into_iter();
+            let mut measures = broken(&marked(by_measure), " + ", SPOONS).into_iter();
+            let mut readings = broken(&marked(by_balance), " + ", BALANCE).into_iter();
             self.line(&format!(
-                "    {:<15} {:<SPOONS$}{:>7} {:>18}{:>8}",
+                "    {:<15} {:<SPOONS$}{:>7} {:>BALANCE$}{:>8}",
                 cut(&weigh.material, 15),
                 measures.next().unwrap_or_default(),
                 off(by_measure),
-                marked(by_balance),
+                readings.next().unwrap_or_default(),
                 off(by_balance),
             ));
-            for more in measures {
-                self.line(&format!("    {:<15}  {more}", ""));
+            loop {
+                let (measure, reading) = (measures.next(), readings.next());
+                if measure.is_none() && reading.is_none() {
+                    break;
+                }
+                let measure = measure.map(|more| format!(" {more}")).unwrap_or_default();
+                let reading = reading.unwrap_or_default();
+                self.line(&format!("{:20}{measure:<SPOONS$}{:8}{reading:>BALANCE$}", "", ""));
             }
         }
     }
@@ -286,9 +303,14 @@ impl Page {
         self.caution(Caution::Water);
         for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
             let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
+            let range = if pieces.from.text == pieces.to.text {
+                String::new()
+            } else {
+                format!(" ({} to {})", pieces.from.text, pieces.to.text)
+            };
             self.detail(&format!(
-                "{shape}{} ordered, {} made; each {} ({} to {}).",
-                pieces.ordered, pieces.made, pieces.weighs.text, pieces.from.text, pieces.to.text
+                "{shape}{} ordered, {} made; each {}{range}.",
+                pieces.ordered, pieces.made, pieces.weighs.text
             ));
             if pieces.sinks_in {
                 self.detail("The sprue cannot feed these: they sink in. Top off or hold longer.");
@@ -351,15 +373,31 @@ fn cut(text: &str, width: usize) -> String {
     short
 }
 
-/// `text` broken before a `+` into lines of less than `width` columns.
-fn broken(text: &str, width: usize) -> Vec<String> {
+/// `word` in parts of at most `longest` columns.
+fn pieces(word: &str, longest: usize) -> Vec<String> {
+    let mut parts = Vec::from([String::new()]);
+    for (place, letter) in word.chars().enumerate() {
+        if place > 0 && place.is_multiple_of(longest.max(1)) {
+            parts.push(String::new());
+        }
+        if let Some(part) = parts.last_mut() {
+            part.push(letter);
+        }
+    }
+    parts
+}
+
+/// `text` broken at `between` into lines of at most `width` columns; what is more than a space of
+/// it goes on to the next line.
+fn broken(text: &str, between: &str, width: usize) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
-    for (index, part) in text.split(" + ").enumerate() {
-        let part = if index == 0 { part.to_string() } else { format!("+ {part}") };
+    for (index, part) in text.split(between).enumerate() {
+        let part =
+            if index == 0 { part.to_string() } else { format!("{}{part}", between.trim_start()) };
         match lines.last_mut() {
             Some(line)
                 if line.chars().count().saturating_add(part.chars().count()).saturating_add(1)
-                    < width =>
+                    <= width =>
             {
                 line.push(' ');
                 line.push_str(&part);

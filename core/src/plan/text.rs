@@ -7,6 +7,7 @@ use super::{Showable, Shown};
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Measurable, Ratio, Rational, System,
     ThermodynamicTemperature, Unit, Volume, nearest_fraction, nearest_household, nearest_multiple,
+    significant,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -55,7 +56,7 @@ pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, text)
 }
 
-/// A volume in household measure where one fits within 1 in 1000, else in milliliters.
+/// A volume in household measure where one fits within 1 in 1000, else in milliliters of four digits.
 pub(crate) fn household(volume: Volume, system: System) -> String {
     let amount = nearest_household(volume, system, Ratio::from(1e-3));
     let fits = amount
@@ -63,7 +64,11 @@ pub(crate) fn household(volume: Volume, system: System) -> String {
         .ok()
         .and_then(|amount| amount.to::<Volume>(system).ok())
         .is_some_and(|rounded| (rounded.si() - volume.si()).abs() <= 1e-3 * volume.si());
-    if fits { or_plain(amount, volume) } else { nearest(volume, 10, Unit::MILLILITER) }
+    if fits {
+        or_plain(amount, volume)
+    } else {
+        or_plain(significant(volume, Unit::MILLILITER, 4, system), volume)
+    }
 }
 
 /// What a balance of this readability shows, with as many decimals as its step has (at most 6).
