@@ -5,6 +5,7 @@
 mod densities;
 mod hardness;
 mod materials;
+mod mixtures;
 mod rows;
 mod salt;
 mod units;
