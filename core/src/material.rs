@@ -332,3 +332,106 @@ impl Diagnose for MaterialError {
         Cow::Owned(format!("Give \"{material}\" its {property}: {how}."))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use super::*;
+    use crate::fault::Diagnose;
+
+    fn per_ml(x: f64) -> Option<Measured<MassDensity>> {
+        Some(Measured::exact(MassDensity::from_si(x * 1e3)))
+    }
+
+    #[rstest]
+    #[case(Kind::Plastisol, false)]
+    #[case(Kind::Colorant, false)]
+    #[case(Kind::Pearl, true)]
+    #[case(Kind::Flake, true)]
+    #[case(Kind::Salt, true)]
+    fn a_powder_is_scooped_and_a_liquid_poured(#[case] kind: Kind, #[case] powder: bool) {
+        let material =
+            Material { density: per_ml(2.0), as_scooped: None, ..Material::new("x", kind) };
+        assert_eq!(material.is_scooped(), powder);
+        match material.by_volume("a test") {
+            Ok(by) => {
+                assert!(!powder && by == ByVolume::Liquid(material.true_density("").unwrap()))
+            }
+            Err(error) => {
+                assert!(powder, "{error}");
+                assert_eq!(error.code(), "missing-property");
+                assert!(error.help().contains("as_scooped"), "{}", error.help());
+            }
+        }
+        let scooped = Material { as_scooped: per_ml(1.2), ..material };
+        assert!(matches!(scooped.by_volume("a test"), Ok(ByVolume::Scooped(_))));
+    }
+
+    #[test]
+    fn a_piece_weighs_by_the_fused_density_where_it_is_known() {
+        let liquid = Material { density: per_ml(1.03), ..Material::new("x", Kind::Plastisol) };
+        assert_eq!(liquid.finished_density("").unwrap(), liquid.true_density("").unwrap());
+        let fused = Material { fused: per_ml(1.05), ..liquid };
+        assert!(fused.finished_density("").unwrap() > fused.true_density("").unwrap());
+    }
+
+    #[test]
+    fn a_drop_is_the_shops_own_or_a_twentieth_of_a_milliliter() {
+        let bare = Material::new("x", Kind::Colorant);
+        assert!(bare.drop_mass("").unwrap_err().help().contains("weigh 50 drops"));
+        let pharmacy = Material { density: per_ml(1.2), ..bare };
+        assert!((pharmacy.drop_mass("").unwrap().si() - 0.06e-3).abs() < 1e-18);
+        assert!(!pharmacy.drop_is_calibrated());
+        let by_volume = Drop::Volume(Measured::exact(Volume::from_si(4e-8)));
+        let own = Material { drop: Some(by_volume), ..pharmacy.clone() };
+        assert!((own.drop_mass("").unwrap().si() - 0.048e-3).abs() < 1e-18);
+        let by_mass = Drop::Mass(Measured::exact(Mass::from_si(0.044e-3)));
+        let own = Material { drop: Some(by_mass), ..pharmacy };
+        assert_eq!(own.drop_mass("").unwrap(), Mass::from_si(0.044e-3));
+        assert!(Material::new("x", Kind::Salt).drop_mass("").is_err());
+    }
+
+    #[rstest]
+    #[case(0.0)]
+    #[case(-1.0)]
+    #[case(f64::NAN)]
+    #[case(f64::INFINITY)]
+    fn no_number_that_cannot_be_is_used(#[case] wrong: f64) {
+        let density = per_ml(wrong);
+        let material = Material {
+            density: density.clone(),
+            fused: density.clone(),
+            as_scooped: density,
+            drop: Some(Drop::Mass(Measured::exact(Mass::from_si(wrong)))),
+            ..Material::new("x", Kind::Other)
+        };
+        assert_eq!(material.true_density("").unwrap_err().code(), "property-not-positive");
+        assert_eq!(material.finished_density("").unwrap_err().code(), "property-not-positive");
+        assert_eq!(material.scooped_density("").unwrap_err().code(), "property-not-positive");
+        assert_eq!(material.drop_mass("").unwrap_err().code(), "property-not-positive");
+    }
+
+    #[test]
+    fn what_is_missing_is_named_with_its_material_and_its_use() {
+        let error = Material::new("plum", Kind::Colorant).true_density("the mix").unwrap_err();
+        assert_eq!(
+            std::string::ToString::to_string(&error),
+            "The density of \"plum\" is missing; it is needed for the mix."
+        );
+        for property in Property::ALL {
+            let error = MaterialError::Missing {
+                material: "plum".into(),
+                property: *property,
+                purpose: "a test",
+            };
+            assert!(error.help().contains(property.word()), "{}", error.help());
+        }
+    }
+
+    #[test]
+    fn the_middle_of_a_window() {
+        let at = ThermodynamicTemperature::from_si;
+        assert_eq!(ShotWindow { low: at(430.0), high: at(450.0) }.middle(), at(440.0));
+    }
+}

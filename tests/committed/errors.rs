@@ -96,9 +96,7 @@ fn collect(folder: &Path, files: &mut Vec<(String, String)>) {
 
 /// The message of each variant of the file's error enums.
 fn variant_messages(source: &str) -> BTreeMap<String, String> {
-    let variant =
-        Regex::new(r#"(?s)#\[error\(\s*"((?:[^"\\]|\\.)*)".*?\)\]\s*([A-Z]\w*)"#).unwrap();
-    variant.captures_iter(source).map(|found| (found[2].to_owned(), found[1].to_owned())).collect()
+    VARIANT.captures_iter(source).map(|found| (found[2].to_owned(), found[1].to_owned())).collect()
 }
 
 /// The bodies of `fn code`.

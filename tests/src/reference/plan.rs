@@ -219,20 +219,31 @@ impl<'a> Check<'a> {
             put_in += self.additions(&at, stage, &recipe, holds, &mut contents);
             self.stage(&at, stage, &recipe, holds, &contents, capacity);
             if index == 0 {
-                self.base_to_a_mark(&at, stage, &recipe, cup, capacity);
+                self.base_to_a_mark(&at, stage, &recipe);
             }
-            let mut drawn = 0.0;
+            let (mut drawn, mut stage_sprues) = (0.0, 0.0);
             let mut keeps: f64 = 0.0;
             for draw in list(&stage["draws"]) {
                 let shots = f64::from(whole(&draw["shots"]));
                 drawn += shots * value(&draw["per_shot"]);
-                sprues += shots * value(&draw["sprue"]);
+                stage_sprues += shots * value(&draw["sprue"]);
                 keeps = keeps.max(self.draw(&at, draw, &recipe));
             }
             self.object(drawn > 0.0, || format!("{at}: nothing is shot"));
+            sprues += stage_sprues;
             left = self.shown(&format!("{at}, carried"), &stage["carried"]);
             handled += holds + drawn + keeps + left;
-            let rest = holds - drawn - keeps;
+            // The injector keeps its part at each heat; sprues may go back in before the next stage.
+            let heats = f64::from(whole(&stage["heats"]));
+            let keeps = keeps * heats;
+            let back = self.shown(&format!("{at}, sprues back"), &stage["sprues_back"]);
+            let melted = self.shop.book["limits"]["sprues"] == "melt-again";
+            let goes_back = if melted && index + 1 < stages.len() { stage_sprues } else { 0.0 };
+            self.same(&format!("{at}, sprues back"), back, goes_back);
+            sprues -= back;
+            handled += back;
+            put_in += back;
+            let rest = holds - drawn - keeps + back;
             let bound = ROUNDING * handled;
             self.object((left - rest).abs() <= bound, || {
                 format!("{at}: {left} g stay, must be {rest}")
@@ -343,24 +354,20 @@ impl<'a> Check<'a> {
         }
     }
 
-    fn base_to_a_mark(
-        &mut self,
-        at: &str,
-        stage: &Value,
-        recipe: &Recipe,
-        cup: &Value,
-        capacity: f64,
-    ) {
+    /// The base goes up to a mark of one of the cups, filled as often as it takes.
+    fn base_to_a_mark(&mut self, at: &str, stage: &Value, recipe: &Recipe) {
         let base_g: f64 = list(&stage["weigh"])
             .iter()
             .filter(|weigh| recipe.base.contains_key(&text(&weigh["material"])))
             .map(|weigh| value(&weigh["wanted"]))
             .sum();
         let base_ml = base_g * self.shop.base_ml_per_g(recipe);
-        let mark = if cup["marks"].is_null() { capacity } else { self.shop.ml(&cup["marks"]) };
-        let marks = base_ml / mark;
-        let on_one = (marks - marks.round()).abs() <= ROUNDING * marks && marks >= 0.5;
-        self.object(on_one, || format!("{at}: base to {marks} marks"));
+        let on_a_mark = list(&self.shop.book["bench"]["cups"]).iter().any(|cup| {
+            let mark = if cup["marks"].is_null() { &cup["holds"] } else { &cup["marks"] };
+            let marks = base_ml / self.shop.ml(mark);
+            (marks - marks.round()).abs() <= ROUNDING * marks && marks >= 0.5
+        });
+        self.object(on_a_mark, || format!("{at}: {base_ml} mL of base lie between all marks"));
         let least = &self.shop.book["limits"]["least_pot"];
         if !least.is_null() {
             let (least, fills) = (self.shop.ml(least), value(&stage["fills"]));
@@ -663,8 +670,15 @@ impl<'a> Check<'a> {
                 continue;
             }
             if tool == "balance" {
-                let grams = amount::g(what).ok_or("not in grams")?;
-                self.weighable(grams)?;
+                let (total, lots) = match what.split_once(" in ") {
+                    Some((total, lots)) => {
+                        let lots = lots.strip_suffix(" lots").ok_or("in what?")?;
+                        (total, lots.parse::<f64>().map_err(|_| "how many lots?".to_owned())?)
+                    }
+                    None => (what, 1.0),
+                };
+                let grams = amount::g(total).ok_or("not in grams")?;
+                self.weighable(grams, lots)?;
                 sum += times * grams;
                 continue;
             }
@@ -687,8 +701,8 @@ impl<'a> Check<'a> {
         Ok((sum, exact))
     }
 
-    /// Whether the balance shows such a number.
-    fn weighable(&self, grams: f64) -> Result<(), String> {
+    /// Whether the balance shows such a number, or such a sum of so many.
+    fn weighable(&self, grams: f64, lots: f64) -> Result<(), String> {
         let balance = &self.shop.book["bench"]["balance"];
         let g = |key: &str| balance[key].as_str().and_then(amount::g);
         let reads = g("reads").ok_or("there is no balance")?;
@@ -697,8 +711,10 @@ impl<'a> Check<'a> {
         if (steps - steps.round()).abs() > 1e-6 * steps {
             return Err(format!("{grams} g is between two readings"));
         }
-        let range = g("from").unwrap_or(0.0)..=most;
-        let inside = grams >= range.start() * (1.0 - 1e-9) && grams <= range.end() * (1.0 + 1e-9);
+        let (each, least) = (grams / lots, g("from").unwrap_or(0.0));
+        // Lots are split evenly, to a step of the balance.
+        let step = if lots > 1.0 { reads } else { 0.0 };
+        let inside = each + step >= least * (1.0 - 1e-9) && each - step <= most * (1.0 + 1e-9);
         if inside { Ok(()) } else { Err(format!("{grams} g is outside the balance's range")) }
     }
 }
