@@ -95,8 +95,8 @@ fn one_step(step: &Step, tools: &Bench, system: System) -> String {
             (text::balance(reading, tools.balance().map(|balance| balance.readability)), times)
         }
         Step::Fill { cup, mark, times } => {
-            let volume = tools.cups().get(cup).map(|cup| cup.mark * f64::from(mark));
-            (text::household(volume.unwrap_or_default(), system), times)
+            let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
+            (text::mark(step * f64::from(mark), step, system), times)
         }
         Step::Spoon { spoon, times } => {
             let volume = tools.spoons().get(spoon).copied();
