@@ -46,6 +46,7 @@ parameters! {
     cleanings: "How often the injector is cleaned or goes cold, the last time included; 1 where left out.", "1", "1 or more";
     cold_density: "Density of the finished plastic at 20 °C, without voids.", "g/mL", "above 0";
     confidence: "How sure the number of good pieces shall be; 90 % where left out.", "1", "0 % to below 100 %";
+    cup: "What the cup may hold; the largest of the book where left out.", "mL", "above 0";
     feed: "Share of its contraction that a piece draws from the sprue while it cools.", "1", "0 % to 100 %";
     film: "What stays on the wall of the cup; none where left out.", "g", "0 or more";
     finished_amount: "The finished mix to make: its mass, or its volume cold and liquid.", "g or mL", "above 0";
@@ -59,8 +60,10 @@ parameters! {
     hot_volume: "Volume of the mix before salt at shot temperature; the cold one where left out.", "mL", "at least the cold one";
     injector_holds: "What the injector takes up at most.", "mL", "above 0";
     injector_keeps: "What stays in the injector each time it is emptied; none where left out.", "mL", "0 to below what it holds";
+    instead: "What really went in of the materials that went wrong.", "any", "0 or more each";
     layer_share: "Share of the cavity that this layer of a laminated piece fills; all of it where left out.", "1", "above 0 % to 100 %";
     loading: "How much salt, stated in just one way.", "none", "one of seven ways";
+    made_for: "The base that the pot was made for.", "mL or g", "above 0";
     mass: "The mass that is wanted.", "g", "above 0";
     masses: "What is in the mix, by material.", "g", "0 or more each";
     material: "The material and its properties.", "none", "as in a book";
@@ -75,6 +78,7 @@ parameters! {
     per_shot: "What one shot takes, sprue included.", "g", "above 0";
     phase: "Whether the plastisol is liquid or fused; fused where left out.", "none", "liquid or fused";
     pieces: "How many pieces are wanted.", "1", "1 to 1 000 000";
+    pot: "All that is in the pot, by material, as it was measured.", "any", "0 or more each";
     rejects: "Share of pieces that are not fit to sell; none where left out.", "1", "0 % to below 100 %";
     returned: "Share of the sprues that is melted again; none where left out.", "1", "0 % to 100 %";
     salt: "The salt: its true density, its density as scooped.", "none", "as a material in a book";
@@ -87,6 +91,7 @@ parameters! {
     temperature: "The temperature of the mix; 20 °C where left out.", "°C", "above absolute zero";
     to: "The unit that is wanted, by trade symbol or UCUM code.", "none", "a unit of the same dimension";
     tolerance: "Largest relative error that is accepted; the material's own, or 5 %, where left out.", "1", "above 0 % to below 100 %";
+    trace: "Share of the pot up to which a material that does not belong is let pass; none where left out.", "1", "0 % to 100 %";
     voids: "Share of the volume that is air; none where left out.", "1", "0 % to below 100 %";
     water: "What the balance reads for the water in one cavity.", "g", "above 0";
     weights: "What the pieces weigh, one by one.", "g", "two or more, above 0";

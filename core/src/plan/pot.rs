@@ -382,10 +382,10 @@ impl Workshop<'_> {
                 carried: text::mass(step.carried),
             });
         }
-        let capacity = self.book.tools.cups().get(cup).map(|cup| cup.capacity).unwrap_or_default();
+        let marked = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
         Ok(Pot {
             pot: name.to_string(),
-            cup: text::cup(capacity, system),
+            cup: text::cup(marked.capacity, marked.mark, system),
             stages,
             lost: text::mass(kept + sequence.film),
             left_over: text::mass(sequence.left),

@@ -36,8 +36,25 @@ pub(crate) fn mass(mass: Mass) -> Shown<Mass> {
     Shown::new(mass, nearest(mass, denominator, Unit::GRAM))
 }
 
-/// The volume of a cup: `2 cup`.
-pub(crate) fn cup(volume: Volume, system: System) -> Shown<Volume> {
+/// The volume of a cup that is marked in steps of `step`: `2 cup`, `500 mL`.
+pub(crate) fn cup(volume: Volume, step: Volume, system: System) -> Shown<Volume> {
+    Shown::new(volume, mark(volume, step, system))
+}
+
+/// A mark of a cup that is marked in steps of `step`, in cups where the step is a fraction of one.
+pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
+    let in_cups = |volume| {
+        let cups = nearest_fraction(volume, Unit::CUP, &[1, 2, 3, 4, 8], system).ok();
+        cups.filter(|cups| says(cups, volume, system))
+    };
+    match (in_cups(step), in_cups(volume)) {
+        (Some(_), Some(cups)) => cups.to_string(),
+        _ => four_digits(volume, system),
+    }
+}
+
+/// A volume as spoons and cups hold it: `2 tbsp`.
+pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, household(volume, system))
 }
 
@@ -58,17 +75,20 @@ pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
 
 /// A volume in household measure where one fits within 1 in 1000, else in milliliters of four digits.
 pub(crate) fn household(volume: Volume, system: System) -> String {
-    let amount = nearest_household(volume, system, Ratio::from(1e-3));
-    let fits = amount
-        .as_ref()
-        .ok()
-        .and_then(|amount| amount.to::<Volume>(system).ok())
-        .is_some_and(|rounded| (rounded.si() - volume.si()).abs() <= 1e-3 * volume.si());
-    if fits {
-        or_plain(amount, volume)
-    } else {
-        or_plain(significant(volume, Unit::MILLILITER, 4, system), volume)
-    }
+    let amount = nearest_household(volume, system, Ratio::from(1e-3)).ok();
+    amount
+        .filter(|amount| says(amount, volume, system))
+        .map_or_else(|| four_digits(volume, system), |amount| amount.to_string())
+}
+
+/// Whether `amount` is `volume` within 1 in 1000.
+fn says(amount: &Amount, volume: Volume, system: System) -> bool {
+    let said = amount.to::<Volume>(system);
+    said.is_ok_and(|said| libm::fabs(said.si() - volume.si()) <= 1e-3 * volume.si())
+}
+
+fn four_digits(volume: Volume, system: System) -> String {
+    or_plain(significant(volume, Unit::MILLILITER, 4, system), volume)
 }
 
 /// What a balance of this readability shows, with as many decimals as its step has (at most 6).

@@ -1,30 +1,32 @@
 //! The weigh list of a stage: every mass as the bench can do it, and what that does to the formula.
 
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step};
+use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
 use super::text;
 use super::{Shown, Way, Weigh};
 use crate::book::Book;
+use crate::fault::Diagnose;
 use crate::material::Material;
-use crate::mix::MaterialId;
+use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio, System};
 
 /// What goes in at a stage, and what is there of it before.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Addition {
-    pub(super) material: MaterialId,
+pub(crate) struct Addition {
+    pub(crate) material: MaterialId,
     /// What the formula wants added.
-    pub(super) wanted: Mass,
+    pub(crate) wanted: Mass,
     /// What the mix then holds of it.
-    pub(super) total: Mass,
+    pub(crate) total: Mass,
 }
 
 /// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
 /// of a cup to its marks, where they are given.
-pub(super) fn list(
+pub(crate) fn list(
     additions: &[Addition],
     base: Option<(MaterialId, Vec<Step>)>,
     book: &Book,
@@ -33,10 +35,16 @@ pub(super) fn list(
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
         let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
+        // The tolerance is that of the formula: what is added to much may be off by more.
+        let of_addition = tolerance * (addition.total / addition.wanted).value;
+        if of_addition >= 1.0 {
+            list.push(nothing(material, addition));
+            continue;
+        }
         // A drop that nobody weighed may be a third off. It is true all the same where the formula
         // counts drops itself, for then as many drops as it says are right, whatever they weigh.
         let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
-        let mut choice = choose(material, addition.wanted, tolerance, counted, &book.tools);
+        let mut choice = choose(material, addition.wanted, of_addition, counted, &book.tools);
         if let Some((base, steps)) = &base
             && *base == addition.material
         {
@@ -87,6 +95,23 @@ pub(crate) fn way(
     }
 }
 
+/// So little is lacking that adding nothing keeps the tolerance.
+fn nothing(material: &Material, addition: &Addition) -> Weigh {
+    let off = -(addition.wanted / addition.total);
+    Weigh {
+        material: material.name.clone(),
+        kind: material.kind,
+        wanted: text::mass(addition.wanted),
+        best: Way {
+            tool: Tool::Balance,
+            measure: "nothing".to_string(),
+            gives: text::mass(Mass::default()),
+            off: Shown::new(off, text::signed_percent(off)),
+        },
+        others: Vec::new(),
+    }
+}
+
 fn entry(material: &Material, addition: &Addition, choice: &Choice, book: &Book) -> Weigh {
     let way = |measure| way(measure, addition.wanted, addition.total, &book.tools, book.system);
     Weigh {
@@ -126,8 +151,8 @@ fn one_step(step: &Step, tools: &Bench, system: System) -> String {
             (text::balance(reading, tools.balance().map(|balance| balance.readability)), times)
         }
         Step::Fill { cup, mark, times } => {
-            let volume = tools.cups().get(cup).map(|cup| cup.mark * f64::from(mark));
-            (text::household(volume.unwrap_or_default(), system), times)
+            let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
+            (text::mark(step * f64::from(mark), step, system), times)
         }
         Step::Spoon { spoon, times } => {
             let volume = tools.spoons().get(spoon).copied();
@@ -140,16 +165,28 @@ fn one_step(step: &Step, tools: &Bench, system: System) -> String {
 }
 
 /// Why there is no weigh list.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) enum WeighError {
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub(crate) enum WeighError {
     /// No tool measures a material well enough.
+    #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, tolerance: f64, error: MeasureError },
     /// A material is not in the table.
-    Mix(crate::mix::MixError),
+    #[error(transparent)]
+    Mix(#[from] MixError),
 }
 
-impl From<crate::mix::MixError> for WeighError {
-    fn from(error: crate::mix::MixError) -> Self {
-        Self::Mix(error)
+impl Diagnose for WeighError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Measure { error, .. } => error.code(),
+            Self::Mix(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Measure { error, .. } => error.help(),
+            Self::Mix(error) => error.help(),
+        }
     }
 }

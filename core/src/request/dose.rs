@@ -54,7 +54,8 @@ impl DoseRequest {
     }
 }
 
-fn mass_of(material: &Material, amount: &Amount, faulty: &mut Faulty) -> Option<Mass> {
+/// The mass of `amount` of a material; its faults have the fields `amount` and `material`.
+pub(super) fn mass_of(material: &Material, amount: &Amount, faulty: &mut Faulty) -> Option<Mass> {
     let purpose = "weighing the amount";
     match (amount.basis(), amount.dimension()) {
         (None, Dimension::VOLUME) => {

@@ -71,14 +71,8 @@ impl FormulaRequest {
     pub fn answer(&self) -> Result<FormulaResponse, Faults> {
         let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
         let mut faulty = Faulty::new(Some(book.system));
-        let mut formulas: Vec<&Formula> = Vec::new();
-        for (index, name) in self.formulas.iter().enumerate() {
-            match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
-                Some(formula) => formulas.push(formula),
-                None => faulty.faults.push(unknown_formula(index, &name.0, &book)),
-            }
-        }
-        let recipe = (formulas.len() == self.formulas.len()).then(|| {
+        let formulas = find_formulas(&self.formulas, &book, &mut faulty);
+        let response = formulas.and_then(|formulas| {
             let overlap = self.overlap.unwrap_or(Overlap::Refuse);
             let recipe = Recipe::combine(
                 &formulas,
@@ -87,9 +81,7 @@ impl FormulaRequest {
                 &book.materials,
                 book.system,
             );
-            faulty.keep("formulas", recipe)
-        });
-        let response = recipe.flatten().and_then(|recipe| {
+            let recipe = faulty.keep("formulas", recipe)?;
             let mix = self.scaled(&recipe, &formulas, &book, &mut faulty)?;
             let response = describe(&recipe, &mix, &book);
             faulty.keep("", response)
@@ -104,14 +96,6 @@ impl FormulaRequest {
         book: &Book,
         faulty: &mut Faulty,
     ) -> Option<Mix> {
-        let of_base = |amount: &Amount, field: &str, faulty: &mut Faulty| {
-            if amount.dimension() == Dimension::VOLUME {
-                let volume: Volume = faulty.keep(field, amount.to(book.system))?;
-                Some(volume * faulty.keep("formulas", recipe.base_density(&book.materials))?)
-            } else {
-                faulty.keep(field, amount.to::<Mass>(book.system))
-            }
-        };
         match (&self.base, &self.finished) {
             (Some(_), Some(_)) => {
                 faulty.faults.push(Fault {
@@ -134,12 +118,44 @@ impl FormulaRequest {
             (base, None) => {
                 let per = formulas.iter().find_map(|formula| formula.per);
                 let mass = match base.or(per) {
-                    Some(amount) => of_base(&amount, "base", faulty)?,
+                    Some(amount) => of_base(recipe, &amount, "base", book, faulty)?,
                     None => Mass::new::<uom::si::mass::gram>(100.0),
                 };
                 faulty.keep("base", recipe.for_base(mass))
             }
         }
+    }
+}
+
+/// The formulas named, or a fault for each that the book lacks.
+pub(super) fn find_formulas<'a>(
+    names: &[Name],
+    book: &'a Book,
+    faulty: &mut Faulty,
+) -> Option<Vec<&'a Formula>> {
+    let mut formulas = Vec::new();
+    for (index, name) in names.iter().enumerate() {
+        match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
+            Some(formula) => formulas.push(formula),
+            None => faulty.faults.push(unknown_formula(index, &name.0, book)),
+        }
+    }
+    (formulas.len() == names.len()).then_some(formulas)
+}
+
+/// The mass of `amount` of a recipe's base.
+pub(super) fn of_base(
+    recipe: &Recipe,
+    amount: &Amount,
+    field: &str,
+    book: &Book,
+    faulty: &mut Faulty,
+) -> Option<Mass> {
+    if amount.dimension() == Dimension::VOLUME {
+        let volume: Volume = faulty.keep(field, amount.to(book.system))?;
+        Some(volume * faulty.keep("formulas", recipe.base_density(&book.materials))?)
+    } else {
+        faulty.keep(field, amount.to::<Mass>(book.system))
     }
 }
 

@@ -18,6 +18,7 @@
 mod batch;
 mod calibrate;
 mod convert;
+mod correct;
 mod dose;
 mod formula;
 mod hardness;
@@ -31,6 +32,7 @@ mod water;
 pub use batch::{BatchRequest, BatchResponse};
 pub use calibrate::{CalibrateRequest, CalibrateResponse};
 pub use convert::{ConvertRequest, ConvertResponse};
+pub use correct::{Becomes, CorrectRequest, CorrectResponse, NearestResponse, StaysOff, Trace};
 pub use dose::{DoseRequest, DoseResponse};
 pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
@@ -145,6 +147,8 @@ calculations! {
     Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
     /// A mass as the tools of a bench can give it.
     Measure = "measure": MeasureRequest => MeasureResponse;
+    /// The least that makes a pot right that came out wrong.
+    Correct = "correct": CorrectRequest => CorrectResponse;
     /// A day's plan from a book and an order list.
     Plan = "plan": PlanRequest => Plan;
 }

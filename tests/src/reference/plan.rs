@@ -638,9 +638,16 @@ impl<'a> Check<'a> {
         });
         let material = &self.shop.materials[name];
         let own = material.tolerance.or(self.shop.limit("tolerance")).unwrap_or(0.05);
-        self.object((gives - wanted).abs() <= own * wanted * (1.0 + 1e-9), || {
+        // A tolerance is that of the formula: of all that the mix then holds of the material.
+        self.object((gives - wanted).abs() <= own * total * (1.0 + 1e-9), || {
             format!("{at}: {gives} g for {wanted} g")
         });
+        if measure == "nothing" {
+            self.object(gives == 0.0 && tool == "balance", || {
+                format!("{at}: nothing gives {gives} g")
+            });
+            return;
+        }
         match self.adds_up(&tool, &measure, name) {
             Ok((sum, exact)) => self.object((sum - gives).abs() <= exact * gives, || {
                 format!("{at}: it adds up to {sum} g, not {gives} g")
