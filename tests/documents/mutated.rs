@@ -279,20 +279,20 @@ fn a_key_twice_is_found_wherever_it_stands() {
         if json(BOOK).pointer(parent).is_some_and(Value::is_array) {
             continue;
         }
-        let text = twice(&json(BOOK), "", &path, parent, key);
+        let text = twice(&json(BOOK), "", parent, key);
         let faults = plan(&text, ORDERS).expect_err(&path);
         assert_eq!(faults.iter().map(|fault| fault.path.as_str()).collect::<Vec<_>>(), [path]);
     }
 }
 
-/// The text of `value` with the field at `path` written twice.
-fn twice(value: &Value, here: &str, path: &str, parent: &str, key: &str) -> String {
+/// The text of `value` with the field `key` below `parent` written twice.
+fn twice(value: &Value, here: &str, parent: &str, key: &str) -> String {
     match value {
         Value::Object(fields) => {
             let mut written = Vec::new();
             for (name, field) in fields {
                 let escaped = name.replace('~', "~0").replace('/', "~1");
-                let text = twice(field, &format!("{here}/{escaped}"), path, parent, key);
+                let text = twice(field, &format!("{here}/{escaped}"), parent, key);
                 let text = format!("{}:{text}", Value::from(name.as_str()));
                 if here == parent && escaped == key {
                     written.push(text.clone());
@@ -305,7 +305,7 @@ fn twice(value: &Value, here: &str, path: &str, parent: &str, key: &str) -> Stri
             let items: Vec<String> = items
                 .iter()
                 .enumerate()
-                .map(|(index, item)| twice(item, &format!("{here}/{index}"), path, parent, key))
+                .map(|(index, item)| twice(item, &format!("{here}/{index}"), parent, key))
                 .collect();
             format!("[{}]", items.join(","))
         }
