@@ -46,7 +46,6 @@ fn random_days_are_right() {
     if let Err(error) = result {
         panic!("{error}");
     }
-    println!("{} of {DAYS} planned, refused: {:?}", planned.get(), refused.borrow());
     assert!(
         planned.get() >= DAYS / 2,
         "only {} of {DAYS} planned: {:?}",
