@@ -439,3 +439,68 @@ entry! {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::json;
+
+    use super::*;
+    use crate::document::reader::read_value;
+
+    #[rstest]
+    #[case(json!("0.044 g"), true)]
+    #[case(json!({ "value": "0.044 g ± 0.003", "source": "50 drops" }), true)]
+    #[case(json!("0.04 mL"), false)]
+    #[case(json!({ "value": 0.04, "unit": "mL" }), false)]
+    fn a_drop_is_a_mass_or_a_volume(#[case] value: Value, #[case] mass: bool) {
+        let read: SourcedDrop = read_value(&value).unwrap();
+        assert_eq!(matches!(read, SourcedDrop::Mass(_)), mass);
+        assert_eq!(read, serde_json::from_value(serde_json::to_value(&read).unwrap()).unwrap());
+    }
+
+    #[test]
+    fn a_drop_that_is_neither_asks_for_a_mass() {
+        let faults = read_value::<SourcedDrop>(&json!("3 K")).unwrap_err();
+        assert_eq!(faults.count(), 1, "{faults}");
+    }
+
+    #[rstest]
+    #[case(json!("9.5 mL"), true)]
+    #[case(json!({ "value": 9.5, "unit": "mL" }), true)]
+    #[case(json!({ "water": "9.47 g", "at": "22 °C" }), true)]
+    #[case(json!({ "water": "9.47 g" }), false)]
+    #[case(json!({ "water": "9.47 mL", "at": "22 °C" }), false)]
+    #[case(json!("9.5 g"), false)]
+    #[case(json!([]), false)]
+    fn a_cavity_is_a_volume_or_its_water(#[case] value: Value, #[case] good: bool) {
+        assert_eq!(read_value::<CavityVolume>(&value).is_ok(), good);
+        assert_eq!(serde_json::from_value::<CavityVolume>(value).is_ok(), good);
+    }
+
+    #[rstest]
+    #[case(json!("clear"), true)]
+    #[case(json!({ "soft": "3 cup", "hard": "1 cup" }), true)]
+    #[case(json!({ "soft": 3 }), false)]
+    #[case(json!(["soft"]), false)]
+    fn a_base_is_one_or_a_blend(#[case] value: Value, #[case] good: bool) {
+        assert_eq!(read_value::<BaseEntry>(&value).is_ok(), good);
+    }
+
+    #[rstest]
+    #[case(json!(["325 °F", "350 °F"]), 0)]
+    #[case(json!(["325 °F"]), 1)]
+    #[case(json!(["325 °F", "350 °F", "360 °F"]), 1)]
+    #[case(json!(["325 g", "350"]), 2)]
+    fn a_window_has_two_ends(#[case] window: Value, #[case] faults: usize) {
+        let entry = json!({ "kind": "plastisol", "shot_window": window });
+        let read = read_value::<MaterialEntry>(&entry);
+        assert_eq!(read.map_or_else(|faults| faults.count(), |_| 0), faults);
+    }
+
+    #[test]
+    fn only_this_version_is_read() {
+        assert_eq!(read_value::<Format>(&json!("pourwright/1.0")), Ok(Format::V1));
+        assert!(read_value::<Format>(&json!("pourwright/2.0")).is_err());
+    }
+}

@@ -56,3 +56,20 @@ entry! {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::document::reader::read_value;
+    use serde_json::json;
+
+    #[test]
+    fn a_line_names_its_order_and_keeps_what_a_program_adds() {
+        let line = json!({ "order": "31", "product": "x", "pieces": 3, "ext": { "row": 7 } });
+        let read: OrderLine = read_value(&line).unwrap();
+        assert_eq!(read.ext.as_ref().and_then(|ext| ext.get("row")), Some(&json!(7)));
+        assert_eq!(serde_json::to_value(&read).unwrap(), line);
+        let faults = read_value::<OrderLine>(&json!({ "order": 31, "pieces": "3" })).unwrap_err();
+        assert_eq!(faults.count(), 2);
+    }
+}

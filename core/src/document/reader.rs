@@ -460,3 +460,133 @@ pub(crate) fn read_word<T: Copy>(
     }
     found
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::json;
+
+    use super::*;
+
+    #[rstest]
+    #[case("plain", "/plain")]
+    #[case("a/b", "/a~1b")]
+    #[case("a~b", "/a~0b")]
+    #[case("~1", "/~01")]
+    fn a_pointer_escapes_its_keys(#[case] key: &str, #[case] expected: &str) {
+        assert_eq!(pointer("", key), expected);
+        let document = json!({ key: 7 });
+        assert_eq!(document.pointer(&pointer("", key)), Some(&json!(7)));
+    }
+
+    // Levenshtein's distance, by hand.
+    #[rstest]
+    #[case("", "", 0)]
+    #[case("cup", "", 3)]
+    #[case("", "cup", 3)]
+    #[case("kitten", "sitting", 3)]
+    #[case("flaw", "lawn", 2)]
+    #[case("dose", "doses", 1)]
+    #[case("größe", "grösse", 2)]
+    fn a_distance_counts_edits(#[case] from: &str, #[case] to: &str, #[case] expected: usize) {
+        assert_eq!(edit_distance(from, to), expected);
+        assert_eq!(edit_distance(to, from), expected);
+    }
+
+    #[rstest]
+    #[case("cavitys", Some("cavities"))]
+    #[case("sprude", Some("sprue"))]
+    #[case("color", None)]
+    #[case("", None)]
+    fn a_slip_is_met_with_the_nearest_word(#[case] word: &str, #[case] expected: Option<&str>) {
+        assert_eq!(nearest(word, ["cavities", "sprue", "feed"].into_iter()), expected);
+    }
+
+    #[rstest]
+    #[case("plum", true)]
+    #[case("reed, pale", true)]
+    #[case("", false)]
+    #[case("  ", false)]
+    #[case(" plum", false)]
+    #[case("plum\n", false)]
+    #[case("a\u{0}b", false)]
+    fn a_name_stands_on_one_line(#[case] name: &str, #[case] good: bool) {
+        let value = json!(name);
+        assert_eq!(read_value::<Name>(&value).is_ok(), good);
+        let map = json!({ name: true });
+        assert_eq!(read_value::<BTreeMap<String, bool>>(&map).is_ok(), good);
+        assert_eq!(serde_json::from_value::<Name>(value).is_ok(), good);
+    }
+
+    #[test]
+    fn a_name_has_an_end() {
+        let of = |length: usize| json!("n".repeat(length));
+        assert!(read_value::<Name>(&of(LONGEST_NAME)).is_ok());
+        assert!(read_value::<Name>(&of(LONGEST_NAME + 1)).is_err());
+    }
+
+    #[rstest]
+    #[case(json!(1), true)]
+    #[case(json!(1_000_000), true)]
+    #[case(json!(0), false)]
+    #[case(json!(1_000_001), false)]
+    #[case(json!(-3), false)]
+    #[case(json!(2.5), false)]
+    #[case(json!("3"), false)]
+    fn a_count_is_whole_and_believable(#[case] value: Value, #[case] good: bool) {
+        assert_eq!(read_value::<u32>(&value).is_ok(), good);
+    }
+
+    #[allow(unreachable_pub)] // the macro declares what documents are made of
+    mod probe {
+        use super::super::Name;
+        use alloc::vec::Vec;
+
+        entry! {
+        /// For the tests.
+        pub struct Probe {
+            required {
+                /// One.
+                count: u32,
+                /// Two.
+                name: Name,
+            }
+            optional {
+                /// Three.
+                flags: Vec<bool>,
+            }
+        }
+        }
+    }
+    use probe::Probe;
+
+    #[test]
+    fn all_that_is_wrong_is_told_with_its_place() {
+        let value = json!({ "count": 0, "flags": [true, 1, null], "nane": "x" });
+        let faults = read_value::<Probe>(&value).unwrap_err();
+        let told: Vec<(&str, &str)> =
+            faults.iter().map(|fault| (&*fault.path, &*fault.code)).collect();
+        let expected = [
+            ("/count", "wrong-type"),
+            ("", "missing-field"),
+            ("/flags/1", "wrong-type"),
+            ("/flags/2", "wrong-type"),
+            ("/nane", "unknown-field"),
+        ];
+        assert_eq!(told, expected);
+        let helps: Vec<&str> = faults.iter().map(|fault| &*fault.help).collect();
+        assert_eq!(helps[1], "Add \"name\" here. Write a text in double quotes.");
+        assert_eq!(helps[4], "Did you mean \"name\"?");
+        assert!(serde_json::from_value::<Probe>(value).is_err());
+    }
+
+    #[test]
+    fn nothing_is_not_the_same_as_left_out() {
+        let good = json!({ "count": 1, "name": "x" });
+        assert_eq!(read_value::<Probe>(&good).unwrap().flags, None);
+        let null = json!({ "count": 1, "name": "x", "flags": null });
+        assert!(
+            read_value::<Probe>(&null).is_err() && serde_json::from_value::<Probe>(null).is_err()
+        );
+    }
+}

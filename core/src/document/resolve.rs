@@ -791,8 +791,34 @@ impl Resolver {
             .collect();
         let layer = Layer { formulas: found.into_iter().collect::<Option<_>>()?, share, overlap };
         // A recipe that cannot be had is told where it is named, before any order asks for it.
-        self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
+        if self.is_sound(&layer, book) {
+            self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
+        }
         Some(layer)
+    }
+
+    /// Whether no fault has been found in what the recipe of `layer` comes from. Where one has, it is
+    /// told there; that the recipe cannot be had follows, and is no fault more.
+    fn is_sound(&self, layer: &Layer, book: &Book) -> bool {
+        let formulas = || layer.formulas.iter().filter_map(|&index| book.formulas.get(index));
+        let by_default = formulas().all(|formula| formula.base.is_empty());
+        let doses = formulas().flat_map(|formula| formula.base.iter().chain(&formula.doses));
+        let materials = doses
+            .map(|dose| dose.material)
+            .chain(book.default_base.filter(|_| by_default))
+            .filter_map(|id| book.materials.get(id).ok())
+            .map(|material| pointer("/materials", &material.name));
+        let mut roots = formulas()
+            .map(|formula| pointer("/formulas", &formula.name))
+            .chain(materials)
+            .chain(by_default.then(|| "/default_base".to_owned()));
+        roots.all(|root| {
+            let inside = |path: &str| {
+                path.strip_prefix(&root)
+                    .is_some_and(|rest| rest.is_empty() || rest.starts_with('/'))
+            };
+            !self.faults.iter().any(|fault| inside(&fault.path))
+        })
     }
 }
 
@@ -982,4 +1008,157 @@ fn is_date(text: &str) -> bool {
         _ => return false,
     };
     (1..=longest).contains(&day) && parts.next().is_none()
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use super::*;
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text, read_book};
+
+    fn small() -> Book {
+        book_from_text(BOOK).unwrap_or_else(|faults| panic!("{faults}"))
+    }
+
+    fn told(faults: &Faults) -> Vec<(String, String)> {
+        faults.iter().map(|fault| (fault.path.clone(), fault.code.to_string())).collect()
+    }
+
+    #[rstest]
+    #[case("2027-03-05", true)]
+    #[case("2024-02-29", true)]
+    #[case("2000-02-29", true)]
+    #[case("2100-02-29", false)]
+    #[case("2027-02-29", false)]
+    #[case("2027-04-31", false)]
+    #[case("2027-13-01", false)]
+    #[case("2027-00-10", false)]
+    #[case("2027-01-00", false)]
+    #[case("27-03-05", false)]
+    #[case("2027-3-5", false)]
+    #[case("2027-03-05-", false)]
+    #[case("2027-03-0５", false)]
+    #[case("", false)]
+    fn a_date_is_in_the_calendar(#[case] text: &str, #[case] good: bool) {
+        assert_eq!(is_date(text), good);
+    }
+
+    #[test]
+    fn what_a_like_row_says_can_be_overruled() {
+        let book = small();
+        let salt = book.materials.get(book.materials.find("salt").unwrap()).unwrap();
+        // The starter table: 2.165 g/mL; 6 g a teaspoon.
+        assert!((salt.density.as_ref().unwrap().value.si() - 2165.0).abs() < 1e-9);
+        assert!((salt.as_scooped.as_ref().unwrap().value.si() - 1217.0).abs() < 1e-9);
+        let mut document: Value = serde_json::from_str(BOOK).unwrap();
+        document["materials"]["salt"]["as_scooped"] = json!("1.3 g/mL");
+        let book = book_from_text(&document.to_string()).unwrap();
+        let salt = book.materials.get(book.materials.find("salt").unwrap()).unwrap();
+        assert!((salt.as_scooped.as_ref().unwrap().value.si() - 1300.0).abs() < 1e-9);
+        assert!(salt.density.is_some());
+    }
+
+    #[rstest]
+    #[case("/materials/clear/density", json!("0 g/mL"), "/materials/clear/density", "not-positive")]
+    #[case("/materials/salt/as_scooped", json!("2.9 g/mL"), "/materials/salt/as_scooped", "scooped-above-true")]
+    #[case("/materials/clear/shot_window", json!(["350 °F", "320 °F"]), "/materials/clear/shot_window", "shot-window-reversed")]
+    #[case("/materials/clear/tolerance", json!("0 %"), "/materials/clear/tolerance", "tolerance-out-of-range")]
+    #[case("/materials/salt/like", json!("sodium"), "/materials/salt/like", "unknown-name")]
+    #[case("/default_base", json!("salt"), "/default_base", "base-no-plastisol")]
+    #[case("/default_base", json!("cleer"), "/default_base", "unknown-name")]
+    #[case("/formulas/body/base", json!({}), "/formulas/body/base", "empty-blend")]
+    #[case("/formulas/body/per", json!("8 drops"), "/formulas/body/per", "wrong-dimension")]
+    #[case("/formulas/body/doses/salt", json!("300 °F"), "/formulas/body/doses/salt", "wrong-dimension")]
+    #[case("/molds/worm/cavity", json!("0 mL"), "/molds/worm/cavity", "not-positive")]
+    #[case("/molds/worm/cavity", json!({ "water": "9 g", "at": "90 °C" }), "/molds/worm/cavity", "water-temperature-out-of-range")]
+    #[case("/molds/pair/cavity", json!("9 mL"), "/molds/pair/cavity", "one-cavity-for-unlike")]
+    #[case("/molds/worm/cavities", json!({}), "/molds/worm/cavity", "one-cavity-for-unlike")]
+    #[case("/molds/pair/cavities", json!({}), "/molds/pair/cavities", "no-cavities")]
+    #[case("/molds/worm/voids", json!("100 %"), "/molds/worm/voids", "share-of-all")]
+    #[case("/molds/worm/rejects", json!("100 %"), "/molds/worm/rejects", "share-of-all")]
+    #[case("/products/two/layers/0/share", json!("50 %"), "/products/two/layers", "layer-shares")]
+    #[case("/products/two/overlap", json!("add"), "/products/two/overlap", "overlap-beside-layers")]
+    #[case("/products/two/formulas", json!(["sky"]), "/products/two", "formulas-or-layers")]
+    #[case("/bench/injector/count", json!(1), "/products/two/layers", "too-few-injectors")]
+    #[case("/bench/injector/keeps", json!("1 cup"), "/bench/injector/keeps", "injector-keeps-all")]
+    #[case("/bench/cups", json!([]), "/bench/cups", "no-cup")]
+    #[case("/bench/balance/reads", json!("0 g"), "/bench/balance/reads", "not-positive")]
+    #[case("/limits", json!({ "confidence": "100 %" }), "/limits/confidence", "confidence-out-of-range")]
+    #[case("/limits", json!({ "most_full": "0 %" }), "/limits/most_full", "share-of-nothing")]
+    fn one_slip_is_told_once_at_its_place(
+        #[case] place: &str,
+        #[case] value: Value,
+        #[case] path: &str,
+        #[case] code: &str,
+    ) {
+        let mut document: Value = serde_json::from_str(BOOK).unwrap();
+        let (parent, key) = place.rsplit_once('/').unwrap();
+        let parent = document.pointer_mut(parent).unwrap();
+        match parent {
+            Value::Array(items) => items[key.parse::<usize>().unwrap()] = value,
+            parent => parent[key] = value,
+        }
+        let faults = Book::try_from(&read_book(&document).unwrap()).unwrap_err();
+        assert_eq!(told(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
+    }
+
+    #[rstest]
+    #[case(r#""product": "sky wurm", "pieces": 3"#, "/product", "unknown-name")]
+    #[case(r#""pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""product": "sky worm", "mold": "worm", "pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""formulas": ["body"], "pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""mold": "worm", "pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""mold": "worm", "formulas": [], "pieces": 3"#, "/formulas", "no-formula")]
+    #[case(
+        r#""mold": "worm", "formulas": ["body", "twin"], "pieces": 3"#,
+        "/formulas",
+        "formula-dosed-twice"
+    )]
+    #[case(r#""product": "sky worm""#, "", "pieces-or-packs")]
+    #[case(r#""product": "sky worm", "packs": 3"#, "", "pieces-or-packs")]
+    #[case(
+        r#""product": "sky worm", "pieces": 3, "packs": 3, "pack_of": 2"#,
+        "",
+        "pieces-or-packs"
+    )]
+    #[case(r#""product": "sky worm", "packs": 1000000, "pack_of": 2"#, "", "too-many-pieces")]
+    #[case(r#""product": "sky worm", "pieces": 3, "promised": "soon""#, "/promised", "not-a-date")]
+    #[case(
+        r#""product": "sky worm", "pieces": 3, "shape": "long""#,
+        "/shape",
+        "shape-of-like-cavities"
+    )]
+    #[case(r#""product": "sky pair", "pieces": 3"#, "", "missing-field")]
+    #[case(r#""product": "sky pair", "pieces": 3, "shape": "lang""#, "/shape", "unknown-name")]
+    fn a_line_says_what_is_wrong_with_it(
+        #[case] line: &str,
+        #[case] path: &str,
+        #[case] code: &str,
+    ) {
+        let text = orders(&format!(r#"{{ "order": "1", {line} }}"#));
+        let faults = orders_from_text(&text, &small()).unwrap_err();
+        let expected = (format!("/lines/0{path}"), code.to_owned());
+        // What a line without formulas lacks is told in one place, or in both that would mend it.
+        assert!(told(&faults).contains(&expected) || code == "product-or-mold", "{faults}");
+        assert_eq!(faults.count(), 1, "{faults}");
+    }
+
+    #[test]
+    fn all_lines_are_looked_at() {
+        let line = r#"{ "order": "1", "product": "no such", "pieces": 3, "promised": "soon" }"#;
+        let faults = orders_from_text(&orders(&format!("{line}, {line}")), &small()).unwrap_err();
+        assert_eq!(faults.count(), 4, "{faults}");
+        let none = orders_from_text(&orders(""), &small()).unwrap_err();
+        assert_eq!(told(&none), [("/lines".to_owned(), "no-lines".to_owned())]);
+    }
+
+    #[test]
+    fn packs_are_pieces() {
+        let line = r#"{ "order": "1", "product": "sky worm", "packs": 5, "pack_of": 8 }"#;
+        let day = orders_from_text(&orders(line), &small()).unwrap();
+        assert_eq!((day.lines[0].pieces, day.lines[0].packs), (40, Some((5, 8))));
+    }
 }

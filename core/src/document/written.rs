@@ -305,3 +305,90 @@ impl<Q> core::fmt::Display for Written<Q> {
         self.amount.fmt(f)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::json;
+
+    use super::*;
+    use crate::document::reader::read_value;
+    use crate::quantity::{Mass, MassDensity, Volume};
+
+    #[rstest]
+    #[case("0 %", Some(0.0))]
+    #[case("3 %", Some(0.03))]
+    #[case("3%", Some(0.03))]
+    #[case("12.5 %", Some(0.125))]
+    #[case("100 %", Some(1.0))]
+    #[case("100.1 %", None)]
+    #[case("-1 %", None)]
+    #[case("3", None)]
+    #[case("% 3", None)]
+    #[case("NaN %", None)]
+    #[case("3 % of base", None)]
+    fn a_share_is_a_per_cent(#[case] text: &str, #[case] share: Option<f64>) {
+        let read = read_value::<Percent>(&json!(text)).ok();
+        assert_eq!(read.map(Percent::share), share);
+        if let Some(percent) = read {
+            let written = serde_json::to_value(percent).unwrap();
+            assert_eq!(serde_json::from_value::<Percent>(written).unwrap(), percent);
+        }
+    }
+
+    #[rstest]
+    #[case(json!("12.5 g"), Some((12.5, None)))]
+    #[case(json!({ "value": 12.5, "unit": "g" }), Some((12.5, None)))]
+    #[case(json!("12.5 g ± 0.1"), Some((12.5, Some(0.1))))]
+    #[case(json!({ "value": 12.5, "unit": "g", "uncertainty": 0.1 }), Some((12.5, Some(0.1))))]
+    #[case(json!({ "value": "12.5", "unit": "g" }), None)]
+    #[case(json!({ "value": 12.5 }), None)]
+    #[case(json!({ "value": 12.5, "unit": "g ± 0.1" }), None)]
+    #[case(json!({ "value": -1, "unit": "g" }), None)]
+    #[case(json!({ "value": 1, "unit": "mL" }), None)]
+    #[case(json!({ "value": 1, "unit": "g", "of": "x" }), None)]
+    #[case(json!(12.5), None)]
+    #[case(json!(null), None)]
+    fn a_mass_is_text_or_its_parts(
+        #[case] value: Value,
+        #[case] expected: Option<(f64, Option<f64>)>,
+    ) {
+        let read = read_value::<Written<Mass>>(&value);
+        let got = read.as_ref().ok().map(|written| {
+            let measured = written.measured(System::Metric).unwrap();
+            let uncertainty = measured.uncertainty.map(|u| u.si() * 1e3);
+            (measured.value.si() * 1e3, uncertainty)
+        });
+        match (got, expected) {
+            (Some((mass, u)), Some((wanted, wanted_u))) => {
+                assert!((mass - wanted).abs() < 1e-12);
+                assert_eq!(u.is_some(), wanted_u.is_some());
+                assert!((u.unwrap_or(0.0) - wanted_u.unwrap_or(0.0)).abs() < 1e-12);
+            }
+            (got, expected) => assert_eq!(got, expected),
+        }
+        let by_serde = serde_json::from_value::<Written<Mass>>(value).ok();
+        assert_eq!(by_serde, read.ok());
+    }
+
+    #[test]
+    fn a_property_keeps_its_source() {
+        let value = json!({ "value": "1.03 g/mL ± 0.01", "source": "weighed" });
+        let read: Sourced<MassDensity> = read_value(&value).unwrap();
+        assert_eq!(read.source.as_deref(), Some("weighed"));
+        assert_eq!(read.measured(System::Metric).unwrap().source.as_deref(), Some("weighed"));
+        assert_eq!(serde_json::to_value(&read).unwrap(), value);
+        let parts = json!({ "value": { "value": 1.03, "unit": "g/mL" }, "source": "weighed" });
+        let read: Sourced<MassDensity> = read_value(&parts).unwrap();
+        assert_eq!(read, serde_json::from_value(serde_json::to_value(&read).unwrap()).unwrap());
+        let faults = read_value::<Sourced<MassDensity>>(&json!({ "source": 3 })).unwrap_err();
+        assert_eq!(faults.count(), 2);
+    }
+
+    #[test]
+    fn a_word_that_the_system_lacks_is_refused_when_it_is_resolved() {
+        let spoon: Written<Volume> = read_value(&json!("1 tsp")).unwrap();
+        assert!(spoon.to(System::Metric).is_ok() && spoon.to(System::Imperial).is_err());
+        assert_eq!(spoon, Written::from_amount(spoon.amount()).unwrap());
+    }
+}

@@ -302,3 +302,70 @@ impl Diagnose for RecipeError {
         }
     }
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use super::*;
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+
+    fn pooled(lines: &str) -> (Pooled, Vec<Fault>) {
+        let book = book_from_text(BOOK).unwrap();
+        let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
+        let mut faults = Vec::new();
+        let pooled = pool(&book, &day, &mut faults);
+        (pooled, faults)
+    }
+
+    #[test]
+    fn lines_for_the_same_piece_are_pooled_before_anything_is_rounded() {
+        let (pooled, faults) = pooled(
+            r#"{ "order": "1", "product": "sky worm", "pieces": 3 },
+               { "order": "2", "mold": "worm", "formulas": ["sky", "body"], "packs": 2, "pack_of": 4 },
+               { "order": "3", "mold": "worm", "formulas": ["twin", "sky"], "pieces": 5 },
+               { "order": "4", "product": "sky pair", "shape": "long", "pieces": 7 },
+               { "order": "5", "product": "sky pair", "shape": "short", "pieces": 9 }"#,
+        );
+        assert_eq!(faults, []);
+        // A body per two cups is the same recipe, so all five lines take one.
+        assert_eq!(pooled.recipes.len(), 1);
+        let ordered: Vec<&[u32]> = pooled.batches.iter().map(|batch| &*batch.ordered).collect();
+        assert_eq!(ordered, [&[16_u32][..], &[7, 9]]);
+        assert_eq!(pooled.batches[0].lines, [0, 1, 2]);
+    }
+
+    #[test]
+    fn layers_and_their_shares_tell_pieces_apart() {
+        let (pooled, _) = pooled(
+            r#"{ "order": "1", "product": "two", "pieces": 3 },
+               { "order": "2", "product": "sky worm", "pieces": 3 },
+               { "order": "3", "product": "two", "pieces": 4 }"#,
+        );
+        assert_eq!((pooled.recipes.len(), pooled.batches.len()), (2, 2));
+        assert_eq!(pooled.batches[0].layers, [(0, 0.6), (1, 0.4)]);
+        assert_eq!(pooled.batches[0].ordered, [7]);
+    }
+
+    #[test]
+    fn plastisols_that_are_never_hot_enough_together_are_told() {
+        let (_, faults) =
+            pooled(r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#);
+        let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+        assert_eq!(told, [("/lines/0", "shot-windows-apart")]);
+    }
+
+    #[test]
+    fn what_is_not_known_is_noted() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        document["formulas"]["rust"]["doses"]["red"] = "30 drops".into();
+        let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
+        let line = r#"{ "order": "1", "mold": "worm", "formulas": ["rust", "body"], "pieces": 3 }"#;
+        let day = orders_from_text(&orders(line), &book).unwrap();
+        let plan = crate::plan::Plan::make(&book, &day).unwrap();
+        let codes: Vec<&str> = plan.assumptions.iter().map(|note| &*note.code).collect();
+        for code in ["fused-as-liquid", "no-expansion", "pharmacy-drop", "feed-not-known"] {
+            assert!(codes.contains(&code), "{code} of {codes:?}");
+        }
+        assert!(!codes.contains(&"no-shot-window"));
+    }
+}

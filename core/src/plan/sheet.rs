@@ -407,3 +407,60 @@ fn broken(text: &str, between: &str, width: usize) -> Vec<String> {
     }
     lines
 }
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+
+    use super::*;
+
+    #[rstest]
+    #[case("1 tsp + 1/2 tsp + 1/4 tsp", " + ", 16, &["1 tsp + 1/2 tsp", "+ 1/4 tsp"])]
+    #[case("40 drops", " + ", 24, &["40 drops"])]
+    #[case("A B C D", " ", 5, &["A B C", "D"])]
+    #[case("", " ", 5, &[""])]
+    fn measures_break_between_their_parts(
+        #[case] text: &str,
+        #[case] between: &str,
+        #[case] width: usize,
+        #[case] expected: &[&str],
+    ) {
+        assert_eq!(broken(text, between, width), expected);
+    }
+
+    #[rstest]
+    #[case("worm", 4, "worm")]
+    #[case("worms", 4, "wor…")]
+    #[case("größe", 5, "größe")]
+    fn names_are_cut_to_their_column(
+        #[case] text: &str,
+        #[case] width: usize,
+        #[case] cut_to: &str,
+    ) {
+        assert_eq!(cut(text, width), cut_to);
+    }
+
+    #[test]
+    fn one_is_not_many() {
+        assert_eq!((counted(1, "shot"), counted(2, "shot")), ("1 shot".into(), "2 shots".into()));
+    }
+
+    proptest! {
+        #[test]
+        fn wrapped_text_keeps_every_word_within_the_page(text in "[a-zé ]{0,400}") {
+            let mut page = Page::default();
+            page.wrapped("  - ", &text);
+            prop_assert!(page.text.lines().all(|line| line.chars().count() <= WIDTH));
+            let letters = |text: &str| text.chars().filter(|c| c.is_alphabetic()).collect::<String>();
+            prop_assert_eq!(letters(&page.text), letters(&text));
+        }
+
+        #[test]
+        fn both_ends_fit_on_the_page(left in "\\PC{0,120}", right in "\\PC{0,120}") {
+            let mut page = Page::default();
+            page.ends(&left, &right);
+            prop_assert!(page.text.lines().all(|line| line.chars().count() <= WIDTH));
+        }
+    }
+}

@@ -134,3 +134,100 @@ pub(crate) fn temperature(
     };
     Shown::new(at, text)
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use super::*;
+
+    fn g(x: f64) -> Mass {
+        Mass::from_si(x / 1e3)
+    }
+
+    fn ml(x: f64) -> Volume {
+        Volume::from_si(x / 1e6)
+    }
+
+    const US: System = System::UsCustomary;
+    /// A US cup: 231 in³/16.
+    const CUP: f64 = 236.588_236_5;
+
+    #[rstest]
+    #[case(304.567, "304.6 g")]
+    #[case(12.0, "12 g")]
+    #[case(9.994, "9.99 g")]
+    #[case(9.996, "10 g")]
+    #[case(0.329, "0.33 g")]
+    #[case(0.001, "0 g")]
+    fn masses(#[case] grams: f64, #[case] text: &str) {
+        assert_eq!(mass(g(grams)).text, text);
+    }
+
+    #[rstest]
+    #[case(0.1, 12.0, "12.0 g")]
+    #[case(0.01, 6.25, "6.25 g")]
+    #[case(1.0, 243.0, "243 g")]
+    #[case(0.5, 12.5, "12.5 g")]
+    #[case(0.25, 12.75, "12.75 g")] // two digits: its step is a quarter
+    #[case(0.05, 12.15, "12.15 g")]
+    #[case(0.002, 1.234, "1.234 g")]
+    fn readings_have_the_digits_of_the_balance(
+        #[case] reads: f64,
+        #[case] grams: f64,
+        #[case] text: &str,
+    ) {
+        assert_eq!(balance(g(grams), Some(g(reads))), text);
+    }
+
+    #[rstest]
+    #[case(CUP / 4.0, "1/4 cup")]
+    #[case(CUP / 48.0, "1 tsp")]
+    #[case(CUP / 96.0, "1/2 tsp")]
+    #[case(1.25, "1.25 mL")] // not 1/4 tsp, which is 1.232 mL, and not 1.3 mL
+    #[case(4.9, "4.9 mL")]
+    fn spoons(#[case] volume: f64, #[case] text: &str) {
+        assert_eq!(household(ml(volume), US), text);
+    }
+
+    #[rstest]
+    #[case(CUP * 1.75, CUP / 4.0, US, "1 3/4 cup")]
+    #[case(CUP / 3.0, CUP / 3.0, US, "1/3 cup")]
+    #[case(CUP * 0.375, CUP / 8.0, US, "3/8 cup")]
+    #[case(50.0, 50.0, System::Metric, "50 mL")] // not 10 tsp: the cup has no such mark
+    #[case(250.0, 50.0, System::Metric, "250 mL")]
+    #[case(250.0, 125.0, System::Metric, "1 cup")]
+    #[case(500.0, 25.0, US, "500 mL")]
+    fn marks_are_those_of_the_cup(
+        #[case] volume: f64,
+        #[case] step: f64,
+        #[case] system: System,
+        #[case] text: &str,
+    ) {
+        assert_eq!(mark(ml(volume), ml(step), system), text);
+    }
+
+    #[rstest]
+    #[case(0.0, "0 %", "0 %")]
+    #[case(0.02345, "2.3 %", "+2.3 %")]
+    #[case(-0.028, "-2.8 %", "-2.8 %")]
+    #[case(-0.0004, "-0 %", "0 %")]
+    #[case(1.0, "100 %", "+100.0 %")]
+    fn shares(#[case] share: f64, #[case] plain: &str, #[case] signed: &str) {
+        // A share is never below zero; a deviation may be.
+        if share >= 0.0 {
+            assert_eq!(percent(Ratio::from(share)).text, plain);
+        }
+        assert_eq!(signed_percent(Ratio::from(share)), signed);
+    }
+
+    #[test]
+    fn temperatures_and_volumes_stand_in_both_measures() {
+        let at = ThermodynamicTemperature::from_si(443.15);
+        assert_eq!(temperature(at, US).text, "338 °F (170 °C)");
+        assert_eq!(temperature(at, System::Metric).text, "170 °C (338 °F)");
+        assert_eq!(volume(ml(305.0), US).text, "305 mL (1 1/4 cup)");
+        assert_eq!(volume(ml(3.0), US).text, "3 mL");
+        assert_eq!(density(MassDensity::from_si(1042.58)).text, "1.043 g/mL");
+    }
+}

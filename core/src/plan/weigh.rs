@@ -190,3 +190,65 @@ impl Diagnose for WeighError {
         }
     }
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::vec::Vec;
+
+    use super::*;
+    use crate::document::book_from_text;
+    use crate::document::small::BOOK;
+    use crate::plan::measures::Tool;
+    use crate::quantity::Measurable;
+
+    fn tools(book: &Book, name: &str, grams: f64) -> Vec<Tool> {
+        let material = book.materials.find(name).unwrap();
+        let mass = Mass::from_si(grams / 1e3);
+        let addition = Addition { material, wanted: mass, total: mass };
+        let list = list(&[addition], None, book).unwrap();
+        list.iter()
+            .flat_map(|weigh| core::iter::once(&weigh.best).chain(&weigh.others))
+            .map(|way| way.tool)
+            .collect()
+    }
+
+    #[test]
+    fn a_drop_that_nobody_weighed_measures_only_what_is_dosed_in_drops() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        let book = book_from_text(BOOK).unwrap();
+        assert!(tools(&book, "blue", 1.35).contains(&Tool::Drops));
+        // 2.1 g are 40 pharmacy drops of red, which the book doses by the gram.
+        assert!(!tools(&book, "red", 2.1).contains(&Tool::Drops));
+        document["formulas"]["rust"]["doses"]["red"] = "40 drops".into();
+        let book = book_from_text(&document.to_string()).unwrap();
+        assert!(tools(&book, "red", 2.1).contains(&Tool::Drops));
+    }
+
+    #[test]
+    fn a_base_to_its_mark_is_off_by_nothing() {
+        let book = book_from_text(BOOK).unwrap();
+        let base = book.materials.find("clear").unwrap();
+        let wanted = Mass::from_si(0.243_685_883_595);
+        let addition = Addition { material: base, wanted, total: wanted };
+        let list = list(&[addition], Some((base, 0, 4)), &book).unwrap();
+        assert_eq!((list[0].best.tool, &*list[0].best.measure), (Tool::Cup, "1 cup"));
+        assert_eq!(list[0].best.off.quantity, Ratio::from(0.0));
+    }
+
+    #[test]
+    fn what_no_tool_measures_is_refused_with_its_name() {
+        let book = book_from_text(BOOK).unwrap();
+        let material = book.materials.find("salt").unwrap();
+        let wanted = Mass::from_si(1e-6);
+        let refused = list(&[Addition { material, wanted, total: wanted }], None, &book);
+        assert!(matches!(refused, Err(WeighError::Measure { material, .. }) if material == "salt"));
+    }
+
+    #[test]
+    fn nothing_to_add_is_no_line() {
+        let book = book_from_text(BOOK).unwrap();
+        let material = book.materials.find("salt").unwrap();
+        let nothing = Addition { material, wanted: Mass::default(), total: Mass::default() };
+        assert_eq!(list(&[nothing], None, &book).unwrap(), []);
+    }
+}
