@@ -173,7 +173,10 @@ impl Workshop<'_> {
         for shot in &draft.draws {
             let layer = self.layer(shot)?;
             draw += layer.mass.fill * f64::from(shot.shots);
-            sprues += layer.mass.sprue * f64::from(shot.shots);
+            // A laminated piece's sprue holds both colors and goes back into neither.
+            if self.batches.get(shot.batch).is_some_and(|batch| batch.layers.len() == 1) {
+                sprues += layer.mass.sprue * f64::from(shot.shots);
+            }
             let keeps = injector(self.book).kept(layer.density)?;
             if keeps > kept {
                 kept = keeps;
@@ -217,7 +220,7 @@ impl Workshop<'_> {
 
         let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
         let even = self.least_pot(first);
-        let mut why = (even > need).then(|| "the oven heats no less evenly".to_string());
+        let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
         let wanted = if even > need { even } else { need };
         let measurer = self.measurer(wanted * base_fraction / base_density);
         let (measurer, mark) = measurer.ok_or(PotError::Lost)?;

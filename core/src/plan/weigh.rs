@@ -230,7 +230,12 @@ mod tests {
         let base = book.materials.find("clear").unwrap();
         let wanted = Mass::from_si(0.243_685_883_595);
         let addition = Addition { material: base, wanted, total: wanted };
-        let list = list(&[addition], Some((base, 0, 4)), &book).unwrap();
+        let list = list(
+            &[addition],
+            Some((base, Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]))),
+            &book,
+        )
+        .unwrap();
         assert_eq!((list[0].best.tool, &*list[0].best.measure), (Tool::Cup, "1 cup"));
         assert_eq!(list[0].best.off.quantity, Ratio::from(0.0));
     }
