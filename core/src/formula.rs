@@ -486,8 +486,12 @@ fn exact_si(amount: &Amount, system: System) -> Result<BigRational, AmountError>
     Ok(big(amount.value()) * big(amount.unit().factor(system)?))
 }
 
+/// A property as the decimal number that it was written as: 1.03 g/mL is 1030 kg/m³ and not the
+/// binary fraction next to it, which would make all that follows a hundred digits long.
 fn exact(value: f64) -> Result<BigRational, FormulaError> {
-    BigRational::from_float(value)
+    Rational::from_f64(value)
+        .map(big)
+        .or_else(|| BigRational::from_float(value))
         .filter(Signed::is_positive)
         .ok_or(FormulaError::BadProperty(value))
 }

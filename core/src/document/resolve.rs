@@ -4,7 +4,7 @@
 //! reported together, each with its path.
 
 use alloc::borrow::ToOwned;
-use alloc::collections::BTreeMap;
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -36,11 +36,13 @@ struct Resolver {
     faults: Vec<Fault>,
     /// The starter table, read when the first material is like one of its rows.
     starter: Option<Materials>,
+    /// Formulas that were found to combine, so that a thousand order lines try them once.
+    combined: BTreeSet<(Vec<usize>, Overlap)>,
 }
 
 impl Resolver {
     const fn new(system: System) -> Self {
-        Self { system, faults: Vec::new(), starter: None }
+        Self { system, faults: Vec::new(), starter: None, combined: BTreeSet::new() }
     }
 
     fn keep<T, E: Diagnose>(&mut self, path: &str, result: Result<T, E>) -> Option<T> {
@@ -791,8 +793,10 @@ impl Resolver {
             .collect();
         let layer = Layer { formulas: found.into_iter().collect::<Option<_>>()?, share, overlap };
         // A recipe that cannot be had is told where it is named, before any order asks for it.
-        if self.is_sound(&layer, book) {
+        let tried = (layer.formulas.clone(), overlap);
+        if !self.combined.contains(&tried) && self.is_sound(&layer, book) {
             self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
+            self.combined.insert(tried);
         }
         Some(layer)
     }
