@@ -4,7 +4,7 @@
 //! reported together, each with its path.
 
 use alloc::borrow::ToOwned;
-use alloc::collections::BTreeMap;
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -29,10 +29,14 @@ use crate::quantity::{
 };
 use crate::water;
 
-/// Faults found so far, and the system that amounts are read in.
+/// Faults found so far, the system that amounts are read in, and what need not be done twice.
 struct Resolver {
     system: System,
     faults: Vec<Fault>,
+    /// The starter table, once a material is like one of it.
+    starter: Option<Materials>,
+    /// Formulas that were tried together and come to a recipe.
+    sound: BTreeSet<(Vec<usize>, Overlap)>,
 }
 
 impl Resolver {
@@ -133,7 +137,7 @@ pub(crate) fn incomplete() -> Fault {
 
 impl Resolver {
     const fn new(system: System) -> Self {
-        Self { system, faults: Vec::new() }
+        Self { system, faults: Vec::new(), starter: None, sound: BTreeSet::new() }
     }
 
     /// What was read, or all faults.
@@ -301,16 +305,17 @@ impl Resolver {
 
     fn starter(&mut self, path: &str, like: &Name) -> Option<Material> {
         let path = pointer(path, "like");
-        let table = match starter::materials() {
-            Ok(table) => table,
-            Err(faults) => {
-                self.faults.extend(faults.into_vec());
-                return None;
+        let table = match self.starter.take() {
+            Some(table) => table,
+            None => {
+                starter::materials().map_err(|faults| self.faults.extend(faults.into_vec())).ok()?
             }
         };
         let names = table.iter().map(|(_, material)| material.name.as_str());
-        let found = table.find(&like.0).and_then(|id| table.get(id).ok());
-        self.find("starter material", &path, &like.0, found, names).cloned()
+        let found = table.find(&like.0).and_then(|id| table.get(id).ok()).cloned();
+        let found = self.find("starter material", &path, &like.0, found, names);
+        self.starter = Some(table);
+        found
     }
 
     fn shot_window(&mut self, path: &str, entry: &MaterialEntry) -> Option<ShotWindow> {
@@ -728,7 +733,11 @@ impl Resolver {
             .collect();
         let layer = Layer { formulas: found.into_iter().collect::<Option<_>>()?, share, overlap };
         // A recipe that cannot be had is told where it is named, before any order asks for it.
-        self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
+        let tried = (layer.formulas.clone(), overlap);
+        if !self.sound.contains(&tried) {
+            self.keep(path, recipe_of(&layer, book))?;
+            self.sound.insert(tried);
+        }
         Some(layer)
     }
 }
