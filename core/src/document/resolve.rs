@@ -30,7 +30,7 @@ use crate::quantity::{
 };
 use crate::water;
 
-/// Faults found so far, and the system that amounts are read in.
+/// Faults found so far, the system that amounts are read in, and what need not be done twice.
 struct Resolver {
     system: System,
     faults: Vec<Fault>,

@@ -106,10 +106,39 @@ pub(super) struct Workshop<'a> {
     pub(super) shots: &'a [Shots],
 }
 
-/// A pot and what made it larger than its orders need.
+/// A pot that has no name yet, and what made it larger than its orders need.
 pub(super) struct Built {
-    pub(super) pot: Pot,
-    pub(super) notes: Vec<Note>,
+    pot: Pot,
+    raised: Option<Raised>,
+}
+
+/// Why there is `mix` where the orders need less.
+struct Raised {
+    why: String,
+    need: Mass,
+    mix: Mass,
+}
+
+impl Built {
+    /// The pot by its name, and what there is to say of it.
+    pub(super) fn named(self, name: String) -> (Pot, Option<Note>) {
+        let note = self.raised.map(|raised| raised.note(&name));
+        (Pot { pot: name, ..self.pot }, note)
+    }
+}
+
+impl Raised {
+    fn note(&self, pot: &str) -> Note {
+        let Self { why, need, mix } = self;
+        Note {
+            code: "pot-raised".to_string(),
+            message: format!(
+                "Pot {pot} is {} where its orders need {}: {why}.",
+                text::mass(*mix).text,
+                text::mass(*need).text
+            ),
+        }
+    }
 }
 
 /// A stage in numbers.
@@ -125,7 +154,7 @@ struct Part<'a> {
 
 impl Workshop<'_> {
     /// Builds the pot in the smallest cup that holds it.
-    pub(super) fn build(&self, draft: &PotDraft, name: &str) -> Result<Built, PotError> {
+    pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
         let materials = self.materials(draft)?;
         let parts: Vec<Part<'_>> = draft
             .stages
@@ -140,7 +169,7 @@ impl Workshop<'_> {
         });
         let mut last = PotError::Lost;
         for cup in cups {
-            match self.in_cup(cup, &parts, &materials, name) {
+            match self.in_cup(cup, &parts, &materials) {
                 Ok(built) => return Ok(built),
                 Err(error) if error.wants_larger_cup() => last = error,
                 Err(error) => return Err(error),
@@ -209,7 +238,6 @@ impl Workshop<'_> {
         cup: usize,
         parts: &[Part<'_>],
         materials: &[MaterialId],
-        name: &str,
     ) -> Result<Built, PotError> {
         let first = parts.first().ok_or(PotError::Lost)?;
         let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
@@ -230,9 +258,9 @@ impl Workshop<'_> {
             let sequence = self.sequence(parts, holds, vessel, measured.mix)?;
             match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
                 Ok(lists) => {
-                    let pot = self.pot(name, cup, parts, sequence, lists)?;
-                    let notes = why.map(|why| raised(name, &why, need, measured.mix));
-                    return Ok(Built { pot, notes: notes.into_iter().collect() });
+                    let pot = self.pot(cup, parts, sequence, lists)?;
+                    let raised = why.map(|why| Raised { why, need, mix: measured.mix });
+                    return Ok(Built { pot, raised });
                 }
                 Err(WeighError::Measure { material, tolerance, error }) => {
                     if error.least().is_none() {
@@ -346,7 +374,6 @@ impl Workshop<'_> {
 
     fn pot(
         &self,
-        name: &str,
         cup: usize,
         parts: &[Part<'_>],
         sequence: sequence::Sequence,
@@ -387,7 +414,7 @@ impl Workshop<'_> {
         }
         let marked = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
         Ok(Pot {
-            pot: name.to_string(),
+            pot: String::new(),
             cup: text::cup(marked.capacity, marked.mark, system),
             stages,
             lost: text::mass(kept + sequence.film),
@@ -481,17 +508,6 @@ impl Workshop<'_> {
                 })
             })
             .collect()
-    }
-}
-
-fn raised(pot: &str, why: &str, need: Mass, mix: Mass) -> Note {
-    Note {
-        code: "pot-raised".to_string(),
-        message: format!(
-            "Pot {pot} is {} where its orders need {}: {why}.",
-            text::mass(mix).text,
-            text::mass(need).text
-        ),
     }
 }
 
