@@ -250,8 +250,7 @@ impl Workshop<'_> {
         let even = self.least_pot(first);
         let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
         let wanted = if even > need { even } else { need };
-        let measurer = self.measurer(wanted * base_fraction / base_density);
-        let (measurer, mark) = measurer.ok_or(PotError::Lost)?;
+        let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
         let steps = Marks::Every { step: mark, capacity };
         let mut measured = steps.measure(wanted, base_fraction, base_density)?;
         loop {
@@ -348,21 +347,21 @@ impl Workshop<'_> {
 
     /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
     /// those the one with the fewest fillings.
-    fn measurer(&self, base: Volume) -> Option<(usize, Volume)> {
-        let cups = self.book.tools.cups().iter().enumerate();
-        let rounded = cups.filter_map(|(index, cup)| {
+    fn measurer(&self, base: Volume) -> Result<(usize, Volume), PotError> {
+        let mut rounded = Vec::new();
+        for (index, cup) in self.book.tools.cups().iter().enumerate() {
             let marks = Marks::Every { step: cup.mark, capacity: base + cup.mark };
-            let volume = marks.round_up(base).ok()?;
+            let volume = marks.round_up(base)?;
             let fillings = libm::ceil((volume / cup.capacity).si() - 1e-9);
-            Some((volume.si(), fillings, index, cup.mark))
-        });
-        let least = rounded.min_by(|a, b| {
+            rounded.push((volume.si(), fillings, index, cup.mark));
+        }
+        let least = rounded.into_iter().min_by(|a, b| {
             // What differs by rounding alone is the same mark.
             let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
             let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
             volume.then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
         });
-        least.map(|(.., index, mark)| (index, mark))
+        least.map(|(.., index, mark)| (index, mark)).ok_or(PotError::Lost)
     }
 
     /// `volume` in fillings of cup `cup` to its marks.
