@@ -6,10 +6,12 @@ use alloc::string::String;
 
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
+use crate::flake::Cut;
 use crate::price::Price;
+use crate::process::budget::Extra;
 use crate::quantity::{
-    Mass, MassDensity, Measurable, Measured, SpecificHeatCapacity, TemperatureCoefficient,
-    ThermodynamicTemperature, Volume,
+    Length, Mass, MassDensity, Measurable, Measured, MolarEnergy, Ratio, SpecificHeatCapacity,
+    TemperatureCoefficient, ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
 
@@ -95,6 +97,17 @@ impl ShotWindow {
     }
 }
 
+/// The heat that a plastisol stands, as its supplier states it or the shop has seen it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeatBudget {
+    /// So long at the reference temperature.
+    pub time: Time,
+    /// The reference temperature.
+    pub at: ThermodynamicTemperature,
+    /// With so much stabilizer, in mass per mass of base: zero where it is in the base already.
+    pub with: Ratio,
+}
+
 /// A material and what is known of it. What is not known stays `None`; a calculation that
 /// needs it says which number is missing and of what.
 #[derive(Debug, Clone, PartialEq)]
@@ -117,6 +130,16 @@ pub struct Material {
     pub specific_heat: Option<Measured<SpecificHeatCapacity>>,
     /// Temperatures between which it is shot.
     pub shot_window: Option<ShotWindow>,
+    /// Activation energy of its decay in the heat, with who states it.
+    pub activation_energy: Option<Measured<MolarEnergy>>,
+    /// Of a plastisol: the heat that it stands.
+    pub budget: Option<HeatBudget>,
+    /// Of a stabilizer: the heat that more of it buys.
+    pub buys: Option<Extra>,
+    /// Of a flake: its cut.
+    pub cut: Option<Cut>,
+    /// Of a flake: the thickness of its film.
+    pub thickness: Option<Length>,
     /// Price per package.
     pub price: Option<Price>,
     /// Largest relative error of a dose of it that the shop accepts.
@@ -165,6 +188,11 @@ impl Material {
             expansion: None,
             specific_heat: None,
             shot_window: None,
+            activation_energy: None,
+            budget: None,
+            buys: None,
+            cut: None,
+            thickness: None,
             price: None,
             tolerance: None,
             notes: None,
@@ -220,6 +248,18 @@ impl Material {
                 .map_err(|_| self.not_positive(Property::AsScooped)),
             None => Err(self.missing(Property::AsScooped, purpose)),
         }
+    }
+
+    /// Specific heat.
+    ///
+    /// # Errors
+    /// The book does not state it.
+    pub fn specific_heat(
+        &self,
+        purpose: &'static str,
+    ) -> Result<SpecificHeatCapacity, MaterialError> {
+        let stated = self.specific_heat.as_ref().map(|specific_heat| specific_heat.value);
+        stated.ok_or_else(|| self.missing(Property::SpecificHeat, purpose))
     }
 
     /// Whether a spoon of it is measured as scooped: powders, and what has that density.

@@ -6,6 +6,7 @@
 
 pub mod book;
 pub mod orders;
+pub mod process;
 pub(crate) mod reader;
 pub(crate) mod resolve;
 #[cfg(feature = "schema")]

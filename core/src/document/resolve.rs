@@ -30,8 +30,10 @@ use crate::quantity::{
 };
 use crate::water;
 
+pub(crate) mod process;
+
 /// Faults found so far, the system that amounts are read in, and what need not be done twice.
-struct Resolver {
+pub(crate) struct Resolver {
     system: System,
     faults: Vec<Fault>,
     /// The starter table, read when the first material is like one of its rows.
@@ -213,11 +215,13 @@ impl Resolver {
             .iter()
             .map(|(name, entry)| self.mold(&pointer("/molds", name), name, entry))
             .collect();
-        let altitude = document
-            .altitude
-            .as_ref()
-            .and_then(|altitude| self.keep("/altitude", altitude.to(self.system)));
+        let altitude =
+            document.altitude.as_ref().and_then(|altitude| altitude.to(self.system).ok());
+        let air = self.air(document.altitude.as_ref(), document.air_pressure.as_ref());
         let bench = self.bench("/bench", &document.bench);
+        let vacuum = document.bench.vacuum.as_ref();
+        let chamber = vacuum.and_then(|vacuum| self.chamber("/bench/vacuum", vacuum, air));
+        let oven = self.oven(document, &materials, default_base);
         let limits = self.limits(document.limits.as_ref());
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
         let (tools, vessels, injector) = bench?;
@@ -225,6 +229,7 @@ impl Resolver {
             shop: document.shop.as_ref().map(|shop| shop.0.clone()),
             system: self.system,
             altitude,
+            air,
             materials,
             default_base,
             formulas,
@@ -233,6 +238,8 @@ impl Resolver {
             tools,
             vessels,
             injector,
+            chamber,
+            oven,
             limits,
         };
         let products: Vec<Option<Product>> = document
@@ -311,6 +318,7 @@ impl Resolver {
         fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
         fill(&mut material.notes, entry.notes.clone());
         material.tolerance = self.tolerance(&pointer(path, "tolerance"), entry.tolerance);
+        self.heat_and_flake(path, entry, &mut material);
         self.check_densities(path, &material);
         material
     }
@@ -463,6 +471,7 @@ impl Resolver {
         let rejects = entry.rejects.map(Percent::share);
         self.check_below_one(&pointer(path, "voids"), Some(voids));
         self.check_below_one(&pointer(path, "rejects"), rejects);
+        let hook = entry.hook.as_ref().map(|hook| self.hook(&pointer(path, "hook"), hook));
         Some(Mold {
             name: name.to_owned(),
             cavities: cavities?,
@@ -471,6 +480,7 @@ impl Resolver {
             voids,
             rejects,
             top,
+            hook: hook.flatten().unwrap_or_default(),
         })
     }
 
@@ -488,8 +498,9 @@ impl Resolver {
     fn cavities(&mut self, path: &str, entry: &MoldEntry) -> Option<Vec<Cavities>> {
         match (&entry.cavities, &entry.cavity) {
             (CavitiesEntry::Like(count), Some(cavity)) => {
-                let volume = self.cavity_volume(&pointer(path, "cavity"), cavity)?;
-                Some(Vec::from([Cavities { shape: None, count: *count, volume }]))
+                let volume = self.cavity_volume(&pointer(path, "cavity"), cavity);
+                let body = self.body_of(path, entry.body.as_ref());
+                Some(Vec::from([Cavities { shape: None, count: *count, volume: volume?, body }]))
             }
             (CavitiesEntry::Like(_), None) => {
                 self.fault(
@@ -511,6 +522,14 @@ impl Resolver {
             }
             (CavitiesEntry::Unlike(shapes), None) => {
                 let parent = pointer(path, "cavities");
+                if entry.body.is_some() {
+                    self.fault(
+                        "one-body-for-unlike",
+                        &pointer(path, "body"),
+                        "The cavities are unlike, each with a body of its own.".to_owned(),
+                        "Put \"body\" beside the \"cavity\" of each shape.".to_owned(),
+                    );
+                }
                 if shapes.is_empty() {
                     self.fault(
                         "no-cavities",
@@ -523,9 +542,11 @@ impl Resolver {
                 let read: Vec<Option<Cavities>> = shapes
                     .iter()
                     .map(|(shape, entry)| {
-                        let path = pointer(&pointer(&parent, shape), "cavity");
-                        let volume = self.cavity_volume(&path, &entry.cavity)?;
-                        Some(Cavities { shape: Some(shape.clone()), count: entry.count, volume })
+                        let path = pointer(&parent, shape);
+                        let volume = self.cavity_volume(&pointer(&path, "cavity"), &entry.cavity);
+                        let body = self.body_of(&path, entry.body.as_ref());
+                        let (shape, count) = (Some(shape.clone()), entry.count);
+                        Some(Cavities { shape, count, volume: volume?, body })
                     })
                     .collect();
                 read.into_iter().collect()
@@ -578,6 +599,7 @@ impl Resolver {
             vessels.push(Vessel {
                 film: self.or_zero(&pointer(&path, "film"), cup.film.as_ref()),
                 heel: self.or_zero(&pointer(&path, "heel"), cup.heel.as_ref()),
+                brim: self.brim(&path, cup.brim.as_ref(), capacity),
             });
             if let (Some(capacity), Some(mark)) = (capacity, mark) {
                 cups.push(Cup { mark, capacity });
@@ -641,6 +663,8 @@ impl Resolver {
         limits.sprues = entry.sprues.unwrap_or(limits.sprues);
         limits.heats = entry.heats;
         limits.fresh_base = entry.fresh_base.unwrap_or(limits.fresh_base);
+        let water = entry.water.as_ref();
+        limits.water = water.and_then(|water| self.fished_water("/limits/water", water));
         limits
     }
 }

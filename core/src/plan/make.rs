@@ -9,7 +9,10 @@ use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::split::Reason;
-use super::{Note, Plan, PlannedLine, Pot, Proof, ProofReason, Work, WorkFrom, text};
+use super::{
+    Note, Plan, PlannedLine, Pot, Proof, ProofReason, Reckoned, Sinking, Work, WorkFrom, process,
+    text,
+};
 use crate::book::{Book, Layer, Vessel};
 use crate::caution::Caution;
 use crate::fault::{Fault, Faults};
@@ -43,6 +46,7 @@ impl Plan {
         let mut assumptions = made.notes;
         assumptions.extend(assumed(&recipes, &book.materials));
         assumptions.extend(feed_not_known(&batches, book));
+        assumptions.extend(process::assumed(&made.pots));
         let mut batch_of: Vec<Option<usize>> = alloc::vec![None; day.lines.len()];
         for (batch, lines) in batches.iter().map(|batch| &batch.lines).enumerate() {
             for line in lines {
@@ -60,6 +64,7 @@ impl Plan {
             day: day.day.clone(),
             measures: book.system,
             lines,
+            water: process::water(book),
             cautions: cautions(&made.pots),
             pots: made.pots,
             work: made.work,
@@ -172,6 +177,7 @@ impl Workshop<'_> {
         self.book.vessels.iter().fold(Vessel::default(), |most, vessel| Vessel {
             film: larger(most.film, vessel.film),
             heel: larger(most.heel, vessel.heel),
+            brim: None,
         })
     }
 
@@ -216,10 +222,23 @@ impl Workshop<'_> {
             pack_of: line.packs.map(|(_, each)| each),
             pots: pots.copied().map(letter).collect(),
             piece: text::mass(piece),
+            sinks: batch.and_then(|batch| self.sinks(batch, line.shape)),
             promised: line.promised.clone(),
             #[cfg(feature = "document")]
             ext: line.ext.clone(),
         }
+    }
+
+    /// How a piece of `batch` from the cavities of index `shape` sinks.
+    fn sinks(&self, batch: usize, shape: usize) -> Option<Reckoned<Sinking>> {
+        let (batch, shots) = (self.batches.get(batch)?, self.shots.get(batch)?);
+        let mold = self.book.molds.get(batch.mold)?;
+        let cavities = mold.cavities.get(shape)?;
+        let layers = batch.layers.iter().zip(&shots.layers).filter_map(|(layer, shot)| {
+            let melt = self.recipes.get(layer.0)?.melt_in(mold);
+            Some((shot.mass.piece(cavities.volume), melt.cold * (1.0 - melt.voids.value)))
+        });
+        process::sinking(self.book, mold, cavities, &layers.collect::<Vec<_>>())
     }
 
     /// The product's name, or the formulas of its layers.
@@ -382,6 +401,6 @@ fn cautions(pots: &[Pot]) -> Vec<Caution> {
     if salted {
         cautions.push(Caution::DampSalt);
     }
-    cautions.extend([Caution::FoodGear, Caution::DataSheet]);
+    cautions.extend([Caution::Vacuum, Caution::FoodGear, Caution::DataSheet]);
     cautions
 }

@@ -6,6 +6,7 @@ mod bits;
 pub mod correction;
 pub mod cover;
 pub mod day;
+pub mod flakes;
 #[cfg(feature = "solver")]
 pub mod leftover;
 mod make;
@@ -13,6 +14,7 @@ pub mod measures;
 pub mod order;
 mod pot;
 pub mod precedence;
+pub mod process;
 pub mod sequence;
 pub mod sheet;
 mod shown;
@@ -23,6 +25,8 @@ pub(crate) mod weigh;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+pub use flakes::FlakeCount;
+pub use process::{Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
 pub use shown::{Showable, Shown};
 
 use crate::caution::Caution;
@@ -41,6 +45,7 @@ macro_rules! part {
         pub struct $Part { $($(#[$field_meta])* pub $field: $Field,)* }
     };
 }
+use part;
 
 part! {
     /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
@@ -66,6 +71,8 @@ part! {
         pub work: Vec<Work>,
         /// Why there are not fewer pots.
         pub proof: Proof,
+        /// The water that sink rates are told for.
+        pub water: Option<SinkWater>,
         /// What the plan had to assume, since the book does not say it.
         pub assumptions: Vec<Note>,
         /// What can hurt somebody.
@@ -94,6 +101,8 @@ part! {
         pub pots: Vec<String>,
         /// What a piece weighs.
         pub piece: Shown<Mass>,
+        /// How it sinks, where the book states a water.
+        pub sinks: Option<Reckoned<Sinking>>,
         /// The day it was promised for.
         pub promised: Option<String>,
         /// What the embedding program keeps on the line.
@@ -109,8 +118,12 @@ part! {
         pub pot: String,
         /// The cup it is mixed in: what that holds.
         pub cup: Shown<Volume>,
+        /// How it is degassed, where the book states a vacuum.
+        pub degas: Option<Reckoned<Degas>>,
         /// What is made in it, one after the other.
         pub stages: Vec<Stage>,
+        /// How often it is heated, and what that leaves of its stabilizer.
+        pub heats: Heats,
         /// What stays on the cup's wall and in the injector.
         pub lost: Shown<Mass>,
         /// What is left over in the cup after the last shot, its heel among it.
@@ -143,6 +156,8 @@ part! {
         pub draws: Vec<Draw>,
         /// How often it is heated: once, or again for each laminated piece.
         pub heats: u32,
+        /// How it is heated each time, where the book states an oven.
+        pub heating: Option<Reckoned<Heating>>,
         /// Sprues that go back into the pot before the next stage.
         pub sprues_back: Shown<Mass>,
         /// What is then in the pot for the next stage, or is left over.
@@ -223,6 +238,8 @@ part! {
         pub to: Shown<Mass>,
         /// Whether the sprue cannot feed the cavity, so that the piece sinks in.
         pub sinks_in: bool,
+        /// The flakes in one, where the book states their cut and thickness.
+        pub flakes: Vec<FlakeCount>,
     }
 }
 

@@ -7,10 +7,11 @@ use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
 use super::precedence::{FreshBase, PrecedenceError};
+use super::process::{self, Heated};
 use super::sequence::{self, SequenceError};
 use super::split::SplitError;
 use super::weigh::{self, Addition, WeighError};
-use super::{Draw, Note, Pieces, Pot, Stage, text};
+use super::{Draw, Note, Pieces, Pot, Stage, flakes, text};
 use crate::batch::{self, BatchError, Injector, Loads, Marks, Rejects, Wanted};
 use crate::book::{Book, Mold, Sprues};
 use crate::fault::Diagnose;
@@ -407,15 +408,24 @@ impl Workshop<'_> {
                 shoot_to: window.map(|window| text::temperature(window.high, system)),
                 draws,
                 heats: part.draft.heats,
+                heating: process::heating(self.book, part.recipe, step.held, index == 0),
                 sprues_back: text::mass(step.returned),
                 carried: text::mass(step.carried),
             });
         }
         let marked = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
+        let first = sequence.steps.first().zip(parts.first()).ok_or(PotError::Lost)?;
+        let liquid = first.0.held / first.1.recipe.liquid;
+        let recipes = parts.iter().map(|part| &part.recipe.recipe);
+        let heated: Vec<Heated<'_>> =
+            recipes.zip(&stages).map(|(recipe, stage)| Heated { recipe, stage }).collect();
+        let heats = process::heats(self.book, &heated);
         Ok(Pot {
             pot: String::new(),
             cup: text::cup(marked.capacity, marked.mark, system),
+            degas: process::degas(self.book, cup, liquid),
             stages,
+            heats,
             lost: text::mass(kept + sequence.film),
             left_over: text::mass(sequence.left),
             sprues: text::mass(sprues),
@@ -504,6 +514,7 @@ impl Workshop<'_> {
                     from: text::mass(*range.start()),
                     to: text::mass(*range.end()),
                     sinks_in: layer.mass.sinks_in(),
+                    flakes: flakes::in_piece(&recipe.recipe, weighs, &self.book.materials),
                 })
             })
             .collect()

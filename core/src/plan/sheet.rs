@@ -1,5 +1,7 @@
 //! The bench sheet: a plan as text that a person tapes to the wall, 80 columns wide.
 
+mod process;
+
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -42,6 +44,7 @@ impl fmt::Display for Sheet<'_> {
         page.ends(&title, plan.shop.as_deref().unwrap_or_default());
         page.rule('=');
         page.orders(&plan.lines);
+        page.sink_rates(&plan.lines, plan.water.as_ref());
         page.work(plan);
         for pot in &plan.pots {
             page.pot(pot);
@@ -188,15 +191,16 @@ impl Page {
         );
         self.rule('-');
         for (index, stage) in pot.stages.iter().enumerate() {
-            self.stage(stage, index == 0);
+            self.stage(pot, stage, index == 0);
         }
+        self.heats(&pot.heats);
         self.detail(&format!(
             "Left over: {} in the cup and {} of sprues. Lost to cup and injector: {}.",
             pot.left_over.text, pot.sprues.text, pot.lost.text
         ));
     }
 
-    fn stage(&mut self, stage: &Stage, first: bool) {
+    fn stage(&mut self, pot: &Pot, stage: &Stage, first: bool) {
         let formulas = stage.formulas.join(" + ");
         if first {
             self.step(&format!("{formulas}: measure the base, then stir in the rest."));
@@ -212,20 +216,9 @@ impl Page {
             stage.holds.text, stage.fills.text, stage.density.text
         ));
         if first {
-            self.step("Let the air out (degas) before heating.");
+            self.degas(pot.degas.as_ref());
         }
-        let again = if first { "Heat" } else { "Heat again" };
-        match (&stage.shoot_from, &stage.shoot_to) {
-            (Some(from), Some(to)) => self.step(&format!(
-                "{again} in short bursts, stirring and taking the temperature between, to {} at least and {} at most.",
-                from.text, to.text
-            )),
-            _ => self.step(&format!(
-                "{again} in short bursts, stirring and taking the temperature between, to what the supplier states.",
-            )),
-        }
-        self.caution(Caution::HotPlastisol);
-        self.caution(Caution::Fumes);
+        self.heat(stage, first);
         for draw in &stage.draws {
             self.draw(draw);
         }
@@ -312,6 +305,12 @@ impl Page {
                 "{shape}{} ordered, {} made; each {}{range}.",
                 pieces.ordered, pieces.made, pieces.weighs.text
             ));
+            if !pieces.flakes.is_empty() {
+                let flakes = pieces.flakes.iter();
+                let flakes =
+                    flakes.map(|flake| format!("{} of {}", about(flake.count), flake.material));
+                self.detail(&format!("In each about {}.", flakes.collect::<Vec<_>>().join(", ")));
+            }
             if pieces.sinks_in {
                 self.detail("The sprue cannot feed these: they sink in. Top off or hold longer.");
             }
@@ -361,6 +360,12 @@ fn stage_name(plan: &Plan, from: &WorkFrom) -> String {
 /// `1 shot`, `2 shots`.
 fn counted(count: u32, what: &str) -> String {
     if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
+}
+
+/// A count to two digits: a nominal one is no surer.
+fn about(count: f64) -> f64 {
+    let step = libm::pow(10.0, (libm::floor(libm::log10(count)) - 1.0).max(0.0));
+    libm::round(count / step) * step
 }
 
 /// `text` in at most `width` columns.

@@ -5,9 +5,9 @@ use alloc::string::{String, ToString};
 
 use super::{Showable, Shown};
 use crate::quantity::{
-    Amount, AmountError, Mass, MassDensity, Measurable, Ratio, Rational, System,
-    ThermodynamicTemperature, Unit, Volume, nearest_fraction, nearest_household, nearest_multiple,
-    significant,
+    Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
+    ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
+    nearest_multiple, significant,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -133,6 +133,53 @@ pub(crate) fn temperature(
         System::Metric | System::Imperial => format!("{celsius} ({fahrenheit})"),
     };
     Shown::new(at, text)
+}
+
+/// A pressure on both scales: `27 inHg (91.4 kPa)`, that of the system first.
+pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
+    let inches = nearest(pressure, 10, Unit::INCH_OF_MERCURY);
+    let kilopascals = nearest(pressure, 10, Unit::KILOPASCAL);
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{inches} ({kilopascals})"),
+        System::Metric | System::Imperial => format!("{kilopascals} ({inches})"),
+    };
+    Shown::new(pressure, text)
+}
+
+/// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.
+pub(crate) fn time(time: Time) -> Shown<Time> {
+    const LONGEST_IN_SECONDS: f64 = 120.0;
+    let seconds = libm::round(time.si());
+    let minutes = libm::floor(seconds / 60.0);
+    let text = if seconds <= LONGEST_IN_SECONDS {
+        format!("{seconds} s")
+    } else if seconds - minutes * 60.0 == 0.0 {
+        format!("{minutes} min")
+    } else {
+        format!("{minutes} min {} s", seconds - minutes * 60.0)
+    };
+    Shown::new(time, text)
+}
+
+/// A time in minutes, to a tenth of one: `12.4 min`.
+pub(crate) fn minutes(time: Time) -> Shown<Time> {
+    Shown::new(time, nearest(time, 10, Unit::MINUTE))
+}
+
+/// A speed to two digits.
+pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
+    let amount = significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric);
+    Shown::new(speed, or_plain(amount, speed))
+}
+
+/// A factor to a hundredth.
+pub(crate) fn factor(factor: Ratio) -> Shown<Ratio> {
+    Shown::new(factor, format!("{}", libm::round(factor.si() * 100.0) / 100.0))
+}
+
+/// A salinity in grams of salt per kilogram of water.
+pub(crate) fn salinity(salinity: Ratio) -> Shown<Ratio> {
+    Shown::new(salinity, format!("{} g/kg", libm::round(salinity.si() * 1e4) / 10.0))
 }
 
 #[cfg(test)]
