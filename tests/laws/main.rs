@@ -1,6 +1,7 @@
 //! The library against the readable second implementation, on random inputs.
 
 mod batch;
+mod process;
 mod salt;
 mod shot;
 mod units;

@@ -149,8 +149,22 @@ pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
 }
 
 /// A power to three digits.
+#[cfg(feature = "document")]
 pub(crate) fn power(power: Power) -> Shown<Power> {
     Shown::new(power, or_plain(significant(power, Unit::WATT, 3, System::Metric), power))
+}
+
+/// A time to a tenth of a second.
+#[cfg(feature = "document")]
+pub(crate) fn seconds(time: Time) -> Shown<Time> {
+    Shown::new(time, nearest(time, 10, Unit::SECOND))
+}
+
+/// A small share in per cent, to a thousandth of one.
+#[cfg(feature = "document")]
+pub(crate) fn fine_percent(share: Ratio) -> Shown<Ratio> {
+    let thousandths = libm::round(share.si() * 1e5);
+    Shown::new(share, format!("{} %", thousandths / 1e3))
 }
 
 /// A factor to a hundredth.

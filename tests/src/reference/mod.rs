@@ -2,5 +2,6 @@
 
 pub mod batch;
 pub mod mix;
+pub mod process;
 pub mod salt;
 pub mod shot;
