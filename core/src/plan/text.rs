@@ -5,7 +5,7 @@ use alloc::string::{String, ToString};
 
 use super::{Showable, Shown};
 use crate::quantity::{
-    Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
+    Amount, AmountError, Mass, MassDensity, Measurable, Power, Pressure, Ratio, Rational, System,
     ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
     nearest_multiple, significant,
 };
@@ -170,6 +170,25 @@ pub(crate) fn minutes(time: Time) -> Shown<Time> {
 pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
     let amount = significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric);
     Shown::new(speed, or_plain(amount, speed))
+}
+
+/// A power to three digits.
+#[cfg(feature = "document")]
+pub(crate) fn power(power: Power) -> Shown<Power> {
+    Shown::new(power, or_plain(significant(power, Unit::WATT, 3, System::Metric), power))
+}
+
+/// A time to a tenth of a second.
+#[cfg(feature = "document")]
+pub(crate) fn seconds(time: Time) -> Shown<Time> {
+    Shown::new(time, nearest(time, 10, Unit::SECOND))
+}
+
+/// A small share in per cent, to a thousandth of one.
+#[cfg(feature = "document")]
+pub(crate) fn fine_percent(share: Ratio) -> Shown<Ratio> {
+    let thousandths = libm::round(share.si() * 1e5);
+    Shown::new(share, format!("{} %", thousandths / 1e3))
 }
 
 /// A factor to a hundredth.
