@@ -4,8 +4,10 @@ use alloc::format;
 use alloc::string::{String, ToString};
 
 use super::{Showable, Shown};
+#[cfg(feature = "document")]
+use crate::quantity::Power;
 use crate::quantity::{
-    Amount, AmountError, Mass, MassDensity, Measurable, Power, Pressure, Ratio, Rational, System,
+    Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
     ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
     nearest_multiple, significant,
 };
@@ -54,11 +56,13 @@ pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
 }
 
 /// A volume as spoons and cups hold it: `2 tbsp`.
+#[cfg(feature = "document")]
 pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, household(volume, system))
 }
 
 /// A volume to a hundredth of a milliliter.
+#[cfg(feature = "document")]
 pub(crate) fn milliliters(volume: Volume) -> Shown<Volume> {
     Shown::new(volume, nearest(volume, 100, Unit::MILLILITER))
 }
