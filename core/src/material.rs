@@ -8,8 +8,8 @@ use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::price::Price;
 use crate::quantity::{
-    Mass, MassDensity, Measurable, Measured, SpecificHeatCapacity, TemperatureCoefficient,
-    ThermodynamicTemperature, Volume,
+    Amount, AmountError, Dimension, Mass, MassDensity, Measurable, Measured, SpecificHeatCapacity,
+    System, TemperatureCoefficient, ThermodynamicTemperature, Volume,
 };
 use crate::words::words;
 
@@ -259,6 +259,29 @@ impl Material {
         }
     }
 
+    /// Mass of an amount of it as a person measured it: m, ρV, βV or n·m_drop.
+    ///
+    /// # Errors
+    /// The book does not state the density or drop that this takes; the amount is a share of
+    /// something else, or no amount of a material at all.
+    pub fn mass_of(
+        &self,
+        amount: &Amount,
+        system: System,
+        purpose: &'static str,
+    ) -> Result<Mass, MaterialError> {
+        match (amount.basis(), amount.dimension(), amount.drops()) {
+            (None, Dimension::VOLUME, _) => {
+                let volume: Volume = amount.to(system)?;
+                Ok(self.by_volume(purpose)?.density() * volume)
+            }
+            (None, Dimension::COUNT, Some(drops)) => {
+                Ok(self.drop_mass(purpose)? * drops.to_f64())
+            }
+            _ => Ok(amount.to(system)?),
+        }
+    }
+
     /// Whether the drop is the shop's own and not the pharmacy's.
     #[must_use]
     pub fn drop_is_calibrated(&self) -> bool {
@@ -273,7 +296,7 @@ impl Material {
 }
 
 /// A number that a calculation needs and the book does not state, or states wrongly.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MaterialError {
     /// It is not there.
@@ -294,6 +317,9 @@ pub enum MaterialError {
         /// Which number.
         property: Property,
     },
+    /// An amount cannot be converted, or is none of a material.
+    #[error(transparent)]
+    Amount(#[from] AmountError),
 }
 
 impl Diagnose for MaterialError {
@@ -301,12 +327,17 @@ impl Diagnose for MaterialError {
         match self {
             Self::Missing { .. } => "missing-property",
             Self::NotPositive { .. } => "property-not-positive",
+            Self::Amount(error) => error.code(),
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
-        let (Self::Missing { material, property, .. } | Self::NotPositive { material, property }) =
-            self;
+        let (material, property) = match self {
+            Self::Missing { material, property, .. } | Self::NotPositive { material, property } => {
+                (material, property)
+            }
+            Self::Amount(error) => return error.help(),
+        };
         let how = match property {
             Property::Density => {
                 "take it from the supplier's sheet, or weigh a level cup of it: \"density\": \"1.03 g/mL\""

@@ -46,6 +46,7 @@ parameters! {
     cleanings: "How often the injector is cleaned or goes cold, the last time included; 1 where left out.", "1", "1 or more";
     cold_density: "Density of the finished plastic at 20 °C, without voids.", "g/mL", "above 0";
     confidence: "How sure the number of good pieces shall be; 90 % where left out.", "1", "0 % to below 100 %";
+    cup: "What the cup may hold; the book's largest cup, as full as its limits allow, where left out.", "mL", "above 0";
     feed: "Share of its contraction that a piece draws from the sprue while it cools.", "1", "0 % to 100 %";
     film: "What stays on the wall of the cup; none where left out.", "g", "0 or more";
     finished_amount: "The finished mix to make: its mass, or its volume cold and liquid.", "g or mL", "above 0";
@@ -75,6 +76,8 @@ parameters! {
     per_shot: "What one shot takes, sprue included.", "g", "above 0";
     phase: "Whether the plastisol is liquid or fused; fused where left out.", "none", "liquid or fused";
     pieces: "How many pieces are wanted.", "1", "1 to 1 000 000";
+    pot: "What went into the pot, by material, as it was measured. With `base` only what went in otherwise than the formulas say; without it, all there is.", "none", "amounts: a volume, a mass or drops; 0 or more";
+    pot_base: "The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Where left out, `pot` names all that is in it.", "mL or g", "above 0";
     rejects: "Share of pieces that are not fit to sell; none where left out.", "1", "0 % to below 100 %";
     returned: "Share of the sprues that is melted again; none where left out.", "1", "0 % to 100 %";
     salt: "The salt: its true density, its density as scooped.", "none", "as a material in a book";
@@ -84,9 +87,11 @@ parameters! {
     shot_temperature: "Temperature at which it is shot; 20 °C where left out.", "°C", "20 °C or above";
     softener_ratio: "Mass of softener or hardener as a share of the mass of base.", "1", "between the measured points";
     sprue_mass: "What of a shot stays as sprue; none where left out.", "g", "0 to what a shot takes";
+    still_there: "What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot; all of it where left out.", "g or mL", "above 0, at most all of it";
     temperature: "The temperature of the mix; 20 °C where left out.", "°C", "above absolute zero";
     to: "The unit that is wanted, by trade symbol or UCUM code.", "none", "a unit of the same dimension";
     tolerance: "Largest relative error that is accepted; the material's own, or 5 %, where left out.", "1", "above 0 % to below 100 %";
+    trace: "Share of the pot's mass up to which a material that does not belong in it is let pass; none where left out.", "1", "0 % to 100 %";
     voids: "Share of the volume that is air; none where left out.", "1", "0 % to below 100 %";
     water: "What the balance reads for the water in one cavity.", "g", "above 0";
     weights: "What the pieces weigh, one by one.", "g", "two or more, above 0";

@@ -10,6 +10,7 @@ pub mod day;
 pub mod leftover;
 mod make;
 pub mod measures;
+pub mod mispour;
 pub mod order;
 mod pot;
 pub mod precedence;
@@ -30,7 +31,7 @@ use crate::material::Kind;
 use crate::plan::measures::Tool;
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
 
-/// Derives that every part of a plan has.
+/// Derives that every part of a plan, or of what is made with one, has.
 macro_rules! part {
     ($(#[$meta:meta])* pub struct $Part:ident { $($(#[$field_meta:meta])* pub $field:ident: $Field:ty,)* }) => {
         $(#[$meta])*
@@ -41,6 +42,8 @@ macro_rules! part {
         pub struct $Part { $($(#[$field_meta])* pub $field: $Field,)* }
     };
 }
+
+use part;
 
 part! {
     /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
@@ -265,6 +268,26 @@ part! {
         pub because: String,
         /// What is made, no two of which can share a pot; empty for other arguments.
         pub apart: Vec<String>,
+    }
+}
+
+part! {
+    /// How far a material is from its formula.
+    pub struct Off {
+        /// Which material.
+        pub material: String,
+        /// By so much, as a share of what the formula wants of it.
+        pub off: Shown<Ratio>,
+    }
+}
+
+part! {
+    /// A mass of a material.
+    pub struct MaterialMass {
+        /// Which material.
+        pub material: String,
+        /// How much of it.
+        pub mass: Shown<Mass>,
     }
 }
 

@@ -1,5 +1,6 @@
 //! The weigh list of a stage: every mass as the bench can do it, and what that does to the formula.
 
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -8,18 +9,26 @@ use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step};
 use super::text;
 use super::{Shown, Way, Weigh};
 use crate::book::Book;
+use crate::fault::Diagnose;
 use crate::material::Material;
 use crate::mix::MaterialId;
 use crate::quantity::{Mass, Ratio, System};
 
 /// What goes in at a stage, and what is there of it before.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Addition {
-    pub(super) material: MaterialId,
+pub(crate) struct Addition {
+    pub(crate) material: MaterialId,
     /// What the formula wants added.
-    pub(super) wanted: Mass,
+    pub(crate) wanted: Mass,
     /// What the mix then holds of it.
-    pub(super) total: Mass,
+    pub(crate) total: Mass,
+}
+
+/// The weigh list for additions to a mix that has its own already.
+pub(crate) struct ToMix {
+    pub(crate) list: Vec<Weigh>,
+    /// What no tool can measure, and what is within its tolerance without it.
+    pub(crate) left_out: Vec<MaterialId>,
 }
 
 /// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
@@ -48,6 +57,32 @@ pub(super) fn list(
     }
     list.sort_by_key(|weigh| weigh.kind);
     Ok(list)
+}
+
+/// The most that a small addition may be off by itself: beyond it the amount says nothing.
+const LOOSEST: f64 = 0.5;
+
+/// The weigh list for additions to a mix, each with the tolerance of all of its material there:
+/// what is a small part of it need not be measured so well. An addition that no tool measures is
+/// left out where the material keeps its tolerance without it.
+pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
+    let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
+    let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
+    for (addition, tolerance) in additions {
+        let material = book.materials.get(addition.material)?;
+        let share = (addition.wanted / addition.total).value;
+        let own = (tolerance / share).min(LOOSEST);
+        match choose(material, addition.wanted, own, &book.tools) {
+            Ok(choice) => made.list.push(entry(material, addition, &choice, book)),
+            Err(_) if share <= *tolerance => made.left_out.push(addition.material),
+            Err(error) => {
+                let material = material.name.clone();
+                return Err(WeighError::Measure { material, tolerance: own, error });
+            }
+        }
+    }
+    made.list.sort_by_key(|weigh| weigh.kind);
+    Ok(made)
 }
 
 /// The ways to measure `wanted` of a material within `tolerance`.
@@ -135,16 +170,28 @@ fn one_step(step: &Step, tools: &Bench, system: System) -> String {
 }
 
 /// Why there is no weigh list.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) enum WeighError {
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub(crate) enum WeighError {
     /// No tool measures a material well enough.
+    #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, tolerance: f64, error: MeasureError },
     /// A material is not in the table.
-    Mix(crate::mix::MixError),
+    #[error(transparent)]
+    Mix(#[from] crate::mix::MixError),
 }
 
-impl From<crate::mix::MixError> for WeighError {
-    fn from(error: crate::mix::MixError) -> Self {
-        Self::Mix(error)
+impl Diagnose for WeighError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Measure { error, .. } => error.code(),
+            Self::Mix(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Measure { error, .. } => error.help(),
+            Self::Mix(error) => error.help(),
+        }
     }
 }

@@ -18,6 +18,7 @@
 mod batch;
 mod calibrate;
 mod convert;
+mod correct;
 mod dose;
 mod formula;
 mod hardness;
@@ -31,6 +32,7 @@ mod water;
 pub use batch::{BatchRequest, BatchResponse};
 pub use calibrate::{CalibrateRequest, CalibrateResponse};
 pub use convert::{ConvertRequest, ConvertResponse};
+pub use correct::CorrectRequest;
 pub use dose::{DoseRequest, DoseResponse};
 pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
@@ -52,6 +54,7 @@ use crate::document::reader::{Node, Read, nearest, pointer};
 use crate::document::text;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::plan::Plan;
+use crate::plan::mispour::PutRight;
 use crate::quantity::System;
 
 /// Derives that every request and response part has.
@@ -144,6 +147,8 @@ calculations! {
     Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
     /// A mass as the tools of a bench can give it.
     Measure = "measure": MeasureRequest => MeasureResponse;
+    /// What to add to a pot that came out wrong.
+    Correct = "correct": CorrectRequest => PutRight;
     /// A day's plan from a book and an order list.
     Plan = "plan": PlanRequest => Plan;
 }
@@ -257,6 +262,10 @@ impl Faulty {
 
     fn keep<T, E: Diagnose>(&mut self, field: &str, result: Result<T, E>) -> Option<T> {
         let path = if field.is_empty() { String::new() } else { pointer("", field) };
+        self.keep_at(path, result)
+    }
+
+    fn keep_at<T, E: Diagnose>(&mut self, path: String, result: Result<T, E>) -> Option<T> {
         result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
     }
 
