@@ -275,9 +275,7 @@ impl Material {
                 let volume: Volume = amount.to(system)?;
                 Ok(self.by_volume(purpose)?.density() * volume)
             }
-            (None, Dimension::COUNT, Some(drops)) => {
-                Ok(self.drop_mass(purpose)? * drops.to_f64())
-            }
+            (None, Dimension::COUNT, Some(drops)) => Ok(self.drop_mass(purpose)? * drops.to_f64()),
             _ => Ok(amount.to(system)?),
         }
     }

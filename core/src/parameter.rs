@@ -33,6 +33,7 @@ macro_rules! parameters {
 }
 
 parameters! {
+    actuals: "What was really weighed and shot.", "none", "an actuals document";
     air_pressure: "Pressure of the air at the balance; standard atmosphere where left out.", "Pa", "30 to 120 kPa";
     amount: "An amount as a person measures it.", "any", "above 0";
     at: "Temperature of the water.", "°C", "0 to 40 °C";
@@ -76,6 +77,7 @@ parameters! {
     per_shot: "What one shot takes, sprue included.", "g", "above 0";
     phase: "Whether the plastisol is liquid or fused; fused where left out.", "none", "liquid or fused";
     pieces: "How many pieces are wanted.", "1", "1 to 1 000 000";
+    plan: "The plan of the day, as the library made it.", "none", "a plan";
     pot: "What went into the pot, by material, as it was measured. With `base` only what went in otherwise than the formulas say; without it, all there is.", "none", "amounts: a volume, a mass or drops; 0 or more";
     pot_base: "The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Where left out, `pot` names all that is in it.", "mL or g", "above 0";
     rejects: "Share of pieces that are not fit to sell; none where left out.", "1", "0 % to below 100 %";

@@ -1,4 +1,4 @@
-//! Documents: a shop's book, a day's orders and the plan, as JSON.
+//! Documents: a shop's book, a day's orders, the plan and what became of it, as JSON.
 //!
 //! The format carries its version; a minor version only adds. Unknown fields and duplicate keys
 //! are faults; an embedding program keeps its own data in `ext`. All faults of a document are
@@ -7,6 +7,7 @@
 pub mod book;
 pub mod orders;
 pub(crate) mod reader;
+pub mod record;
 pub(crate) mod resolve;
 pub mod starter;
 pub mod text;
@@ -15,12 +16,14 @@ pub mod written;
 pub use book::{BookDocument, Format};
 pub use orders::OrdersDocument;
 pub use reader::{Ext, Name};
+pub use record::ActualsDocument;
 
 use serde_json::Value;
 
 use crate::book::Book;
 use crate::fault::Faults;
 use crate::plan::day::Day;
+use crate::plan::record::Actuals;
 
 /// Reads a book from its JSON value, as it is written.
 ///
@@ -52,4 +55,12 @@ pub fn book_from_text(text: &str) -> Result<Book, Faults> {
 /// All faults of the text, else all of its form, else all of its meaning.
 pub fn orders_from_text(text: &str, book: &Book) -> Result<Day, Faults> {
     Day::resolve(&read_orders(&text::parse(text)?)?, book)
+}
+
+/// Reads what was really weighed and shot from JSON text, with the materials of `book`.
+///
+/// # Errors
+/// All faults of the text, else all of its form, else all of its meaning.
+pub fn actuals_from_text(text: &str, book: &Book) -> Result<Actuals, Faults> {
+    Actuals::resolve(&reader::read_value(&text::parse(text)?)?, book)
 }

@@ -29,6 +29,9 @@ use crate::quantity::{
 };
 use crate::water;
 
+mod actuals;
+mod shelf;
+
 /// Faults found so far, and the system that amounts are read in.
 struct Resolver {
     system: System,
@@ -755,7 +758,9 @@ impl Day {
             .map(|(index, line)| resolver.line(line, &format!("/lines/{index}"), book))
             .collect();
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
-        resolver.finish(lines.map(|lines| Self { day: document.day.clone(), lines }))
+        let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
+        let day = lines.zip(shelf);
+        resolver.finish(day.map(|(lines, shelf)| Self { day: document.day.clone(), lines, shelf }))
     }
 }
 
@@ -839,13 +844,18 @@ impl Resolver {
     /// The date, where one is given: years, months and days in digits, so that text sorts by time.
     #[allow(clippy::option_option)] // absent and wrong are two things
     fn promised(&mut self, line: &OrderLine, path: &str) -> Option<Option<String>> {
-        let Some(date) = &line.promised else { return Some(None) };
+        self.date(&pointer(path, "promised"), line.promised.as_ref())
+    }
+
+    #[allow(clippy::option_option)] // absent and wrong are two things
+    fn date(&mut self, path: &str, date: Option<&String>) -> Option<Option<String>> {
+        let Some(date) = date else { return Some(None) };
         if is_date(date) {
             return Some(Some(date.clone()));
         }
         self.fault(
             "not-a-date",
-            &pointer(path, "promised"),
+            path,
             format!("\"{date}\" is no date."),
             "Write year-month-day, such as \"2027-03-05\" (ISO 8601).".to_owned(),
         );

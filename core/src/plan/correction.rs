@@ -101,11 +101,10 @@ impl Diagnose for CorrectionError {
                 format!("Pour off down to {:.1} g, or use a larger vessel.", capacity.get::<gram>())
                     .into()
             }
-            Self::OverFull { filled, .. } => format!(
-                "Name a \"cup\" that holds more than {}.",
-                show::volume(filled).at_least()
-            )
-            .into(),
+            Self::OverFull { filled, .. } => {
+                format!("Name a \"cup\" that holds more than {}.", show::volume(filled).at_least())
+                    .into()
+            }
         }
     }
 }

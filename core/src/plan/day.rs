@@ -6,6 +6,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::shelf::LeftOver;
 use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::Fault;
 use crate::formula::{Formula, FormulaError, Recipe};
@@ -21,6 +22,8 @@ pub struct Day {
     pub day: Option<String>,
     /// The order lines.
     pub lines: Vec<Line>,
+    /// Left-over mixes that may go into the day's pots.
+    pub shelf: Vec<LeftOver>,
 }
 
 /// One line of an order.

@@ -23,7 +23,7 @@ impl Plan {
     /// # Errors
     /// All faults together, each at the order line that shows it first: a recipe or a shot that
     /// cannot be had, a mold larger than the injector, a pot that no cup holds or in which the
-    /// bench cannot dose.
+    /// bench cannot dose. A shelf where the build lacks the `solver`.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
         let Pooled { recipes, batches } = pool(book, day, &mut faults);
@@ -48,7 +48,7 @@ impl Plan {
             .enumerate()
             .map(|(index, line)| workshop.line(index, line, &made.served))
             .collect();
-        Ok(Self {
+        let mut plan = Self {
             shop: book.shop.clone(),
             day: day.day.clone(),
             measures: book.system,
@@ -56,9 +56,12 @@ impl Plan {
             cautions: cautions(&made.pots),
             pots: made.pots,
             work: made.work,
+            shelf: Vec::new(),
             proof: made.proof,
             assumptions,
-        })
+        };
+        plan.use_shelf(book, &day.shelf)?;
+        Ok(plan)
     }
 }
 

@@ -386,10 +386,11 @@ impl Mispour<'_> {
         let pairs = colors.into_iter().flat_map(move |color| {
             bodies.clone().into_iter().map(move |body| Vec::from([color, body]))
         });
-        indices
-            .map(|index| Vec::from([index]))
-            .chain(pairs)
-            .map(|formulas| Layer { formulas, share: 1.0, overlap: Overlap::Refuse })
+        indices.map(|index| Vec::from([index])).chain(pairs).map(|formulas| Layer {
+            formulas,
+            share: 1.0,
+            overlap: Overlap::Refuse,
+        })
     }
 
     /// Whether all that is in the pot, traces apart, is named by the formulas or is a base: a quick
@@ -397,7 +398,8 @@ impl Mispour<'_> {
     fn may_hold_the_pot(&self, formulas: &[&Formula]) -> bool {
         let trace = self.pot.mass() * self.trace.value;
         self.pot.portions().iter().filter(|portion| portion.mass > trace).all(|portion| {
-            let mut doses = formulas.iter().flat_map(|formula| formula.base.iter().chain(&formula.doses));
+            let mut doses =
+                formulas.iter().flat_map(|formula| formula.base.iter().chain(&formula.doses));
             self.book.default_base == Some(portion.material)
                 || doses.any(|dose| dose.material == portion.material)
         })
@@ -465,7 +467,9 @@ impl Diagnose for MispourError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::EmptyPot => "Say what is in it: \"pot\": { \"clear-base\": \"1 cup\", ... }.".into(),
+            Self::EmptyPot => {
+                "Say what is in it: \"pot\": { \"clear-base\": \"1 cup\", ... }.".into()
+            }
             Self::NoCup => "Say what the cup holds: \"cup\": \"2 cup\".".into(),
             Self::Correction(error) => error.help(),
             Self::Measure { error, .. } => error.help(),

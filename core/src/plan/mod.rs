@@ -12,10 +12,15 @@ mod make;
 pub mod measures;
 pub mod mispour;
 pub mod order;
+mod page;
 mod pot;
 pub mod precedence;
+pub mod record;
 pub mod sequence;
+#[cfg(feature = "solver")]
+mod share;
 pub mod sheet;
+pub mod shelf;
 mod shown;
 pub mod split;
 pub(crate) mod text;
@@ -61,6 +66,8 @@ part! {
         pub pots: Vec<Pot>,
         /// The order of work over all pots.
         pub work: Vec<Work>,
+        /// The left-overs of the order list, and what of them is used.
+        pub shelf: Vec<OnShelf>,
         /// Why there are not fewer pots.
         pub proof: Proof,
         /// What the plan had to assume, since the book does not say it.
@@ -106,6 +113,9 @@ part! {
         pub pot: String,
         /// The cup it is mixed in: what that holds.
         pub cup: Shown<Volume>,
+        /// What goes in from the shelf before the first stage's weigh list, which is then that of
+        /// the rest.
+        pub from_shelf: Option<FromShelf>,
         /// What is made in it, one after the other.
         pub stages: Vec<Stage>,
         /// What stays on the cup's wall, in its bottom and in the injector.
@@ -114,6 +124,53 @@ part! {
         pub left_over: Shown<Mass>,
         /// What all sprues weigh.
         pub sprues: Shown<Mass>,
+    }
+}
+
+part! {
+    /// What goes into a pot from the shelf.
+    pub struct FromShelf {
+        /// Which left-overs, by their names.
+        pub left_overs: Vec<ShelfPart>,
+        /// What they bring of each material.
+        pub brings: Vec<MaterialMass>,
+        /// How far they take each material from its formula; what is measured fresh is wanted
+        /// with that in mind.
+        pub off: Vec<Off>,
+        /// The most heats that one of them has spent, which the whole pot inherits; none where
+        /// that is not known of one.
+        pub heats: Option<u32>,
+    }
+}
+
+part! {
+    /// What of a left-over goes into one pot.
+    pub struct ShelfPart {
+        /// Its name.
+        pub name: String,
+        /// How much of it, as the balance shows it.
+        pub mass: Shown<Mass>,
+    }
+}
+
+part! {
+    /// A left-over mix on the shelf.
+    pub struct OnShelf {
+        /// Its name.
+        pub name: String,
+        /// The day it was made.
+        pub made: Option<String>,
+        /// What was there.
+        pub had: Shown<Mass>,
+        /// What goes into pots.
+        pub used: Shown<Mass>,
+        /// What stays on the shelf.
+        pub stays: Shown<Mass>,
+        /// The pots that it goes into.
+        pub pots: Vec<String>,
+        /// What the embedding program keeps with it.
+        #[cfg(feature = "document")]
+        pub ext: Option<serde_json::Map<String, serde_json::Value>>,
     }
 }
 

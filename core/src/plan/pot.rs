@@ -386,6 +386,7 @@ impl Workshop<'_> {
         Ok(Pot {
             pot: name.to_string(),
             cup: text::cup(capacity, system),
+            from_shelf: None,
             stages,
             lost: text::mass(kept + sequence.film),
             left_over: text::mass(sequence.left),

@@ -6,12 +6,12 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::measures::Tool;
+use super::page::{Page, broken, counted, cut};
 use super::{Draw, Plan, PlannedLine, Pot, Stage, Way, Weigh, WorkFrom};
 use crate::caution::Caution;
 use crate::material::Kind;
 use crate::quantity::Mass;
 
-const WIDTH: usize = 80;
 /// Columns of the spoon measures in a weigh list.
 const SPOONS: usize = 26;
 
@@ -43,60 +43,11 @@ impl fmt::Display for Sheet<'_> {
             page.pot(pot);
         }
         page.notes(plan);
-        f.write_str(page.text.trim_end())
+        f.write_str(page.text())
     }
-}
-
-/// Lines of text under construction.
-#[derive(Default)]
-struct Page {
-    text: String,
 }
 
 impl Page {
-    fn line(&mut self, line: &str) {
-        self.text.push_str(line.trim_end());
-        self.text.push('\n');
-    }
-
-    fn rule(&mut self, mark: char) {
-        let rule: String = core::iter::repeat_n(mark, WIDTH).collect();
-        self.line(&rule);
-    }
-
-    /// `left` at the left margin and `right` at the right one, on two lines where one is too short.
-    fn ends(&mut self, left: &str, right: &str) {
-        let room = WIDTH.saturating_sub(left.chars().count());
-        if right.chars().count() < room {
-            self.line(&format!("{left}{right:>room$}"));
-        } else {
-            self.line(left);
-            self.line(&format!("{right:>WIDTH$}"));
-        }
-    }
-
-    /// `text` broken between words, its first line after `lead`, the others below its end.
-    fn wrapped(&mut self, lead: &str, text: &str) {
-        let indent = lead.chars().count();
-        let mut line = lead.to_string();
-        let mut filled = indent;
-        for word in text.split(' ') {
-            let length = word.chars().count();
-            if filled > indent && filled.saturating_add(length).saturating_add(1) > WIDTH {
-                self.line(&line);
-                line = core::iter::repeat_n(' ', indent).collect();
-                filled = indent;
-            }
-            if filled > indent {
-                line.push(' ');
-                filled = filled.saturating_add(1);
-            }
-            line.push_str(word);
-            filled = filled.saturating_add(length);
-        }
-        self.line(&line);
-    }
-
     fn step(&mut self, text: &str) {
         self.wrapped("[ ] ", text);
     }
@@ -173,6 +124,12 @@ impl Page {
             &format!("{} cup", pot.cup.text.replace(" cup", "-cup")),
         );
         self.rule('-');
+        for left_over in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
+            self.step(&format!(
+                "From the shelf: {} of \"{}\", cut small.",
+                left_over.mass.text, left_over.name
+            ));
+        }
         for (index, stage) in pot.stages.iter().enumerate() {
             self.stage(stage, index == 0);
         }
@@ -320,38 +277,4 @@ fn stage_name(plan: &Plan, from: &WorkFrom) -> String {
     let index = usize::try_from(from.stage).unwrap_or(usize::MAX).wrapping_sub(1);
     let stage = pot.and_then(|pot| pot.stages.get(index));
     stage.map(|stage| stage.formulas.join(" + ")).unwrap_or_default()
-}
-
-/// `1 shot`, `2 shots`.
-fn counted(count: u32, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
-}
-
-/// `text` in at most `width` columns.
-fn cut(text: &str, width: usize) -> String {
-    if text.chars().count() <= width {
-        return text.to_string();
-    }
-    let mut short: String = text.chars().take(width.saturating_sub(1)).collect();
-    short.push('…');
-    short
-}
-
-/// `text` broken before a `+` into lines of less than `width` columns.
-fn broken(text: &str, width: usize) -> Vec<String> {
-    let mut lines: Vec<String> = Vec::new();
-    for (index, part) in text.split(" + ").enumerate() {
-        let part = if index == 0 { part.to_string() } else { format!("+ {part}") };
-        match lines.last_mut() {
-            Some(line)
-                if line.chars().count().saturating_add(part.chars().count()).saturating_add(1)
-                    < width =>
-            {
-                line.push(' ');
-                line.push_str(&part);
-            }
-            _ => lines.push(part),
-        }
-    }
-    lines
 }

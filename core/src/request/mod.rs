@@ -22,9 +22,11 @@ mod correct;
 mod dose;
 mod formula;
 mod hardness;
+mod leftovers;
 mod measure;
 mod mix;
 mod plan;
+mod record;
 mod salt;
 mod shot;
 mod water;
@@ -36,9 +38,11 @@ pub use correct::CorrectRequest;
 pub use dose::{DoseRequest, DoseResponse};
 pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
+pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
 pub use plan::PlanRequest;
+pub use record::RecordRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
 pub use water::{WaterRequest, WaterResponse};
@@ -55,6 +59,7 @@ use crate::document::text;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::plan::Plan;
 use crate::plan::mispour::PutRight;
+use crate::plan::record::Record;
 use crate::quantity::System;
 
 /// Derives that every request and response part has.
@@ -149,8 +154,12 @@ calculations! {
     Measure = "measure": MeasureRequest => MeasureResponse;
     /// What to add to a pot that came out wrong.
     Correct = "correct": CorrectRequest => PutRight;
+    /// What of the shelf goes into a day's pots.
+    Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
     /// A day's plan from a book and an order list.
     Plan = "plan": PlanRequest => Plan;
+    /// A plan with what was really weighed and shot.
+    Record = "record": RecordRequest => Record;
 }
 
 fn unknown_calculation(name: &str) -> Fault {

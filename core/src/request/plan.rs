@@ -29,8 +29,13 @@ impl PlanRequest {
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
     pub fn answer(&self) -> Result<Plan, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
-        let day = Day::resolve(&self.orders, &book).map_err(|faults| below("/orders", faults))?;
-        Plan::make(&book, &day).map_err(|faults| below("/orders", faults))
+        plan_of(&self.book, &self.orders)
     }
+}
+
+/// The plan of two documents of a request.
+pub(super) fn plan_of(book: &BookDocument, orders: &OrdersDocument) -> Result<Plan, Faults> {
+    let book = Book::try_from(book).map_err(|faults| below("/book", faults))?;
+    let day = Day::resolve(orders, &book).map_err(|faults| below("/orders", faults))?;
+    Plan::make(&book, &day).map_err(|faults| below("/orders", faults))
 }
