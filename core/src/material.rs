@@ -10,8 +10,9 @@ use crate::flake::Cut;
 use crate::price::Price;
 use crate::process::budget::Extra;
 use crate::quantity::{
-    Length, Mass, MassDensity, Measurable, Measured, MolarEnergy, Ratio, SpecificHeatCapacity,
-    TemperatureCoefficient, ThermodynamicTemperature, Time, Volume,
+    Amount, AmountError, Dimension, Length, Mass, MassDensity, Measurable, Measured, MolarEnergy,
+    Ratio, SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time,
+    Volume,
 };
 use crate::words::words;
 
@@ -301,6 +302,27 @@ impl Material {
         }
     }
 
+    /// Mass of an amount of it as a person measured it: m, ρV, βV or n·m_drop.
+    ///
+    /// # Errors
+    /// The book does not state the density or drop that this takes; the amount is a share of
+    /// something else, or no amount of a material at all.
+    pub fn mass_of(
+        &self,
+        amount: &Amount,
+        system: System,
+        purpose: &'static str,
+    ) -> Result<Mass, MaterialError> {
+        match (amount.basis(), amount.dimension(), amount.drops()) {
+            (None, Dimension::VOLUME, _) => {
+                let volume: Volume = amount.to(system)?;
+                Ok(self.by_volume(purpose)?.density() * volume)
+            }
+            (None, Dimension::COUNT, Some(drops)) => Ok(self.drop_mass(purpose)? * drops.to_f64()),
+            _ => Ok(amount.to(system)?),
+        }
+    }
+
     /// Whether the drop is the shop's own and not the pharmacy's.
     #[must_use]
     pub fn drop_is_calibrated(&self) -> bool {
@@ -315,7 +337,7 @@ impl Material {
 }
 
 /// A number that a calculation needs and the book does not state, or states wrongly.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MaterialError {
     /// It is not there.
@@ -336,6 +358,9 @@ pub enum MaterialError {
         /// Which number.
         property: Property,
     },
+    /// An amount cannot be converted, or is none of a material.
+    #[error(transparent)]
+    Amount(#[from] AmountError),
 }
 
 impl Diagnose for MaterialError {
@@ -343,12 +368,17 @@ impl Diagnose for MaterialError {
         match self {
             Self::Missing { .. } => "missing-property",
             Self::NotPositive { .. } => "property-not-positive",
+            Self::Amount(error) => error.code(),
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
-        let (Self::Missing { material, property, .. } | Self::NotPositive { material, property }) =
-            self;
+        let (material, property) = match self {
+            Self::Missing { material, property, .. } | Self::NotPositive { material, property } => {
+                (material, property)
+            }
+            Self::Amount(error) => return error.help(),
+        };
         let how = match property {
             Property::Density => {
                 "take it from the supplier's sheet, or weigh a level cup of it: \"density\": \"1.03 g/mL\""

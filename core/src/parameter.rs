@@ -34,6 +34,7 @@ macro_rules! parameters {
 
 parameters! {
     activation_energy: "Activation energy of the decay in the heat, with who states it.", "kJ/mol", "10 to 500 kJ/mol";
+    actuals: "What was really weighed and shot.", "none", "an actuals document";
     aim: "The temperature to heat to; the middle of the window where left out.", "°C", "in the shot window";
     air_pressure: "Pressure of the air at the balance; standard atmosphere where left out.", "Pa", "30 to 120 kPa";
     alike: "What the two doses of flake have in common; the area where left out.", "none", "count or area";
@@ -58,7 +59,7 @@ parameters! {
     color: "A color.", "none", "as lab or srgb";
     colorants: "The colorants by name, each with its test pieces.", "none", "one or more";
     confidence: "How sure the number of good pieces shall be; 90 % where left out.", "1", "0 % to below 100 %";
-    cup: "What the cup may hold; the largest of the book where left out.", "mL", "above 0";
+    cup: "What the cup may hold; the book's largest cup, as full as its limits allow, where left out.", "mL", "above 0";
     damp_at: "Temperature of a damp pot, whose water boils under vacuum; a dry one where left out.", "°C", "0.01 to 200 °C";
     depth: "The depth to tell the time for.", "m", "above 0";
     drop: "A drop of this piece that the shop timed; the drag of the shape where left out.", "none", "depth, time and density";
@@ -82,11 +83,9 @@ parameters! {
     hot_volume: "Volume of the mix before salt at shot temperature; the cold one where left out.", "mL", "at least the cold one";
     injector_holds: "What the injector takes up at most.", "mL", "above 0";
     injector_keeps: "What stays in the injector each time it is emptied; none where left out.", "mL", "0 to below what it holds";
-    instead: "What really went in of the materials that went wrong.", "any", "0 or more each";
     layer_share: "Share of the cavity that this layer of a laminated piece fills; all of it where left out.", "1", "above 0 % to 100 %";
     liquid: "Volume of the pot, cold and without air.", "mL", "above 0";
     loading: "How much salt, stated in just one way.", "none", "one of seven ways";
-    made_for: "The base that the pot was made for.", "mL or g", "above 0";
     marks: "The step between the vessel's marks; any level where left out.", "mL", "above 0";
     mass: "The mass that is wanted.", "g", "above 0";
     masses: "What is in the mix, by material.", "g", "0 or more each";
@@ -107,7 +106,9 @@ parameters! {
     piece_mass: "Mass of one piece.", "g", "above 0, at most the finished mass";
     piece_volume: "Volume of the piece without its hook.", "mL", "above 0";
     pieces: "How many pieces are wanted.", "1", "1 to 1 000 000";
-    pot: "All that is in the pot, by material, as it was measured.", "any", "0 or more each";
+    plan: "The plan of the day, as the library made it.", "none", "a plan";
+    pot: "What went into the pot, by material, as it was measured. With `base` only what went in otherwise than the formulas say; without it, all there is.", "none", "amounts: a volume, a mass or drops; 0 or more";
+    pot_base: "The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Where left out, `pot` names all that is in it.", "mL or g", "above 0";
     readings: "Temperatures in the order of time, taken as straight between.", "none", "two or more";
     reference_temperature: "The temperature at which the time is counted.", "°C", "-73 to 427 °C";
     rejects: "Share of pieces that are not fit to sell; none where left out.", "1", "0 % to below 100 %";
@@ -128,6 +129,7 @@ parameters! {
     sprue_mass: "What of a shot stays as sprue; none where left out.", "g", "0 to what a shot takes";
     stabilizer_dose: "Stabilizer in the mix, by mass of base; what the budget is stated for where left out.", "1", "0 % to 100 %";
     station_pressure: "What a barometer in the shop shows, not reduced to sea level.", "kPa", "22.7 to 177.6 kPa";
+    still_there: "What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot; all of it where left out.", "g or mL", "above 0, at most all of it";
     target: "The color that is wanted.", "none", "a color";
     temperature: "The temperature of the mix; 20 °C where left out.", "°C", "above absolute zero";
     thermometer: "How far the thermometer may be off; 2 K where left out.", "K", "0 or more";
@@ -136,7 +138,7 @@ parameters! {
     timings: "Heatings that the shop has timed, all at one setting.", "none", "one or more";
     to: "The unit that is wanted, by trade symbol or UCUM code.", "none", "a unit of the same dimension";
     tolerance: "Largest relative error that is accepted; the material's own, or 5 %, where left out.", "1", "above 0 % to below 100 %";
-    trace: "Share of the pot up to which a material that does not belong is let pass; none where left out.", "1", "0 % to 100 %";
+    trace: "Share of the pot's mass up to which a material that does not belong in it is let pass; none where left out.", "1", "0 % to 100 %";
     vacuum: "The vacuum, and what a pot does in it.", "none", "as in a book";
     vessel_mass: "Mass of the vessel; left to the timings where left out.", "g", "above 0";
     vessel_specific_heat: "Specific heat of the vessel.", "J/(g.K)", "above 0";

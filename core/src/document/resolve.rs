@@ -30,7 +30,9 @@ use crate::quantity::{
 };
 use crate::water;
 
+mod actuals;
 pub(crate) mod process;
+mod shelf;
 
 /// Faults found so far, the system that amounts are read in, and what need not be done twice.
 pub(crate) struct Resolver {
@@ -872,8 +874,9 @@ impl Day {
             .map(|(index, line)| resolver.line(line, &format!("/lines/{index}"), book))
             .collect();
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
+        let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
         let day = document.day.as_ref().map(|day| day.0.clone());
-        resolver.finish(lines.map(|lines| Self { day, lines }))
+        resolver.finish(lines.zip(shelf).map(|(lines, shelf)| Self { day, lines, shelf }))
     }
 }
 
@@ -962,13 +965,18 @@ impl Resolver {
     /// The date, where one is given: years, months and days in digits, so that text sorts by time.
     #[allow(clippy::option_option)] // absent and wrong are two things
     fn promised(&mut self, line: &OrderLine, path: &str) -> Option<Option<String>> {
-        let Some(date) = &line.promised else { return Some(None) };
+        self.date(&pointer(path, "promised"), line.promised.as_ref())
+    }
+
+    #[allow(clippy::option_option)] // absent and wrong are two things
+    fn date(&mut self, path: &str, date: Option<&String>) -> Option<Option<String>> {
+        let Some(date) = date else { return Some(None) };
         if is_date(date) {
             return Some(Some(date.clone()));
         }
         self.fault(
             "not-a-date",
-            &pointer(path, "promised"),
+            path,
             format!("\"{date}\" is no date."),
             "Write year-month-day, such as \"2027-03-05\" (ISO 8601).".to_owned(),
         );

@@ -8,6 +8,7 @@ use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::shelf::LeftOver;
 use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, FormulaError, Overlap, Recipe};
@@ -27,6 +28,8 @@ pub struct Day {
     pub day: Option<String>,
     /// The order lines.
     pub lines: Vec<Line>,
+    /// Left-over mixes that may go into the day's pots.
+    pub shelf: Vec<LeftOver>,
 }
 
 /// One line of an order.

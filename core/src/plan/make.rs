@@ -26,7 +26,7 @@ impl Plan {
     /// # Errors
     /// All faults together, each at the order line that shows it first: a recipe or a shot that
     /// cannot be had, a mold larger than the injector, a pot that no cup holds or in which the
-    /// bench cannot dose.
+    /// bench cannot dose. A shelf where the build lacks the `solver`.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
         let Pooled { recipes, batches } = pool(book, day, &mut faults);
@@ -55,7 +55,7 @@ impl Plan {
         }
         let lines = day.lines.iter().zip(batch_of);
         let lines = lines.map(|(line, batch)| workshop.line(line, batch, &made.serving)).collect();
-        Ok(Self {
+        let mut plan = Self {
             #[cfg(feature = "document")]
             format: crate::document::Format::V1,
             #[cfg(feature = "document")]
@@ -68,9 +68,12 @@ impl Plan {
             cautions: cautions(&made.pots),
             pots: made.pots,
             work: made.work,
+            shelf: Vec::new(),
             proof: made.proof,
             assumptions,
-        })
+        };
+        plan.use_shelf(book, &day.shelf)?;
+        Ok(plan)
     }
 }
 

@@ -11,12 +11,18 @@ pub mod flakes;
 pub mod leftover;
 mod make;
 pub mod measures;
+pub mod mispour;
 pub mod order;
+mod page;
 mod pot;
 pub mod precedence;
 pub mod process;
+pub mod record;
 pub mod sequence;
+#[cfg(feature = "solver")]
+mod share;
 pub mod sheet;
+pub mod shelf;
 mod shown;
 pub mod split;
 pub(crate) mod text;
@@ -34,7 +40,7 @@ use crate::material::Kind;
 use crate::plan::measures::Tool;
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
 
-/// Derives that every part of a plan has.
+/// Derives that every part of a plan, or of what is made with one, has.
 macro_rules! part {
     ($(#[$meta:meta])* pub struct $Part:ident { $($(#[$field_meta:meta])* pub $field:ident: $Field:ty,)* }) => {
         $(#[$meta])*
@@ -69,6 +75,8 @@ part! {
         pub pots: Vec<Pot>,
         /// The order of work over all pots.
         pub work: Vec<Work>,
+        /// The left-overs of the order list, and what of them is used.
+        pub shelf: Vec<OnShelf>,
         /// Why there are not fewer pots.
         pub proof: Proof,
         /// The water that sink rates are told for.
@@ -120,6 +128,9 @@ part! {
         pub cup: Shown<Volume>,
         /// How it is degassed, where the book states a vacuum.
         pub degas: Option<Reckoned<Degas>>,
+        /// What goes in from the shelf before the first stage's weigh list, which is then that of
+        /// the rest.
+        pub from_shelf: Option<FromShelf>,
         /// What is made in it, one after the other.
         pub stages: Vec<Stage>,
         /// How often it is heated, and what that leaves of its stabilizer.
@@ -130,6 +141,53 @@ part! {
         pub left_over: Shown<Mass>,
         /// What all sprues weigh.
         pub sprues: Shown<Mass>,
+    }
+}
+
+part! {
+    /// What goes into a pot from the shelf.
+    pub struct FromShelf {
+        /// Which left-overs, by their names.
+        pub left_overs: Vec<ShelfPart>,
+        /// What they bring of each material.
+        pub brings: Vec<MaterialMass>,
+        /// How far they take each material from its formula; what is measured fresh is wanted
+        /// with that in mind.
+        pub off: Vec<Off>,
+        /// The most heats that one of them has spent, which the whole pot inherits; none where
+        /// that is not known of one.
+        pub heats: Option<u32>,
+    }
+}
+
+part! {
+    /// What of a left-over goes into one pot.
+    pub struct ShelfPart {
+        /// Its name.
+        pub name: String,
+        /// How much of it, as the balance shows it.
+        pub mass: Shown<Mass>,
+    }
+}
+
+part! {
+    /// A left-over mix on the shelf.
+    pub struct OnShelf {
+        /// Its name.
+        pub name: String,
+        /// The day it was made.
+        pub made: Option<String>,
+        /// What was there.
+        pub had: Shown<Mass>,
+        /// What goes into pots.
+        pub used: Shown<Mass>,
+        /// What stays on the shelf.
+        pub stays: Shown<Mass>,
+        /// The pots that it goes into.
+        pub pots: Vec<String>,
+        /// What the embedding program keeps with it.
+        #[cfg(feature = "document")]
+        pub ext: Option<serde_json::Map<String, serde_json::Value>>,
     }
 }
 
@@ -288,6 +346,26 @@ part! {
         pub because: String,
         /// What is made, no two of which can share a pot; empty for other arguments.
         pub apart: Vec<String>,
+    }
+}
+
+part! {
+    /// How far a material is from its formula.
+    pub struct Off {
+        /// Which material.
+        pub material: String,
+        /// By so much, as a share of what the formula wants of it.
+        pub off: Shown<Ratio>,
+    }
+}
+
+part! {
+    /// A mass of a material.
+    pub struct MaterialMass {
+        /// Which material.
+        pub material: String,
+        /// How much of it.
+        pub mass: Shown<Mass>,
     }
 }
 

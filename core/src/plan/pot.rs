@@ -424,6 +424,7 @@ impl Workshop<'_> {
             pot: String::new(),
             cup: text::cup(marked.capacity, marked.mark, system),
             degas: process::degas(self.book, cup, liquid),
+            from_shelf: None,
             stages,
             heats,
             lost: text::mass(kept + sequence.film),

@@ -30,9 +30,11 @@ mod formula;
 mod hardness;
 mod heat;
 mod heat_history;
+mod leftovers;
 mod measure;
 mod mix;
 mod plan;
+mod record;
 mod salt;
 mod shot;
 mod sink;
@@ -47,7 +49,7 @@ pub use color_match::{
     ColorMatchRequest, ColorMatchResponse, ColorantDrops, ColorantEntry, LetDownEntry,
 };
 pub use convert::{ConvertRequest, ConvertResponse};
-pub use correct::{Becomes, CorrectRequest, CorrectResponse, NearestResponse, StaysOff, Trace};
+pub use correct::CorrectRequest;
 pub use degas::{DegasRequest, DegasResponse};
 pub use dose::{DoseRequest, DoseResponse};
 pub use flake::{FlakeRequest, FlakeResponse, FlakeSwap};
@@ -55,9 +57,11 @@ pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
 pub use heat::{HeatRequest, HeatResponse};
 pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
+pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
 pub use plan::PlanRequest;
+pub use record::RecordRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
 pub use sink::{SinkRequest, SinkResponse, TimedDropEntry};
@@ -74,6 +78,8 @@ use crate::document::reader::{Node, Read, nearest, pointer};
 use crate::document::text;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::plan::Plan;
+use crate::plan::mispour::PutRight;
+use crate::plan::record::Record;
 use crate::quantity::System;
 
 /// Derives that every request and response part has.
@@ -167,8 +173,6 @@ calculations! {
     Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
     /// A mass as the tools of a bench can give it.
     Measure = "measure": MeasureRequest => MeasureResponse;
-    /// The least that makes a pot right that came out wrong.
-    Correct = "correct": CorrectRequest => CorrectResponse;
     /// The pressure of the air in the shop, and what a vacuum gauge can show there.
     Air = "air": AirRequest => AirResponse;
     /// How far a pot swells under vacuum, and how full a vessel may be for it.
@@ -185,8 +189,14 @@ calculations! {
     ColorDifference = "color-difference": ColorDifferenceRequest => ColorDifferenceResponse;
     /// A formula to begin with for a wanted color.
     ColorMatch = "color-match": ColorMatchRequest => ColorMatchResponse;
+    /// What to add to a pot that came out wrong.
+    Correct = "correct": CorrectRequest => PutRight;
+    /// What of the shelf goes into a day's pots.
+    Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
     /// A day's plan from a book and an order list.
     Plan = "plan": PlanRequest => Plan;
+    /// A plan with what was really weighed and shot.
+    Record = "record": RecordRequest => Record;
 }
 
 fn unknown_calculation(name: &str) -> Fault {
@@ -298,6 +308,10 @@ impl Faulty {
 
     fn keep<T, E: Diagnose>(&mut self, field: &str, result: Result<T, E>) -> Option<T> {
         let path = if field.is_empty() { String::new() } else { pointer("", field) };
+        self.keep_at(path, result)
+    }
+
+    fn keep_at<T, E: Diagnose>(&mut self, path: String, result: Result<T, E>) -> Option<T> {
         result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
     }
 
