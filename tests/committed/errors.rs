@@ -52,6 +52,11 @@ fn codes() -> BTreeMap<String, Origin> {
         for found in called.unwrap().captures_iter(&source) {
             add(&found[1], &found[2]);
         }
+        let told =
+            Regex::new(r#"(?s)\bnote\(\s*"([a-z0-9-]+)",\s*(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#);
+        for found in told.unwrap().captures_iter(&source) {
+            add(&found[1], &found[2]);
+        }
         let noted = Regex::new(
             r#"(?s)Assumption::\w+\(_\) => \(\s*"([a-z-]+)",\s*format!\(\s*"((?:[^"\\]|\\.)*)""#,
         );
