@@ -337,7 +337,7 @@ fn heating_in(
 pub(crate) fn shown_bursts(bursts: &Bursts, system: crate::quantity::System) -> Vec<Burst> {
     let shown = bursts.bursts.iter().map(|burst| Burst {
         duration: text::time(burst.duration),
-        only_below: text::temperature(burst.only_below, system),
+        only_below: text::at_most(burst.only_below, system),
         expected: text::temperature(burst.expected, system),
         at_most: text::temperature(burst.at_most, system),
     });
@@ -364,11 +364,13 @@ fn specific_heat(
         }
     }
     if known < LEAST_KNOWN * all {
-        let message = format!(
-            "The specific heat of {} is not known, and they are more than a tenth of the mix.",
-            not_known.join(", ")
-        );
-        return Err(note("specific-heat-not-known", message));
+        let names = not_known.join(", ");
+        return Err(note(
+            "specific-heat-not-known",
+            format!(
+                "The specific heat of {names} is not known, and that is more than a tenth of the mix."
+            ),
+        ));
     }
     let mean = mix_specific_heat(&parts).map_err(|error| because(&error))?;
     Ok((mean, not_known))
@@ -383,11 +385,11 @@ pub(super) fn assumed(pots: &[Pot]) -> Option<Note> {
     names.sort_unstable();
     names.dedup();
     (!names.is_empty()).then(|| {
-        let message = format!(
-            "Specific heat not known of {}: taken as that of the rest of the pot.",
-            names.join(", ")
-        );
-        note("specific-heat-assumed", message)
+        let names = names.join(", ");
+        note(
+            "specific-heat-assumed",
+            format!("Specific heat not known of {names}: taken as that of the rest of the pot."),
+        )
     })
 }
 
@@ -407,26 +409,27 @@ pub(super) fn heats(book: &Book, stages: &[Heated<'_>]) -> Heats {
     let bases: Vec<&Material> =
         bases.into_iter().filter_map(|base| book.materials.get(base).ok()).collect();
     let stated = bases.iter().any(|base| base.budget.is_some());
-    let budget = stated.then(|| {
-        let spent: Result<Vec<HeatSpent>, Note> =
-            bases.iter().map(|base| heat_spent(base, book, stages)).collect();
-        let worst = |spent: Vec<HeatSpent>| {
-            let margin = |spent: &HeatSpent| spent.budget.quantity - spent.spent.quantity;
-            let least = spent.into_iter().min_by(|a, b| margin(a).si().total_cmp(&margin(b).si()));
-            least.ok_or_else(|| note("budget-not-known", "The pot has no base.".to_string()))
-        };
-        spent.and_then(worst).into()
-    });
+    let spent = bases.iter().map(|base| heat_spent(base, book, stages));
+    let worst = spent.reduce(|a, b| Ok(with_less_left(a?, b?)));
+    let budget = worst.filter(|_| stated).map(Reckoned::from);
     Heats { count, budget }
+}
+
+/// The one of two that has less left, or is further over.
+fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
+    let margin = |spent: &HeatSpent| spent.budget.quantity - spent.spent.quantity;
+    if margin(&b) < margin(&a) { b } else { a }
 }
 
 fn heat_spent(base: &Material, book: &Book, stages: &[Heated<'_>]) -> Result<HeatSpent, Note> {
     let (Some(stated), Some(energy)) = (base.budget, &base.activation_energy) else {
-        let message = format!(
-            "The book does not state both \"budget\" and \"activation_energy\" of \"{}\".",
-            base.name
-        );
-        return Err(note("budget-not-known", message));
+        let name = &base.name;
+        return Err(note(
+            "budget-not-known",
+            format!(
+                "The book does not state both \"budget\" and \"activation_energy\" of \"{name}\"."
+            ),
+        ));
     };
     let source = energy.source.clone().unwrap_or_default();
     let kinetics = Kinetics::new(energy.value, stated.at, source).map_err(|e| because(&e))?;
@@ -464,7 +467,7 @@ fn equivalent_time(stage: &Stage, book: &Book, kinetics: &Kinetics) -> Result<Ti
         Some(Reckoned::Unknown(_)) => {
             return Err(note(
                 "heating-not-known",
-                "its heating could not be reckoned.".to_string(),
+                "Its heating could not be reckoned.".to_string(),
             ));
         }
         None => {

@@ -4,8 +4,6 @@ use alloc::format;
 use alloc::string::{String, ToString};
 
 use super::{Showable, Shown};
-#[cfg(feature = "document")]
-use crate::quantity::Power;
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
     ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
@@ -139,6 +137,21 @@ pub(crate) fn temperature(
     Shown::new(at, text)
 }
 
+/// The same as an upper bound: rounded down, so that what is shown is allowed.
+pub(crate) fn at_most(
+    at: ThermodynamicTemperature,
+    system: System,
+) -> Shown<ThermodynamicTemperature> {
+    // Rounding must not cost a degree that is one exactly.
+    let down = |degrees: f64| libm::floor(degrees + 1e-6);
+    let (fahrenheit, celsius) = (down(at.si() * 1.8 - 459.67), down(at.si() - 273.15));
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{fahrenheit} °F ({celsius} °C)"),
+        System::Metric | System::Imperial => format!("{celsius} °C ({fahrenheit} °F)"),
+    };
+    Shown::new(at, text)
+}
+
 /// A pressure on both scales: `27 inHg (91.4 kPa)`, that of the system first.
 pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
     let inches = nearest(pressure, 10, Unit::INCH_OF_MERCURY);
@@ -178,7 +191,7 @@ pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
 
 /// A power to three digits.
 #[cfg(feature = "document")]
-pub(crate) fn power(power: Power) -> Shown<Power> {
+pub(crate) fn power(power: crate::quantity::Power) -> Shown<crate::quantity::Power> {
     Shown::new(power, or_plain(significant(power, Unit::WATT, 3, System::Metric), power))
 }
 
@@ -299,5 +312,35 @@ mod tests {
         assert_eq!(volume(ml(305.0), US).text, "305 mL (1 1/4 cup)");
         assert_eq!(volume(ml(3.0), US).text, "3 mL");
         assert_eq!(density(MassDensity::from_si(1042.58)).text, "1.043 g/mL");
+    }
+
+    #[rstest]
+    #[case(95.2, "95 s")]
+    #[case(120.0, "120 s")]
+    #[case(180.0, "3 min")]
+    #[case(402.6, "6 min 43 s")]
+    fn times(#[case] seconds: f64, #[case] wanted: &str) {
+        assert_eq!(time(Time::from_si(seconds)).text, wanted);
+    }
+
+    /// 177 °C is 350.6 °F.
+    #[rstest]
+    #[case(450.15, System::UsCustomary, "350 °F (177 °C)")]
+    #[case(450.65, System::Metric, "177 °C (351 °F)")]
+    fn a_bound_is_not_rounded_past_itself(
+        #[case] kelvin: f64,
+        #[case] system: System,
+        #[case] wanted: &str,
+    ) {
+        assert_eq!(at_most(ThermodynamicTemperature::from_si(kelvin), system).text, wanted);
+    }
+
+    #[test]
+    fn pressures_and_speeds() {
+        let pressure = pressure(Pressure::from_si(27.0 * 3386.389), System::Metric);
+        assert_eq!(pressure.text, "91.4 kPa (27 inHg)");
+        assert_eq!(speed(Velocity::from_si(0.2162)).text, "22 cm/s");
+        assert_eq!(minutes(Time::from_si(742.0)).text, "12.4 min");
+        assert_eq!(salinity(Ratio::from(0.035)).text, "35 g/kg");
     }
 }
