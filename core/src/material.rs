@@ -359,3 +359,55 @@ impl Diagnose for MaterialError {
         Cow::Owned(format!("Give \"{material}\" its {property}: {how}."))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use uom::si::mass::gram;
+    use uom::si::mass_density::gram_per_cubic_centimeter;
+
+    use super::*;
+
+    fn density(x: f64) -> Option<Measured<MassDensity>> {
+        Some(Measured::exact(MassDensity::new::<gram_per_cubic_centimeter>(x)))
+    }
+
+    fn color() -> Material {
+        let drop = Some(Drop::Mass(Measured::exact(Mass::new::<gram>(0.044))));
+        Material { density: density(1.05), drop, ..Material::new("plum", Kind::Colorant) }
+    }
+
+    fn salt() -> Material {
+        let as_scooped = density(1.22);
+        Material { density: density(2.165), as_scooped, ..Material::new("salt", Kind::Salt) }
+    }
+
+    // By hand: m, ρV, n·m_drop, and of a powder βV.
+    #[rstest]
+    #[case(color(), "12.5 g", 12.5)]
+    #[case(color(), "10 mL", 10.5)]
+    #[case(color(), "40 drops", 1.76)]
+    #[case(salt(), "1/4 cup", 0.25 * 250.0 * 1.22)]
+    #[case(salt(), "0 g", 0.0)]
+    fn an_amount_weighs(#[case] material: Material, #[case] amount: &str, #[case] grams: f64) {
+        let amount = Amount::parse(amount).expect("an amount");
+        let mass = material.mass_of(&amount, System::Metric, "the test").expect("a mass");
+        assert!((mass.get::<gram>() - grams).abs() <= 1e-12 * grams);
+    }
+
+    #[rstest]
+    #[case(salt(), "40 drops", "missing-property")]
+    #[case(Material::new("new", Kind::Other), "1 tsp", "missing-property")]
+    #[case(color(), "8 % of base", "amount-wrong-dimension")]
+    #[case(color(), "40 pieces", "amount-wrong-dimension")]
+    #[case(color(), "20 °C", "amount-wrong-dimension")]
+    fn an_amount_does_not_weigh(
+        #[case] material: Material,
+        #[case] amount: &str,
+        #[case] code: &str,
+    ) {
+        let amount = Amount::parse(amount).expect("an amount");
+        let error = material.mass_of(&amount, System::Metric, "the test").expect_err("no mass");
+        assert_eq!(error.code(), code);
+    }
+}

@@ -106,7 +106,7 @@ fn the_demo_says_what_a_person_would() {
 
 #[rstest]
 #[case::drops(json!({ "plum": "90 drops" }), "plum")]
-#[case::spoons(json!({ "teal-flake": "2 tsp" }), "teal-flake")]
+#[case::spoons(json!({ "teal-flake": "3/2 tsp" }), "teal-flake")]
 #[case::base_too_much(json!({ "clear-base": "2 1/4 cup" }), "clear-base")]
 #[case::two_slips(json!({ "plum": "70 drops", "stabilizer": "1 tbsp" }), "stabilizer")]
 fn what_was_measured_wrong_binds(#[case] pot: Value, #[case] binds: &str) {
@@ -197,7 +197,7 @@ fn what_does_not_belong_is_named_with_what_the_pot_could_become() {
 
 #[rstest]
 #[case(json!({ "pot": { "plumm": "3 drops" } }), "unknown-name", "/pot/plumm")]
-#[case(json!({ "pot": { "plum": "3 % of base" } }), "wrong-dimension", "/pot/plum")]
+#[case(json!({ "pot": { "plum": "3 % of base" } }), "amount-wrong-dimension", "/pot/plum")]
 #[case(json!({ "pot": { "fine-salt": "3 drops" } }), "missing-property", "/pot/fine-salt")]
 #[case(json!({ "pot": {} }), "pot-empty", "/pot")]
 #[case(json!({ "formulas": ["dask"] }), "unknown-name", "/formulas/0")]

@@ -65,14 +65,14 @@ impl Page {
     fn stage_record(&mut self, stage: &StageRecord) {
         self.wrapped("", &stage.formulas.join(" + "));
         self.line(&format!(
-            "  {:<15} {:>9} {:>9} {:>9}  {:<24} {:>7}",
+            "  {:<14} {:>9} {:>9} {:>9}  {:<24} {:>7}",
             "", "went in", "in all", "of base", "for 1 cup of base", "off"
         ));
         for part in &stage.made {
             let off = part.off.as_ref().map_or_else(|| "new".to_string(), |off| off.text.clone());
             self.line(&format!(
-                "  {:<15} {:>9} {:>9} {:>9}  {:<24} {off:>7}",
-                cut(&part.material, 15),
+                "  {:<14} {:>9} {:>9} {:>9}  {:<24} {off:>7}",
+                cut(&part.material, 14),
                 part.added.text,
                 part.mass.text,
                 part.of_base.text,
