@@ -39,17 +39,21 @@ impl Fault {
         Self {
             code: Cow::Borrowed(error.code()),
             path: path.into(),
-            message: as_sentence(&error.to_string()),
-            help: error.help().into_owned(),
+            message: sentence(error.to_string()),
+            help: sentence(error.help().into_owned()),
         }
     }
 }
 
-/// `text` with a capital first letter: some messages begin with what they are about.
-fn as_sentence(text: &str) -> String {
+/// `text` as a sentence: with a capital letter and an end.
+fn sentence(text: String) -> String {
     let mut letters = text.chars();
-    let first = letters.next().into_iter().flat_map(char::to_uppercase);
-    first.chain(letters).collect()
+    let first = letters.next().map(char::to_uppercase);
+    let mut sentence: String = first.into_iter().flatten().chain(letters).collect();
+    if !sentence.ends_with(['.', '?', '!']) {
+        sentence.push('.');
+    }
+    sentence
 }
 
 impl fmt::Display for Fault {
@@ -115,3 +119,27 @@ impl fmt::Display for Faults {
 }
 
 impl core::error::Error for Faults {}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::shot::ShotError;
+
+    #[test]
+    fn what_is_told_is_told_in_sentences() {
+        let fault = Fault::at("/molds/worm", &ShotError::NoCavity);
+        assert_eq!(fault.message, "The mold has no cavity.");
+        let told = fault.to_string();
+        assert!(told.starts_with("/molds/worm: The mold has no cavity. Give"), "{told}");
+        assert!(told.ends_with("[shot-no-cavity]"), "{told}");
+    }
+
+    #[test]
+    fn faults_keep_their_order() {
+        let fault = |path: &str| Fault::at(path, &ShotError::NoCavity);
+        let faults = Faults::from_vec(alloc::vec![fault("/a"), fault("/b")]).unwrap();
+        assert_eq!((faults.count(), Faults::from_vec(Vec::new())), (2, None));
+        let paths: Vec<String> = faults.into_vec().into_iter().map(|fault| fault.path).collect();
+        assert_eq!(paths, ["/a", "/b"]);
+    }
+}

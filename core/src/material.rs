@@ -6,10 +6,13 @@ use alloc::string::String;
 
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
+use crate::flake::Cut;
 use crate::price::Price;
+use crate::process::budget::Extra;
 use crate::quantity::{
-    Mass, MassDensity, Measurable, Measured, SpecificHeatCapacity, TemperatureCoefficient,
-    ThermodynamicTemperature, Volume,
+    Amount, AmountError, Dimension, Length, Mass, MassDensity, Measurable, Measured, MolarEnergy,
+    Ratio, SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time,
+    Volume,
 };
 use crate::words::words;
 
@@ -95,6 +98,17 @@ impl ShotWindow {
     }
 }
 
+/// The heat that a plastisol stands, as its supplier states it or the shop has seen it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeatBudget {
+    /// So long at the reference temperature.
+    pub time: Time,
+    /// The reference temperature.
+    pub at: ThermodynamicTemperature,
+    /// With so much stabilizer, in mass per mass of base: zero where it is in the base already.
+    pub with: Ratio,
+}
+
 /// A material and what is known of it. What is not known stays `None`; a calculation that
 /// needs it says which number is missing and of what.
 #[derive(Debug, Clone, PartialEq)]
@@ -117,6 +131,16 @@ pub struct Material {
     pub specific_heat: Option<Measured<SpecificHeatCapacity>>,
     /// Temperatures between which it is shot.
     pub shot_window: Option<ShotWindow>,
+    /// Activation energy of its decay in the heat, with who states it.
+    pub activation_energy: Option<Measured<MolarEnergy>>,
+    /// Of a plastisol: the heat that it stands.
+    pub budget: Option<HeatBudget>,
+    /// Of a stabilizer: the heat that more of it buys.
+    pub buys: Option<Extra>,
+    /// Of a flake: its cut.
+    pub cut: Option<Cut>,
+    /// Of a flake: the thickness of its film.
+    pub thickness: Option<Length>,
     /// Price per package.
     pub price: Option<Price>,
     /// Largest relative error of a dose of it that the shop accepts.
@@ -165,6 +189,11 @@ impl Material {
             expansion: None,
             specific_heat: None,
             shot_window: None,
+            activation_energy: None,
+            budget: None,
+            buys: None,
+            cut: None,
+            thickness: None,
             price: None,
             tolerance: None,
             notes: None,
@@ -222,6 +251,18 @@ impl Material {
         }
     }
 
+    /// Specific heat.
+    ///
+    /// # Errors
+    /// The book does not state it.
+    pub fn specific_heat(
+        &self,
+        purpose: &'static str,
+    ) -> Result<SpecificHeatCapacity, MaterialError> {
+        let stated = self.specific_heat.as_ref().map(|specific_heat| specific_heat.value);
+        stated.ok_or_else(|| self.missing(Property::SpecificHeat, purpose))
+    }
+
     /// Whether a spoon of it is measured as scooped: powders, and what has that density.
     #[must_use]
     pub fn is_scooped(&self) -> bool {
@@ -244,18 +285,41 @@ impl Material {
     /// Mass of one drop: the shop's own, or else UCUM's `[drp]` of 1/20 mL (pharmacy practice).
     ///
     /// # Errors
-    /// Powders have no drop; a drop by volume needs the density.
+    /// Powders have no drop; a drop by volume needs the density, and so does the pharmacy's.
     pub fn drop_mass(&self, purpose: &'static str) -> Result<Mass, MaterialError> {
         let mass = match &self.drop {
             Some(Drop::Mass(mass)) => mass.value,
             Some(Drop::Volume(volume)) => self.true_density(purpose)?.mass_of(volume.value),
-            None if self.is_scooped() => return Err(self.missing(Property::Drop, purpose)),
+            None if self.is_scooped() || self.density.is_none() => {
+                return Err(self.missing(Property::Drop, purpose));
+            }
             None => self.true_density(purpose)?.mass_of(pharmacy_drop()),
         };
         if mass.is_finite() && mass > Mass::default() {
             Ok(mass)
         } else {
             Err(self.not_positive(Property::Drop))
+        }
+    }
+
+    /// Mass of an amount of it as a person measured it: m, ρV, βV or n·m_drop.
+    ///
+    /// # Errors
+    /// The book does not state the density or drop that this takes; the amount is a share of
+    /// something else, or no amount of a material at all.
+    pub fn mass_of(
+        &self,
+        amount: &Amount,
+        system: System,
+        purpose: &'static str,
+    ) -> Result<Mass, MaterialError> {
+        match (amount.basis(), amount.dimension(), amount.drops()) {
+            (None, Dimension::VOLUME, _) => {
+                let volume: Volume = amount.to(system)?;
+                Ok(self.by_volume(purpose)?.density() * volume)
+            }
+            (None, Dimension::COUNT, Some(drops)) => Ok(self.drop_mass(purpose)? * drops.to_f64()),
+            _ => Ok(amount.to(system)?),
         }
     }
 
@@ -273,7 +337,7 @@ impl Material {
 }
 
 /// A number that a calculation needs and the book does not state, or states wrongly.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MaterialError {
     /// It is not there.
@@ -294,6 +358,9 @@ pub enum MaterialError {
         /// Which number.
         property: Property,
     },
+    /// An amount cannot be converted, or is none of a material.
+    #[error(transparent)]
+    Amount(#[from] AmountError),
 }
 
 impl Diagnose for MaterialError {
@@ -301,12 +368,17 @@ impl Diagnose for MaterialError {
         match self {
             Self::Missing { .. } => "missing-property",
             Self::NotPositive { .. } => "property-not-positive",
+            Self::Amount(error) => error.code(),
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
-        let (Self::Missing { material, property, .. } | Self::NotPositive { material, property }) =
-            self;
+        let (material, property) = match self {
+            Self::Missing { material, property, .. } | Self::NotPositive { material, property } => {
+                (material, property)
+            }
+            Self::Amount(error) => return error.help(),
+        };
         let how = match property {
             Property::Density => {
                 "take it from the supplier's sheet, or weigh a level cup of it: \"density\": \"1.03 g/mL\""
@@ -328,5 +400,154 @@ impl Diagnose for MaterialError {
             Property::Price => "add the package: \"price\": \"58.00 USD per 1 gal\"",
         };
         Cow::Owned(format!("Give \"{material}\" its {property}: {how}."))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use uom::si::mass::gram;
+    use uom::si::mass_density::gram_per_cubic_centimeter;
+
+    use super::*;
+    use crate::fault::Diagnose;
+
+    fn per_ml(x: f64) -> Option<Measured<MassDensity>> {
+        Some(Measured::exact(MassDensity::from_si(x * 1e3)))
+    }
+
+    #[rstest]
+    #[case(Kind::Plastisol, false)]
+    #[case(Kind::Colorant, false)]
+    #[case(Kind::Pearl, true)]
+    #[case(Kind::Flake, true)]
+    #[case(Kind::Salt, true)]
+    fn a_powder_is_scooped_and_a_liquid_poured(#[case] kind: Kind, #[case] powder: bool) {
+        let material =
+            Material { density: per_ml(2.0), as_scooped: None, ..Material::new("x", kind) };
+        assert_eq!(material.is_scooped(), powder);
+        match material.by_volume("a test") {
+            Ok(by) => {
+                assert!(!powder && by == ByVolume::Liquid(material.true_density("").unwrap()))
+            }
+            Err(error) => {
+                assert!(powder, "{error}");
+                assert_eq!(error.code(), "missing-property");
+                assert!(error.help().contains("as_scooped"), "{}", error.help());
+            }
+        }
+        let scooped = Material { as_scooped: per_ml(1.2), ..material };
+        assert!(matches!(scooped.by_volume("a test"), Ok(ByVolume::Scooped(_))));
+    }
+
+    #[test]
+    fn a_piece_weighs_by_the_fused_density_where_it_is_known() {
+        let liquid = Material { density: per_ml(1.03), ..Material::new("x", Kind::Plastisol) };
+        assert_eq!(liquid.finished_density("").unwrap(), liquid.true_density("").unwrap());
+        let fused = Material { fused: per_ml(1.05), ..liquid };
+        assert!(fused.finished_density("").unwrap() > fused.true_density("").unwrap());
+    }
+
+    #[test]
+    fn a_drop_is_the_shops_own_or_a_twentieth_of_a_milliliter() {
+        let bare = Material::new("x", Kind::Colorant);
+        assert!(bare.drop_mass("").unwrap_err().help().contains("weigh 50 drops"));
+        let pharmacy = Material { density: per_ml(1.2), ..bare };
+        assert!((pharmacy.drop_mass("").unwrap().si() - 0.06e-3).abs() < 1e-18);
+        assert!(!pharmacy.drop_is_calibrated());
+        let by_volume = Drop::Volume(Measured::exact(Volume::from_si(4e-8)));
+        let own = Material { drop: Some(by_volume), ..pharmacy.clone() };
+        assert!((own.drop_mass("").unwrap().si() - 0.048e-3).abs() < 1e-18);
+        let by_mass = Drop::Mass(Measured::exact(Mass::from_si(0.044e-3)));
+        let own = Material { drop: Some(by_mass), ..pharmacy };
+        assert_eq!(own.drop_mass("").unwrap(), Mass::from_si(0.044e-3));
+        assert!(Material::new("x", Kind::Salt).drop_mass("").is_err());
+    }
+
+    #[rstest]
+    #[case(0.0)]
+    #[case(-1.0)]
+    #[case(f64::NAN)]
+    #[case(f64::INFINITY)]
+    fn no_number_that_cannot_be_is_used(#[case] wrong: f64) {
+        let density = per_ml(wrong);
+        let material = Material {
+            density: density.clone(),
+            fused: density.clone(),
+            as_scooped: density,
+            drop: Some(Drop::Mass(Measured::exact(Mass::from_si(wrong)))),
+            ..Material::new("x", Kind::Other)
+        };
+        assert_eq!(material.true_density("").unwrap_err().code(), "property-not-positive");
+        assert_eq!(material.finished_density("").unwrap_err().code(), "property-not-positive");
+        assert_eq!(material.scooped_density("").unwrap_err().code(), "property-not-positive");
+        assert_eq!(material.drop_mass("").unwrap_err().code(), "property-not-positive");
+    }
+
+    #[test]
+    fn what_is_missing_is_named_with_its_material_and_its_use() {
+        let error = Material::new("plum", Kind::Colorant).true_density("the mix").unwrap_err();
+        assert_eq!(
+            std::string::ToString::to_string(&error),
+            "The density of \"plum\" is missing; it is needed for the mix."
+        );
+        for property in Property::ALL {
+            let error = MaterialError::Missing {
+                material: "plum".into(),
+                property: *property,
+                purpose: "a test",
+            };
+            assert!(error.help().contains(property.word()), "{}", error.help());
+        }
+    }
+
+    #[test]
+    fn the_middle_of_a_window() {
+        let at = ThermodynamicTemperature::from_si;
+        assert_eq!(ShotWindow { low: at(430.0), high: at(450.0) }.middle(), at(440.0));
+    }
+
+    fn of_density(x: f64) -> Option<Measured<MassDensity>> {
+        Some(Measured::exact(MassDensity::new::<gram_per_cubic_centimeter>(x)))
+    }
+
+    fn plum() -> Material {
+        let drop = Some(Drop::Mass(Measured::exact(Mass::new::<gram>(0.044))));
+        Material { density: of_density(1.05), drop, ..Material::new("plum", Kind::Colorant) }
+    }
+
+    fn fine_salt() -> Material {
+        let as_scooped = of_density(1.22);
+        Material { density: of_density(2.165), as_scooped, ..Material::new("salt", Kind::Salt) }
+    }
+
+    // By hand: m, ρV, n·m_drop, and of a powder βV.
+    #[rstest]
+    #[case(plum(), "12.5 g", 12.5)]
+    #[case(plum(), "10 mL", 10.5)]
+    #[case(plum(), "40 drops", 1.76)]
+    #[case(fine_salt(), "1/4 cup", 0.25 * 250.0 * 1.22)]
+    #[case(fine_salt(), "0 g", 0.0)]
+    fn an_amount_weighs(#[case] material: Material, #[case] amount: &str, #[case] grams: f64) {
+        let amount = Amount::parse(amount).expect("an amount");
+        let mass = material.mass_of(&amount, System::Metric, "the test").expect("a mass");
+        assert!((mass.get::<gram>() - grams).abs() <= 1e-12 * grams);
+    }
+
+    #[rstest]
+    #[case(fine_salt(), "40 drops", "missing-property")]
+    #[case(Material::new("new", Kind::Other), "1 tsp", "missing-property")]
+    #[case(plum(), "8 % of base", "amount-wrong-dimension")]
+    #[case(plum(), "40 pieces", "amount-wrong-dimension")]
+    #[case(plum(), "20 °C", "amount-wrong-dimension")]
+    fn an_amount_does_not_weigh(
+        #[case] material: Material,
+        #[case] amount: &str,
+        #[case] code: &str,
+    ) {
+        let amount = Amount::parse(amount).expect("an amount");
+        let error = material.mass_of(&amount, System::Metric, "the test").expect_err("no mass");
+        assert_eq!(error.code(), code);
     }
 }

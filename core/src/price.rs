@@ -97,3 +97,45 @@ impl Diagnose for PriceError {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use std::string::ToString;
+
+    use rstest::rstest;
+
+    use super::*;
+
+    #[rstest]
+    #[case("58.00 USD per 1 gal", "58.00 USD per 1 gal")]
+    #[case("6.75 EUR per 30 mL", "6.75 EUR per 30 mL")]
+    #[case("0 USD per 1 kg", "0 USD per 1 kg")]
+    #[case("9  USD per 25 lb", "9 USD per 25 lb")]
+    fn prices_read_back(#[case] text: &str, #[case] printed: &str) {
+        let price: Price = text.parse().unwrap();
+        assert_eq!(price.to_string(), printed);
+        assert_eq!(price.to_string().parse::<Price>().unwrap(), price);
+    }
+
+    #[test]
+    fn money_is_decimal() {
+        let price: Price = "0.10 USD per 1 g".parse().unwrap();
+        assert_eq!(price.money * Decimal::from(3), Decimal::new(30, 2));
+    }
+
+    #[rstest]
+    #[case("58.00", "price-shape")]
+    #[case("58.00 USD", "price-shape")]
+    #[case("USD 58 per 1 gal", "price-shape")]
+    #[case("-1 USD per 1 gal", "price-shape")]
+    #[case("1e400 USD per 1 gal", "price-shape")]
+    #[case("58.00 usd per 1 gal", "price-currency")]
+    #[case("58.00 $ per 1 gal", "price-currency")]
+    #[case("58.00 USD per gal", "amount-no-number")]
+    #[case("58.00 USD per 8 oz", "amount-ambiguous")]
+    fn what_is_no_price_says_why(#[case] text: &str, #[case] code: &str) {
+        let error = text.parse::<Price>().unwrap_err();
+        assert_eq!(error.code(), code, "{error}");
+        assert!(!error.help().is_empty());
+    }
+}

@@ -6,7 +6,7 @@ use std::ptr;
 use std::sync::Arc;
 
 use pourwright::density::TrueDensity;
-use pourwright::material::Material as CoreMaterial;
+use pourwright::material::{Drop, Material as CoreMaterial};
 use pourwright::mix::{MaterialId, Materials, Mix as CoreMix};
 use pourwright::quantity::{MassDensity, Measured};
 
@@ -56,6 +56,10 @@ pub struct Material {
     pub density_g_per_ml: f64,
     /// Density of a fused plastisol; the liquid one where 0.
     pub fused_g_per_ml: f64,
+    /// Density of a powder in a level spoon.
+    pub as_scooped_g_per_ml: f64,
+    /// Mass of one drop of a liquid; 1/20 mL (pharmacy practice) where 0.
+    pub drop_g: f64,
     /// Volumetric thermal expansion; none where 0.
     pub expansion_per_kelvin: f64,
     /// What it is for: `POUR_PLASTISOL` to `POUR_OTHER`.
@@ -76,6 +80,14 @@ impl Mix {
     fn find(&self, name: &str) -> Result<MaterialId, Failure> {
         let found = self.materials.find(name);
         found.ok_or_else(|| Failure::at("material", &ArgumentError::NoMaterial(name.to_owned())))
+    }
+
+    /// Puts `held` in the place of what is there, unless all of it together is more than is believed: then the mix
+    /// stays as it was.
+    fn hold(&mut self, name: &str, held: CoreMix) -> Result<(), Failure> {
+        not_negative(name, held.mass().si())?;
+        self.held = held;
+        Ok(())
     }
 
     fn with(&self, held: CoreMix) -> Box<Self> {
@@ -129,7 +141,7 @@ pub unsafe extern "C" fn pour_mix_of_materials(
 impl Material {
     /// # Safety
     /// As [`text`], for the name.
-    unsafe fn read(&self, at: &str) -> Result<CoreMaterial, Failure> {
+    pub(crate) unsafe fn read(&self, at: &str) -> Result<CoreMaterial, Failure> {
         // SAFETY: as this function asks.
         let name = unsafe { text(&format!("{at}/name"), self.name)? };
         let mut material = CoreMaterial::new(name, kind(&format!("{at}/kind"), self.kind)?);
@@ -144,6 +156,9 @@ impl Material {
             };
         material.density = density("density_g_per_ml", self.density_g_per_ml)?;
         material.fused = density("fused_g_per_ml", self.fused_g_per_ml)?;
+        material.as_scooped = density("as_scooped_g_per_ml", self.as_scooped_g_per_ml)?;
+        let drop = not_negative(&format!("{at}/drop_g"), self.drop_g)?;
+        material.drop = (drop != 0.0).then(|| Drop::Mass(Measured::exact(grams(drop))));
         let path = format!("{at}/expansion_per_kelvin");
         let expansion = not_negative(&path, self.expansion_per_kelvin)?;
         material.expansion = (expansion != 0.0).then(|| Measured::exact(per_kelvin(expansion)));
@@ -165,7 +180,9 @@ pub unsafe extern "C" fn pour_mix_add(
         // SAFETY: the header asks for a text that ends, or null.
         let material = mix.find(unsafe { text("material", material)? })?;
         let mass = grams(finite("mass_g", mass_g)?);
-        mix.held.add(material, mass).in_parameter("mass_g")
+        let mut sum = mix.held.clone();
+        sum.add(material, mass).in_parameter("mass_g")?;
+        mix.hold("mass_g", sum)
     })
 }
 
@@ -206,11 +223,9 @@ pub unsafe extern "C" fn pour_mix_merge(
         if !Arc::ptr_eq(&mix.materials, &other.materials) && mix.materials != other.materials {
             return Err(Failure::at("other", &ArgumentError::OtherMaterials));
         }
-        // A sum that cannot be leaves the mix as it was.
         let mut sum = mix.held.clone();
         sum.merge(&other.held).in_parameter("other")?;
-        mix.held = sum;
-        Ok(())
+        mix.hold("other", sum)
     })
 }
 
@@ -224,8 +239,8 @@ pub extern "C" fn pour_mix_scale(
     let mut mix = mix;
     guard(error, &mut || {
         let mix = given("mix", mix.as_deref_mut())?;
-        mix.held = mix.held.scaled(finite("factor", factor)?).in_parameter("factor")?;
-        Ok(())
+        let scaled = mix.held.scaled(finite("factor", factor)?).in_parameter("factor")?;
+        mix.hold("factor", scaled)
     })
 }
 

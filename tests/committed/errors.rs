@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
+use std::sync::LazyLock;
 
 use regex::Regex;
 
@@ -13,6 +14,38 @@ struct Origin {
     file: String,
     message: String,
 }
+
+/// A pattern, compiled once.
+type Pattern = LazyLock<Regex>;
+
+macro_rules! pattern {
+    ($name:ident, $text:literal) => {
+        static $name: Pattern = LazyLock::new(|| Regex::new($text).unwrap());
+    };
+}
+
+// An arm of `fn code`, and the one code of an enum with one variant.
+pattern!(
+    ARM,
+    r#"Self::([A-Z]\w*)(?:\s*\{[^}]*\}|\s*\([^)]*\))?(?:\s*\|[^=]*)?\s*=>\s*(?:\{\s*)?"([a-z0-9-]+)""#
+);
+pattern!(SOLE, r#""([a-z0-9-]+)""#);
+// A fault or note written out, one made by the resolver, and an assumption's.
+pattern!(
+    INLINE,
+    r#"(?s)code:\s*"([a-z0-9-]+)"\.(?:into|to_string)\(\).*?message:\s*(?:alloc::)?(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#
+);
+pattern!(
+    CALLED,
+    r#"(?s)\.fault\(\s*"([a-z0-9-]+)",.*?(?:format!\(\s*|,\s*)"((?:[^"\\]|\\.)* (?:[^"\\]|\\.)*)""#
+);
+// A note on the process.
+pattern!(TOLD, r#"(?s)\bnote\(\s*"([a-z0-9-]+)",\s*(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#);
+pattern!(
+    NOTED,
+    r#"(?s)Assumption::\w+\(_\) => \(\s*"([a-z-]+)",\s*format!\(\s*"((?:[^"\\]|\\.)*)""#
+);
+pattern!(VARIANT, r#"(?s)#\[error\(\s*"((?:[^"\\]|\\.)*)".*?\)\]\s*([A-Z]\w*)"#);
 
 /// Every code that the source of the core gives to a fault or a note.
 fn codes() -> BTreeMap<String, Origin> {
@@ -28,11 +61,9 @@ fn codes() -> BTreeMap<String, Origin> {
             });
         };
         for body in code_functions(&source) {
-            let arm = Regex::new(r#"Self::([A-Z]\w*)(?:\s*\{[^}]*\}|\s*\([^)]*\))?(?:\s*\|[^=]*)?\s*=>\s*(?:\{\s*)?"([a-z0-9-]+)""#).unwrap();
-            let mut arms = arm.captures_iter(body).peekable();
+            let mut arms = ARM.captures_iter(body).peekable();
             if arms.peek().is_none() {
-                let sole = Regex::new(r#""([a-z0-9-]+)""#).unwrap();
-                for found in sole.captures_iter(body) {
+                for found in SOLE.captures_iter(body) {
                     add(&found[1], messages.values().next().map_or("", String::as_str));
                 }
             }
@@ -40,23 +71,10 @@ fn codes() -> BTreeMap<String, Origin> {
                 add(&found[2], messages.get(&found[1]).map_or("", String::as_str));
             }
         }
-        let inline = Regex::new(
-            r#"(?s)code:\s*"([a-z0-9-]+)"\.(?:into|to_string)\(\).*?message:\s*(?:alloc::)?(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#,
-        );
-        for found in inline.unwrap().captures_iter(&source) {
-            add(&found[1], &found[2]);
-        }
-        let called = Regex::new(
-            r#"(?s)\.fault\(\s*"([a-z0-9-]+)",.*?(?:format!\(\s*|,\s*)"((?:[^"\\]|\\.)* (?:[^"\\]|\\.)*)""#,
-        );
-        for found in called.unwrap().captures_iter(&source) {
-            add(&found[1], &found[2]);
-        }
-        let noted = Regex::new(
-            r#"(?s)Assumption::\w+\(_\) => \(\s*"([a-z-]+)",\s*format!\(\s*"((?:[^"\\]|\\.)*)""#,
-        );
-        for found in noted.unwrap().captures_iter(&source) {
-            add(&found[1], &found[2]);
+        for pattern in [&INLINE, &CALLED, &TOLD, &NOTED] {
+            for found in pattern.captures_iter(&source) {
+                add(&found[1], &found[2]);
+            }
         }
     }
     codes
@@ -80,9 +98,7 @@ fn collect(folder: &Path, files: &mut Vec<(String, String)>) {
 
 /// The message of each variant of the file's error enums.
 fn variant_messages(source: &str) -> BTreeMap<String, String> {
-    let variant =
-        Regex::new(r#"(?s)#\[error\(\s*"((?:[^"\\]|\\.)*)".*?\)\]\s*([A-Z]\w*)"#).unwrap();
-    variant.captures_iter(source).map(|found| (found[2].to_owned(), found[1].to_owned())).collect()
+    VARIANT.captures_iter(source).map(|found| (found[2].to_owned(), found[1].to_owned())).collect()
 }
 
 /// The bodies of `fn code`.

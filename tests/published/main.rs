@@ -8,6 +8,7 @@ mod densities;
 mod hardness;
 mod heat;
 mod materials;
+mod mixtures;
 mod planning;
 mod rows;
 mod salt;

@@ -1,6 +1,8 @@
 //! The readable second implementation: the library's maths once more in plain `f64`, without cleverness.
 //!
-//! Slow and short on purpose. Nothing here calls the library; the tests compare the two.
+//! Slow and short on purpose. Nothing in [`mod@reference`] calls the library; the tests compare the two.
 
+pub mod demo;
+pub mod generate;
 pub mod oracle;
 pub mod reference;

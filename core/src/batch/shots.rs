@@ -9,6 +9,9 @@ const MOST_PIECES: u32 = 1_000_000;
 /// The most pieces of one shape that may have to be cast for it.
 const MOST_CAST: u32 = 100_000_000;
 
+/// By how much a probability may miss the confidence from rounding alone.
+const ROUNDING: f64 = 1e-12;
+
 /// Pieces wanted of one shape.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Wanted {
@@ -55,7 +58,7 @@ fn shots_of(Wanted { pieces, cavities }: Wanted) -> Result<u32, BatchError> {
 fn with_rejects(wanted: &[Wanted], rejects: Rejects, least: u32) -> Result<u32, BatchError> {
     let suffices = |shots: u32| {
         confidence(wanted, shots, rejects.rate.value)
-            .map(|reached| reached >= rejects.confidence.value)
+            .map(|reached| reached >= rejects.confidence.value - ROUNDING)
     };
     if suffices(least)? {
         return Ok(least);
@@ -121,6 +124,7 @@ mod tests {
     #[case(&[of(2, 1)], 0.8, 2)]
     #[case(&[of(2, 1)], 0.95, 3)]
     #[case(&[of(2, 1), of(2, 1)], 0.95, 4)] // 0.972² = 0.945
+    #[case(&[of(1, 1)], 0.9, 1)] // 1 − 0.1 is just enough, whatever rounding makes of it
     fn rejects_ask_for_spares(#[case] wanted: &[Wanted], #[case] c: f64, #[case] expected: u32) {
         assert_eq!(shots(wanted, rejects(0.1, c)).unwrap(), expected);
     }
@@ -152,7 +156,7 @@ mod tests {
         ) {
             let wanted = [of(pieces, cavities)];
             let got = shots(&wanted, rejects(rate, c)).unwrap();
-            prop_assert!(confidence(&wanted, got, rate).unwrap() >= c);
+            prop_assert!(confidence(&wanted, got, rate).unwrap() >= c - ROUNDING);
             prop_assert!(got == 1 || confidence(&wanted, got - 1, rate).unwrap() < c);
         }
     }

@@ -6,15 +6,18 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use super::reader::{Name, Node, Read, entry};
+use super::process::{
+    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry, VacuumEntry,
+};
+use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
 use crate::fault::Fault;
 use crate::formula::Overlap;
 use crate::material::Kind;
 use crate::quantity::{
-    Amount, Length, Mass, MassDensity, SpecificHeatCapacity, System, TemperatureCoefficient,
-    ThermodynamicTemperature, Volume,
+    Amount, Length, Mass, MassDensity, MolarEnergy, Pressure, SpecificHeatCapacity, System,
+    TemperatureCoefficient, ThermodynamicTemperature, Volume,
 };
 use crate::words::words;
 
@@ -45,11 +48,13 @@ entry! {
         }
         optional {
             /// Whose book it is.
-            shop: String,
+            shop: Name,
             /// Anything a reader should know of it.
             about: String,
             /// Height of the shop above sea level.
             altitude: Written<Length>,
+            /// What a barometer shows in the shop, not reduced to sea level.
+            air_pressure: Written<Pressure>,
             /// The plastisol that a formula without a base goes into.
             default_base: Name,
             /// Products by name: a mold and what is shot into it.
@@ -84,6 +89,16 @@ entry! {
             specific_heat: Sourced<SpecificHeatCapacity>,
             /// Lowest and highest temperature at which it is shot.
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
+            /// Activation energy of its decay in the heat, with who states it.
+            activation_energy: Sourced<MolarEnergy>,
+            /// Of a plastisol: the heat that it stands.
+            budget: BudgetEntry,
+            /// Of a stabilizer: the heat that more of it buys.
+            buys: BuysEntry,
+            /// Of a flake: its cut.
+            cut: CutText,
+            /// Of a flake: the thickness of its film.
+            thickness: Written<Length>,
             /// Price per package, such as "58.00 USD per 1 gal".
             price: PriceText,
             /// Largest relative error of a dose of it.
@@ -97,7 +112,7 @@ entry! {
 }
 
 /// One drop: a mass or a volume.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum SourcedDrop {
@@ -127,12 +142,7 @@ impl serde::Serialize for PriceText {
     }
 }
 
-impl<'de> serde::Deserialize<'de> for PriceText {
-    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        text.parse().map(Self).map_err(serde::de::Error::custom)
-    }
-}
+deserialize_by_reading! { SourcedDrop; PriceText; BaseEntry; CavitiesEntry; CavityVolume; }
 
 #[cfg(feature = "schema")]
 impl schemars::JsonSchema for PriceText {
@@ -186,7 +196,7 @@ entry! {
 }
 
 /// The base of a formula.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum BaseEntry {
@@ -232,6 +242,10 @@ entry! {
             rejects: Percent,
             /// Mass added to each shot by topping off and holding.
             top: Written<Mass>,
+            /// What a piece is like as it sinks; of unlike cavities each states its own.
+            body: BodyEntry,
+            /// Hook and weight on a piece; none where left out.
+            hook: HookEntry,
             /// Anything worth knowing.
             notes: String,
         }
@@ -239,7 +253,7 @@ entry! {
 }
 
 /// The cavities of a mold.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum CavitiesEntry {
@@ -273,12 +287,15 @@ entry! {
             /// Volume of one.
             cavity: CavityVolume,
         }
-        optional {}
+        optional {
+            /// What a piece is like as it sinks.
+            body: BodyEntry,
+        }
     }
 }
 
 /// The volume of a cavity, stated or weighed with water.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum CavityVolume {
@@ -364,6 +381,10 @@ entry! {
             spoons: Vec<Written<Volume>>,
             /// The most drops that are still counted.
             most_drops: u32,
+            /// The vacuum that pots are degassed in.
+            vacuum: VacuumEntry,
+            /// The oven, by the shop's own timings.
+            oven: OvenEntry,
         }
     }
 }
@@ -382,6 +403,8 @@ entry! {
             film: Written<Mass>,
             /// What cannot be drawn from its bottom.
             heel: Written<Mass>,
+            /// What it holds up to its brim, above its highest mark.
+            brim: Written<Volume>,
         }
     }
 }
@@ -441,6 +464,73 @@ entry! {
             heats: u32,
             /// Whether base may be added to a pot that has been drawn from.
             fresh_base: bool,
+            /// The water to tell sink rates for.
+            water: FishedWaterEntry,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::json;
+
+    use super::*;
+    use crate::document::reader::read_value;
+
+    #[rstest]
+    #[case(json!("0.044 g"), true)]
+    #[case(json!({ "value": "0.044 g ± 0.003", "source": "50 drops" }), true)]
+    #[case(json!("0.04 mL"), false)]
+    #[case(json!({ "value": 0.04, "unit": "mL" }), false)]
+    fn a_drop_is_a_mass_or_a_volume(#[case] value: Value, #[case] mass: bool) {
+        let read: SourcedDrop = read_value(&value).unwrap();
+        assert_eq!(matches!(read, SourcedDrop::Mass(_)), mass);
+        assert_eq!(read, serde_json::from_value(serde_json::to_value(&read).unwrap()).unwrap());
+    }
+
+    #[test]
+    fn a_drop_that_is_neither_asks_for_a_mass() {
+        let faults = read_value::<SourcedDrop>(&json!("3 K")).unwrap_err();
+        assert_eq!(faults.count(), 1, "{faults}");
+    }
+
+    #[rstest]
+    #[case(json!("9.5 mL"), true)]
+    #[case(json!({ "value": 9.5, "unit": "mL" }), true)]
+    #[case(json!({ "water": "9.47 g", "at": "22 °C" }), true)]
+    #[case(json!({ "water": "9.47 g" }), false)]
+    #[case(json!({ "water": "9.47 mL", "at": "22 °C" }), false)]
+    #[case(json!("9.5 g"), false)]
+    #[case(json!([]), false)]
+    fn a_cavity_is_a_volume_or_its_water(#[case] value: Value, #[case] good: bool) {
+        assert_eq!(read_value::<CavityVolume>(&value).is_ok(), good);
+        assert_eq!(serde_json::from_value::<CavityVolume>(value).is_ok(), good);
+    }
+
+    #[rstest]
+    #[case(json!("clear"), true)]
+    #[case(json!({ "soft": "3 cup", "hard": "1 cup" }), true)]
+    #[case(json!({ "soft": 3 }), false)]
+    #[case(json!(["soft"]), false)]
+    fn a_base_is_one_or_a_blend(#[case] value: Value, #[case] good: bool) {
+        assert_eq!(read_value::<BaseEntry>(&value).is_ok(), good);
+    }
+
+    #[rstest]
+    #[case(json!(["325 °F", "350 °F"]), 0)]
+    #[case(json!(["325 °F"]), 1)]
+    #[case(json!(["325 °F", "350 °F", "360 °F"]), 1)]
+    #[case(json!(["325 g", "350"]), 2)]
+    fn a_window_has_two_ends(#[case] window: Value, #[case] faults: usize) {
+        let entry = json!({ "kind": "plastisol", "shot_window": window });
+        let read = read_value::<MaterialEntry>(&entry);
+        assert_eq!(read.map_or_else(|faults| faults.count(), |_| 0), faults);
+    }
+
+    #[test]
+    fn only_this_version_is_read() {
+        assert_eq!(read_value::<Format>(&json!("pourwright/1.0")), Ok(Format::V1));
+        assert!(read_value::<Format>(&json!("pourwright/2.0")).is_err());
     }
 }

@@ -1,4 +1,4 @@
-//! Documents: a shop's book, a day's orders and the plan, as JSON.
+//! Documents: a shop's book, a day's orders, the plan and what became of it, as JSON.
 //!
 //! The format carries its version; a minor version only adds. Unknown fields and duplicate keys
 //! are faults; an embedding program keeps its own data in `ext`. All faults of a document are
@@ -6,7 +6,9 @@
 
 pub mod book;
 pub mod orders;
+pub mod process;
 pub(crate) mod reader;
+pub mod record;
 pub(crate) mod resolve;
 #[cfg(feature = "schema")]
 pub mod schema;
@@ -17,12 +19,26 @@ pub mod written;
 pub use book::{BookDocument, Format};
 pub use orders::OrdersDocument;
 pub use reader::{Ext, Name};
+pub use record::ActualsDocument;
+pub use starter::StarterDocument;
 
 use serde_json::Value;
 
 use crate::book::Book;
 use crate::fault::Faults;
 use crate::plan::day::Day;
+use crate::plan::record::Actuals;
+
+/// A book and an order list: all that a plan is made from.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct MadeFrom {
+    /// The shop's book.
+    pub book: BookDocument,
+    /// The order list.
+    pub orders: OrdersDocument,
+}
 
 /// Reads a book from its JSON value, as it is written.
 ///
@@ -54,4 +70,61 @@ pub fn book_from_text(text: &str) -> Result<Book, Faults> {
 /// All faults of the text, else all of its form, else all of its meaning.
 pub fn orders_from_text(text: &str, book: &Book) -> Result<Day, Faults> {
     Day::resolve(&read_orders(&text::parse(text)?)?, book)
+}
+
+/// Reads what was really weighed and shot from JSON text, with the materials of `book`.
+///
+/// # Errors
+/// All faults of the text, else all of its form, else all of its meaning.
+pub fn actuals_from_text(text: &str, book: &Book) -> Result<Actuals, Faults> {
+    Actuals::resolve(&reader::read_value(&text::parse(text)?)?, book)
+}
+
+/// A small book for the tests, and an order list for it.
+#[cfg(test)]
+pub(crate) mod small {
+    use alloc::string::String;
+
+    pub(crate) const BOOK: &str = r#"{
+        "format": "pourwright/1.0",
+        "measures": "us-customary",
+        "materials": {
+            "clear": { "kind": "plastisol", "density": "1.03 g/mL", "shot_window": ["320 °F", "340 °F"] },
+            "firm": { "kind": "plastisol", "density": "1.06 g/mL", "shot_window": ["350 °F", "360 °F"] },
+            "blue": { "kind": "colorant", "density": "1.05 g/mL", "drop": "0.045 g" },
+            "red": { "kind": "colorant", "density": "1.05 g/mL" },
+            "salt": { "kind": "salt", "like": "sodium-chloride" }
+        },
+        "formulas": {
+            "body": { "per": "1 cup", "base": "clear", "doses": { "salt": "2 tbsp" } },
+            "twin": { "per": "2 cup", "base": "clear", "doses": { "salt": "4 tbsp" } },
+            "apart": { "per": "1 cup", "base": { "clear": "1 cup", "firm": "1 cup" }, "doses": {} },
+            "sky": { "per": "1 cup", "doses": { "blue": "30 drops" } },
+            "rust": { "per": "1 cup", "doses": { "red": "2 g" } }
+        },
+        "molds": {
+            "worm": { "cavities": 4, "cavity": "9.5 mL", "sprue": "6 mL" },
+            "pair": { "cavities": {
+                "long": { "count": 1, "cavity": "9 mL" }, "short": { "count": 2, "cavity": "4 mL" }
+            } }
+        },
+        "products": {
+            "sky worm": { "mold": "worm", "formulas": ["sky", "body"] },
+            "sky pair": { "mold": "pair", "formulas": ["sky", "body"] },
+            "two": { "mold": "worm", "layers": [
+                { "formulas": ["sky", "body"], "share": "60 %" }, { "formulas": ["rust", "body"], "share": "40 %" }
+            ] }
+        },
+        "bench": {
+            "balance": { "reads": "0.1 g" },
+            "spoons": ["1 tbsp", "1 tsp", "1/2 tsp", "1/4 tsp"],
+            "cups": [{ "holds": "2 cup", "marks": "1/4 cup" }],
+            "injector": { "holds": "4 fl oz", "keeps": "4 mL", "count": 2 }
+        }
+    }"#;
+
+    /// An order list with these lines.
+    pub(crate) fn orders(lines: &str) -> String {
+        alloc::format!("{{ \"format\": \"pourwright/1.0\", \"lines\": [{lines}] }}")
+    }
 }

@@ -1,11 +1,14 @@
 //! The order list of a day, as it is written.
 
+use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::book::{Format, LayerEntry};
 use super::reader::{Name, entry};
+use super::written::Written;
 use crate::formula::Overlap;
+use crate::quantity::{Amount, Mass};
 
 entry! {
     /// A day's orders.
@@ -18,9 +21,36 @@ entry! {
         }
         optional {
             /// The day, as the shop writes it.
-            day: String,
+            day: Name,
             /// Anything a reader should know of it.
             about: String,
+            /// Left-over mixes that may go into the day's pots.
+            shelf: Vec<ShelfEntry>,
+        }
+    }
+}
+
+entry! {
+    /// A left-over mix on the shelf. What is in it is said by its formulas, where it was made as
+    /// planned, or by its parts.
+    pub struct ShelfEntry {
+        required {
+            /// What is written on it.
+            name: Name,
+            /// What it weighs.
+            mass: Written<Mass>,
+        }
+        optional {
+            /// Its formulas: a color and a body.
+            formulas: Vec<Name>,
+            /// What happens where two of these formulas dose the same material.
+            overlap: Overlap,
+            /// What went into the pot that it is left of, by material, on any scale.
+            parts: BTreeMap<String, Amount>,
+            /// Heats that it has spent; needed where the book limits them.
+            heats: u32,
+            /// The day it was made, as YYYY-MM-DD: the oldest is used first.
+            made: String,
         }
     }
 }
@@ -54,5 +84,22 @@ entry! {
             /// The day it was promised for, as YYYY-MM-DD.
             promised: String,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::document::reader::read_value;
+    use serde_json::json;
+
+    #[test]
+    fn a_line_names_its_order_and_keeps_what_a_program_adds() {
+        let line = json!({ "order": "31", "product": "x", "pieces": 3, "ext": { "row": 7 } });
+        let read: OrderLine = read_value(&line).unwrap();
+        assert_eq!(read.ext.as_ref().and_then(|ext| ext.get("row")), Some(&json!(7)));
+        assert_eq!(serde_json::to_value(&read).unwrap(), line);
+        let faults = read_value::<OrderLine>(&json!({ "order": 31, "pieces": "3" })).unwrap_err();
+        assert_eq!(faults.count(), 2);
     }
 }

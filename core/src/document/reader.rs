@@ -116,11 +116,16 @@ impl<'a> Fields<'a> {
         match self.object.get(name) {
             Some(value) => T::read(&self.node(name, value), faults),
             None => {
+                // What would do there is what the type says when it finds nothing.
+                let mut wanted = Vec::new();
+                let _ = T::read(&self.node(name, &Value::Null), &mut wanted);
+                let how =
+                    wanted.first().map(|fault| format!(" {}", fault.help)).unwrap_or_default();
                 faults.push(Fault {
                     code: "missing-field".into(),
                     path: self.path.to_owned(),
                     message: format!("\"{name}\" is missing."),
-                    help: format!("Add \"{name}\" here."),
+                    help: format!("Add \"{name}\" here.{how}"),
                 });
                 None
             }
@@ -143,13 +148,15 @@ impl<'a> Fields<'a> {
 
     /// Says which fields nobody asked for.
     pub(crate) fn close(self, faults: &mut Vec<Fault>) {
+        let absent =
+            || self.known.iter().copied().filter(|known| !self.object.contains_key(*known));
         for key in self.object.keys() {
             if !self.known.contains(&key.as_str()) {
                 faults.push(Fault {
                     code: "unknown-field".into(),
                     path: pointer(self.path, key),
                     message: format!("\"{}\" is not a field of this object.", shortened(key)),
-                    help: match nearest(key, self.known.iter().copied()) {
+                    help: match nearest(key, absent()) {
                         Some(known) => format!("Did you mean \"{known}\"?"),
                         None => format!(
                             "Known here: {}. What belongs to your own program goes into \"ext\".",
@@ -161,7 +168,7 @@ impl<'a> Fields<'a> {
         }
     }
 
-    fn node(&self, name: &str, value: &'a Value) -> Node<'a> {
+    fn node<'v>(&self, name: &str, value: &'v Value) -> Node<'v> {
         Node { value, path: pointer(self.path, name) }
     }
 }
@@ -243,10 +250,12 @@ impl Read for String {
 }
 
 /// A name: of a material, formula, mold, product, order.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(transparent)]
 pub struct Name(pub String);
+
+deserialize_by_reading! { Name; }
 
 impl Read for Name {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
@@ -258,6 +267,18 @@ impl Read for Name {
 impl Read for crate::quantity::System {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         read_word(node, &Self::ALL, Self::name, faults)
+    }
+}
+
+impl Read for serde_json::Number {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::Number(number) => Some(number.clone()),
+            _ => {
+                faults.push(node.mismatch("a number"));
+                None
+            }
+        }
     }
 }
 
@@ -342,6 +363,26 @@ impl Read for Ext {
     }
 }
 
+/// Reads a `T` from any format of serde by the same walk, so that there is one grammar.
+pub(crate) fn deserialize<'de, T: Read, D: serde::Deserializer<'de>>(
+    deserializer: D,
+) -> Result<T, D::Error> {
+    let value = super::text::value(deserializer)?;
+    read_value(&value).map_err(serde::de::Error::custom)
+}
+
+/// Implements serde's `Deserialize` by [`Read`].
+macro_rules! deserialize_by_reading {
+    ($($Type:ty $(, $Generic:ident: $Bound:ident)?;)+) => {$(
+        impl<'de $(, $Generic: $Bound)?> serde::Deserialize<'de> for $Type {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                $crate::document::reader::deserialize(deserializer)
+            }
+        }
+    )+};
+}
+pub(crate) use deserialize_by_reading;
+
 /// Declares an object of a document: a serde type with its schema, and the walk that reads it.
 ///
 /// `required` fields must be there, `optional` ones are `Option`s; every object also takes
@@ -355,7 +396,7 @@ macro_rules! entry {
         }
     ) => {
         $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+        #[derive(Debug, Clone, PartialEq, serde::Serialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(deny_unknown_fields)]
         pub struct $Entry {
@@ -369,6 +410,8 @@ macro_rules! entry {
             #[serde(default, skip_serializing_if = "Option::is_none")]
             pub ext: Option<$crate::document::reader::Ext>,
         }
+
+        $crate::document::reader::deserialize_by_reading! { $Entry; }
 
         impl $crate::document::reader::Read for $Entry {
             fn read(
@@ -416,4 +459,134 @@ pub(crate) fn read_word<T: Copy>(
         });
     }
     found
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::json;
+
+    use super::*;
+
+    #[rstest]
+    #[case("plain", "/plain")]
+    #[case("a/b", "/a~1b")]
+    #[case("a~b", "/a~0b")]
+    #[case("~1", "/~01")]
+    fn a_pointer_escapes_its_keys(#[case] key: &str, #[case] expected: &str) {
+        assert_eq!(pointer("", key), expected);
+        let document = json!({ key: 7 });
+        assert_eq!(document.pointer(&pointer("", key)), Some(&json!(7)));
+    }
+
+    // Levenshtein's distance, by hand.
+    #[rstest]
+    #[case("", "", 0)]
+    #[case("cup", "", 3)]
+    #[case("", "cup", 3)]
+    #[case("kitten", "sitting", 3)]
+    #[case("flaw", "lawn", 2)]
+    #[case("dose", "doses", 1)]
+    #[case("größe", "grösse", 2)]
+    fn a_distance_counts_edits(#[case] from: &str, #[case] to: &str, #[case] expected: usize) {
+        assert_eq!(edit_distance(from, to), expected);
+        assert_eq!(edit_distance(to, from), expected);
+    }
+
+    #[rstest]
+    #[case("cavitys", Some("cavities"))]
+    #[case("sprude", Some("sprue"))]
+    #[case("color", None)]
+    #[case("", None)]
+    fn a_slip_is_met_with_the_nearest_word(#[case] word: &str, #[case] expected: Option<&str>) {
+        assert_eq!(nearest(word, ["cavities", "sprue", "feed"].into_iter()), expected);
+    }
+
+    #[rstest]
+    #[case("plum", true)]
+    #[case("reed, pale", true)]
+    #[case("", false)]
+    #[case("  ", false)]
+    #[case(" plum", false)]
+    #[case("plum\n", false)]
+    #[case("a\u{0}b", false)]
+    fn a_name_stands_on_one_line(#[case] name: &str, #[case] good: bool) {
+        let value = json!(name);
+        assert_eq!(read_value::<Name>(&value).is_ok(), good);
+        let map = json!({ name: true });
+        assert_eq!(read_value::<BTreeMap<String, bool>>(&map).is_ok(), good);
+        assert_eq!(serde_json::from_value::<Name>(value).is_ok(), good);
+    }
+
+    #[test]
+    fn a_name_has_an_end() {
+        let of = |length: usize| json!("n".repeat(length));
+        assert!(read_value::<Name>(&of(LONGEST_NAME)).is_ok());
+        assert!(read_value::<Name>(&of(LONGEST_NAME + 1)).is_err());
+    }
+
+    #[rstest]
+    #[case(json!(1), true)]
+    #[case(json!(1_000_000), true)]
+    #[case(json!(0), false)]
+    #[case(json!(1_000_001), false)]
+    #[case(json!(-3), false)]
+    #[case(json!(2.5), false)]
+    #[case(json!("3"), false)]
+    fn a_count_is_whole_and_believable(#[case] value: Value, #[case] good: bool) {
+        assert_eq!(read_value::<u32>(&value).is_ok(), good);
+    }
+
+    #[allow(unreachable_pub)] // the macro declares what documents are made of
+    mod probe {
+        use super::super::Name;
+        use alloc::vec::Vec;
+
+        entry! {
+        /// For the tests.
+        pub struct Probe {
+            required {
+                /// One.
+                count: u32,
+                /// Two.
+                name: Name,
+            }
+            optional {
+                /// Three.
+                flags: Vec<bool>,
+            }
+        }
+        }
+    }
+    use probe::Probe;
+
+    #[test]
+    fn all_that_is_wrong_is_told_with_its_place() {
+        let value = json!({ "count": 0, "flags": [true, 1, null], "nane": "x" });
+        let faults = read_value::<Probe>(&value).unwrap_err();
+        let told: Vec<(&str, &str)> =
+            faults.iter().map(|fault| (&*fault.path, &*fault.code)).collect();
+        let expected = [
+            ("/count", "wrong-type"),
+            ("", "missing-field"),
+            ("/flags/1", "wrong-type"),
+            ("/flags/2", "wrong-type"),
+            ("/nane", "unknown-field"),
+        ];
+        assert_eq!(told, expected);
+        let helps: Vec<&str> = faults.iter().map(|fault| &*fault.help).collect();
+        assert_eq!(helps[1], "Add \"name\" here. Write a text in double quotes.");
+        assert_eq!(helps[4], "Did you mean \"name\"?");
+        assert!(serde_json::from_value::<Probe>(value).is_err());
+    }
+
+    #[test]
+    fn nothing_is_not_the_same_as_left_out() {
+        let good = json!({ "count": 1, "name": "x" });
+        assert_eq!(read_value::<Probe>(&good).unwrap().flags, None);
+        let null = json!({ "count": 1, "name": "x", "flags": null });
+        assert!(
+            read_value::<Probe>(&null).is_err() && serde_json::from_value::<Probe>(null).is_err()
+        );
+    }
 }

@@ -33,6 +33,8 @@ pub fn parse(text: &str) -> Result<Value, Faults> {
             help: format!("Split it: up to {LONGEST_DOCUMENT} bytes are read."),
         }));
     }
+    // Some editors put a byte order mark before the text; RFC 8259 lets a reader pass over it.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let duplicates = RefCell::new(Vec::new());
     let mut reader = serde_json::Deserializer::from_str(text);
     let read = Tree { path: &Path::Root, duplicates: &duplicates }
@@ -41,6 +43,16 @@ pub fn parse(text: &str) -> Result<Value, Faults> {
     let value = read.map_err(|error| Faults::from(not_json(&error)))?;
     match Faults::from_vec(duplicates.into_inner()) {
         Some(faults) => Err(faults),
+        None => Ok(value),
+    }
+}
+
+/// Reads one value from any format of serde; a key twice in one object is an error here too.
+pub(super) fn value<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Value, D::Error> {
+    let duplicates = RefCell::new(Vec::new());
+    let value = Tree { path: &Path::Root, duplicates: &duplicates }.deserialize(deserializer)?;
+    match Faults::from_vec(duplicates.into_inner()) {
+        Some(faults) => Err(D::Error::custom(faults)),
         None => Ok(value),
     }
 }
@@ -56,7 +68,7 @@ fn not_json(error: &serde_json::Error) -> Fault {
             error.line(),
             error.column()
         ),
-        help: "Look there for a missing or extra comma, quote or bracket; names and texts stand in double quotes.".into(),
+        help: "Look there, and at the end of the line before, for a missing or extra comma, quote or bracket; names and texts stand in double quotes.".into(),
     }
 }
 

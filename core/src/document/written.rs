@@ -1,15 +1,14 @@
 //! Quantities as a document writes them: read at once, kept as written, resolved to numbers later.
 
 use alloc::borrow::Cow;
-use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::marker::PhantomData;
 
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde::{Serialize, Serializer};
 use serde_json::Value;
 
-use super::reader::{Fields, Node, Read};
+use super::reader::{Fields, Node, Read, deserialize_by_reading};
 use crate::fault::Fault;
 use crate::quantity::{
     Amount, AmountError, Dimension, Measurable, Measured, MeasuredAmount, Rational, System,
@@ -65,12 +64,7 @@ impl<Q> Serialize for Written<Q> {
     }
 }
 
-impl<'de, Q: Measurable> Deserialize<'de> for Written<Q> {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let amount = MeasuredAmount::deserialize(deserializer)?;
-        Self::try_from(amount).map_err(serde::de::Error::custom)
-    }
-}
+deserialize_by_reading! { Written<Q>, Q: Measurable; Sourced<Q>, Q: Measurable; Percent; }
 
 #[cfg(feature = "schema")]
 impl<Q: Measurable> schemars::JsonSchema for Written<Q> {
@@ -85,33 +79,49 @@ impl<Q: Measurable> schemars::JsonSchema for Written<Q> {
 
 impl<Q: Measurable> Read for Written<Q> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let amount = read_amount(node, MeasuredAmount::parse, faults)?;
+        let amount = match node.value {
+            Value::Object(_) => {
+                let mut fields = Fields::open(node, faults)?;
+                let (value, unit) = value_and_unit(&mut fields, faults);
+                let uncertainty = fields.optional::<f64>("uncertainty", faults);
+                fields.close(faults);
+                MeasuredAmount::from_parts(value?, &unit?, uncertainty?)
+            }
+            _ => MeasuredAmount::parse(amount_text(node, faults)?.as_ref()),
+        };
+        let amount = keep(amount, node, faults)?;
         keep(Self::try_from(amount), node, faults)
     }
 }
 
 impl Read for Amount {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        read_amount(node, Self::parse, faults)
+        let amount = match node.value {
+            Value::Object(_) => {
+                let mut fields = Fields::open(node, faults)?;
+                let (value, unit) = value_and_unit(&mut fields, faults);
+                fields.close(faults);
+                Self::from_parts(value?, &unit?)
+            }
+            _ => Self::parse(amount_text(node, faults)?.as_ref()),
+        };
+        keep(amount, node, faults)
     }
 }
 
-/// Reads an amount from its text, or from a program's `{ "value": 12.5, "unit": "g" }`.
-fn read_amount<T>(
-    node: &Node<'_>,
-    parse: impl Fn(&str) -> Result<T, AmountError>,
+/// The parts of an amount that a program writes: `{ "value": 12.5, "unit": "g" }`.
+fn value_and_unit(
+    fields: &mut Fields<'_>,
     faults: &mut Vec<Fault>,
-) -> Option<T> {
+) -> (Option<f64>, Option<String>) {
+    (fields.required("value", faults), fields.required("unit", faults))
+}
+
+/// The text of an amount; a bare number is one too, to be refused with the units it may have.
+fn amount_text<'a>(node: &Node<'a>, faults: &mut Vec<Fault>) -> Option<Cow<'a, str>> {
     match node.value {
-        Value::String(text) => keep(parse(text), node, faults),
-        Value::Object(_) => {
-            let mut fields = Fields::open(node, faults)?;
-            let value = fields.required::<serde_json::Number>("value", faults);
-            let unit = fields.required::<String>("unit", faults);
-            fields.close(faults);
-            keep(parse(&format!("{} {}", value?, unit?)), node, faults)
-        }
-        Value::Number(number) => keep(parse(&number.to_string()), node, faults),
+        Value::String(text) => Some(Cow::Borrowed(text)),
+        Value::Number(number) => Some(Cow::Owned(number.to_string())),
         _ => {
             faults.push(
                 node.mismatch("an amount in double quotes, such as \"1/4 cup\" or \"12.5 g\""),
@@ -121,15 +131,13 @@ fn read_amount<T>(
     }
 }
 
-impl Read for serde_json::Number {
+impl Read for f64 {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        match node.value {
-            Value::Number(number) => Some(number.clone()),
-            _ => {
-                faults.push(node.mismatch("a number"));
-                None
-            }
+        let number = node.value.as_f64();
+        if number.is_none() {
+            faults.push(node.mismatch("a number"));
         }
+        number
     }
 }
 
@@ -165,7 +173,7 @@ impl<Q: Measurable> Sourced<Q> {
 }
 
 /// The two forms of a sourced quantity, for serde and the schema.
-#[derive(Serialize, Deserialize)]
+#[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 enum SourcedForm {
@@ -174,7 +182,7 @@ enum SourcedForm {
 }
 
 /// A quantity with where it comes from.
-#[derive(Serialize, Deserialize)]
+#[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct WithSource {
@@ -192,17 +200,6 @@ impl<Q> Serialize for Sourced<Q> {
             None => SourcedForm::Plain(value),
         }
         .serialize(serializer)
-    }
-}
-
-impl<'de, Q: Measurable> Deserialize<'de> for Sourced<Q> {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let (value, source) = match SourcedForm::deserialize(deserializer)? {
-            SourcedForm::Plain(value) => (value, None),
-            SourcedForm::WithSource(WithSource { value, source }) => (value, Some(source)),
-        };
-        let value = Written::try_from(value).map_err(serde::de::Error::custom)?;
-        Ok(Self { value, source })
     }
 }
 
@@ -263,14 +260,6 @@ impl Serialize for Percent {
     }
 }
 
-impl<'de> Deserialize<'de> for Percent {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = Cow::<'_, str>::deserialize(deserializer)?;
-        Self::parse(&text)
-            .ok_or_else(|| serde::de::Error::custom(format!("\"{text}\" is no share in per cent")))
-    }
-}
-
 #[cfg(feature = "schema")]
 impl schemars::JsonSchema for Percent {
     fn schema_name() -> Cow<'static, str> {
@@ -314,5 +303,92 @@ impl<Q: Measurable> Written<Q> {
 impl<Q> core::fmt::Display for Written<Q> {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         self.amount.fmt(f)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::json;
+
+    use super::*;
+    use crate::document::reader::read_value;
+    use crate::quantity::{Mass, MassDensity, Volume};
+
+    #[rstest]
+    #[case("0 %", Some(0.0))]
+    #[case("3 %", Some(0.03))]
+    #[case("3%", Some(0.03))]
+    #[case("12.5 %", Some(0.125))]
+    #[case("100 %", Some(1.0))]
+    #[case("100.1 %", None)]
+    #[case("-1 %", None)]
+    #[case("3", None)]
+    #[case("% 3", None)]
+    #[case("NaN %", None)]
+    #[case("3 % of base", None)]
+    fn a_share_is_a_per_cent(#[case] text: &str, #[case] share: Option<f64>) {
+        let read = read_value::<Percent>(&json!(text)).ok();
+        assert_eq!(read.map(Percent::share), share);
+        if let Some(percent) = read {
+            let written = serde_json::to_value(percent).unwrap();
+            assert_eq!(serde_json::from_value::<Percent>(written).unwrap(), percent);
+        }
+    }
+
+    #[rstest]
+    #[case(json!("12.5 g"), Some((12.5, None)))]
+    #[case(json!({ "value": 12.5, "unit": "g" }), Some((12.5, None)))]
+    #[case(json!("12.5 g ± 0.1"), Some((12.5, Some(0.1))))]
+    #[case(json!({ "value": 12.5, "unit": "g", "uncertainty": 0.1 }), Some((12.5, Some(0.1))))]
+    #[case(json!({ "value": "12.5", "unit": "g" }), None)]
+    #[case(json!({ "value": 12.5 }), None)]
+    #[case(json!({ "value": 12.5, "unit": "g ± 0.1" }), None)]
+    #[case(json!({ "value": -1, "unit": "g" }), None)]
+    #[case(json!({ "value": 1, "unit": "mL" }), None)]
+    #[case(json!({ "value": 1, "unit": "g", "of": "x" }), None)]
+    #[case(json!(12.5), None)]
+    #[case(json!(null), None)]
+    fn a_mass_is_text_or_its_parts(
+        #[case] value: Value,
+        #[case] expected: Option<(f64, Option<f64>)>,
+    ) {
+        let read = read_value::<Written<Mass>>(&value);
+        let got = read.as_ref().ok().map(|written| {
+            let measured = written.measured(System::Metric).unwrap();
+            let uncertainty = measured.uncertainty.map(|u| u.si() * 1e3);
+            (measured.value.si() * 1e3, uncertainty)
+        });
+        match (got, expected) {
+            (Some((mass, u)), Some((wanted, wanted_u))) => {
+                assert!((mass - wanted).abs() < 1e-12);
+                assert_eq!(u.is_some(), wanted_u.is_some());
+                assert!((u.unwrap_or(0.0) - wanted_u.unwrap_or(0.0)).abs() < 1e-12);
+            }
+            (got, expected) => assert_eq!(got, expected),
+        }
+        let by_serde = serde_json::from_value::<Written<Mass>>(value).ok();
+        assert_eq!(by_serde, read.ok());
+    }
+
+    #[test]
+    fn a_property_keeps_its_source() {
+        let value = json!({ "value": "1.03 g/mL ± 0.01", "source": "weighed" });
+        let read: Sourced<MassDensity> = read_value(&value).unwrap();
+        assert_eq!(read.source.as_deref(), Some("weighed"));
+        assert_eq!(read.measured(System::Metric).unwrap().source.as_deref(), Some("weighed"));
+        assert_eq!(serde_json::to_value(&read).unwrap(), value);
+        let parts = json!({ "value": { "value": 1.03, "unit": "g/mL" }, "source": "weighed" });
+        let read: Sourced<MassDensity> = read_value(&parts).unwrap();
+        assert_eq!(read, serde_json::from_value(serde_json::to_value(&read).unwrap()).unwrap());
+        let faults = read_value::<Sourced<MassDensity>>(&json!({ "source": 3 })).unwrap_err();
+        assert_eq!(faults.count(), 2);
+    }
+
+    #[test]
+    fn a_word_that_the_system_lacks_is_refused_when_it_is_resolved() {
+        let spoon: Written<Volume> = read_value(&json!("1 tsp")).unwrap();
+        assert!(spoon.to(System::Metric).is_ok() && spoon.to(System::Imperial).is_err());
+        assert_eq!(spoon, Written::from_amount(spoon.amount()).unwrap());
     }
 }

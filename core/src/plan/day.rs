@@ -3,16 +3,23 @@
 //! Pieces are pooled by (mold, layers) before anything is rounded up: a mold's shots serve all
 //! orders for the same piece, and unlike cavities share a shot.
 
+use alloc::borrow::Cow;
+use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::shelf::LeftOver;
 use crate::book::{Book, Layer, Mold, Product};
-use crate::fault::Fault;
-use crate::formula::{Formula, FormulaError, Recipe};
+use crate::fault::{Diagnose, Fault};
+use crate::formula::{Formula, FormulaError, Overlap, Recipe};
 use crate::material::ShotWindow;
-use crate::mix::{Assumption, MixError, Phase, reference_temperature};
+use crate::mix::{Assumption, MaterialId, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
+
+/// The feed share that a piece's weight is shown for where the book does not state the mold's: the
+/// middle between not fed and fed in full.
+pub(crate) const FEED_NOT_KNOWN: f64 = 0.5;
 
 /// The order list of a day.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,6 +28,8 @@ pub struct Day {
     pub day: Option<String>,
     /// The order lines.
     pub lines: Vec<Line>,
+    /// Left-over mixes that may go into the day's pots.
+    pub shelf: Vec<LeftOver>,
 }
 
 /// One line of an order.
@@ -88,50 +97,60 @@ pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaErr
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.
 pub(crate) fn pool(book: &Book, day: &Day, faults: &mut Vec<Fault>) -> Pooled {
-    let mut pooled = Pooled { recipes: Vec::new(), batches: Vec::new() };
-    let mut known: Vec<(&Layer, Option<usize>)> = Vec::new();
+    let mut recipes = Recipes::default();
+    let mut batches = Batches::default();
     for (index, line) in day.lines.iter().enumerate() {
-        let layers: Option<Vec<(usize, f64)>> = line
-            .product
-            .layers
-            .iter()
-            .map(|layer| {
-                let seen = known
-                    .iter()
-                    .find(|(other, _)| {
-                        other.formulas == layer.formulas && other.overlap == layer.overlap
-                    })
-                    .map(|(_, recipe)| *recipe);
-                let recipe = seen.unwrap_or_else(|| {
-                    let recipe = pooled.intern(layer, book, index, faults);
-                    known.push((layer, recipe));
-                    recipe
-                });
-                recipe.map(|recipe| (recipe, layer.share))
-            })
-            .collect();
-        if let Some(layers) = layers {
-            pooled.add(index, line, layers, book);
+        let layers = line.product.layers.iter().map(|layer| {
+            let recipe = recipes.of(layer, book, index, faults)?;
+            Some((recipe, layer.share))
+        });
+        if let Some(layers) = layers.collect() {
+            batches.add(index, line, layers, book);
         }
     }
-    pooled
+    Pooled { recipes: recipes.all, batches: batches.all }
 }
 
-impl Pooled {
-    /// The index of the layer's recipe among the day's, which are all different.
-    fn intern(
+/// The day's recipes, which are all different, and where to find them.
+#[derive(Default)]
+struct Recipes<'a> {
+    all: Vec<DayRecipe>,
+    /// The recipe of formulas and what becomes of their overlap; `None` where there is none.
+    by_formulas: BTreeMap<(&'a [usize], Overlap), Option<usize>>,
+    /// Recipes by their rounded ratios, which equal recipes share.
+    by_ratios: BTreeMap<Vec<(MaterialId, u64)>, Vec<usize>>,
+}
+
+impl<'a> Recipes<'a> {
+    /// The index of the layer's recipe.
+    fn of(
         &mut self,
-        layer: &Layer,
+        layer: &'a Layer,
         book: &Book,
         line: usize,
         faults: &mut Vec<Fault>,
     ) -> Option<usize> {
-        let path = alloc::format!("/lines/{line}");
-        let recipe = recipe_of(layer, book)
-            .map_err(|error| faults.push(Fault::at(path.clone(), &error)))
-            .ok()?;
-        if let Some(found) = self.recipes.iter().position(|known| known.recipe == recipe) {
-            return Some(found);
+        let key = (layer.formulas.as_slice(), layer.overlap);
+        if let Some(known) = self.by_formulas.get(&key) {
+            return *known;
+        }
+        let mut keep = |error: &dyn Diagnose| {
+            faults.push(Fault::at(alloc::format!("/lines/{line}"), error));
+        };
+        let recipe = recipe_of(layer, book).map_err(|error| keep(&error)).ok();
+        let place = recipe
+            .and_then(|recipe| self.intern(recipe, layer, book).map_err(|error| keep(&error)).ok());
+        self.by_formulas.insert(key, place);
+        place
+    }
+
+    fn intern(&mut self, recipe: Recipe, layer: &Layer, book: &Book) -> Result<usize, RecipeError> {
+        let ratios =
+            recipe.ingredients().map(|one| (one.material, one.ratio.to_bits())).collect::<Vec<_>>();
+        let alike = self.by_ratios.entry(ratios).or_default();
+        let equal = |place: &&usize| self.all.get(**place).is_some_and(|one| one.recipe == recipe);
+        if let Some(place) = alike.iter().find(equal) {
+            return Ok(*place);
         }
         let formulas = layer
             .formulas
@@ -139,46 +158,54 @@ impl Pooled {
             .filter_map(|&index| book.formulas.get(index))
             .map(|formula| formula.name.clone())
             .collect();
-        let recipe = DayRecipe::new(recipe, formulas, book)
-            .map_err(|error| faults.push(Fault::at(path, &error)))
-            .ok()?;
-        self.recipes.push(recipe);
-        self.recipes.len().checked_sub(1)
+        let place = self.all.len();
+        self.all.push(DayRecipe::new(recipe, formulas, book)?);
+        alike.push(place);
+        Ok(place)
     }
+}
 
+/// The day's batches, and where to find them.
+#[derive(Default)]
+struct Batches {
+    all: Vec<Batch>,
+    /// By mold, recipes and shares.
+    by_piece: BTreeMap<(usize, Vec<(usize, u64)>), usize>,
+}
+
+impl Batches {
     fn add(&mut self, index: usize, line: &Line, layers: Vec<(usize, f64)>, book: &Book) {
         let mold = line.product.mold;
-        let found =
-            self.batches.iter_mut().position(|batch| batch.mold == mold && batch.layers == layers);
-        let place = found.unwrap_or_else(|| {
+        let shares = layers.iter().map(|(recipe, share)| (*recipe, share.to_bits()));
+        let next = self.all.len();
+        let place = *self.by_piece.entry((mold, shares.collect())).or_insert(next);
+        if place == next {
             let shapes = book.molds.get(mold).map_or(0, |mold| mold.cavities.len());
-            self.batches.push(Batch {
+            self.all.push(Batch {
                 mold,
                 layers,
                 ordered: alloc::vec![0; shapes],
                 lines: Vec::new(),
                 promised: None,
             });
-            self.batches.len().saturating_sub(1)
-        });
-        if let Some(batch) = self.batches.get_mut(place) {
-            batch.lines.push(index);
-            if let Some(date) = &line.promised
-                && batch.promised.as_ref().is_none_or(|earliest| date < earliest)
-            {
-                batch.promised = Some(date.clone());
-            }
-            if let Some(ordered) = batch.ordered.get_mut(line.shape) {
-                *ordered = ordered.saturating_add(line.pieces);
-            }
+        }
+        let Some(batch) = self.all.get_mut(place) else { return };
+        batch.lines.push(index);
+        if let Some(date) = &line.promised
+            && batch.promised.as_ref().is_none_or(|earliest| date < earliest)
+        {
+            batch.promised = Some(date.clone());
+        }
+        if let Some(ordered) = batch.ordered.get_mut(line.shape) {
+            *ordered = ordered.saturating_add(line.pieces);
         }
     }
 }
 
 impl DayRecipe {
-    fn new(recipe: Recipe, formulas: Vec<String>, book: &Book) -> Result<Self, MixError> {
+    fn new(recipe: Recipe, formulas: Vec<String>, book: &Book) -> Result<Self, RecipeError> {
         let unit = recipe.for_base(Mass::from_si(1.0))?;
-        let window = shot_window(&recipe, book)?;
+        let window = shot_window(&recipe, &formulas, book)?;
         let hot_at = window.map_or_else(reference_temperature, |window| window.middle());
         let density =
             |at: ThermodynamicTemperature| unit.density(&book.materials, Phase::Fused, at, 0.0);
@@ -188,7 +215,18 @@ impl DayRecipe {
             voids: Ratio::from(0.0),
         };
         let liquid = unit.mass() / unit.volume(&book.materials, Phase::Liquid)?;
-        let assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
+        let mut assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
+        for ingredient in recipe.ingredients() {
+            let material = book.materials.get(ingredient.material)?;
+            if !material.drop_is_calibrated() && book.is_dropped(ingredient.material) {
+                assumptions.push(Assumption::PharmacyDrop(ingredient.material));
+            }
+        }
+        for part in recipe.base() {
+            if book.materials.get(part.material)?.shot_window.is_none() {
+                assumptions.push(Assumption::NoShotWindow(part.material));
+            }
+        }
         Ok(Self { recipe, formulas, melt, liquid, window, assumptions })
     }
 
@@ -213,7 +251,7 @@ impl<'a> Shot<'a> {
             share: Ratio::from(share),
             sprue: mold.sprue * share,
             topped: mold.top * share,
-            feed: Ratio::from(mold.feed.unwrap_or(0.5)),
+            feed: Ratio::from(mold.feed.unwrap_or(FEED_NOT_KNOWN)),
             melt,
         }
     }
@@ -228,7 +266,11 @@ pub(crate) fn cavities(mold: &Mold) -> Vec<Cavity> {
 }
 
 /// Where the shot windows of a recipe's plastisols overlap; `None` where one is not known.
-fn shot_window(recipe: &Recipe, book: &Book) -> Result<Option<ShotWindow>, MixError> {
+fn shot_window(
+    recipe: &Recipe,
+    formulas: &[String],
+    book: &Book,
+) -> Result<Option<ShotWindow>, RecipeError> {
     let mut common: Option<ShotWindow> = None;
     for part in recipe.base() {
         let Some(window) = book.materials.get(part.material)?.shot_window else {
@@ -242,5 +284,110 @@ fn shot_window(recipe: &Recipe, book: &Book) -> Result<Option<ShotWindow>, MixEr
             },
         });
     }
-    Ok(common.filter(|window| window.low <= window.high))
+    match common {
+        Some(window) if window.low > window.high => {
+            Err(RecipeError::WindowsApart { formulas: formulas.join(" + ") })
+        }
+        common => Ok(common),
+    }
+}
+
+/// Why a recipe cannot be shot.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub(crate) enum RecipeError {
+    /// The plastisols of its base have no temperature in common.
+    #[error("The plastisols of {formulas} have no shot temperature in common.")]
+    WindowsApart {
+        /// Its formulas.
+        formulas: String,
+    },
+    /// A number is missing.
+    #[error(transparent)]
+    Mix(#[from] MixError),
+}
+
+impl Diagnose for RecipeError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::WindowsApart { .. } => "shot-windows-apart",
+            Self::Mix(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::WindowsApart { .. } => {
+                "Check the \"shot_window\" of each plastisol in the blend, or blend two that fuse at one temperature.".into()
+            }
+            Self::Mix(error) => error.help(),
+        }
+    }
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use super::*;
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+
+    fn pooled(lines: &str) -> (Pooled, Vec<Fault>) {
+        let book = book_from_text(BOOK).unwrap();
+        let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
+        let mut faults = Vec::new();
+        let pooled = pool(&book, &day, &mut faults);
+        (pooled, faults)
+    }
+
+    #[test]
+    fn lines_for_the_same_piece_are_pooled_before_anything_is_rounded() {
+        let (pooled, faults) = pooled(
+            r#"{ "order": "1", "product": "sky worm", "pieces": 3 },
+               { "order": "2", "mold": "worm", "formulas": ["sky", "body"], "packs": 2, "pack_of": 4 },
+               { "order": "3", "mold": "worm", "formulas": ["twin", "sky"], "pieces": 5 },
+               { "order": "4", "product": "sky pair", "shape": "long", "pieces": 7 },
+               { "order": "5", "product": "sky pair", "shape": "short", "pieces": 9 }"#,
+        );
+        assert_eq!(faults, []);
+        // A body per two cups is the same recipe, so all five lines take one.
+        assert_eq!(pooled.recipes.len(), 1);
+        let ordered: Vec<&[u32]> = pooled.batches.iter().map(|batch| &*batch.ordered).collect();
+        assert_eq!(ordered, [&[16_u32][..], &[7, 9]]);
+        assert_eq!(pooled.batches[0].lines, [0, 1, 2]);
+    }
+
+    #[test]
+    fn layers_and_their_shares_tell_pieces_apart() {
+        let (pooled, _) = pooled(
+            r#"{ "order": "1", "product": "two", "pieces": 3 },
+               { "order": "2", "product": "sky worm", "pieces": 3 },
+               { "order": "3", "product": "two", "pieces": 4 }"#,
+        );
+        assert_eq!((pooled.recipes.len(), pooled.batches.len()), (2, 2));
+        assert_eq!(pooled.batches[0].layers, [(0, 0.6), (1, 0.4)]);
+        assert_eq!(pooled.batches[0].ordered, [7]);
+    }
+
+    #[test]
+    fn plastisols_that_are_never_hot_enough_together_are_told() {
+        let (_, faults) =
+            pooled(r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#);
+        let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+        assert_eq!(told, [("/lines/0", "shot-windows-apart")]);
+    }
+
+    #[test]
+    fn what_is_not_known_is_noted() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        document["formulas"]["rust"]["doses"]["red"] = "30 drops".into();
+        let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
+        let line = r#"{ "order": "1", "mold": "worm", "formulas": ["rust", "body"], "pieces": 3 }"#;
+        let day = orders_from_text(&orders(line), &book).unwrap();
+        let plan = crate::plan::Plan::make(&book, &day).unwrap();
+        let codes: Vec<&str> = plan.assumptions.iter().map(|note| &*note.code).collect();
+        for code in ["fused-as-liquid", "no-expansion", "pharmacy-drop", "feed-not-known"] {
+            assert!(codes.contains(&code), "{code} of {codes:?}");
+        }
+        assert!(!codes.contains(&"no-shot-window"));
+    }
 }

@@ -7,10 +7,11 @@ use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
 use super::precedence::{FreshBase, PrecedenceError};
+use super::process::{self, Heated};
 use super::sequence::{self, SequenceError};
 use super::split::SplitError;
 use super::weigh::{self, Addition, WeighError};
-use super::{Draw, Note, Pieces, Pot, Stage, text};
+use super::{Draw, Note, Pieces, Pot, Stage, flakes, text};
 use crate::batch::{self, BatchError, Injector, Loads, Marks, Rejects, Wanted};
 use crate::book::{Book, Mold, Sprues};
 use crate::fault::Diagnose;
@@ -106,10 +107,39 @@ pub(super) struct Workshop<'a> {
     pub(super) shots: &'a [Shots],
 }
 
-/// A pot and what made it larger than its orders need.
+/// A pot that has no name yet, and what made it larger than its orders need.
 pub(super) struct Built {
-    pub(super) pot: Pot,
-    pub(super) notes: Vec<Note>,
+    pot: Pot,
+    raised: Option<Raised>,
+}
+
+/// Why there is `mix` where the orders need less.
+struct Raised {
+    why: String,
+    need: Mass,
+    mix: Mass,
+}
+
+impl Built {
+    /// The pot by its name, and what there is to say of it.
+    pub(super) fn named(self, name: String) -> (Pot, Option<Note>) {
+        let note = self.raised.map(|raised| raised.note(&name));
+        (Pot { pot: name, ..self.pot }, note)
+    }
+}
+
+impl Raised {
+    fn note(&self, pot: &str) -> Note {
+        let Self { why, need, mix } = self;
+        Note {
+            code: "pot-raised".to_string(),
+            message: format!(
+                "Pot {pot} is {} where its orders need {}: {why}.",
+                text::mass(*mix).text,
+                text::mass(*need).text
+            ),
+        }
+    }
 }
 
 /// A stage in numbers.
@@ -125,7 +155,7 @@ struct Part<'a> {
 
 impl Workshop<'_> {
     /// Builds the pot in the smallest cup that holds it.
-    pub(super) fn build(&self, draft: &PotDraft, name: &str) -> Result<Built, PotError> {
+    pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
         let materials = self.materials(draft)?;
         let parts: Vec<Part<'_>> = draft
             .stages
@@ -140,7 +170,7 @@ impl Workshop<'_> {
         });
         let mut last = PotError::Lost;
         for cup in cups {
-            match self.in_cup(cup, &parts, &materials, name) {
+            match self.in_cup(cup, &parts, &materials) {
                 Ok(built) => return Ok(built),
                 Err(error) if error.wants_larger_cup() => last = error,
                 Err(error) => return Err(error),
@@ -173,7 +203,10 @@ impl Workshop<'_> {
         for shot in &draft.draws {
             let layer = self.layer(shot)?;
             draw += layer.mass.fill * f64::from(shot.shots);
-            sprues += layer.mass.sprue * f64::from(shot.shots);
+            // A laminated piece's sprue holds both colors and goes back into neither.
+            if self.batches.get(shot.batch).is_some_and(|batch| batch.layers.len() == 1) {
+                sprues += layer.mass.sprue * f64::from(shot.shots);
+            }
             let keeps = injector(self.book).kept(layer.density)?;
             if keeps > kept {
                 kept = keeps;
@@ -206,7 +239,6 @@ impl Workshop<'_> {
         cup: usize,
         parts: &[Part<'_>],
         materials: &[MaterialId],
-        name: &str,
     ) -> Result<Built, PotError> {
         let first = parts.first().ok_or(PotError::Lost)?;
         let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
@@ -217,19 +249,18 @@ impl Workshop<'_> {
 
         let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
         let even = self.least_pot(first);
-        let mut why = (even > need).then(|| "the oven heats no less evenly".to_string());
+        let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
         let wanted = if even > need { even } else { need };
-        let measurer = self.measurer(wanted * base_fraction / base_density);
-        let (measurer, mark) = measurer.ok_or(PotError::Lost)?;
+        let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
         let steps = Marks::Every { step: mark, capacity };
         let mut measured = steps.measure(wanted, base_fraction, base_density)?;
         loop {
             let sequence = self.sequence(parts, holds, vessel, measured.mix)?;
             match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
                 Ok(lists) => {
-                    let pot = self.pot(name, cup, parts, sequence, lists)?;
-                    let notes = why.map(|why| raised(name, &why, need, measured.mix));
-                    return Ok(Built { pot, notes: notes.into_iter().collect() });
+                    let pot = self.pot(cup, parts, sequence, lists)?;
+                    let raised = why.map(|why| Raised { why, need, mix: measured.mix });
+                    return Ok(Built { pot, raised });
                 }
                 Err(WeighError::Measure { material, tolerance, error }) => {
                     if error.least().is_none() {
@@ -317,21 +348,21 @@ impl Workshop<'_> {
 
     /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
     /// those the one with the fewest fillings.
-    fn measurer(&self, base: Volume) -> Option<(usize, Volume)> {
-        let cups = self.book.tools.cups().iter().enumerate();
-        let rounded = cups.filter_map(|(index, cup)| {
+    fn measurer(&self, base: Volume) -> Result<(usize, Volume), PotError> {
+        let mut rounded = Vec::new();
+        for (index, cup) in self.book.tools.cups().iter().enumerate() {
             let marks = Marks::Every { step: cup.mark, capacity: base + cup.mark };
-            let volume = marks.round_up(base).ok()?;
+            let volume = marks.round_up(base)?;
             let fillings = libm::ceil((volume / cup.capacity).si() - 1e-9);
-            Some((volume.si(), fillings, index, cup.mark))
-        });
-        let least = rounded.min_by(|a, b| {
+            rounded.push((volume.si(), fillings, index, cup.mark));
+        }
+        let least = rounded.into_iter().min_by(|a, b| {
             // What differs by rounding alone is the same mark.
             let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
             let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
             volume.then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
         });
-        least.map(|(.., index, mark)| (index, mark))
+        least.map(|(.., index, mark)| (index, mark)).ok_or(PotError::Lost)
     }
 
     /// `volume` in fillings of cup `cup` to its marks.
@@ -343,7 +374,6 @@ impl Workshop<'_> {
 
     fn pot(
         &self,
-        name: &str,
         cup: usize,
         parts: &[Part<'_>],
         sequence: sequence::Sequence,
@@ -358,7 +388,7 @@ impl Workshop<'_> {
             sequence.steps.iter().zip(parts).zip(lists).enumerate()
         {
             kept += step.kept;
-            let spare = if index == last { sequence.left } else { Mass::default() };
+            let spare = if index == last { self.drawable(cup, &sequence) } else { Mass::default() };
             let draws = self.draws(part, spare)?;
             for draw in &part.draft.draws {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
@@ -378,19 +408,37 @@ impl Workshop<'_> {
                 shoot_to: window.map(|window| text::temperature(window.high, system)),
                 draws,
                 heats: part.draft.heats,
+                heating: process::heating(self.book, part.recipe, step.held, index == 0),
                 sprues_back: text::mass(step.returned),
                 carried: text::mass(step.carried),
             });
         }
-        let capacity = self.book.tools.cups().get(cup).map(|cup| cup.capacity).unwrap_or_default();
+        let marked = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
+        let first = sequence.steps.first().zip(parts.first()).ok_or(PotError::Lost)?;
+        let liquid = first.0.held / first.1.recipe.liquid;
+        let recipes = parts.iter().map(|part| &part.recipe.recipe);
+        let heated: Vec<Heated<'_>> =
+            recipes.zip(&stages).map(|(recipe, stage)| Heated { recipe, stage }).collect();
+        let heats = process::heats(self.book, &heated);
         Ok(Pot {
-            pot: name.to_string(),
-            cup: text::cup(capacity, system),
+            pot: String::new(),
+            cup: text::cup(marked.capacity, marked.mark, system),
+            degas: process::degas(self.book, cup, liquid),
+            from_shelf: None,
             stages,
+            heats,
             lost: text::mass(kept + sequence.film),
             left_over: text::mass(sequence.left),
             sprues: text::mass(sprues),
         })
+    }
+
+    /// What of the left-over can still be shot: all but the heel.
+    fn drawable(&self, cup: usize, sequence: &sequence::Sequence) -> Mass {
+        let heel = self.book.vessels.get(cup).map_or(Mass::default(), |vessel| vessel.heel);
+        let rest = sequence.left + sequence.film - heel;
+        let rest = if rest < sequence.left { rest } else { sequence.left };
+        if rest > Mass::default() { rest } else { Mass::default() }
     }
 
     /// The share of solids by true volume, refused above the book's limit.
@@ -467,20 +515,10 @@ impl Workshop<'_> {
                     from: text::mass(*range.start()),
                     to: text::mass(*range.end()),
                     sinks_in: layer.mass.sinks_in(),
+                    flakes: flakes::in_piece(&recipe.recipe, weighs, &self.book.materials),
                 })
             })
             .collect()
-    }
-}
-
-fn raised(pot: &str, why: &str, need: Mass, mix: Mass) -> Note {
-    Note {
-        code: "pot-raised".to_string(),
-        message: format!(
-            "Pot {pot} is {} where its orders need {}: {why}.",
-            text::mass(mix).text,
-            text::mass(need).text
-        ),
     }
 }
 
@@ -600,4 +638,107 @@ pub(super) fn letter(index: usize) -> String {
         }
     }
     letters.iter().rev().map(|&letter| char::from(letter)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use super::*;
+
+    #[rstest]
+    #[case(0, "A")]
+    #[case(25, "Z")]
+    #[case(26, "AA")]
+    #[case(51, "AZ")]
+    #[case(52, "BA")]
+    #[case(701, "ZZ")]
+    #[case(702, "AAA")]
+    fn pots_have_letters(#[case] index: usize, #[case] name: &str) {
+        assert_eq!(letter(index), name);
+    }
+
+    #[cfg(feature = "document")]
+    mod planned {
+        use super::*;
+        use crate::document::small::{BOOK, orders};
+        use crate::document::{book_from_text, orders_from_text};
+        use crate::plan::Plan;
+        use alloc::string::ToString;
+        use serde_json::{Value, json};
+
+        fn plan(change: impl Fn(&mut Value), line: &str) -> Result<Plan, crate::fault::Faults> {
+            let mut document: Value = serde_json::from_str(BOOK).unwrap();
+            change(&mut document);
+            let book = book_from_text(&document.to_string()).unwrap_or_else(|f| panic!("{f}"));
+            let day = orders_from_text(&orders(line), &book).unwrap_or_else(|f| panic!("{f}"));
+            Plan::make(&book, &day)
+        }
+
+        const LINE: &str = r#"{ "order": "1", "product": "sky worm", "pieces": 12 }"#;
+
+        #[test]
+        fn what_cannot_be_drawn_makes_no_spare_shot() {
+            let spare = |plan: &Plan| plan.pots[0].stages[0].draws[0].spare_shots;
+            let with_heel = |heel: &str| {
+                let heel = heel.to_string();
+                plan(move |book| book["bench"]["cups"][0]["heel"] = json!(heel), LINE).unwrap()
+            };
+            let without = plan(|_| {}, LINE).unwrap();
+            let shot = without.pots[0].stages[0].draws[0].per_shot.quantity;
+            for heel in ["1 g", "20 g", "40 g", "55 g"] {
+                let plan = with_heel(heel);
+                let left = plan.pots[0].left_over.quantity;
+                let drawn = shot * f64::from(spare(&plan));
+                let heel: f64 = heel.trim_end_matches(" g").parse().unwrap();
+                assert!(left - drawn >= Mass::from_si(heel / 1e3) * (1.0 - 1e-9), "{heel}");
+            }
+        }
+
+        #[test]
+        fn a_mold_larger_than_the_injector_is_refused_with_what_fits() {
+            let refused =
+                plan(|book| book["molds"]["worm"]["cavities"] = json!(40), LINE).unwrap_err();
+            let fault = refused.iter().next().unwrap();
+            assert_eq!((&*fault.path, &*fault.code), ("/lines/0", "batch-shot-does-not-fit"));
+            assert!(fault.help.contains('g'), "{}", fault.help);
+        }
+
+        #[test]
+        fn more_than_the_book_allows_of_solids_is_refused() {
+            let refused =
+                plan(|book| book["limits"] = json!({ "solids": "1 %" }), LINE).unwrap_err();
+            assert_eq!(refused.iter().next().unwrap().code, "too-many-solids");
+        }
+
+        #[test]
+        fn a_cup_is_never_fuller_than_the_book_allows() {
+            let half = plan(|book| book["limits"] = json!({ "most_full": "50 %" }), LINE).unwrap();
+            for stage in half.pots.iter().flat_map(|pot| &pot.stages) {
+                assert!(stage.fills.quantity.si() <= 236.588_236_5e-6 * (1.0 + 1e-9));
+            }
+        }
+
+        #[test]
+        fn what_one_pot_cannot_hold_is_spread_over_more() {
+            let line = r#"{ "order": "1", "product": "sky worm", "pieces": 200 }"#;
+            let plan = plan(|_| {}, line).unwrap();
+            assert!(plan.pots.len() > 1);
+            let made: u32 = plan.pots.iter().map(|pot| pot.stages[0].draws[0].pieces[0].made).sum();
+            assert_eq!(made, 200);
+            let names: Vec<String> = plan.pots.iter().map(|pot| pot.pot.clone()).collect();
+            assert_eq!(plan.lines[0].pots, names);
+        }
+
+        #[test]
+        fn the_layers_of_a_piece_are_hot_together_in_pots_of_their_own() {
+            let line = r#"{ "order": "1", "product": "two", "pieces": 12 }"#;
+            let plan = plan(|_| {}, line).unwrap();
+            assert_eq!(plan.lines[0].pots.len(), 2);
+            for pot in &plan.pots {
+                let with = &pot.stages[0].draws[0].together_with;
+                assert!(with.len() == 1 && *with != [pot.pot.clone()], "{with:?}");
+            }
+        }
+    }
 }

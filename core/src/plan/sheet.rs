@@ -1,19 +1,25 @@
 //! The bench sheet: a plan as text that a person tapes to the wall, 80 columns wide.
 
+mod process;
+
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
 use super::measures::Tool;
+use super::page::{Page, broken, counted, cut};
 use super::{Draw, Plan, PlannedLine, Pot, Stage, Way, Weigh, WorkFrom};
 use crate::caution::Caution;
 use crate::material::Kind;
 use crate::quantity::Mass;
 
-const WIDTH: usize = 80;
 /// Columns of the spoon measures in a weigh list.
-const SPOONS: usize = 26;
+const SPOONS: usize = 24;
+/// Columns of the balance readings in a weigh list.
+const BALANCE: usize = 18;
+/// Columns of the pots in the order table.
+const POTS: usize = 6;
 
 /// The sheet of a plan, by `Display`.
 #[derive(Debug, Clone, Copy)]
@@ -38,65 +44,17 @@ impl fmt::Display for Sheet<'_> {
         page.ends(&title, plan.shop.as_deref().unwrap_or_default());
         page.rule('=');
         page.orders(&plan.lines);
+        page.sink_rates(&plan.lines, plan.water.as_ref());
         page.work(plan);
         for pot in &plan.pots {
             page.pot(pot);
         }
         page.notes(plan);
-        f.write_str(page.text.trim_end())
+        f.write_str(page.text())
     }
-}
-
-/// Lines of text under construction.
-#[derive(Default)]
-struct Page {
-    text: String,
 }
 
 impl Page {
-    fn line(&mut self, line: &str) {
-        self.text.push_str(line.trim_end());
-        self.text.push('\n');
-    }
-
-    fn rule(&mut self, mark: char) {
-        let rule: String = core::iter::repeat_n(mark, WIDTH).collect();
-        self.line(&rule);
-    }
-
-    /// `left` at the left margin and `right` at the right one, on two lines where one is too short.
-    fn ends(&mut self, left: &str, right: &str) {
-        let room = WIDTH.saturating_sub(left.chars().count());
-        if right.chars().count() < room {
-            self.line(&format!("{left}{right:>room$}"));
-        } else {
-            self.line(left);
-            self.line(&format!("{right:>WIDTH$}"));
-        }
-    }
-
-    /// `text` broken between words, its first line after `lead`, the others below its end.
-    fn wrapped(&mut self, lead: &str, text: &str) {
-        let indent = lead.chars().count();
-        let mut line = lead.to_string();
-        let mut filled = indent;
-        for word in text.split(' ') {
-            let length = word.chars().count();
-            if filled > indent && filled.saturating_add(length).saturating_add(1) > WIDTH {
-                self.line(&line);
-                line = core::iter::repeat_n(' ', indent).collect();
-                filled = indent;
-            }
-            if filled > indent {
-                line.push(' ');
-                filled = filled.saturating_add(1);
-            }
-            line.push_str(word);
-            filled = filled.saturating_add(length);
-        }
-        self.line(&line);
-    }
-
     fn step(&mut self, text: &str) {
         self.wrapped("[ ] ", text);
     }
@@ -119,16 +77,20 @@ impl Page {
             let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
             let what = format!("{}{shape}", line.what);
             let due = line.promised.as_deref().and_then(|date| date.get(5..)).unwrap_or_default();
+            let mut pots = broken(&line.pots.join(" "), " ", POTS).into_iter();
             let row = format!(
-                "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<6} {due}",
+                "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<POTS$} {due}",
                 cut(&line.order, 7),
                 cut(&what, 29),
                 line.pieces,
                 cut(&line.mold, 12),
                 line.piece.text,
-                line.pots.join(" ")
+                pots.next().unwrap_or_default()
             );
             self.line(&row);
+            for more in pots {
+                self.line(&format!("{:68}{more}", ""));
+            }
             if let (Some(packs), Some(each)) = (line.packs, line.pack_of) {
                 self.line(&format!("{:<8}  {packs} packs of {each}", ""));
             }
@@ -164,6 +126,10 @@ impl Page {
             let found = format!("{pots}; no plan has fewer than {}.", proof.least);
             self.wrapped("     ", &found);
         }
+        for reason in proof.reasons.iter().filter(|reason| reason.apart.len() > 1) {
+            let apart = format!("{}: {}.", sentence(&reason.because), reason.apart.join("; "));
+            self.wrapped("     ", &apart);
+        }
     }
 
     fn pot(&mut self, pot: &Pot) {
@@ -173,16 +139,23 @@ impl Page {
             &format!("{} cup", pot.cup.text.replace(" cup", "-cup")),
         );
         self.rule('-');
-        for (index, stage) in pot.stages.iter().enumerate() {
-            self.stage(stage, index == 0);
+        for left_over in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
+            self.step(&format!(
+                "From the shelf: {} of \"{}\", cut small.",
+                left_over.mass.text, left_over.name
+            ));
         }
+        for (index, stage) in pot.stages.iter().enumerate() {
+            self.stage(pot, stage, index == 0);
+        }
+        self.heats(&pot.heats);
         self.detail(&format!(
             "Left over: {} in the cup and {} of sprues. Lost to cup and injector: {}.",
             pot.left_over.text, pot.sprues.text, pot.lost.text
         ));
     }
 
-    fn stage(&mut self, stage: &Stage, first: bool) {
+    fn stage(&mut self, pot: &Pot, stage: &Stage, first: bool) {
         let formulas = stage.formulas.join(" + ");
         if first {
             self.step(&format!("{formulas}: measure the base, then stir in the rest."));
@@ -198,20 +171,9 @@ impl Page {
             stage.holds.text, stage.fills.text, stage.density.text
         ));
         if first {
-            self.step("Let the air out (degas) before heating.");
+            self.degas(pot.degas.as_ref());
         }
-        let again = if first { "Heat" } else { "Heat again" };
-        match (&stage.shoot_from, &stage.shoot_to) {
-            (Some(from), Some(to)) => self.step(&format!(
-                "{again} in short bursts, stirring and taking the temperature between, to {} at least and {} at most.",
-                from.text, to.text
-            )),
-            _ => self.step(&format!(
-                "{again} in short bursts, stirring and taking the temperature between, to what the supplier states.",
-            )),
-        }
-        self.caution(Caution::HotPlastisol);
-        self.caution(Caution::Fumes);
+        self.heat(stage, first);
         for draw in &stage.draws {
             self.draw(draw);
         }
@@ -225,7 +187,7 @@ impl Page {
 
     fn weigh_list(&mut self, list: &[Weigh]) {
         self.line(&format!(
-            "    {:<15} {:<SPOONS$}{:>7} {:>18}{:>8}",
+            "    {:<15} {:<SPOONS$}{:>7} {:>BALANCE$}{:>8}",
             "", "cups, spoons, drops", "off", "balance", "off"
         ));
         for weigh in list {
@@ -238,17 +200,24 @@ impl Page {
                 None => " -".to_string(),
             };
             let off = |way: Option<&Way>| way.map(|way| way.off.text.clone()).unwrap_or_default();
-            let mut measures = broken(&marked(by_measure), SPOONS).into_iter();
+            let mut measures = broken(&marked(by_measure), " + ", SPOONS).into_iter();
+            let mut readings = broken(&marked(by_balance), " + ", BALANCE).into_iter();
             self.line(&format!(
-                "    {:<15} {:<SPOONS$}{:>7} {:>18}{:>8}",
+                "    {:<15} {:<SPOONS$}{:>7} {:>BALANCE$}{:>8}",
                 cut(&weigh.material, 15),
                 measures.next().unwrap_or_default(),
                 off(by_measure),
-                marked(by_balance),
+                readings.next().unwrap_or_default(),
                 off(by_balance),
             ));
-            for more in measures {
-                self.line(&format!("    {:<15}  {more}", ""));
+            loop {
+                let (measure, reading) = (measures.next(), readings.next());
+                if measure.is_none() && reading.is_none() {
+                    break;
+                }
+                let measure = measure.map(|more| format!(" {more}")).unwrap_or_default();
+                let reading = reading.unwrap_or_default();
+                self.line(&format!("{:20}{measure:<SPOONS$}{:8}{reading:>BALANCE$}", "", ""));
             }
         }
     }
@@ -257,7 +226,13 @@ impl Page {
         let loads = match (draw.loads, draw.shots_per_load) {
             (1, _) => "one load".to_string(),
             (loads, 1) => format!("{loads} loads, one shot each"),
-            (loads, shots) => format!("{loads} loads of {shots} shots"),
+            (loads, shots) if draw.shots.is_multiple_of(shots) => {
+                format!("{loads} loads of {shots} shots")
+            }
+            (loads, shots) => {
+                let last = draw.shots.checked_rem(shots).unwrap_or(0);
+                format!("{loads} loads of {shots} shots, the last of {last}")
+            }
         };
         let with = match draw.together_with.as_slice() {
             [] => String::new(),
@@ -276,19 +251,28 @@ impl Page {
         self.caution(Caution::Water);
         for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
             let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
+            let range = if pieces.from.text == pieces.to.text {
+                String::new()
+            } else {
+                format!(" ({} to {})", pieces.from.text, pieces.to.text)
+            };
             self.detail(&format!(
-                "{shape}{} ordered, {} made; each {} ({} to {}).",
-                pieces.ordered, pieces.made, pieces.weighs.text, pieces.from.text, pieces.to.text
+                "{shape}{} ordered, {} made; each {}{range}.",
+                pieces.ordered, pieces.made, pieces.weighs.text
             ));
+            if !pieces.flakes.is_empty() {
+                let flakes = pieces.flakes.iter();
+                let flakes =
+                    flakes.map(|flake| format!("{} of {}", about(flake.count), flake.material));
+                self.detail(&format!("In each about {}.", flakes.collect::<Vec<_>>().join(", ")));
+            }
             if pieces.sinks_in {
                 self.detail("The sprue cannot feed these: they sink in. Top off or hold longer.");
             }
         }
         if draw.spare_shots > 0 {
-            self.detail(&format!(
-                "The rest is enough for {} more.",
-                counted(draw.spare_shots, "shot")
-            ));
+            let more = counted(draw.spare_shots, "more shot");
+            self.detail(&format!("The rest is enough for {more}."));
         }
     }
 
@@ -314,6 +298,12 @@ impl Page {
     }
 }
 
+/// `text` with a capital first letter.
+fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect()
+}
+
 /// The formulas of the stage that a pot is at.
 fn stage_name(plan: &Plan, from: &WorkFrom) -> String {
     let pot = plan.pots.iter().find(|pot| pot.pot == from.pot);
@@ -322,36 +312,8 @@ fn stage_name(plan: &Plan, from: &WorkFrom) -> String {
     stage.map(|stage| stage.formulas.join(" + ")).unwrap_or_default()
 }
 
-/// `1 shot`, `2 shots`.
-fn counted(count: u32, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
-}
-
-/// `text` in at most `width` columns.
-fn cut(text: &str, width: usize) -> String {
-    if text.chars().count() <= width {
-        return text.to_string();
-    }
-    let mut short: String = text.chars().take(width.saturating_sub(1)).collect();
-    short.push('…');
-    short
-}
-
-/// `text` broken before a `+` into lines of less than `width` columns.
-fn broken(text: &str, width: usize) -> Vec<String> {
-    let mut lines: Vec<String> = Vec::new();
-    for (index, part) in text.split(" + ").enumerate() {
-        let part = if index == 0 { part.to_string() } else { format!("+ {part}") };
-        match lines.last_mut() {
-            Some(line)
-                if line.chars().count().saturating_add(part.chars().count()).saturating_add(1)
-                    < width =>
-            {
-                line.push(' ');
-                line.push_str(&part);
-            }
-            _ => lines.push(part),
-        }
-    }
-    lines
+/// A count to two digits: a nominal one is no surer.
+fn about(count: f64) -> f64 {
+    let step = libm::pow(10.0, (libm::floor(libm::log10(count)) - 1.0).max(0.0));
+    libm::round(count / step) * step
 }

@@ -5,8 +5,9 @@ use alloc::string::{String, ToString};
 
 use super::{Showable, Shown};
 use crate::quantity::{
-    Amount, AmountError, Mass, MassDensity, Measurable, Ratio, Rational, System,
-    ThermodynamicTemperature, Unit, Volume, nearest_fraction, nearest_household, nearest_multiple,
+    Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
+    ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
+    nearest_multiple, significant,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -35,12 +36,31 @@ pub(crate) fn mass(mass: Mass) -> Shown<Mass> {
     Shown::new(mass, nearest(mass, denominator, Unit::GRAM))
 }
 
-/// The volume of a cup: `2 cup`.
-pub(crate) fn cup(volume: Volume, system: System) -> Shown<Volume> {
+/// The volume of a cup that is marked in steps of `step`: `2 cup`, `500 mL`.
+pub(crate) fn cup(volume: Volume, step: Volume, system: System) -> Shown<Volume> {
+    Shown::new(volume, mark(volume, step, system))
+}
+
+/// A mark of a cup that is marked in steps of `step`, in cups where the step is a fraction of one.
+pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
+    let in_cups = |volume| {
+        let cups = nearest_fraction(volume, Unit::CUP, &[1, 2, 3, 4, 8], system).ok();
+        cups.filter(|cups| says(cups, volume, system))
+    };
+    match (in_cups(step), in_cups(volume)) {
+        (Some(_), Some(cups)) => cups.to_string(),
+        _ => four_digits(volume, system),
+    }
+}
+
+/// A volume as spoons and cups hold it: `2 tbsp`.
+#[cfg(feature = "document")]
+pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, household(volume, system))
 }
 
 /// A volume to a hundredth of a milliliter.
+#[cfg(feature = "document")]
 pub(crate) fn milliliters(volume: Volume) -> Shown<Volume> {
     Shown::new(volume, nearest(volume, 100, Unit::MILLILITER))
 }
@@ -55,25 +75,35 @@ pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, text)
 }
 
-/// A volume in household measure where one fits within 1 in 1000, else in milliliters.
+/// A volume in household measure where one fits within 1 in 1000, else in milliliters of four digits.
 pub(crate) fn household(volume: Volume, system: System) -> String {
-    let amount = nearest_household(volume, system, Ratio::from(1e-3));
-    let fits = amount
-        .as_ref()
-        .ok()
-        .and_then(|amount| amount.to::<Volume>(system).ok())
-        .is_some_and(|rounded| (rounded.si() - volume.si()).abs() <= 1e-3 * volume.si());
-    if fits { or_plain(amount, volume) } else { nearest(volume, 10, Unit::MILLILITER) }
+    let amount = nearest_household(volume, system, Ratio::from(1e-3)).ok();
+    amount
+        .filter(|amount| says(amount, volume, system))
+        .map_or_else(|| four_digits(volume, system), |amount| amount.to_string())
 }
 
-/// What a balance of this readability shows.
+/// Whether `amount` is `volume` within 1 in 1000.
+fn says(amount: &Amount, volume: Volume, system: System) -> bool {
+    let said = amount.to::<Volume>(system);
+    said.is_ok_and(|said| libm::fabs(said.si() - volume.si()) <= 1e-3 * volume.si())
+}
+
+fn four_digits(volume: Volume, system: System) -> String {
+    or_plain(significant(volume, Unit::MILLILITER, 4, system), volume)
+}
+
+/// What a balance of this readability shows, with as many decimals as its step has (at most 6).
 pub(crate) fn balance(reading: Mass, readability: Option<Mass>) -> String {
-    let decimals = readability.map_or(1, |readability| {
-        let digits = -libm::floor(libm::log10(readability.shown_value()) + 1e-9);
-        digits.clamp(0.0, 6.0) as i32
-    });
+    const MOST: usize = 6;
+    let mut step = readability.map_or(0.1, |readability| readability.shown_value());
+    let mut decimals = 0;
+    while decimals < MOST && libm::fabs(step - libm::rint(step)) > 1e-6 * step {
+        step *= 10.0;
+        decimals = decimals.saturating_add(1);
+    }
     // A balance shows its last zero: 12.0 g.
-    format!("{:.*} g", usize::try_from(decimals).unwrap_or(1), reading.shown_value())
+    format!("{:.*} g", decimals, reading.shown_value())
 }
 
 /// A density to a thousandth.
@@ -105,4 +135,212 @@ pub(crate) fn temperature(
         System::Metric | System::Imperial => format!("{celsius} ({fahrenheit})"),
     };
     Shown::new(at, text)
+}
+
+/// The same as an upper bound: rounded down, so that what is shown is allowed.
+pub(crate) fn at_most(
+    at: ThermodynamicTemperature,
+    system: System,
+) -> Shown<ThermodynamicTemperature> {
+    // Rounding must not cost a degree that is one exactly.
+    let down = |degrees: f64| libm::floor(degrees + 1e-6);
+    let (fahrenheit, celsius) = (down(at.si() * 1.8 - 459.67), down(at.si() - 273.15));
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{fahrenheit} °F ({celsius} °C)"),
+        System::Metric | System::Imperial => format!("{celsius} °C ({fahrenheit} °F)"),
+    };
+    Shown::new(at, text)
+}
+
+/// A pressure on both scales: `27 inHg (91.4 kPa)`, that of the system first.
+pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
+    let inches = nearest(pressure, 10, Unit::INCH_OF_MERCURY);
+    let kilopascals = nearest(pressure, 10, Unit::KILOPASCAL);
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{inches} ({kilopascals})"),
+        System::Metric | System::Imperial => format!("{kilopascals} ({inches})"),
+    };
+    Shown::new(pressure, text)
+}
+
+/// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.
+pub(crate) fn time(time: Time) -> Shown<Time> {
+    const LONGEST_IN_SECONDS: f64 = 120.0;
+    let seconds = libm::round(time.si());
+    let minutes = libm::floor(seconds / 60.0);
+    let text = if seconds <= LONGEST_IN_SECONDS {
+        format!("{seconds} s")
+    } else if seconds - minutes * 60.0 == 0.0 {
+        format!("{minutes} min")
+    } else {
+        format!("{minutes} min {} s", seconds - minutes * 60.0)
+    };
+    Shown::new(time, text)
+}
+
+/// A time in minutes, to a tenth of one: `12.4 min`.
+pub(crate) fn minutes(time: Time) -> Shown<Time> {
+    Shown::new(time, nearest(time, 10, Unit::MINUTE))
+}
+
+/// A speed to two digits.
+pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
+    let amount = significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric);
+    Shown::new(speed, or_plain(amount, speed))
+}
+
+/// A power to three digits.
+#[cfg(feature = "document")]
+pub(crate) fn power(power: crate::quantity::Power) -> Shown<crate::quantity::Power> {
+    Shown::new(power, or_plain(significant(power, Unit::WATT, 3, System::Metric), power))
+}
+
+/// A time to a tenth of a second.
+#[cfg(feature = "document")]
+pub(crate) fn seconds(time: Time) -> Shown<Time> {
+    Shown::new(time, nearest(time, 10, Unit::SECOND))
+}
+
+/// A small share in per cent, to a thousandth of one.
+#[cfg(feature = "document")]
+pub(crate) fn fine_percent(share: Ratio) -> Shown<Ratio> {
+    let thousandths = libm::round(share.si() * 1e5);
+    Shown::new(share, format!("{} %", thousandths / 1e3))
+}
+
+/// A factor to a hundredth.
+pub(crate) fn factor(factor: Ratio) -> Shown<Ratio> {
+    Shown::new(factor, format!("{}", libm::round(factor.si() * 100.0) / 100.0))
+}
+
+/// A salinity in grams of salt per kilogram of water.
+pub(crate) fn salinity(salinity: Ratio) -> Shown<Ratio> {
+    Shown::new(salinity, format!("{} g/kg", libm::round(salinity.si() * 1e4) / 10.0))
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use super::*;
+
+    fn g(x: f64) -> Mass {
+        Mass::from_si(x / 1e3)
+    }
+
+    fn ml(x: f64) -> Volume {
+        Volume::from_si(x / 1e6)
+    }
+
+    const US: System = System::UsCustomary;
+    /// A US cup: 231 in³/16.
+    const CUP: f64 = 236.588_236_5;
+
+    #[rstest]
+    #[case(304.567, "304.6 g")]
+    #[case(12.0, "12 g")]
+    #[case(9.994, "9.99 g")]
+    #[case(9.996, "10 g")]
+    #[case(0.329, "0.33 g")]
+    #[case(0.001, "0 g")]
+    fn masses(#[case] grams: f64, #[case] text: &str) {
+        assert_eq!(mass(g(grams)).text, text);
+    }
+
+    #[rstest]
+    #[case(0.1, 12.0, "12.0 g")]
+    #[case(0.01, 6.25, "6.25 g")]
+    #[case(1.0, 243.0, "243 g")]
+    #[case(0.5, 12.5, "12.5 g")]
+    #[case(0.25, 12.75, "12.75 g")] // two digits: its step is a quarter
+    #[case(0.05, 12.15, "12.15 g")]
+    #[case(0.002, 1.234, "1.234 g")]
+    fn readings_have_the_digits_of_the_balance(
+        #[case] reads: f64,
+        #[case] grams: f64,
+        #[case] text: &str,
+    ) {
+        assert_eq!(balance(g(grams), Some(g(reads))), text);
+    }
+
+    #[rstest]
+    #[case(CUP / 4.0, "1/4 cup")]
+    #[case(CUP / 48.0, "1 tsp")]
+    #[case(CUP / 96.0, "1/2 tsp")]
+    #[case(1.25, "1.25 mL")] // not 1/4 tsp, which is 1.232 mL, and not 1.3 mL
+    #[case(4.9, "4.9 mL")]
+    fn spoons(#[case] volume: f64, #[case] text: &str) {
+        assert_eq!(household(ml(volume), US), text);
+    }
+
+    #[rstest]
+    #[case(CUP * 1.75, CUP / 4.0, US, "1 3/4 cup")]
+    #[case(CUP / 3.0, CUP / 3.0, US, "1/3 cup")]
+    #[case(CUP * 0.375, CUP / 8.0, US, "3/8 cup")]
+    #[case(50.0, 50.0, System::Metric, "50 mL")] // not 10 tsp: the cup has no such mark
+    #[case(250.0, 50.0, System::Metric, "250 mL")]
+    #[case(250.0, 125.0, System::Metric, "1 cup")]
+    #[case(500.0, 25.0, US, "500 mL")]
+    fn marks_are_those_of_the_cup(
+        #[case] volume: f64,
+        #[case] step: f64,
+        #[case] system: System,
+        #[case] text: &str,
+    ) {
+        assert_eq!(mark(ml(volume), ml(step), system), text);
+    }
+
+    #[rstest]
+    #[case(0.0, "0 %", "0 %")]
+    #[case(0.02345, "2.3 %", "+2.3 %")]
+    #[case(-0.028, "-2.8 %", "-2.8 %")]
+    #[case(-0.0004, "-0 %", "0 %")]
+    #[case(1.0, "100 %", "+100.0 %")]
+    fn shares(#[case] share: f64, #[case] plain: &str, #[case] signed: &str) {
+        // A share is never below zero; a deviation may be.
+        if share >= 0.0 {
+            assert_eq!(percent(Ratio::from(share)).text, plain);
+        }
+        assert_eq!(signed_percent(Ratio::from(share)), signed);
+    }
+
+    #[test]
+    fn temperatures_and_volumes_stand_in_both_measures() {
+        let at = ThermodynamicTemperature::from_si(443.15);
+        assert_eq!(temperature(at, US).text, "338 °F (170 °C)");
+        assert_eq!(temperature(at, System::Metric).text, "170 °C (338 °F)");
+        assert_eq!(volume(ml(305.0), US).text, "305 mL (1 1/4 cup)");
+        assert_eq!(volume(ml(3.0), US).text, "3 mL");
+        assert_eq!(density(MassDensity::from_si(1042.58)).text, "1.043 g/mL");
+    }
+
+    #[rstest]
+    #[case(95.2, "95 s")]
+    #[case(120.0, "120 s")]
+    #[case(180.0, "3 min")]
+    #[case(402.6, "6 min 43 s")]
+    fn times(#[case] seconds: f64, #[case] wanted: &str) {
+        assert_eq!(time(Time::from_si(seconds)).text, wanted);
+    }
+
+    /// 177 °C is 350.6 °F.
+    #[rstest]
+    #[case(450.15, System::UsCustomary, "350 °F (177 °C)")]
+    #[case(450.65, System::Metric, "177 °C (351 °F)")]
+    fn a_bound_is_not_rounded_past_itself(
+        #[case] kelvin: f64,
+        #[case] system: System,
+        #[case] wanted: &str,
+    ) {
+        assert_eq!(at_most(ThermodynamicTemperature::from_si(kelvin), system).text, wanted);
+    }
+
+    #[test]
+    fn pressures_and_speeds() {
+        let pressure = pressure(Pressure::from_si(27.0 * 3386.389), System::Metric);
+        assert_eq!(pressure.text, "91.4 kPa (27 inHg)");
+        assert_eq!(speed(Velocity::from_si(0.2162)).text, "22 cm/s");
+        assert_eq!(minutes(Time::from_si(742.0)).text, "12.4 min");
+        assert_eq!(salinity(Ratio::from(0.035)).text, "35 g/kg");
+    }
 }

@@ -1,30 +1,39 @@
 //! The weigh list of a stage: every mass as the bench can do it, and what that does to the formula.
 
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step};
+use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
 use super::text;
 use super::{Shown, Way, Weigh};
 use crate::book::Book;
+use crate::fault::Diagnose;
 use crate::material::Material;
-use crate::mix::MaterialId;
+use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio, System};
 
 /// What goes in at a stage, and what is there of it before.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Addition {
-    pub(super) material: MaterialId,
+pub(crate) struct Addition {
+    pub(crate) material: MaterialId,
     /// What the formula wants added.
-    pub(super) wanted: Mass,
+    pub(crate) wanted: Mass,
     /// What the mix then holds of it.
-    pub(super) total: Mass,
+    pub(crate) total: Mass,
+}
+
+/// The weigh list for additions to a mix that has its own already.
+pub(crate) struct ToMix {
+    pub(crate) list: Vec<Weigh>,
+    /// What no tool can measure, and what is within its tolerance without it.
+    pub(crate) left_out: Vec<MaterialId>,
 }
 
 /// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
 /// of a cup to its marks, where they are given.
-pub(super) fn list(
+pub(crate) fn list(
     additions: &[Addition],
     base: Option<(MaterialId, Vec<Step>)>,
     book: &Book,
@@ -33,7 +42,16 @@ pub(super) fn list(
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
         let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
-        let mut choice = choose(material, addition.wanted, tolerance, &book.tools);
+        // The tolerance is that of the formula: what is added to much may be off by more.
+        let of_addition = tolerance * (addition.total / addition.wanted).value;
+        if of_addition >= 1.0 {
+            list.push(nothing(material, addition));
+            continue;
+        }
+        // A drop that nobody weighed may be a third off. It is true all the same where the formula
+        // counts drops itself, for then as many drops as it says are right, whatever they weigh.
+        let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
+        let mut choice = choose(material, addition.wanted, of_addition, counted, &book.tools);
         if let Some((base, steps)) = &base
             && *base == addition.material
         {
@@ -50,17 +68,46 @@ pub(super) fn list(
     Ok(list)
 }
 
-/// The ways to measure `wanted` of a material within `tolerance`.
+/// The most that a small addition may be off by itself: beyond it the amount says nothing.
+const LOOSEST: f64 = 0.5;
+
+/// The weigh list for additions to a mix, each with the tolerance of all of its material there:
+/// what is a small part of it need not be measured so well. An addition that no tool measures is
+/// left out where the material keeps its tolerance without it.
+pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
+    let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
+    let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
+    for (addition, tolerance) in additions {
+        let material = book.materials.get(addition.material)?;
+        let share = (addition.wanted / addition.total).value;
+        let own = (tolerance / share).min(LOOSEST);
+        let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
+        match choose(material, addition.wanted, own, counted, &book.tools) {
+            Ok(choice) => made.list.push(entry(material, addition, &choice, book)),
+            Err(_) if share <= *tolerance => made.left_out.push(addition.material),
+            Err(error) => {
+                let material = material.name.clone();
+                return Err(WeighError::Measure { material, tolerance: own, error });
+            }
+        }
+    }
+    made.list.sort_by_key(|weigh| weigh.kind);
+    Ok(made)
+}
+
+/// The ways to measure `wanted` of a material within `tolerance`; by drops where they may be
+/// `counted`.
 pub(crate) fn choose(
     material: &Material,
     wanted: Mass,
     tolerance: f64,
+    counted: bool,
     tools: &Bench,
 ) -> Result<Choice, MeasureError> {
     let purpose = "measuring it at the bench";
     let manner = Manner {
         by_volume: material.by_volume(purpose).ok().map(crate::material::ByVolume::density),
-        drop: material.drop_mass(purpose).ok(),
+        drop: if counted { material.drop_mass(purpose).ok() } else { None },
     };
     tools.measure(wanted, &manner, Ratio::from(tolerance))
 }
@@ -79,6 +126,23 @@ pub(crate) fn way(
         measure: steps(&measure.steps, tools, system),
         gives: text::mass(measure.mass),
         off: Shown::new(off, text::signed_percent(off)),
+    }
+}
+
+/// So little is lacking that adding nothing keeps the tolerance.
+fn nothing(material: &Material, addition: &Addition) -> Weigh {
+    let off = -(addition.wanted / addition.total);
+    Weigh {
+        material: material.name.clone(),
+        kind: material.kind,
+        wanted: text::mass(addition.wanted),
+        best: Way {
+            tool: Tool::Balance,
+            measure: "nothing".to_string(),
+            gives: text::mass(Mass::default()),
+            off: Shown::new(off, text::signed_percent(off)),
+        },
+        others: Vec::new(),
     }
 }
 
@@ -121,8 +185,8 @@ fn one_step(step: &Step, tools: &Bench, system: System) -> String {
             (text::balance(reading, tools.balance().map(|balance| balance.readability)), times)
         }
         Step::Fill { cup, mark, times } => {
-            let volume = tools.cups().get(cup).map(|cup| cup.mark * f64::from(mark));
-            (text::household(volume.unwrap_or_default(), system), times)
+            let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
+            (text::mark(step * f64::from(mark), step, system), times)
         }
         Step::Spoon { spoon, times } => {
             let volume = tools.spoons().get(spoon).copied();
@@ -135,16 +199,95 @@ fn one_step(step: &Step, tools: &Bench, system: System) -> String {
 }
 
 /// Why there is no weigh list.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) enum WeighError {
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub(crate) enum WeighError {
     /// No tool measures a material well enough.
+    #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, tolerance: f64, error: MeasureError },
     /// A material is not in the table.
-    Mix(crate::mix::MixError),
+    #[error(transparent)]
+    Mix(#[from] MixError),
 }
 
-impl From<crate::mix::MixError> for WeighError {
-    fn from(error: crate::mix::MixError) -> Self {
-        Self::Mix(error)
+impl Diagnose for WeighError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Measure { error, .. } => error.code(),
+            Self::Mix(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Measure { error, .. } => error.help(),
+            Self::Mix(error) => error.help(),
+        }
+    }
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::vec::Vec;
+
+    use super::*;
+    use crate::document::book_from_text;
+    use crate::document::small::BOOK;
+    use crate::plan::measures::Tool;
+    use crate::quantity::Measurable;
+
+    fn tools(book: &Book, name: &str, grams: f64) -> Vec<Tool> {
+        let material = book.materials.find(name).unwrap();
+        let mass = Mass::from_si(grams / 1e3);
+        let addition = Addition { material, wanted: mass, total: mass };
+        let list = list(&[addition], None, book).unwrap();
+        list.iter()
+            .flat_map(|weigh| core::iter::once(&weigh.best).chain(&weigh.others))
+            .map(|way| way.tool)
+            .collect()
+    }
+
+    #[test]
+    fn a_drop_that_nobody_weighed_measures_only_what_is_dosed_in_drops() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        let book = book_from_text(BOOK).unwrap();
+        assert!(tools(&book, "blue", 1.35).contains(&Tool::Drops));
+        // 2.1 g are 40 pharmacy drops of red, which the book doses by the gram.
+        assert!(!tools(&book, "red", 2.1).contains(&Tool::Drops));
+        document["formulas"]["rust"]["doses"]["red"] = "40 drops".into();
+        let book = book_from_text(&document.to_string()).unwrap();
+        assert!(tools(&book, "red", 2.1).contains(&Tool::Drops));
+    }
+
+    #[test]
+    fn a_base_to_its_mark_is_off_by_nothing() {
+        let book = book_from_text(BOOK).unwrap();
+        let base = book.materials.find("clear").unwrap();
+        let wanted = Mass::from_si(0.243_685_883_595);
+        let addition = Addition { material: base, wanted, total: wanted };
+        let list = list(
+            &[addition],
+            Some((base, Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]))),
+            &book,
+        )
+        .unwrap();
+        assert_eq!((list[0].best.tool, &*list[0].best.measure), (Tool::Cup, "1 cup"));
+        assert_eq!(list[0].best.off.quantity, Ratio::from(0.0));
+    }
+
+    #[test]
+    fn what_no_tool_measures_is_refused_with_its_name() {
+        let book = book_from_text(BOOK).unwrap();
+        let material = book.materials.find("salt").unwrap();
+        let wanted = Mass::from_si(1e-6);
+        let refused = list(&[Addition { material, wanted, total: wanted }], None, &book);
+        assert!(matches!(refused, Err(WeighError::Measure { material, .. }) if material == "salt"));
+    }
+
+    #[test]
+    fn nothing_to_add_is_no_line() {
+        let book = book_from_text(BOOK).unwrap();
+        let material = book.materials.find("salt").unwrap();
+        let nothing = Addition { material, wanted: Mass::default(), total: Mass::default() };
+        assert_eq!(list(&[nothing], None, &book).unwrap(), []);
     }
 }

@@ -62,51 +62,62 @@ struct Parts {
     uncertainty: Option<f64>,
 }
 
-impl Parts {
-    fn amount(&self) -> Result<Amount, AmountError> {
-        let (unit, basis) = parse::measure(&self.unit)?;
-        let value = decimal(self.value, unit)?;
-        match basis {
-            Some(basis) => Amount::share(value, unit, basis),
-            None => Amount::new(value, unit),
-        }
-    }
-}
-
 fn decimal(value: f64, unit: super::Unit) -> Result<Rational, AmountError> {
     Rational::from_f64(value).ok_or(AmountError::ValueOutOfRange { unit })
 }
 
-/// Read from text or from its parts.
-trait FromParts: FromStr<Err = AmountError> {
-    fn from_parts<E: Error>(parts: &Parts) -> Result<Self, E>;
-}
-
-impl FromParts for Amount {
-    fn from_parts<E: Error>(parts: &Parts) -> Result<Self, E> {
-        if parts.uncertainty.is_some() {
-            return Err(E::unknown_field("uncertainty", &["value", "unit"]));
+impl Amount {
+    /// `value` of the unit that `unit` names, a per cent with its basis: `% of base`.
+    pub(crate) fn from_parts(value: f64, unit: &str) -> Result<Self, AmountError> {
+        let (unit, basis) = parse::measure(unit)?;
+        let value = decimal(value, unit)?;
+        match basis {
+            Some(basis) => Self::share(value, unit, basis),
+            None => Self::new(value, unit),
         }
-        parts.amount().map_err(said)
     }
 }
 
-impl FromParts for MeasuredAmount {
-    fn from_parts<E: Error>(parts: &Parts) -> Result<Self, E> {
-        let amount = parts.amount().map_err(said)?;
-        let Some(uncertainty) = parts.uncertainty else {
+impl MeasuredAmount {
+    /// The same with one standard uncertainty in that unit, where it has one.
+    pub(crate) fn from_parts(
+        value: f64,
+        unit: &str,
+        uncertainty: Option<f64>,
+    ) -> Result<Self, AmountError> {
+        let amount = Amount::from_parts(value, unit)?;
+        let Some(uncertainty) = uncertainty else {
             return Ok(amount.into());
         };
-        decimal(uncertainty, amount.unit())
-            .and_then(|width| Self::new(amount, width, None, SpreadKind::Standard))
-            .map_err(said)
+        let width = decimal(uncertainty, amount.unit())?;
+        Self::new(amount, width, None, SpreadKind::Standard)
+    }
+}
+
+/// Read from text or from its parts.
+trait Form: FromStr<Err = AmountError> {
+    fn of<E: Error>(parts: &Parts) -> Result<Self, E>;
+}
+
+impl Form for Amount {
+    fn of<E: Error>(parts: &Parts) -> Result<Self, E> {
+        if parts.uncertainty.is_some() {
+            return Err(E::unknown_field("uncertainty", &["value", "unit"]));
+        }
+        Self::from_parts(parts.value, &parts.unit).map_err(said)
+    }
+}
+
+impl Form for MeasuredAmount {
+    fn of<E: Error>(parts: &Parts) -> Result<Self, E> {
+        Self::from_parts(parts.value, &parts.unit, parts.uncertainty).map_err(said)
     }
 }
 
 /// Accepts text or the parts.
 struct Either<T>(PhantomData<T>);
 
-impl<'de, T: FromParts> Visitor<'de> for Either<T> {
+impl<'de, T: Form> Visitor<'de> for Either<T> {
     type Value = T;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -119,7 +130,7 @@ impl<'de, T: FromParts> Visitor<'de> for Either<T> {
 
     fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<T, A::Error> {
         let parts = Parts::deserialize(serde::de::value::MapAccessDeserializer::new(map))?;
-        T::from_parts(&parts)
+        T::of(&parts)
     }
 }
 

@@ -71,25 +71,8 @@ impl FormulaRequest {
     pub fn answer(&self) -> Result<FormulaResponse, Faults> {
         let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
         let mut faulty = Faulty::new(Some(book.system));
-        let mut formulas: Vec<&Formula> = Vec::new();
-        for (index, name) in self.formulas.iter().enumerate() {
-            match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
-                Some(formula) => formulas.push(formula),
-                None => faulty.faults.push(unknown_formula(index, &name.0, &book)),
-            }
-        }
-        let recipe = (formulas.len() == self.formulas.len()).then(|| {
-            let overlap = self.overlap.unwrap_or(Overlap::Refuse);
-            let recipe = Recipe::combine(
-                &formulas,
-                overlap,
-                book.default_base,
-                &book.materials,
-                book.system,
-            );
-            faulty.keep("formulas", recipe)
-        });
-        let response = recipe.flatten().and_then(|recipe| {
+        let recipe = combined(&self.formulas, self.overlap, &book, &mut faulty);
+        let response = recipe.and_then(|(recipe, formulas)| {
             let mix = self.scaled(&recipe, &formulas, &book, &mut faulty)?;
             let response = describe(&recipe, &mix, &book);
             faulty.keep("", response)
@@ -104,14 +87,6 @@ impl FormulaRequest {
         book: &Book,
         faulty: &mut Faulty,
     ) -> Option<Mix> {
-        let of_base = |amount: &Amount, field: &str, faulty: &mut Faulty| {
-            if amount.dimension() == Dimension::VOLUME {
-                let volume: Volume = faulty.keep(field, amount.to(book.system))?;
-                Some(volume * faulty.keep("formulas", recipe.base_density(&book.materials))?)
-            } else {
-                faulty.keep(field, amount.to::<Mass>(book.system))
-            }
-        };
         match (&self.base, &self.finished) {
             (Some(_), Some(_)) => {
                 faulty.faults.push(Fault {
@@ -134,12 +109,50 @@ impl FormulaRequest {
             (base, None) => {
                 let per = formulas.iter().find_map(|formula| formula.per);
                 let mass = match base.or(per) {
-                    Some(amount) => of_base(&amount, "base", faulty)?,
+                    Some(amount) => base_mass(&amount, recipe, book, faulty)?,
                     None => Mass::new::<uom::si::mass::gram>(100.0),
                 };
                 faulty.keep("base", recipe.for_base(mass))
             }
         }
+    }
+}
+
+/// The formulas of a request's `formulas`, and what they come to.
+pub(super) fn combined<'a>(
+    names: &[Name],
+    overlap: Option<Overlap>,
+    book: &'a Book,
+    faulty: &mut Faulty,
+) -> Option<(Recipe, Vec<&'a Formula>)> {
+    let mut formulas: Vec<&Formula> = Vec::new();
+    for (index, name) in names.iter().enumerate() {
+        match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
+            Some(formula) => formulas.push(formula),
+            None => faulty.faults.push(unknown_formula(index, &name.0, book)),
+        }
+    }
+    if formulas.len() < names.len() {
+        return None;
+    }
+    let overlap = overlap.unwrap_or(Overlap::Refuse);
+    let recipe =
+        Recipe::combine(&formulas, overlap, book.default_base, &book.materials, book.system);
+    Some((faulty.keep("formulas", recipe)?, formulas))
+}
+
+/// The mass of an amount of base, given as a mass or as a volume, cold and liquid.
+pub(super) fn base_mass(
+    amount: &Amount,
+    recipe: &Recipe,
+    book: &Book,
+    faulty: &mut Faulty,
+) -> Option<Mass> {
+    if amount.dimension() == Dimension::VOLUME {
+        let volume: Volume = faulty.keep("base", amount.to(book.system))?;
+        Some(volume * faulty.keep("formulas", recipe.base_density(&book.materials))?)
+    } else {
+        faulty.keep("base", amount.to::<Mass>(book.system))
     }
 }
 

@@ -57,7 +57,8 @@ impl MeasureRequest {
         let response = faulty.quantity("mass", &self.mass).and_then(|mass| {
             let stated = self.tolerance.map(Percent::share).or(material.tolerance);
             let tolerance = stated.unwrap_or(crate::book::Limits::default().tolerance);
-            let choice = weigh::choose(&material, mass, tolerance, &tools);
+            let choice =
+                weigh::choose(&material, mass, tolerance, material.drop_is_calibrated(), &tools);
             let choice = faulty.keep("mass", choice)?;
             let way = |measure| weigh::way(measure, mass, mass, &tools, faulty.system);
             Some(MeasureResponse {

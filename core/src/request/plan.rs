@@ -2,6 +2,7 @@
 
 use super::formula::below;
 use crate::book::Book;
+use crate::document::MadeFrom;
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::document::reader::entry;
@@ -29,8 +30,18 @@ impl PlanRequest {
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
     pub fn answer(&self) -> Result<Plan, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
-        let day = Day::resolve(&self.orders, &book).map_err(|faults| below("/orders", faults))?;
-        Plan::make(&book, &day).map_err(|faults| below("/orders", faults))
+        plan_of(&self.book, &self.orders)
     }
+}
+
+/// The plan of two documents of a request.
+pub(super) fn plan_of(
+    book_document: &BookDocument,
+    orders: &OrdersDocument,
+) -> Result<Plan, Faults> {
+    let book = Book::try_from(book_document).map_err(|faults| below("/book", faults))?;
+    let day = Day::resolve(orders, &book).map_err(|faults| below("/orders", faults))?;
+    let mut plan = Plan::make(&book, &day).map_err(|faults| below("/orders", faults))?;
+    plan.made_from = Some(MadeFrom { book: book_document.clone(), orders: orders.clone() });
+    Ok(plan)
 }

@@ -278,7 +278,7 @@ fn respond(
     };
     Ok(SaltResponse {
         mass: text::mass(mass),
-        as_scooped: text::cup(unsalted.salt.scooped_density.scoop_of(mass), system),
+        as_scooped: text::scoop(unsalted.salt.scooped_density.scoop_of(mass), system),
         of_base: text::percent(mass / unsalted.base_mass),
         of_finished: text::percent(of_finished),
         softener: text::mass(mass * k),

@@ -1,14 +1,45 @@
-//! Doses: volumes and drops as masses.
+//! Doses as masses.
 
+use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
 use pourwright::density::TrueDensity;
+use pourwright::quantity::Amount;
 
 use crate::error::{Error, Failure, Refused};
 use crate::guard::guard;
-use crate::memory::{finite, given};
-use crate::number::{grams, grams_per_milliliter, in_grams, in_milliliters, milliliters};
+use crate::memory::{finite, given, text};
+use crate::mix::Material;
+use crate::number::{
+    grams, grams_per_milliliter, in_grams, in_milliliters, milliliters, system,
+};
 use crate::scalar::not_negative;
+
+/// Mass of an amount of a material, as a person writes it: `"1/4 tsp"`, `"40 drops"`, `"12.5 g"`.
+///
+/// Liquids by their density, powders as scooped, drops by the material's own drop. `measures` (`POUR_US_CUSTOMARY`, ...)
+/// is what a cup and a spoon hold. `POUR_REFUSED` where the number that this takes is 0, not known.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_dose_mass(
+    material: Option<&Material>,
+    amount: *const c_char,
+    measures: i32,
+    mass_g: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut mass_g = mass_g;
+    guard(error, &mut || {
+        let material = given("material", material)?;
+        let mass_g = given("mass_g", mass_g.as_deref_mut())?;
+        // SAFETY: the header asks for texts that end, or null.
+        let (material, amount) = unsafe { (material.read("material")?, text("amount", amount)?) };
+        let amount = Amount::parse(amount).in_parameter("amount")?;
+        let measures = system("measures", measures)?;
+        let mass = material.mass_of(&amount, measures, "the mass of the amount");
+        mass_g.write(in_grams(mass.in_parameter("amount")?));
+        Ok(())
+    })
+}
 
 /// Mass of a volume: m = ρV.
 ///

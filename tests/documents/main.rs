@@ -1,0 +1,5 @@
+//! Documents: broken, mutated, written back, in another order.
+
+mod broken;
+mod forms;
+mod mutated;

@@ -1,0 +1,5 @@
+//! Plans against a checker that recomputes them from the book and the orders.
+
+mod corrupted;
+mod demo;
+mod random;

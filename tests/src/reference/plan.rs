@@ -1,0 +1,777 @@
+//! Checks a day's plan from scratch: from the book and the orders as JSON to what every number of the plan must be.
+//!
+//! It knows nothing of how pots were chosen. It asks of any plan: does each stage hold what its formulas say, is
+//! every shot and piece as heavy as the mold makes it, are there shots enough, does the mass that went in come out,
+//! does the bench measure add up to what it claims?
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use serde_json::Value;
+
+use super::amount;
+use super::batch::shots as least_shots;
+use super::shop::{Recipe, Shop, share, text, whole};
+use super::shot::piece_g;
+
+/// How far two computations of the same number may lie apart, relative to it.
+const ROUNDING: f64 = 1e-9;
+
+/// What household words and decimals may be off from the volume that they stand for.
+const WORDS: f64 = 1.1e-3;
+
+/// What orders ask of one mold with the same layers.
+struct Batch {
+    mold: String,
+    /// Recipe and share of the cavity.
+    layers: Vec<(Recipe, f64)>,
+    /// Pieces of each shape of the mold.
+    ordered: Vec<u32>,
+    /// The order lines.
+    lines: Vec<usize>,
+    /// The least shots that give them.
+    shots: u32,
+}
+
+/// What one shot of one layer takes and gives.
+struct Taken {
+    fill: f64,
+    sprue: f64,
+    /// Mass per volume of the whole cavity.
+    per_ml: f64,
+    not_fed: f64,
+    fed: f64,
+    sinks_in: bool,
+    hot: f64,
+}
+
+/// Objections to a plan; none where it is right.
+pub fn objections(book: &Value, orders: &Value, starter: &Value, plan: &Value) -> Vec<String> {
+    let shop = Shop::new(book, starter);
+    let batches = batches(&shop, orders);
+    let mut check = Check { shop, batches, plan, found: Vec::new() };
+    check.plan(orders);
+    check.found
+}
+
+fn batches(shop: &Shop<'_>, orders: &Value) -> Vec<Batch> {
+    let mut batches: Vec<Batch> = Vec::new();
+    for (index, line) in list(&orders["lines"]).iter().enumerate() {
+        let (mold, layers) = wanted(shop, line);
+        let cavities = shop.cavities(&shop.book["molds"][&mold]);
+        let place = batches.iter().position(|batch| {
+            batch.mold == mold
+                && batch.layers.len() == layers.len()
+                && batch.layers.iter().zip(&layers).all(|(a, b)| a.0.is(&b.0) && a.1 == b.1)
+        });
+        let place = place.unwrap_or_else(|| {
+            let ordered = vec![0; cavities.len()];
+            batches.push(Batch { mold, layers, ordered, lines: Vec::new(), shots: 0 });
+            batches.len() - 1
+        });
+        let shape =
+            cavities.iter().position(|(shape, ..)| shape.as_deref() == line["shape"].as_str());
+        batches[place].ordered[shape.unwrap_or(0)] += pieces(line);
+        batches[place].lines.push(index);
+    }
+    for batch in &mut batches {
+        let mold = &shop.book["molds"][&batch.mold];
+        let cavities = shop.cavities(mold);
+        let wanted: Vec<(u32, u32)> = batch
+            .ordered
+            .iter()
+            .zip(&cavities)
+            .filter(|(pieces, _)| **pieces > 0)
+            .map(|(&pieces, &(_, count, _))| (pieces, count))
+            .collect();
+        let rejects = share(&mold["rejects"]).or(shop.limit("rejects")).unwrap_or(0.0);
+        let confidence = shop.limit("confidence").unwrap_or(0.9);
+        batch.shots = least_shots(&wanted, rejects, confidence);
+    }
+    batches
+}
+
+/// The mold of an order line, and its layers.
+fn wanted(shop: &Shop<'_>, line: &Value) -> (String, Vec<(Recipe, f64)>) {
+    let product = match line["product"].as_str() {
+        Some(name) => &shop.book["products"][name],
+        None => line,
+    };
+    let layer = |entry: &Value, share: f64| {
+        let formulas: Vec<&str> =
+            list(&entry["formulas"]).iter().filter_map(Value::as_str).collect();
+        (shop.recipe(&formulas, entry["overlap"].as_str().unwrap_or("refuse")), share)
+    };
+    let layers = match product["layers"].as_array() {
+        Some(layers) => {
+            layers.iter().map(|entry| layer(entry, share(&entry["share"]).unwrap_or(0.0))).collect()
+        }
+        None => vec![layer(product, 1.0)],
+    };
+    (text(&product["mold"]), layers)
+}
+
+fn pieces(line: &Value) -> u32 {
+    match line["pieces"].as_u64() {
+        Some(_) => whole(&line["pieces"]),
+        None => whole(&line["packs"]) * whole(&line["pack_of"]),
+    }
+}
+
+fn list(value: &Value) -> &[Value] {
+    value.as_array().map_or(&[], Vec::as_slice)
+}
+
+/// The number of a shown quantity; no number at all where it is missing, so that every comparison fails.
+fn value(shown: &Value) -> f64 {
+    shown["value"].as_f64().unwrap_or(f64::NAN)
+}
+
+fn near(a: f64, b: f64) -> bool {
+    (a - b).abs() <= ROUNDING * a.abs().max(b.abs())
+}
+
+struct Check<'a> {
+    shop: Shop<'a>,
+    batches: Vec<Batch>,
+    plan: &'a Value,
+    found: Vec<String>,
+}
+
+impl<'a> Check<'a> {
+    fn object(&mut self, right: bool, objection: impl FnOnce() -> String) {
+        if !right {
+            self.found.push(objection());
+        }
+    }
+
+    /// The number of a shown quantity, once its text has been held against it.
+    fn shown(&mut self, at: &str, shown: &Value) -> f64 {
+        let (number, text) = (value(shown), text(&shown["text"]));
+        let unit = shown["unit"].as_str().unwrap_or_default();
+        let right = says(&text, number, unit, self.shop.system);
+        self.object(right, || format!("{at}: \"{text}\" is not {number} {unit}"));
+        number
+    }
+
+    fn same(&mut self, at: &str, got: f64, expected: f64) {
+        self.object(near(got, expected), || format!("{at}: {got}, must be {expected}"));
+    }
+
+    fn shown_as(&mut self, at: &str, shown: &Value, expected: f64) {
+        let got = self.shown(at, shown);
+        self.same(at, got, expected);
+    }
+
+    fn plan(&mut self, orders: &Value) {
+        let plan = self.plan;
+        for (key, from) in [("shop", self.shop.book), ("measures", self.shop.book), ("day", orders)]
+        {
+            self.object(plan[key] == from[key], || format!("{key}: {}", plan[key]));
+        }
+        let pots = list(&plan["pots"]);
+        let names: BTreeSet<String> = pots.iter().map(|pot| text(&pot["pot"])).collect();
+        self.object(names.len() == pots.len(), || "two pots have one name".to_owned());
+        for pot in pots {
+            self.pot(pot);
+        }
+        self.shots_made();
+        self.companions();
+        self.lines(orders);
+    }
+
+    fn pot(&mut self, pot: &'a Value) {
+        let name = text(&pot["pot"]);
+        let capacity = self.shown(&format!("pot {name}, cup"), &pot["cup"]);
+        // Cups of one size may differ in marks and film: one of them must make the plan right.
+        let cups = list(&self.shop.book["bench"]["cups"]).iter();
+        let cups: Vec<&Value> =
+            cups.filter(|cup| near(self.shop.ml(&cup["holds"]), capacity)).collect();
+        self.object(!cups.is_empty(), || format!("pot {name}: no cup holds {capacity} mL"));
+        let before = self.found.len();
+        let mut least: Option<Vec<String>> = None;
+        for cup in cups {
+            self.pot_in(&name, pot, cup, capacity);
+            let objections = self.found.split_off(before);
+            if least.as_ref().is_none_or(|least| objections.len() < least.len()) {
+                least = Some(objections);
+            }
+        }
+        self.found.extend(least.unwrap_or_default());
+    }
+
+    fn pot_in(&mut self, name: &str, pot: &'a Value, cup: &Value, capacity: f64) {
+        let grams = |key: &str| {
+            (!cup[key].is_null()).then(|| amount::g(&amount::text(&cup[key])).unwrap_or(f64::NAN))
+        };
+        let (film, heel) = (grams("film").unwrap_or(0.0), grams("heel").unwrap_or(0.0));
+        let mut contents: BTreeMap<String, f64> = BTreeMap::new();
+        let (mut put_in, mut taken, mut kept, mut sprues, mut handled) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        let mut left = 0.0;
+        let stages = list(&pot["stages"]);
+        self.object(!stages.is_empty(), || format!("pot {name}: no stage"));
+        for (index, stage) in stages.iter().enumerate() {
+            let at = format!("pot {name}, stage {index}");
+            let Some(recipe) = self.recipe_of(stage) else {
+                self.found.push(format!("{at}: no order asks for {}", stage["formulas"]));
+                return;
+            };
+            let holds = self.shown(&format!("{at}, holds"), &stage["holds"]);
+            put_in += self.additions(&at, stage, &recipe, holds, &mut contents);
+            self.stage(&at, stage, &recipe, holds, &contents, capacity);
+            if index == 0 {
+                self.base_to_a_mark(&at, stage, &recipe);
+            }
+            let (mut drawn, mut stage_sprues) = (0.0, 0.0);
+            let mut keeps: f64 = 0.0;
+            for draw in list(&stage["draws"]) {
+                let shots = f64::from(whole(&draw["shots"]));
+                drawn += shots * value(&draw["per_shot"]);
+                stage_sprues += shots * value(&draw["sprue"]);
+                keeps = keeps.max(self.draw(&at, draw, &recipe));
+            }
+            self.object(drawn > 0.0, || format!("{at}: nothing is shot"));
+            sprues += stage_sprues;
+            left = self.shown(&format!("{at}, carried"), &stage["carried"]);
+            handled += holds + drawn + keeps + left;
+            // The injector keeps its part at each heat; sprues may go back in before the next stage.
+            let heats = f64::from(whole(&stage["heats"]));
+            let keeps = keeps * heats;
+            let back = self.shown(&format!("{at}, sprues back"), &stage["sprues_back"]);
+            let melted = self.shop.book["limits"]["sprues"] == "melt-again";
+            let goes_back = if melted && index + 1 < stages.len() { stage_sprues } else { 0.0 };
+            self.same(&format!("{at}, sprues back"), back, goes_back);
+            sprues -= back;
+            handled += back;
+            put_in += back;
+            let rest = holds - drawn - keeps + back;
+            let bound = ROUNDING * handled;
+            self.object((left - rest).abs() <= bound, || {
+                format!("{at}: {left} g stay, must be {rest}")
+            });
+            self.object(left >= heel.max(film) - bound, || {
+                format!("{at}: {left} g is below the heel")
+            });
+            for mass in contents.values_mut() {
+                *mass *= left / holds;
+            }
+            taken += drawn;
+            kept += keeps;
+        }
+        let lost = self.shown(&format!("pot {name}, lost"), &pot["lost"]);
+        let left_over = self.shown(&format!("pot {name}, left over"), &pot["left_over"]);
+        self.same(&format!("pot {name}, lost"), lost, kept + film.min(left));
+        self.shown_as(&format!("pot {name}, sprues"), &pot["sprues"], sprues);
+        let terms = 64.0 * (stages.len() + 2) as f64;
+        let apart = (put_in - taken - lost - left_over).abs();
+        self.object(apart <= terms * f64::EPSILON / 2.0 * handled, || {
+            format!("pot {name}: {put_in} g in, but {} g out", taken + lost + left_over)
+        });
+        self.spare_shots(name, stages, left_over + lost - kept - heel.max(film));
+    }
+
+    /// The recipe that the stage's formulas come to, of those that an order asks for.
+    fn recipe_of(&self, stage: &Value) -> Option<Recipe> {
+        let formulas: Vec<&str> =
+            list(&stage["formulas"]).iter().filter_map(Value::as_str).collect();
+        let known = formulas.iter().all(|name| self.shop.book["formulas"].get(name).is_some());
+        if !known || formulas.is_empty() {
+            return None;
+        }
+        let mut ways = ["refuse", "last"].iter().map(|way| self.shop.recipe(&formulas, way));
+        ways.find(|recipe| {
+            let mut layers = self.batches.iter().flat_map(|batch| &batch.layers);
+            layers.any(|(wanted, _)| wanted.is(recipe))
+        })
+    }
+
+    /// What goes in at a stage, added to what is there; its sum.
+    fn additions(
+        &mut self,
+        at: &str,
+        stage: &Value,
+        recipe: &Recipe,
+        holds: f64,
+        contents: &mut BTreeMap<String, f64>,
+    ) -> f64 {
+        let fractions = recipe.fractions();
+        let mut sum = 0.0;
+        for weigh in list(&stage["weigh"]) {
+            let name = text(&weigh["material"]);
+            let at = format!("{at}, {name}");
+            let wanted = self.shown(&format!("{at}, wanted"), &weigh["wanted"]);
+            self.object(wanted > 0.0, || format!("{at}: {wanted} g is no addition"));
+            *contents.entry(name.clone()).or_default() += wanted;
+            sum += wanted;
+            let Some(material) = self.shop.materials.get(&name) else {
+                self.found.push(format!("{at}: the book has no such material"));
+                continue;
+            };
+            let kind = material.kind.clone();
+            self.object(weigh["kind"] == kind.as_str(), || format!("{at}: it is a {kind}"));
+            let total = holds * fractions.get(&name).copied().unwrap_or(f64::NAN);
+            for way in std::iter::once(&weigh["best"]).chain(list(&weigh["others"])) {
+                self.way(&at, way, &name, wanted, total);
+            }
+        }
+        sum
+    }
+
+    fn stage(
+        &mut self,
+        at: &str,
+        stage: &Value,
+        recipe: &Recipe,
+        holds: f64,
+        contents: &BTreeMap<String, f64>,
+        capacity: f64,
+    ) {
+        let total: f64 = contents.values().sum();
+        self.same(&format!("{at}, holds"), holds, total);
+        let fractions = recipe.fractions();
+        for name in contents.keys().chain(fractions.keys()).collect::<BTreeSet<_>>() {
+            let there = contents.get(name).copied().unwrap_or(0.0) / total;
+            let wanted = fractions.get(name).copied().unwrap_or(0.0);
+            self.object((there - wanted).abs() <= ROUNDING, || {
+                format!("{at}: a share of {there} {name}, must be {wanted}")
+            });
+        }
+        let fills = holds / self.shop.cup_g_per_ml(recipe);
+        self.shown_as(&format!("{at}, fills"), &stage["fills"], fills);
+        let most = capacity * self.shop.limit("most_full").unwrap_or(1.0);
+        self.object(fills <= most * (1.0 + ROUNDING), || format!("{at}: {fills} mL in {most} mL"));
+        let (_, cold) = self.shop.hot_and_cold(recipe);
+        self.shown_as(&format!("{at}, density"), &stage["density"], cold);
+        let solids = self.shop.solids(recipe);
+        self.shown_as(&format!("{at}, solids"), &stage["solids"], solids);
+        let most = self.shop.limit("solids").unwrap_or(0.3);
+        self.object(solids <= most * (1.0 + ROUNDING), || format!("{at}: {solids} solids"));
+        let window = self.shop.window(recipe);
+        for (key, end) in [("shoot_from", window.map(|w| w.0)), ("shoot_to", window.map(|w| w.1))] {
+            match end {
+                Some(celsius) => self.shown_as(&format!("{at}, {key}"), &stage[key], celsius),
+                None => self.object(stage[key].is_null(), || format!("{at}: {key} is not known")),
+            }
+        }
+    }
+
+    /// The base goes up to a mark of one of the cups, filled as often as it takes.
+    fn base_to_a_mark(&mut self, at: &str, stage: &Value, recipe: &Recipe) {
+        let base_g: f64 = list(&stage["weigh"])
+            .iter()
+            .filter(|weigh| recipe.base.contains_key(&text(&weigh["material"])))
+            .map(|weigh| value(&weigh["wanted"]))
+            .sum();
+        let base_ml = base_g * self.shop.base_ml_per_g(recipe);
+        let on_a_mark = list(&self.shop.book["bench"]["cups"]).iter().any(|cup| {
+            let mark = if cup["marks"].is_null() { &cup["holds"] } else { &cup["marks"] };
+            let marks = base_ml / self.shop.ml(mark);
+            (marks - marks.round()).abs() <= ROUNDING * marks && marks >= 0.5
+        });
+        self.object(on_a_mark, || format!("{at}: {base_ml} mL of base lie between all marks"));
+        let least = &self.shop.book["limits"]["least_pot"];
+        if !least.is_null() {
+            let (least, fills) = (self.shop.ml(least), value(&stage["fills"]));
+            self.object(fills >= least * (1.0 - ROUNDING), || {
+                format!("{at}: {fills} mL is below the least pot")
+            });
+        }
+    }
+
+    /// What one shot of a layer with `share` of `mold` takes of the recipe.
+    fn taken(&self, mold: &Value, recipe: &Recipe, part: f64) -> Taken {
+        let (hot, cold) = self.shop.hot_and_cold(recipe);
+        let voids = share(&mold["voids"]).unwrap_or(0.0);
+        let top = mold["top"].as_str().map_or(0.0, |top| amount::g(top).unwrap_or(f64::NAN)) * part;
+        let sprue_ml = if mold["sprue"].is_null() { 0.0 } else { self.shop.ml(&mold["sprue"]) };
+        let cavities: f64 = self
+            .shop
+            .cavities(mold)
+            .iter()
+            .map(|(_, count, volume)| f64::from(*count) * volume * part)
+            .sum();
+        let runner = sprue_ml * part * hot * (1.0 - voids) + top;
+        let feed = share(&mold["feed"]).unwrap_or(0.5);
+        let wanted =
+            piece_g(cavities, hot, cold, voids, feed) - piece_g(cavities, hot, cold, voids, 0.0);
+        let fed = wanted.min(runner);
+        let really = if wanted > 0.0 { feed * fed / wanted } else { feed };
+        Taken {
+            fill: piece_g(cavities, hot, cold, voids, 0.0) + runner,
+            sprue: runner - fed,
+            per_ml: piece_g(part, hot, cold, voids, really),
+            not_fed: piece_g(part, hot, cold, voids, 0.0),
+            fed: piece_g(part, hot, cold, voids, 1.0),
+            sinks_in: wanted > runner,
+            hot: hot * (1.0 - voids),
+        }
+    }
+
+    /// Checks a draw; what the injector keeps of it.
+    fn draw(&mut self, at: &str, draw: &Value, recipe: &Recipe) -> f64 {
+        let name = text(&draw["mold"]);
+        let at = format!("{at}, {name}");
+        let mold = &self.shop.book["molds"][&name];
+        if mold.is_null() {
+            self.found.push(format!("{at}: the book has no such mold"));
+            return 0.0;
+        }
+        let part = self.shown(&format!("{at}, share"), &draw["share"]);
+        let taken = self.taken(mold, recipe, part);
+        self.shown_as(&format!("{at}, shot"), &draw["per_shot"], taken.fill);
+        let sprue = self.shown(&format!("{at}, sprue"), &draw["sprue"]);
+        self.object((sprue - taken.sprue).abs() <= ROUNDING * taken.fill, || {
+            format!("{at}: {sprue} g of sprue, must be {}", taken.sprue)
+        });
+        let shots = whole(&draw["shots"]);
+        self.object(shots > 0, || format!("{at}: no shot"));
+        let keeps = self.loads(&at, draw, shots, &taken);
+        self.pieces(&at, draw, mold, recipe, part, shots, &taken);
+        keeps
+    }
+
+    fn loads(&mut self, at: &str, draw: &Value, shots: u32, taken: &Taken) -> f64 {
+        let injector = &self.shop.book["bench"]["injector"];
+        let holds = self.shop.ml(&injector["holds"]);
+        let keeps =
+            if injector["keeps"].is_null() { 0.0 } else { self.shop.ml(&injector["keeps"]) };
+        // The layers of a laminated piece are loaded together, so the smallest load of them counts.
+        let part = value(&draw["share"]);
+        let mold = &self.shop.book["molds"][text(&draw["mold"])];
+        let candidates: Vec<u32> = self
+            .batches
+            .iter()
+            .filter(|batch| draw["mold"] == batch.mold.as_str())
+            .filter(|batch| batch.layers.iter().any(|(_, share)| *share == part))
+            .map(|batch| {
+                let loads = batch.layers.iter().map(|(recipe, share)| {
+                    let taken = self.taken(mold, recipe, *share);
+                    ((holds - keeps) * taken.hot / taken.fill * (1.0 + ROUNDING)) as u32
+                });
+                loads.min().unwrap_or(0)
+            })
+            .collect();
+        let per_load = whole(&draw["shots_per_load"]);
+        self.object(candidates.contains(&per_load), || {
+            format!("{at}: {per_load} shots a load, must be {candidates:?}")
+        });
+        let loads = whole(&draw["loads"]);
+        self.object(per_load > 0 && loads == shots.div_ceil(per_load.max(1)), || {
+            format!("{at}: {loads} loads of {per_load} for {shots} shots")
+        });
+        keeps * taken.hot
+    }
+
+    #[allow(clippy::too_many_arguments)]
+    fn pieces(
+        &mut self,
+        at: &str,
+        draw: &Value,
+        mold: &Value,
+        recipe: &Recipe,
+        part: f64,
+        shots: u32,
+        taken: &Taken,
+    ) {
+        let cavities = self.shop.cavities(mold);
+        let given = list(&draw["pieces"]);
+        self.object(given.len() == cavities.len(), || format!("{at}: {} shapes", given.len()));
+        let ordered: Vec<u32> = given.iter().map(|pieces| whole(&pieces["ordered"])).collect();
+        let asked = self.batches.iter().any(|batch| {
+            draw["mold"] == batch.mold.as_str()
+                && batch.ordered == ordered
+                && batch.layers.iter().any(|(other, share)| other.is(recipe) && *share == part)
+        });
+        self.object(asked, || format!("{at}: no order for {ordered:?} pieces"));
+        for (pieces, (shape, count, volume)) in given.iter().zip(cavities) {
+            let at = format!("{at}, {}", shape.clone().unwrap_or_default());
+            self.object(pieces["shape"] == Value::from(shape), || format!("{at}: shape"));
+            let made = whole(&pieces["made"]);
+            self.object(made == shots * count, || format!("{at}: {made} made"));
+            self.shown_as(&format!("{at}, weighs"), &pieces["weighs"], taken.per_ml * volume);
+            self.shown_as(&format!("{at}, from"), &pieces["from"], taken.not_fed * volume);
+            self.shown_as(&format!("{at}, to"), &pieces["to"], taken.fed * volume);
+            self.object(pieces["sinks_in"] == taken.sinks_in, || format!("{at}: sinks in"));
+        }
+    }
+
+    /// The spare shots fit into what can still be drawn, and no other shot does.
+    fn spare_shots(&mut self, name: &str, stages: &[Value], drawable: f64) {
+        let mut rest = drawable;
+        let mut smallest = f64::INFINITY;
+        for (index, stage) in stages.iter().enumerate() {
+            for draw in list(&stage["draws"]) {
+                let spare = draw["spare_shots"].as_f64().unwrap_or(f64::NAN);
+                let fill = value(&draw["per_shot"]);
+                rest -= spare * fill;
+                let alone = list(&draw["together_with"]).is_empty() && value(&draw["share"]) == 1.0;
+                if index + 1 == stages.len() && alone {
+                    smallest = smallest.min(fill);
+                } else {
+                    self.object(spare == 0.0, || {
+                        format!("pot {name}: {spare} spare shots too early")
+                    });
+                }
+            }
+        }
+        let bound = 1e-8 * smallest.min(1e9);
+        self.object(rest >= -bound && (rest < smallest + bound), || {
+            format!("pot {name}: {drawable} g left do not give just these spare shots")
+        });
+    }
+
+    /// All pots together make the shots that the orders take, of every layer.
+    fn shots_made(&mut self) {
+        let mut made: Vec<(String, Recipe, f64, u32)> = Vec::new();
+        for stage in list(&self.plan["pots"]).iter().flat_map(|pot| list(&pot["stages"])) {
+            let Some(recipe) = self.recipe_of(stage) else { continue };
+            for draw in list(&stage["draws"]) {
+                let (mold, part) = (text(&draw["mold"]), value(&draw["share"]));
+                tally(&mut made, mold, &recipe, part, whole(&draw["shots"]));
+            }
+        }
+        let mut asked: Vec<(String, Recipe, f64, u32)> = Vec::new();
+        for batch in &self.batches {
+            for (recipe, part) in &batch.layers {
+                tally(&mut asked, batch.mold.clone(), recipe, *part, batch.shots);
+            }
+        }
+        self.object(made.len() == asked.len(), || "draws that nobody asked for".to_owned());
+        for (mold, recipe, part, shots) in &asked {
+            let found =
+                made.iter().find(|one| one.0 == *mold && one.1.is(recipe) && one.2 == *part);
+            let got = found.map_or(0, |one| one.3);
+            self.object(got == *shots, || format!("{mold}: {got} shots, the orders take {shots}"));
+        }
+    }
+
+    /// Layers of a laminated piece stand in pots of their own, which name each other.
+    fn companions(&mut self) {
+        let pots = list(&self.plan["pots"]);
+        let draws = || {
+            pots.iter().flat_map(|pot| {
+                let stages = list(&pot["stages"]).iter();
+                stages.flat_map(|stage| list(&stage["draws"])).map(|draw| (text(&pot["pot"]), draw))
+            })
+        };
+        for (name, draw) in draws() {
+            let with: Vec<String> = list(&draw["together_with"]).iter().map(text).collect();
+            let mold = &draw["mold"];
+            let alone = value(&draw["share"]) == 1.0;
+            self.object(with.is_empty() == alone, || format!("pot {name}: {mold} with {with:?}"));
+            for other in &with {
+                let named = draws().any(|(companion, drawn)| {
+                    companion == *other
+                        && companion != name
+                        && drawn["mold"] == *mold
+                        && list(&drawn["together_with"]).iter().any(|back| *back == name.as_str())
+                });
+                self.object(named, || format!("pot {name}: {other} does not shoot {mold} with it"));
+            }
+        }
+    }
+
+    fn lines(&mut self, orders: &Value) {
+        let (lines, planned) = (list(&orders["lines"]), list(&self.plan["lines"]));
+        self.object(lines.len() == planned.len(), || format!("{} lines", planned.len()));
+        for (index, (line, planned)) in lines.iter().zip(planned).enumerate() {
+            let at = format!("line {index}");
+            for key in ["order", "packs", "pack_of", "promised", "ext"] {
+                self.object(planned[key] == line[key], || format!("{at}: {key} {}", planned[key]));
+            }
+            let pieces = pieces(line);
+            self.object(whole(&planned["pieces"]) == pieces, || format!("{at}: pieces"));
+            let Some(place) = self.batches.iter().position(|batch| batch.lines.contains(&index))
+            else {
+                continue;
+            };
+            let (mold_name, layers) = {
+                let batch = &self.batches[place];
+                (batch.mold.clone(), batch.layers.clone())
+            };
+            self.object(planned["mold"] == mold_name.as_str(), || format!("{at}: mold"));
+            let mold = &self.shop.book["molds"][&mold_name];
+            let cavities = self.shop.cavities(mold);
+            let cavity =
+                cavities.iter().find(|(shape, ..)| shape.as_deref() == line["shape"].as_str());
+            let volume = cavity.map_or(f64::NAN, |(_, _, volume)| *volume);
+            self.object(planned["shape"] == line["shape"], || format!("{at}: shape"));
+            let weighs: f64 = layers
+                .iter()
+                .map(|(recipe, part)| self.taken(mold, recipe, *part).per_ml * volume)
+                .sum();
+            self.shown_as(&format!("{at}, piece"), &planned["piece"], weighs);
+            self.pots_of(&at, planned, &mold_name, &layers);
+        }
+    }
+
+    /// The pots that a line names shoot its layers, each layer from one at least.
+    fn pots_of(&mut self, at: &str, planned: &Value, mold: &str, layers: &[(Recipe, f64)]) {
+        let named: BTreeSet<String> = list(&planned["pots"]).iter().map(text).collect();
+        let mut serving: BTreeSet<String> = BTreeSet::new();
+        for (recipe, part) in layers {
+            let mut served = false;
+            for pot in list(&self.plan["pots"]) {
+                let shoots = list(&pot["stages"]).iter().any(|stage| {
+                    self.recipe_of(stage).is_some_and(|other| other.is(recipe))
+                        && list(&stage["draws"])
+                            .iter()
+                            .any(|draw| draw["mold"] == mold && value(&draw["share"]) == *part)
+                });
+                if shoots {
+                    serving.insert(text(&pot["pot"]));
+                    served |= named.contains(&text(&pot["pot"]));
+                }
+            }
+            self.object(served, || format!("{at}: no pot for a layer"));
+        }
+        self.object(named.is_subset(&serving), || format!("{at}: pots {named:?}, of {serving:?}"));
+    }
+
+    /// A bench measure adds up to what it claims, with tools that there are, inside the tolerance.
+    fn way(&mut self, at: &str, way: &Value, name: &str, wanted: f64, total: f64) {
+        let (tool, measure) = (text(&way["tool"]), text(&way["measure"]));
+        let at = format!("{at}, {measure}");
+        let gives = self.shown(&at, &way["gives"]);
+        let off = self.shown(&format!("{at}, off"), &way["off"]);
+        self.object((off - (gives - wanted) / total).abs() <= ROUNDING, || {
+            format!("{at}: off {off}")
+        });
+        let material = &self.shop.materials[name];
+        let own = material.tolerance.or(self.shop.limit("tolerance")).unwrap_or(0.05);
+        // A tolerance is that of the formula: of all that the mix then holds of the material.
+        self.object((gives - wanted).abs() <= own * total * (1.0 + 1e-9), || {
+            format!("{at}: {gives} g for {wanted} g")
+        });
+        if measure == "nothing" {
+            self.object(gives == 0.0 && tool == "balance", || {
+                format!("{at}: nothing gives {gives} g")
+            });
+            return;
+        }
+        match self.adds_up(&tool, &measure, name) {
+            Ok((sum, exact)) => self.object((sum - gives).abs() <= exact * gives, || {
+                format!("{at}: it adds up to {sum} g, not {gives} g")
+            }),
+            Err(why) => self.found.push(format!("{at}: {why}")),
+        }
+    }
+
+    /// The mass that a measure gives, and how exactly its words say it.
+    fn adds_up(&self, tool: &str, measure: &str, name: &str) -> Result<(f64, f64), String> {
+        if !matches!(tool, "balance" | "cup" | "spoons" | "drops") {
+            return Err(format!("what is a {tool}?"));
+        }
+        let bench = &self.shop.book["bench"];
+        let material = &self.shop.materials[name];
+        let mut sum = 0.0;
+        for term in measure.split(" + ") {
+            let (times, what) = match term.split_once(" × ") {
+                Some((times, what)) => (times.parse().map_err(|_| "times what?".to_owned())?, what),
+                None => (1.0, term),
+            };
+            amount::number(what).ok_or_else(|| format!("{what} has no number"))?;
+            if tool == "drops" {
+                let drops = amount::drops(what).ok_or("not in drops")?;
+                let drop = material.drop_g.or(material.liquid.map(|density| density * 0.05));
+                sum += times * drops * drop.ok_or("it has no drop")?;
+                continue;
+            }
+            if tool == "balance" {
+                let (total, lots) = match what.split_once(" in ") {
+                    Some((total, lots)) => {
+                        let lots = lots.strip_suffix(" lots").ok_or("in what?")?;
+                        (total, lots.parse::<f64>().map_err(|_| "how many lots?".to_owned())?)
+                    }
+                    None => (what, 1.0),
+                };
+                let grams = amount::g(total).ok_or("not in grams")?;
+                self.weighable(grams, lots)?;
+                sum += times * grams;
+                continue;
+            }
+            let ml =
+                amount::ml(what, self.shop.system).ok_or_else(|| format!("{what} is no volume"))?;
+            let is = |value: &Value| (self.shop.ml(value) - ml).abs() <= WORDS * ml;
+            let a_spoon = list(&bench["spoons"]).iter().any(is);
+            let a_mark = list(&bench["cups"]).iter().any(|cup| {
+                let mark = if cup["marks"].is_null() { &cup["holds"] } else { &cup["marks"] };
+                let marks = ml / self.shop.ml(mark);
+                (marks - marks.round()).abs() <= WORDS * marks
+                    && ml <= self.shop.ml(&cup["holds"]) * (1.0 + WORDS)
+            });
+            if !(a_spoon || tool == "cup" && a_mark) {
+                return Err(format!("the bench has no {what}"));
+            }
+            sum += times * ml * material.spoon_g_per_ml().ok_or("no density")?;
+        }
+        let exact = if matches!(tool, "balance" | "drops") { ROUNDING } else { WORDS };
+        Ok((sum, exact))
+    }
+
+    /// Whether the balance shows such a number, or such a sum of so many.
+    fn weighable(&self, grams: f64, lots: f64) -> Result<(), String> {
+        let balance = &self.shop.book["bench"]["balance"];
+        let g = |key: &str| balance[key].as_str().and_then(amount::g);
+        let reads = g("reads").ok_or("there is no balance")?;
+        let steps = grams / reads;
+        let most = g("to").unwrap_or(5000.0 * reads);
+        if (steps - steps.round()).abs() > 1e-6 * steps {
+            return Err(format!("{grams} g is between two readings"));
+        }
+        let (each, least) = (grams / lots, g("from").unwrap_or(0.0));
+        // Lots are split evenly, to a step of the balance.
+        let step = if lots > 1.0 { reads } else { 0.0 };
+        let inside = each + step >= least * (1.0 - 1e-9) && each - step <= most * (1.0 + 1e-9);
+        if inside { Ok(()) } else { Err(format!("{grams} g is outside the balance's range")) }
+    }
+}
+
+fn tally(
+    sums: &mut Vec<(String, Recipe, f64, u32)>,
+    mold: String,
+    recipe: &Recipe,
+    part: f64,
+    shots: u32,
+) {
+    let known = sums.iter_mut().find(|one| one.0 == mold && one.1.is(recipe) && one.2 == part);
+    match known {
+        Some(one) => one.3 += shots,
+        None => sums.push((mold, recipe.clone(), part, shots)),
+    }
+}
+
+/// Whether `text` says `number` as well as its digits can.
+fn says(text: &str, number: f64, unit: &str, system: &str) -> bool {
+    let Some((first, rest)) = amount::number(text) else { return false };
+    let within = |bound: f64| (first - number).abs() <= bound * (1.0 + 1e-6);
+    match unit {
+        "g" => rest == "g" && within(if number < 9.995 { 0.005 } else { 0.05 }),
+        "g/mL" => rest == "g/mL" && within(0.0005),
+        "1" => rest == "%" && (first / 100.0 - number).abs() <= 0.000_5 * (1.0 + 1e-6),
+        "°C" => {
+            let (one, other) = match text.split_once(" (") {
+                Some((one, other)) => (one, other.trim_end_matches(')')),
+                None => (text, text),
+            };
+            [one, other].iter().all(|text| {
+                let bound = if text.ends_with("°F") { 0.5 / 1.8 } else { 0.5 };
+                (amount::celsius(text) - number).abs() <= bound + 1e-6
+            })
+        }
+        "mL" => match text.split_once(" (") {
+            Some((ml, cups)) => {
+                let cups = amount::ml(cups.trim_end_matches(')'), system).unwrap_or(f64::NAN);
+                let sixteenth = amount::household_ml("cup", system).unwrap_or(f64::NAN) / 16.0;
+                rest.starts_with("mL")
+                    && amount::ml(ml, system).is_some()
+                    && within(0.5)
+                    && (cups - number).abs() <= sixteenth * (1.0 + 1e-6)
+            }
+            None => {
+                let ml = amount::ml(text, system).unwrap_or(f64::NAN);
+                (ml - number).abs() <= (WORDS * number).max(if rest == "mL" { 0.5 } else { 0.0 })
+            }
+        },
+        _ => false,
+    }
+}
