@@ -326,6 +326,26 @@ typedef struct pour_conversion {
     double least;
 } pour_conversion;
 
+// A material. Set all to 0 first: 0 stands for "not known".
+typedef struct pour_material {
+    // Its name, ended by a NUL. It is copied.
+    const char *name;
+    // True density at 20 °C; of a plastisol, that of the liquid.
+    double density_g_per_ml;
+    // Density of a fused plastisol; the liquid one where 0.
+    double fused_g_per_ml;
+    // Density of a powder in a level spoon.
+    double as_scooped_g_per_ml;
+    // Mass of one drop of a liquid; 1/20 mL (pharmacy practice) where 0.
+    double drop_g;
+    // Volumetric thermal expansion; none where 0.
+    double expansion_per_kelvin;
+    // What it is for: `POUR_PLASTISOL` to `POUR_OTHER`.
+    int32_t kind;
+    // Not used; 0.
+    uint32_t reserved;
+} pour_material;
+
 // A mix before salt, and what the conversion of salt loadings rests on.
 //
 // Set all to 0 first (`pour_unsalted mix = {0};`): 0 stands for "left out", and the comment says what then counts.
@@ -453,22 +473,6 @@ typedef struct pour_hardness_point {
     double reading;
 } pour_hardness_point;
 
-// A material. Set all to 0 first: 0 stands for "not known".
-typedef struct pour_material {
-    // Its name, ended by a NUL. It is copied.
-    const char *name;
-    // True density at 20 °C; of a plastisol, that of the liquid.
-    double density_g_per_ml;
-    // Density of a fused plastisol; the liquid one where 0.
-    double fused_g_per_ml;
-    // Volumetric thermal expansion; none where 0.
-    double expansion_per_kelvin;
-    // What it is for: `POUR_PLASTISOL` to `POUR_OTHER`.
-    int32_t kind;
-    // Not used; 0.
-    uint32_t reserved;
-} pour_material;
-
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -592,6 +596,16 @@ int32_t pour_density_of_parts(size_t parts,
                               double voids,
                               double *density_g_per_ml,
                               struct pour_error **error);
+
+// Mass of an amount of a material, as a person writes it: `"1/4 tsp"`, `"40 drops"`, `"12.5 g"`.
+//
+// Liquids by their density, powders as scooped, drops by the material's own drop. `measures` (`POUR_US_CUSTOMARY`, ...)
+// is what a cup and a spoon hold. `POUR_REFUSED` where the number that this takes is 0, not known.
+int32_t pour_dose_mass(const struct pour_material *material,
+                       const char *amount,
+                       int32_t measures,
+                       double *mass_g,
+                       struct pour_error **error);
 
 // Mass of a volume: m = ρV.
 //

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use pourwright::density::TrueDensity;
 use pourwright::material::{Drop, Material as CoreMaterial};
 use pourwright::mix::{MaterialId, Materials, Mix as CoreMix};
-use pourwright::quantity::{MassDensity, Measured};
+use pourwright::quantity::{MassDensity, Measurable, Measured};
 
 use crate::book::Book;
 use crate::error::{ArgumentError, Error, Failure, Refused};

@@ -10,9 +10,7 @@ use crate::error::{Error, Failure, Refused};
 use crate::guard::guard;
 use crate::memory::{finite, given, text};
 use crate::mix::Material;
-use crate::number::{
-    grams, grams_per_milliliter, in_grams, in_milliliters, milliliters, system,
-};
+use crate::number::{grams, grams_per_milliliter, in_grams, in_milliliters, milliliters, system};
 use crate::scalar::not_negative;
 
 /// Mass of an amount of a material, as a person writes it: `"1/4 tsp"`, `"40 drops"`, `"12.5 g"`.
@@ -55,8 +53,10 @@ pub extern "C" fn pour_mass_of_volume(
     let mut mass_g = mass_g;
     guard(error, &mut || {
         let mass_g = given("mass_g", mass_g.as_deref_mut())?;
+        finite("volume_ml", volume_ml)?;
+        let density = density(density_g_per_ml)?;
         let volume = milliliters(not_negative("volume_ml", volume_ml)?);
-        mass_g.write(in_grams(density(density_g_per_ml)?.mass_of(volume)));
+        mass_g.write(in_grams(density.mass_of(volume)));
         Ok(())
     })
 }
@@ -72,8 +72,10 @@ pub extern "C" fn pour_volume_of_mass(
     let mut volume_ml = volume_ml;
     guard(error, &mut || {
         let volume_ml = given("volume_ml", volume_ml.as_deref_mut())?;
+        finite("mass_g", mass_g)?;
+        let density = density(density_g_per_ml)?;
         let mass = grams(not_negative("mass_g", mass_g)?);
-        volume_ml.write(in_milliliters(density(density_g_per_ml)?.volume_of(mass)));
+        volume_ml.write(in_milliliters(density.volume_of(mass)));
         Ok(())
     })
 }
