@@ -49,6 +49,7 @@ pub mod request;
 pub mod salt;
 pub mod shot;
 pub mod softener;
+pub mod uncertainty;
 pub mod water;
 
 mod check;

@@ -12,4 +12,5 @@ mod planning;
 mod rows;
 mod salt;
 mod sink;
+mod uncertainty;
 mod units;
