@@ -31,6 +31,7 @@ pub mod book;
 pub mod calibrate;
 pub mod caution;
 pub mod color;
+pub mod cost;
 pub mod density;
 #[cfg(feature = "document")]
 pub mod document;

@@ -4,6 +4,7 @@
 
 mod atmosphere;
 mod color;
+mod cost;
 mod densities;
 mod hardness;
 mod heat;
