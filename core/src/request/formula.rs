@@ -71,30 +71,47 @@ impl FormulaRequest {
     pub fn answer(&self) -> Result<FormulaResponse, Faults> {
         let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
         let mut faulty = Faulty::new(Some(book.system));
-        let mut formulas: Vec<&Formula> = Vec::new();
-        for (index, name) in self.formulas.iter().enumerate() {
-            match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
-                Some(formula) => formulas.push(formula),
-                None => faulty.faults.push(unknown_formula(index, &name.0, &book)),
-            }
-        }
-        let recipe = (formulas.len() == self.formulas.len()).then(|| {
-            let overlap = self.overlap.unwrap_or(Overlap::Refuse);
-            let recipe = Recipe::combine(
-                &formulas,
-                overlap,
-                book.default_base,
-                &book.materials,
-                book.system,
-            );
-            faulty.keep("formulas", recipe)
-        });
-        let response = recipe.flatten().and_then(|recipe| {
-            let mix = self.scaled(&recipe, &formulas, &book, &mut faulty)?;
+        let wanted = Wanted {
+            formulas: &self.formulas,
+            overlap: self.overlap,
+            base: self.base,
+            finished: self.finished,
+        };
+        let response = wanted.mix(&book, &mut faulty).and_then(|(recipe, mix)| {
             let response = describe(&recipe, &mix, &book);
             faulty.keep("", response)
         });
         faulty.finish(response)
+    }
+}
+
+/// Formulas of a book and how much of them is wanted.
+pub(super) struct Wanted<'a> {
+    pub(super) formulas: &'a [Name],
+    pub(super) overlap: Option<Overlap>,
+    pub(super) base: Option<Amount>,
+    pub(super) finished: Option<Amount>,
+}
+
+impl Wanted<'_> {
+    /// The recipe that the formulas come to, and the mix that is wanted of it.
+    pub(super) fn mix(&self, book: &Book, faulty: &mut Faulty) -> Option<(Recipe, Mix)> {
+        let mut formulas: Vec<&Formula> = Vec::new();
+        for (index, name) in self.formulas.iter().enumerate() {
+            match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
+                Some(formula) => formulas.push(formula),
+                None => faulty.faults.push(unknown_formula(index, &name.0, book)),
+            }
+        }
+        if formulas.len() != self.formulas.len() {
+            return None;
+        }
+        let overlap = self.overlap.unwrap_or(Overlap::Refuse);
+        let recipe =
+            Recipe::combine(&formulas, overlap, book.default_base, &book.materials, book.system);
+        let recipe = faulty.keep("formulas", recipe)?;
+        let mix = self.scaled(&recipe, &formulas, book, faulty)?;
+        Some((recipe, mix))
     }
 
     fn scaled(

@@ -17,7 +17,9 @@
 
 mod batch;
 mod calibrate;
+mod calibrate_one;
 mod convert;
+mod cost;
 mod dose;
 mod formula;
 mod hardness;
@@ -26,11 +28,17 @@ mod mix;
 mod plan;
 mod salt;
 mod shot;
+mod uncertainty;
 mod water;
 
 pub use batch::{BatchRequest, BatchResponse};
 pub use calibrate::{CalibrateRequest, CalibrateResponse};
+pub use calibrate_one::{
+    CalibrateDropRequest, CalibrateDropResponse, CalibrateSpoonRequest, CalibrateSpoonResponse,
+    CountedEntry,
+};
 pub use convert::{ConvertRequest, ConvertResponse};
+pub use cost::{CostLine, CostRequest, CostResponse, MoneyShown, PackingEntry};
 pub use dose::{DoseRequest, DoseResponse};
 pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
@@ -39,6 +47,7 @@ pub use mix::{MixPart, MixRequest, MixResponse};
 pub use plan::PlanRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
+pub use uncertainty::{SourceShare, UncertaintyRequest, UncertaintyResponse};
 pub use water::{WaterRequest, WaterResponse};
 
 use alloc::format;
@@ -81,6 +90,7 @@ macro_rules! calculations {
         #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(tag = "calculate")]
+        #[allow(clippy::large_enum_variant)] // one response at a time, never a list of them
         #[non_exhaustive]
         pub enum Response {
             $($(#[$meta])* #[serde(rename = $name)] $Calculation($Response),)*
@@ -142,6 +152,14 @@ calculations! {
     Water = "water": WaterRequest => WaterResponse;
     /// What weighed pieces say of a mold.
     Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
+    /// What one drop of a bottle weighs, from counted drops.
+    CalibrateDrop = "calibrate-drop": CalibrateDropRequest => CalibrateDropResponse;
+    /// A powder's density as scooped, from level spoonfuls.
+    CalibrateSpoon = "calibrate-spoon": CalibrateSpoonRequest => CalibrateSpoonResponse;
+    /// How sure a dose is, and what makes it unsure.
+    Uncertainty = "uncertainty": UncertaintyRequest => UncertaintyResponse;
+    /// What an amount of a formula costs, and its packs and pieces.
+    Cost = "cost": CostRequest => CostResponse;
     /// A mass as the tools of a bench can give it.
     Measure = "measure": MeasureRequest => MeasureResponse;
     /// A day's plan from a book and an order list.
