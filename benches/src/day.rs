@@ -193,10 +193,23 @@ mod tests {
     use pourwright::document;
     use pourwright::plan::Plan;
 
+    fn planned(lines: usize, formulas: usize) -> Plan {
+        let book = document::book_from_text(&super::book(formulas)).expect("a book");
+        let orders = super::orders(lines, formulas);
+        let day = document::orders_from_text(&orders, &book).expect("orders");
+        Plan::make(&book, &day).expect("a plan")
+    }
+
     #[test]
     fn an_invented_day_can_be_planned() {
-        let book = document::book_from_text(&super::book(20)).expect("a book");
-        let day = document::orders_from_text(&super::orders(60, 20), &book).expect("orders");
-        assert_eq!(Plan::make(&book, &day).expect("a plan").lines.len(), 60);
+        assert_eq!(planned(60, 20).lines.len(), 60);
+    }
+
+    // Pots that cannot be dosed in any cup are taken apart, and the day is not refused for them.
+    #[test]
+    fn what_no_cup_doses_is_taken_apart() {
+        let plan = planned(1_000, 500);
+        assert!(plan.assumptions.iter().any(|note| note.code == "pot-taken-apart"));
+        assert_eq!(plan.lines.len(), 1_000);
     }
 }

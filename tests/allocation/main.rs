@@ -76,7 +76,7 @@ fn the_counter_counts() {
     assert_eq!(counted(|| black_box(Box::new(1.0))).1, 1);
     assert_eq!(counted(|| black_box(vec![0_u8; 64])).1, 1);
     let (_, grown) = counted(|| {
-        let mut list = vec![1];
+        let mut list = black_box(vec![1]);
         list.push(2);
         black_box(list)
     });
