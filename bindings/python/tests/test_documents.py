@@ -7,7 +7,7 @@ import gc
 import json
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any
+from typing import Any, Callable
 
 import pytest
 
@@ -125,13 +125,14 @@ def test_a_mix() -> None:
     mix.merge(drawn)
     mix.scale(2.0)
     assert mix.mass_g == pytest.approx(2 * 249.3)
-    for misuse, code in [
+    misuses: list[tuple[Callable[[], object], str | None]] = [
         (lambda: mix.merge(mix), "mix-into-itself"),
         (lambda: mix.add("sand", 1.0), "mix-no-such-material"),
         (lambda: mix.draw(1e6), None),
         (lambda: mix.add("base", -1.0), None),
         (lambda: pw.Mix.of_materials([base, base]), "material-name-twice"),
-    ]:
+    ]
+    for misuse, code in misuses:
         with pytest.raises(pw.PourwrightError) as caught:
             misuse()
         assert code is None or caught.value.code == code

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 from typing import Any
 
 import pytest
@@ -32,10 +33,18 @@ def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     return dict(pairs)
 
 
+def _held(text: str) -> float:
+    number = float(text)
+    if math.isinf(number):
+        raise ValueError("beyond what a float holds")
+    return number
+
+
 def _as_python(text: str) -> dict[str, Any] | None:
-    """A request as Python has it; none for what only text can be: no JSON, no object, keys that stand twice."""
+    """A request as Python has it; none for what only text can be: no JSON, no object, a key that stands twice, a number
+    beyond what a float holds."""
     try:
-        request = json.loads(text, object_pairs_hook=_once)
+        request = json.loads(text, object_pairs_hook=_once, parse_float=_held)
     except ValueError:
         return None
     return request if isinstance(request, dict) else None

@@ -211,7 +211,7 @@ def _floats(name: str, values: Column) -> Floats:
 
 def _rows(columns: list[tuple[str, Floats]], out: Floats | None) -> int:
     """How many rows the columns have together."""
-    lengths = {column.shape[0] for _, column in columns if column.ndim == 1}
+    lengths: set[int] = {column.shape[0] for _, column in columns if column.ndim == 1}
     long = lengths - {1}
     if len(long) > 1:
         each = ", ".join(f"{name} {column.shape[0]}" for name, column in columns if column.ndim == 1)
