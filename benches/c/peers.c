@@ -2,20 +2,37 @@
 
 #include <math.h>
 
+#ifdef __x86_64__
+#include <xmmintrin.h>
+typedef unsigned state;
+static state take(void) { return _mm_getcsr(); }
+static void put(state host) { _mm_setcsr(host); }
+#else
+#include <fenv.h>
+typedef fenv_t state;
+static state take(void)
+{
+    fenv_t host;
+    fegetenv(&host);
+    return host;
+}
+static void put(state host) { fesetenv(&host); }
+#endif
+
 static const double MOST = 1e15;
 
 static int amount(double x) { return x >= 0 && x <= MOST; }
-static int density(double x) { return x > 0 && x <= MOST; }
+static int above(double x) { return x > 0 && x <= MOST; }
 static int share(double x) { return x >= 0 && x < 1; }
 
-int peer_mass_of_volume(double volume_ml, double g_per_ml, double *mass_g)
+static inline int mass_of_volume(double volume_ml, double g_per_ml, double *mass_g)
 {
-    if (!amount(volume_ml) || !density(g_per_ml)) return 1;
+    if (!amount(volume_ml) || !above(g_per_ml)) return 1;
     *mass_g = volume_ml * g_per_ml;
     return 0;
 }
 
-int peer_convert(double times, double plus, double over, double least, double value, double *converted)
+static inline int convert(double times, double plus, double over, double least, double value, double *converted)
 {
     double found = (value * times + plus) / over;
     if (!(value >= least) || !isfinite(found)) return 1;
@@ -23,9 +40,9 @@ int peer_convert(double times, double plus, double over, double least, double va
     return 0;
 }
 
-int peer_piece_mass(double cavity_ml, double hot, double cold, double voids, double feed, double *piece_g)
+static inline int piece_mass(double cavity_ml, double hot, double cold, double voids, double feed, double *piece_g)
 {
-    if (!density(cavity_ml) || !density(hot) || !density(cold) || hot > cold || !share(voids)
+    if (!above(cavity_ml) || !above(hot) || !above(cold) || hot > cold || !share(voids)
         || !(feed >= 0 && feed <= 1)) {
         return 1;
     }
@@ -33,10 +50,10 @@ int peer_piece_mass(double cavity_ml, double hot, double cold, double voids, dou
     return 0;
 }
 
-int peer_salt(double base_ml, double base, double salt, double voids, double wanted, double *salt_g)
+static inline int salt_mass(double base_ml, double base, double salt, double voids, double wanted, double *salt_g)
 {
     double solid, grams;
-    if (!density(base_ml) || !density(base) || !density(salt) || !share(voids) || !density(wanted)) return 1;
+    if (!above(base_ml) || !above(base) || !above(salt) || !share(voids) || !above(wanted)) return 1;
     solid = wanted / (1 - voids);
     grams = (solid - base) * base_ml / (1 - solid / salt);
     /* Up to 30 % of salt by volume. */
@@ -45,13 +62,14 @@ int peer_salt(double base_ml, double base, double salt, double voids, double wan
     return 0;
 }
 
-int peer_density_of_parts(size_t parts, const double *masses_g, const double *g_per_ml, double voids, double *out)
+static inline int density_of_parts(size_t parts, const double *masses_g, const double *g_per_ml, double voids,
+                                   double *out)
 {
     double mass = 0, volume = 0;
     size_t i;
     if (!share(voids)) return 1;
     for (i = 0; i < parts; i++) {
-        if (!amount(masses_g[i]) || !density(g_per_ml[i])) return 1;
+        if (!amount(masses_g[i]) || !above(g_per_ml[i])) return 1;
         mass += masses_g[i];
         volume += masses_g[i] / g_per_ml[i];
     }
@@ -61,13 +79,39 @@ int peer_density_of_parts(size_t parts, const double *masses_g, const double *g_
 }
 
 /* Tanaka et al. 2001. */
-int peer_water_density(double celsius, double *g_per_ml)
+static inline int water_density(double celsius, double *g_per_ml)
 {
     double from = celsius - 3.983035;
     if (!(celsius >= 0 && celsius <= 40)) return 1;
     *g_per_ml = 0.999974950 * (1 - from * from * (celsius + 301.797) / (522528.9 * (celsius + 69.34881)));
     return 0;
 }
+
+/* What is timed as a scalar call. The one that keeps the state calls the other, so that the compiler moves no sum
+ * across it. */
+#define PEERS(sum, parameters, arguments)                           \
+    __attribute__((noinline)) int peer_##sum parameters             \
+    {                                                               \
+        return sum arguments;                                       \
+    }                                                               \
+    int keeping_##sum parameters                                    \
+    {                                                               \
+        const state host = take();                                  \
+        const int status = peer_##sum arguments;                    \
+        put(host);                                                  \
+        return status;                                              \
+    }
+
+PEERS(mass_of_volume, (double volume_ml, double g_per_ml, double *mass_g), (volume_ml, g_per_ml, mass_g))
+PEERS(convert, (double times, double plus, double over, double least, double value, double *converted),
+      (times, plus, over, least, value, converted))
+PEERS(piece_mass, (double cavity_ml, double hot, double cold, double voids, double feed, double *piece_g),
+      (cavity_ml, hot, cold, voids, feed, piece_g))
+PEERS(salt_mass, (double base_ml, double base, double salt, double voids, double wanted, double *salt_g),
+      (base_ml, base, salt, voids, wanted, salt_g))
+PEERS(density_of_parts, (size_t parts, const double *masses_g, const double *g_per_ml, double voids, double *density),
+      (parts, masses_g, g_per_ml, voids, density))
+PEERS(water_density, (double celsius, double *g_per_ml), (celsius, g_per_ml))
 
 void loop_convert(size_t rows, double times, double plus, double over, double least, const double *in, double *out)
 {
@@ -82,7 +126,7 @@ void loop_mass_of_volume(size_t rows, const double *volume_ml, const double *g_p
 {
     size_t i;
     for (i = 0; i < rows; i++) {
-        mass_g[i] = amount(volume_ml[i]) && density(g_per_ml[i]) ? volume_ml[i] * g_per_ml[i] : NAN;
+        mass_g[i] = amount(volume_ml[i]) && above(g_per_ml[i]) ? volume_ml[i] * g_per_ml[i] : NAN;
     }
 }
 
@@ -91,7 +135,7 @@ void loop_piece_mass(size_t rows, const double *cavity_ml, const double *hot, co
 {
     size_t i;
     for (i = 0; i < rows; i++) {
-        if (peer_piece_mass(cavity_ml[i], hot[i], cold[i], voids[i], feed[i], &piece_g[i]) != 0) piece_g[i] = NAN;
+        if (piece_mass(cavity_ml[i], hot[i], cold[i], voids[i], feed[i], &piece_g[i]) != 0) piece_g[i] = NAN;
     }
 }
 
@@ -100,7 +144,7 @@ void loop_salt(size_t rows, const double *base_ml, const double *base, const dou
 {
     size_t i;
     for (i = 0; i < rows; i++) {
-        if (peer_salt(base_ml[i], base[i], salt[i], voids[i], wanted[i], &salt_g[i]) != 0) salt_g[i] = NAN;
+        if (salt_mass(base_ml[i], base[i], salt[i], voids[i], wanted[i], &salt_g[i]) != 0) salt_g[i] = NAN;
     }
 }
 
@@ -109,7 +153,7 @@ void loop_density_of_parts(size_t rows, size_t parts, const double *masses_g, co
 {
     size_t i;
     for (i = 0; i < rows; i++) {
-        if (peer_density_of_parts(parts, masses_g + i * parts, g_per_ml, voids, &out[i]) != 0) out[i] = NAN;
+        if (density_of_parts(parts, masses_g + i * parts, g_per_ml, voids, &out[i]) != 0) out[i] = NAN;
     }
 }
 

@@ -8,9 +8,18 @@
 int peer_mass_of_volume(double volume_ml, double g_per_ml, double *mass_g);
 int peer_convert(double times, double plus, double over, double least, double value, double *converted);
 int peer_piece_mass(double cavity_ml, double hot, double cold, double voids, double feed, double *piece_g);
-int peer_salt(double base_ml, double base, double salt, double voids, double wanted, double *salt_g);
+int peer_salt_mass(double base_ml, double base, double salt, double voids, double wanted, double *salt_g);
 int peer_density_of_parts(size_t parts, const double *masses_g, const double *g_per_ml, double voids, double *density);
 int peer_water_density(double celsius, double *g_per_ml);
+
+/* The same by a function that, as the library does, leaves the floating-point flags as it found them. */
+int keeping_mass_of_volume(double volume_ml, double g_per_ml, double *mass_g);
+int keeping_convert(double times, double plus, double over, double least, double value, double *converted);
+int keeping_piece_mass(double cavity_ml, double hot, double cold, double voids, double feed, double *piece_g);
+int keeping_salt_mass(double base_ml, double base, double salt, double voids, double wanted, double *salt_g);
+int keeping_density_of_parts(size_t parts, const double *masses_g, const double *g_per_ml, double voids,
+                             double *density);
+int keeping_water_density(double celsius, double *g_per_ml);
 
 /* A loop over plain arrays. */
 void loop_convert(size_t rows, double times, double plus, double over, double least, const double *in, double *out);

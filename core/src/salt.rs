@@ -262,7 +262,6 @@ impl fmt::Display for SaltForm {
 impl SaltLoading {
     /// The way in which it is stated.
     #[must_use]
-    #[inline]
     pub fn form(&self) -> SaltForm {
         match self {
             Self::Scooped(_) => SaltForm::Scooped,
@@ -276,7 +275,6 @@ impl SaltLoading {
     }
 
     /// The bare number in SI units, to compare loadings of one form.
-    #[inline]
     fn value(&self) -> f64 {
         match self {
             Self::Scooped(x) | Self::OfBase(x) | Self::OfFinished(x) => x.value,
@@ -329,7 +327,6 @@ impl Unsalted {
     ///
     /// # Errors
     /// [`SaltError::NoCavity`] and [`SaltError::DoesNotRaise`]; a number of the mix out of its range.
-    #[inline]
     pub fn reach(&self, form: SaltForm) -> Result<(SaltLoading, SaltLoading), SaltError> {
         self.check()?;
         let least = self.state(Mass::default(), form)?;
@@ -347,7 +344,6 @@ impl Unsalted {
     ///
     /// # Errors
     /// As [`Unsalted::ratio`].
-    #[inline]
     pub fn salt_mass(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
         let (least, most) = self.reach(loading.form())?;
         let slack = SLACK * most.value();
@@ -369,7 +365,6 @@ impl Unsalted {
     }
 
     /// m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft)); the density is in reach, so the divisor is above zero.
-    #[inline]
     fn mass_for_density(&self, density: MassDensity) -> Mass {
         let solid = density / (1.0 - self.voids.value);
         let lift = (solid * self.added_volume()).value;
@@ -393,7 +388,6 @@ impl Unsalted {
     }
 
     /// The loading of `salt`, stated as `form`.
-    #[inline]
     fn state(&self, salt: Mass, form: SaltForm) -> Result<SaltLoading, SaltError> {
         Ok(match form {
             SaltForm::Scooped => {
@@ -422,7 +416,6 @@ impl Unsalted {
     }
 
     /// The salted mix as it is shot and as it has cooled.
-    #[inline]
     fn melt(&self, salt: Mass) -> Melt {
         let mass = self.finished_mass(salt);
         Melt {
@@ -432,24 +425,20 @@ impl Unsalted {
         }
     }
 
-    #[inline]
     fn finished_mass(&self, salt: Mass) -> Mass {
         self.mass + salt * (1.0 + self.softened())
     }
 
-    #[inline]
     fn finished_density(&self, salt: Mass) -> MassDensity {
         self.melt(salt).cold * (1.0 - self.voids.value)
     }
 
     /// k, the softener per salt.
-    #[inline]
     fn softened(&self) -> f64 {
         self.softener.map_or(0.0, |softener| softener.per_salt.value)
     }
 
     /// Volume that comes with the salt per mass of it: 1/ρ_s + k/ρ_soft.
-    #[inline]
     fn added_volume(&self) -> SpecificVolume {
         let softener =
             self.softener.map_or_else(SpecificVolume::default, |s| s.per_salt / s.density.get());
@@ -457,7 +446,6 @@ impl Unsalted {
     }
 
     /// The same at shot temperature.
-    #[inline]
     fn added_hot_volume(&self) -> SpecificVolume {
         let softener = self.softener.map_or_else(SpecificVolume::default, |s| {
             s.per_salt / s.density.get() * self.swelling(s.expansion)
@@ -466,13 +454,11 @@ impl Unsalted {
     }
 
     /// 1 + α (T − 20 °C).
-    #[inline]
     fn swelling(&self, expansion: TemperatureCoefficient) -> f64 {
         1.0 + expansion.value * (self.shot_temperature.get::<degree_celsius>() - 20.0)
     }
 
     /// The most salt: from (m/ρ_s)/V = limit, and never above [`MOST_PER_BASE`].
-    #[inline]
     fn most_salt(&self) -> Mass {
         let limit = self.most_solids.value;
         let most = self.base_mass * MOST_PER_BASE;
@@ -481,7 +467,6 @@ impl Unsalted {
         if room <= SpecificVolume::default() { most } else { most.min(limit * self.volume / room) }
     }
 
-    #[inline]
     fn check(&self) -> Result<(), SaltError> {
         self.check_mix()?;
         self.check_added()?;
@@ -494,7 +479,6 @@ impl Unsalted {
         within(is_not_negative(self.hook.volume.value), "the volume of the hook", zero)
     }
 
-    #[inline]
     fn check_mix(&self) -> Result<(), SaltError> {
         positive(self.base_mass.value, "the mass of base")?;
         positive(self.base_volume.value, "the volume of base")?;
@@ -515,7 +499,6 @@ impl Unsalted {
         within(hot, "the shot temperature", "from 20 to 400 °C")
     }
 
-    #[inline]
     fn check_added(&self) -> Result<(), SaltError> {
         let (zero, expansion) = ("zero or a number above", "the thermal expansion of the salt");
         within(is_not_negative(self.salt.expansion.value), expansion, zero)?;
@@ -533,12 +516,10 @@ impl Unsalted {
     }
 }
 
-#[inline]
 fn positive(x: f64, what: &'static str) -> Result<(), SaltError> {
     if is_positive(x) { Ok(()) } else { Err(SaltError::NotPositive { what }) }
 }
 
-#[inline]
 fn within(holds: bool, what: &'static str, range: &'static str) -> Result<(), SaltError> {
     if holds { Ok(()) } else { Err(SaltError::Range { what, range }) }
 }

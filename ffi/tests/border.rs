@@ -74,6 +74,18 @@ fn many_threads_plan_with_one_book() {
     assert_eq!(json(&plan), first);
 }
 
+/// The sheet and the plan are those of the core, to the letter.
+#[test]
+fn a_plan_is_that_of_the_core() {
+    let core_book = pourwright::document::book_from_text(BOOK).unwrap();
+    let day = pourwright::document::orders_from_text(ORDERS, &core_book).unwrap();
+    let wanted = pourwright::plan::Plan::make(&core_book, &day).unwrap();
+    let found = plan(&load(BOOK), ORDERS);
+    let sheet = ask(|out, _| pour_plan_sheet(Some(&found), Some(out), None, None)).ok().unwrap();
+    assert_eq!(taken(sheet), wanted.sheet().to_string());
+    assert_eq!(json(&found), serde_json::to_string(&wanted).unwrap());
+}
+
 /// The state of the floating-point unit: here MXCSR.
 #[cfg(target_arch = "x86_64")]
 mod float {
