@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import json
 import math
-from typing import Any, Callable
+from collections.abc import Callable
+from typing import Any
 
 import numpy as np
 import pytest
@@ -21,7 +22,10 @@ REQUESTS = [json.loads(answer_request) for answer_request, answer in vectors() i
 fixed = settings(max_examples=300, deadline=None, suppress_health_check=list(HealthCheck), database=None)
 
 numbers = st.one_of(
-    st.floats(), st.floats(0, 1000), st.floats(0, 1), st.sampled_from([0.0, -0.0, 5e-324, 1e15, 1e308, math.nan])
+    st.floats(),
+    st.floats(0, 1000),
+    st.floats(0, 1),
+    st.sampled_from([0.0, -0.0, 5e-324, 1e15, 1e308, math.nan]),
 )
 leaves = st.one_of(
     st.none(),
@@ -32,7 +36,9 @@ leaves = st.one_of(
     st.sampled_from(["1/4 tsp", "8 %", "6 oz", "1,25 cup", "-1 g", "1e999 cup", "40 drops ± 3", "1/0 cup", "§", "0 g"]),
 )
 values = st.recursive(
-    leaves, lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=6), inner, max_size=3), max_leaves=6
+    leaves,
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=6), inner, max_size=3),
+    max_leaves=6,
 )
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 import tracemalloc
-from typing import Any, Callable
+from collections.abc import Callable
+from typing import Any
 
 import numpy as np
 import pytest
@@ -46,7 +47,8 @@ def test_same_bits_as_the_scalar_calls() -> None:
     way = pw.Conversion("cup", "mL")
     assert same_bits(columns.convert(way, volumes), [way(x) for x in volumes])
     assert same_bits(
-        columns.mass_of_volume(volumes, densities), [pw.mass_of_volume(v, d) for v, d in zip(volumes, densities)]
+        columns.mass_of_volume(volumes, densities),
+        [pw.mass_of_volume(v, d) for v, d in zip(volumes, densities)],
     )
     rows = list(zip(volumes, t["cold"], t["voids"], t["wanted"]))
     salt = columns.salt_for_density(volumes, t["cold"], 2.165, t["voids"], t["wanted"])
@@ -155,14 +157,26 @@ def test_subnormals_and_the_state_of_the_processor() -> None:
         (lambda: columns.mass_of_volume([None], 1.0), TypeError, "real numbers"),  # type: ignore[arg-type]
         (lambda: columns.mass_of_volume([True], 1.0), TypeError, "real numbers"),
         (lambda: columns.mass_of_volume(np.ones((2, 2)), 1.0), ValueError, "one-dimensional"),
-        (lambda: columns.mass_of_volume(np.ones(2), np.ones(3)), ValueError, "volumes_ml 2, densities_g_per_ml 3"),
+        (
+            lambda: columns.mass_of_volume(np.ones(2), np.ones(3)),
+            ValueError,
+            "volumes_ml 2, densities_g_per_ml 3",
+        ),
         (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.ones(3)), ValueError, "shape"),
         (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=[0.0, 0.0]), TypeError, "array of float64"),  # type: ignore[arg-type]
         (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.ones(2, np.float32)), TypeError, "float64"),
-        (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.broadcast_to(1.0, 2)), ValueError, "read-only"),
+        (
+            lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.broadcast_to(1.0, 2)),
+            ValueError,
+            "read-only",
+        ),
         (lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ones(2, np.int64)), TypeError, "int32"),
         (lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ones(3, np.int32)), ValueError, "shape"),
-        (lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ones(4, np.int32)[::2]), ValueError, "contiguous"),
+        (
+            lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ones(4, np.int32)[::2]),
+            ValueError,
+            "contiguous",
+        ),
         (lambda: columns.density_of_parts(np.ones(2), [1.0, 1.0]), ValueError, "table"),
         (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0]), ValueError, "constituents"),
         (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0, 1.0], np.ones(2)), ValueError, "broadcast"),

@@ -5,9 +5,10 @@ from __future__ import annotations
 import dataclasses
 import gc
 import json
+from collections.abc import Callable
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any, Callable
+from typing import Any
 
 import pytest
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -12,7 +13,7 @@ import pytest
 
 import pourwright as pw
 
-from .conftest import DEMO, EXAMPLES
+from .conftest import DEMO, EXAMPLES, ROOT
 
 
 def run(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
@@ -54,6 +55,13 @@ def test_grams_says_what_is_wrong(tmp_path: Path) -> None:
     done = run(EXAMPLES / "grams.py", DEMO / "book.json", wrong, "1 cup")
     assert done.returncode == 1
     assert "6 fl oz" in done.stderr and done.stdout.count("\n") <= 1
+
+
+def test_the_readme_of_the_project() -> None:
+    readme = (ROOT / "README.md").read_text("utf-8")
+    (block,) = re.findall(r"```python\n(.*?)```", readme, re.DOTALL)
+    done = run("-c", block)
+    assert (done.stdout, done.stderr) == (re.findall(r"# (.*)", block)[0] + "\n", "")
 
 
 def test_the_version_is_that_of_the_package() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from typing import Callable
+from collections.abc import Callable
 
 import pytest
 
@@ -86,7 +86,9 @@ def test_salt() -> None:
 
 
 def test_shots() -> None:
-    fill = pw.shot_fill(pw.Shot(cavity_ml=9.5, cavities=4, sprue_ml=6.0, cold_g_per_ml=1.04, hot_g_per_ml=0.95, feed=0.6))
+    fill = pw.shot_fill(
+        pw.Shot(cavity_ml=9.5, cavities=4, sprue_ml=6.0, cold_g_per_ml=1.04, hot_g_per_ml=0.95, feed=0.6)
+    )
     piece = pw.piece_mass(9.5, 0.95, 1.04, 0.0, 0.6)
     assert piece == pytest.approx(9.5 * (0.95 + 0.6 * 0.09), rel=1e-14)
     assert fill.piece_g == pytest.approx(piece, rel=1e-14)
@@ -110,7 +112,11 @@ def test_batch_is_that_of_the_request() -> None:
         injector_keeps="4 mL", sprue="5.4 g", returned="50 %", film="6 g", heel="2 g", cleanings=2, rejects="5 %",
         confidence="95 %",
     )  # fmt: skip
-    assert (need.shots, need.loads, need.shots_per_load) == (asked["shots"], asked["loads"], asked["shots_per_load"])
+    assert (need.shots, need.loads, need.shots_per_load) == (
+        asked["shots"],
+        asked["loads"],
+        asked["shots_per_load"],
+    )
     assert need.total_g == asked["total"]["value"]
     assert need.kept_g == asked["kept"]["value"]
     assert need.drawn_g == pytest.approx(need.pieces_g + need.sprues_g + need.returned_g)
@@ -121,7 +127,9 @@ def test_batch_is_that_of_the_request() -> None:
 
 def test_bench() -> None:
     tsp = pw.convert(1, "tsp", "mL")
-    bench = pw.Bench(balance_reads_g=0.1, balance_from_g=0.5, balance_to_g=500.0, spoons_ml=[3 * tsp, tsp], drop_g=0.044)
+    bench = pw.Bench(
+        balance_reads_g=0.1, balance_from_g=0.5, balance_to_g=500.0, spoons_ml=[3 * tsp, tsp], drop_g=0.044
+    )
     weighed = pw.bench_measure(bench, 12.34, 0.05)
     assert (weighed.tool, weighed.acts) == ("balance", 1)
     assert weighed.mass_g == pytest.approx(12.3)

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, Literal, Mapping, Sequence
+from typing import Any, Literal
 
 from ._call import MEASURES, Measures, c_text, checked, number, word
 from ._native import ffi, lib
@@ -113,9 +114,7 @@ def volume_of_mass(mass_g: float, density_g_per_ml: float) -> float:
     return number(lib.pour_volume_of_mass, mass_g, density_g_per_ml)
 
 
-def density_of_parts(
-    masses_g: Sequence[float], densities_g_per_ml: Sequence[float], voids: float = 0.0
-) -> float:
+def density_of_parts(masses_g: Sequence[float], densities_g_per_ml: Sequence[float], voids: float = 0.0) -> float:
     """Density at 20 °C of constituents mixed, in g/mL: ρ = Σm/(Σm/ρ) · (1 − voids).
 
     Args:

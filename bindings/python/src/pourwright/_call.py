@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any, Callable, Literal, Mapping
+from collections.abc import Callable, Mapping
+from typing import Any, Literal
 
 from ._error import failed
 from ._native import ffi, lib

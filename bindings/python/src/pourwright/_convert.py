@@ -24,9 +24,7 @@ def convert(value: float, unit: str, to: str, *, measures: Measures = "us-custom
         PourwrightError: A text that is no unit, can be read as several (``"oz"``), or measures
             something else; a number that cannot be.
     """
-    return number(
-        lib.pour_convert, value, c_text("unit", unit), c_text("to", to), word(MEASURES, "measures", measures)
-    )
+    return number(lib.pour_convert, value, c_text("unit", unit), c_text("to", to), word(MEASURES, "measures", measures))
 
 
 def convert_amount(amount: str, to: str, *, measures: Measures = "us-customary") -> float:
@@ -45,7 +43,10 @@ def convert_amount(amount: str, to: str, *, measures: Measures = "us-customary")
             both readings in the message.
     """
     return number(
-        lib.pour_convert_amount, c_text("amount", amount), c_text("to", to), word(MEASURES, "measures", measures)
+        lib.pour_convert_amount,
+        c_text("amount", amount),
+        c_text("to", to),
+        word(MEASURES, "measures", measures),
     )
 
 

@@ -6,7 +6,8 @@ import dataclasses
 import json
 import math
 import numbers
-from typing import Any, Mapping, Union
+from collections.abc import Mapping
+from typing import Any, Union
 
 from ._error import refused
 from ._native import lib

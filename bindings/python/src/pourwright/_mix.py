@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import threading
+from collections.abc import Iterable, Mapping
 from types import TracebackType
-from typing import Any, Iterable, Literal, Mapping, final
+from typing import Any, Literal, final
 
 from ._bench import Material, material_struct
 from ._book import Book
@@ -134,9 +135,7 @@ class Mix:
         """
         return self._number(lib.pour_mix_volume, word(_PHASES, "phase", phase), at_celsius)
 
-    def density_g_per_ml(
-        self, phase: Phase = "fused", at_celsius: float = 20.0, voids: float = 0.0
-    ) -> float:
+    def density_g_per_ml(self, phase: Phase = "fused", at_celsius: float = 20.0, voids: float = 0.0) -> float:
         """Density of the mix, in g/mL: M/V · (1 − voids).
 
         Args:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, Literal, Mapping, Sequence
+from typing import Any, Literal
 
 from ._call import checked, number, word
 from ._native import ffi, lib
@@ -48,9 +49,7 @@ def softener_ratio(points: Points, reading: float, *, scale: Scale) -> float:
     Raises:
         PourwrightError: Points that make no curve, a hardness outside them.
     """
-    return number(
-        lib.pour_softener_ratio, _points(points), len(points), word(_SCALES, "scale", scale), reading
-    )
+    return number(lib.pour_softener_ratio, _points(points), len(points), word(_SCALES, "scale", scale), reading)
 
 
 def swollen_volume(

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Literal, Mapping
+from typing import Literal
 
 from ._call import checked, number, word
 from ._native import ffi, lib
 from ._struct import left_out, struct
 
-SaltForm = Literal[
-    "as-scooped", "per-volume", "of-base", "of-finished", "finished-density", "piece", "sink-density"
-]
+SaltForm = Literal["as-scooped", "per-volume", "of-base", "of-finished", "finished-density", "piece", "sink-density"]
 """A way to state a salt loading.
 
 * ``"as-scooped"``: mL of salt as scooped per mL of base

@@ -65,9 +65,7 @@ def shot_fill(shot: Shot) -> ShotFill:
     """
     result = ffi.new("pour_shot_result *")
     checked(lib.pour_shot_fill, struct("pour_shot", shot), result)
-    return ShotFill(
-        result.fill_g, result.pieces_g, result.sprue_g, result.missing_g, result.piece_g, result.feed
-    )
+    return ShotFill(result.fill_g, result.pieces_g, result.sprue_g, result.missing_g, result.piece_g, result.feed)
 
 
 def piece_mass(

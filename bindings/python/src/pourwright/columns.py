@@ -193,9 +193,7 @@ def _call(
     result = _result(out, rows, columns)
     spread = [part for _, column in columns for part in (_address(column), column.strides[0])]
     # The arrays are named here until the call ends: their memory stays.
-    checked(
-        call, *first, rows, *spread, _address(result), result.strides[0], _statuses(statuses, rows, result)
-    )
+    checked(call, *first, rows, *spread, _address(result), result.strides[0], _statuses(statuses, rows, result))
     return result
 
 

@@ -32,7 +32,9 @@ def test_near_pairs(one: list[float]) -> None:
     assert found == pytest.approx(float(colour.delta_E(one, other, method="CIE 2000")), abs=1e-9)
 
 
-@pytest.mark.parametrize("pixel", RANDOM.integers(0, 256, (100, 3)).tolist() + [[0, 0, 0], [255, 255, 255], [10, 10, 10]])
+@pytest.mark.parametrize(
+    "pixel", [*RANDOM.integers(0, 256, (100, 3)).tolist(), [0, 0, 0], [255, 255, 255], [10, 10, 10]]
+)
 def test_photographs(pixel: list[int]) -> None:
     """sRGB to L*a*b*, with the matrix that the primaries and the white give, as ours is."""
     space = colour.RGB_COLOURSPACES["sRGB"]

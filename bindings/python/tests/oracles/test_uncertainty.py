@@ -30,7 +30,13 @@ def relative(answer: dict[str, Any]) -> float:
 @pytest.mark.parametrize("spoonfuls", [1, 2, 4])
 def test_spoons_of_flake_in_cups_of_base(spoonfuls: int) -> None:
     answer = pw.calculate(
-        "uncertainty", material=FLAKE, amount=f"{spoonfuls}/4 tsp", spoon="1/4 tsp", base=BASE, per="2 cup", mark="1/4 cup"
+        "uncertainty",
+        material=FLAKE,
+        amount=f"{spoonfuls}/4 tsp",
+        spoon="1/4 tsp",
+        base=BASE,
+        per="2 cup",
+        mark="1/4 cup",
     )
     size, level = ufloat(1, SPOON_SIZE), ufloat(0, 0.03 * math.sqrt(spoonfuls))
     dose = ufloat(0.55, 0.05) * CUP / 192 * (spoonfuls * size + level)
@@ -65,11 +71,19 @@ def test_monte_carlo() -> None:
     def rectangular(half_width: float) -> Any:
         return random.uniform(-half_width, half_width, times)
 
-    dose = random.normal(0.55, 0.05, times) * (2 * (1 + rectangular(0.05)) + random.normal(0, 0.03 * math.sqrt(2), times))
+    dose = random.normal(0.55, 0.05, times) * (
+        2 * (1 + rectangular(0.05)) + random.normal(0, 0.03 * math.sqrt(2), times)
+    )
     base = random.normal(1.03, 0.01, times) * (1 + rectangular(0.05) + random.normal(0, 0.0125, times))
     ratio = dose * CUP / 192 / (base * 2 * CUP)
     answer = pw.calculate(
-        "uncertainty", material=FLAKE, amount="1/2 tsp", spoon="1/4 tsp", base=BASE, per="2 cup", mark="1/4 cup"
+        "uncertainty",
+        material=FLAKE,
+        amount="1/2 tsp",
+        spoon="1/4 tsp",
+        base=BASE,
+        per="2 cup",
+        mark="1/4 cup",
     )
     assert relative(answer) == pytest.approx(ratio.std() / ratio.mean(), rel=0.01)
     low, high = np.quantile(ratio / answer["ratio"]["value"], [0.025, 0.975])
