@@ -7,12 +7,12 @@ import json
 import math
 import numbers
 from collections.abc import Mapping
-from typing import Any, Union
+from typing import Any
 
 from ._error import refused
 from ._native import lib
 
-Document = Union[Mapping[str, Any], str, bytes]
+Document = Mapping[str, Any] | str | bytes
 """A document: a mapping (or a dataclass), or its JSON text."""
 
 

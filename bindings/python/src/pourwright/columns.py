@@ -15,7 +15,7 @@ interpreter is free for other threads meanwhile.
 
 from __future__ import annotations
 
-from typing import Any, Union
+from typing import Any
 
 try:
     import numpy as np
@@ -31,7 +31,7 @@ __all__ = ["convert", "density_of_parts", "mass_of_volume", "piece_mass", "salt_
 
 Floats = NDArray[np.float64]
 Statuses = NDArray[np.int32]
-Column = Union[ArrayLike, float]
+Column = ArrayLike | float
 
 _FLOAT = np.dtype(np.float64)
 _STATUS = np.dtype(np.int32)
@@ -42,8 +42,8 @@ def convert(
 ) -> Floats:
     """Converts numbers of one unit into another.
 
-    >>> convert(Conversion("cup", "mL"), [1.0, 2.0])
-    array([236.5882365, 473.176473 ])
+    >>> convert(Conversion("cup", "mL"), [1.0, 2.0]).tolist()
+    [236.5882365, 473.176473]
 
     Args:
         conversion: The prepared conversion.
