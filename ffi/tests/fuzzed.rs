@@ -65,7 +65,7 @@ fn seeded(cases: u32) -> ProptestConfig {
 }
 
 proptest! {
-    #![proptest_config(seeded(400))]
+    #![proptest_config(seeded(200))]
 
     #[test]
     fn broken_documents(text in broken()) {
