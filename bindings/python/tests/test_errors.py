@@ -96,7 +96,7 @@ def test_python_type_errors() -> None:
     with pytest.raises(TypeError):
         pw.mass_of_volume("1/4 cup", 1.0)  # type: ignore[arg-type]
     with pytest.raises(TypeError):
-        pw.calculate(5)  # type: ignore[arg-type]
+        pw.calculate(5)  # type: ignore[call-overload]
     with pytest.raises(TypeError, match="set cannot stand"):
         pw.calculate("convert", amount={"1 cup"}, to="mL")
     with pytest.raises(TypeError, match="Decimal"):

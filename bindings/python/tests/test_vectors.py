@@ -80,8 +80,8 @@ def _bits(value: Any) -> Any:
 
 def test_demo_plan_is_that_of_the_request_door(demo_book: bytes, demo_orders: bytes) -> None:
     book, orders = json.loads(demo_book), json.loads(demo_orders)
-    asked = pw.calculate("plan", book=book, orders=orders)
-    planned = pw.Book(demo_book).plan(demo_orders).to_dict()
+    asked = dict(pw.calculate("plan", book=book, orders=orders))
+    planned = dict(pw.Book(demo_book).plan(demo_orders).to_dict())
     for document in (asked, planned):
         document.pop("made_from", None)
         document.pop("calculate", None)

@@ -14,6 +14,8 @@ carry cautions: show them to the person who pours. The supplier's safety data sh
 come first.
 """
 
+from typing import TYPE_CHECKING
+
 from ._bench import (
     Bench,
     Kind,
@@ -26,7 +28,7 @@ from ._bench import (
     mass_of_volume,
     volume_of_mass,
 )
-from ._book import Book, Plan, answer_text, calculate
+from ._book import Book, Plan, answer_text
 from ._call import Measures
 from ._convert import Conversion, convert, convert_amount
 from ._document import Document
@@ -48,6 +50,13 @@ from ._process import (
 )
 from ._salt import SaltForm, Unsalted, salt_convert, salt_for_density, salt_mass, salt_reach
 from ._shot import Batch, BatchNeed, Shot, ShotFill, batch_need, piece_mass, shot_fill, shots
+from .documents import Calculate
+
+if TYPE_CHECKING:
+    # What each calculation gives is known by its name.
+    calculate: Calculate
+else:
+    from ._book import calculate
 
 __version__ = text_of(lib.pour_version())
 """The version of the library, such as "0.1.0"."""

@@ -12,6 +12,7 @@ from typing import Any, final
 from ._call import checked, handed_out
 from ._document import Document, to_json
 from ._native import ffi, lib
+from .documents import PlanDocument
 
 
 def answer_text(request: str | bytes) -> str:
@@ -46,7 +47,8 @@ def calculate(request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, A
             fields of every request stand in ``core/schema/request.json``.
 
     Returns:
-        The response. Quantities in it have ``text`` to show and ``value`` with its ``unit``.
+        The response, as its type in :mod:`pourwright.documents`. Quantities in it have ``text`` to show and ``value``
+        with its ``unit``.
 
     Raises:
         PourwrightError: All faults of the request together, with paths into it.
@@ -88,14 +90,14 @@ class Plan(Mapping[str, Any]):
         """The bench sheet: text of 80 columns for the wall."""
         return handed_out(lib.pour_plan_sheet, self._handle)
 
-    def to_dict(self) -> dict[str, Any]:
+    def to_dict(self) -> PlanDocument:
         """The plan as a dictionary of the caller's own."""
-        made: dict[str, Any] = json.loads(self.json())
+        made: PlanDocument = json.loads(self.json())
         return made
 
     def _document(self) -> dict[str, Any]:
         if self._read is None:
-            self._read = self.to_dict()
+            self._read = dict(self.to_dict())
         return self._read
 
     def __getitem__(self, name: str) -> Any:

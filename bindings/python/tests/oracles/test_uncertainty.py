@@ -14,6 +14,7 @@ import pytest
 from uncertainties import ufloat
 
 import pourwright as pw
+from pourwright.documents import UncertaintyAnswer
 
 SPOON_SIZE = 0.05 / math.sqrt(3)
 FLAKE = {"kind": "flake", "density": "1.4 g/mL", "as_scooped": "0.55 g/mL ± 0.05"}
@@ -22,9 +23,8 @@ BASE = {"kind": "plastisol", "density": "1.03 g/mL ± 0.01"}
 CUP = 236.5882365
 
 
-def relative(answer: dict[str, Any]) -> float:
-    value: float = answer["relative"]["value"]
-    return value
+def relative(answer: UncertaintyAnswer) -> float:
+    return answer["relative"]["value"]
 
 
 @pytest.mark.parametrize("spoonfuls", [1, 2, 4])
