@@ -89,6 +89,10 @@ Reckoned4: TypeAlias = dict[str, Any]
 """What could be reckoned, or why it could not."""
 
 
+Reckoned5: TypeAlias = dict[str, Any]
+"""What could be reckoned, or why it could not."""
+
+
 SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
 """Salt in water."""
 
@@ -271,6 +275,9 @@ class BookDocument(TypedDict):
 
     bench: BenchEntry
     """The tools on the bench."""
+
+    costing: NotRequired[CostingEntry | None]
+    """How it reckons what a day costs; without it plans tell no costs."""
 
     default_base: NotRequired[Name | None]
     """The plastisol that a formula without a base goes into."""
@@ -621,6 +628,40 @@ class CostLine(TypedDict):
     """What these cost."""
 
 
+class CostingEntry(TypedDict):
+    """How the shop reckons what a day costs, besides the prices of its materials."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    left_over_worth: NotRequired[Percent | None]
+    """What of its material cost left-over is worth, in the cup and as sprue; nothing where left out."""
+
+    margin: NotRequired[Percent | None]
+    """What is earned, as a share of the price."""
+
+    notes: NotRequired[str | None]
+    """Anything worth knowing."""
+
+    packing: NotRequired[list[PackingEntry] | None]
+    """What goes into each pack."""
+
+    per_heat: NotRequired[MeasuredAmount | None]
+    """Work of one heat."""
+
+    per_pack: NotRequired[MeasuredAmount | None]
+    """Work of packing one pack."""
+
+    per_pot: NotRequired[MeasuredAmount | None]
+    """Work of one pot: measuring, degassing, cleaning up."""
+
+    per_shot: NotRequired[MeasuredAmount | None]
+    """Work of one shot: filling, cooling, taking out, trimming."""
+
+    rate: NotRequired[Price | None]
+    """What work is worth: "18.00 USD per 1 h". Without it work is not counted."""
+
+
 class CupEntry(TypedDict):
     """A cup."""
 
@@ -641,6 +682,41 @@ class CupEntry(TypedDict):
 
     marks: NotRequired[MeasuredAmount | None]
     """The step between its marks; without it only the highest mark counts."""
+
+
+class DayCost(TypedDict):
+    """What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the sum
+    over the lines."""
+
+    credit: MoneyShown
+    """What is left over at the end is worth."""
+
+    from_shelf: MoneyShown
+    """What the left-overs from the shelf are worth."""
+
+    lines: list[LineCost]
+    """The order lines, in their order."""
+
+    materials: MoneyShown
+    """All materials, by what is used."""
+
+    orders: list[OrderCost]
+    """The orders, each in the place of its first line."""
+
+    packing: MoneyShown
+    """Packing."""
+
+    to_buy: MoneyShown
+    """Whole packages of all materials, as if there were no stock."""
+
+    total: MoneyShown
+    """All of it."""
+
+    used: list[MaterialCost]
+    """What is used of each material, by name."""
+
+    work: MoneyShown
+    """Work."""
 
 
 class Degas(TypedDict):
@@ -1172,6 +1248,31 @@ class LimitsEntry(TypedDict):
     """The water to tell sink rates for."""
 
 
+class LineCost(TypedDict):
+    """What an order line costs."""
+
+    materials: MoneyShown
+    """Its part of the pots' plastic."""
+
+    packing: MoneyShown
+    """Its packing; nothing where it is not sold by the pack."""
+
+    per_pack: MoneyShown | None
+    """Of one pack, where it is sold by the pack."""
+
+    per_piece: MoneyShown
+    """Of one piece."""
+
+    price: MoneyShown | None
+    """What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece."""
+
+    total: MoneyShown
+    """All of it."""
+
+    work: MoneyShown
+    """Its part of the work."""
+
+
 class MadeFrom(TypedDict):
     """A book and an order list: all that a plan is made from."""
 
@@ -1205,6 +1306,25 @@ class MadePart(TypedDict):
 
     per_cup: str
     """That for 1 cup of base, as the bench measures it."""
+
+
+class MaterialCost(TypedDict):
+    """What a material costs."""
+
+    cost: MoneyShown
+    """The price of that much."""
+
+    mass: Shown
+    """How much of it goes in fresh."""
+
+    material: str
+    """Which."""
+
+    packages: int
+    """Whole packages that hold it."""
+
+    to_buy: MoneyShown
+    """What these cost."""
 
 
 class MaterialEntry(TypedDict):
@@ -1444,6 +1564,19 @@ class OnShelf(TypedDict):
     """What goes into pots."""
 
 
+class OrderCost(TypedDict):
+    """What an order costs."""
+
+    order: str
+    """The order."""
+
+    price: MoneyShown | None
+    """What its lines bring at their prices."""
+
+    total: MoneyShown
+    """What its lines cost."""
+
+
 class OrderLine(TypedDict):
     """One line of an order: a product, or a mold with formulas or layers, and how many."""
 
@@ -1505,6 +1638,9 @@ class OrdersDocument(TypedDict):
     shelf: NotRequired[list[ShelfEntry] | None]
     """Left-over mixes that may go into the day's pots."""
 
+    stock: NotRequired[dict[str, Amount] | None]
+    """What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these."""
+
 
 class OvenEntry(TypedDict):
     """The oven, by the shop's own timings at one setting."""
@@ -1526,6 +1662,22 @@ class OvenEntry(TypedDict):
 
     timings: list[TimingEntry]
     """Heatings that were timed."""
+
+
+class PackingEntry(TypedDict):
+    """Something that goes into each pack."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    name: Name
+    """What it is called."""
+
+    per_pack: NotRequired[int | None]
+    """How many of it a pack takes, one where left out."""
+
+    price: Price
+    """Its price per number of pieces, such as "9.00 USD per 100 pieces"."""
 
 
 class PieceRecord(TypedDict):
@@ -1591,6 +1743,9 @@ class PlanAnswer(TypedDict):
     cautions: list[Caution]
     """What can hurt somebody."""
 
+    cost: Reckoned5 | None
+    """What the day costs, where the book says how to reckon it."""
+
     day: str | None
     """The day, as the order list has it."""
 
@@ -1617,6 +1772,9 @@ class PlanAnswer(TypedDict):
 
     shop: str | None
     """Whose it is."""
+
+    stock: list[StockEntry]
+    """Materials in stock and what is taken of them; what lasts shortest comes first."""
 
     water: SinkWater | None
     """The water that sink rates are told for."""
@@ -1635,6 +1793,9 @@ class PlanDocument(TypedDict):
     cautions: list[Caution]
     """What can hurt somebody."""
 
+    cost: Reckoned5 | None
+    """What the day costs, where the book says how to reckon it."""
+
     day: str | None
     """The day, as the order list has it."""
 
@@ -1661,6 +1822,9 @@ class PlanDocument(TypedDict):
 
     shop: str | None
     """Whose it is."""
+
+    stock: list[StockEntry]
+    """Materials in stock and what is taken of them; what lasts shortest comes first."""
 
     water: SinkWater | None
     """The water that sink rates are told for."""
@@ -2164,6 +2328,31 @@ class StickEntry(TypedDict):
 
     length: MeasuredAmount
     """Length."""
+
+
+class StockEntry(TypedDict):
+    """A material in stock, and what the day takes of it."""
+
+    had: Shown
+    """What was there."""
+
+    left: Shown
+    """What is left; none where it runs short."""
+
+    material: str
+    """Which material."""
+
+    packages: NotRequired[int | None]
+    """Packages to buy for what is missing, where the book states a price and so a package."""
+
+    runs_out_in: NotRequired[str | None]
+    """The pot that cannot be filled any more, where something is missing."""
+
+    short: Shown
+    """What is missing."""
+
+    used: Shown
+    """What the day's pots take."""
 
 
 TimingEntry = TypedDict("TimingEntry", {
