@@ -244,6 +244,9 @@ class BenchEntry(TypedDict):
     spoons: NotRequired[list[MeasuredAmount] | None]
     """Level spoons by what they hold."""
 
+    uncertainty: NotRequired[ToolUncertaintyEntry | None]
+    """How unsure the tools are."""
+
     vacuum: NotRequired[VacuumEntry | None]
     """The vacuum that pots are degassed in."""
 
@@ -805,6 +808,17 @@ class DoseAnswer(TypedDict):
 
     pharmacy_drop: bool
     """Whether it rests on the pharmacy's drop of 1/20 mL and not on the shop's own."""
+
+
+class Doubt(TypedDict):
+    """How sure a measure is."""
+
+    main_source: str
+    """What makes it unsure most."""
+
+    uncertainty: Shown
+    """Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula is
+    written in; relative."""
 
 
 class Draw(TypedDict):
@@ -2258,6 +2272,9 @@ class Stage(TypedDict):
     density: Shown
     """Density of the finished plastic."""
 
+    density_uncertainty: Shown | None
+    """Its standard uncertainty, as measured fresh from the weigh lists."""
+
     draws: list[Draw]
     """What is shot."""
 
@@ -2370,6 +2387,38 @@ TimingEntry = TypedDict("TimingEntry", {
 """One heating that the shop has timed."""
 
 
+class ToolUncertaintyEntry(TypedDict):
+    """Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the library's
+    figures elsewhere."""
+
+    balance_span: NotRequired[Percent | None]
+    """Of the balance's span; 0.1 % where left out."""
+
+    cup_filling: NotRequired[Percent | None]
+    """Of filling a cup, as a share of the distance between its marks; 10 %."""
+
+    cup_size: NotRequired[Percent | None]
+    """Of where a cup's marks stand; 2.9 %."""
+
+    drop: NotRequired[Percent | None]
+    """Of a stated drop without an uncertainty of its own; 8.7 %."""
+
+    drop_scatter: NotRequired[Percent | None]
+    """Of one drop against the next; 5 %."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    spoon_level: NotRequired[Percent | None]
+    """Of leveling one spoonful; 3 %."""
+
+    spoon_size: NotRequired[Percent | None]
+    """Of the size of a spoon; 2.9 %."""
+
+    unweighed_drop: NotRequired[Percent | None]
+    """Of a drop that was never weighed; 29 %."""
+
+
 class UncertaintyAnswer(TypedDict):
     """How sure a dose is."""
 
@@ -2466,6 +2515,12 @@ class Weigh(TypedDict):
     best: Way
     """The way chosen."""
 
+    doubt: Doubt | None
+    """How sure that is."""
+
+    doubt_weighed: Doubt | None
+    """How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance."""
+
     kind: Kind
     """What it is for."""
 
@@ -2474,6 +2529,9 @@ class Weigh(TypedDict):
 
     others: list[Way]
     """The same by the other tools of the bench, where they keep the tolerance."""
+
+    tolerance: Shown
+    """The largest relative error that the shop accepts."""
 
     wanted: Shown
     """What the formula wants."""
