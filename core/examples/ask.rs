@@ -1,12 +1,47 @@
-//! Answers a calculation request: JSON on standard input, JSON on standard output.
+//! Answers a request given as a file: a pot of the demo that came out wrong, or `ask request.json
+//! [book.json]`. Where the request carries no book, that of the demo or the one named goes in.
 
 #![allow(clippy::print_stdout)] // the answer is what it is for
 
-use std::io::{Read, stdin};
+use std::process::ExitCode;
+use std::{env, fs};
 
-fn main() -> std::io::Result<()> {
-    let mut request = String::new();
-    stdin().read_to_string(&mut request)?;
-    println!("{}", pourwright::request::answer_text(&request));
-    Ok(())
+use pourwright::request;
+use serde_json::Value;
+
+const DEMO_BOOK: &str = include_str!("demo/book.json");
+const DEMO_REQUEST: &str = include_str!("demo/mispour.json");
+
+fn main() -> ExitCode {
+    let files: Vec<String> = env::args().skip(1).collect();
+    let answered = match files.as_slice() {
+        [] => answer(DEMO_REQUEST, DEMO_BOOK),
+        [request] => read(request).and_then(|request| answer(&request, DEMO_BOOK)),
+        [request, book] => read(request).and_then(|request| answer(&request, &read(book)?)),
+        _ => Err("Usage: ask [request.json [book.json]]".to_owned()),
+    };
+    match answered {
+        Ok(text) => {
+            println!("{text}");
+            ExitCode::SUCCESS
+        }
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn read(path: &str) -> Result<String, String> {
+    fs::read_to_string(path).map_err(|error| format!("{path}: {error}"))
+}
+
+fn answer(request: &str, book: &str) -> Result<String, String> {
+    let value = |text: &str| serde_json::from_str::<Value>(text).map_err(|error| error.to_string());
+    let mut request = value(request)?;
+    if let Value::Object(fields) = &mut request {
+        fields.entry("book").or_insert(value(book)?);
+    }
+    let answer = request::answer_value(&request);
+    serde_json::to_string_pretty(&answer).map_err(|error| error.to_string())
 }

@@ -6,7 +6,15 @@ use alloc::vec::Vec;
 use crate::formula::{Formula, Overlap};
 use crate::mix::{MaterialId, Materials};
 use crate::plan::measures::Bench;
-use crate::quantity::{Dimension, Length, Mass, System, Volume};
+use crate::process::atmosphere::StationPressure;
+use crate::process::chamber::Chamber;
+use crate::process::heat;
+use crate::process::seawater::Water;
+use crate::process::sink::Shape;
+use crate::quantity::{
+    Dimension, Length, Mass, Ratio, System, ThermodynamicTemperature, Time, Volume,
+};
+use crate::salt::Hook;
 use crate::words::words;
 
 /// A shop's book. Its lists are sorted by name, so that the same book gives the same plan
@@ -19,6 +27,8 @@ pub struct Book {
     pub system: System,
     /// Height of the shop above sea level.
     pub altitude: Option<Length>,
+    /// Pressure of the air in the shop: the barometer's, else the standard one of its altitude.
+    pub air: Option<StationPressure>,
     /// The materials.
     pub materials: Materials,
     /// The plastisol that a formula without a base goes into.
@@ -35,6 +45,10 @@ pub struct Book {
     pub vessels: Vec<Vessel>,
     /// The injectors.
     pub injector: Injector,
+    /// The vacuum that pots are degassed in.
+    pub chamber: Option<Chamber>,
+    /// The oven, as the shop has timed it.
+    pub oven: Option<Oven>,
     /// How the shop works.
     pub limits: Limits,
 }
@@ -56,6 +70,8 @@ pub struct Mold {
     pub rejects: Option<f64>,
     /// Mass added to each shot by topping off and holding.
     pub top: Mass,
+    /// Hook and weight on a piece.
+    pub hook: Hook,
 }
 
 /// The cavities of one shape.
@@ -67,6 +83,8 @@ pub struct Cavities {
     pub count: u32,
     /// Volume of one.
     pub volume: Volume,
+    /// What a piece of it is like as it sinks.
+    pub body: Option<Shape>,
 }
 
 /// A mold and what is shot into it.
@@ -98,6 +116,8 @@ pub struct Vessel {
     pub film: Mass,
     /// What cannot be drawn from its bottom.
     pub heel: Mass,
+    /// What it holds up to its brim.
+    pub brim: Option<Volume>,
 }
 
 /// The injectors: alike.
@@ -109,6 +129,28 @@ pub struct Injector {
     pub keeps: Volume,
     /// How many there are.
     pub count: u32,
+}
+
+/// The oven that pots are heated in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Oven {
+    /// What its timings show.
+    pub timed: heat::Oven,
+    /// What a pot shows when it goes back for one more heat, additions stirred in.
+    pub reheat_from: Option<ThermodynamicTemperature>,
+    /// How long a pot stays hot at one heat, from the last burst to the last shot.
+    pub hot_for: Option<Time>,
+}
+
+/// The water that the shop's pieces are fished in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FishedWater {
+    /// Its temperature.
+    pub temperature: ThermodynamicTemperature,
+    /// Absolute salinity, mass of salt per mass of water.
+    pub salinity: Ratio,
+    /// Its density and viscosity.
+    pub water: Water,
 }
 
 words! {
@@ -143,6 +185,8 @@ pub struct Limits {
     pub heats: Option<u32>,
     /// Whether base may be added to a pot that has been drawn from; no unless stated.
     pub fresh_base: bool,
+    /// The water to tell sink rates for.
+    pub water: Option<FishedWater>,
 }
 
 impl Default for Limits {
@@ -157,6 +201,7 @@ impl Default for Limits {
             sprues: Sprues::Keep,
             heats: None,
             fresh_base: false,
+            water: None,
         }
     }
 }

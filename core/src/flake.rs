@@ -17,6 +17,7 @@ use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::quantity::{Area, Length, Mass, Ratio, Volume};
 use crate::show::{Figure, density, mass};
+use crate::words::words;
 
 pub use cut::{Cut, CutError, Shape};
 
@@ -29,14 +30,14 @@ pub struct Flake {
     scooped: Option<ScoopedDensity>,
 }
 
-/// What two doses of flake have in common.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[non_exhaustive]
-pub enum Alike {
-    /// As many particles.
-    Count,
-    /// As much film area: the same cover, seen from above.
-    Area,
+words! {
+    /// What two doses of flake have in common.
+    pub enum Alike {
+        /// As many particles.
+        Count = "count",
+        /// As much film area: the same cover, seen from above.
+        Area = "area",
+    }
 }
 
 /// A dose of another flake in place of one.

@@ -19,16 +19,15 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use num_bigint::BigInt;
 use num_rational::BigRational;
 use num_traits::{One, Signed, ToPrimitive, Zero};
 
+use crate::exact::Product;
 use crate::fault::Diagnose;
 use crate::material::{Kind, MaterialError};
 use crate::mix::{MaterialId, Materials, Mix, MixError, Phase};
 use crate::quantity::{
-    self, Amount, AmountError, Basis, By, Dimension, Mass, MassDensity, Measurable, Rational,
-    System, Volume,
+    self, Amount, AmountError, Basis, By, Dimension, Mass, MassDensity, Measurable, System, Volume,
 };
 use crate::words::words;
 
@@ -104,8 +103,9 @@ impl Recipe {
         let base = Base::of(formulas, default_base, materials, system)?;
         let mut shares: Vec<(usize, MaterialId, Share)> = Vec::new();
         for (place, formula) in formulas.iter().enumerate() {
+            let mut per = None;
             for dose in &formula.doses {
-                let share = Share::of(dose, formula, &base, materials, system)?;
+                let share = Share::of(dose, formula, &base, &mut per, materials, system)?;
                 let of_another = |other: usize, material: MaterialId| {
                     material == dose.material && other != place
                 };
@@ -130,7 +130,7 @@ impl Recipe {
         }
         let shares: Vec<(MaterialId, Share)> =
             shares.into_iter().map(|(_, material, share)| (material, share)).collect();
-        let additives = solve(&shares, &base, materials)?;
+        let additives = solve(shares, &base, materials)?;
         Ok(Self { base: base.parts, additives })
     }
 
@@ -276,7 +276,7 @@ fn blend(
     let mut parts = Vec::new();
     for part in &formula.base {
         check_base(&formula.name, part.material, materials)?;
-        let mass = exact_mass(part, formula, materials, system)?;
+        let mass = exact_mass(part, formula, materials, system)?.reduced();
         if !mass.is_positive() {
             return Err(FormulaError::EmptyBase(formula.name.clone()));
         }
@@ -313,7 +313,9 @@ fn volume_per_mass(
     let mut sum = BigRational::zero();
     for (material, share) in parts {
         match materials.get(*material)?.true_density("measuring the base by volume") {
-            Ok(density) => sum += share / exact(density.get().si())?,
+            Ok(density) => {
+                sum += Product::from(share).over(&exact(density.get().si())?).reduced();
+            }
             Err(missing) => return Ok(Err(missing)),
         }
     }
@@ -331,10 +333,12 @@ enum Share {
 }
 
 impl Share {
+    /// `per` is the mass of base that the formula's doses are for, once one has asked for it.
     fn of(
         dose: &Dose,
         formula: &Formula,
         base: &Base,
+        per: &mut Option<Product>,
         materials: &Materials,
         system: System,
     ) -> Result<Self, FormulaError> {
@@ -346,12 +350,16 @@ impl Share {
             });
         }
         let Some(basis) = dose.amount.basis() else {
-            let per = per_mass(formula, base, system)?;
-            return Ok(Self::Base(exact_mass(dose, formula, materials, system)? / per));
+            let per = match per {
+                Some(per) => &*per,
+                None => per.insert(per_mass(formula, base, system)?),
+            };
+            let mass = exact_mass(dose, formula, materials, system)?;
+            return Ok(Self::Base(mass.over(per).reduced()));
         };
         let share = exact_si(&dose.amount, system)?;
         Ok(match basis {
-            Basis { share: quantity::Share::OfBase, by: By::Mass } => Self::Base(share),
+            Basis { share: quantity::Share::OfBase, by: By::Mass } => Self::Base(share.reduced()),
             Basis { share: quantity::Share::OfBase, by: By::Volume } => {
                 if material.is_scooped() {
                     return Err(FormulaError::PowderByVolumeOfBase {
@@ -360,23 +368,25 @@ impl Share {
                     });
                 }
                 let density = exact(material.true_density("a per cent by volume")?.get().si())?;
-                Self::Base(share * density * base.volume_per_mass()?)
+                Self::Base((share * density * base.volume_per_mass()?.into()).reduced())
             }
-            Basis { share: quantity::Share::OfFinished, by: By::Mass } => Self::FinishedMass(share),
+            Basis { share: quantity::Share::OfFinished, by: By::Mass } => {
+                Self::FinishedMass(share.reduced())
+            }
             Basis { share: quantity::Share::OfFinished, by: By::Volume } => {
-                Self::FinishedVolume(share)
+                Self::FinishedVolume(share.reduced())
             }
         })
     }
 }
 
 /// Exact mass of the base that a formula's doses are for.
-fn per_mass(formula: &Formula, base: &Base, system: System) -> Result<BigRational, FormulaError> {
+fn per_mass(formula: &Formula, base: &Base, system: System) -> Result<Product, FormulaError> {
     let per = formula.per.as_ref().ok_or_else(|| FormulaError::NoPer(formula.name.clone()))?;
     let amount = exact_si(per, system)?;
     let mass = match per.dimension() {
         Dimension::MASS => amount,
-        Dimension::VOLUME => amount / base.volume_per_mass()?,
+        Dimension::VOLUME => amount.over(&base.volume_per_mass()?.into()),
         _ => {
             return Err(FormulaError::BadAmount {
                 formula: formula.name.clone(),
@@ -393,7 +403,7 @@ fn exact_mass(
     formula: &Formula,
     materials: &Materials,
     system: System,
-) -> Result<BigRational, FormulaError> {
+) -> Result<Product, FormulaError> {
     let material = materials.get(dose.material)?;
     let amount = exact_si(&dose.amount, system)?;
     match (dose.amount.basis(), dose.amount.dimension()) {
@@ -412,59 +422,85 @@ fn exact_mass(
     }
 }
 
+/// Mass and volume of the finished mix for one unit of base: the two equations of the module's
+/// documentation.
+struct Totals {
+    mass: BigRational,
+    volume: BigRational,
+}
+
+impl Totals {
+    fn of(
+        shares: &[(MaterialId, Share)],
+        base: &Base,
+        materials: &Materials,
+    ) -> Result<Self, FormulaError> {
+        let by_volume = shares.iter().any(|(_, share)| matches!(share, Share::FinishedVolume(_)));
+        let zero = BigRational::zero;
+        // In the order of their coefficients.
+        let (mut of_mass, mut of_volume, mut mass_in_volume, mut volume_in_mass) =
+            (BigRational::one(), BigRational::one(), zero(), zero());
+        let mut mass = BigRational::one();
+        let mut volume = if by_volume { base.volume_per_mass()?.clone() } else { zero() };
+        for (material, share) in shares {
+            match share {
+                Share::Base(ratio) => {
+                    mass += ratio;
+                    if by_volume {
+                        volume += ratio / density(*material, materials)?;
+                    }
+                }
+                Share::FinishedMass(share) => {
+                    of_mass -= share;
+                    if by_volume {
+                        volume_in_mass += share / density(*material, materials)?;
+                    }
+                }
+                Share::FinishedVolume(share) => {
+                    of_volume -= share;
+                    mass_in_volume += share * density(*material, materials)?;
+                }
+            }
+        }
+        let determinant = &of_mass * &of_volume - &mass_in_volume * &volume_in_mass;
+        if !(of_mass.is_positive() && of_volume.is_positive() && determinant.is_positive()) {
+            return Err(FormulaError::NoRoomForBase);
+        }
+        Ok(Self {
+            mass: (&mass * &of_volume + &mass_in_volume * &volume) / &determinant,
+            volume: (&of_mass * &volume + &volume_in_mass * &mass) / &determinant,
+        })
+    }
+}
+
+fn density(material: MaterialId, materials: &Materials) -> Result<BigRational, FormulaError> {
+    let material = materials.get(material)?;
+    Ok(exact(material.true_density("a per cent of finished by volume")?.get().si())?.reduced())
+}
+
 /// The joint solution for one unit of base: the exact ratio of each additive, by material.
 fn solve(
-    shares: &[(MaterialId, Share)],
+    shares: Vec<(MaterialId, Share)>,
     base: &Base,
     materials: &Materials,
 ) -> Result<Vec<Ingredient>, FormulaError> {
-    let density = |material: MaterialId| -> Result<BigRational, FormulaError> {
-        exact(materials.get(material)?.true_density("a per cent of finished by volume")?.get().si())
+    // Sums of exact fractions grow long: they are worked out only where a share asks for them.
+    let of_finished = shares.iter().any(|(_, share)| !matches!(share, Share::Base(_)));
+    let totals = if of_finished {
+        Totals::of(&shares, base, materials)?
+    } else {
+        Totals { mass: BigRational::zero(), volume: BigRational::zero() }
     };
-    let by_volume = shares.iter().any(|(_, share)| matches!(share, Share::FinishedVolume(_)));
-    let zero = BigRational::zero;
-    // The two equations of the module's documentation, in the order of their coefficients.
-    let (mut of_mass, mut of_volume, mut mass_in_volume, mut volume_in_mass) =
-        (BigRational::one(), BigRational::one(), zero(), zero());
-    let mut mass = BigRational::one();
-    let mut volume = if by_volume { base.volume_per_mass()?.clone() } else { zero() };
-    for (material, share) in shares {
-        match share {
-            Share::Base(ratio) => {
-                mass += ratio;
-                if by_volume {
-                    volume += ratio / density(*material)?;
-                }
-            }
-            Share::FinishedMass(share) => {
-                of_mass -= share;
-                if by_volume {
-                    volume_in_mass += share / density(*material)?;
-                }
-            }
-            Share::FinishedVolume(share) => {
-                of_volume -= share;
-                mass_in_volume += share * density(*material)?;
-            }
-        }
-    }
-    let determinant = &of_mass * &of_volume - &mass_in_volume * &volume_in_mass;
-    if !(of_mass.is_positive() && of_volume.is_positive() && determinant.is_positive()) {
-        return Err(FormulaError::NoRoomForBase);
-    }
-    let total_mass = (&mass * &of_volume + &mass_in_volume * &volume) / &determinant;
-    let total_volume = (&of_mass * &volume + &volume_in_mass * &mass) / &determinant;
-
     let mut ratios: Vec<(MaterialId, BigRational)> = Vec::new();
     for (material, share) in shares {
         let ratio = match share {
-            Share::Base(ratio) => ratio.clone(),
-            Share::FinishedMass(share) => share * &total_mass,
-            Share::FinishedVolume(share) => share * density(*material)? * &total_volume,
+            Share::Base(ratio) => ratio,
+            Share::FinishedMass(share) => share * &totals.mass,
+            Share::FinishedVolume(share) => share * density(material, materials)? * &totals.volume,
         };
-        match ratios.iter_mut().find(|(other, _)| other == material) {
+        match ratios.iter_mut().find(|(other, _)| *other == material) {
             Some((_, sum)) => *sum += ratio,
-            None => ratios.push((*material, ratio)),
+            None => ratios.push((material, ratio)),
         }
     }
     ratios.retain(|(_, ratio)| ratio.is_positive());
@@ -477,19 +513,13 @@ fn ingredient(material: MaterialId, exact: BigRational) -> Ingredient {
     Ingredient { material, exact, ratio }
 }
 
-fn big(value: Rational) -> BigRational {
-    BigRational::new(BigInt::from(value.numerator()), BigInt::from(value.denominator()))
-}
-
 /// An amount in SI units, exactly.
-fn exact_si(amount: &Amount, system: System) -> Result<BigRational, AmountError> {
-    Ok(big(amount.value()) * big(amount.unit().factor(system)?))
+fn exact_si(amount: &Amount, system: System) -> Result<Product, AmountError> {
+    Ok(Product::from(amount.value()) * Product::from(amount.unit().factor(system)?))
 }
 
-fn exact(value: f64) -> Result<BigRational, FormulaError> {
-    BigRational::from_float(value)
-        .filter(Signed::is_positive)
-        .ok_or(FormulaError::BadProperty(value))
+fn exact(value: f64) -> Result<Product, FormulaError> {
+    Product::of_positive(value).ok_or(FormulaError::BadProperty(value))
 }
 
 /// Why doses do not come to a recipe.

@@ -52,6 +52,7 @@ pub mod softener;
 pub mod water;
 
 mod check;
+mod exact;
 mod monotone;
 mod nnls;
 mod show;

@@ -6,10 +6,13 @@ use alloc::string::String;
 
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
+use crate::flake::Cut;
 use crate::price::Price;
+use crate::process::budget::Extra;
 use crate::quantity::{
-    Mass, MassDensity, Measurable, Measured, SpecificHeatCapacity, TemperatureCoefficient,
-    ThermodynamicTemperature, Volume,
+    Amount, AmountError, Dimension, Length, Mass, MassDensity, Measurable, Measured, MolarEnergy,
+    Ratio, SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time,
+    Volume,
 };
 use crate::words::words;
 
@@ -95,6 +98,17 @@ impl ShotWindow {
     }
 }
 
+/// The heat that a plastisol stands, as its supplier states it or the shop has seen it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeatBudget {
+    /// So long at the reference temperature.
+    pub time: Time,
+    /// The reference temperature.
+    pub at: ThermodynamicTemperature,
+    /// With so much stabilizer, in mass per mass of base: zero where it is in the base already.
+    pub with: Ratio,
+}
+
 /// A material and what is known of it. What is not known stays `None`; a calculation that
 /// needs it says which number is missing and of what.
 #[derive(Debug, Clone, PartialEq)]
@@ -117,6 +131,16 @@ pub struct Material {
     pub specific_heat: Option<Measured<SpecificHeatCapacity>>,
     /// Temperatures between which it is shot.
     pub shot_window: Option<ShotWindow>,
+    /// Activation energy of its decay in the heat, with who states it.
+    pub activation_energy: Option<Measured<MolarEnergy>>,
+    /// Of a plastisol: the heat that it stands.
+    pub budget: Option<HeatBudget>,
+    /// Of a stabilizer: the heat that more of it buys.
+    pub buys: Option<Extra>,
+    /// Of a flake: its cut.
+    pub cut: Option<Cut>,
+    /// Of a flake: the thickness of its film.
+    pub thickness: Option<Length>,
     /// Price per package.
     pub price: Option<Price>,
     /// Largest relative error of a dose of it that the shop accepts.
@@ -165,6 +189,11 @@ impl Material {
             expansion: None,
             specific_heat: None,
             shot_window: None,
+            activation_energy: None,
+            budget: None,
+            buys: None,
+            cut: None,
+            thickness: None,
             price: None,
             tolerance: None,
             notes: None,
@@ -222,6 +251,18 @@ impl Material {
         }
     }
 
+    /// Specific heat.
+    ///
+    /// # Errors
+    /// The book does not state it.
+    pub fn specific_heat(
+        &self,
+        purpose: &'static str,
+    ) -> Result<SpecificHeatCapacity, MaterialError> {
+        let stated = self.specific_heat.as_ref().map(|specific_heat| specific_heat.value);
+        stated.ok_or_else(|| self.missing(Property::SpecificHeat, purpose))
+    }
+
     /// Whether a spoon of it is measured as scooped: powders, and what has that density.
     #[must_use]
     pub fn is_scooped(&self) -> bool {
@@ -261,6 +302,27 @@ impl Material {
         }
     }
 
+    /// Mass of an amount of it as a person measured it: m, ρV, βV or n·m_drop.
+    ///
+    /// # Errors
+    /// The book does not state the density or drop that this takes; the amount is a share of
+    /// something else, or no amount of a material at all.
+    pub fn mass_of(
+        &self,
+        amount: &Amount,
+        system: System,
+        purpose: &'static str,
+    ) -> Result<Mass, MaterialError> {
+        match (amount.basis(), amount.dimension(), amount.drops()) {
+            (None, Dimension::VOLUME, _) => {
+                let volume: Volume = amount.to(system)?;
+                Ok(self.by_volume(purpose)?.density() * volume)
+            }
+            (None, Dimension::COUNT, Some(drops)) => Ok(self.drop_mass(purpose)? * drops.to_f64()),
+            _ => Ok(amount.to(system)?),
+        }
+    }
+
     /// Whether the drop is the shop's own and not the pharmacy's.
     #[must_use]
     pub fn drop_is_calibrated(&self) -> bool {
@@ -275,7 +337,7 @@ impl Material {
 }
 
 /// A number that a calculation needs and the book does not state, or states wrongly.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MaterialError {
     /// It is not there.
@@ -296,6 +358,9 @@ pub enum MaterialError {
         /// Which number.
         property: Property,
     },
+    /// An amount cannot be converted, or is none of a material.
+    #[error(transparent)]
+    Amount(#[from] AmountError),
 }
 
 impl Diagnose for MaterialError {
@@ -303,12 +368,17 @@ impl Diagnose for MaterialError {
         match self {
             Self::Missing { .. } => "missing-property",
             Self::NotPositive { .. } => "property-not-positive",
+            Self::Amount(error) => error.code(),
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
-        let (Self::Missing { material, property, .. } | Self::NotPositive { material, property }) =
-            self;
+        let (material, property) = match self {
+            Self::Missing { material, property, .. } | Self::NotPositive { material, property } => {
+                (material, property)
+            }
+            Self::Amount(error) => return error.help(),
+        };
         let how = match property {
             Property::Density => {
                 "take it from the supplier's sheet, or weigh a level cup of it: \"density\": \"1.03 g/mL\""

@@ -39,6 +39,8 @@ pattern!(
     CALLED,
     r#"(?s)\.fault\(\s*"([a-z0-9-]+)",.*?(?:format!\(\s*|,\s*)"((?:[^"\\]|\\.)* (?:[^"\\]|\\.)*)""#
 );
+// A note on the process.
+pattern!(TOLD, r#"(?s)\bnote\(\s*"([a-z0-9-]+)",\s*(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#);
 pattern!(
     NOTED,
     r#"(?s)Assumption::\w+\(_\) => \(\s*"([a-z-]+)",\s*format!\(\s*"((?:[^"\\]|\\.)*)""#
@@ -69,7 +71,7 @@ fn codes() -> BTreeMap<String, Origin> {
                 add(&found[2], messages.get(&found[1]).map_or("", String::as_str));
             }
         }
-        for pattern in [&INLINE, &CALLED, &NOTED] {
+        for pattern in [&INLINE, &CALLED, &TOLD, &NOTED] {
             for found in pattern.captures_iter(&source) {
                 add(&found[1], &found[2]);
             }

@@ -2,6 +2,7 @@
 
 mod batch;
 mod mix;
+mod process;
 mod salt;
 mod shot;
 mod units;

@@ -25,7 +25,7 @@ pub use least::{DoseStep, LeastPot, PotLimit, PotLimits};
 pub use loads::{Injector, Loads};
 pub use marks::{Marks, Measured};
 pub use need::{Need, Run};
-pub use rejects::{MOST_CONFIDENCE, Rejects};
+pub use rejects::{MOST_CONFIDENCE, Rejects, reject_interval};
 pub use shots::{Wanted, shots};
 
 use crate::check::{is_not_negative, is_positive};

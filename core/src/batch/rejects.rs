@@ -66,6 +66,40 @@ pub(super) fn enough(cast: u64, wanted: u64, rate: f64) -> f64 {
     enough / all
 }
 
+/// The share of rejects that `rejects` of `cast` pieces speak for, with `confidence`: from the least
+/// to the greatest rate at which so many, or more, or so few, are not a rare thing.
+///
+/// The exact interval of a binomial share (Clopper and Pearson, Biometrika 26 (1934) 404): with
+/// α = 1 − confidence, P[Bin(n, p₁) ≥ x] = α/2 and P[Bin(n, p₂) ≤ x] = α/2; p₁ = 0 where x = 0 and
+/// p₂ = 1 where x = n. It holds at least the confidence stated, mostly more. Good to 1e-12.
+///
+/// # Errors
+/// Nothing cast, more rejects than pieces, more than 1 000 000 pieces, a confidence outside 0 to 1.
+pub fn reject_interval(
+    rejects: u32,
+    cast: u32,
+    confidence: Ratio,
+) -> Result<(Ratio, Ratio), BatchError> {
+    within((1..=1_000_000).contains(&cast), "the number of cast pieces", "from 1 to 1000000")?;
+    within(rejects <= cast, "the number of rejects", "at most that of cast pieces")?;
+    let sure = confidence.value;
+    within(sure > 0.0 && sure <= 1.0 - 1e-9, "the confidence", "above 0 and at most 0.999999999")?;
+    let tail = (1.0 - sure) / 2.0;
+    let (cast, good) = (u64::from(cast), u64::from(cast.saturating_sub(rejects)));
+    // P[so few rejects or fewer] falls while the rate rises.
+    let rate = |wanted: u64, probability: f64| {
+        let (mut low, mut high) = (0.0, 1.0);
+        for _ in 0..60 {
+            let middle = 0.5 * (low + high);
+            if enough(cast, wanted, middle) > probability { low = middle } else { high = middle }
+        }
+        0.5 * (low + high)
+    };
+    let least = if rejects == 0 { 0.0 } else { rate(good.saturating_add(1), 1.0 - tail) };
+    let greatest = if good == 0 { 1.0 } else { rate(good, tail) };
+    Ok((Ratio::from(least), Ratio::from(greatest)))
+}
+
 #[cfg(test)]
 mod tests {
     use rstest::rstest;
@@ -90,5 +124,33 @@ mod tests {
         // by the normal approximation with its continuity correction, 0.5 + 0.5/√(2π·npq) ± 1/√(npq)/6.
         let got = enough(1_000_000, 900_000, 0.1);
         assert!(got > 0.5 && got < 0.503, "{got}");
+    }
+
+    // Closed forms: with no rejects the upper end is 1 − (α/2)^(1/n), with rejects alone the lower
+    // one (α/2)^(1/n); one of two: 1 − √(1 − α/2) and √(1 − α/2).
+    #[rstest]
+    #[case(0, 10, 0.0, 1.0 - 0.691_502_892_181_238_7)]
+    #[case(10, 10, 0.691_502_892_181_238_7, 1.0)]
+    #[case(1, 2, 0.012_579_117_093_425_34, 0.987_420_882_906_574_7)]
+    // R's binom.test(10, 100), from memory.
+    #[case(10, 100, 0.049_004_69, 0.176_222_60)]
+    fn the_interval_of_a_share(
+        #[case] rejects: u32,
+        #[case] cast: u32,
+        #[case] from: f64,
+        #[case] to: f64,
+    ) {
+        let (low, high) = reject_interval(rejects, cast, Ratio::from(0.95)).expect("a share");
+        assert!((low.value - from).abs() < 1e-8, "{} for {from}", low.value);
+        assert!((high.value - to).abs() < 1e-8, "{} for {to}", high.value);
+    }
+
+    #[test]
+    fn no_interval_of_what_cannot_be() {
+        let sure = Ratio::from(0.95);
+        assert!(reject_interval(0, 0, sure).is_err());
+        assert!(reject_interval(3, 2, sure).is_err());
+        assert!(reject_interval(1, 2, Ratio::from(1.0)).is_err());
+        assert!(reject_interval(1, 2, Ratio::from(f64::NAN)).is_err());
     }
 }

@@ -6,6 +6,9 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
+use super::process::{
+    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry, VacuumEntry,
+};
 use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
@@ -13,8 +16,8 @@ use crate::fault::Fault;
 use crate::formula::Overlap;
 use crate::material::Kind;
 use crate::quantity::{
-    Amount, Length, Mass, MassDensity, SpecificHeatCapacity, System, TemperatureCoefficient,
-    ThermodynamicTemperature, Volume,
+    Amount, Length, Mass, MassDensity, MolarEnergy, Pressure, SpecificHeatCapacity, System,
+    TemperatureCoefficient, ThermodynamicTemperature, Volume,
 };
 use crate::words::words;
 
@@ -50,6 +53,8 @@ entry! {
             about: String,
             /// Height of the shop above sea level.
             altitude: Written<Length>,
+            /// What a barometer shows in the shop, not reduced to sea level.
+            air_pressure: Written<Pressure>,
             /// The plastisol that a formula without a base goes into.
             default_base: Name,
             /// Products by name: a mold and what is shot into it.
@@ -84,6 +89,16 @@ entry! {
             specific_heat: Sourced<SpecificHeatCapacity>,
             /// Lowest and highest temperature at which it is shot.
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
+            /// Activation energy of its decay in the heat, with who states it.
+            activation_energy: Sourced<MolarEnergy>,
+            /// Of a plastisol: the heat that it stands.
+            budget: BudgetEntry,
+            /// Of a stabilizer: the heat that more of it buys.
+            buys: BuysEntry,
+            /// Of a flake: its cut.
+            cut: CutText,
+            /// Of a flake: the thickness of its film.
+            thickness: Written<Length>,
             /// Price per package, such as "58.00 USD per 1 gal".
             price: PriceText,
             /// Largest relative error of a dose of it.
@@ -227,6 +242,10 @@ entry! {
             rejects: Percent,
             /// Mass added to each shot by topping off and holding.
             top: Written<Mass>,
+            /// What a piece is like as it sinks; of unlike cavities each states its own.
+            body: BodyEntry,
+            /// Hook and weight on a piece; none where left out.
+            hook: HookEntry,
             /// Anything worth knowing.
             notes: String,
         }
@@ -268,7 +287,10 @@ entry! {
             /// Volume of one.
             cavity: CavityVolume,
         }
-        optional {}
+        optional {
+            /// What a piece is like as it sinks.
+            body: BodyEntry,
+        }
     }
 }
 
@@ -359,6 +381,10 @@ entry! {
             spoons: Vec<Written<Volume>>,
             /// The most drops that are still counted.
             most_drops: u32,
+            /// The vacuum that pots are degassed in.
+            vacuum: VacuumEntry,
+            /// The oven, by the shop's own timings.
+            oven: OvenEntry,
         }
     }
 }
@@ -377,6 +403,8 @@ entry! {
             film: Written<Mass>,
             /// What cannot be drawn from its bottom.
             heel: Written<Mass>,
+            /// What it holds up to its brim, above its highest mark.
+            brim: Written<Volume>,
         }
     }
 }
@@ -436,6 +464,8 @@ entry! {
             heats: u32,
             /// Whether base may be added to a pot that has been drawn from.
             fresh_base: bool,
+            /// The water to tell sink rates for.
+            water: FishedWaterEntry,
         }
     }
 }

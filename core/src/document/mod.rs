@@ -1,4 +1,4 @@
-//! Documents: a shop's book, a day's orders and the plan, as JSON.
+//! Documents: a shop's book, a day's orders, the plan and what became of it, as JSON.
 //!
 //! The format carries its version; a minor version only adds. Unknown fields and duplicate keys
 //! are faults; an embedding program keeps its own data in `ext`. All faults of a document are
@@ -6,7 +6,9 @@
 
 pub mod book;
 pub mod orders;
+pub mod process;
 pub(crate) mod reader;
+pub mod record;
 pub(crate) mod resolve;
 #[cfg(feature = "schema")]
 pub mod schema;
@@ -17,6 +19,7 @@ pub mod written;
 pub use book::{BookDocument, Format};
 pub use orders::OrdersDocument;
 pub use reader::{Ext, Name};
+pub use record::ActualsDocument;
 pub use starter::StarterDocument;
 
 use serde_json::Value;
@@ -24,6 +27,7 @@ use serde_json::Value;
 use crate::book::Book;
 use crate::fault::Faults;
 use crate::plan::day::Day;
+use crate::plan::record::Actuals;
 
 /// A book and an order list: all that a plan is made from.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
@@ -66,6 +70,14 @@ pub fn book_from_text(text: &str) -> Result<Book, Faults> {
 /// All faults of the text, else all of its form, else all of its meaning.
 pub fn orders_from_text(text: &str, book: &Book) -> Result<Day, Faults> {
     Day::resolve(&read_orders(&text::parse(text)?)?, book)
+}
+
+/// Reads what was really weighed and shot from JSON text, with the materials of `book`.
+///
+/// # Errors
+/// All faults of the text, else all of its form, else all of its meaning.
+pub fn actuals_from_text(text: &str, book: &Book) -> Result<Actuals, Faults> {
+    Actuals::resolve(&reader::read_value(&text::parse(text)?)?, book)
 }
 
 /// A small book for the tests, and an order list for it.

@@ -1,11 +1,14 @@
 //! The order list of a day, as it is written.
 
+use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::book::{Format, LayerEntry};
 use super::reader::{Name, entry};
+use super::written::Written;
 use crate::formula::Overlap;
+use crate::quantity::{Amount, Mass};
 
 entry! {
     /// A day's orders.
@@ -21,6 +24,33 @@ entry! {
             day: Name,
             /// Anything a reader should know of it.
             about: String,
+            /// Left-over mixes that may go into the day's pots.
+            shelf: Vec<ShelfEntry>,
+        }
+    }
+}
+
+entry! {
+    /// A left-over mix on the shelf. What is in it is said by its formulas, where it was made as
+    /// planned, or by its parts.
+    pub struct ShelfEntry {
+        required {
+            /// What is written on it.
+            name: Name,
+            /// What it weighs.
+            mass: Written<Mass>,
+        }
+        optional {
+            /// Its formulas: a color and a body.
+            formulas: Vec<Name>,
+            /// What happens where two of these formulas dose the same material.
+            overlap: Overlap,
+            /// What went into the pot that it is left of, by material, on any scale.
+            parts: BTreeMap<String, Amount>,
+            /// Heats that it has spent; needed where the book limits them.
+            heats: u32,
+            /// The day it was made, as YYYY-MM-DD: the oldest is used first.
+            made: String,
         }
     }
 }

@@ -4,7 +4,7 @@
 //! reported together, each with its path.
 
 use alloc::borrow::ToOwned;
-use alloc::collections::BTreeMap;
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -30,17 +30,23 @@ use crate::quantity::{
 };
 use crate::water;
 
-/// Faults found so far, and the system that amounts are read in.
-struct Resolver {
+mod actuals;
+pub(crate) mod process;
+mod shelf;
+
+/// Faults found so far, the system that amounts are read in, and what need not be done twice.
+pub(crate) struct Resolver {
     system: System,
     faults: Vec<Fault>,
     /// The starter table, read when the first material is like one of its rows.
     starter: Option<Materials>,
+    /// Formulas that were found to combine, so that a thousand order lines try them once.
+    combined: BTreeSet<(Vec<usize>, Overlap)>,
 }
 
 impl Resolver {
     const fn new(system: System) -> Self {
-        Self { system, faults: Vec::new(), starter: None }
+        Self { system, faults: Vec::new(), starter: None, combined: BTreeSet::new() }
     }
 
     fn keep<T, E: Diagnose>(&mut self, path: &str, result: Result<T, E>) -> Option<T> {
@@ -211,11 +217,13 @@ impl Resolver {
             .iter()
             .map(|(name, entry)| self.mold(&pointer("/molds", name), name, entry))
             .collect();
-        let altitude = document
-            .altitude
-            .as_ref()
-            .and_then(|altitude| self.keep("/altitude", altitude.to(self.system)));
+        let altitude =
+            document.altitude.as_ref().and_then(|altitude| altitude.to(self.system).ok());
+        let air = self.air(document.altitude.as_ref(), document.air_pressure.as_ref());
         let bench = self.bench("/bench", &document.bench);
+        let vacuum = document.bench.vacuum.as_ref();
+        let chamber = vacuum.and_then(|vacuum| self.chamber("/bench/vacuum", vacuum, air));
+        let oven = self.oven(document, &materials, default_base);
         let limits = self.limits(document.limits.as_ref());
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
         let (tools, vessels, injector) = bench?;
@@ -223,6 +231,7 @@ impl Resolver {
             shop: document.shop.as_ref().map(|shop| shop.0.clone()),
             system: self.system,
             altitude,
+            air,
             materials,
             default_base,
             formulas,
@@ -231,6 +240,8 @@ impl Resolver {
             tools,
             vessels,
             injector,
+            chamber,
+            oven,
             limits,
         };
         let products: Vec<Option<Product>> = document
@@ -309,6 +320,7 @@ impl Resolver {
         fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
         fill(&mut material.notes, entry.notes.clone());
         material.tolerance = self.tolerance(&pointer(path, "tolerance"), entry.tolerance);
+        self.heat_and_flake(path, entry, &mut material);
         self.check_densities(path, &material);
         material
     }
@@ -461,6 +473,7 @@ impl Resolver {
         let rejects = entry.rejects.map(Percent::share);
         self.check_below_one(&pointer(path, "voids"), Some(voids));
         self.check_below_one(&pointer(path, "rejects"), rejects);
+        let hook = entry.hook.as_ref().map(|hook| self.hook(&pointer(path, "hook"), hook));
         Some(Mold {
             name: name.to_owned(),
             cavities: cavities?,
@@ -469,6 +482,7 @@ impl Resolver {
             voids,
             rejects,
             top,
+            hook: hook.flatten().unwrap_or_default(),
         })
     }
 
@@ -486,8 +500,9 @@ impl Resolver {
     fn cavities(&mut self, path: &str, entry: &MoldEntry) -> Option<Vec<Cavities>> {
         match (&entry.cavities, &entry.cavity) {
             (CavitiesEntry::Like(count), Some(cavity)) => {
-                let volume = self.cavity_volume(&pointer(path, "cavity"), cavity)?;
-                Some(Vec::from([Cavities { shape: None, count: *count, volume }]))
+                let volume = self.cavity_volume(&pointer(path, "cavity"), cavity);
+                let body = self.body_of(path, entry.body.as_ref());
+                Some(Vec::from([Cavities { shape: None, count: *count, volume: volume?, body }]))
             }
             (CavitiesEntry::Like(_), None) => {
                 self.fault(
@@ -509,6 +524,14 @@ impl Resolver {
             }
             (CavitiesEntry::Unlike(shapes), None) => {
                 let parent = pointer(path, "cavities");
+                if entry.body.is_some() {
+                    self.fault(
+                        "one-body-for-unlike",
+                        &pointer(path, "body"),
+                        "The cavities are unlike, each with a body of its own.".to_owned(),
+                        "Put \"body\" beside the \"cavity\" of each shape.".to_owned(),
+                    );
+                }
                 if shapes.is_empty() {
                     self.fault(
                         "no-cavities",
@@ -521,9 +544,11 @@ impl Resolver {
                 let read: Vec<Option<Cavities>> = shapes
                     .iter()
                     .map(|(shape, entry)| {
-                        let path = pointer(&pointer(&parent, shape), "cavity");
-                        let volume = self.cavity_volume(&path, &entry.cavity)?;
-                        Some(Cavities { shape: Some(shape.clone()), count: entry.count, volume })
+                        let path = pointer(&parent, shape);
+                        let volume = self.cavity_volume(&pointer(&path, "cavity"), &entry.cavity);
+                        let body = self.body_of(&path, entry.body.as_ref());
+                        let (shape, count) = (Some(shape.clone()), entry.count);
+                        Some(Cavities { shape, count, volume: volume?, body })
                     })
                     .collect();
                 read.into_iter().collect()
@@ -576,6 +601,7 @@ impl Resolver {
             vessels.push(Vessel {
                 film: self.or_zero(&pointer(&path, "film"), cup.film.as_ref()),
                 heel: self.or_zero(&pointer(&path, "heel"), cup.heel.as_ref()),
+                brim: self.brim(&path, cup.brim.as_ref(), capacity),
             });
             if let (Some(capacity), Some(mark)) = (capacity, mark) {
                 cups.push(Cup { mark, capacity });
@@ -639,6 +665,8 @@ impl Resolver {
         limits.sprues = entry.sprues.unwrap_or(limits.sprues);
         limits.heats = entry.heats;
         limits.fresh_base = entry.fresh_base.unwrap_or(limits.fresh_base);
+        let water = entry.water.as_ref();
+        limits.water = water.and_then(|water| self.fished_water("/limits/water", water));
         limits
     }
 }
@@ -791,8 +819,10 @@ impl Resolver {
             .collect();
         let layer = Layer { formulas: found.into_iter().collect::<Option<_>>()?, share, overlap };
         // A recipe that cannot be had is told where it is named, before any order asks for it.
-        if self.is_sound(&layer, book) {
+        let tried = (layer.formulas.clone(), overlap);
+        if !self.combined.contains(&tried) && self.is_sound(&layer, book) {
             self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
+            self.combined.insert(tried);
         }
         Some(layer)
     }
@@ -844,8 +874,9 @@ impl Day {
             .map(|(index, line)| resolver.line(line, &format!("/lines/{index}"), book))
             .collect();
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
+        let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
         let day = document.day.as_ref().map(|day| day.0.clone());
-        resolver.finish(lines.map(|lines| Self { day, lines }))
+        resolver.finish(lines.zip(shelf).map(|(lines, shelf)| Self { day, lines, shelf }))
     }
 }
 
@@ -934,13 +965,18 @@ impl Resolver {
     /// The date, where one is given: years, months and days in digits, so that text sorts by time.
     #[allow(clippy::option_option)] // absent and wrong are two things
     fn promised(&mut self, line: &OrderLine, path: &str) -> Option<Option<String>> {
-        let Some(date) = &line.promised else { return Some(None) };
+        self.date(&pointer(path, "promised"), line.promised.as_ref())
+    }
+
+    #[allow(clippy::option_option)] // absent and wrong are two things
+    fn date(&mut self, path: &str, date: Option<&String>) -> Option<Option<String>> {
+        let Some(date) = date else { return Some(None) };
         if is_date(date) {
             return Some(Some(date.clone()));
         }
         self.fault(
             "not-a-date",
-            &pointer(path, "promised"),
+            path,
             format!("\"{date}\" is no date."),
             "Write year-month-day, such as \"2027-03-05\" (ISO 8601).".to_owned(),
         );

@@ -4,6 +4,7 @@
 //! Ties go, in this order: fewer heats; light before dark, less colorant counting as lighter; fewer
 //! changes of the mold; what was promised earlier; the order of the lines.
 
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
@@ -193,32 +194,37 @@ impl Assigned {
         self.proof.found = self.pots.len();
     }
 
-    /// The other pots that are hot with `pot` for `batch`, a laminated piece.
-    pub(super) fn companions(&self, pot: usize, batch: usize) -> Vec<usize> {
-        let mut others: Vec<usize> = self
-            .work
-            .iter()
-            .filter(|work| work.len() > 1)
-            .filter(|work| work.iter().any(|draw| draw.pot == pot && draw.batch == batch))
-            .flat_map(|work| work.iter().filter(|draw| draw.batch == batch))
-            .map(|draw| draw.pot)
-            .filter(|other| *other != pot)
-            .collect();
-        others.sort_unstable();
-        others.dedup();
-        others
-    }
-
-    /// Numbers the pots in the order of work.
-    pub(super) fn in_order_of_work(mut self) -> Self {
-        let mut order: Vec<usize> = Vec::new();
-        for draw in self.work.iter().flatten() {
-            if !order.contains(&draw.pot) {
-                order.push(draw.pot);
+    /// For each laminated piece in a pot, (pot, batch): the other pots that are hot with it.
+    pub(super) fn companions(&self) -> BTreeMap<(usize, usize), BTreeSet<usize>> {
+        let mut companions: BTreeMap<_, BTreeSet<usize>> = BTreeMap::new();
+        for work in self.work.iter().filter(|work| work.len() > 1) {
+            for draw in work {
+                let others = work
+                    .iter()
+                    .filter(|other| other.batch == draw.batch && other.pot != draw.pot)
+                    .map(|other| other.pot);
+                companions.entry((draw.pot, draw.batch)).or_default().extend(others);
             }
         }
+        companions
+    }
+
+    /// The pots in the order of work.
+    pub(super) fn order_of_work(&self) -> Vec<usize> {
+        let mut seen = alloc::vec![false; self.pots.len()];
+        let pots = self.work.iter().flatten().map(|draw| draw.pot);
+        pots.filter(|pot| seen.get_mut(*pot).is_some_and(|seen| !core::mem::replace(seen, true)))
+            .collect()
+    }
+
+    /// Numbers the pots as they stand in `order`.
+    pub(super) fn renumbered(mut self, order: &[usize]) -> Self {
+        let mut number: Vec<usize> = (0..self.pots.len()).collect();
+        for (new, old) in order.iter().enumerate() {
+            number.get_mut(*old).into_iter().for_each(|number| *number = new);
+        }
         for draw in self.work.iter_mut().flatten() {
-            draw.pot = order.iter().position(|pot| *pot == draw.pot).unwrap_or(draw.pot);
+            draw.pot = number.get(draw.pot).copied().unwrap_or(draw.pot);
         }
         self.pots = order.iter().filter_map(|pot| self.pots.get(*pot).cloned()).collect();
         self

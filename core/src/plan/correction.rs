@@ -9,6 +9,8 @@
 //! Karush–Kuhn–Tucker conditions are these two sentences), the least greatest excess and the
 //! least greatest shortfall in relative terms; and no smaller X comes nearer, since what a
 //! smaller X reaches a larger one reaches too.
+//!
+//! Where a cup's volume V is the limit, λ is such that Σ x_i/ρ_i = V: the least that leaves no room.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -19,8 +21,10 @@ use uom::si::mass::gram;
 use uom::si::ratio::ratio;
 
 use super::sequence::{is_mass, is_part, kg, mass, unit};
+use crate::check::is_positive;
 use crate::fault::Diagnose;
-use crate::quantity::{Mass, Ratio};
+use crate::quantity::{Mass, MassDensity, Ratio, Volume};
+use crate::show;
 
 /// Why there is no correction.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -62,6 +66,15 @@ pub enum CorrectionError {
         /// What the vessel may hold.
         capacity: Mass,
     },
+    /// The cup holds less than what is in the pot.
+    #[error("The pot already fills {}, more than the {} that the cup may hold.",
+        show::volume(.filled), show::volume(.capacity))]
+    OverFull {
+        /// The volume of what is in the pot.
+        filled: Volume,
+        /// What the cup may hold.
+        capacity: Volume,
+    },
 }
 
 impl Diagnose for CorrectionError {
@@ -72,6 +85,7 @@ impl Diagnose for CorrectionError {
             Self::EmptyTarget => "correction-empty-target",
             Self::NotInTarget { .. } => "correction-not-in-target",
             Self::OverCapacity { .. } => "correction-over-capacity",
+            Self::OverFull { .. } => "correction-over-full",
         }
     }
 
@@ -85,6 +99,10 @@ impl Diagnose for CorrectionError {
             }
             Self::OverCapacity { capacity, .. } => {
                 format!("Pour off down to {:.1} g, or use a larger vessel.", capacity.get::<gram>())
+                    .into()
+            }
+            Self::OverFull { filled, .. } => {
+                format!("Name a \"cup\" that holds more than {}.", show::volume(filled).at_least())
                     .into()
             }
         }
@@ -179,6 +197,52 @@ pub fn nearest(
         .map(|(x, t)| Ratio::new::<ratio>(if *t > 0.0 { x / room / t - 1.0 } else { 0.0 }));
     let off = off.collect();
     Ok(Nearest { correction: correction(&pot, wanted.into_iter(), exact.binds, traces), off })
+}
+
+/// The nearest mix to `target` that a cup of `capacity` holds, by adding only: the exact
+/// correction where it fits. Of the materials `density` is each one's true density, in the order
+/// of the pot. `trace` as in [`correct`].
+///
+/// # Errors
+///
+/// See [`CorrectionError`].
+pub fn nearest_in_cup(
+    pot: &[Mass],
+    target: &[f64],
+    density: &[MassDensity],
+    capacity: Volume,
+    trace: Ratio,
+) -> Result<Nearest, CorrectionError> {
+    if density.len() != pot.len() {
+        return Err(CorrectionError::Lengths { pot: pot.len(), target: density.len() });
+    }
+    for (material, density) in density.iter().enumerate() {
+        if !is_positive(density.value) {
+            return Err(CorrectionError::BadNumber { material, value: density.value });
+        }
+    }
+    let exact = correct(pot, target, trace)?;
+    let volume = |masses: &[f64]| -> Volume {
+        let each = masses.iter().zip(density);
+        each.fold(Volume::default(), |sum, (m, density)| sum + mass(*m) / *density)
+    };
+    let Mixes { pot: held, target: shares, traces } = Mixes::new(pot, target, trace)?;
+    let filled = volume(&held);
+    if filled > capacity || capacity.value.is_nan() {
+        return Err(CorrectionError::OverFull { filled, capacity });
+    }
+    let finished: Vec<f64> = held.iter().zip(&exact.additions).map(|(c, a)| c + kg(*a)).collect();
+    if volume(&finished) <= capacity {
+        return nearest(pot, target, exact.total, trace);
+    }
+    let swell = |masses: &[f64]| -> Vec<f64> {
+        masses.iter().zip(density).map(|(m, density)| m / density.value).collect()
+    };
+    let strange = traces.iter().filter_map(|(material, m)| Some((density.get(*material)?, m)));
+    let strange = strange.fold(Volume::default(), |sum, (density, m)| sum + *m / *density);
+    let level = level(&swell(&held), &swell(&shares), (capacity - strange).value);
+    let reached = held.iter().zip(&shares).fold(0.0, |sum, (c, t)| sum + c.max(level * t));
+    nearest(pot, target, mass(reached), trace)
 }
 
 /// Which of `targets` the pot can still become, the least final mass first (equal ones in their
@@ -298,6 +362,8 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
     use rstest::rstest;
+    use uom::si::mass_density::kilogram_per_cubic_meter;
+    use uom::si::volume::milliliter;
 
     fn g(list: &[f64]) -> Vec<Mass> {
         list.iter().map(|&x| Mass::new::<gram>(x)).collect()
@@ -359,6 +425,25 @@ mod tests {
         assert!(matches!(full, Err(CorrectionError::OverCapacity { .. })));
         let nan = nearest(&g(&[90.0, 20.0]), &[0.9, 0.1], Mass::new::<gram>(f64::NAN), no_trace());
         assert!(matches!(nan, Err(CorrectionError::BadNumber { .. })));
+    }
+
+    #[test]
+    fn a_cup_is_filled_to_its_brim_and_no_further() {
+        // Salt of twice the density binds; the base fills the 150 mL that the cup has. Closed form:
+        // 60 g of salt take 30 mL, so that 120 mL of base of 1 g/mL fit, of which 90 are there.
+        let density = [1000.0, 2000.0].map(MassDensity::new::<kilogram_per_cubic_meter>);
+        let cup = |milliliters: f64| Volume::new::<milliliter>(milliliters);
+        let pot = g(&[90.0, 60.0]);
+        let near = |cup| nearest_in_cup(&pot, &[0.75, 0.25], &density, cup, no_trace());
+        let filled = near(cup(150.0)).unwrap();
+        assert!((filled.correction.additions[0].get::<gram>() - 30.0).abs() < 1e-9);
+        assert_eq!(filled.correction.additions[1], Mass::default());
+        assert!((filled.off[1].value - (60.0 / 180.0 / 0.25 - 1.0)).abs() < 1e-12);
+        // With room for all of it the pot comes right: 60 g are a quarter of 240 g.
+        let right = near(cup(500.0)).unwrap();
+        assert!((right.correction.total.get::<gram>() - 240.0).abs() < 1e-9);
+        assert!(right.off.iter().all(|off| off.value == 0.0));
+        assert!(matches!(near(cup(119.0)), Err(CorrectionError::OverFull { .. })));
     }
 
     #[test]

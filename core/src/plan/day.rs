@@ -4,14 +4,16 @@
 //! orders for the same piece, and unlike cavities share a shot.
 
 use alloc::borrow::Cow;
+use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::shelf::LeftOver;
 use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
-use crate::formula::{Formula, FormulaError, Recipe};
+use crate::formula::{Formula, FormulaError, Overlap, Recipe};
 use crate::material::ShotWindow;
-use crate::mix::{Assumption, MixError, Phase, reference_temperature};
+use crate::mix::{Assumption, MaterialId, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
@@ -26,6 +28,8 @@ pub struct Day {
     pub day: Option<String>,
     /// The order lines.
     pub lines: Vec<Line>,
+    /// Left-over mixes that may go into the day's pots.
+    pub shelf: Vec<LeftOver>,
 }
 
 /// One line of an order.
@@ -93,50 +97,60 @@ pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaErr
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.
 pub(crate) fn pool(book: &Book, day: &Day, faults: &mut Vec<Fault>) -> Pooled {
-    let mut pooled = Pooled { recipes: Vec::new(), batches: Vec::new() };
-    let mut known: Vec<(&Layer, Option<usize>)> = Vec::new();
+    let mut recipes = Recipes::default();
+    let mut batches = Batches::default();
     for (index, line) in day.lines.iter().enumerate() {
-        let layers: Option<Vec<(usize, f64)>> = line
-            .product
-            .layers
-            .iter()
-            .map(|layer| {
-                let seen = known
-                    .iter()
-                    .find(|(other, _)| {
-                        other.formulas == layer.formulas && other.overlap == layer.overlap
-                    })
-                    .map(|(_, recipe)| *recipe);
-                let recipe = seen.unwrap_or_else(|| {
-                    let recipe = pooled.intern(layer, book, index, faults);
-                    known.push((layer, recipe));
-                    recipe
-                });
-                recipe.map(|recipe| (recipe, layer.share))
-            })
-            .collect();
-        if let Some(layers) = layers {
-            pooled.add(index, line, layers, book);
+        let layers = line.product.layers.iter().map(|layer| {
+            let recipe = recipes.of(layer, book, index, faults)?;
+            Some((recipe, layer.share))
+        });
+        if let Some(layers) = layers.collect() {
+            batches.add(index, line, layers, book);
         }
     }
-    pooled
+    Pooled { recipes: recipes.all, batches: batches.all }
 }
 
-impl Pooled {
-    /// The index of the layer's recipe among the day's, which are all different.
-    fn intern(
+/// The day's recipes, which are all different, and where to find them.
+#[derive(Default)]
+struct Recipes<'a> {
+    all: Vec<DayRecipe>,
+    /// The recipe of formulas and what becomes of their overlap; `None` where there is none.
+    by_formulas: BTreeMap<(&'a [usize], Overlap), Option<usize>>,
+    /// Recipes by their rounded ratios, which equal recipes share.
+    by_ratios: BTreeMap<Vec<(MaterialId, u64)>, Vec<usize>>,
+}
+
+impl<'a> Recipes<'a> {
+    /// The index of the layer's recipe.
+    fn of(
         &mut self,
-        layer: &Layer,
+        layer: &'a Layer,
         book: &Book,
         line: usize,
         faults: &mut Vec<Fault>,
     ) -> Option<usize> {
-        let path = alloc::format!("/lines/{line}");
-        let recipe = recipe_of(layer, book)
-            .map_err(|error| faults.push(Fault::at(path.clone(), &error)))
-            .ok()?;
-        if let Some(found) = self.recipes.iter().position(|known| known.recipe == recipe) {
-            return Some(found);
+        let key = (layer.formulas.as_slice(), layer.overlap);
+        if let Some(known) = self.by_formulas.get(&key) {
+            return *known;
+        }
+        let mut keep = |error: &dyn Diagnose| {
+            faults.push(Fault::at(alloc::format!("/lines/{line}"), error));
+        };
+        let recipe = recipe_of(layer, book).map_err(|error| keep(&error)).ok();
+        let place = recipe
+            .and_then(|recipe| self.intern(recipe, layer, book).map_err(|error| keep(&error)).ok());
+        self.by_formulas.insert(key, place);
+        place
+    }
+
+    fn intern(&mut self, recipe: Recipe, layer: &Layer, book: &Book) -> Result<usize, RecipeError> {
+        let ratios =
+            recipe.ingredients().map(|one| (one.material, one.ratio.to_bits())).collect::<Vec<_>>();
+        let alike = self.by_ratios.entry(ratios).or_default();
+        let equal = |place: &&usize| self.all.get(**place).is_some_and(|one| one.recipe == recipe);
+        if let Some(place) = alike.iter().find(equal) {
+            return Ok(*place);
         }
         let formulas = layer
             .formulas
@@ -144,38 +158,46 @@ impl Pooled {
             .filter_map(|&index| book.formulas.get(index))
             .map(|formula| formula.name.clone())
             .collect();
-        let recipe = DayRecipe::new(recipe, formulas, book)
-            .map_err(|error| faults.push(Fault::at(path, &error)))
-            .ok()?;
-        self.recipes.push(recipe);
-        self.recipes.len().checked_sub(1)
+        let place = self.all.len();
+        self.all.push(DayRecipe::new(recipe, formulas, book)?);
+        alike.push(place);
+        Ok(place)
     }
+}
 
+/// The day's batches, and where to find them.
+#[derive(Default)]
+struct Batches {
+    all: Vec<Batch>,
+    /// By mold, recipes and shares.
+    by_piece: BTreeMap<(usize, Vec<(usize, u64)>), usize>,
+}
+
+impl Batches {
     fn add(&mut self, index: usize, line: &Line, layers: Vec<(usize, f64)>, book: &Book) {
         let mold = line.product.mold;
-        let found =
-            self.batches.iter_mut().position(|batch| batch.mold == mold && batch.layers == layers);
-        let place = found.unwrap_or_else(|| {
+        let shares = layers.iter().map(|(recipe, share)| (*recipe, share.to_bits()));
+        let next = self.all.len();
+        let place = *self.by_piece.entry((mold, shares.collect())).or_insert(next);
+        if place == next {
             let shapes = book.molds.get(mold).map_or(0, |mold| mold.cavities.len());
-            self.batches.push(Batch {
+            self.all.push(Batch {
                 mold,
                 layers,
                 ordered: alloc::vec![0; shapes],
                 lines: Vec::new(),
                 promised: None,
             });
-            self.batches.len().saturating_sub(1)
-        });
-        if let Some(batch) = self.batches.get_mut(place) {
-            batch.lines.push(index);
-            if let Some(date) = &line.promised
-                && batch.promised.as_ref().is_none_or(|earliest| date < earliest)
-            {
-                batch.promised = Some(date.clone());
-            }
-            if let Some(ordered) = batch.ordered.get_mut(line.shape) {
-                *ordered = ordered.saturating_add(line.pieces);
-            }
+        }
+        let Some(batch) = self.all.get_mut(place) else { return };
+        batch.lines.push(index);
+        if let Some(date) = &line.promised
+            && batch.promised.as_ref().is_none_or(|earliest| date < earliest)
+        {
+            batch.promised = Some(date.clone());
+        }
+        if let Some(ordered) = batch.ordered.get_mut(line.shape) {
+            *ordered = ordered.saturating_add(line.pieces);
         }
     }
 }

@@ -148,6 +148,28 @@ pub fn use_most(
     Ok(filled)
 }
 
+/// One pot with so much of each left-over, and the rest of it fresh. `trace` as in [`use_most`].
+///
+/// # Errors
+///
+/// See [`LeftoverError`]; with so much the pot is out of its tolerances.
+pub fn fill(
+    shelf: &[Leftover<'_>],
+    pot: &NewPot<'_>,
+    from: &[Mass],
+    trace: Ratio,
+) -> Result<Filled, LeftoverError> {
+    check(shelf, core::slice::from_ref(pot), trace)?;
+    if from.len() != shelf.len() {
+        return Err(LeftoverError::Lengths { what: "Left-over", index: from.len() });
+    }
+    if let Some((index, m)) = from.iter().enumerate().find(|(_, m)| !is_mass(**m)) {
+        return Err(LeftoverError::BadNumber { what: "Left-over", index, value: m.get::<gram>() });
+    }
+    let shares: Vec<Vec<f64>> = shelf.iter().map(|l| unit(l.composition)).collect();
+    Bounds::new(pot, trace.value).fill(shelf, &shares, from.iter().map(|m| kg(*m)).collect())
+}
+
 /// What one pot may hold of each material, kg.
 struct Bounds {
     target: Vec<f64>,
@@ -466,6 +488,21 @@ mod tests {
         let pots = [pot(&[99.0, 1.0, 0.0], &loose, 100.0)];
         near(use_most(&left, &pots, None, per(0.0)).unwrap()[0].from[0], 0.0);
         near(use_most(&left, &pots, None, per(0.001)).unwrap()[0].from[0], 5.0);
+    }
+
+    #[test]
+    fn a_pot_is_filled_up_around_what_is_given() {
+        // 50 g with 4 % of dye hold the 2 g that 200 g of 1 % want: the rest is base.
+        let left = [shelf(&[96.0, 4.0], 120.0, 2)];
+        let exact = [per(0.0), per(0.0)];
+        let pot = pot(&[99.0, 1.0], &exact, 200.0);
+        let filled = fill(&left, &pot, &[g(50.0)], per(0.0)).unwrap();
+        near(filled.fresh[0], 150.0);
+        near(filled.fresh[1], 0.0);
+        assert_eq!(filled.heats_spent, 2);
+        assert!(fill(&left, &pot, &[g(51.0)], per(0.0)).is_err());
+        assert!(fill(&left, &pot, &[], per(0.0)).is_err());
+        assert!(fill(&left, &pot, &[g(-1.0)], per(0.0)).is_err());
     }
 
     #[test]

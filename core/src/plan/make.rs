@@ -7,9 +7,12 @@ use alloc::vec::Vec;
 use super::assign::{Assigned, WorkDraw, assign};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::measures::Cup;
-use super::pot::{PotDraft, PotError, Shots, Workshop, letter, shots};
+use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::split::Reason;
-use super::{Note, Plan, PlannedLine, Pot, Proof, ProofReason, Work, WorkFrom, text};
+use super::{
+    Note, Plan, PlannedLine, Pot, Proof, ProofReason, Reckoned, Sinking, Work, WorkFrom, process,
+    text,
+};
 use crate::book::{Book, Layer, Vessel};
 use crate::caution::Caution;
 use crate::fault::{Fault, Faults};
@@ -23,7 +26,7 @@ impl Plan {
     /// # Errors
     /// All faults together, each at the order line that shows it first: a recipe or a shot that
     /// cannot be had, a mold larger than the injector, a pot that no cup holds or in which the
-    /// bench cannot dose.
+    /// bench cannot dose. A shelf where the build lacks the `solver`.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
         let Pooled { recipes, batches } = pool(book, day, &mut faults);
@@ -43,13 +46,16 @@ impl Plan {
         let mut assumptions = made.notes;
         assumptions.extend(assumed(&recipes, &book.materials));
         assumptions.extend(feed_not_known(&batches, book));
-        let lines = day
-            .lines
-            .iter()
-            .enumerate()
-            .map(|(index, line)| workshop.line(index, line, &made.served))
-            .collect();
-        Ok(Self {
+        assumptions.extend(process::assumed(&made.pots));
+        let mut batch_of: Vec<Option<usize>> = alloc::vec![None; day.lines.len()];
+        for (batch, lines) in batches.iter().map(|batch| &batch.lines).enumerate() {
+            for line in lines {
+                batch_of.get_mut(*line).into_iter().for_each(|of| *of = Some(batch));
+            }
+        }
+        let lines = day.lines.iter().zip(batch_of);
+        let lines = lines.map(|(line, batch)| workshop.line(line, batch, &made.serving)).collect();
+        let mut plan = Self {
             #[cfg(feature = "document")]
             format: crate::document::Format::V1,
             #[cfg(feature = "document")]
@@ -58,20 +64,24 @@ impl Plan {
             day: day.day.clone(),
             measures: book.system,
             lines,
+            water: process::water(book),
             cautions: cautions(&made.pots),
             pots: made.pots,
             work: made.work,
+            shelf: Vec::new(),
             proof: made.proof,
             assumptions,
-        })
+        };
+        plan.use_shelf(book, &day.shelf)?;
+        Ok(plan)
     }
 }
 
 /// The pots of a day, built.
 struct Made {
     pots: Vec<Pot>,
-    /// The batches that each pot serves.
-    served: Vec<Vec<usize>>,
+    /// For each batch the pots that serve it.
+    serving: Vec<Vec<usize>>,
     work: Vec<Work>,
     proof: Proof,
     notes: Vec<Note>,
@@ -116,32 +126,46 @@ impl Workshop<'_> {
 
     fn build_all(&self, mut assigned: Assigned) -> Result<Made, At> {
         let mut notes = Vec::new();
-        let mut index = 0;
-        while let Some(draft) = assigned.pots.get(index) {
-            if let Err(error) = self.build(draft, "") {
-                if !(error.is_about_measuring() && draft.stages.len() > 1) {
-                    return Err((draft.batches().first().copied(), error));
+        let mut built: Vec<Option<Built>> = Vec::new();
+        while let Some(draft) = assigned.pots.get(built.len()) {
+            match self.build(draft) {
+                Ok(pot) => built.push(Some(pot)),
+                Err(error) if error.is_about_measuring() && draft.stages.len() > 1 => {
+                    notes.push(taken_apart(draft, &error, self.recipes));
+                    assigned.take_apart(built.len());
                 }
-                notes.push(taken_apart(draft, &error, self.recipes));
-                assigned.take_apart(index);
+                Err(error) => return Err((draft.batches().next(), error)),
             }
-            index = index.saturating_add(1);
         }
-        let assigned = assigned.in_order_of_work();
+        let order = assigned.order_of_work();
         let mut pots = Vec::new();
-        for (index, draft) in assigned.pots.iter().enumerate() {
-            let built = self.build(draft, &letter(index)).map_err(|error| (None, error))?;
-            pots.push(built.pot);
-            notes.extend(built.notes);
+        let in_order = order.iter().filter_map(|pot| built.get_mut(*pot)?.take());
+        for (index, pot) in in_order.enumerate() {
+            let (pot, note) = pot.named(letter(index));
+            pots.push(pot);
+            notes.extend(note);
         }
-        self.name_companions(&assigned, &mut pots);
+        let assigned = assigned.renumbered(&order);
+        name_companions(&assigned, &mut pots);
         Ok(Made {
             pots,
-            served: assigned.pots.iter().map(PotDraft::batches).collect(),
+            serving: self.serving(&assigned),
             work: assigned.work.iter().filter_map(|work| self.work(work)).collect(),
             proof: proof(&assigned, self.recipes),
             notes,
         })
+    }
+
+    /// For each batch the pots that serve it, in their order.
+    fn serving(&self, assigned: &Assigned) -> Vec<Vec<usize>> {
+        let mut serving: Vec<Vec<usize>> = alloc::vec![Vec::new(); self.batches.len()];
+        for (pot, draft) in assigned.pots.iter().enumerate() {
+            for batch in draft.batches() {
+                let pots = serving.get_mut(batch).filter(|pots| pots.last() != Some(&pot));
+                pots.into_iter().for_each(|pots| pots.push(pot));
+            }
+        }
+        serving
     }
 
     /// The cup that holds most.
@@ -156,6 +180,7 @@ impl Workshop<'_> {
         self.book.vessels.iter().fold(Vessel::default(), |most, vessel| Vessel {
             film: larger(most.film, vessel.film),
             heel: larger(most.heel, vessel.heel),
+            brim: None,
         })
     }
 
@@ -163,18 +188,6 @@ impl Workshop<'_> {
     fn batch_of(&self, stage: usize) -> Option<usize> {
         let layers = self.batches.iter().enumerate();
         layers.flat_map(|(batch, of)| of.layers.iter().map(move |_| batch)).nth(stage)
-    }
-
-    /// Names, at each draw of a laminated piece, the pots that are hot with it.
-    fn name_companions(&self, assigned: &Assigned, pots: &mut [Pot]) {
-        for (index, (draft, pot)) in assigned.pots.iter().zip(pots).enumerate() {
-            for (draft, stage) in draft.stages.iter().zip(&mut pot.stages) {
-                for (draw, shown) in draft.draws.iter().zip(&mut stage.draws) {
-                    let others = assigned.companions(index, draw.batch);
-                    shown.together_with = others.into_iter().map(letter).collect();
-                }
-            }
-        }
     }
 
     fn work(&self, draws: &[WorkDraw]) -> Option<Work> {
@@ -192,8 +205,7 @@ impl Workshop<'_> {
         })
     }
 
-    fn line(&self, index: usize, line: &Line, served: &[Vec<usize>]) -> PlannedLine {
-        let batch = self.batches.iter().position(|batch| batch.lines.contains(&index));
+    fn line(&self, line: &Line, batch: Option<usize>, serving: &[Vec<usize>]) -> PlannedLine {
         let mold = self.book.molds.get(line.product.mold);
         let cavities = mold.and_then(|mold| mold.cavities.get(line.shape));
         let layers = batch.and_then(|batch| self.shots.get(batch)).map(|shots| &shots.layers);
@@ -202,10 +214,7 @@ impl Workshop<'_> {
                 .iter()
                 .fold(Mass::default(), |sum, layer| sum + layer.mass.piece(cavities.volume))
         });
-        let pots = served
-            .iter()
-            .enumerate()
-            .filter(|(_, batches)| batch.is_some_and(|batch| batches.contains(&batch)));
+        let pots = batch.and_then(|batch| serving.get(batch)).into_iter().flatten();
         PlannedLine {
             order: line.order.clone(),
             what: self.what(line),
@@ -214,12 +223,25 @@ impl Workshop<'_> {
             pieces: line.pieces,
             packs: line.packs.map(|(packs, _)| packs),
             pack_of: line.packs.map(|(_, each)| each),
-            pots: pots.map(|(pot, _)| letter(pot)).collect(),
+            pots: pots.copied().map(letter).collect(),
             piece: text::mass(piece),
+            sinks: batch.and_then(|batch| self.sinks(batch, line.shape)),
             promised: line.promised.clone(),
             #[cfg(feature = "document")]
             ext: line.ext.clone(),
         }
+    }
+
+    /// How a piece of `batch` from the cavities of index `shape` sinks.
+    fn sinks(&self, batch: usize, shape: usize) -> Option<Reckoned<Sinking>> {
+        let (batch, shots) = (self.batches.get(batch)?, self.shots.get(batch)?);
+        let mold = self.book.molds.get(batch.mold)?;
+        let cavities = mold.cavities.get(shape)?;
+        let layers = batch.layers.iter().zip(&shots.layers).filter_map(|(layer, shot)| {
+            let melt = self.recipes.get(layer.0)?.melt_in(mold);
+            Some((shot.mass.piece(cavities.volume), melt.cold * (1.0 - melt.voids.value)))
+        });
+        process::sinking(self.book, mold, cavities, &layers.collect::<Vec<_>>())
     }
 
     /// The product's name, or the formulas of its layers.
@@ -237,9 +259,21 @@ impl Workshop<'_> {
 
 impl PotDraft {
     /// The batches that it serves.
-    fn batches(&self) -> Vec<usize> {
-        let draws = self.stages.iter().flat_map(|stage| &stage.draws);
-        draws.map(|draw| draw.batch).collect()
+    fn batches(&self) -> impl Iterator<Item = usize> {
+        self.stages.iter().flat_map(|stage| &stage.draws).map(|draw| draw.batch)
+    }
+}
+
+/// Names, at each draw of a laminated piece, the pots that are hot with it.
+fn name_companions(assigned: &Assigned, pots: &mut [Pot]) {
+    let companions = assigned.companions();
+    for (index, (draft, pot)) in assigned.pots.iter().zip(pots).enumerate() {
+        for (draft, stage) in draft.stages.iter().zip(&mut pot.stages) {
+            for (draw, shown) in draft.draws.iter().zip(&mut stage.draws) {
+                let others = companions.get(&(index, draw.batch)).into_iter().flatten();
+                shown.together_with = others.copied().map(letter).collect();
+            }
+        }
     }
 }
 
@@ -370,6 +404,6 @@ fn cautions(pots: &[Pot]) -> Vec<Caution> {
     if salted {
         cautions.push(Caution::DampSalt);
     }
-    cautions.extend([Caution::FoodGear, Caution::DataSheet]);
+    cautions.extend([Caution::Vacuum, Caution::FoodGear, Caution::DataSheet]);
     cautions
 }

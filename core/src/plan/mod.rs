@@ -6,15 +6,23 @@ mod bits;
 pub mod correction;
 pub mod cover;
 pub mod day;
+pub mod flakes;
 #[cfg(feature = "solver")]
 pub mod leftover;
 mod make;
 pub mod measures;
+pub mod mispour;
 pub mod order;
+mod page;
 mod pot;
 pub mod precedence;
+pub mod process;
+pub mod record;
 pub mod sequence;
+#[cfg(feature = "solver")]
+mod share;
 pub mod sheet;
+pub mod shelf;
 mod shown;
 pub mod split;
 pub(crate) mod text;
@@ -23,6 +31,8 @@ pub(crate) mod weigh;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+pub use flakes::FlakeCount;
+pub use process::{Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
 pub use shown::{Showable, Shown};
 
 use crate::caution::Caution;
@@ -30,7 +40,7 @@ use crate::material::Kind;
 use crate::plan::measures::Tool;
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
 
-/// Derives that every part of a plan has.
+/// Derives that every part of a plan, or of what is made with one, has.
 macro_rules! part {
     ($(#[$meta:meta])* pub struct $Part:ident { $($(#[$field_meta:meta])* pub $field:ident: $Field:ty,)* }) => {
         $(#[$meta])*
@@ -41,6 +51,7 @@ macro_rules! part {
         pub struct $Part { $($(#[$field_meta])* pub $field: $Field,)* }
     };
 }
+use part;
 
 part! {
     /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
@@ -64,8 +75,12 @@ part! {
         pub pots: Vec<Pot>,
         /// The order of work over all pots.
         pub work: Vec<Work>,
+        /// The left-overs of the order list, and what of them is used.
+        pub shelf: Vec<OnShelf>,
         /// Why there are not fewer pots.
         pub proof: Proof,
+        /// The water that sink rates are told for.
+        pub water: Option<SinkWater>,
         /// What the plan had to assume, since the book does not say it.
         pub assumptions: Vec<Note>,
         /// What can hurt somebody.
@@ -94,6 +109,8 @@ part! {
         pub pots: Vec<String>,
         /// What a piece weighs.
         pub piece: Shown<Mass>,
+        /// How it sinks, where the book states a water.
+        pub sinks: Option<Reckoned<Sinking>>,
         /// The day it was promised for.
         pub promised: Option<String>,
         /// What the embedding program keeps on the line.
@@ -109,14 +126,68 @@ part! {
         pub pot: String,
         /// The cup it is mixed in: what that holds.
         pub cup: Shown<Volume>,
+        /// How it is degassed, where the book states a vacuum.
+        pub degas: Option<Reckoned<Degas>>,
+        /// What goes in from the shelf before the first stage's weigh list, which is then that of
+        /// the rest.
+        pub from_shelf: Option<FromShelf>,
         /// What is made in it, one after the other.
         pub stages: Vec<Stage>,
+        /// How often it is heated, and what that leaves of its stabilizer.
+        pub heats: Heats,
         /// What stays on the cup's wall and in the injector.
         pub lost: Shown<Mass>,
         /// What is left over in the cup after the last shot, its heel among it.
         pub left_over: Shown<Mass>,
         /// What all sprues weigh.
         pub sprues: Shown<Mass>,
+    }
+}
+
+part! {
+    /// What goes into a pot from the shelf.
+    pub struct FromShelf {
+        /// Which left-overs, by their names.
+        pub left_overs: Vec<ShelfPart>,
+        /// What they bring of each material.
+        pub brings: Vec<MaterialMass>,
+        /// How far they take each material from its formula; what is measured fresh is wanted
+        /// with that in mind.
+        pub off: Vec<Off>,
+        /// The most heats that one of them has spent, which the whole pot inherits; none where
+        /// that is not known of one.
+        pub heats: Option<u32>,
+    }
+}
+
+part! {
+    /// What of a left-over goes into one pot.
+    pub struct ShelfPart {
+        /// Its name.
+        pub name: String,
+        /// How much of it, as the balance shows it.
+        pub mass: Shown<Mass>,
+    }
+}
+
+part! {
+    /// A left-over mix on the shelf.
+    pub struct OnShelf {
+        /// Its name.
+        pub name: String,
+        /// The day it was made.
+        pub made: Option<String>,
+        /// What was there.
+        pub had: Shown<Mass>,
+        /// What goes into pots.
+        pub used: Shown<Mass>,
+        /// What stays on the shelf.
+        pub stays: Shown<Mass>,
+        /// The pots that it goes into.
+        pub pots: Vec<String>,
+        /// What the embedding program keeps with it.
+        #[cfg(feature = "document")]
+        pub ext: Option<serde_json::Map<String, serde_json::Value>>,
     }
 }
 
@@ -143,6 +214,8 @@ part! {
         pub draws: Vec<Draw>,
         /// How often it is heated: once, or again for each laminated piece.
         pub heats: u32,
+        /// How it is heated each time, where the book states an oven.
+        pub heating: Option<Reckoned<Heating>>,
         /// Sprues that go back into the pot before the next stage.
         pub sprues_back: Shown<Mass>,
         /// What is then in the pot for the next stage, or is left over.
@@ -223,6 +296,8 @@ part! {
         pub to: Shown<Mass>,
         /// Whether the sprue cannot feed the cavity, so that the piece sinks in.
         pub sinks_in: bool,
+        /// The flakes in one, where the book states their cut and thickness.
+        pub flakes: Vec<FlakeCount>,
     }
 }
 
@@ -271,6 +346,26 @@ part! {
         pub because: String,
         /// What is made, no two of which can share a pot; empty for other arguments.
         pub apart: Vec<String>,
+    }
+}
+
+part! {
+    /// How far a material is from its formula.
+    pub struct Off {
+        /// Which material.
+        pub material: String,
+        /// By so much, as a share of what the formula wants of it.
+        pub off: Shown<Ratio>,
+    }
+}
+
+part! {
+    /// A mass of a material.
+    pub struct MaterialMass {
+        /// Which material.
+        pub material: String,
+        /// How much of it.
+        pub mass: Shown<Mass>,
     }
 }
 

@@ -7,10 +7,11 @@ use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
 use super::precedence::{FreshBase, PrecedenceError};
+use super::process::{self, Heated};
 use super::sequence::{self, SequenceError};
 use super::split::SplitError;
 use super::weigh::{self, Addition, WeighError};
-use super::{Draw, Note, Pieces, Pot, Stage, text};
+use super::{Draw, Note, Pieces, Pot, Stage, flakes, text};
 use crate::batch::{self, BatchError, Injector, Loads, Marks, Rejects, Wanted};
 use crate::book::{Book, Mold, Sprues};
 use crate::fault::Diagnose;
@@ -106,10 +107,39 @@ pub(super) struct Workshop<'a> {
     pub(super) shots: &'a [Shots],
 }
 
-/// A pot and what made it larger than its orders need.
+/// A pot that has no name yet, and what made it larger than its orders need.
 pub(super) struct Built {
-    pub(super) pot: Pot,
-    pub(super) notes: Vec<Note>,
+    pot: Pot,
+    raised: Option<Raised>,
+}
+
+/// Why there is `mix` where the orders need less.
+struct Raised {
+    why: String,
+    need: Mass,
+    mix: Mass,
+}
+
+impl Built {
+    /// The pot by its name, and what there is to say of it.
+    pub(super) fn named(self, name: String) -> (Pot, Option<Note>) {
+        let note = self.raised.map(|raised| raised.note(&name));
+        (Pot { pot: name, ..self.pot }, note)
+    }
+}
+
+impl Raised {
+    fn note(&self, pot: &str) -> Note {
+        let Self { why, need, mix } = self;
+        Note {
+            code: "pot-raised".to_string(),
+            message: format!(
+                "Pot {pot} is {} where its orders need {}: {why}.",
+                text::mass(*mix).text,
+                text::mass(*need).text
+            ),
+        }
+    }
 }
 
 /// A stage in numbers.
@@ -125,7 +155,7 @@ struct Part<'a> {
 
 impl Workshop<'_> {
     /// Builds the pot in the smallest cup that holds it.
-    pub(super) fn build(&self, draft: &PotDraft, name: &str) -> Result<Built, PotError> {
+    pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
         let materials = self.materials(draft)?;
         let parts: Vec<Part<'_>> = draft
             .stages
@@ -140,7 +170,7 @@ impl Workshop<'_> {
         });
         let mut last = PotError::Lost;
         for cup in cups {
-            match self.in_cup(cup, &parts, &materials, name) {
+            match self.in_cup(cup, &parts, &materials) {
                 Ok(built) => return Ok(built),
                 Err(error) if error.wants_larger_cup() => last = error,
                 Err(error) => return Err(error),
@@ -209,7 +239,6 @@ impl Workshop<'_> {
         cup: usize,
         parts: &[Part<'_>],
         materials: &[MaterialId],
-        name: &str,
     ) -> Result<Built, PotError> {
         let first = parts.first().ok_or(PotError::Lost)?;
         let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
@@ -222,17 +251,16 @@ impl Workshop<'_> {
         let even = self.least_pot(first);
         let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
         let wanted = if even > need { even } else { need };
-        let measurer = self.measurer(wanted * base_fraction / base_density);
-        let (measurer, mark) = measurer.ok_or(PotError::Lost)?;
+        let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
         let steps = Marks::Every { step: mark, capacity };
         let mut measured = steps.measure(wanted, base_fraction, base_density)?;
         loop {
             let sequence = self.sequence(parts, holds, vessel, measured.mix)?;
             match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
                 Ok(lists) => {
-                    let pot = self.pot(name, cup, parts, sequence, lists)?;
-                    let notes = why.map(|why| raised(name, &why, need, measured.mix));
-                    return Ok(Built { pot, notes: notes.into_iter().collect() });
+                    let pot = self.pot(cup, parts, sequence, lists)?;
+                    let raised = why.map(|why| Raised { why, need, mix: measured.mix });
+                    return Ok(Built { pot, raised });
                 }
                 Err(WeighError::Measure { material, tolerance, error }) => {
                     if error.least().is_none() {
@@ -320,21 +348,21 @@ impl Workshop<'_> {
 
     /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
     /// those the one with the fewest fillings.
-    fn measurer(&self, base: Volume) -> Option<(usize, Volume)> {
-        let cups = self.book.tools.cups().iter().enumerate();
-        let rounded = cups.filter_map(|(index, cup)| {
+    fn measurer(&self, base: Volume) -> Result<(usize, Volume), PotError> {
+        let mut rounded = Vec::new();
+        for (index, cup) in self.book.tools.cups().iter().enumerate() {
             let marks = Marks::Every { step: cup.mark, capacity: base + cup.mark };
-            let volume = marks.round_up(base).ok()?;
+            let volume = marks.round_up(base)?;
             let fillings = libm::ceil((volume / cup.capacity).si() - 1e-9);
-            Some((volume.si(), fillings, index, cup.mark))
-        });
-        let least = rounded.min_by(|a, b| {
+            rounded.push((volume.si(), fillings, index, cup.mark));
+        }
+        let least = rounded.into_iter().min_by(|a, b| {
             // What differs by rounding alone is the same mark.
             let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
             let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
             volume.then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
         });
-        least.map(|(.., index, mark)| (index, mark))
+        least.map(|(.., index, mark)| (index, mark)).ok_or(PotError::Lost)
     }
 
     /// `volume` in fillings of cup `cup` to its marks.
@@ -346,7 +374,6 @@ impl Workshop<'_> {
 
     fn pot(
         &self,
-        name: &str,
         cup: usize,
         parts: &[Part<'_>],
         sequence: sequence::Sequence,
@@ -381,15 +408,25 @@ impl Workshop<'_> {
                 shoot_to: window.map(|window| text::temperature(window.high, system)),
                 draws,
                 heats: part.draft.heats,
+                heating: process::heating(self.book, part.recipe, step.held, index == 0),
                 sprues_back: text::mass(step.returned),
                 carried: text::mass(step.carried),
             });
         }
         let marked = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
+        let first = sequence.steps.first().zip(parts.first()).ok_or(PotError::Lost)?;
+        let liquid = first.0.held / first.1.recipe.liquid;
+        let recipes = parts.iter().map(|part| &part.recipe.recipe);
+        let heated: Vec<Heated<'_>> =
+            recipes.zip(&stages).map(|(recipe, stage)| Heated { recipe, stage }).collect();
+        let heats = process::heats(self.book, &heated);
         Ok(Pot {
-            pot: name.to_string(),
+            pot: String::new(),
             cup: text::cup(marked.capacity, marked.mark, system),
+            degas: process::degas(self.book, cup, liquid),
+            from_shelf: None,
             stages,
+            heats,
             lost: text::mass(kept + sequence.film),
             left_over: text::mass(sequence.left),
             sprues: text::mass(sprues),
@@ -478,20 +515,10 @@ impl Workshop<'_> {
                     from: text::mass(*range.start()),
                     to: text::mass(*range.end()),
                     sinks_in: layer.mass.sinks_in(),
+                    flakes: flakes::in_piece(&recipe.recipe, weighs, &self.book.materials),
                 })
             })
             .collect()
-    }
-}
-
-fn raised(pot: &str, why: &str, need: Mass, mix: Mass) -> Note {
-    Note {
-        code: "pot-raised".to_string(),
-        message: format!(
-            "Pot {pot} is {} where its orders need {}: {why}.",
-            text::mass(mix).text,
-            text::mass(need).text
-        ),
     }
 }
 

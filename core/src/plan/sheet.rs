@@ -1,17 +1,19 @@
 //! The bench sheet: a plan as text that a person tapes to the wall, 80 columns wide.
 
+mod process;
+
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
 use super::measures::Tool;
+use super::page::{Page, broken, counted, cut};
 use super::{Draw, Plan, PlannedLine, Pot, Stage, Way, Weigh, WorkFrom};
 use crate::caution::Caution;
 use crate::material::Kind;
 use crate::quantity::Mass;
 
-const WIDTH: usize = 80;
 /// Columns of the spoon measures in a weigh list.
 const SPOONS: usize = 24;
 /// Columns of the balance readings in a weigh list.
@@ -42,67 +44,17 @@ impl fmt::Display for Sheet<'_> {
         page.ends(&title, plan.shop.as_deref().unwrap_or_default());
         page.rule('=');
         page.orders(&plan.lines);
+        page.sink_rates(&plan.lines, plan.water.as_ref());
         page.work(plan);
         for pot in &plan.pots {
             page.pot(pot);
         }
         page.notes(plan);
-        f.write_str(page.text.trim_end())
+        f.write_str(page.text())
     }
-}
-
-/// Lines of text under construction.
-#[derive(Default)]
-struct Page {
-    text: String,
 }
 
 impl Page {
-    fn line(&mut self, line: &str) {
-        self.text.push_str(line.trim_end());
-        self.text.push('\n');
-    }
-
-    fn rule(&mut self, mark: char) {
-        let rule: String = core::iter::repeat_n(mark, WIDTH).collect();
-        self.line(&rule);
-    }
-
-    /// `left` at the left margin and `right` at the right one, on two lines where one is too short.
-    fn ends(&mut self, left: &str, right: &str) {
-        let (left, right) = (&cut(left, WIDTH), &cut(right, WIDTH));
-        let room = WIDTH.saturating_sub(left.chars().count());
-        if right.chars().count() < room {
-            self.line(&format!("{left}{right:>room$}"));
-        } else {
-            self.line(left);
-            self.line(&format!("{right:>WIDTH$}"));
-        }
-    }
-
-    /// `text` broken between words, its first line after `lead`, the others below its end.
-    fn wrapped(&mut self, lead: &str, text: &str) {
-        let indent = lead.chars().count();
-        let mut line = lead.to_string();
-        let mut filled = indent;
-        let longest = WIDTH.saturating_sub(indent);
-        for word in text.split(' ').flat_map(|word| pieces(word, longest)) {
-            let length = word.chars().count();
-            if filled > indent && filled.saturating_add(length).saturating_add(1) > WIDTH {
-                self.line(&line);
-                line = core::iter::repeat_n(' ', indent).collect();
-                filled = indent;
-            }
-            if filled > indent {
-                line.push(' ');
-                filled = filled.saturating_add(1);
-            }
-            line.push_str(&word);
-            filled = filled.saturating_add(length);
-        }
-        self.line(&line);
-    }
-
     fn step(&mut self, text: &str) {
         self.wrapped("[ ] ", text);
     }
@@ -187,16 +139,23 @@ impl Page {
             &format!("{} cup", pot.cup.text.replace(" cup", "-cup")),
         );
         self.rule('-');
-        for (index, stage) in pot.stages.iter().enumerate() {
-            self.stage(stage, index == 0);
+        for left_over in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
+            self.step(&format!(
+                "From the shelf: {} of \"{}\", cut small.",
+                left_over.mass.text, left_over.name
+            ));
         }
+        for (index, stage) in pot.stages.iter().enumerate() {
+            self.stage(pot, stage, index == 0);
+        }
+        self.heats(&pot.heats);
         self.detail(&format!(
             "Left over: {} in the cup and {} of sprues. Lost to cup and injector: {}.",
             pot.left_over.text, pot.sprues.text, pot.lost.text
         ));
     }
 
-    fn stage(&mut self, stage: &Stage, first: bool) {
+    fn stage(&mut self, pot: &Pot, stage: &Stage, first: bool) {
         let formulas = stage.formulas.join(" + ");
         if first {
             self.step(&format!("{formulas}: measure the base, then stir in the rest."));
@@ -212,20 +171,9 @@ impl Page {
             stage.holds.text, stage.fills.text, stage.density.text
         ));
         if first {
-            self.step("Let the air out (degas) before heating.");
+            self.degas(pot.degas.as_ref());
         }
-        let again = if first { "Heat" } else { "Heat again" };
-        match (&stage.shoot_from, &stage.shoot_to) {
-            (Some(from), Some(to)) => self.step(&format!(
-                "{again} in short bursts, stirring and taking the temperature between, to {} at least and {} at most.",
-                from.text, to.text
-            )),
-            _ => self.step(&format!(
-                "{again} in short bursts, stirring and taking the temperature between, to what the supplier states.",
-            )),
-        }
-        self.caution(Caution::HotPlastisol);
-        self.caution(Caution::Fumes);
+        self.heat(stage, first);
         for draw in &stage.draws {
             self.draw(draw);
         }
@@ -312,6 +260,12 @@ impl Page {
                 "{shape}{} ordered, {} made; each {}{range}.",
                 pieces.ordered, pieces.made, pieces.weighs.text
             ));
+            if !pieces.flakes.is_empty() {
+                let flakes = pieces.flakes.iter();
+                let flakes =
+                    flakes.map(|flake| format!("{} of {}", about(flake.count), flake.material));
+                self.detail(&format!("In each about {}.", flakes.collect::<Vec<_>>().join(", ")));
+            }
             if pieces.sinks_in {
                 self.detail("The sprue cannot feed these: they sink in. Top off or hold longer.");
             }
@@ -358,109 +312,8 @@ fn stage_name(plan: &Plan, from: &WorkFrom) -> String {
     stage.map(|stage| stage.formulas.join(" + ")).unwrap_or_default()
 }
 
-/// `1 shot`, `2 shots`.
-fn counted(count: u32, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
-}
-
-/// `text` in at most `width` columns.
-fn cut(text: &str, width: usize) -> String {
-    if text.chars().count() <= width {
-        return text.to_string();
-    }
-    let mut short: String = text.chars().take(width.saturating_sub(1)).collect();
-    short.push('…');
-    short
-}
-
-/// `word` in parts of at most `longest` columns.
-fn pieces(word: &str, longest: usize) -> Vec<String> {
-    let mut parts = Vec::from([String::new()]);
-    for (place, letter) in word.chars().enumerate() {
-        if place > 0 && place.is_multiple_of(longest.max(1)) {
-            parts.push(String::new());
-        }
-        if let Some(part) = parts.last_mut() {
-            part.push(letter);
-        }
-    }
-    parts
-}
-
-/// `text` broken at `between` into lines of at most `width` columns; what is more than a space of
-/// it goes on to the next line.
-fn broken(text: &str, between: &str, width: usize) -> Vec<String> {
-    let mut lines: Vec<String> = Vec::new();
-    for (index, part) in text.split(between).enumerate() {
-        let part =
-            if index == 0 { part.to_string() } else { format!("{}{part}", between.trim_start()) };
-        match lines.last_mut() {
-            Some(line)
-                if line.chars().count().saturating_add(part.chars().count()).saturating_add(1)
-                    <= width =>
-            {
-                line.push(' ');
-                line.push_str(&part);
-            }
-            _ => lines.push(part),
-        }
-    }
-    lines
-}
-
-#[cfg(test)]
-mod tests {
-    use proptest::prelude::*;
-    use rstest::rstest;
-
-    use super::*;
-
-    #[rstest]
-    #[case("1 tsp + 1/2 tsp + 1/4 tsp", " + ", 16, &["1 tsp + 1/2 tsp", "+ 1/4 tsp"])]
-    #[case("40 drops", " + ", 24, &["40 drops"])]
-    #[case("A B C D", " ", 5, &["A B C", "D"])]
-    #[case("", " ", 5, &[""])]
-    fn measures_break_between_their_parts(
-        #[case] text: &str,
-        #[case] between: &str,
-        #[case] width: usize,
-        #[case] expected: &[&str],
-    ) {
-        assert_eq!(broken(text, between, width), expected);
-    }
-
-    #[rstest]
-    #[case("worm", 4, "worm")]
-    #[case("worms", 4, "wor…")]
-    #[case("größe", 5, "größe")]
-    fn names_are_cut_to_their_column(
-        #[case] text: &str,
-        #[case] width: usize,
-        #[case] cut_to: &str,
-    ) {
-        assert_eq!(cut(text, width), cut_to);
-    }
-
-    #[test]
-    fn one_is_not_many() {
-        assert_eq!((counted(1, "shot"), counted(2, "shot")), ("1 shot".into(), "2 shots".into()));
-    }
-
-    proptest! {
-        #[test]
-        fn wrapped_text_keeps_every_word_within_the_page(text in "[a-zé ]{0,400}") {
-            let mut page = Page::default();
-            page.wrapped("  - ", &text);
-            prop_assert!(page.text.lines().all(|line| line.chars().count() <= WIDTH));
-            let letters = |text: &str| text.chars().filter(|c| c.is_alphabetic()).collect::<String>();
-            prop_assert_eq!(letters(&page.text), letters(&text));
-        }
-
-        #[test]
-        fn both_ends_fit_on_the_page(left in "\\PC{0,120}", right in "\\PC{0,120}") {
-            let mut page = Page::default();
-            page.ends(&left, &right);
-            prop_assert!(page.text.lines().all(|line| line.chars().count() <= WIDTH));
-        }
-    }
+/// A count to two digits: a nominal one is no surer.
+fn about(count: f64) -> f64 {
+    let step = libm::pow(10.0, (libm::floor(libm::log10(count)) - 1.0).max(0.0));
+    libm::round(count / step) * step
 }

@@ -5,9 +5,9 @@ use alloc::string::{String, ToString};
 
 use super::{Showable, Shown};
 use crate::quantity::{
-    Amount, AmountError, Mass, MassDensity, Measurable, Ratio, Rational, System,
-    ThermodynamicTemperature, Unit, Volume, nearest_fraction, nearest_household, nearest_multiple,
-    significant,
+    Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
+    ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
+    nearest_multiple, significant,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -54,11 +54,13 @@ pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
 }
 
 /// A volume as spoons and cups hold it: `2 tbsp`.
+#[cfg(feature = "document")]
 pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, household(volume, system))
 }
 
 /// A volume to a hundredth of a milliliter.
+#[cfg(feature = "document")]
 pub(crate) fn milliliters(volume: Volume) -> Shown<Volume> {
     Shown::new(volume, nearest(volume, 100, Unit::MILLILITER))
 }
@@ -133,6 +135,87 @@ pub(crate) fn temperature(
         System::Metric | System::Imperial => format!("{celsius} ({fahrenheit})"),
     };
     Shown::new(at, text)
+}
+
+/// The same as an upper bound: rounded down, so that what is shown is allowed.
+pub(crate) fn at_most(
+    at: ThermodynamicTemperature,
+    system: System,
+) -> Shown<ThermodynamicTemperature> {
+    // Rounding must not cost a degree that is one exactly.
+    let down = |degrees: f64| libm::floor(degrees + 1e-6);
+    let (fahrenheit, celsius) = (down(at.si() * 1.8 - 459.67), down(at.si() - 273.15));
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{fahrenheit} °F ({celsius} °C)"),
+        System::Metric | System::Imperial => format!("{celsius} °C ({fahrenheit} °F)"),
+    };
+    Shown::new(at, text)
+}
+
+/// A pressure on both scales: `27 inHg (91.4 kPa)`, that of the system first.
+pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
+    let inches = nearest(pressure, 10, Unit::INCH_OF_MERCURY);
+    let kilopascals = nearest(pressure, 10, Unit::KILOPASCAL);
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{inches} ({kilopascals})"),
+        System::Metric | System::Imperial => format!("{kilopascals} ({inches})"),
+    };
+    Shown::new(pressure, text)
+}
+
+/// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.
+pub(crate) fn time(time: Time) -> Shown<Time> {
+    const LONGEST_IN_SECONDS: f64 = 120.0;
+    let seconds = libm::round(time.si());
+    let minutes = libm::floor(seconds / 60.0);
+    let text = if seconds <= LONGEST_IN_SECONDS {
+        format!("{seconds} s")
+    } else if seconds - minutes * 60.0 == 0.0 {
+        format!("{minutes} min")
+    } else {
+        format!("{minutes} min {} s", seconds - minutes * 60.0)
+    };
+    Shown::new(time, text)
+}
+
+/// A time in minutes, to a tenth of one: `12.4 min`.
+pub(crate) fn minutes(time: Time) -> Shown<Time> {
+    Shown::new(time, nearest(time, 10, Unit::MINUTE))
+}
+
+/// A speed to two digits.
+pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
+    let amount = significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric);
+    Shown::new(speed, or_plain(amount, speed))
+}
+
+/// A power to three digits.
+#[cfg(feature = "document")]
+pub(crate) fn power(power: crate::quantity::Power) -> Shown<crate::quantity::Power> {
+    Shown::new(power, or_plain(significant(power, Unit::WATT, 3, System::Metric), power))
+}
+
+/// A time to a tenth of a second.
+#[cfg(feature = "document")]
+pub(crate) fn seconds(time: Time) -> Shown<Time> {
+    Shown::new(time, nearest(time, 10, Unit::SECOND))
+}
+
+/// A small share in per cent, to a thousandth of one.
+#[cfg(feature = "document")]
+pub(crate) fn fine_percent(share: Ratio) -> Shown<Ratio> {
+    let thousandths = libm::round(share.si() * 1e5);
+    Shown::new(share, format!("{} %", thousandths / 1e3))
+}
+
+/// A factor to a hundredth.
+pub(crate) fn factor(factor: Ratio) -> Shown<Ratio> {
+    Shown::new(factor, format!("{}", libm::round(factor.si() * 100.0) / 100.0))
+}
+
+/// A salinity in grams of salt per kilogram of water.
+pub(crate) fn salinity(salinity: Ratio) -> Shown<Ratio> {
+    Shown::new(salinity, format!("{} g/kg", libm::round(salinity.si() * 1e4) / 10.0))
 }
 
 #[cfg(test)]
@@ -229,5 +312,35 @@ mod tests {
         assert_eq!(volume(ml(305.0), US).text, "305 mL (1 1/4 cup)");
         assert_eq!(volume(ml(3.0), US).text, "3 mL");
         assert_eq!(density(MassDensity::from_si(1042.58)).text, "1.043 g/mL");
+    }
+
+    #[rstest]
+    #[case(95.2, "95 s")]
+    #[case(120.0, "120 s")]
+    #[case(180.0, "3 min")]
+    #[case(402.6, "6 min 43 s")]
+    fn times(#[case] seconds: f64, #[case] wanted: &str) {
+        assert_eq!(time(Time::from_si(seconds)).text, wanted);
+    }
+
+    /// 177 °C is 350.6 °F.
+    #[rstest]
+    #[case(450.15, System::UsCustomary, "350 °F (177 °C)")]
+    #[case(450.65, System::Metric, "177 °C (351 °F)")]
+    fn a_bound_is_not_rounded_past_itself(
+        #[case] kelvin: f64,
+        #[case] system: System,
+        #[case] wanted: &str,
+    ) {
+        assert_eq!(at_most(ThermodynamicTemperature::from_si(kelvin), system).text, wanted);
+    }
+
+    #[test]
+    fn pressures_and_speeds() {
+        let pressure = pressure(Pressure::from_si(27.0 * 3386.389), System::Metric);
+        assert_eq!(pressure.text, "91.4 kPa (27 inHg)");
+        assert_eq!(speed(Velocity::from_si(0.2162)).text, "22 cm/s");
+        assert_eq!(minutes(Time::from_si(742.0)).text, "12.4 min");
+        assert_eq!(salinity(Ratio::from(0.035)).text, "35 g/kg");
     }
 }

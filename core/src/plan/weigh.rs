@@ -24,6 +24,13 @@ pub(crate) struct Addition {
     pub(crate) total: Mass,
 }
 
+/// The weigh list for additions to a mix that has its own already.
+pub(crate) struct ToMix {
+    pub(crate) list: Vec<Weigh>,
+    /// What no tool can measure, and what is within its tolerance without it.
+    pub(crate) left_out: Vec<MaterialId>,
+}
+
 /// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
 /// of a cup to its marks, where they are given.
 pub(crate) fn list(
@@ -59,6 +66,33 @@ pub(crate) fn list(
     }
     list.sort_by_key(|weigh| weigh.kind);
     Ok(list)
+}
+
+/// The most that a small addition may be off by itself: beyond it the amount says nothing.
+const LOOSEST: f64 = 0.5;
+
+/// The weigh list for additions to a mix, each with the tolerance of all of its material there:
+/// what is a small part of it need not be measured so well. An addition that no tool measures is
+/// left out where the material keeps its tolerance without it.
+pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
+    let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
+    let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
+    for (addition, tolerance) in additions {
+        let material = book.materials.get(addition.material)?;
+        let share = (addition.wanted / addition.total).value;
+        let own = (tolerance / share).min(LOOSEST);
+        let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
+        match choose(material, addition.wanted, own, counted, &book.tools) {
+            Ok(choice) => made.list.push(entry(material, addition, &choice, book)),
+            Err(_) if share <= *tolerance => made.left_out.push(addition.material),
+            Err(error) => {
+                let material = material.name.clone();
+                return Err(WeighError::Measure { material, tolerance: own, error });
+            }
+        }
+    }
+    made.list.sort_by_key(|weigh| weigh.kind);
+    Ok(made)
 }
 
 /// The ways to measure `wanted` of a material within `tolerance`; by drops where they may be

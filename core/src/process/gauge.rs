@@ -142,6 +142,12 @@ impl Dial {
         }
     }
 
+    /// What it shows at most.
+    #[must_use]
+    pub fn span(self) -> Pressure {
+        self.span
+    }
+
     /// How far a reading may be off, to either side.
     #[must_use]
     pub fn tolerance(self) -> Pressure {

@@ -2,6 +2,7 @@
 
 pub mod atmosphere;
 pub mod budget;
+pub mod chamber;
 pub mod degas;
 pub mod drag;
 pub mod gauge;

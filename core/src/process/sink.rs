@@ -235,6 +235,14 @@ impl Diagnose for SinkError {
 }
 
 impl Shape {
+    /// Whether the published drag is for it.
+    ///
+    /// # Errors
+    /// [`SinkError::TooShort`] for a stick of less than 2.01 diameters.
+    pub fn check(&self) -> Result<(), SinkError> {
+        self.end_factor().map(|_| ())
+    }
+
     fn diameter(&self) -> Length {
         match self {
             Self::Stick { diameter, .. } | Self::Ball { diameter } => *diameter,

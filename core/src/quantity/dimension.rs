@@ -1,13 +1,14 @@
 //! Dimensions: what kind of quantity a unit measures, and the uom types that stand for them.
 
 use super::{
-    Energy, Length, Mass, MassDensity, Power, Pressure, Ratio, SpecificHeatCapacity,
+    Energy, Length, Mass, MassDensity, MolarEnergy, Power, Pressure, Ratio, SpecificHeatCapacity,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
 };
 use core::fmt;
 use core::marker::PhantomData;
 
-/// What kind of quantity it is: powers of length, mass, time, temperature and a count.
+/// What kind of quantity it is: powers of length, mass, time, temperature, amount of
+/// substance and a count.
 ///
 /// A temperature (a point on a scale) and a difference of temperatures are kept apart.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -16,6 +17,7 @@ pub struct Dimension {
     mass: i8,
     time: i8,
     temperature: i8,
+    substance: i8,
     count: i8,
     point: bool,
 }
@@ -23,7 +25,7 @@ pub struct Dimension {
 impl Dimension {
     /// A pure number.
     pub const RATIO: Self =
-        Self { length: 0, mass: 0, time: 0, temperature: 0, count: 0, point: false };
+        Self { length: 0, mass: 0, time: 0, temperature: 0, substance: 0, count: 0, point: false };
     /// A length.
     pub const LENGTH: Self = Self { length: 1, ..Self::RATIO };
     /// An area.
@@ -52,6 +54,10 @@ impl Dimension {
     pub const VELOCITY: Self = Self { length: 1, time: -1, ..Self::RATIO };
     /// A specific heat: energy per mass and temperature difference.
     pub const SPECIFIC_HEAT: Self = Self { length: 2, time: -2, temperature: -1, ..Self::RATIO };
+    /// An amount of substance.
+    pub const SUBSTANCE: Self = Self { substance: 1, ..Self::RATIO };
+    /// An energy per amount of substance, such as an activation energy.
+    pub const MOLAR_ENERGY: Self = Self { substance: -1, ..Self::ENERGY };
     /// A coefficient of thermal expansion: per temperature difference.
     pub const EXPANSION: Self = Self { temperature: -1, ..Self::RATIO };
     /// A mass per piece or drop.
@@ -62,7 +68,7 @@ impl Dimension {
     /// What a person calls it, with its article: `a volume`; `None` where it has no common name.
     #[must_use]
     pub fn name(self) -> Option<&'static str> {
-        const NAMES: [(Dimension, &str); 18] = [
+        const NAMES: [(Dimension, &str); 20] = [
             (Dimension::RATIO, "a ratio"),
             (Dimension::LENGTH, "a length"),
             (Dimension::AREA, "an area"),
@@ -78,6 +84,8 @@ impl Dimension {
             (Dimension::POWER, "a power"),
             (Dimension::VELOCITY, "a speed"),
             (Dimension::SPECIFIC_HEAT, "a specific heat"),
+            (Dimension::SUBSTANCE, "an amount of substance"),
+            (Dimension::MOLAR_ENERGY, "an energy per mole"),
             (Dimension::EXPANSION, "a thermal expansion"),
             (Dimension::MASS_PER_COUNT, "a mass per piece or drop"),
             (Dimension::VOLUME_PER_COUNT, "a volume per piece or drop"),
@@ -94,6 +102,7 @@ impl Dimension {
             temperature: self
                 .temperature
                 .saturating_add(other.temperature.saturating_mul(exponent)),
+            substance: self.substance.saturating_add(other.substance.saturating_mul(exponent)),
             count: self.count.saturating_add(other.count.saturating_mul(exponent)),
             point: false,
         }
@@ -120,6 +129,7 @@ impl fmt::Display for Dimension {
             ("m", self.length),
             ("s", self.time),
             ("K", self.temperature),
+            ("mol", self.substance),
             ("pieces", self.count),
         ];
         for (unit, power) in powers {
@@ -184,6 +194,7 @@ measurable! {
     Time: TIME, differs by Time;
     Velocity: VELOCITY, differs by Velocity;
     Energy: ENERGY, differs by Energy;
+    MolarEnergy: MOLAR_ENERGY, differs by MolarEnergy;
     Power: POWER, differs by Power;
     SpecificHeatCapacity: SPECIFIC_HEAT, differs by SpecificHeatCapacity;
     TemperatureCoefficient: EXPANSION, differs by TemperatureCoefficient;

@@ -257,6 +257,7 @@ fn wrong_dimension_help(wanted: Dimension) -> Cow<'static, str> {
         Dimension::POWER => "1000 W",
         Dimension::VELOCITY => "5 cm/s",
         Dimension::SPECIFIC_HEAT => "1.8 J/(g.K)",
+        Dimension::MOLAR_ENERGY => "120 kJ/mol",
         Dimension::EXPANSION => "7e-4 1/K",
         Dimension::MASS_PER_COUNT => "0.044 g/drop",
         Dimension::VOLUME_PER_COUNT => "0.05 mL/drop",

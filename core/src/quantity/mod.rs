@@ -36,6 +36,7 @@ pub use error::AmountError;
 pub use format::{nearest_fraction, nearest_household, nearest_multiple, significant};
 pub use measured::{Measured, MeasuredAmount, Spread, SpreadKind};
 pub use rational::Rational;
+pub(crate) use rational::gcd;
 pub use system::System;
 pub use unit::Unit;
 

@@ -375,7 +375,7 @@ const fn two_to_minus(n: u32) -> f64 {
 }
 
 /// The greatest common divisor, by halving and subtracting (Stein 1967); 1 where both are 0.
-const fn gcd(a: u128, b: u128) -> u128 {
+pub(crate) const fn gcd(a: u128, b: u128) -> u128 {
     if a == 0 || b == 0 {
         let other = a | b;
         return if other == 0 { 1 } else { other };

@@ -195,6 +195,9 @@ symbols! {
     Watt: POWER "W", exact(Rational::ONE), [], ["watt", "watts"];
     Kilowatt: POWER "kW", exact(Rational::from_int(1000)), [], ["kilowatt", "kilowatts"];
 
+    // Amount of substance.
+    Mole: SUBSTANCE "mol", exact(Rational::ONE), [], ["mole", "moles"];
+
     // Counts and shares.
     Drop: COUNT "drop" / "drops", exact(Rational::ONE), [], ["drop", "drops"];
     Piece: COUNT "piece" / "pieces", exact(Rational::ONE), ["pc", "pcs"], ["piece", "pieces"];

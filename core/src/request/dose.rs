@@ -5,10 +5,10 @@ use crate::document::book::MaterialEntry;
 use crate::document::reader::entry;
 use crate::document::resolve;
 use crate::fault::Faults;
-use crate::material::Material;
+use crate::material::MaterialError;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
-use crate::quantity::{Amount, Dimension, Mass, System, Volume};
+use crate::quantity::{Amount, Dimension, Mass, System};
 
 entry! {
     /// Asks what an amount of a material weighs: m, ρV, βV or n·m_drop.
@@ -44,28 +44,17 @@ impl DoseRequest {
     pub fn answer(&self) -> Result<DoseResponse, Faults> {
         let mut faulty = Faulty::new(self.measures);
         let material = resolve::material("/material", &self.material, faulty.system)?;
-        let mass = mass_of(&material, &self.amount, &mut faulty);
+        let mass = material.mass_of(&self.amount, faulty.system, "weighing the amount");
+        let field = match mass {
+            Err(MaterialError::Amount(_)) => "amount",
+            _ => "material",
+        };
+        let mass = faulty.keep(field, mass);
         let drops = self.amount.dimension() == Dimension::COUNT;
         let response = mass.map(|mass| DoseResponse {
             mass: text::mass(mass),
             pharmacy_drop: drops && !material.drop_is_calibrated(),
         });
         faulty.finish(response)
-    }
-}
-
-/// The mass of `amount` of a material; its faults have the fields `amount` and `material`.
-pub(super) fn mass_of(material: &Material, amount: &Amount, faulty: &mut Faulty) -> Option<Mass> {
-    let purpose = "weighing the amount";
-    match (amount.basis(), amount.dimension()) {
-        (None, Dimension::VOLUME) => {
-            let volume: Volume = faulty.keep("amount", amount.to(faulty.system))?;
-            Some(volume * faulty.keep("material", material.by_volume(purpose))?.density())
-        }
-        (None, Dimension::COUNT) if amount.drops().is_some() => {
-            let drops = amount.drops()?.to_f64();
-            Some(faulty.keep("material", material.drop_mass(purpose))? * drops)
-        }
-        _ => faulty.keep("amount", amount.to::<Mass>(faulty.system)),
     }
 }

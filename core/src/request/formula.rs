@@ -71,17 +71,8 @@ impl FormulaRequest {
     pub fn answer(&self) -> Result<FormulaResponse, Faults> {
         let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
         let mut faulty = Faulty::new(Some(book.system));
-        let formulas = find_formulas(&self.formulas, &book, &mut faulty);
-        let response = formulas.and_then(|formulas| {
-            let overlap = self.overlap.unwrap_or(Overlap::Refuse);
-            let recipe = Recipe::combine(
-                &formulas,
-                overlap,
-                book.default_base,
-                &book.materials,
-                book.system,
-            );
-            let recipe = faulty.keep("formulas", recipe)?;
+        let recipe = combined(&self.formulas, self.overlap, &book, &mut faulty);
+        let response = recipe.and_then(|(recipe, formulas)| {
             let mix = self.scaled(&recipe, &formulas, &book, &mut faulty)?;
             let response = describe(&recipe, &mix, &book);
             faulty.keep("", response)
@@ -118,7 +109,7 @@ impl FormulaRequest {
             (base, None) => {
                 let per = formulas.iter().find_map(|formula| formula.per);
                 let mass = match base.or(per) {
-                    Some(amount) => of_base(recipe, &amount, "base", book, faulty)?,
+                    Some(amount) => base_mass(&amount, recipe, book, faulty)?,
                     None => Mass::new::<uom::si::mass::gram>(100.0),
                 };
                 faulty.keep("base", recipe.for_base(mass))
@@ -127,35 +118,41 @@ impl FormulaRequest {
     }
 }
 
-/// The formulas named, or a fault for each that the book lacks.
-pub(super) fn find_formulas<'a>(
+/// The formulas of a request's `formulas`, and what they come to.
+pub(super) fn combined<'a>(
     names: &[Name],
+    overlap: Option<Overlap>,
     book: &'a Book,
     faulty: &mut Faulty,
-) -> Option<Vec<&'a Formula>> {
-    let mut formulas = Vec::new();
+) -> Option<(Recipe, Vec<&'a Formula>)> {
+    let mut formulas: Vec<&Formula> = Vec::new();
     for (index, name) in names.iter().enumerate() {
         match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
             Some(formula) => formulas.push(formula),
             None => faulty.faults.push(unknown_formula(index, &name.0, book)),
         }
     }
-    (formulas.len() == names.len()).then_some(formulas)
+    if formulas.len() < names.len() {
+        return None;
+    }
+    let overlap = overlap.unwrap_or(Overlap::Refuse);
+    let recipe =
+        Recipe::combine(&formulas, overlap, book.default_base, &book.materials, book.system);
+    Some((faulty.keep("formulas", recipe)?, formulas))
 }
 
-/// The mass of `amount` of a recipe's base.
-pub(super) fn of_base(
-    recipe: &Recipe,
+/// The mass of an amount of base, given as a mass or as a volume, cold and liquid.
+pub(super) fn base_mass(
     amount: &Amount,
-    field: &str,
+    recipe: &Recipe,
     book: &Book,
     faulty: &mut Faulty,
 ) -> Option<Mass> {
     if amount.dimension() == Dimension::VOLUME {
-        let volume: Volume = faulty.keep(field, amount.to(book.system))?;
+        let volume: Volume = faulty.keep("base", amount.to(book.system))?;
         Some(volume * faulty.keep("formulas", recipe.base_density(&book.materials))?)
     } else {
-        faulty.keep(field, amount.to::<Mass>(book.system))
+        faulty.keep("base", amount.to::<Mass>(book.system))
     }
 }
 

@@ -15,32 +15,56 @@
 //! );
 //! ```
 
+mod air;
 mod batch;
 mod calibrate;
+mod color;
+mod color_difference;
+mod color_match;
 mod convert;
 mod correct;
+mod degas;
 mod dose;
+mod flake;
 mod formula;
 mod hardness;
+mod heat;
+mod heat_history;
+mod leftovers;
 mod measure;
 mod mix;
 mod plan;
+mod record;
 mod salt;
 mod shot;
+mod sink;
 mod water;
 
+pub use air::{AirRequest, AirResponse};
 pub use batch::{BatchRequest, BatchResponse};
 pub use calibrate::{CalibrateRequest, CalibrateResponse};
+pub use color::{ColorEntry, ShownLab};
+pub use color_difference::{ColorDifferenceRequest, ColorDifferenceResponse};
+pub use color_match::{
+    ColorMatchRequest, ColorMatchResponse, ColorantDrops, ColorantEntry, LetDownEntry,
+};
 pub use convert::{ConvertRequest, ConvertResponse};
-pub use correct::{Becomes, CorrectRequest, CorrectResponse, NearestResponse, StaysOff, Trace};
+pub use correct::CorrectRequest;
+pub use degas::{DegasRequest, DegasResponse};
 pub use dose::{DoseRequest, DoseResponse};
+pub use flake::{FlakeRequest, FlakeResponse, FlakeSwap};
 pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
+pub use heat::{HeatRequest, HeatResponse};
+pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
+pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
 pub use plan::PlanRequest;
+pub use record::RecordRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
+pub use sink::{SinkRequest, SinkResponse, TimedDropEntry};
 pub use water::{WaterRequest, WaterResponse};
 
 use alloc::format;
@@ -54,6 +78,8 @@ use crate::document::reader::{Node, Read, nearest, pointer};
 use crate::document::text;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::plan::Plan;
+use crate::plan::mispour::PutRight;
+use crate::plan::record::Record;
 use crate::quantity::System;
 
 /// Derives that every request and response part has.
@@ -147,10 +173,30 @@ calculations! {
     Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
     /// A mass as the tools of a bench can give it.
     Measure = "measure": MeasureRequest => MeasureResponse;
-    /// The least that makes a pot right that came out wrong.
-    Correct = "correct": CorrectRequest => CorrectResponse;
+    /// The pressure of the air in the shop, and what a vacuum gauge can show there.
+    Air = "air": AirRequest => AirResponse;
+    /// How far a pot swells under vacuum, and how full a vessel may be for it.
+    Degas = "degas": DegasRequest => DegasResponse;
+    /// How long a pot takes in the shop's own oven, and in which bursts.
+    Heat = "heat": HeatRequest => HeatResponse;
+    /// What heat has done to a pot, and what of its stabilizer is left.
+    HeatHistory = "heat-history": HeatHistoryRequest => HeatHistoryResponse;
+    /// How fast a piece sinks, and the density for a wanted fall.
+    Sink = "sink": SinkRequest => SinkResponse;
+    /// How many particles a dose of flake holds, and what of another cut takes its place.
+    Flake = "flake": FlakeRequest => FlakeResponse;
+    /// How far apart two colors look.
+    ColorDifference = "color-difference": ColorDifferenceRequest => ColorDifferenceResponse;
+    /// A formula to begin with for a wanted color.
+    ColorMatch = "color-match": ColorMatchRequest => ColorMatchResponse;
+    /// What to add to a pot that came out wrong.
+    Correct = "correct": CorrectRequest => PutRight;
+    /// What of the shelf goes into a day's pots.
+    Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
     /// A day's plan from a book and an order list.
     Plan = "plan": PlanRequest => Plan;
+    /// A plan with what was really weighed and shot.
+    Record = "record": RecordRequest => Record;
 }
 
 fn unknown_calculation(name: &str) -> Fault {
@@ -262,6 +308,10 @@ impl Faulty {
 
     fn keep<T, E: Diagnose>(&mut self, field: &str, result: Result<T, E>) -> Option<T> {
         let path = if field.is_empty() { String::new() } else { pointer("", field) };
+        self.keep_at(path, result)
+    }
+
+    fn keep_at<T, E: Diagnose>(&mut self, path: String, result: Result<T, E>) -> Option<T> {
         result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
     }
 
@@ -283,6 +333,11 @@ impl Faulty {
         written.map_or(Some(Q::default()), |written| self.quantity(field, written))
     }
 
+    /// What was read elsewhere, with paths into the request.
+    fn part<T>(&mut self, read: Result<T, Faults>) -> Option<T> {
+        read.map_err(|found| self.faults.extend(found.into_vec())).ok()
+    }
+
     /// The outcome: the response, or all faults.
     fn finish<T>(self, response: Option<T>) -> Result<T, Faults> {
         match (Faults::from_vec(self.faults), response) {
@@ -290,5 +345,27 @@ impl Faulty {
             (None, Some(response)) => Ok(response),
             (None, None) => Err(Faults::from(crate::document::resolve::incomplete())),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use alloc::vec::Vec;
+    use std::string::{String, ToString};
+
+    use serde_json::Value;
+
+    /// The result of a request that can be answered.
+    pub(super) fn result(request: Value) -> Value {
+        let answer = super::answer_value(&request);
+        assert!(answer.get("faults").is_none(), "{answer}");
+        answer["result"].clone()
+    }
+
+    /// The codes of the faults of one that cannot.
+    pub(super) fn fault_codes(request: Value) -> Vec<String> {
+        let answer = super::answer_value(&request);
+        let faults = answer["faults"].as_array().unwrap_or_else(|| panic!("{answer}"));
+        faults.iter().map(|fault| fault["code"].as_str().unwrap().to_string()).collect()
     }
 }

@@ -30,10 +30,18 @@ impl PlanRequest {
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
     pub fn answer(&self) -> Result<Plan, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
-        let day = Day::resolve(&self.orders, &book).map_err(|faults| below("/orders", faults))?;
-        let mut plan = Plan::make(&book, &day).map_err(|faults| below("/orders", faults))?;
-        plan.made_from = Some(MadeFrom { book: self.book.clone(), orders: self.orders.clone() });
-        Ok(plan)
+        plan_of(&self.book, &self.orders)
     }
+}
+
+/// The plan of two documents of a request.
+pub(super) fn plan_of(
+    book_document: &BookDocument,
+    orders: &OrdersDocument,
+) -> Result<Plan, Faults> {
+    let book = Book::try_from(book_document).map_err(|faults| below("/book", faults))?;
+    let day = Day::resolve(orders, &book).map_err(|faults| below("/orders", faults))?;
+    let mut plan = Plan::make(&book, &day).map_err(|faults| below("/orders", faults))?;
+    plan.made_from = Some(MadeFrom { book: book_document.clone(), orders: orders.clone() });
+    Ok(plan)
 }

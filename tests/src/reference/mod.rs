@@ -4,6 +4,7 @@ pub mod amount;
 pub mod batch;
 pub mod mix;
 pub mod plan;
+pub mod process;
 pub mod salt;
 pub mod shop;
 pub mod shot;

@@ -1,0 +1,226 @@
+//! What a book says of vacuum, oven, heat and water, as it is written.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use serde_json::Value;
+
+use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
+use super::written::{Percent, Written};
+use crate::fault::Fault;
+use crate::flake::Cut;
+use crate::quantity::{
+    Amount, Length, Mass, Pressure, Ratio, ThermodynamicTemperature, Time, Volume,
+};
+
+entry! {
+    /// The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is
+    /// left.
+    pub struct VacuumEntry {
+        required {}
+        optional {
+            /// What is pulled, as a vacuum gauge shows it: "27 inHg".
+            gauge: Written<Pressure>,
+            /// What is left in the chamber, counted up from nothing: "10 kPa".
+            absolute: Written<Pressure>,
+            /// How far the vacuum gauge may be off; 0.9 inHg where left out.
+            dial_tolerance: Written<Pressure>,
+            /// How many times its level a pot was seen to swell to in it: 2.5.
+            rise: f64,
+            /// Share of air in a pot before the vacuum, where no rise was seen.
+            entrained: Percent,
+        }
+    }
+}
+
+entry! {
+    /// The oven, by the shop's own timings at one setting.
+    pub struct OvenEntry {
+        required {
+            /// Heatings that were timed.
+            timings: Vec<TimingEntry>,
+        }
+        optional {
+            /// The plastisol that was timed; the default base where left out.
+            of: Name,
+            /// The setting, as a share of full power; 100 % where left out.
+            setting: Percent,
+            /// What a pot shows when it goes back for one more heat, additions stirred in.
+            reheat_from: Written<ThermodynamicTemperature>,
+            /// How long a pot stays hot at one heat, from the last burst to the last shot.
+            hot_for: Written<Time>,
+        }
+    }
+}
+
+entry! {
+    /// One heating that the shop has timed.
+    pub struct TimingEntry {
+        required {
+            /// How much was heated: a mass, or a volume cold and liquid.
+            mix: Amount,
+            /// The temperature before.
+            from: Written<ThermodynamicTemperature>,
+            /// The temperature after, stirred.
+            to: Written<ThermodynamicTemperature>,
+            /// How long the oven ran.
+            time: Written<Time>,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// The heat that a plastisol stands.
+    pub struct BudgetEntry {
+        required {
+            /// So long at the reference temperature.
+            time: Written<Time>,
+            /// The reference temperature.
+            at: Written<ThermodynamicTemperature>,
+        }
+        optional {
+            /// With so much stabilizer, as a share of the mass of base; none added where left out.
+            with: Percent,
+        }
+    }
+}
+
+entry! {
+    /// The heat that more of a stabilizer buys.
+    pub struct BuysEntry {
+        required {
+            /// So much more time at the reference temperature of the plastisol's budget.
+            time: Written<Time>,
+            /// For so much more stabilizer, as a share of the mass of base.
+            per: Percent,
+            /// The highest dose that this holds for, as a share of the mass of base.
+            most: Percent,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// What a piece is like as it sinks: either a stick or a ball.
+    pub struct BodyEntry {
+        required {}
+        optional {
+            /// Longer than thick: it falls sideways.
+            stick: StickEntry,
+            /// As long as thick, about.
+            ball: BallEntry,
+        }
+    }
+}
+
+entry! {
+    /// A piece that falls sideways.
+    pub struct StickEntry {
+        required {
+            /// Mean diameter.
+            diameter: Written<Length>,
+            /// Length.
+            length: Written<Length>,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// A piece about as long as thick.
+    pub struct BallEntry {
+        required {
+            /// Diameter.
+            diameter: Written<Length>,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// Hook and weight on a piece.
+    pub struct HookEntry {
+        required {
+            /// Their mass.
+            mass: Written<Mass>,
+            /// What they displace.
+            volume: Written<Volume>,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// Water that a piece sinks in.
+    pub struct FishedWaterEntry {
+        required {
+            /// Its temperature.
+            temperature: Written<ThermodynamicTemperature>,
+        }
+        optional {
+            /// Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where
+            /// left out.
+            salinity: SalinityEntry,
+        }
+    }
+}
+
+/// Salt in water.
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum SalinityEntry {
+    /// Practical salinity, a pure number.
+    Practical(f64),
+    /// Absolute salinity: mass of salt per mass of water.
+    Absolute(Written<Ratio>),
+}
+
+impl Read for SalinityEntry {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        match node.value {
+            Value::Number(_) => f64::read(node, faults).map(Self::Practical),
+            _ => Written::read(node, faults).map(Self::Absolute),
+        }
+    }
+}
+
+/// The cut of a flake, as the trade writes it: ".035", "1/64 hex", "0.4 mm square".
+#[derive(Debug, Clone, PartialEq)]
+pub struct CutText {
+    /// As it was written.
+    pub text: String,
+    /// What it says.
+    pub cut: Cut,
+}
+
+impl serde::Serialize for CutText {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.text)
+    }
+}
+
+impl Read for CutText {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let text = String::read(node, faults)?;
+        let cut = super::written::keep(Cut::parse(&text), node, faults)?;
+        Some(Self { text, cut })
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for CutText {
+    fn schema_name() -> alloc::borrow::Cow<'static, str> {
+        "Cut".into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "type": "string",
+            "description": "The cut of a flake: \".035\", \"1/64 hex\", \"0.4 mm square\".",
+        })
+    }
+}
+
+deserialize_by_reading! { SalinityEntry; CutText; }

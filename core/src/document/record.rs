@@ -1,0 +1,133 @@
+//! What was really weighed and shot on a day, as it is written; and the plan that it belongs to.
+
+use alloc::collections::BTreeMap;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use serde_json::Value;
+
+use super::book::Format;
+use super::reader::{LARGEST_COUNT, Name, Node, Read, entry};
+use super::written::Written;
+use crate::fault::Fault;
+use crate::plan::Plan;
+use crate::quantity::{Amount, Mass};
+
+entry! {
+    /// What was really weighed and shot. What is left out went as the sheet said.
+    pub struct ActualsDocument {
+        required {
+            /// The format and its version.
+            format: Format,
+            /// By the pots' letters.
+            pots: BTreeMap<String, PotActualsEntry>,
+        }
+        optional {
+            /// Anything a reader should know of it.
+            about: String,
+        }
+    }
+}
+
+entry! {
+    /// One pot.
+    pub struct PotActualsEntry {
+        required {
+            /// Its stages, from the first.
+            stages: Vec<StageActualsEntry>,
+        }
+        optional {
+            /// Anything worth knowing.
+            notes: String,
+        }
+    }
+}
+
+entry! {
+    /// One stage of a pot.
+    pub struct StageActualsEntry {
+        required {}
+        optional {
+            /// What went in otherwise than the sheet said, by material, as it was measured:
+            /// "34 drops", "4.9 g". 0 for what was left out.
+            weighed: BTreeMap<String, Amount>,
+            /// What was shot.
+            draws: Vec<DrawActualsEntry>,
+            /// What the cup was weighed to hold after the last shot, its own weight taken off.
+            left: Written<Mass>,
+        }
+    }
+}
+
+entry! {
+    /// What was shot into a mold.
+    pub struct DrawActualsEntry {
+        required {
+            /// The mold.
+            mold: Name,
+            /// Shots made.
+            shots: Count,
+        }
+        optional {
+            /// What came of it, by shape. The pieces of a laminated shot are told at one of its
+            /// pots.
+            pieces: Vec<PieceActualsEntry>,
+        }
+    }
+}
+
+entry! {
+    /// The pieces of one shape.
+    pub struct PieceActualsEntry {
+        required {}
+        optional {
+            /// The shape, in a mold with unlike cavities.
+            shape: Name,
+            /// Pieces that are fit to sell.
+            good: Count,
+            /// What some of them weigh, one by one.
+            weights: Vec<Written<Mass>>,
+        }
+    }
+}
+
+/// A count that may be zero.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(transparent)]
+pub struct Count(pub u32);
+
+impl Read for Count {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let count = node.value.as_u64().and_then(|count| u32::try_from(count).ok());
+        let count = count.filter(|count| *count <= LARGEST_COUNT).map(Self);
+        if count.is_none() {
+            faults.push(node.mismatch(&format!("a whole number from 0 to {LARGEST_COUNT}")));
+        }
+        count
+    }
+}
+
+impl Read for Plan {
+    /// Reads a plan that the library wrote: what is wrong with it is told at once and for all of
+    /// it. The `calculate` of an answer may still stand in it.
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let mut value = node.value.clone();
+        if let Value::Object(fields) = &mut value
+            && fields.get("calculate").and_then(Value::as_str) == Some("plan")
+        {
+            fields.remove("calculate");
+        }
+        let read = serde_json::from_value(value);
+        read.map_err(|error| {
+            faults.push(Fault {
+                code: "not-a-plan".into(),
+                path: node.path.clone(),
+                message: format!("This is no plan: {error}."),
+                help: "Give the plan just as the library made it.".into(),
+            });
+        })
+        .ok()
+    }
+}

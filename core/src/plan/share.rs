@@ -1,0 +1,354 @@
+//! What of the shelf goes into a day's pots, on the plan.
+//!
+//! Left-overs go into the first stage of a pot, for later ones take additives alone. Of each
+//! material's tolerance at most half is left to the left-overs and the rest to the tools, so that
+//! together they keep it. What the linear program ([`leftover`](super::leftover)) finds is rounded down to
+//! what the balance shows, and the pot's weigh list becomes that of what is still to be added. A
+//! pot whose rest the bench could then not measure takes nothing from the shelf, and a note says so.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::Plan;
+use super::leftover::{Filled, Leftover, LeftoverError, NewPot, fill, use_most};
+use super::shelf::LeftOver;
+use super::weigh::{Addition, ToMix, WeighError, list_to_mix};
+use super::{FromShelf, MaterialMass, Note, Off, OnShelf, Pot, ShelfPart, Shown, text};
+use crate::book::Book;
+use crate::fault::{Diagnose, Fault, Faults};
+use crate::mix::{MaterialId, MixError};
+use crate::plan::measures::Balance;
+use crate::quantity::{Mass, Ratio};
+
+/// The left-overs' part of a tolerance.
+const PART: f64 = 0.5;
+
+/// What the solver may be off by, as a share: so much is rounded up to what the balance shows.
+const SOLVED: f64 = 2e-6;
+
+/// Why the shelf cannot be shared out.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ShelfError {
+    /// Left-overs are weighed, and nothing can weigh them.
+    #[error("Left-overs are weighed, and the bench has no balance.")]
+    NoBalance,
+    /// No way to share them out was found.
+    #[error(transparent)]
+    Leftover(#[from] LeftoverError),
+    /// A material of the plan is not in the book.
+    #[error("The plan weighs \"{0}\", which the book lacks.")]
+    UnknownMaterial(String),
+    /// A material is not in the table.
+    #[error(transparent)]
+    Mix(#[from] MixError),
+}
+
+impl Diagnose for ShelfError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NoBalance => "shelf-without-balance",
+            Self::Leftover(error) => error.code(),
+            Self::UnknownMaterial(_) => "shelf-unknown-material",
+            Self::Mix(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::NoBalance => {
+                "Add the balance to the bench, or leave \"shelf\" out of the orders.".into()
+            }
+            Self::Leftover(error) => error.help(),
+            Self::UnknownMaterial(_) => "Use the book that the plan was made with.".into(),
+            Self::Mix(error) => error.help(),
+        }
+    }
+}
+
+impl Plan {
+    /// Puts as much of `shelf` as may be into the pots.
+    pub(super) fn use_shelf(&mut self, book: &Book, shelf: &[LeftOver]) -> Result<(), Faults> {
+        self.share_out(book, shelf).map_err(|error| Faults::from(Fault::at("/shelf", &error)))
+    }
+
+    fn share_out(&mut self, book: &Book, shelf: &[LeftOver]) -> Result<(), ShelfError> {
+        if shelf.is_empty() {
+            return Ok(());
+        }
+        let balance = book.tools.balance().ok_or(ShelfError::NoBalance)?;
+        let sharing = Sharing::new(book, shelf, &self.pots)?;
+        let mut takes = vec![true; self.pots.len()];
+        let (shared, notes) = loop {
+            match sharing.all(&takes, balance)? {
+                Shared::Measured(shared) => break (shared, sharing.notes(&takes, &self.pots)),
+                Shared::NotMeasured(pot) => {
+                    takes.get_mut(pot).into_iter().for_each(|takes| *takes = false);
+                }
+            }
+        };
+        for (pot, share) in self.pots.iter_mut().zip(&shared) {
+            sharing.put(pot, share, balance)?;
+        }
+        self.assumptions.extend(notes);
+        self.shelf = sharing.rest(&shared, &self.pots);
+        Ok(())
+    }
+}
+
+/// The shelf and the pots in numbers.
+struct Sharing<'a> {
+    book: &'a Book,
+    shelf: &'a [LeftOver],
+    materials: Vec<MaterialId>,
+    /// Masses of each left-over.
+    parts: Vec<Vec<f64>>,
+    /// Masses of each pot's first stage.
+    pots: Vec<Vec<f64>>,
+    /// Heats of each pot.
+    heats: Vec<u32>,
+    /// Each material's tolerance.
+    tolerance: Vec<f64>,
+}
+
+/// What one pot takes, and what is then still to be added.
+struct PotShare {
+    from: Vec<Mass>,
+    filled: Filled,
+    rest: ToMix,
+}
+
+enum Shared {
+    /// One a pot; `None` where it takes nothing.
+    Measured(Vec<Option<PotShare>>),
+    /// What is left to add to this pot cannot be measured.
+    NotMeasured(usize),
+}
+
+impl<'a> Sharing<'a> {
+    fn new(book: &'a Book, shelf: &'a [LeftOver], pots: &[Pot]) -> Result<Self, ShelfError> {
+        let id = |name: &String| {
+            let found = book.materials.find(name);
+            found.ok_or_else(|| ShelfError::UnknownMaterial(name.clone()))
+        };
+        let mut wanted = Vec::with_capacity(pots.len());
+        for pot in pots {
+            let list = pot.stages.first().map_or(&[][..], |stage| &stage.weigh);
+            let masses = list.iter().map(|one| Ok((id(&one.material)?, one.wanted.quantity)));
+            wanted.push(masses.collect::<Result<Vec<_>, ShelfError>>()?);
+        }
+        let on_shelf = shelf.iter().flat_map(|one| one.mix.portions());
+        let mut materials: Vec<MaterialId> = on_shelf.map(|one| one.material).collect();
+        materials.extend(wanted.iter().flatten().map(|(material, _)| *material));
+        materials.sort_unstable();
+        materials.dedup();
+        let mass = |list: &[(MaterialId, Mass)], material: &MaterialId| {
+            let found = list.iter().find(|(other, _)| other == material);
+            found.map_or(0.0, |(_, mass)| mass.value)
+        };
+        let tolerance = materials.iter().map(|&material| {
+            let own = book.materials.get(material)?.tolerance;
+            Ok(own.unwrap_or(book.limits.tolerance))
+        });
+        let heats =
+            |pot: &Pot| pot.stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
+        Ok(Self {
+            book,
+            shelf,
+            parts: shelf
+                .iter()
+                .map(|one| materials.iter().map(|&m| one.mix.mass_of(m).value).collect())
+                .collect(),
+            pots: wanted
+                .iter()
+                .map(|list| materials.iter().map(|material| mass(list, material)).collect())
+                .collect(),
+            heats: pots.iter().map(heats).collect(),
+            tolerance: tolerance.collect::<Result<_, MixError>>()?,
+            materials,
+        })
+    }
+
+    /// The left-overs, the oldest with the least key; those without a date come last.
+    fn left_overs(&self) -> Vec<Leftover<'_>> {
+        let mut by_age: Vec<usize> = (0..self.shelf.len()).collect();
+        by_age.sort_by_key(|&index| {
+            let made = self.shelf.get(index).and_then(|one| one.made.as_deref());
+            (made.is_none(), made, index)
+        });
+        let key = |index: usize| {
+            let rank = by_age.iter().position(|&other| other == index);
+            rank.and_then(|rank| u32::try_from(rank).ok()).unwrap_or(u32::MAX)
+        };
+        let all = self.shelf.iter().zip(&self.parts).enumerate();
+        all.map(|(index, (one, composition))| Leftover {
+            composition,
+            mass: one.mix.mass(),
+            heats: one.heats.unwrap_or(0),
+            key: key(index),
+        })
+        .collect()
+    }
+
+    /// Shares the shelf out among the pots that take of it.
+    fn all(&self, takes: &[bool], balance: &Balance) -> Result<Shared, ShelfError> {
+        let left_overs = self.left_overs();
+        let solved = self.tolerances(PART);
+        let weighed = self.tolerances(PART * (1.0 + 1e-3));
+        let open: Vec<usize> =
+            (0..self.pots.len()).filter(|&pot| takes.get(pot) == Some(&true)).collect();
+        let pots: Vec<NewPot<'_>> = open.iter().filter_map(|&pot| self.pot(pot, &solved)).collect();
+        let most = use_most(&left_overs, &pots, self.book.limits.heats, Ratio::default())?;
+        let mut shared: Vec<Option<PotShare>> = self.pots.iter().map(|_| None).collect();
+        for (&index, most) in open.iter().zip(&most) {
+            let from: Vec<Mass> = most.from.iter().map(|&mass| shown(mass, balance)).collect();
+            if from.iter().all(|mass| mass.value == 0.0) {
+                continue;
+            }
+            let Some(pot) = self.pot(index, &weighed) else { continue };
+            let filled = fill(&left_overs, &pot, &from, Ratio::default())?;
+            let rest = match list_to_mix(&self.additions(&filled), self.book) {
+                Ok(rest) => rest,
+                Err(WeighError::Measure { .. }) => return Ok(Shared::NotMeasured(index)),
+                Err(WeighError::Mix(error)) => return Err(error.into()),
+            };
+            if let Some(place) = shared.get_mut(index) {
+                *place = Some(PotShare { from, filled, rest });
+            }
+        }
+        Ok(Shared::Measured(shared))
+    }
+
+    fn tolerances(&self, part: f64) -> Vec<Ratio> {
+        self.tolerance.iter().map(|tolerance| Ratio::from(tolerance * part)).collect()
+    }
+
+    fn pot<'b>(&'b self, pot: usize, tolerance: &'b [Ratio]) -> Option<NewPot<'b>> {
+        let composition = self.pots.get(pot)?;
+        let mass = composition.iter().fold(0.0, |sum, mass| sum + mass);
+        Some(NewPot {
+            composition,
+            tolerance,
+            mass: Mass::new::<uom::si::mass::kilogram>(mass),
+            heats: self.heats.get(pot).copied().unwrap_or(0),
+        })
+    }
+
+    /// What is still to be added, each with what the left-overs leave of its tolerance.
+    fn additions(&self, filled: &Filled) -> Vec<(Addition, f64)> {
+        let brought = self.brought(filled);
+        let each = self.materials.iter().zip(&filled.fresh).zip(&brought);
+        each.zip(filled.off.iter().zip(&self.tolerance))
+            .map(|(((&material, &wanted), &brought), (off, tolerance))| {
+                let total = wanted + brought;
+                (Addition { material, wanted, total }, tolerance - off.value.abs())
+            })
+            .collect()
+    }
+
+    /// What the left-overs bring of each material.
+    fn brought(&self, filled: &Filled) -> Vec<Mass> {
+        let mut brought = vec![Mass::default(); self.materials.len()];
+        for (left_over, taken) in self.shelf.iter().zip(&filled.from) {
+            let share = (*taken / left_over.mix.mass()).value;
+            for (sum, &material) in brought.iter_mut().zip(&self.materials) {
+                *sum += left_over.mix.mass_of(material) * share;
+            }
+        }
+        brought
+    }
+
+    /// Writes what a pot takes into the plan.
+    fn put(
+        &self,
+        pot: &mut Pot,
+        share: &Option<PotShare>,
+        balance: &Balance,
+    ) -> Result<(), ShelfError> {
+        let Some(share) = share else { return Ok(()) };
+        let mut from = FromShelf {
+            left_overs: Vec::new(),
+            brings: Vec::new(),
+            off: Vec::new(),
+            heats: Some(share.filled.heats_spent),
+        };
+        for (left_over, &mass) in self.shelf.iter().zip(&share.from) {
+            if mass.value > 0.0 {
+                from.left_overs.push(ShelfPart {
+                    name: left_over.name.clone(),
+                    mass: Shown::new(mass, text::balance(mass, Some(balance.readability))),
+                });
+                from.heats = from.heats.filter(|_| left_over.heats.is_some());
+            }
+        }
+        let brought = self.brought(&share.filled);
+        let each = self.materials.iter().zip(&brought).zip(&share.filled.fresh);
+        for (((&material, &brings), &fresh), off) in each.zip(&share.filled.off) {
+            let name = self.book.materials.get(material)?.name.clone();
+            let mut off = *off;
+            if share.rest.left_out.contains(&material) {
+                off = (1.0 + off.value) * (brings / (brings + fresh)) - Ratio::from(1.0);
+            }
+            if brings.value > 0.0 {
+                let mass = text::mass(brings);
+                from.brings.push(MaterialMass { material: name.clone(), mass });
+            }
+            if off.value.abs() > 1e-9 {
+                let off = Shown::new(off, text::signed_percent(off));
+                from.off.push(Off { material: name, off });
+            }
+        }
+        pot.from_shelf = Some(from);
+        if let Some(stage) = pot.stages.first_mut() {
+            stage.weigh.clone_from(&share.rest.list);
+        }
+        Ok(())
+    }
+
+    fn notes(&self, takes: &[bool], pots: &[Pot]) -> Vec<Note> {
+        let without = pots.iter().zip(takes).filter(|(_, takes)| !**takes);
+        let note = |(pot, _): (&Pot, &bool)| Note {
+            code: "shelf-not-used".to_string(),
+            message: format!(
+                "Pot {} takes nothing from the shelf: the bench could not measure what it then still needs.",
+                pot.pot
+            ),
+        };
+        without.map(note).collect()
+    }
+
+    fn rest(&self, shared: &[Option<PotShare>], pots: &[Pot]) -> Vec<OnShelf> {
+        let all = self.shelf.iter().enumerate();
+        all.map(|(index, left_over)| {
+            let of = |share: &PotShare| share.from.get(index).copied().unwrap_or_default();
+            let taken = shared.iter().flatten().map(of);
+            let used = taken.fold(Mass::default(), |sum, mass| sum + mass);
+            let had = left_over.mix.mass();
+            let into = pots.iter().zip(shared).filter(|(_, share)| {
+                share.as_ref().is_some_and(|share| of(share) > Mass::default())
+            });
+            let stays = if used < had { had - used } else { Mass::default() };
+            OnShelf {
+                name: left_over.name.clone(),
+                made: left_over.made.clone(),
+                had: text::mass(had),
+                used: text::mass(used),
+                stays: text::mass(stays),
+                pots: into.map(|(pot, _)| pot.pot.clone()).collect(),
+                #[cfg(feature = "document")]
+                ext: left_over.ext.clone(),
+            }
+        })
+        .collect()
+    }
+}
+
+/// What the balance shows of `mass`, rounded down; nothing of what it cannot weigh.
+fn shown(mass: Mass, balance: &Balance) -> Mass {
+    let steps = libm::floor((mass / balance.readability).value * (1.0 + SOLVED));
+    let shown = balance.readability * steps;
+    if shown < balance.least_load { Mass::default() } else { shown }
+}

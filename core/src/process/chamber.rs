@@ -1,0 +1,143 @@
+//! The shop's own vacuum: what is pulled in its chamber, and what a pot does there.
+
+use uom::si::volume::liter;
+
+use super::atmosphere::StationPressure;
+use super::degas::{DegasError, EntrainedAir, ObservedRise, Vacuum};
+use super::gauge::{AbsolutePressure, ChamberPressure, Dial, GaugeError, VacuumReading};
+use crate::quantity::{Pressure, Ratio, Volume};
+
+/// What is pulled, and how it is known.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Pulled {
+    /// A gauge counts down from the air outside.
+    Gauge {
+        /// What it shows.
+        reading: VacuumReading,
+        /// How true it is.
+        dial: Dial,
+    },
+    /// A gauge counts up from nothing.
+    Absolute(AbsolutePressure),
+}
+
+/// How much air is in a pot.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Air {
+    /// The shop saw a pot swell to so many times its level in this vacuum.
+    Rise(f64),
+    /// So much of the mix is air, by volume.
+    Share(Ratio),
+}
+
+/// A vacuum chamber at work.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Chamber {
+    /// What is pulled in it.
+    pub pulled: Pulled,
+    /// The air in a pot, where it is known.
+    pub air: Option<Air>,
+}
+
+impl Chamber {
+    /// The pressure in the chamber where the air outside has `local`, and what the dial makes of it.
+    ///
+    /// # Errors
+    /// [`GaugeError`] for a reading that cannot be there.
+    pub fn pressure(&self, local: StationPressure) -> Result<ChamberPressure, GaugeError> {
+        match self.pulled {
+            Pulled::Gauge { reading, dial } => reading.absolute(local, dial),
+            Pulled::Absolute(absolute) => {
+                absolute.vacuum(local)?;
+                Ok(ChamberPressure { absolute, least: absolute, most: absolute, over: None })
+            }
+        }
+    }
+
+    /// The air that a pot holds, from the rise seen in `vacuum` or from its share; `None` where
+    /// neither is known.
+    ///
+    /// # Errors
+    /// [`DegasError::NotAir`] for a rise that air does not explain in this vacuum,
+    /// [`DegasError::Share`] for a share that is none.
+    pub fn entrained(&self, vacuum: Vacuum) -> Result<Option<EntrainedAir>, DegasError> {
+        let air = match self.air {
+            None => return Ok(None),
+            Some(Air::Share(share)) => EntrainedAir::share(share)?,
+            Some(Air::Rise(rise)) => {
+                // Only the ratio of the two levels counts.
+                let before = Volume::new::<liter>(1.0);
+                EntrainedAir::observed(ObservedRise { before, risen: before * rise, vacuum })?
+            }
+        };
+        Ok(Some(air))
+    }
+}
+
+/// A dial that may be off by `tolerance` to either side.
+///
+/// # Errors
+/// [`GaugeError::Dial`] for a tolerance that is negative, not finite, or beyond the dial.
+pub fn dial_within(tolerance: Pressure) -> Result<Dial, GaugeError> {
+    let span = Dial::default().span();
+    Dial::new(span, tolerance / span)
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use uom::si::length::meter;
+    use uom::si::pressure::kilopascal;
+
+    use super::*;
+    use crate::fault::Diagnose;
+    use crate::process::atmosphere::GeometricAltitude;
+    use crate::quantity::Length;
+
+    fn kpa(x: f64) -> Pressure {
+        Pressure::new::<kilopascal>(x)
+    }
+
+    fn sea_level() -> StationPressure {
+        StationPressure::standard(GeometricAltitude::new(Length::new::<meter>(0.0)).unwrap())
+    }
+
+    fn gauge(reading: f64, air: Option<Air>) -> Chamber {
+        let reading = VacuumReading::new(kpa(reading)).unwrap();
+        Chamber { pulled: Pulled::Gauge { reading, dial: Dial::default() }, air }
+    }
+
+    /// Boyle by hand: a tenth of the air's pressure is left, so air grows tenfold (plain arithmetic).
+    #[rstest]
+    #[case(Air::Rise(1.9))] // 1 + 10·a = 1.9·(1 + a) gives a = 1/9: a tenth of the mix
+    #[case(Air::Share(Ratio::from(0.1)))]
+    fn rise_and_share_say_the_same(#[case] air: Air) {
+        let chamber = gauge(101.325 * 0.9, Some(air));
+        let pressure = chamber.pressure(sea_level()).unwrap();
+        let vacuum = Vacuum::new(sea_level(), pressure.absolute, kpa(0.0)).unwrap();
+        let found = chamber.entrained(vacuum).unwrap().unwrap();
+        assert!((found.as_share().value - 0.1).abs() < 1e-9, "{found:?}");
+    }
+
+    #[test]
+    fn an_absolute_pressure_needs_no_dial() {
+        let absolute = AbsolutePressure::new(kpa(10.0)).unwrap();
+        let chamber = Chamber { pulled: Pulled::Absolute(absolute), air: None };
+        let pressure = chamber.pressure(sea_level()).unwrap();
+        assert_eq!((pressure.absolute, pressure.over), (absolute, None));
+        let vacuum = Vacuum::new(sea_level(), absolute, kpa(0.0)).unwrap();
+        assert_eq!(chamber.entrained(vacuum), Ok(None));
+        let above = AbsolutePressure::new(kpa(110.0)).unwrap();
+        let chamber = Chamber { pulled: Pulled::Absolute(above), air: None };
+        assert_eq!(chamber.pressure(sea_level()).unwrap_err().code(), "gauge-above-the-air");
+    }
+
+    #[test]
+    fn a_dial_has_its_own_tolerance() {
+        assert!((dial_within(kpa(2.0)).unwrap().tolerance() - kpa(2.0)).value.abs() < 1e-9);
+        assert!(dial_within(kpa(500.0)).is_err());
+        assert!(dial_within(kpa(f64::NAN)).is_err());
+    }
+}

@@ -1,0 +1,145 @@
+//! The pressure of the air in the shop, and what a vacuum gauge can show there.
+
+use super::{Faulty, response};
+use crate::document::reader::entry;
+use crate::document::resolve::process;
+use crate::document::written::Written;
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::process::atmosphere::{GeometricAltitude, SeaLevelPressure, StationPressure};
+use crate::process::gauge::VacuumReading;
+use crate::quantity::{Length, Pressure, System};
+
+entry! {
+    /// Asks what the air has: by altitude, by a barometer, or by a weather report and the altitude.
+    pub struct AirRequest {
+        required {}
+        optional {
+            #[doc = parameter!(altitude)]
+            altitude: Written<Length>,
+            #[doc = parameter!(station_pressure)]
+            air_pressure: Written<Pressure>,
+            #[doc = parameter!(reported_pressure)]
+            reported_pressure: Written<Pressure>,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// What the air has.
+    pub struct AirResponse {
+        /// Its pressure at the place itself.
+        pub pressure: Shown<Pressure>,
+        /// The most that a true vacuum gauge shows there.
+        pub most_vacuum: Shown<Pressure>,
+        /// Whether it is that of the standard atmosphere, which the weather moves by some 3 %.
+        pub standard: bool,
+    }
+}
+
+impl AirRequest {
+    /// Takes the barometer's pressure, else brings the reported one to the altitude, else takes the
+    /// standard one of the altitude.
+    ///
+    /// # Errors
+    /// Nothing to go by; an altitude or a pressure that cannot be, or one that looks reduced to sea
+    /// level.
+    pub fn answer(&self) -> Result<AirResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let air = match &self.reported_pressure {
+            Some(reported) => self.of_report(reported, &mut faulty),
+            None => air(self.altitude.as_ref(), self.air_pressure.as_ref(), &mut faulty),
+        };
+        let response = air.map(|air| AirResponse {
+            pressure: text::pressure(air.get(), faulty.system),
+            most_vacuum: text::pressure(VacuumReading::most(air).get(), faulty.system),
+            standard: self.air_pressure.is_none() && self.reported_pressure.is_none(),
+        });
+        faulty.finish(response)
+    }
+
+    fn of_report(
+        &self,
+        reported: &Written<Pressure>,
+        faulty: &mut Faulty,
+    ) -> Option<StationPressure> {
+        let (Some(altitude), None) = (&self.altitude, &self.air_pressure) else {
+            faulty.faults.push(Fault {
+                code: "report-needs-altitude".into(),
+                path: "/reported_pressure".into(),
+                message: "A reported pressure is that of sea level.".into(),
+                help: "Give the \"altitude\" with it, and leave \"air_pressure\" out.".into(),
+            });
+            return None;
+        };
+        let altitude = faulty.quantity("altitude", altitude);
+        let altitude = altitude.and_then(|at| faulty.keep("altitude", GeometricAltitude::new(at)));
+        let reported = faulty.quantity("reported_pressure", reported);
+        let reported = reported.and_then(|report| {
+            faulty.keep("reported_pressure", SeaLevelPressure::reported(report))
+        });
+        Some(reported?.at(altitude?))
+    }
+}
+
+/// The pressure of the air by altitude or barometer, one of which must be there.
+pub(super) fn air(
+    altitude: Option<&Written<Length>>,
+    barometer: Option<&Written<Pressure>>,
+    faulty: &mut Faulty,
+) -> Option<StationPressure> {
+    if altitude.is_none() && barometer.is_none() {
+        faulty.faults.push(Fault {
+            code: "no-air-pressure".into(),
+            path: "".into(),
+            message: "It is not known what pressure the air has.".into(),
+            help: "Give \"altitude\": \"640 m\", or \"air_pressure\": what a barometer in the shop shows.".into(),
+        });
+        return None;
+    }
+    faulty.part(process::alone(faulty.system, |resolver| resolver.air(altitude, barometer)))
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use crate::request::tests::{fault_codes, result};
+
+    /// U.S. Standard Atmosphere, 1976, its table by geometric altitude; inHg by NIST SP 811.
+    #[rstest]
+    #[case("0 m", 101.325, "29.9 inHg (101.3 kPa)")]
+    #[case("1500 m", 84.560, "25 inHg (84.6 kPa)")]
+    #[case("5000 ft", 84.311, "24.9 inHg (84.3 kPa)")]
+    fn altitudes(#[case] altitude: &str, #[case] kpa: f64, #[case] most: &str) {
+        let answer = result(serde_json::json!({ "calculate": "air", "altitude": altitude }));
+        let found = answer["pressure"]["value"].as_f64().unwrap();
+        assert!((found - kpa).abs() < 0.002, "{found}");
+        assert_eq!(answer["most_vacuum"]["text"], most);
+        assert_eq!(answer["standard"], true);
+    }
+
+    #[test]
+    fn a_barometer_and_a_report_that_say_the_same() {
+        let barometer =
+            result(serde_json::json!({ "calculate": "air", "air_pressure": "84.560 kPa" }));
+        let report = result(serde_json::json!({
+            "calculate": "air", "altitude": "1500 m", "reported_pressure": "101.325 kPa"
+        }));
+        let kpa = |answer: &serde_json::Value| answer["pressure"]["value"].as_f64().unwrap();
+        assert!((kpa(&barometer) - kpa(&report)).abs() < 0.002);
+        assert_eq!(report["standard"], false);
+    }
+
+    #[rstest]
+    #[case(serde_json::json!({ "calculate": "air" }), "no-air-pressure")]
+    #[case(serde_json::json!({ "calculate": "air", "altitude": "40 km" }), "altitude-out-of-range")]
+    #[case(serde_json::json!({ "calculate": "air", "altitude": "1500 m", "air_pressure": "101 kPa" }), "air-pressure-looks-reduced")]
+    #[case(serde_json::json!({ "calculate": "air", "reported_pressure": "101 kPa" }), "report-needs-altitude")]
+    fn faults(#[case] request: serde_json::Value, #[case] code: &str) {
+        assert_eq!(fault_codes(request), [code]);
+    }
+}

@@ -1,0 +1,98 @@
+//! Colors in requests: as L\*a\*b\* or as sRGB.
+
+use alloc::vec::Vec;
+
+use super::response;
+use crate::color::ColorError;
+use crate::color::lab::{Lab, Srgb};
+use crate::document::reader::{Node, Read, entry};
+use crate::fault::Fault;
+
+entry! {
+    /// A color, in one of two ways.
+    pub struct ColorEntry {
+        required {}
+        optional {
+            /// L*, a*, b* of a reading, beside D65.
+            lab: [f64; 3],
+            /// Red, green and blue from 0 to 255, as a photograph beside white stores them.
+            srgb: [f64; 3],
+        }
+    }
+}
+
+response! {
+    /// A color in CIE L*a*b*.
+    pub struct ShownLab {
+        /// L*: 0 for black, 100 for white.
+        pub lightness: f64,
+        /// a*: green below zero, red above.
+        pub a: f64,
+        /// b*: blue below zero, yellow above.
+        pub b: f64,
+    }
+}
+
+impl From<Lab> for ShownLab {
+    fn from(lab: Lab) -> Self {
+        Self { lightness: lab.lightness(), a: lab.a(), b: lab.b() }
+    }
+}
+
+/// A color as it was read.
+pub(super) enum Color {
+    Lab(Lab),
+    Srgb(Srgb),
+}
+
+impl Color {
+    pub(super) fn lab(&self) -> Lab {
+        match self {
+            Self::Lab(lab) => *lab,
+            Self::Srgb(srgb) => srgb.lab(),
+        }
+    }
+
+    pub(super) fn srgb(&self) -> Result<Srgb, ColorError> {
+        match self {
+            Self::Lab(lab) => lab.srgb(),
+            Self::Srgb(srgb) => Ok(*srgb),
+        }
+    }
+}
+
+impl ColorEntry {
+    /// The color at `path`.
+    pub(super) fn read_at(&self, path: &str, faults: &mut Vec<Fault>) -> Option<Color> {
+        let color = match (self.lab, self.srgb) {
+            (Some([lightness, a, b]), None) => Lab::new(lightness, a, b).map(Color::Lab),
+            (None, Some([red, green, blue])) => {
+                Srgb::new(red / 255.0, green / 255.0, blue / 255.0).map(Color::Srgb)
+            }
+            _ => {
+                faults.push(Fault {
+                    code: "lab-or-srgb".into(),
+                    path: path.into(),
+                    message: "A color is stated in just one way.".into(),
+                    help: "Write { \"lab\": [52, 41, 18] } or { \"srgb\": [184, 94, 90] }.".into(),
+                });
+                return None;
+            }
+        };
+        color.map_err(|error| faults.push(Fault::at(path, &error))).ok()
+    }
+}
+
+impl Read for [f64; 3] {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let numbers = node.value.as_array().map(Vec::as_slice);
+        let numbers = match numbers {
+            Some([a, b, c]) => a.as_f64().zip(b.as_f64()).zip(c.as_f64()),
+            _ => None,
+        };
+        if numbers.is_none() {
+            faults.push(node.mismatch("three numbers: [52, 41, 18]"));
+        }
+        numbers.map(|((a, b), c)| [a, b, c])
+    }
+}

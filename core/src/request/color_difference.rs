@@ -1,0 +1,94 @@
+//! How far apart two colors look.
+
+use super::color::{ColorEntry, ShownLab};
+use super::{Faulty, response};
+use crate::color::difference::ciede2000;
+use crate::document::reader::entry;
+use crate::fault::Faults;
+use crate::parameter::parameter;
+
+entry! {
+    /// Asks how far apart two colors look.
+    pub struct ColorDifferenceRequest {
+        required {
+            #[doc = parameter!(color)]
+            one: ColorEntry,
+            #[doc = parameter!(color)]
+            other: ColorEntry,
+        }
+        optional {}
+    }
+}
+
+response! {
+    /// How far apart they look.
+    pub struct ColorDifferenceResponse {
+        /// ΔE₀₀; about 1 is what a trained eye just sees side by side.
+        pub difference: f64,
+        /// The one.
+        pub one: ShownLab,
+        /// The other.
+        pub other: ShownLab,
+    }
+}
+
+impl ColorDifferenceRequest {
+    /// Takes the CIEDE2000 difference.
+    ///
+    /// # Errors
+    /// A color that is stated in no way or two, or out of its range.
+    pub fn answer(&self) -> Result<ColorDifferenceResponse, Faults> {
+        let mut faulty = Faulty::new(None);
+        let one = self.one.read_at("/one", &mut faulty.faults);
+        let other = self.other.read_at("/other", &mut faulty.faults);
+        let response = one.zip(other).map(|(one, other)| {
+            let (one, other) = (one.lab(), other.lab());
+            ColorDifferenceResponse {
+                difference: ciede2000(&one, &other),
+                one: one.into(),
+                other: other.into(),
+            }
+        });
+        faulty.finish(response)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    /// Sharma, Wu and Dalal 2005, table 1, pairs 1 and 25.
+    #[rstest]
+    #[case([50.0, 2.6772, -79.7751], [50.0, 0.0, -82.7485], 2.0425)]
+    #[case([60.2574, -34.0099, 36.2677], [60.4626, -34.1751, 39.4387], 1.2644)]
+    fn published_pairs(#[case] one: [f64; 3], #[case] other: [f64; 3], #[case] wanted: f64) {
+        let answer = result(json!({
+            "calculate": "color-difference", "one": { "lab": one }, "other": { "lab": other }
+        }));
+        assert!((answer["difference"].as_f64().unwrap() - wanted).abs() < 5e-5);
+    }
+
+    #[test]
+    fn white_is_white_either_way() {
+        let answer = result(json!({
+            "calculate": "color-difference",
+            "one": { "lab": [100, 0, 0] }, "other": { "srgb": [255, 255, 255] }
+        }));
+        assert!(answer["difference"].as_f64().unwrap() < 1e-9);
+    }
+
+    #[rstest]
+    #[case(json!({}), "lab-or-srgb")]
+    #[case(json!({ "srgb": [300, 0, 0] }), "color-number-out-of-range")]
+    #[case(json!({ "lab": [120, 0, 0] }), "color-number-out-of-range")]
+    #[case(json!({ "lab": [50, 0] }), "wrong-type")]
+    fn faults(#[case] one: Value, #[case] code: &str) {
+        let request = json!({
+            "calculate": "color-difference", "one": one, "other": { "lab": [50, 0, 0] }
+        });
+        assert_eq!(fault_codes(request), [code]);
+    }
+}

@@ -1,0 +1,286 @@
+//! A formula to begin with for a wanted color.
+
+use alloc::collections::BTreeMap;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::color::{Color, ColorEntry, ShownLab};
+use super::{Faulty, response};
+use crate::color::kubelka_munk::Surface;
+use crate::color::lab::SRGB_BANDS;
+use crate::color::match_color::{Colorants, LetDown, STARTING_POINT, StartingFormula};
+use crate::document::reader::{entry, pointer};
+use crate::document::written::Written;
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Amount, Dimension, Mass, Ratio, System};
+
+entry! {
+    /// Asks for a formula to begin with, from colorants that the shop has let down and photographed
+    /// beside white.
+    pub struct ColorMatchRequest {
+        required {
+            #[doc = parameter!(base_color)]
+            base: ColorEntry,
+            #[doc = parameter!(colorants)]
+            colorants: BTreeMap<String, ColorantEntry>,
+            #[doc = parameter!(target)]
+            target: ColorEntry,
+            #[doc = parameter!(base_mass)]
+            base_mass: Written<Mass>,
+        }
+        optional {
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+entry! {
+    /// A colorant, by test pieces with two or more doses of it alone.
+    pub struct ColorantEntry {
+        required {
+            /// Mass of one drop.
+            drop: Written<Mass>,
+            /// The test pieces.
+            let_downs: Vec<LetDownEntry>,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// A test piece of base with one colorant.
+    pub struct LetDownEntry {
+        required {
+            /// How much colorant: "20 drops", or a mass.
+            dose: Amount,
+            /// In how much base.
+            base_mass: Written<Mass>,
+            /// What the piece looks like.
+            color: ColorEntry,
+        }
+        optional {}
+    }
+}
+
+response! {
+    /// A formula to begin with.
+    pub struct ColorMatchResponse {
+        /// What it is worth, in words.
+        pub statement: String,
+        /// Drops of each colorant; those with none are left out.
+        pub drops: Vec<ColorantDrops>,
+        /// The color that the model expects.
+        pub expected: ShownLab,
+        /// Its ΔE₀₀ to the target.
+        pub difference: f64,
+        /// ΔE₀₀ to the target of the exact doses, before drops were made whole.
+        pub exact_difference: f64,
+        /// The greatest ΔE₀₀ between a test piece of these colorants and the model of it: the formula is
+        /// no surer than that.
+        pub fit: f64,
+    }
+}
+
+response! {
+    /// The drops of one colorant.
+    pub struct ColorantDrops {
+        /// Which.
+        pub colorant: String,
+        /// Whole drops, for the base of the request.
+        pub drops: u32,
+        /// Their mass per mass of base.
+        pub dose: Shown<Ratio>,
+        /// The same before drops were made whole.
+        pub exact: Shown<Ratio>,
+        /// Whether that is more than its strongest test piece, where nothing is calibrated.
+        pub beyond_let_downs: bool,
+    }
+}
+
+impl ColorMatchRequest {
+    /// Calibrates the colorants by their test pieces and looks for the target.
+    ///
+    /// # Errors
+    /// Colors outside sRGB; a colorant with fewer than two doses; no formula in so many drops.
+    pub fn answer(&self) -> Result<ColorMatchResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let response = self.response(&mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(&self, faulty: &mut Faulty) -> Option<ColorMatchResponse> {
+        let base = bands("/base", &self.base, faulty);
+        let target = bands("/target", &self.target, faulty);
+        let base_mass = faulty.quantity("base_mass", &self.base_mass);
+        let mut read = Vec::new();
+        for (name, entry) in &self.colorants {
+            let path = pointer("/colorants", name);
+            read.push((path.clone(), entry.read_at(&path, faulty)));
+        }
+        let base = base?;
+        let mut colorants =
+            faulty.keep("base", Colorants::new(&SRGB_BANDS, Surface::NONE, &base))?;
+        let mut drops = Vec::new();
+        for (path, colorant) in read {
+            let (drop, let_downs) = colorant?;
+            let let_downs: Vec<LetDown<'_>> = let_downs
+                .iter()
+                .map(|(dose, reflectance)| LetDown { dose: *dose, reflectance })
+                .collect();
+            keep_at(&path, colorants.add(&let_downs), faulty)?;
+            drops.push(drop / base_mass?);
+        }
+        let formula = faulty.keep("target", colorants.starting_formula(&target?, &drops))?;
+        Some(self.shown(&formula))
+    }
+
+    fn shown(&self, formula: &StartingFormula) -> ColorMatchResponse {
+        let used = self.colorants.keys().zip(&formula.doses).filter(|(_, dose)| dose.drops > 0);
+        let drops = used.map(|(name, dose)| ColorantDrops {
+            colorant: name.clone(),
+            drops: dose.drops,
+            dose: text::fine_percent(dose.dose),
+            exact: text::fine_percent(dose.exact),
+            beyond_let_downs: dose.beyond_let_downs,
+        });
+        ColorMatchResponse {
+            statement: STARTING_POINT.to_string(),
+            drops: drops.collect(),
+            expected: formula.expected.into(),
+            difference: formula.difference,
+            exact_difference: formula.exact_difference,
+            fit: formula.fit,
+        }
+    }
+}
+
+/// The dose of a test piece per mass of base, and what it reflects.
+type Read = (Ratio, [f64; 3]);
+
+impl ColorantEntry {
+    /// The mass of a drop, and the test pieces.
+    fn read_at(&self, path: &str, faulty: &mut Faulty) -> Option<(Mass, Vec<Read>)> {
+        let drop = keep_at(&pointer(path, "drop"), self.drop.to(faulty.system), faulty);
+        let parent = pointer(path, "let_downs");
+        let mut let_downs = Vec::new();
+        for (index, entry) in self.let_downs.iter().enumerate() {
+            let path = pointer(&parent, &index.to_string());
+            let_downs.push(entry.read_at(&path, drop, faulty));
+        }
+        Some((drop?, let_downs.into_iter().collect::<Option<_>>()?))
+    }
+}
+
+impl LetDownEntry {
+    fn read_at(&self, path: &str, drop: Option<Mass>, faulty: &mut Faulty) -> Option<Read> {
+        let dose = match self.dose.drops() {
+            Some(drops) if self.dose.dimension() == Dimension::COUNT => {
+                drop.map(|drop| drop * drops.to_f64())
+            }
+            _ => keep_at(&pointer(path, "dose"), self.dose.to(faulty.system), faulty),
+        };
+        let base = keep_at(&pointer(path, "base_mass"), self.base_mass.to(faulty.system), faulty);
+        let color = bands(&pointer(path, "color"), &self.color, faulty);
+        let (dose, base): (Mass, Mass) = (dose?, base?);
+        if base <= Mass::default() {
+            faulty.faults.push(Fault {
+                code: "not-positive".into(),
+                path: pointer(path, "base_mass"),
+                message: "There is no base to let the colorant down in.".into(),
+                help: "Write the mass of base of the test piece's pot.".into(),
+            });
+            return None;
+        }
+        Some((dose / base, color?))
+    }
+}
+
+/// What a color reflects in the three bands of a photograph.
+fn bands(path: &str, entry: &ColorEntry, faulty: &mut Faulty) -> Option<[f64; 3]> {
+    let color = entry.read_at(path, &mut faulty.faults)?;
+    keep_at(path, Color::srgb(&color), faulty).map(|srgb| srgb.linear())
+}
+
+fn keep_at<T, E: crate::fault::Diagnose>(
+    path: &str,
+    result: Result<T, E>,
+    faulty: &mut Faulty,
+) -> Option<T> {
+    result.map_err(|error| faulty.faults.push(Fault::at(path, &error))).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use alloc::vec::Vec;
+
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::color::kubelka_munk::{k_over_s, reflectance};
+    use crate::color::lab::{Lab, SRGB_BANDS, Xyz};
+    use crate::request::tests::{fault_codes, result};
+
+    const BASE: [f64; 3] = [0.85, 0.85, 0.8];
+    /// K per drop in 100 g of base; invented colorants that do not scatter.
+    const BLUE: [f64; 3] = [0.09, 0.03, 0.005];
+    const RED: [f64; 3] = [0.004, 0.05, 0.06];
+
+    /// What `drops` of the two look like, by K/S = (K/S)_base + Σ n k (Kubelka and Munk, one constant).
+    fn color(blue: f64, red: f64) -> Value {
+        let read: Vec<f64> = (0..3)
+            .map(|i| {
+                let q = k_over_s(BASE[i]).unwrap() + blue * BLUE[i] + red * RED[i];
+                reflectance(q).unwrap()
+            })
+            .collect();
+        let sum =
+            |f: fn(&Xyz) -> f64| read.iter().zip(&SRGB_BANDS).map(|(r, band)| r * f(band)).sum();
+        let xyz = Xyz { x: sum(|b| b.x), y: sum(|b| b.y), z: sum(|b| b.z) };
+        let lab = Lab::of(&xyz, &crate::color::lab::D65).unwrap();
+        json!({ "lab": [lab.lightness(), lab.a(), lab.b()] })
+    }
+
+    fn request() -> Value {
+        let piece = |dose: &str, color: Value| json!({ "dose": dose, "base_mass": "100 g", "color": color });
+        json!({
+            "calculate": "color-match", "base": color(0.0, 0.0), "target": color(6.0, 10.0),
+            "base_mass": "200 g",
+            "colorants": {
+                "blue": { "drop": "0.05 g", "let_downs": [
+                    piece("5 drops", color(5.0, 0.0)), piece("1 g", color(20.0, 0.0)) ] },
+                "red": { "drop": "0.05 g", "let_downs": [
+                    piece("5 drops", color(0.0, 5.0)), piece("20 drops", color(0.0, 20.0)) ] }
+            }
+        })
+    }
+
+    /// A known mix comes back: 6 and 10 drops in 100 g are 12 and 20 in 200 g.
+    #[test]
+    fn a_known_mix_comes_back() {
+        let answer = result(request());
+        let drops: Vec<(&str, u64)> = answer["drops"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|one| (one["colorant"].as_str().unwrap(), one["drops"].as_u64().unwrap()))
+            .collect();
+        assert_eq!(drops, [("blue", 12), ("red", 20)]);
+        assert!(answer["difference"].as_f64().unwrap() < 0.05, "{answer}");
+        assert!(answer["statement"].as_str().unwrap().contains("starting point"));
+    }
+
+    #[rstest]
+    #[case("/target", json!({ "lab": [90, -100, 90] }), "color-outside-srgb")]
+    #[case("/colorants", json!({}), "color-no-colorants")]
+    #[case("/colorants/red/let_downs", json!([]), "color-too-few-let-downs")]
+    #[case("/colorants/red/drop", json!("0.05 mL"), "amount-wrong-dimension")]
+    #[case("/base_mass", json!("0 g"), "color-number-out-of-range")]
+    fn faults(#[case] path: &str, #[case] value: Value, #[case] code: &str) {
+        let mut request = request();
+        *request.pointer_mut(path).unwrap() = value;
+        assert_eq!(fault_codes(request), [code]);
+    }
+}

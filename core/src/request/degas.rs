@@ -1,0 +1,227 @@
+//! How far a pot swells under vacuum, and how full a vessel may be for it.
+
+use alloc::vec::Vec;
+
+use super::air::air;
+use super::{Faulty, response};
+use crate::caution::Caution;
+use crate::document::process::VacuumEntry;
+use crate::document::reader::entry;
+use crate::document::resolve::process;
+use crate::document::written::{Percent, Written};
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::process::SPARE;
+use crate::plan::{Shown, text};
+use crate::process::degas::{EntrainedAir, Vacuum, Vessel, vessel_for};
+use crate::process::gauge::ChamberPressure;
+use crate::process::vapor;
+use crate::quantity::{Length, Pressure, Ratio, System, ThermodynamicTemperature, Volume};
+
+entry! {
+    /// Asks what a vacuum does to a pot.
+    pub struct DegasRequest {
+        required {
+            #[doc = parameter!(vacuum)]
+            vacuum: VacuumEntry,
+            #[doc = parameter!(liquid)]
+            volume: Written<Volume>,
+        }
+        optional {
+            #[doc = parameter!(altitude)]
+            altitude: Written<Length>,
+            #[doc = parameter!(station_pressure)]
+            air_pressure: Written<Pressure>,
+            #[doc = parameter!(brim)]
+            brim: Written<Volume>,
+            #[doc = parameter!(marks)]
+            marks: Written<Volume>,
+            #[doc = parameter!(spare)]
+            spare: Percent,
+            #[doc = parameter!(damp_at)]
+            damp_at: Written<ThermodynamicTemperature>,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// What the vacuum does, if no bubble bursts on the way.
+    pub struct DegasResponse {
+        /// What is left in the chamber.
+        pub absolute: Shown<Pressure>,
+        /// The least that the dial's tolerance allows.
+        pub least: Shown<Pressure>,
+        /// The most that it allows.
+        pub most: Shown<Pressure>,
+        /// How far the gauge must be off, since the air does not give what it shows.
+        pub gauge_off: Option<Shown<Pressure>>,
+        /// Share of air in the pot before the vacuum.
+        pub entrained: Shown<Ratio>,
+        /// What the pot takes up before the vacuum, its bubbles included.
+        pub standing: Shown<Volume>,
+        /// What it swells to.
+        pub swollen: Shown<Volume>,
+        /// The vessel that takes it at once, to the brim.
+        pub vessel: Shown<Volume>,
+        /// The level to fill the given vessel to at most, bubbles included.
+        pub fill_mark: Option<Shown<Volume>>,
+        /// In how many fills the pot goes through it.
+        pub fills: Option<u32>,
+        /// The level of each, shared out evenly.
+        pub level: Option<Shown<Volume>>,
+        /// What can hurt somebody.
+        pub cautions: Vec<Caution>,
+    }
+}
+
+/// A pot under vacuum.
+struct Pot {
+    liquid: Volume,
+    air: EntrainedAir,
+    vacuum: Vacuum,
+    pressure: ChamberPressure,
+    spare: Ratio,
+}
+
+impl DegasRequest {
+    /// Lets the air in the pot expand by Boyle's law.
+    ///
+    /// # Errors
+    /// A gauge reading that the air here does not give, with what it does; a vacuum in which the pot
+    /// boils; a rise that air does not explain; a vessel without a mark low enough.
+    pub fn answer(&self) -> Result<DegasResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let pot = self.pot(&mut faulty);
+        let response = pot.and_then(|pot| self.response(&pot, &mut faulty));
+        faulty.finish(response)
+    }
+
+    fn pot(&self, faulty: &mut Faulty) -> Option<Pot> {
+        let local = air(self.altitude.as_ref(), self.air_pressure.as_ref(), faulty);
+        let liquid = faulty.quantity("volume", &self.volume);
+        let vapor = match &self.damp_at {
+            None => Some(Pressure::default()),
+            Some(at) => {
+                let at = faulty.quantity("damp_at", at);
+                at.and_then(|at| faulty.keep("damp_at", vapor::of_water(at)))
+            }
+        };
+        let chamber = faulty.part(process::alone(faulty.system, |resolver| {
+            resolver.chamber("/vacuum", &self.vacuum, local)
+        }));
+        let (chamber, local) = (chamber?, local?);
+        let pressure = faulty.keep("vacuum", chamber.pressure(local))?;
+        let vacuum = faulty.keep("vacuum", Vacuum::new(local, pressure.absolute, vapor?))?;
+        let Some(air) = faulty.keep("vacuum", chamber.entrained(vacuum))? else {
+            faulty.faults.push(Fault {
+                code: "rise-or-entrained".into(),
+                path: "/vacuum".into(),
+                message: "It is not known how much air is in the pot.".into(),
+                help: "Give the \"rise\" that was seen in this vacuum, such as 2.5, or the share \"entrained\".".into(),
+            });
+            return None;
+        };
+        let spare = Ratio::from(self.spare.map_or(SPARE, Percent::share));
+        Some(Pot { liquid: liquid?, air, vacuum, pressure, spare })
+    }
+
+    fn response(&self, pot: &Pot, faulty: &mut Faulty) -> Option<DegasResponse> {
+        let system = faulty.system;
+        let standing = faulty.keep("volume", pot.vacuum.standing(pot.liquid, pot.air));
+        let swollen = faulty.keep("volume", pot.vacuum.swollen(pot.liquid, pot.air));
+        let vessel = vessel_for(pot.liquid, pot.air, pot.vacuum, pot.spare);
+        let vessel = faulty.keep("spare", vessel);
+        let fills = match &self.brim {
+            None => None,
+            Some(brim) => {
+                let brim = faulty.quantity("brim", brim)?;
+                let mark = match &self.marks {
+                    Some(mark) => Some(faulty.quantity("marks", mark)?),
+                    None => None,
+                };
+                let vessel = faulty.keep("brim", Vessel::new(brim, pot.spare, mark))?;
+                Some(faulty.keep("brim", vessel.fills(pot.liquid, pot.air, pot.vacuum))?)
+            }
+        };
+        let pressure = |pressure| text::pressure(pressure, system);
+        Some(DegasResponse {
+            absolute: pressure(pot.pressure.absolute.get()),
+            least: pressure(pot.pressure.least.get()),
+            most: pressure(pot.pressure.most.get()),
+            gauge_off: pot.pressure.over.map(pressure),
+            entrained: text::percent(pot.air.as_share()),
+            standing: text::volume(standing?, system),
+            swollen: text::volume(swollen?, system),
+            vessel: text::volume(vessel?, system),
+            fill_mark: fills.map(|fills| text::scoop(fills.mark, system)),
+            fills: fills.map(|fills| fills.count),
+            level: fills.map(|fills| text::volume(fills.level, system)),
+            cautions: Vec::from([Caution::Vacuum, Caution::Fumes, Caution::DataSheet]),
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    /// By hand: a tenth of the air's pressure left, a tenth of the pot air: 9 parts of liquid stand at
+    /// 10 and swell to 9 + 10 = 19.
+    #[test]
+    fn boyle_by_hand() {
+        let answer = result(json!({
+            "calculate": "degas", "air_pressure": "100 kPa", "volume": "450 mL",
+            "vacuum": { "absolute": "10 kPa", "entrained": "10 %" },
+            "brim": "1055.6 mL", "marks": "250 mL"
+        }));
+        let ml = |field: &str| answer[field]["value"].as_f64().unwrap();
+        assert!((ml("standing") - 500.0).abs() < 1e-6);
+        assert!((ml("swollen") - 950.0).abs() < 1e-6);
+        assert!((ml("vessel") - 950.0 / 0.9).abs() < 1e-6);
+        assert_eq!((&answer["fills"], ml("fill_mark")), (&json!(1), 500.0));
+        assert_eq!(answer["cautions"][0], "vacuum");
+    }
+
+    /// The rise seen is the rise told, whatever the gauge.
+    #[test]
+    fn a_rise_comes_back() {
+        let answer = result(json!({
+            "calculate": "degas", "altitude": "640 m", "volume": "500 mL",
+            "vacuum": { "gauge": "25 inHg", "rise": 1.8 }
+        }));
+        let ml = |field: &str| answer[field]["value"].as_f64().unwrap();
+        assert!((ml("swollen") / ml("standing") - 1.8).abs() < 1e-12);
+        assert_eq!(answer["fills"], Value::Null);
+    }
+
+    /// A dial at 30 inHg at sea level is off, within its tolerance.
+    #[test]
+    fn a_dial_that_is_off() {
+        let answer = result(json!({
+            "calculate": "degas", "altitude": "0 m", "volume": "500 mL",
+            "vacuum": { "gauge": "30 inHg", "rise": 2 }
+        }));
+        assert_eq!(answer["gauge_off"]["text"], "0.1 inHg (0.3 kPa)");
+    }
+
+    #[rstest]
+    #[case(json!({ "gauge": "30 inHg", "rise": 2 }), "gauge-more-than-the-air")]
+    #[case(json!({ "gauge": "20 inHg", "rise": 900 }), "degas-not-air")]
+    #[case(json!({ "gauge": "20 inHg", "absolute": "10 kPa" }), "gauge-or-absolute")]
+    #[case(json!({ "gauge": "20 inHg" }), "rise-or-entrained")]
+    #[case(json!({ "gauge": "20 inHg", "rise": 2, "entrained": "5 %" }), "rise-and-entrained")]
+    #[case(json!({ "absolute": "10 kPa", "dial_tolerance": "1 inHg", "rise": 2 }), "tolerance-without-gauge")]
+    #[case(json!({ "absolute": "1 kPa", "rise": 2 }), "degas-boils")]
+    fn faults(#[case] vacuum: Value, #[case] code: &str) {
+        let request = json!({
+            "calculate": "degas", "altitude": "1500 m", "volume": "500 mL", "vacuum": vacuum,
+            "damp_at": "25 °C"
+        });
+        assert_eq!(fault_codes(request), [code]);
+    }
+}

@@ -1,0 +1,249 @@
+//! How many particles a dose of flake holds, and what of another cut takes its place.
+
+use alloc::string::{String, ToString};
+
+use super::{Faulty, response};
+use crate::document::book::MaterialEntry;
+use crate::document::reader::{entry, pointer};
+use crate::document::resolve;
+use crate::document::written::Written;
+use crate::fault::{Fault, Faults};
+use crate::flake::{Alike, Flake};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Amount, Dimension, Mass, Measurable, Ratio, System, Volume};
+
+entry! {
+    /// Asks what a dose of flake comes to.
+    pub struct FlakeRequest {
+        required {
+            #[doc = parameter!(flake)]
+            flake: MaterialEntry,
+            #[doc = parameter!(amount)]
+            dose: Amount,
+        }
+        optional {
+            #[doc = parameter!(finished_mass)]
+            mix: Written<Mass>,
+            #[doc = parameter!(piece_mass)]
+            piece: Written<Mass>,
+            #[doc = parameter!(other_flake)]
+            other: MaterialEntry,
+            #[doc = parameter!(alike)]
+            alike: Alike,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// What the dose comes to, by the nominal size of the cut.
+    pub struct FlakeResponse {
+        /// The cut as it was read.
+        pub cut: String,
+        /// Whether its shape is taken to be a hexagon, the text naming none.
+        pub shape_assumed: bool,
+        /// Mass of the dose.
+        pub mass: Shown<Mass>,
+        /// Particles in a gram.
+        pub per_gram: f64,
+        /// Particles in the dose.
+        pub particles: f64,
+        /// Particles in a piece.
+        pub per_piece: Option<f64>,
+        /// What of the other flake takes its place.
+        pub swap: Option<FlakeSwap>,
+    }
+}
+
+response! {
+    /// A dose of another flake.
+    pub struct FlakeSwap {
+        /// Its cut as it was read.
+        pub cut: String,
+        /// What to weigh.
+        pub mass: Shown<Mass>,
+        /// What to scoop, level, where its density as scooped is known.
+        pub scoop: Option<Shown<Volume>>,
+        /// Its particles over those of the first dose.
+        pub count: Shown<Ratio>,
+        /// Its film area over that of the first dose.
+        pub area: Shown<Ratio>,
+    }
+}
+
+impl FlakeRequest {
+    /// Counts the particles and swaps the cut, for as much area where nothing is said.
+    ///
+    /// # Errors
+    /// A flake without cut, thickness or density; a dose or a film that cannot be.
+    pub fn answer(&self) -> Result<FlakeResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let response = self.response(&mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(&self, faulty: &mut Faulty) -> Option<FlakeResponse> {
+        let flake = read("flake", &self.flake, faulty);
+        let other = self.other.as_ref().map(|other| read("other", other, faulty));
+        let per_piece = self.share_of_a_piece(faulty);
+        let flake = flake?;
+        let dose = match self.dose.dimension() {
+            Dimension::VOLUME => {
+                let volume = faulty.keep("dose", self.dose.to::<Volume>(faulty.system))?;
+                let material = material("flake", &self.flake, faulty)?;
+                let scooped = material.scooped_density("weighing a spoonful of flake");
+                faulty.keep("dose", scooped)?.mass_of(volume)
+            }
+            _ => faulty.keep("dose", self.dose.to::<Mass>(faulty.system))?,
+        };
+        let particles = faulty.keep("dose", flake.particles(dose))?;
+        let swap = match other {
+            Some(other) => Some(self.swap(&flake, dose, &other?, faulty)?),
+            None => None,
+        };
+        Some(FlakeResponse {
+            cut: flake.cut().to_string(),
+            shape_assumed: flake.cut().shape_assumed(),
+            mass: text::mass(dose),
+            per_gram: faulty.keep("dose", flake.particles(Mass::from_si(1e-3)))?,
+            particles,
+            per_piece: per_piece?.map(|share| particles * share),
+            swap,
+        })
+    }
+
+    /// The piece's share of the mix; the outer `None` where it cannot be told.
+    #[allow(clippy::option_option)] // not asked and wrong are two things
+    fn share_of_a_piece(&self, faulty: &mut Faulty) -> Option<Option<f64>> {
+        match (&self.mix, &self.piece) {
+            (None, None) => Some(None),
+            (Some(mix), Some(piece)) => {
+                let (mix, piece) = (faulty.quantity("mix", mix)?, faulty.quantity("piece", piece)?);
+                if piece > Mass::default() && piece <= mix {
+                    return Some(Some((piece / mix).value));
+                }
+                faulty.faults.push(Fault {
+                    code: "piece-above-mix".into(),
+                    path: "/piece".into(),
+                    message: "A piece weighs more than nothing and no more than its mix.".into(),
+                    help: "Check the two masses; perhaps they are swapped.".into(),
+                });
+                None
+            }
+            _ => {
+                faulty.faults.push(Fault {
+                    code: "piece-and-mix".into(),
+                    path: "".into(),
+                    message: "The flakes of a piece are its share of those in the mix.".into(),
+                    help:
+                        "Give both \"mix\", the finished mass that the dose is in, and \"piece\"."
+                            .into(),
+                });
+                None
+            }
+        }
+    }
+
+    fn swap(
+        &self,
+        flake: &Flake,
+        dose: Mass,
+        other: &Flake,
+        faulty: &mut Faulty,
+    ) -> Option<FlakeSwap> {
+        let alike = self.alike.unwrap_or(Alike::Area);
+        let swap = faulty.keep("dose", flake.swap(dose, other, alike))?;
+        let scoop = swap.scoop.map(|scoop| text::scoop(scoop, faulty.system));
+        Some(FlakeSwap {
+            cut: other.cut().to_string(),
+            mass: text::mass(swap.mass),
+            scoop,
+            count: text::factor(swap.count),
+            area: text::factor(swap.area),
+        })
+    }
+}
+
+fn material(
+    field: &str,
+    entry: &MaterialEntry,
+    faulty: &mut Faulty,
+) -> Option<crate::material::Material> {
+    faulty.part(resolve::material(&pointer("", field), entry, faulty.system))
+}
+
+fn read(field: &str, entry: &MaterialEntry, faulty: &mut Faulty) -> Option<Flake> {
+    let material = material(field, entry, faulty)?;
+    let film = faulty.keep(field, material.true_density("counting flakes"));
+    let scooped = match material.as_scooped {
+        Some(_) => Some(faulty.keep(field, material.scooped_density("scooping flake"))?),
+        None => None,
+    };
+    let (Some(cut), Some(thickness)) = (material.cut, material.thickness) else {
+        faulty.faults.push(Fault {
+            code: "flake-not-known".into(),
+            path: pointer("", field),
+            message: "The flake's cut or the thickness of its film is not known.".into(),
+            help: "Give both: \"cut\": \".035 hex\", \"thickness\": \"50 um\".".into(),
+        });
+        return None;
+    };
+    faulty.keep(field, Flake::new(cut, thickness, film?, scooped))
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    fn flake(cut: &str) -> Value {
+        json!({ "kind": "flake", "cut": cut, "thickness": "50 um", "density": "1.4 g/mL", "as_scooped": "0.5 g/mL" })
+    }
+
+    fn request() -> Value {
+        json!({
+            "calculate": "flake", "flake": flake("1 mm square"), "dose": "1.4 g",
+            "other": flake("0.5 mm square"), "alike": "count", "mix": "280 g", "piece": "10 g"
+        })
+    }
+
+    fn with(field: &str, value: Value) -> Value {
+        let mut request = request();
+        request[field] = value;
+        request
+    }
+
+    /// By hand: 1 mm · 1 mm · 0.05 mm · 1.4 mg/mm³ = 0.07 mg, so that 1.4 g are 20 000 squares; half
+    /// the size is a quarter of the mass each.
+    #[test]
+    fn squares_by_hand() {
+        let answer = result(request());
+        assert!((answer["particles"].as_f64().unwrap() - 20_000.0).abs() < 1e-6);
+        assert!((answer["per_gram"].as_f64().unwrap() - 20_000.0 / 1.4).abs() < 1e-6);
+        assert!((answer["per_piece"].as_f64().unwrap() - 20_000.0 / 28.0).abs() < 1e-6);
+        let swap = &answer["swap"];
+        assert!((swap["mass"]["value"].as_f64().unwrap() - 0.35).abs() < 1e-9);
+        assert!((swap["scoop"]["value"].as_f64().unwrap() - 0.7).abs() < 1e-9);
+        assert_eq!(swap["area"]["text"], "0.25");
+    }
+
+    #[test]
+    fn a_spoonful_is_weighed_as_scooped() {
+        let answer = result(with("dose", json!("2.8 mL")));
+        assert!((answer["particles"].as_f64().unwrap() - 20_000.0).abs() < 1e-6);
+    }
+
+    #[rstest]
+    #[case("flake", json!({ "kind": "flake", "density": "1.4 g/mL" }), "flake-not-known")]
+    #[case("flake", flake("35 mm"), "cut-suspicious")]
+    #[case("flake", json!({ "kind": "salt", "cut": ".035", "density": "2 g/mL" }), "property-of-another-kind")]
+    #[case("dose", json!("0 g"), "flake-dose")]
+    #[case("piece", json!("300 g"), "piece-above-mix")]
+    fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
+        assert_eq!(fault_codes(with(field, value)), [code]);
+    }
+}

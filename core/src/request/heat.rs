@@ -1,0 +1,268 @@
+//! How long a pot takes in the shop's own oven, and in which bursts.
+
+use alloc::vec::Vec;
+
+use super::{Faulty, response};
+use crate::caution::Caution;
+use crate::document::process::TimingEntry;
+use crate::document::reader::entry;
+use crate::document::resolve::process::{self, Timed};
+use crate::document::written::{Percent, Written};
+use crate::fault::Faults;
+use crate::parameter::parameter;
+use crate::plan::process::{Burst, shown_bursts};
+use crate::plan::{Shown, text};
+use crate::process::heat::{Load, Oven, Precautions, Reach, Window};
+use crate::quantity::{
+    Amount, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
+    TemperatureInterval, ThermodynamicTemperature, Time,
+};
+
+entry! {
+    /// Asks for the heating of a pot. Cups that are heated together are one load.
+    pub struct HeatRequest {
+        required {
+            #[doc = parameter!(timings)]
+            timings: Vec<TimingEntry>,
+            #[doc = parameter!(specific_heat)]
+            specific_heat: Written<SpecificHeatCapacity>,
+            #[doc = parameter!(mix)]
+            mix: Amount,
+            #[doc = parameter!(heated_from)]
+            from: Written<ThermodynamicTemperature>,
+            #[doc = parameter!(shot_window)]
+            shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
+        }
+        optional {
+            #[doc = parameter!(aim)]
+            aim: Written<ThermodynamicTemperature>,
+            #[doc = parameter!(timed_density)]
+            density: Written<MassDensity>,
+            #[doc = parameter!(timed_specific_heat)]
+            timed_specific_heat: Written<SpecificHeatCapacity>,
+            #[doc = parameter!(setting)]
+            setting: Percent,
+            #[doc = parameter!(thermometer)]
+            thermometer: Written<TemperatureInterval>,
+            #[doc = parameter!(vessel_mass)]
+            vessel: Written<Mass>,
+            #[doc = parameter!(vessel_specific_heat)]
+            vessel_specific_heat: Written<SpecificHeatCapacity>,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// A heating.
+    pub struct HeatResponse {
+        /// The power that reaches mix and vessel.
+        pub power: Shown<Power>,
+        /// Its standard uncertainty; none of a single timing.
+        pub power_uncertainty: Option<Shown<Power>>,
+        /// How long it takes to the aim, without a break.
+        pub time: Shown<Time>,
+        /// Its standard uncertainty for one more heating.
+        pub uncertainty: Option<Shown<Time>>,
+        /// The bursts, as long as each comes out as expected.
+        pub bursts: Vec<Burst>,
+        /// How long the oven runs in them altogether.
+        pub total: Shown<Time>,
+        /// The most that the pot may have after as long a run in one go.
+        pub in_one: Shown<ThermodynamicTemperature>,
+        /// Whether that is above the window.
+        pub one_overshoots: bool,
+        /// The margin of the power that the bursts were made with.
+        pub margin: Shown<Ratio>,
+        /// Whether that margin is an assumption, the power resting on a single timing.
+        pub margin_assumed: bool,
+        /// How far the amount lies outside those that were timed, as a factor.
+        pub beyond: Option<Shown<Ratio>>,
+        /// What can hurt somebody.
+        pub cautions: Vec<Caution>,
+    }
+}
+
+impl HeatRequest {
+    /// Takes the power from the timings, and from that the time and the bursts.
+    ///
+    /// # Errors
+    /// Timings that are none; an amount too far from those that were timed; a pot that is hot
+    /// already; a window that the thermometer is too coarse for.
+    pub fn answer(&self) -> Result<HeatResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let response = self.response(&mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(&self, faulty: &mut Faulty) -> Option<HeatResponse> {
+        let density = match &self.density {
+            Some(density) => Some(faulty.quantity("density", density)?),
+            None => None,
+        };
+        let vessel = self.vessel(faulty);
+        let oven = self.oven(faulty, density, vessel);
+        let specific_heat = faulty.quantity("specific_heat", &self.specific_heat);
+        let mass = faulty.part(process::alone(faulty.system, |resolver| {
+            resolver.amount_of_mix("/mix", &self.mix, density)
+        }));
+        let from = faulty.quantity("from", &self.from);
+        let window = self.window(faulty);
+        let load = Load::new(mass?, specific_heat?, vessel?);
+        let load = faulty.keep("mix", load)?;
+        let (oven, from, window) = (oven?, from?, window?);
+        let precautions = self.precautions(faulty)?;
+        let bursts = faulty.keep("", oven.bursts(load, from, window, precautions))?;
+        let heating = faulty.keep("", oven.time(load, from, window.aim()))?;
+        let system = faulty.system;
+        Some(HeatResponse {
+            power: text::power(oven.power()),
+            power_uncertainty: oven.power_uncertainty().map(text::power),
+            time: text::time(heating.time),
+            uncertainty: heating.uncertainty.map(text::time),
+            total: text::time(bursts.total),
+            in_one: text::temperature(bursts.in_one, system),
+            one_overshoots: bursts.one_overshoots,
+            margin: text::percent(bursts.margin),
+            margin_assumed: bursts.margin_assumed,
+            beyond: match bursts.reach {
+                Reach::Within => None,
+                Reach::Beyond { factor, .. } => Some(text::factor(factor)),
+            },
+            bursts: shown_bursts(&bursts, system),
+            cautions: Vec::from([
+                Caution::HotPlastisol,
+                Caution::Fumes,
+                Caution::Water,
+                Caution::DataSheet,
+            ]),
+        })
+    }
+
+    fn oven(
+        &self,
+        faulty: &mut Faulty,
+        density: Option<MassDensity>,
+        vessel: Option<HeatCapacity>,
+    ) -> Option<Oven> {
+        let specific_heat = match &self.timed_specific_heat {
+            Some(timed) => faulty.quantity("timed_specific_heat", timed),
+            None => self.specific_heat.to(faulty.system).ok(),
+        };
+        let timed = Timed { density, specific_heat: specific_heat?, vessel: vessel? };
+        faulty.part(process::alone(faulty.system, |resolver| {
+            resolver.timings("", &self.timings, self.setting, timed)
+        }))
+    }
+
+    /// The vessel's own heat capacity; zero where it is left to the timings.
+    fn vessel(&self, faulty: &mut Faulty) -> Option<HeatCapacity> {
+        match (&self.vessel, &self.vessel_specific_heat) {
+            (None, None) => Some(HeatCapacity::default()),
+            (Some(mass), Some(specific_heat)) => {
+                let mass = faulty.quantity("vessel", mass);
+                Some(mass? * faulty.quantity("vessel_specific_heat", specific_heat)?)
+            }
+            _ => {
+                faulty.faults.push(crate::fault::Fault {
+                    code: "vessel-half-known".into(),
+                    path: "".into(),
+                    message: "Of the vessel one number is missing.".into(),
+                    help: "Give both \"vessel\" and \"vessel_specific_heat\", or neither: then it is left to the timings.".into(),
+                });
+                None
+            }
+        }
+    }
+
+    fn window(&self, faulty: &mut Faulty) -> Option<Window> {
+        let (least, most) = &self.shot_window;
+        let least = faulty.quantity("shot_window", least);
+        let most = faulty.quantity("shot_window", most);
+        let window = match &self.aim {
+            Some(aim) => {
+                let aim = faulty.quantity("aim", aim)?;
+                Window::new(least?, aim, most?)
+            }
+            None => Window::around(least?, most?),
+        };
+        faulty.keep("shot_window", window)
+    }
+
+    fn precautions(&self, faulty: &mut Faulty) -> Option<Precautions> {
+        let precautions = Precautions::default();
+        Some(match &self.thermometer {
+            Some(thermometer) => {
+                let thermometer = faulty.quantity("thermometer", thermometer)?;
+                Precautions { thermometer, ..precautions }
+            }
+            None => precautions,
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    fn request() -> Value {
+        json!({
+            "calculate": "heat", "specific_heat": "2 J/(g.K)",
+            "timings": [
+                { "mix": "200 g", "from": "20 °C", "to": "120 °C", "time": "80 s" },
+                { "mix": "400 g", "from": "20 °C", "to": "120 °C", "time": "160 s" }
+            ],
+            "mix": "300 g", "from": "20 °C", "shot_window": ["160 °C", "180 °C"]
+        })
+    }
+
+    fn with(field: &str, value: Value) -> Value {
+        let mut request = request();
+        request[field] = value;
+        request
+    }
+
+    /// By hand: 200 g · 2 J/(g K) · 100 K in 80 s is 500 W; 300 g by 150 K then takes 180 s.
+    #[test]
+    fn power_and_time_by_hand() {
+        let answer = result(request());
+        assert!((answer["power"]["value"].as_f64().unwrap() - 500.0).abs() < 1e-9);
+        assert!((answer["time"]["value"].as_f64().unwrap() - 180.0).abs() < 1e-9);
+        assert_eq!(answer["bursts"].as_array().unwrap().len(), 2);
+        assert_eq!(answer["bursts"][0]["duration"]["text"], "120 s");
+        assert_eq!(answer["total"]["text"], "3 min");
+        assert_eq!(answer["beyond"], Value::Null);
+        assert_eq!(answer["cautions"][0], "hot-plastisol");
+    }
+
+    /// The vessel counts in the timings and in the heating, so half of it cancels for a like load.
+    #[test]
+    fn a_vessel_takes_its_share() {
+        let mut request = with("vessel", json!("1 kg"));
+        request["vessel_specific_heat"] = json!("0.8 J/(g.K)");
+        request["timings"] = json!([
+            { "mix": "300 g", "from": "20 °C", "to": "120 °C", "time": "120 s" }
+        ]);
+        let answer = result(request);
+        // (600 + 800) J/K · 100 K in 120 s.
+        assert!((answer["power"]["value"].as_f64().unwrap() - 140_000.0 / 120.0).abs() < 1e-9);
+        assert!((answer["time"]["value"].as_f64().unwrap() - 180.0).abs() < 1e-9);
+        assert_eq!(answer["margin_assumed"], true);
+    }
+
+    #[rstest]
+    #[case("mix", json!("1 kg"), "heat-out-of-reach")]
+    #[case("mix", json!("1 cup"), "volume-without-density")]
+    #[case("from", json!("175 °C"), "heat-hot-already")]
+    #[case("timings", json!([]), "heat-no-timings")]
+    #[case("shot_window", json!(["180 °C", "160 °C"]), "heat-window")]
+    #[case("vessel", json!("100 g"), "vessel-half-known")]
+    #[case("thermometer", json!("15 K"), "heat-aim-too-high")]
+    fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
+        assert_eq!(fault_codes(with(field, value)), [code]);
+    }
+}

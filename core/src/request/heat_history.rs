@@ -1,0 +1,228 @@
+//! What heat has done to a pot, and what of its stabilizer is left.
+
+use alloc::vec::Vec;
+
+use super::{Faulty, response};
+use crate::caution::Caution;
+use crate::document::process::BuysEntry;
+use crate::document::reader::{entry, pointer};
+use crate::document::resolve::process;
+use crate::document::written::{Percent, Sourced, Written};
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::process::budget::{Balance, Budget, Standing};
+use crate::process::history::{HeatRecord, Kinetics, Reading};
+use crate::quantity::{MolarEnergy, Ratio, System, ThermodynamicTemperature, Time};
+
+entry! {
+    /// Asks what a heat came to, as time at one temperature.
+    pub struct HeatHistoryRequest {
+        required {
+            #[doc = parameter!(readings)]
+            readings: Vec<ReadingEntry>,
+            #[doc = parameter!(activation_energy)]
+            activation_energy: Sourced<MolarEnergy>,
+            #[doc = parameter!(reference_temperature)]
+            reference: Written<ThermodynamicTemperature>,
+        }
+        optional {
+            #[doc = parameter!(spent_before)]
+            spent_before: Written<Time>,
+            #[doc = parameter!(heats_before)]
+            heats_before: u32,
+            #[doc = parameter!(heat_budget)]
+            budget: Written<Time>,
+            #[doc = parameter!(budget_with)]
+            with: Percent,
+            #[doc = parameter!(stabilizer_dose)]
+            stabilizer: Percent,
+            #[doc = parameter!(buys)]
+            buys: BuysEntry,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+entry! {
+    /// A temperature at a time.
+    pub struct ReadingEntry {
+        required {
+            /// When, counted from anywhere.
+            at: Written<Time>,
+            /// How hot.
+            temperature: Written<ThermodynamicTemperature>,
+        }
+        optional {}
+    }
+}
+
+response! {
+    /// What the heat came to. Without a budget nothing is known but what is spent.
+    pub struct HeatHistoryResponse {
+        /// This heat, as time at the reference temperature.
+        pub equivalent: Shown<Time>,
+        /// All heats, this one included.
+        pub heats: u32,
+        /// What all of them spent; unknown where earlier heats were not counted.
+        pub spent: Option<Shown<Time>>,
+        /// What the plastisol stands with its stabilizer.
+        pub budget: Option<Shown<Time>>,
+        /// What is left of it.
+        pub left: Option<Shown<Time>>,
+        /// What is spent beyond it.
+        pub over: Option<Shown<Time>>,
+        /// What can hurt somebody.
+        pub cautions: Vec<Caution>,
+    }
+}
+
+impl HeatHistoryRequest {
+    /// Counts the heat, and balances it against the budget.
+    ///
+    /// # Errors
+    /// Readings that are no history; an activation energy that is none, or has no source; a dose of
+    /// stabilizer that the budget does not reach.
+    pub fn answer(&self) -> Result<HeatHistoryResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let response = self.response(&mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(&self, faulty: &mut Faulty) -> Option<HeatHistoryResponse> {
+        let energy = faulty.quantity("activation_energy", &self.activation_energy.value);
+        let reference = faulty.quantity("reference", &self.reference);
+        let readings = self.readings(faulty);
+        let budget = self.budget(faulty);
+        let source = self.activation_energy.source.clone().unwrap_or_default();
+        let kinetics = Kinetics::new(energy?, reference?, source);
+        let kinetics = faulty.keep("activation_energy", kinetics)?;
+        let equivalent = faulty.keep("readings", kinetics.equivalent_time(&readings?))?;
+        let mut record = HeatRecord::fresh();
+        record.heats = self.heats_before.unwrap_or(0);
+        record.spent = match &self.spent_before {
+            Some(before) => Some(faulty.quantity("spent_before", before)?),
+            None if record.heats > 0 => None,
+            None => record.spent,
+        };
+        let record = record.heated(Some(equivalent));
+        let budget = budget?;
+        let standing = faulty.keep("budget", Standing::of(record, budget))?;
+        let (left, over) = match standing.balance {
+            Balance::Unknown => (None, None),
+            Balance::Left(left) => (Some(left), None),
+            Balance::Overspent(over) => (Some(Time::default()), Some(over)),
+        };
+        Some(HeatHistoryResponse {
+            equivalent: text::minutes(equivalent),
+            heats: standing.heats,
+            spent: record.spent.map(text::minutes),
+            budget: budget.map(text::minutes),
+            left: left.map(text::minutes),
+            over: over.map(text::minutes),
+            cautions: Vec::from([Caution::HotPlastisol, Caution::Fumes, Caution::DataSheet]),
+        })
+    }
+
+    fn readings(&self, faulty: &mut Faulty) -> Option<Vec<Reading>> {
+        let mut readings = Vec::with_capacity(self.readings.len());
+        for (index, reading) in self.readings.iter().enumerate() {
+            let path = pointer("/readings", &alloc::format!("{index}"));
+            let at = reading.at.to(faulty.system);
+            let temperature = reading.temperature.to(faulty.system);
+            match (at, temperature) {
+                (Ok(at), Ok(temperature)) => readings.push(Reading { at, temperature }),
+                (Err(error), _) | (_, Err(error)) => faulty.faults.push(Fault::at(path, &error)),
+            }
+        }
+        (readings.len() == self.readings.len()).then_some(readings)
+    }
+
+    /// What the plastisol stands at its dose of stabilizer; the outer `None` where that cannot be told.
+    #[allow(clippy::option_option)] // not stated and wrong are two things
+    fn budget(&self, faulty: &mut Faulty) -> Option<Option<Time>> {
+        let Some(budget) = &self.budget else { return Some(None) };
+        let time = faulty.quantity("budget", budget)?;
+        let extra = match &self.buys {
+            Some(buys) => Some(
+                faulty
+                    .part(process::alone(faulty.system, |resolver| resolver.buys("/buys", buys)))?,
+            ),
+            None => None,
+        };
+        let with = Ratio::from(self.with.map_or(0.0, Percent::share));
+        let dose = self.stabilizer.map_or(with, |dose| Ratio::from(dose.share()));
+        let budget = faulty.keep("budget", Budget::new(time, with, extra))?;
+        Some(Some(faulty.keep("stabilizer", budget.at_dose(dose))?))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    fn request() -> Value {
+        json!({
+            "calculate": "heat-history", "reference": "175 °C",
+            "activation_energy": { "value": "120 kJ/mol", "source": "invented" },
+            "readings": [
+                { "at": "0 min", "temperature": "175 °C" },
+                { "at": "10 min", "temperature": "175 °C" }
+            ],
+            "budget": "30 min"
+        })
+    }
+
+    fn with(field: &str, value: Value) -> Value {
+        let mut request = request();
+        request[field] = value;
+        request
+    }
+
+    /// At the reference temperature a minute is a minute.
+    #[test]
+    fn a_minute_is_a_minute() {
+        let answer = result(request());
+        assert_eq!(answer["equivalent"]["text"], "10 min");
+        assert_eq!(answer["left"]["text"], "20 min");
+        assert_eq!(answer["heats"], 1);
+    }
+
+    /// exp(120000/8.314462618 · (1/448.15 − 1/458.15)) = 2.0196 (plain arithmetic).
+    #[test]
+    fn ten_degrees_hotter_is_twice_as_fast() {
+        let hot = |at: &str| json!({ "at": at, "temperature": "185 °C" });
+        let answer = result(with("readings", json!([hot("0 min"), hot("10 min")])));
+        let seconds = answer["equivalent"]["value"].as_f64().unwrap();
+        assert!((seconds / 600.0 - 2.0196).abs() < 1e-3, "{seconds}");
+    }
+
+    #[test]
+    fn unknown_stays_unknown() {
+        let answer = result(with("heats_before", json!(2)));
+        assert_eq!((&answer["heats"], &answer["left"]), (&json!(3), &Value::Null));
+        let answer = result(with("spent_before", json!("25 min")));
+        assert_eq!(answer["over"]["text"], "5 min");
+    }
+
+    #[test]
+    fn more_stabilizer_buys_time() {
+        let mut request = with("stabilizer", json!("3 %"));
+        request["with"] = json!("2 %");
+        request["buys"] = json!({ "time": "6 min", "per": "1 %", "most": "4 %" });
+        assert_eq!(result(request)["budget"]["text"], "36 min");
+    }
+
+    #[rstest]
+    #[case("activation_energy", json!("120 kJ/mol"), "history-no-source")]
+    #[case("readings", json!([]), "history-too-few-readings")]
+    #[case("stabilizer", json!("3 %"), "budget-too-much-stabilizer")]
+    #[case("reference", json!("900 °C"), "history-temperature")]
+    fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
+        assert_eq!(fault_codes(with(field, value)), [code]);
+    }
+}

@@ -1,0 +1,116 @@
+//! What of the shelf goes into a day's pots.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::plan::plan_of;
+use super::response;
+use crate::document::book::BookDocument;
+use crate::document::orders::OrdersDocument;
+use crate::document::reader::entry;
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{FromShelf, Note, OnShelf, Plan, Shown, Weigh, text};
+use crate::quantity::Mass;
+
+entry! {
+    /// Asks which left-overs of the orders' `shelf` go into which of the day's pots, and how much,
+    /// so that the most is used. A build without the feature `solver` refuses.
+    pub struct LeftoversRequest {
+        required {
+            #[doc = parameter!(book)]
+            book: BookDocument,
+            #[doc = parameter!(orders)]
+            orders: OrdersDocument,
+        }
+        optional {}
+    }
+}
+
+response! {
+    /// What of the shelf is used.
+    pub struct LeftoversResponse {
+        /// All that is used.
+        pub used: Shown<Mass>,
+        /// The pots that take of it.
+        pub pots: Vec<PotLeftOvers>,
+        /// The shelf, and what stays on it.
+        pub shelf: Vec<OnShelf>,
+        /// What a reader must know of the day's plan.
+        pub notes: Vec<Note>,
+    }
+}
+
+response! {
+    /// A pot that takes left-overs.
+    pub struct PotLeftOvers {
+        /// Its letter in the day's plan.
+        pub pot: String,
+        /// The formulas of its first stage.
+        pub formulas: Vec<String>,
+        /// What goes in from the shelf.
+        pub from_shelf: FromShelf,
+        /// What is still to be added, in measures of the bench.
+        pub add: Vec<Weigh>,
+        /// Heats that the pot itself takes, beyond those that the left-overs have spent.
+        pub heats: u32,
+    }
+}
+
+impl LeftoversRequest {
+    /// Plans the day and shares the shelf out.
+    ///
+    /// # Errors
+    /// Faults of the book, else of the orders, else of the plan; an empty shelf.
+    pub fn answer(&self) -> Result<LeftoversResponse, Faults> {
+        if self.orders.shelf.as_ref().is_none_or(Vec::is_empty) {
+            return Err(Faults::from(Fault {
+                code: "shelf-missing".into(),
+                path: "/orders".into(),
+                message: "The orders name no left-over.".into(),
+                help: "Add one: \"shelf\": [{ \"name\": \"dusk\", \"formulas\": [\"dusk\", \"plain\"], \"mass\": \"120 g\", \"heats\": 1 }].".into(),
+            }));
+        }
+        Ok(plan_of(&self.book, &self.orders)?.into())
+    }
+}
+
+impl From<Plan> for LeftoversResponse {
+    fn from(plan: Plan) -> Self {
+        let used = plan.shelf.iter().fold(Mass::default(), |sum, one| sum + one.used.quantity);
+        let pots = plan.pots.into_iter().filter_map(|pot| {
+            let heats = pot.stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
+            let first = pot.stages.into_iter().next()?;
+            Some(PotLeftOvers {
+                pot: pot.pot,
+                formulas: first.formulas,
+                from_shelf: pot.from_shelf?,
+                add: first.weigh,
+                heats,
+            })
+        });
+        Self {
+            used: text::mass(used),
+            pots: pots.collect(),
+            shelf: plan.shelf,
+            notes: plan.assumptions,
+        }
+    }
+}
+
+#[cfg(all(test, not(feature = "solver")))]
+mod tests {
+    use crate::request::answer_text;
+
+    #[test]
+    fn a_build_without_a_solver_says_so() {
+        let book = include_str!("../../examples/demo/book.json");
+        let request = alloc::format!(
+            r#"{{ "calculate": "leftovers", "book": {book}, "orders": {{ "format": "pourwright/1.0",
+                "lines": [{{ "order": "1", "product": "dusk finger", "pieces": 8 }}],
+                "shelf": [{{ "name": "dusk", "formulas": ["dusk", "plain"], "mass": "90 g" }}] }} }}"#
+        );
+        let answer = answer_text(&request);
+        assert!(answer.contains(r#""code":"solver-left-out","path":"/orders/shelf""#), "{answer}");
+    }
+}

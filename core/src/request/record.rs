@@ -1,0 +1,39 @@
+//! A plan with what was really weighed and shot: the day's record.
+
+use super::formula::below;
+use crate::book::Book;
+use crate::document::book::BookDocument;
+use crate::document::reader::entry;
+use crate::document::record::ActualsDocument;
+use crate::fault::Faults;
+use crate::parameter::parameter;
+use crate::plan::Plan;
+use crate::plan::record::{Actuals, Record};
+
+entry! {
+    /// Asks for the record of a day.
+    pub struct RecordRequest {
+        required {
+            #[doc = parameter!(book)]
+            book: BookDocument,
+            #[doc = parameter!(plan)]
+            plan: Plan,
+            #[doc = parameter!(actuals)]
+            actuals: ActualsDocument,
+        }
+        optional {}
+    }
+}
+
+impl RecordRequest {
+    /// Says what became of the plan.
+    ///
+    /// # Errors
+    /// Faults of the book, else of the actuals, alone and beside the plan.
+    pub fn answer(&self) -> Result<Record, Faults> {
+        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
+        let in_actuals = |faults| below("/actuals", faults);
+        let actuals = Actuals::resolve(&self.actuals, &book).map_err(in_actuals)?;
+        Record::make(&self.plan, &book, &actuals).map_err(in_actuals)
+    }
+}

@@ -1,0 +1,245 @@
+//! How fast a piece sinks, and the density for a wanted fall.
+
+use super::{Faulty, response};
+use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry};
+use crate::document::reader::entry;
+use crate::document::resolve::process;
+use crate::document::written::Written;
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::process::seawater::Water;
+use crate::process::sink::{Body, Motion, TimedDrop};
+use crate::quantity::{Length, MassDensity, System, Time, Velocity, Volume};
+use crate::salt::Hook;
+
+entry! {
+    /// Asks how a piece sinks: at a density, or which density it needs for a speed.
+    pub struct SinkRequest {
+        required {
+            #[doc = parameter!(body)]
+            body: BodyEntry,
+            #[doc = parameter!(piece_volume)]
+            volume: Written<Volume>,
+            #[doc = parameter!(fished_water)]
+            water: FishedWaterEntry,
+        }
+        optional {
+            #[doc = parameter!(piece_density)]
+            density: Written<MassDensity>,
+            #[doc = parameter!(sink_speed)]
+            speed: Written<Velocity>,
+            #[doc = parameter!(hook)]
+            hook: HookEntry,
+            #[doc = parameter!(depth)]
+            depth: Written<Length>,
+            #[doc = parameter!(drop)]
+            drop: TimedDropEntry,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+entry! {
+    /// A drop of this piece that the shop timed in this water, let go just below the surface.
+    pub struct TimedDropEntry {
+        required {
+            /// Depth.
+            depth: Written<Length>,
+            /// Time to it.
+            time: Written<Time>,
+            /// Density that the piece had.
+            density: Written<MassDensity>,
+        }
+        optional {}
+    }
+}
+
+response! {
+    /// A fall, as a model has it: it lies between the two bounds.
+    pub struct SinkResponse {
+        /// Density of the piece, its salt and voids counted.
+        pub density: Shown<MassDensity>,
+        /// How fast it falls with its hook.
+        pub speed: Shown<Velocity>,
+        /// Lower bound.
+        pub slowest: Shown<Velocity>,
+        /// Upper bound.
+        pub fastest: Shown<Velocity>,
+        /// Whether it falls straight, as the model has it.
+        pub motion: Motion,
+        /// Reynolds number.
+        pub reynolds: f64,
+        /// Drag coefficient, on length times diameter of a stick and the cross-section of a ball.
+        pub drag_coefficient: f64,
+        /// Time to the depth asked for, from rest just below the surface.
+        pub time: Option<Shown<Time>>,
+        /// Density of the water.
+        pub water: Shown<MassDensity>,
+    }
+}
+
+impl SinkRequest {
+    /// Balances weight, buoyancy and drag.
+    ///
+    /// # Errors
+    /// A piece that floats, with the density at which it would not; a hook too heavy for the speed;
+    /// a fall outside the published drag; water outside its equations.
+    pub fn answer(&self) -> Result<SinkResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let response = self.response(&mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(&self, faulty: &mut Faulty) -> Option<SinkResponse> {
+        let system = faulty.system;
+        let water = faulty
+            .part(process::alone(system, |resolver| resolver.fished_water("/water", &self.water)));
+        let body = self.body(faulty);
+        let (body, water) = (body?, water?.water);
+        let body = self.own_drag(body, &water, faulty)?;
+        let density = match (&self.density, &self.speed) {
+            (Some(density), None) => faulty.quantity("density", density),
+            (None, Some(speed)) => {
+                let speed = faulty.quantity("speed", speed)?;
+                faulty.keep("speed", body.density_for(speed, &water))
+            }
+            _ => {
+                faulty.faults.push(Fault {
+                    code: "density-or-speed".into(),
+                    path: "".into(),
+                    message: "It must ask for one thing.".into(),
+                    help: "Give \"density\" to learn the speed, or \"speed\" to learn the density."
+                        .into(),
+                });
+                None
+            }
+        }?;
+        let fall = faulty.keep("", body.fall(density, &water))?;
+        let time = match &self.depth {
+            None => None,
+            Some(depth) => {
+                let depth = faulty.quantity("depth", depth)?;
+                Some(text::seconds(faulty.keep("depth", fall.time_to(depth))?))
+            }
+        };
+        Some(SinkResponse {
+            density: text::density(density),
+            speed: text::speed(fall.speed),
+            slowest: text::speed(fall.trust.slowest),
+            fastest: text::speed(fall.trust.fastest),
+            motion: fall.trust.motion,
+            reynolds: fall.reynolds,
+            drag_coefficient: fall.drag_coefficient,
+            time,
+            water: text::density(water.density),
+        })
+    }
+
+    fn body(&self, faulty: &mut Faulty) -> Option<Body> {
+        let system = faulty.system;
+        let shape =
+            faulty.part(process::alone(system, |resolver| resolver.body("/body", &self.body)));
+        let volume = faulty.quantity("volume", &self.volume);
+        let hook = match &self.hook {
+            None => Some(Hook::default()),
+            Some(hook) => {
+                faulty.part(process::alone(system, |resolver| resolver.hook("/hook", hook)))
+            }
+        };
+        Some(Body { volume: volume?, hook: hook?, shape: shape?, own_drag: None })
+    }
+
+    /// The same body, with its own drag where a drop was timed.
+    fn own_drag(&self, body: Body, water: &Water, faulty: &mut Faulty) -> Option<Body> {
+        let Some(drop) = &self.drop else { return Some(body) };
+        let depth = faulty.quantity("drop", &drop.depth);
+        let time = faulty.quantity("drop", &drop.time);
+        let density = faulty.quantity("drop", &drop.density);
+        let timed = TimedDrop { depth: depth?, time: time? };
+        faulty.keep("drop", body.with_drop(density?, &timed, water))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    fn request() -> Value {
+        json!({
+            "calculate": "sink", "volume": "9.5 mL", "water": { "temperature": "20 °C" },
+            "body": { "stick": { "diameter": "10 mm", "length": "121 mm" } },
+            "hook": { "mass": "2 g", "volume": "0.25 mL" },
+            "density": "1.1 g/mL", "depth": "1 m"
+        })
+    }
+
+    fn with(field: &str, value: Value) -> Value {
+        let mut request = request();
+        request[field] = value;
+        request
+    }
+
+    fn number(answer: &Value, field: &str) -> f64 {
+        answer[field]["value"].as_f64().unwrap()
+    }
+
+    /// The speed balances weight and drag: W = ½ρv²dl·C_D, and the answer says which C_D.
+    #[test]
+    fn the_speed_balances() {
+        let answer = result(request());
+        let (v, cd) =
+            (number(&answer, "speed") / 100.0, answer["drag_coefficient"].as_f64().unwrap());
+        let water = number(&answer, "water") * 1e3;
+        let weight = (1100.0 * 9.5e-6 + 2e-3 - water * 9.75e-6) * 9.80665;
+        let drag = 0.5 * water * v * v * 0.010 * 0.121 * cd;
+        assert!((weight / drag - 1.0).abs() < 1e-9);
+        assert!(number(&answer, "slowest") < 100.0 * v && 100.0 * v < number(&answer, "fastest"));
+        assert!(number(&answer, "time") > 1.0 / v);
+    }
+
+    /// The density for the speed of a density is that density.
+    #[test]
+    fn there_and_back() {
+        let speed = number(&result(request()), "speed");
+        let mut request = with("speed", json!({ "value": speed, "unit": "cm/s" }));
+        request.as_object_mut().unwrap().remove("density");
+        assert!((number(&result(request), "density") - 1.1).abs() < 1e-9);
+    }
+
+    /// Sea water carries more, so that the same piece falls slower.
+    #[test]
+    fn slower_in_the_sea() {
+        let sea = |salinity: Value| {
+            let water = json!({ "temperature": "20 °C", "salinity": salinity });
+            number(&result(with("water", water)), "speed")
+        };
+        assert!(sea(json!(35)) < sea(json!(0)));
+        assert!((sea(json!(35)) - sea(json!("35.16504 g/kg"))).abs() < 1e-6);
+    }
+
+    /// A drop that took as long as the model says changes nothing.
+    #[test]
+    fn a_drop_as_expected() {
+        let time = number(&result(request()), "time");
+        let drop = json!({ "depth": "1 m", "time": { "value": time, "unit": "s" }, "density": "1.1 g/mL" });
+        let answer = result(with("drop", drop));
+        assert!((number(&answer, "time") - time).abs() < 1e-6 * time);
+    }
+
+    #[rstest]
+    #[case("density", json!("0.7 g/mL"), "sink-floats")]
+    #[case("speed", json!("5 cm/s"), "density-or-speed")]
+    #[case("body", json!({}), "stick-or-ball")]
+    #[case("body", json!({ "stick": { "diameter": "10 mm", "length": "15 mm" } }), "sink-stick-too-short")]
+    #[case("water", json!({ "temperature": "60 °C" }), "seawater-temperature-out-of-range")]
+    #[case("water", json!({ "temperature": "20 °C", "salinity": 80 }), "seawater-salinity-out-of-range")]
+    #[case("drop", json!({ "depth": "1 m", "time": "0.1 s", "density": "1.1 g/mL" }), "sink-drop-too-quick")]
+    fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
+        assert_eq!(fault_codes(with(field, value)), [code]);
+    }
+}

@@ -1,0 +1,92 @@
+//! What the demo sheet says of vacuum, heat and the fall in water, by plain arithmetic.
+
+use pourwright::document;
+use pourwright::plan::{Plan, Reckoned};
+use pourwright_tests::reference::process;
+use pourwright_tests::reference::process::Stick;
+
+const BOOK: &str = include_str!("../../core/examples/demo/book.json");
+const ORDERS: &str = include_str!("../../core/examples/demo/orders.json");
+const CUP_ML: f64 = 236.588_236_5;
+
+fn demo() -> Plan {
+    let book = document::book_from_text(BOOK).unwrap();
+    let day = document::orders_from_text(ORDERS, &book).unwrap();
+    Plan::make(&book, &day).unwrap()
+}
+
+fn known<T>(reckoned: Option<&Reckoned<T>>) -> &T {
+    reckoned.and_then(Reckoned::known).expect("the demo book states what it takes")
+}
+
+fn assert_close(found: f64, wanted: f64, relative: f64) {
+    assert!((found / wanted - 1.0).abs() < relative, "{found} for {wanted}");
+}
+
+/// 25 inHg at 640 m, in which a pot was seen to rise to 1.8 times its level.
+#[test]
+fn the_pots_swell_as_boyle_says() {
+    let local = process::air_kpa(640.0);
+    let expansion = local / (local - 25.0 * 3.386_389);
+    let air = process::air_per_liquid(1.8, expansion);
+    for pot in &demo().pots {
+        let degas = known(pot.degas.as_ref());
+        let liquid_ml = pot.stages[0].fills.quantity.value * 1e6;
+        let all_ml = liquid_ml * (1.0 + air * expansion);
+        assert_close(degas.swollen.quantity.value * 1e6 * f64::from(degas.fills), all_ml, 1e-5);
+        // A tenth of the 1150, 590 or 290 mL to the brim stays free at the fill mark.
+        let brim_ml = [(4.0, 1150.0), (2.0, 590.0), (1.0, 290.0)]
+            .into_iter()
+            .find(|(cups, _)| (degas.cup.quantity.value * 1e6 / CUP_ML - cups).abs() < 1e-6)
+            .unwrap()
+            .1;
+        let mark_ml = degas.fill_mark.quantity.value * 1e6;
+        assert!(mark_ml * 1.8 <= brim_ml * 0.9 && degas.level.quantity <= degas.fill_mark.quantity);
+    }
+}
+
+/// The power of the book's three timings, and the whole seconds of the bursts that they give pot A.
+#[test]
+fn the_first_heating_of_pot_a_takes_as_long_as_it_must() {
+    let kelvin = |fahrenheit: f64| fahrenheit / 1.8;
+    let timings = [(1.0, 267.0, 121.0), (2.0, 267.0, 236.0), (3.0, 270.0, 361.0)];
+    let seconds_per_joule =
+        timings.map(|(cups, rise, seconds)| seconds / (cups * CUP_ML * 1.03 * 1.9 * kelvin(rise)));
+    let power_w = 3.0 / seconds_per_joule.iter().sum::<f64>();
+
+    let plan = demo();
+    let stage = &plan.pots[0].stages[0];
+    // Of what is weighed, base and flake state a specific heat; the rest is taken to be like them.
+    let of = |name: &str| {
+        stage.weigh.iter().find(|weigh| weigh.material == name).unwrap().wanted.quantity.value
+    };
+    let specific_heat =
+        process::specific_heat(&[(of("clear-base"), 1.9), (of("teal-flake"), 1.17)]);
+    // From 20 °C to the middle of 325 and 350 °F.
+    let rise_k = kelvin(337.5 - 32.0) - 20.0;
+    let mass_g = stage.holds.quantity.value * 1e3;
+    let seconds = process::heating_s(mass_g, specific_heat, rise_k, power_w);
+    let total_s = known(stage.heating.as_ref()).total.quantity.value;
+    assert!(total_s <= seconds && seconds < total_s + 1.0, "{total_s} s for {seconds} s");
+}
+
+/// A finger of 127 by 9.6 mm with a hook of 1.1 g and 0.14 mL, in fresh water of 60 °F: 999.0 kg/m³ and
+/// 1.123 mPa·s (interpolated in a handbook's table of water between 15 and 16 °C, from memory).
+#[test]
+fn the_fingers_sink_as_drag_lets_them() {
+    let plan = demo();
+    for line in plan.lines.iter().filter(|line| line.mold == "finger-5") {
+        let sinks = known(line.sinks.as_ref());
+        let mass_kg = line.piece.quantity.value;
+        let volume_m3 = mass_kg / sinks.density.quantity.value;
+        let stick = Stick {
+            in_water_kg: mass_kg + 1.1e-3 - 999.0 * (volume_m3 + 0.14e-6),
+            diameter_m: 9.6e-3,
+            length_m: 0.127,
+        };
+        let speed = process::sink_m_per_s(&stick, 999.0, 1.123e-3);
+        assert_close(sinks.speed.quantity.value, speed, 2e-3);
+        assert!(sinks.slowest.quantity < sinks.speed.quantity);
+        assert!(sinks.speed.quantity < sinks.fastest.quantity);
+    }
+}
