@@ -28,7 +28,12 @@ export function initSync(module) {
 /** The functions of the WebAssembly module. */
 export function instance() {
   if (!started) {
-    refuse('not-ready', '', 'The WebAssembly module is not loaded yet.', 'Call `await init()` once, before anything else.')
+    refuse(
+      'not-ready',
+      '',
+      'The WebAssembly module is not loaded yet.',
+      'Call `await init()` once, before anything else.',
+    )
   }
   return glue
 }

@@ -11,7 +11,12 @@ export function jsonText(document) {
 /** `text`, unless it is too long to be read. */
 export function short(path, text) {
   if (text.length > LONGEST) {
-    refuse('document-too-long', path, `The text is ${text.length} characters long.`, `Split it: up to ${LONGEST} bytes are read.`)
+    refuse(
+      'document-too-long',
+      path,
+      `The text is ${text.length} characters long.`,
+      `Split it: up to ${LONGEST} bytes are read.`,
+    )
   }
   return text
 }
@@ -38,7 +43,12 @@ function written(document) {
 }
 
 function unwritable(path, reason) {
-  refuse('not-json', path, `This cannot be written as JSON. ${reason}`, 'Give plain objects, lists, texts, finite numbers, true, false or null.')
+  refuse(
+    'not-json',
+    path,
+    `This cannot be written as JSON. ${reason}`,
+    'Give plain objects, lists, texts, finite numbers, true, false or null.',
+  )
 }
 
 /** The JSON Pointer of `key` in the object `holder` somewhere below `value`. */

@@ -1,57 +1,8 @@
-// Plain numbers in, a plain number out. Parameters go by name, the unit its last part; what is left out has the value
-// that stands here.
+// Plain numbers in, a plain number out. Parameters go by name, the unit its last part.
 import { refuse } from './error.js'
 import { instance } from './instance.js'
 import { short } from './json.js'
-
-const number = { type: 'number', required: true }
-const text = { type: 'string', required: true }
-const optional = { type: 'number' }
-const or = (value) => ({ type: typeof value, value })
-
-const falling = {
-  volumeMl: number,
-  diameterMm: number,
-  lengthMm: optional,
-  hookG: or(0),
-  hookMl: or(0),
-  waterCelsius: number,
-  salinity: or(0),
-}
-
-/** The parameters of every function that takes them by name, in the order in which the module takes them. */
-export const PARAMETERS = {
-  massG: { amount: text, densityGPerMl: number, measures: or('us-customary') },
-  waterDensityGPerMl: { temperatureCelsius: number },
-  cavityMl: { waterG: number, temperatureCelsius: number, airPressurePa: or(101325) },
-  pieceG: { cavityMl: number, hotGPerMl: number, coldGPerMl: number, feed: number, voids: or(0) },
-  shotG: { cavities: number, cavityMl: number, hotGPerMl: number, sprueMl: or(0), toppedG: or(0), voids: or(0) },
-  shots: { pieces: number, cavities: number, rejects: or(0), confidence: or(0.9) },
-  injectorLoads: { shots: number, shotG: number, hotGPerMl: number, holdsMl: number, keepsMl: or(0) },
-  saltLoading: {
-    from: text,
-    value: number,
-    to: text,
-    baseMl: number,
-    baseGPerMl: number,
-    mixG: optional,
-    mixMl: optional,
-    saltGPerMl: number,
-    scoopedGPerMl: number,
-    softenerPerSalt: or(0),
-    softenerGPerMl: optional,
-    voids: or(0),
-    mostSolids: or(0.3),
-    cavityMl: optional,
-    feed: or(1),
-    hookG: or(0),
-    hookMl: or(0),
-  },
-  airPressurePa: { altitudeM: number },
-  swollenMl: { liquidMl: number, air: number, vacuumPa: number, airPressurePa: or(101325), vaporPa: or(0) },
-  sinkSpeedCmPerS: { densityGPerMl: number, ...falling },
-  densityForSinkSpeedGPerMl: { speedCmPerS: number, ...falling },
-}
+import { PARAMETERS } from './parameters.js'
 
 function byName(name) {
   const parameters = Object.entries(PARAMETERS[name])
@@ -70,7 +21,8 @@ function byName(name) {
 function read(given, parameter, wanted) {
   const value = given[parameter]
   if (value === undefined) {
-    if (wanted.required) refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, `Give a ${wanted.type}.`)
+    if (wanted.required)
+      refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, `Give a ${wanted.type}.`)
     return wanted.value
   }
   return typed(parameter, value, wanted.type)
@@ -79,7 +31,12 @@ function read(given, parameter, wanted) {
 /** `value`, unless it is of another type: JavaScript would make a number of anything. */
 function typed(parameter, value, type) {
   if (typeof value !== type) {
-    refuse('wrong-type', `/${parameter}`, `"${parameter}" is ${value === null ? 'null' : `a ${typeof value}`}.`, `Give a ${type}.`)
+    refuse(
+      'wrong-type',
+      `/${parameter}`,
+      `"${parameter}" is ${value === null ? 'null' : `a ${typeof value}`}.`,
+      `Give a ${type}.`,
+    )
   }
   return type === 'string' ? short(`/${parameter}`, value) : value
 }

@@ -20,20 +20,34 @@ delete definitions.Response
 for (const [calculation, schema] of Object.entries(requests)) {
   define(named(calculation, 'Request'), schema)
 }
+// A response that occurs nowhere else has its schema here; the others are definitions.
+for (const [calculation, schema] of Object.entries(responses)) {
+  if (schema.$ref === undefined && calculation !== 'plan') {
+    define(named(calculation, 'Response'), schema)
+    responses[calculation] = { $ref: named(calculation, 'Response') }
+  }
+}
 
 const types = await compile(
   { title: 'Everything', definitions: adapted(definitions), type: 'object', additionalProperties: false },
   'Everything',
-  { bannerComment: '', unreachableDefinitions: true, additionalProperties: false, style: { printWidth: 120, semi: false, singleQuote: true } },
+  {
+    bannerComment: '',
+    unreachableDefinitions: true,
+    additionalProperties: false,
+    style: { printWidth: 120, semi: false, singleQuote: true },
+  },
 )
 
 const text = [
   HEADER,
   tidied(types),
-  table('Requests', 'The request of every calculation, by its name.', requests, (calculation) => named(calculation, 'Request')),
+  table('Requests', 'The request of every calculation, by its name.', requests, (calculation) =>
+    named(calculation, 'Request'),
+  ),
   table('Responses', 'The response of every calculation, by its name.', responses, (calculation, schema) => {
-    const type = schema.$ref?.split('/').pop()
-    return `${type === undefined || type === 'Plan' ? 'Plan' : type} & { calculate: '${calculation}' }`
+    const type = calculation === 'plan' ? 'Plan' : schema.$ref.split('/').pop()
+    return `${type} & { calculate: '${calculation}' }`
   }),
 ].join('\n')
 
@@ -41,8 +55,14 @@ const text = [
 function tidied(types) {
   return types
     .replace(/^export interface Everything \{\s*\}\n/m, '')
-    .replace(/^ \*\s*\n \* This interface was referenced by `Everything`'s JSON-Schema\n \* via the `definition` ".*"\.\n/gm, '')
-    .replace(/^\/\*\*\n \* This interface was referenced by `Everything`'s JSON-Schema\n \* via the `definition` ".*"\.\n \*\/\n/gm, '')
+    .replace(
+      /^ \*\s*\n \* This interface was referenced by `Everything`'s JSON-Schema\n \* via the `definition` ".*"\.\n/gm,
+      '',
+    )
+    .replace(
+      /^\/\*\*\n \* This interface was referenced by `Everything`'s JSON-Schema\n \* via the `definition` ".*"\.\n \*\/\n/gm,
+      '',
+    )
     .trimEnd()
 }
 
@@ -82,11 +102,13 @@ function variants(alternatives) {
 }
 
 function named(calculation, what) {
-  return calculation[0].toUpperCase() + calculation.slice(1) + what
+  return calculation.replace(/(^|-)(.)/g, (...[, , letter]) => letter.toUpperCase()) + what
 }
 
 function table(name, about, variants, type) {
-  const rows = Object.entries(variants).map(([calculation, schema]) => `  ${calculation}: ${type(calculation, schema)}\n`)
+  const rows = Object.entries(variants).map(
+    ([calculation, schema]) => `  '${calculation}': ${type(calculation, schema)}\n`,
+  )
   return `\n/** ${about} */\nexport interface ${name} {\n${rows.join('')}}\n`
 }
 
@@ -96,7 +118,11 @@ function adapted(schema) {
   if (typeof schema !== 'object' || schema === null) return schema
   const entries = Object.entries(schema).map(([key, value]) => [
     key,
-    key === '$ref' ? value.replace('#/$defs/', '#/definitions/') : key === 'examples' || key === 'enum' ? value : adapted(value),
+    key === '$ref'
+      ? value.replace('#/$defs/', '#/definitions/')
+      : key === 'examples' || key === 'enum'
+        ? value
+        : adapted(value),
   ])
   const { $ref, ...rest } = Object.fromEntries(entries)
   if ($ref === undefined) return rest

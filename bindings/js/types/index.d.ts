@@ -4,14 +4,7 @@ import type { BookDocument, Fault, OrdersDocument, Plan, Requests, Responses, Sy
 export type * from './documents.js'
 
 /** Where the WebAssembly module comes from, if not from the package: its address, what was fetched, its bytes, or it. */
-export type Source =
-  | string
-  | URL
-  | Request
-  | Response
-  | Promise<Response>
-  | BufferSource
-  | WebAssembly.Module
+export type Source = string | URL | Request | Response | Promise<Response> | BufferSource | WebAssembly.Module
 
 /** Loads the WebAssembly module. To be awaited once, before anything else; again, it does nothing. */
 export default function init(source?: Source): Promise<void>
@@ -154,13 +147,7 @@ export function injectorLoads(parameters: {
 
 /** A way to state a salt loading, and its unit: ratios by volume or mass, g/mL, g of a piece. */
 export type SaltForm =
-  | 'scooped'
-  | 'per-volume'
-  | 'of-base'
-  | 'of-finished'
-  | 'finished-density'
-  | 'piece-mass'
-  | 'sink-density'
+  'scooped' | 'per-volume' | 'of-base' | 'of-finished' | 'finished-density' | 'piece-mass' | 'sink-density'
 
 /**
  * A salt loading from any way to state it to any other. The mix is cold.
