@@ -1,1 +1,4 @@
-//! Benches of pourwright: see `benches/`.
+//! What the benches share: invented days of any size, and two sums timed side by side.
+
+pub mod day;
+pub mod pair;

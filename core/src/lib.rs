@@ -31,6 +31,7 @@ pub mod book;
 pub mod calibrate;
 pub mod caution;
 pub mod color;
+pub mod cost;
 pub mod density;
 #[cfg(feature = "document")]
 pub mod document;
@@ -49,6 +50,7 @@ pub mod request;
 pub mod salt;
 pub mod shot;
 pub mod softener;
+pub mod uncertainty;
 pub mod water;
 
 mod check;

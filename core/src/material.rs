@@ -407,6 +407,9 @@ impl Diagnose for MaterialError {
 mod tests {
     use rstest::rstest;
 
+    use uom::si::mass::gram;
+    use uom::si::mass_density::gram_per_cubic_centimeter;
+
     use super::*;
     use crate::fault::Diagnose;
 
@@ -503,5 +506,48 @@ mod tests {
     fn the_middle_of_a_window() {
         let at = ThermodynamicTemperature::from_si;
         assert_eq!(ShotWindow { low: at(430.0), high: at(450.0) }.middle(), at(440.0));
+    }
+
+    fn of_density(x: f64) -> Option<Measured<MassDensity>> {
+        Some(Measured::exact(MassDensity::new::<gram_per_cubic_centimeter>(x)))
+    }
+
+    fn plum() -> Material {
+        let drop = Some(Drop::Mass(Measured::exact(Mass::new::<gram>(0.044))));
+        Material { density: of_density(1.05), drop, ..Material::new("plum", Kind::Colorant) }
+    }
+
+    fn fine_salt() -> Material {
+        let as_scooped = of_density(1.22);
+        Material { density: of_density(2.165), as_scooped, ..Material::new("salt", Kind::Salt) }
+    }
+
+    // By hand: m, ρV, n·m_drop, and of a powder βV.
+    #[rstest]
+    #[case(plum(), "12.5 g", 12.5)]
+    #[case(plum(), "10 mL", 10.5)]
+    #[case(plum(), "40 drops", 1.76)]
+    #[case(fine_salt(), "1/4 cup", 0.25 * 250.0 * 1.22)]
+    #[case(fine_salt(), "0 g", 0.0)]
+    fn an_amount_weighs(#[case] material: Material, #[case] amount: &str, #[case] grams: f64) {
+        let amount = Amount::parse(amount).expect("an amount");
+        let mass = material.mass_of(&amount, System::Metric, "the test").expect("a mass");
+        assert!((mass.get::<gram>() - grams).abs() <= 1e-12 * grams);
+    }
+
+    #[rstest]
+    #[case(fine_salt(), "40 drops", "missing-property")]
+    #[case(Material::new("new", Kind::Other), "1 tsp", "missing-property")]
+    #[case(plum(), "8 % of base", "amount-wrong-dimension")]
+    #[case(plum(), "40 pieces", "amount-wrong-dimension")]
+    #[case(plum(), "20 °C", "amount-wrong-dimension")]
+    fn an_amount_does_not_weigh(
+        #[case] material: Material,
+        #[case] amount: &str,
+        #[case] code: &str,
+    ) {
+        let amount = Amount::parse(amount).expect("an amount");
+        let error = material.mass_of(&amount, System::Metric, "the test").expect_err("no mass");
+        assert_eq!(error.code(), code);
     }
 }

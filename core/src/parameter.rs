@@ -45,6 +45,7 @@ parameters! {
     base_color: "What the base looks like without colorants, poured as a test piece.", "none", "a color";
     base_density: "Density of the base, cold and liquid, as a cup measures it.", "g/mL", "above 0";
     base_mass: "Mass of base that the formula is for.", "g", "above 0";
+    base_material: "The material of the base and its properties.", "none", "as in a book";
     base_volume: "Volume of the base, cold and liquid, as a cup measures it.", "mL", "above 0";
     bench: "The tools on the bench.", "none", "as in a book";
     body: "What the piece is like as it sinks.", "none", "a stick or a ball";
@@ -59,10 +60,14 @@ parameters! {
     color: "A color.", "none", "as lab or srgb";
     colorants: "The colorants by name, each with its test pieces.", "none", "one or more";
     confidence: "How sure the number of good pieces shall be; 90 % where left out.", "1", "0 % to below 100 %";
+    cost_margin: "What the shop keeps, as a share of the price (a markup on the cost is another thing); no price is told where left out.", "1", "0 % to below 100 %";
     cup: "What the cup may hold; the book's largest cup, as full as its limits allow, where left out.", "mL", "above 0";
+    cup_mark: "The distance between the marks of the cup that the base is measured in; its amount is one mark where left out.", "mL", "above 0";
     damp_at: "Temperature of a damp pot, whose water boils under vacuum; a dry one where left out.", "°C", "0.01 to 200 °C";
     depth: "The depth to tell the time for.", "m", "above 0";
+    dose_amount: "The dose as it is taken: weighed (a mass), by spoon (a volume) or in drops.", "g, mL or drops", "above 0";
     drop: "A drop of this piece that the shop timed; the drag of the shape where left out.", "none", "depth, time and density";
+    drops_weighed: "Drops that were counted and weighed together, each weighing begun anew.", "none", "two or more weighings";
     feed: "Share of its contraction that a piece draws from the sprue while it cools.", "1", "0 % to 100 %";
     film: "What stays on the wall of the cup; none where left out.", "g", "0 or more";
     finished_amount: "The finished mix to make: its mass, or its volume cold and liquid.", "g or mL", "above 0";
@@ -86,6 +91,7 @@ parameters! {
     layer_share: "Share of the cavity that this layer of a laminated piece fills; all of it where left out.", "1", "above 0 % to 100 %";
     liquid: "Volume of the pot, cold and without air.", "mL", "above 0";
     loading: "How much salt, stated in just one way.", "none", "one of seven ways";
+    made: "How many good pieces are made; one where left out.", "1", "1 to 1 000 000";
     marks: "The step between the vessel's marks; any level where left out.", "mL", "above 0";
     mass: "The mass that is wanted.", "g", "above 0";
     masses: "What is in the mix, by material.", "g", "0 or more each";
@@ -100,6 +106,9 @@ parameters! {
     orders: "The order list.", "none", "an orders document";
     other_flake: "The flake that shall take its place.", "none", "as a material in a book";
     overlap: "What happens where two of the formulas dose the same material; it is refused where left out.", "none", "refuse, add or last";
+    packing: "What goes into each pack; nothing where left out.", "none", "a price per pieces, and how many a pack takes";
+    packs: "How many packs the pieces go into; one where left out.", "1", "1 to 1 000 000";
+    per_base: "The base that the dose is for, as it is taken: weighed (a mass) or by cup (a volume).", "g or mL", "above 0";
     per_shot: "What one shot takes, sprue included.", "g", "above 0";
     phase: "Whether the plastisol is liquid or fused; fused where left out.", "none", "liquid or fused";
     piece_density: "Density of the piece, its salt and voids counted.", "g/mL", "above 0";
@@ -109,14 +118,18 @@ parameters! {
     plan: "The plan of the day, as the library made it.", "none", "a plan";
     pot: "What went into the pot, by material, as it was measured. With `base` only what went in otherwise than the formulas say; without it, all there is.", "none", "amounts: a volume, a mass or drops; 0 or more";
     pot_base: "The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Where left out, `pot` names all that is in it.", "mL or g", "above 0";
+    readability: "The smallest difference that the balance shows.", "g", "above 0";
     readings: "Temperatures in the order of time, taken as straight between.", "none", "two or more";
     reference_temperature: "The temperature at which the time is counted.", "°C", "-73 to 427 °C";
     rejects: "Share of pieces that are not fit to sell; none where left out.", "1", "0 % to below 100 %";
     reported_pressure: "Pressure of the air as a weather report has it, reduced to sea level; needs the altitude.", "kPa", "85 to 110 kPa";
     returned: "Share of the sprues that is melted again; none where left out.", "1", "0 % to 100 %";
+    returned_mass: "What of the mix comes back: sprue that is melted again, left-over that is kept; none where left out.", "g", "0 to the mass of the mix";
+    returned_worth: "What of its material cost that is still worth; all of it where left out.", "1", "0 % to 100 %";
     salt: "The salt: its true density, its density as scooped.", "none", "as a material in a book";
     salt_softener: "The softener that goes in beside the salt; none where left out.", "none", "a material and its share of the salt";
     scale: "The scale of the durometer.", "none", "shore-00 or shore-a";
+    scoops_weighed: "Level spoonfuls that were counted and weighed together, each weighing begun anew.", "none", "two or more weighings";
     setting: "Setting of the oven, as a share of full power; 100 % where left out.", "1", "above 0 % to 100 %";
     shot_density: "Density of what the injector draws: hot, voids counted.", "g/mL", "above 0";
     shot_temperature: "Temperature at which it is shot; 20 °C where left out.", "°C", "20 °C or above";
@@ -126,6 +139,8 @@ parameters! {
     spare: "Share of the vessel that stays empty; 10 % where left out.", "1", "0 % to below 100 %";
     specific_heat: "Specific heat of the mix, its salt counted.", "J/(g.K)", "above 0";
     spent_before: "What earlier heats spent; none where it was never heated.", "s", "0 or more";
+    spoon: "What the spoon holds; the dose is one spoonful where left out.", "mL", "above 0, a whole number of them being the dose";
+    spoon_measured: "What the level spoon holds; with ± its uncertainty counts too.", "mL", "above 0";
     sprue_mass: "What of a shot stays as sprue; none where left out.", "g", "0 to what a shot takes";
     stabilizer_dose: "Stabilizer in the mix, by mass of base; what the budget is stated for where left out.", "1", "0 % to 100 %";
     station_pressure: "What a barometer in the shop shows, not reduced to sea level.", "kPa", "22.7 to 177.6 kPa";
@@ -145,4 +160,6 @@ parameters! {
     voids: "Share of the volume that is air; none where left out.", "1", "0 % to below 100 %";
     water: "What the balance reads for the water in one cavity.", "g", "above 0";
     weights: "What the pieces weigh, one by one.", "g", "two or more, above 0";
+    work_rate: "The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given.", "none", "a price per time";
+    work_time: "How long the work takes; none where left out.", "s", "0 or more";
 }

@@ -25,9 +25,18 @@ impl FromStr for Currency {
     }
 }
 
+impl Currency {
+    /// The three letters.
+    #[must_use]
+    pub fn code(&self) -> &str {
+        // Capital letters of ASCII by construction, so always text.
+        core::str::from_utf8(&self.0).unwrap_or_default()
+    }
+}
+
 impl fmt::Display for Currency {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.iter().try_for_each(|&letter| fmt::Write::write_char(f, char::from(letter)))
+        f.write_str(self.code())
     }
 }
 

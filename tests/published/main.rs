@@ -4,6 +4,7 @@
 
 mod atmosphere;
 mod color;
+mod cost;
 mod densities;
 mod hardness;
 mod heat;
@@ -13,4 +14,5 @@ mod planning;
 mod rows;
 mod salt;
 mod sink;
+mod uncertainty;
 mod units;

@@ -254,8 +254,14 @@ impl Workshop<'_> {
         let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
         let steps = Marks::Every { step: mark, capacity };
         let mut measured = steps.measure(wanted, base_fraction, base_density)?;
+        let mut undosed: Option<PotError> = None;
         loop {
-            let sequence = self.sequence(parts, holds, vessel, measured.mix)?;
+            let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
+            {
+                // What it takes to dose a material does not fit.
+                (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
+                (sequence, _) => sequence?,
+            };
             match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
                 Ok(lists) => {
                     let pot = self.pot(cup, parts, sequence, lists)?;
@@ -266,18 +272,18 @@ impl Workshop<'_> {
                     if error.least().is_none() {
                         return Err(PotError::Measure { material, error });
                     }
-                    // One mark more: the least that works need not be one that works for every amount above it.
-                    let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
-                    measured = match steps.measure(more, base_fraction, base_density) {
-                        Err(BatchError::AboveMarks { .. }) => {
-                            return Err(PotError::TooSmallToDose { material, tolerance, error });
-                        }
-                        measured => measured?,
-                    };
                     why = Some(format!(
                         "the bench doses \"{material}\" to {} in no less",
                         text::percent(Ratio::from(tolerance)).text
                     ));
+                    let too_small = PotError::TooSmallToDose { material, tolerance, error };
+                    // One mark more: the least that works need not be one that works for every amount above it.
+                    let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
+                    measured = match steps.measure(more, base_fraction, base_density) {
+                        Err(BatchError::AboveMarks { .. }) => return Err(too_small),
+                        measured => measured?,
+                    };
+                    undosed = Some(too_small);
                 }
                 Err(WeighError::Mix(error)) => return Err(error.into()),
             }

@@ -1,7 +1,8 @@
 //! The left-over mixes of a shop, and what a build without a solver says of them.
 //!
 //! With the feature `solver` as much of the shelf as may be goes into the day's pots: see
-//! [`Pot::from_shelf`](super::Pot::from_shelf) and [`Plan::shelf`].
+//! [`Pot::from_shelf`](super::Pot::from_shelf) and
+//! [`Plan::shelf`](super::Plan::shelf).
 
 use alloc::string::String;
 #[cfg(not(feature = "solver"))]

@@ -59,8 +59,9 @@ pub fn nearest_household(
     };
     let mut best: Option<(f64, Amount)> = None;
     for (unit, fractions) in measures {
+        let reading = value_in(volume, *unit, system)?;
         for denominator in *fractions {
-            let amount = nearest_fraction(volume, *unit, &[*denominator], system)?;
+            let amount = Amount::new(fraction_near(reading, *unit, &[*denominator])?, *unit)?;
             let off = libm::fabs(amount.to::<Volume>(system)?.si() - volume.si());
             if off <= tolerance.si() * volume.si() && !amount.value().is_zero() {
                 return Ok(amount);

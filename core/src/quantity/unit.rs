@@ -299,6 +299,9 @@ impl fmt::Display for Term {
 /// The trade symbols; a compound as a product over a product: `g/mL`, `J/(g.K)`, `1/K`.
 impl fmt::Display for Unit {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if let Some(term) = self.sole_term() {
+            return term.fmt(f);
+        }
         let above = || self.terms().filter(|term| term.exponent > 0);
         let below = || self.terms().filter(|term| term.exponent < 0);
         if self.times != 1 || above().next().is_none() {

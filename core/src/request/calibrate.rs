@@ -1,5 +1,6 @@
 //! What weighed pieces say of a mold.
 
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::{Faulty, response};
@@ -47,6 +48,8 @@ response! {
         pub deviation: Shown<Mass>,
         /// Standard uncertainty of the mean.
         pub uncertainty: Shown<Mass>,
+        /// A weight that Grubbs' test questions; it is in the mean.
+        pub questioned: Option<String>,
         /// Volume of the cavity.
         pub cavity: Option<Shown<Volume>>,
         /// Its standard uncertainty.
@@ -114,6 +117,7 @@ impl CalibrateRequest {
             mean: text::mass(weighed.mean),
             deviation: text::mass(weighed.deviation),
             uncertainty: text::mass(weighed.uncertainty),
+            questioned: weighed.questioned.map(|questioned| questioned.to_string()),
             cavity: volume.map(|volume| text::milliliters(volume.volume)),
             cavity_uncertainty: volume.map(|volume| text::milliliters(volume.uncertainty)),
             feed: share.map(|share| text::percent(share.share)),

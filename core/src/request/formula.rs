@@ -71,13 +71,34 @@ impl FormulaRequest {
     pub fn answer(&self) -> Result<FormulaResponse, Faults> {
         let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
         let mut faulty = Faulty::new(Some(book.system));
-        let recipe = combined(&self.formulas, self.overlap, &book, &mut faulty);
-        let response = recipe.and_then(|(recipe, formulas)| {
-            let mix = self.scaled(&recipe, &formulas, &book, &mut faulty)?;
+        let wanted = Wanted {
+            formulas: &self.formulas,
+            overlap: self.overlap,
+            base: self.base,
+            finished: self.finished,
+        };
+        let response = wanted.mix(&book, &mut faulty).and_then(|(recipe, mix)| {
             let response = describe(&recipe, &mix, &book);
             faulty.keep("", response)
         });
         faulty.finish(response)
+    }
+}
+
+/// Formulas of a book and how much of them is wanted.
+pub(super) struct Wanted<'a> {
+    pub(super) formulas: &'a [Name],
+    pub(super) overlap: Option<Overlap>,
+    pub(super) base: Option<Amount>,
+    pub(super) finished: Option<Amount>,
+}
+
+impl Wanted<'_> {
+    /// The recipe that the formulas come to, and the mix that is wanted of it.
+    pub(super) fn mix(&self, book: &Book, faulty: &mut Faulty) -> Option<(Recipe, Mix)> {
+        let (recipe, formulas) = combined(self.formulas, self.overlap, book, faulty)?;
+        let mix = self.scaled(&recipe, &formulas, book, faulty)?;
+        Some((recipe, mix))
     }
 
     fn scaled(

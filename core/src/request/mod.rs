@@ -18,11 +18,13 @@
 mod air;
 mod batch;
 mod calibrate;
+mod calibrate_one;
 mod color;
 mod color_difference;
 mod color_match;
 mod convert;
 mod correct;
+mod cost;
 mod degas;
 mod dose;
 mod flake;
@@ -38,11 +40,16 @@ mod record;
 mod salt;
 mod shot;
 mod sink;
+mod uncertainty;
 mod water;
 
 pub use air::{AirRequest, AirResponse};
 pub use batch::{BatchRequest, BatchResponse};
 pub use calibrate::{CalibrateRequest, CalibrateResponse};
+pub use calibrate_one::{
+    CalibrateDropRequest, CalibrateDropResponse, CalibrateSpoonRequest, CalibrateSpoonResponse,
+    CountedEntry,
+};
 pub use color::{ColorEntry, ShownLab};
 pub use color_difference::{ColorDifferenceRequest, ColorDifferenceResponse};
 pub use color_match::{
@@ -50,6 +57,7 @@ pub use color_match::{
 };
 pub use convert::{ConvertRequest, ConvertResponse};
 pub use correct::CorrectRequest;
+pub use cost::{CostLine, CostRequest, CostResponse, MoneyShown, PackingEntry};
 pub use degas::{DegasRequest, DegasResponse};
 pub use dose::{DoseRequest, DoseResponse};
 pub use flake::{FlakeRequest, FlakeResponse, FlakeSwap};
@@ -65,6 +73,7 @@ pub use record::RecordRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
 pub use sink::{SinkRequest, SinkResponse, TimedDropEntry};
+pub use uncertainty::{SourceShare, UncertaintyRequest, UncertaintyResponse};
 pub use water::{WaterRequest, WaterResponse};
 
 use alloc::format;
@@ -171,6 +180,14 @@ calculations! {
     Water = "water": WaterRequest => WaterResponse;
     /// What weighed pieces say of a mold.
     Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
+    /// What one drop of a bottle weighs, from counted drops.
+    CalibrateDrop = "calibrate-drop": CalibrateDropRequest => CalibrateDropResponse;
+    /// A powder's density as scooped, from level spoonfuls.
+    CalibrateSpoon = "calibrate-spoon": CalibrateSpoonRequest => CalibrateSpoonResponse;
+    /// How sure a dose is, and what makes it unsure.
+    Uncertainty = "uncertainty": UncertaintyRequest => UncertaintyResponse;
+    /// What an amount of a formula costs, and its packs and pieces.
+    Cost = "cost": CostRequest => CostResponse;
     /// A mass as the tools of a bench can give it.
     Measure = "measure": MeasureRequest => MeasureResponse;
     /// The pressure of the air in the shop, and what a vacuum gauge can show there.

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::problem::{Formula, Problem};
 use super::{MOST_POTS, Reason, SplitError};
+use crate::plan::bits::Bits;
 use crate::plan::cover::{Cover, fewest_chains};
 
 pub(super) struct Bound {
@@ -28,7 +29,9 @@ pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
         reasons.iter().fold(0_usize, |sum, reason| sum.saturating_add(reason.pots()))
     };
     let mut layers: Option<Reason> = None;
-    for session in &problem.sessions {
+    // The sessions of one piece have the same layers.
+    for session in problem.sessions.chunk_by(|a, b| a.laminate == b.laminate) {
+        let Some(session) = session.first() else { continue };
         let reason = with_layers(problem, &session.layers, &fills, &apart);
         if layers.as_ref().is_none_or(|best| reason.pots() > best.pots()) {
             layers = Some(reason);
@@ -155,12 +158,13 @@ fn with_layers(
     fills: &[u32],
     apart: &[(usize, u32)],
 ) -> Reason {
-    let mut held: Vec<usize> = layers.iter().map(|&stage| problem.formula(stage)).collect();
+    let mut share = Bits::empty(problem.precedence.formulas());
+    layers.iter().for_each(|&stage| share.union(problem.partners(problem.formula(stage))));
     let mut formulas = Vec::new();
     let others = problem.formulas.iter().zip(fills).map(|(f, &n)| (f.formula, n));
     for (formula, n) in apart.iter().copied().chain(others) {
-        if held.iter().all(|&h| !problem.share(h, formula)) {
-            held.push(formula);
+        if !share.contains(formula) {
+            share.union(problem.partners(formula));
             formulas.push((formula, n));
         }
     }

@@ -136,11 +136,6 @@ impl<'a> Problem<'a> {
         self.partners.get(formula).unwrap_or(&self.none)
     }
 
-    /// Whether two formulas can be in one pot.
-    pub(super) fn share(&self, a: usize, b: usize) -> bool {
-        self.partners(a).contains(b)
-    }
-
     pub(super) fn base_share(&self, formula: usize) -> f64 {
         self.precedence.base_share(formula).unwrap_or(0.0)
     }

@@ -6,18 +6,12 @@
 //! come from the scatter of the weights alone; those of the densities and of the other of the two come on top
 //! (JCGM 100, 5.1).
 
-use alloc::borrow::Cow;
-use alloc::format;
-
+use super::CalibrateError;
+use super::error::ABSURD_SPREAD;
+use super::outlier::{Questioned, question};
 use crate::check::is_positive;
-use crate::fault::Diagnose;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
-use crate::shot::{Melt, ShotError, check_feed};
-use crate::show;
-
-/// Standard deviation over mean from which weights are not those of one cavity (common practice, no source;
-/// good pieces of one cavity keep within 3 %).
-const ABSURD_SPREAD: f64 = 0.2;
+use crate::shot::{Melt, check_feed};
 
 /// How many standard uncertainties a feed share may lie outside 0 to 1 by chance.
 const BY_CHANCE: f64 = 3.0;
@@ -33,6 +27,8 @@ pub struct Weighed {
     pub deviation: Mass,
     /// Standard uncertainty of the mean, s/√n.
     pub uncertainty: Mass,
+    /// The weight that lies too far out to be believed without a look at that piece; it is in the mean.
+    pub questioned: Option<Questioned>,
 }
 
 /// A cavity's volume, had from weighed pieces.
@@ -53,87 +49,6 @@ pub struct FeedShare {
     pub computed: Ratio,
     /// Its standard uncertainty from the scatter of the weights.
     pub uncertainty: Ratio,
-}
-
-/// What is wrong with a calibration.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum CalibrateError {
-    /// One weight or none.
-    #[error("{count} weighed piece(s): a spread needs at least two")]
-    TooFew {
-        /// How many there are.
-        count: usize,
-    },
-    /// A weight that no piece has.
-    #[error("weight {piece} must be a number above zero, not {}", show::mass(.weight))]
-    Weight {
-        /// Which one, counted from 1.
-        piece: usize,
-        /// What it says.
-        weight: Mass,
-    },
-    /// Weights too different to come from one cavity.
-    #[error(
-        "the weights scatter by {} around {}, too much for pieces of one cavity",
-        show::mass(.deviation), show::mass(.mean)
-    )]
-    Spread {
-        /// Their mean.
-        mean: Mass,
-        /// Their standard deviation.
-        deviation: Mass,
-    },
-    /// Lighter than a piece that is not fed, or heavier than one that is fed in full.
-    #[error("pieces of {} cannot come from this cavity and this mix", show::mass(.mean))]
-    FeedOutOfRange {
-        /// The mean weight.
-        mean: Mass,
-        /// Mass of a piece that is not fed at all.
-        least: Mass,
-        /// Mass of a piece that is fed in full.
-        most: Mass,
-    },
-    /// A mix that does not shrink has no contraction to feed.
-    #[error("the mix does not shrink, so no feed share can be had from it")]
-    NoContraction,
-    /// A number of the mix or the cavity is out of range.
-    #[error(transparent)]
-    Shot(#[from] ShotError),
-}
-
-impl Diagnose for CalibrateError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::TooFew { .. } => "calibrate-too-few-weights",
-            Self::Weight { .. } => "calibrate-weight-not-positive",
-            Self::Spread { .. } => "calibrate-spread-absurd",
-            Self::FeedOutOfRange { .. } => "calibrate-feed-out-of-range",
-            Self::NoContraction => "calibrate-no-contraction",
-            Self::Shot(error) => error.code(),
-        }
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        match self {
-            Self::TooFew { .. } => "Weigh at least two pieces; ten make a good mean.".into(),
-            Self::Weight { .. } => "Tare the balance and weigh that piece again.".into(),
-            Self::Spread { .. } => format!(
-                "Weigh pieces of one cavity and one mix, without short shots; a spread below {} of the mean is believed.",
-                show::percent(&Ratio::from(ABSURD_SPREAD))
-            )
-            .into(),
-            Self::FeedOutOfRange { least, most, .. } => format!(
-                "They would weigh from {} (not fed) to {} (fed in full): measure the cavity's volume, the densities or the voids again, and leave out pieces that are short or have flash.",
-                show::mass(least), show::mass(most)
-            )
-            .into(),
-            Self::NoContraction => {
-                "Give the density at shot temperature, or the thermal expansion it follows from.".into()
-            }
-            Self::Shot(error) => error.help(),
-        }
-    }
 }
 
 impl Weighed {
@@ -160,7 +75,9 @@ impl Weighed {
         if deviation > ABSURD_SPREAD * mean {
             return Err(CalibrateError::Spread { mean, deviation });
         }
-        Ok(Self { count, mean, deviation, uncertainty: deviation / libm::sqrt(n) })
+        let questioned =
+            question(weights.iter().map(|&weight| ((weight - mean) / deviation).value));
+        Ok(Self { count, mean, deviation, uncertainty: deviation / libm::sqrt(n), questioned })
     }
 
     /// The volume of the cavity, the feed share being known:
@@ -213,6 +130,7 @@ mod tests {
     use uom::si::volume::milliliter;
 
     use super::*;
+    use crate::fault::Diagnose;
 
     fn grams(weights: &[f64]) -> Vec<Mass> {
         weights.iter().map(|&weight| Mass::new::<gram>(weight)).collect()
@@ -245,6 +163,14 @@ mod tests {
     #[case(&[9.5, 19.0], "calibrate-spread-absurd")]
     fn refuses_weights(#[case] weights: &[f64], #[case] code: &str) {
         assert_eq!(Weighed::new(&grams(weights)).unwrap_err().code(), code);
+    }
+
+    #[test]
+    fn a_short_piece_is_questioned_and_stays_in_the_mean() {
+        let got = Weighed::new(&grams(&[9.4, 9.5, 9.6, 9.5, 9.4, 9.6, 9.5, 8.1])).unwrap();
+        assert_eq!(got.questioned.map(|questioned| questioned.place), Some(8));
+        assert!((got.mean.get::<gram>() - 74.6 / 8.0).abs() < 1e-12);
+        assert_eq!(Weighed::new(&grams(&[9.4, 9.5, 9.6])).unwrap().questioned, None);
     }
 
     #[test]

@@ -1,0 +1,21 @@
+//! From repeated weighings to a number of the shop's own, with its uncertainty.
+//!
+//! - [`Weighed`]: a cavity's volume or the feed share, from pieces.
+//! - [`PerOne`]: one drop of a bottle, or what a level spoonful weighs and so the density as scooped.
+//! - [`Residue`]: what stays in an injector each time it is emptied.
+//!
+//! A weight that lies far out is questioned by a published test ([`Questioned`]) and never left out: whoever
+//! weighed it knows whether the piece was short or the count wrong. An oven is calibrated by
+//! [`Oven::from_timings`](crate::process::heat::Oven::from_timings).
+
+mod counted;
+mod error;
+mod outlier;
+mod residue;
+mod weighed;
+
+pub use counted::{Counted, PerOne};
+pub use error::CalibrateError;
+pub use outlier::{Questioned, Verdict, grubbs_critical};
+pub use residue::{Emptied, Residue};
+pub use weighed::{CavityVolume, FeedShare, Weighed};

@@ -1,0 +1,138 @@
+//! What stays in an injector each time it is emptied, from weighing it clean and emptied.
+//!
+//! The mean of the differences over the density of the plastic; its standard uncertainty is s/√n, with s the
+//! standard deviation of the differences (JCGM 100:2008, 4.2).
+
+use super::CalibrateError;
+use super::outlier::{Questioned, question};
+use crate::check::{is_not_negative, is_positive};
+use crate::quantity::{Mass, MassDensity, Measured, Volume};
+
+/// An injector weighed clean, and again when it has been used and emptied.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Emptied {
+    /// Clean and dry.
+    pub clean: Mass,
+    /// Emptied as at work.
+    pub emptied: Mass,
+}
+
+/// What stays in an injector.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Residue {
+    /// Mean mass.
+    pub mass: Mass,
+    /// Its standard uncertainty.
+    pub uncertainty: Mass,
+    /// Standard deviation of one emptying.
+    pub deviation: Mass,
+    /// An emptying to look at again. It is in the mean.
+    pub questioned: Option<Questioned>,
+}
+
+impl Residue {
+    /// What stays, by two or more weighings.
+    ///
+    /// # Errors
+    /// [`CalibrateError::TooFewWeighings`]; [`CalibrateError::Lighter`] for an injector that weighs less
+    /// emptied than clean, or has no weight.
+    pub fn new(weighings: &[Emptied]) -> Result<Self, CalibrateError> {
+        if weighings.len() < 2 {
+            return Err(CalibrateError::TooFewWeighings { count: weighings.len() });
+        }
+        let refused = |w: &Emptied| {
+            !(is_positive(w.clean.value) && is_not_negative((w.emptied - w.clean).value))
+        };
+        if let Some((i, &Emptied { clean, emptied })) =
+            weighings.iter().enumerate().find(|(_, weighing)| refused(weighing))
+        {
+            return Err(CalibrateError::Lighter { place: i.saturating_add(1), clean, emptied });
+        }
+        let n = weighings.len() as f64;
+        let kept = || weighings.iter().map(|weighing| weighing.emptied - weighing.clean);
+        let mass = kept().fold(Mass::default(), |sum, kept| sum + kept) / n;
+        let square = kept().map(|kept| (kept - mass).value).fold(0.0, |sum, off| sum + off * off);
+        let deviation = Mass { value: libm::sqrt(square / (n - 1.0)), ..mass };
+        Ok(Self {
+            mass,
+            uncertainty: deviation / libm::sqrt(n),
+            deviation,
+            questioned: question(kept().map(|kept| ((kept - mass) / deviation).value)),
+        })
+    }
+
+    /// The volume that a book keeps as what the injector keeps: V = m/ρ, with ρ at the temperature at which it
+    /// is emptied; (u(V)/V)² = (u(m)/m)² + (u(ρ)/ρ)².
+    ///
+    /// # Errors
+    /// [`CalibrateError::NotPositive`] for a density that is not above zero.
+    pub fn volume(
+        &self,
+        density: &Measured<MassDensity>,
+    ) -> Result<Measured<Volume>, CalibrateError> {
+        let spread = density.uncertainty.unwrap_or_default();
+        if !(is_positive(density.value.value) && is_not_negative(spread.value)) {
+            return Err(CalibrateError::NotPositive { what: "the density of the plastic" });
+        }
+        let volume = self.mass / density.value;
+        // u(V) in parts, so that an injector that keeps nothing divides nothing by zero.
+        let own = (self.uncertainty / density.value).value;
+        let by_density = volume.value * (spread / density.value).value;
+        let uncertainty = libm::sqrt(own * own + by_density * by_density);
+        Ok(Measured::new(volume, Volume { value: uncertainty, ..volume }))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use std::vec::Vec;
+    use uom::si::mass::gram;
+    use uom::si::mass_density::gram_per_cubic_centimeter;
+    use uom::si::volume::milliliter;
+
+    use super::*;
+    use crate::fault::Diagnose;
+
+    fn weighings(list: &[(f64, f64)]) -> Vec<Emptied> {
+        let g = Mass::new::<gram>;
+        list.iter()
+            .map(|&(clean, emptied)| Emptied { clean: g(clean), emptied: g(emptied) })
+            .collect()
+    }
+
+    #[test]
+    fn by_hand() {
+        // 4.0, 4.2, 4.4 g: mean 4.2, s = 0.2, u = 0.2/√3; at 0.9 ± 0.009 g/mL 4.6667 mL.
+        let got =
+            Residue::new(&weighings(&[(180.0, 184.0), (180.0, 184.2), (180.1, 184.5)])).unwrap();
+        assert!((got.mass.get::<gram>() - 4.2).abs() < 1e-12);
+        assert!((got.deviation.get::<gram>() - 0.2).abs() < 1e-12);
+        let of = MassDensity::new::<gram_per_cubic_centimeter>;
+        let volume = got.volume(&Measured::new(of(0.9), of(0.009))).unwrap();
+        assert!((volume.value.get::<milliliter>() - 4.2 / 0.9).abs() < 1e-12);
+        let relative = libm::sqrt(0.04 / 3.0 / (4.2 * 4.2) + 1e-4);
+        let got = volume.uncertainty.unwrap().get::<milliliter>();
+        assert!((got - 4.2 / 0.9 * relative).abs() < 1e-12);
+    }
+
+    #[test]
+    fn an_injector_that_keeps_nothing() {
+        let got = Residue::new(&weighings(&[(180.0, 180.0), (180.0, 180.0)])).unwrap();
+        let of = MassDensity::new::<gram_per_cubic_centimeter>;
+        let volume = got.volume(&Measured::exact(of(0.9))).unwrap();
+        assert_eq!(volume, Measured::new(Volume::default(), Volume::default()));
+        assert_eq!(
+            got.volume(&Measured::exact(of(0.0))).unwrap_err().code(),
+            "calibrate-not-positive"
+        );
+    }
+
+    #[rstest]
+    #[case(&[(180.0, 184.0)], "calibrate-too-few-weighings")]
+    #[case(&[(180.0, 184.0), (180.0, 179.0)], "calibrate-injector-lighter")]
+    #[case(&[(180.0, 184.0), (f64::NAN, 184.0)], "calibrate-injector-lighter")]
+    fn refuses(#[case] list: &[(f64, f64)], #[case] code: &str) {
+        assert_eq!(Residue::new(&weighings(list)).unwrap_err().code(), code);
+    }
+}

@@ -1,0 +1,326 @@
+//! What a job costs: a pot, an order or a day, with packing and work, and what to ask for it.
+
+use rust_decimal::Decimal;
+
+use super::materials::{MaterialCosts, Used};
+use super::money::{decimal, grams, scaled, share};
+use super::{CostError, Money};
+use crate::check::is_share;
+use crate::price::Price;
+use crate::quantity::{Dimension, Mass, Ratio, System, Time};
+
+/// What goes into each pack: a bag, a card, a label.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Packing<'a> {
+    /// What it is called.
+    pub name: &'a str,
+    /// Its price per number of pieces, such as `9.00 USD per 100 pieces`.
+    pub price: &'a Price,
+    /// How many of it a pack takes.
+    pub per_pack: u32,
+}
+
+/// Work at a rate.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Work<'a> {
+    /// How long.
+    pub time: Time,
+    /// Its rate: a price per time, such as `18.00 USD per 1 h`.
+    pub rate: &'a Price,
+}
+
+/// A job: what is used, made, packed and worked for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Job<'a> {
+    /// Materials that are used, each once.
+    pub used: &'a [Used<'a>],
+    /// What of them comes back: sprue that is melted again, left-over that is kept.
+    pub returned: Mass,
+    /// What of its material cost that is still worth, 0 to 1.
+    pub worth: Ratio,
+    /// How many good pieces are made, at least one.
+    pub pieces: u32,
+    /// How many packs they go into, at least one.
+    pub packs: u32,
+    /// What each pack takes.
+    pub packing: &'a [Packing<'a>],
+    /// The work.
+    pub work: Option<Work<'a>>,
+}
+
+/// What a job costs. `total` = `materials.used` − `credit` + `packing` + `work`, exactly.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JobCost {
+    /// Materials.
+    pub materials: MaterialCosts,
+    /// What comes back is worth: its share of the mass, of the material cost, times its worth.
+    pub credit: Money,
+    /// Packing.
+    pub packing: Money,
+    /// Work.
+    pub work: Money,
+    /// All of it.
+    pub total: Money,
+    /// Of one piece.
+    pub per_piece: Money,
+    /// Of one pack.
+    pub per_pack: Money,
+}
+
+impl Job<'_> {
+    /// What it costs. Household words in prices are those of `system`.
+    ///
+    /// # Errors
+    /// As [`MaterialCosts::new`]; prices of packing not per pieces or of work not per time; no piece or pack;
+    /// more returned than used; a worth outside 0 to 1.
+    pub fn cost(&self, system: System) -> Result<JobCost, CostError> {
+        if self.pieces == 0 {
+            return Err(CostError::Nothing { what: "piece" });
+        }
+        if self.packs == 0 {
+            return Err(CostError::Nothing { what: "pack" });
+        }
+        let materials = MaterialCosts::new(self.used, system)?;
+        let credit = self.credit(&materials)?;
+        let nothing = Money::zero(materials.currency());
+        let packing = self
+            .packing
+            .iter()
+            .try_fold(nothing, |sum, packing| sum.plus(packing.cost(self.packs)?))?;
+        let work = match &self.work {
+            Some(work) => nothing.plus(work.cost(system)?)?,
+            None => nothing,
+        };
+        let total = materials.used.minus(credit)?.plus(packing)?.plus(work)?;
+        let of = |count: u32| total.scaled(Decimal::ONE, Decimal::from(count));
+        let (per_piece, per_pack) = (of(self.pieces)?, of(self.packs)?);
+        Ok(JobCost { materials, credit, packing, work, total, per_piece, per_pack })
+    }
+
+    fn credit(&self, materials: &MaterialCosts) -> Result<Money, CostError> {
+        let (returned, used) = (self.returned, materials.mass());
+        if !is_share(self.worth.value) {
+            return Err(CostError::Share {
+                what: "The worth of what comes back",
+                share: self.worth.value,
+            });
+        }
+        let back = grams(returned, "The mass that comes back")?;
+        if back.is_zero() {
+            return Ok(Money::zero(materials.currency()));
+        }
+        let all = grams(used, "The mass of all materials")?;
+        if back > all {
+            return Err(CostError::ReturnedTooMuch { returned, used });
+        }
+        let worth = share(self.worth, "The worth of what comes back")?;
+        let part = back.checked_mul(worth);
+        let part = part.ok_or(CostError::OutOfRange { what: "The mass that comes back" })?;
+        materials.used.scaled(part, all)
+    }
+}
+
+impl Packing<'_> {
+    /// What it costs for so many packs.
+    fn cost(&self, packs: u32) -> Result<Money, CostError> {
+        let Some(per) = self.price.per.pieces() else {
+            let name = self.name.into();
+            return Err(CostError::WrongPackage { name, wanted: "pieces, such as 100 pieces" });
+        };
+        let per = decimal(per.to_f64(), 0, "The number of pieces in a package")?;
+        if per.is_zero() {
+            return Err(CostError::EmptyPackage { name: self.name.into() });
+        }
+        let count = u64::from(packs).saturating_mul(u64::from(self.per_pack));
+        scaled(self.price.money, Decimal::from(count), per, self.price.currency)
+    }
+}
+
+impl Work<'_> {
+    fn cost(&self, system: System) -> Result<Money, CostError> {
+        if self.rate.per.dimension() != Dimension::TIME {
+            return Err(CostError::WrongPackage {
+                name: "work".into(),
+                wanted: "time, such as 1 h",
+            });
+        }
+        // Milliseconds: finer than any clock of a workshop.
+        let time = decimal(self.time.value, 3, "The time of work")?;
+        let per = decimal(self.rate.per.to::<Time>(system)?.value, 3, "The time of a rate")?;
+        if per.is_zero() {
+            return Err(CostError::EmptyPackage { name: "work".into() });
+        }
+        scaled(self.rate.money, time, per, self.rate.currency)
+    }
+}
+
+/// What is earned on a cost. The two are different shares: a markup of 100 % is a margin of 50 %.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Profit {
+    /// A share of the price, 0 to below 1: price = cost/(1 − margin).
+    Margin(Ratio),
+    /// A share of the cost, 0 or more: price = cost·(1 + markup).
+    Markup(Ratio),
+}
+
+impl Profit {
+    /// The price of what costs `cost`, rounded up to the minor unit, so that the profit is never missed.
+    ///
+    /// # Errors
+    /// [`CostError::Margin`] outside 0 to below 1; [`CostError::Negative`] for a markup below 0;
+    /// [`CostError::OutOfRange`].
+    pub fn price(self, cost: Money) -> Result<Money, CostError> {
+        let price = match self {
+            Self::Margin(margin) => {
+                let what = "The margin";
+                let kept =
+                    share(margin, what).map_err(|_| CostError::Margin { margin: margin.value })?;
+                let rest = Decimal::ONE.checked_sub(kept).filter(|rest| *rest > Decimal::ZERO);
+                let rest = rest.ok_or(CostError::Margin { margin: margin.value })?;
+                up(cost, Decimal::ONE, rest)?
+            }
+            Self::Markup(markup) => {
+                let factor = Decimal::ONE.checked_add(share(markup, "The markup")?);
+                up(cost, factor.ok_or(CostError::OutOfRange { what: "The markup" })?, Decimal::ONE)?
+            }
+        };
+        Ok(price.rounded_up())
+    }
+}
+
+/// cost · factor / divisor; what lies below the last step that money keeps still counts upward.
+fn up(cost: Money, factor: Decimal, divisor: Decimal) -> Result<Money, CostError> {
+    let near = cost.scaled(factor, divisor)?;
+    let kept = near.amount().checked_mul(divisor);
+    let owed = cost.amount().checked_mul(factor);
+    let (Some(kept), Some(owed)) = (kept, owed) else {
+        return Err(CostError::OutOfRange { what: "A price" });
+    };
+    let step = if kept < owed { Decimal::new(1, 6) } else { Decimal::ZERO };
+    near.plus(Money::new(step, cost.currency())?)
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use std::string::ToString;
+    use std::vec::Vec;
+    use uom::si::mass::gram;
+    use uom::si::time::minute;
+
+    use super::super::materials::tests::material;
+    use super::*;
+    use crate::fault::Diagnose;
+    use crate::material::Kind;
+
+    fn usd(text: &str) -> Money {
+        Money::new(Decimal::from_str_exact(text).unwrap(), "USD".parse().unwrap()).unwrap()
+    }
+
+    fn price(text: &str) -> Price {
+        text.parse().unwrap()
+    }
+
+    #[test]
+    fn a_job_by_hand() {
+        let base = material("base", Kind::Plastisol, "20.00 USD per 1 kg");
+        let used = [Used { material: &base, mass: Mass::new::<gram>(500.0) }];
+        let (bag, label, rate) = (
+            price("9.00 USD per 100 pieces"),
+            price("3.00 USD per 50 pieces"),
+            price("18.00 USD per 1 h"),
+        );
+        let packing = [
+            Packing { name: "bag", price: &bag, per_pack: 1 },
+            Packing { name: "label", price: &label, per_pack: 2 },
+        ];
+        let job = Job {
+            used: &used,
+            returned: Mass::new::<gram>(100.0),
+            worth: Ratio::from(0.5),
+            pieces: 40,
+            packs: 5,
+            packing: &packing,
+            work: Some(Work { time: Time::new::<minute>(25.0), rate: &rate }),
+        };
+        let got = job.cost(System::UsCustomary).unwrap();
+        // 10.00 of material, 100/500 of it comes back at half: 1.00; 5 · (0.09 + 0.12) = 1.05; 7.50 of work.
+        let parts = [got.materials.used, got.credit, got.packing, got.work, got.total];
+        let parts: Vec<_> = parts.iter().map(|part| part.rounded().to_string()).collect();
+        assert_eq!(parts, ["10.00 USD", "1.00 USD", "1.05 USD", "7.50 USD", "17.55 USD"]);
+        assert_eq!(got.per_piece.to_string(), "0.43875 USD");
+        assert_eq!(got.per_pack.rounded().to_string(), "3.51 USD");
+    }
+
+    #[test]
+    fn refuses() {
+        let base = material("base", Kind::Plastisol, "20.00 USD per 1 kg");
+        let used = [Used { material: &base, mass: Mass::new::<gram>(500.0) }];
+        let job = Job {
+            used: &used,
+            returned: Mass::default(),
+            worth: Ratio::from(1.0),
+            pieces: 40,
+            packs: 5,
+            packing: &[],
+            work: None,
+        };
+        let code = |job: Job<'_>| job.cost(System::UsCustomary).unwrap_err().code();
+        assert_eq!(code(Job { pieces: 0, ..job }), "cost-nothing-made");
+        assert_eq!(code(Job { packs: 0, ..job }), "cost-nothing-made");
+        assert_eq!(code(Job { worth: Ratio::from(1.1), ..job }), "cost-share-out-of-range");
+        let more = Mass::new::<gram>(501.0);
+        assert_eq!(code(Job { returned: more, ..job }), "cost-returned-too-much");
+        let by_mass = price("9 USD per 100 g");
+        let wrong = [Packing { name: "bag", price: &by_mass, per_pack: 1 }];
+        assert_eq!(code(Job { packing: &wrong, ..job }), "cost-wrong-package");
+        let euros = price("9 EUR per 1 h");
+        for (rate, expected) in
+            [(&by_mass, "cost-wrong-package"), (&euros, "cost-mixed-currencies")]
+        {
+            let work = Some(Work { time: Time::new::<minute>(1.0), rate });
+            assert_eq!(code(Job { work, ..job }), expected);
+        }
+    }
+
+    #[rstest]
+    #[case(Profit::Margin(Ratio::from(0.5)), "10", "20.00 USD")]
+    #[case(Profit::Markup(Ratio::from(0.5)), "10", "15.00 USD")]
+    #[case(Profit::Markup(Ratio::from(1.0)), "10", "20.00 USD")]
+    // 10/0.7 = 14.285714…
+    #[case(Profit::Margin(Ratio::from(0.3)), "10", "14.29 USD")]
+    #[case(Profit::Margin(Ratio::from(0.0)), "10.001", "10.01 USD")]
+    // 0.01 · 1.000000001: below the last step that money keeps, and still above 0.01.
+    #[case(Profit::Markup(Ratio::from(1e-9)), "0.01", "0.02 USD")]
+    fn margin_and_markup_are_two_things(
+        #[case] profit: Profit,
+        #[case] cost: &str,
+        #[case] expected: &str,
+    ) {
+        assert_eq!(profit.price(usd(cost)).unwrap().to_string(), expected);
+    }
+
+    #[rstest]
+    #[case(Profit::Margin(Ratio::from(1.0)), "cost-margin")]
+    #[case(Profit::Margin(Ratio::from(-0.1)), "cost-margin")]
+    #[case(Profit::Margin(Ratio::from(f64::NAN)), "cost-margin")]
+    #[case(Profit::Markup(Ratio::from(-0.1)), "cost-negative")]
+    #[case(Profit::Markup(Ratio::from(f64::NAN)), "cost-out-of-range")]
+    fn refuses_a_profit_that_is_none(#[case] profit: Profit, #[case] code: &str) {
+        assert_eq!(profit.price(usd("10")).unwrap_err().code(), code);
+    }
+
+    proptest! {
+        #[test]
+        fn a_price_never_misses_its_margin(cents in 1_i64..100_000_000, margin in 0_u32..95) {
+            let cost = Money::new(Decimal::new(cents, 3), "USD".parse().unwrap()).unwrap();
+            let share = Decimal::new(i64::from(margin), 2);
+            let price = Profit::Margin(Ratio::from(f64::from(margin) / 100.0)).price(cost).unwrap();
+            prop_assert!(price.amount() * (Decimal::ONE - share) >= cost.amount());
+            let less = price.amount() - Decimal::new(1, 2);
+            prop_assert!(less * (Decimal::ONE - share) < cost.amount());
+        }
+    }
+}

@@ -1,0 +1,18 @@
+//! What a pot, an order, a pack and a piece cost, what to ask for them, and what stock runs short.
+//!
+//! Money is decimal. A mass becomes decimal once, in steps of 0.0001 g; every single cost is brought to steps of
+//! 0.000 001 of the currency, half to even; from there on sums are exact. Only what is shown or asked for is
+//! rounded to the currency's minor unit ([`Money::rounded`], [`Money::rounded_up`]), so a rounded total may
+//! differ from the sum of rounded lines by a minor unit, and the total is the one that is right.
+
+mod error;
+mod job;
+mod materials;
+mod money;
+mod stock;
+
+pub use error::CostError;
+pub use job::{Job, JobCost, Packing, Profit, Work};
+pub use materials::{MaterialCosts, MaterialLine, Used};
+pub use money::Money;
+pub use stock::{Need, StockLine, stock};

@@ -1,0 +1,112 @@
+//! What of the stock a day uses, and what runs short first.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::CostError;
+use super::materials::{mass_of, package};
+use super::money::{grams, packages};
+use crate::material::Material;
+use crate::quantity::{Mass, System};
+
+/// What is there of a material, and what a day takes of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Need<'a> {
+    /// The material.
+    pub material: &'a Material,
+    /// What is there.
+    pub held: Mass,
+    /// What a day takes.
+    pub used: Mass,
+}
+
+/// How a material's stock stands after a day.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StockLine {
+    /// Which.
+    pub material: String,
+    /// What the day takes.
+    pub used: Mass,
+    /// What is left after it; none where it runs short.
+    pub left: Mass,
+    /// What is missing for it.
+    pub short: Mass,
+    /// For how many such days the stock lasts; `None` for a material that the day does not take.
+    pub days: Option<f64>,
+    /// Packages to buy for what is missing; `None` where something is missing and the book states no price.
+    pub packages: Option<u64>,
+}
+
+/// The stock after a day, in order of need: what lasts for the fewest days first, then by name.
+///
+/// # Errors
+/// A mass that is negative or no number; a package that cannot be.
+pub fn stock(needs: &[Need<'_>], system: System) -> Result<Vec<StockLine>, CostError> {
+    let mut lines: Vec<StockLine> =
+        needs.iter().map(|need| line(need, system)).collect::<Result<_, _>>()?;
+    let days = |line: &StockLine| line.days.unwrap_or(f64::INFINITY);
+    lines.sort_by(|a, b| days(a).total_cmp(&days(b)).then_with(|| a.material.cmp(&b.material)));
+    Ok(lines)
+}
+
+fn line(need: &Need<'_>, system: System) -> Result<StockLine, CostError> {
+    let held = grams(need.held, "The mass in stock")?;
+    let used = grams(need.used, "The mass that a day takes")?;
+    let left = held.checked_sub(used);
+    let left = left.ok_or(CostError::OutOfRange { what: "The mass in stock" })?;
+    let short = if left.is_sign_negative() { left.abs() } else { rust_decimal::Decimal::ZERO };
+    let packages = if short.is_zero() {
+        Some(0)
+    } else if need.material.price.is_some() {
+        Some(packages(short, package(need.material, system)?.grams)?)
+    } else {
+        None
+    };
+    Ok(StockLine {
+        material: need.material.name.clone(),
+        used: need.used,
+        left: mass_of(left.max(rust_decimal::Decimal::ZERO)),
+        short: mass_of(short),
+        days: (!used.is_zero()).then(|| (need.held / need.used).value),
+        packages,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use uom::si::mass::gram;
+
+    use super::super::materials::tests::material;
+    use super::*;
+    use crate::fault::Diagnose;
+    use crate::material::Kind;
+
+    #[test]
+    fn what_runs_out_first_comes_first() {
+        let g = Mass::new::<gram>;
+        let of = |name| material(name, Kind::Softener, "5 USD per 1 kg");
+        let (plenty, scarce, gone, idle) = (of("plenty"), of("scarce"), of("gone"), of("idle"));
+        let free = Material { price: None, ..of("free") };
+        let needs = [
+            Need { material: &idle, held: g(0.0), used: g(0.0) },
+            Need { material: &plenty, held: g(1000.0), used: g(10.0) },
+            Need { material: &scarce, held: g(100.0), used: g(2200.0) },
+            Need { material: &gone, held: g(0.0), used: g(1.0) },
+            Need { material: &free, held: g(1.0), used: g(2.0) },
+        ];
+        let got = stock(&needs, System::Metric).unwrap();
+        let names: Vec<_> = got.iter().map(|line| line.material.as_str()).collect();
+        assert_eq!(names, ["gone", "scarce", "free", "plenty", "idle"]);
+        assert!((got[1].short.get::<gram>() - 2100.0).abs() < 1e-9);
+        assert_eq!((got[1].left, got[1].packages), (Mass::default(), Some(3)));
+        assert_eq!((got[2].packages, got[4].days), (None, None));
+        assert_eq!((got[3].packages, got[3].days), (Some(0), Some(100.0)));
+    }
+
+    #[test]
+    fn refuses_a_stock_below_nothing() {
+        let salt = material("salt", Kind::Salt, "5 USD per 1 kg");
+        let need = Need { material: &salt, held: Mass::new::<gram>(-1.0), used: Mass::default() };
+        assert_eq!(stock(&[need], System::Metric).unwrap_err().code(), "cost-negative");
+    }
+}

@@ -1,0 +1,225 @@
+//! What one drop or one level spoonful weighs, from several weighings.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::{Faulty, response};
+use crate::calibrate::{Counted, PerOne};
+use crate::document::reader::{entry, pointer};
+use crate::document::written::Written;
+use crate::fault::{Fault, Faults};
+use crate::parameter::parameter;
+use crate::plan::{Showable, Shown, text};
+use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
+
+entry! {
+    /// So many drops or spoonfuls, weighed together.
+    pub struct CountedEntry {
+        required {
+            /// How many.
+            count: u32,
+            /// What they weigh together, net.
+            weight: Written<Mass>,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// Asks what one drop weighs.
+    pub struct CalibrateDropRequest {
+        required {
+            #[doc = parameter!(drops_weighed)]
+            weighings: Vec<CountedEntry>,
+            #[doc = parameter!(readability)]
+            readability: Written<Mass>,
+        }
+        optional {
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// What one drop weighs.
+    pub struct CalibrateDropResponse {
+        /// One drop with its standard uncertainty, as a book writes it.
+        pub drop: String,
+        /// Its mass.
+        pub mass: Shown<Mass>,
+        /// Its standard uncertainty: what n drops carry n-fold.
+        pub uncertainty: Shown<Mass>,
+        /// Standard deviation of one drop against the next, as a share of its mass: what n drops carry by √n.
+        pub scatter: Shown<Ratio>,
+        /// A weighing that Grubbs' test questions; it is in the mean.
+        pub questioned: Option<String>,
+    }
+}
+
+entry! {
+    /// Asks for the density as scooped.
+    pub struct CalibrateSpoonRequest {
+        required {
+            #[doc = parameter!(scoops_weighed)]
+            weighings: Vec<CountedEntry>,
+            #[doc = parameter!(spoon_measured)]
+            spoon: Written<Volume>,
+            #[doc = parameter!(readability)]
+            readability: Written<Mass>,
+        }
+        optional {
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// The density as scooped.
+    pub struct CalibrateSpoonResponse {
+        /// The density as scooped with its standard uncertainty, as a book writes it.
+        pub as_scooped: String,
+        /// The density as scooped.
+        pub density: Shown<MassDensity>,
+        /// Its standard uncertainty.
+        pub uncertainty: Shown<MassDensity>,
+        /// What one level spoonful weighs.
+        pub spoonful: Shown<Mass>,
+        /// Standard deviation of one spoonful against the next, as a share of its mass.
+        pub scatter: Shown<Ratio>,
+        /// A weighing that Grubbs' test questions; it is in the mean.
+        pub questioned: Option<String>,
+    }
+}
+
+impl CalibrateDropRequest {
+    /// Sums the weighings up.
+    ///
+    /// # Errors
+    /// Weighings that cannot be right, and why.
+    pub fn answer(&self) -> Result<CalibrateDropResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let one = per_one(&self.weighings, &self.readability, &mut faulty);
+        let response = one.map(|one| {
+            let (mass, uncertainty, drop) = rounded(one.mass, one.uncertainty);
+            CalibrateDropResponse {
+                drop,
+                mass,
+                uncertainty,
+                scatter: text::percent(one.scatter / one.mass),
+                questioned: one.questioned.map(|questioned| questioned.to_string()),
+            }
+        });
+        faulty.finish(response)
+    }
+}
+
+impl CalibrateSpoonRequest {
+    /// Sums the weighings up and divides by what the spoon holds.
+    ///
+    /// # Errors
+    /// Weighings or a spoon that cannot be right, and why.
+    pub fn answer(&self) -> Result<CalibrateSpoonResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        let spoon = self.spoon.measured(faulty.system);
+        let spoon = faulty.keep("spoon", spoon);
+        let one = per_one(&self.weighings, &self.readability, &mut faulty);
+        let response = spoon.zip(one).and_then(|(spoon, one)| {
+            let scooped = faulty.keep("spoon", one.as_scooped(&spoon))?;
+            let uncertainty = scooped.uncertainty.unwrap_or_default();
+            let (density, uncertainty, as_scooped) = rounded(scooped.value, uncertainty);
+            Some(CalibrateSpoonResponse {
+                as_scooped,
+                density,
+                uncertainty,
+                spoonful: rounded(one.mass, one.uncertainty).0,
+                scatter: text::percent(one.scatter / one.mass),
+                questioned: one.questioned.map(|questioned| questioned.to_string()),
+            })
+        });
+        faulty.finish(response)
+    }
+}
+
+fn per_one(
+    weighings: &[CountedEntry],
+    readability: &Written<Mass>,
+    faulty: &mut Faulty,
+) -> Option<PerOne> {
+    let readability = faulty.quantity("readability", readability);
+    let mut counted = Vec::with_capacity(weighings.len());
+    for (index, weighing) in weighings.iter().enumerate() {
+        match weighing.weight.to(faulty.system) {
+            Ok(weight) => counted.push(Counted { count: weighing.count, weight }),
+            Err(error) => {
+                let path = pointer(&pointer("/weighings", &index.to_string()), "weight");
+                faulty.faults.push(Fault::at(path, &error));
+            }
+        }
+    }
+    let readability = readability?;
+    let complete = counted.len() == weighings.len();
+    complete.then(|| faulty.keep("weighings", PerOne::new(&counted, readability))).flatten()
+}
+
+/// A quantity and its uncertainty, that to two digits and the value to the same place, and both in one text.
+fn rounded<Q: Showable>(value: Q, uncertainty: Q) -> (Shown<Q>, Shown<Q>, String) {
+    let place = libm::floor(libm::log10(uncertainty.shown_value()));
+    // Six places where there is nothing to round by.
+    let places = if place.is_finite() { (1.0 - place).clamp(0.0, 9.0) as usize } else { 6 };
+    let number = |quantity: Q| format!("{:.places$}", quantity.shown_value());
+    let unit = Q::UNIT;
+    let both = format!("{} {unit} ± {}", number(value), number(uncertainty));
+    let shown = |quantity| Shown::new(quantity, format!("{} {unit}", number(quantity)));
+    (shown(value), shown(uncertainty), both)
+}
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::request::answer_value;
+
+    #[test]
+    fn a_drop_that_a_book_can_keep() {
+        let answer = answer_value(&json!({
+            "calculate": "calibrate-drop",
+            "weighings": [
+                { "count": 50, "weight": "2.20 g" },
+                { "count": 50, "weight": "2.30 g" },
+                { "count": 50, "weight": "2.10 g" },
+            ],
+            "readability": "0.01 g",
+        }));
+        let result = &answer["result"];
+        assert_eq!(result["drop"], "0.0440 g ± 0.0012", "{answer}");
+        assert_eq!(result["scatter"]["text"], "32.1 %");
+        assert_eq!(result["questioned"], Value::Null);
+    }
+
+    #[test]
+    fn a_powder_that_a_book_can_keep() {
+        let answer = answer_value(&json!({
+            "calculate": "calibrate-spoon",
+            "weighings": [{ "count": 10, "weight": "30 g" }, { "count": 10, "weight": "32 g" }],
+            "spoon": "2.5 mL ± 0.05",
+            "readability": "0.1 g",
+        }));
+        assert_eq!(answer["result"]["as_scooped"], "1.240 g/mL ± 0.047", "{answer}");
+    }
+
+    #[rstest]
+    #[case(json!([{ "count": 50, "weight": "2.2 g" }]), "/weighings", "calibrate-too-few-weighings")]
+    #[case(json!([{ "count": 50, "weight": "2 g" }, { "count": 50, "weight": "0 g" }]), "/weighings", "calibrate-weighing-of-nothing")]
+    #[case(json!([{ "count": 0, "weight": "2 g" }]), "/weighings/0/count", "wrong-type")]
+    fn faults_say_where(#[case] weighings: Value, #[case] path: &str, #[case] code: &str) {
+        let answer = answer_value(&json!({
+            "calculate": "calibrate-drop", "weighings": weighings, "readability": "0.01 g",
+        }));
+        let fault = &answer["faults"][0];
+        assert_eq!((fault["path"].as_str(), fault["code"].as_str()), (Some(path), Some(code)));
+    }
+}

@@ -1,0 +1,319 @@
+//! What an amount of a formula costs, and the packs and pieces made of it.
+
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::formula::{Wanted, below};
+use super::{Faulty, response};
+use crate::book::Book;
+use crate::cost::{CostError, Job, JobCost, Money, Packing, Profit, Used, Work};
+use crate::document::book::{BookDocument, PriceText};
+use crate::document::reader::{Name, entry};
+use crate::document::written::{Percent, Written};
+use crate::fault::{Fault, Faults};
+use crate::formula::Overlap;
+use crate::mix::Mix;
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Amount, Mass, Ratio, Time};
+
+entry! {
+    /// Asks what an amount of one or more formulas costs.
+    pub struct CostRequest {
+        required {
+            #[doc = parameter!(book)]
+            book: BookDocument,
+            #[doc = parameter!(formulas)]
+            formulas: Vec<Name>,
+        }
+        optional {
+            #[doc = parameter!(overlap)]
+            overlap: Overlap,
+            #[doc = parameter!(base_amount)]
+            base: Amount,
+            #[doc = parameter!(finished_amount)]
+            finished: Amount,
+            #[doc = parameter!(made)]
+            pieces: u32,
+            #[doc = parameter!(packs)]
+            packs: u32,
+            #[doc = parameter!(packing)]
+            packing: Vec<PackingEntry>,
+            #[doc = parameter!(returned_mass)]
+            returned: Written<Mass>,
+            #[doc = parameter!(returned_worth)]
+            worth: Percent,
+            #[doc = parameter!(work_time)]
+            time: Written<Time>,
+            #[doc = parameter!(work_rate)]
+            rate: PriceText,
+            #[doc = parameter!(cost_margin)]
+            margin: Percent,
+        }
+    }
+}
+
+entry! {
+    /// Something that goes into each pack.
+    pub struct PackingEntry {
+        required {
+            /// What it is called.
+            name: Name,
+            /// Its price per number of pieces, such as "9.00 USD per 100 pieces".
+            price: PriceText,
+        }
+        optional {
+            /// How many of it a pack takes, one where left out.
+            per_pack: u32,
+        }
+    }
+}
+
+response! {
+    /// What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
+    pub struct CostResponse {
+        /// Each material.
+        pub lines: Vec<CostLine>,
+        /// All materials, by what is used.
+        pub materials: MoneyShown,
+        /// Whole packages of all materials, as if there were no stock.
+        pub to_buy: MoneyShown,
+        /// What comes back is worth.
+        pub credit: MoneyShown,
+        /// Packing.
+        pub packing: MoneyShown,
+        /// Work.
+        pub work: MoneyShown,
+        /// All of it.
+        pub total: MoneyShown,
+        /// Of one pack.
+        pub per_pack: MoneyShown,
+        /// Of one piece.
+        pub per_piece: MoneyShown,
+        /// What to ask for a pack, for the margin that was stated.
+        pub pack_price: Option<MoneyShown>,
+    }
+}
+
+response! {
+    /// What one material costs.
+    pub struct CostLine {
+        /// Which.
+        pub material: String,
+        /// How much of it is used.
+        pub mass: Shown<Mass>,
+        /// The price of that much.
+        pub cost: MoneyShown,
+        /// Whole packages that hold it.
+        pub packages: u64,
+        /// What these cost.
+        pub to_buy: MoneyShown,
+    }
+}
+
+response! {
+    /// A sum of money.
+    pub struct MoneyShown {
+        /// Rounded to the currency's minor unit, half away from zero, as a bill shows it.
+        pub text: String,
+        /// The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
+        pub amount: String,
+        /// The currency's ISO 4217 code.
+        pub currency: String,
+    }
+}
+
+impl From<Money> for MoneyShown {
+    fn from(money: Money) -> Self {
+        Self {
+            text: money.rounded().to_string(),
+            amount: money.amount().to_string(),
+            currency: money.currency().to_string(),
+        }
+    }
+}
+
+impl CostRequest {
+    /// Adds up materials, packing and work.
+    ///
+    /// # Errors
+    /// Faults of the book, unknown formulas, every missing price, prices in different currencies.
+    pub fn answer(&self) -> Result<CostResponse, Faults> {
+        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
+        let mut faulty = Faulty::new(Some(book.system));
+        let wanted = Wanted {
+            formulas: &self.formulas,
+            overlap: self.overlap,
+            base: self.base,
+            finished: self.finished,
+        };
+        let response = wanted
+            .mix(&book, &mut faulty)
+            .and_then(|(_, mix)| self.response(&book, &mix, &mut faulty));
+        faulty.finish(response)
+    }
+
+    fn response(&self, book: &Book, mix: &Mix, faulty: &mut Faulty) -> Option<CostResponse> {
+        let used = faulty.keep("", Used::of_mix(mix, &book.materials))?;
+        let returned = faulty.or_zero("returned", self.returned.as_ref());
+        let work = self.work(faulty);
+        let packing: Vec<Packing<'_>> = self
+            .packing
+            .iter()
+            .flatten()
+            .map(|entry| Packing {
+                name: &entry.name.0,
+                price: &entry.price.0,
+                per_pack: entry.per_pack.unwrap_or(1),
+            })
+            .collect();
+        let job = Job {
+            used: &used,
+            returned: returned?,
+            worth: Ratio::from(self.worth.map_or(1.0, Percent::share)),
+            pieces: self.pieces.unwrap_or(1),
+            packs: self.packs.unwrap_or(1),
+            packing: &packing,
+            work: work?,
+        };
+        if !prices(&used, faulty) {
+            return None;
+        }
+        let cost = faulty.keep("", job.cost(book.system))?;
+        let price = match self.margin {
+            Some(margin) => {
+                let profit = Profit::Margin(Ratio::from(margin.share()));
+                Some(faulty.keep("margin", profit.price(cost.per_pack))?)
+            }
+            None => None,
+        };
+        Some(respond(&cost, price))
+    }
+
+    /// The outer `None` where it is wrong.
+    #[allow(clippy::option_option)] // no work and wrong work are two things
+    fn work(&self, faulty: &mut Faulty) -> Option<Option<Work<'_>>> {
+        match (&self.time, &self.rate) {
+            (None, _) => Some(None),
+            (Some(time), Some(rate)) => {
+                let time = faulty.quantity("time", time)?;
+                Some(Some(Work { time, rate: &rate.0 }))
+            }
+            (Some(_), None) => {
+                faulty.faults.push(Fault {
+                    code: "missing-field".into(),
+                    path: "/rate".into(),
+                    message: "\"rate\" is missing.".into(),
+                    help: "Add \"rate\", such as \"18.00 USD per 1 h\", or leave out \"time\"."
+                        .into(),
+                });
+                None
+            }
+        }
+    }
+}
+
+/// Whether all materials have a price; names all that have none, so that they can be mended at once.
+fn prices(used: &[Used<'_>], faulty: &mut Faulty) -> bool {
+    let missing = used.iter().filter(|used| used.material.price.is_none());
+    let before = faulty.faults.len();
+    for used in missing {
+        let error = crate::material::MaterialError::Missing {
+            material: used.material.name.clone(),
+            property: crate::material::Property::Price,
+            purpose: "reckoning what it costs",
+        };
+        let materials = crate::document::reader::pointer("/book/materials", &used.material.name);
+        faulty.faults.push(Fault::at(materials, &CostError::from(error)));
+    }
+    faulty.faults.len() == before
+}
+
+fn respond(cost: &JobCost, price: Option<Money>) -> CostResponse {
+    let lines = cost.materials.lines.iter().map(|line| CostLine {
+        material: line.material.clone(),
+        mass: text::mass(line.mass),
+        cost: line.cost.into(),
+        packages: line.packages,
+        to_buy: line.to_buy.into(),
+    });
+    CostResponse {
+        lines: lines.collect(),
+        materials: cost.materials.used.into(),
+        to_buy: cost.materials.to_buy.into(),
+        credit: cost.credit.into(),
+        packing: cost.packing.into(),
+        work: cost.work.into(),
+        total: cost.total.into(),
+        per_pack: cost.per_pack.into(),
+        per_piece: cost.per_piece.into(),
+        pack_price: price.map(MoneyShown::from),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use alloc::vec::Vec;
+
+    use serde_json::{Value, json};
+
+    use crate::request::answer_value;
+
+    fn request() -> Value {
+        let book: Value =
+            serde_json::from_str(include_str!("../../examples/demo/book.json")).unwrap();
+        json!({
+            "calculate": "cost", "book": book, "formulas": ["salted"], "base": "1 gal",
+            "pieces": 200, "packs": 20, "margin": "50 %",
+            "packing": [{ "name": "bag", "price": "9.00 USD per 100 pieces" }],
+            "time": "1.5 h", "rate": "18.00 USD per 1 h",
+        })
+    }
+
+    #[test]
+    fn a_gallon_by_hand() {
+        let answer = answer_value(&request());
+        let result = &answer["result"];
+        let text = |field: &str| result[field]["text"].as_str().unwrap_or_default();
+        let amount = |value: &Value| -> f64 { value["amount"].as_str().unwrap().parse().unwrap() };
+        // A gallon of base is its package: 58.00. Bags 20 · 0.09, work 1.5 · 18.
+        let base = result["lines"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .find(|line| line["material"] == "clear-base");
+        assert!((amount(&base.unwrap()["cost"]) - 58.0).abs() < 1e-4, "{answer}");
+        assert_eq!(
+            (text("packing"), text("work"), text("credit")),
+            ("1.80 USD", "27.00 USD", "0.00 USD")
+        );
+        let total = amount(&result["total"]);
+        let lines = result["lines"].as_array().unwrap();
+        let materials: f64 = lines.iter().map(|line| amount(&line["cost"])).sum();
+        assert!((total - materials - 28.8).abs() < 1e-9);
+        // Half of the price is kept: twice the cost, rounded up to a cent.
+        let price = amount(&result["pack_price"]);
+        assert!(price >= total / 10.0 && price < total / 10.0 + 0.010_001, "{price} {total}");
+    }
+
+    #[test]
+    fn every_missing_price_is_named() {
+        let mut request = request();
+        for material in ["clear-base", "softener"] {
+            request["book"]["materials"][material].as_object_mut().unwrap().remove("price");
+        }
+        let answer = answer_value(&request);
+        let paths: Vec<_> =
+            answer["faults"].as_array().unwrap().iter().map(|fault| &fault["path"]).collect();
+        assert_eq!(paths, ["/book/materials/clear-base", "/book/materials/softener"], "{answer}");
+    }
+
+    #[test]
+    fn currencies_are_not_mixed() {
+        let mut request = request();
+        request["rate"] = json!("18.00 EUR per 1 h");
+        assert_eq!(answer_value(&request)["faults"][0]["code"], "cost-mixed-currencies");
+        request.as_object_mut().unwrap().remove("rate");
+        assert_eq!(answer_value(&request)["faults"][0]["path"], "/rate");
+    }
+}

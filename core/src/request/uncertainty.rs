@@ -1,0 +1,303 @@
+//! How sure a dose is, by the tools that it is taken with.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{Faulty, response};
+use crate::document::book::MaterialEntry;
+use crate::document::reader::entry;
+use crate::document::resolve;
+use crate::document::written::Written;
+use crate::fault::{Fault, Faults};
+use crate::material::Material;
+use crate::parameter::parameter;
+use crate::plan::{Shown, text};
+use crate::quantity::{Amount, Dimension, Mass, Measurable, Ratio, System, Volume};
+use crate::uncertainty::{
+    Dosed, Estimate, Taken, ToolUncertainty, UncertaintyError, dose_ratio, dosed_mass,
+};
+
+entry! {
+    /// Asks how sure the ratio of a dose to its base is.
+    pub struct UncertaintyRequest {
+        required {
+            #[doc = parameter!(material)]
+            material: MaterialEntry,
+            #[doc = parameter!(dose_amount)]
+            amount: Amount,
+            #[doc = parameter!(base_material)]
+            base: MaterialEntry,
+            #[doc = parameter!(per_base)]
+            per: Amount,
+        }
+        optional {
+            #[doc = parameter!(spoon)]
+            spoon: Written<Volume>,
+            #[doc = parameter!(cup_mark)]
+            mark: Written<Volume>,
+            #[doc = parameter!(readability)]
+            readability: Written<Mass>,
+            #[doc = parameter!(measures)]
+            measures: System,
+        }
+    }
+}
+
+response! {
+    /// How sure a dose is.
+    pub struct UncertaintyResponse {
+        /// Mass of the dose per mass of base.
+        pub ratio: Shown<Ratio>,
+        /// Its standard uncertainty, relative to it.
+        pub relative: Shown<Ratio>,
+        /// The half width that holds the true ratio with 95 %, relative to it.
+        pub relative_95: Shown<Ratio>,
+        /// What makes it unsure, the greatest first.
+        pub sources: Vec<SourceShare>,
+        /// Sources of whose uncertainty nothing is known: they count as exact.
+        pub unknown: Vec<String>,
+        /// The same with the dose weighed, where it is not and `readability` is given: its relative standard
+        /// uncertainty.
+        pub weighed: Option<Shown<Ratio>>,
+        /// What would do most, where weighing the dose would halve the uncertainty.
+        pub advice: Option<String>,
+    }
+}
+
+response! {
+    /// A source of uncertainty.
+    pub struct SourceShare {
+        /// Which.
+        pub source: String,
+        /// Its part of the square of the uncertainty.
+        pub share: Shown<Ratio>,
+    }
+}
+
+impl UncertaintyRequest {
+    /// Propagates what the tools and the materials' properties are unsure by, with the library's figures for
+    /// tools that nobody has checked.
+    ///
+    /// # Errors
+    /// A property that is missing; a dose that is no whole number of spoonfuls; a weighed amount without the
+    /// balance's readability.
+    pub fn answer(&self) -> Result<UncertaintyResponse, Faults> {
+        let mut faulty = Faulty::new(self.measures);
+        // Names of their own, so that the two share no property.
+        let named = |path: &str, entry, name: &str| {
+            let material = resolve::material(path, entry, faulty.system)?;
+            Ok::<_, Faults>(Material { name: name.into(), ..material })
+        };
+        let material = named("/material", &self.material, "the dose")?;
+        let base = named("/base", &self.base, "the base")?;
+        let response = self.response(&material, &base, &mut faulty);
+        faulty.finish(response)
+    }
+
+    fn response(
+        &self,
+        material: &Material,
+        base: &Material,
+        faulty: &mut Faulty,
+    ) -> Option<UncertaintyResponse> {
+        let readability = match &self.readability {
+            Some(readability) => Some(faulty.quantity("readability", readability)?),
+            None => None,
+        };
+        let dose_taken = self.dose(readability, faulty);
+        let base_taken = self.base(readability, faulty);
+        let (dose_taken, base_taken) = ([dose_taken?], [base_taken?]);
+        let tools = ToolUncertainty::default();
+        let base = Dosed { material: base, taken: &base_taken };
+        let dose = Dosed { material, taken: &dose_taken };
+        let estimate = faulty.keep("", dose_ratio(&dose, &base, &tools))?;
+        let coverage = faulty.keep("", estimate.coverage(Ratio::from(0.95)))?;
+        let weighed = match (readability, dose_taken) {
+            (Some(readability), [Taken::Spoon { .. } | Taken::Drops { .. }]) => {
+                let weighed = on_the_balance(&dose, &base, readability, &tools);
+                Some(relative(&faulty.keep("", weighed)?))
+            }
+            _ => None,
+        };
+        let now = relative(&estimate);
+        Some(UncertaintyResponse {
+            ratio: fine_percent(estimate.value),
+            relative: text::percent(now),
+            relative_95: text::percent(coverage.half_width / estimate.value),
+            advice: weighed.filter(|weighed| *weighed <= 0.5 * now).and_then(|weighed| {
+                let main = &estimate.main_source()?.source;
+                Some(format!(
+                    "Weigh the dose: it is then sure to {} instead of {}; what hurts most now is {main}.",
+                    text::percent(weighed).text,
+                    text::percent(now).text,
+                ))
+            }),
+            weighed: weighed.map(text::percent),
+            sources: estimate
+                .shares
+                .into_iter()
+                .map(|share| SourceShare { source: share.source, share: text::percent(share.share) })
+                .collect(),
+            unknown: estimate.unknown,
+        })
+    }
+
+    fn dose(&self, readability: Option<Mass>, faulty: &mut Faulty) -> Option<Taken<'static>> {
+        let dimension = self.amount.dimension();
+        if let Some(drops) = self.amount.drops() {
+            let count = whole(drops.to_f64());
+            let fault =
+                || bad_amount("amount", "is no whole number of drops", "Count whole drops.");
+            return count.map(|count| Taken::Drops { count }).or_else(|| faulty.push(fault()));
+        }
+        if dimension == Dimension::VOLUME {
+            let volume: Volume = faulty.keep("amount", self.amount.to(faulty.system))?;
+            let holds = match &self.spoon {
+                Some(spoon) => faulty.quantity("spoon", spoon)?,
+                None => volume,
+            };
+            let fault = || {
+                let help = "Name the spoon that goes into it a whole number of times.";
+                bad_amount("amount", "is no whole number of these spoonfuls", help)
+            };
+            let times = whole((volume / holds).value);
+            return times
+                .map(|times| Taken::Spoon { name: "for the dose", holds, times })
+                .or_else(|| faulty.push(fault()));
+        }
+        weighed("amount", &self.amount, readability, faulty)
+    }
+
+    fn base(&self, readability: Option<Mass>, faulty: &mut Faulty) -> Option<Taken<'static>> {
+        if self.per.dimension() != Dimension::VOLUME {
+            return weighed("per", &self.per, readability, faulty);
+        }
+        let filled: Volume = faulty.keep("per", self.per.to(faulty.system))?;
+        let mark = match &self.mark {
+            Some(mark) => faulty.quantity("mark", mark)?,
+            None => filled,
+        };
+        Some(Taken::Cup { name: "for the base", filled, mark, times: 1 })
+    }
+}
+
+impl Faulty {
+    /// Keeps `fault`; there is no value then.
+    fn push<T>(&mut self, fault: Fault) -> Option<T> {
+        self.faults.push(fault);
+        None
+    }
+}
+
+fn bad_amount(field: &str, what: &str, help: &str) -> Fault {
+    Fault {
+        code: "amount-not-taken".into(),
+        path: format!("/{field}"),
+        message: format!("The amount {what}."),
+        help: help.into(),
+    }
+}
+
+/// The whole number that `x` is but for rounding, from 1 to a million.
+fn whole(x: f64) -> Option<u32> {
+    let nearest = libm::round(x);
+    let near = libm::fabs(x - nearest) <= 1e-9 * nearest;
+    (near && (1.0..=1e6).contains(&nearest)).then_some(nearest as u32)
+}
+
+fn weighed(
+    field: &str,
+    amount: &Amount,
+    readability: Option<Mass>,
+    faulty: &mut Faulty,
+) -> Option<Taken<'static>> {
+    let net: Mass = faulty.keep(field, amount.to(faulty.system))?;
+    match readability {
+        Some(readability) => Some(Taken::Weighed { net, times: 1, readability }),
+        None => {
+            let help = "Add \"readability\", the smallest difference that the balance shows.";
+            faulty.push(bad_amount(field, "is weighed, on an unknown balance", help))
+        }
+    }
+}
+
+/// The same dose, weighed.
+fn on_the_balance(
+    dose: &Dosed<'_>,
+    base: &Dosed<'_>,
+    readability: Mass,
+    tools: &ToolUncertainty,
+) -> Result<Estimate<Ratio>, UncertaintyError> {
+    let net = dosed_mass(dose, tools)?.value;
+    let taken = [Taken::Weighed { net, times: 1, readability }];
+    dose_ratio(&Dosed { taken: &taken, ..*dose }, base, tools)
+}
+
+fn relative(estimate: &Estimate<Ratio>) -> Ratio {
+    estimate.uncertainty / estimate.value
+}
+
+/// A dose in per cent of base, to a thousandth: colors are doses of tenths.
+fn fine_percent(share: Ratio) -> Shown<Ratio> {
+    let thousandths = libm::round(share.si() * 1e5);
+    Shown::new(share, format!("{} %", thousandths / 1e3))
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::{Value, json};
+
+    use crate::request::answer_value;
+
+    fn flake_by(amount: &str, more: &[(&str, &str)]) -> Value {
+        let mut request = json!({
+            "calculate": "uncertainty",
+            "material": { "kind": "flake", "density": "1.4 g/mL", "as_scooped": "0.55 g/mL ± 0.05" },
+            "amount": amount,
+            "base": { "kind": "plastisol", "density": "1.03 g/mL ± 0.01" },
+            "per": "243.7 g",
+            "readability": "0.01 g",
+        });
+        for (field, value) in more {
+            request[*field] = json!(value);
+        }
+        answer_value(&request)
+    }
+
+    #[test]
+    fn a_spoon_of_flake_is_better_weighed() {
+        let answer = flake_by("1/2 tsp", &[]);
+        let result = &answer["result"];
+        assert_eq!(result["sources"][0]["source"], "as_scooped of the dose", "{answer}");
+        // √(9.09² + 2.89² + 3²) % = 10.0 %; weighed: 0.01/√6/1.355 = 0.3 %.
+        assert_eq!(result["relative"]["text"], "10 %");
+        assert_eq!(result["weighed"]["text"], "0.3 %");
+        let advice = result["advice"].as_str().unwrap();
+        assert!(advice.starts_with("Weigh the dose: it is then sure to 0.3 % instead of 10 %"));
+    }
+
+    #[test]
+    fn more_spoonfuls_level_the_scatter() {
+        let one = flake_by("1 tsp", &[]);
+        let four = flake_by("1 tsp", &[("spoon", "1/4 tsp")]);
+        let of = |answer: &Value| answer["result"]["relative"]["value"].as_f64().unwrap();
+        assert!(of(&four) < of(&one));
+        let odd = flake_by("1 tsp", &[("spoon", "3/8 tsp")]);
+        assert_eq!(odd["faults"][0]["code"], "amount-not-taken", "{odd}");
+    }
+
+    #[test]
+    fn what_is_missing_is_named() {
+        let drops = flake_by("3 drops", &[]);
+        assert_eq!(drops["faults"][0]["code"], "missing-property");
+        let answer = answer_value(&json!({
+            "calculate": "uncertainty",
+            "material": { "kind": "colorant", "density": "1.05 g/mL", "drop": "0.044 g ± 0.003" },
+            "amount": "32 drops",
+            "base": { "kind": "plastisol", "density": "1.03 g/mL ± 0.01" },
+            "per": "243.7 g",
+        }));
+        assert_eq!(answer["faults"][0]["path"], "/per", "{answer}");
+    }
+}

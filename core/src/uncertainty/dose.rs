@@ -1,0 +1,272 @@
+//! How sure a dose is, and the density of what it makes, from the tools that it is taken with.
+//!
+//! Each taking gives m = q · Πp · (n·t + e): q the reading or volume, p the material's properties that it
+//! rests on (density, drop), n how often, t = 1 the tool's own error, e = 0 what differs from time to time.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{Estimate, Input, Taken, ToolUncertainty, UncertaintyError, by_difference, propagate};
+use crate::check::is_positive;
+use crate::material::{Drop, Material, Property, pharmacy_drop};
+use crate::quantity::{Mass, MassDensity, Measurable, Measured, Ratio};
+
+/// A material and all that is taken of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Dosed<'a> {
+    /// The material.
+    pub material: &'a Material,
+    /// How it is taken; what is taken adds up.
+    pub taken: &'a [Taken<'a>],
+}
+
+const PURPOSE: &str = "telling how sure a dose is";
+
+/// The mass of what is taken.
+///
+/// # Errors
+/// Nothing taken, a number of a tool that cannot be, a missing property of the material.
+pub fn dosed_mass(
+    dosed: &Dosed<'_>,
+    tools: &ToolUncertainty,
+) -> Result<Estimate<Mass>, UncertaintyError> {
+    let mut model = Model::new(tools)?;
+    let terms = model.terms(dosed)?;
+    propagate(&model.inputs, |x| Ok::<_, UncertaintyError>(Mass::from_si(mass(&terms, x))))
+}
+
+/// The ratio of a dose to its base, r = m/m_base, both as they are taken. What both rest on (one balance's
+/// span, one spoon's size) cancels as far as it does.
+///
+/// # Errors
+/// As [`dosed_mass`].
+pub fn dose_ratio(
+    dose: &Dosed<'_>,
+    base: &Dosed<'_>,
+    tools: &ToolUncertainty,
+) -> Result<Estimate<Ratio>, UncertaintyError> {
+    let mut model = Model::new(tools)?;
+    let (dose, base) = (model.terms(dose)?, model.terms(base)?);
+    propagate(&model.inputs, |x| {
+        Ok::<_, UncertaintyError>(Ratio::from(mass(&dose, x) / mass(&base, x)))
+    })
+}
+
+/// The density of the finished plastic at 20 °C, ρ = (1 − φ) Σm/Σ(m/ρ_i), from what is taken of each material
+/// and the air voids φ. Of a plastisol ρ_i is the fused density; where the book has the liquid one only, that
+/// is taken and [`Estimate::unknown`] says so.
+///
+/// # Errors
+/// As [`dosed_mass`]; no parts at all; voids outside 0 to below 1.
+pub fn finished_density(
+    parts: &[Dosed<'_>],
+    voids: &Measured<Ratio>,
+    tools: &ToolUncertainty,
+) -> Result<Estimate<MassDensity>, UncertaintyError> {
+    let mut model = Model::new(tools)?;
+    let mut summed: Vec<(Vec<Term>, usize)> = Vec::with_capacity(parts.len());
+    for part in parts {
+        let terms = model.terms(part)?;
+        summed.push((terms, model.finished_density(part.material)?));
+    }
+    let share = model.push(Input::of(voids, "voids"));
+    let mut estimate = propagate(&model.inputs, |x| {
+        let (mut total, mut volume) = (0.0, 0.0);
+        for (terms, density) in &summed {
+            let mass = mass(terms, x);
+            total += mass;
+            volume += mass / at(x, *density);
+        }
+        let voids = at(x, share);
+        if crate::check::is_share_below_one(voids) {
+            Ok(MassDensity::from_si(total / volume * (1.0 - voids)))
+        } else {
+            Err(UncertaintyError::Voids { share: voids })
+        }
+    })?;
+    estimate.unknown.append(&mut model.assumed);
+    Ok(estimate)
+}
+
+/// One taking: m = fixed · Π properties · (times · tool + scatter).
+struct Term {
+    fixed: f64,
+    properties: [Option<usize>; 2],
+    times: f64,
+    tool: Option<usize>,
+    scatter: usize,
+}
+
+/// A place that is not there gives no number, which [`propagate`] refuses.
+fn at(x: &[f64], place: usize) -> f64 {
+    x.get(place).copied().unwrap_or(f64::NAN)
+}
+
+fn mass(terms: &[Term], x: &[f64]) -> f64 {
+    terms.iter().fold(0.0, |sum, term| {
+        let tool = term.tool.map_or(1.0, |tool| at(x, tool));
+        let properties =
+            term.properties.iter().flatten().fold(1.0, |product, &place| product * at(x, place));
+        sum + term.fixed * properties * (term.times * tool + at(x, term.scatter))
+    })
+}
+
+/// The inputs of a calculation while they are gathered.
+struct Model<'a> {
+    tools: &'a ToolUncertainty,
+    inputs: Vec<Input>,
+    assumed: Vec<String>,
+}
+
+impl<'a> Model<'a> {
+    fn new(tools: &'a ToolUncertainty) -> Result<Self, UncertaintyError> {
+        tools.check()?;
+        Ok(Self { tools, inputs: Vec::new(), assumed: Vec::new() })
+    }
+
+    fn push(&mut self, input: Input) -> usize {
+        self.inputs.push(input);
+        self.inputs.len().saturating_sub(1)
+    }
+
+    /// A factor that is 1 but for the relative error `uncertainty` of a tool.
+    fn tool(&mut self, uncertainty: Ratio, source: String) -> usize {
+        self.push(Input::new(Ratio::from(1.0), uncertainty, source))
+    }
+
+    /// What n times scatter by together: √n of one.
+    fn scatter(&mut self, once: Ratio, times: f64, source: String) -> usize {
+        self.push(Input::new(Ratio::from(0.0), once * libm::sqrt(times), source))
+    }
+
+    fn terms(&mut self, dosed: &Dosed<'_>) -> Result<Vec<Term>, UncertaintyError> {
+        let material = dosed.material;
+        if dosed.taken.is_empty() {
+            return Err(UncertaintyError::NothingTaken { material: material.name.clone() });
+        }
+        let terms = dosed.taken.iter().enumerate();
+        terms.map(|(place, taken)| self.term(material, place, taken)).collect()
+    }
+
+    fn term(
+        &mut self,
+        material: &Material,
+        place: usize,
+        taken: &Taken<'_>,
+    ) -> Result<Term, UncertaintyError> {
+        let name = &material.name;
+        let positive = |what: &'static str, value: f64| {
+            if is_positive(value) {
+                Ok(value)
+            } else {
+                Err(UncertaintyError::Tool { material: name.clone(), what })
+            }
+        };
+        // Each taking of a material scatters by itself.
+        let own = |what: &str| format!("{what} {name}, taking {}", place.saturating_add(1));
+        match *taken {
+            Taken::Weighed { net, times, readability } => {
+                let fixed = positive("the net weight", net.value)?;
+                positive("the balance's readability", readability.value)?;
+                let times = positive("how often it is weighed", f64::from(times))?;
+                let tool = self.tool(self.tools.balance_span, "span of the balance".into());
+                let rounding = by_difference(readability) / net;
+                let scatter = self.scatter(rounding, times, own("reading"));
+                Ok(Term { fixed, properties: [None; 2], times, tool: Some(tool), scatter })
+            }
+            Taken::Spoon { name: spoon, holds, times } => {
+                let fixed = positive("the spoon's size", holds.value)?;
+                let times = positive("the number of spoonfuls", f64::from(times))?;
+                let density = self.by_volume(material)?;
+                let tool = self.tool(self.tools.spoon_size, format!("size of spoon {spoon}"));
+                let scatter = self.scatter(self.tools.spoon_level, times, own("leveling"));
+                let properties = [Some(density), None];
+                Ok(Term { fixed, properties, times, tool: Some(tool), scatter })
+            }
+            Taken::Cup { name: cup, filled, mark, times } => {
+                let fixed = positive("the volume at the mark", filled.value)?;
+                positive("the distance between marks", mark.value)?;
+                let times = positive("the number of fillings", f64::from(times))?;
+                let density = self.by_volume(material)?;
+                let tool = self.tool(self.tools.cup_size, format!("size of cup {cup}"));
+                let once = self.tools.cup_filling * (mark / filled);
+                let scatter = self.scatter(once, times, own("filling"));
+                let properties = [Some(density), None];
+                Ok(Term { fixed, properties, times, tool: Some(tool), scatter })
+            }
+            Taken::Drops { count } => {
+                let times = positive("the number of drops", f64::from(count))?;
+                let properties = self.drop(material)?;
+                let scatter = self.scatter(self.tools.drop_scatter, times, own("drops of"));
+                Ok(Term { fixed: 1.0, properties, times, tool: None, scatter })
+            }
+        }
+    }
+
+    fn density(&mut self, material: &Material) -> Result<usize, UncertaintyError> {
+        // A density that is missing or cannot be is the material's own error.
+        let value = material.true_density(PURPOSE)?.get();
+        let stated = material.density.as_ref().and_then(|density| density.uncertainty);
+        Ok(self.property(value, stated, Property::Density, material))
+    }
+
+    /// As scooped for a powder, true for a liquid.
+    fn by_volume(&mut self, material: &Material) -> Result<usize, UncertaintyError> {
+        if !material.is_scooped() {
+            return self.density(material);
+        }
+        let value = material.scooped_density(PURPOSE)?.get();
+        let stated = material.as_scooped.as_ref().and_then(|density| density.uncertainty);
+        Ok(self.property(value, stated, Property::AsScooped, material))
+    }
+
+    fn finished_density(&mut self, material: &Material) -> Result<usize, UncertaintyError> {
+        let Some(fused) = &material.fused else {
+            if material.kind == crate::material::Kind::Plastisol {
+                self.assumed
+                    .push(format!("fused of {} (taken as its liquid density)", material.name));
+            }
+            return self.density(material);
+        };
+        let value = material.finished_density(PURPOSE)?.get();
+        Ok(self.property(value, fused.uncertainty, Property::Fused, material))
+    }
+
+    fn property(
+        &mut self,
+        value: MassDensity,
+        uncertainty: Option<MassDensity>,
+        property: Property,
+        material: &Material,
+    ) -> usize {
+        let measured = Measured { value, uncertainty, source: None };
+        self.push(Input::of(&measured, format!("{property} of {}", material.name)))
+    }
+
+    /// The drop's mass, or its density and volume.
+    fn drop(&mut self, material: &Material) -> Result<[Option<usize>; 2], UncertaintyError> {
+        // A drop that is missing or cannot be is the material's own error.
+        material.drop_mass(PURPOSE)?;
+        let source = format!("drop of {}", material.name);
+        let usual = self.tools.drop;
+        match &material.drop {
+            Some(Drop::Mass(drop)) => {
+                let uncertainty = drop.uncertainty.unwrap_or(drop.value * usual);
+                let drop = self.push(Input::new(drop.value, uncertainty, source));
+                Ok([Some(drop), None])
+            }
+            Some(Drop::Volume(drop)) => {
+                let uncertainty = drop.uncertainty.unwrap_or(drop.value * usual);
+                let drop = self.push(Input::new(drop.value, uncertainty, source));
+                Ok([Some(self.density(material)?), Some(drop)])
+            }
+            None => {
+                let uncertainty = pharmacy_drop() * self.tools.unweighed_drop;
+                let source = format!("{source}, never weighed");
+                let drop = self.push(Input::new(pharmacy_drop(), uncertainty, source));
+                Ok([Some(self.density(material)?), Some(drop)])
+            }
+        }
+    }
+}
