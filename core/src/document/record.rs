@@ -8,6 +8,7 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::book::Format;
+use super::read_back;
 use super::reader::{LARGEST_COUNT, Name, Node, Read, entry};
 use super::written::Written;
 use crate::fault::Fault;
@@ -110,24 +111,16 @@ impl Read for Count {
 }
 
 impl Read for Plan {
-    /// Reads a plan that the library wrote: what is wrong with it is told at once and for all of
-    /// it. The `calculate` of an answer may still stand in it.
+    /// Reads a plan that the library wrote. The `calculate` of an answer may still stand in it.
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let mut value = node.value.clone();
-        if let Value::Object(fields) = &mut value
-            && fields.get("calculate").and_then(Value::as_str) == Some("plan")
-        {
-            fields.remove("calculate");
+        match node.value {
+            Value::Object(fields) if fields.get("calculate").is_some_and(|name| name == "plan") => {
+                let mut fields = fields.clone();
+                fields.remove("calculate");
+                let plan = Value::Object(fields);
+                read_back::whole(&Node { value: &plan, path: node.path.clone() }, faults)
+            }
+            _ => read_back::whole(node, faults),
         }
-        let read = serde_json::from_value(value);
-        read.map_err(|error| {
-            faults.push(Fault {
-                code: "not-a-plan".into(),
-                path: node.path.clone(),
-                message: format!("This is no plan: {error}."),
-                help: "Give the plan just as the library made it.".into(),
-            });
-        })
-        .ok()
     }
 }
