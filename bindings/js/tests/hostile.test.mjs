@@ -135,9 +135,9 @@ test('odd numbers in every parameter', () => {
 })
 
 test('a list of faults longer than any shop has entries', () => {
-  const weights = `[${'0,'.repeat(2_000_000)}0]`
+  const weights = `[${'0,'.repeat(200_000)}0]`
   survives(() => calculate(`{"calculate": "calibrate", "cold_density": "1 g/mL", "weights": ${weights}}`), 'weights')
-  const keys = Array.from({ length: 300_000 }, (_, index) => `"k${index}":0`)
+  const keys = Array.from({ length: 30_000 }, (_, index) => `"k${index}":0`)
   survives(() => new Book(`{${keys.join()}}`), 'keys')
 })
 

@@ -5,6 +5,7 @@
 //! reported together, each with its path, what was found and what would do.
 
 pub mod book;
+pub mod named;
 pub mod orders;
 pub mod process;
 pub(crate) mod read_back;
@@ -18,6 +19,7 @@ pub mod text;
 pub mod written;
 
 pub use book::{BookDocument, Format};
+pub use named::Named;
 pub use orders::OrdersDocument;
 pub use reader::{Ext, Name};
 pub use record::ActualsDocument;

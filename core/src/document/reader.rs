@@ -6,7 +6,6 @@
 //! once, for serde, for the JSON Schema and for this walk.
 
 use alloc::borrow::ToOwned;
-use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -242,7 +241,7 @@ fn edit_distance(from: &str, to: &str) -> usize {
 pub(crate) const LONGEST_NAME: usize = 80;
 
 /// A name that people and paths can carry: one line, not empty, not endless.
-fn checked_name(text: &str, path: &str, faults: &mut Vec<Fault>) -> bool {
+pub(crate) fn checked_name(text: &str, path: &str, faults: &mut Vec<Fault>) -> bool {
     let fault = if text.trim().is_empty() {
         Some("A name is empty.")
     } else if text.trim() != text {
@@ -356,25 +355,6 @@ impl<T: Read> Read for Vec<T> {
     }
 }
 
-impl<T: Read> Read for BTreeMap<String, T> {
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let Value::Object(fields) = node.value else {
-            faults.push(node.mismatch("an object: { \"name\": value, ... }"));
-            return None;
-        };
-        let before = faults.len();
-        let mut read = Self::new();
-        for (key, value) in fields {
-            let node = node.child(key, value);
-            checked_name(key, &node.path, faults);
-            if let Some(item) = T::read(&node, faults) {
-                read.insert(key.clone(), item);
-            }
-        }
-        (faults.len() == before).then_some(read)
-    }
-}
-
 /// What an embedding program keeps in a document for itself; carried through untouched.
 pub type Ext = Map<String, Value>;
 
@@ -450,11 +430,13 @@ macro_rules! entry {
                 $( let $optional = fields.optional(stringify!($optional), faults); )*
                 let ext = fields.optional("ext", faults);
                 fields.close(faults);
-                Some(Self {
-                    $( $required: $required?, )*
-                    $( $optional: $optional?, )*
-                    ext: ext?,
-                })
+                // One way out for all fields: a way out for each is a great deal of code.
+                match ($( $required, )* $( $optional, )* ext) {
+                    ($( Some($required), )* $( Some($optional), )* Some(ext)) => {
+                        Some(Self { $( $required, )* $( $optional, )* ext })
+                    }
+                    _ => None,
+                }
             }
         }
     };
@@ -541,7 +523,7 @@ mod tests {
         let value = json!(name);
         assert_eq!(read_value::<Name>(&value).is_ok(), good);
         let map = json!({ name: true });
-        assert_eq!(read_value::<BTreeMap<String, bool>>(&map).is_ok(), good);
+        assert_eq!(read_value::<crate::document::Named<bool>>(&map).is_ok(), good);
         assert_eq!(serde_json::from_value::<Name>(value).is_ok(), good);
     }
 

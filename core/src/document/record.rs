@@ -1,6 +1,5 @@
 //! What was really weighed and shot on a day, as it is written; and the plan that it belongs to.
 
-use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -8,6 +7,7 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::book::Format;
+use super::named::Named;
 use super::read_back;
 use super::reader::{LARGEST_COUNT, Name, Node, Read, entry};
 use super::written::Written;
@@ -22,7 +22,7 @@ entry! {
             /// The format and its version.
             format: Format,
             /// By the pots' letters.
-            pots: BTreeMap<String, PotActualsEntry>,
+            pots: Named<PotActualsEntry>,
         }
         optional {
             /// Anything a reader should know of it.
@@ -52,7 +52,7 @@ entry! {
         optional {
             /// What went in otherwise than the sheet said, by material, as it was measured:
             /// "34 drops", "4.9 g". 0 for what was left out.
-            weighed: BTreeMap<String, Amount>,
+            weighed: Named<Amount>,
             /// What was shot.
             draws: Vec<DrawActualsEntry>,
             /// What the cup was weighed to hold after the last shot, its own weight taken off.
