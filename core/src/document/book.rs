@@ -5,9 +5,11 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
+use super::costing::CostingEntry;
 use super::named::Named;
 use super::process::{
-    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry, VacuumEntry,
+    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry,
+    ToolUncertaintyEntry, VacuumEntry,
 };
 use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
 use super::written::{Percent, Sourced, Written};
@@ -61,6 +63,8 @@ entry! {
             products: Named<ProductEntry>,
             /// How the shop works.
             limits: LimitsEntry,
+            /// How it reckons what a day costs; without it plans tell no costs.
+            costing: CostingEntry,
         }
     }
 }
@@ -385,6 +389,8 @@ entry! {
             vacuum: VacuumEntry,
             /// The oven, by the shop's own timings.
             oven: OvenEntry,
+            /// How unsure the tools are.
+            uncertainty: ToolUncertaintyEntry,
         }
     }
 }

@@ -133,7 +133,7 @@ macro_rules! or_null {
 }
 pub(crate) use or_null;
 
-or_null! { u32; f64; String; Fault; Shown<Q>, Q: Showable; Reckoned<T>, T: ReadBack; }
+or_null! { u32; u64; f64; String; Fault; Shown<Q>, Q: Showable; Reckoned<T>, T: ReadBack; }
 
 deserialize_by_reading_back! { Shown<Q>, Q: Showable; }
 
@@ -178,15 +178,22 @@ impl ReadBack for FormulaEntry {
     }
 }
 
-impl ReadBack for u32 {
-    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-        let number = node.value.as_u64().and_then(|number| Self::try_from(number).ok());
-        number.unwrap_or_else(|| {
-            faults.push(node.mismatch("a whole number"));
-            0
-        })
-    }
+/// Those that are whole numbers of any size.
+macro_rules! whole_numbers {
+    ($($Number:ty)+) => {$(
+        impl ReadBack for $Number {
+            fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+                let number = node.value.as_u64().and_then(|number| Self::try_from(number).ok());
+                number.unwrap_or_else(|| {
+                    faults.push(node.mismatch("a whole number"));
+                    0
+                })
+            }
+        }
+    )+};
 }
+
+whole_numbers! { u32 u64 }
 
 impl ReadBack for Cow<'static, str> {
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {

@@ -15,6 +15,7 @@ use super::book::{
 };
 use super::named::Named;
 use super::orders::{OrderLine, OrdersDocument};
+use super::process::ToolUncertaintyEntry;
 use super::reader::{Name, nearest, pointer};
 use super::starter;
 use super::written::{Percent, Sourced, Written};
@@ -27,11 +28,13 @@ use crate::mix::{MaterialId, Materials};
 use crate::plan::day::{Day, Line, recipe_of};
 use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
 use crate::quantity::{
-    Amount, Dimension, Measurable, Measured, Pressure, Rational, System, Unit, Volume,
+    Amount, Dimension, Measurable, Measured, Pressure, Ratio, Rational, System, Unit, Volume,
 };
+use crate::uncertainty::ToolUncertainty;
 use crate::water;
 
 mod actuals;
+mod costing;
 pub(crate) mod process;
 mod shelf;
 
@@ -226,6 +229,8 @@ impl Resolver {
         let chamber = vacuum.and_then(|vacuum| self.chamber("/bench/vacuum", vacuum, air));
         let oven = self.oven(document, &materials, default_base);
         let limits = self.limits(document.limits.as_ref());
+        let costing = document.costing.as_ref();
+        let costing = costing.and_then(|costing| self.costing(costing, &materials));
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
         let (tools, vessels, injector) = bench?;
         let mut book = Book {
@@ -239,11 +244,13 @@ impl Resolver {
             molds,
             products: Vec::new(),
             tools,
+            unsure: tool_uncertainty(document.bench.uncertainty.as_ref()),
             vessels,
             injector,
             chamber,
             oven,
             limits,
+            costing,
         };
         let products: Vec<Option<Product>> = document
             .products
@@ -685,6 +692,26 @@ impl Resolver {
     }
 }
 
+/// What the shop has found of its tools, over the library's figures.
+fn tool_uncertainty(entry: Option<&ToolUncertaintyEntry>) -> ToolUncertainty {
+    let mut tools = ToolUncertainty::default();
+    let Some(entry) = entry else { return tools };
+    let set = |figure: &mut Ratio, found: Option<Percent>| {
+        if let Some(found) = found {
+            *figure = Ratio::from(found.share());
+        }
+    };
+    set(&mut tools.balance_span, entry.balance_span);
+    set(&mut tools.spoon_size, entry.spoon_size);
+    set(&mut tools.spoon_level, entry.spoon_level);
+    set(&mut tools.cup_size, entry.cup_size);
+    set(&mut tools.cup_filling, entry.cup_filling);
+    set(&mut tools.drop, entry.drop);
+    set(&mut tools.unweighed_drop, entry.unweighed_drop);
+    set(&mut tools.drop_scatter, entry.drop_scatter);
+    tools
+}
+
 /// A stated property replaces that of the starter table.
 fn fill<T>(place: &mut Option<T>, stated: Option<T>) {
     if stated.is_some() {
@@ -877,7 +904,10 @@ impl Day {
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
         let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
         let day = document.day.as_ref().map(|day| day.0.clone());
-        resolver.finish(lines.zip(shelf).map(|(lines, shelf)| Self { day, lines, shelf }))
+        let stock = document.stock.as_ref();
+        let stock = stock.map_or(Some(Vec::new()), |stock| resolver.stock(stock, book));
+        let read = lines.zip(shelf).zip(stock);
+        resolver.finish(read.map(|((lines, shelf), stock)| Self { day, lines, shelf, stock }))
     }
 }
 

@@ -5,6 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::assign::{Assigned, WorkDraw, assign};
+use super::cost::{self, Served};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
@@ -69,10 +70,18 @@ impl Plan {
             pots: made.pots,
             work: made.work,
             shelf: Vec::new(),
+            stock: Vec::new(),
+            cost: None,
             proof: made.proof,
             assumptions,
         };
         plan.use_shelf(book, &day.shelf)?;
+        plan.count_stock(book, &day.stock)?;
+        let served = Served { lines: &day.lines, batches: &batches, drafts: &made.drafts };
+        plan.cost = cost::cost(&plan, &served, book);
+        if let Some(Reckoned::Unknown(note)) = &plan.cost {
+            plan.assumptions.push(note.clone());
+        }
         Ok(plan)
     }
 }
@@ -80,6 +89,8 @@ impl Plan {
 /// The pots of a day, built.
 struct Made {
     pots: Vec<Pot>,
+    /// What each was made for.
+    drafts: Vec<PotDraft>,
     /// For each batch the pots that serve it.
     serving: Vec<Vec<usize>>,
     work: Vec<Work>,
@@ -153,6 +164,7 @@ impl Workshop<'_> {
             work: assigned.work.iter().filter_map(|work| self.work(work)).collect(),
             proof: proof(&assigned, self.recipes),
             notes,
+            drafts: assigned.pots,
         })
     }
 
@@ -406,4 +418,31 @@ fn cautions(pots: &[Pot]) -> Vec<Caution> {
     }
     cautions.extend([Caution::Vacuum, Caution::FoodGear, Caution::DataSheet]);
     cautions
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::string::ToString;
+    use alloc::vec::Vec;
+
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+    use crate::plan::Plan;
+
+    // Seven shots of body leave a shot for the color, of which the bench cannot count the drops.
+    #[test]
+    fn stages_get_pots_of_their_own_where_the_bench_cannot_dose_between_them() {
+        let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        book["formulas"]["faint"] =
+            serde_json::json!({ "per": "1 cup", "doses": { "blue": "3 drops" } });
+        let book = book_from_text(&book.to_string()).unwrap();
+        let lines = r#"
+            { "order": "1", "mold": "worm", "formulas": ["body"], "pieces": 28 },
+            { "order": "2", "mold": "worm", "formulas": ["faint", "body"], "pieces": 2 }"#;
+        let plan = Plan::make(&book, &orders_from_text(&orders(lines), &book).unwrap()).unwrap();
+        let codes: Vec<&str> = plan.assumptions.iter().map(|note| note.code.as_str()).collect();
+        assert!(codes.contains(&"pot-taken-apart"), "{codes:?}");
+        assert_eq!(plan.pots.len(), 2);
+        assert!(plan.pots.iter().all(|pot| pot.stages.len() == 1));
+    }
 }

@@ -4,8 +4,10 @@
 mod assign;
 mod bits;
 pub mod correction;
+pub mod cost;
 pub mod cover;
 pub mod day;
+mod doubt;
 pub mod flakes;
 #[cfg(feature = "solver")]
 pub mod leftover;
@@ -25,15 +27,19 @@ pub mod sheet;
 pub mod shelf;
 mod shown;
 pub mod split;
+pub mod stock;
 pub(crate) mod text;
 pub(crate) mod weigh;
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
+pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
+pub use doubt::Doubt;
 pub use flakes::FlakeCount;
 pub use process::{Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
 pub use shown::{Showable, Shown};
+pub use stock::StockEntry;
 
 use crate::caution::Caution;
 use crate::material::Kind;
@@ -80,6 +86,10 @@ part! {
         pub work: Vec<Work>,
         /// The left-overs of the order list, and what of them is used.
         pub shelf: Vec<OnShelf>,
+        /// Materials in stock and what is taken of them; what lasts shortest comes first.
+        pub stock: Vec<StockEntry>,
+        /// What the day costs, where the book says how to reckon it.
+        pub cost: Option<Reckoned<DayCost>>,
         /// Why there are not fewer pots.
         pub proof: Proof,
         /// The water that sink rates are told for.
@@ -207,6 +217,8 @@ part! {
         pub fills: Shown<Volume>,
         /// Density of the finished plastic.
         pub density: Shown<MassDensity>,
+        /// Its standard uncertainty, as measured fresh from the weigh lists.
+        pub density_uncertainty: Option<Shown<MassDensity>>,
         /// Share of the mix that is solid, by volume.
         pub solids: Shown<Ratio>,
         /// Lowest temperature to shoot at.
@@ -235,8 +247,14 @@ part! {
         pub kind: Kind,
         /// What the formula wants.
         pub wanted: Shown<Mass>,
+        /// The largest relative error that the shop accepts.
+        pub tolerance: Shown<Ratio>,
         /// The way chosen.
         pub best: Way,
+        /// How sure that is.
+        pub doubt: Option<Doubt>,
+        /// How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
+        pub doubt_weighed: Option<Doubt>,
         /// The same by the other tools of the bench, where they keep the tolerance.
         pub others: Vec<Way>,
     }
