@@ -1,0 +1,63 @@
+import { PourwrightError, refuse } from './error.js'
+
+/** Longest text that is handed over: the core reads no more, and the module's memory never shrinks again. */
+const LONGEST = 16 << 20
+
+/** The JSON text of a document; a text is taken for JSON already, which is how keys that stand twice are found. */
+export function jsonText(document) {
+  return short('', typeof document === 'string' ? document : written(document))
+}
+
+/** `text`, unless it is too long to be read. */
+export function short(path, text) {
+  if (text.length > LONGEST) {
+    refuse(
+      'document-too-long',
+      path,
+      `The text is ${text.length} characters long.`,
+      `Split it: up to ${LONGEST} bytes are read.`,
+    )
+  }
+  return text
+}
+
+function written(document) {
+  let text
+  try {
+    text = JSON.stringify(document, plain)
+  } catch (cause) {
+    if (cause instanceof PourwrightError) throw cause
+    unwritable('', cause.message)
+  }
+  return text ?? unwritable('', `It is ${typeof document}.`)
+
+  // JSON writes null for what is no number and leaves functions out, both without a word.
+  function plain(key, value) {
+    const kind = typeof value
+    if (kind === 'number' ? !Number.isFinite(value) : kind === 'bigint' || kind === 'function' || kind === 'symbol') {
+      const path = pathOf(document, this, key)
+      unwritable(path, kind === 'number' ? `Here stands ${value}.` : `Here stands a ${kind}.`)
+    }
+    return value
+  }
+}
+
+function unwritable(path, reason) {
+  refuse(
+    'not-json',
+    path,
+    `This cannot be written as JSON. ${reason}`,
+    'Give plain objects, lists, texts, finite numbers, true, false or null.',
+  )
+}
+
+/** The JSON Pointer of `key` in the object `holder` somewhere below `value`. */
+function pathOf(value, holder, key) {
+  if (value === holder) return '/' + key.replaceAll('~', '~0').replaceAll('/', '~1')
+  if (typeof value !== 'object' || value === null) return ''
+  for (const [name, below] of Object.entries(value)) {
+    const path = pathOf(below, holder, key)
+    if (path) return '/' + name.replaceAll('~', '~0').replaceAll('/', '~1') + path
+  }
+  return ''
+}

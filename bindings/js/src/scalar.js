@@ -1,0 +1,158 @@
+// Plain numbers in, a plain number out. Parameters go by name, the unit its last part.
+import { refuse } from './error.js'
+import { instance } from './instance.js'
+import { short } from './json.js'
+import { MIX, PARAMETERS } from './parameters.js'
+
+function byName(name) {
+  return (given) => instance()[name](...values(name, given))
+}
+
+/** What is given to the function `name`, in the order in which the module takes it. */
+function values(name, given = {}) {
+  const parameters = Object.entries(PARAMETERS[name])
+  const values = parameters.map(([parameter, wanted]) => read(given, parameter, wanted))
+  const unknown = Object.keys(given).find((key) => !Object.hasOwn(PARAMETERS[name], key))
+  if (unknown !== undefined) {
+    const known = parameters.map(([parameter]) => parameter).join(', ')
+    refuse('unknown-field', `/${unknown}`, `There is no parameter "${unknown}".`, `Known: ${known}.`)
+  }
+  return values
+}
+
+/** Asks a mix for salt, which the module keeps only as long as that takes. */
+function ofMix(name, given, ask) {
+  const { SaltMix } = instance()
+  const all = values(name, given)
+  const asked = all.splice(Object.keys(MIX).length)
+  const mix = new SaltMix(...all)
+  try {
+    return ask(mix, ...asked)
+  } finally {
+    mix.free()
+  }
+}
+
+function read(given, parameter, wanted) {
+  const value = given[parameter]
+  if (value === undefined) {
+    if (wanted.required)
+      refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, `Give a ${wanted.type}.`)
+    return wanted.value
+  }
+  if (wanted.type === 'list') return list(items(parameter, value), parameter)
+  return typed(parameter, value, wanted.type)
+}
+
+/** `value`, unless it is of another type: JavaScript would make a number of anything. */
+function typed(parameter, value, type) {
+  if (typeof value !== type) {
+    refuse(
+      'wrong-type',
+      `/${parameter}`,
+      `"${parameter}" is ${value === null ? 'null' : `a ${typeof value}`}.`,
+      `Give a ${type}.`,
+    )
+  }
+  return type === 'string' ? short(`/${parameter}`, value) : value
+}
+
+export const massG = byName('massG')
+export const massOfVolumeG = byName('massOfVolumeG')
+export const volumeOfMassMl = byName('volumeOfMassMl')
+export const flakeCount = byName('flakeCount')
+export const waterDensityGPerMl = byName('waterDensityGPerMl')
+export const cavityMl = byName('cavityMl')
+export const pieceG = byName('pieceG')
+export const shotG = byName('shotG')
+export const shots = byName('shots')
+export const injectorLoads = byName('injectorLoads')
+export const airPressurePa = byName('airPressurePa')
+export const swollenMl = byName('swollenMl')
+export const sinkSpeedCmPerS = byName('sinkSpeedCmPerS')
+export const densityForSinkSpeedGPerMl = byName('densityForSinkSpeedGPerMl')
+
+/** A salt loading stated another way. */
+export const saltLoading = (given) => ofMix('saltLoading', given, (mix, ...asked) => mix.loading(...asked))
+
+/** The mass of salt that a loading takes, in g. */
+export const saltMassG = (given) => ofMix('saltMassG', given, (mix, ...asked) => mix.mass(...asked))
+
+/** What loading is in reach. */
+export function saltReach(given) {
+  const [least, most] = ofMix('saltReach', given, (mix, form) => mix.reach(form))
+  return { least, most }
+}
+
+/** How much to mix for so many pieces. */
+export function batchNeed(given) {
+  const { batchNeed } = instance()
+  const [totalG, drawnG, returnedG, piecesG, spruesG, keptG, inCupG, shots, shotsPerLoad, loads, shotsInLast] =
+    batchNeed(...values('batchNeed', given))
+  return { totalG, drawnG, returnedG, piecesG, spruesG, keptG, inCupG, shots, shotsPerLoad, loads, shotsInLast }
+}
+
+/** A mass as the tools of a bench can give it, by the way with the least handling. */
+export function benchMeasure(given) {
+  const { benchMeasure } = instance()
+  const measured = benchMeasure(...values('benchMeasure', given))
+  try {
+    const [massG, deviation, acts, drops, ...spoonfuls] = measured.numbers()
+    return { tool: measured.tool(), massG, deviation, acts, drops, spoonfuls }
+  } finally {
+    measured.free()
+  }
+}
+
+/** The density of constituents mixed, each [mass in g, density in g/mL]. */
+export function densityOfPartsGPerMl(parts, voids = 0) {
+  const { densityOfPartsGPerMl } = instance()
+  return densityOfPartsGPerMl(typed('voids', voids, 'number'), ...pairs('parts', parts))
+}
+
+/** How many of the unit `to` the amount is. */
+export function convert(amount, to, measures = 'us-customary') {
+  const { convert } = instance()
+  return convert(typed('amount', amount, 'string'), typed('to', to, 'string'), typed('measures', measures, 'string'))
+}
+
+/** The reading that a ratio of softener to base gives, between measured points [ratio, reading]. */
+export function hardness(points, ratio) {
+  const { hardness } = instance()
+  return hardness(typed('ratio', ratio, 'number'), ...pairs('points', points))
+}
+
+/** The ratio of softener to base that gives a reading, between measured points [ratio, reading]. */
+export function softenerRatio(points, reading) {
+  const { softenerRatio } = instance()
+  return softenerRatio(typed('reading', reading, 'number'), ...pairs('points', points))
+}
+
+/** The first and the second numbers of a list of pairs. */
+function pairs(name, given) {
+  const all = items(name, given)
+  return [0, 1].map((index) => list(all, name, index))
+}
+
+/** The numbers of a list, or those at `index` in each of its items. */
+function list(all, name, index) {
+  return Float64Array.from(all, (item, i) =>
+    index === undefined
+      ? typed(`${name}/${i}`, item, 'number')
+      : typed(`${name}/${i}/${index}`, item?.[index], 'number'),
+  )
+}
+
+function items(name, given) {
+  if (typeof given?.[Symbol.iterator] !== 'function')
+    refuse('wrong-type', `/${name}`, `"${name}" is no list.`, 'Give a list.')
+  return [...given]
+}
+
+/** The color difference ΔE₀₀ (CIEDE2000) of two colors [L*, a*, b*]. */
+export function colorDifference(one, other) {
+  const { colorDifference } = instance()
+  const values = [...items('one', one), ...items('other', other)].map((value) => typed('color', value, 'number'))
+  if (values.length !== 6) refuse('wrong-type', '', 'A color is not three numbers.', 'Give [L*, a*, b*] twice.')
+  return colorDifference(...values)
+}

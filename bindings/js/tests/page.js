@@ -1,0 +1,5 @@
+// What the bundlers bundle: the smallest use of the package.
+import init, { convert } from 'pourwright'
+
+await init()
+globalThis.answer = convert('1 cup', 'mL')

@@ -1,0 +1,13 @@
+// Runs a bundle as a page would: what it fetches comes from beside it, and it must find the module there.
+import assert from 'node:assert/strict'
+import { readFile } from 'node:fs/promises'
+import { pathToFileURL } from 'node:url'
+
+const fetched = []
+globalThis.fetch = async (address) => {
+  fetched.push(String(address))
+  return new Response(await readFile(new URL(address)), { headers: { 'content-type': 'application/wasm' } })
+}
+await import(pathToFileURL(process.argv[2]).href)
+assert.equal(globalThis.answer, 236.5882365)
+assert.equal(fetched.length, 1)

@@ -1,0 +1,89 @@
+// The answers of the module beside those of the native library, number by number to the last bit.
+import assert from 'node:assert/strict'
+import { spawnSync } from 'node:child_process'
+import { test } from 'node:test'
+
+import init, { Book, PourwrightError, calculate } from 'pourwright'
+import { book, orders } from './support.mjs'
+import { compareVectors } from './vectors.mjs'
+
+await init()
+
+/** The answer of the module in the core's form. */
+function answered(call) {
+  try {
+    return { result: call() }
+  } catch (error) {
+    if (!(error instanceof PourwrightError)) throw error
+    return { faults: error.faults }
+  }
+}
+
+/** The answers of the native library. */
+function native(requests) {
+  const input = requests.map((request) => `${JSON.stringify(request)}\n`).join('')
+  const run = spawnSync(process.env.POURWRIGHT_NATIVE, { input, encoding: 'utf8', maxBuffer: 1 << 28 })
+  assert.equal(run.status, 0, run.stderr)
+  return run.stdout
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line))
+}
+
+/** Orders of many sizes, so that many numbers are compared, and rounded ones among them. */
+function scaled(factor) {
+  const lines = orders.lines.map((line) => {
+    const scaled = { ...line }
+    for (const count of ['pieces', 'packs']) if (count in line) scaled[count] = Math.ceil(line[count] * factor)
+    return scaled
+  })
+  return { ...orders, lines }
+}
+
+const requests = [0.1, 0.5, 1, 1.7, 2.5].map((factor) => ({ calculate: 'plan', book, orders: scaled(factor) }))
+for (const [amount, to] of [
+  ['1/3 cup', 'mL'],
+  ['330 °F', '°C'],
+  ['0.1 lb', 'g'],
+  ['29.92 inHg', 'Pa'],
+  ['6 oz', 'g'],
+  ['1 cup', 'furlong'],
+]) {
+  requests.push({ calculate: 'convert', amount, to })
+}
+const salt = { kind: 'salt', like: 'sodium-chloride', as_scooped: '1.22 g/mL' }
+for (const density of ['1.05 g/mL', '1.12 g/mL', '1.17 g/mL', '3 g/mL']) {
+  requests.push({
+    calculate: 'salt',
+    base: '1 cup',
+    base_density: '1.03 g/mL',
+    salt,
+    loading: { density },
+    cavity: '9.5 mL',
+  })
+}
+requests.push({ calculate: 'water', water: '9.47 g', at: '22 °C' }, { calculate: 'nothing' }, {})
+
+const answers = native(requests)
+
+test('what is asked here', () => {
+  for (const [index, request] of requests.entries()) {
+    assert.deepStrictEqual(
+      answered(() => calculate(request)),
+      answers[index],
+      JSON.stringify(request).slice(0, 100),
+    )
+  }
+  assert.ok(answers.filter((answer) => answer.result).length >= 10, 'most are answered')
+})
+
+test('a book that is read once', () => {
+  const shop = new Book(book)
+  for (const [index, request] of requests.entries()) {
+    if (request.calculate !== 'plan') continue
+    const answer = answered(() => ({ calculate: 'plan', ...shop.plan(request.orders) }))
+    assert.deepStrictEqual(answer, answers[index])
+  }
+})
+
+test('tests/vectors', () => compareVectors((requests) => requests.map((request) => answered(() => calculate(request)))))

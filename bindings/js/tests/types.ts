@@ -1,0 +1,86 @@
+// What the types let pass, and what they do not: compiled with `tsc --strict`, never run.
+import init, {
+  Book,
+  PourwrightError,
+  calculate,
+  convert,
+  initSync,
+  shots,
+  type BookDocument,
+  type Fault,
+  type OrdersDocument,
+  type Plan,
+  type Requests,
+} from 'pourwright'
+
+export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
+  await init()
+  await init(new URL('https://example.test/pourwright.wasm'))
+  initSync(bytes)
+
+  const milliliters: number = convert('1 cup', 'mL', 'metric')
+  const made: number = shots({ pieces: 24, cavities: 4 })
+  const converted = calculate({ calculate: 'convert', amount: '1 cup', to: 'mL' })
+  const value: number = converted.value
+  const salt: Requests['salt'] = {
+    calculate: 'salt',
+    base: '1 cup',
+    base_density: { value: 1.03, unit: 'g/mL' },
+    salt: { kind: 'salt', like: 'sodium-chloride' },
+    loading: { density: '1.12 g/mL' },
+  }
+  const grams: number = calculate(salt).mass.value
+
+  const book: BookDocument = {
+    format: 'pourwright/1.0',
+    measures: 'us-customary',
+    materials: { base: { kind: 'plastisol', density: '1.03 g/mL' } },
+    formulas: { body: { per: '1 cup', base: 'base', doses: {} } },
+    molds: { worm: { cavities: 4, cavity: '9.5 mL' } },
+    bench: { cups: [{ holds: '2 cup' }], injector: { holds: '4 fl oz' } },
+    ext: { anything: [1, 2] },
+  }
+  const orders: OrdersDocument = {
+    format: 'pourwright/1.0',
+    lines: [{ order: '1', mold: 'worm', formulas: ['body'], pieces: 24 }],
+  }
+  {
+    using shop = new Book(book)
+    const plan: Plan = shop.plan(orders)
+    const weighs: string[] = plan.pots.flatMap((pot) =>
+      pot.stages.flatMap((stage) => stage.weigh.map((way) => way.material)),
+    )
+    console.log(shop.sheet(JSON.stringify(orders)), weighs)
+  }
+  try {
+    new Book('{}')
+  } catch (error) {
+    if (error instanceof PourwrightError) {
+      const faults: Fault[] = error.faults
+      console.log(error.code, error.path, error.help, faults)
+    }
+  }
+  console.log(milliliters, made, value, grams)
+}
+
+export function wrong(): void {
+  // @ts-expect-error there is no such calculation
+  calculate({ calculate: 'nothing' })
+  // @ts-expect-error `to` is missing
+  calculate({ calculate: 'convert', amount: '1 cup' })
+  // @ts-expect-error a request of another calculation
+  calculate({ calculate: 'dose', amount: '1 cup', to: 'mL' })
+  // @ts-expect-error not in this response
+  calculate({ calculate: 'convert', amount: '1 cup', to: 'mL' }).mass
+  // @ts-expect-error there is no such parameter
+  shots({ pieces: 24, cavities: 4, reject: 0.1 })
+  // @ts-expect-error a number is wanted
+  shots({ pieces: '24', cavities: 4 })
+  // @ts-expect-error no such measuring system
+  convert('1 cup', 'mL', 'us')
+  // @ts-expect-error a book has more than its format
+  new Book({ format: 'pourwright/1.0' })
+  // @ts-expect-error not a kind of material
+  const material: BookDocument['materials'] = { x: { kind: 'glue' } }
+  console.log(material)
+}

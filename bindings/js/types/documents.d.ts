@@ -1,0 +1,4505 @@
+// Made from the JSON Schemas in core/schema by tools/types.mjs: change those.
+
+/**
+ * The format of the documents and its version. A minor version only adds.
+ */
+export type Format = 'pourwright/1.0'
+/**
+ * A name: of a material, formula, mold, product, order.
+ */
+export type Name = string
+/**
+ * A count that may be zero.
+ */
+export type Count = number
+/**
+ * An amount that may carry its uncertainty: behind ± stands one standard uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty in the same unit.
+ */
+export type MeasuredAmount =
+  | string
+  | {
+      uncertainty?: number
+      unit: string
+      value: number
+    }
+/**
+ * An amount as a person writes it, or as a number and a unit.
+ */
+export type Amount =
+  | string
+  | {
+      unit: string
+      value: number
+    }
+/**
+ * What two doses of flake have in common.
+ */
+export type Alike = 'count' | 'area'
+/**
+ * The base of a formula.
+ */
+export type BaseEntry =
+  | Name
+  | {
+      [k: string]: Amount
+    }
+/**
+ * A share from 0 % to 100 %, such as "3 %".
+ */
+export type Percent = string
+/**
+ * What becomes of sprues.
+ */
+export type Sprues = 'keep' | 'melt-again'
+/**
+ * Salt in water.
+ */
+export type SalinityEntry = number | MeasuredAmount
+/**
+ * The two forms of a sourced quantity, for serde and the schema.
+ */
+export type Sourced = MeasuredAmount | WithSource
+/**
+ * The cut of a flake: ".035", "1/64 hex", "0.4 mm square".
+ */
+export type Cut = string
+/**
+ * One drop: a mass or a volume.
+ */
+export type SourcedDrop = Sourced
+/**
+ * What a material is for.
+ */
+export type Kind =
+  'plastisol' | 'softener' | 'hardener' | 'stabilizer' | 'colorant' | 'pearl' | 'flake' | 'salt' | 'scent' | 'other'
+/**
+ * Money per package, such as "58.00 USD per 1 gal".
+ */
+export type Price = string
+/**
+ * The measuring system, which gives cup, tbsp, tsp, fl oz, pt, qt and gal their size.
+ */
+export type System = 'us-customary' | 'us-label' | 'metric' | 'imperial'
+/**
+ * The cavities of a mold.
+ */
+export type CavitiesEntry =
+  | number
+  | {
+      [k: string]: CavityEntry
+    }
+/**
+ * The volume of a cavity, stated or weighed with water.
+ */
+export type CavityVolume = WaterEntry | MeasuredAmount
+/**
+ * What happens when two formulas that are combined dose the same material.
+ */
+export type Overlap = 'refuse' | 'add' | 'last'
+/**
+ * A caution by its stable code.
+ */
+export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuum' | 'food-gear' | 'data-sheet'
+/**
+ * What could be reckoned, or why it could not.
+ */
+export type Reckoned4 =
+  | {
+      known: HeatSpent
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * Whether a piece falls straight.
+ */
+export type Motion = 'straight' | 'may-swing' | 'swings'
+/**
+ * Whether a plastisol in the mix is still liquid or has been fused.
+ */
+export type Phase = 'liquid' | 'fused'
+/**
+ * What could be reckoned, or why it could not.
+ */
+export type Reckoned =
+  | {
+      known: Sinking
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * What could be reckoned, or why it could not.
+ */
+export type Reckoned2 =
+  | {
+      known: Degas
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * What could be reckoned, or why it could not.
+ */
+export type Reckoned3 =
+  | {
+      known: Heating
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * A tool of the bench, in the order in which the last tie is broken.
+ */
+export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
+/**
+ * The scale of a durometer reading.
+ */
+export type Scale = 'shore-00' | 'shore-a'
+/**
+ * What can be done for a pot.
+ */
+export type Outcome = 'right' | 'nearest' | 'foreign'
+
+/**
+ * What was really weighed and shot. What is left out went as the sheet said.
+ */
+export interface ActualsDocument {
+  /**
+   * Anything a reader should know of it.
+   */
+  about?: string | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The format and its version.
+   */
+  format: Format
+  /**
+   * By the pots' letters.
+   */
+  pots: {
+    [k: string]: PotActualsEntry
+  }
+}
+/**
+ * One pot.
+ */
+export interface PotActualsEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Anything worth knowing.
+   */
+  notes?: string | null
+  /**
+   * Its stages, from the first.
+   */
+  stages: StageActualsEntry[]
+}
+/**
+ * One stage of a pot.
+ */
+export interface StageActualsEntry {
+  /**
+   * What was shot.
+   */
+  draws?: DrawActualsEntry[] | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What the cup was weighed to hold after the last shot, its own weight taken off.
+   */
+  left?: MeasuredAmount | null
+  /**
+   * What went in otherwise than the sheet said, by material, as it was measured:
+   * "34 drops", "4.9 g". 0 for what was left out.
+   */
+  weighed?: {
+    [k: string]: Amount
+  } | null
+}
+/**
+ * What was shot into a mold.
+ */
+export interface DrawActualsEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The mold.
+   */
+  mold: Name
+  /**
+   * What came of it, by shape. The pieces of a laminated shot are told at one of its
+   * pots.
+   */
+  pieces?: PieceActualsEntry[] | null
+  /**
+   * Shots made.
+   */
+  shots: Count
+}
+/**
+ * The pieces of one shape.
+ */
+export interface PieceActualsEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Pieces that are fit to sell.
+   */
+  good?: Count | null
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: Name | null
+  /**
+   * What some of them weigh, one by one.
+   */
+  weights?: MeasuredAmount[] | null
+}
+/**
+ * A balance.
+ */
+export interface BalanceEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The least it weighs.
+   */
+  from?: MeasuredAmount | null
+  /**
+   * The step of its display.
+   */
+  reads: MeasuredAmount
+  /**
+   * The most it weighs.
+   */
+  to?: MeasuredAmount | null
+}
+/**
+ * A piece about as long as thick.
+ */
+export interface BallEntry {
+  /**
+   * Diameter.
+   */
+  diameter: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+}
+/**
+ * The tools on the bench.
+ */
+export interface BenchEntry {
+  /**
+   * The balance.
+   */
+  balance?: BalanceEntry | null
+  /**
+   * The cups a pot is mixed and heated in.
+   */
+  cups: CupEntry[]
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The injector.
+   */
+  injector: InjectorEntry
+  /**
+   * The most drops that are still counted.
+   */
+  most_drops?: number | null
+  /**
+   * The oven, by the shop's own timings.
+   */
+  oven?: OvenEntry | null
+  /**
+   * Level spoons by what they hold.
+   */
+  spoons?: MeasuredAmount[] | null
+  /**
+   * The vacuum that pots are degassed in.
+   */
+  vacuum?: VacuumEntry | null
+}
+/**
+ * A cup.
+ */
+export interface CupEntry {
+  /**
+   * What it holds up to its brim, above its highest mark.
+   */
+  brim?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What stays on its wall when it has been poured out.
+   */
+  film?: MeasuredAmount | null
+  /**
+   * What cannot be drawn from its bottom.
+   */
+  heel?: MeasuredAmount | null
+  /**
+   * What it holds up to its highest mark.
+   */
+  holds: MeasuredAmount
+  /**
+   * The step between its marks; without it only the highest mark counts.
+   */
+  marks?: MeasuredAmount | null
+}
+/**
+ * An injector.
+ */
+export interface InjectorEntry {
+  /**
+   * How many of them there are; a laminate of two layers takes two.
+   */
+  count?: number | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What it takes up at most.
+   */
+  holds: MeasuredAmount
+  /**
+   * What stays in it and is lost at each cleaning or cold stop.
+   */
+  keeps?: MeasuredAmount | null
+}
+/**
+ * The oven, by the shop's own timings at one setting.
+ */
+export interface OvenEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * How long a pot stays hot at one heat, from the last burst to the last shot.
+   */
+  hot_for?: MeasuredAmount | null
+  /**
+   * The plastisol that was timed; the default base where left out.
+   */
+  of?: Name | null
+  /**
+   * What a pot shows when it goes back for one more heat, additions stirred in.
+   */
+  reheat_from?: MeasuredAmount | null
+  /**
+   * The setting, as a share of full power; 100 % where left out.
+   */
+  setting?: Percent | null
+  /**
+   * Heatings that were timed.
+   */
+  timings: TimingEntry[]
+}
+/**
+ * One heating that the shop has timed.
+ */
+export interface TimingEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The temperature before.
+   */
+  from: MeasuredAmount
+  /**
+   * How much was heated: a mass, or a volume cold and liquid.
+   */
+  mix: Amount
+  /**
+   * How long the oven ran.
+   */
+  time: MeasuredAmount
+  /**
+   * The temperature after, stirred.
+   */
+  to: MeasuredAmount
+}
+/**
+ * The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is
+ * left.
+ */
+export interface VacuumEntry {
+  /**
+   * What is left in the chamber, counted up from nothing: "10 kPa".
+   */
+  absolute?: MeasuredAmount | null
+  /**
+   * How far the vacuum gauge may be off; 0.9 inHg where left out.
+   */
+  dial_tolerance?: MeasuredAmount | null
+  /**
+   * Share of air in a pot before the vacuum, where no rise was seen.
+   */
+  entrained?: Percent | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What is pulled, as a vacuum gauge shows it: "27 inHg".
+   */
+  gauge?: MeasuredAmount | null
+  /**
+   * How many times its level a pot was seen to swell to in it: 2.5.
+   */
+  rise?: number | null
+}
+/**
+ * What a piece is like as it sinks: either a stick or a ball.
+ */
+export interface BodyEntry {
+  /**
+   * As long as thick, about.
+   */
+  ball?: BallEntry | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Longer than thick: it falls sideways.
+   */
+  stick?: StickEntry | null
+}
+/**
+ * A piece that falls sideways.
+ */
+export interface StickEntry {
+  /**
+   * Mean diameter.
+   */
+  diameter: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Length.
+   */
+  length: MeasuredAmount
+}
+/**
+ * A shop's book.
+ */
+export interface BookDocument {
+  /**
+   * Anything a reader should know of it.
+   */
+  about?: string | null
+  /**
+   * What a barometer shows in the shop, not reduced to sea level.
+   */
+  air_pressure?: MeasuredAmount | null
+  /**
+   * Height of the shop above sea level.
+   */
+  altitude?: MeasuredAmount | null
+  /**
+   * The tools on the bench.
+   */
+  bench: BenchEntry
+  /**
+   * The plastisol that a formula without a base goes into.
+   */
+  default_base?: Name | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The format and its version.
+   */
+  format: Format
+  /**
+   * Formulas by name.
+   */
+  formulas: {
+    [k: string]: FormulaEntry
+  }
+  /**
+   * How the shop works.
+   */
+  limits?: LimitsEntry | null
+  /**
+   * Materials by name.
+   */
+  materials: {
+    [k: string]: MaterialEntry
+  }
+  /**
+   * What a cup, a spoon and a fluid ounce hold.
+   */
+  measures: System
+  /**
+   * Molds by name.
+   */
+  molds: {
+    [k: string]: MoldEntry
+  }
+  /**
+   * Products by name: a mold and what is shot into it.
+   */
+  products?: {
+    [k: string]: ProductEntry
+  } | null
+  /**
+   * Whose book it is.
+   */
+  shop?: Name | null
+}
+/**
+ * A formula: doses per amount of base.
+ */
+export interface FormulaEntry {
+  /**
+   * The base: a plastisol, or a blend of plastisols with an amount each.
+   */
+  base?: BaseEntry | null
+  /**
+   * Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished".
+   */
+  doses: {
+    [k: string]: Amount
+  }
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Anything worth knowing.
+   */
+  notes?: string | null
+  /**
+   * The amount of base that the doses are for; needed unless all are per cents.
+   */
+  per?: Amount | null
+}
+/**
+ * How the shop works.
+ */
+export interface LimitsEntry {
+  /**
+   * How sure the number of good pieces shall be.
+   */
+  confidence?: Percent | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Whether base may be added to a pot that has been drawn from.
+   */
+  fresh_base?: boolean | null
+  /**
+   * Heats that the stabilizer allows a pot.
+   */
+  heats?: number | null
+  /**
+   * The least that the oven heats evenly.
+   */
+  least_pot?: MeasuredAmount | null
+  /**
+   * How full a cup may be, of what it holds to its highest mark.
+   */
+  most_full?: Percent | null
+  /**
+   * Share of pieces that are not fit to sell.
+   */
+  rejects?: Percent | null
+  /**
+   * Most solids in a mix, by true volume.
+   */
+  solids?: Percent | null
+  /**
+   * What becomes of sprues.
+   */
+  sprues?: Sprues | null
+  /**
+   * Largest relative error of a dose, unless its material says otherwise.
+   */
+  tolerance?: Percent | null
+  /**
+   * The water to tell sink rates for.
+   */
+  water?: FishedWaterEntry | null
+}
+/**
+ * Water that a piece sinks in.
+ */
+export interface FishedWaterEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where
+   * left out.
+   */
+  salinity?: SalinityEntry | null
+  /**
+   * Its temperature.
+   */
+  temperature: MeasuredAmount
+}
+/**
+ * A material. What is not known is left out; a calculation that needs it says so.
+ */
+export interface MaterialEntry {
+  /**
+   * Activation energy of its decay in the heat, with who states it.
+   */
+  activation_energy?: Sourced | null
+  /**
+   * Density of the powder as a level spoon holds it.
+   */
+  as_scooped?: Sourced | null
+  /**
+   * Of a plastisol: the heat that it stands.
+   */
+  budget?: BudgetEntry | null
+  /**
+   * Of a stabilizer: the heat that more of it buys.
+   */
+  buys?: BuysEntry | null
+  /**
+   * Of a flake: its cut.
+   */
+  cut?: Cut | null
+  /**
+   * True density at 20 °C; of a plastisol, that of the liquid.
+   */
+  density?: Sourced | null
+  /**
+   * Mass or volume of one drop from the shop's bottle.
+   */
+  drop?: SourcedDrop | null
+  /**
+   * Volumetric thermal expansion, per kelvin.
+   */
+  expansion?: Sourced | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Density of the fused plastisol at 20 °C.
+   */
+  fused?: Sourced | null
+  /**
+   * What it is for.
+   */
+  kind: Kind
+  /**
+   * A row of the starter table whose properties fill in what is left out here.
+   */
+  like?: Name | null
+  /**
+   * What it is called at full length.
+   */
+  name?: string | null
+  /**
+   * Anything else worth knowing.
+   */
+  notes?: string | null
+  /**
+   * Price per package, such as "58.00 USD per 1 gal".
+   */
+  price?: Price | null
+  /**
+   * Lowest and highest temperature at which it is shot.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  shot_window?: [unknown, unknown] | null
+  /**
+   * Specific heat.
+   */
+  specific_heat?: Sourced | null
+  /**
+   * Of a flake: the thickness of its film.
+   */
+  thickness?: MeasuredAmount | null
+  /**
+   * Largest relative error of a dose of it.
+   */
+  tolerance?: Percent | null
+}
+/**
+ * A quantity with where it comes from.
+ */
+export interface WithSource {
+  /**
+   * Where it comes from.
+   */
+  source: string
+  /**
+   * The quantity.
+   */
+  value: MeasuredAmount
+}
+/**
+ * The heat that a plastisol stands.
+ */
+export interface BudgetEntry {
+  /**
+   * The reference temperature.
+   */
+  at: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * So long at the reference temperature.
+   */
+  time: MeasuredAmount
+  /**
+   * With so much stabilizer, as a share of the mass of base; none added where left out.
+   */
+  with?: Percent | null
+}
+/**
+ * The heat that more of a stabilizer buys.
+ */
+export interface BuysEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The highest dose that this holds for, as a share of the mass of base.
+   */
+  most: Percent
+  /**
+   * For so much more stabilizer, as a share of the mass of base.
+   */
+  per: Percent
+  /**
+   * So much more time at the reference temperature of the plastisol's budget.
+   */
+  time: MeasuredAmount
+}
+/**
+ * A mold: what one shot fills.
+ */
+export interface MoldEntry {
+  /**
+   * What a piece is like as it sinks; of unlike cavities each states its own.
+   */
+  body?: BodyEntry | null
+  /**
+   * How many like cavities it has, or a list of unlike ones.
+   */
+  cavities: CavitiesEntry
+  /**
+   * Volume of one cavity: "9.5 mL", or by the water it holds:
+   * { "water": "9.47 g", "at": "22 °C" }.
+   */
+  cavity?: CavityVolume | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Share of a cavity's contraction that it draws from the sprue while it cools.
+   */
+  feed?: Percent | null
+  /**
+   * Hook and weight on a piece; none where left out.
+   */
+  hook?: HookEntry | null
+  /**
+   * Anything worth knowing.
+   */
+  notes?: string | null
+  /**
+   * Share of pieces that are not fit to sell; else that of the limits.
+   */
+  rejects?: Percent | null
+  /**
+   * Volume of the sprue of one shot.
+   */
+  sprue?: MeasuredAmount | null
+  /**
+   * Mass added to each shot by topping off and holding.
+   */
+  top?: MeasuredAmount | null
+  /**
+   * Share of air in the shot plastic.
+   */
+  voids?: Percent | null
+}
+/**
+ * The cavities of one shape in a mold with unlike ones.
+ */
+export interface CavityEntry {
+  /**
+   * What a piece is like as it sinks.
+   */
+  body?: BodyEntry | null
+  /**
+   * Volume of one.
+   */
+  cavity: CavityVolume
+  /**
+   * How many of them.
+   */
+  count: number
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+}
+/**
+ * The water that a cavity holds, weighed in air.
+ */
+export interface WaterEntry {
+  /**
+   * Temperature of the water.
+   */
+  at: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What the balance reads.
+   */
+  water: MeasuredAmount
+}
+/**
+ * Hook and weight on a piece.
+ */
+export interface HookEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Their mass.
+   */
+  mass: MeasuredAmount
+  /**
+   * What they displace.
+   */
+  volume: MeasuredAmount
+}
+/**
+ * A product: a mold and the plastic that is shot into it.
+ */
+export interface ProductEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The formulas of a piece of one color: a color and a body.
+   */
+  formulas?: Name[] | null
+  /**
+   * The layers of a laminated piece.
+   */
+  layers?: LayerEntry[] | null
+  /**
+   * The mold.
+   */
+  mold: Name
+  /**
+   * Anything worth knowing.
+   */
+  notes?: string | null
+  /**
+   * What happens where two of these formulas dose the same material.
+   */
+  overlap?: Overlap | null
+}
+/**
+ * One color of a laminated piece.
+ */
+export interface LayerEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Its formulas: a color and a body.
+   */
+  formulas: Name[]
+  /**
+   * What happens where two of these formulas dose the same material.
+   */
+  overlap?: Overlap | null
+  /**
+   * Its share of the cavity and the sprue.
+   */
+  share: Percent
+}
+/**
+ * One run of the oven.
+ */
+export interface Burst {
+  /**
+   * The most that the pot may have then.
+   */
+  at_most: Shown
+  /**
+   * How long.
+   */
+  duration: Shown
+  /**
+   * What it is expected to show afterwards, stirred.
+   */
+  expected: Shown
+  /**
+   * Run it only if the thermometer shows no more than this.
+   */
+  only_below: Shown
+}
+/**
+ * A quantity in a result.
+ */
+export interface Shown {
+  /**
+   * How a bench reads it.
+   */
+  text: string
+  /**
+   * Its unit.
+   */
+  unit: string
+  /**
+   * The number.
+   */
+  value: number
+}
+/**
+ * A color, in one of two ways.
+ */
+export interface ColorEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * L*, a*, b* of a reading, beside D65.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  lab?: [number, number, number] | null
+  /**
+   * Red, green and blue from 0 to 255, as a photograph beside white stores them.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  srgb?: [number, number, number] | null
+}
+/**
+ * A colorant, by test pieces with two or more doses of it alone.
+ */
+export interface ColorantEntry {
+  /**
+   * Mass of one drop.
+   */
+  drop: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The test pieces.
+   */
+  let_downs: LetDownEntry[]
+}
+/**
+ * A test piece of base with one colorant.
+ */
+export interface LetDownEntry {
+  /**
+   * In how much base.
+   */
+  base_mass: MeasuredAmount
+  /**
+   * What the piece looks like.
+   */
+  color: ColorEntry
+  /**
+   * How much colorant: "20 drops", or a mass.
+   */
+  dose: Amount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+}
+/**
+ * So many drops or spoonfuls, weighed together.
+ */
+export interface CountedEntry {
+  /**
+   * How many.
+   */
+  count: number
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What they weigh together, net.
+   */
+  weight: MeasuredAmount
+}
+/**
+ * How a pot is degassed.
+ */
+export interface Degas {
+  /**
+   * What is left in the chamber.
+   */
+  absolute: Shown
+  /**
+   * The cup to degas in: what it holds to its highest mark.
+   */
+  cup: Shown
+  /**
+   * The level to fill it to at most.
+   */
+  fill_mark: Shown
+  /**
+   * In how many fills the pot goes through.
+   */
+  fills: number
+  /**
+   * What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber.
+   */
+  gauge: Shown
+  /**
+   * How far the vacuum gauge must be off, since the air here does not give what it shows.
+   */
+  gauge_off?: Shown | null
+  /**
+   * Whether that counts up from nothing.
+   */
+  is_absolute: boolean
+  /**
+   * The level of each, shared out evenly.
+   */
+  level: Shown
+  /**
+   * How many times its level the pot swells to, if no bubble bursts.
+   */
+  rise: Shown
+  /**
+   * What each swells to.
+   */
+  swollen: Shown
+}
+/**
+ * What is shot into one mold at one stage.
+ */
+export interface Draw {
+  /**
+   * Injector loads.
+   */
+  loads: number
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * What one shot takes.
+   */
+  per_shot: Shown
+  /**
+   * The pieces, by shape.
+   */
+  pieces: Pieces[]
+  /**
+   * The layer's share of the cavity, below 1 in a laminated piece.
+   */
+  share: Shown
+  /**
+   * Shots that the orders take.
+   */
+  shots: number
+  /**
+   * Whole shots in a load.
+   */
+  shots_per_load: number
+  /**
+   * Shots that the rest of the pot allows beyond that.
+   */
+  spare_shots: number
+  /**
+   * What stays as sprue at each shot.
+   */
+  sprue: Shown
+  /**
+   * Pots that are shot together with this one, for a laminated piece.
+   */
+  together_with: string[]
+}
+/**
+ * The pieces of one shape in a draw.
+ */
+export interface Pieces {
+  /**
+   * The flakes in one, where the book states their cut and thickness.
+   */
+  flakes: FlakeCount[]
+  /**
+   * The least it weighs: fed nothing from the sprue.
+   */
+  from: Shown
+  /**
+   * How many the shots make.
+   */
+  made: number
+  /**
+   * How many were ordered.
+   */
+  ordered: number
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: string | null
+  /**
+   * Whether the sprue cannot feed the cavity, so that the piece sinks in.
+   */
+  sinks_in: boolean
+  /**
+   * The most it weighs: fed all of its contraction.
+   */
+  to: Shown
+  /**
+   * What this layer of one weighs.
+   */
+  weighs: Shown
+}
+/**
+ * The flakes of one material in a piece.
+ */
+export interface FlakeCount {
+  /**
+   * How many there are about, from the nominal size of its cut.
+   */
+  count: number
+  /**
+   * The flake.
+   */
+  material: string
+}
+/**
+ * What goes into a pot from the shelf.
+ */
+export interface FromShelf {
+  /**
+   * What they bring of each material.
+   */
+  brings: MaterialMass[]
+  /**
+   * The most heats that one of them has spent, which the whole pot inherits; none where
+   * that is not known of one.
+   */
+  heats?: number | null
+  /**
+   * Which left-overs, by their names.
+   */
+  left_overs: ShelfPart[]
+  /**
+   * How far they take each material from its formula; what is measured fresh is wanted
+   * with that in mind.
+   */
+  off: Off[]
+}
+/**
+ * A mass of a material.
+ */
+export interface MaterialMass {
+  /**
+   * How much of it.
+   */
+  mass: Shown
+  /**
+   * Which material.
+   */
+  material: string
+}
+/**
+ * What of a left-over goes into one pot.
+ */
+export interface ShelfPart {
+  /**
+   * How much of it, as the balance shows it.
+   */
+  mass: Shown
+  /**
+   * Its name.
+   */
+  name: string
+}
+/**
+ * How far a material is from its formula.
+ */
+export interface Off {
+  /**
+   * Which material.
+   */
+  material: string
+  /**
+   * By so much, as a share of what the formula wants of it.
+   */
+  off: Shown
+}
+/**
+ * A hardness that the shop has measured.
+ */
+export interface HardnessPointEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Mass of softener or hardener as a share of the mass of base.
+   */
+  ratio: Percent
+  /**
+   * What the durometer showed, 0 to 100.
+   */
+  reading: number
+}
+/**
+ * What the heats of a pot cost it, as time at one temperature.
+ */
+export interface HeatSpent {
+  /**
+   * The temperature at which the time is counted.
+   */
+  at: Shown
+  /**
+   * What the pot stands.
+   */
+  budget: Shown
+  /**
+   * What is left.
+   */
+  left: Shown
+  /**
+   * The plastisol that has least left.
+   */
+  material: string
+  /**
+   * Whether there is more stabilizer than the material's figure holds for, the rest not counted.
+   */
+  more_stabilizer_not_counted: boolean
+  /**
+   * What is spent beyond the budget.
+   */
+  over?: Shown | null
+  /**
+   * What its heats spend, each held at its aim from the last burst to the last shot.
+   */
+  spent: Shown
+}
+/**
+ * How a pot is heated.
+ */
+export interface Heating {
+  /**
+   * What it shall have.
+   */
+  aim: Shown
+  /**
+   * How far the amount lies outside those that were timed, as a factor.
+   */
+  beyond?: Shown | null
+  /**
+   * The bursts, as long as each comes out as expected.
+   */
+  bursts: Burst[]
+  /**
+   * What the pot has before.
+   */
+  from: Shown
+  /**
+   * Whether one burst of that length may overshoot the window.
+   */
+  one_overshoots: boolean
+  /**
+   * Materials whose specific heat the book does not state: taken to be that of the rest.
+   */
+  specific_heat_not_known: string[]
+  /**
+   * How long the oven runs altogether.
+   */
+  total: Shown
+  /**
+   * Its standard uncertainty, where more than one timing shows one.
+   */
+  uncertainty?: Shown | null
+}
+/**
+ * How often a pot is heated, and what that leaves of its stabilizer.
+ */
+export interface Heats {
+  /**
+   * What is spent and left, where the book states a budget.
+   */
+  budget?: Reckoned4 | null
+  /**
+   * How often it is heated.
+   */
+  count: number
+}
+/**
+ * Something that a reader must know of a result.
+ */
+export interface Note {
+  /**
+   * Stable code in kebab case.
+   */
+  code: string
+  /**
+   * The sentence.
+   */
+  message: string
+}
+/**
+ * A salt loading, stated in just one way.
+ */
+export interface LoadingEntry {
+  /**
+   * Volume of salt as scooped, for the base of the request.
+   */
+  as_scooped?: MeasuredAmount | null
+  /**
+   * Density of the finished plastic at 20 °C, voids counted.
+   */
+  density?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Mass of salt, for the base of the request.
+   */
+  mass?: MeasuredAmount | null
+  /**
+   * Mass of salt as a share of the mass of base.
+   */
+  of_base?: Percent | null
+  /**
+   * Mass of salt as a share of the finished mass.
+   */
+  of_finished?: Percent | null
+  /**
+   * Mass of a piece from the cavity of the request.
+   */
+  piece?: MeasuredAmount | null
+  /**
+   * Mean density of that piece with its hook and weight.
+   */
+  sink_density?: MeasuredAmount | null
+}
+/**
+ * A book and an order list: all that a plan is made from.
+ */
+export interface MadeFrom {
+  /**
+   * The shop's book.
+   */
+  book: BookDocument
+  /**
+   * The order list.
+   */
+  orders: OrdersDocument
+}
+/**
+ * A day's orders.
+ */
+export interface OrdersDocument {
+  /**
+   * Anything a reader should know of it.
+   */
+  about?: string | null
+  /**
+   * The day, as the shop writes it.
+   */
+  day?: Name | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The format and its version.
+   */
+  format: Format
+  /**
+   * The order lines.
+   */
+  lines: OrderLine[]
+  /**
+   * Left-over mixes that may go into the day's pots.
+   */
+  shelf?: ShelfEntry[] | null
+}
+/**
+ * One line of an order: a product, or a mold with formulas or layers, and how many.
+ */
+export interface OrderLine {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The formulas of a piece of one color.
+   */
+  formulas?: Name[] | null
+  /**
+   * The layers of a laminated piece.
+   */
+  layers?: LayerEntry[] | null
+  /**
+   * A mold of the book, where no product is named.
+   */
+  mold?: Name | null
+  /**
+   * The order it belongs to.
+   */
+  order: Name
+  /**
+   * What happens where two of these formulas dose the same material.
+   */
+  overlap?: Overlap | null
+  /**
+   * Pieces in a pack.
+   */
+  pack_of?: number | null
+  /**
+   * How many packs, where it is sold by the pack.
+   */
+  packs?: number | null
+  /**
+   * How many pieces.
+   */
+  pieces?: number | null
+  /**
+   * A product of the book.
+   */
+  product?: Name | null
+  /**
+   * The day it was promised for, as YYYY-MM-DD.
+   */
+  promised?: string | null
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: Name | null
+}
+/**
+ * A left-over mix on the shelf. What is in it is said by its formulas, where it was made as
+ * planned, or by its parts.
+ */
+export interface ShelfEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Its formulas: a color and a body.
+   */
+  formulas?: Name[] | null
+  /**
+   * Heats that it has spent; needed where the book limits them.
+   */
+  heats?: number | null
+  /**
+   * The day it was made, as YYYY-MM-DD: the oldest is used first.
+   */
+  made?: string | null
+  /**
+   * What it weighs.
+   */
+  mass: MeasuredAmount
+  /**
+   * What is written on it.
+   */
+  name: Name
+  /**
+   * What happens where two of these formulas dose the same material.
+   */
+  overlap?: Overlap | null
+  /**
+   * What went into the pot that it is left of, by material, on any scale.
+   */
+  parts?: {
+    [k: string]: Amount
+  } | null
+}
+/**
+ * A left-over mix on the shelf.
+ */
+export interface OnShelf {
+  /**
+   * What the embedding program keeps with it.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What was there.
+   */
+  had: Shown
+  /**
+   * The day it was made.
+   */
+  made?: string | null
+  /**
+   * Its name.
+   */
+  name: string
+  /**
+   * The pots that it goes into.
+   */
+  pots: string[]
+  /**
+   * What stays on the shelf.
+   */
+  stays: Shown
+  /**
+   * What goes into pots.
+   */
+  used: Shown
+}
+/**
+ * Something that goes into each pack.
+ */
+export interface PackingEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What it is called.
+   */
+  name: Name
+  /**
+   * How many of it a pack takes, one where left out.
+   */
+  per_pack?: number | null
+  /**
+   * Its price per number of pieces, such as "9.00 USD per 100 pieces".
+   */
+  price: Price
+}
+/**
+ * A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
+ * record, and made again to the same bits.
+ */
+export interface Plan {
+  /**
+   * What the plan had to assume, since the book does not say it.
+   */
+  assumptions: Note[]
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * The day, as the order list has it.
+   */
+  day?: string | null
+  /**
+   * The format and its version.
+   */
+  format: Format
+  /**
+   * The order lines, in the order in which they were given.
+   */
+  lines: PlannedLine[]
+  /**
+   * The documents that it was made from; absent in a plan that was not made from documents.
+   */
+  made_from?: MadeFrom | null
+  /**
+   * What a cup and a spoon hold in it.
+   */
+  measures: System
+  /**
+   * The pots, in the order in which they are first heated.
+   */
+  pots: Pot[]
+  /**
+   * Why there are not fewer pots.
+   */
+  proof: Proof
+  /**
+   * The left-overs of the order list, and what of them is used.
+   */
+  shelf: OnShelf[]
+  /**
+   * Whose it is.
+   */
+  shop?: string | null
+  /**
+   * The water that sink rates are told for.
+   */
+  water?: SinkWater | null
+  /**
+   * The order of work over all pots.
+   */
+  work: Work[]
+}
+/**
+ * What an order line gets.
+ */
+export interface PlannedLine {
+  /**
+   * What the embedding program keeps on the line.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * The order it belongs to.
+   */
+  order: string
+  /**
+   * Pieces in a pack.
+   */
+  pack_of?: number | null
+  /**
+   * How many packs, where it is sold by the pack.
+   */
+  packs?: number | null
+  /**
+   * What a piece weighs.
+   */
+  piece: Shown
+  /**
+   * How many pieces.
+   */
+  pieces: number
+  /**
+   * The pots it is shot from.
+   */
+  pots: string[]
+  /**
+   * The day it was promised for.
+   */
+  promised?: string | null
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: string | null
+  /**
+   * How it sinks, where the book states a water.
+   */
+  sinks?: Reckoned | null
+  /**
+   * What is ordered: the product's name, or its formulas.
+   */
+  what: string
+}
+/**
+ * How a piece sinks, with its hook: a model value between bounds.
+ */
+export interface Sinking {
+  /**
+   * Density of the piece without its hook.
+   */
+  density: Shown
+  /**
+   * Upper bound.
+   */
+  fastest: Shown
+  /**
+   * Mass of hook and weight.
+   */
+  hook: Shown
+  /**
+   * Whether it falls straight, as the model has it.
+   */
+  motion: Motion
+  /**
+   * Lower bound.
+   */
+  slowest: Shown
+  /**
+   * How fast it falls.
+   */
+  speed: Shown
+}
+/**
+ * One vessel of mix from first measure to last shot.
+ */
+export interface Pot {
+  /**
+   * The cup it is mixed in: what that holds.
+   */
+  cup: Shown
+  /**
+   * How it is degassed, where the book states a vacuum.
+   */
+  degas?: Reckoned2 | null
+  /**
+   * What goes in from the shelf before the first stage's weigh list, which is then that of
+   * the rest.
+   */
+  from_shelf?: FromShelf | null
+  /**
+   * How often it is heated, and what that leaves of its stabilizer.
+   */
+  heats: Heats
+  /**
+   * What is left over in the cup after the last shot, its heel among it.
+   */
+  left_over: Shown
+  /**
+   * What stays on the cup's wall and in the injector.
+   */
+  lost: Shown
+  /**
+   * Its letter: A, B, ...
+   */
+  pot: string
+  /**
+   * What all sprues weigh.
+   */
+  sprues: Shown
+  /**
+   * What is made in it, one after the other.
+   */
+  stages: Stage[]
+}
+/**
+ * One composition of a pot: what goes in, and what is shot out.
+ */
+export interface Stage {
+  /**
+   * What is then in the pot for the next stage, or is left over.
+   */
+  carried: Shown
+  /**
+   * Density of the finished plastic.
+   */
+  density: Shown
+  /**
+   * What is shot.
+   */
+  draws: Draw[]
+  /**
+   * Its volume cold and liquid, as the cup shows it.
+   */
+  fills: Shown
+  /**
+   * Its formulas.
+   */
+  formulas: string[]
+  /**
+   * How it is heated each time, where the book states an oven.
+   */
+  heating?: Reckoned3 | null
+  /**
+   * How often it is heated: once, or again for each laminated piece.
+   */
+  heats: number
+  /**
+   * What the pot then holds.
+   */
+  holds: Shown
+  /**
+   * Lowest temperature to shoot at.
+   */
+  shoot_from?: Shown | null
+  /**
+   * Highest temperature to shoot at.
+   */
+  shoot_to?: Shown | null
+  /**
+   * Share of the mix that is solid, by volume.
+   */
+  solids: Shown
+  /**
+   * Sprues that go back into the pot before the next stage.
+   */
+  sprues_back: Shown
+  /**
+   * What goes in at this stage.
+   */
+  weigh: Weigh[]
+}
+/**
+ * One material of a weigh list.
+ */
+export interface Weigh {
+  /**
+   * The way chosen.
+   */
+  best: Way
+  /**
+   * What it is for.
+   */
+  kind: Kind
+  /**
+   * Which material.
+   */
+  material: string
+  /**
+   * The same by the other tools of the bench, where they keep the tolerance.
+   */
+  others: Way[]
+  /**
+   * What the formula wants.
+   */
+  wanted: Shown
+}
+/**
+ * A way to measure a material.
+ */
+export interface Way {
+  /**
+   * What that gives.
+   */
+  gives: Shown
+  /**
+   * What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`.
+   */
+  measure: string
+  /**
+   * How far the material is then off, as a share of all of it that is in the mix.
+   */
+  off: Shown
+  /**
+   * With which tool.
+   */
+  tool: Tool
+}
+/**
+ * How many pots a day needs at least, and why.
+ */
+export interface Proof {
+  /**
+   * No plan has fewer than this.
+   */
+  least: number
+  /**
+   * How many the plan has.
+   */
+  pots: number
+  /**
+   * Why.
+   */
+  reasons: ProofReason[]
+}
+/**
+ * One argument for a number of pots; where bases differ their numbers add up.
+ */
+export interface ProofReason {
+  /**
+   * What is made, no two of which can share a pot; empty for other arguments.
+   */
+  apart: string[]
+  /**
+   * The argument as a sentence.
+   */
+  because: string
+  /**
+   * How many pots it calls for.
+   */
+  pots: number
+}
+/**
+ * The water that sink rates are told for.
+ */
+export interface SinkWater {
+  /**
+   * Its density.
+   */
+  density: Shown
+  /**
+   * Its salinity, salt by mass.
+   */
+  salinity: Shown
+  /**
+   * Its temperature.
+   */
+  temperature: Shown
+}
+/**
+ * What is shot at one time: by one pot, or by those of a laminated piece together.
+ */
+export interface Work {
+  /**
+   * Where they come from, one a layer.
+   */
+  from: WorkFrom[]
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * How many shots.
+   */
+  shots: number
+}
+/**
+ * A pot at work.
+ */
+export interface WorkFrom {
+  /**
+   * Whether it is heated for this; else the heat of the work before still serves.
+   */
+  heat: boolean
+  /**
+   * The pot.
+   */
+  pot: string
+  /**
+   * Which of its stages, counted from 1.
+   */
+  stage: number
+}
+/**
+ * A temperature at a time.
+ */
+export interface ReadingEntry {
+  /**
+   * When, counted from anywhere.
+   */
+  at: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * How hot.
+   */
+  temperature: MeasuredAmount
+}
+/**
+ * The softener that goes in beside salt.
+ */
+export interface SaltSoftenerEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The softener.
+   */
+  material: MaterialEntry
+  /**
+   * Mass of softener as a share of the mass of salt.
+   */
+  per_salt: Percent
+}
+/**
+ * A drop of this piece that the shop timed in this water, let go just below the surface.
+ */
+export interface TimedDropEntry {
+  /**
+   * Density that the piece had.
+   */
+  density: MeasuredAmount
+  /**
+   * Depth.
+   */
+  depth: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Time to it.
+   */
+  time: MeasuredAmount
+}
+/**
+ * What the air has.
+ */
+export interface AirResponse {
+  /**
+   * The most that a true vacuum gauge shows there.
+   */
+  most_vacuum: Shown
+  /**
+   * Its pressure at the place itself.
+   */
+  pressure: Shown
+  /**
+   * Whether it is that of the standard atmosphere, which the weather moves by some 3 %.
+   */
+  standard: boolean
+}
+/**
+ * How much to mix, and where it goes.
+ */
+export interface BatchResponse {
+  /**
+   * What all shots take.
+   */
+  drawn: Shown
+  /**
+   * What stays in the cup: film and heel.
+   */
+  in_cup: Shown
+  /**
+   * What the injector keeps.
+   */
+  kept: Shown
+  /**
+   * Injector loads.
+   */
+  loads: number
+  /**
+   * Pieces that they make.
+   */
+  made: number
+  /**
+   * All pieces.
+   */
+  pieces: Shown
+  /**
+   * What of the sprues is melted again and shot.
+   */
+  returned: Shown
+  /**
+   * Shots.
+   */
+  shots: number
+  /**
+   * Whole shots in one injector load.
+   */
+  shots_per_load: number
+  /**
+   * Sprues that are left over.
+   */
+  sprues: Shown
+  /**
+   * The mass to mix.
+   */
+  total: Shown
+}
+/**
+ * What a pot could still become.
+ */
+export interface Becomes {
+  /**
+   * What must be added in all.
+   */
+  adds: Shown
+  /**
+   * Whether the cup holds it.
+   */
+  fits: boolean
+  /**
+   * By its formulas.
+   */
+  formulas: string[]
+  /**
+   * What the pot weighs then.
+   */
+  mass: Shown
+  /**
+   * The book's products that are shot with just these.
+   */
+  products: string[]
+  /**
+   * Its volume then, cold and liquid.
+   */
+  volume: Shown
+}
+/**
+ * What one drop weighs.
+ */
+export interface CalibrateDropResponse {
+  /**
+   * One drop with its standard uncertainty, as a book writes it.
+   */
+  drop: string
+  /**
+   * Its mass.
+   */
+  mass: Shown
+  /**
+   * A weighing that Grubbs' test questions; it is in the mean.
+   */
+  questioned?: string | null
+  /**
+   * Standard deviation of one drop against the next, as a share of its mass: what n drops carry by √n.
+   */
+  scatter: Shown
+  /**
+   * Its standard uncertainty: what n drops carry n-fold.
+   */
+  uncertainty: Shown
+}
+/**
+ * What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share.
+ */
+export interface CalibrateResponse {
+  /**
+   * Volume of the cavity.
+   */
+  cavity?: Shown | null
+  /**
+   * Its standard uncertainty.
+   */
+  cavity_uncertainty?: Shown | null
+  /**
+   * How many pieces were weighed.
+   */
+  count: number
+  /**
+   * Standard deviation of one.
+   */
+  deviation: Shown
+  /**
+   * Share of its contraction that a piece draws from the sprue.
+   */
+  feed?: Shown | null
+  /**
+   * Its standard uncertainty.
+   */
+  feed_uncertainty?: Shown | null
+  /**
+   * Their mean.
+   */
+  mean: Shown
+  /**
+   * A weight that Grubbs' test questions; it is in the mean.
+   */
+  questioned?: string | null
+  /**
+   * Standard uncertainty of the mean.
+   */
+  uncertainty: Shown
+}
+/**
+ * The density as scooped.
+ */
+export interface CalibrateSpoonResponse {
+  /**
+   * The density as scooped with its standard uncertainty, as a book writes it.
+   */
+  as_scooped: string
+  /**
+   * The density as scooped.
+   */
+  density: Shown
+  /**
+   * A weighing that Grubbs' test questions; it is in the mean.
+   */
+  questioned?: string | null
+  /**
+   * Standard deviation of one spoonful against the next, as a share of its mass.
+   */
+  scatter: Shown
+  /**
+   * What one level spoonful weighs.
+   */
+  spoonful: Shown
+  /**
+   * Its standard uncertainty.
+   */
+  uncertainty: Shown
+}
+/**
+ * How far apart they look.
+ */
+export interface ColorDifferenceResponse {
+  /**
+   * ΔE₀₀; about 1 is what a trained eye just sees side by side.
+   */
+  difference: number
+  /**
+   * The one.
+   */
+  one: ShownLab
+  /**
+   * The other.
+   */
+  other: ShownLab
+}
+/**
+ * A color in CIE L*a*b*.
+ */
+export interface ShownLab {
+  /**
+   * a*: green below zero, red above.
+   */
+  a: number
+  /**
+   * b*: blue below zero, yellow above.
+   */
+  b: number
+  /**
+   * L*: 0 for black, 100 for white.
+   */
+  lightness: number
+}
+/**
+ * A formula to begin with.
+ */
+export interface ColorMatchResponse {
+  /**
+   * Its ΔE₀₀ to the target.
+   */
+  difference: number
+  /**
+   * Drops of each colorant; those with none are left out.
+   */
+  drops: ColorantDrops[]
+  /**
+   * ΔE₀₀ to the target of the exact doses, before drops were made whole.
+   */
+  exact_difference: number
+  /**
+   * The color that the model expects.
+   */
+  expected: ShownLab
+  /**
+   * The greatest ΔE₀₀ between a test piece of these colorants and the model of it: the formula is
+   * no surer than that.
+   */
+  fit: number
+  /**
+   * What it is worth, in words.
+   */
+  statement: string
+}
+/**
+ * The drops of one colorant.
+ */
+export interface ColorantDrops {
+  /**
+   * Whether that is more than its strongest test piece, where nothing is calibrated.
+   */
+  beyond_let_downs: boolean
+  /**
+   * Which.
+   */
+  colorant: string
+  /**
+   * Their mass per mass of base.
+   */
+  dose: Shown
+  /**
+   * Whole drops, for the base of the request.
+   */
+  drops: number
+  /**
+   * The same before drops were made whole.
+   */
+  exact: Shown
+}
+/**
+ * The amount in the unit that was asked for.
+ */
+export interface ConvertResponse {
+  /**
+   * As text that reads back.
+   */
+  amount: string
+  /**
+   * The unit.
+   */
+  unit: string
+  /**
+   * The number.
+   */
+  value: number
+}
+/**
+ * What one material costs.
+ */
+export interface CostLine {
+  /**
+   * The price of that much.
+   */
+  cost: MoneyShown
+  /**
+   * How much of it is used.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Whole packages that hold it.
+   */
+  packages: number
+  /**
+   * What these cost.
+   */
+  to_buy: MoneyShown
+}
+/**
+ * A sum of money.
+ */
+export interface MoneyShown {
+  /**
+   * The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
+   */
+  amount: string
+  /**
+   * The currency's ISO 4217 code.
+   */
+  currency: string
+  /**
+   * Rounded to the currency's minor unit, half away from zero, as a bill shows it.
+   */
+  text: string
+}
+/**
+ * What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
+ */
+export interface CostResponse {
+  /**
+   * What comes back is worth.
+   */
+  credit: MoneyShown
+  /**
+   * Each material.
+   */
+  lines: CostLine[]
+  /**
+   * All materials, by what is used.
+   */
+  materials: MoneyShown
+  /**
+   * What to ask for a pack, for the margin that was stated.
+   */
+  pack_price?: MoneyShown | null
+  /**
+   * Packing.
+   */
+  packing: MoneyShown
+  /**
+   * Of one pack.
+   */
+  per_pack: MoneyShown
+  /**
+   * Of one piece.
+   */
+  per_piece: MoneyShown
+  /**
+   * Whole packages of all materials, as if there were no stock.
+   */
+  to_buy: MoneyShown
+  /**
+   * All of it.
+   */
+  total: MoneyShown
+  /**
+   * Work.
+   */
+  work: MoneyShown
+}
+/**
+ * What the vacuum does, if no bubble bursts on the way.
+ */
+export interface DegasResponse {
+  /**
+   * What is left in the chamber.
+   */
+  absolute: Shown
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * Share of air in the pot before the vacuum.
+   */
+  entrained: Shown
+  /**
+   * The level to fill the given vessel to at most, bubbles included.
+   */
+  fill_mark?: Shown | null
+  /**
+   * In how many fills the pot goes through it.
+   */
+  fills?: number | null
+  /**
+   * How far the gauge must be off, since the air does not give what it shows.
+   */
+  gauge_off?: Shown | null
+  /**
+   * The least that the dial's tolerance allows.
+   */
+  least: Shown
+  /**
+   * The level of each, shared out evenly.
+   */
+  level?: Shown | null
+  /**
+   * The most that it allows.
+   */
+  most: Shown
+  /**
+   * What the pot takes up before the vacuum, its bubbles included.
+   */
+  standing: Shown
+  /**
+   * What it swells to.
+   */
+  swollen: Shown
+  /**
+   * The vessel that takes it at once, to the brim.
+   */
+  vessel: Shown
+}
+/**
+ * What the amount weighs.
+ */
+export interface DoseResponse {
+  /**
+   * Its mass.
+   */
+  mass: Shown
+  /**
+   * Whether it rests on the pharmacy's drop of 1/20 mL and not on the shop's own.
+   */
+  pharmacy_drop: boolean
+}
+/**
+ * What was shot into a mold.
+ */
+export interface DrawRecord {
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * The pieces, by shape.
+   */
+  pieces: PieceRecord[]
+  /**
+   * Shots planned.
+   */
+  planned_shots: number
+  /**
+   * Shots made.
+   */
+  shots: number
+}
+/**
+ * The pieces of one shape.
+ */
+export interface PieceRecord {
+  /**
+   * Their standard deviation, of two or more.
+   */
+  deviation?: Shown | null
+  /**
+   * Pieces that are fit to sell.
+   */
+  good?: number | null
+  /**
+   * Those a shot, on average.
+   */
+  good_per_shot?: number | null
+  /**
+   * Pieces made.
+   */
+  made: number
+  /**
+   * Pieces ordered.
+   */
+  ordered: number
+  /**
+   * What one was planned to weigh; none for a piece of more than one layer, whose pots
+   * know of a layer each.
+   */
+  planned?: Shown | null
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: string | null
+  /**
+   * How many were weighed.
+   */
+  weighed: number
+  /**
+   * Their mean.
+   */
+  weighs?: Shown | null
+}
+/**
+ * One thing that is wrong with an input.
+ */
+export interface Fault {
+  /**
+   * Stable code in kebab case.
+   */
+  code: string
+  /**
+   * What would do.
+   */
+  help: string
+  /**
+   * What was found.
+   */
+  message: string
+  /**
+   * Where it is: a JSON Pointer (RFC 6901) into the document, empty for the whole input.
+   */
+  path: string
+}
+/**
+ * What the dose comes to, by the nominal size of the cut.
+ */
+export interface FlakeResponse {
+  /**
+   * The cut as it was read.
+   */
+  cut: string
+  /**
+   * Mass of the dose.
+   */
+  mass: Shown
+  /**
+   * Particles in the dose.
+   */
+  particles: number
+  /**
+   * Particles in a gram.
+   */
+  per_gram: number
+  /**
+   * Particles in a piece.
+   */
+  per_piece?: number | null
+  /**
+   * Whether its shape is taken to be a hexagon, the text naming none.
+   */
+  shape_assumed: boolean
+  /**
+   * What of the other flake takes its place.
+   */
+  swap?: FlakeSwap | null
+}
+/**
+ * A dose of another flake.
+ */
+export interface FlakeSwap {
+  /**
+   * Its film area over that of the first dose.
+   */
+  area: Shown
+  /**
+   * Its particles over those of the first dose.
+   */
+  count: Shown
+  /**
+   * Its cut as it was read.
+   */
+  cut: string
+  /**
+   * What to weigh.
+   */
+  mass: Shown
+  /**
+   * What to scoop, level, where its density as scooped is known.
+   */
+  scoop?: Shown | null
+}
+/**
+ * A recipe and the mix that it makes.
+ */
+export interface FormulaResponse {
+  /**
+   * Density of the finished plastic at 20 °C.
+   */
+  density: Shown
+  /**
+   * Mass of the mix.
+   */
+  mass: Shown
+  /**
+   * What to mix, by material.
+   */
+  parts: RecipePart[]
+  /**
+   * Its volume cold and liquid.
+   */
+  volume: Shown
+}
+/**
+ * One material of a recipe.
+ */
+export interface RecipePart {
+  /**
+   * How much of it.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Its share of the finished mass.
+   */
+  of_finished: Shown
+  /**
+   * Mass per mass of base; of the base itself, its share.
+   */
+  ratio: number
+}
+/**
+ * A ratio and the hardness that goes with it.
+ */
+export interface HardnessResponse {
+  /**
+   * Mass of softener or hardener per mass of base.
+   */
+  ratio: Shown
+  /**
+   * The reading.
+   */
+  reading: number
+  /**
+   * Its scale.
+   */
+  scale: Scale
+}
+/**
+ * What the heat came to. Without a budget nothing is known but what is spent.
+ */
+export interface HeatHistoryResponse {
+  /**
+   * What the plastisol stands with its stabilizer.
+   */
+  budget?: Shown | null
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * This heat, as time at the reference temperature.
+   */
+  equivalent: Shown
+  /**
+   * All heats, this one included.
+   */
+  heats: number
+  /**
+   * What is left of it.
+   */
+  left?: Shown | null
+  /**
+   * What is spent beyond it.
+   */
+  over?: Shown | null
+  /**
+   * What all of them spent; unknown where earlier heats were not counted.
+   */
+  spent?: Shown | null
+}
+/**
+ * A heating.
+ */
+export interface HeatResponse {
+  /**
+   * How far the amount lies outside those that were timed, as a factor.
+   */
+  beyond?: Shown | null
+  /**
+   * The bursts, as long as each comes out as expected.
+   */
+  bursts: Burst[]
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * The most that the pot may have after as long a run in one go.
+   */
+  in_one: Shown
+  /**
+   * The margin of the power that the bursts were made with.
+   */
+  margin: Shown
+  /**
+   * Whether that margin is an assumption, the power resting on a single timing.
+   */
+  margin_assumed: boolean
+  /**
+   * Whether that is above the window.
+   */
+  one_overshoots: boolean
+  /**
+   * The power that reaches mix and vessel.
+   */
+  power: Shown
+  /**
+   * Its standard uncertainty; none of a single timing.
+   */
+  power_uncertainty?: Shown | null
+  /**
+   * How long it takes to the aim, without a break.
+   */
+  time: Shown
+  /**
+   * How long the oven runs in them altogether.
+   */
+  total: Shown
+  /**
+   * Its standard uncertainty for one more heating.
+   */
+  uncertainty?: Shown | null
+}
+/**
+ * A material in the pot.
+ */
+export interface InPot {
+  /**
+   * How much of it.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * How far it is off per mass of base; none where the formula lacks it or no base is there.
+   */
+  off?: Shown | null
+}
+/**
+ * What of the shelf is used.
+ */
+export interface LeftoversResponse {
+  /**
+   * What a reader must know of the day's plan.
+   */
+  notes: Note[]
+  /**
+   * The pots that take of it.
+   */
+  pots: PotLeftOvers[]
+  /**
+   * The shelf, and what stays on it.
+   */
+  shelf: OnShelf[]
+  /**
+   * All that is used.
+   */
+  used: Shown
+}
+/**
+ * A pot that takes left-overs.
+ */
+export interface PotLeftOvers {
+  /**
+   * What is still to be added, in measures of the bench.
+   */
+  add: Weigh[]
+  /**
+   * The formulas of its first stage.
+   */
+  formulas: string[]
+  /**
+   * What goes in from the shelf.
+   */
+  from_shelf: FromShelf
+  /**
+   * Heats that the pot itself takes, beyond those that the left-overs have spent.
+   */
+  heats: number
+  /**
+   * Its letter in the day's plan.
+   */
+  pot: string
+}
+/**
+ * A material of a stage as it was made.
+ */
+export interface MadePart {
+  /**
+   * What went in at this stage.
+   */
+  added: Shown
+  /**
+   * What it is for.
+   */
+  kind: Kind
+  /**
+   * What the pot then held of it.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Mass per mass of base; of a base, its share.
+   */
+  of_base: Shown
+  /**
+   * How far it is off the plan; none where the plan has nothing of it.
+   */
+  off?: Shown | null
+  /**
+   * That for 1 cup of base, as the bench measures it.
+   */
+  per_cup: string
+}
+/**
+ * Ways to measure a mass.
+ */
+export interface MeasureResponse {
+  /**
+   * The way with the least handling that keeps the tolerance.
+   */
+  best: Way
+  /**
+   * The others that keep it.
+   */
+  others: Way[]
+  /**
+   * What is wanted, as text.
+   */
+  wanted: string
+}
+/**
+ * One material of a mix.
+ */
+export interface MixPart {
+  /**
+   * Its share of the mass.
+   */
+  mass_fraction: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Its parts per hundred parts of base, by mass, where there is a base.
+   */
+  parts_per_hundred?: number | null
+  /**
+   * Its share of the volume at 20 °C.
+   */
+  volume_fraction: Shown
+}
+/**
+ * The properties of a mix.
+ */
+export interface MixResponse {
+  /**
+   * Its density there, voids counted.
+   */
+  density: Shown
+  /**
+   * Its mass.
+   */
+  mass: Shown
+  /**
+   * Its parts, by material.
+   */
+  parts: MixPart[]
+  /**
+   * Its volume at the temperature asked for, without voids.
+   */
+  volume: Shown
+}
+/**
+ * What a mold gave, over all shots whose pieces were counted.
+ */
+export interface MoldRecord {
+  /**
+   * Pieces that are fit to sell.
+   */
+  good: number
+  /**
+   * Pieces made.
+   */
+  made: number
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * Share of rejects.
+   */
+  rejects: Shown
+  /**
+   * The least share that this many may stand for, 95 % sure.
+   */
+  rejects_from: Shown
+  /**
+   * The greatest.
+   */
+  rejects_to: Shown
+}
+/**
+ * What became of a pot.
+ */
+export interface PotRecord {
+  /**
+   * What was left in the cup; none where it was not weighed.
+   */
+  left?: Shown | null
+  /**
+   * What stayed in cup and injector: what went in less what was shot and left. Below zero
+   * where the shots were lighter than reckoned. None where what was left was not weighed.
+   */
+  lost?: Shown | null
+  /**
+   * Anything worth knowing.
+   */
+  notes?: string | null
+  /**
+   * The same as it was planned.
+   */
+  planned_lost: Shown
+  /**
+   * Its letter.
+   */
+  pot: string
+  /**
+   * All that went in.
+   */
+  put_in: Shown
+  /**
+   * What was shot, sprues that went back not counted.
+   */
+  shot: Shown
+  /**
+   * Its stages.
+   */
+  stages: StageRecord[]
+}
+/**
+ * A stage as it was made.
+ */
+export interface StageRecord {
+  /**
+   * What was in the cup after the last shot: as weighed, or as reckoned.
+   */
+  after: Shown
+  /**
+   * Whether that was weighed.
+   */
+  after_weighed: boolean
+  /**
+   * What was shot.
+   */
+  draws: DrawRecord[]
+  /**
+   * The stage as a formula for the book: its masses as made, so that the color comes out the same again.
+   */
+  formula: FormulaEntry
+  /**
+   * Its formulas.
+   */
+  formulas: string[]
+  /**
+   * What all of it weighed.
+   */
+  held: Shown
+  /**
+   * What was in the pot, by material: plastisols first.
+   */
+  made: MadePart[]
+}
+/**
+ * A salt loading in every way to state it; those of a piece where a cavity was given.
+ */
+export interface SaltResponse {
+  /**
+   * Its volume as scooped.
+   */
+  as_scooped: Shown
+  /**
+   * Density of the finished plastic at 20 °C, voids counted.
+   */
+  density: Shown
+  /**
+   * Mass of salt for the base of the request.
+   */
+  mass: Shown
+  /**
+   * Mass of salt per mass of base.
+   */
+  of_base: Shown
+  /**
+   * Mass of salt per finished mass.
+   */
+  of_finished: Shown
+  /**
+   * Mass of a piece.
+   */
+  piece?: Shown | null
+  /**
+   * Mean density of a piece with its hook and weight.
+   */
+  sink_density?: Shown | null
+  /**
+   * Mass of softener that goes in beside it.
+   */
+  softener: Shown
+}
+/**
+ * The pieces of one shape.
+ */
+export interface ShotPieces {
+  /**
+   * How many a shot makes.
+   */
+  count: number
+  /**
+   * The least: fed nothing from the sprue.
+   */
+  from: Shown
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: string | null
+  /**
+   * The most: fed all of its contraction.
+   */
+  to: Shown
+  /**
+   * What one weighs.
+   */
+  weighs: Shown
+}
+/**
+ * What a shot takes.
+ */
+export interface ShotResponse {
+  /**
+   * All of it.
+   */
+  fill: Shown
+  /**
+   * What the sprue could not feed: the pieces sink in by so much.
+   */
+  missing: Shown
+  /**
+   * What ends in the pieces.
+   */
+  pieces: Shown
+  /**
+   * The pieces, by shape.
+   */
+  shapes: ShotPieces[]
+  /**
+   * What stays as sprue.
+   */
+  sprue: Shown
+}
+/**
+ * A fall, as a model has it: it lies between the two bounds.
+ */
+export interface SinkResponse {
+  /**
+   * Density of the piece, its salt and voids counted.
+   */
+  density: Shown
+  /**
+   * Drag coefficient, on length times diameter of a stick and the cross-section of a ball.
+   */
+  drag_coefficient: number
+  /**
+   * Upper bound.
+   */
+  fastest: Shown
+  /**
+   * Whether it falls straight, as the model has it.
+   */
+  motion: Motion
+  /**
+   * Reynolds number.
+   */
+  reynolds: number
+  /**
+   * Lower bound.
+   */
+  slowest: Shown
+  /**
+   * How fast it falls with its hook.
+   */
+  speed: Shown
+  /**
+   * Time to the depth asked for, from rest just below the surface.
+   */
+  time?: Shown | null
+  /**
+   * Density of the water.
+   */
+  water: Shown
+}
+/**
+ * A source of uncertainty.
+ */
+export interface SourceShare {
+  /**
+   * Its part of the square of the uncertainty.
+   */
+  share: Shown
+  /**
+   * Which.
+   */
+  source: string
+}
+/**
+ * How sure a dose is.
+ */
+export interface UncertaintyResponse {
+  /**
+   * What would do most, where weighing the dose would halve the uncertainty.
+   */
+  advice?: string | null
+  /**
+   * Mass of the dose per mass of base.
+   */
+  ratio: Shown
+  /**
+   * Its standard uncertainty, relative to it.
+   */
+  relative: Shown
+  /**
+   * The half width that holds the true ratio with 95 %, relative to it.
+   */
+  relative_95: Shown
+  /**
+   * What makes it unsure, the greatest first.
+   */
+  sources: SourceShare[]
+  /**
+   * Sources of whose uncertainty nothing is known: they count as exact.
+   */
+  unknown: string[]
+  /**
+   * The same with the dose weighed, where it is not and `readability` is given: its relative standard
+   * uncertainty.
+   */
+  weighed?: Shown | null
+}
+/**
+ * What the water fills.
+ */
+export interface WaterResponse {
+  /**
+   * The density of water at that temperature.
+   */
+  density: Shown
+  /**
+   * Its volume.
+   */
+  volume: Shown
+}
+/**
+ * An amount in another unit.
+ */
+export interface ConvertRequest {
+  /**
+   * An amount as a person measures it. Unit: any; above 0.
+   */
+  amount: Amount
+  calculate: 'convert'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The unit that is wanted, by trade symbol or UCUM code. Unit: none; a unit of the same dimension.
+   */
+  to: string
+}
+/**
+ * The mass of an amount of a material.
+ */
+export interface DoseRequest {
+  /**
+   * An amount as a person measures it. Unit: any; above 0.
+   */
+  amount: Amount
+  calculate: 'dose'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The material and its properties. Unit: none; as in a book.
+   */
+  material: MaterialEntry
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+}
+/**
+ * Mass, volume, density and shares of a mix.
+ */
+export interface MixRequest {
+  calculate: 'mix'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What is in the mix, by material. Unit: g; 0 or more each.
+   */
+  masses: {
+    [k: string]: MeasuredAmount
+  }
+  /**
+   * The materials by name. Unit: none; as in a book.
+   */
+  materials: {
+    [k: string]: MaterialEntry
+  }
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Whether the plastisol is liquid or fused; fused where left out. Unit: none; liquid or fused.
+   */
+  phase?: Phase | null
+  /**
+   * The temperature of the mix; 20 °C where left out. Unit: °C; above absolute zero.
+   */
+  temperature?: MeasuredAmount | null
+  /**
+   * Share of the volume that is air; none where left out. Unit: 1; 0 % to below 100 %.
+   */
+  voids?: Percent | null
+}
+/**
+ * What formulas come to for an amount of base or of finished mix.
+ */
+export interface FormulaRequest {
+  /**
+   * The base to make the formula for; the formula's own `per` where left out. Unit: mL or g; above 0.
+   */
+  base?: Amount | null
+  /**
+   * The shop's book. Unit: none; a book document.
+   */
+  book: BookDocument
+  calculate: 'formula'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The finished mix to make: its mass, or its volume cold and liquid. Unit: g or mL; above 0.
+   */
+  finished?: Amount | null
+  /**
+   * The formulas that are combined, by name. Unit: none; formulas of the book.
+   */
+  formulas: Name[]
+  /**
+   * What happens where two of the formulas dose the same material; it is refused where left out. Unit: none; refuse, add or last.
+   */
+  overlap?: Overlap | null
+}
+/**
+ * Salt, from any way to state it to all others.
+ */
+export interface SaltRequest {
+  /**
+   * Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0.
+   */
+  base: MeasuredAmount
+  /**
+   * Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; above 0.
+   */
+  base_density: MeasuredAmount
+  calculate: 'salt'
+  /**
+   * Volume of one cavity. Unit: mL; above 0.
+   */
+  cavity?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Share of its contraction that a piece draws from the sprue while it cools. Unit: 1; 0 % to 100 %.
+   */
+  feed?: Percent | null
+  /**
+   * Mass of hook and weight on a piece; none where left out. Unit: g; 0 or more.
+   */
+  hook_mass?: MeasuredAmount | null
+  /**
+   * Volume that hook and weight displace; none where left out. Unit: mL; 0 or more.
+   */
+  hook_volume?: MeasuredAmount | null
+  /**
+   * Volume of the mix before salt at shot temperature; the cold one where left out. Unit: mL; at least the cold one.
+   */
+  hot_volume?: MeasuredAmount | null
+  /**
+   * How much salt, stated in just one way. Unit: none; one of seven ways.
+   */
+  loading: LoadingEntry
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Mass of the mix before salt; that of its base where left out. Unit: g; at least that of the base.
+   */
+  mix?: MeasuredAmount | null
+  /**
+   * The most salt that the finished mix may hold, by true volume; 30 % where left out. Unit: 1; above 0 % to below 100 %.
+   */
+  most_solids?: Percent | null
+  /**
+   * The salt: its true density, its density as scooped. Unit: none; as a material in a book.
+   */
+  salt: MaterialEntry
+  /**
+   * Temperature at which it is shot; 20 °C where left out. Unit: °C; 20 °C or above.
+   */
+  shot_temperature?: MeasuredAmount | null
+  /**
+   * The softener that goes in beside the salt; none where left out. Unit: none; a material and its share of the salt.
+   */
+  softener?: SaltSoftenerEntry | null
+  /**
+   * Share of the volume that is air; none where left out. Unit: 1; 0 % to below 100 %.
+   */
+  voids?: Percent | null
+  /**
+   * Volume of the mix before salt at 20 °C; that of its base where left out. Unit: mL; above 0.
+   */
+  volume?: MeasuredAmount | null
+}
+/**
+ * Softener for a hardness, or the hardness that it gives.
+ */
+export interface HardnessRequest {
+  calculate: 'hardness'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The durometer reading that is wanted. Unit: 1; 0 to 100, between the measured points.
+   */
+  hardness?: number | null
+  /**
+   * The shop's own measured points, by rising ratio. Unit: none; two or more.
+   */
+  points: HardnessPointEntry[]
+  /**
+   * Mass of softener or hardener as a share of the mass of base. Unit: 1; between the measured points.
+   */
+  ratio?: Percent | null
+  /**
+   * The scale of the durometer. Unit: none; shore-00 or shore-a.
+   */
+  scale: Scale
+}
+/**
+ * What a shot takes and its pieces weigh.
+ */
+export interface ShotRequest {
+  calculate: 'shot'
+  /**
+   * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; above 0.
+   */
+  cold_density: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Density of the plastic at shot temperature, without voids; the cold one where left out. Unit: g/mL; above 0, at most the cold one.
+   */
+  hot_density?: MeasuredAmount | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The mold. Unit: none; as in a book.
+   */
+  mold: MoldEntry
+  /**
+   * Share of the cavity that this layer of a laminated piece fills; all of it where left out. Unit: 1; above 0 % to 100 %.
+   */
+  share?: Percent | null
+}
+/**
+ * How much to mix for so many pieces.
+ */
+export interface BatchRequest {
+  calculate: 'batch'
+  /**
+   * How many cavities a shot fills. Unit: 1; 1 to 1 000 000.
+   */
+  cavities: number
+  /**
+   * How often the injector is cleaned or goes cold, the last time included; 1 where left out. Unit: 1; 1 or more.
+   */
+  cleanings?: number | null
+  /**
+   * How sure the number of good pieces shall be; 90 % where left out. Unit: 1; 0 % to below 100 %.
+   */
+  confidence?: Percent | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What stays on the wall of the cup; none where left out. Unit: g; 0 or more.
+   */
+  film?: MeasuredAmount | null
+  /**
+   * What cannot be drawn from the cup; none where left out. Unit: g; 0 or more.
+   */
+  heel?: MeasuredAmount | null
+  /**
+   * What the injector takes up at most. Unit: mL; above 0.
+   */
+  injector_holds: MeasuredAmount
+  /**
+   * What stays in the injector each time it is emptied; none where left out. Unit: mL; 0 to below what it holds.
+   */
+  injector_keeps?: MeasuredAmount | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * What one shot takes, sprue included. Unit: g; above 0.
+   */
+  per_shot: MeasuredAmount
+  /**
+   * How many pieces are wanted. Unit: 1; 1 to 1 000 000.
+   */
+  pieces: number
+  /**
+   * Share of pieces that are not fit to sell; none where left out. Unit: 1; 0 % to below 100 %.
+   */
+  rejects?: Percent | null
+  /**
+   * Share of the sprues that is melted again; none where left out. Unit: 1; 0 % to 100 %.
+   */
+  returned?: Percent | null
+  /**
+   * Density of what the injector draws: hot, voids counted. Unit: g/mL; above 0.
+   */
+  shot_density: MeasuredAmount
+  /**
+   * What of a shot stays as sprue; none where left out. Unit: g; 0 to what a shot takes.
+   */
+  sprue?: MeasuredAmount | null
+}
+/**
+ * The volume of a cavity from the water that it holds.
+ */
+export interface WaterRequest {
+  /**
+   * Pressure of the air at the balance; standard atmosphere where left out. Unit: Pa; 30 to 120 kPa.
+   */
+  air_pressure?: MeasuredAmount | null
+  /**
+   * Temperature of the water. Unit: °C; 0 to 40 °C.
+   */
+  at: MeasuredAmount
+  calculate: 'water'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * What the balance reads for the water in one cavity. Unit: g; above 0.
+   */
+  water: MeasuredAmount
+}
+/**
+ * What weighed pieces say of a mold.
+ */
+export interface CalibrateRequest {
+  calculate: 'calibrate'
+  /**
+   * Volume of one cavity. Unit: mL; above 0.
+   */
+  cavity?: MeasuredAmount | null
+  /**
+   * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; above 0.
+   */
+  cold_density: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Share of its contraction that a piece draws from the sprue while it cools. Unit: 1; 0 % to 100 %.
+   */
+  feed?: Percent | null
+  /**
+   * Density of the plastic at shot temperature, without voids; the cold one where left out. Unit: g/mL; above 0, at most the cold one.
+   */
+  hot_density?: MeasuredAmount | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Share of the volume that is air; none where left out. Unit: 1; 0 % to below 100 %.
+   */
+  voids?: Percent | null
+  /**
+   * What the pieces weigh, one by one. Unit: g; two or more, above 0.
+   */
+  weights: MeasuredAmount[]
+}
+/**
+ * What one drop of a bottle weighs, from counted drops.
+ */
+export interface CalibrateDropRequest {
+  calculate: 'calibrate-drop'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability: MeasuredAmount
+  /**
+   * Drops that were counted and weighed together, each weighing begun anew. Unit: none; two or more weighings.
+   */
+  weighings: CountedEntry[]
+}
+/**
+ * A powder's density as scooped, from level spoonfuls.
+ */
+export interface CalibrateSpoonRequest {
+  calculate: 'calibrate-spoon'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability: MeasuredAmount
+  /**
+   * What the level spoon holds; with ± its uncertainty counts too. Unit: mL; above 0.
+   */
+  spoon: MeasuredAmount
+  /**
+   * Level spoonfuls that were counted and weighed together, each weighing begun anew. Unit: none; two or more weighings.
+   */
+  weighings: CountedEntry[]
+}
+/**
+ * How sure a dose is, and what makes it unsure.
+ */
+export interface UncertaintyRequest {
+  /**
+   * The dose as it is taken: weighed (a mass), by spoon (a volume) or in drops. Unit: g, mL or drops; above 0.
+   */
+  amount: Amount
+  /**
+   * The material of the base and its properties. Unit: none; as in a book.
+   */
+  base: MaterialEntry
+  calculate: 'uncertainty'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The distance between the marks of the cup that the base is measured in; its amount is one mark where left out. Unit: mL; above 0.
+   */
+  mark?: MeasuredAmount | null
+  /**
+   * The material and its properties. Unit: none; as in a book.
+   */
+  material: MaterialEntry
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The base that the dose is for, as it is taken: weighed (a mass) or by cup (a volume). Unit: g or mL; above 0.
+   */
+  per: Amount
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability?: MeasuredAmount | null
+  /**
+   * What the spoon holds; the dose is one spoonful where left out. Unit: mL; above 0, a whole number of them being the dose.
+   */
+  spoon?: MeasuredAmount | null
+}
+/**
+ * What an amount of a formula costs, and its packs and pieces.
+ */
+export interface CostRequest {
+  /**
+   * The base to make the formula for; the formula's own `per` where left out. Unit: mL or g; above 0.
+   */
+  base?: Amount | null
+  /**
+   * The shop's book. Unit: none; a book document.
+   */
+  book: BookDocument
+  calculate: 'cost'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The finished mix to make: its mass, or its volume cold and liquid. Unit: g or mL; above 0.
+   */
+  finished?: Amount | null
+  /**
+   * The formulas that are combined, by name. Unit: none; formulas of the book.
+   */
+  formulas: Name[]
+  /**
+   * What the shop keeps, as a share of the price (a markup on the cost is another thing); no price is told where left out. Unit: 1; 0 % to below 100 %.
+   */
+  margin?: Percent | null
+  /**
+   * What happens where two of the formulas dose the same material; it is refused where left out. Unit: none; refuse, add or last.
+   */
+  overlap?: Overlap | null
+  /**
+   * What goes into each pack; nothing where left out. Unit: none; a price per pieces, and how many a pack takes.
+   */
+  packing?: PackingEntry[] | null
+  /**
+   * How many packs the pieces go into; one where left out. Unit: 1; 1 to 1 000 000.
+   */
+  packs?: number | null
+  /**
+   * How many good pieces are made; one where left out. Unit: 1; 1 to 1 000 000.
+   */
+  pieces?: number | null
+  /**
+   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time.
+   */
+  rate?: Price | null
+  /**
+   * What of the mix comes back: sprue that is melted again, left-over that is kept; none where left out. Unit: g; 0 to the mass of the mix.
+   */
+  returned?: MeasuredAmount | null
+  /**
+   * How long the work takes; none where left out. Unit: s; 0 or more.
+   */
+  time?: MeasuredAmount | null
+  /**
+   * What of its material cost that is still worth; all of it where left out. Unit: 1; 0 % to 100 %.
+   */
+  worth?: Percent | null
+}
+/**
+ * A mass as the tools of a bench can give it.
+ */
+export interface MeasureRequest {
+  /**
+   * The tools on the bench. Unit: none; as in a book.
+   */
+  bench: BenchEntry
+  calculate: 'measure'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The mass that is wanted. Unit: g; above 0.
+   */
+  mass: MeasuredAmount
+  /**
+   * The material and its properties. Unit: none; as in a book.
+   */
+  material: MaterialEntry
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Largest relative error that is accepted; the material's own, or 5 %, where left out. Unit: 1; above 0 % to below 100 %.
+   */
+  tolerance?: Percent | null
+}
+/**
+ * The pressure of the air in the shop, and what a vacuum gauge can show there.
+ */
+export interface AirRequest {
+  /**
+   * What a barometer in the shop shows, not reduced to sea level. Unit: kPa; 22.7 to 177.6 kPa.
+   */
+  air_pressure?: MeasuredAmount | null
+  /**
+   * Height above sea level, as a map gives it. Unit: m; 0 to 11 000 m.
+   */
+  altitude?: MeasuredAmount | null
+  calculate: 'air'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Pressure of the air as a weather report has it, reduced to sea level; needs the altitude. Unit: kPa; 85 to 110 kPa.
+   */
+  reported_pressure?: MeasuredAmount | null
+}
+/**
+ * How far a pot swells under vacuum, and how full a vessel may be for it.
+ */
+export interface DegasRequest {
+  /**
+   * What a barometer in the shop shows, not reduced to sea level. Unit: kPa; 22.7 to 177.6 kPa.
+   */
+  air_pressure?: MeasuredAmount | null
+  /**
+   * Height above sea level, as a map gives it. Unit: m; 0 to 11 000 m.
+   */
+  altitude?: MeasuredAmount | null
+  /**
+   * What the vessel holds to its brim. Unit: mL; above 0.
+   */
+  brim?: MeasuredAmount | null
+  calculate: 'degas'
+  /**
+   * Temperature of a damp pot, whose water boils under vacuum; a dry one where left out. Unit: °C; 0.01 to 200 °C.
+   */
+  damp_at?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The step between the vessel's marks; any level where left out. Unit: mL; above 0.
+   */
+  marks?: MeasuredAmount | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Share of the vessel that stays empty; 10 % where left out. Unit: 1; 0 % to below 100 %.
+   */
+  spare?: Percent | null
+  /**
+   * The vacuum, and what a pot does in it. Unit: none; as in a book.
+   */
+  vacuum: VacuumEntry
+  /**
+   * Volume of the pot, cold and without air. Unit: mL; above 0.
+   */
+  volume: MeasuredAmount
+}
+/**
+ * How long a pot takes in the shop's own oven, and in which bursts.
+ */
+export interface HeatRequest {
+  /**
+   * The temperature to heat to; the middle of the window where left out. Unit: °C; in the shot window.
+   */
+  aim?: MeasuredAmount | null
+  calculate: 'heat'
+  /**
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; above 0.
+   */
+  density?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The temperature before. Unit: °C; -73 to 427 °C, below the aim.
+   */
+  from: MeasuredAmount
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * What is heated: a mass, or a volume cold and liquid. Unit: g or mL; at most 1.5 times beyond what was timed.
+   */
+  mix: Amount
+  /**
+   * Setting of the oven, as a share of full power; 100 % where left out. Unit: 1; above 0 % to 100 %.
+   */
+  setting?: Percent | null
+  /**
+   * Lowest and highest temperature at which it is shot. Unit: °C; the lower one first.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  shot_window: [unknown, unknown]
+  /**
+   * Specific heat of the mix, its salt counted. Unit: J/(g.K); above 0.
+   */
+  specific_heat: MeasuredAmount
+  /**
+   * How far the thermometer may be off; 2 K where left out. Unit: K; 0 or more.
+   */
+  thermometer?: MeasuredAmount | null
+  /**
+   * Specific heat of what was timed; that of the mix where left out. Unit: J/(g.K); above 0.
+   */
+  timed_specific_heat?: MeasuredAmount | null
+  /**
+   * Heatings that the shop has timed, all at one setting. Unit: none; one or more.
+   */
+  timings: TimingEntry[]
+  /**
+   * Mass of the vessel; left to the timings where left out. Unit: g; above 0.
+   */
+  vessel?: MeasuredAmount | null
+  /**
+   * Specific heat of the vessel. Unit: J/(g.K); above 0.
+   */
+  vessel_specific_heat?: MeasuredAmount | null
+}
+/**
+ * What heat has done to a pot, and what of its stabilizer is left.
+ */
+export interface HeatHistoryRequest {
+  /**
+   * Activation energy of the decay in the heat, with who states it. Unit: kJ/mol; 10 to 500 kJ/mol.
+   */
+  activation_energy: Sourced
+  /**
+   * What the plastisol stands at the reference temperature; not known where left out. Unit: s; above 0.
+   */
+  budget?: MeasuredAmount | null
+  /**
+   * The heat that more of the stabilizer buys; not known where left out. Unit: none; as of a material in a book.
+   */
+  buys?: BuysEntry | null
+  calculate: 'heat-history'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * How often it was heated before; never where left out. Unit: 1; 1 or more.
+   */
+  heats_before?: number | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Temperatures in the order of time, taken as straight between. Unit: none; two or more.
+   */
+  readings: ReadingEntry[]
+  /**
+   * The temperature at which the time is counted. Unit: °C; -73 to 427 °C.
+   */
+  reference: MeasuredAmount
+  /**
+   * What earlier heats spent; none where it was never heated. Unit: s; 0 or more.
+   */
+  spent_before?: MeasuredAmount | null
+  /**
+   * Stabilizer in the mix, by mass of base; what the budget is stated for where left out. Unit: 1; 0 % to 100 %.
+   */
+  stabilizer?: Percent | null
+  /**
+   * The stabilizer that the budget is stated for, by mass of base; none added where left out. Unit: 1; 0 % to 100 %.
+   */
+  with?: Percent | null
+}
+/**
+ * How fast a piece sinks, and the density for a wanted fall.
+ */
+export interface SinkRequest {
+  /**
+   * What the piece is like as it sinks. Unit: none; a stick or a ball.
+   */
+  body: BodyEntry
+  calculate: 'sink'
+  /**
+   * Density of the piece, its salt and voids counted. Unit: g/mL; above 0.
+   */
+  density?: MeasuredAmount | null
+  /**
+   * The depth to tell the time for. Unit: m; above 0.
+   */
+  depth?: MeasuredAmount | null
+  /**
+   * A drop of this piece that the shop timed; the drag of the shape where left out. Unit: none; depth, time and density.
+   */
+  drop?: TimedDropEntry | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Hook and weight on the piece; none where left out. Unit: none; mass and volume.
+   */
+  hook?: HookEntry | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The speed that is wanted. Unit: cm/s; above 0.
+   */
+  speed?: MeasuredAmount | null
+  /**
+   * Volume of the piece without its hook. Unit: mL; above 0.
+   */
+  volume: MeasuredAmount
+  /**
+   * The water. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg.
+   */
+  water: FishedWaterEntry
+}
+/**
+ * How many particles a dose of flake holds, and what of another cut takes its place.
+ */
+export interface FlakeRequest {
+  /**
+   * What the two doses of flake have in common; the area where left out. Unit: none; count or area.
+   */
+  alike?: Alike | null
+  calculate: 'flake'
+  /**
+   * An amount as a person measures it. Unit: any; above 0.
+   */
+  dose: Amount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The flake: its cut, the thickness of its film, its density. Unit: none; as a material in a book.
+   */
+  flake: MaterialEntry
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * Finished mass that the dose of flake is in. Unit: g; above 0.
+   */
+  mix?: MeasuredAmount | null
+  /**
+   * The flake that shall take its place. Unit: none; as a material in a book.
+   */
+  other?: MaterialEntry | null
+  /**
+   * Mass of one piece. Unit: g; above 0, at most the finished mass.
+   */
+  piece?: MeasuredAmount | null
+}
+/**
+ * How far apart two colors look.
+ */
+export interface ColorDifferenceRequest {
+  calculate: 'color-difference'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * A color. Unit: none; as lab or srgb.
+   */
+  one: ColorEntry
+  /**
+   * A color. Unit: none; as lab or srgb.
+   */
+  other: ColorEntry
+}
+/**
+ * A formula to begin with for a wanted color.
+ */
+export interface ColorMatchRequest {
+  /**
+   * What the base looks like without colorants, poured as a test piece. Unit: none; a color.
+   */
+  base: ColorEntry
+  /**
+   * Mass of base that the formula is for. Unit: g; above 0.
+   */
+  base_mass: MeasuredAmount
+  calculate: 'color-match'
+  /**
+   * The colorants by name, each with its test pieces. Unit: none; one or more.
+   */
+  colorants: {
+    [k: string]: ColorantEntry
+  }
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The color that is wanted. Unit: none; a color.
+   */
+  target: ColorEntry
+}
+/**
+ * What to add to a pot that came out wrong.
+ */
+export interface CorrectRequest {
+  /**
+   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Where left out, `pot` names all that is in it. Unit: mL or g; above 0.
+   */
+  base?: Amount | null
+  /**
+   * The shop's book. Unit: none; a book document.
+   */
+  book: BookDocument
+  calculate: 'correct'
+  /**
+   * What the cup may hold; the book's largest cup, as full as its limits allow, where left out. Unit: mL; above 0.
+   */
+  cup?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The formulas that are combined, by name. Unit: none; formulas of the book.
+   */
+  formulas: Name[]
+  /**
+   * What happens where two of the formulas dose the same material; it is refused where left out. Unit: none; refuse, add or last.
+   */
+  overlap?: Overlap | null
+  /**
+   * What went into the pot, by material, as it was measured. With `base` only what went in otherwise than the formulas say; without it, all there is. Unit: none; amounts: a volume, a mass or drops; 0 or more.
+   */
+  pot: {
+    [k: string]: Amount
+  }
+  /**
+   * What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot; all of it where left out. Unit: g or mL; above 0, at most all of it.
+   */
+  still_there?: Amount | null
+  /**
+   * Share of the pot's mass up to which a material that does not belong in it is let pass; none where left out. Unit: 1; 0 % to 100 %.
+   */
+  trace?: Percent | null
+}
+/**
+ * What of the shelf goes into a day's pots.
+ */
+export interface LeftoversRequest {
+  /**
+   * The shop's book. Unit: none; a book document.
+   */
+  book: BookDocument
+  calculate: 'leftovers'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The order list. Unit: none; an orders document.
+   */
+  orders: OrdersDocument
+}
+/**
+ * A day's plan from a book and an order list.
+ */
+export interface PlanRequest {
+  /**
+   * The shop's book. Unit: none; a book document.
+   */
+  book: BookDocument
+  calculate: 'plan'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The order list. Unit: none; an orders document.
+   */
+  orders: OrdersDocument
+}
+/**
+ * A plan with what was really weighed and shot.
+ */
+export interface RecordRequest {
+  /**
+   * What was really weighed and shot. Unit: none; an actuals document.
+   */
+  actuals: ActualsDocument
+  /**
+   * The shop's book. Unit: none; a book document.
+   */
+  book: BookDocument
+  calculate: 'record'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The plan of the day, as the library made it. Unit: none; a plan.
+   */
+  plan: Plan
+}
+/**
+ * What to add to a pot that came out wrong.
+ */
+export interface CorrectResponse {
+  /**
+   * What to add, in measures of the bench.
+   */
+  add: Weigh[]
+  /**
+   * What else of the book it could become, the least addition first; looked for where it
+   * cannot be made right.
+   */
+  becomes: Becomes[]
+  calculate: 'correct'
+  /**
+   * What the cup may hold.
+   */
+  cup: Shown
+  /**
+   * Why the pot cannot be made right.
+   */
+  fault?: Fault | null
+  /**
+   * What does not belong.
+   */
+  foreign: MaterialMass[]
+  /**
+   * What the pot weighs then.
+   */
+  mass: Shown
+  /**
+   * Materials of the formula of which nothing is added: what is too much already.
+   */
+  nothing_of: string[]
+  /**
+   * How far each material of the formula stays off then, measures of the bench apart.
+   */
+  off: Off[]
+  /**
+   * What can be done.
+   */
+  outcome: Outcome
+  /**
+   * What is in the pot.
+   */
+  pot: InPot[]
+  /**
+   * The least that the pot must weigh to be right, in a cup large enough.
+   */
+  right_mass?: Shown | null
+  /**
+   * The volume of that.
+   */
+  right_volume?: Shown | null
+  /**
+   * Materials of which so little lacks that no tool measures it; they keep their tolerance
+   * without it.
+   */
+  too_little: string[]
+  /**
+   * What does not belong, but is little enough to let pass.
+   */
+  traces: MaterialMass[]
+  /**
+   * Its volume then, cold and liquid.
+   */
+  volume: Shown
+}
+/**
+ * A plan with what was really weighed and shot.
+ */
+export interface RecordResponse {
+  calculate: 'record'
+  /**
+   * The day.
+   */
+  day?: string | null
+  /**
+   * The format and its version.
+   */
+  format: Format
+  /**
+   * What a cup and a spoon hold in it.
+   */
+  measures: System
+  /**
+   * The molds, by name: their yield over all pots.
+   */
+  molds: MoldRecord[]
+  /**
+   * The pots, in the order of the plan.
+   */
+  pots: PotRecord[]
+  /**
+   * Whose it is.
+   */
+  shop?: string | null
+}
+
+/** The request of every calculation, by its name. */
+export interface Requests {
+  'convert': ConvertRequest
+  'dose': DoseRequest
+  'mix': MixRequest
+  'formula': FormulaRequest
+  'salt': SaltRequest
+  'hardness': HardnessRequest
+  'shot': ShotRequest
+  'batch': BatchRequest
+  'water': WaterRequest
+  'calibrate': CalibrateRequest
+  'calibrate-drop': CalibrateDropRequest
+  'calibrate-spoon': CalibrateSpoonRequest
+  'uncertainty': UncertaintyRequest
+  'cost': CostRequest
+  'measure': MeasureRequest
+  'air': AirRequest
+  'degas': DegasRequest
+  'heat': HeatRequest
+  'heat-history': HeatHistoryRequest
+  'sink': SinkRequest
+  'flake': FlakeRequest
+  'color-difference': ColorDifferenceRequest
+  'color-match': ColorMatchRequest
+  'correct': CorrectRequest
+  'leftovers': LeftoversRequest
+  'plan': PlanRequest
+  'record': RecordRequest
+}
+
+
+/** The response of every calculation, by its name. */
+export interface Responses {
+  'convert': ConvertResponse & { calculate: 'convert' }
+  'dose': DoseResponse & { calculate: 'dose' }
+  'mix': MixResponse & { calculate: 'mix' }
+  'formula': FormulaResponse & { calculate: 'formula' }
+  'salt': SaltResponse & { calculate: 'salt' }
+  'hardness': HardnessResponse & { calculate: 'hardness' }
+  'shot': ShotResponse & { calculate: 'shot' }
+  'batch': BatchResponse & { calculate: 'batch' }
+  'water': WaterResponse & { calculate: 'water' }
+  'calibrate': CalibrateResponse & { calculate: 'calibrate' }
+  'calibrate-drop': CalibrateDropResponse & { calculate: 'calibrate-drop' }
+  'calibrate-spoon': CalibrateSpoonResponse & { calculate: 'calibrate-spoon' }
+  'uncertainty': UncertaintyResponse & { calculate: 'uncertainty' }
+  'cost': CostResponse & { calculate: 'cost' }
+  'measure': MeasureResponse & { calculate: 'measure' }
+  'air': AirResponse & { calculate: 'air' }
+  'degas': DegasResponse & { calculate: 'degas' }
+  'heat': HeatResponse & { calculate: 'heat' }
+  'heat-history': HeatHistoryResponse & { calculate: 'heat-history' }
+  'sink': SinkResponse & { calculate: 'sink' }
+  'flake': FlakeResponse & { calculate: 'flake' }
+  'color-difference': ColorDifferenceResponse & { calculate: 'color-difference' }
+  'color-match': ColorMatchResponse & { calculate: 'color-match' }
+  'correct': CorrectResponse & { calculate: 'correct' }
+  'leftovers': LeftoversResponse & { calculate: 'leftovers' }
+  'plan': Plan & { calculate: 'plan' }
+  'record': RecordResponse & { calculate: 'record' }
+}

@@ -1,0 +1,81 @@
+//! The document door: requests, and a book that is loaded once.
+
+use pourwright::document::{self, BookDocument, MadeFrom, text};
+use pourwright::plan::Plan;
+use pourwright::plan::day::Day;
+use pourwright::request;
+use pourwright::{Fault, Faults, book};
+use serde::Serialize;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+use crate::refused::Refused;
+
+/// Does the calculation of a request.
+///
+/// # Errors
+/// All faults of the request.
+#[wasm_bindgen]
+pub fn calculate(request: &str) -> Result<String, Refused> {
+    let request =
+        text::parse(request).and_then(|value| request::read(&value)).map_err(Refused::all)?;
+    write(&request.answer().map_err(Refused::all)?)
+}
+
+/// A shop's book, read once for many plans.
+#[derive(Debug)]
+#[wasm_bindgen]
+pub struct Book {
+    written: BookDocument,
+    book: book::Book,
+}
+
+#[wasm_bindgen]
+impl Book {
+    /// Reads a book.
+    ///
+    /// # Errors
+    /// All faults of the document.
+    #[wasm_bindgen(constructor)]
+    pub fn new(book: &str) -> Result<Self, Refused> {
+        let written = text::parse(book)
+            .and_then(|value| document::read_book(&value))
+            .map_err(Refused::all)?;
+        let book = book::Book::try_from(&written).map_err(Refused::all)?;
+        Ok(Self { written, book })
+    }
+
+    /// The plan of a day, as the request `plan` gives it.
+    ///
+    /// # Errors
+    /// All faults of the orders, or of the plan.
+    pub fn plan(&self, orders: &str) -> Result<String, Refused> {
+        write(&self.make(orders).map_err(Refused::all)?)
+    }
+
+    /// The bench sheet of a day.
+    ///
+    /// # Errors
+    /// All faults of the orders, or of the plan.
+    pub fn sheet(&self, orders: &str) -> Result<String, Refused> {
+        Ok(self.make(orders).map_err(Refused::all)?.sheet().to_string())
+    }
+
+    fn make(&self, orders: &str) -> Result<Plan, Faults> {
+        let orders = document::read_orders(&text::parse(orders)?)?;
+        let day = Day::resolve(&orders, &self.book)?;
+        let mut plan = Plan::make(&self.book, &day)?;
+        plan.made_from = Some(MadeFrom { book: self.written.clone(), orders });
+        Ok(plan)
+    }
+}
+
+fn write(answer: &impl Serialize) -> Result<String, Refused> {
+    serde_json::to_string(answer).map_err(|error| {
+        Refused::all(Faults::from(Fault {
+            code: "unwritable".into(),
+            path: String::new(),
+            message: format!("The result cannot be written as JSON: {error}."),
+            help: "Please report it with the request.".into(),
+        }))
+    })
+}
