@@ -1,0 +1,54 @@
+// A drawing of a cup: its marks, how far it is filled, and how far it swells under vacuum.
+import { ask } from './core.js'
+import { short } from './show.js'
+import { state } from './state.js'
+import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
+
+const [TOP, BOTTOM, LEFT, RIGHT] = [14, 130, 4, 88]
+
+/** Draws the cup that holds `cup`, filled to `level`; under vacuum it swells to `swollen`. */
+export function cupDrawing({ cup, level, swollen = null, label }) {
+  const marks = marksOf(cup)
+  const most = Math.max(cup.value, level.value, swollen?.value ?? 0)
+  const y = (volume) => BOTTOM - (volume / most) * (BOTTOM - TOP)
+  const line = (volume, kind) => svg`<line class=${kind} x1=${LEFT} x2=${RIGHT} y1=${y(volume)} y2=${y(volume)} />`
+  return html`<svg class="cup" viewBox="0 0 176 136" role="img" aria-label=${label}>
+    <rect class="fill" x=${LEFT} y=${y(level.value)} width=${RIGHT - LEFT} height=${BOTTOM - y(level.value)} />
+    ${
+      swollen
+        ? svg`<rect class="swollen" x=${LEFT} y=${y(swollen.value)} width=${RIGHT - LEFT} height=${y(level.value) - y(swollen.value)} />`
+        : nothing
+    }
+    ${marks.map((mark) => svg`<line class="mark" x1=${LEFT} x2=${LEFT + 12} y1=${y(mark)} y2=${y(mark)} />`)}
+    <path class="wall" d="M${LEFT} ${TOP - 8} V${BOTTOM} H${RIGHT} V${TOP - 8}" />
+    ${line(level.value, 'level')}
+    <text x=${RIGHT + 5} y=${y(level.value) + 5}>${short(level)}</text>
+    ${
+      swollen
+        ? svg`<text class="swells" x=${RIGHT + 5} y=${Math.min(y(swollen.value) + 5, y(level.value) - 12)}>${short(swollen)}</text>`
+        : nothing
+    }
+  </svg>`
+}
+
+const known = new Map()
+
+/** The marks of a cup of the book, in milliliters, by what it holds. */
+function marksOf(cup) {
+  const measures = state.book.measures
+  const milliliters = (amount) => {
+    const key = JSON.stringify([amount, measures])
+    if (!known.has(key)) {
+      const { answer } = ask({ calculate: 'convert', amount, to: 'mL', measures })
+      known.set(key, answer?.value ?? null)
+    }
+    return known.get(key)
+  }
+  const entry = state.book.bench.cups.find((entry) => {
+    const holds = milliliters(entry.holds)
+    return holds !== null && Math.abs(holds - cup.value) < 1e-6 * cup.value
+  })
+  const step = entry?.marks && milliliters(entry.marks)
+  if (!step) return []
+  return Array.from({ length: Math.round(cup.value / step) }, (_, mark) => (mark + 1) * step)
+}

@@ -1,0 +1,307 @@
+// One pot by itself: what goes into it for so much base, and what to add where something else went in.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { ask } from './core.js'
+import { beside, faultList, faultsAt, fieldId } from './faults.js'
+import { choice, field, stepper, textInput } from './fields.js'
+import { both, off, short } from './show.js'
+import { change, isInvented, state } from './state.js'
+import { demo } from './storage.js'
+
+const edit = (parts) => change({ one: { ...state.one, ...parts } })
+
+/** Looks at a stage of one of the day's pots. */
+export function lookAt(step) {
+  const { pot, key, stage } = step.of
+  edit({ formulas: step.of.at.formulas, base: '', of: { key, letter: pot.pot, stage }, poured: {} })
+}
+
+/** Looks at formulas and an amount of base. */
+export function lookAtAmount(formulas, base, poured = {}) {
+  edit({ formulas, base, of: null, poured })
+}
+
+/** The view; `pots` are those of the plan by their letters, with their keys. */
+export function oneView(pots) {
+  const { formulas, base, of } = state.one
+  const wanted = of ? wantedByPot(pots, of) : wantedByAmount(formulas, base)
+  const correction = wanted.rows.length ? putRight(wanted) : null
+  const faults = [...wanted.faults, ...(correction?.faults ?? [])]
+  return html`
+    <div class="one">
+      <section>
+        <h2>What it is meant to be</h2>
+        ${
+          of
+            ? html`<p class="say">
+                Pot ${of.letter} of the day, <em>${formulas.join(' + ')}</em>
+                <button type="button" class="quiet" @click=${() => lookAtAmount(formulas, '1 cup')}>
+                  take an amount instead
+                </button>
+              </p>`
+            : amount(faults)
+        }
+        ${faultList(
+          'This cannot be reckoned',
+          'one',
+          faults.filter(({ path }) => !/^\/(pot|base|formulas)/.test(path)),
+        )}
+        <div class="wide">
+          <table class="one-pot">
+            <thead>
+              <tr>
+                <th scope="col">Material</th>
+                <th scope="col">Meant</th>
+                <th scope="col">What went in instead</th>
+              </tr>
+            </thead>
+            <tbody>
+              ${wanted.rows.map((row) => pourRow(row, faults))} ${strangers(wanted, faults)}
+            </tbody>
+          </table>
+        </div>
+        ${
+          wanted.total
+            ? html`<p class="hint">In all ${short(wanted.total.mass)}, ${both(wanted.total.volume)} cold.</p>`
+            : nothing
+        }
+        <p class="hint">
+          Write what went in as you measured it: <q>90 drops</q>, <q>2 1/4 cup</q>, <q>12.5 g</q>. Leave the rest empty.
+        </p>
+      </section>
+      <section aria-live="polite" class="correction">
+        <h2>To put it right</h2>
+        ${correction?.answer ? answerOf(correction.answer) : nothingWrong()}
+      </section>
+    </div>
+  `
+}
+
+/** Nothing to put right: shows how, by the demo's pot. */
+function nothingWrong() {
+  const show = async () => {
+    const { formulas, base, pot } = await demo('mispour')
+    lookAtAmount(formulas, base, pot)
+  }
+  return html`<p class="hint">Nothing went in otherwise than meant.</p>
+    ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show me one of the demo</button>` : nothing}`
+}
+
+function amount(faults) {
+  const { formulas, base } = state.one
+  const names = Object.keys(state.book.formulas)
+  const set = (at, name) => edit({ formulas: formulas.with(at, name).filter(Boolean) })
+  const another = names.find((name) => !formulas.includes(name)) ?? names[0]
+  const baseFaults = faultsAt(faults, ['base'])
+  return html`<div class="fields">
+      ${formulas.map((value, at) => {
+        const id = `one:formula:${at}`
+        return field('Formula', id, choice({ id, value, names, set: (name) => set(at, name), none: 'none' }))
+      })}
+      <div class="field ends">
+        <button type="button" class="quiet" @click=${() => edit({ formulas: [...formulas, another] })}>
+          and another
+        </button>
+      </div>
+      ${stepper({
+        label: 'Base',
+        id: 'one:base',
+        faults: baseFaults,
+        before: [
+          ['−1', 'One cup less', () => more(-1)],
+          ['−¼', 'A quarter cup less', () => more(-0.25)],
+        ],
+        control: textInput({ id: 'one:base', value: base, faults: baseFaults, set: (base) => edit({ base }), size: 8 }),
+        after: [
+          ['+¼', 'A quarter cup more', () => more(0.25)],
+          ['+1', 'One cup more', () => more(1)],
+        ],
+      })}
+    </div>
+    ${beside('one:formulas', faultsAt(faults, ['formulas']))}`
+}
+
+/** So many cups more of base; what is no amount of cups stays as it is. */
+function more(cups) {
+  const { answer } = ask({ calculate: 'convert', amount: state.one.base, to: 'cup', measures: state.book.measures })
+  if (answer && answer.value + cups > 0) edit({ base: `${answer.value + cups} cup` })
+}
+
+/** What is meant by formulas and an amount of base. */
+function wantedByAmount(formulas, base) {
+  if (!formulas.length) return { rows: [], faults: [] }
+  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, base })
+  if (!answer) return { rows: [], faults }
+  const rows = answer.parts.map(({ material, mass }) => ({ material, ...measured(material, mass) }))
+  return { rows, faults: [], total: answer, request: { formulas, base }, whole: {} }
+}
+
+/** How a mass is measured at the bench. */
+function measured(material, mass) {
+  const entry = state.book.materials[material]
+  const tolerance = entry.tolerance ?? state.book.limits?.tolerance
+  const request = { calculate: 'measure', mass: grams(mass), material: entry, bench: state.book.bench }
+  const { answer, faults } = ask({ ...request, ...(tolerance && { tolerance }), measures: state.book.measures })
+  return answer ? { best: answer.best, others: answer.others } : { mass, why: faults[0].message }
+}
+
+const grams = ({ value, unit }) => ({ value, unit })
+
+/** What is meant by a stage of one of the day's pots: all that is then in the cup. */
+function wantedByPot(pots, of) {
+  const held = [...pots.values()].find(({ key }) => key === of.key)
+  const stage = held?.pot.stages[of.stage - 1]
+  if (!stage) {
+    const fault = {
+      code: 'no-such-pot',
+      path: '',
+      message: 'The day has no such pot any more.',
+      help: 'Take an amount instead.',
+    }
+    return { rows: [], faults: [fault] }
+  }
+  const { formulas } = stage
+  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, finished: grams(stage.holds) })
+  if (!answer) return { rows: [], faults }
+  const rows = answer.parts.map(({ material, mass }) => {
+    const weigh = stage.weigh.find((weigh) => weigh.material === material)
+    // What the stage before has left in the cup counts too: then all of it is spoken of.
+    const fresh = weigh && Math.abs(weigh.wanted.value - mass.value) < 0.005 * mass.value
+    return fresh ? { material, best: weigh.best, others: weigh.others } : { material, mass, all: of.stage > 1 }
+  })
+  const whole = Object.fromEntries(answer.parts.map(({ material, mass }) => [material, grams(mass)]))
+  const cup = { value: held.pot.cup.value, unit: held.pot.cup.unit }
+  return { rows, faults: [], total: answer, request: { formulas, cup }, whole }
+}
+
+function pourRow(row, faults) {
+  return html`<tr class=${state.one.poured[row.material]?.trim() ? 'changed' : ''}>
+    <th scope="row">${row.material}</th>
+    <td>
+      ${
+        row.best
+          ? html`<strong>${row.best.measure}</strong> <span class="off">${off(row.best)}</span>
+              <small>${row.others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>`
+          : html`<strong>${short(row.mass)}</strong>
+              <small>${row.all ? 'in all, with what is left of before' : row.why}</small>`
+      }
+    </td>
+    <td>${pourInput(row.material, faults)}</td>
+  </tr>`
+}
+
+function pourInput(material, faults) {
+  const path = ['pot', material]
+  const id = fieldId('one', path)
+  const own = faultsAt(faults, path)
+  const value = state.one.poured[material]
+  const set = (amount) => edit({ poured: { ...state.one.poured, [material]: amount } })
+  const label = `What went in of ${material}`
+  return html`${textInput({ id, value, faults: own, set, label, placeholder: 'as meant' })}${beside(id, own)}`
+}
+
+/** Materials that went in and do not belong, and a way to name one. */
+function strangers(wanted, faults) {
+  const meant = wanted.rows.map(({ material }) => material)
+  const others = Object.keys(state.book.materials).filter((name) => !meant.includes(name))
+  const added = Object.keys(state.one.poured).filter((name) => others.includes(name))
+  const names = others.filter((name) => !added.includes(name))
+  const set = (name) => edit({ poured: { ...state.one.poured, [name]: '' } })
+  const none = 'Something else went in …'
+  return html`${added.map(
+      (material) =>
+        html`<tr class="changed">
+          <th scope="row">${material}</th>
+          <td>none</td>
+          <td>${pourInput(material, faults)}</td>
+        </tr>`,
+    )}
+    <tr>
+      <td colspan="3">
+        ${choice({ id: 'one:stranger', value: '', names, set, none, label: 'Something else went in' })}
+      </td>
+    </tr>`
+}
+
+/** Asks what to add; null where nothing went in otherwise. */
+function putRight(wanted) {
+  const poured = Object.fromEntries(Object.entries(state.one.poured).filter(([, amount]) => amount.trim()))
+  if (!Object.keys(poured).length) return null
+  const pot = { ...wanted.whole, ...poured }
+  return ask({ calculate: 'correct', book: state.book, ...wanted.request, pot })
+}
+
+const OUTCOMES = {
+  right: 'It comes right. Add:',
+  nearest: 'The cup is too small to make it right. The nearest that fits; add:',
+  foreign: 'It cannot be made right.',
+}
+
+function answerOf(answer) {
+  return html`
+    <p class="outcome ${answer.outcome}"><strong>${OUTCOMES[answer.outcome]}</strong></p>
+    ${answer.fault ? html`<p>${answer.fault.message} ${answer.fault.help}</p>` : nothing}
+    <ul class="weigh">
+      ${answer.add.map(
+        ({ material, kind, best, others }) =>
+          html`<li class="kind-${kind}">
+            <span class="material">${material}<small>${kind}</small></span>
+            <span class="measure">
+              <strong>${best.measure}</strong> <span class="off">${off(best)}</span>
+              <small>${others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>
+            </span>
+          </li>`,
+      )}
+    </ul>
+    ${answer.nothing_of.length ? html`<p>Nothing more of <strong>${answer.nothing_of.join(', ')}</strong>.</p>` : nothing}
+    ${
+      answer.too_little.length
+        ? html`<p>So little lacks of ${answer.too_little.join(', ')} that no tool measures it: leave it.</p>`
+        : nothing
+    }
+    ${
+      answer.traces.length
+        ? html`<p>
+            Little enough to let pass:
+            ${answer.traces.map((trace) => `${trace.material} ${short(trace.mass)}`).join(', ')}.
+          </p>`
+        : nothing
+    }
+    ${
+      answer.outcome === 'foreign'
+        ? becomes(answer.becomes)
+        : html`<p>
+            The pot then holds ${short(answer.mass)}, ${both(answer.volume)}; the cup may hold ${both(answer.cup)}.
+            ${
+              answer.outcome === 'nearest' && answer.right_mass
+                ? html`To be right it would have to hold ${short(answer.right_mass)}, ${both(answer.right_volume)}.`
+                : nothing
+            }
+          </p>`
+    }
+    ${
+      answer.outcome === 'nearest'
+        ? html`<p>
+            It stays off by:
+            ${answer.off
+              .filter((one) => off(one))
+              .map((one) => `${one.material} ${off(one)}`)
+              .join(', ')}.
+          </p>`
+        : nothing
+    }
+  `
+}
+
+function becomes(list) {
+  if (!list.length) return html`<p>Nothing in the book can still be made of it by adding.</p>`
+  return html`<p>By adding it could still become:</p>
+    <ul>
+      ${list.map(
+        (one) =>
+          html`<li>
+            <strong>${one.formulas.join(' + ')}</strong>${one.products.length ? ` (${one.products.join(', ')})` : ''}:
+            ${short(one.adds)} more, ${short(one.mass)} in all${one.fits ? '' : ', more than the cup holds'}
+          </li>`,
+      )}
+    </ul>`
+}
