@@ -9,18 +9,18 @@ import { begin, isDone, next, progress, toggle } from './progress.js'
 import { both, counted, cupName, day, off, short } from './show.js'
 import { state } from './state.js'
 import { flakes } from './steps.js'
-import { clock, face, holdSeconds, start, timerOf } from './timers.js'
+import { clock, clockOf, face, start, timerOf } from './timers.js'
 
 /** The view: `steps` are those of the plan. */
 export function bench(plan, steps) {
   const now = next(steps)
   return html`
     <div class="bench">
+      <p class="sheet-title">
+        <strong>Bench sheet</strong> ${day(plan.day)} · ${plan.shop} · ${plan.made_from.orders.about}
+      </p>
       ${orderOfWork(plan, steps, now)}
       <div class="pots">
-        <p class="sheet-title">
-          <strong>Bench sheet</strong> ${day(plan.day)} · ${plan.shop} · ${plan.made_from.orders.about}
-        </p>
         ${repeat(
           plan.pots,
           (pot) => pot.pot,
@@ -129,13 +129,13 @@ function stepCard(plan, pot, step, now) {
 }
 
 /** The box that ticks an item off. */
-function tick(item, now, label) {
+function tick(item, now, label, again = '') {
   const state = progress(item)
   return html`<button
     type="button"
     role="checkbox"
     class="tick ${state} ${item === now ? 'next' : ''}"
-    id="item:${item.id}"
+    id="item:${item.id}${again}"
     aria-checked=${state === 'done' ? 'true' : 'false'}
     aria-label=${label}
     @click=${() => toggle(item)}
@@ -225,7 +225,7 @@ function degasCard(plan, step, now) {
       <div>
         <p class="say">
           Fill the ${cupName(known.cup)} to <strong>${short(known.fill_mark)}</strong> at most:
-          ${known.fills === 1 ? 'all at once' : html`<strong>${known.fills} fills</strong>`} of ${both(known.level)}.
+          ${known.fills === 1 ? 'all at once,' : html`<strong>${known.fills} fills</strong> of`} ${both(known.level)}.
         </p>
         ${step.items.map((item) => holdRow(step, item, now, known.fills > 1 ? `Fill ${step.items.indexOf(item) + 1}` : 'Degassed'))}
         <p class="hint">
@@ -249,28 +249,30 @@ function degasCard(plan, step, now) {
 }
 
 function holdRow(step, item, now, name) {
-  const timer = timerOf(item)
-  const seconds = holdSeconds()
   return html`<div class="row">
       ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
       <p class="say">${name}</p>
-      ${startButton(step, item, timer, `degassing ${name.toLowerCase()}`, seconds, seconds ? clock(seconds) : 'hold')}
+      ${clockKey(step, item)}
     </div>
     ${changed(item)}`
 }
 
-function startButton(step, item, timer, what, seconds, words) {
-  const label = `Pot ${step.pots[0]}, ${what}`
+/** The key that starts the clock of an item, or the clock while it runs. */
+function clockKey(step, item) {
+  const clockOfItem = clockOf(step, item)
+  const timer = timerOf(item)
   if (timer) {
-    return html`<output class="running ${timer.over ? 'over' : ''}" aria-label=${label}>${clock(face(timer))}</output>`
+    return html`<output class="running ${timer.over ? 'over' : ''}" aria-label=${timer.label}
+      >${clock(face(timer))}</output
+    >`
   }
   return html`<button
     type="button"
-    class="start"
-    aria-label="Start: ${label}"
-    @click=${() => start(item, label, seconds)}
+    class="start ${clockOfItem.seconds ? '' : 'open'}"
+    aria-label="Start: ${clockOfItem.label}, ${clockOfItem.words}"
+    @click=${() => start(item, clockOfItem)}
   >
-    <span aria-hidden="true">▶</span> ${words}
+    <span aria-hidden="true">▶</span> ${clockOfItem.words}
   </button>`
 }
 
@@ -319,12 +321,14 @@ function burst(step, item) {
       <span class="only">if it shows <strong>${short(burst.only_below)}</strong> or less</span>
       <span class="then">then about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
     </p>
-    ${startButton(step, item, timerOf(item), `burst ${number} of ${item.of}`, burst.duration.value, burst.duration.text)}`
+    ${clockKey(step, item)}`
 }
 
 function shootCard(plan, step, now, pot) {
   const { draw } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
   const others = draw.together_with
+  // What several pots are shot for together stands with each of them, and is one step.
+  const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
   return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(draw.shots, 'shot')} of ${short(draw.per_shot)}</h3>
     ${cautionsAt(plan, 'water')}
     ${
@@ -335,11 +339,19 @@ function shootCard(plan, step, now, pot) {
           </p>`
         : nothing
     }
+    ${
+      step.hot
+        ? html`<div class="row">
+            <p class="say">While it is hot:</p>
+            ${clockKey(step, step.hot)}
+          </div>`
+        : nothing
+    }
     <div class="loads" role="group" aria-label="Loads of ${draw.mold} from pot ${pot.pot}">
       ${step.items.map(
         (item) =>
           html`<div class="load ${progress(item)}">
-            ${tick(item, now, `Pot ${pot.pot}: ${item.say}`)}<span>${counted(item.shots, 'shot')}</span>
+            ${tick(item, now, `Pot ${pot.pot}: ${item.say}`, again)}<span>${counted(item.shots, 'shot')}</span>
           </div>`,
       )}
     </div>

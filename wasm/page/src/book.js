@@ -4,14 +4,15 @@ import { live } from '../vendor/lit-html/directives/live.js'
 import { faultsOfBook } from './core.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
+import { counted } from './show.js'
 import { demo, saveFile } from './storage.js'
-import { change, editBook, state, valueAt } from './state.js'
+import { change, editBook, isInvented, state, valueAt } from './state.js'
 
 /** The view; `faults` are those of the book as it stands. */
 export function bookView(faults) {
   if (state.bookText !== null) return broken()
   return html`
-    ${faultList(`${faults.length} in the book`, 'book', faults)}
+    ${faultList(`${counted(faults.length, 'fault')} in the book`, 'book', faults)}
     <div class="book-tools">
       ${cups()}
       <section>
@@ -137,6 +138,7 @@ function parsed(text) {
 }
 
 async function demoDay() {
+  if (!isInvented() && !confirm('The book and the orders that stand here are replaced. Are they saved?')) return
   const [book, orders] = await Promise.all([demo('book'), demo('orders')])
   change({ book, orders, bookText: null, done: {}, ticked: [], timers: [], notice: '' })
 }
@@ -173,18 +175,35 @@ function branch(path, value, faults) {
   const all = faultsAt(faults, path)
   // Fields that are missing are faults of what lacks them: no field below shows those.
   const unseen = all.filter(({ path: at }) => at.startsWith(id.slice(4) + '/') && hidden(path, keys(at)))
-  return html`<details class=${all.length ? 'faulty' : ''} ?open=${all.length > 0}>
+  const open = opened.has(id) || all.length > 0
+  const toggled = (event) => {
+    // Fields that were opened for their faults stay open when these are mended.
+    if (event.target.open === opened.has(id)) return
+    if (event.target.open) opened.add(id)
+    else opened.delete(id)
+    change()
+  }
+  return html`<details class=${all.length ? 'faulty' : ''} ?open=${open} @toggle=${toggled}>
     <summary id=${id}>
       ${name(key)}${all.length ? html` <span class="fault-count">${all.length}</span>` : nothing}
       <small>${gist(value)}</small>
     </summary>
-    ${beside(id, [...own, ...unseen])}
-    <div class="branch">
-      ${Object.entries(value).map(([below, inner]) => branch([...path, Array.isArray(value) ? Number(below) : below], inner, faults))}
-      ${adder(path, value)}
-    </div>
+    ${
+      open
+        ? html`${beside(id, [...own, ...unseen])}
+            <div class="branch">
+              ${Object.entries(value).map(([below, inner]) =>
+                branch([...path, Array.isArray(value) ? Number(below) : below], inner, faults),
+              )}
+              ${adder(path, value)}
+            </div>`
+        : nothing
+    }
   </details>`
 }
+
+/** The groups of fields that are open, by their ids. */
+const opened = new Set()
 
 const hidden = (path, at) => valueAt(state.book, at.slice(0, path.length + 1)) === undefined
 

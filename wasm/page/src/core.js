@@ -8,6 +8,19 @@ export function ask(request) {
   return refusable(() => ({ answer: calculate(request), faults: [] }))
 }
 
+const converted = new Map()
+
+/** The number that an amount of the book is in a unit; null where the book states none, or none that can be read. */
+export function inUnit(amount, to, measures) {
+  if (amount === undefined) return null
+  const key = JSON.stringify([amount, to, measures])
+  if (!converted.has(key)) {
+    const { answer } = ask({ calculate: 'convert', amount, to, measures })
+    converted.set(key, answer?.value ?? null)
+  }
+  return converted.get(key)
+}
+
 /** The faults of a book, read from its text, in which keys that stand twice are found too. */
 export function faultsOfBook(text) {
   return refusable(() => {

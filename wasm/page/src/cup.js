@@ -1,5 +1,5 @@
 // A drawing of a cup: its marks, how far it is filled, and how far it swells under vacuum.
-import { ask } from './core.js'
+import { inUnit } from './core.js'
 import { short } from './show.js'
 import { state } from './state.js'
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
@@ -31,24 +31,14 @@ export function cupDrawing({ cup, level, swollen = null, label }) {
   </svg>`
 }
 
-const known = new Map()
-
 /** The marks of a cup of the book, in milliliters, by what it holds. */
 function marksOf(cup) {
-  const measures = state.book.measures
-  const milliliters = (amount) => {
-    const key = JSON.stringify([amount, measures])
-    if (!known.has(key)) {
-      const { answer } = ask({ calculate: 'convert', amount, to: 'mL', measures })
-      known.set(key, answer?.value ?? null)
-    }
-    return known.get(key)
-  }
-  const entry = state.book.bench.cups.find((entry) => {
-    const holds = milliliters(entry.holds)
-    return holds !== null && Math.abs(holds - cup.value) < 1e-6 * cup.value
+  const { bench, measures } = state.book
+  const entry = bench.cups.find(({ holds }) => {
+    const milliliters = inUnit(holds, 'mL', measures)
+    return milliliters !== null && Math.abs(milliliters - cup.value) < 1e-6 * cup.value
   })
-  const step = entry?.marks && milliliters(entry.marks)
+  const step = inUnit(entry?.marks, 'mL', measures)
   if (!step) return []
   return Array.from({ length: Math.round(cup.value / step) }, (_, mark) => (mark + 1) * step)
 }

@@ -51,7 +51,7 @@ export function faultList(title, document, faults) {
         (fault) =>
           html`<li>
             <a href="#${document === 'book' ? 'book' : 'orders'}" @click=${(event) => go(event, document, fault.path)}
-              ><code>${keys(fault.path).join(' › ') || 'the document'}</code></a
+              ><code>${keys(fault.path).map(spoken).join(' › ') || 'the document'}</code></a
             >
             ${fault.message} <span class="help">${fault.help}</span>
           </li>`,
@@ -59,6 +59,9 @@ export function faultList(title, document, faults) {
     </ul>
   </section>`
 }
+
+/** A key as it is spoken of: places in a list are counted from 1. */
+const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.replaceAll('_', ' '))
 
 /** Puts the cursor into the field of a fault, or the nearest one above it. */
 function go(event, document_, path) {

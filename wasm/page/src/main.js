@@ -1,18 +1,17 @@
 // The page: loads the library and what an earlier visit has left, and draws anew after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
-import { bench, goToItem } from './bench.js'
+import { bench, goToItem, letter } from './bench.js'
 import { bookView } from './book.js'
 import { load, plan } from './core.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
 import { next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
-import { letter } from './bench.js'
 import { day } from './show.js'
 import { change, isInvented, onChange, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
 import { demo, keepNow, keepSoon, kept } from './storage.js'
-import { runTimers, timerBar } from './timers.js'
+import { clockOf, runTimers, start, timerBar, timerOf } from './timers.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
 
@@ -105,7 +104,7 @@ function foot(shown, plan, steps, stale) {
                 ? html`<a class="say" href="#bench" @click=${(event) => goToItem(event, now.item.id)}>
                       ${now.step.pots.map((pot) => letter(pot))} <span>${now.item.say}</span>
                     </a>
-                    <button type="button" class="done-next" @click=${() => doneNext(now, steps)}>Done</button>`
+                    ${mainKey(now, steps)}`
                 : html`<p class="say">${stale ? 'Mend the faults first.' : 'All done.'}</p>`
             }
             <button type="button" class="quiet" ?disabled=${!state.ticked.length} @click=${undo}>Undo</button>
@@ -113,6 +112,21 @@ function foot(shown, plan, steps, stale) {
         : nothing
     }
   </aside>`
+}
+
+/** The key for the next thing: to start its clock, or else that it is done. */
+function mainKey(now, steps) {
+  const clock = clockOf(now.step, now.item)
+  if (clock?.seconds && !timerOf(now.item)) {
+    const press = () => {
+      start(now.item, clock)
+      goToItem(null, now.item.id)
+    }
+    return html`<button type="button" class="done-next clock" @click=${press}>
+      <span aria-hidden="true">▶</span> ${clock.words}
+    </button>`
+  }
+  return html`<button type="button" class="done-next" @click=${() => doneNext(now, steps)}>Done</button>`
 }
 
 function doneNext(now, steps) {
@@ -126,7 +140,7 @@ function skip(event) {
   document.getElementById('main').focus()
 }
 
-async function start() {
+async function begin() {
   await load()
   let before = null
   try {
@@ -155,7 +169,7 @@ async function firstVisit() {
   return { book, orders, scale: book.measures.startsWith('us') ? 'us' : 'metric', one: state.one }
 }
 
-start().catch((failure) => {
+begin().catch((failure) => {
   document.getElementById('starting').textContent = `The page could not start: ${failure.message}`
   throw failure
 })

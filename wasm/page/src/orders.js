@@ -4,14 +4,14 @@ import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { letter } from './bench.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
 import { choice, field, number, stepper, textInput } from './fields.js'
-import { short } from './show.js'
+import { counted, short } from './show.js'
 import { change, editOrders, state, valueAt } from './state.js'
 
 /** The view: `plan` is the last one that could be made, `faults` are those of the orders as they stand. */
 export function ordersView(plan, faults) {
   const { lines } = state.orders
   return html`
-    ${faultList(`${faults.length} in the orders`, 'orders', faults)}
+    ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)}
     <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
     <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
       ${repeat(

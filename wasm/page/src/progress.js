@@ -33,7 +33,7 @@ export function undo() {
 
 /** Begins the day anew. */
 export function begin() {
-  change({ done: {}, ticked: [], timers: [] })
+  if (confirm('All ticks and clocks are cleared. Go on?')) change({ done: {}, ticked: [], timers: [] })
 }
 
 /** The first item that is not done, with its step. */

@@ -338,9 +338,13 @@ function write(formula, salt, per, here) {
 }
 
 // The drawing.
-const [WIDTH, HEIGHT, LEFT, RIGHT, TOP, BOTTOM] = [1000, 150, 80, 30, 16, 24]
+const [HEIGHT, LEFT, RIGHT, TOP, BOTTOM] = [150, 80, 30, 16, 24]
+
+/** As wide as the screen is, so that the words keep their size. */
+const width = () => Math.max(360, Math.min(1000, innerWidth))
 
 function plot(points, at) {
+  const wide = width()
   const panels = [
     { name: 'g', title: 'weight of a piece', of: ({ salt }) => [salt.piece.value, salt.piece.value, salt.piece.value] },
   ]
@@ -348,18 +352,18 @@ function plot(points, at) {
     const bounds = ({ sink }) => [sink.slowest.value, sink.speed.value, sink.fastest.value]
     panels.push({ name: 'cm/s', title: 'sink rate, with its bounds', of: bounds })
   }
-  const x = (step) => LEFT + (step / Math.max(points.length - 1, 1)) * (WIDTH - LEFT - RIGHT)
+  const x = (step) => LEFT + (step / Math.max(points.length - 1, 1)) * (wide - LEFT - RIGHT)
   const drag = (event) => {
     if (event.type === 'pointermove' && !event.buttons) return
     const drawing = event.currentTarget
     const { x: along } = new DOMPoint(event.clientX, event.clientY).matrixTransform(drawing.getScreenCTM().inverse())
-    const step = Math.round(((along - LEFT) / (WIDTH - LEFT - RIGHT)) * (points.length - 1))
+    const step = Math.round(((along - LEFT) / (wide - LEFT - RIGHT)) * (points.length - 1))
     if (event.type === 'pointerdown') drawing.setPointerCapture(event.pointerId)
     edit({ at: Math.max(0, Math.min(points.length - 1, step)) })
   }
   return html`<svg
     class="plot"
-    viewBox="0 0 ${WIDTH} ${panels.length * HEIGHT + 30}"
+    viewBox="0 0 ${wide} ${panels.length * HEIGHT + 30}"
     aria-hidden="true"
     @pointerdown=${drag}
     @pointermove=${drag}
@@ -395,7 +399,7 @@ function panelOf({ name, title, of }, top, points, x, at) {
 const rounded = (value) => new Intl.NumberFormat('en-US', { maximumSignificantDigits: 3 }).format(value)
 
 function xAxis(points, x, bottom) {
-  const every = points.length > 80 ? 24 : points.length > 30 ? 12 : 6
+  const every = points.length > (innerWidth < 640 ? 30 : 60) ? 12 : 6
   const steps = [...points.keys()].filter((step) => step % every === 0)
   return steps.map(
     (step) => svg`<line class="axis" x1=${x(step)} x2=${x(step)} y1=${bottom - BOTTOM + 4} y2=${bottom - BOTTOM + 10} />

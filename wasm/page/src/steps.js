@@ -1,6 +1,8 @@
 // The plan as steps in the order of work. A step has items that are ticked off one by one; an item has an id that stays
 // when the day changes, and the words that it is done by, so that a change after the tick is seen.
+import { inUnit } from './core.js'
 import { about, cupName, short } from './show.js'
+import { state } from './state.js'
 
 /** The steps of a day, in the order in which they are done. */
 export function steps(plan) {
@@ -71,7 +73,7 @@ function degas(of) {
     say: known
       ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} in the ${cupName(known.cup)}`
       : 'Degas',
-    hold: true,
+    hold: fills > 1 ? `degassing fill ${fill + 1}` : 'degassing',
   }))
   return step('degas', of, { items })
 }
@@ -110,7 +112,20 @@ function shoot(from, work) {
       shots,
     }
   })
-  return step('shoot', of, { pots: from.map(({ pot }) => pot.pot), work, draws, items: loads })
+  return step('shoot', of, {
+    pots: from.map(({ pot }) => pot.pot),
+    work,
+    draws,
+    items: loads,
+    hot: work.from.some(({ heat }) => heat) ? hot(of, work) : null,
+  })
+}
+
+/** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. */
+function hot(of, work) {
+  const { bench, measures } = state.book
+  const seconds = inUnit(bench.oven?.hot_for, 's', measures)
+  return seconds && { id: `${of.name}/hot/${work.mold}`, hot: { seconds, words: bench.oven.hot_for } }
 }
 
 function spruesBack(of) {

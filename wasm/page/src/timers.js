@@ -5,8 +5,8 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
 const REPEAT = 4000
 
-/** Starts a clock for an item. */
-export function start(item, label, seconds) {
+/** Starts the clock of an item. */
+export function start(item, { label, seconds }) {
   sound()
   const timer = { id: item.id, label, seconds, started: Date.now(), over: false }
   change({ timers: [...state.timers.filter(({ id }) => id !== item.id), timer] })
@@ -20,9 +20,24 @@ export function stop(id) {
 export const timerOf = (item) => state.timers.find(({ id }) => id === item.id)
 
 /** Minutes as the maker wrote them, in seconds; null where nothing usable is written. */
-export function holdSeconds() {
+function holdSeconds() {
   const minutes = Number(state.hold)
   return state.hold.trim() && Number.isFinite(minutes) && minutes > 0 ? minutes * 60 : null
+}
+
+/** The clock that an item has, before it is started: what it is for, how long, and what its key says. */
+export function clockOf(step, item) {
+  const pot = step.pots.join(' and ')
+  if (item.burst) {
+    const { value, text } = item.burst.duration
+    return { label: `Pot ${pot}, burst ${item.number} of ${item.of}`, seconds: value, words: text }
+  }
+  if (item.hot) return { label: `Pot ${pot} stays hot`, ...item.hot }
+  if (item.hold) {
+    const seconds = holdSeconds()
+    return { label: `Pot ${pot}, ${item.hold}`, seconds, words: seconds ? clock(seconds) : 'clock' }
+  }
+  return null
 }
 
 /** Seconds on the face of a clock: what is left, or what has gone by. */
