@@ -3,6 +3,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use crate::cost::Costing;
 use crate::formula::{Formula, Overlap};
 use crate::mix::{MaterialId, Materials};
 use crate::plan::measures::Bench;
@@ -51,6 +52,8 @@ pub struct Book {
     pub oven: Option<Oven>,
     /// How the shop works.
     pub limits: Limits,
+    /// How it reckons what a day costs.
+    pub costing: Option<Costing>,
 }
 
 /// A mold: what one shot fills.

@@ -1,5 +1,6 @@
 //! Plans against a checker that recomputes them from the book and the orders.
 
 mod corrupted;
+mod cost;
 mod demo;
 mod random;

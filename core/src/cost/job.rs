@@ -122,7 +122,10 @@ impl Job<'_> {
 
 impl Packing<'_> {
     /// What it costs for so many packs.
-    fn cost(&self, packs: u32) -> Result<Money, CostError> {
+    ///
+    /// # Errors
+    /// A price that is not per pieces; [`CostError::EmptyPackage`]; [`CostError::OutOfRange`].
+    pub fn cost(&self, packs: u32) -> Result<Money, CostError> {
         let Some(per) = self.price.per.pieces() else {
             let name = self.name.into();
             return Err(CostError::WrongPackage { name, wanted: "pieces, such as 100 pieces" });
@@ -137,7 +140,11 @@ impl Packing<'_> {
 }
 
 impl Work<'_> {
-    fn cost(&self, system: System) -> Result<Money, CostError> {
+    /// What it costs.
+    ///
+    /// # Errors
+    /// A rate that is not per time; [`CostError::EmptyPackage`]; [`CostError::OutOfRange`].
+    pub fn cost(&self, system: System) -> Result<Money, CostError> {
         if self.rate.per.dimension() != Dimension::TIME {
             return Err(CostError::WrongPackage {
                 name: "work".into(),

@@ -32,6 +32,17 @@ impl<'a> Used<'a> {
         };
         mix.portions().iter().map(of).collect()
     }
+
+    /// The price of that much: mass times price per package over what a package holds. Household words in prices
+    /// are those of `system`.
+    ///
+    /// # Errors
+    /// A missing price or density; a package or mass that cannot be.
+    pub fn cost(&self, system: System) -> Result<Money, CostError> {
+        let package = package(self.material, system)?;
+        let mass = grams(self.mass, "The mass of a material")?;
+        scaled(package.price.money, mass, package.grams, package.price.currency)
+    }
 }
 
 /// What one material costs.

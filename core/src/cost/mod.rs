@@ -5,14 +5,17 @@
 //! rounded to the currency's minor unit ([`Money::rounded`], [`Money::rounded_up`]), so a rounded total may
 //! differ from the sum of rounded lines by a minor unit, and the total is the one that is right.
 
+mod costing;
 mod error;
 mod job;
 mod materials;
 mod money;
 mod stock;
 
+pub use costing::{Costing, PackItem, WorkTimes};
 pub use error::CostError;
 pub use job::{Job, JobCost, Packing, Profit, Work};
 pub use materials::{MaterialCosts, MaterialLine, Used};
 pub use money::Money;
+pub(crate) use money::decimal;
 pub use stock::{Need, StockLine, stock};

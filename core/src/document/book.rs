@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
+use super::costing::CostingEntry;
 use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry, VacuumEntry,
 };
@@ -61,6 +62,8 @@ entry! {
             products: BTreeMap<String, ProductEntry>,
             /// How the shop works.
             limits: LimitsEntry,
+            /// How it reckons what a day costs; without it plans tell no costs.
+            costing: CostingEntry,
         }
     }
 }

@@ -5,6 +5,7 @@
 //! reported together, each with its path, what was found and what would do.
 
 pub mod book;
+pub mod costing;
 pub mod orders;
 pub mod process;
 pub(crate) mod reader;

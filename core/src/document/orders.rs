@@ -26,6 +26,8 @@ entry! {
             about: String,
             /// Left-over mixes that may go into the day's pots.
             shelf: Vec<ShelfEntry>,
+            /// What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these.
+            stock: BTreeMap<String, Amount>,
         }
     }
 }

@@ -31,6 +31,7 @@ use crate::quantity::{
 use crate::water;
 
 mod actuals;
+mod costing;
 pub(crate) mod process;
 mod shelf;
 
@@ -225,6 +226,8 @@ impl Resolver {
         let chamber = vacuum.and_then(|vacuum| self.chamber("/bench/vacuum", vacuum, air));
         let oven = self.oven(document, &materials, default_base);
         let limits = self.limits(document.limits.as_ref());
+        let costing = document.costing.as_ref();
+        let costing = costing.and_then(|costing| self.costing(costing, &materials));
         let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
         let (tools, vessels, injector) = bench?;
         let mut book = Book {
@@ -243,6 +246,7 @@ impl Resolver {
             chamber,
             oven,
             limits,
+            costing,
         };
         let products: Vec<Option<Product>> = document
             .products
@@ -876,7 +880,10 @@ impl Day {
         let lines: Option<Vec<Line>> = lines.into_iter().collect();
         let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
         let day = document.day.as_ref().map(|day| day.0.clone());
-        resolver.finish(lines.zip(shelf).map(|(lines, shelf)| Self { day, lines, shelf }))
+        let stock = document.stock.as_ref();
+        let stock = stock.map_or(Some(Vec::new()), |stock| resolver.stock(stock, book));
+        let read = lines.zip(shelf).zip(stock);
+        resolver.finish(read.map(|((lines, shelf), stock)| Self { day, lines, shelf, stock }))
     }
 }
 

@@ -9,6 +9,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::shelf::LeftOver;
+use super::stock::InStock;
 use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, FormulaError, Overlap, Recipe};
@@ -30,6 +31,8 @@ pub struct Day {
     pub lines: Vec<Line>,
     /// Left-over mixes that may go into the day's pots.
     pub shelf: Vec<LeftOver>,
+    /// What is in stock of materials that are counted.
+    pub stock: Vec<InStock>,
 }
 
 /// One line of an order.

@@ -5,6 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::assign::{Assigned, WorkDraw, assign};
+use super::cost::{self, Served};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
@@ -69,10 +70,18 @@ impl Plan {
             pots: made.pots,
             work: made.work,
             shelf: Vec::new(),
+            stock: Vec::new(),
+            cost: None,
             proof: made.proof,
             assumptions,
         };
         plan.use_shelf(book, &day.shelf)?;
+        plan.count_stock(book, &day.stock)?;
+        let served = Served { lines: &day.lines, batches: &batches, drafts: &made.drafts };
+        plan.cost = cost::cost(&plan, &served, book);
+        if let Some(Reckoned::Unknown(note)) = &plan.cost {
+            plan.assumptions.push(note.clone());
+        }
         Ok(plan)
     }
 }
@@ -80,6 +89,8 @@ impl Plan {
 /// The pots of a day, built.
 struct Made {
     pots: Vec<Pot>,
+    /// What each was made for.
+    drafts: Vec<PotDraft>,
     /// For each batch the pots that serve it.
     serving: Vec<Vec<usize>>,
     work: Vec<Work>,
@@ -153,6 +164,7 @@ impl Workshop<'_> {
             work: assigned.work.iter().filter_map(|work| self.work(work)).collect(),
             proof: proof(&assigned, self.recipes),
             notes,
+            drafts: assigned.pots,
         })
     }
 

@@ -4,6 +4,7 @@
 mod assign;
 mod bits;
 pub mod correction;
+pub mod cost;
 pub mod cover;
 pub mod day;
 pub mod flakes;
@@ -25,15 +26,18 @@ pub mod sheet;
 pub mod shelf;
 mod shown;
 pub mod split;
+pub mod stock;
 pub(crate) mod text;
 pub(crate) mod weigh;
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
+pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use flakes::FlakeCount;
 pub use process::{Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
 pub use shown::{Showable, Shown};
+pub use stock::StockEntry;
 
 use crate::caution::Caution;
 use crate::material::Kind;
@@ -77,6 +81,10 @@ part! {
         pub work: Vec<Work>,
         /// The left-overs of the order list, and what of them is used.
         pub shelf: Vec<OnShelf>,
+        /// Materials in stock and what is taken of them; what lasts shortest comes first.
+        pub stock: Vec<StockEntry>,
+        /// What the day costs, where the book says how to reckon it.
+        pub cost: Option<Reckoned<DayCost>>,
         /// Why there are not fewer pots.
         pub proof: Proof,
         /// The water that sink rates are told for.

@@ -1,5 +1,6 @@
 //! The bench sheet: a plan as text that a person tapes to the wall, 80 columns wide.
 
+mod cost;
 mod process;
 
 use alloc::format;
@@ -45,10 +46,12 @@ impl fmt::Display for Sheet<'_> {
         page.rule('=');
         page.orders(&plan.lines);
         page.sink_rates(&plan.lines, plan.water.as_ref());
+        page.stock(&plan.stock);
         page.work(plan);
         for pot in &plan.pots {
             page.pot(pot);
         }
+        page.cost(&plan.lines, plan.cost.as_ref());
         page.notes(plan);
         f.write_str(page.text())
     }

@@ -1,6 +1,6 @@
 //! What an amount of a formula costs, and the packs and pieces made of it.
 
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::formula::{Wanted, below};
@@ -8,13 +8,14 @@ use super::{Faulty, response};
 use crate::book::Book;
 use crate::cost::{CostError, Job, JobCost, Money, Packing, Profit, Used, Work};
 use crate::document::book::{BookDocument, PriceText};
+use crate::document::costing::PackingEntry;
 use crate::document::reader::{Name, entry};
 use crate::document::written::{Percent, Written};
 use crate::fault::{Fault, Faults};
 use crate::formula::Overlap;
 use crate::mix::Mix;
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
+use crate::plan::{MoneyShown, Shown, text};
 use crate::quantity::{Amount, Mass, Ratio, Time};
 
 entry! {
@@ -49,22 +50,6 @@ entry! {
             rate: PriceText,
             #[doc = parameter!(cost_margin)]
             margin: Percent,
-        }
-    }
-}
-
-entry! {
-    /// Something that goes into each pack.
-    pub struct PackingEntry {
-        required {
-            /// What it is called.
-            name: Name,
-            /// Its price per number of pieces, such as "9.00 USD per 100 pieces".
-            price: PriceText,
-        }
-        optional {
-            /// How many of it a pack takes, one where left out.
-            per_pack: u32,
         }
     }
 }
@@ -108,28 +93,6 @@ response! {
         pub packages: u64,
         /// What these cost.
         pub to_buy: MoneyShown,
-    }
-}
-
-response! {
-    /// A sum of money.
-    pub struct MoneyShown {
-        /// Rounded to the currency's minor unit, half away from zero, as a bill shows it.
-        pub text: String,
-        /// The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
-        pub amount: String,
-        /// The currency's ISO 4217 code.
-        pub currency: String,
-    }
-}
-
-impl From<Money> for MoneyShown {
-    fn from(money: Money) -> Self {
-        Self {
-            text: money.rounded().to_string(),
-            amount: money.amount().to_string(),
-            currency: money.currency().to_string(),
-        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 pub mod amount;
 pub mod batch;
+pub mod cost;
 pub mod mix;
 pub mod plan;
 pub mod process;

@@ -20,14 +20,14 @@ const ROUNDING: f64 = 1e-9;
 const WORDS: f64 = 1.1e-3;
 
 /// What orders ask of one mold with the same layers.
-struct Batch {
-    mold: String,
+pub(super) struct Batch {
+    pub(super) mold: String,
     /// Recipe and share of the cavity.
-    layers: Vec<(Recipe, f64)>,
+    pub(super) layers: Vec<(Recipe, f64)>,
     /// Pieces of each shape of the mold.
-    ordered: Vec<u32>,
+    pub(super) ordered: Vec<u32>,
     /// The order lines.
-    lines: Vec<usize>,
+    pub(super) lines: Vec<usize>,
     /// The least shots that give them.
     shots: u32,
 }
@@ -53,7 +53,7 @@ pub fn objections(book: &Value, orders: &Value, starter: &Value, plan: &Value) -
     check.found
 }
 
-fn batches(shop: &Shop<'_>, orders: &Value) -> Vec<Batch> {
+pub(super) fn batches(shop: &Shop<'_>, orders: &Value) -> Vec<Batch> {
     let mut batches: Vec<Batch> = Vec::new();
     for (index, line) in list(&orders["lines"]).iter().enumerate() {
         let (mold, layers) = wanted(shop, line);
@@ -90,6 +90,20 @@ fn batches(shop: &Shop<'_>, orders: &Value) -> Vec<Batch> {
     batches
 }
 
+/// The recipe that the stage's formulas come to, of those that an order asks for.
+pub(super) fn recipe_of(shop: &Shop<'_>, batches: &[Batch], stage: &Value) -> Option<Recipe> {
+    let formulas: Vec<&str> = list(&stage["formulas"]).iter().filter_map(Value::as_str).collect();
+    let known = formulas.iter().all(|name| shop.book["formulas"].get(name).is_some());
+    if !known || formulas.is_empty() {
+        return None;
+    }
+    let mut ways = ["refuse", "last"].iter().map(|way| shop.recipe(&formulas, way));
+    ways.find(|recipe| {
+        let mut layers = batches.iter().flat_map(|batch| &batch.layers);
+        layers.any(|(wanted, _)| wanted.is(recipe))
+    })
+}
+
 /// The mold of an order line, and its layers.
 fn wanted(shop: &Shop<'_>, line: &Value) -> (String, Vec<(Recipe, f64)>) {
     let product = match line["product"].as_str() {
@@ -110,14 +124,14 @@ fn wanted(shop: &Shop<'_>, line: &Value) -> (String, Vec<(Recipe, f64)>) {
     (text(&product["mold"]), layers)
 }
 
-fn pieces(line: &Value) -> u32 {
+pub(super) fn pieces(line: &Value) -> u32 {
     match line["pieces"].as_u64() {
         Some(_) => whole(&line["pieces"]),
         None => whole(&line["packs"]) * whole(&line["pack_of"]),
     }
 }
 
-fn list(value: &Value) -> &[Value] {
+pub(super) fn list(value: &Value) -> &[Value] {
     value.as_array().map_or(&[], Vec::as_slice)
 }
 
@@ -211,7 +225,7 @@ impl<'a> Check<'a> {
         self.object(!stages.is_empty(), || format!("pot {name}: no stage"));
         for (index, stage) in stages.iter().enumerate() {
             let at = format!("pot {name}, stage {index}");
-            let Some(recipe) = self.recipe_of(stage) else {
+            let Some(recipe) = recipe_of(&self.shop, &self.batches, stage) else {
                 self.found.push(format!("{at}: no order asks for {}", stage["formulas"]));
                 return;
             };
@@ -267,21 +281,6 @@ impl<'a> Check<'a> {
             format!("pot {name}: {put_in} g in, but {} g out", taken + lost + left_over)
         });
         self.spare_shots(name, stages, left_over + lost - kept - heel.max(film));
-    }
-
-    /// The recipe that the stage's formulas come to, of those that an order asks for.
-    fn recipe_of(&self, stage: &Value) -> Option<Recipe> {
-        let formulas: Vec<&str> =
-            list(&stage["formulas"]).iter().filter_map(Value::as_str).collect();
-        let known = formulas.iter().all(|name| self.shop.book["formulas"].get(name).is_some());
-        if !known || formulas.is_empty() {
-            return None;
-        }
-        let mut ways = ["refuse", "last"].iter().map(|way| self.shop.recipe(&formulas, way));
-        ways.find(|recipe| {
-            let mut layers = self.batches.iter().flat_map(|batch| &batch.layers);
-            layers.any(|(wanted, _)| wanted.is(recipe))
-        })
     }
 
     /// What goes in at a stage, added to what is there; its sum.
@@ -523,7 +522,7 @@ impl<'a> Check<'a> {
     fn shots_made(&mut self) {
         let mut made: Vec<(String, Recipe, f64, u32)> = Vec::new();
         for stage in list(&self.plan["pots"]).iter().flat_map(|pot| list(&pot["stages"])) {
-            let Some(recipe) = self.recipe_of(stage) else { continue };
+            let Some(recipe) = recipe_of(&self.shop, &self.batches, stage) else { continue };
             for draw in list(&stage["draws"]) {
                 let (mold, part) = (text(&draw["mold"]), value(&draw["share"]));
                 tally(&mut made, mold, &recipe, part, whole(&draw["shots"]));
@@ -612,7 +611,8 @@ impl<'a> Check<'a> {
             let mut served = false;
             for pot in list(&self.plan["pots"]) {
                 let shoots = list(&pot["stages"]).iter().any(|stage| {
-                    self.recipe_of(stage).is_some_and(|other| other.is(recipe))
+                    recipe_of(&self.shop, &self.batches, stage)
+                        .is_some_and(|other| other.is(recipe))
                         && list(&stage["draws"])
                             .iter()
                             .any(|draw| draw["mold"] == mold && value(&draw["share"]) == *part)

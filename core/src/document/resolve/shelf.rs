@@ -1,4 +1,4 @@
-//! Left-over mixes on the shelf: what is in them, and how much.
+//! Left-over mixes on the shelf and materials in stock: what is in them, and how much.
 
 use alloc::borrow::ToOwned;
 use alloc::collections::BTreeMap;
@@ -10,8 +10,9 @@ use super::{Name, Resolver, pointer, recipe_of};
 use crate::book::Book;
 use crate::document::orders::ShelfEntry;
 use crate::formula::Overlap;
-use crate::mix::Mix;
+use crate::mix::{MaterialId, Mix};
 use crate::plan::shelf::LeftOver;
+use crate::plan::stock::InStock;
 use crate::quantity::{Amount, Mass, Measurable};
 
 impl Resolver {
@@ -94,15 +95,40 @@ impl Resolver {
         let mut whole = true;
         for (name, amount) in amounts {
             let path = pointer(path, name);
-            let added =
-                self.find_material(&book.materials, &Name(name.clone()), &path).and_then(|id| {
-                    let material = self.keep(&path, book.materials.get(id))?;
-                    let mass = material.mass_of(amount, book.system, "weighing it");
-                    let mass = self.keep(&path, mass)?;
-                    self.keep(&path, mix.add(id, mass))
-                });
+            let added = self.mass_at(name, amount, &path, book);
+            let added = added.and_then(|(id, mass)| self.keep(&path, mix.add(id, mass)));
             whole &= added.is_some();
         }
         whole.then_some(mix)
+    }
+
+    /// What is in stock of each material.
+    pub(super) fn stock(
+        &mut self,
+        amounts: &BTreeMap<String, Amount>,
+        book: &Book,
+    ) -> Option<Vec<InStock>> {
+        let read: Vec<Option<InStock>> = amounts
+            .iter()
+            .map(|(name, amount)| {
+                let (material, held) =
+                    self.mass_at(name, amount, &pointer("/stock", name), book)?;
+                Some(InStock { material, held })
+            })
+            .collect();
+        read.into_iter().collect()
+    }
+
+    fn mass_at(
+        &mut self,
+        name: &str,
+        amount: &Amount,
+        path: &str,
+        book: &Book,
+    ) -> Option<(MaterialId, Mass)> {
+        let id = self.find_material(&book.materials, &Name(name.to_owned()), path)?;
+        let material = self.keep(path, book.materials.get(id))?;
+        let mass = material.mass_of(amount, book.system, "weighing it");
+        Some((id, self.keep(path, mass)?))
     }
 }

@@ -1,0 +1,155 @@
+//! How a shop reckons its costs, checked: all prices in one currency, each per what it must be.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{Resolver, pointer};
+use crate::cost::{Costing, PackItem, Packing, Profit, Work, WorkTimes};
+use crate::document::costing::{CostingEntry, PackingEntry};
+use crate::document::written::{Percent, Written};
+use crate::mix::Materials;
+use crate::price::{Currency, Price};
+use crate::quantity::{Ratio, Time};
+
+const AT: &str = "/costing";
+
+impl Resolver {
+    pub(super) fn costing(
+        &mut self,
+        entry: &CostingEntry,
+        materials: &Materials,
+    ) -> Option<Costing> {
+        let packing: Vec<Option<PackItem>> = entry
+            .packing
+            .iter()
+            .flatten()
+            .enumerate()
+            .map(|(index, item)| self.pack_item(&format!("{AT}/packing/{index}"), item))
+            .collect();
+        let work = self.work(entry);
+        let margin = entry.margin.map(Percent::share);
+        self.check_below_one(&pointer(AT, "margin"), margin);
+        self.one_currency(entry, materials);
+        Some(Costing {
+            packing: packing.into_iter().collect::<Option<_>>()?,
+            work: work?,
+            left_over_worth: Ratio::from(entry.left_over_worth.map_or(0.0, Percent::share)),
+            profit: margin.map(|margin| Profit::Margin(Ratio::from(margin))),
+        })
+    }
+
+    fn pack_item(&mut self, path: &str, entry: &PackingEntry) -> Option<PackItem> {
+        let per_pack = entry.per_pack.unwrap_or(1);
+        let item = PackItem { name: entry.name.0.clone(), price: entry.price.0.clone(), per_pack };
+        let packing = Packing { name: &item.name, price: &item.price, per_pack };
+        self.keep(&pointer(path, "price"), packing.cost(1))?;
+        Some(item)
+    }
+
+    /// The outer `None` where it is wrong.
+    #[allow(clippy::option_option)] // no work and wrong work are two things
+    fn work(&mut self, entry: &CostingEntry) -> Option<Option<WorkTimes>> {
+        let mut time = |field: &str, written: Option<&Written<Time>>| -> Option<Time> {
+            written.map_or(Some(Time::default()), |time| self.positive(&pointer(AT, field), time))
+        };
+        let per_pot = time("per_pot", entry.per_pot.as_ref());
+        let per_heat = time("per_heat", entry.per_heat.as_ref());
+        let per_shot = time("per_shot", entry.per_shot.as_ref());
+        let per_pack = time("per_pack", entry.per_pack.as_ref());
+        let times = [&entry.per_pot, &entry.per_heat, &entry.per_shot, &entry.per_pack];
+        let timed = times.iter().any(|time| time.is_some());
+        let Some(rate) = &entry.rate else {
+            if timed {
+                self.fault(
+                    "missing-field",
+                    &pointer(AT, "rate"),
+                    "\"rate\" is missing: the work has times and no price.".into(),
+                    "Add \"rate\", such as \"18.00 USD per 1 h\", or leave out the times.".into(),
+                );
+                return None;
+            }
+            return Some(None);
+        };
+        let work = Work { time: Time::default(), rate: &rate.0 };
+        self.keep(&pointer(AT, "rate"), work.cost(self.system))?;
+        let (per_pot, per_heat) = (per_pot?, per_heat?);
+        let (per_shot, per_pack) = (per_shot?, per_pack?);
+        Some(Some(WorkTimes { rate: rate.0.clone(), per_pot, per_heat, per_shot, per_pack }))
+    }
+
+    /// Costs add up in one currency: that of the first price; each that differs is a fault.
+    fn one_currency(&mut self, entry: &CostingEntry, materials: &Materials) {
+        let of_materials = materials.iter().filter_map(|(_, material)| {
+            let price = material.price.as_ref()?;
+            Some((pointer(&pointer("/materials", &material.name), "price"), price))
+        });
+        let of_packing = entry.packing.iter().flatten().enumerate();
+        let of_packing =
+            of_packing.map(|(index, item)| (format!("{AT}/packing/{index}/price"), &item.price.0));
+        let rate = entry.rate.iter().map(|rate| (pointer(AT, "rate"), &rate.0));
+        let prices: Vec<(String, &Price)> = of_materials.chain(of_packing).chain(rate).collect();
+        let mut expected: Option<Currency> = None;
+        for (path, price) in prices {
+            let expected = *expected.get_or_insert(price.currency);
+            if price.currency != expected {
+                let found = price.currency;
+                let mixed = crate::cost::CostError::MixedCurrencies { expected, found };
+                self.keep::<(), _>(&path, Err(mixed));
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::string::{String, ToString};
+    use std::vec::Vec;
+
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::document::book_from_text;
+    use crate::document::small::BOOK;
+
+    fn faults(costing: Value) -> Vec<(String, String)> {
+        let mut book: Value = serde_json::from_str(BOOK).unwrap();
+        book["materials"]["clear"]["price"] = json!("58.00 USD per 1 gal");
+        book["costing"] = costing;
+        match book_from_text(&book.to_string()) {
+            Ok(book) => {
+                assert!(book.costing.is_some());
+                Vec::new()
+            }
+            Err(faults) => {
+                faults.iter().map(|fault| (fault.path.clone(), fault.code.to_string())).collect()
+            }
+        }
+    }
+
+    #[rstest]
+    #[case(json!({}), &[])]
+    #[case(json!({ "rate": "18.00 USD per 1 h", "per_shot": "40 s", "margin": "40 %" }), &[])]
+    #[case(json!({ "per_shot": "40 s" }), &[("/costing/rate", "missing-field")])]
+    #[case(json!({ "rate": "18.00 USD per 1 kg" }), &[("/costing/rate", "cost-wrong-package")])]
+    #[case(json!({ "rate": "18.00 EUR per 1 h" }), &[("/costing/rate", "cost-mixed-currencies")])]
+    #[case(json!({ "margin": "100 %" }), &[("/costing/margin", "share-of-all")])]
+    #[case(
+        json!({ "rate": "18.00 USD per 1 h", "per_pot": "0 min" }),
+        &[("/costing/per_pot", "not-positive")]
+    )]
+    #[case(
+        json!({ "packing": [
+            { "name": "bag", "price": "9.00 USD per 100 g" },
+            { "name": "card", "price": "3.00 EUR per 50 pieces" },
+        ] }),
+        &[("/costing/packing/0/price", "cost-wrong-package"),
+          ("/costing/packing/1/price", "cost-mixed-currencies")]
+    )]
+    fn costing_is_checked(#[case] costing: Value, #[case] expected: &[(&str, &str)]) {
+        let found = faults(costing);
+        let found: Vec<(&str, &str)> =
+            found.iter().map(|(path, code)| (path.as_str(), code.as_str())).collect();
+        assert_eq!(found, expected);
+    }
+}

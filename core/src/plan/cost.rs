@@ -1,0 +1,528 @@
+//! What a day costs: each pot's plastic, shared out among the order lines that it serves, with packing and work.
+//!
+//! A pot's plastic is worth what its materials cost; at each stage it is drawn at the worth it then has per mass,
+//! so that the plain pieces of a pot do not pay for the salt of the others. What stays, left-over and sprues that
+//! are kept, is credited at the share that the book gives it; left-overs from the shelf come in at the same share.
+//! What is lost, spare and rejected is borne by the pieces ordered. Sums are exact: the lines add up to the day.
+
+use alloc::collections::BTreeMap;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec;
+use alloc::vec::Vec;
+
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+
+use super::day::{Batch, Line};
+use super::pot::PotDraft;
+use super::{Note, Plan, Pot, Reckoned, Shown, Stage, part, text};
+use crate::book::Book;
+use crate::cost::{
+    CostError, Costing, MaterialCosts, MaterialLine, Money, Packing, Used, Work, decimal,
+};
+use crate::fault::Diagnose;
+use crate::material::{Material, MaterialError, Property};
+use crate::price::Currency;
+use crate::quantity::{Mass, Time};
+
+part! {
+    /// A sum of money.
+    pub struct MoneyShown {
+        /// Rounded to the currency's minor unit, half away from zero, as a bill shows it.
+        pub text: String,
+        /// The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
+        pub amount: String,
+        /// The currency's ISO 4217 code.
+        pub currency: String,
+    }
+}
+
+impl From<Money> for MoneyShown {
+    fn from(money: Money) -> Self {
+        Self {
+            text: money.rounded().to_string(),
+            amount: money.amount().to_string(),
+            currency: money.currency().to_string(),
+        }
+    }
+}
+
+part! {
+    /// What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
+    /// sum over the lines.
+    pub struct DayCost {
+        /// The order lines, in their order.
+        pub lines: Vec<LineCost>,
+        /// The orders, each in the place of its first line.
+        pub orders: Vec<OrderCost>,
+        /// What is used of each material, by name.
+        pub used: Vec<MaterialCost>,
+        /// All materials, by what is used.
+        pub materials: MoneyShown,
+        /// Whole packages of all materials, as if there were no stock.
+        pub to_buy: MoneyShown,
+        /// What the left-overs from the shelf are worth.
+        pub from_shelf: MoneyShown,
+        /// What is left over at the end is worth.
+        pub credit: MoneyShown,
+        /// Packing.
+        pub packing: MoneyShown,
+        /// Work.
+        pub work: MoneyShown,
+        /// All of it.
+        pub total: MoneyShown,
+    }
+}
+
+part! {
+    /// What an order line costs.
+    pub struct LineCost {
+        /// Its part of the pots' plastic.
+        pub materials: MoneyShown,
+        /// Its packing; nothing where it is not sold by the pack.
+        pub packing: MoneyShown,
+        /// Its part of the work.
+        pub work: MoneyShown,
+        /// All of it.
+        pub total: MoneyShown,
+        /// Of one piece.
+        pub per_piece: MoneyShown,
+        /// Of one pack, where it is sold by the pack.
+        pub per_pack: Option<MoneyShown>,
+        /// What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece.
+        pub price: Option<MoneyShown>,
+    }
+}
+
+part! {
+    /// What an order costs.
+    pub struct OrderCost {
+        /// The order.
+        pub order: String,
+        /// What its lines cost.
+        pub total: MoneyShown,
+        /// What its lines bring at their prices.
+        pub price: Option<MoneyShown>,
+    }
+}
+
+part! {
+    /// What a material costs.
+    pub struct MaterialCost {
+        /// Which.
+        pub material: String,
+        /// How much of it goes in fresh.
+        pub mass: Shown<Mass>,
+        /// The price of that much.
+        pub cost: MoneyShown,
+        /// Whole packages that hold it.
+        pub packages: u64,
+        /// What these cost.
+        pub to_buy: MoneyShown,
+    }
+}
+
+/// What the pots were made for.
+pub(super) struct Served<'a> {
+    pub(super) lines: &'a [Line],
+    pub(super) batches: &'a [Batch],
+    /// In the order of the plan's pots.
+    pub(super) drafts: &'a [PotDraft],
+}
+
+/// What a day costs by `book`; `None` where the book does not ask for it.
+pub(super) fn cost(plan: &Plan, served: &Served<'_>, book: &Book) -> Option<Reckoned<DayCost>> {
+    let costing = book.costing.as_ref()?;
+    let unpriced = unpriced(&plan.pots, book);
+    if !unpriced.is_empty() {
+        return Some(Reckoned::Unknown(Note {
+            code: "price-not-known".to_string(),
+            message: format!(
+                "Price not known of {}: the day's costs cannot be told.",
+                unpriced.join(", ")
+            ),
+        }));
+    }
+    let cost = Reckoning::new(plan, served, book, costing).and_then(|reckoning| reckoning.day());
+    Some(match cost {
+        Ok(cost) => Reckoned::Known(cost),
+        Err(error) => Reckoned::Unknown(Note {
+            code: error.code().to_string(),
+            message: format!("The day's costs cannot be told: {error}"),
+        }),
+    })
+}
+
+/// Materials that go in and have no price, by name.
+fn unpriced<'a>(pots: &'a [Pot], book: &Book) -> Vec<&'a str> {
+    let mut names: Vec<&str> = used(pots).map(|(name, _)| name).collect();
+    names.sort_unstable();
+    names.dedup();
+    let price = |name: &str| material(book, name).is_ok_and(|material| material.price.is_some());
+    names.retain(|name| !price(name));
+    names
+}
+
+/// What goes in, fresh or from the shelf.
+fn used(pots: &[Pot]) -> impl Iterator<Item = (&str, Mass)> {
+    pots.iter().flat_map(|pot| {
+        let fresh = pot.stages.iter().flat_map(fresh);
+        let shelf = pot.from_shelf.iter().flat_map(|from| &from.brings);
+        fresh.chain(shelf.map(|one| (one.material.as_str(), one.mass.quantity)))
+    })
+}
+
+/// What a stage adds, by the ways that its weigh list chooses.
+fn fresh(stage: &Stage) -> impl Iterator<Item = (&str, Mass)> {
+    let weigh = stage.weigh.iter();
+    weigh.map(|weigh| (weigh.material.as_str(), weigh.best.gives.quantity))
+}
+
+fn material<'a>(book: &'a Book, name: &str) -> Result<&'a Material, CostError> {
+    let found = book.materials.find(name).and_then(|id| book.materials.get(id).ok());
+    found.ok_or_else(|| {
+        let (material, purpose) = (name.to_string(), "reckoning what it costs");
+        CostError::Material(MaterialError::Missing { material, property: Property::Price, purpose })
+    })
+}
+
+/// A day's costs while they add up.
+struct Reckoning<'a> {
+    plan: &'a Plan,
+    served: &'a Served<'a>,
+    book: &'a Book,
+    costing: &'a Costing,
+    currency: Currency,
+    lines: Vec<Parts>,
+    materials: MaterialCosts,
+    from_shelf: Money,
+    credit: Money,
+}
+
+/// What a line's cost is made of.
+#[derive(Clone, Copy)]
+struct Parts {
+    plastic: Money,
+    packing: Money,
+    work: Money,
+}
+
+/// A pot's worth, shared.
+struct PotWorth {
+    from_shelf: Money,
+    credit: Money,
+    /// What its pieces bear.
+    net: Money,
+    /// The worth of what each draw's pieces take, in the currency.
+    draws: Vec<(usize, f64)>,
+}
+
+impl<'a> Reckoning<'a> {
+    fn new(
+        plan: &'a Plan,
+        served: &'a Served<'a>,
+        book: &'a Book,
+        costing: &'a Costing,
+    ) -> Result<Self, CostError> {
+        let nothing = Money::zero(currency(book)?);
+        let mut sums: BTreeMap<&str, Mass> = BTreeMap::new();
+        for (name, mass) in plan.pots.iter().flat_map(|pot| pot.stages.iter().flat_map(fresh)) {
+            *sums.entry(name).or_default() += mass;
+        }
+        let used = sums
+            .into_iter()
+            .map(|(name, mass)| Ok(Used { material: material(book, name)?, mass }))
+            .collect::<Result<Vec<_>, CostError>>()?;
+        let materials = match used.as_slice() {
+            // All of it came from the shelf.
+            [] => MaterialCosts { lines: Vec::new(), used: nothing, to_buy: nothing },
+            used => MaterialCosts::new(used, book.system)?,
+        };
+        let parts = Parts { plastic: nothing, packing: nothing, work: nothing };
+        let mut reckoning = Self {
+            plan,
+            served,
+            book,
+            costing,
+            currency: nothing.currency(),
+            lines: vec![parts; plan.lines.len()],
+            materials,
+            from_shelf: nothing,
+            credit: nothing,
+        };
+        let mut taken = Taken { book, so_far: BTreeMap::new() };
+        for (pot, draft) in plan.pots.iter().zip(served.drafts) {
+            let worth = reckoning.worth(pot, draft, &mut taken)?;
+            reckoning.from_shelf = reckoning.from_shelf.plus(worth.from_shelf)?;
+            reckoning.credit = reckoning.credit.plus(worth.credit)?;
+            reckoning.share_plastic(&worth)?;
+            reckoning.share_work(pot, draft)?;
+        }
+        reckoning.pack()?;
+        Ok(reckoning)
+    }
+
+    /// What a pot's plastic is worth, and what of it each draw's pieces take.
+    fn worth(
+        &self,
+        pot: &'a Pot,
+        draft: &PotDraft,
+        taken: &mut Taken<'a>,
+    ) -> Result<PotWorth, CostError> {
+        let mut added = Money::zero(self.currency);
+        let (mut worth, mut kept) = (0.0, 0.0);
+        let mut from_shelf = Money::zero(self.currency);
+        for one in pot.from_shelf.iter().flat_map(|from| &from.brings) {
+            let material = material(self.book, &one.material)?;
+            let new = Used { material, mass: one.mass.quantity }.cost(self.book.system)?;
+            from_shelf = from_shelf.plus(new)?;
+        }
+        let left_over_worth =
+            decimal(self.costing.left_over_worth.value, 9, "What left-over is worth")?;
+        let from_shelf = from_shelf.scaled(left_over_worth, Decimal::ONE)?;
+        let mut in_pot = float(from_shelf);
+        let mut draws = Vec::new();
+        for (stage, stage_draft) in pot.stages.iter().zip(&draft.stages) {
+            for (name, mass) in fresh(stage) {
+                let cost = taken.cost(name, mass)?;
+                added = added.plus(cost)?;
+                in_pot += float(cost);
+            }
+            worth = in_pot / stage.holds.quantity.value;
+            let mut sprues = 0.0;
+            for (draw, draw_draft) in stage.draws.iter().zip(&stage_draft.draws) {
+                let shots = f64::from(draw.shots);
+                // A laminated piece's sprue holds both colors: nothing can be made of it.
+                let sprue =
+                    if draw.together_with.is_empty() { draw.sprue.quantity.value } else { 0.0 };
+                sprues += shots * sprue;
+                let pieces = shots * (draw.per_shot.quantity.value - sprue);
+                draws.push((draw_draft.batch, worth * pieces));
+            }
+            kept += worth * (sprues - stage.sprues_back.quantity.value);
+            in_pot = worth * stage.carried.quantity.value;
+        }
+        kept += worth * pot.left_over.quantity.value;
+        let credit = self.money(kept.max(0.0) * self.costing.left_over_worth.value)?;
+        let net = added.plus(from_shelf)?.minus(credit)?;
+        Ok(PotWorth { from_shelf, credit, net, draws })
+    }
+
+    fn money(&self, sum: f64) -> Result<Money, CostError> {
+        Money::new(decimal(sum, 6, "A sum of money")?, self.currency)
+    }
+
+    /// Shares what the pieces of a pot bear among the lines, by the worth of the plastic in them.
+    fn share_plastic(&mut self, worth: &PotWorth) -> Result<(), CostError> {
+        let weights = self.weights(worth.draws.iter().copied());
+        self.share(worth.net, &weights, |parts| &mut parts.plastic)
+    }
+
+    /// Shares the work of a pot among its lines: heats and cleaning by its shots, and each shot by its pieces. The
+    /// pots of a laminated piece share its shots.
+    fn share_work(&mut self, pot: &Pot, draft: &PotDraft) -> Result<(), CostError> {
+        let Some(work) = &self.costing.work else { return Ok(()) };
+        let mut shots = Vec::new();
+        for (stage, stage_draft) in pot.stages.iter().zip(&draft.stages) {
+            for (draw, draw_draft) in stage.draws.iter().zip(&stage_draft.draws) {
+                let pots = 1.0 + draw.together_with.len() as f64;
+                shots.push((draw_draft.batch, f64::from(draw.shots) / pots));
+            }
+        }
+        let all = shots.iter().fold(0.0, |sum, (_, shots)| sum + shots);
+        let heats = work.per_heat * f64::from(pot.heats.count);
+        let time = work.per_pot + heats + work.per_shot * all;
+        let cost = self.work(time)?;
+        let weights = self.weights(shots.into_iter());
+        self.share(cost, &weights, |parts| &mut parts.work)
+    }
+
+    fn work(&self, time: Time) -> Result<Money, CostError> {
+        match &self.costing.work {
+            Some(work) => Work { time, rate: &work.rate }.cost(self.book.system),
+            None => Ok(Money::zero(self.currency)),
+        }
+    }
+
+    /// What each line weighs in a share, where each batch has a weight: by the mass of its pieces.
+    fn weights(&self, batches: impl Iterator<Item = (usize, f64)>) -> BTreeMap<usize, f64> {
+        let mut weights = BTreeMap::new();
+        for (batch, weight) in batches {
+            let lines = self.served.batches.get(batch).map_or(&[][..], |batch| &batch.lines);
+            let mass = |line: usize| {
+                let planned = self.plan.lines.get(line);
+                planned.map_or(0.0, |line| f64::from(line.pieces) * line.piece.quantity.value)
+            };
+            let all = lines.iter().fold(0.0, |sum, &line| sum + mass(line));
+            for &line in lines {
+                *weights.entry(line).or_insert(0.0) += weight * (mass(line) / all);
+            }
+        }
+        weights
+    }
+
+    fn share(
+        &mut self,
+        sum: Money,
+        weights: &BTreeMap<usize, f64>,
+        part: impl Fn(&mut Parts) -> &mut Money,
+    ) -> Result<(), CostError> {
+        if sum.amount().is_zero() {
+            return Ok(());
+        }
+        let most = weights.values().fold(0.0, |most: f64, weight| most.max(*weight));
+        let scaled: Vec<Decimal> = weights
+            .values()
+            .map(|weight| decimal(weight / most, 9, "A share of a cost"))
+            .collect::<Result<_, _>>()?;
+        for (&line, cost) in weights.keys().zip(sum.split(&scaled)?) {
+            if let Some(parts) = self.lines.get_mut(line) {
+                let place = part(parts);
+                *place = place.plus(cost)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Packing, and the work of it.
+    fn pack(&mut self) -> Result<(), CostError> {
+        for index in 0..self.lines.len() {
+            let Some(&(packs, _)) =
+                self.served.lines.get(index).and_then(|line| line.packs.as_ref())
+            else {
+                continue;
+            };
+            let mut packing = Money::zero(self.currency);
+            for item in &self.costing.packing {
+                let item =
+                    Packing { name: &item.name, price: &item.price, per_pack: item.per_pack };
+                packing = packing.plus(item.cost(packs)?)?;
+            }
+            let times = self.costing.work.as_ref();
+            let time = times.map_or(Time::default(), |work| work.per_pack * f64::from(packs));
+            let work = self.work(time)?;
+            if let Some(parts) = self.lines.get_mut(index) {
+                parts.packing = packing;
+                parts.work = parts.work.plus(work)?;
+            }
+        }
+        Ok(())
+    }
+
+    fn day(self) -> Result<DayCost, CostError> {
+        let sum = |part: fn(&Parts) -> Money| {
+            let parts = self.lines.iter().map(part);
+            parts.into_iter().try_fold(Money::zero(self.currency), Money::plus)
+        };
+        let (packing, work) = (sum(|parts| parts.packing)?, sum(|parts| parts.work)?);
+        let plastic = self.materials.used.plus(self.from_shelf)?.minus(self.credit)?;
+        let total = plastic.plus(packing)?.plus(work)?;
+        let mut lines = Vec::with_capacity(self.lines.len());
+        let mut orders: Vec<(&str, Money, Option<Money>)> = Vec::new();
+        let mut place: BTreeMap<&str, usize> = BTreeMap::new();
+        for (parts, line) in self.lines.iter().zip(self.served.lines) {
+            let (shown, total, bring) = self.line(parts, line)?;
+            lines.push(shown);
+            let at = *place.entry(&line.order).or_insert(orders.len());
+            match orders.get_mut(at) {
+                Some((_, sum, price)) => {
+                    *sum = sum.plus(total)?;
+                    *price = match (*price, bring) {
+                        (Some(price), Some(bring)) => Some(price.plus(bring)?),
+                        _ => None,
+                    };
+                }
+                None => orders.push((&line.order, total, bring)),
+            }
+        }
+        let orders = orders.into_iter().map(|(order, total, price)| OrderCost {
+            order: order.to_string(),
+            total: total.into(),
+            price: price.map(MoneyShown::from),
+        });
+        Ok(DayCost {
+            lines,
+            orders: orders.collect(),
+            used: self.materials.lines.iter().map(shown).collect(),
+            materials: self.materials.used.into(),
+            to_buy: self.materials.to_buy.into(),
+            from_shelf: self.from_shelf.into(),
+            credit: self.credit.into(),
+            packing: packing.into(),
+            work: work.into(),
+            total: total.into(),
+        })
+    }
+
+    /// A line's costs, their sum, and what it brings at its price.
+    fn line(
+        &self,
+        parts: &Parts,
+        line: &Line,
+    ) -> Result<(LineCost, Money, Option<Money>), CostError> {
+        let total = parts.plastic.plus(parts.packing)?.plus(parts.work)?;
+        let of = |count: u32| total.scaled(Decimal::ONE, Decimal::from(count));
+        let per_piece = of(line.pieces)?;
+        let per_pack = line.packs.map(|(packs, _)| of(packs)).transpose()?;
+        let price = match self.costing.profit {
+            Some(profit) => Some(profit.price(per_pack.unwrap_or(per_piece))?),
+            None => None,
+        };
+        let sold = line.packs.map_or(line.pieces, |(packs, _)| packs);
+        let brings =
+            price.map(|price| price.scaled(Decimal::from(sold), Decimal::ONE)).transpose()?;
+        let shown = LineCost {
+            materials: parts.plastic.into(),
+            packing: parts.packing.into(),
+            work: parts.work.into(),
+            total: total.into(),
+            per_piece: per_piece.into(),
+            per_pack: per_pack.map(MoneyShown::from),
+            price: price.map(MoneyShown::from),
+        };
+        Ok((shown, total, brings))
+    }
+}
+
+/// The currency of the book's prices: they have one in common where it states how it reckons costs.
+fn currency(book: &Book) -> Result<Currency, CostError> {
+    let mut prices = book.materials.iter().filter_map(|(_, material)| material.price.as_ref());
+    prices.next().map(|price| price.currency).ok_or(CostError::NothingUsed)
+}
+
+/// What was taken of each material so far, and what that cost: each taking costs what the sum then costs more, so
+/// that the takings add up to the cost of all.
+struct Taken<'a> {
+    book: &'a Book,
+    so_far: BTreeMap<&'a str, (Mass, Money)>,
+}
+
+impl<'a> Taken<'a> {
+    fn cost(&mut self, name: &'a str, mass: Mass) -> Result<Money, CostError> {
+        let material = material(self.book, name)?;
+        let (before, paid) = match self.so_far.get(name) {
+            Some(&(before, paid)) => (before, Some(paid)),
+            None => (Mass::default(), None),
+        };
+        let mass = before + mass;
+        let all = Used { material, mass }.cost(self.book.system)?;
+        self.so_far.insert(name, (mass, all));
+        paid.map_or(Ok(all), |paid| all.minus(paid))
+    }
+}
+
+fn shown(line: &MaterialLine) -> MaterialCost {
+    MaterialCost {
+        material: line.material.clone(),
+        mass: text::mass(line.mass),
+        cost: line.cost.into(),
+        packages: line.packages,
+        to_buy: line.to_buy.into(),
+    }
+}
+
+/// A sum as a plain number, to share by.
+fn float(money: Money) -> f64 {
+    money.amount().to_f64().unwrap_or(f64::NAN)
+}
