@@ -11,6 +11,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::vec::Vec;
 
+use crate::check::{is_not_negative, is_positive};
 use crate::density::TrueDensity;
 use crate::fault::Diagnose;
 use crate::material::{Kind, Material, MaterialError};
@@ -362,6 +363,32 @@ impl Mix {
     }
 }
 
+/// Density at 20 °C of `parts` mixed with a share `voids` of air, where only masses and densities are
+/// known: ρ = Σm/(Σm/ρ)·(1 − φ).
+///
+/// # Errors
+/// A mass or density that cannot be, no mass at all, or `voids` outside 0 ≤ φ < 1.
+pub fn density_of_parts(
+    parts: impl IntoIterator<Item = (Mass, MassDensity)>,
+    voids: f64,
+) -> Result<MassDensity, MixError> {
+    if !(0.0..1.0).contains(&voids) {
+        return Err(MixError::BadVoids(voids));
+    }
+    let (mut mass, mut volume) = (Mass::default(), Volume::default());
+    for (part, density) in parts {
+        if !is_not_negative(part.si()) {
+            return Err(MixError::BadMass(part.si() * 1000.0));
+        }
+        if !is_positive(density.si()) {
+            return Err(MixError::BadDensity(density.si() / 1000.0));
+        }
+        mass += part;
+        volume += part / density;
+    }
+    if volume.si() > 0.0 { Ok(mass / volume * (1.0 - voids)) } else { Err(MixError::Empty) }
+}
+
 fn density_of(material: &Material, phase: Phase) -> Result<MassDensity, MaterialError> {
     let purpose = "the density of the mix";
     let density = match phase {
@@ -378,6 +405,9 @@ pub enum MixError {
     /// A negative or endless addition.
     #[error("{0} g cannot be added to a mix.")]
     BadMass(f64),
+    /// A density that no material has.
+    #[error("{0} g/mL is no density.")]
+    BadDensity(f64),
     /// More is drawn than there is.
     #[error("{asked_g} g cannot be drawn from a mix of {held_g} g.")]
     DrawTooLarge {
@@ -413,6 +443,7 @@ impl Diagnose for MixError {
     fn code(&self) -> &'static str {
         match self {
             Self::BadMass(_) => "mix-bad-mass",
+            Self::BadDensity(_) => "mix-bad-density",
             Self::DrawTooLarge { .. } => "mix-draw-too-large",
             Self::BadFactor(_) => "mix-bad-factor",
             Self::BadTemperature(_) => "mix-bad-temperature",
@@ -429,6 +460,7 @@ impl Diagnose for MixError {
             Self::BadMass(_) => {
                 "Add 0 g or more; what went in by mistake is put right by a correction.".into()
             }
+            Self::BadDensity(_) => "Give the true density of each part, such as 1.03 g/mL.".into(),
             Self::DrawTooLarge { held_g, .. } => format!("Draw at most {held_g} g.").into(),
             Self::BadFactor(_) => "Use a factor of 0 or more.".into(),
             Self::BadTemperature(_) => {
@@ -631,5 +663,24 @@ mod tests {
                 prop_assert!(of_one >= least * (1.0 - 1e-12));
             }
         }
+    }
+
+    #[test]
+    fn parts_alone_give_the_density_of_the_mix() {
+        let g = |g: f64| Mass::from_si(g / 1000.0);
+        let g_per_ml = |density: f64| MassDensity::from_si(density * 1000.0);
+        // 100 g at 1 g/mL and 20 g at 2 g/mL fill 110 mL; a tenth of air on top.
+        let parts = [(g(100.0), g_per_ml(1.0)), (g(20.0), g_per_ml(2.0))];
+        let density = density_of_parts(parts, 0.1).unwrap().si();
+        assert!((density - 120.0 / 110.0 * 900.0).abs() < 1e-9, "{density}");
+        let bad = |mass: f64, density: f64, voids: f64| {
+            density_of_parts([(g(mass), g_per_ml(density))], voids).unwrap_err().code()
+        };
+        assert_eq!(bad(-1.0, 1.0, 0.0), "mix-bad-mass");
+        assert_eq!(bad(f64::NAN, 1.0, 0.0), "mix-bad-mass");
+        assert_eq!(bad(1.0, 0.0, 0.0), "mix-bad-density");
+        assert_eq!(bad(1.0, f64::NAN, 0.0), "mix-bad-density");
+        assert_eq!(bad(1.0, 1.0, 1.0), "mix-bad-voids");
+        assert_eq!(bad(0.0, 1.0, 0.0), "mix-empty");
     }
 }

@@ -1,12 +1,13 @@
 //! What is committed but made from the code is fresh: JSON Schemas, the table of error codes, the
-//! parameter texts, and the examples of the README.
+//! parameter texts, the vectors, and the examples of the README.
 //!
-//! `UPDATE=1 cargo test -p pourwright-tests --test committed` writes schemas and error table anew.
+//! `UPDATE=1 cargo test -p pourwright-tests --test committed` writes schemas, error table and vectors anew.
 
 mod errors;
 mod parameters;
 mod readme;
 mod schemas;
+mod vectors;
 
 use std::path::{Path, PathBuf};
 

@@ -18,6 +18,7 @@
 //! ```
 
 mod amount;
+mod conversion;
 mod dimension;
 #[cfg(feature = "document")]
 mod document;
@@ -31,6 +32,7 @@ mod system;
 mod unit;
 
 pub use amount::{Amount, Basis, By, Share, parse_share, value_in};
+pub use conversion::Conversion;
 pub use dimension::{Dimension, Measurable};
 pub use error::AmountError;
 pub use format::{nearest_fraction, nearest_household, nearest_multiple, significant};

@@ -1,0 +1,94 @@
+/* What the test programs share: checks that count, and files read whole. */
+#ifndef CHECK_H
+#define CHECK_H
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <pourwright.h>
+
+/* A number that no call gives: results are filled with it, to see that a failed call leaves them alone. */
+#define UNTOUCHED (-7777.125)
+
+static int failures = 0;
+
+#define CHECK(what) check((what) != 0, #what, __FILE__, __LINE__)
+
+static inline void check(int holds, const char *what, const char *file, int line)
+{
+    if (!holds) {
+        fprintf(stderr, "%s:%d: %s\n", file, line, what);
+        failures++;
+    }
+}
+
+/* The result of a call that succeeds: within 1e-12 of what is wanted, relative to it. */
+#define GIVES(call, found, wanted)                                                          \
+    do {                                                                                    \
+        pour_error *error = NULL;                                                           \
+        found = UNTOUCHED;                                                                  \
+        CHECK((call) == POUR_OK);                                                           \
+        CHECK(error == NULL);                                                               \
+        check(near((found), (wanted)), #call, __FILE__, __LINE__);                          \
+        if (!near((found), (wanted))) fprintf(stderr, "  %.17g, not %.17g\n", (double)(found), (double)(wanted)); \
+    } while (0)
+
+static inline int near(double found, double wanted)
+{
+    double off = found - wanted, size = wanted < 0 ? -wanted : wanted;
+    return (off < 0 ? -off : off) <= 1e-12 * size;
+}
+
+/* A call that fails: with this status, code and path, with and without a place for the error. */
+#define FAILS(call, wanted_status, wanted_code, wanted_path)                                \
+    do {                                                                                    \
+        pour_error *kept = NULL, **error = &kept;                                           \
+        int32_t status = (call);                                                            \
+        failed_as(status, kept, wanted_status, wanted_code, wanted_path, #call, __FILE__, __LINE__); \
+        pour_error_free(kept);                                                              \
+        error = NULL;                                                                       \
+        CHECK((call) == (wanted_status));                                                   \
+    } while (0)
+
+static inline void failed_as(int32_t status, const pour_error *error, int32_t wanted, const char *code,
+                             const char *path, const char *call, const char *file, int line)
+{
+    int right = status == wanted && error != NULL && pour_error_status(error) == wanted
+        && pour_error_count(error) >= 1 && strcmp(pour_error_code(error, 0), code) == 0
+        && strcmp(pour_error_path(error, 0), path) == 0 && pour_error_message(error, 0)[0] != '\0'
+        && pour_error_help(error, 0)[0] != '\0';
+    check(right, call, file, line);
+    if (!right) {
+        fprintf(stderr, "  status %d, not %d; %s\n", (int)status, (int)wanted,
+                error == NULL ? "no error" : pour_error_json(error));
+    }
+}
+
+/* The text of a file, ended by a NUL; the test ends where it cannot be read. The caller frees it. */
+static inline char *read_file(const char *path, size_t *len)
+{
+    FILE *file = fopen(path, "rb");
+    char *text = NULL;
+    long size;
+    *len = 0;
+    if (file != NULL && fseek(file, 0, SEEK_END) == 0 && (size = ftell(file)) >= 0
+        && fseek(file, 0, SEEK_SET) == 0 && (text = malloc((size_t)size + 1)) != NULL) {
+        *len = fread(text, 1, (size_t)size, file);
+        text[*len] = '\0';
+    }
+    if (file == NULL || text == NULL) {
+        fprintf(stderr, "%s cannot be read.\n", path);
+        exit(2);
+    }
+    fclose(file);
+    return text;
+}
+
+static inline int outcome(const char *name)
+{
+    if (failures != 0) fprintf(stderr, "%s: %d checks failed\n", name, failures);
+    return failures != 0;
+}
+
+#endif

@@ -1,0 +1,209 @@
+// pourwright for C++17: handles that free themselves, and exceptions with all faults.
+//
+// A thin layer over pourwright.h, whose contract holds here too. The documents, book, plan and mix have classes. Every
+// other call is reached by `get`, which returns what the C call writes, or by `call` where it writes several things:
+//
+//     double grams = pourwright::get<double>(pour_mass_of_volume, 59.0, 1.22);
+#ifndef POURWRIGHT_HPP
+#define POURWRIGHT_HPP
+
+#include <cstdint>
+#include <memory>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "pourwright.h"
+
+namespace pourwright {
+
+/// One thing that is wrong: stable code, JSON Pointer to where it is, what was found, what would do.
+struct fault {
+    std::string code;
+    std::string path;
+    std::string message;
+    std::string help;
+};
+
+/// What a failed call throws. `what()` has all faults, one a line.
+class error : public std::runtime_error {
+public:
+    error(std::int32_t status, const std::string &text, std::string json, std::vector<fault> faults)
+        : std::runtime_error(text), status_(status), json_(std::move(json)), faults_(std::move(faults)) {}
+
+    /// `POUR_NULL` to `POUR_MISALIGNED`.
+    std::int32_t status() const noexcept { return status_; }
+
+    /// The faults, the first found first.
+    const std::vector<fault> &faults() const noexcept { return faults_; }
+
+    /// The faults as the JSON of the other doors: `{"faults":[...]}`.
+    const std::string &json() const noexcept { return json_; }
+
+private:
+    std::int32_t status_;
+    std::string json_;
+    std::vector<fault> faults_;
+};
+
+namespace detail {
+
+struct free_error { void operator()(pour_error *it) const noexcept { pour_error_free(it); } };
+struct free_book { void operator()(pour_book *it) const noexcept { pour_book_free(it); } };
+struct free_plan { void operator()(pour_plan *it) const noexcept { pour_plan_free(it); } };
+struct free_mix { void operator()(pour_mix *it) const noexcept { pour_mix_free(it); } };
+struct free_string { void operator()(char *it) const noexcept { pour_string_free(it); } };
+
+[[noreturn]] inline void fail(std::int32_t status, pour_error *raw) {
+    const std::unique_ptr<pour_error, free_error> failed(raw);
+    std::vector<fault> faults;
+    for (std::size_t i = 0; i < pour_error_count(raw); ++i) {
+        faults.push_back({pour_error_code(raw, i), pour_error_path(raw, i), pour_error_message(raw, i),
+                          pour_error_help(raw, i)});
+    }
+    if (raw == nullptr) throw error(status, "pourwright failed without an error", "{}", {});
+    throw error(status, pour_error_text(raw), pour_error_json(raw), std::move(faults));
+}
+
+} // namespace detail
+
+/// Calls a function of pourwright.h, of which the last parameter is the error, and throws where it fails.
+template <typename... Parameters, typename... Arguments>
+void call(std::int32_t (*function)(Parameters...), Arguments... arguments) {
+    pour_error *failed = nullptr;
+    const std::int32_t status = function(arguments..., &failed);
+    if (status != POUR_OK) detail::fail(status, failed);
+}
+
+/// Calls a function of pourwright.h that writes one result through its last pointer, and returns that.
+template <typename Result, typename... Parameters, typename... Arguments>
+Result get(std::int32_t (*function)(Parameters...), Arguments... arguments) {
+    Result result{};
+    call(function, arguments..., &result);
+    return result;
+}
+
+namespace detail {
+
+/// The text that a function gives out.
+template <typename... Parameters, typename... Arguments>
+std::string text(std::int32_t (*function)(Parameters...), Arguments... arguments) {
+    char *out = nullptr;
+    std::size_t length = 0;
+    call(function, arguments..., &out, &length);
+    const std::unique_ptr<char, free_string> owner(out);
+    return std::string(out, length);
+}
+
+} // namespace detail
+
+/// Throws unless the library that is loaded has the interface of this header.
+inline void check_version() {
+    if (pour_abi_version() != POUR_ABI_VERSION) {
+        throw std::runtime_error("The loaded pourwright has another ABI version than pourwright.h.");
+    }
+}
+
+/// Answers a calculation request, JSON to JSON.
+inline std::string request(std::string_view json) {
+    return detail::text(pour_request, json.data(), json.size());
+}
+
+/// The way from one unit to another, prepared once.
+class conversion {
+public:
+    conversion(const char *from, const char *to, std::int32_t measures)
+        : way_(get<pour_conversion>(pour_conversion_between, from, to, measures)) {}
+
+    double operator()(double value) const { return get<double>(pour_convert_with, &way_, value); }
+
+    /// For the columnar call.
+    const pour_conversion *raw() const noexcept { return &way_; }
+
+private:
+    pour_conversion way_;
+};
+
+/// A day's plan.
+class plan {
+public:
+    /// The plan as JSON: the record of the day.
+    std::string json() const { return detail::text(pour_plan_json, raw()); }
+
+    /// The bench sheet: text of 80 columns.
+    std::string sheet() const { return detail::text(pour_plan_sheet, raw()); }
+
+    const pour_plan *raw() const noexcept { return handle_.get(); }
+
+private:
+    friend class book;
+    explicit plan(pour_plan *raw) : handle_(raw) {}
+    std::unique_ptr<pour_plan, detail::free_plan> handle_;
+};
+
+/// A shop's book: loaded once, planned with many times, by any number of threads.
+class book {
+public:
+    explicit book(std::string_view json)
+        : handle_(get<pour_book *>(pour_book_from_json, json.data(), json.size())) {}
+
+    /// Plans the day of an order list.
+    pourwright::plan plan(std::string_view orders) const {
+        return pourwright::plan(get<pour_plan *>(pour_book_plan, raw(), orders.data(), orders.size()));
+    }
+
+    const pour_book *raw() const noexcept { return handle_.get(); }
+
+private:
+    std::unique_ptr<pour_book, detail::free_book> handle_;
+};
+
+/// Masses of materials in one vessel. Used by one thread at a time.
+class mix {
+public:
+    /// An empty mix of the materials of a book.
+    explicit mix(const book &of) : handle_(get<pour_mix *>(pour_mix_of_book, of.raw())) {}
+
+    /// An empty mix of materials of one's own.
+    explicit mix(const std::vector<pour_material> &materials)
+        : handle_(get<pour_mix *>(pour_mix_of_materials, materials.data(), materials.size())) {}
+
+    void add(const char *material, double mass_g) { call(pour_mix_add, raw(), material, mass_g); }
+
+    /// Takes a mass of it out.
+    mix draw(double mass_g) { return mix(get<pour_mix *>(pour_mix_draw, raw(), mass_g)); }
+
+    /// Pours another mix in, which stays as it is.
+    void merge(const mix &other) {
+        const pour_mix *poured = other.raw();
+        call(pour_mix_merge, raw(), poured);
+    }
+
+    void scale(double factor) { call(pour_mix_scale, raw(), factor); }
+
+    double mass_g() const { return get<double>(pour_mix_mass, raw()); }
+
+    double mass_g(const char *material) const { return get<double>(pour_mix_mass_of, raw(), material); }
+
+    /// `phase` is `POUR_LIQUID` or `POUR_FUSED`.
+    double volume_ml(std::int32_t phase = POUR_FUSED, double celsius = 20.0) const {
+        return get<double>(pour_mix_volume, raw(), phase, celsius);
+    }
+
+    double density_g_per_ml(std::int32_t phase = POUR_FUSED, double celsius = 20.0, double voids = 0.0) const {
+        return get<double>(pour_mix_density, raw(), phase, celsius, voids);
+    }
+
+    pour_mix *raw() noexcept { return handle_.get(); }
+    const pour_mix *raw() const noexcept { return handle_.get(); }
+
+private:
+    explicit mix(pour_mix *raw) : handle_(raw) {}
+    std::unique_ptr<pour_mix, detail::free_mix> handle_;
+};
+
+} // namespace pourwright
+
+#endif

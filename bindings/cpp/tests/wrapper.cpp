@@ -1,0 +1,121 @@
+// Every class of pourwright.hpp, right and wrong, and the vectors: wrapper BOOK ORDERS REQUESTS ANSWERS.
+#include <cmath>
+#include <fstream>
+#include <iostream>
+#include <iterator>
+#include <string>
+#include <type_traits>
+#include <utility>
+
+#include <pourwright.hpp>
+
+namespace {
+
+int failures = 0;
+
+void check(bool holds, const char *what, int line) {
+    if (!holds) {
+        std::cerr << "wrapper.cpp:" << line << ": " << what << '\n';
+        ++failures;
+    }
+}
+
+#define CHECK(what) check((what), #what, __LINE__)
+
+std::string read_file(const char *path) {
+    std::ifstream file(path, std::ios::binary);
+    if (!file) throw std::runtime_error(std::string(path) + " cannot be read.");
+    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+/// The status that `act` throws; POUR_OK where it does not.
+template <typename Act>
+std::int32_t thrown(Act act) {
+    try {
+        act();
+    } catch (const pourwright::error &error) {
+        CHECK(!error.faults().empty() && !error.faults()[0].help.empty());
+        CHECK(error.json().rfind("{\"faults\":[", 0) == 0 && std::string(error.what()) != "");
+        return error.status();
+    }
+    return POUR_OK;
+}
+
+// Handles move and are not copied: one owner, one free.
+static_assert(std::is_move_constructible_v<pourwright::mix> && !std::is_copy_constructible_v<pourwright::mix>);
+static_assert(std::is_move_assignable_v<pourwright::book> && !std::is_copy_assignable_v<pourwright::book>);
+static_assert(std::is_move_constructible_v<pourwright::plan> && !std::is_copy_constructible_v<pourwright::plan>);
+
+void numbers() {
+    const pourwright::conversion cup("cup", "mL", POUR_METRIC);
+    CHECK(cup(1.5) == 375.0);
+    CHECK(thrown([&] { cup(-1); }) == POUR_REFUSED);
+    CHECK(thrown([&] { cup(std::nan("")); }) == POUR_NOT_FINITE);
+    CHECK(thrown([] { pourwright::conversion("cup", "g", POUR_METRIC); }) == POUR_REFUSED);
+    CHECK(pourwright::get<double>(pour_mass_of_volume, 2.0, 3.0) == 6.0);
+    CHECK(pourwright::get<std::uint32_t>(pour_shots, 24u, 5u, 0.0, 0.0) == 5);
+    double column[] = {1, 2};
+    pourwright::call(pour_convert_n, cup.raw(), std::size_t{2}, column, std::ptrdiff_t{8}, column,
+                     std::ptrdiff_t{8}, nullptr);
+    CHECK(column[1] == 500.0);
+}
+
+void mixes(const pourwright::book &book) {
+    pourwright::mix pot(book);
+    pot.add("clear-base", 100);
+    pourwright::mix drawn = pot.draw(25);
+    CHECK(pot.mass_g() == 75.0 && drawn.mass_g("clear-base") == 25.0);
+    pot.merge(drawn);
+    pot.scale(2);
+    CHECK(pot.mass_g() == 200.0 && pot.volume_ml() > 0 && pot.density_g_per_ml() > 1);
+    CHECK(thrown([&] { pot.add("sand", 1); }) == POUR_REFUSED);
+    CHECK(thrown([&] { pot.draw(201); }) == POUR_REFUSED);
+    CHECK(thrown([&] { pot.merge(pot); }) == POUR_REFUSED);
+    pourwright::mix moved = std::move(pot);
+    CHECK(moved.mass_g() == 200.0);
+    CHECK(thrown([&] { pot.mass_g(); }) == POUR_NULL);
+    pour_material salt{};
+    salt.name = "salt";
+    salt.kind = POUR_SALT;
+    salt.density_g_per_ml = 2;
+    pourwright::mix own({salt});
+    own.add("salt", 10);
+    CHECK(own.volume_ml() == 5.0);
+}
+
+void vectors(const std::string &requests_path, const std::string &answers_path) {
+    std::ifstream requests(requests_path), answers(answers_path);
+    std::string request, answer;
+    int count = 0;
+    while (std::getline(requests, request) && std::getline(answers, answer)) {
+        std::string found;
+        try {
+            found = pourwright::request(request);
+        } catch (const pourwright::error &error) {
+            found = error.json();
+        }
+        ++count;
+        if (found != answer) {
+            std::cerr << requests_path << ':' << count << "\n  " << found << "\n  not\n  " << answer << '\n';
+            ++failures;
+        }
+    }
+    CHECK(count > 100 && !std::getline(answers, answer));
+}
+
+} // namespace
+
+int main(int argc, char **argv) {
+    if (argc != 5) return 2;
+    pourwright::check_version();
+    numbers();
+    const pourwright::book book(read_file(argv[1]));
+    mixes(book);
+    const pourwright::plan plan = book.plan(read_file(argv[2]));
+    CHECK(plan.sheet().find("ORDER OF WORK") != std::string::npos && plan.json().front() == '{');
+    CHECK(thrown([&] { book.plan("[]"); }) == POUR_REFUSED);
+    CHECK(thrown([] { pourwright::book("\xff"); }) == POUR_NOT_UTF8);
+    vectors(argv[3], argv[4]);
+    if (failures != 0) std::cerr << "wrapper: " << failures << " checks failed\n";
+    return failures != 0;
+}

@@ -1,0 +1,122 @@
+//! The shop's book, loaded once and planned with many times, and the plans.
+
+use std::ffi::c_char;
+use std::mem::MaybeUninit;
+use std::sync::Arc;
+
+use pourwright::book::Book as CoreBook;
+use pourwright::document::{book_from_text, orders_from_text};
+use pourwright::mix::Materials;
+use pourwright::plan::Plan as CorePlan;
+
+use crate::document::{hand_out, to_json};
+use crate::error::Error;
+use crate::guard::{guard, guard_or};
+use crate::memory::{document, given};
+
+/// A shop's book, ready for planning.
+///
+/// It never changes, and any number of threads may use it at once. What is made from it lives on when it is freed.
+pub struct Book {
+    book: CoreBook,
+    materials: Arc<Materials>,
+}
+
+impl Book {
+    pub(crate) fn materials(&self) -> &Arc<Materials> {
+        &self.materials
+    }
+}
+
+/// A day's plan. It never changes, and any number of threads may use it at once.
+pub struct Plan(CorePlan);
+
+/// Loads a book from its JSON text of `len` bytes.
+///
+/// `POUR_REFUSED` with all faults of the text, else all of its form, else all of its meaning.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_book_from_json(
+    json: *const c_char,
+    len: usize,
+    book: Option<&mut MaybeUninit<Box<Book>>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut book = book;
+    guard(error, &mut || {
+        let out = given("book", book.as_deref_mut())?;
+        // SAFETY: the header asks for `len` bytes, or null.
+        let book = book_from_text(unsafe { document("json", json, len)? })?;
+        let materials = Arc::new(book.materials.clone());
+        out.write(Box::new(Book { book, materials }));
+        Ok(())
+    })
+}
+
+/// Frees a book. Null is let pass.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_book_free(book: Option<Box<Book>>) {
+    guard_or((), || drop(book));
+}
+
+/// Plans a day: the JSON text of its order list, `orders_len` bytes.
+///
+/// `POUR_REFUSED` with all faults of the order list, with paths into it, or why the day cannot be planned.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_book_plan(
+    book: Option<&Book>,
+    orders_json: *const c_char,
+    orders_len: usize,
+    plan: Option<&mut MaybeUninit<Box<Plan>>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut plan = plan;
+    guard(error, &mut || {
+        let Book { book, .. } = given("book", book)?;
+        let out = given("plan", plan.as_deref_mut())?;
+        // SAFETY: the header asks for `orders_len` bytes, or null.
+        let orders = unsafe { document("orders_json", orders_json, orders_len)? };
+        let day = orders_from_text(orders, book)?;
+        out.write(Box::new(Plan(CorePlan::make(book, &day)?)));
+        Ok(())
+    })
+}
+
+/// The plan as JSON, complete: the record of the day. Freed by `pour_string_free`; `out_len` may be null.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_plan_json(
+    plan: Option<&Plan>,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len) = (out, out_len);
+    guard(error, &mut || {
+        let Plan(plan) = given("plan", plan)?;
+        let out = given("out", out.as_deref_mut())?;
+        hand_out(&to_json(plan)?, out, out_len.as_deref_mut());
+        Ok(())
+    })
+}
+
+/// The bench sheet of the plan: text of 80 columns for the wall. Freed by `pour_string_free`; `out_len` may be null.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_plan_sheet(
+    plan: Option<&Plan>,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len) = (out, out_len);
+    guard(error, &mut || {
+        let Plan(plan) = given("plan", plan)?;
+        let out = given("out", out.as_deref_mut())?;
+        hand_out(&plan.sheet().to_string(), out, out_len.as_deref_mut());
+        Ok(())
+    })
+}
+
+/// Frees a plan. Null is let pass.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_plan_free(plan: Option<Box<Plan>>) {
+    guard_or((), || drop(plan));
+}

@@ -1,0 +1,74 @@
+//! Documents: JSON in, JSON or text out.
+
+use std::ffi::{CString, c_char};
+use std::mem::MaybeUninit;
+
+use pourwright::Faults;
+use pourwright::document::text;
+use pourwright::request::{Answer, answer};
+
+use crate::error::{ArgumentError, Error, Failure, c_text};
+use crate::guard::{guard, guard_or};
+use crate::memory::{document, given};
+
+/// Gives `text` to the host, with its length where it is asked for.
+pub(crate) fn hand_out(
+    text: &str,
+    out: &mut MaybeUninit<*mut c_char>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+) {
+    let text = c_text(text);
+    if let Some(out_len) = out_len {
+        out_len.write(text.as_bytes().len());
+    }
+    out.write(text.into_raw());
+}
+
+/// `value` as JSON.
+pub(crate) fn to_json<T: serde::Serialize>(value: &T) -> Result<String, Failure> {
+    serde_json::to_string(value)
+        .map_err(|error| Failure::at("", &ArgumentError::Panic(error.to_string())))
+}
+
+/// Answers a calculation request: `{"calculate":"convert","amount":"1 1/4 cup","to":"mL"}`.
+///
+/// `out` receives the answer, `{"result":{...}}`: UTF-8, ended by a NUL that `out_len` (which may be null) does not
+/// count; the host frees it by `pour_string_free`. `POUR_REFUSED` for a request with faults, all of which are in the
+/// error; `pour_error_json` has them as the answer of the other doors: `{"faults":[...]}`.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_request(
+    json: *const c_char,
+    len: usize,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len) = (out, out_len);
+    guard(error, &mut || {
+        let out = given("out", out.as_deref_mut())?;
+        // SAFETY: the header asks for `len` bytes, or null.
+        let json = unsafe { document("json", json, len)? };
+        let answer = answer(&text::parse(json)?);
+        match answer {
+            Answer::Faults(faults) => match Faults::from_vec(faults) {
+                Some(faults) => Err(faults.into()),
+                None => {
+                    Err(Failure::at("", &ArgumentError::Panic("faults without a fault".into())))
+                }
+            },
+            answer @ Answer::Result(_) => {
+                hand_out(&to_json(&answer)?, out, out_len.as_deref_mut());
+                Ok(())
+            }
+        }
+    })
+}
+
+/// Frees a text that a call of this library gave out. Null is let pass.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_string_free(text: *mut c_char) {
+    if !text.is_null() {
+        // SAFETY: the header asks for a text that `hand_out` made, and for once only.
+        guard_or((), || drop(unsafe { CString::from_raw(text) }));
+    }
+}

@@ -1,0 +1,93 @@
+//! What a host passes, checked before use: pointers, numbers, texts, arrays.
+
+use std::ffi::{CStr, c_char};
+use std::slice;
+use std::str;
+
+use crate::error::{ArgumentError, Failure};
+
+/// The longest text without a length of its own, in bytes: names, amounts, units.
+const LONGEST_TEXT: usize = 4096;
+
+/// The most items of an array that is no column.
+const MOST_ITEMS: usize = 1 << 20;
+
+/// The reference that the parameter `name` is.
+pub(crate) fn given<T>(name: &str, pointer: Option<T>) -> Result<T, Failure> {
+    pointer.ok_or_else(|| Failure::at(name, &ArgumentError::Null))
+}
+
+/// The number that the parameter `name` is.
+pub(crate) fn finite(name: &str, number: f64) -> Result<f64, Failure> {
+    if number.is_finite() {
+        Ok(number)
+    } else {
+        Err(Failure::at(name, &ArgumentError::NotFinite(number)))
+    }
+}
+
+/// The text that ends at its first NUL.
+///
+/// # Safety
+/// `pointer` is null, or what it points to can be read up to a NUL and stays as it is for `'a`.
+pub(crate) unsafe fn text<'a>(name: &str, pointer: *const c_char) -> Result<&'a str, Failure> {
+    if pointer.is_null() {
+        return Err(Failure::at(name, &ArgumentError::Null));
+    }
+    // SAFETY: not null, and by the contract of this function it ends.
+    let bytes = unsafe { CStr::from_ptr(pointer) }.to_bytes();
+    if bytes.len() > LONGEST_TEXT {
+        return Err(Failure::at(name, &ArgumentError::TooLarge { most: LONGEST_TEXT }));
+    }
+    utf8(name, bytes)
+}
+
+/// The document of `len` bytes.
+///
+/// # Safety
+/// `pointer` is null, or `len` bytes can be read there and stay as they are for `'a`.
+pub(crate) unsafe fn document<'a>(
+    name: &str,
+    pointer: *const c_char,
+    len: usize,
+) -> Result<&'a str, Failure> {
+    if pointer.is_null() {
+        return Err(Failure::at(name, &ArgumentError::Null));
+    }
+    let most = pourwright::document::text::LONGEST_DOCUMENT;
+    if len > most {
+        return Err(Failure::at(name, &ArgumentError::TooLarge { most }));
+    }
+    // SAFETY: not null, and by the contract of this function so long.
+    utf8(name, unsafe { slice::from_raw_parts(pointer.cast(), len) })
+}
+
+fn utf8<'a>(name: &str, bytes: &'a [u8]) -> Result<&'a str, Failure> {
+    str::from_utf8(bytes)
+        .map_err(|error| Failure::at(name, &ArgumentError::NotUtf8(error.valid_up_to())))
+}
+
+/// The array of `count` items. Null is an array of none.
+///
+/// # Safety
+/// `pointer` is null, or `count` items can be read there and stay as they are for `'a`.
+pub(crate) unsafe fn array<'a, T>(
+    name: &str,
+    pointer: *const T,
+    count: usize,
+) -> Result<&'a [T], Failure> {
+    if count == 0 {
+        return Ok(&[]);
+    }
+    if pointer.is_null() {
+        return Err(Failure::at(name, &ArgumentError::Null));
+    }
+    if count > MOST_ITEMS {
+        return Err(Failure::at(name, &ArgumentError::TooLarge { most: MOST_ITEMS }));
+    }
+    if !pointer.is_aligned() {
+        return Err(Failure::at(name, &ArgumentError::Misaligned(align_of::<T>())));
+    }
+    // SAFETY: not null, aligned, and by the contract of this function so long.
+    Ok(unsafe { slice::from_raw_parts(pointer, count) })
+}

@@ -1,0 +1,108 @@
+//! The committed header and the list of symbols are what the source makes of them.
+//!
+//! `UPDATE=1 cargo test -p pourwright-ffi --test header` writes both anew; look at the difference before committing it.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+fn here() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+}
+
+fn header() -> String {
+    let config = cbindgen::Config::from_file(here().join("cbindgen.toml")).unwrap();
+    let bindings = cbindgen::Builder::new().with_crate(here()).with_config(config).generate();
+    let mut header = Vec::new();
+    bindings.unwrap().write(&mut header);
+    String::from_utf8(header).unwrap()
+}
+
+fn fresh(path: &str, wanted: &str) {
+    let path = here().join(path);
+    if std::env::var_os("UPDATE").is_some() {
+        fs::write(&path, wanted).unwrap();
+    }
+    let found = fs::read_to_string(&path).unwrap_or_default();
+    assert!(
+        found == wanted,
+        "{} is stale: run UPDATE=1 cargo test -p pourwright-ffi --test header",
+        path.display()
+    );
+}
+
+fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
+    for entry in fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() { sources(&path, found) } else { found.push(path) }
+    }
+}
+
+/// Name and body of each export of the source, but for the one that only the tests have.
+fn exports() -> Vec<(String, String)> {
+    let mut files = Vec::new();
+    sources(&here().join("src"), &mut files);
+    let mut exports = Vec::new();
+    for file in files {
+        let source = fs::read_to_string(file).unwrap();
+        for part in source.split("#[unsafe(no_mangle)]").skip(1) {
+            let name = part.split("fn ").nth(1).unwrap().split('(').next().unwrap().to_owned();
+            let body = part[..part.find("\n}\n").unwrap()].to_owned();
+            if name != "pour_test_panic" {
+                exports.push((name, body));
+            }
+        }
+    }
+    exports
+}
+
+#[test]
+fn the_header_is_fresh() {
+    fresh("include/pourwright.h", &header());
+}
+
+#[test]
+fn the_list_of_symbols_is_fresh() {
+    let names: BTreeSet<String> = exports().into_iter().map(|(name, _)| name).collect();
+    assert!(names.len() > 50, "only {} exports were found", names.len());
+    let list: Vec<String> = names.into_iter().collect();
+    fresh("symbols.txt", &(list.join("\n") + "\n"));
+}
+
+#[test]
+fn the_header_declares_every_symbol() {
+    let header = header();
+    for (name, _) in exports() {
+        assert!(header.contains(&format!("{name}(")), "{name}");
+    }
+    assert!(!header.contains("pour_test_panic"));
+}
+
+/// No export calculates outside the guard. Those that only read a field of an error or a constant need none.
+#[test]
+fn every_export_is_guarded() {
+    let plain = [
+        "pour_abi_version",
+        "pour_version",
+        "pour_error_status",
+        "pour_error_count",
+        "pour_error_text",
+        "pour_error_json",
+    ];
+    for (name, body) in exports() {
+        let guarded = ["guard(error, &mut || {", "guard_or((), ||", "Error::of_fault("]
+            .iter()
+            .any(|guard| body.contains(guard));
+        assert!(guarded != plain.contains(&name.as_str()), "{name}");
+    }
+}
+
+/// The versions in the header and the build are those of the package.
+#[test]
+fn the_versions_agree() {
+    let build = fs::read_to_string(here().join("build.rs")).unwrap();
+    let abi = pourwright_ffi::POUR_ABI_VERSION;
+    assert!(build.contains(&format!("const ABI: u32 = {abi};")));
+    assert!(header().contains(&format!("#define POUR_ABI_VERSION {abi}\n")));
+    assert_eq!(pourwright_ffi::pour_abi_version(), abi);
+}
