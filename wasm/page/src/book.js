@@ -47,8 +47,8 @@ export function bookView(faults) {
 /** The cups on the shelf: one that is put away stays in the book, for programs to find, under `ext`. */
 function cups() {
   const { bench } = state.book
-  const here = bench?.cups ?? []
-  const away = bench?.ext?.put_away ?? []
+  const here = Array.isArray(bench?.cups) ? bench.cups : []
+  const away = Array.isArray(bench?.ext?.put_away) ? bench.ext.put_away : []
   const move = (cups, put_away) => {
     const { ext, ...tools } = bench
     const { put_away: _, ...others } = ext ?? {}
@@ -122,20 +122,23 @@ function openBook(text) {
 
 function openOrders(text, name) {
   const orders = parsed(text)
-  if (orders && Array.isArray(orders.lines)) change({ orders, notice: '', done: {}, ticked: [], timers: [] })
-  else change({ notice: `“${name}” is no order list: that is a JSON object with a list “lines”.` })
+  if (orders && Array.isArray(orders.lines) && orders.lines.every(isObject))
+    change({ orders, notice: '', done: {}, ticked: [], timers: [] })
+  else change({ notice: `“${name}” is no order list: that is a JSON object with a list “lines” of objects.` })
 }
 
 /** The object that a JSON text says; undefined where it says none. */
 function parsed(text) {
   try {
     const value = JSON.parse(text)
-    return typeof value === 'object' && value !== null && !Array.isArray(value) ? value : undefined
+    return isObject(value) ? value : undefined
   } catch {
     // What is wrong with the text is told by the library, with its place.
     return undefined
   }
 }
+
+const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
 async function demoDay() {
   if (!isInvented() && !confirm('The book and the orders that stand here are replaced. Are they saved?')) return

@@ -1,7 +1,7 @@
 // Cautions by their codes, in the library's words: short at the step that they concern, in full on the sheet.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
-export const CAUTIONS = {
+const CAUTIONS = {
   'hot-plastisol': [
     'Hot plastisol burns deep: gloves, sleeves, eyes.',
     'Hot plastisol sticks to skin and burns deep: long sleeves, heat-proof gloves, eye protection.',

@@ -1,14 +1,13 @@
 // A drawing of a cup: its marks, how far it is filled, and how far it swells under vacuum.
 import { inUnit } from './core.js'
 import { short } from './show.js'
-import { state } from './state.js'
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
 
 const [TOP, BOTTOM, LEFT, RIGHT] = [14, 130, 4, 88]
 
-/** Draws the cup that holds `cup`, filled to `level`; under vacuum it swells to `swollen`. */
-export function cupDrawing({ cup, level, swollen = null, label }) {
-  const marks = marksOf(cup)
+/** Draws the cup of the book that holds `cup`, filled to `level`; under vacuum it swells to `swollen`. */
+export function cupDrawing({ book, cup, level, swollen = null, label }) {
+  const marks = marksOf(book, cup)
   const most = Math.max(cup.value, level.value, swollen?.value ?? 0)
   const y = (volume) => BOTTOM - (volume / most) * (BOTTOM - TOP)
   const line = (volume, kind) => svg`<line class=${kind} x1=${LEFT} x2=${RIGHT} y1=${y(volume)} y2=${y(volume)} />`
@@ -32,8 +31,7 @@ export function cupDrawing({ cup, level, swollen = null, label }) {
 }
 
 /** The marks of a cup of the book, in milliliters, by what it holds. */
-function marksOf(cup) {
-  const { bench, measures } = state.book
+function marksOf({ bench, measures }, cup) {
   const entry = bench.cups.find(({ holds }) => {
     const milliliters = inUnit(holds, 'mL', measures)
     return milliliters !== null && Math.abs(milliliters - cup.value) < 1e-6 * cup.value

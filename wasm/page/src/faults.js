@@ -11,7 +11,7 @@ export function keys(pointer) {
 }
 
 /** The JSON Pointer of keys. */
-export function pointer(path) {
+function pointer(path) {
   return path.map((key) => '/' + String(key).replaceAll('~', '~0').replaceAll('/', '~1')).join('')
 }
 

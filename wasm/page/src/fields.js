@@ -46,9 +46,7 @@ export function choice({ id, value, names, faults = [], set, none = null, label 
 /** A number with keys beside it, large enough for a glove: each `[words, label, press, disabled]`. */
 export function stepper({ label, id, before, after, control, faults = [] }) {
   const key = ([words, name, press, disabled = false]) =>
-    html`<button type="button" aria-label=${name} ?disabled=${disabled} @click=${press}>
-      <span aria-hidden="true">${words}</span>
-    </button>`
+    html`<button type="button" aria-label=${name} ?disabled=${disabled} @click=${press}>${words}</button>`
   return html`<div class="field stepper" role="group" aria-label=${label}>
     <label for=${id}>${label}</label>
     <div class="keys">${before.map(key)}${control}${after.map(key)}</div>

@@ -1,8 +1,9 @@
 // The page: loads the library and what an earlier visit has left, and draws anew after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
-import { bench, goToItem, letter } from './bench.js'
+import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
 import { load, plan } from './core.js'
+import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
 import { next, toggle, undo } from './progress.js'
@@ -22,8 +23,9 @@ let last = { plan: null, steps: [], pots: new Map() }
 
 function draw() {
   const { plan: made, bookFaults, ordersFaults } = plan(state.book, state.orders)
-  if (made && made !== last.plan) last = { plan: made }
-  if (last.plan) Object.assign(last, { steps: steps(last.plan), pots: potsByLetter(last.plan) })
+  if (made && made !== last.plan) last = { plan: made, pots: potsByLetter(made) }
+  // The words of the steps are on the scale that is shown.
+  if (last.plan) last.steps = steps(last.plan)
   const stale = !made
   document.title = `${VIEWS[view()]} · ${state.book.shop ?? 'pourwright'}`
   render(page(last, stale, bookFaults, ordersFaults), document.body)
@@ -60,16 +62,27 @@ function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
       ${state.notice ? html`<p class="notice" role="status">${state.notice}</p>` : nothing} ${invented()}
       ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
-      ${viewOf(shown, plan, steps, pots, bookFaults, ordersFaults)}
+      ${guarded(() => viewOf(shown, plan, steps, pots, bookFaults, ordersFaults))}
     </main>
     ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale) : nothing}
     <p id="said" class="out-of-sight" role="status"></p>
   `
 }
 
+/** A view; what cannot be drawn takes the rest of the page with it no more than that. */
+function guarded(draw) {
+  try {
+    return draw()
+  } catch (failure) {
+    console.error(failure)
+    return html`<p class="stale" role="alert">This cannot be shown: ${failure.message}</p>`
+  }
+}
+
 function viewOf(shown, plan, steps, pots, bookFaults, ordersFaults) {
   if (shown === 'orders') return ordersView(plan, ordersFaults)
   if (shown === 'book') return bookView(bookFaults)
+  if (bookFaults.length && shown !== 'bench') return nothing
   if (shown === 'salt') return saltView()
   if (shown === 'one') return oneView(pots)
   return plan ? bench(plan, steps) : nothing

@@ -3,6 +3,8 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { ask } from './core.js'
 import { beside, faultList, faultsAt, fieldId } from './faults.js'
 import { choice, field, stepper, textInput } from './fields.js'
+import { answerOf, putRight } from './correction.js'
+import { wantedByAmount, wantedByPot } from './meant.js'
 import { both, off, short } from './show.js'
 import { change, isInvented, state } from './state.js'
 import { demo } from './storage.js'
@@ -107,13 +109,13 @@ function amount(faults) {
         id: 'one:base',
         faults: baseFaults,
         before: [
-          ['−1', 'One cup less', () => more(-1)],
-          ['−¼', 'A quarter cup less', () => more(-0.25)],
+          ['−1', '−1 cup', () => more(-1)],
+          ['−¼', '−¼ cup', () => more(-0.25)],
         ],
         control: textInput({ id: 'one:base', value: base, faults: baseFaults, set: (base) => edit({ base }), size: 8 }),
         after: [
-          ['+¼', 'A quarter cup more', () => more(0.25)],
-          ['+1', 'One cup more', () => more(1)],
+          ['+¼', '+¼ cup', () => more(0.25)],
+          ['+1', '+1 cup', () => more(1)],
         ],
       })}
     </div>
@@ -124,53 +126,6 @@ function amount(faults) {
 function more(cups) {
   const { answer } = ask({ calculate: 'convert', amount: state.one.base, to: 'cup', measures: state.book.measures })
   if (answer && answer.value + cups > 0) edit({ base: `${answer.value + cups} cup` })
-}
-
-/** What is meant by formulas and an amount of base. */
-function wantedByAmount(formulas, base) {
-  if (!formulas.length) return { rows: [], faults: [] }
-  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, base })
-  if (!answer) return { rows: [], faults }
-  const rows = answer.parts.map(({ material, mass }) => ({ material, ...measured(material, mass) }))
-  return { rows, faults: [], total: answer, request: { formulas, base }, whole: {} }
-}
-
-/** How a mass is measured at the bench. */
-function measured(material, mass) {
-  const entry = state.book.materials[material]
-  const tolerance = entry.tolerance ?? state.book.limits?.tolerance
-  const request = { calculate: 'measure', mass: grams(mass), material: entry, bench: state.book.bench }
-  const { answer, faults } = ask({ ...request, ...(tolerance && { tolerance }), measures: state.book.measures })
-  return answer ? { best: answer.best, others: answer.others } : { mass, why: faults[0].message }
-}
-
-const grams = ({ value, unit }) => ({ value, unit })
-
-/** What is meant by a stage of one of the day's pots: all that is then in the cup. */
-function wantedByPot(pots, of) {
-  const held = [...pots.values()].find(({ key }) => key === of.key)
-  const stage = held?.pot.stages[of.stage - 1]
-  if (!stage) {
-    const fault = {
-      code: 'no-such-pot',
-      path: '',
-      message: 'The day has no such pot any more.',
-      help: 'Take an amount instead.',
-    }
-    return { rows: [], faults: [fault] }
-  }
-  const { formulas } = stage
-  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, finished: grams(stage.holds) })
-  if (!answer) return { rows: [], faults }
-  const rows = answer.parts.map(({ material, mass }) => {
-    const weigh = stage.weigh.find((weigh) => weigh.material === material)
-    // What the stage before has left in the cup counts too: then all of it is spoken of.
-    const fresh = weigh && Math.abs(weigh.wanted.value - mass.value) < 0.005 * mass.value
-    return fresh ? { material, best: weigh.best, others: weigh.others } : { material, mass, all: of.stage > 1 }
-  })
-  const whole = Object.fromEntries(answer.parts.map(({ material, mass }) => [material, grams(mass)]))
-  const cup = { value: held.pot.cup.value, unit: held.pot.cup.unit }
-  return { rows, faults: [], total: answer, request: { formulas, cup }, whole }
 }
 
 function pourRow(row, faults) {
@@ -220,88 +175,4 @@ function strangers(wanted, faults) {
         ${choice({ id: 'one:stranger', value: '', names, set, none, label: 'Something else went in' })}
       </td>
     </tr>`
-}
-
-/** Asks what to add; null where nothing went in otherwise. */
-function putRight(wanted) {
-  const poured = Object.fromEntries(Object.entries(state.one.poured).filter(([, amount]) => amount.trim()))
-  if (!Object.keys(poured).length) return null
-  const pot = { ...wanted.whole, ...poured }
-  return ask({ calculate: 'correct', book: state.book, ...wanted.request, pot })
-}
-
-const OUTCOMES = {
-  right: 'It comes right. Add:',
-  nearest: 'The cup is too small to make it right. The nearest that fits; add:',
-  foreign: 'It cannot be made right.',
-}
-
-function answerOf(answer) {
-  return html`
-    <p class="outcome ${answer.outcome}"><strong>${OUTCOMES[answer.outcome]}</strong></p>
-    ${answer.fault ? html`<p>${answer.fault.message} ${answer.fault.help}</p>` : nothing}
-    <ul class="weigh">
-      ${answer.add.map(
-        ({ material, kind, best, others }) =>
-          html`<li class="kind-${kind}">
-            <span class="material">${material}<small>${kind}</small></span>
-            <span class="measure">
-              <strong>${best.measure}</strong> <span class="off">${off(best)}</span>
-              <small>${others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>
-            </span>
-          </li>`,
-      )}
-    </ul>
-    ${answer.nothing_of.length ? html`<p>Nothing more of <strong>${answer.nothing_of.join(', ')}</strong>.</p>` : nothing}
-    ${
-      answer.too_little.length
-        ? html`<p>So little lacks of ${answer.too_little.join(', ')} that no tool measures it: leave it.</p>`
-        : nothing
-    }
-    ${
-      answer.traces.length
-        ? html`<p>
-            Little enough to let pass:
-            ${answer.traces.map((trace) => `${trace.material} ${short(trace.mass)}`).join(', ')}.
-          </p>`
-        : nothing
-    }
-    ${
-      answer.outcome === 'foreign'
-        ? becomes(answer.becomes)
-        : html`<p>
-            The pot then holds ${short(answer.mass)}, ${both(answer.volume)}; the cup may hold ${both(answer.cup)}.
-            ${
-              answer.outcome === 'nearest' && answer.right_mass
-                ? html`To be right it would have to hold ${short(answer.right_mass)}, ${both(answer.right_volume)}.`
-                : nothing
-            }
-          </p>`
-    }
-    ${
-      answer.outcome === 'nearest'
-        ? html`<p>
-            It stays off by:
-            ${answer.off
-              .filter((one) => off(one))
-              .map((one) => `${one.material} ${off(one)}`)
-              .join(', ')}.
-          </p>`
-        : nothing
-    }
-  `
-}
-
-function becomes(list) {
-  if (!list.length) return html`<p>Nothing in the book can still be made of it by adding.</p>`
-  return html`<p>By adding it could still become:</p>
-    <ul>
-      ${list.map(
-        (one) =>
-          html`<li>
-            <strong>${one.formulas.join(' + ')}</strong>${one.products.length ? ` (${one.products.join(', ')})` : ''}:
-            ${short(one.adds)} more, ${short(one.mass)} in all${one.fits ? '' : ', more than the cup holds'}
-          </li>`,
-      )}
-    </ul>`
 }

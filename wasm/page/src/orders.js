@@ -1,7 +1,8 @@
 // The day's orders, line by line; each fault beside its field.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
-import { letter } from './bench.js'
+import { costOfLine, costTable, lineCosts, runsOut } from './cost.js'
+import { letter } from './letter.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
 import { choice, field, number, stepper, textInput } from './fields.js'
 import { counted, short } from './show.js'
@@ -21,7 +22,7 @@ export function ordersView(plan, faults) {
       )}
     </ol>
     <div class="buttons"><button type="button" @click=${addLine}>Add a line</button></div>
-    ${shelf()}
+    ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf()} ${faults.length ? nothing : costTable(plan)}
   `
 }
 
@@ -65,7 +66,7 @@ function lineCard(line, index, plan, faults) {
       planned
         ? html`<p class="comes-to">
             ${byPack ? html`<strong>${planned.pieces} pieces</strong>, ` : nothing}${short(planned.piece)} each, from
-            ${planned.pots.map((pot) => letter(pot))}
+            ${planned.pots.map((pot) => letter(pot))} ${costOfLine(lineCosts(plan)[index])}
           </p>`
         : nothing
     }
@@ -86,6 +87,8 @@ function what(line, path, faults) {
   ${line.product === undefined ? byMold(line, path, faults) : nothing}`
 }
 
+const listOf = (value) => (Array.isArray(value) ? value : [])
+
 const aMold = () => ({ mold: names('molds')[0], formulas: names('formulas').slice(0, 1) })
 
 function byMold(line, path, faults) {
@@ -93,17 +96,17 @@ function byMold(line, path, faults) {
   const layers = [...path, 'layers']
   return html`${chosen('Mold', [...path, 'mold'], names('molds'), faults)}
   ${
-    line.layers
+    Array.isArray(line.layers)
       ? html`<div class="field" id=${fieldId('orders', layers)} tabindex="-1">
-          In layers: ${line.layers.map((layer) => `${layer.formulas?.join(' + ')} ${layer.share}`).join(', ')}
+          In layers: ${line.layers.map((layer) => `${listOf(layer?.formulas).join(' + ')} ${layer?.share}`).join(', ')}
           ${beside(fieldId('orders', layers), faultsAt(faults, layers))}
         </div>`
-      : html`${(line.formulas ?? []).map((_, at) => chosen('Formula', [...formulas, at], names('formulas'), faults, 'none'))}
+      : html`${listOf(line.formulas).map((_, at) => chosen('Formula', [...formulas, at], names('formulas'), faults, 'none'))}
           <div class="field ends" id=${fieldId('orders', formulas)} tabindex="-1">
             <button
               type="button"
               class="quiet"
-              @click=${() => editOrders(formulas, [...(line.formulas ?? []), names('formulas')[0]])}
+              @click=${() => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]])}
             >
               and another
             </button>
@@ -160,6 +163,20 @@ function addLine() {
   const product = names('products')[0]
   const line = { order: lines.at(-1)?.order ?? '1', ...(product ? { product } : aMold()), pieces: 1 }
   change({ orders: { ...state.orders, lines: [...lines, line] } })
+}
+
+/** What there is of each material before the day. */
+function stock(faults) {
+  const had = state.orders.stock ?? {}
+  const more = names('materials').filter((name) => !(name in had))
+  const set = (name) => name && editOrders(['stock', name], '')
+  const id = fieldId('orders', ['stock'])
+  return html`<h2 id=${id} tabindex="-1">In stock before the day</h2>
+    ${beside(id, faultsJustAt(faults, ['stock']))}
+    <div class="fields stock">
+      ${Object.keys(had).map((name) => written(name, ['stock', name], faults, { size: 7 }))}
+      ${field('Another', 'stock:more', choice({ id: 'stock:more', value: '', names: more, set, none: '…' }))}
+    </div>`
 }
 
 /** Left-overs come with an order list; what is taken of them stands in the pots. */

@@ -7,7 +7,7 @@ const METRIC = /(°C|kPa|\b(mL|L|g|kg|mm|cm|m|cm\/s|g\/mL))$/
 const US = /(°F|inHg|\b(cup|tbsp|tsp|fl oz|gal|lb|in))$/
 
 /** The text on the scale that is shown, and the one on the other; the latter is empty where there is none. */
-export function scales({ text }) {
+function scales({ text }) {
   const both = /^(.+) \((.+)\)$/.exec(text)
   if (!both) return [text, '']
   const [, first, second] = both

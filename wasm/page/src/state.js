@@ -41,7 +41,7 @@ export function change(parts = {}) {
 }
 
 /** A copy of `document` in which `value` stands at `path` (a list of keys); undefined takes it away. */
-export function withValue(document, [key, ...rest], value) {
+function withValue(document, [key, ...rest], value) {
   const copy = Array.isArray(document) ? [...document] : { ...document }
   const below = rest.length ? withValue(copy[key] ?? {}, rest, value) : value
   if (below !== undefined) copy[key] = below

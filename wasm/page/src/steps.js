@@ -2,13 +2,14 @@
 // when the day changes, and the words that it is done by, so that a change after the tick is seen.
 import { inUnit } from './core.js'
 import { about, cupName, short } from './show.js'
-import { state } from './state.js'
 
 /** The steps of a day, in the order in which they are done. */
 export function steps(plan) {
   const pots = potsByLetter(plan)
   const begun = new Set()
-  const all = plan.work.flatMap((work) => stepsOf(work, pots, begun))
+  const { bench, measures } = plan.made_from.book
+  const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
+  const all = plan.work.flatMap((work) => stepsOf(work, pots, begun, hotFor))
   return all.filter((step) => step.items.length)
 }
 
@@ -25,7 +26,7 @@ export function potsByLetter(plan) {
   )
 }
 
-function stepsOf(work, pots, begun) {
+function stepsOf(work, pots, begun, hotFor) {
   const from = work.from.map((from) => {
     const { pot, key, shot } = pots.get(from.pot)
     const stage = pot.stages[from.stage - 1]
@@ -35,7 +36,7 @@ function stepsOf(work, pots, begun) {
   return [
     ...fresh.flatMap((of) => prepare(of)),
     ...from.filter((of) => of.heat).map((of) => heat(of, work)),
-    shoot(from, work),
+    shoot(from, work, hotFor),
     ...fresh.filter((of) => of.at.sprues_back.value > 0).map((of) => spruesBack(of)),
   ]
 }
@@ -95,7 +96,7 @@ function heat(of, work) {
   return step('heat', of, { items, again: of.stage > 1 })
 }
 
-function shoot(from, work) {
+function shoot(from, work, hotFor) {
   const [of] = from
   const draws = from.map((of) => {
     const draw = of.at.draws.find((draw) => draw.mold === work.mold && draw.shots === work.shots && !of.shot.has(draw))
@@ -117,15 +118,13 @@ function shoot(from, work) {
     work,
     draws,
     items: loads,
-    hot: work.from.some(({ heat }) => heat) ? hot(of, work) : null,
+    hot: work.from.some(({ heat }) => heat) ? hot(of, work, hotFor) : null,
   })
 }
 
 /** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. */
-function hot(of, work) {
-  const { bench, measures } = state.book
-  const seconds = inUnit(bench.oven?.hot_for, 's', measures)
-  return seconds && { id: `${of.name}/hot/${work.mold}`, hot: { seconds, words: bench.oven.hot_for } }
+function hot(of, work, hotFor) {
+  return hotFor.seconds && { id: `${of.name}/hot/${work.mold}`, hot: hotFor }
 }
 
 function spruesBack(of) {

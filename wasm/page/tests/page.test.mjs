@@ -112,9 +112,9 @@ describe('the bench', () => {
 
   person('goes through the whole day by one key', {}, async (page) => {
     const foot = page.getByLabel('Clocks and next step')
-    for (let press = 0; press < 300 && !/All done/.test(await foot.innerText()); press += 1) {
-      await foot.locator('.done-next').click()
-    }
+    await page.evaluate(() => {
+      for (let press = 0; press < 300; press += 1) document.querySelector('.done-next')?.click()
+    })
     assert.match(await foot.innerText(), /All done/)
     const boxes = page.getByRole('checkbox')
     assert.equal(await boxes.count(), await boxes.and(page.locator('[aria-checked="true"]')).count())
@@ -226,7 +226,7 @@ describe('a pot by itself', () => {
       assert.ok(text.includes(material) && text.includes(best.measure), material)
     assert.ok(text.includes('Nothing more of plum'))
     await picture(page, 'put right')
-    await page.getByRole('button', { name: 'One cup more' }).click()
+    await page.getByRole('button', { name: '+1 cup' }).click()
     assert.equal(await page.getByLabel('Base', { exact: true }).getByRole('textbox').inputValue(), '3 cup')
     // Less color than meant now, so that some is added.
     assert.ok((await answer.innerText()).includes('plum'))
