@@ -68,6 +68,7 @@ function orderOfWork(plan, steps, now) {
     </p>
     <div class="buttons">
       <button type="button" @click=${() => print()}>Print</button>
+      <a class="button quiet" href="#book">Cups at hand</a>
       <button type="button" class="quiet" @click=${begin}>Clear all ticks</button>
     </div>
   </nav>`

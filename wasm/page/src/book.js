@@ -8,8 +8,8 @@ import { counted } from './show.js'
 import { demo, saveFile } from './storage.js'
 import { change, editBook, isInvented, state, valueAt } from './state.js'
 
-/** The view; `faults` are those of the book as it stands. */
-export function bookView(faults) {
+/** The view; `plan` is that of the documents as they stand, where there is one; `faults` are those of the book. */
+export function bookView(plan, faults) {
   if (state.bookText !== null) return broken()
   return html`
     ${faultList(`${counted(faults.length, 'fault')} in the book`, 'book', faults)}
@@ -23,6 +23,7 @@ export function bookView(faults) {
           <button type="button" @click=${() => saveFile('book.json', state.book)}>Save the book</button>
           ${opener('Open orders', openOrders)}
           <button type="button" @click=${() => saveFile('orders.json', state.orders)}>Save the orders</button>
+          ${plan ? html`<button type="button" class="quiet" @click=${() => saveFile('plan.json', plan)}>Save the plan</button>` : nothing}
           <button type="button" class="quiet" @click=${demoDay}>Demo book and orders</button>
         </div>
       </section>

@@ -19,7 +19,7 @@ const PIECES = 'shape ordered made weighs from to sinks_in flakes'.split(' ')
 const WEIGH = 'material kind wanted best others'.split(' ')
 
 const CARDS = {
-  shelf: simpleCard,
+  shelf: shelfCard,
   weigh: weighCard,
   degas: degasCard,
   heat: heatCard,
@@ -55,6 +55,11 @@ function changed(item) {
   return progress(item) === 'changed'
     ? html`<p class="changed">Ticked as “${state.done[item.id]}”; the plan now says “${item.words}”.</p>`
     : nothing
+}
+
+function shelfCard(plan, step, now, pot) {
+  return html`<h3>From the shelf</h3>
+    ${simpleCard(plan, step, now)} ${anything(pot.from_shelf, ['left_overs'])}`
 }
 
 function simpleCard(plan, step, now) {

@@ -9,7 +9,8 @@ export function putRight(wanted) {
   const poured = Object.fromEntries(Object.entries(state.one.poured).filter(([, amount]) => amount.trim()))
   if (!Object.keys(poured).length) return null
   const pot = { ...wanted.whole, ...poured }
-  return ask({ calculate: 'correct', book: state.book, ...wanted.request, pot })
+  const request = { calculate: 'correct', book: state.book, ...wanted.request, pot }
+  return { request, ...ask(request) }
 }
 
 const OUTCOMES = {

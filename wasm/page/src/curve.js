@@ -66,7 +66,6 @@ export function reckon(piece, salt) {
     per: base.per,
     formula: base.formula,
     dose: base.dose,
-    noSink: base.noSink,
   }
 }
 
@@ -158,11 +157,15 @@ function cavityOf({ cavity: { cavity } }, must) {
 
 /** Weight and fall of a piece at a loading. */
 function point(piece, base, loading) {
-  const { answer: salt, faults } = ask({ ...base.request, loading })
+  const request = { ...base.request, loading }
+  const { answer: salt, faults } = ask(request)
   if (!salt) return { fault: faults[0] }
-  if (base.noSink) return { salt, sink: null }
-  const answered = ask({ ...sinking(piece, salt), density: same(salt.density) })
-  return { salt, sink: answered.answer ?? null }
+  const said = [[request, salt]]
+  if (base.noSink) return { salt, sink: null, why: base.noSink, said }
+  const sinks = { ...sinking(piece, salt), density: same(salt.density) }
+  const answered = ask(sinks)
+  if (!answered.answer) return { salt, sink: null, why: answered.faults[0].message, said }
+  return { salt, sink: answered.answer, said: [...said, [sinks, answered.answer]] }
 }
 
 /** The piece as it sinks: as large as its mass and its density say. */

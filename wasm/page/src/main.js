@@ -12,7 +12,7 @@ import { day } from './show.js'
 import { change, isInvented, onChange, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
 import { demo, keepNow, keepSoon, kept } from './storage.js'
-import { clockOf, runTimers, start, timerBar, timerOf } from './timers.js'
+import { clockOf, keepAwake, runTimers, start, timerBar, timerOf } from './timers.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
 
@@ -81,7 +81,7 @@ function guarded(draw) {
 
 function viewOf(shown, plan, steps, pots, bookFaults, ordersFaults) {
   if (shown === 'orders') return ordersView(plan, ordersFaults)
-  if (shown === 'book') return bookView(bookFaults)
+  if (shown === 'book') return bookView(bookFaults.length || ordersFaults.length ? null : plan, bookFaults)
   if (bookFaults.length && shown !== 'bench') return nothing
   if (shown === 'salt') return saltView()
   if (shown === 'one') return oneView(pots)
@@ -170,7 +170,7 @@ async function begin() {
     scrollTo(0, 0)
   })
   addEventListener('pagehide', keepNow)
-  document.addEventListener('visibilitychange', () => state.timers.length && runTimers())
+  document.addEventListener('visibilitychange', () => keepAwake())
   document.body.replaceChildren()
   change()
   document.documentElement.dataset.ready = 'true'

@@ -12,7 +12,7 @@ const PLAN =
 /** All of it. */
 export function toKnow(plan) {
   return html`<section class="to-know">
-    ${sinkRates(plan)} ${stockLeft(plan)}
+    ${sinkRates(plan)} ${stockLeft(plan)} ${shelf(plan)}
     ${
       plan.assumptions.length
         ? html`<h2>To know</h2>
@@ -25,6 +25,21 @@ export function toKnow(plan) {
     <h2>Cautions</h2>
     ${cautionsInFull(plan)}
   </section>`
+}
+
+/** What of the left-overs goes into the day's pots. */
+function shelf(plan) {
+  if (!plan.shelf.length) return nothing
+  return html`<h2>From the shelf</h2>
+    <ul>
+      ${plan.shelf.map(
+        (one) =>
+          html`<li>
+            ${one.name}: ${short(one.used)} of ${short(one.had)}
+            used${one.pots.length ? `, in pot ${one.pots.join(' and ')}` : ''}; ${short(one.stays)} stays.
+          </li>`,
+      )}
+    </ul>`
 }
 
 function sinkRates(plan) {

@@ -1,5 +1,6 @@
 // One pot by itself: what goes into it for so much base, and what to add where something else went in.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { asked } from './asked.js'
 import { ask } from './core.js'
 import { beside, faultList, faultsAt, fieldId } from './faults.js'
 import { choice, field, stepper, textInput } from './fields.js'
@@ -72,7 +73,11 @@ export function oneView(pots) {
       </section>
       <section aria-live="polite" class="correction">
         <h2>To put it right</h2>
-        ${correction?.answer ? answerOf(correction.answer) : nothingWrong()}
+        ${
+          correction?.answer
+            ? html`${answerOf(correction.answer)} ${asked([correction.request, correction.answer])}`
+            : nothingWrong()
+        }
       </section>
     </div>
   `

@@ -2,6 +2,7 @@
 // library to the requests `salt` and `sink`.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
+import { asked } from './asked.js'
 import { piecesOf, reckon, saltFor, saltOf, same, teaspoons } from './curve.js'
 import { choice, field } from './fields.js'
 import { plot } from './plot.js'
@@ -70,7 +71,7 @@ function look(piece, salt) {
               <small>and sinks</small><strong>${short(here.sink.speed)}</strong> ${short(here.sink.slowest)} to
               ${short(here.sink.fastest)}${here.sink.motion === 'straight' ? '' : `, ${here.sink.motion.replace('-', ' ')}`}
             </p>`
-          : html`<p><small>sink rate</small>${curve.noSink}</p>`
+          : html`<p><small>sink rate</small>${here.why}</p>`
       }
     </div>
     ${plot(points, at, (at) => edit({ at }))}
@@ -105,6 +106,7 @@ function look(piece, salt) {
       The book is changed, and the day's plan with it. Salt settles: stir before every load. Sink rates are a model,
       with its bounds, for the piece with its hook.
     </p>
+    ${asked(...here.said)}
   `
 }
 

@@ -34,10 +34,10 @@ export function onChange(listener) {
   listeners.push(listener)
 }
 
-/** Changes the state; `parts` replace what stood there. */
+/** Changes the state: `parts` replace what stood there. Without any, what hangs on the time of day is drawn anew. */
 export function change(parts = {}) {
   Object.assign(state, parts)
-  for (const listener of listeners) listener()
+  for (const listener of listeners) listener(parts)
 }
 
 /** A copy of `document` in which `value` stands at `path` (a list of keys); undefined takes it away. */

@@ -13,9 +13,9 @@ export function kept() {
 
 let waiting = 0
 
-/** Keeps the state, soon: not at every key. */
-export function keepSoon() {
-  waiting ||= setTimeout(keepNow, 200)
+/** Keeps the parts of the state that have changed, soon: not at every key. */
+export function keepSoon(parts) {
+  if (KEPT.some((part) => part in parts)) waiting ||= setTimeout(keepNow, 200)
 }
 
 /** Keeps the state at once; a browser that refuses is told of on the page. */

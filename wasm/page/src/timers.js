@@ -73,11 +73,13 @@ let beat = 0
 
 /** Lets the clocks run: to be called once, and after each change. */
 export function runTimers() {
-  beat ||= setInterval(() => {
+  if (beat) return
+  keepAwake(true)
+  beat = setInterval(() => {
     if (!state.timers.length) {
       clearInterval(beat)
       beat = 0
-      wake(false)
+      keepAwake(false)
       return
     }
     const ended = state.timers.filter((timer) => !timer.over && timer.seconds !== null && face(timer) === 0)
@@ -86,9 +88,8 @@ export function runTimers() {
     }
     const timers = state.timers.map((timer) => (ended.includes(timer) ? { ...timer, over: true } : timer))
     if (timers.some(({ over }) => over) && Date.now() - rang > REPEAT) ring()
-    change({ timers })
+    change(ended.length ? { timers } : {})
   }, 250)
-  wake(true)
 }
 
 let audio = null
@@ -118,13 +119,12 @@ function ring() {
 let lock = null
 
 /** Keeps the screen on while a clock runs, where the browser can and the page is seen. */
-async function wake(on) {
-  if (!navigator.wakeLock || document.visibilityState !== 'visible') return
-  if (on && (!lock || lock.released)) {
-    // A low battery may refuse it; the clocks run all the same.
-    lock = await navigator.wakeLock.request('screen').catch(() => null)
-  } else if (!on) {
+export async function keepAwake(on = state.timers.length > 0) {
+  if (!on) {
     lock?.release()
     lock = null
+  } else if (navigator.wakeLock && document.visibilityState === 'visible' && (!lock || lock.released)) {
+    // A low battery may refuse it; the clocks run all the same.
+    lock = await navigator.wakeLock.request('screen').catch(() => null)
   }
 }
