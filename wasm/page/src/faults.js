@@ -50,7 +50,7 @@ export function faultList(title, document, faults) {
       ${faults.map(
         (fault) =>
           html`<li>
-            <a href="#${document === 'book' ? 'book' : 'orders'}" @click=${(event) => go(event, document, fault.path)}
+            <a href="#${document}" @click=${(event) => go(event, document, fault.path)}
               ><code>${keys(fault.path).map(spoken).join(' › ') || 'the document'}</code></a
             >
             ${fault.message} <span class="help">${fault.help}</span>
@@ -65,7 +65,7 @@ const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.repl
 
 /** Puts the cursor into the field of a fault, or the nearest one above it. */
 function go(event, document_, path) {
-  const view = document_ === 'book' ? '#book' : '#orders'
+  const view = `#${document_}`
   event.preventDefault()
   if (location.hash !== view) location.hash = view
   requestAnimationFrame(() => {

@@ -2,7 +2,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { asked } from './asked.js'
 import { ask } from './core.js'
-import { beside, faultList, faultsAt, fieldId } from './faults.js'
+import { beside, faultsAt, fieldId } from './faults.js'
 import { choice, field, stepper, textInput } from './fields.js'
 import { answerOf, putRight } from './correction.js'
 import { wantedByAmount, wantedByPot } from './meant.js'
@@ -14,8 +14,8 @@ const edit = (parts) => change({ one: { ...state.one, ...parts } })
 
 /** Looks at a stage of one of the day's pots. */
 export function lookAt(step) {
-  const { pot, key, stage } = step.of
-  edit({ formulas: step.of.at.formulas, base: '', of: { key, letter: pot.pot, stage }, poured: {} })
+  const { key, stage } = step.of
+  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured: {} })
 }
 
 /** Looks at formulas and an amount of base. */
@@ -36,16 +36,15 @@ export function oneView(pots) {
         ${
           of
             ? html`<p class="say">
-                Pot ${of.letter} of the day, <em>${formulas.join(' + ')}</em>
+                Pot ${letterOf(pots, of)} of the day, <em>${formulas.join(' + ')}</em>
                 <button type="button" class="quiet" @click=${() => lookAtAmount(formulas, '1 cup')}>
                   take an amount instead
                 </button>
               </p>`
             : amount(faults)
         }
-        ${faultList(
-          'This cannot be reckoned',
-          'one',
+        ${beside(
+          'one:other',
           faults.filter(({ path }) => !/^\/(pot|base|formulas)/.test(path)),
         )}
         <div class="wide">
@@ -82,6 +81,9 @@ export function oneView(pots) {
     </div>
   `
 }
+
+/** The letter that a pot of the day has now: the key stays, the letter may change. */
+const letterOf = (pots, of) => [...pots].find(([, { key }]) => key === of.key)?.[0]
 
 /** Nothing to put right: shows how, by the demo's pot. */
 function nothingWrong() {

@@ -196,6 +196,16 @@ describe('the bench', () => {
     assert.match(await pot(page, 'A').innerText(), /2 cup \+ 1 1\/4 cup/)
   })
 
+  person('shows both scales of a metric book too', { view: 'book' }, async (page) => {
+    const book = (await read('core/examples/demo/book.json')).replace('us-customary', 'metric')
+    await chooseFile(page, 'Open a book', 'metric.json', book)
+    await go(page, 'Bench')
+    const heat = pot(page, 'A').getByRole('heading', { name: /^Heat to/ })
+    assert.match(await heat.innerText(), /^Heat to 325 °F/)
+    await page.getByRole('radio', { name: 'Metric' }).check({ force: true })
+    assert.match(await heat.innerText(), /^Heat to 163 °C/)
+  })
+
   person('prints every pot with its boxes, and no keys', {}, async (page) => {
     const pdf = await page.pdf({ format: 'Letter', path: undefined })
     assert.equal(pdf.subarray(0, 5).toString(), '%PDF-')
@@ -432,6 +442,24 @@ describe('everything', () => {
       })
     }
   }
+
+  person('goes by the keyboard alone', { view: 'orders' }, async (page) => {
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Enter')
+    assert.equal(await page.evaluate(() => document.activeElement.id), 'main')
+    await page.keyboard.press('Tab')
+    assert.equal(await page.evaluate(() => document.activeElement.id), 'orders/day')
+    await go(page, 'Bench')
+    await page.getByRole('checkbox').first().focus()
+    await page.keyboard.press('Space')
+    assert.equal(await page.getByRole('checkbox').first().getAttribute('aria-checked'), 'true')
+    // What has the focus can be seen to have it.
+    const outline = await page
+      .getByRole('checkbox')
+      .first()
+      .evaluate((key) => getComputedStyle(key).outlineWidth)
+    assert.equal(outline, '4px')
+  })
 
   person('has keys that a glove finds', {}, async (page) => {
     for (const view of ['Bench', 'Orders', 'One pot', 'Salt']) {
