@@ -205,11 +205,11 @@ mod tests {
         assert_eq!(planned(60, 20).lines.len(), 60);
     }
 
-    // Pots that cannot be dosed in any cup are taken apart, and the day is not refused for them.
+    // Pots that the bench can hardly dose are raised, and the day is not refused for them.
     #[test]
-    fn what_no_cup_doses_is_taken_apart() {
+    fn a_large_day_is_planned_whole() {
         let plan = planned(1_000, 500);
-        assert!(plan.assumptions.iter().any(|note| note.code == "pot-taken-apart"));
+        assert!(plan.assumptions.iter().any(|note| note.code == "pot-raised"));
         assert_eq!(plan.lines.len(), 1_000);
     }
 }

@@ -149,13 +149,15 @@ impl Diagnose for ArgumentError {
 #[derive(Debug)]
 pub(crate) struct Failure {
     status: i32,
-    faults: Faults,
+    // In a box, so that what every call returns stays small.
+    faults: Box<Faults>,
 }
 
 impl Failure {
     /// The failure that `error` is in the parameter `name`; an empty name stands for the call as a whole.
     pub(crate) fn at(name: &str, error: &ArgumentError) -> Self {
-        Self { status: error.status(), faults: Fault::at(path(name), error).into() }
+        let faults = Faults::from(Fault::at(path(name), error));
+        Self { status: error.status(), faults: Box::new(faults) }
     }
 
     pub(crate) fn status(&self) -> i32 {
@@ -165,7 +167,7 @@ impl Failure {
 
 impl From<Faults> for Failure {
     fn from(faults: Faults) -> Self {
-        Self { status: POUR_REFUSED, faults }
+        Self { status: POUR_REFUSED, faults: Box::new(faults) }
     }
 }
 

@@ -238,7 +238,8 @@ fn scalar_calls_allocate_nothing() {
     let points =
         [HardnessPoint { ratio: 0.0, reading: 60.0 }, HardnessPoint { ratio: 0.2, reading: 40.0 }];
     let before = ALLOCATIONS.get();
-    let calls: [&dyn Fn(Option<&mut MaybeUninit<f64>>) -> i32; 6] = [
+    type Call<'a> = &'a dyn Fn(Option<&mut MaybeUninit<f64>>) -> i32;
+    let calls: [Call<'_>; 6] = [
         &|out| pour_convert_with(Some(&cup), 1.25, out, None),
         &|out| pour_mass_of_volume(59.0, 1.22, out, None),
         &|out| pour_salt_for_density(236.6, 1.03, 2.165, 0.0, 1.15, out, None),

@@ -232,7 +232,8 @@ fn drops(row: &Row, common: f64, scatter: f64) -> f64 {
     let taken = [Taken::Drops { count: row.number("n") as u32 }];
     let tools =
         ToolUncertainty { drop_scatter: Ratio::from(scatter), ..ToolUncertainty::default() };
-    let mass = dosed_mass(&Dosed { material: &material, taken: &taken }, &tools).expect("a mass");
+    let mass = dosed_mass(&Dosed { material: &material, taken: &taken, share: 1.0 }, &tools)
+        .expect("a mass");
     ((mass.uncertainty / mass.value).value * 1e12).round() / 1e12
 }
 

@@ -39,7 +39,8 @@ static void errors(void)
     CHECK(pour_request(request, strlen(request), &out, NULL, &error) == POUR_REFUSED);
     CHECK(out == NULL);
     CHECK(pour_error_count(error) == 3);
-    CHECK(strcmp(pour_error_code(error, 1), "missing-field") == 0 || pour_error_code(error, 1) != NULL);
+    CHECK(strcmp(pour_error_code(error, 1), "missing-field") == 0 && strcmp(pour_error_path(error, 1), "") == 0);
+    CHECK(strcmp(pour_error_code(error, 2), "unknown-field") == 0 && strcmp(pour_error_path(error, 2), "/too") == 0);
     CHECK(pour_error_code(error, 3) == NULL && pour_error_path(error, 3) == NULL);
     CHECK(pour_error_message(error, SIZE_MAX) == NULL && pour_error_help(error, SIZE_MAX) == NULL);
     CHECK(strstr(pour_error_text(error), "6 oz") != NULL);

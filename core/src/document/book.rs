@@ -8,7 +8,8 @@ use serde_json::Value;
 
 use super::costing::CostingEntry;
 use super::process::{
-    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry, VacuumEntry,
+    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry,
+    ToolUncertaintyEntry, VacuumEntry,
 };
 use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
 use super::written::{Percent, Sourced, Written};
@@ -388,6 +389,8 @@ entry! {
             vacuum: VacuumEntry,
             /// The oven, by the shop's own timings.
             oven: OvenEntry,
+            /// How unsure the tools are.
+            uncertainty: ToolUncertaintyEntry,
         }
     }
 }

@@ -34,6 +34,32 @@ entry! {
 }
 
 entry! {
+    /// Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the
+    /// library's figures elsewhere.
+    pub struct ToolUncertaintyEntry {
+        required {}
+        optional {
+            /// Of the balance's span; 0.1 % where left out.
+            balance_span: Percent,
+            /// Of the size of a spoon; 2.9 %.
+            spoon_size: Percent,
+            /// Of leveling one spoonful; 3 %.
+            spoon_level: Percent,
+            /// Of where a cup's marks stand; 2.9 %.
+            cup_size: Percent,
+            /// Of filling a cup, as a share of the distance between its marks; 10 %.
+            cup_filling: Percent,
+            /// Of a stated drop without an uncertainty of its own; 8.7 %.
+            drop: Percent,
+            /// Of a drop that was never weighed; 29 %.
+            unweighed_drop: Percent,
+            /// Of one drop against the next; 5 %.
+            drop_scatter: Percent,
+        }
+    }
+}
+
+entry! {
     /// The oven, by the shop's own timings at one setting.
     pub struct OvenEntry {
         required {

@@ -14,6 +14,7 @@ use super::book::{
     LimitsEntry, MaterialEntry, MoldEntry, SourcedDrop,
 };
 use super::orders::{OrderLine, OrdersDocument};
+use super::process::ToolUncertaintyEntry;
 use super::reader::{Name, nearest, pointer};
 use super::starter;
 use super::written::{Percent, Sourced, Written};
@@ -26,8 +27,9 @@ use crate::mix::{MaterialId, Materials};
 use crate::plan::day::{Day, Line, recipe_of};
 use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
 use crate::quantity::{
-    Amount, Dimension, Measurable, Measured, Pressure, Rational, System, Unit, Volume,
+    Amount, Dimension, Measurable, Measured, Pressure, Ratio, Rational, System, Unit, Volume,
 };
+use crate::uncertainty::ToolUncertainty;
 use crate::water;
 
 mod actuals;
@@ -241,6 +243,7 @@ impl Resolver {
             molds,
             products: Vec::new(),
             tools,
+            unsure: tool_uncertainty(document.bench.uncertainty.as_ref()),
             vessels,
             injector,
             chamber,
@@ -686,6 +689,26 @@ impl Resolver {
             );
         }
     }
+}
+
+/// What the shop has found of its tools, over the library's figures.
+fn tool_uncertainty(entry: Option<&ToolUncertaintyEntry>) -> ToolUncertainty {
+    let mut tools = ToolUncertainty::default();
+    let Some(entry) = entry else { return tools };
+    let set = |figure: &mut Ratio, found: Option<Percent>| {
+        if let Some(found) = found {
+            *figure = Ratio::from(found.share());
+        }
+    };
+    set(&mut tools.balance_span, entry.balance_span);
+    set(&mut tools.spoon_size, entry.spoon_size);
+    set(&mut tools.spoon_level, entry.spoon_level);
+    set(&mut tools.cup_size, entry.cup_size);
+    set(&mut tools.cup_filling, entry.cup_filling);
+    set(&mut tools.drop, entry.drop);
+    set(&mut tools.unweighed_drop, entry.unweighed_drop);
+    set(&mut tools.drop_scatter, entry.drop_scatter);
+    tools
 }
 
 /// A stated property replaces that of the starter table.

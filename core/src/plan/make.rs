@@ -419,3 +419,30 @@ fn cautions(pots: &[Pot]) -> Vec<Caution> {
     cautions.extend([Caution::Vacuum, Caution::FoodGear, Caution::DataSheet]);
     cautions
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::string::ToString;
+    use alloc::vec::Vec;
+
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+    use crate::plan::Plan;
+
+    // Seven shots of body leave a shot for the color, of which the bench cannot count the drops.
+    #[test]
+    fn stages_get_pots_of_their_own_where_the_bench_cannot_dose_between_them() {
+        let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        book["formulas"]["faint"] =
+            serde_json::json!({ "per": "1 cup", "doses": { "blue": "3 drops" } });
+        let book = book_from_text(&book.to_string()).unwrap();
+        let lines = r#"
+            { "order": "1", "mold": "worm", "formulas": ["body"], "pieces": 28 },
+            { "order": "2", "mold": "worm", "formulas": ["faint", "body"], "pieces": 2 }"#;
+        let plan = Plan::make(&book, &orders_from_text(&orders(lines), &book).unwrap()).unwrap();
+        let codes: Vec<&str> = plan.assumptions.iter().map(|note| note.code.as_str()).collect();
+        assert!(codes.contains(&"pot-taken-apart"), "{codes:?}");
+        assert_eq!(plan.pots.len(), 2);
+        assert!(plan.pots.iter().all(|pot| pot.stages.len() == 1));
+    }
+}

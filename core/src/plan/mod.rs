@@ -7,6 +7,7 @@ pub mod correction;
 pub mod cost;
 pub mod cover;
 pub mod day;
+mod doubt;
 pub mod flakes;
 #[cfg(feature = "solver")]
 pub mod leftover;
@@ -34,6 +35,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
+pub use doubt::Doubt;
 pub use flakes::FlakeCount;
 pub use process::{Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
 pub use shown::{Showable, Shown};
@@ -212,6 +214,8 @@ part! {
         pub fills: Shown<Volume>,
         /// Density of the finished plastic.
         pub density: Shown<MassDensity>,
+        /// Its standard uncertainty, as measured fresh from the weigh lists.
+        pub density_uncertainty: Option<Shown<MassDensity>>,
         /// Share of the mix that is solid, by volume.
         pub solids: Shown<Ratio>,
         /// Lowest temperature to shoot at.
@@ -240,8 +244,14 @@ part! {
         pub kind: Kind,
         /// What the formula wants.
         pub wanted: Shown<Mass>,
+        /// The largest relative error that the shop accepts.
+        pub tolerance: Shown<Ratio>,
         /// The way chosen.
         pub best: Way,
+        /// How sure that is.
+        pub doubt: Option<Doubt>,
+        /// How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
+        pub doubt_weighed: Option<Doubt>,
         /// The same by the other tools of the bench, where they keep the tolerance.
         pub others: Vec<Way>,
     }

@@ -6,11 +6,12 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
+use super::doubt::{self, Taking};
 use super::precedence::{FreshBase, PrecedenceError};
 use super::process::{self, Heated};
 use super::sequence::{self, SequenceError};
 use super::split::SplitError;
-use super::weigh::{self, Addition, WeighError};
+use super::weigh::{self, Addition, Listed, WeighError};
 use super::{Draw, Note, Pieces, Pot, Stage, flakes, text};
 use crate::batch::{self, BatchError, Injector, Loads, Marks, Rejects, Wanted};
 use crate::book::{Book, Mold, Sprues};
@@ -327,7 +328,7 @@ impl Workshop<'_> {
         parts: &[Part<'_>],
         materials: &[MaterialId],
         (measurer, measured): (usize, &batch::Measured),
-    ) -> Result<Vec<Vec<super::Weigh>>, WeighError> {
+    ) -> Result<Vec<Vec<Listed>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
@@ -383,15 +384,15 @@ impl Workshop<'_> {
         cup: usize,
         parts: &[Part<'_>],
         sequence: sequence::Sequence,
-        lists: Vec<Vec<super::Weigh>>,
+        lists: Vec<Vec<Listed>>,
     ) -> Result<Pot, PotError> {
         let system = self.book.system;
         let mut stages = Vec::new();
         let mut kept = Mass::default();
         let mut sprues = Mass::default();
         let last = parts.len().saturating_sub(1);
-        for (index, ((step, part), weigh)) in
-            sequence.steps.iter().zip(parts).zip(lists).enumerate()
+        let mut takings: Vec<Taking> = Vec::new();
+        for (index, ((step, part), list)) in sequence.steps.iter().zip(parts).zip(lists).enumerate()
         {
             kept += step.kept;
             let spare = if index == last { self.drawable(cup, &sequence) } else { Mass::default() };
@@ -400,6 +401,16 @@ impl Workshop<'_> {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
             }
             sprues -= step.returned;
+            let (weigh, taken): (Vec<_>, Vec<_>) = list
+                .into_iter()
+                .map(|one| {
+                    (one.weigh, Taking { material: one.material, steps: one.steps, share: 1.0 })
+                })
+                .unzip();
+            takings.extend(taken.into_iter().filter(|taking| !taking.steps.is_empty()));
+            let density_uncertainty = doubt::density(&takings, self.book);
+            let stays = (step.carried / step.held).value;
+            takings.iter_mut().for_each(|taking| taking.share *= stays);
             let mix = part.recipe.recipe.for_mass(step.held)?;
             let solids = self.solids(&mix, part)?;
             let window = part.recipe.window;
@@ -409,6 +420,7 @@ impl Workshop<'_> {
                 holds: text::mass(step.held),
                 fills: text::volume(step.held / part.recipe.liquid, system),
                 density: text::density(part.recipe.melt.cold),
+                density_uncertainty,
                 solids: text::percent(Ratio::from(solids)),
                 shoot_from: window.map(|window| text::temperature(window.low, system)),
                 shoot_to: window.map(|window| text::temperature(window.high, system)),

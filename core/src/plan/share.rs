@@ -304,6 +304,8 @@ impl<'a> Sharing<'a> {
         pot.from_shelf = Some(from);
         if let Some(stage) = pot.stages.first_mut() {
             stage.weigh.clone_from(&share.rest.list);
+            // How sure the left-over's composition is nobody knows.
+            stage.density_uncertainty = None;
         }
         Ok(())
     }

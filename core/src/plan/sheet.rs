@@ -169,9 +169,15 @@ impl Page {
             self.caution(Caution::DampSalt);
         }
         self.weigh_list(&stage.weigh);
+        self.doubts(&stage.weigh);
+        let unsure =
+            stage.density_uncertainty.as_ref().map(|unsure| format!(", ± {}", unsure.text));
         self.detail(&format!(
-            "The cup then holds {}, {} cold. Finished density {}.",
-            stage.holds.text, stage.fills.text, stage.density.text
+            "The cup then holds {}, {} cold. Finished density {}{}.",
+            stage.holds.text,
+            stage.fills.text,
+            stage.density.text,
+            unsure.unwrap_or_default()
         ));
         if first {
             self.degas(pot.degas.as_ref());
@@ -185,6 +191,30 @@ impl Page {
                 "Put the sprues back in: {}, weighed. It is one more heat for them.",
                 stage.sprues_back.text
             ));
+        }
+    }
+
+    /// What is not sure to its tolerance, for what, and what the balance would do for it.
+    fn doubts(&mut self, list: &[Weigh]) {
+        let unsure = list.iter().filter_map(|weigh| {
+            let doubt = weigh.doubt.as_ref()?;
+            if doubt.uncertainty.quantity <= weigh.tolerance.quantity {
+                return None;
+            }
+            let half = doubt.uncertainty.quantity * 0.5;
+            let weighed = weigh.doubt_weighed.as_ref().filter(|it| it.uncertainty.quantity <= half);
+            let weighed = weighed.map(|it| format!("; weighed ± {}", it.uncertainty.text));
+            Some(format!(
+                "{} ± {} ({}{})",
+                weigh.material,
+                doubt.uncertainty.text,
+                doubt.main_source,
+                weighed.unwrap_or_default()
+            ))
+        });
+        let unsure: Vec<String> = unsure.collect();
+        if !unsure.is_empty() {
+            self.detail(&format!("Less sure than the tolerance: {}.", unsure.join(", ")));
         }
     }
 

@@ -5,6 +5,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::doubt::doubt;
 use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
 use super::text;
 use super::{Shown, Way, Weigh};
@@ -13,6 +14,13 @@ use crate::fault::Diagnose;
 use crate::material::Material;
 use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio, System};
+
+/// A material of a weigh list, and how it is taken.
+pub(crate) struct Listed {
+    pub(crate) weigh: Weigh,
+    pub(crate) material: MaterialId,
+    pub(crate) steps: Vec<Step>,
+}
 
 /// What goes in at a stage, and what is there of it before.
 #[derive(Debug, Clone, Copy)]
@@ -37,7 +45,7 @@ pub(crate) fn list(
     additions: &[Addition],
     base: Option<(MaterialId, Vec<Step>)>,
     book: &Book,
-) -> Result<Vec<Weigh>, WeighError> {
+) -> Result<Vec<Listed>, WeighError> {
     let mut list = Vec::new();
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
@@ -45,7 +53,8 @@ pub(crate) fn list(
         // The tolerance is that of the formula: what is added to much may be off by more.
         let of_addition = tolerance * (addition.total / addition.wanted).value;
         if of_addition >= 1.0 {
-            list.push(nothing(material, addition));
+            let (weigh, material) = (nothing(material, addition, tolerance), addition.material);
+            list.push(Listed { weigh, material, steps: Vec::new() });
             continue;
         }
         // A drop that nobody weighed may be a third off. It is true all the same where the formula
@@ -62,9 +71,10 @@ pub(crate) fn list(
             tolerance,
             error,
         })?;
-        list.push(entry(material, addition, &choice, book));
+        let weigh = entry(material, addition, &choice, tolerance, book);
+        list.push(Listed { weigh, material: addition.material, steps: choice.best.steps });
     }
-    list.sort_by_key(|weigh| weigh.kind);
+    list.sort_by_key(|listed| listed.weigh.kind);
     Ok(list)
 }
 
@@ -83,7 +93,7 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
         let own = (tolerance / share).min(LOOSEST);
         let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
         match choose(material, addition.wanted, own, counted, &book.tools) {
-            Ok(choice) => made.list.push(entry(material, addition, &choice, book)),
+            Ok(choice) => made.list.push(entry(material, addition, &choice, own, book)),
             Err(_) if share <= *tolerance => made.left_out.push(addition.material),
             Err(error) => {
                 let material = material.name.clone();
@@ -130,12 +140,15 @@ pub(crate) fn way(
 }
 
 /// So little is lacking that adding nothing keeps the tolerance.
-fn nothing(material: &Material, addition: &Addition) -> Weigh {
+fn nothing(material: &Material, addition: &Addition, tolerance: f64) -> Weigh {
     let off = -(addition.wanted / addition.total);
     Weigh {
         material: material.name.clone(),
         kind: material.kind,
         wanted: text::mass(addition.wanted),
+        tolerance: text::percent(Ratio::from(tolerance)),
+        doubt: None,
+        doubt_weighed: None,
         best: Way {
             tool: Tool::Balance,
             measure: "nothing".to_string(),
@@ -146,13 +159,23 @@ fn nothing(material: &Material, addition: &Addition) -> Weigh {
     }
 }
 
-fn entry(material: &Material, addition: &Addition, choice: &Choice, book: &Book) -> Weigh {
+fn entry(
+    material: &Material,
+    addition: &Addition,
+    choice: &Choice,
+    tolerance: f64,
+    book: &Book,
+) -> Weigh {
+    let weighed = choice.others.iter().find(|other| other.tool == Tool::Balance && other.within);
     let way = |measure| way(measure, addition.wanted, addition.total, &book.tools, book.system);
     Weigh {
         material: material.name.clone(),
         kind: material.kind,
         wanted: text::mass(addition.wanted),
+        tolerance: text::percent(Ratio::from(tolerance)),
         best: way(&choice.best),
+        doubt: doubt(addition.material, &choice.best, book),
+        doubt_weighed: weighed.and_then(|measure| doubt(addition.material, measure, book)),
         others: choice.others.iter().filter(|other| other.within).map(way).collect(),
     }
 }
@@ -241,7 +264,7 @@ mod tests {
         let addition = Addition { material, wanted: mass, total: mass };
         let list = list(&[addition], None, book).unwrap();
         list.iter()
-            .flat_map(|weigh| core::iter::once(&weigh.best).chain(&weigh.others))
+            .flat_map(|one| core::iter::once(&one.weigh.best).chain(&one.weigh.others))
             .map(|way| way.tool)
             .collect()
     }
@@ -270,8 +293,8 @@ mod tests {
             &book,
         )
         .unwrap();
-        assert_eq!((list[0].best.tool, &*list[0].best.measure), (Tool::Cup, "1 cup"));
-        assert_eq!(list[0].best.off.quantity, Ratio::from(0.0));
+        assert_eq!((list[0].weigh.best.tool, &*list[0].weigh.best.measure), (Tool::Cup, "1 cup"));
+        assert_eq!(list[0].weigh.best.off.quantity, Ratio::from(0.0));
     }
 
     #[test]
@@ -288,6 +311,6 @@ mod tests {
         let book = book_from_text(BOOK).unwrap();
         let material = book.materials.find("salt").unwrap();
         let nothing = Addition { material, wanted: Mass::default(), total: Mass::default() };
-        assert_eq!(list(&[nothing], None, &book).unwrap(), []);
+        assert!(list(&[nothing], None, &book).unwrap().is_empty());
     }
 }

@@ -109,8 +109,8 @@ impl UncertaintyRequest {
         let base_taken = self.base(readability, faulty);
         let (dose_taken, base_taken) = ([dose_taken?], [base_taken?]);
         let tools = ToolUncertainty::default();
-        let base = Dosed { material: base, taken: &base_taken };
-        let dose = Dosed { material, taken: &dose_taken };
+        let base = Dosed { material: base, taken: &base_taken, share: 1.0 };
+        let dose = Dosed { material, taken: &dose_taken, share: 1.0 };
         let estimate = faulty.keep("", dose_ratio(&dose, &base, &tools))?;
         let coverage = faulty.keep("", estimate.coverage(Ratio::from(0.95)))?;
         let weighed = match (readability, dose_taken) {

@@ -19,6 +19,20 @@ pub struct Dosed<'a> {
     pub material: &'a Material,
     /// How it is taken; what is taken adds up.
     pub taken: &'a [Taken<'a>],
+    /// What of that is in the mix: 1, or less of what went into an earlier stage that was shot from.
+    pub share: f64,
+}
+
+/// What a formula's dose is written in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum WrittenIn {
+    /// A mass, or a share by mass.
+    Mass,
+    /// A volume: spoons and cups.
+    Volume,
+    /// Drops.
+    Drops,
 }
 
 const PURPOSE: &str = "telling how sure a dose is";
@@ -50,6 +64,37 @@ pub fn dose_ratio(
     let (dose, base) = (model.terms(dose)?, model.terms(base)?);
     propagate(&model.inputs, |x| {
         Ok::<_, UncertaintyError>(Ratio::from(mass(&dose, x) / mass(&base, x)))
+    })
+}
+
+/// What is taken over what the formula asks for, 1 but for errors, where it asks in `written`. What both rest on
+/// cancels: as many drops as a formula counts are right whatever a drop weighs, and a spoon of flake is a spoon
+/// whatever its bulk density; weighed instead, the drop's mass and the bulk density count in full.
+///
+/// # Errors
+/// As [`dosed_mass`].
+pub fn dose_as_written(
+    dosed: &Dosed<'_>,
+    written: WrittenIn,
+    tools: &ToolUncertainty,
+) -> Result<Estimate<Ratio>, UncertaintyError> {
+    let mut model = Model::new(tools)?;
+    let terms = model.terms(dosed)?;
+    let asked: [Option<usize>; 2] = match written {
+        WrittenIn::Mass => [None; 2],
+        WrittenIn::Volume => [Some(model.by_volume(dosed.material)?), None],
+        WrittenIn::Drops => model.drop(dosed.material)?,
+    };
+    let nominal: Vec<f64> = model.inputs.iter().map(Input::si).collect();
+    let asked = |x: &[f64]| {
+        asked
+            .iter()
+            .flatten()
+            .fold(1.0, |product, &place| product * at(x, place) / at(&nominal, place))
+    };
+    let given = mass(&terms, &nominal);
+    propagate(&model.inputs, |x| {
+        Ok::<_, UncertaintyError>(Ratio::from(mass(&terms, x) / given / asked(x)))
     })
 }
 
@@ -146,7 +191,11 @@ impl<'a> Model<'a> {
             return Err(UncertaintyError::NothingTaken { material: material.name.clone() });
         }
         let terms = dosed.taken.iter().enumerate();
-        terms.map(|(place, taken)| self.term(material, place, taken)).collect()
+        let terms = terms.map(|(place, taken)| {
+            let term = self.term(material, place, taken)?;
+            Ok(Term { fixed: term.fixed * dosed.share, ..term })
+        });
+        terms.collect()
     }
 
     fn term(

@@ -49,7 +49,7 @@ mod student;
 mod tools;
 
 pub use bounds::{Bounds, by_difference, resolution};
-pub use dose::{Dosed, dose_ratio, dosed_mass, finished_density};
+pub use dose::{Dosed, WrittenIn, dose_as_written, dose_ratio, dosed_mass, finished_density};
 pub use error::UncertaintyError;
 pub use estimate::{Coverage, Estimate, Share, propagate};
 pub use input::Input;

@@ -174,8 +174,8 @@ fn spoon(times: u32) -> Taken<'static> {
 
 fn ratio_of(dose: &[Taken<'_>], of: &Material, base_taken: &[Taken<'_>]) -> Estimate<Ratio> {
     let base = base();
-    let dose = Dosed { material: of, taken: dose };
-    let base = Dosed { material: &base, taken: base_taken };
+    let dose = Dosed { material: of, taken: dose, share: 1.0 };
+    let base = Dosed { material: &base, taken: base_taken, share: 1.0 };
     dose_ratio(&dose, &base, &ToolUncertainty::default()).unwrap()
 }
 
@@ -202,8 +202,9 @@ fn a_spoon_of_flake_is_unsure_by_the_spoon_and_a_balance_cures_it() {
 fn two_spoonfuls_share_the_spoon_and_not_the_leveling() {
     let tools = ToolUncertainty::default();
     let material = flake();
-    let mass =
-        |taken: &[Taken<'_>]| dosed_mass(&Dosed { material: &material, taken }, &tools).unwrap();
+    let mass = |taken: &[Taken<'_>]| {
+        dosed_mass(&Dosed { material: &material, taken, share: 1.0 }, &tools).unwrap()
+    };
     let share = |estimate: &Estimate<Mass>, of: &str| {
         let square: f64 = estimate
             .shares
@@ -241,7 +242,8 @@ fn a_drop_that_was_never_weighed_is_less_sure() {
 #[test]
 fn refuses_what_was_not_taken() {
     let (material, tools) = (flake(), ToolUncertainty::default());
-    let mass = |taken: &[Taken<'_>]| dosed_mass(&Dosed { material: &material, taken }, &tools);
+    let mass =
+        |taken: &[Taken<'_>]| dosed_mass(&Dosed { material: &material, taken, share: 1.0 }, &tools);
     let code = |result: Result<_, UncertaintyError>| -> String {
         result.map(|_: Estimate<Mass>| ()).unwrap_err().code().to_string()
     };
@@ -250,7 +252,7 @@ fn refuses_what_was_not_taken() {
     assert_eq!(code(mass(&[weighed(f64::NAN)])), "uncertainty-tool");
     assert_eq!(code(mass(&[Taken::Drops { count: 3 }])), "missing-property");
     let bad = ToolUncertainty { spoon_level: Ratio::from(-1.0), ..tools };
-    let refused = dosed_mass(&Dosed { material: &material, taken: &[spoon(1)] }, &bad);
+    let refused = dosed_mass(&Dosed { material: &material, taken: &[spoon(1)], share: 1.0 }, &bad);
     assert_eq!(code(refused), "uncertainty-tool-figure");
 }
 
@@ -315,8 +317,10 @@ fn a_finished_density_agrees_with_monte_carlo() {
     };
     let base = Material { fused: density(1.042, 0.008), ..base() };
     let spoonfuls = [spoon(24)];
-    let parts =
-        [Dosed { material: &base, taken: &[cup()] }, Dosed { material: &salt, taken: &spoonfuls }];
+    let parts = [
+        Dosed { material: &base, taken: &[cup()], share: 1.0 },
+        Dosed { material: &salt, taken: &spoonfuls, share: 1.0 },
+    ];
     let voids = Measured::new(Ratio::from(0.02), Ratio::from(0.005));
     let first_order = finished_density(&parts, &voids, &ToolUncertainty::default()).unwrap();
     assert!(first_order.unknown.is_empty());
@@ -341,7 +345,7 @@ fn a_finished_density_agrees_with_monte_carlo() {
 #[test]
 fn a_liquid_density_for_a_fused_one_is_told() {
     let base = base();
-    let parts = [Dosed { material: &base, taken: &[cup()] }];
+    let parts = [Dosed { material: &base, taken: &[cup()], share: 1.0 }];
     let voids = Measured::exact(Ratio::from(0.0));
     let got = finished_density(&parts, &voids, &ToolUncertainty::default()).unwrap();
     assert_eq!(got.unknown, ["voids", "fused of base (taken as its liquid density)"]);

@@ -1,0 +1,144 @@
+//! How sure the measures of a day are, by the tools that take them ([`uncertainty`](crate::uncertainty)).
+
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::measures::{Bench, Measure, Step};
+use super::{Shown, part, text};
+use crate::book::Book;
+use crate::mix::MaterialId;
+use crate::quantity::{MassDensity, Measured, Ratio, System};
+use crate::uncertainty::{Dosed, Taken, dose_as_written, finished_density};
+
+part! {
+    /// How sure a measure is.
+    pub struct Doubt {
+        /// Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula
+        /// is written in; relative.
+        pub uncertainty: Shown<Ratio>,
+        /// What makes it unsure most.
+        pub main_source: String,
+    }
+}
+
+/// A material and how it was taken: what is in the mix of it.
+pub(super) struct Taking {
+    pub(super) material: MaterialId,
+    pub(super) steps: Vec<Step>,
+    /// What of that is in the mix.
+    pub(super) share: f64,
+}
+
+/// How sure `measure` of a material is; `None` where the book lacks a property that this takes.
+pub(super) fn doubt(material: MaterialId, measure: &Measure, book: &Book) -> Option<Doubt> {
+    let names = names(&measure.steps, &book.tools, book.system);
+    let taken = taken(&measure.steps, &names, &book.tools);
+    let dosed = Dosed { material: book.materials.get(material).ok()?, taken: &taken, share: 1.0 };
+    let estimate = dose_as_written(&dosed, book.written_in(material), &book.unsure).ok()?;
+    let source = &estimate.main_source()?.source;
+    let only = if measure.steps.len() == 1 { source.strip_suffix(", taking 1") } else { None };
+    let main_source = only.unwrap_or(source).to_string();
+    Some(Doubt { uncertainty: text::percent(estimate.uncertainty), main_source })
+}
+
+/// Standard uncertainty of the finished density of what was taken; `None` where the book lacks a property.
+pub(super) fn density(takings: &[Taking], book: &Book) -> Option<Shown<MassDensity>> {
+    let of = |taking: &Taking| names(&taking.steps, &book.tools, book.system);
+    let names: Vec<Vec<String>> = takings.iter().map(of).collect();
+    let taken: Vec<Vec<Taken<'_>>> = takings
+        .iter()
+        .zip(&names)
+        .map(|(taking, names)| taken(&taking.steps, names, &book.tools))
+        .collect();
+    let dosed = takings.iter().zip(&taken).map(|(taking, taken)| {
+        let material = book.materials.get(taking.material).ok()?;
+        Some(Dosed { material, taken, share: taking.share })
+    });
+    let dosed: Vec<Dosed<'_>> = dosed.collect::<Option<_>>()?;
+    let no_voids = Measured::exact(Ratio::from(0.0));
+    let estimate = finished_density(&dosed, &no_voids, &book.unsure).ok()?;
+    Some(text::density(estimate.uncertainty))
+}
+
+/// What the tools of `steps` are called.
+fn names(steps: &[Step], tools: &Bench, system: System) -> Vec<String> {
+    let name = |step: &Step| match *step {
+        Step::Spoon { spoon, .. } => {
+            let holds = tools.spoons().get(spoon).copied().unwrap_or_default();
+            text::household(holds, system)
+        }
+        Step::Fill { cup, .. } => {
+            let cup = tools.cups().get(cup);
+            cup.map(|cup| text::mark(cup.capacity, cup.mark, system)).unwrap_or_default()
+        }
+        Step::Weigh { .. } | Step::Drop { .. } => String::new(),
+    };
+    steps.iter().map(name).collect()
+}
+
+fn taken<'a>(steps: &[Step], names: &'a [String], tools: &Bench) -> Vec<Taken<'a>> {
+    let take = |(step, name): (&Step, &'a String)| match *step {
+        Step::Weigh { reading, times, .. } => {
+            let readability = tools.balance()?.readability;
+            Some(Taken::Weighed { net: reading, times, readability })
+        }
+        Step::Fill { cup, mark, times } => {
+            let step = tools.cups().get(cup)?.mark;
+            Some(Taken::Cup { name, filled: step * f64::from(mark), mark: step, times })
+        }
+        Step::Spoon { spoon, times } => {
+            Some(Taken::Spoon { name, holds: *tools.spoons().get(spoon)?, times })
+        }
+        Step::Drop { times } => Some(Taken::Drops { count: times }),
+    };
+    steps.iter().zip(names).filter_map(take).collect()
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::vec::Vec;
+
+    use rstest::rstest;
+
+    use super::*;
+    use crate::document::book_from_text;
+    use crate::document::small::BOOK;
+    use crate::plan::measures::Tool;
+    use crate::quantity::{Mass, Measurable};
+
+    /// How sure each way is in which the bench can take so much, in per cent, with what makes it unsure.
+    fn doubts(dose: &str, tool: Tool) -> (f64, String) {
+        let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        book["materials"]["blue"]["drop"] = "0.045 g ± 0.0045".into();
+        book["formulas"]["sky"]["doses"]["blue"] = dose.into();
+        let book = book_from_text(&book.to_string()).unwrap();
+        let id = book.materials.find("blue").unwrap();
+        let material = book.materials.get(id).unwrap();
+        let choice =
+            super::super::weigh::choose(material, Mass::from_si(1.8e-3), 0.1, true, &book.tools);
+        let choice = choice.unwrap();
+        let ways: Vec<&Measure> = core::iter::once(&choice.best).chain(&choice.others).collect();
+        let measure = ways.into_iter().find(|measure| measure.tool == tool).unwrap();
+        let doubt = doubt(id, measure, &book).unwrap();
+        (doubt.uncertainty.quantity.si() * 100.0, doubt.main_source)
+    }
+
+    // By hand: 40 drops scatter by 5 %/√40 = 0.79 %, and a drop weighed to 10 % hurts where masses are asked for;
+    // a net weight of 1.8 g to 0.1 g is sure to √2·0.1/√12/1.8 = 2.27 %, its span to 0.1 %; divided by a drop that is
+    // 10 % off to either side, (1/0.9 − 1/1.1)/2 = 10.10 %.
+    #[rstest]
+    #[case("30 drops", Tool::Drops, 0.790_569, "drops of blue")]
+    #[case("1.35 g", Tool::Drops, 10.031_201, "drop of blue")]
+    #[case("1.35 g", Tool::Balance, 2.270_283, "reading blue")]
+    #[case("30 drops", Tool::Balance, 10.352_992, "drop of blue")]
+    fn a_dose_is_as_sure_as_the_way_between_formula_and_bench(
+        #[case] dose: &str,
+        #[case] tool: Tool,
+        #[case] per_cent: f64,
+        #[case] source: &str,
+    ) {
+        let (found, main) = doubts(dose, tool);
+        assert!((found - per_cent).abs() < 2e-3 * per_cent, "{found}");
+        assert_eq!(main, source);
+    }
+}
