@@ -13,10 +13,12 @@ import { clock, clockOf, face, start, timerOf } from './timers.js'
 
 // The fields that the cards show: what else a plan has is shown as it stands.
 const STAGE =
-  'formulas weigh holds fills density solids shoot_from shoot_to draws heats heating sprues_back carried'.split(' ')
+  'formulas weigh holds fills density density_uncertainty solids shoot_from shoot_to draws heats heating sprues_back carried'.split(
+    ' ',
+  )
 const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
 const PIECES = 'shape ordered made weighs from to sinks_in flakes'.split(' ')
-const WEIGH = 'material kind wanted best others'.split(' ')
+const WEIGH = 'material kind wanted best others tolerance doubt doubt_weighed'.split(' ')
 
 const CARDS = {
   shelf: shelfCard,
@@ -92,7 +94,10 @@ function weighCard(plan, step, now, pot) {
           level: at.fills,
           label: `The ${cupName(pot.cup)} then holds ${short(at.fills)}`,
         })}
-        <figcaption>then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}</figcaption>
+        <figcaption>
+          then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}; finished
+          ${short(at.density)}${at.density_uncertainty ? ` ± ${at.density_uncertainty.text}` : nothing}
+        </figcaption>
       </figure>
     </div>
     <div class="buttons">
@@ -108,12 +113,22 @@ function weighRow(item, now) {
     ${tick(item, now, item.say)}
     <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
     <span class="measure">
-      <strong>${weigh.best.measure}</strong> ${wayOff(weigh.best)}
+      <strong>${weigh.best.measure}</strong> ${wayOff(weigh.best)} ${sure(weigh)}
       <small>${others}</small>
       ${weighed(weigh) ? nothing : html`<small>${short(weigh.best.gives)}</small>`}
     </span>
     ${changed(item)}${anything(weigh, WEIGH)}
   </li>`
+}
+
+/** How sure the measure is; where that is less than its tolerance, also why, and what the balance would do for it. */
+function sure({ doubt, doubt_weighed: balance, tolerance }) {
+  if (!doubt) return nothing
+  const { uncertainty, main_source: source } = doubt
+  if (uncertainty.value <= tolerance.value) return html`<span class="off">± ${uncertainty.text}</span>`
+  return html`<span class="doubt"
+    >± ${uncertainty.text}: ${source}${balance ? `; weighed ± ${balance.uncertainty.text}` : nothing}</span
+  >`
 }
 
 const weighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool === 'balance')

@@ -1,5 +1,7 @@
 // What the tests share: the page served with its headers, a browser, and a visit that notes what must not happen.
+import assert from 'node:assert/strict'
 import { mkdir, readFile } from 'node:fs/promises'
+import { after, test } from 'node:test'
 import { chromium } from 'playwright-core'
 import { serve } from '../tools/serve.mjs'
 
@@ -63,3 +65,58 @@ export const go = (page, name) => page.getByRole('navigation', { name: 'Views' }
 
 /** A picture for whoever wants to look. */
 export const picture = (page, name, more = {}) => page.screenshot({ path: `${pictures}${name}.png`, ...more })
+
+let opened = null
+
+/** The page and the browser of a file of tests, opened at the first of them and closed after the last. */
+function shop() {
+  opened ??= open()
+  return opened
+}
+
+after(async () => (await opened)?.close())
+
+/** A test with a visit of its own, in which nothing may go wrong. */
+export function person(does, settings, body) {
+  test(does, async () => {
+    const { page, context, wrongs } = await visit(await shop(), settings)
+    try {
+      await body(page, context)
+      assert.deepEqual(wrongs, [])
+    } catch (failure) {
+      await picture(page, `failed ${does.replaceAll(/\W+/g, '-')}`)
+      throw failure
+    } finally {
+      await context.close()
+    }
+  })
+}
+
+export const pot = (page, letter) => page.getByRole('region', { name: `Pot ${letter}`, exact: true })
+export const line = (page, number) =>
+  page
+    .getByRole('main')
+    .getByRole('listitem')
+    .and(page.locator('.line'))
+    .nth(number - 1)
+export const chooseFile = (page, label, name, text) =>
+  page.getByLabel(label).setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
+
+/** What the library says in the page. */
+export const ask = (page, request) =>
+  page.evaluate(async (request) => {
+    const [core, { state }] = await Promise.all([import('./src/core.js'), import('./src/state.js')])
+    return core.ask({ book: state.book, ...request })
+  }, request)
+
+export const planOf = (page) =>
+  page.evaluate(async () => {
+    const [core, { state }] = await Promise.all([import('./src/core.js'), import('./src/state.js')])
+    return core.plan(state.book, state.orders).plan
+  })
+
+export const sheetOf = (page) =>
+  page.evaluate(async () => {
+    const [{ Book }, { state }] = await Promise.all([import('./pourwright/src/web.js'), import('./src/state.js')])
+    return new Book(state.book).sheet(state.orders)
+  })
