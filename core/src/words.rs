@@ -41,6 +41,17 @@ macro_rules! words {
                 $crate::document::reader::read_word(node, Self::ALL, Self::word, faults)
             }
         }
+
+        #[cfg(feature = "document")]
+        impl $crate::document::read_back::ReadBack for $Words {
+            fn read_back(
+                node: &$crate::document::reader::Node<'_>,
+                faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
+            ) -> Self {
+                let [nothing, ..] = [$( Self::$Variant, )+];
+                $crate::document::reader::Read::read(node, faults).unwrap_or(nothing)
+            }
+        }
     };
 }
 pub(crate) use words;

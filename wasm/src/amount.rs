@@ -1,9 +1,11 @@
 //! Amounts as a person writes them.
 
-use pourwright::quantity::{Amount, Mass, System, Unit, Volume};
+use pourwright::density::TrueDensity;
+use pourwright::material::{Drop, Kind, Material};
+use pourwright::quantity::{Amount, Measured, System, Unit};
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::number::{grams_per_milliliter, in_grams};
+use crate::number::{grams, grams_per_milliliter, in_grams, in_milliliters, milliliters};
 use crate::refused::Refused;
 
 /// How many of the unit `to` the amount is.
@@ -17,21 +19,46 @@ pub fn convert(amount: &str, to: &str, measures: &str) -> Result<f64, Refused> {
     Ok(amount.in_unit(unit, system(measures)?)?.value().to_f64())
 }
 
-/// The mass of an amount, a volume of it by the density with which it is measured: of a liquid its own, of a powder
-/// that as scooped.
+/// The mass of an amount of a material: a volume of it by the density with which it is measured (of a liquid its own,
+/// of a powder that as scooped), drops by the mass of one, 1/20 mL where that is not given.
 ///
 /// # Errors
-/// An amount that cannot be read, or that is neither a mass nor a volume.
+/// An amount that cannot be read, or that is no amount of a material.
 #[wasm_bindgen(js_name = massG)]
-pub fn mass_g(amount: &str, density_g_per_ml: f64, measures: &str) -> Result<f64, Refused> {
+pub fn mass_g(
+    amount: &str,
+    density_g_per_ml: f64,
+    drop_g: Option<f64>,
+    measures: &str,
+) -> Result<f64, Refused> {
+    // Whatever it is: it is measured as a liquid of that density is.
+    let mut material = Material::new("the material", Kind::Other);
+    material.density = Some(Measured::exact(density(density_g_per_ml)?.get()));
+    material.drop = drop_g.map(|g| Drop::Mass(Measured::exact(grams(g))));
     let amount = self::amount(amount)?;
-    let system = system(measures)?;
-    match amount.to::<Mass>(system) {
-        Ok(mass) => Ok(in_grams(mass)),
-        Err(_) => {
-            Ok(in_grams(amount.to::<Volume>(system)? * grams_per_milliliter(density_g_per_ml)))
-        }
-    }
+    Ok(in_grams(material.mass_of(&amount, system(measures)?, "the mass of the amount")?))
+}
+
+/// The mass of a volume: m = ρV.
+///
+/// # Errors
+/// A number out of its range.
+#[wasm_bindgen(js_name = massOfVolumeG)]
+pub fn mass_of_volume_g(volume_ml: f64, density_g_per_ml: f64) -> Result<f64, Refused> {
+    Ok(in_grams(density(density_g_per_ml)?.mass_of(milliliters(volume_ml))))
+}
+
+/// The volume of a mass: V = m/ρ.
+///
+/// # Errors
+/// A number out of its range.
+#[wasm_bindgen(js_name = volumeOfMassMl)]
+pub fn volume_of_mass_ml(mass_g: f64, density_g_per_ml: f64) -> Result<f64, Refused> {
+    Ok(in_milliliters(density(density_g_per_ml)?.volume_of(grams(mass_g))))
+}
+
+fn density(g_per_ml: f64) -> Result<TrueDensity, Refused> {
+    Ok(TrueDensity::new(grams_per_milliliter(g_per_ml))?)
 }
 
 fn amount(text: &str) -> Result<Amount, Refused> {

@@ -1,9 +1,9 @@
 //! Pieces to shots, shots to injector loads.
 
-use pourwright::batch::{self, Injector, Rejects, Wanted};
+use pourwright::batch::{self, Injector, Rejects, Run, Wanted};
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::number::{count, grams, grams_per_milliliter, milliliters, share};
+use crate::number::{count, grams, grams_per_milliliter, in_grams, milliliters, share};
 use crate::refused::Refused;
 
 /// The least shots that give so many good pieces, with this confidence where there are rejects.
@@ -34,4 +34,49 @@ pub fn injector_loads(
     let injector = Injector { holds: milliliters(holds_ml), keeps: milliliters(keeps_ml) };
     let shots = count("shots", shots)?;
     Ok(injector.loads(shots, grams(shot_g), grams_per_milliliter(hot_g_per_ml))?.loads)
+}
+
+/// How much to mix for so many pieces: the masses `total`, `drawn`, `returned`, `pieces`, `sprues` left, `kept` by the
+/// injector and left `in cup`, in g, then the `shots`, the `shots per load`, the `loads` and the `shots in the last`.
+///
+/// # Errors
+/// A shot that the injector does not hold; a number out of its range.
+#[wasm_bindgen(js_name = batchNeed)]
+#[allow(clippy::too_many_arguments)] // the wrapper takes them by name
+pub fn batch_need(
+    pieces: f64,
+    cavities: f64,
+    rejects: f64,
+    confidence: f64,
+    shot_g: f64,
+    sprue_g: f64,
+    returned: f64,
+    hot_g_per_ml: f64,
+    holds_ml: f64,
+    keeps_ml: f64,
+    cleanings: f64,
+    film_g: f64,
+    heel_g: f64,
+) -> Result<Vec<f64>, Refused> {
+    let shots = shots(pieces, cavities, rejects, confidence)?;
+    let (fill, density) = (grams(shot_g), grams_per_milliliter(hot_g_per_ml));
+    let injector = Injector { holds: milliliters(holds_ml), keeps: milliliters(keeps_ml) };
+    let loads = injector.loads(shots, fill, density)?;
+    let need = Run {
+        shots,
+        loads,
+        fill,
+        sprue: grams(sprue_g),
+        returned: share(returned),
+        injector_keeps: injector.kept(density)?,
+        cleanings: count("cleanings", cleanings)?,
+        film: grams(film_g),
+        heel: grams(heel_g),
+    }
+    .need()?;
+    let in_cup = need.film + need.heel;
+    let masses =
+        [need.total, need.drawn, need.returned, need.pieces, need.sprues_left, need.kept, in_cup];
+    let counts = [shots, loads.shots_per_load, loads.loads, loads.shots_in_last];
+    Ok(masses.into_iter().map(in_grams).chain(counts.map(f64::from)).collect())
 }

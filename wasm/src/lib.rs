@@ -20,8 +20,10 @@
 
 mod amount;
 mod batch;
+mod bench;
 mod color;
 mod document;
+mod mix;
 mod number;
 mod refused;
 mod salt;
@@ -31,11 +33,13 @@ mod softener;
 mod vacuum;
 mod water;
 
-pub use amount::{convert, mass_g};
-pub use batch::{injector_loads, shots};
+pub use amount::{convert, mass_g, mass_of_volume_g, volume_of_mass_ml};
+pub use batch::{batch_need, injector_loads, shots};
+pub use bench::{Measured, bench_measure};
 pub use color::color_difference;
 pub use document::{Book, calculate};
-pub use salt::salt_loading;
+pub use mix::{density_of_parts_g_per_ml, flake_count};
+pub use salt::SaltMix;
 pub use shot::{piece_g, shot_g};
 pub use sink::{density_for_sink_speed_g_per_ml, sink_speed_cm_per_s};
 pub use softener::{hardness, softener_ratio};

@@ -41,6 +41,10 @@ pub(crate) fn millimeters(mm: f64) -> Length {
     Length::from_si(mm / 1e3)
 }
 
+pub(crate) fn micrometers(um: f64) -> Length {
+    Length::from_si(um / 1e6)
+}
+
 pub(crate) fn centimeters_per_second(cm_per_s: f64) -> Velocity {
     Velocity::from_si(cm_per_s / 1e2)
 }

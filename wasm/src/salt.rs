@@ -14,64 +14,95 @@ use crate::number::{
 };
 use crate::refused::Refused;
 
-/// The loading `value`, stated as `from`, stated as `to`. Densities are in g/mL, the mass of a piece in g; the rest
-/// are ratios. The piece is cold: nothing expands.
-///
-/// # Errors
-/// A loading out of reach, with what is in reach; a number out of its range.
-#[wasm_bindgen(js_name = saltLoading)]
-#[allow(clippy::too_many_arguments)] // the wrapper takes them by name
-pub fn salt_loading(
-    from: &str,
-    value: f64,
-    to: &str,
-    base_ml: f64,
-    base_g_per_ml: f64,
-    mix_g: Option<f64>,
-    mix_ml: Option<f64>,
-    salt_g_per_ml: f64,
-    scooped_g_per_ml: f64,
-    softener_per_salt: f64,
-    softener_g_per_ml: Option<f64>,
-    voids: f64,
-    most_solids: f64,
-    cavity_ml: Option<f64>,
-    feed: f64,
-    hook_g: f64,
-    hook_ml: f64,
-) -> Result<f64, Refused> {
-    let expansion = TemperatureCoefficient::default();
-    let base_volume = milliliters(base_ml);
-    let base_mass = base_volume * grams_per_milliliter(base_g_per_ml);
-    let volume = mix_ml.map_or(base_volume, milliliters);
-    let softener = match softener_g_per_ml {
-        Some(density) => Some(SaltSoftener {
-            per_salt: share(softener_per_salt),
-            density: TrueDensity::new(grams_per_milliliter(density))?,
-            expansion,
-        }),
-        None => None,
-    };
-    let unsalted = Unsalted {
-        base_mass,
-        base_volume,
-        mass: mix_g.map_or(base_mass, grams),
-        volume,
-        hot_volume: volume,
-        shot_temperature: reference_temperature(),
-        voids: share(voids),
-        salt: Salt {
-            true_density: TrueDensity::new(grams_per_milliliter(salt_g_per_ml))?,
-            scooped_density: ScoopedDensity::new(grams_per_milliliter(scooped_g_per_ml))?,
-            expansion,
-        },
-        softener,
-        most_solids: share(most_solids),
-        cavity: cavity_ml.map(|ml| PieceCavity { volume: milliliters(ml), feed: share(feed) }),
-        hook: Hook { mass: grams(hook_g), volume: milliliters(hook_ml) },
-    };
-    let from = loading(form("from", from)?, value)?;
-    plain(unsalted.convert(from, form("to", to)?)?)
+/// A mix before salt. The piece is cold: nothing expands.
+#[derive(Debug)]
+#[wasm_bindgen]
+pub struct SaltMix(Unsalted);
+
+#[wasm_bindgen]
+impl SaltMix {
+    /// The mix, its base alone where its mass and volume are not given; the salt, as scooped with its own density where
+    /// no other is given; the softener that goes in with it; the piece, if there is one, and the hook on it.
+    ///
+    /// # Errors
+    /// A number out of its range.
+    #[wasm_bindgen(constructor)]
+    #[allow(clippy::too_many_arguments)] // the wrapper takes them by name
+    pub fn new(
+        base_ml: f64,
+        base_g_per_ml: f64,
+        mix_g: Option<f64>,
+        mix_ml: Option<f64>,
+        salt_g_per_ml: f64,
+        scooped_g_per_ml: Option<f64>,
+        softener_per_salt: f64,
+        softener_g_per_ml: Option<f64>,
+        voids: f64,
+        most_solids: f64,
+        cavity_ml: Option<f64>,
+        feed: f64,
+        hook_g: f64,
+        hook_ml: f64,
+    ) -> Result<Self, Refused> {
+        let expansion = TemperatureCoefficient::default();
+        let base_volume = milliliters(base_ml);
+        let base_mass = TrueDensity::new(grams_per_milliliter(base_g_per_ml))?.mass_of(base_volume);
+        let volume = mix_ml.map_or(base_volume, milliliters);
+        let softener = match softener_g_per_ml {
+            Some(density) => Some(SaltSoftener {
+                per_salt: share(softener_per_salt),
+                density: TrueDensity::new(grams_per_milliliter(density))?,
+                expansion,
+            }),
+            None => None,
+        };
+        let scooped = grams_per_milliliter(scooped_g_per_ml.unwrap_or(salt_g_per_ml));
+        Ok(Self(Unsalted {
+            base_mass,
+            base_volume,
+            mass: mix_g.map_or(base_mass, grams),
+            volume,
+            hot_volume: volume,
+            shot_temperature: reference_temperature(),
+            voids: share(voids),
+            salt: Salt {
+                true_density: TrueDensity::new(grams_per_milliliter(salt_g_per_ml))?,
+                scooped_density: ScoopedDensity::new(scooped)?,
+                expansion,
+            },
+            softener,
+            most_solids: share(most_solids),
+            cavity: cavity_ml.map(|ml| PieceCavity { volume: milliliters(ml), feed: share(feed) }),
+            hook: Hook { mass: grams(hook_g), volume: milliliters(hook_ml) },
+        }))
+    }
+
+    /// The loading `value`, stated as `from`, stated as `to`. Densities are in g/mL, the mass of a piece in g; the rest
+    /// are ratios.
+    ///
+    /// # Errors
+    /// A loading out of reach, with what is in reach.
+    pub fn loading(&self, from: &str, value: f64, to: &str) -> Result<f64, Refused> {
+        let from = loading(form("from", from)?, value)?;
+        plain(self.0.convert(from, form("to", to)?)?)
+    }
+
+    /// The mass of salt that a loading takes, in g.
+    ///
+    /// # Errors
+    /// A loading out of reach, with what is in reach.
+    pub fn mass(&self, form: &str, value: f64) -> Result<f64, Refused> {
+        Ok(in_grams(self.0.salt_mass(loading(self::form("form", form)?, value)?)?))
+    }
+
+    /// What is in reach: without salt, and with the most that the limits allow.
+    ///
+    /// # Errors
+    /// A form that there is not.
+    pub fn reach(&self, form: &str) -> Result<Vec<f64>, Refused> {
+        let (least, most) = self.0.reach(self::form("form", form)?)?;
+        Ok(vec![plain(least)?, plain(most)?])
+    }
 }
 
 /// A word for a form that there is not.

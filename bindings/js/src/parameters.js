@@ -5,6 +5,26 @@ const text = { type: 'string', required: true }
 const optional = { type: 'number' }
 const or = (value) => ({ type: typeof value, value })
 
+const batch = { pieces: number, cavities: number, rejects: or(0), confidence: or(0.9) }
+
+/** A mix before salt. */
+export const MIX = {
+  baseMl: number,
+  baseGPerMl: number,
+  mixG: optional,
+  mixMl: optional,
+  saltGPerMl: number,
+  scoopedGPerMl: optional,
+  softenerPerSalt: or(0),
+  softenerGPerMl: optional,
+  voids: or(0),
+  mostSolids: or(0.3),
+  cavityMl: optional,
+  feed: or(1),
+  hookG: or(0),
+  hookMl: or(0),
+}
+
 const falling = {
   volumeMl: number,
   diameterMm: number,
@@ -16,32 +36,41 @@ const falling = {
 }
 
 export const PARAMETERS = {
-  massG: { amount: text, densityGPerMl: number, measures: or('us-customary') },
+  massG: { amount: text, densityGPerMl: number, dropG: optional, measures: or('us-customary') },
+  massOfVolumeG: { volumeMl: number, densityGPerMl: number },
+  volumeOfMassMl: { massG: number, densityGPerMl: number },
+  flakeCount: { cut: text, thicknessUm: number, filmGPerMl: number, doseG: number },
   waterDensityGPerMl: { temperatureCelsius: number },
   cavityMl: { waterG: number, temperatureCelsius: number, airPressurePa: or(101325) },
   pieceG: { cavityMl: number, hotGPerMl: number, coldGPerMl: number, feed: number, voids: or(0) },
   shotG: { cavities: number, cavityMl: number, hotGPerMl: number, sprueMl: or(0), toppedG: or(0), voids: or(0) },
-  shots: { pieces: number, cavities: number, rejects: or(0), confidence: or(0.9) },
-  injectorLoads: { shots: number, shotG: number, hotGPerMl: number, holdsMl: number, keepsMl: or(0) },
-  saltLoading: {
-    from: text,
-    value: number,
-    to: text,
-    baseMl: number,
-    baseGPerMl: number,
-    mixG: optional,
-    mixMl: optional,
-    saltGPerMl: number,
-    scoopedGPerMl: number,
-    softenerPerSalt: or(0),
-    softenerGPerMl: optional,
-    voids: or(0),
-    mostSolids: or(0.3),
-    cavityMl: optional,
-    feed: or(1),
-    hookG: or(0),
-    hookMl: or(0),
+  shots: batch,
+  batchNeed: {
+    ...batch,
+    shotG: number,
+    sprueG: or(0),
+    returned: or(0),
+    hotGPerMl: number,
+    holdsMl: number,
+    keepsMl: or(0),
+    cleanings: or(1),
+    filmG: or(0),
+    heelG: or(0),
   },
+  benchMeasure: {
+    massG: number,
+    tolerance: or(0.05),
+    balanceReadsG: optional,
+    balanceToG: or(0),
+    balanceFromG: or(0),
+    asMeasuredGPerMl: optional,
+    dropG: optional,
+    spoonsMl: { type: 'list', value: [] },
+  },
+  injectorLoads: { shots: number, shotG: number, hotGPerMl: number, holdsMl: number, keepsMl: or(0) },
+  saltLoading: { ...MIX, from: text, value: number, to: text },
+  saltMassG: { ...MIX, form: text, value: number },
+  saltReach: { ...MIX, form: text },
   airPressurePa: { altitudeM: number },
   swollenMl: { liquidMl: number, air: number, vacuumPa: number, airPressurePa: or(101325), vaporPa: or(0) },
   sinkSpeedCmPerS: { densityGPerMl: number, ...falling },

@@ -2,19 +2,34 @@
 import { refuse } from './error.js'
 import { instance } from './instance.js'
 import { short } from './json.js'
-import { PARAMETERS } from './parameters.js'
+import { MIX, PARAMETERS } from './parameters.js'
 
 function byName(name) {
+  return (given) => instance()[name](...values(name, given))
+}
+
+/** What is given to the function `name`, in the order in which the module takes it. */
+function values(name, given = {}) {
   const parameters = Object.entries(PARAMETERS[name])
-  return (given = {}) => {
-    const call = instance()[name]
-    const values = parameters.map(([parameter, wanted]) => read(given, parameter, wanted))
-    const unknown = Object.keys(given).find((key) => !Object.hasOwn(PARAMETERS[name], key))
-    if (unknown !== undefined) {
-      const known = parameters.map(([parameter]) => parameter).join(', ')
-      refuse('unknown-field', `/${unknown}`, `There is no parameter "${unknown}".`, `Known: ${known}.`)
-    }
-    return call(...values)
+  const values = parameters.map(([parameter, wanted]) => read(given, parameter, wanted))
+  const unknown = Object.keys(given).find((key) => !Object.hasOwn(PARAMETERS[name], key))
+  if (unknown !== undefined) {
+    const known = parameters.map(([parameter]) => parameter).join(', ')
+    refuse('unknown-field', `/${unknown}`, `There is no parameter "${unknown}".`, `Known: ${known}.`)
+  }
+  return values
+}
+
+/** Asks a mix for salt, which the module keeps only as long as that takes. */
+function ofMix(name, given, ask) {
+  const { SaltMix } = instance()
+  const all = values(name, given)
+  const asked = all.splice(Object.keys(MIX).length)
+  const mix = new SaltMix(...all)
+  try {
+    return ask(mix, ...asked)
+  } finally {
+    mix.free()
   }
 }
 
@@ -25,6 +40,7 @@ function read(given, parameter, wanted) {
       refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, `Give a ${wanted.type}.`)
     return wanted.value
   }
+  if (wanted.type === 'list') return list(items(parameter, value), parameter)
   return typed(parameter, value, wanted.type)
 }
 
@@ -42,17 +58,57 @@ function typed(parameter, value, type) {
 }
 
 export const massG = byName('massG')
+export const massOfVolumeG = byName('massOfVolumeG')
+export const volumeOfMassMl = byName('volumeOfMassMl')
+export const flakeCount = byName('flakeCount')
 export const waterDensityGPerMl = byName('waterDensityGPerMl')
 export const cavityMl = byName('cavityMl')
 export const pieceG = byName('pieceG')
 export const shotG = byName('shotG')
 export const shots = byName('shots')
 export const injectorLoads = byName('injectorLoads')
-export const saltLoading = byName('saltLoading')
 export const airPressurePa = byName('airPressurePa')
 export const swollenMl = byName('swollenMl')
 export const sinkSpeedCmPerS = byName('sinkSpeedCmPerS')
 export const densityForSinkSpeedGPerMl = byName('densityForSinkSpeedGPerMl')
+
+/** A salt loading stated another way. */
+export const saltLoading = (given) => ofMix('saltLoading', given, (mix, ...asked) => mix.loading(...asked))
+
+/** The mass of salt that a loading takes, in g. */
+export const saltMassG = (given) => ofMix('saltMassG', given, (mix, ...asked) => mix.mass(...asked))
+
+/** What loading is in reach. */
+export function saltReach(given) {
+  const [least, most] = ofMix('saltReach', given, (mix, form) => mix.reach(form))
+  return { least, most }
+}
+
+/** How much to mix for so many pieces. */
+export function batchNeed(given) {
+  const { batchNeed } = instance()
+  const [totalG, drawnG, returnedG, piecesG, spruesG, keptG, inCupG, shots, shotsPerLoad, loads, shotsInLast] =
+    batchNeed(...values('batchNeed', given))
+  return { totalG, drawnG, returnedG, piecesG, spruesG, keptG, inCupG, shots, shotsPerLoad, loads, shotsInLast }
+}
+
+/** A mass as the tools of a bench can give it, by the way with the least handling. */
+export function benchMeasure(given) {
+  const { benchMeasure } = instance()
+  const measured = benchMeasure(...values('benchMeasure', given))
+  try {
+    const [massG, deviation, acts, drops, ...spoonfuls] = measured.numbers()
+    return { tool: measured.tool(), massG, deviation, acts, drops, spoonfuls }
+  } finally {
+    measured.free()
+  }
+}
+
+/** The density of constituents mixed, each [mass in g, density in g/mL]. */
+export function densityOfPartsGPerMl(parts, voids = 0) {
+  const { densityOfPartsGPerMl } = instance()
+  return densityOfPartsGPerMl(typed('voids', voids, 'number'), ...pairs('parts', parts))
+}
 
 /** How many of the unit `to` the amount is. */
 export function convert(amount, to, measures = 'us-customary') {
@@ -63,26 +119,40 @@ export function convert(amount, to, measures = 'us-customary') {
 /** The reading that a ratio of softener to base gives, between measured points [ratio, reading]. */
 export function hardness(points, ratio) {
   const { hardness } = instance()
-  return hardness(typed('ratio', ratio, 'number'), ...lists(points))
+  return hardness(typed('ratio', ratio, 'number'), ...pairs('points', points))
 }
 
 /** The ratio of softener to base that gives a reading, between measured points [ratio, reading]. */
 export function softenerRatio(points, reading) {
   const { softenerRatio } = instance()
-  return softenerRatio(typed('reading', reading, 'number'), ...lists(points))
+  return softenerRatio(typed('reading', reading, 'number'), ...pairs('points', points))
 }
 
-function lists(points) {
-  const all = [...points]
-  return [0, 1].map((index) =>
-    Float64Array.from(all, (point, i) => typed(`points/${i}/${index}`, point[index], 'number')),
+/** The first and the second numbers of a list of pairs. */
+function pairs(name, given) {
+  const all = items(name, given)
+  return [0, 1].map((index) => list(all, name, index))
+}
+
+/** The numbers of a list, or those at `index` in each of its items. */
+function list(all, name, index) {
+  return Float64Array.from(all, (item, i) =>
+    index === undefined
+      ? typed(`${name}/${i}`, item, 'number')
+      : typed(`${name}/${i}/${index}`, item?.[index], 'number'),
   )
+}
+
+function items(name, given) {
+  if (typeof given?.[Symbol.iterator] !== 'function')
+    refuse('wrong-type', `/${name}`, `"${name}" is no list.`, 'Give a list.')
+  return [...given]
 }
 
 /** The color difference ΔE₀₀ (CIEDE2000) of two colors [L*, a*, b*]. */
 export function colorDifference(one, other) {
   const { colorDifference } = instance()
-  const values = [...one, ...other].map((value) => typed('color', value, 'number'))
+  const values = [...items('one', one), ...items('other', other)].map((value) => typed('color', value, 'number'))
   if (values.length !== 6) refuse('wrong-type', '', 'A color is not three numbers.', 'Give [L*, a*, b*] twice.')
   return colorDifference(...values)
 }

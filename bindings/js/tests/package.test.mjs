@@ -39,6 +39,13 @@ describe('plain numbers', () => {
     assert.equal(pourwright.massG({ amount: '12.5 g', densityGPerMl: 1 }), 12.5)
     near(pourwright.massG({ amount: '1/4 cup', densityGPerMl: 1.22 }), 59.147059125 * 1.22)
     near(pourwright.massG({ amount: '1 cup', densityGPerMl: 1.22, measures: 'metric' }), 305)
+    near(pourwright.massG({ amount: '40 drops', densityGPerMl: 1.05, dropG: 0.045 }), 1.8)
+    near(pourwright.massG({ amount: '40 drops', densityGPerMl: 1.05 }), 2.1) // 20 drops per mL
+    near(pourwright.massOfVolumeG({ volumeMl: 240, densityGPerMl: 1.03 }), 247.2)
+    near(pourwright.volumeOfMassMl({ massG: 247.2, densityGPerMl: 1.03 }), 240)
+    near(pourwright.densityOfPartsGPerMl([[100, 1], [100, 2]], 0.1), 1.2) // prettier-ignore
+    // 1 g of squares of 1 mm, 0.05 mm thick, of 1.4 g/mL
+    near(pourwright.flakeCount({ cut: '1 mm square', thicknessUm: 50, filmGPerMl: 1.4, doseG: 1 }), 1e3 / (0.05 * 1.4))
   })
   test('water', () => {
     near(pourwright.waterDensityGPerMl({ temperatureCelsius: 20 }), 0.9982067455596) // Tanaka 2001
@@ -54,6 +61,21 @@ describe('plain numbers', () => {
     assert.equal(pourwright.shots({ pieces: 25, cavities: 4 }), 7)
     // P[Bin(8, 0.5) ≥ 1] = 0.996 suffices, P[Bin(4, 0.5) ≥ 1] = 0.9375 does not.
     assert.equal(pourwright.shots({ pieces: 1, cavities: 4, rejects: 0.5, confidence: 0.99 }), 2)
+    const need = pourwright.batchNeed({
+      ...{ pieces: 25, cavities: 4, shotG: 46, sprueG: 6, hotGPerMl: 1, holdsMl: 100, keepsMl: 4, filmG: 5, heelG: 3 },
+    })
+    // 7 shots of 46 g, and what stays in injector and cup
+    assert.deepEqual([need.shots, need.shotsPerLoad, need.loads, need.shotsInLast], [7, 2, 4, 1])
+    near(need.totalG, 7 * 46 + 4 + 8)
+    for (const [name, wanted] of [
+      ['drawnG', 322],
+      ['returnedG', 0],
+      ['piecesG', 280],
+      ['spruesG', 42],
+      ['keptG', 4],
+      ['inCupG', 8],
+    ])
+      assert.ok(Math.abs(need[name] - wanted) < 1e-9, `${name} ${need[name]}`)
     assert.equal(pourwright.injectorLoads({ shots: 7, shotG: 46, hotGPerMl: 1, holdsMl: 100, keepsMl: 4 }), 4)
   })
   test('salt, there and back', () => {
@@ -75,6 +97,29 @@ describe('plain numbers', () => {
       refused(() => pourwright.saltLoading({ from: 'spoons', value: 1, to: 'of-base', ...mix })).path,
       '/from',
     )
+  })
+  test('salt that goes in, and what is in reach', () => {
+    const mix = { baseMl: 240, baseGPerMl: 1, saltGPerMl: 2, mostSolids: 0.2 }
+    near(pourwright.saltMassG({ form: 'of-base', value: 0.3, ...mix }), 72)
+    // (1.1 · 240 − 240)/(1 − 1.1/2)
+    near(pourwright.saltMassG({ form: 'finished-density', value: 1.1, ...mix }), 24 / 0.45)
+    const reach = pourwright.saltReach({ form: 'finished-density', ...mix })
+    near(reach.least, 1)
+    near(reach.most, 0.8 + 0.2 * 2)
+    assert.equal(refused(() => pourwright.saltMassG({ form: 'spoons', value: 1, ...mix })).path, '/form')
+  })
+  test('the tools of a bench', () => {
+    const spoonsMl = [5, 2.5, 1.25]
+    const bySpoon = pourwright.benchMeasure({ massG: 7.6, spoonsMl, asMeasuredGPerMl: 1.2 })
+    assert.deepEqual([bySpoon.tool, bySpoon.spoonfuls], ['spoons', [1, 0, 1]])
+    near(bySpoon.massG, 7.5)
+    near(bySpoon.deviation, -0.1 / 7.6)
+    const byDrop = pourwright.benchMeasure({ massG: 0.4, dropG: 0.05 })
+    assert.deepEqual([byDrop.tool, byDrop.drops, byDrop.spoonfuls], ['drops', 8, []])
+    assert.equal(pourwright.benchMeasure({ massG: 12.3, balanceReadsG: 0.1, balanceToG: 500 }).tool, 'balance')
+    assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: 5 })).path, '/spoonsMl')
+    assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: [5, '1'] })).path, '/spoonsMl/1')
+    refused(() => pourwright.benchMeasure({ massG: 1 }))
   })
   test('softener', () => {
     const points = [[0, 60], [0.2, 40], [0.4, 20]] // prettier-ignore

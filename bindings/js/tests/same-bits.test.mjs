@@ -1,11 +1,11 @@
 // The answers of the module beside those of the native library, number by number to the last bit.
 import assert from 'node:assert/strict'
 import { spawnSync } from 'node:child_process'
-import { existsSync, readdirSync } from 'node:fs'
 import { test } from 'node:test'
 
 import init, { Book, PourwrightError, calculate } from 'pourwright'
-import { book, orders, read, root } from './support.mjs'
+import { book, orders } from './support.mjs'
+import { compareVectors } from './vectors.mjs'
 
 await init()
 
@@ -86,19 +86,4 @@ test('a book that is read once', () => {
   }
 })
 
-const vectors = new URL('tests/vectors/', root)
-const files = existsSync(vectors) ? readdirSync(vectors).filter((file) => file.endsWith('.json')) : []
-for (const file of files) {
-  test(`tests/vectors/${file}`, () => {
-    const all = JSON.parse(read(`tests/vectors/${file}`))
-    assert.ok(all.length > 0)
-    for (const { name, request, answer } of all) {
-      const asked = typeof request === 'string' ? request : JSON.stringify(request)
-      assert.deepStrictEqual(
-        answered(() => calculate(asked)),
-        answer,
-        name,
-      )
-    }
-  })
-}
+test('tests/vectors', () => compareVectors((requests) => requests.map((request) => answered(() => calculate(request)))))

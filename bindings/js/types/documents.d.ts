@@ -1126,6 +1126,25 @@ export interface LetDownEntry {
   } | null
 }
 /**
+ * So many drops or spoonfuls, weighed together.
+ */
+export interface CountedEntry {
+  /**
+   * How many.
+   */
+  count: number
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What they weigh together, net.
+   */
+  weight: MeasuredAmount
+}
+/**
  * How a pot is degassed.
  */
 export interface Degas {
@@ -1658,6 +1677,29 @@ export interface OnShelf {
   used: Shown
 }
 /**
+ * Something that goes into each pack.
+ */
+export interface PackingEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What it is called.
+   */
+  name: Name
+  /**
+   * How many of it a pack takes, one where left out.
+   */
+  per_pack?: number | null
+  /**
+   * Its price per number of pieces, such as "9.00 USD per 100 pieces".
+   */
+  price: Price
+}
+/**
  * A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
  * record, and made again to the same bits.
  */
@@ -2186,6 +2228,31 @@ export interface Becomes {
   volume: Shown
 }
 /**
+ * What one drop weighs.
+ */
+export interface CalibrateDropResponse {
+  /**
+   * One drop with its standard uncertainty, as a book writes it.
+   */
+  drop: string
+  /**
+   * Its mass.
+   */
+  mass: Shown
+  /**
+   * A weighing that Grubbs' test questions; it is in the mean.
+   */
+  questioned?: string | null
+  /**
+   * Standard deviation of one drop against the next, as a share of its mass: what n drops carry by √n.
+   */
+  scatter: Shown
+  /**
+   * Its standard uncertainty: what n drops carry n-fold.
+   */
+  uncertainty: Shown
+}
+/**
  * What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share.
  */
 export interface CalibrateResponse {
@@ -2218,7 +2285,40 @@ export interface CalibrateResponse {
    */
   mean: Shown
   /**
+   * A weight that Grubbs' test questions; it is in the mean.
+   */
+  questioned?: string | null
+  /**
    * Standard uncertainty of the mean.
+   */
+  uncertainty: Shown
+}
+/**
+ * The density as scooped.
+ */
+export interface CalibrateSpoonResponse {
+  /**
+   * The density as scooped with its standard uncertainty, as a book writes it.
+   */
+  as_scooped: string
+  /**
+   * The density as scooped.
+   */
+  density: Shown
+  /**
+   * A weighing that Grubbs' test questions; it is in the mean.
+   */
+  questioned?: string | null
+  /**
+   * Standard deviation of one spoonful against the next, as a share of its mass.
+   */
+  scatter: Shown
+  /**
+   * What one level spoonful weighs.
+   */
+  spoonful: Shown
+  /**
+   * Its standard uncertainty.
    */
   uncertainty: Shown
 }
@@ -2327,6 +2427,93 @@ export interface ConvertResponse {
    * The number.
    */
   value: number
+}
+/**
+ * What one material costs.
+ */
+export interface CostLine {
+  /**
+   * The price of that much.
+   */
+  cost: MoneyShown
+  /**
+   * How much of it is used.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Whole packages that hold it.
+   */
+  packages: number
+  /**
+   * What these cost.
+   */
+  to_buy: MoneyShown
+}
+/**
+ * A sum of money.
+ */
+export interface MoneyShown {
+  /**
+   * The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
+   */
+  amount: string
+  /**
+   * The currency's ISO 4217 code.
+   */
+  currency: string
+  /**
+   * Rounded to the currency's minor unit, half away from zero, as a bill shows it.
+   */
+  text: string
+}
+/**
+ * What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
+ */
+export interface CostResponse {
+  /**
+   * What comes back is worth.
+   */
+  credit: MoneyShown
+  /**
+   * Each material.
+   */
+  lines: CostLine[]
+  /**
+   * All materials, by what is used.
+   */
+  materials: MoneyShown
+  /**
+   * What to ask for a pack, for the margin that was stated.
+   */
+  pack_price?: MoneyShown | null
+  /**
+   * Packing.
+   */
+  packing: MoneyShown
+  /**
+   * Of one pack.
+   */
+  per_pack: MoneyShown
+  /**
+   * Of one piece.
+   */
+  per_piece: MoneyShown
+  /**
+   * Whole packages of all materials, as if there were no stock.
+   */
+  to_buy: MoneyShown
+  /**
+   * All of it.
+   */
+  total: MoneyShown
+  /**
+   * Work.
+   */
+  work: MoneyShown
 }
 /**
  * What the vacuum does, if no bubble bursts on the way.
@@ -3065,6 +3252,53 @@ export interface SinkResponse {
   water: Shown
 }
 /**
+ * A source of uncertainty.
+ */
+export interface SourceShare {
+  /**
+   * Its part of the square of the uncertainty.
+   */
+  share: Shown
+  /**
+   * Which.
+   */
+  source: string
+}
+/**
+ * How sure a dose is.
+ */
+export interface UncertaintyResponse {
+  /**
+   * What would do most, where weighing the dose would halve the uncertainty.
+   */
+  advice?: string | null
+  /**
+   * Mass of the dose per mass of base.
+   */
+  ratio: Shown
+  /**
+   * Its standard uncertainty, relative to it.
+   */
+  relative: Shown
+  /**
+   * The half width that holds the true ratio with 95 %, relative to it.
+   */
+  relative_95: Shown
+  /**
+   * What makes it unsure, the greatest first.
+   */
+  sources: SourceShare[]
+  /**
+   * Sources of whose uncertainty nothing is known: they count as exact.
+   */
+  unknown: string[]
+  /**
+   * The same with the dose weighed, where it is not and `readability` is given: its relative standard
+   * uncertainty.
+   */
+  weighed?: Shown | null
+}
+/**
  * What the water fills.
  */
 export interface WaterResponse {
@@ -3468,6 +3702,166 @@ export interface CalibrateRequest {
    * What the pieces weigh, one by one. Unit: g; two or more, above 0.
    */
   weights: MeasuredAmount[]
+}
+/**
+ * What one drop of a bottle weighs, from counted drops.
+ */
+export interface CalibrateDropRequest {
+  calculate: 'calibrate-drop'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability: MeasuredAmount
+  /**
+   * Drops that were counted and weighed together, each weighing begun anew. Unit: none; two or more weighings.
+   */
+  weighings: CountedEntry[]
+}
+/**
+ * A powder's density as scooped, from level spoonfuls.
+ */
+export interface CalibrateSpoonRequest {
+  calculate: 'calibrate-spoon'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability: MeasuredAmount
+  /**
+   * What the level spoon holds; with ± its uncertainty counts too. Unit: mL; above 0.
+   */
+  spoon: MeasuredAmount
+  /**
+   * Level spoonfuls that were counted and weighed together, each weighing begun anew. Unit: none; two or more weighings.
+   */
+  weighings: CountedEntry[]
+}
+/**
+ * How sure a dose is, and what makes it unsure.
+ */
+export interface UncertaintyRequest {
+  /**
+   * The dose as it is taken: weighed (a mass), by spoon (a volume) or in drops. Unit: g, mL or drops; above 0.
+   */
+  amount: Amount
+  /**
+   * The material of the base and its properties. Unit: none; as in a book.
+   */
+  base: MaterialEntry
+  calculate: 'uncertainty'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The distance between the marks of the cup that the base is measured in; its amount is one mark where left out. Unit: mL; above 0.
+   */
+  mark?: MeasuredAmount | null
+  /**
+   * The material and its properties. Unit: none; as in a book.
+   */
+  material: MaterialEntry
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The base that the dose is for, as it is taken: weighed (a mass) or by cup (a volume). Unit: g or mL; above 0.
+   */
+  per: Amount
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability?: MeasuredAmount | null
+  /**
+   * What the spoon holds; the dose is one spoonful where left out. Unit: mL; above 0, a whole number of them being the dose.
+   */
+  spoon?: MeasuredAmount | null
+}
+/**
+ * What an amount of a formula costs, and its packs and pieces.
+ */
+export interface CostRequest {
+  /**
+   * The base to make the formula for; the formula's own `per` where left out. Unit: mL or g; above 0.
+   */
+  base?: Amount | null
+  /**
+   * The shop's book. Unit: none; a book document.
+   */
+  book: BookDocument
+  calculate: 'cost'
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The finished mix to make: its mass, or its volume cold and liquid. Unit: g or mL; above 0.
+   */
+  finished?: Amount | null
+  /**
+   * The formulas that are combined, by name. Unit: none; formulas of the book.
+   */
+  formulas: Name[]
+  /**
+   * What the shop keeps, as a share of the price (a markup on the cost is another thing); no price is told where left out. Unit: 1; 0 % to below 100 %.
+   */
+  margin?: Percent | null
+  /**
+   * What happens where two of the formulas dose the same material; it is refused where left out. Unit: none; refuse, add or last.
+   */
+  overlap?: Overlap | null
+  /**
+   * What goes into each pack; nothing where left out. Unit: none; a price per pieces, and how many a pack takes.
+   */
+  packing?: PackingEntry[] | null
+  /**
+   * How many packs the pieces go into; one where left out. Unit: 1; 1 to 1 000 000.
+   */
+  packs?: number | null
+  /**
+   * How many good pieces are made; one where left out. Unit: 1; 1 to 1 000 000.
+   */
+  pieces?: number | null
+  /**
+   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time.
+   */
+  rate?: Price | null
+  /**
+   * What of the mix comes back: sprue that is melted again, left-over that is kept; none where left out. Unit: g; 0 to the mass of the mix.
+   */
+  returned?: MeasuredAmount | null
+  /**
+   * How long the work takes; none where left out. Unit: s; 0 or more.
+   */
+  time?: MeasuredAmount | null
+  /**
+   * What of its material cost that is still worth; all of it where left out. Unit: 1; 0 % to 100 %.
+   */
+  worth?: Percent | null
 }
 /**
  * A mass as the tools of a bench can give it.
@@ -4059,6 +4453,10 @@ export interface Requests {
   'batch': BatchRequest
   'water': WaterRequest
   'calibrate': CalibrateRequest
+  'calibrate-drop': CalibrateDropRequest
+  'calibrate-spoon': CalibrateSpoonRequest
+  'uncertainty': UncertaintyRequest
+  'cost': CostRequest
   'measure': MeasureRequest
   'air': AirRequest
   'degas': DegasRequest
@@ -4087,6 +4485,10 @@ export interface Responses {
   'batch': BatchResponse & { calculate: 'batch' }
   'water': WaterResponse & { calculate: 'water' }
   'calibrate': CalibrateResponse & { calculate: 'calibrate' }
+  'calibrate-drop': CalibrateDropResponse & { calculate: 'calibrate-drop' }
+  'calibrate-spoon': CalibrateSpoonResponse & { calculate: 'calibrate-spoon' }
+  'uncertainty': UncertaintyResponse & { calculate: 'uncertainty' }
+  'cost': CostResponse & { calculate: 'cost' }
   'measure': MeasureResponse & { calculate: 'measure' }
   'air': AirResponse & { calculate: 'air' }
   'degas': DegasResponse & { calculate: 'degas' }

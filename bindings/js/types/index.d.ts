@@ -68,12 +68,40 @@ export class Book {
  */
 export function convert(amount: string, to: string, measures?: System): number
 
-/** The mass of an amount, a volume of it by the density with which it is measured: of a powder that as scooped. In g. */
+/**
+ * The mass of an amount of a material, in g: a volume of it by the density with which it is measured (of a liquid its
+ * own, of a powder that as scooped), drops by the mass of one.
+ */
 export function massG(parameters: {
   amount: string
   densityGPerMl: number
+  /** Mass of one drop; 1/20 mL where left out. */
+  dropG?: number
   /** What a cup, a spoon and a fluid ounce hold; US customary where left out. */
   measures?: System
+}): number
+
+/** The mass of a volume, in g, by the density with which it is measured. */
+export function massOfVolumeG(parameters: { volumeMl: number; densityGPerMl: number }): number
+
+/** The volume of a mass, in mL. */
+export function volumeOfMassMl(parameters: { massG: number; densityGPerMl: number }): number
+
+/**
+ * The density at 20 °C of constituents mixed, each [mass in g, density in g/mL], solids with their true density.
+ * @param voids share of air, 0 to below 1; none where left out
+ */
+export function densityOfPartsGPerMl(parts: Iterable<readonly [number, number]>, voids?: number): number
+
+/** How many particles a dose of flake holds, a nominal number. */
+export function flakeCount(parameters: {
+  /** As the trade writes it: ".035", "1/64 hex", "0.4 mm square". */
+  cut: string
+  /** Thickness of the film. */
+  thicknessUm: number
+  /** Density of the film. */
+  filmGPerMl: number
+  doseG: number
 }): number
 
 /** The density of water, in g/mL. */
@@ -120,8 +148,7 @@ export function shotG(parameters: {
   voids?: number
 }): number
 
-/** The least shots that give so many good pieces. */
-export function shots(parameters: {
+interface Pieces {
   /** Good pieces, 1 to 1 000 000. */
   pieces: number
   /** Cavities that a shot fills. */
@@ -130,7 +157,95 @@ export function shots(parameters: {
   rejects?: number
   /** How sure the number of good pieces shall be where there are rejects; 0.9 where left out. */
   confidence?: number
-}): number
+}
+
+/** The least shots that give so many good pieces. */
+export function shots(parameters: Pieces): number
+
+/** What a batch takes. */
+export interface BatchNeed {
+  /** The mass to mix. */
+  totalG: number
+  /** What all shots take. */
+  drawnG: number
+  /** What of the sprues goes back and is shot again. */
+  returnedG: number
+  /** All pieces together. */
+  piecesG: number
+  /** Sprues that are left over. */
+  spruesG: number
+  /** What the injector keeps over the run. */
+  keptG: number
+  /** What stays in the cup: film and heel. */
+  inCupG: number
+  shots: number
+  /** Whole shots that one injector load gives. */
+  shotsPerLoad: number
+  loads: number
+  /** Shots from the last load. */
+  shotsInLast: number
+}
+
+/** How much to mix for so many pieces: shots, injector loads, losses. */
+export function batchNeed(
+  parameters: Pieces & {
+    /** What one shot takes, sprue included. */
+    shotG: number
+    /** What of it stays as sprue; none where left out. */
+    sprueG?: number
+    /** Share of the sprues that is melted again, 0 to 1; none where left out. */
+    returned?: number
+    /** Density of what the injector draws, hot, voids counted. */
+    hotGPerMl: number
+    /** What the injector takes up at most. */
+    holdsMl: number
+    /** What stays in it each time it is emptied; none where left out. */
+    keepsMl?: number
+    /** How often it is cleaned or goes cold, the last time included; once where left out. */
+    cleanings?: number
+    /** What stays on the wall of the cup; none where left out. */
+    filmG?: number
+    /** What cannot be drawn from the cup; none where left out. */
+    heelG?: number
+  },
+): BatchNeed
+
+/** A way to measure a mass. */
+export interface Measured {
+  tool: 'balance' | 'spoons' | 'drops'
+  /** What it gives. */
+  massG: number
+  /** (given − wanted)/wanted. */
+  deviation: number
+  /** How much handling it is: readings, spoonfuls, tens of drops. */
+  acts: number
+  /** How many drops; 0 with another tool. */
+  drops: number
+  /** How many spoonfuls of each spoon, in the order in which they were given. */
+  spoonfuls: number[]
+}
+
+/**
+ * A mass as the tools of a bench can give it, by the way with the least handling.
+ * @throws {PourwrightError} where no tool keeps the tolerance; its help says from what mass on it would do
+ */
+export function benchMeasure(parameters: {
+  massG: number
+  /** Largest relative error; 0.05 where left out. */
+  tolerance?: number
+  /** The smallest difference that the balance shows; no balance where left out. */
+  balanceReadsG?: number
+  /** The most that it weighs at once. */
+  balanceToG?: number
+  /** The least that it is trusted with. */
+  balanceFromG?: number
+  /** What each spoon holds. */
+  spoonsMl?: Iterable<number>
+  /** The material in a spoon: a liquid's density, a powder's as scooped; not measured by spoon where left out. */
+  asMeasuredGPerMl?: number
+  /** One drop of it; not dropped where left out. */
+  dropG?: number
+}): Measured
 
 /** The injector loads that so many shots take, whole shots in each. */
 export function injectorLoads(parameters: {
@@ -149,16 +264,8 @@ export function injectorLoads(parameters: {
 export type SaltForm =
   'scooped' | 'per-volume' | 'of-base' | 'of-finished' | 'finished-density' | 'piece-mass' | 'sink-density'
 
-/**
- * A salt loading from any way to state it to any other. The mix is cold.
- * @throws {PourwrightError} for a loading out of reach; its help says what is in reach
- */
-export function saltLoading(parameters: {
-  /** The way in which `value` states it. */
-  from: SaltForm
-  value: number
-  /** The way in which it is wanted. */
-  to: SaltForm
+/** A mix before salt. It is cold. */
+interface Unsalted {
   /** The base, as a cup measures it. */
   baseMl: number
   baseGPerMl: number
@@ -167,8 +274,8 @@ export function saltLoading(parameters: {
   mixMl?: number
   /** Density of the grains. */
   saltGPerMl: number
-  /** Density in the spoon. */
-  scoopedGPerMl: number
+  /** Density in the spoon; that of the grains where left out. */
+  scoopedGPerMl?: number
   /** Mass of softener that goes in per mass of salt; none where left out. */
   softenerPerSalt?: number
   /** Its density. */
@@ -184,7 +291,30 @@ export function saltLoading(parameters: {
   /** Hook and weight; none where left out. */
   hookG?: number
   hookMl?: number
-}): number
+}
+
+/**
+ * A salt loading from any way to state it to any other.
+ * @throws {PourwrightError} for a loading out of reach; its help says what is in reach
+ */
+export function saltLoading(
+  parameters: Unsalted & {
+    /** The way in which `value` states it. */
+    from: SaltForm
+    value: number
+    /** The way in which it is wanted. */
+    to: SaltForm
+  },
+): number
+
+/**
+ * The mass of salt that a loading takes, in g.
+ * @throws {PourwrightError} for a loading out of reach; its help says what is in reach
+ */
+export function saltMassG(parameters: Unsalted & { form: SaltForm; value: number }): number
+
+/** What loading is in reach: without salt, and with the most that the limits allow. */
+export function saltReach(parameters: Unsalted & { form: SaltForm }): { least: number; most: number }
 
 /** The reading that a ratio of softener to base gives, between the shop's own points [ratio, reading] of one scale. */
 export function hardness(points: Iterable<readonly [number, number]>, ratio: number): number

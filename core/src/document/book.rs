@@ -1,12 +1,12 @@
 //! The book: a shop's materials, formulas, molds, products, tools and limits, as it is written.
 
-use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use serde_json::Value;
 
 use super::costing::CostingEntry;
+use super::named::Named;
 use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry,
     ToolUncertaintyEntry, VacuumEntry,
@@ -40,11 +40,11 @@ entry! {
             /// What a cup, a spoon and a fluid ounce hold.
             measures: System,
             /// Materials by name.
-            materials: BTreeMap<String, MaterialEntry>,
+            materials: Named<MaterialEntry>,
             /// Formulas by name.
-            formulas: BTreeMap<String, FormulaEntry>,
+            formulas: Named<FormulaEntry>,
             /// Molds by name.
-            molds: BTreeMap<String, MoldEntry>,
+            molds: Named<MoldEntry>,
             /// The tools on the bench.
             bench: BenchEntry,
         }
@@ -60,7 +60,7 @@ entry! {
             /// The plastisol that a formula without a base goes into.
             default_base: Name,
             /// Products by name: a mold and what is shot into it.
-            products: BTreeMap<String, ProductEntry>,
+            products: Named<ProductEntry>,
             /// How the shop works.
             limits: LimitsEntry,
             /// How it reckons what a day costs; without it plans tell no costs.
@@ -186,7 +186,7 @@ entry! {
     pub struct FormulaEntry {
         required {
             /// Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished".
-            doses: BTreeMap<String, Amount>,
+            doses: Named<Amount>,
         }
         optional {
             /// The amount of base that the doses are for; needed unless all are per cents.
@@ -207,14 +207,14 @@ pub enum BaseEntry {
     /// One plastisol.
     One(Name),
     /// A blend, each plastisol with an amount.
-    Blend(BTreeMap<String, Amount>),
+    Blend(Named<Amount>),
 }
 
 impl Read for BaseEntry {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         match node.value {
             Value::String(_) => Name::read(node, faults).map(Self::One),
-            Value::Object(_) => BTreeMap::read(node, faults).map(Self::Blend),
+            Value::Object(_) => Named::read(node, faults).map(Self::Blend),
             _ => {
                 faults.push(node.mismatch(
                     "the name of a plastisol, or a blend: { \"soft\": \"3 cup\", \"hard\": \"1 cup\" }",
@@ -264,14 +264,14 @@ pub enum CavitiesEntry {
     /// So many like ones.
     Like(u32),
     /// Unlike ones, by shape.
-    Unlike(BTreeMap<String, CavityEntry>),
+    Unlike(Named<CavityEntry>),
 }
 
 impl Read for CavitiesEntry {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         match node.value {
             Value::Number(_) => u32::read(node, faults).map(Self::Like),
-            Value::Object(_) => BTreeMap::read(node, faults).map(Self::Unlike),
+            Value::Object(_) => Named::read(node, faults).map(Self::Unlike),
             _ => {
                 faults.push(node.mismatch(
                     "a number of cavities, or unlike ones by shape: { \"long\": { \"count\": 2, \"cavity\": \"9.5 mL\" } }",

@@ -6,8 +6,10 @@
 
 pub mod book;
 pub mod costing;
+pub mod named;
 pub mod orders;
 pub mod process;
+pub(crate) mod read_back;
 pub(crate) mod reader;
 pub mod record;
 pub(crate) mod resolve;
@@ -18,20 +20,24 @@ pub mod text;
 pub mod written;
 
 pub use book::{BookDocument, Format};
+pub use named::Named;
 pub use orders::OrdersDocument;
 pub use reader::{Ext, Name};
 pub use record::ActualsDocument;
 pub use starter::StarterDocument;
 
+use alloc::vec::Vec;
+
 use serde_json::Value;
 
+use self::reader::{Fields, Node, Read};
 use crate::book::Book;
-use crate::fault::Faults;
+use crate::fault::{Fault, Faults};
 use crate::plan::day::Day;
 use crate::plan::record::Actuals;
 
 /// A book and an order list: all that a plan is made from.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct MadeFrom {
@@ -39,6 +45,18 @@ pub struct MadeFrom {
     pub book: BookDocument,
     /// The order list.
     pub orders: OrdersDocument,
+}
+
+reader::deserialize_by_reading! { MadeFrom; }
+
+impl Read for MadeFrom {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let mut fields = Fields::open(node, faults)?;
+        let book = fields.required("book", faults);
+        let orders = fields.required("orders", faults);
+        fields.close(faults);
+        Some(Self { book: book?, orders: orders? })
+    }
 }
 
 /// Reads a book from its JSON value, as it is written.

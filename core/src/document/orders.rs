@@ -1,10 +1,10 @@
 //! The order list of a day, as it is written.
 
-use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::book::{Format, LayerEntry};
+use super::named::Named;
 use super::reader::{Name, entry};
 use super::written::Written;
 use crate::formula::Overlap;
@@ -27,7 +27,7 @@ entry! {
             /// Left-over mixes that may go into the day's pots.
             shelf: Vec<ShelfEntry>,
             /// What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these.
-            stock: BTreeMap<String, Amount>,
+            stock: Named<Amount>,
         }
     }
 }
@@ -48,7 +48,7 @@ entry! {
             /// What happens where two of these formulas dose the same material.
             overlap: Overlap,
             /// What went into the pot that it is left of, by material, on any scale.
-            parts: BTreeMap<String, Amount>,
+            parts: Named<Amount>,
             /// Heats that it has spent; needed where the book limits them.
             heats: u32,
             /// The day it was made, as YYYY-MM-DD: the oldest is used first.

@@ -6,7 +6,6 @@
 //! once, for serde, for the JSON Schema and for this walk.
 
 use alloc::borrow::ToOwned;
-use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -106,30 +105,41 @@ impl<'a> Fields<'a> {
         }
     }
 
-    /// The field `name`: the outer `None` where it is wrong or missing.
+    /// The field `name`: `None` where it is wrong or missing.
     pub(crate) fn required<T: Read>(
         &mut self,
         name: &'static str,
         faults: &mut Vec<Fault>,
     ) -> Option<T> {
-        self.known.push(name);
-        match self.object.get(name) {
-            Some(value) => T::read(&self.node(name, value), faults),
-            None => {
-                // What would do there is what the type says when it finds nothing.
-                let mut wanted = Vec::new();
-                let _ = T::read(&self.node(name, &Value::Null), &mut wanted);
-                let how =
-                    wanted.first().map(|fault| format!(" {}", fault.help)).unwrap_or_default();
-                faults.push(Fault {
-                    code: "missing-field".into(),
-                    path: self.path.to_owned(),
-                    message: format!("\"{name}\" is missing."),
-                    help: format!("Add \"{name}\" here.{how}"),
-                });
-                None
-            }
+        self.required_by(name, faults, T::read)
+    }
+
+    /// The field `name` as `read` reads it.
+    pub(crate) fn required_by<T>(
+        &mut self,
+        name: &'static str,
+        faults: &mut Vec<Fault>,
+        read: impl FnOnce(&Node<'_>, &mut Vec<Fault>) -> Option<T>,
+    ) -> Option<T> {
+        let before = faults.len();
+        let read = read(&self.node(name), faults);
+        if self.is_missing(name, before, faults) { None } else { read }
+    }
+
+    /// Whether there is no field `name`; then what null was told, from the fault `before` on, becomes the fault that
+    /// it is missing: what would do there is what its type says when it finds nothing.
+    fn is_missing(&self, name: &str, before: usize, faults: &mut Vec<Fault>) -> bool {
+        let missing = !self.object.contains_key(name);
+        if missing {
+            let how = faults.drain(before..).next().map(|fault| format!(" {}", fault.help));
+            faults.push(Fault {
+                code: "missing-field".into(),
+                path: self.path.to_owned(),
+                message: format!("\"{name}\" is missing."),
+                help: format!("Add \"{name}\" here.{}", how.unwrap_or_default()),
+            });
         }
+        missing
     }
 
     /// The field `name`, if it is there: the outer `None` where it is wrong.
@@ -139,37 +149,54 @@ impl<'a> Fields<'a> {
         name: &'static str,
         faults: &mut Vec<Fault>,
     ) -> Option<Option<T>> {
-        self.known.push(name);
-        match self.object.get(name) {
-            Some(value) => T::read(&self.node(name, value), faults).map(Some),
+        match self.present(name) {
+            Some(node) => T::read(&node, faults).map(Some),
             None => Some(None),
         }
     }
 
+    /// Where the field `name` stands; null where it is missing.
+    fn node(&mut self, name: &'static str) -> Node<'a> {
+        let missing = || Node { value: &Value::Null, path: pointer(self.path, name) };
+        self.present(name).unwrap_or_else(missing)
+    }
+
+    /// Where the field `name` stands, if it is there.
+    fn present(&mut self, name: &'static str) -> Option<Node<'a>> {
+        self.known.push(name);
+        let value = self.object.get(name)?;
+        Some(Node { value, path: pointer(self.path, name) })
+    }
+
     /// Says which fields nobody asked for.
     pub(crate) fn close(self, faults: &mut Vec<Fault>) {
-        let absent =
-            || self.known.iter().copied().filter(|known| !self.object.contains_key(*known));
-        for key in self.object.keys() {
-            if !self.known.contains(&key.as_str()) {
+        Self::close_with(self.object, self.path, &self.known, faults);
+    }
+
+    /// Says which fields of the `object` at `path` are not among those `known`.
+    pub(crate) fn close_with(
+        object: &Map<String, Value>,
+        path: &str,
+        known: &[&'static str],
+        faults: &mut Vec<Fault>,
+    ) {
+        let absent = || known.iter().copied().filter(|known| !object.contains_key(*known));
+        for key in object.keys() {
+            if !known.contains(&key.as_str()) {
                 faults.push(Fault {
                     code: "unknown-field".into(),
-                    path: pointer(self.path, key),
+                    path: pointer(path, key),
                     message: format!("\"{}\" is not a field of this object.", shortened(key)),
                     help: match nearest(key, absent()) {
                         Some(known) => format!("Did you mean \"{known}\"?"),
                         None => format!(
                             "Known here: {}. What belongs to your own program goes into \"ext\".",
-                            self.known.join(", ")
+                            known.join(", ")
                         ),
                     },
                 });
             }
         }
-    }
-
-    fn node<'v>(&self, name: &str, value: &'v Value) -> Node<'v> {
-        Node { value, path: pointer(self.path, name) }
     }
 }
 
@@ -214,7 +241,7 @@ fn edit_distance(from: &str, to: &str) -> usize {
 pub(crate) const LONGEST_NAME: usize = 80;
 
 /// A name that people and paths can carry: one line, not empty, not endless.
-fn checked_name(text: &str, path: &str, faults: &mut Vec<Fault>) -> bool {
+pub(crate) fn checked_name(text: &str, path: &str, faults: &mut Vec<Fault>) -> bool {
     let fault = if text.trim().is_empty() {
         Some("A name is empty.")
     } else if text.trim() != text {
@@ -320,31 +347,11 @@ impl<T: Read> Read for Vec<T> {
             faults.push(node.mismatch("a list: [ ..., ... ]"));
             return None;
         };
-        let read: Vec<Option<T>> = items
-            .iter()
-            .enumerate()
-            .map(|(index, value)| T::read(&node.child(&index.to_string(), value), faults))
-            .collect();
-        read.into_iter().collect()
-    }
-}
-
-impl<T: Read> Read for BTreeMap<String, T> {
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let Value::Object(fields) = node.value else {
-            faults.push(node.mismatch("an object: { \"name\": value, ... }"));
-            return None;
-        };
-        let read: Vec<Option<(String, T)>> = fields
-            .iter()
-            .map(|(key, value)| {
-                let path = pointer(&node.path, key);
-                let named = checked_name(key, &path, faults);
-                let item = T::read(&Node { value, path }, faults)?;
-                named.then(|| (key.clone(), item))
-            })
-            .collect();
-        read.into_iter().collect()
+        let mut read = Self::with_capacity(items.len());
+        for (index, value) in items.iter().enumerate() {
+            read.extend(T::read(&node.child(&index.to_string(), value), faults));
+        }
+        (read.len() == items.len()).then_some(read)
     }
 }
 
@@ -423,11 +430,13 @@ macro_rules! entry {
                 $( let $optional = fields.optional(stringify!($optional), faults); )*
                 let ext = fields.optional("ext", faults);
                 fields.close(faults);
-                Some(Self {
-                    $( $required: $required?, )*
-                    $( $optional: $optional?, )*
-                    ext: ext?,
-                })
+                // One way out for all fields: a way out for each is a great deal of code.
+                match ($( $required, )* $( $optional, )* ext) {
+                    ($( Some($required), )* $( Some($optional), )* Some(ext)) => {
+                        Some(Self { $( $required, )* $( $optional, )* ext })
+                    }
+                    _ => None,
+                }
             }
         }
     };
@@ -514,7 +523,7 @@ mod tests {
         let value = json!(name);
         assert_eq!(read_value::<Name>(&value).is_ok(), good);
         let map = json!({ name: true });
-        assert_eq!(read_value::<BTreeMap<String, bool>>(&map).is_ok(), good);
+        assert_eq!(read_value::<crate::document::Named<bool>>(&map).is_ok(), good);
         assert_eq!(serde_json::from_value::<Name>(value).is_ok(), good);
     }
 

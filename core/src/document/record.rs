@@ -1,6 +1,5 @@
 //! What was really weighed and shot on a day, as it is written; and the plan that it belongs to.
 
-use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -8,6 +7,8 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::book::Format;
+use super::named::Named;
+use super::read_back;
 use super::reader::{LARGEST_COUNT, Name, Node, Read, entry};
 use super::written::Written;
 use crate::fault::Fault;
@@ -21,7 +22,7 @@ entry! {
             /// The format and its version.
             format: Format,
             /// By the pots' letters.
-            pots: BTreeMap<String, PotActualsEntry>,
+            pots: Named<PotActualsEntry>,
         }
         optional {
             /// Anything a reader should know of it.
@@ -51,7 +52,7 @@ entry! {
         optional {
             /// What went in otherwise than the sheet said, by material, as it was measured:
             /// "34 drops", "4.9 g". 0 for what was left out.
-            weighed: BTreeMap<String, Amount>,
+            weighed: Named<Amount>,
             /// What was shot.
             draws: Vec<DrawActualsEntry>,
             /// What the cup was weighed to hold after the last shot, its own weight taken off.
@@ -110,24 +111,16 @@ impl Read for Count {
 }
 
 impl Read for Plan {
-    /// Reads a plan that the library wrote: what is wrong with it is told at once and for all of
-    /// it. The `calculate` of an answer may still stand in it.
+    /// Reads a plan that the library wrote. The `calculate` of an answer may still stand in it.
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let mut value = node.value.clone();
-        if let Value::Object(fields) = &mut value
-            && fields.get("calculate").and_then(Value::as_str) == Some("plan")
-        {
-            fields.remove("calculate");
+        match node.value {
+            Value::Object(fields) if fields.get("calculate").is_some_and(|name| name == "plan") => {
+                let mut fields = fields.clone();
+                fields.remove("calculate");
+                let plan = Value::Object(fields);
+                read_back::whole(&Node { value: &plan, path: node.path.clone() }, faults)
+            }
+            _ => read_back::whole(node, faults),
         }
-        let read = serde_json::from_value(value);
-        read.map_err(|error| {
-            faults.push(Fault {
-                code: "not-a-plan".into(),
-                path: node.path.clone(),
-                message: format!("This is no plan: {error}."),
-                help: "Give the plan just as the library made it.".into(),
-            });
-        })
-        .ok()
     }
 }

@@ -4,7 +4,7 @@
 //! reported together, each with its path.
 
 use alloc::borrow::ToOwned;
-use alloc::collections::{BTreeMap, BTreeSet};
+use alloc::collections::BTreeSet;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -13,6 +13,7 @@ use super::book::{
     BaseEntry, BenchEntry, BookDocument, CavitiesEntry, CavityVolume, FormulaEntry, LayerEntry,
     LimitsEntry, MaterialEntry, MoldEntry, SourcedDrop,
 };
+use super::named::Named;
 use super::orders::{OrderLine, OrdersDocument};
 use super::process::ToolUncertaintyEntry;
 use super::reader::{Name, nearest, pointer};
@@ -158,7 +159,7 @@ impl Resolver {
 /// Reads the materials below `path` alone, such as those of the starter table.
 pub(crate) fn materials(
     path: &str,
-    entries: &BTreeMap<String, MaterialEntry>,
+    entries: &Named<MaterialEntry>,
     system: System,
 ) -> Result<Materials, Faults> {
     let mut resolver = Resolver::new(system);
@@ -441,7 +442,7 @@ impl Resolver {
     fn doses(
         &mut self,
         path: &str,
-        doses: &BTreeMap<String, Amount>,
+        doses: &Named<Amount>,
         dimensions: &[Dimension],
         materials: &Materials,
     ) -> Vec<Dose> {

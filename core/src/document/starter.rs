@@ -3,10 +3,10 @@
 //! It is data, `core/data/starter.json`, in the form of a book's materials. What only a
 //! supplier can say stays empty there.
 
-use alloc::collections::BTreeMap;
 use alloc::string::String;
 
 use super::book::{Format, MaterialEntry};
+use super::named::Named;
 use super::reader::{entry, read_value};
 use super::text;
 use crate::fault::Faults;
@@ -23,7 +23,7 @@ entry! {
             /// The format and its version.
             format: Format,
             /// Materials by name.
-            materials: BTreeMap<String, MaterialEntry>,
+            materials: Named<MaterialEntry>,
         }
         optional {
             /// Anything a reader should know of it.

@@ -50,11 +50,7 @@ impl<Q: Measurable> TryFrom<MeasuredAmount> for Written<Q> {
     type Error = AmountError;
 
     fn try_from(amount: MeasuredAmount) -> Result<Self, AmountError> {
-        let (unit, found) = (amount.amount().unit(), amount.amount().dimension());
-        if !found.serves_as(Q::DIMENSION) {
-            return Err(AmountError::WrongDimension { unit, found, wanted: Q::DIMENSION });
-        }
-        Ok(Self { amount, kind: PhantomData })
+        serving(Q::DIMENSION, amount).map(|amount| Self { amount, kind: PhantomData })
     }
 }
 
@@ -79,19 +75,37 @@ impl<Q: Measurable> schemars::JsonSchema for Written<Q> {
 
 impl<Q: Measurable> Read for Written<Q> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let amount = match node.value {
-            Value::Object(_) => {
-                let mut fields = Fields::open(node, faults)?;
-                let (value, unit) = value_and_unit(&mut fields, faults);
-                let uncertainty = fields.optional::<f64>("uncertainty", faults);
-                fields.close(faults);
-                MeasuredAmount::from_parts(value?, &unit?, uncertainty?)
-            }
-            _ => MeasuredAmount::parse(amount_text(node, faults)?.as_ref()),
-        };
-        let amount = keep(amount, node, faults)?;
-        keep(Self::try_from(amount), node, faults)
+        let amount = read_measured(Q::DIMENSION, node, faults)?;
+        Some(Self { amount, kind: PhantomData })
     }
+}
+
+/// An amount that serves as the dimension `wanted`.
+fn read_measured(
+    wanted: Dimension,
+    node: &Node<'_>,
+    faults: &mut Vec<Fault>,
+) -> Option<MeasuredAmount> {
+    let amount = match node.value {
+        Value::Object(_) => {
+            let mut fields = Fields::open(node, faults)?;
+            let (value, unit) = value_and_unit(&mut fields, faults);
+            let uncertainty = fields.optional::<f64>("uncertainty", faults);
+            fields.close(faults);
+            MeasuredAmount::from_parts(value?, &unit?, uncertainty?)
+        }
+        _ => MeasuredAmount::parse(amount_text(node, faults)?.as_ref()),
+    };
+    keep(amount.and_then(|amount| serving(wanted, amount)), node, faults)
+}
+
+/// The amount, if it serves as the dimension `wanted`.
+fn serving(wanted: Dimension, amount: MeasuredAmount) -> Result<MeasuredAmount, AmountError> {
+    let (unit, found) = (amount.amount().unit(), amount.amount().dimension());
+    if !found.serves_as(wanted) {
+        return Err(AmountError::WrongDimension { unit, found, wanted });
+    }
+    Ok(amount)
 }
 
 impl Read for Amount {
@@ -216,16 +230,26 @@ impl<Q> schemars::JsonSchema for Sourced<Q> {
 
 impl<Q: Measurable> Read for Sourced<Q> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        match node.value {
-            Value::Object(fields) if !fields.contains_key("unit") => {
-                let mut fields = Fields::open(node, faults)?;
-                let value = fields.required("value", faults);
-                let source = fields.optional("source", faults);
-                fields.close(faults);
-                Some(Self { value: value?, source: source? })
-            }
-            _ => Some(Self { value: Written::read(node, faults)?, source: None }),
+        let (amount, source) = read_sourced(Q::DIMENSION, node, faults)?;
+        Some(Self { value: Written { amount, kind: PhantomData }, source })
+    }
+}
+
+fn read_sourced(
+    wanted: Dimension,
+    node: &Node<'_>,
+    faults: &mut Vec<Fault>,
+) -> Option<(MeasuredAmount, Option<String>)> {
+    match node.value {
+        Value::Object(fields) if !fields.contains_key("unit") => {
+            let mut fields = Fields::open(node, faults)?;
+            let value = fields
+                .required_by("value", faults, |node, faults| read_measured(wanted, node, faults));
+            let source = fields.optional("source", faults);
+            fields.close(faults);
+            Some((value?, source?))
         }
+        _ => Some((read_measured(wanted, node, faults)?, None)),
     }
 }
 

@@ -51,10 +51,13 @@ macro_rules! part {
     ($(#[$meta:meta])* pub struct $Part:ident { $($(#[$field_meta:meta])* pub $field:ident: $Field:ty,)* }) => {
         $(#[$meta])*
         #[derive(Debug, Clone, PartialEq)]
-        #[cfg_attr(feature = "document", derive(serde::Serialize, serde::Deserialize))]
+        #[cfg_attr(feature = "document", derive(serde::Serialize))]
         #[cfg_attr(feature = "document", serde(deny_unknown_fields))]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         pub struct $Part { $($(#[$field_meta])* pub $field: $Field,)* }
+
+        #[cfg(feature = "document")]
+        $crate::document::read_back::read_back_by_fields! { $Part { $($field,)* } }
     };
 }
 use part;

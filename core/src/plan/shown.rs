@@ -72,15 +72,13 @@ impl<Q: Showable> Shown<Q> {
 #[cfg(feature = "document")]
 mod document {
     use alloc::borrow::Cow;
-    use alloc::format;
 
-    use serde::de::Error as _;
-    use serde::{Deserialize, Deserializer, Serialize, Serializer};
+    use serde::{Serialize, Serializer};
 
     use super::{Showable, Shown};
 
     /// A quantity in a result.
-    #[derive(Serialize, Deserialize)]
+    #[derive(Serialize)]
     #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
     #[serde(rename = "Shown", deny_unknown_fields)]
     struct Form<'a> {
@@ -100,20 +98,6 @@ mod document {
                 unit: Cow::Borrowed(Q::UNIT),
             };
             form.serialize(serializer)
-        }
-    }
-
-    impl<'de, Q: Showable> Deserialize<'de> for Shown<Q> {
-        fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            let form = Form::deserialize(deserializer)?;
-            if form.unit != Q::UNIT {
-                return Err(D::Error::custom(format!(
-                    "the unit is \"{}\" where \"{}\" is written",
-                    form.unit,
-                    Q::UNIT
-                )));
-            }
-            Ok(Self { quantity: Q::from_shown(form.value), text: form.text.into_owned() })
         }
     }
 

@@ -40,6 +40,7 @@ use crate::quantity::{
 };
 use crate::salt::Hook;
 use crate::show;
+use crate::words::words;
 
 /// Reynolds number from which some falling cylinders swing (source: [module](self)).
 pub const MAY_SWING_FROM: f64 = 80.0;
@@ -96,19 +97,16 @@ pub struct OwnDrag {
     pub reynolds: f64,
 }
 
-/// Whether a piece falls straight.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "document", derive(serde::Serialize, serde::Deserialize))]
-#[cfg_attr(feature = "document", serde(rename_all = "kebab-case"))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[non_exhaustive]
-pub enum Motion {
-    /// Straight: below [`MAY_SWING_FROM`].
-    Straight,
-    /// Some pieces swing: up to [`SWINGS_FROM`].
-    MaySwing,
-    /// Swinging: the speed is that of a model which does not.
-    Swings,
+words! {
+    /// Whether a piece falls straight.
+    pub enum Motion {
+        /// Straight: below [`MAY_SWING_FROM`].
+        Straight = "straight",
+        /// Some pieces swing: up to [`SWINGS_FROM`].
+        MaySwing = "may-swing",
+        /// Swinging: the speed is that of a model which does not.
+        Swings = "swings",
+    }
 }
 
 /// How far to trust a speed (what is in the bounds: [module](self)).

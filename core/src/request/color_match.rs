@@ -1,6 +1,5 @@
 //! A formula to begin with for a wanted color.
 
-use alloc::collections::BTreeMap;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
@@ -9,6 +8,7 @@ use super::{Faulty, response};
 use crate::color::kubelka_munk::Surface;
 use crate::color::lab::SRGB_BANDS;
 use crate::color::match_color::{Colorants, LetDown, STARTING_POINT, StartingFormula};
+use crate::document::Named;
 use crate::document::reader::{entry, pointer};
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};
@@ -24,7 +24,7 @@ entry! {
             #[doc = parameter!(base_color)]
             base: ColorEntry,
             #[doc = parameter!(colorants)]
-            colorants: BTreeMap<String, ColorantEntry>,
+            colorants: Named<ColorantEntry>,
             #[doc = parameter!(target)]
             target: ColorEntry,
             #[doc = parameter!(base_mass)]

@@ -1,6 +1,5 @@
 //! What to add to a pot that came out wrong.
 
-use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -8,6 +7,7 @@ use alloc::vec::Vec;
 use super::formula::{base_mass, below, combined};
 use super::{Faulty, pointer};
 use crate::book::Book;
+use crate::document::Named;
 use crate::document::book::BookDocument;
 use crate::document::reader::{Name, entry, nearest};
 use crate::document::written::{Percent, Written};
@@ -32,7 +32,7 @@ entry! {
             #[doc = parameter!(formulas)]
             formulas: Vec<Name>,
             #[doc = parameter!(pot)]
-            pot: BTreeMap<String, Amount>,
+            pot: Named<Amount>,
         }
         optional {
             #[doc = parameter!(overlap)]
@@ -83,7 +83,7 @@ impl CorrectRequest {
             let meant = target.for_base(base_mass(base, target, book, faulty)?);
             for portion in faulty.keep("base", meant)?.portions() {
                 let name = &faulty.keep("base", book.materials.get(portion.material))?.name;
-                if !self.pot.contains_key(name) {
+                if self.pot.get(name).is_none() {
                     faulty.keep("base", mix.add(portion.material, portion.mass))?;
                 }
             }

@@ -1,10 +1,10 @@
 //! Mass, volume, density and shares of a mix.
 
-use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{Faulty, response};
+use crate::document::Named;
 use crate::document::book::MaterialEntry;
 use crate::document::reader::{entry, pointer};
 use crate::document::resolve;
@@ -20,9 +20,9 @@ entry! {
     pub struct MixRequest {
         required {
             #[doc = parameter!(materials)]
-            materials: BTreeMap<String, MaterialEntry>,
+            materials: Named<MaterialEntry>,
             #[doc = parameter!(masses)]
-            masses: BTreeMap<String, Written<Mass>>,
+            masses: Named<Written<Mass>>,
         }
         optional {
             #[doc = parameter!(phase)]

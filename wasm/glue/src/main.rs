@@ -16,7 +16,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         .web(true)?
         .typescript(true)
         .omit_default_module_path(false)
-        .remove_name_section(env::var_os("KEEP_NAMES").is_none())
+        .remove_name_section(false)
         .remove_producers_section(true)
         .generate(folder)?;
     Ok(())

@@ -1,11 +1,10 @@
 //! Left-over mixes on the shelf and materials in stock: what is in them, and how much.
 
 use alloc::borrow::ToOwned;
-use alloc::collections::BTreeMap;
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::super::named::Named;
 use super::{Name, Resolver, pointer, recipe_of};
 use crate::book::Book;
 use crate::document::orders::ShelfEntry;
@@ -87,7 +86,7 @@ impl Resolver {
     /// Amounts of materials as they were measured.
     pub(super) fn measured(
         &mut self,
-        amounts: &BTreeMap<String, Amount>,
+        amounts: &Named<Amount>,
         path: &str,
         book: &Book,
     ) -> Option<Mix> {
@@ -103,11 +102,7 @@ impl Resolver {
     }
 
     /// What is in stock of each material.
-    pub(super) fn stock(
-        &mut self,
-        amounts: &BTreeMap<String, Amount>,
-        book: &Book,
-    ) -> Option<Vec<InStock>> {
+    pub(super) fn stock(&mut self, amounts: &Named<Amount>, book: &Book) -> Option<Vec<InStock>> {
         let read: Vec<Option<InStock>> = amounts
             .iter()
             .map(|(name, amount)| {

@@ -1,6 +1,6 @@
 //! A stage as made, as a formula for the book.
 
-use alloc::collections::BTreeMap;
+use crate::document::Named;
 use alloc::format;
 
 use super::RecordError;
@@ -25,14 +25,14 @@ pub(super) fn entry(
     let grams = |mass: Mass| -> Result<Amount, AmountError> {
         significant(mass, Unit::GRAM, DIGITS, book.system)
     };
-    let (mut base, mut doses) = (BTreeMap::new(), BTreeMap::new());
+    let (mut base, mut doses) = (Named::default(), Named::default());
     for portion in mix.portions().iter().filter(|portion| portion.mass > Mass::default()) {
         let material = book.materials.get(portion.material)?;
         let list = if material.kind == Kind::Plastisol { &mut base } else { &mut doses };
         list.insert(material.name.clone(), grams(portion.mass)?);
     }
     let base = match base.len() {
-        1 => base.into_keys().next().map(|name| BaseEntry::One(Name(name))),
+        1 => base.keys().next().map(|name| BaseEntry::One(Name(name.clone()))),
         _ => Some(BaseEntry::Blend(base)),
     };
     Ok(FormulaEntry {

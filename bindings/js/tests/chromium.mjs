@@ -1,0 +1,72 @@
+// The installed package in a real browser, as a page without a bundler loads it: every vector, under the strictest
+// content-security policy that lets WebAssembly run.
+import assert from 'node:assert/strict'
+import { readFile } from 'node:fs/promises'
+import { createServer } from 'node:http'
+import { extname, normalize } from 'node:path'
+
+import { compareVectors } from './vectors.mjs'
+
+const { chromium } = await import(process.env.POURWRIGHT_PLAYWRIGHT)
+
+const POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'"
+const TYPES = { '.js': 'text/javascript', '.mjs': 'text/javascript', '.wasm': 'application/wasm' }
+const PAGES = {
+  '/': [
+    'text/html',
+    '<!doctype html><meta charset="utf-8"><title>Vectors</title><script type="module" src="/ask.js"></script>',
+  ],
+  // prettier-ignore
+  '/ask.js': ['text/javascript', `
+    import init, { PourwrightError, calculate } from './node_modules/pourwright/src/web.js'
+    const started = performance.now()
+    await init()
+    const ready = performance.now() - started
+    function answered(request) {
+      try {
+        return { result: calculate(request) }
+      } catch (error) {
+        if (!(error instanceof PourwrightError)) throw error
+        return { faults: error.faults }
+      }
+    }
+    globalThis.ask = (requests) => ({ ready, answers: requests.map(answered) })
+  `],
+}
+
+const server = createServer(async ({ url }, response) => {
+  const page = PAGES[url]
+  // Only the package is served, from the project that it is installed in.
+  const file = normalize(`.${url}`)
+  if (!page && !file.startsWith('node_modules/pourwright/')) return response.writeHead(404).end()
+  const [type, body] = page ?? [TYPES[extname(file)], await readFile(file)]
+  response.writeHead(200, { 'content-type': type, 'content-security-policy': POLICY }).end(body)
+})
+await new Promise((listening) => server.listen(0, '127.0.0.1', listening))
+
+const browser = await chromium.launch({
+  executablePath: process.env.POURWRIGHT_CHROMIUM,
+  args: '--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'.split(' '), // prettier-ignore
+})
+try {
+  const page = await browser.newPage()
+  const troubles = []
+  page.on('pageerror', (error) => troubles.push(String(error)))
+  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
+  await page.goto(`http://127.0.0.1:${server.address().port}/`)
+  await page.waitForFunction(() => globalThis.ask).catch((error) => assert.fail(`${error}\n${troubles.join('\n')}`))
+  // Text, so that no number is changed on its way out of the page; -0 alone is written as 0 by it.
+  const ask = async (requests) => {
+    const { ready, answers } = JSON.parse(await page.evaluate((list) => JSON.stringify(globalThis.ask(list)), requests))
+    console.log(`ready after ${ready.toFixed(1)} ms in Chromium ${browser.version()}`)
+    return answers
+  }
+  console.log(`${await compareVectors(ask)} vectors answered alike`)
+  assert.deepEqual(
+    troubles.filter((trouble) => !/favicon/.test(trouble)),
+    [],
+  )
+} finally {
+  await browser.close()
+  server.close()
+}

@@ -1,0 +1,264 @@
+//! Reading back what the library wrote itself: a plan, a record.
+//!
+//! What cannot be read leaves a [`Fault`] and stands as nothing, and the walk goes on beside it; who
+//! starts the walk throws away what came with faults. So that a part of a plan costs a line of
+//! code per field, and no way out in the midst of it.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use serde_json::{Map, Value};
+
+use super::book::FormulaEntry;
+use super::reader::{Fields, Node, Read};
+use super::{Ext, MadeFrom};
+use crate::fault::{Fault, Faults};
+use crate::plan::{Reckoned, Showable, Shown};
+use crate::quantity::System;
+
+/// What can be read back.
+pub(crate) trait ReadBack: Sized {
+    /// Reads the value, or says in `faults` what is wrong with it and gives anything instead.
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self;
+}
+
+/// Reads back `node` as a `T`: all faults of it, or a `T` without any.
+pub(crate) fn whole<T: ReadBack>(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<T> {
+    let before = faults.len();
+    let read = T::read_back(node, faults);
+    (faults.len() == before).then_some(read)
+}
+
+/// The same from any format of serde.
+pub(crate) fn deserialize<'de, T: ReadBack, D: serde::Deserializer<'de>>(
+    deserializer: D,
+) -> Result<T, D::Error> {
+    let value = super::text::value(deserializer)?;
+    let mut faults = Vec::new();
+    let read = T::read_back(&Node { value: &value, path: String::new() }, &mut faults);
+    match Faults::from_vec(faults) {
+        Some(faults) => Err(serde::de::Error::custom(faults)),
+        None => Ok(read),
+    }
+}
+
+/// The fields of one object while it is read back.
+pub(crate) struct Parts<'a> {
+    object: Option<&'a Map<String, Value>>,
+    path: &'a str,
+    known: Vec<&'static str>,
+}
+
+impl<'a> Parts<'a> {
+    pub(crate) fn open(node: &'a Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        let object = match node.value {
+            Value::Object(object) => Some(object),
+            _ => {
+                faults.push(node.mismatch("an object: { \"name\": value, ... }"));
+                None
+            }
+        };
+        Self { object, path: &node.path, known: Vec::new() }
+    }
+
+    /// The field `name`; one that is missing reads as null.
+    pub(crate) fn take<T: ReadBack>(&mut self, name: &'static str, faults: &mut Vec<Fault>) -> T {
+        T::read_back(&self.node(name), faults)
+    }
+
+    fn node(&mut self, name: &'static str) -> Node<'a> {
+        self.known.push(name);
+        let value = self.object.and_then(|object| object.get(name));
+        Node { value: value.unwrap_or(&Value::Null), path: super::reader::pointer(self.path, name) }
+    }
+
+    /// Says which fields nobody asked for.
+    pub(crate) fn close(self, faults: &mut Vec<Fault>) {
+        if let Some(object) = self.object {
+            Fields::close_with(object, self.path, &self.known, faults);
+        }
+    }
+}
+
+/// Implements [`ReadBack`] for a struct by its fields, and serde's `Deserialize` by that.
+macro_rules! read_back_by_fields {
+    ($Part:ident { $($field:ident,)* }) => {
+        impl $crate::document::read_back::ReadBack for $Part {
+            fn read_back(
+                node: &$crate::document::reader::Node<'_>,
+                faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
+            ) -> Self {
+                let mut parts = $crate::document::read_back::Parts::open(node, faults);
+                let read = Self { $($field: parts.take(stringify!($field), faults),)* };
+                parts.close(faults);
+                read
+            }
+        }
+
+        $crate::document::read_back::or_null! { $Part; }
+        $crate::document::read_back::deserialize_by_reading_back! { $Part; }
+    };
+}
+pub(crate) use read_back_by_fields;
+
+/// Implements serde's `Deserialize` by [`ReadBack`].
+macro_rules! deserialize_by_reading_back {
+    ($($Type:ty $(, $Generic:ident: $Bound:path)?;)+) => {$(
+        impl<'de $(, $Generic: $Bound)?> serde::Deserialize<'de> for $Type {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                $crate::document::read_back::deserialize(deserializer)
+            }
+        }
+    )+};
+}
+pub(crate) use deserialize_by_reading_back;
+
+/// Reads `null` back as `None`.
+macro_rules! or_null {
+    ($($Type:ty $(, $Generic:ident: $Bound:path)?;)+) => {$(
+        impl $(<$Generic: $Bound>)? $crate::document::read_back::ReadBack for Option<$Type> {
+            fn read_back(
+                node: &$crate::document::reader::Node<'_>,
+                faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
+            ) -> Self {
+                match node.value {
+                    serde_json::Value::Null => None,
+                    _ => Some($crate::document::read_back::ReadBack::read_back(node, faults)),
+                }
+            }
+        }
+    )+};
+}
+pub(crate) use or_null;
+
+or_null! { u32; u64; f64; String; Fault; Shown<Q>, Q: Showable; Reckoned<T>, T: ReadBack; }
+
+deserialize_by_reading_back! { Shown<Q>, Q: Showable; }
+
+/// Of these there is no "nothing": they stand where null may.
+macro_rules! or_null_by_reading {
+    ($($Type:ty;)+) => {$(
+        impl ReadBack for Option<$Type> {
+            fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+                match node.value {
+                    Value::Null => None,
+                    _ => Read::read(node, faults),
+                }
+            }
+        }
+    )+};
+}
+or_null_by_reading! { MadeFrom; Ext; }
+
+/// Those that are read as in the documents that people write.
+macro_rules! as_read {
+    ($($Type:ty, or $nothing:expr;)+) => {$(
+        impl ReadBack for $Type {
+            fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+                Self::read(node, faults).unwrap_or($nothing)
+            }
+        }
+    )+};
+}
+
+as_read! {
+    bool, or false;
+    f64, or 0.0;
+    String, or String::new();
+    System, or System::Metric;
+}
+
+impl ReadBack for FormulaEntry {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        let nothing =
+            || Self { doses: Default::default(), per: None, base: None, notes: None, ext: None };
+        Self::read(node, faults).unwrap_or_else(nothing)
+    }
+}
+
+/// Those that are whole numbers of any size.
+macro_rules! whole_numbers {
+    ($($Number:ty)+) => {$(
+        impl ReadBack for $Number {
+            fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+                let number = node.value.as_u64().and_then(|number| Self::try_from(number).ok());
+                number.unwrap_or_else(|| {
+                    faults.push(node.mismatch("a whole number"));
+                    0
+                })
+            }
+        }
+    )+};
+}
+
+whole_numbers! { u32 u64 }
+
+impl ReadBack for Cow<'static, str> {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        Self::Owned(ReadBack::read_back(node, faults))
+    }
+}
+
+impl<T: ReadBack> ReadBack for Vec<T> {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        let Value::Array(items) = node.value else {
+            faults.push(node.mismatch("a list: [ ..., ... ]"));
+            return Self::new();
+        };
+        let mut read = Self::with_capacity(items.len());
+        for (index, value) in items.iter().enumerate() {
+            read.push(T::read_back(&node.child(&index.to_string(), value), faults));
+        }
+        read
+    }
+}
+
+impl<Q: Showable> ReadBack for Shown<Q> {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        let (text, value) = shown(node, Q::UNIT, faults);
+        Self { quantity: Q::from_shown(value), text }
+    }
+}
+
+fn shown(node: &Node<'_>, wanted: &str, faults: &mut Vec<Fault>) -> (String, f64) {
+    let mut parts = Parts::open(node, faults);
+    let text = parts.take("text", faults);
+    let value = parts.take("value", faults);
+    let unit: String = parts.take("unit", faults);
+    parts.close(faults);
+    if unit != wanted {
+        let unit = Node { value: &Value::String(unit), path: format!("{}/unit", node.path) };
+        faults.push(unit.mismatch(&format!("\"{wanted}\"")));
+    }
+    (text, value)
+}
+
+impl<T: ReadBack> ReadBack for Reckoned<T> {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        let known = node.value.get("known").is_some();
+        let mut parts = Parts::open(node, faults);
+        let read = if known {
+            Self::Known(parts.take("known", faults))
+        } else {
+            Self::Unknown(parts.take("unknown", faults))
+        };
+        parts.close(faults);
+        read
+    }
+}
+
+impl ReadBack for Fault {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        let mut parts = Parts::open(node, faults);
+        let read = Self {
+            code: parts.take("code", faults),
+            path: parts.take("path", faults),
+            message: parts.take("message", faults),
+            help: parts.take("help", faults),
+        };
+        parts.close(faults);
+        read
+    }
+}

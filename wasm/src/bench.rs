@@ -1,0 +1,74 @@
+//! A mass as the balance, the spoons or the dropper can give it.
+
+use pourwright::plan::measures::{Balance, Bench, Limits, Manner, Measure, Step};
+use wasm_bindgen::prelude::wasm_bindgen;
+
+use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
+use crate::refused::Refused;
+
+/// The way with the least handling: its tool, and what it comes to.
+#[wasm_bindgen]
+#[derive(Debug)]
+pub struct Measured(Measure, Vec<f64>);
+
+#[wasm_bindgen]
+impl Measured {
+    /// `balance`, `spoons` or `drops`.
+    #[must_use]
+    pub fn tool(&self) -> String {
+        self.0.tool.to_string()
+    }
+
+    /// The mass that it gives in g, (given − wanted)/wanted, how much handling it is, how many drops, and how many
+    /// spoonfuls of each spoon.
+    #[must_use]
+    pub fn numbers(&self) -> Vec<f64> {
+        self.1.clone()
+    }
+}
+
+/// How to measure a mass within a relative tolerance.
+///
+/// # Errors
+/// No tool keeps the tolerance, with the mass from which one would; a number out of its range.
+#[wasm_bindgen(js_name = benchMeasure)]
+#[allow(clippy::too_many_arguments)] // the wrapper takes them by name
+pub fn bench_measure(
+    mass_g: f64,
+    tolerance: f64,
+    balance_reads_g: Option<f64>,
+    balance_to_g: f64,
+    balance_from_g: f64,
+    as_measured_g_per_ml: Option<f64>,
+    drop_g: Option<f64>,
+    spoons_ml: &[f64],
+) -> Result<Measured, Refused> {
+    let balance = balance_reads_g.map(|g| Balance {
+        readability: grams(g),
+        capacity: grams(balance_to_g),
+        least_load: grams(balance_from_g),
+    });
+    let spoons = spoons_ml.iter().map(|ml| milliliters(*ml)).collect();
+    let bench = Bench::new(balance, spoons, Vec::new(), Limits::default())?;
+    let manner = Manner {
+        by_volume: as_measured_g_per_ml.map(grams_per_milliliter),
+        drop: drop_g.map(grams),
+    };
+    let best = bench.measure(grams(mass_g), &manner, share(tolerance))?.best;
+    let mut drops = 0;
+    let mut spoonfuls = vec![0.0; spoons_ml.len()];
+    for step in &best.steps {
+        match *step {
+            Step::Drop { times } => drops = times,
+            Step::Spoon { spoon, times } => {
+                if let Some(spoonfuls) = spoonfuls.get_mut(spoon) {
+                    *spoonfuls += f64::from(times);
+                }
+            }
+            _ => {}
+        }
+    }
+    let first = [in_grams(best.mass), best.deviation.value, best.acts.into(), drops.into()];
+    let numbers = first.into_iter().chain(spoonfuls).collect();
+    Ok(Measured(best, numbers))
+}
