@@ -56,7 +56,7 @@ function cups() {
     const kept = { ...others, ...(put_away.length && { put_away }) }
     editBook(['bench'], { ...tools, cups, ...(Object.keys(kept).length && { ext: kept }) })
   }
-  const holds = (cup) => (typeof cup.holds === 'string' ? cup.holds : JSON.stringify(cup.holds))
+  const holds = (cup) => (typeof cup?.holds === 'string' ? cup.holds : JSON.stringify(cup?.holds ?? cup))
   const add = (event) => {
     event.preventDefault()
     const form = new FormData(event.target)
@@ -213,14 +213,13 @@ const hidden = (path, at) => valueAt(state.book, at.slice(0, path.length + 1)) =
 
 const name = (key) => (typeof key === 'number' ? `no. ${key + 1}` : key)
 
-/** What a closed group holds, in a few words. */
+/** What a closed group holds, in a few words: its names, of a list what stands in it. */
 function gist(value) {
+  const isGroup = (below) => typeof below === 'object' && below !== null
   const entries = Object.entries(value)
-  const simple = entries.filter(([, below]) => typeof below !== 'object').map(([, below]) => String(below))
-  const words =
-    Array.isArray(value) || simple.length < entries.length
-      ? entries.map(([key, below]) => (typeof below === 'object' ? (Array.isArray(value) ? gist(below) : key) : below))
-      : simple
+  const words = Array.isArray(value)
+    ? value.map((below) => (isGroup(below) ? gist(below) : String(below)))
+    : entries.map(([key, below]) => (isGroup(below) ? key : String(below)))
   const text = words.join(', ')
   return text.length > 70 ? `${text.slice(0, 68)}…` : text
 }

@@ -22,7 +22,8 @@ export function ordersView(plan, faults) {
       )}
     </ol>
     <div class="buttons"><button type="button" @click=${addLine}>Add a line</button></div>
-    ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf()} ${faults.length ? nothing : costTable(plan)}
+    ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf(faults)}
+    ${faults.length ? nothing : costTable(plan)}
   `
 }
 
@@ -167,7 +168,8 @@ function addLine() {
 
 /** What there is of each material before the day. */
 function stock(faults) {
-  const had = state.orders.stock ?? {}
+  const { stock } = state.orders
+  const had = typeof stock === 'object' && stock !== null ? stock : {}
   const more = names('materials').filter((name) => !(name in had))
   const set = (name) => name && editOrders(['stock', name], '')
   const id = fieldId('orders', ['stock'])
@@ -180,11 +182,15 @@ function stock(faults) {
 }
 
 /** Left-overs come with an order list; what is taken of them stands in the pots. */
-function shelf() {
-  const left = state.orders.shelf ?? []
-  if (!left.length) return nothing
-  return html`<h2>Left-overs on the shelf</h2>
+function shelf(faults) {
+  const path = ['shelf']
+  const left = listOf(state.orders.shelf)
+  const own = faultsAt(faults, path)
+  if (!left.length && !own.length) return nothing
+  const words = ({ name, mass } = {}) => `${name}: ${typeof mass === 'string' ? mass : `${mass?.value} ${mass?.unit}`}`
+  return html`<h2 id=${fieldId('orders', path)} tabindex="-1">Left-overs on the shelf</h2>
+    ${beside(fieldId('orders', path), own)}
     <ul>
-      ${left.map((one) => html`<li>${one.name}: ${typeof one.mass === 'object' ? `${one.mass.value} ${one.mass.unit}` : one.mass}</li>`)}
+      ${left.map((one) => html`<li>${words(one ?? {})}</li>`)}
     </ul>`
 }
