@@ -417,12 +417,14 @@ impl Unsalted {
 
     /// The salted mix as it is shot and as it has cooled.
     fn melt(&self, salt: Mass) -> Melt {
-        let mass = self.finished_mass(salt);
-        Melt {
-            hot: mass / (self.hot_volume + salt * self.added_hot_volume()),
-            cold: mass / (self.volume + salt * self.added_volume()),
-            voids: self.voids,
-        }
+        let hot_volume = self.hot_volume + salt * self.added_hot_volume();
+        let hot = self.finished_mass(salt) / hot_volume;
+        Melt { hot, cold: self.cold_density(salt), voids: self.voids }
+    }
+
+    /// As it has cooled, without voids.
+    fn cold_density(&self, salt: Mass) -> MassDensity {
+        self.finished_mass(salt) / (self.volume + salt * self.added_volume())
     }
 
     fn finished_mass(&self, salt: Mass) -> Mass {
@@ -430,7 +432,7 @@ impl Unsalted {
     }
 
     fn finished_density(&self, salt: Mass) -> MassDensity {
-        self.melt(salt).cold * (1.0 - self.voids.value)
+        self.cold_density(salt) * (1.0 - self.voids.value)
     }
 
     /// k, the softener per salt.

@@ -49,9 +49,8 @@ impl Page {
         self.line("");
         self.rule('=');
         self.line(&format!(
-            "{:<7} {:<32}{:>10}{:>10}{:>10}{:>10}",
+            "{:<40}{:>10}{:>10}{:>10}{:>10}",
             format!("COST in {}", cost.total.currency),
-            "",
             "cost",
             "a piece",
             "a pack",

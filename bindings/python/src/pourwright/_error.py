@@ -1,0 +1,97 @@
+"""Errors, of the same shape as in every other door."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any, Final
+
+from ._native import ffi, lib
+
+__all__ = ["Fault", "PourwrightError"]
+
+
+@dataclass(frozen=True)
+class Fault:
+    """One thing that is wrong.
+
+    Attributes:
+        code: Stable name of the kind of fault, such as ``"salt-out-of-reach"``.
+        path: Where it is, as a JSON Pointer (RFC 6901): into the document, or ``/parameter`` of the
+            call; empty for the whole input.
+        message: What was found, as a sentence.
+        help: What would do, as a sentence.
+    """
+
+    code: str
+    path: str
+    message: str
+    help: str
+
+
+class PourwrightError(ValueError):
+    """What is wrong with a call: one fault or more, the first found first.
+
+    ``str(error)`` is text to show, a line for each fault. ``code``, ``path``, ``message`` and ``help``
+    are those of the first fault.
+
+    Attributes:
+        faults: All faults of the input together.
+        status: The status of the C call, such as 6 for "refused".
+    """
+
+    def __init__(self, faults: tuple[Fault, ...], text: str, status: int) -> None:
+        super().__init__(faults, text, status)
+        self.faults: Final = faults
+        self.status: Final = status
+        self._text: Final = text
+
+    def __str__(self) -> str:
+        return self._text
+
+    @property
+    def code(self) -> str:
+        """Code of the first fault."""
+        return self.faults[0].code
+
+    @property
+    def path(self) -> str:
+        """Path of the first fault."""
+        return self.faults[0].path
+
+    @property
+    def message(self) -> str:
+        """Message of the first fault."""
+        return self.faults[0].message
+
+    @property
+    def help(self) -> str:
+        """Help of the first fault."""
+        return self.faults[0].help
+
+
+def text_of(pointer: Any) -> str:
+    """The text that a C string holds."""
+    text: str = ffi.string(pointer).decode("utf-8")
+    return text
+
+
+def failed(status: int, error: Any) -> PourwrightError:
+    """The exception for a call that returned `status` and wrote `error`, which is freed here."""
+    error = ffi.gc(error, lib.pour_error_free)
+    faults = tuple(
+        Fault(
+            text_of(lib.pour_error_code(error, index)),
+            text_of(lib.pour_error_path(error, index)),
+            text_of(lib.pour_error_message(error, index)),
+            text_of(lib.pour_error_help(error, index)),
+        )
+        for index in range(lib.pour_error_count(error))
+    )
+    return PourwrightError(faults, text_of(lib.pour_error_text(error)), status)
+
+
+def refused(code: str, path: str, message: str, help: str, status: int) -> PourwrightError:
+    """An exception for what cannot even be handed to the library."""
+    fault = Fault(code, path, message, help)
+    where = f"{path}: " if path else ""
+    return PourwrightError((fault,), f"{where}{message} {help} [{code}]", status)

@@ -1,0 +1,186 @@
+"""Mixes: the masses of materials in one vessel."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterable, Mapping
+from types import TracebackType
+from typing import Any, Literal, final
+
+from ._bench import Material, material_struct
+from ._book import Book
+from ._call import c_text, checked, word
+from ._native import ffi, lib
+
+Phase = Literal["liquid", "fused"]
+"""A plastisol as a cup measures it, or as a piece weighs it."""
+
+_PHASES: Mapping[str, int] = {"liquid": lib.POUR_LIQUID, "fused": lib.POUR_FUSED}
+
+
+@final
+class Mix:
+    """Masses of materials in one vessel: the conserved thing that all maths works on.
+
+    Nothing can be taken out again but by :meth:`draw`, which takes of everything. Threads may share a
+    mix: one waits for the other.
+
+    >>> mix = Mix.of_materials([Material(name="base", kind="plastisol", density_g_per_ml=1.03)])
+    >>> mix.add("base", 250.0)
+    >>> mix.mass_g
+    250.0
+    """
+
+    __slots__ = ("_handle", "_lock")
+
+    def __init__(self, handle: Any) -> None:
+        """Mixes are made by :meth:`of_book` and :meth:`of_materials`."""
+        self._handle = ffi.gc(handle, lib.pour_mix_free)
+        self._lock = threading.Lock()
+
+    @classmethod
+    def of_book(cls, book: Book) -> Mix:
+        """An empty mix of the materials of a book, which may be closed before the mix.
+
+        Raises:
+            ValueError: The book is closed.
+        """
+        out = ffi.new("pour_mix **")
+        handle = book._open()
+        checked(lib.pour_mix_of_book, handle, out)
+        return cls(out[0])
+
+    @classmethod
+    def of_materials(cls, materials: Iterable[Material]) -> Mix:
+        """An empty mix of materials of the caller's own.
+
+        Raises:
+            PourwrightError: Two materials of one name, or a number that cannot be.
+        """
+        made = [material_struct(material) for material in materials]
+        array = ffi.new("pour_material[]", [one[0] for one, _ in made])
+        out = ffi.new("pour_mix **")
+        checked(lib.pour_mix_of_materials, array, len(made), out)
+        return cls(out[0])
+
+    def add(self, material: str, mass_g: float) -> None:
+        """Adds a mass of a material, in g; 0 or above.
+
+        Raises:
+            PourwrightError: No such material in the mix, or a number that cannot be.
+        """
+        with self._lock:
+            checked(lib.pour_mix_add, self._open(), c_text("material", material), mass_g)
+
+    def draw(self, mass_g: float) -> Mix:
+        """Takes a mass of the well-stirred mix out, as a mix of its own.
+
+        Args:
+            mass_g: How much, 0 to all there is.
+
+        Raises:
+            PourwrightError: More than there is, or a number that cannot be.
+        """
+        out = ffi.new("pour_mix **")
+        with self._lock:
+            checked(lib.pour_mix_draw, self._open(), mass_g, out)
+        return Mix(out[0])
+
+    def merge(self, other: Mix) -> None:
+        """Pours another mix into this one; the other stays as it is.
+
+        Raises:
+            PourwrightError: The same mix, or one that is not made of the same materials.
+        """
+        if other is self:
+            with self._lock:
+                checked(lib.pour_mix_merge, self._open(), self._open())
+            return
+        # Always in the same order, so that two threads that merge crosswise cannot wait for each other.
+        first, second = sorted((self, other), key=id)
+        with first._lock, second._lock:
+            checked(lib.pour_mix_merge, self._open(), other._open())
+
+    def scale(self, factor: float) -> None:
+        """Makes the mix so many times as much; 0 or above.
+
+        Raises:
+            PourwrightError: A number that cannot be.
+        """
+        with self._lock:
+            checked(lib.pour_mix_scale, self._open(), factor)
+
+    @property
+    def mass_g(self) -> float:
+        """The mass of the mix, in g."""
+        return self._number(lib.pour_mix_mass)
+
+    def mass_of(self, material: str) -> float:
+        """How much of a material is in the mix, in g.
+
+        Raises:
+            PourwrightError: No such material in the mix.
+        """
+        return self._number(lib.pour_mix_mass_of, c_text("material", material))
+
+    def volume_ml(self, phase: Phase = "fused", at_celsius: float = 20.0) -> float:
+        """Volume of the mix without voids, in mL: V = Σ (m/ρ)(1 + α (T − 20 °C)).
+
+        Args:
+            phase: Whether its plastisol is liquid or fused.
+            at_celsius: Temperature. Where a material's expansion is not known, none is reckoned with.
+
+        Raises:
+            PourwrightError: A density that is not known, or a number that cannot be.
+        """
+        return self._number(lib.pour_mix_volume, word(_PHASES, "phase", phase), at_celsius)
+
+    def density_g_per_ml(self, phase: Phase = "fused", at_celsius: float = 20.0, voids: float = 0.0) -> float:
+        """Density of the mix, in g/mL: M/V · (1 − voids).
+
+        Args:
+            phase: Whether its plastisol is liquid or fused.
+            at_celsius: Temperature.
+            voids: Share of the volume that is air, 0 to below 1.
+
+        Raises:
+            PourwrightError: An empty mix, a density that is not known, or a number that cannot be.
+        """
+        return self._number(lib.pour_mix_density, word(_PHASES, "phase", phase), at_celsius, voids)
+
+    def close(self) -> None:
+        """Gives the mix back. To close it twice does nothing."""
+        with self._lock:
+            self._handle = None
+
+    @property
+    def closed(self) -> bool:
+        """Whether it was closed."""
+        return self._handle is None
+
+    def _open(self) -> Any:
+        if self._handle is None:
+            raise ValueError("The mix is closed.")
+        return self._handle
+
+    def _number(self, call: Any, *arguments: Any) -> float:
+        result = ffi.new("double *")
+        with self._lock:
+            checked(call, self._open(), *arguments, result)
+        value: float = result[0]
+        return value
+
+    def __enter__(self) -> Mix:
+        self._open()
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self.close()
+
+    def __repr__(self) -> str:
+        return "<Mix, closed>" if self.closed else f"<Mix of {self.mass_g:g} g>"

@@ -1,0 +1,2659 @@
+"""What documents hold: answers of calculations, plans and records, books and order lists.
+
+Made from the JSON Schemas in ``core/schema/`` by ``make-types``; do not edit.
+
+Amounts that a person writes are text (``"1 1/4 cup"``) or ``{"value": 12.5, "unit": "g"}``; quantities of an answer are
+:class:`Shown`. In answers, what is not known is None.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Literal, NotRequired, Protocol, TypeAlias, TypedDict, Union, overload
+
+
+Amount: TypeAlias = Union[str, dict[str, Any]]
+"""An amount as a person writes it, or as a number and a unit."""
+
+
+Name: TypeAlias = str
+"""A name: of a material, formula, mold, product, order."""
+
+
+BaseEntry: TypeAlias = Union[Name, dict[str, Amount]]
+"""The base of a formula."""
+
+
+Caution: TypeAlias = Literal["hot-plastisol", "fumes", "water", "damp-salt", "vacuum", "food-gear", "data-sheet"]
+"""A caution by its stable code."""
+
+
+CavitiesEntry: TypeAlias = Union[int, dict[str, "CavityEntry"]]
+"""The cavities of a mold."""
+
+
+MeasuredAmount: TypeAlias = Union[str, dict[str, Any]]
+"""An amount that may carry its uncertainty: behind ± stands one standard uncertainty, unless (k=2) or (interval)
+follows; `uncertainty` is one standard uncertainty in the same unit."""
+
+
+CavityVolume: TypeAlias = Union["WaterEntry", MeasuredAmount]
+"""The volume of a cavity, stated or weighed with water."""
+
+
+Cut: TypeAlias = str
+"""The cut of a flake: ".035", "1/64 hex", "0.4 mm square"."""
+
+
+Format: TypeAlias = Literal["pourwright/1.0"]
+"""The format of the documents and its version. A minor version only adds."""
+
+
+Kind: TypeAlias = Literal["plastisol", "softener", "hardener", "stabilizer", "colorant", "pearl", "flake", "salt", "scent", "other"]
+"""What a material is for."""
+
+
+Motion: TypeAlias = Literal["straight", "may-swing", "swings"]
+"""Whether a piece falls straight."""
+
+
+Outcome: TypeAlias = Literal["right", "nearest", "foreign"]
+"""What can be done for a pot."""
+
+
+Overlap: TypeAlias = Literal["refuse", "add", "last"]
+"""What happens when two formulas that are combined dose the same material."""
+
+
+Percent: TypeAlias = str
+"""A share from 0 % to 100 %, such as "3 %"."""
+
+
+Price: TypeAlias = str
+"""Money per package, such as "58.00 USD per 1 gal"."""
+
+
+Reckoned: TypeAlias = dict[str, Any]
+"""What could be reckoned, or why it could not."""
+
+
+Reckoned2: TypeAlias = dict[str, Any]
+"""What could be reckoned, or why it could not."""
+
+
+Reckoned3: TypeAlias = dict[str, Any]
+"""What could be reckoned, or why it could not."""
+
+
+Reckoned4: TypeAlias = dict[str, Any]
+"""What could be reckoned, or why it could not."""
+
+
+Reckoned5: TypeAlias = dict[str, Any]
+"""What could be reckoned, or why it could not."""
+
+
+SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
+"""Salt in water."""
+
+
+Scale: TypeAlias = Literal["shore-00", "shore-a"]
+"""The scale of a durometer reading."""
+
+
+Sourced: TypeAlias = Union[MeasuredAmount, "WithSource"]
+"""The two forms of a sourced quantity, for serde and the schema."""
+
+
+SourcedDrop: TypeAlias = Sourced
+"""One drop: a mass or a volume."""
+
+
+Sprues: TypeAlias = Literal["keep", "melt-again"]
+"""What becomes of sprues."""
+
+
+System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
+"""The measuring system, which gives cup, tbsp, tsp, fl oz, pt, qt and gal their size."""
+
+
+Tool: TypeAlias = Literal["balance", "cup", "spoons", "drops"]
+"""A tool of the bench, in the order in which the last tie is broken."""
+
+
+class AirAnswer(TypedDict):
+    """What the air has."""
+
+    calculate: Literal["air"]
+
+    most_vacuum: Shown
+    """The most that a true vacuum gauge shows there."""
+
+    pressure: Shown
+    """Its pressure at the place itself."""
+
+    standard: bool
+    """Whether it is that of the standard atmosphere, which the weather moves by some 3 %."""
+
+
+BalanceEntry = TypedDict("BalanceEntry", {
+    # What an embedding program keeps here for itself; carried through untouched.
+    "ext": "NotRequired[dict[str, Any] | None]",
+    # The least it weighs.
+    "from": "NotRequired[MeasuredAmount | None]",
+    # The step of its display.
+    "reads": "MeasuredAmount",
+    # The most it weighs.
+    "to": "NotRequired[MeasuredAmount | None]",
+})
+"""A balance."""
+
+
+class BallEntry(TypedDict):
+    """A piece about as long as thick."""
+
+    diameter: MeasuredAmount
+    """Diameter."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+
+class BatchAnswer(TypedDict):
+    """How much to mix, and where it goes."""
+
+    calculate: Literal["batch"]
+
+    drawn: Shown
+    """What all shots take."""
+
+    in_cup: Shown
+    """What stays in the cup: film and heel."""
+
+    kept: Shown
+    """What the injector keeps."""
+
+    loads: int
+    """Injector loads."""
+
+    made: int
+    """Pieces that they make."""
+
+    pieces: Shown
+    """All pieces."""
+
+    returned: Shown
+    """What of the sprues is melted again and shot."""
+
+    shots: int
+    """Shots."""
+
+    shots_per_load: int
+    """Whole shots in one injector load."""
+
+    sprues: Shown
+    """Sprues that are left over."""
+
+    total: Shown
+    """The mass to mix."""
+
+
+class Becomes(TypedDict):
+    """What a pot could still become."""
+
+    adds: Shown
+    """What must be added in all."""
+
+    fits: bool
+    """Whether the cup holds it."""
+
+    formulas: list[str]
+    """By its formulas."""
+
+    mass: Shown
+    """What the pot weighs then."""
+
+    products: list[str]
+    """The book's products that are shot with just these."""
+
+    volume: Shown
+    """Its volume then, cold and liquid."""
+
+
+class BenchEntry(TypedDict):
+    """The tools on the bench."""
+
+    balance: NotRequired[BalanceEntry | None]
+    """The balance."""
+
+    cups: list[CupEntry]
+    """The cups a pot is mixed and heated in."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    injector: InjectorEntry
+    """The injector."""
+
+    most_drops: NotRequired[int | None]
+    """The most drops that are still counted."""
+
+    oven: NotRequired[OvenEntry | None]
+    """The oven, by the shop's own timings."""
+
+    spoons: NotRequired[list[MeasuredAmount] | None]
+    """Level spoons by what they hold."""
+
+    uncertainty: NotRequired[ToolUncertaintyEntry | None]
+    """How unsure the tools are."""
+
+    vacuum: NotRequired[VacuumEntry | None]
+    """The vacuum that pots are degassed in."""
+
+
+class BodyEntry(TypedDict):
+    """What a piece is like as it sinks: either a stick or a ball."""
+
+    ball: NotRequired[BallEntry | None]
+    """As long as thick, about."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    stick: NotRequired[StickEntry | None]
+    """Longer than thick: it falls sideways."""
+
+
+class BookDocument(TypedDict):
+    """A shop's book."""
+
+    about: NotRequired[str | None]
+    """Anything a reader should know of it."""
+
+    air_pressure: NotRequired[MeasuredAmount | None]
+    """What a barometer shows in the shop, not reduced to sea level."""
+
+    altitude: NotRequired[MeasuredAmount | None]
+    """Height of the shop above sea level."""
+
+    bench: BenchEntry
+    """The tools on the bench."""
+
+    costing: NotRequired[CostingEntry | None]
+    """How it reckons what a day costs; without it plans tell no costs."""
+
+    default_base: NotRequired[Name | None]
+    """The plastisol that a formula without a base goes into."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    format: Format
+    """The format and its version."""
+
+    formulas: dict[str, FormulaEntry]
+    """Formulas by name."""
+
+    limits: NotRequired[LimitsEntry | None]
+    """How the shop works."""
+
+    materials: dict[str, MaterialEntry]
+    """Materials by name."""
+
+    measures: System
+    """What a cup, a spoon and a fluid ounce hold."""
+
+    molds: dict[str, MoldEntry]
+    """Molds by name."""
+
+    products: NotRequired[dict[str, ProductEntry] | None]
+    """Products by name: a mold and what is shot into it."""
+
+    shop: NotRequired[Name | None]
+    """Whose book it is."""
+
+
+BudgetEntry = TypedDict("BudgetEntry", {
+    # The reference temperature.
+    "at": "MeasuredAmount",
+    # What an embedding program keeps here for itself; carried through untouched.
+    "ext": "NotRequired[dict[str, Any] | None]",
+    # So long at the reference temperature.
+    "time": "MeasuredAmount",
+    # With so much stabilizer, as a share of the mass of base; none added where left out.
+    "with": "NotRequired[Percent | None]",
+})
+"""The heat that a plastisol stands."""
+
+
+class Burst(TypedDict):
+    """One run of the oven."""
+
+    at_most: Shown
+    """The most that the pot may have then."""
+
+    duration: Shown
+    """How long."""
+
+    expected: Shown
+    """What it is expected to show afterwards, stirred."""
+
+    only_below: Shown
+    """Run it only if the thermometer shows no more than this."""
+
+
+class BuysEntry(TypedDict):
+    """The heat that more of a stabilizer buys."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    most: Percent
+    """The highest dose that this holds for, as a share of the mass of base."""
+
+    per: Percent
+    """For so much more stabilizer, as a share of the mass of base."""
+
+    time: MeasuredAmount
+    """So much more time at the reference temperature of the plastisol's budget."""
+
+
+class CalibrateAnswer(TypedDict):
+    """What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share."""
+
+    calculate: Literal["calibrate"]
+
+    cavity: Shown | None
+    """Volume of the cavity."""
+
+    cavity_uncertainty: Shown | None
+    """Its standard uncertainty."""
+
+    count: int
+    """How many pieces were weighed."""
+
+    deviation: Shown
+    """Standard deviation of one."""
+
+    feed: Shown | None
+    """Share of its contraction that a piece draws from the sprue."""
+
+    feed_uncertainty: Shown | None
+    """Its standard uncertainty."""
+
+    mean: Shown
+    """Their mean."""
+
+    questioned: str | None
+    """A weight that Grubbs' test questions; it is in the mean."""
+
+    uncertainty: Shown
+    """Standard uncertainty of the mean."""
+
+
+class CalibrateDropAnswer(TypedDict):
+    """What one drop weighs."""
+
+    calculate: Literal["calibrate-drop"]
+
+    drop: str
+    """One drop with its standard uncertainty, as a book writes it."""
+
+    mass: Shown
+    """Its mass."""
+
+    questioned: str | None
+    """A weighing that Grubbs' test questions; it is in the mean."""
+
+    scatter: Shown
+    """Standard deviation of one drop against the next, as a share of its mass: what n drops carry by √n."""
+
+    uncertainty: Shown
+    """Its standard uncertainty: what n drops carry n-fold."""
+
+
+class CalibrateSpoonAnswer(TypedDict):
+    """The density as scooped."""
+
+    calculate: Literal["calibrate-spoon"]
+
+    as_scooped: str
+    """The density as scooped with its standard uncertainty, as a book writes it."""
+
+    density: Shown
+    """The density as scooped."""
+
+    questioned: str | None
+    """A weighing that Grubbs' test questions; it is in the mean."""
+
+    scatter: Shown
+    """Standard deviation of one spoonful against the next, as a share of its mass."""
+
+    spoonful: Shown
+    """What one level spoonful weighs."""
+
+    uncertainty: Shown
+    """Its standard uncertainty."""
+
+
+class CavityEntry(TypedDict):
+    """The cavities of one shape in a mold with unlike ones."""
+
+    body: NotRequired[BodyEntry | None]
+    """What a piece is like as it sinks."""
+
+    cavity: CavityVolume
+    """Volume of one."""
+
+    count: int
+    """How many of them."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+
+class ColorDifferenceAnswer(TypedDict):
+    """How far apart they look."""
+
+    calculate: Literal["color-difference"]
+
+    difference: float
+    """ΔE₀₀; about 1 is what a trained eye just sees side by side."""
+
+    one: ShownLab
+    """The one."""
+
+    other: ShownLab
+    """The other."""
+
+
+class ColorMatchAnswer(TypedDict):
+    """A formula to begin with."""
+
+    calculate: Literal["color-match"]
+
+    difference: float
+    """Its ΔE₀₀ to the target."""
+
+    drops: list[ColorantDrops]
+    """Drops of each colorant; those with none are left out."""
+
+    exact_difference: float
+    """ΔE₀₀ to the target of the exact doses, before drops were made whole."""
+
+    expected: ShownLab
+    """The color that the model expects."""
+
+    fit: float
+    """The greatest ΔE₀₀ between a test piece of these colorants and the model of it: the formula is no surer than that."""
+
+    statement: str
+    """What it is worth, in words."""
+
+
+class ColorantDrops(TypedDict):
+    """The drops of one colorant."""
+
+    beyond_let_downs: bool
+    """Whether that is more than its strongest test piece, where nothing is calibrated."""
+
+    colorant: str
+    """Which."""
+
+    dose: Shown
+    """Their mass per mass of base."""
+
+    drops: int
+    """Whole drops, for the base of the request."""
+
+    exact: Shown
+    """The same before drops were made whole."""
+
+
+class ConvertAnswer(TypedDict):
+    """The amount in the unit that was asked for."""
+
+    calculate: Literal["convert"]
+
+    amount: str
+    """As text that reads back."""
+
+    unit: str
+    """The unit."""
+
+    value: float
+    """The number."""
+
+
+class CorrectAnswer(TypedDict):
+    """What to add to a pot that came out wrong."""
+
+    add: list[Weigh]
+    """What to add, in measures of the bench."""
+
+    becomes: list[Becomes]
+    """What else of the book it could become, the least addition first; looked for where it cannot be made right."""
+
+    calculate: Literal["correct"]
+
+    cup: Shown
+    """What the cup may hold."""
+
+    fault: Fault | None
+    """Why the pot cannot be made right."""
+
+    foreign: list[MaterialMass]
+    """What does not belong."""
+
+    mass: Shown
+    """What the pot weighs then."""
+
+    nothing_of: list[str]
+    """Materials of the formula of which nothing is added: what is too much already."""
+
+    off: list[Off]
+    """How far each material of the formula stays off then, measures of the bench apart."""
+
+    outcome: Outcome
+    """What can be done."""
+
+    pot: list[InPot]
+    """What is in the pot."""
+
+    right_mass: Shown | None
+    """The least that the pot must weigh to be right, in a cup large enough."""
+
+    right_volume: Shown | None
+    """The volume of that."""
+
+    too_little: list[str]
+    """Materials of which so little lacks that no tool measures it; they keep their tolerance without it."""
+
+    traces: list[MaterialMass]
+    """What does not belong, but is little enough to let pass."""
+
+    volume: Shown
+    """Its volume then, cold and liquid."""
+
+
+class CostAnswer(TypedDict):
+    """What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly."""
+
+    calculate: Literal["cost"]
+
+    credit: MoneyShown
+    """What comes back is worth."""
+
+    lines: list[CostLine]
+    """Each material."""
+
+    materials: MoneyShown
+    """All materials, by what is used."""
+
+    pack_price: MoneyShown | None
+    """What to ask for a pack, for the margin that was stated."""
+
+    packing: MoneyShown
+    """Packing."""
+
+    per_pack: MoneyShown
+    """Of one pack."""
+
+    per_piece: MoneyShown
+    """Of one piece."""
+
+    to_buy: MoneyShown
+    """Whole packages of all materials, as if there were no stock."""
+
+    total: MoneyShown
+    """All of it."""
+
+    work: MoneyShown
+    """Work."""
+
+
+class CostLine(TypedDict):
+    """What one material costs."""
+
+    cost: MoneyShown
+    """The price of that much."""
+
+    mass: Shown
+    """How much of it is used."""
+
+    material: str
+    """Which."""
+
+    packages: int
+    """Whole packages that hold it."""
+
+    to_buy: MoneyShown
+    """What these cost."""
+
+
+class CostingEntry(TypedDict):
+    """How the shop reckons what a day costs, besides the prices of its materials."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    left_over_worth: NotRequired[Percent | None]
+    """What of its material cost left-over is worth, in the cup and as sprue; nothing where left out."""
+
+    margin: NotRequired[Percent | None]
+    """What is earned, as a share of the price."""
+
+    notes: NotRequired[str | None]
+    """Anything worth knowing."""
+
+    packing: NotRequired[list[PackingEntry] | None]
+    """What goes into each pack."""
+
+    per_heat: NotRequired[MeasuredAmount | None]
+    """Work of one heat."""
+
+    per_pack: NotRequired[MeasuredAmount | None]
+    """Work of packing one pack."""
+
+    per_pot: NotRequired[MeasuredAmount | None]
+    """Work of one pot: measuring, degassing, cleaning up."""
+
+    per_shot: NotRequired[MeasuredAmount | None]
+    """Work of one shot: filling, cooling, taking out, trimming."""
+
+    rate: NotRequired[Price | None]
+    """What work is worth: "18.00 USD per 1 h". Without it work is not counted."""
+
+
+class CupEntry(TypedDict):
+    """A cup."""
+
+    brim: NotRequired[MeasuredAmount | None]
+    """What it holds up to its brim, above its highest mark."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    film: NotRequired[MeasuredAmount | None]
+    """What stays on its wall when it has been poured out."""
+
+    heel: NotRequired[MeasuredAmount | None]
+    """What cannot be drawn from its bottom."""
+
+    holds: MeasuredAmount
+    """What it holds up to its highest mark."""
+
+    marks: NotRequired[MeasuredAmount | None]
+    """The step between its marks; without it only the highest mark counts."""
+
+
+class DayCost(TypedDict):
+    """What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the sum
+    over the lines."""
+
+    credit: MoneyShown
+    """What is left over at the end is worth."""
+
+    from_shelf: MoneyShown
+    """What the left-overs from the shelf are worth."""
+
+    lines: list[LineCost]
+    """The order lines, in their order."""
+
+    materials: MoneyShown
+    """All materials, by what is used."""
+
+    orders: list[OrderCost]
+    """The orders, each in the place of its first line."""
+
+    packing: MoneyShown
+    """Packing."""
+
+    to_buy: MoneyShown
+    """Whole packages of all materials, as if there were no stock."""
+
+    total: MoneyShown
+    """All of it."""
+
+    used: list[MaterialCost]
+    """What is used of each material, by name."""
+
+    work: MoneyShown
+    """Work."""
+
+
+class Degas(TypedDict):
+    """How a pot is degassed."""
+
+    absolute: Shown
+    """What is left in the chamber."""
+
+    cup: Shown
+    """The cup to degas in: what it holds to its highest mark."""
+
+    fill_mark: Shown
+    """The level to fill it to at most."""
+
+    fills: int
+    """In how many fills the pot goes through."""
+
+    gauge: Shown
+    """What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber."""
+
+    gauge_off: Shown | None
+    """How far the vacuum gauge must be off, since the air here does not give what it shows."""
+
+    is_absolute: bool
+    """Whether that counts up from nothing."""
+
+    level: Shown
+    """The level of each, shared out evenly."""
+
+    rise: Shown
+    """How many times its level the pot swells to, if no bubble bursts."""
+
+    swollen: Shown
+    """What each swells to."""
+
+
+class DegasAnswer(TypedDict):
+    """What the vacuum does, if no bubble bursts on the way."""
+
+    calculate: Literal["degas"]
+
+    absolute: Shown
+    """What is left in the chamber."""
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    entrained: Shown
+    """Share of air in the pot before the vacuum."""
+
+    fill_mark: Shown | None
+    """The level to fill the given vessel to at most, bubbles included."""
+
+    fills: int | None
+    """In how many fills the pot goes through it."""
+
+    gauge_off: Shown | None
+    """How far the gauge must be off, since the air does not give what it shows."""
+
+    least: Shown
+    """The least that the dial's tolerance allows."""
+
+    level: Shown | None
+    """The level of each, shared out evenly."""
+
+    most: Shown
+    """The most that it allows."""
+
+    standing: Shown
+    """What the pot takes up before the vacuum, its bubbles included."""
+
+    swollen: Shown
+    """What it swells to."""
+
+    vessel: Shown
+    """The vessel that takes it at once, to the brim."""
+
+
+class DoseAnswer(TypedDict):
+    """What the amount weighs."""
+
+    calculate: Literal["dose"]
+
+    mass: Shown
+    """Its mass."""
+
+    pharmacy_drop: bool
+    """Whether it rests on the pharmacy's drop of 1/20 mL and not on the shop's own."""
+
+
+class Doubt(TypedDict):
+    """How sure a measure is."""
+
+    main_source: str
+    """What makes it unsure most."""
+
+    uncertainty: Shown
+    """Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula is
+    written in; relative."""
+
+
+class Draw(TypedDict):
+    """What is shot into one mold at one stage."""
+
+    loads: int
+    """Injector loads."""
+
+    mold: str
+    """The mold."""
+
+    per_shot: Shown
+    """What one shot takes."""
+
+    pieces: list[Pieces]
+    """The pieces, by shape."""
+
+    share: Shown
+    """The layer's share of the cavity, below 1 in a laminated piece."""
+
+    shots: int
+    """Shots that the orders take."""
+
+    shots_per_load: int
+    """Whole shots in a load."""
+
+    spare_shots: int
+    """Shots that the rest of the pot allows beyond that."""
+
+    sprue: Shown
+    """What stays as sprue at each shot."""
+
+    together_with: list[str]
+    """Pots that are shot together with this one, for a laminated piece."""
+
+
+class DrawRecord(TypedDict):
+    """What was shot into a mold."""
+
+    mold: str
+    """The mold."""
+
+    pieces: list[PieceRecord]
+    """The pieces, by shape."""
+
+    planned_shots: int
+    """Shots planned."""
+
+    shots: int
+    """Shots made."""
+
+
+class Fault(TypedDict):
+    """One thing that is wrong with an input."""
+
+    code: str
+    """Stable code in kebab case."""
+
+    help: str
+    """What would do."""
+
+    message: str
+    """What was found."""
+
+    path: str
+    """Where it is: a JSON Pointer (RFC 6901) into the document, empty for the whole input."""
+
+
+class FishedWaterEntry(TypedDict):
+    """Water that a piece sinks in."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    salinity: NotRequired[SalinityEntry | None]
+    """Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where left out."""
+
+    temperature: MeasuredAmount
+    """Its temperature."""
+
+
+class FlakeAnswer(TypedDict):
+    """What the dose comes to, by the nominal size of the cut."""
+
+    calculate: Literal["flake"]
+
+    cut: str
+    """The cut as it was read."""
+
+    mass: Shown
+    """Mass of the dose."""
+
+    particles: float
+    """Particles in the dose."""
+
+    per_gram: float
+    """Particles in a gram."""
+
+    per_piece: float | None
+    """Particles in a piece."""
+
+    shape_assumed: bool
+    """Whether its shape is taken to be a hexagon, the text naming none."""
+
+    swap: FlakeSwap | None
+    """What of the other flake takes its place."""
+
+
+class FlakeCount(TypedDict):
+    """The flakes of one material in a piece."""
+
+    count: float
+    """How many there are about, from the nominal size of its cut."""
+
+    material: str
+    """The flake."""
+
+
+class FlakeSwap(TypedDict):
+    """A dose of another flake."""
+
+    area: Shown
+    """Its film area over that of the first dose."""
+
+    count: Shown
+    """Its particles over those of the first dose."""
+
+    cut: str
+    """Its cut as it was read."""
+
+    mass: Shown
+    """What to weigh."""
+
+    scoop: Shown | None
+    """What to scoop, level, where its density as scooped is known."""
+
+
+class FormulaAnswer(TypedDict):
+    """A recipe and the mix that it makes."""
+
+    calculate: Literal["formula"]
+
+    density: Shown
+    """Density of the finished plastic at 20 °C."""
+
+    mass: Shown
+    """Mass of the mix."""
+
+    parts: list[RecipePart]
+    """What to mix, by material."""
+
+    volume: Shown
+    """Its volume cold and liquid."""
+
+
+class FormulaEntry(TypedDict):
+    """A formula: doses per amount of base."""
+
+    base: NotRequired[BaseEntry | None]
+    """The base: a plastisol, or a blend of plastisols with an amount each."""
+
+    doses: dict[str, Amount]
+    """Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished"."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    notes: NotRequired[str | None]
+    """Anything worth knowing."""
+
+    per: NotRequired[Amount | None]
+    """The amount of base that the doses are for; needed unless all are per cents."""
+
+
+class FromShelf(TypedDict):
+    """What goes into a pot from the shelf."""
+
+    brings: list[MaterialMass]
+    """What they bring of each material."""
+
+    heats: int | None
+    """The most heats that one of them has spent, which the whole pot inherits; none where that is not known of one."""
+
+    left_overs: list[ShelfPart]
+    """Which left-overs, by their names."""
+
+    off: list[Off]
+    """How far they take each material from its formula; what is measured fresh is wanted with that in mind."""
+
+
+class HardnessAnswer(TypedDict):
+    """A ratio and the hardness that goes with it."""
+
+    calculate: Literal["hardness"]
+
+    ratio: Shown
+    """Mass of softener or hardener per mass of base."""
+
+    reading: float
+    """The reading."""
+
+    scale: Scale
+    """Its scale."""
+
+
+class HeatAnswer(TypedDict):
+    """A heating."""
+
+    calculate: Literal["heat"]
+
+    beyond: Shown | None
+    """How far the amount lies outside those that were timed, as a factor."""
+
+    bursts: list[Burst]
+    """The bursts, as long as each comes out as expected."""
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    in_one: Shown
+    """The most that the pot may have after as long a run in one go."""
+
+    margin: Shown
+    """The margin of the power that the bursts were made with."""
+
+    margin_assumed: bool
+    """Whether that margin is an assumption, the power resting on a single timing."""
+
+    one_overshoots: bool
+    """Whether that is above the window."""
+
+    power: Shown
+    """The power that reaches mix and vessel."""
+
+    power_uncertainty: Shown | None
+    """Its standard uncertainty; none of a single timing."""
+
+    time: Shown
+    """How long it takes to the aim, without a break."""
+
+    total: Shown
+    """How long the oven runs in them altogether."""
+
+    uncertainty: Shown | None
+    """Its standard uncertainty for one more heating."""
+
+
+class HeatHistoryAnswer(TypedDict):
+    """What the heat came to. Without a budget nothing is known but what is spent."""
+
+    calculate: Literal["heat-history"]
+
+    budget: Shown | None
+    """What the plastisol stands with its stabilizer."""
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    equivalent: Shown
+    """This heat, as time at the reference temperature."""
+
+    heats: int
+    """All heats, this one included."""
+
+    left: Shown | None
+    """What is left of it."""
+
+    over: Shown | None
+    """What is spent beyond it."""
+
+    spent: Shown | None
+    """What all of them spent; unknown where earlier heats were not counted."""
+
+
+class HeatSpent(TypedDict):
+    """What the heats of a pot cost it, as time at one temperature."""
+
+    at: Shown
+    """The temperature at which the time is counted."""
+
+    budget: Shown
+    """What the pot stands."""
+
+    left: Shown
+    """What is left."""
+
+    material: str
+    """The plastisol that has least left."""
+
+    more_stabilizer_not_counted: bool
+    """Whether there is more stabilizer than the material's figure holds for, the rest not counted."""
+
+    over: Shown | None
+    """What is spent beyond the budget."""
+
+    spent: Shown
+    """What its heats spend, each held at its aim from the last burst to the last shot."""
+
+
+Heating = TypedDict("Heating", {
+    # What it shall have.
+    "aim": "Shown",
+    # How far the amount lies outside those that were timed, as a factor.
+    "beyond": "Shown | None",
+    # The bursts, as long as each comes out as expected.
+    "bursts": "list[Burst]",
+    # What the pot has before.
+    "from": "Shown",
+    # Whether one burst of that length may overshoot the window.
+    "one_overshoots": "bool",
+    # Materials whose specific heat the book does not state: taken to be that of the rest.
+    "specific_heat_not_known": "list[str]",
+    # How long the oven runs altogether.
+    "total": "Shown",
+    # Its standard uncertainty, where more than one timing shows one.
+    "uncertainty": "Shown | None",
+})
+"""How a pot is heated."""
+
+
+class Heats(TypedDict):
+    """How often a pot is heated, and what that leaves of its stabilizer."""
+
+    budget: Reckoned4 | None
+    """What is spent and left, where the book states a budget."""
+
+    count: int
+    """How often it is heated."""
+
+
+class HookEntry(TypedDict):
+    """Hook and weight on a piece."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    mass: MeasuredAmount
+    """Their mass."""
+
+    volume: MeasuredAmount
+    """What they displace."""
+
+
+class InPot(TypedDict):
+    """A material in the pot."""
+
+    mass: Shown
+    """How much of it."""
+
+    material: str
+    """Which."""
+
+    off: Shown | None
+    """How far it is off per mass of base; none where the formula lacks it or no base is there."""
+
+
+class InjectorEntry(TypedDict):
+    """An injector."""
+
+    count: NotRequired[int | None]
+    """How many of them there are; a laminate of two layers takes two."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    holds: MeasuredAmount
+    """What it takes up at most."""
+
+    keeps: NotRequired[MeasuredAmount | None]
+    """What stays in it and is lost at each cleaning or cold stop."""
+
+
+class LayerEntry(TypedDict):
+    """One color of a laminated piece."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    formulas: list[Name]
+    """Its formulas: a color and a body."""
+
+    overlap: NotRequired[Overlap | None]
+    """What happens where two of these formulas dose the same material."""
+
+    share: Percent
+    """Its share of the cavity and the sprue."""
+
+
+class LeftoversAnswer(TypedDict):
+    """What of the shelf is used."""
+
+    calculate: Literal["leftovers"]
+
+    notes: list[Note]
+    """What a reader must know of the day's plan."""
+
+    pots: list[PotLeftOvers]
+    """The pots that take of it."""
+
+    shelf: list[OnShelf]
+    """The shelf, and what stays on it."""
+
+    used: Shown
+    """All that is used."""
+
+
+class LimitsEntry(TypedDict):
+    """How the shop works."""
+
+    confidence: NotRequired[Percent | None]
+    """How sure the number of good pieces shall be."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    fresh_base: NotRequired[bool | None]
+    """Whether base may be added to a pot that has been drawn from."""
+
+    heats: NotRequired[int | None]
+    """Heats that the stabilizer allows a pot."""
+
+    least_pot: NotRequired[MeasuredAmount | None]
+    """The least that the oven heats evenly."""
+
+    most_full: NotRequired[Percent | None]
+    """How full a cup may be, of what it holds to its highest mark."""
+
+    rejects: NotRequired[Percent | None]
+    """Share of pieces that are not fit to sell."""
+
+    solids: NotRequired[Percent | None]
+    """Most solids in a mix, by true volume."""
+
+    sprues: NotRequired[Sprues | None]
+    """What becomes of sprues."""
+
+    tolerance: NotRequired[Percent | None]
+    """Largest relative error of a dose, unless its material says otherwise."""
+
+    water: NotRequired[FishedWaterEntry | None]
+    """The water to tell sink rates for."""
+
+
+class LineCost(TypedDict):
+    """What an order line costs."""
+
+    materials: MoneyShown
+    """Its part of the pots' plastic."""
+
+    packing: MoneyShown
+    """Its packing; nothing where it is not sold by the pack."""
+
+    per_pack: MoneyShown | None
+    """Of one pack, where it is sold by the pack."""
+
+    per_piece: MoneyShown
+    """Of one piece."""
+
+    price: MoneyShown | None
+    """What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece."""
+
+    total: MoneyShown
+    """All of it."""
+
+    work: MoneyShown
+    """Its part of the work."""
+
+
+class MadeFrom(TypedDict):
+    """A book and an order list: all that a plan is made from."""
+
+    book: BookDocument
+    """The shop's book."""
+
+    orders: OrdersDocument
+    """The order list."""
+
+
+class MadePart(TypedDict):
+    """A material of a stage as it was made."""
+
+    added: Shown
+    """What went in at this stage."""
+
+    kind: Kind
+    """What it is for."""
+
+    mass: Shown
+    """What the pot then held of it."""
+
+    material: str
+    """Which."""
+
+    of_base: Shown
+    """Mass per mass of base; of a base, its share."""
+
+    off: Shown | None
+    """How far it is off the plan; none where the plan has nothing of it."""
+
+    per_cup: str
+    """That for 1 cup of base, as the bench measures it."""
+
+
+class MaterialCost(TypedDict):
+    """What a material costs."""
+
+    cost: MoneyShown
+    """The price of that much."""
+
+    mass: Shown
+    """How much of it goes in fresh."""
+
+    material: str
+    """Which."""
+
+    packages: int
+    """Whole packages that hold it."""
+
+    to_buy: MoneyShown
+    """What these cost."""
+
+
+class MaterialEntry(TypedDict):
+    """A material. What is not known is left out; a calculation that needs it says so."""
+
+    activation_energy: NotRequired[Sourced | None]
+    """Activation energy of its decay in the heat, with who states it."""
+
+    as_scooped: NotRequired[Sourced | None]
+    """Density of the powder as a level spoon holds it."""
+
+    budget: NotRequired[BudgetEntry | None]
+    """Of a plastisol: the heat that it stands."""
+
+    buys: NotRequired[BuysEntry | None]
+    """Of a stabilizer: the heat that more of it buys."""
+
+    cut: NotRequired[Cut | None]
+    """Of a flake: its cut."""
+
+    density: NotRequired[Sourced | None]
+    """True density at 20 °C; of a plastisol, that of the liquid."""
+
+    drop: NotRequired[SourcedDrop | None]
+    """Mass or volume of one drop from the shop's bottle."""
+
+    expansion: NotRequired[Sourced | None]
+    """Volumetric thermal expansion, per kelvin."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    fused: NotRequired[Sourced | None]
+    """Density of the fused plastisol at 20 °C."""
+
+    kind: Kind
+    """What it is for."""
+
+    like: NotRequired[Name | None]
+    """A row of the starter table whose properties fill in what is left out here."""
+
+    name: NotRequired[str | None]
+    """What it is called at full length."""
+
+    notes: NotRequired[str | None]
+    """Anything else worth knowing."""
+
+    price: NotRequired[Price | None]
+    """Price per package, such as "58.00 USD per 1 gal"."""
+
+    shot_window: NotRequired[list[MeasuredAmount] | None]
+    """Lowest and highest temperature at which it is shot."""
+
+    specific_heat: NotRequired[Sourced | None]
+    """Specific heat."""
+
+    thickness: NotRequired[MeasuredAmount | None]
+    """Of a flake: the thickness of its film."""
+
+    tolerance: NotRequired[Percent | None]
+    """Largest relative error of a dose of it."""
+
+
+class MaterialMass(TypedDict):
+    """A mass of a material."""
+
+    mass: Shown
+    """How much of it."""
+
+    material: str
+    """Which material."""
+
+
+class MeasureAnswer(TypedDict):
+    """Ways to measure a mass."""
+
+    calculate: Literal["measure"]
+
+    best: Way
+    """The way with the least handling that keeps the tolerance."""
+
+    others: list[Way]
+    """The others that keep it."""
+
+    wanted: str
+    """What is wanted, as text."""
+
+
+class MixAnswer(TypedDict):
+    """The properties of a mix."""
+
+    calculate: Literal["mix"]
+
+    density: Shown
+    """Its density there, voids counted."""
+
+    mass: Shown
+    """Its mass."""
+
+    parts: list[MixPart]
+    """Its parts, by material."""
+
+    volume: Shown
+    """Its volume at the temperature asked for, without voids."""
+
+
+class MixPart(TypedDict):
+    """One material of a mix."""
+
+    mass_fraction: Shown
+    """Its share of the mass."""
+
+    material: str
+    """Which."""
+
+    parts_per_hundred: float | None
+    """Its parts per hundred parts of base, by mass, where there is a base."""
+
+    volume_fraction: Shown
+    """Its share of the volume at 20 °C."""
+
+
+class MoldEntry(TypedDict):
+    """A mold: what one shot fills."""
+
+    body: NotRequired[BodyEntry | None]
+    """What a piece is like as it sinks; of unlike cavities each states its own."""
+
+    cavities: CavitiesEntry
+    """How many like cavities it has, or a list of unlike ones."""
+
+    cavity: NotRequired[CavityVolume | None]
+    """Volume of one cavity: "9.5 mL", or by the water it holds: { "water": "9.47 g", "at": "22 °C" }."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    feed: NotRequired[Percent | None]
+    """Share of a cavity's contraction that it draws from the sprue while it cools."""
+
+    hook: NotRequired[HookEntry | None]
+    """Hook and weight on a piece; none where left out."""
+
+    notes: NotRequired[str | None]
+    """Anything worth knowing."""
+
+    rejects: NotRequired[Percent | None]
+    """Share of pieces that are not fit to sell; else that of the limits."""
+
+    sprue: NotRequired[MeasuredAmount | None]
+    """Volume of the sprue of one shot."""
+
+    top: NotRequired[MeasuredAmount | None]
+    """Mass added to each shot by topping off and holding."""
+
+    voids: NotRequired[Percent | None]
+    """Share of air in the shot plastic."""
+
+
+class MoldRecord(TypedDict):
+    """What a mold gave, over all shots whose pieces were counted."""
+
+    good: int
+    """Pieces that are fit to sell."""
+
+    made: int
+    """Pieces made."""
+
+    mold: str
+    """The mold."""
+
+    rejects: Shown
+    """Share of rejects."""
+
+    rejects_from: Shown
+    """The least share that this many may stand for, 95 % sure."""
+
+    rejects_to: Shown
+    """The greatest."""
+
+
+class MoneyShown(TypedDict):
+    """A sum of money."""
+
+    amount: str
+    """The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds."""
+
+    currency: str
+    """The currency's ISO 4217 code."""
+
+    text: str
+    """Rounded to the currency's minor unit, half away from zero, as a bill shows it."""
+
+
+class Note(TypedDict):
+    """Something that a reader must know of a result."""
+
+    code: str
+    """Stable code in kebab case."""
+
+    message: str
+    """The sentence."""
+
+
+class Off(TypedDict):
+    """How far a material is from its formula."""
+
+    material: str
+    """Which material."""
+
+    off: Shown
+    """By so much, as a share of what the formula wants of it."""
+
+
+class OnShelf(TypedDict):
+    """A left-over mix on the shelf."""
+
+    ext: dict[str, Any] | None
+    """What the embedding program keeps with it."""
+
+    had: Shown
+    """What was there."""
+
+    made: str | None
+    """The day it was made."""
+
+    name: str
+    """Its name."""
+
+    pots: list[str]
+    """The pots that it goes into."""
+
+    stays: Shown
+    """What stays on the shelf."""
+
+    used: Shown
+    """What goes into pots."""
+
+
+class OrderCost(TypedDict):
+    """What an order costs."""
+
+    order: str
+    """The order."""
+
+    price: MoneyShown | None
+    """What its lines bring at their prices."""
+
+    total: MoneyShown
+    """What its lines cost."""
+
+
+class OrderLine(TypedDict):
+    """One line of an order: a product, or a mold with formulas or layers, and how many."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    formulas: NotRequired[list[Name] | None]
+    """The formulas of a piece of one color."""
+
+    layers: NotRequired[list[LayerEntry] | None]
+    """The layers of a laminated piece."""
+
+    mold: NotRequired[Name | None]
+    """A mold of the book, where no product is named."""
+
+    order: Name
+    """The order it belongs to."""
+
+    overlap: NotRequired[Overlap | None]
+    """What happens where two of these formulas dose the same material."""
+
+    pack_of: NotRequired[int | None]
+    """Pieces in a pack."""
+
+    packs: NotRequired[int | None]
+    """How many packs, where it is sold by the pack."""
+
+    pieces: NotRequired[int | None]
+    """How many pieces."""
+
+    product: NotRequired[Name | None]
+    """A product of the book."""
+
+    promised: NotRequired[str | None]
+    """The day it was promised for, as YYYY-MM-DD."""
+
+    shape: NotRequired[Name | None]
+    """The shape, in a mold with unlike cavities."""
+
+
+class OrdersDocument(TypedDict):
+    """A day's orders."""
+
+    about: NotRequired[str | None]
+    """Anything a reader should know of it."""
+
+    day: NotRequired[Name | None]
+    """The day, as the shop writes it."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    format: Format
+    """The format and its version."""
+
+    lines: list[OrderLine]
+    """The order lines."""
+
+    shelf: NotRequired[list[ShelfEntry] | None]
+    """Left-over mixes that may go into the day's pots."""
+
+    stock: NotRequired[dict[str, Amount] | None]
+    """What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these."""
+
+
+class OvenEntry(TypedDict):
+    """The oven, by the shop's own timings at one setting."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    hot_for: NotRequired[MeasuredAmount | None]
+    """How long a pot stays hot at one heat, from the last burst to the last shot."""
+
+    of: NotRequired[Name | None]
+    """The plastisol that was timed; the default base where left out."""
+
+    reheat_from: NotRequired[MeasuredAmount | None]
+    """What a pot shows when it goes back for one more heat, additions stirred in."""
+
+    setting: NotRequired[Percent | None]
+    """The setting, as a share of full power; 100 % where left out."""
+
+    timings: list[TimingEntry]
+    """Heatings that were timed."""
+
+
+class PackingEntry(TypedDict):
+    """Something that goes into each pack."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    name: Name
+    """What it is called."""
+
+    per_pack: NotRequired[int | None]
+    """How many of it a pack takes, one where left out."""
+
+    price: Price
+    """Its price per number of pieces, such as "9.00 USD per 100 pieces"."""
+
+
+class PieceRecord(TypedDict):
+    """The pieces of one shape."""
+
+    deviation: Shown | None
+    """Their standard deviation, of two or more."""
+
+    good: int | None
+    """Pieces that are fit to sell."""
+
+    good_per_shot: float | None
+    """Those a shot, on average."""
+
+    made: int
+    """Pieces made."""
+
+    ordered: int
+    """Pieces ordered."""
+
+    planned: Shown | None
+    """What one was planned to weigh; none for a piece of more than one layer, whose pots know of a layer each."""
+
+    shape: str | None
+    """The shape, in a mold with unlike cavities."""
+
+    weighed: int
+    """How many were weighed."""
+
+    weighs: Shown | None
+    """Their mean."""
+
+
+Pieces = TypedDict("Pieces", {
+    # The flakes in one, where the book states their cut and thickness.
+    "flakes": "list[FlakeCount]",
+    # The least it weighs: fed nothing from the sprue.
+    "from": "Shown",
+    # How many the shots make.
+    "made": "int",
+    # How many were ordered.
+    "ordered": "int",
+    # The shape, in a mold with unlike cavities.
+    "shape": "str | None",
+    # Whether the sprue cannot feed the cavity, so that the piece sinks in.
+    "sinks_in": "bool",
+    # The most it weighs: fed all of its contraction.
+    "to": "Shown",
+    # What this layer of one weighs.
+    "weighs": "Shown",
+})
+"""The pieces of one shape in a draw."""
+
+
+class PlanAnswer(TypedDict):
+    """A day's plan from a book and an order list."""
+
+    assumptions: list[Note]
+    """What the plan had to assume, since the book does not say it."""
+
+    calculate: Literal["plan"]
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    cost: Reckoned5 | None
+    """What the day costs, where the book says how to reckon it."""
+
+    day: str | None
+    """The day, as the order list has it."""
+
+    format: Format
+    """The format and its version."""
+
+    lines: list[PlannedLine]
+    """The order lines, in the order in which they were given."""
+
+    made_from: MadeFrom | None
+    """The documents that it was made from; absent in a plan that was not made from documents."""
+
+    measures: System
+    """What a cup and a spoon hold in it."""
+
+    pots: list[Pot]
+    """The pots, in the order in which they are first heated."""
+
+    proof: Proof
+    """Why there are not fewer pots."""
+
+    shelf: list[OnShelf]
+    """The left-overs of the order list, and what of them is used."""
+
+    shop: str | None
+    """Whose it is."""
+
+    stock: list[StockEntry]
+    """Materials in stock and what is taken of them; what lasts shortest comes first."""
+
+    water: SinkWater | None
+    """The water that sink rates are told for."""
+
+    work: list[Work]
+    """The order of work over all pots."""
+
+
+class PlanDocument(TypedDict):
+    """A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's record, and made again to
+    the same bits."""
+
+    assumptions: list[Note]
+    """What the plan had to assume, since the book does not say it."""
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    cost: Reckoned5 | None
+    """What the day costs, where the book says how to reckon it."""
+
+    day: str | None
+    """The day, as the order list has it."""
+
+    format: Format
+    """The format and its version."""
+
+    lines: list[PlannedLine]
+    """The order lines, in the order in which they were given."""
+
+    made_from: MadeFrom | None
+    """The documents that it was made from; absent in a plan that was not made from documents."""
+
+    measures: System
+    """What a cup and a spoon hold in it."""
+
+    pots: list[Pot]
+    """The pots, in the order in which they are first heated."""
+
+    proof: Proof
+    """Why there are not fewer pots."""
+
+    shelf: list[OnShelf]
+    """The left-overs of the order list, and what of them is used."""
+
+    shop: str | None
+    """Whose it is."""
+
+    stock: list[StockEntry]
+    """Materials in stock and what is taken of them; what lasts shortest comes first."""
+
+    water: SinkWater | None
+    """The water that sink rates are told for."""
+
+    work: list[Work]
+    """The order of work over all pots."""
+
+
+class PlannedLine(TypedDict):
+    """What an order line gets."""
+
+    ext: dict[str, Any] | None
+    """What the embedding program keeps on the line."""
+
+    mold: str
+    """The mold."""
+
+    order: str
+    """The order it belongs to."""
+
+    pack_of: int | None
+    """Pieces in a pack."""
+
+    packs: int | None
+    """How many packs, where it is sold by the pack."""
+
+    piece: Shown
+    """What a piece weighs."""
+
+    pieces: int
+    """How many pieces."""
+
+    pots: list[str]
+    """The pots it is shot from."""
+
+    promised: str | None
+    """The day it was promised for."""
+
+    shape: str | None
+    """The shape, in a mold with unlike cavities."""
+
+    sinks: Reckoned | None
+    """How it sinks, where the book states a water."""
+
+    what: str
+    """What is ordered: the product's name, or its formulas."""
+
+
+class Pot(TypedDict):
+    """One vessel of mix from first measure to last shot."""
+
+    cup: Shown
+    """The cup it is mixed in: what that holds."""
+
+    degas: Reckoned2 | None
+    """How it is degassed, where the book states a vacuum."""
+
+    from_shelf: FromShelf | None
+    """What goes in from the shelf before the first stage's weigh list, which is then that of the rest."""
+
+    heats: Heats
+    """How often it is heated, and what that leaves of its stabilizer."""
+
+    left_over: Shown
+    """What is left over in the cup after the last shot, its heel among it."""
+
+    lost: Shown
+    """What stays on the cup's wall and in the injector."""
+
+    pot: str
+    """Its letter: A, B, ..."""
+
+    sprues: Shown
+    """What all sprues weigh."""
+
+    stages: list[Stage]
+    """What is made in it, one after the other."""
+
+
+class PotLeftOvers(TypedDict):
+    """A pot that takes left-overs."""
+
+    add: list[Weigh]
+    """What is still to be added, in measures of the bench."""
+
+    formulas: list[str]
+    """The formulas of its first stage."""
+
+    from_shelf: FromShelf
+    """What goes in from the shelf."""
+
+    heats: int
+    """Heats that the pot itself takes, beyond those that the left-overs have spent."""
+
+    pot: str
+    """Its letter in the day's plan."""
+
+
+class PotRecord(TypedDict):
+    """What became of a pot."""
+
+    left: Shown | None
+    """What was left in the cup; none where it was not weighed."""
+
+    lost: Shown | None
+    """What stayed in cup and injector: what went in less what was shot and left. Below zero where the shots were
+    lighter than reckoned. None where what was left was not weighed."""
+
+    notes: str | None
+    """Anything worth knowing."""
+
+    planned_lost: Shown
+    """The same as it was planned."""
+
+    pot: str
+    """Its letter."""
+
+    put_in: Shown
+    """All that went in."""
+
+    shot: Shown
+    """What was shot, sprues that went back not counted."""
+
+    stages: list[StageRecord]
+    """Its stages."""
+
+
+class ProductEntry(TypedDict):
+    """A product: a mold and the plastic that is shot into it."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    formulas: NotRequired[list[Name] | None]
+    """The formulas of a piece of one color: a color and a body."""
+
+    layers: NotRequired[list[LayerEntry] | None]
+    """The layers of a laminated piece."""
+
+    mold: Name
+    """The mold."""
+
+    notes: NotRequired[str | None]
+    """Anything worth knowing."""
+
+    overlap: NotRequired[Overlap | None]
+    """What happens where two of these formulas dose the same material."""
+
+
+class Proof(TypedDict):
+    """How many pots a day needs at least, and why."""
+
+    least: int
+    """No plan has fewer than this."""
+
+    pots: int
+    """How many the plan has."""
+
+    reasons: list[ProofReason]
+    """Why."""
+
+
+class ProofReason(TypedDict):
+    """One argument for a number of pots; where bases differ their numbers add up."""
+
+    apart: list[str]
+    """What is made, no two of which can share a pot; empty for other arguments."""
+
+    because: str
+    """The argument as a sentence."""
+
+    pots: int
+    """How many pots it calls for."""
+
+
+class RecipePart(TypedDict):
+    """One material of a recipe."""
+
+    mass: Shown
+    """How much of it."""
+
+    material: str
+    """Which."""
+
+    of_finished: Shown
+    """Its share of the finished mass."""
+
+    ratio: float
+    """Mass per mass of base; of the base itself, its share."""
+
+
+class RecordAnswer(TypedDict):
+    """A plan with what was really weighed and shot."""
+
+    calculate: Literal["record"]
+
+    day: str | None
+    """The day."""
+
+    format: Format
+    """The format and its version."""
+
+    measures: System
+    """What a cup and a spoon hold in it."""
+
+    molds: list[MoldRecord]
+    """The molds, by name: their yield over all pots."""
+
+    pots: list[PotRecord]
+    """The pots, in the order of the plan."""
+
+    shop: str | None
+    """Whose it is."""
+
+
+class SaltAnswer(TypedDict):
+    """A salt loading in every way to state it; those of a piece where a cavity was given."""
+
+    calculate: Literal["salt"]
+
+    as_scooped: Shown
+    """Its volume as scooped."""
+
+    density: Shown
+    """Density of the finished plastic at 20 °C, voids counted."""
+
+    mass: Shown
+    """Mass of salt for the base of the request."""
+
+    of_base: Shown
+    """Mass of salt per mass of base."""
+
+    of_finished: Shown
+    """Mass of salt per finished mass."""
+
+    piece: Shown | None
+    """Mass of a piece."""
+
+    sink_density: Shown | None
+    """Mean density of a piece with its hook and weight."""
+
+    softener: Shown
+    """Mass of softener that goes in beside it."""
+
+
+class ShelfEntry(TypedDict):
+    """A left-over mix on the shelf. What is in it is said by its formulas, where it was made as planned, or by its
+    parts."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    formulas: NotRequired[list[Name] | None]
+    """Its formulas: a color and a body."""
+
+    heats: NotRequired[int | None]
+    """Heats that it has spent; needed where the book limits them."""
+
+    made: NotRequired[str | None]
+    """The day it was made, as YYYY-MM-DD: the oldest is used first."""
+
+    mass: MeasuredAmount
+    """What it weighs."""
+
+    name: Name
+    """What is written on it."""
+
+    overlap: NotRequired[Overlap | None]
+    """What happens where two of these formulas dose the same material."""
+
+    parts: NotRequired[dict[str, Amount] | None]
+    """What went into the pot that it is left of, by material, on any scale."""
+
+
+class ShelfPart(TypedDict):
+    """What of a left-over goes into one pot."""
+
+    mass: Shown
+    """How much of it, as the balance shows it."""
+
+    name: str
+    """Its name."""
+
+
+class ShotAnswer(TypedDict):
+    """What a shot takes."""
+
+    calculate: Literal["shot"]
+
+    fill: Shown
+    """All of it."""
+
+    missing: Shown
+    """What the sprue could not feed: the pieces sink in by so much."""
+
+    pieces: Shown
+    """What ends in the pieces."""
+
+    shapes: list[ShotPieces]
+    """The pieces, by shape."""
+
+    sprue: Shown
+    """What stays as sprue."""
+
+
+ShotPieces = TypedDict("ShotPieces", {
+    # How many a shot makes.
+    "count": "int",
+    # The least: fed nothing from the sprue.
+    "from": "Shown",
+    # The shape, in a mold with unlike cavities.
+    "shape": "str | None",
+    # The most: fed all of its contraction.
+    "to": "Shown",
+    # What one weighs.
+    "weighs": "Shown",
+})
+"""The pieces of one shape."""
+
+
+class Shown(TypedDict):
+    """A quantity in a result."""
+
+    text: str
+    """How a bench reads it."""
+
+    unit: str
+    """Its unit."""
+
+    value: float
+    """The number."""
+
+
+class ShownLab(TypedDict):
+    """A color in CIE L*a*b*."""
+
+    a: float
+    """a*: green below zero, red above."""
+
+    b: float
+    """b*: blue below zero, yellow above."""
+
+    lightness: float
+    """L*: 0 for black, 100 for white."""
+
+
+class SinkAnswer(TypedDict):
+    """A fall, as a model has it: it lies between the two bounds."""
+
+    calculate: Literal["sink"]
+
+    density: Shown
+    """Density of the piece, its salt and voids counted."""
+
+    drag_coefficient: float
+    """Drag coefficient, on length times diameter of a stick and the cross-section of a ball."""
+
+    fastest: Shown
+    """Upper bound."""
+
+    motion: Motion
+    """Whether it falls straight, as the model has it."""
+
+    reynolds: float
+    """Reynolds number."""
+
+    slowest: Shown
+    """Lower bound."""
+
+    speed: Shown
+    """How fast it falls with its hook."""
+
+    time: Shown | None
+    """Time to the depth asked for, from rest just below the surface."""
+
+    water: Shown
+    """Density of the water."""
+
+
+class SinkWater(TypedDict):
+    """The water that sink rates are told for."""
+
+    density: Shown
+    """Its density."""
+
+    salinity: Shown
+    """Its salinity, salt by mass."""
+
+    temperature: Shown
+    """Its temperature."""
+
+
+class Sinking(TypedDict):
+    """How a piece sinks, with its hook: a model value between bounds."""
+
+    density: Shown
+    """Density of the piece without its hook."""
+
+    fastest: Shown
+    """Upper bound."""
+
+    hook: Shown
+    """Mass of hook and weight."""
+
+    motion: Motion
+    """Whether it falls straight, as the model has it."""
+
+    slowest: Shown
+    """Lower bound."""
+
+    speed: Shown
+    """How fast it falls."""
+
+
+class SourceShare(TypedDict):
+    """A source of uncertainty."""
+
+    share: Shown
+    """Its part of the square of the uncertainty."""
+
+    source: str
+    """Which."""
+
+
+class Stage(TypedDict):
+    """One composition of a pot: what goes in, and what is shot out."""
+
+    carried: Shown
+    """What is then in the pot for the next stage, or is left over."""
+
+    density: Shown
+    """Density of the finished plastic."""
+
+    density_uncertainty: Shown | None
+    """Its standard uncertainty, as measured fresh from the weigh lists."""
+
+    draws: list[Draw]
+    """What is shot."""
+
+    fills: Shown
+    """Its volume cold and liquid, as the cup shows it."""
+
+    formulas: list[str]
+    """Its formulas."""
+
+    heating: Reckoned3 | None
+    """How it is heated each time, where the book states an oven."""
+
+    heats: int
+    """How often it is heated: once, or again for each laminated piece."""
+
+    holds: Shown
+    """What the pot then holds."""
+
+    shoot_from: Shown | None
+    """Lowest temperature to shoot at."""
+
+    shoot_to: Shown | None
+    """Highest temperature to shoot at."""
+
+    solids: Shown
+    """Share of the mix that is solid, by volume."""
+
+    sprues_back: Shown
+    """Sprues that go back into the pot before the next stage."""
+
+    weigh: list[Weigh]
+    """What goes in at this stage."""
+
+
+class StageRecord(TypedDict):
+    """A stage as it was made."""
+
+    after: Shown
+    """What was in the cup after the last shot: as weighed, or as reckoned."""
+
+    after_weighed: bool
+    """Whether that was weighed."""
+
+    draws: list[DrawRecord]
+    """What was shot."""
+
+    formula: FormulaEntry
+    """The stage as a formula for the book: its masses as made, so that the color comes out the same again."""
+
+    formulas: list[str]
+    """Its formulas."""
+
+    held: Shown
+    """What all of it weighed."""
+
+    made: list[MadePart]
+    """What was in the pot, by material: plastisols first."""
+
+
+class StickEntry(TypedDict):
+    """A piece that falls sideways."""
+
+    diameter: MeasuredAmount
+    """Mean diameter."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    length: MeasuredAmount
+    """Length."""
+
+
+class StockEntry(TypedDict):
+    """A material in stock, and what the day takes of it."""
+
+    had: Shown
+    """What was there."""
+
+    left: Shown
+    """What is left; none where it runs short."""
+
+    material: str
+    """Which material."""
+
+    packages: NotRequired[int | None]
+    """Packages to buy for what is missing, where the book states a price and so a package."""
+
+    runs_out_in: NotRequired[str | None]
+    """The pot that cannot be filled any more, where something is missing."""
+
+    short: Shown
+    """What is missing."""
+
+    used: Shown
+    """What the day's pots take."""
+
+
+TimingEntry = TypedDict("TimingEntry", {
+    # What an embedding program keeps here for itself; carried through untouched.
+    "ext": "NotRequired[dict[str, Any] | None]",
+    # The temperature before.
+    "from": "MeasuredAmount",
+    # How much was heated: a mass, or a volume cold and liquid.
+    "mix": "Amount",
+    # How long the oven ran.
+    "time": "MeasuredAmount",
+    # The temperature after, stirred.
+    "to": "MeasuredAmount",
+})
+"""One heating that the shop has timed."""
+
+
+class ToolUncertaintyEntry(TypedDict):
+    """Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the library's
+    figures elsewhere."""
+
+    balance_span: NotRequired[Percent | None]
+    """Of the balance's span; 0.1 % where left out."""
+
+    cup_filling: NotRequired[Percent | None]
+    """Of filling a cup, as a share of the distance between its marks; 10 %."""
+
+    cup_size: NotRequired[Percent | None]
+    """Of where a cup's marks stand; 2.9 %."""
+
+    drop: NotRequired[Percent | None]
+    """Of a stated drop without an uncertainty of its own; 8.7 %."""
+
+    drop_scatter: NotRequired[Percent | None]
+    """Of one drop against the next; 5 %."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    spoon_level: NotRequired[Percent | None]
+    """Of leveling one spoonful; 3 %."""
+
+    spoon_size: NotRequired[Percent | None]
+    """Of the size of a spoon; 2.9 %."""
+
+    unweighed_drop: NotRequired[Percent | None]
+    """Of a drop that was never weighed; 29 %."""
+
+
+class UncertaintyAnswer(TypedDict):
+    """How sure a dose is."""
+
+    calculate: Literal["uncertainty"]
+
+    advice: str | None
+    """What would do most, where weighing the dose would halve the uncertainty."""
+
+    ratio: Shown
+    """Mass of the dose per mass of base."""
+
+    relative: Shown
+    """Its standard uncertainty, relative to it."""
+
+    relative_95: Shown
+    """The half width that holds the true ratio with 95 %, relative to it."""
+
+    sources: list[SourceShare]
+    """What makes it unsure, the greatest first."""
+
+    unknown: list[str]
+    """Sources of whose uncertainty nothing is known: they count as exact."""
+
+    weighed: Shown | None
+    """The same with the dose weighed, where it is not and `readability` is given: its relative standard uncertainty."""
+
+
+class VacuumEntry(TypedDict):
+    """The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is left."""
+
+    absolute: NotRequired[MeasuredAmount | None]
+    """What is left in the chamber, counted up from nothing: "10 kPa"."""
+
+    dial_tolerance: NotRequired[MeasuredAmount | None]
+    """How far the vacuum gauge may be off; 0.9 inHg where left out."""
+
+    entrained: NotRequired[Percent | None]
+    """Share of air in a pot before the vacuum, where no rise was seen."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    gauge: NotRequired[MeasuredAmount | None]
+    """What is pulled, as a vacuum gauge shows it: "27 inHg"."""
+
+    rise: NotRequired[float | None]
+    """How many times its level a pot was seen to swell to in it: 2.5."""
+
+
+class WaterAnswer(TypedDict):
+    """What the water fills."""
+
+    calculate: Literal["water"]
+
+    density: Shown
+    """The density of water at that temperature."""
+
+    volume: Shown
+    """Its volume."""
+
+
+class WaterEntry(TypedDict):
+    """The water that a cavity holds, weighed in air."""
+
+    at: MeasuredAmount
+    """Temperature of the water."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    water: MeasuredAmount
+    """What the balance reads."""
+
+
+class Way(TypedDict):
+    """A way to measure a material."""
+
+    gives: Shown
+    """What that gives."""
+
+    measure: str
+    """What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`."""
+
+    off: Shown
+    """How far the material is then off, as a share of all of it that is in the mix."""
+
+    tool: Tool
+    """With which tool."""
+
+
+class Weigh(TypedDict):
+    """One material of a weigh list."""
+
+    best: Way
+    """The way chosen."""
+
+    doubt: Doubt | None
+    """How sure that is."""
+
+    doubt_weighed: Doubt | None
+    """How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance."""
+
+    kind: Kind
+    """What it is for."""
+
+    material: str
+    """Which material."""
+
+    others: list[Way]
+    """The same by the other tools of the bench, where they keep the tolerance."""
+
+    tolerance: Shown
+    """The largest relative error that the shop accepts."""
+
+    wanted: Shown
+    """What the formula wants."""
+
+
+class WithSource(TypedDict):
+    """A quantity with where it comes from."""
+
+    source: str
+    """Where it comes from."""
+
+    value: MeasuredAmount
+    """The quantity."""
+
+
+Work = TypedDict("Work", {
+    # Where they come from, one a layer.
+    "from": "list[WorkFrom]",
+    # The mold.
+    "mold": "str",
+    # How many shots.
+    "shots": "int",
+})
+"""What is shot at one time: by one pot, or by those of a laminated piece together."""
+
+
+class WorkFrom(TypedDict):
+    """A pot at work."""
+
+    heat: bool
+    """Whether it is heated for this; else the heat of the work before still serves."""
+
+    pot: str
+    """The pot."""
+
+    stage: int
+    """Which of its stages, counted from 1."""
+
+
+class Calculate(Protocol):
+    """The type of :func:`pourwright.calculate`: what each calculation gives."""
+
+    @overload
+    def __call__(self, request: Literal["convert"], /, **fields: Any) -> ConvertAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["dose"], /, **fields: Any) -> DoseAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["mix"], /, **fields: Any) -> MixAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["formula"], /, **fields: Any) -> FormulaAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["salt"], /, **fields: Any) -> SaltAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["hardness"], /, **fields: Any) -> HardnessAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["shot"], /, **fields: Any) -> ShotAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["batch"], /, **fields: Any) -> BatchAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["water"], /, **fields: Any) -> WaterAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["calibrate"], /, **fields: Any) -> CalibrateAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["calibrate-drop"], /, **fields: Any) -> CalibrateDropAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["calibrate-spoon"], /, **fields: Any) -> CalibrateSpoonAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["uncertainty"], /, **fields: Any) -> UncertaintyAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["cost"], /, **fields: Any) -> CostAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["measure"], /, **fields: Any) -> MeasureAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["air"], /, **fields: Any) -> AirAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["degas"], /, **fields: Any) -> DegasAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["heat"], /, **fields: Any) -> HeatAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["heat-history"], /, **fields: Any) -> HeatHistoryAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["sink"], /, **fields: Any) -> SinkAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["flake"], /, **fields: Any) -> FlakeAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["color-difference"], /, **fields: Any) -> ColorDifferenceAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["color-match"], /, **fields: Any) -> ColorMatchAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["correct"], /, **fields: Any) -> CorrectAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["leftovers"], /, **fields: Any) -> LeftoversAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["plan"], /, **fields: Any) -> PlanAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["record"], /, **fields: Any) -> RecordAnswer: ...
+
+    @overload
+    def __call__(self, request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, Any]: ...

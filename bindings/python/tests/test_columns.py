@@ -1,0 +1,198 @@
+"""Columns: the bits of the scalar calls, no copy, strides, bad rows, and what is refused."""
+
+from __future__ import annotations
+
+import math
+import tracemalloc
+from collections.abc import Callable
+from typing import Any
+
+import numpy as np
+import pytest
+from numpy.typing import NDArray
+
+import pourwright as pw
+from pourwright import columns
+
+ROWS = 1000
+RANDOM = np.random.default_rng(20270302)
+
+
+def same_bits(one: NDArray[np.float64], other: Any) -> bool:
+    return one.tobytes() == np.asarray(other, np.float64).tobytes()
+
+
+def table() -> dict[str, NDArray[np.float64]]:
+    return {
+        "volumes": RANDOM.uniform(0, 1000, ROWS),
+        "densities": RANDOM.uniform(0.5, 3, ROWS),
+        "voids": RANDOM.uniform(0, 0.2, ROWS),
+        "feed": RANDOM.uniform(0, 1, ROWS),
+        "cold": RANDOM.uniform(1.0, 1.1, ROWS),
+        "hot": RANDOM.uniform(0.9, 1.0, ROWS),
+        "wanted": RANDOM.uniform(1.0, 1.3, ROWS),
+    }
+
+
+def scalar(call: Callable[..., float], *numbers: float) -> float:
+    try:
+        return call(*map(float, numbers))
+    except pw.PourwrightError:
+        return math.nan
+
+
+def test_same_bits_as_the_scalar_calls() -> None:
+    t = table()
+    volumes, densities = t["volumes"], t["densities"]
+    way = pw.Conversion("cup", "mL")
+    assert same_bits(columns.convert(way, volumes), [way(x) for x in volumes])
+    assert same_bits(
+        columns.mass_of_volume(volumes, densities),
+        [pw.mass_of_volume(v, d) for v, d in zip(volumes, densities)],
+    )
+    rows = list(zip(volumes, t["cold"], t["voids"], t["wanted"]))
+    salt = columns.salt_for_density(volumes, t["cold"], 2.165, t["voids"], t["wanted"])
+    expected = [scalar(pw.salt_for_density, v, c, 2.165, a, w) for v, c, a, w in rows]
+    assert same_bits(salt, expected)
+    assert 0 < np.isnan(salt).sum() < ROWS
+    pieces = columns.piece_mass(volumes, t["hot"], t["cold"], t["voids"], t["feed"])
+    by_row = zip(volumes, t["hot"], t["cold"], t["voids"], t["feed"])
+    assert same_bits(pieces, [scalar(pw.piece_mass, *row) for row in by_row])
+    masses = RANDOM.uniform(0, 100, (ROWS, 5))
+    densities_of = [1.03, 2.165, 0.98, 1.05, 1.4]
+    assert same_bits(
+        columns.density_of_parts(masses, densities_of, t["voids"]),
+        [pw.density_of_parts(list(row), densities_of, a) for row, a in zip(masses, t["voids"])],
+    )
+    assert same_bits(
+        columns.density_of_parts(np.asfortranarray(masses), np.tile(densities_of, (ROWS, 1))),
+        [pw.density_of_parts(list(row), densities_of) for row in masses],
+    )
+
+
+def test_nothing_is_copied() -> None:
+    """A call on a hundred megabytes allocates next to nothing, as NumPy's own allocations are traced."""
+    rows = 12_500_000
+    volumes, out = np.full(rows, 2.0), np.empty(rows)
+    tracemalloc.start()
+    result = columns.mass_of_volume(volumes, 1.03, out=out)
+    (_, most) = tracemalloc.get_traced_memory()
+    # The same measure sees a copy where there is one.
+    tracemalloc.reset_peak()
+    volumes.copy()
+    (_, copied) = tracemalloc.get_traced_memory()
+    tracemalloc.stop()
+    assert result is out and out[-1] == pw.mass_of_volume(2.0, 1.03)
+    assert most < 100_000
+    assert copied > 90_000_000
+
+
+@pytest.mark.parametrize(
+    "view",
+    [
+        lambda a: a[::-1],
+        lambda a: a[::3],
+        lambda a: np.broadcast_to(a[:1], (5,)),
+        lambda a: np.repeat(a, 2).reshape(-1, 2)[:, 1],
+        lambda a: np.frombuffer(b"x" + a.tobytes(), np.uint8)[1:].view(np.float64),
+        lambda a: np.array(list(zip(a, a)), dtype=[("x", "i4"), ("y", "f8")])["y"],
+        lambda a: a[:0],
+        lambda a: a.tolist(),
+        lambda a: a.astype(">f8"),
+        lambda a: a.astype(np.float32),
+        lambda a: a.astype(np.int64),
+    ],
+)
+def test_any_layout_reads_right(view: Callable[[NDArray[np.float64]], Any]) -> None:
+    given = view(np.arange(1.0, 13.0))
+    read = np.array(given, np.float64)
+    assert same_bits(columns.mass_of_volume(given, 1.03), [pw.mass_of_volume(x, 1.03) for x in read])
+
+
+def test_results_go_where_they_are_wanted() -> None:
+    volumes = np.arange(1.0, 7.0)
+    expected = columns.mass_of_volume(volumes, 1.03)
+    for out in (np.zeros(6), np.zeros(12)[::2], np.zeros(6)[::-1], np.zeros((6, 3))[:, 1]):
+        assert columns.mass_of_volume(volumes, 1.03, out=out) is out
+        assert same_bits(out, expected)
+    wide = np.zeros(12)
+    columns.mass_of_volume(volumes, 1.03, out=wide[::2])
+    assert not wide[1::2].any()
+    # In place, and columns of one table beside each other.
+    columns.mass_of_volume(volumes, 1.03, out=volumes)
+    assert same_bits(volumes, expected)
+    both = np.ones((6, 2))
+    columns.mass_of_volume(both[:, 0], 1.03, out=both[:, 1])
+    assert (both[:, 0] == 1).all() and (both[:, 1] == pw.mass_of_volume(1.0, 1.03)).all()
+
+
+def test_one_row_counts_for_all() -> None:
+    assert columns.mass_of_volume(2.0, 1.5).tolist() == [3.0]
+    assert columns.mass_of_volume([2.0], [1.0, 2.0, 3.0]).tolist() == [2.0, 4.0, 6.0]
+    assert columns.mass_of_volume(2.0, 1.5, out=np.empty(3)).tolist() == [3.0, 3.0, 3.0]
+    assert columns.mass_of_volume([], 1.03).tolist() == []
+
+
+def test_bad_rows() -> None:
+    statuses = np.full(5, -1, np.int32)
+    volumes = [1.0, math.nan, -1.0, math.inf, 2.0]
+    result = columns.mass_of_volume(volumes, 1.03, statuses=statuses)
+    assert statuses.tolist() == [0, 2, 6, 2, 0]
+    bits = result.view(np.uint64)
+    assert bits[1] == bits[2] == bits[3] == 0x7FF8000000000000
+    assert result[[0, 4]].tolist() == [pw.mass_of_volume(1.0, 1.03), pw.mass_of_volume(2.0, 1.03)]
+
+
+def test_subnormals_and_the_state_of_the_processor() -> None:
+    with np.errstate(all="raise"):
+        assert columns.mass_of_volume([5e-324, math.nan], 1.03).shape == (2,)
+        assert np.float64(1.0) / np.float64(3.0) == 1 / 3
+
+
+@pytest.mark.parametrize(
+    ("wrong", "error", "words"),
+    [
+        (lambda: columns.mass_of_volume(["1 cup"], 1.0), TypeError, "real numbers"),
+        (lambda: columns.mass_of_volume([1j], 1.0), TypeError, "real numbers"),
+        (lambda: columns.mass_of_volume([None], 1.0), TypeError, "real numbers"),  # type: ignore[arg-type]
+        (lambda: columns.mass_of_volume([True], 1.0), TypeError, "real numbers"),
+        (lambda: columns.mass_of_volume(np.ones((2, 2)), 1.0), ValueError, "one-dimensional"),
+        (
+            lambda: columns.mass_of_volume(np.ones(2), np.ones(3)),
+            ValueError,
+            "volumes_ml 2, densities_g_per_ml 3",
+        ),
+        (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.ones(3)), ValueError, "shape"),
+        (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=[0.0, 0.0]), TypeError, "array of float64"),  # type: ignore[arg-type]
+        (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.ones(2, np.float32)), TypeError, "float64"),
+        (
+            lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.broadcast_to(1.0, 2)),
+            ValueError,
+            "read-only",
+        ),
+        (lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ones(2, np.int64)), TypeError, "int32"),
+        (lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ones(3, np.int32)), ValueError, "shape"),
+        (
+            lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ones(4, np.int32)[::2]),
+            ValueError,
+            "contiguous",
+        ),
+        (lambda: columns.density_of_parts(np.ones(2), [1.0, 1.0]), ValueError, "table"),
+        (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0]), ValueError, "constituents"),
+        (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0, 1.0], np.ones(2)), ValueError, "broadcast"),
+    ],
+)
+def test_what_is_refused(wrong: Callable[[], Any], error: type[Exception], words: str) -> None:
+    with pytest.raises(error, match=words):
+        wrong()
+
+
+def test_what_overlaps_is_refused() -> None:
+    memory = np.ones(20)
+    with pytest.raises(ValueError, match="out overlaps volumes_ml"):
+        columns.mass_of_volume(memory[:10], 1.0, out=memory[1:11])
+    with pytest.raises(ValueError, match="out overlaps volumes_ml"):
+        columns.mass_of_volume(memory[:10], 1.0, out=memory[:10][::-1])
+    with pytest.raises(ValueError, match="statuses overlaps"):
+        columns.mass_of_volume(np.ones(4), 1.0, out=memory[:4], statuses=memory[2:4].view(np.int32))
+    assert (memory == 1).all()

@@ -1,0 +1,140 @@
+// The bench: the pots in the order of work, each with its steps.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { repeat } from '../vendor/lit-html/directives/repeat.js'
+import { stepCard } from './cards.js'
+import { runsOut } from './cost.js'
+import { anything } from './generic.js'
+import { letter } from './letter.js'
+import { toKnow } from './notes.js'
+import { begin, isDone, next, progress } from './progress.js'
+import { both, counted, cupName, day, short } from './show.js'
+
+/** The view: `steps` are those of the plan. */
+export function bench(plan, steps) {
+  const now = next(steps)
+  return html`
+    <div class="bench">
+      <p class="sheet-title">
+        <strong>Bench sheet</strong> ${day(plan.day)} · ${plan.shop} · ${plan.made_from.orders.about}
+      </p>
+      ${orderOfWork(plan, steps, now)}
+      <div class="pots">
+        ${repeat(
+          plan.pots,
+          (pot) => pot.pot,
+          (pot) => potCard(plan, pot, steps, now),
+        )}
+        ${toKnow(plan)}
+      </div>
+    </div>
+  `
+}
+
+/** Brings an item to where it can be seen. */
+export function goToItem(event, id) {
+  event?.preventDefault()
+  if (location.hash !== '#bench') location.hash = '#bench'
+  requestAnimationFrame(() => {
+    const still = matchMedia('(prefers-reduced-motion: reduce)').matches
+    const item = document.getElementById(`item:${id}`)
+    item?.scrollIntoView({ block: 'center', behavior: still ? 'auto' : 'smooth' })
+  })
+}
+
+function orderOfWork(plan, steps, now) {
+  const shots = steps.filter(({ kind }) => kind === 'shoot')
+  const { proof } = plan
+  return html`<nav class="work" aria-label="Order of work">
+    <h2>Order of work</h2>
+    <ol>
+      ${shots.map((step) => {
+        const done = isDone(step)
+        const here = now && now.step.pots.some((pot) => step.pots.includes(pot)) && now.step.stage === step.stage
+        return html`<li class="${done ? 'done' : ''} ${here ? 'here' : ''}">
+          <a href="#bench" @click=${(event) => goToItem(event, step.items[0].id)}>
+            <span class="letters">${step.pots.map((pot) => letter(pot))}</span>
+            <span><strong>${step.work.mold}</strong> ${counted(step.work.shots, 'shot')}</span>
+            <span class="of">${step.of.at.formulas.join(' + ')}${step.work.from[0].heat ? '' : ', still hot'}</span>
+          </a>
+        </li>`
+      })}
+    </ol>
+    <p class="proof">
+      ${
+        proof.pots === proof.least
+          ? `${counted(proof.pots, 'pot')}: no plan has fewer.`
+          : `${counted(proof.pots, 'pot')}; no plan has fewer than ${proof.least}.`
+      }
+    </p>
+    <div class="buttons">
+      <button type="button" @click=${() => print()}>Print</button>
+      <a class="button quiet" href="#book">Cups at hand</a>
+      <button type="button" class="quiet" @click=${begin}>Clear all ticks</button>
+    </div>
+  </nav>`
+}
+
+function potCard(plan, pot, steps, now) {
+  const own = steps.filter((step) => step.pots.includes(pot.pot))
+  const lines = plan.lines.filter((line) => line.pots.includes(pot.pot))
+  const items = own.flatMap(({ items }) => items)
+  const done = items.filter((item) => progress(item) === 'done').length
+  return html`<section
+    class="pot ${done === items.length ? 'done' : ''}"
+    id="pot-${pot.pot}"
+    aria-label="Pot ${pot.pot}"
+  >
+    <header>
+      ${letter(pot.pot)}
+      <div>
+        <h2>Pot ${pot.pot} <span class="in">in the ${cupName(pot.cup)}</span></h2>
+        <p class="for">
+          ${lines.map(
+            (line) =>
+              html`<span>${line.order} · ${line.what}${line.shape ? `, ${line.shape}` : ''} × ${line.pieces}</span>`,
+          )}
+        </p>
+      </div>
+      <progress
+        max=${items.length}
+        .value=${done}
+        aria-label="Pot ${pot.pot}: ${done} of ${items.length} done"
+      ></progress>
+    </header>
+    ${runsOut(plan, pot.pot)}
+    ${repeat(
+      own,
+      (step) => step.items[0].id,
+      (step) => stepCard(plan, pot, step, now?.step === step ? now.item : null),
+    )}
+    <footer>${heats(pot)} ${leftOver(pot)} ${anything(pot, POT)}</footer>
+  </section>`
+}
+
+function heats(pot) {
+  const { count, budget } = pot.heats
+  const times = counted(count, 'heat')
+  if (!budget) return html`<p>${times}; no heat budget was given.</p>`
+  if (budget.unknown) return html`<p>${times}; what they spend is not known: ${budget.unknown.message}</p>`
+  const { spent, budget: stands, left, at, material, over, more_stabilizer_not_counted: more } = budget.known
+  return html`<p class=${over ? 'changed' : ''}>
+    ${times}:
+    ${
+      over
+        ? html`<strong>too much heat:</strong> ${spent.text} where ${material} stands ${stands.text} at ${both(at)},
+            ${over.text} over.`
+        : html`${spent.text} of the ${stands.text} at ${both(at)} that ${material} stands, ${left.text} left.`
+    }
+    ${more ? 'What its stabilizer buys beyond that is not known, nor counted.' : nothing}
+  </p>`
+}
+
+function leftOver(pot) {
+  return html`<p>
+    Left over: ${short(pot.left_over)} in the cup and ${short(pot.sprues)} of sprues. Lost to cup and injector:
+    ${short(pot.lost)}.
+  </p>`
+}
+
+// The fields of a pot that are shown: what else a plan has is shown as it stands.
+const POT = 'pot cup degas from_shelf stages heats left_over lost sprues'.split(' ')

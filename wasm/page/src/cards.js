@@ -1,0 +1,312 @@
+// The steps of a pot as cards: what to weigh, to degas, to heat and to shoot, with boxes to tick and keys for the clocks.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { cautionsAt } from './cautions.js'
+import { cupDrawing } from './cup.js'
+import { anything } from './generic.js'
+import { letter } from './letter.js'
+import { lookAt } from './one.js'
+import { isDone, progress, toggle } from './progress.js'
+import { both, counted, cupName, off, short } from './show.js'
+import { state } from './state.js'
+import { flakes } from './steps.js'
+import { clock, clockOf, face, start, timerOf } from './timers.js'
+
+// The fields that the cards show: what else a plan has is shown as it stands.
+const STAGE =
+  'formulas weigh holds fills density density_uncertainty solids shoot_from shoot_to draws heats heating sprues_back carried'.split(
+    ' ',
+  )
+const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
+const PIECES = 'shape ordered made weighs from to sinks_in flakes'.split(' ')
+const WEIGH = 'material kind wanted best others tolerance doubt doubt_weighed'.split(' ')
+
+const CARDS = {
+  shelf: shelfCard,
+  weigh: weighCard,
+  degas: degasCard,
+  heat: heatCard,
+  shoot: shootCard,
+  sprues: simpleCard,
+}
+
+/** The card of a step in the card of a pot; `now` is the item that comes next, where it is one of this step. */
+export function stepCard(plan, pot, step, now) {
+  return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
+    ${CARDS[step.kind](plan, step, now, pot)}
+  </div>`
+}
+
+/** The box that ticks an item off. */
+function tick(item, now, label, again = '') {
+  const state = progress(item)
+  return html`<button
+    type="button"
+    role="checkbox"
+    class="tick ${state} ${item === now ? 'next' : ''}"
+    id="item:${item.id}${again}"
+    aria-checked=${state === 'done' ? 'true' : 'false'}
+    aria-label=${label}
+    @click=${() => toggle(item)}
+  >
+    <span aria-hidden="true">${state === 'done' ? '✓' : state === 'changed' ? '!' : ''}</span>
+  </button>`
+}
+
+/** What was ticked by other words than the plan has now. */
+function changed(item) {
+  return progress(item) === 'changed'
+    ? html`<p class="changed">Ticked as “${state.done[item.id]}”; the plan now says “${item.words}”.</p>`
+    : nothing
+}
+
+function shelfCard(plan, step, now, pot) {
+  return html`<h3>From the shelf</h3>
+    ${simpleCard(plan, step, now)} ${anything(pot.from_shelf, ['left_overs'])}`
+}
+
+function simpleCard(plan, step, now) {
+  return step.items.map(
+    (item) =>
+      html`<div class="row">
+          ${tick(item, now, item.say)}
+          <p class="say">${item.say}</p>
+        </div>
+        ${changed(item)}`,
+  )
+}
+
+function weighCard(plan, step, now, pot) {
+  const { at, stage } = step.of
+  const salt = step.items.some(({ weigh }) => weigh.kind === 'salt')
+  return html`<h3>${stage === 1 ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>
+    <p class="hint">
+      ${stage === 1 ? 'Measure the base, then stir in the rest.' : 'To what is in the cup, and stir in.'}
+    </p>
+    ${salt ? cautionsAt(plan, 'damp-salt') : nothing}
+    <div class="with-cup">
+      <ul class="weigh">
+        ${step.items.map((item) => weighRow(item, now))}
+      </ul>
+      <figure>
+        ${cupDrawing({
+          book: plan.made_from.book,
+          cup: pot.cup,
+          level: at.fills,
+          label: `The ${cupName(pot.cup)} then holds ${short(at.fills)}`,
+        })}
+        <figcaption>
+          then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}; finished
+          ${short(at.density)}${at.density_uncertainty ? ` ± ${at.density_uncertainty.text}` : nothing}
+        </figcaption>
+      </figure>
+    </div>
+    <div class="buttons">
+      <a class="button quiet" href="#one" @click=${() => lookAt(step)}>Went wrong? Put it right</a>
+    </div>
+    ${anything(at, STAGE)}`
+}
+
+function weighRow(item, now) {
+  const { weigh } = item
+  const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
+  return html`<li class="kind-${weigh.kind} ${progress(item)}">
+    ${tick(item, now, item.say)}
+    <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
+    <span class="measure">
+      <strong>${weigh.best.measure}</strong> ${wayOff(weigh.best)} ${sure(weigh)}
+      <small>${others}</small>
+      ${weighed(weigh) ? nothing : html`<small>${short(weigh.best.gives)}</small>`}
+    </span>
+    ${changed(item)}${anything(weigh, WEIGH)}
+  </li>`
+}
+
+/** How sure the measure is; where that is less than its tolerance, also why, and what the balance would do for it. */
+function sure({ doubt, doubt_weighed: balance, tolerance }) {
+  if (!doubt) return nothing
+  const { uncertainty, main_source: source } = doubt
+  if (uncertainty.value <= tolerance.value) return html`<span class="off">± ${uncertainty.text}</span>`
+  return html`<span class="doubt"
+    >± ${uncertainty.text}: ${source}${balance ? `; weighed ± ${balance.uncertainty.text}` : nothing}</span
+  >`
+}
+
+const weighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool === 'balance')
+
+const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` : nothing)
+
+function degasCard(plan, step, now) {
+  const { known, unknown } = step.of.pot.degas ?? {}
+  const cautions = cautionsAt(plan, 'vacuum')
+  if (!known) {
+    return html`<h3>Let the air out, before heating</h3>
+      ${unknown ? html`<p class="hint">No fill mark: ${unknown.message}</p>` : nothing} ${cautions}
+      ${step.items.map((item) => holdRow(step, item, now, 'Degassed'))}`
+  }
+  const gauge = known.is_absolute
+    ? html`down to ${both(known.gauge)} absolute`
+    : html`at ${both(known.gauge)} of vacuum`
+  return html`<h3>Degas ${gauge}</h3>
+    ${cautions}
+    <div class="with-cup">
+      <div>
+        <p class="say">
+          Fill the ${cupName(known.cup)} to <strong>${short(known.fill_mark)}</strong> at most:
+          ${known.fills === 1 ? 'all at once,' : html`<strong>${known.fills} fills</strong> of`} ${both(known.level)}.
+        </p>
+        ${step.items.map((item) => holdRow(step, item, now, known.fills > 1 ? `Fill ${step.items.indexOf(item) + 1}` : 'Degassed'))}
+        <p class="hint">
+          Swells ${known.rise.text}-fold, to ${both(known.swollen)}; ${both(known.absolute)} are left in the chamber.
+          ${
+            known.gauge_off
+              ? `The air here does not give what the gauge shows: it reads at least ${short(known.gauge_off)} too much.`
+              : nothing
+          }
+        </p>
+      </div>
+      <figure>
+        ${cupDrawing({
+          book: plan.made_from.book,
+          cup: known.cup,
+          level: known.level,
+          swollen: known.swollen,
+          label: `The ${cupName(known.cup)}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
+        })}
+      </figure>
+    </div>`
+}
+
+function holdRow(step, item, now, name) {
+  return html`<div class="row">
+      ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
+      <p class="say">${name}</p>
+      ${clockKey(step, item)}
+    </div>
+    ${changed(item)}`
+}
+
+/** The key that starts the clock of an item, or the clock while it runs. */
+function clockKey(step, item) {
+  const clockOfItem = clockOf(step, item)
+  const timer = timerOf(item)
+  if (timer) {
+    return html`<output class="running ${timer.over ? 'over' : ''}" aria-label=${timer.label}
+      >${clock(face(timer))}</output
+    >`
+  }
+  return html`<button
+    type="button"
+    class="start ${clockOfItem.seconds ? '' : 'open'}"
+    aria-label="Start: ${clockOfItem.label}, ${clockOfItem.words}"
+    @click=${() => start(item, clockOfItem)}
+  >
+    <span aria-hidden="true">▶</span> ${clockOfItem.words}
+  </button>`
+}
+
+function heatCard(plan, step, now) {
+  const { at } = step.of
+  const { known, unknown } = at.heating ?? {}
+  const window =
+    at.shoot_from && at.shoot_to
+      ? html`${both(at.shoot_from)} at least, ${both(at.shoot_to)} at most`
+      : html`what the supplier states`
+  const pot = step.of.pot.pot
+  return html`<h3>Heat ${step.again ? 'again' : nothing} to ${window}</h3>
+    ${cautionsAt(plan, 'hot-plastisol', 'fumes')}
+    <p class="hint">
+      In short bursts; stir and take the temperature after each.
+      ${known?.one_overshoots ? html`<strong>Never in one go: that may scorch it.</strong>` : nothing}
+      ${unknown ? html`<strong>No times:</strong> ${unknown.message}` : nothing}
+    </p>
+    <ol class="bursts">
+      ${step.items.map(
+        (item) =>
+          html`<li class=${progress(item)}>
+            ${tick(item, now, `Pot ${pot}: ${item.say}`)}
+            ${item.burst ? burst(step, item) : html`<p class="say">Heated, stirred, ${window}</p>`} ${changed(item)}
+          </li>`,
+      )}
+    </ol>
+    ${
+      known
+        ? html`<p class="hint">
+            From ${both(known.from)} to ${both(known.aim)}:
+            ${known.total.text}${known.uncertainty ? ` ± ${known.uncertainty.text}` : ''} in all.
+            ${
+              known.beyond
+                ? `That is beyond what was timed, by a factor of ${known.beyond.text}: look sooner, and time it.`
+                : nothing
+            }
+          </p>`
+        : nothing
+    }`
+}
+
+function burst(step, item) {
+  const { burst, number } = item
+  return html`<p class="say">
+      <span class="only">if it shows <strong>${short(burst.only_below)}</strong> or less</span>
+      <span class="then">then about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
+    </p>
+    ${clockKey(step, item)}`
+}
+
+function shootCard(plan, step, now, pot) {
+  const { draw } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
+  const others = draw.together_with
+  // What several pots are shot for together stands with each of them, and is one step.
+  const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
+  return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(draw.shots, 'shot')} of ${short(draw.per_shot)}</h3>
+    ${cautionsAt(plan, 'water')}
+    ${
+      others.length
+        ? html`<p class="say together">
+            Together with ${others.map((pot) => html`pot ${letter(pot)} `)}: all hot at once; this layer is
+            ${draw.share.text} of the piece.
+          </p>`
+        : nothing
+    }
+    ${
+      step.hot
+        ? html`<div class="row">
+            <p class="say">While it is hot:</p>
+            ${clockKey(step, step.hot)}
+          </div>`
+        : nothing
+    }
+    <div class="loads" role="group" aria-label="Loads of ${draw.mold} from pot ${pot.pot}">
+      ${step.items.map(
+        (item) =>
+          html`<div class="load ${progress(item)}">
+            ${tick(item, now, `Pot ${pot.pot}: ${item.say}`, again)}<span>${counted(item.shots, 'shot')}</span>
+          </div>`,
+      )}
+    </div>
+    ${step.items.map(changed)}
+    <ul class="pieces">
+      ${draw.pieces.filter(({ made }) => made > 0).map((pieces) => piecesOf(pieces))}
+    </ul>
+    ${
+      draw.spare_shots > 0
+        ? html`<p class="hint">The rest is enough for ${counted(draw.spare_shots, 'more shot')}.</p>`
+        : nothing
+    }
+    ${anything(draw, DRAW)}`
+}
+
+function piecesOf(pieces) {
+  const range = pieces.from.text === pieces.to.text ? nothing : html` (${short(pieces.from)} to ${short(pieces.to)})`
+  return html`<li>
+    ${pieces.shape ? html`<strong>${pieces.shape}:</strong> ` : nothing}${pieces.ordered} ordered,
+    <strong>${pieces.made} made</strong>; each <strong>${short(pieces.weighs)}</strong>${range}${
+      pieces.flakes.length ? html`; about ${flakes(pieces)} in each` : nothing
+    }.
+    ${
+      pieces.sinks_in
+        ? html`<span class="changed">The sprue cannot feed these: they sink in. Top off or hold longer.</span>`
+        : nothing
+    }
+    ${anything(pieces, PIECES)}
+  </li>`
+}

@@ -1,0 +1,47 @@
+// Cautions by their codes, in the library's words: short at the step that they concern, in full on the sheet.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+
+const CAUTIONS = {
+  'hot-plastisol': [
+    'Hot plastisol burns deep: gloves, sleeves, eyes.',
+    'Hot plastisol sticks to skin and burns deep: long sleeves, heat-proof gloves, eye protection.',
+  ],
+  fumes: [
+    'Fumes drawn off; if it smokes, stop and leave.',
+    'Work where fumes are drawn off. Smoke or a sharp smell is overheated PVC giving off hydrogen chloride: stop heating, leave, air the room.',
+  ],
+  water: [
+    'Mold and injector bone dry.',
+    'A drop of water in a mold or pot turns to steam and throws plastisol: everything must be dry.',
+  ],
+  'damp-salt': [
+    'Dry salt only; stir before every load.',
+    'Salt holds water: dry it first, or it steams in the hot pot. Stir before every load; it settles.',
+  ],
+  vacuum: [
+    'Only a chamber made for vacuum; eyes.',
+    'A cracked or weak vessel collapses under vacuum: use a chamber made for it, and eye protection.',
+  ],
+  'food-gear': ['Never food gear again.', 'Cups, spoons and an oven used for plastisol are never used for food again.'],
+  'data-sheet': [
+    "The supplier's data sheet comes first.",
+    "The supplier's safety data sheet, local codes and licensed practice come before this sheet.",
+  ],
+}
+
+/** The cautions of a step, those that the plan has. */
+export function cautionsAt(plan, ...codes) {
+  const here = codes.filter((code) => plan.cautions.includes(code))
+  return here.length
+    ? html`<ul class="cautions">
+        ${here.map((code) => html`<li data-caution=${code}>${CAUTIONS[code][0]}</li>`)}
+      </ul>`
+    : nothing
+}
+
+/** All cautions of the plan, in full. */
+export function cautionsInFull(plan) {
+  return html`<ul class="cautions full">
+    ${plan.cautions.map((code) => html`<li data-caution=${code}>${CAUTIONS[code]?.[1] ?? code}</li>`)}
+  </ul>`
+}

@@ -1,0 +1,42 @@
+// A drawing of a cup: its marks, how far it is filled, and how far it swells under vacuum.
+import { inUnit } from './core.js'
+import { short } from './show.js'
+import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
+
+const [TOP, BOTTOM, LEFT, RIGHT] = [14, 130, 4, 88]
+
+/** Draws the cup of the book that holds `cup`, filled to `level`; under vacuum it swells to `swollen`. */
+export function cupDrawing({ book, cup, level, swollen = null, label }) {
+  const marks = marksOf(book, cup)
+  const most = Math.max(cup.value, level.value, swollen?.value ?? 0)
+  const y = (volume) => BOTTOM - (volume / most) * (BOTTOM - TOP)
+  const line = (volume, kind) => svg`<line class=${kind} x1=${LEFT} x2=${RIGHT} y1=${y(volume)} y2=${y(volume)} />`
+  return html`<svg class="cup" viewBox="0 0 176 136" role="img" aria-label=${label}>
+    <rect class="fill" x=${LEFT} y=${y(level.value)} width=${RIGHT - LEFT} height=${BOTTOM - y(level.value)} />
+    ${
+      swollen
+        ? svg`<rect class="swollen" x=${LEFT} y=${y(swollen.value)} width=${RIGHT - LEFT} height=${y(level.value) - y(swollen.value)} />`
+        : nothing
+    }
+    ${marks.map((mark) => svg`<line class="mark" x1=${LEFT} x2=${LEFT + 12} y1=${y(mark)} y2=${y(mark)} />`)}
+    <path class="wall" d="M${LEFT} ${TOP - 8} V${BOTTOM} H${RIGHT} V${TOP - 8}" />
+    ${line(level.value, 'level')}
+    <text x=${RIGHT + 5} y=${y(level.value) + 5}>${short(level)}</text>
+    ${
+      swollen
+        ? svg`<text class="swells" x=${RIGHT + 5} y=${Math.min(y(swollen.value) + 5, y(level.value) - 12)}>${short(swollen)}</text>`
+        : nothing
+    }
+  </svg>`
+}
+
+/** The marks of a cup of the book, in milliliters, by what it holds. */
+function marksOf({ bench, measures }, cup) {
+  const entry = bench.cups.find(({ holds }) => {
+    const milliliters = inUnit(holds, 'mL', measures)
+    return milliliters !== null && Math.abs(milliliters - cup.value) < 1e-6 * cup.value
+  })
+  const step = inUnit(entry?.marks, 'mL', measures)
+  if (!step) return []
+  return Array.from({ length: Math.round(cup.value / step) }, (_, mark) => (mark + 1) * step)
+}

@@ -1,0 +1,200 @@
+// What salt does to a piece: every point is an answer of the library to the requests `salt` and `sink`, for the mix that
+// the piece is shot from, cold and as hot as it is shot.
+import { ask } from './core.js'
+import { state } from './state.js'
+
+/** Salt goes up in half teaspoons for the base of the formula, as a spoon doses it. */
+const STEP = 0.5
+const MOST_STEPS = 240
+
+/** The products of one color, each shape of an unlike mold by itself. */
+export function piecesOf(book) {
+  return Object.entries(book.products ?? {}).flatMap(([product, { mold, formulas, overlap }]) => {
+    const entry = book.molds[mold]
+    if (!formulas || !entry) return []
+    const piece = { product, mold: entry, formulas, overlap }
+    if (typeof entry.cavities !== 'object') return [{ ...piece, name: product, shape: null, cavity: entry }]
+    return Object.entries(entry.cavities).map(([shape, cavity]) => ({
+      ...piece,
+      name: `${product}, ${shape}`,
+      shape,
+      cavity,
+    }))
+  })
+}
+
+/** Which formula of the piece doses a salt, and which. */
+export function saltOf({ formulas }) {
+  for (const formula of formulas) {
+    const doses = state.book.formulas[formula]?.doses ?? {}
+    const salt = Object.keys(doses).find((name) => state.book.materials[name]?.kind === 'salt')
+    if (salt) return { formula, salt, dose: doses[salt] }
+  }
+  return null
+}
+
+export const teaspoons = (at) => ({ value: at * STEP, unit: 'tsp' })
+export const same = ({ value, unit }) => ({ value, unit })
+
+/** What the library says, from no salt up to where it refuses. */
+export function reckon(piece, salt) {
+  const base = basis(piece, salt)
+  if (base.fault) return base
+  const askFor = (loading) => point(piece, base, loading)
+  const points = []
+  let end = ''
+  while (points.length < MOST_STEPS) {
+    const next = askFor({ as_scooped: teaspoons(points.length) })
+    if (next.fault) {
+      if (!points.length) return next
+      end = `More is refused: ${next.fault.message} ${next.fault.help}`
+      break
+    }
+    points.push(next)
+  }
+  if (points.length < 2) return { fault: { message: `No salt goes in. ${end}`, help: '' } }
+  const dosed = base.dosed && askFor({ mass: base.dosed })
+  // Where on the scale the book's dose lies; a step of it is a step of the scale within rounding.
+  const exact = dosed?.salt ? dosed.salt.as_scooped.value / (points[1].salt.as_scooped.value || 1) : null
+  const now = exact === null ? null : Math.abs(exact - Math.round(exact)) < 1e-6 ? Math.round(exact) : exact
+  return {
+    piece,
+    points,
+    end,
+    now,
+    ask: askFor,
+    per: base.per,
+    formula: base.formula,
+    dose: base.dose,
+  }
+}
+
+/** The mix without its salt, cold and as hot as it is shot, and the piece. */
+function basis(piece, salt) {
+  try {
+    return basisOf(piece, salt, (request) => {
+      const { answer, faults } = ask(request)
+      if (!answer) throw faults
+      return answer
+    })
+  } catch (faults) {
+    if (Array.isArray(faults)) return { fault: faults[0] }
+    throw faults
+  }
+}
+
+function basisOf(piece, salt, must) {
+  const { book } = state
+  const { measures } = book
+  const held = saltOf(piece)
+  const formula = held?.formula ?? piece.formulas.at(-1)
+  const per = book.formulas[formula].per ?? '1 cup'
+  const overlap = piece.overlap && { overlap: piece.overlap }
+  const recipe = (book) => must({ calculate: 'formula', book, formulas: piece.formulas, base: per, ...overlap })
+  const parts = recipe(withoutSalt(book, piece.formulas)).parts
+  const mixed = (parts, more) =>
+    must({
+      calculate: 'mix',
+      materials: Object.fromEntries(parts.map(({ material }) => [material, book.materials[material]])),
+      masses: Object.fromEntries(parts.map(({ material, mass }) => [material, same(mass)])),
+      measures,
+      ...more,
+    })
+  const hot = must({
+    calculate: 'plan',
+    book,
+    orders: {
+      format: 'pourwright/1.0',
+      lines: [{ order: '1', product: piece.product, ...(piece.shape && { shape: piece.shape }), pieces: 1 }],
+    },
+  }).pots[0].stages[0]
+  // The plan reckons a shot in the middle of the window.
+  const aim = hot.shoot_from && { value: (hot.shoot_from.value + hot.shoot_to.value) / 2, unit: hot.shoot_from.unit }
+  const cold = mixed(parts, { phase: 'fused' })
+  const atShot = aim ? mixed(parts, { phase: 'fused', temperature: same(aim) }) : null
+  const plastisol = parts.filter(({ material }) => book.materials[material].kind === 'plastisol')
+  const dosed = held && recipe(book).parts.find(({ material }) => material === held.salt)
+  return {
+    formula,
+    per,
+    dose: held?.dose,
+    dosed: dosed && same(dosed.mass),
+    noSink: !piece.cavity.body ? 'the mold states no body' : !book.limits?.water ? 'the book states no water' : '',
+    request: {
+      calculate: 'salt',
+      measures,
+      base: per,
+      base_density: same(mixed(plastisol, { phase: 'liquid' }).density),
+      mix: same(cold.mass),
+      volume: same(cold.volume),
+      ...(atShot && { hot_volume: same(atShot.volume), shot_temperature: same(aim) }),
+      salt: book.materials[salt],
+      cavity: cavityOf(piece, must),
+      // The plan shows pieces of a mold without a feed share as fed half of their contraction.
+      feed: piece.mold.feed ?? '50 %',
+      ...(piece.mold.voids && { voids: piece.mold.voids }),
+      ...(book.limits?.solids && { most_solids: book.limits.solids }),
+    },
+  }
+}
+
+function withoutSalt(book, formulas) {
+  const bare = (entry) => ({
+    ...entry,
+    doses: Object.fromEntries(Object.entries(entry.doses).filter(([name]) => book.materials[name]?.kind !== 'salt')),
+  })
+  const changed = Object.fromEntries(formulas.map((name) => [name, bare(book.formulas[name])]))
+  return { ...book, formulas: { ...book.formulas, ...changed } }
+}
+
+/** The volume of a cavity, by the water that it holds where the book says that. */
+function cavityOf({ cavity: { cavity } }, must) {
+  if (typeof cavity !== 'object' || !('water' in cavity)) return cavity
+  const { altitude, air_pressure } = state.book
+  const air = air_pressure ?? (altitude && same(must({ calculate: 'air', altitude }).pressure))
+  return same(must({ calculate: 'water', ...cavity, ...(air && { air_pressure: air }) }).volume)
+}
+
+/** Weight and fall of a piece at a loading. */
+function point(piece, base, loading) {
+  const request = { ...base.request, loading }
+  const { answer: salt, faults } = ask(request)
+  if (!salt) return { fault: faults[0] }
+  const said = [[request, salt]]
+  if (base.noSink) return { salt, sink: null, why: base.noSink, said }
+  const sinks = { ...sinking(piece, salt), density: same(salt.density) }
+  const answered = ask(sinks)
+  if (!answered.answer) return { salt, sink: null, why: answered.faults[0].message, said }
+  return { salt, sink: answered.answer, said: [...said, [sinks, answered.answer]] }
+}
+
+/** The piece as it sinks: as large as its mass and its density say. */
+function sinking(piece, salt) {
+  const cast = { kind: 'other', density: same(salt.density) }
+  const { answer } = ask({ calculate: 'mix', materials: { cast }, masses: { cast: same(salt.piece) } })
+  const hook = piece.cavity.hook ?? piece.mold.hook
+  return {
+    calculate: 'sink',
+    measures: state.book.measures,
+    body: piece.cavity.body,
+    volume: same(answer.volume),
+    water: state.book.limits.water,
+    ...(hook && { hook }),
+  }
+}
+
+/** What the library says of a piece that weighs, or falls, as is wished; a `note` where it refuses. */
+export function saltFor(curve, kind, wanted) {
+  if (kind === 'piece') return noted(curve.ask({ piece: wanted }))
+  // The volume of a piece hangs on its salt a little: the speed is asked for once more at the salt that comes out.
+  let near = curve.points[0]
+  for (let round = 0; round < 3; round += 1) {
+    const { answer, faults } = ask({ ...sinking(curve.piece, near.salt), speed: wanted })
+    if (!answer) return noted({ fault: faults[0] })
+    near = curve.ask({ density: same(answer.density) })
+    if (near.fault) return noted(near)
+  }
+  return near
+}
+
+const noted = (answered) => (answered.fault ? { note: `${answered.fault.message} ${answered.fault.help}` } : answered)

@@ -1,0 +1,85 @@
+// Faults of the documents, each beside its field. A fault's path is a JSON Pointer; it is shown at the field with the
+// longest part of that path, and in the list that stands above.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+
+/** The keys of a JSON Pointer. */
+export function keys(pointer) {
+  return pointer
+    .split('/')
+    .slice(1)
+    .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'))
+}
+
+/** The JSON Pointer of keys. */
+function pointer(path) {
+  return path.map((key) => '/' + String(key).replaceAll('~', '~0').replaceAll('/', '~1')).join('')
+}
+
+/** The id of the field for a path of a document. */
+export function fieldId(document, path) {
+  return `${document}${pointer(path)}`
+}
+
+/** The faults that belong to the field at `path`, which has no field below it. */
+export function faultsAt(faults, path) {
+  const here = pointer(path)
+  return faults.filter((fault) => fault.path === here || fault.path.startsWith(here + '/'))
+}
+
+/** The faults of `path` itself, those below it having fields of their own. */
+export function faultsJustAt(faults, path) {
+  const here = pointer(path)
+  return faults.filter((fault) => fault.path === here)
+}
+
+/** The sentences of faults, beside the field with this id. */
+export function beside(id, faults) {
+  return faults.length
+    ? html`<div class="fault" id="${id}:fault">
+        ${faults.map((fault) => html`<p><strong>${fault.message}</strong> ${fault.help}</p>`)}
+      </div>`
+    : nothing
+}
+
+/** All faults of a document, each with a way to its field. */
+export function faultList(title, document, faults) {
+  if (!faults.length) return nothing
+  return html`<section class="fault-list" role="alert" aria-label=${title}>
+    <h2>${title}</h2>
+    <ul>
+      ${faults.map(
+        (fault) =>
+          html`<li>
+            <a href="#${document}" @click=${(event) => go(event, document, fault.path)}
+              ><code>${keys(fault.path).map(spoken).join(' › ') || 'the document'}</code></a
+            >
+            ${fault.message} <span class="help">${fault.help}</span>
+          </li>`,
+      )}
+    </ul>
+  </section>`
+}
+
+/** A key as it is spoken of: places in a list are counted from 1. */
+const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.replaceAll('_', ' '))
+
+/** Puts the cursor into the field of a fault, or the nearest one above it. */
+function go(event, document_, path) {
+  const view = `#${document_}`
+  event.preventDefault()
+  if (location.hash !== view) location.hash = view
+  requestAnimationFrame(() => {
+    for (let at = keys(path); ; at = at.slice(0, -1)) {
+      const field = document.getElementById(fieldId(document_, at))
+      if (field) {
+        for (let below = field.closest('details'); below; below = below.parentElement.closest('details')) {
+          below.open = true
+        }
+        field.focus()
+        field.scrollIntoView({ block: 'center' })
+        return
+      }
+      if (!at.length) return
+    }
+  })
+}

@@ -1,0 +1,62 @@
+// Fields of a form: a label, a control and the faults beside it.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { live } from '../vendor/lit-html/directives/live.js'
+import { beside } from './faults.js'
+
+/** What a control says of its faults to those who do not see them. */
+const described = (id, faults) => (faults.length ? `${id}:fault` : nothing)
+
+/** A label over a control. */
+export function field(label, id, control, faults = [], kind = '') {
+  return html`<div class="field ${kind}"><label for=${id}>${label}</label>${control}${beside(id, faults)}</div>`
+}
+
+/** A line of text; `set` is given what is written. */
+export function textInput({ id, value, faults = [], set, size = 10, placeholder = '', label = null, numeric = false }) {
+  return html`<input
+    id=${id}
+    size=${size}
+    placeholder=${placeholder}
+    autocomplete="off"
+    inputmode=${numeric ? 'decimal' : nothing}
+    aria-label=${label ?? nothing}
+    aria-invalid=${faults.length ? 'true' : nothing}
+    aria-describedby=${described(id, faults)}
+    .value=${live(String(value ?? ''))}
+    @input=${(event) => set(event.target.value)}
+  />`
+}
+
+/** A choice among names; one that is not among them stays, to be seen with its fault. `none` names the empty choice. */
+export function choice({ id, value, names, faults = [], set, none = null, label = null }) {
+  const all = value && !names.includes(value) ? [...names, value] : names
+  return html`<select
+    id=${id}
+    aria-label=${label ?? nothing}
+    aria-invalid=${faults.length ? 'true' : nothing}
+    aria-describedby=${described(id, faults)}
+    .value=${live(value ?? '')}
+    @change=${(event) => set(event.target.value)}
+  >
+    ${none !== null || !value ? html`<option value="" ?selected=${!value}>${none ?? '—'}</option>` : nothing}
+    ${all.map((name) => html`<option value=${name} ?selected=${name === value}>${name}</option>`)}
+  </select>`
+}
+
+/** A number with keys beside it, large enough for a glove: each `[words, label, press, disabled]`. */
+export function stepper({ label, id, before, after, control, faults = [] }) {
+  const key = ([words, name, press, disabled = false]) =>
+    html`<button type="button" aria-label=${name} ?disabled=${disabled} @click=${press}>${words}</button>`
+  return html`<div class="field stepper" role="group" aria-label=${label}>
+    <label for=${id}>${label}</label>
+    <div class="keys">${before.map(key)}${control}${after.map(key)}</div>
+    ${beside(id, faults)}
+  </div>`
+}
+
+/** What is written, as a number where it is one; else as it stands, for the library to say what is wrong with it. */
+export function number(text) {
+  const trimmed = text.trim()
+  if (trimmed === '') return undefined
+  return /^-?\d+(\.\d+)?$/.test(trimmed) ? Number(trimmed) : trimmed
+}

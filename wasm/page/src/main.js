@@ -1,0 +1,191 @@
+// The page: loads the library and what an earlier visit has left, and draws anew after each change.
+import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
+import { bench, goToItem } from './bench.js'
+import { bookView } from './book.js'
+import { load, plan } from './core.js'
+import { letter } from './letter.js'
+import { lookAtAmount, oneView } from './one.js'
+import { ordersView } from './orders.js'
+import { next, toggle, undo } from './progress.js'
+import { saltView } from './salt.js'
+import { day } from './show.js'
+import { change, isInvented, onChange, state } from './state.js'
+import { potsByLetter, steps } from './steps.js'
+import { demo, keepNow, keepSoon, kept } from './storage.js'
+import { clockOf, keepAwake, runTimers, start, timerBar, timerOf } from './timers.js'
+
+const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
+
+const view = () => (location.hash.slice(1) in VIEWS ? location.hash.slice(1) : 'bench')
+
+/** The last plan that could be made, and what is wrong with the documents as they stand. */
+let last = { plan: null, steps: [], pots: new Map() }
+
+function draw() {
+  const { plan: made, bookFaults, ordersFaults } = plan(state.book, state.orders)
+  if (made && made !== last.plan) last = { plan: made, pots: potsByLetter(made) }
+  // The words of the steps are on the scale that is shown.
+  if (last.plan) last.steps = steps(last.plan)
+  const stale = !made
+  document.title = `${VIEWS[view()]} · ${state.book.shop ?? 'pourwright'}`
+  render(page(last, stale, bookFaults, ordersFaults), document.body)
+  if (state.timers.length) runTimers()
+}
+
+function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
+  const shown = view()
+  const faults = { orders: ordersFaults.length, book: bookFaults.length }
+  return html`
+    <a class="skip" href="#main" @click=${(event) => skip(event)}>To the work</a>
+    <header class="top">
+      <div class="shop"><strong>${state.book.shop ?? 'pourwright'}</strong> <span>${day(state.orders.day)}</span></div>
+      <nav class="views" aria-label="Views">
+        ${Object.entries(VIEWS).map(
+          ([name, title]) =>
+            html`<a href="#${name}" aria-current=${name === shown ? 'page' : nothing}
+              >${title}${faults[name] ? html` <span class="fault-count">${faults[name]}</span>` : nothing}</a
+            >`,
+        )}
+      </nav>
+      <fieldset class="scale">
+        <legend class="out-of-sight">Measures shown</legend>
+        ${['us', 'metric'].map(
+          (scale) =>
+            html`<label
+              ><input type="radio" name="scale" .checked=${state.scale === scale} @change=${() => change({ scale })} />
+              <span>${scale === 'us' ? 'US' : 'Metric'}</span></label
+            >`,
+        )}
+      </fieldset>
+    </header>
+    <main id="main" tabindex="-1">
+      <h1 class="out-of-sight">${VIEWS[shown]}</h1>
+      ${state.notice ? html`<p class="notice" role="status">${state.notice}</p>` : nothing} ${invented()}
+      ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
+      ${guarded(() => viewOf(shown, plan, steps, pots, bookFaults, ordersFaults))}
+    </main>
+    ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale) : nothing}
+    <p id="said" class="out-of-sight" role="status"></p>
+  `
+}
+
+/** A view; what cannot be drawn takes the rest of the page with it no more than that. */
+function guarded(draw) {
+  try {
+    return draw()
+  } catch (failure) {
+    console.error(failure)
+    return html`<p class="stale" role="alert">This cannot be shown: ${failure.message}</p>`
+  }
+}
+
+function viewOf(shown, plan, steps, pots, bookFaults, ordersFaults) {
+  if (shown === 'orders') return ordersView(plan, ordersFaults)
+  if (shown === 'book') return bookView(bookFaults.length || ordersFaults.length ? null : plan, bookFaults)
+  if (bookFaults.length && shown !== 'bench') return nothing
+  if (shown === 'salt') return saltView()
+  if (shown === 'one') return oneView(pots)
+  return plan ? bench(plan, steps) : nothing
+}
+
+/** Demo data say that they are. */
+function invented() {
+  return isInvented()
+    ? html`<p class="invented">Demo data: shop, materials, orders and measurements are invented.</p>`
+    : nothing
+}
+
+function staleNotice(plan, { orders, book }) {
+  const where = book ? ['book', 'book'] : ['orders', 'orders']
+  return html`<p class="stale" role="alert">
+    ${book || orders} ${(book || orders) === 1 ? 'fault' : 'faults'} in the ${where[0]}.
+    ${plan ? html`<strong>What stands here is from before.</strong>` : 'There is no plan yet.'}
+    <a class="button" href="#${where[1]}">Mend it</a>
+  </p>`
+}
+
+/** The bar at the foot: the clocks, and the next thing to do with a key that a glove finds. */
+function foot(shown, plan, steps, stale) {
+  const now = plan && !stale ? next(steps) : null
+  return html`<aside class="foot" aria-label="Clocks and next step">
+    <div class="timers">${timerBar(goToItem)}</div>
+    ${
+      shown === 'bench' && plan
+        ? html`<div class="next">
+            ${
+              now
+                ? html`<a class="say" href="#bench" @click=${(event) => goToItem(event, now.item.id)}>
+                      ${now.step.pots.map((pot) => letter(pot))} <span>${now.item.say}</span>
+                    </a>
+                    ${mainKey(now, steps)}`
+                : html`<p class="say">${stale ? 'Mend the faults first.' : 'All done.'}</p>`
+            }
+            <button type="button" class="quiet" ?disabled=${!state.ticked.length} @click=${undo}>Undo</button>
+          </div>`
+        : nothing
+    }
+  </aside>`
+}
+
+/** The key for the next thing: to start its clock, or else that it is done. */
+function mainKey(now, steps) {
+  const clock = clockOf(now.step, now.item)
+  if (clock?.seconds && !timerOf(now.item)) {
+    const press = () => {
+      start(now.item, clock)
+      goToItem(null, now.item.id)
+    }
+    return html`<button type="button" class="done-next clock" @click=${press}>
+      <span aria-hidden="true">▶</span> ${clock.words}
+    </button>`
+  }
+  return html`<button type="button" class="done-next" @click=${() => doneNext(now, steps)}>Done</button>`
+}
+
+function doneNext(now, steps) {
+  toggle(now.item)
+  const after = next(steps)
+  if (after) goToItem(null, after.item.id)
+}
+
+function skip(event) {
+  event.preventDefault()
+  document.getElementById('main').focus()
+}
+
+async function begin() {
+  await load()
+  let before = null
+  try {
+    before = kept()
+  } catch (failure) {
+    state.notice = `What an earlier visit has left cannot be read (${failure.message}): this is the demo.`
+  }
+  const parts = before?.book && before.orders ? before : await firstVisit()
+  Object.assign(state, parts)
+  onChange(draw)
+  onChange(keepSoon)
+  addEventListener('hashchange', () => {
+    draw()
+    scrollTo(0, 0)
+  })
+  addEventListener('pagehide', keepNow)
+  document.addEventListener('visibilitychange', () => keepAwake())
+  document.body.replaceChildren()
+  change()
+  document.documentElement.dataset.ready = 'true'
+}
+
+async function firstVisit() {
+  const [book, orders, mispour] = await Promise.all(['book', 'orders', 'mispour'].map(demo))
+  lookAtAmount(mispour.formulas, mispour.base, {})
+  return { book, orders, scale: book.measures.startsWith('us') ? 'us' : 'metric', one: state.one }
+}
+
+begin().catch((failure) => {
+  document.getElementById('starting').textContent = `The page could not start: ${failure.message}`
+  throw failure
+})
+
+// Over plain http from another machine a browser has no service worker: the page then needs its server.
+navigator.serviceWorker?.register(new URL('../service-worker.js', import.meta.url))

@@ -1,0 +1,50 @@
+// What a pot is meant to be: every material of it, as the bench measures it.
+import { ask } from './core.js'
+import { state } from './state.js'
+
+/** What is meant by formulas and an amount of base. */
+export function wantedByAmount(formulas, base) {
+  if (!formulas.length) return { rows: [], faults: [] }
+  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, base })
+  if (!answer) return { rows: [], faults }
+  const rows = answer.parts.map(({ material, mass }) => ({ material, ...measured(material, mass) }))
+  return { rows, faults: [], total: answer, request: { formulas, base }, whole: {} }
+}
+
+/** How a mass is measured at the bench. */
+function measured(material, mass) {
+  const entry = state.book.materials[material]
+  const tolerance = entry.tolerance ?? state.book.limits?.tolerance
+  const request = { calculate: 'measure', mass: grams(mass), material: entry, bench: state.book.bench }
+  const { answer, faults } = ask({ ...request, ...(tolerance && { tolerance }), measures: state.book.measures })
+  return answer ? { best: answer.best, others: answer.others } : { mass, why: faults[0].message }
+}
+
+const grams = ({ value, unit }) => ({ value, unit })
+
+/** What is meant by a stage of one of the day's pots: all that is then in the cup. */
+export function wantedByPot(pots, of) {
+  const held = [...pots.values()].find(({ key }) => key === of.key)
+  const stage = held?.pot.stages[of.stage - 1]
+  if (!stage) {
+    const fault = {
+      code: 'no-such-pot',
+      path: '',
+      message: 'The day has no such pot any more.',
+      help: 'Take an amount instead.',
+    }
+    return { rows: [], faults: [fault] }
+  }
+  const { formulas } = stage
+  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, finished: grams(stage.holds) })
+  if (!answer) return { rows: [], faults }
+  const rows = answer.parts.map(({ material, mass }) => {
+    const weigh = stage.weigh.find((weigh) => weigh.material === material)
+    // What the stage before has left in the cup counts too: then all of it is spoken of.
+    const fresh = weigh && Math.abs(weigh.wanted.value - mass.value) < 0.005 * mass.value
+    return fresh ? { material, best: weigh.best, others: weigh.others } : { material, mass, all: of.stage > 1 }
+  })
+  const whole = Object.fromEntries(answer.parts.map(({ material, mass }) => [material, grams(mass)]))
+  const cup = { value: held.pot.cup.value, unit: held.pot.cup.unit }
+  return { rows, faults: [], total: answer, request: { formulas, cup }, whole }
+}

@@ -1,0 +1,86 @@
+// What stands below the pots: how the pieces sink, what is left and what it costs, what the plan had to assume, the cautions.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { cautionsInFull } from './cautions.js'
+import { costTable, stockLeft } from './cost.js'
+import { anything } from './generic.js'
+import { both, short } from './show.js'
+
+// The fields that the page shows: what else a plan has is shown as it stands.
+const PLAN =
+  'format made_from shop day measures lines pots work shelf proof water cost stock assumptions cautions'.split(' ')
+
+/** All of it. */
+export function toKnow(plan) {
+  return html`<section class="to-know">
+    ${sinkRates(plan)} ${stockLeft(plan)} ${shelf(plan)}
+    ${
+      plan.assumptions.length
+        ? html`<h2>To know</h2>
+            <ul>
+              ${plan.assumptions.map((note) => html`<li>${note.message}</li>`)}
+            </ul>`
+        : nothing
+    }
+    ${costTable(plan)} ${anything(plan, PLAN)}
+    <h2>Cautions</h2>
+    ${cautionsInFull(plan)}
+  </section>`
+}
+
+/** What of the left-overs goes into the day's pots. */
+function shelf(plan) {
+  if (!plan.shelf.length) return nothing
+  return html`<h2>From the shelf</h2>
+    <ul>
+      ${plan.shelf.map(
+        (one) =>
+          html`<li>
+            ${one.name}: ${short(one.used)} of ${short(one.had)}
+            used${one.pots.length ? `, in pot ${one.pots.join(' and ')}` : ''}; ${short(one.stays)} stays.
+          </li>`,
+      )}
+    </ul>`
+}
+
+function sinkRates(plan) {
+  if (!plan.water) return nothing
+  const { temperature, salinity } = plan.water
+  const rows = new Map(plan.lines.map((line) => [`${line.what}${line.shape ? `, ${line.shape}` : ''}`, line]))
+  return html`<h2>How the pieces sink</h2>
+    <p class="hint">
+      With hook, in ${salinity.value > 0 ? `water with ${salinity.text} of salt` : 'fresh water'} of
+      ${both(temperature)}: a model and its bounds.
+    </p>
+    <div class="wide">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Piece</th>
+            <th scope="col">Weighs</th>
+            <th scope="col">Density</th>
+            <th scope="col">Sinks</th>
+            <th scope="col">Between</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${[...rows].map(([what, line]) => {
+            const { known, unknown } = line.sinks ?? {}
+            return html`<tr>
+              <th scope="row">${what}</th>
+              <td>${short(line.piece)}</td>
+              ${
+                known
+                  ? html`<td>${short(known.density)}</td>
+                      <td>
+                        <strong>${short(known.speed)}</strong
+                        >${known.motion === 'straight' ? '' : `, ${known.motion.replace('-', ' ')}`}
+                      </td>
+                      <td>${short(known.slowest)} and ${short(known.fastest)}</td>`
+                  : html`<td colspan="3">${unknown ? unknown.message : 'not told'}</td>`
+              }
+            </tr>`
+          })}
+        </tbody>
+      </table>
+    </div>`
+}

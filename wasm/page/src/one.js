@@ -1,0 +1,185 @@
+// One pot by itself: what goes into it for so much base, and what to add where something else went in.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { asked } from './asked.js'
+import { ask } from './core.js'
+import { beside, faultsAt, fieldId } from './faults.js'
+import { choice, field, stepper, textInput } from './fields.js'
+import { answerOf, putRight } from './correction.js'
+import { wantedByAmount, wantedByPot } from './meant.js'
+import { both, off, short } from './show.js'
+import { change, isInvented, state } from './state.js'
+import { demo } from './storage.js'
+
+const edit = (parts) => change({ one: { ...state.one, ...parts } })
+
+/** Looks at a stage of one of the day's pots. */
+export function lookAt(step) {
+  const { key, stage } = step.of
+  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured: {} })
+}
+
+/** Looks at formulas and an amount of base. */
+export function lookAtAmount(formulas, base, poured = {}) {
+  edit({ formulas, base, of: null, poured })
+}
+
+/** The view; `pots` are those of the plan by their letters, with their keys. */
+export function oneView(pots) {
+  const { formulas, base, of } = state.one
+  const wanted = of ? wantedByPot(pots, of) : wantedByAmount(formulas, base)
+  const correction = wanted.rows.length ? putRight(wanted) : null
+  const faults = [...wanted.faults, ...(correction?.faults ?? [])]
+  return html`
+    <div class="one">
+      <section>
+        <h2>What it is meant to be</h2>
+        ${
+          of
+            ? html`<p class="say">
+                Pot ${letterOf(pots, of)} of the day, <em>${formulas.join(' + ')}</em>
+                <button type="button" class="quiet" @click=${() => lookAtAmount(formulas, '1 cup')}>
+                  take an amount instead
+                </button>
+              </p>`
+            : amount(faults)
+        }
+        ${beside(
+          'one:other',
+          faults.filter(({ path }) => !/^\/(pot|base|formulas)/.test(path)),
+        )}
+        <div class="wide">
+          <table class="one-pot">
+            <thead>
+              <tr>
+                <th scope="col">Material</th>
+                <th scope="col">Meant</th>
+                <th scope="col">What went in instead</th>
+              </tr>
+            </thead>
+            <tbody>
+              ${wanted.rows.map((row) => pourRow(row, faults))} ${strangers(wanted, faults)}
+            </tbody>
+          </table>
+        </div>
+        ${
+          wanted.total
+            ? html`<p class="hint">In all ${short(wanted.total.mass)}, ${both(wanted.total.volume)} cold.</p>`
+            : nothing
+        }
+        <p class="hint">
+          Write what went in as you measured it: <q>90 drops</q>, <q>2 1/4 cup</q>, <q>12.5 g</q>. Leave the rest empty.
+        </p>
+      </section>
+      <section aria-live="polite" class="correction">
+        <h2>To put it right</h2>
+        ${
+          correction?.answer
+            ? html`${answerOf(correction.answer)} ${asked([correction.request, correction.answer])}`
+            : nothingWrong()
+        }
+      </section>
+    </div>
+  `
+}
+
+/** The letter that a pot of the day has now: the key stays, the letter may change. */
+const letterOf = (pots, of) => [...pots].find(([, { key }]) => key === of.key)?.[0]
+
+/** Nothing to put right: shows how, by the demo's pot. */
+function nothingWrong() {
+  const show = async () => {
+    const { formulas, base, pot } = await demo('mispour')
+    lookAtAmount(formulas, base, pot)
+  }
+  return html`<p class="hint">Nothing went in otherwise than meant.</p>
+    ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show me one of the demo</button>` : nothing}`
+}
+
+function amount(faults) {
+  const { formulas, base } = state.one
+  const names = Object.keys(state.book.formulas)
+  const set = (at, name) => edit({ formulas: formulas.with(at, name).filter(Boolean) })
+  const another = names.find((name) => !formulas.includes(name)) ?? names[0]
+  const baseFaults = faultsAt(faults, ['base'])
+  return html`<div class="fields">
+      ${formulas.map((value, at) => {
+        const id = `one:formula:${at}`
+        return field('Formula', id, choice({ id, value, names, set: (name) => set(at, name), none: 'none' }))
+      })}
+      <div class="field ends">
+        <button type="button" class="quiet" @click=${() => edit({ formulas: [...formulas, another] })}>
+          and another
+        </button>
+      </div>
+      ${stepper({
+        label: 'Base',
+        id: 'one:base',
+        faults: baseFaults,
+        before: [
+          ['−1', '−1 cup', () => more(-1)],
+          ['−¼', '−¼ cup', () => more(-0.25)],
+        ],
+        control: textInput({ id: 'one:base', value: base, faults: baseFaults, set: (base) => edit({ base }), size: 8 }),
+        after: [
+          ['+¼', '+¼ cup', () => more(0.25)],
+          ['+1', '+1 cup', () => more(1)],
+        ],
+      })}
+    </div>
+    ${beside('one:formulas', faultsAt(faults, ['formulas']))}`
+}
+
+/** So many cups more of base; what is no amount of cups stays as it is. */
+function more(cups) {
+  const { answer } = ask({ calculate: 'convert', amount: state.one.base, to: 'cup', measures: state.book.measures })
+  if (answer && answer.value + cups > 0) edit({ base: `${answer.value + cups} cup` })
+}
+
+function pourRow(row, faults) {
+  return html`<tr class=${state.one.poured[row.material]?.trim() ? 'changed' : ''}>
+    <th scope="row">${row.material}</th>
+    <td>
+      ${
+        row.best
+          ? html`<strong>${row.best.measure}</strong> <span class="off">${off(row.best)}</span>
+              <small>${row.others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>`
+          : html`<strong>${short(row.mass)}</strong>
+              <small>${row.all ? 'in all, with what is left of before' : row.why}</small>`
+      }
+    </td>
+    <td>${pourInput(row.material, faults)}</td>
+  </tr>`
+}
+
+function pourInput(material, faults) {
+  const path = ['pot', material]
+  const id = fieldId('one', path)
+  const own = faultsAt(faults, path)
+  const value = state.one.poured[material]
+  const set = (amount) => edit({ poured: { ...state.one.poured, [material]: amount } })
+  const label = `What went in of ${material}`
+  return html`${textInput({ id, value, faults: own, set, label, placeholder: 'as meant' })}${beside(id, own)}`
+}
+
+/** Materials that went in and do not belong, and a way to name one. */
+function strangers(wanted, faults) {
+  const meant = wanted.rows.map(({ material }) => material)
+  const others = Object.keys(state.book.materials).filter((name) => !meant.includes(name))
+  const added = Object.keys(state.one.poured).filter((name) => others.includes(name))
+  const names = others.filter((name) => !added.includes(name))
+  const set = (name) => edit({ poured: { ...state.one.poured, [name]: '' } })
+  const none = 'Something else went in …'
+  return html`${added.map(
+      (material) =>
+        html`<tr class="changed">
+          <th scope="row">${material}</th>
+          <td>none</td>
+          <td>${pourInput(material, faults)}</td>
+        </tr>`,
+    )}
+    <tr>
+      <td colspan="3">
+        ${choice({ id: 'one:stranger', value: '', names, set, none, label: 'Something else went in' })}
+      </td>
+    </tr>`
+}

@@ -1,0 +1,196 @@
+// The day's orders, line by line; each fault beside its field.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { repeat } from '../vendor/lit-html/directives/repeat.js'
+import { costOfLine, costTable, lineCosts, runsOut } from './cost.js'
+import { letter } from './letter.js'
+import { beside, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
+import { choice, field, number, stepper, textInput } from './fields.js'
+import { counted, short } from './show.js'
+import { change, editOrders, state, valueAt } from './state.js'
+
+/** The view: `plan` is the last one that could be made, `faults` are those of the orders as they stand. */
+export function ordersView(plan, faults) {
+  const { lines } = state.orders
+  return html`
+    ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)}
+    <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
+    <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
+      ${repeat(
+        lines,
+        (_, index) => index,
+        (line, index) => lineCard(line, index, plan, faults),
+      )}
+    </ol>
+    <div class="buttons"><button type="button" @click=${addLine}>Add a line</button></div>
+    ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf(faults)}
+    ${faults.length ? nothing : costTable(plan)}
+  `
+}
+
+const names = (part) => Object.keys(state.book[part] ?? {})
+
+function lineCard(line, index, plan, faults) {
+  const path = ['lines', index]
+  const id = fieldId('orders', path)
+  const own = faultsJustAt(faults, path)
+  const planned = faults.length ? null : plan?.lines[index]
+  const byPack = line.packs !== undefined || line.pack_of !== undefined
+  return html`<li class="line ${faultsAt(faults, path).length ? 'faulty' : ''}" id=${id} tabindex="-1">
+    <div class="fields">
+      ${written('Order', [...path, 'order'], faults, { size: 3 })} ${what(line, path, faults)}
+      ${shape(line, path, faults)}
+      ${
+        byPack
+          ? html`${count('Packs', [...path, 'packs'], faults)}${written('Each pack', [...path, 'pack_of'], faults, {
+              size: 3,
+              numeric: true,
+            })}`
+          : count('Pieces', [...path, 'pieces'], faults)
+      }
+      ${written('Promised', [...path, 'promised'], faults, { size: 9, placeholder: 'year-mm-dd' })}
+      <div class="field ends">
+        <button type="button" class="quiet" @click=${() => swap(line, index, byPack)}>
+          ${byPack ? 'by piece' : 'in packs'}
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          aria-label="Remove line ${index + 1}"
+          @click=${() => editOrders(path, undefined)}
+        >
+          <span aria-hidden="true">✕</span>
+        </button>
+      </div>
+    </div>
+    ${beside(id, own)}
+    ${
+      planned
+        ? html`<p class="comes-to">
+            ${byPack ? html`<strong>${planned.pieces} pieces</strong>, ` : nothing}${short(planned.piece)} each, from
+            ${planned.pots.map((pot) => letter(pot))} ${costOfLine(lineCosts(plan)[index])}
+          </p>`
+        : nothing
+    }
+  </li>`
+}
+
+/** What is ordered: a product, or a mold and formulas. */
+function what(line, path, faults) {
+  const set = (product) => {
+    const { product: _, mold, formulas, layers, overlap, shape, ...rest } = line
+    editOrders(path, { ...rest, ...(product ? { product } : aMold()) })
+  }
+  const id = fieldId('orders', [...path, 'product'])
+  const own = faultsAt(faults, [...path, 'product'])
+  const none = 'by mold and formulas'
+  const product = choice({ id, value: line.product, names: names('products'), faults: own, set, none })
+  return html`${field('Product', id, product, own, 'product')}
+  ${line.product === undefined ? byMold(line, path, faults) : nothing}`
+}
+
+const listOf = (value) => (Array.isArray(value) ? value : [])
+
+const aMold = () => ({ mold: names('molds')[0], formulas: names('formulas').slice(0, 1) })
+
+function byMold(line, path, faults) {
+  const formulas = [...path, 'formulas']
+  const layers = [...path, 'layers']
+  return html`${chosen('Mold', [...path, 'mold'], names('molds'), faults)}
+  ${
+    Array.isArray(line.layers)
+      ? html`<div class="field" id=${fieldId('orders', layers)} tabindex="-1">
+          In layers: ${line.layers.map((layer) => `${listOf(layer?.formulas).join(' + ')} ${layer?.share}`).join(', ')}
+          ${beside(fieldId('orders', layers), faultsAt(faults, layers))}
+        </div>`
+      : html`${listOf(line.formulas).map((_, at) => chosen('Formula', [...formulas, at], names('formulas'), faults, 'none'))}
+          <div class="field ends" id=${fieldId('orders', formulas)} tabindex="-1">
+            <button
+              type="button"
+              class="quiet"
+              @click=${() => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]])}
+            >
+              and another
+            </button>
+            ${beside(fieldId('orders', formulas), faultsJustAt(faults, formulas))}
+          </div>`
+  }`
+}
+
+function shape(line, path, faults) {
+  const mold = state.book.molds?.[state.book.products?.[line.product]?.mold ?? line.mold]
+  const unlike = typeof mold?.cavities === 'object'
+  if (!unlike && line.shape === undefined) return nothing
+  return chosen('Shape', [...path, 'shape'], unlike ? Object.keys(mold.cavities) : [], faults)
+}
+
+function chosen(label, path, names, faults, none = null) {
+  const id = fieldId('orders', path)
+  const own = faultsAt(faults, path)
+  const set = (name) => editOrders(path, name || undefined)
+  return field(label, id, choice({ id, value: valueAt(state.orders, path), names, faults: own, set, none }), own)
+}
+
+function written(label, path, faults, more) {
+  const id = fieldId('orders', path)
+  const own = faultsAt(faults, path)
+  const set = (text) => editOrders(path, more.numeric ? number(text) : text || undefined)
+  return field(label, id, textInput({ id, value: valueAt(state.orders, path), faults: own, set, ...more }), own)
+}
+
+/** A count, with a key for one less and one more. */
+function count(label, path, faults) {
+  const id = fieldId('orders', path)
+  const own = faultsAt(faults, path)
+  const value = valueAt(state.orders, path)
+  const now = Number.isInteger(value) ? value : 0
+  const set = (text) => editOrders(path, number(text))
+  return stepper({
+    label,
+    id,
+    faults: own,
+    before: [['−', `One less: ${label}`, () => editOrders(path, now - 1), now <= 1]],
+    control: textInput({ id, value, faults: own, set, size: 3, numeric: true }),
+    after: [['+', `One more: ${label}`, () => editOrders(path, now + 1)]],
+  })
+}
+
+function swap(line, index, byPack) {
+  const { pieces, packs, pack_of, ...rest } = line
+  editOrders(['lines', index], { ...rest, ...(byPack ? { pieces: 1 } : { packs: 1, pack_of: pieces ?? 1 }) })
+}
+
+function addLine() {
+  const { lines } = state.orders
+  const product = names('products')[0]
+  const line = { order: lines.at(-1)?.order ?? '1', ...(product ? { product } : aMold()), pieces: 1 }
+  change({ orders: { ...state.orders, lines: [...lines, line] } })
+}
+
+/** What there is of each material before the day. */
+function stock(faults) {
+  const { stock } = state.orders
+  const had = typeof stock === 'object' && stock !== null ? stock : {}
+  const more = names('materials').filter((name) => !(name in had))
+  const set = (name) => name && editOrders(['stock', name], '')
+  const id = fieldId('orders', ['stock'])
+  return html`<h2 id=${id} tabindex="-1">In stock before the day</h2>
+    ${beside(id, faultsJustAt(faults, ['stock']))}
+    <div class="fields stock">
+      ${Object.keys(had).map((name) => written(name, ['stock', name], faults, { size: 7 }))}
+      ${field('Another', 'stock:more', choice({ id: 'stock:more', value: '', names: more, set, none: '…' }))}
+    </div>`
+}
+
+/** Left-overs come with an order list; what is taken of them stands in the pots. */
+function shelf(faults) {
+  const path = ['shelf']
+  const left = listOf(state.orders.shelf)
+  const own = faultsAt(faults, path)
+  if (!left.length && !own.length) return nothing
+  const words = ({ name, mass } = {}) => `${name}: ${typeof mass === 'string' ? mass : `${mass?.value} ${mass?.unit}`}`
+  return html`<h2 id=${fieldId('orders', path)} tabindex="-1">Left-overs on the shelf</h2>
+    ${beside(fieldId('orders', path), own)}
+    <ul>
+      ${left.map((one) => html`<li>${words(one ?? {})}</li>`)}
+    </ul>`
+}

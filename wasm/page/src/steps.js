@@ -1,0 +1,138 @@
+// The plan as steps in the order of work. A step has items that are ticked off one by one; an item has an id that stays
+// when the day changes, and the words that it is done by, so that a change after the tick is seen.
+import { inUnit } from './core.js'
+import { about, cupName, short } from './show.js'
+
+/** The steps of a day, in the order in which they are done. */
+export function steps(plan) {
+  const pots = potsByLetter(plan)
+  const begun = new Set()
+  const { bench, measures } = plan.made_from.book
+  const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
+  const all = plan.work.flatMap((work) => stepsOf(work, pots, begun, hotFor))
+  return all.filter((step) => step.items.length)
+}
+
+/** The pots by their letters, each with a key that does not change with its place in the day. */
+export function potsByLetter(plan) {
+  const seen = new Map()
+  return new Map(
+    plan.pots.map((pot) => {
+      const first = pot.stages[0].formulas.join(' + ')
+      const count = (seen.get(first) ?? 0) + 1
+      seen.set(first, count)
+      return [pot.pot, { pot, key: count > 1 ? `${first} (${count})` : first, shot: new Set() }]
+    }),
+  )
+}
+
+function stepsOf(work, pots, begun, hotFor) {
+  const from = work.from.map((from) => {
+    const { pot, key, shot } = pots.get(from.pot)
+    const stage = pot.stages[from.stage - 1]
+    return { ...from, pot, key, shot, at: stage, name: `${key}/${from.stage}` }
+  })
+  const fresh = from.filter(({ name }) => !begun.has(name) && begun.add(name))
+  return [
+    ...fresh.flatMap((of) => prepare(of)),
+    ...from.filter((of) => of.heat).map((of) => heat(of, work)),
+    shoot(from, work, hotFor),
+    ...fresh.filter((of) => of.at.sprues_back.value > 0).map((of) => spruesBack(of)),
+  ]
+}
+
+const step = (kind, of, more) => ({ kind, pots: [of.pot.pot], stage: of.stage, of, ...more })
+
+function prepare(of) {
+  const first = of.stage === 1
+  const shelf = (first && of.pot.from_shelf?.left_overs) || []
+  const weigh = step('weigh', of, {
+    items: of.at.weigh.map((weigh) => ({
+      id: `${of.name}/${weigh.material}`,
+      words: weigh.best.measure,
+      say: `${weigh.material}: ${weigh.best.measure}`,
+      weigh,
+    })),
+  })
+  const fromShelf = step('shelf', of, {
+    items: shelf.map((part) => ({
+      id: `${of.name}/shelf/${part.name}`,
+      words: part.mass.text,
+      say: `From the shelf: ${short(part.mass)} of “${part.name}”, cut small`,
+      part,
+    })),
+  })
+  return first ? [fromShelf, weigh, degas(of)] : [weigh]
+}
+
+function degas(of) {
+  const known = of.pot.degas?.known
+  const fills = known?.fills ?? 1
+  const items = Array.from({ length: fills }, (_, fill) => ({
+    id: `${of.name}/degas/${fill + 1}`,
+    words: known ? `${known.level.text}` : 'degassed',
+    say: known
+      ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} in the ${cupName(known.cup)}`
+      : 'Degas',
+    hold: fills > 1 ? `degassing fill ${fill + 1}` : 'degassing',
+  }))
+  return step('degas', of, { items })
+}
+
+function heat(of, work) {
+  const known = of.at.heating?.known
+  // A pot that is heated for each of several molds is heated so often; the mold tells these heats apart.
+  const name = `${of.name}/heat/${of.at.heats > 1 ? `${work.mold}/` : ''}`
+  const items = known
+    ? known.bursts.map((burst, at) => ({
+        id: `${name}${at + 1}`,
+        words: burst.duration.text,
+        say: `Heat ${burst.duration.text}, if it shows ${short(burst.only_below)} or less`,
+        burst,
+        number: at + 1,
+        of: known.bursts.length,
+      }))
+    : [{ id: `${name}1`, words: 'heated', say: 'Heat in short bursts, with a thermometer' }]
+  return step('heat', of, { items, again: of.stage > 1 })
+}
+
+function shoot(from, work, hotFor) {
+  const [of] = from
+  const draws = from.map((of) => {
+    const draw = of.at.draws.find((draw) => draw.mold === work.mold && draw.shots === work.shots && !of.shot.has(draw))
+    of.shot.add(draw)
+    return { of, draw }
+  })
+  const { draw } = draws[0]
+  const loads = Array.from({ length: draw.loads }, (_, load) => {
+    const shots = Math.min(draw.shots_per_load, draw.shots - load * draw.shots_per_load)
+    return {
+      id: `${of.name}/shoot/${work.mold}/${load + 1}`,
+      words: `${work.mold}: ${shots} × ${draw.per_shot.text}`,
+      say: `Load ${load + 1} of ${draw.loads}: ${shots} × ${work.mold}, ${short(draw.per_shot)} a shot`,
+      shots,
+    }
+  })
+  return step('shoot', of, {
+    pots: from.map(({ pot }) => pot.pot),
+    work,
+    draws,
+    items: loads,
+    hot: work.from.some(({ heat }) => heat) ? hot(of, work, hotFor) : null,
+  })
+}
+
+/** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. */
+function hot(of, work, hotFor) {
+  return hotFor.seconds && { id: `${of.name}/hot/${work.mold}`, hot: hotFor }
+}
+
+function spruesBack(of) {
+  const say = `Put the sprues back in: ${short(of.at.sprues_back)}, weighed`
+  return step('sprues', of, { items: [{ id: `${of.name}/sprues`, words: of.at.sprues_back.text, say }] })
+}
+
+/** What is in each piece of flakes, `about 1100 of teal-flake`. */
+export function flakes(pieces) {
+  return pieces.flakes.map((flake) => `${about(flake.count)} of ${flake.material}`).join(', ')
+}

@@ -1,0 +1,130 @@
+// Clocks: a burst counts down, a degassing counts up, or down where the maker has set how long it is held. A clock is the
+// moment it was started at, so that it runs on while the page is closed.
+import { change, state } from './state.js'
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+
+const REPEAT = 4000
+
+/** Starts the clock of an item. */
+export function start(item, { label, seconds }) {
+  sound()
+  const timer = { id: item.id, label, seconds, started: Date.now(), over: false }
+  change({ timers: [...state.timers.filter(({ id }) => id !== item.id), timer] })
+}
+
+/** Stops the clock of an item. */
+export function stop(id) {
+  change({ timers: state.timers.filter((timer) => timer.id !== id) })
+}
+
+export const timerOf = (item) => state.timers.find(({ id }) => id === item.id)
+
+/** Minutes as the maker wrote them, in seconds; null where nothing usable is written. */
+function holdSeconds() {
+  const minutes = Number(state.hold)
+  return state.hold.trim() && Number.isFinite(minutes) && minutes > 0 ? minutes * 60 : null
+}
+
+/** The clock that an item has, before it is started: what it is for, how long, and what its key says. */
+export function clockOf(step, item) {
+  const pot = step.pots.join(' and ')
+  if (item.burst) {
+    const { value, text } = item.burst.duration
+    return { label: `Pot ${pot}, burst ${item.number} of ${item.of}`, seconds: value, words: text }
+  }
+  if (item.hot) return { label: `Pot ${pot} stays hot`, ...item.hot }
+  if (item.hold) {
+    const seconds = holdSeconds()
+    return { label: `Pot ${pot}, ${item.hold}`, seconds, words: seconds ? clock(seconds) : 'clock' }
+  }
+  return null
+}
+
+/** Seconds on the face of a clock: what is left, or what has gone by. */
+export function face(timer) {
+  const gone = (Date.now() - timer.started) / 1000
+  return timer.seconds === null ? Math.floor(gone) : Math.max(0, Math.ceil(timer.seconds - gone))
+}
+
+/** `2:05`. */
+export function clock(seconds) {
+  const [minutes, rest] = [Math.floor(seconds / 60), seconds % 60]
+  return `${minutes}:${String(rest).padStart(2, '0')}`
+}
+
+/** The clocks that run, for the bar at the foot of the page. */
+export function timerBar(goTo) {
+  return state.timers.map(
+    (timer) =>
+      html`<div class="timer ${timer.over ? 'over' : ''}" role="timer" aria-label=${timer.label}>
+        <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
+          <span class="face">${clock(face(timer))}</span>
+          <span class="of">${timer.over ? 'Over: ' : nothing}${timer.label}</span>
+        </a>
+        <button type="button" class="quiet" @click=${() => stop(timer.id)} aria-label="Stop the clock: ${timer.label}">
+          Stop
+        </button>
+      </div>`,
+  )
+}
+
+let rang = 0
+let beat = 0
+
+/** Lets the clocks run: to be called once, and after each change. */
+export function runTimers() {
+  if (beat) return
+  keepAwake(true)
+  beat = setInterval(() => {
+    if (!state.timers.length) {
+      clearInterval(beat)
+      beat = 0
+      keepAwake(false)
+      return
+    }
+    const ended = state.timers.filter((timer) => !timer.over && timer.seconds !== null && face(timer) === 0)
+    if (ended.length) {
+      document.getElementById('said').textContent = ended.map(({ label }) => `Over: ${label}.`).join(' ')
+    }
+    const timers = state.timers.map((timer) => (ended.includes(timer) ? { ...timer, over: true } : timer))
+    if (timers.some(({ over }) => over) && Date.now() - rang > REPEAT) ring()
+    change(ended.length ? { timers } : {})
+  }, 250)
+}
+
+let audio = null
+
+/** Browsers let a page sound only once it has been touched: called when a clock is started. */
+function sound() {
+  audio ??= new AudioContext()
+  audio.resume()
+}
+
+/** Three short tones, and a buzz where the machine can. */
+function ring() {
+  rang = Date.now()
+  navigator.vibrate?.([200, 100, 200])
+  if (audio?.state !== 'running') return
+  for (const at of [0, 0.3, 0.6]) {
+    const [tone, volume] = [audio.createOscillator(), audio.createGain()]
+    tone.frequency.value = 880
+    volume.gain.setValueAtTime(0.4, audio.currentTime + at)
+    volume.gain.exponentialRampToValueAtTime(0.001, audio.currentTime + at + 0.25)
+    tone.connect(volume).connect(audio.destination)
+    tone.start(audio.currentTime + at)
+    tone.stop(audio.currentTime + at + 0.25)
+  }
+}
+
+let lock = null
+
+/** Keeps the screen on while a clock runs, where the browser can and the page is seen. */
+export async function keepAwake(on = state.timers.length > 0) {
+  if (!on) {
+    lock?.release()
+    lock = null
+  } else if (navigator.wakeLock && document.visibilityState === 'visible' && (!lock || lock.released)) {
+    // A low battery may refuse it; the clocks run all the same.
+    lock = await navigator.wakeLock.request('screen').catch(() => null)
+  }
+}

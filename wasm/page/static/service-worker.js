@@ -1,0 +1,27 @@
+// Serves the page from what was stored at the first visit, so that it works without its server. The build writes the list
+// of files and the version, which changes with any of them.
+const VERSION = '@VERSION@'
+const FILES = ['@FILES@']
+
+addEventListener('install', (event) => {
+  // `reload` goes past the browser's own cache: what is stored is what the server has.
+  const fresh = FILES.map((file) => new Request(file, { cache: 'reload' }))
+  event.waitUntil(
+    caches
+      .open(VERSION)
+      .then((cache) => cache.addAll(fresh))
+      .then(() => skipWaiting()),
+  )
+})
+
+addEventListener('activate', (event) => {
+  const old = caches.keys().then((keys) => keys.filter((key) => key !== VERSION))
+  event.waitUntil(old.then((keys) => Promise.all(keys.map((key) => caches.delete(key)))).then(() => clients.claim()))
+})
+
+addEventListener('fetch', (event) => {
+  const { request } = event
+  if (request.method !== 'GET' || new URL(request.url).origin !== location.origin) return
+  const stored = caches.open(VERSION).then((cache) => cache.match(request, { ignoreSearch: true }))
+  event.respondWith(stored.then((response) => response ?? fetch(request)))
+})

@@ -1,0 +1,99 @@
+// What holds for every view: it can be read and used by all, by keys and gloves, at once, and without its server.
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import axe from 'axe-core'
+import { go, open, person, picture, pot, visit } from './support.mjs'
+
+for (const colorScheme of ['light', 'dark']) {
+  for (const [name, viewport] of [
+    ['tablet', { width: 820, height: 1180 }],
+    ['phone', { width: 390, height: 844 }],
+  ]) {
+    person(`can be read and used by all, ${colorScheme}, ${name}`, { colorScheme, viewport }, async (page) => {
+      for (const view of ['Bench', 'Orders', 'One pot', 'Salt', 'Book']) {
+        await go(page, view)
+        await page.getByRole('link', { name: view, exact: true }).and(page.locator('[aria-current="page"]')).waitFor()
+        if (view === 'One pot') await page.getByLabel('What went in of plum').fill('90 drops')
+        if (view === 'Book') await page.locator('summary').first().click()
+        // The policy of the page lets no script in: the checker goes in by the browser's own door.
+        const { violations } = await page.evaluate(`${axe.source}; axe.run({ resultTypes: ['violations'] })`)
+        const serious = violations.map(({ id, impact, nodes }) => `${view}: ${impact} ${id} ${nodes[0].html}`)
+        assert.deepEqual(serious, [])
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+        assert.ok(wide <= 0, `${view} is ${wide} px too wide`)
+        await picture(page, `${view} ${name} ${colorScheme}`)
+      }
+      await go(page, 'Orders')
+      await page.getByRole('textbox', { name: 'Pieces' }).first().fill('many')
+      const { violations } = await page.evaluate(`axe.run({ resultTypes: ['violations'] })`)
+      assert.deepEqual(
+        violations.map(({ id, nodes }) => `${id} ${nodes[0].html}`),
+        [],
+      )
+    })
+  }
+}
+
+person('goes by the keyboard alone', { view: 'orders' }, async (page) => {
+  await page.keyboard.press('Tab')
+  await page.keyboard.press('Enter')
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'main')
+  await page.keyboard.press('Tab')
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'orders/day')
+  await go(page, 'Bench')
+  await page.getByRole('checkbox').first().focus()
+  await page.keyboard.press('Space')
+  assert.equal(await page.getByRole('checkbox').first().getAttribute('aria-checked'), 'true')
+  // What has the focus can be seen to have it.
+  const outline = await page
+    .getByRole('checkbox')
+    .first()
+    .evaluate((key) => getComputedStyle(key).outlineWidth)
+  assert.equal(outline, '4px')
+})
+
+person('has keys that a glove finds', {}, async (page) => {
+  for (const view of ['Bench', 'Orders', 'One pot', 'Salt']) {
+    await go(page, view)
+    const small = await page
+      .locator('main button:visible, main select:visible, .foot button:visible')
+      .evaluateAll((keys) =>
+        keys
+          .map((key) => [key.innerText, key.getBoundingClientRect()])
+          .filter(([, { width, height }]) => width < 55 || height < 55),
+      )
+    assert.deepEqual(small, [], view)
+  }
+})
+
+person('follows a key within a frame', { view: 'orders' }, async (page) => {
+  const times = await page.evaluate(() => {
+    const input = document.getElementById('orders/lines/0/pieces')
+    return Array.from({ length: 160 }, (_, round) => {
+      input.value = String(24 + (round % 9))
+      const begin = performance.now()
+      input.dispatchEvent(new Event('input'))
+      document.body.getBoundingClientRect()
+      return performance.now() - begin
+    })
+  })
+  const late = times.slice(80).sort((one, other) => one - other)
+  const [least, median] = [late[0], late[40]].map((time) => time.toFixed(1))
+  console.log(`# from a key to the plan of the demo day on the page: ${median} ms (median of 80), ${least} ms at best`)
+  assert.ok(late[0] < 16, `${late[0]} ms`)
+})
+
+test('works without its server once it has been there', async () => {
+  const own = await open()
+  const { page, context, wrongs } = await visit(own, { serviceWorkers: 'allow' })
+  await page.evaluate(() => navigator.serviceWorker.ready)
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null)
+  await context.setOffline(true)
+  own.server.close()
+  own.server.closeAllConnections()
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  await pot(page, 'A').waitFor()
+  assert.deepEqual(wrongs, [])
+  await own.close()
+})

@@ -1,0 +1,139 @@
+// The bench: ticks, clocks, scales, cautions, paper.
+import assert from 'node:assert/strict'
+import { chooseFile, go, line, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
+
+person('ticks steps off, keeps them over a reload, and takes them back', {}, async (page) => {
+  const done = page.getByRole('button', { name: 'Done', exact: true })
+  await done.click()
+  await done.click()
+  const base = page.getByRole('checkbox', { name: /^clear-base: 2 cup \+ 1 1\/4 cup/ })
+  assert.equal(await base.getAttribute('aria-checked'), 'true')
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  assert.equal(await base.getAttribute('aria-checked'), 'true')
+  assert.match(await page.getByLabel('Clocks and next step').innerText(), /plum: 4\.6 g/)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  assert.match(await page.getByLabel('Clocks and next step').innerText(), /stabilizer: 16\.3 g/)
+})
+
+person('says where a ticked step has changed since', {}, async (page) => {
+  await page.getByRole('button', { name: 'Done', exact: true }).click()
+  await go(page, 'Orders')
+  await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('44')
+  await go(page, 'Bench')
+  await pot(page, 'A')
+    .getByText(/Ticked as “2 cup \+ 1 1\/4 cup”; the plan now says “/)
+    .waitFor()
+})
+
+person('goes through the whole day by one key', {}, async (page) => {
+  const foot = page.getByLabel('Clocks and next step')
+  await page.evaluate(() => {
+    for (let press = 0; press < 300; press += 1) document.querySelector('.done-next')?.click()
+  })
+  assert.match(await foot.innerText(), /All done/)
+  const boxes = page.getByRole('checkbox')
+  assert.equal(await boxes.count(), await boxes.and(page.locator('[aria-checked="true"]')).count())
+})
+
+person('shows every weighing, burst, shot and caution of the plan', {}, async (page) => {
+  const text = (await page.getByRole('main').innerText()).replaceAll(/\s+/g, ' ')
+  const plan = await planOf(page)
+  for (const pot of plan.pots) {
+    for (const stage of pot.stages) {
+      for (const { material, best, doubt } of stage.weigh) {
+        assert.ok(text.includes(`${material} `) && text.includes(best.measure))
+        if (doubt) assert.ok(text.includes(`± ${doubt.uncertainty.text}`), material)
+      }
+      for (const burst of stage.heating?.known?.bursts ?? []) assert.ok(text.includes(burst.duration.text))
+      for (const draw of stage.draws) {
+        assert.ok(text.includes(`Shoot ${draw.mold}: ${draw.shots} shots of ${draw.per_shot.text}`), draw.mold)
+      }
+    }
+  }
+  for (const code of plan.cautions) assert.ok(await page.locator(`[data-caution="${code}"]`).count(), code)
+  // The words of the cautions are the library's own: those of the bench sheet.
+  const sheet = (await sheetOf(page)).replaceAll(/\s+/g, ' ')
+  const shown = await page.locator('[data-caution]').allInnerTexts()
+  for (const caution of shown) assert.ok(sheet.includes(caution.trim()), caution)
+  // Each at the step that it concerns.
+  for (const [step, code] of [
+    ['heat', 'hot-plastisol'],
+    ['heat', 'fumes'],
+    ['degas', 'vacuum'],
+    ['shoot', 'water'],
+  ]) {
+    const steps = page.locator(`.step.${step}`)
+    assert.equal(await steps.count(), await steps.filter({ has: page.locator(`[data-caution="${code}"]`) }).count())
+  }
+})
+
+person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page) => {
+  await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 120 s' }).click()
+  const clock = page.getByRole('timer', { name: 'Pot A, burst 1 of 4' })
+  assert.match(await clock.innerText(), /2:00/)
+  await page.clock.runFor(45_000)
+  assert.match(await clock.innerText(), /1:15/)
+  await picture(page, 'bench with a clock')
+  // It runs on while the page is away.
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  await page.clock.runFor(75_500)
+  assert.match(await clock.innerText(), /0:00[^]*Over/)
+  assert.match(await page.locator('#said').innerText(), /Over: Pot A, burst 1 of 4/)
+  await page
+    .getByRole('checkbox', { name: /Pot A: Heat 120 s/ })
+    .first()
+    .click()
+  assert.equal(await clock.count(), 0)
+})
+
+person('holds a degassing as long as the maker says', { clock: '2027-03-02T08:00:00' }, async (page) => {
+  await page.getByRole('button', { name: /Start: Pot A, degassing fill 1/ }).click()
+  const clock = page.getByRole('timer', { name: 'Pot A, degassing fill 1' })
+  await page.clock.runFor(61_000)
+  assert.match(await clock.innerText(), /1:01/)
+  await page.getByRole('button', { name: 'Stop the clock: Pot A, degassing fill 1' }).click()
+  await go(page, 'Book')
+  await page.getByLabel('A degassing is held').fill('3')
+  await go(page, 'Bench')
+  await page.getByRole('button', { name: 'Start: Pot A, degassing fill 1, 3:00' }).click()
+  await page.clock.runFor(60_000)
+  assert.match(await clock.innerText(), /2:00/)
+})
+
+person('shows the other scale at a switch', {}, async (page) => {
+  const heat = pot(page, 'A').getByRole('heading', { name: /^Heat to/ })
+  assert.match(await heat.innerText(), /^Heat to 325 °F/)
+  await page.getByRole('radio', { name: 'Metric' }).check({ force: true })
+  assert.match(await heat.innerText(), /^Heat to 163 °C/)
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  assert.match(await heat.innerText(), /^Heat to 163 °C/)
+  // What is measured with the cups and spoons of the bench stays as they are marked.
+  assert.match(await pot(page, 'A').innerText(), /2 cup \+ 1 1\/4 cup/)
+})
+
+person('shows both scales of a metric book too', { view: 'book' }, async (page) => {
+  const book = (await read('core/examples/demo/book.json')).replace('us-customary', 'metric')
+  await chooseFile(page, 'Open a book', 'metric.json', book)
+  await go(page, 'Bench')
+  const heat = pot(page, 'A').getByRole('heading', { name: /^Heat to/ })
+  assert.match(await heat.innerText(), /^Heat to 325 °F/)
+  await page.getByRole('radio', { name: 'Metric' }).check({ force: true })
+  assert.match(await heat.innerText(), /^Heat to 163 °C/)
+})
+
+person('prints every pot with its boxes, and no keys', {}, async (page) => {
+  const pdf = await page.pdf({ format: 'Letter', path: undefined })
+  assert.equal(pdf.subarray(0, 5).toString(), '%PDF-')
+  const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g).length
+  assert.ok(pages >= 3 && pages <= 9, `${pages} pages`)
+  await page.emulateMedia({ media: 'print' })
+  for (const letter of 'ABCDE') assert.ok(await pot(page, letter).isVisible())
+  assert.ok(await page.getByRole('checkbox').first().isVisible())
+  for (const name of ['Done', 'Print', 'Undo']) {
+    assert.equal(await page.getByRole('button', { name, exact: true }).count(), 0, name)
+  }
+  await picture(page, 'paper', { fullPage: true })
+})

@@ -1,0 +1,86 @@
+// The book: files, faults beside their fields, cups.
+import assert from 'node:assert/strict'
+import { readFile } from 'node:fs/promises'
+import { chooseFile, go, line, person, picture, pot, read } from './support.mjs'
+
+person('that is broken shows each fault beside its field', { view: 'book' }, async (page) => {
+  for (const name of [
+    'amounts',
+    'limits',
+    'missing',
+    'names',
+    'numbers',
+    'properties',
+    'recipes',
+    'shares',
+    'spelling',
+  ]) {
+    await chooseFile(page, 'Open a book', `${name}.json`, await read(`tests/documents/broken/${name}.json`))
+    const faults = JSON.parse(await read(`tests/documents/broken/${name}.faults.json`))
+    await page.getByRole('alert', { name: new RegExp(`^${faults.length} faults? in the book`) }).waitFor()
+    for (const [path] of faults) {
+      const near = await page.evaluate((path) => {
+        for (let at = path; ; at = at.slice(0, at.lastIndexOf('/'))) {
+          const fault = document.getElementById(`book${at}:fault`)
+          if (fault) return fault.checkVisibility() ? at : 'not seen'
+          if (!at) return null
+        }
+      }, path)
+      assert.ok(near !== null && near !== 'not seen' && path.startsWith(near), `${name} ${path}: ${near}`)
+    }
+  }
+  await picture(page, 'a broken book', { fullPage: true })
+})
+
+person('is mended in its fields', { view: 'book' }, async (page) => {
+  await chooseFile(
+    page,
+    'Open a book',
+    'book.json',
+    (await read('core/examples/demo/book.json')).replace('"4 fl oz"', '"4 oz"'),
+  )
+  const holds = page.locator('[id="book/bench/injector/holds"]')
+  assert.equal(await holds.getAttribute('aria-invalid'), 'true')
+  await holds.fill('4 fl oz')
+  assert.equal(await page.getByRole('alert').count(), 0)
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'book/bench/injector/holds')
+})
+
+person('that is no JSON is mended as text', { view: 'book' }, async (page) => {
+  const whole = await read('core/examples/demo/book.json')
+  await chooseFile(page, 'Open a book', 'book.json', whole.slice(0, -3))
+  const text = page.getByLabel('Its text')
+  assert.equal(await text.getAttribute('aria-invalid'), 'true')
+  await text.fill(whole)
+  await page.getByRole('button', { name: 'Read it again' }).click()
+  await page.getByText('Every field of the book').waitFor()
+  // A key that stands twice is a fault of the text.
+  await chooseFile(page, 'Open a book', 'book.json', whole.replace('"altitude"', '"measures": "metric", "altitude"'))
+  await page.getByText(/twice/).first().waitFor()
+})
+
+person('with another cup on the shelf changes the day', { view: 'book' }, async (page) => {
+  await page.getByRole('switch', { name: '4 cup' }).click()
+  await go(page, 'Bench')
+  assert.doesNotMatch(await page.getByRole('main').innerText(), /in the 4-cup cup/)
+  await go(page, 'Book')
+  await page.getByRole('switch', { name: '4 cup' }).click()
+  await go(page, 'Bench')
+  await pot(page, 'A').getByText('in the 4-cup cup').first().waitFor()
+})
+
+person('and the orders are saved as files and opened again', { view: 'orders' }, async (page) => {
+  await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('25')
+  await go(page, 'Book')
+  const saved = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save the orders' }).click()
+  const text = await readFile(await (await saved).path(), 'utf8')
+  assert.equal(JSON.parse(text).lines[0].pieces, 25)
+  await page.getByRole('button', { name: 'Demo book and orders' }).click()
+  await chooseFile(page, 'Open orders', 'orders.json', text)
+  await go(page, 'Orders')
+  assert.equal(await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').inputValue(), '25')
+  await go(page, 'Book')
+  await chooseFile(page, 'Open orders', 'list.txt', 'no list')
+  await page.getByText('is no order list').waitFor()
+})

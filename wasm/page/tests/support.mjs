@@ -1,0 +1,122 @@
+// What the tests share: the page served with its headers, a browser, and a visit that notes what must not happen.
+import assert from 'node:assert/strict'
+import { mkdir, readFile } from 'node:fs/promises'
+import { after, test } from 'node:test'
+import { chromium } from 'playwright-core'
+import { serve } from '../tools/serve.mjs'
+
+const root = new URL('../../../', import.meta.url)
+export const built = new URL('target/page/', root).pathname
+export const pictures = new URL('target/page-pictures/', root).pathname
+
+export const read = (path) => readFile(new URL(path, root), 'utf8')
+
+const QUIET =
+  '--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
+
+/** Serves the page and opens a browser; `close` ends both. */
+export async function open() {
+  await mkdir(pictures, { recursive: true })
+  const server = await serve(built)
+  const browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: QUIET.split(' '),
+  })
+  const address = `http://127.0.0.1:${server.address().port}/`
+  const close = async () => {
+    await browser.close()
+    server.close()
+  }
+  return { address, browser, server, close }
+}
+
+/** A visit with a browser of its own: `wrongs` are errors, violations of the policy, and requests to elsewhere. */
+export async function visit({ address, browser }, { view = 'bench', clock, ...settings } = {}) {
+  const context = await browser.newContext({
+    viewport: { width: 1180, height: 820 },
+    serviceWorkers: 'block',
+    ...settings,
+  })
+  const page = await context.newPage()
+  const wrongs = []
+  page.on('pageerror', (error) => wrongs.push(String(error)))
+  page.on('console', (message) => {
+    // Playwright's own note that it keeps service workers off.
+    if (message.type() !== 'log' && !/Service Worker registration blocked/.test(message.text()))
+      wrongs.push(message.text())
+  })
+  page.on('request', (request) => {
+    if (!/^(blob|data):/.test(request.url()) && !request.url().startsWith(address))
+      wrongs.push(`request to ${request.url()}`)
+  })
+  await page.addInitScript(() => {
+    addEventListener('securitypolicyviolation', (event) =>
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`),
+    )
+  })
+  if (clock) await page.clock.install({ time: clock })
+  await page.goto(`${address}#${view}`)
+  await page.locator('html[data-ready]').waitFor()
+  return { page, context, wrongs }
+}
+
+/** Goes to another view by its key. */
+export const go = (page, name) => page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name }).click()
+
+/** A picture for whoever wants to look. */
+export const picture = (page, name, more = {}) => page.screenshot({ path: `${pictures}${name}.png`, ...more })
+
+let opened = null
+
+/** The page and the browser of a file of tests, opened at the first of them and closed after the last. */
+function shop() {
+  opened ??= open()
+  return opened
+}
+
+after(async () => (await opened)?.close())
+
+/** A test with a visit of its own, in which nothing may go wrong. */
+export function person(does, settings, body) {
+  test(does, async () => {
+    const { page, context, wrongs } = await visit(await shop(), settings)
+    try {
+      await body(page, context)
+      assert.deepEqual(wrongs, [])
+    } catch (failure) {
+      await picture(page, `failed ${does.replaceAll(/\W+/g, '-')}`)
+      throw failure
+    } finally {
+      await context.close()
+    }
+  })
+}
+
+export const pot = (page, letter) => page.getByRole('region', { name: `Pot ${letter}`, exact: true })
+export const line = (page, number) =>
+  page
+    .getByRole('main')
+    .getByRole('listitem')
+    .and(page.locator('.line'))
+    .nth(number - 1)
+export const chooseFile = (page, label, name, text) =>
+  page.getByLabel(label).setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
+
+/** What the library says in the page. */
+export const ask = (page, request) =>
+  page.evaluate(async (request) => {
+    const [core, { state }] = await Promise.all([import('./src/core.js'), import('./src/state.js')])
+    return core.ask({ book: state.book, ...request })
+  }, request)
+
+export const planOf = (page) =>
+  page.evaluate(async () => {
+    const [core, { state }] = await Promise.all([import('./src/core.js'), import('./src/state.js')])
+    return core.plan(state.book, state.orders).plan
+  })
+
+export const sheetOf = (page) =>
+  page.evaluate(async () => {
+    const [{ Book }, { state }] = await Promise.all([import('./pourwright/src/web.js'), import('./src/state.js')])
+    return new Book(state.book).sheet(state.orders)
+  })
