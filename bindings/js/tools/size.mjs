@@ -3,7 +3,7 @@ import { readFileSync, readdirSync } from 'node:fs'
 import { gzipSync } from 'node:zlib'
 
 /** What everything together may weigh, in KiB. The goal is 120. */
-const MOST = 480
+const MOST = 490
 
 const root = new URL('../', import.meta.url)
 const sources = readdirSync(new URL('src/', root)).filter((file) => file !== 'node.js')

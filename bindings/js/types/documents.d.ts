@@ -48,6 +48,10 @@ export type BaseEntry =
  */
 export type Percent = string
 /**
+ * Money per package, such as "58.00 USD per 1 gal".
+ */
+export type Price = string
+/**
  * What becomes of sprues.
  */
 export type Sprues = 'keep' | 'melt-again'
@@ -72,10 +76,6 @@ export type SourcedDrop = Sourced
  */
 export type Kind =
   'plastisol' | 'softener' | 'hardener' | 'stabilizer' | 'colorant' | 'pearl' | 'flake' | 'salt' | 'scent' | 'other'
-/**
- * Money per package, such as "58.00 USD per 1 gal".
- */
-export type Price = string
 /**
  * The measuring system, which gives cup, tbsp, tsp, fl oz, pt, qt and gal their size.
  */
@@ -118,6 +118,16 @@ export type Motion = 'straight' | 'may-swing' | 'swings'
  * Whether a plastisol in the mix is still liquid or has been fused.
  */
 export type Phase = 'liquid' | 'fused'
+/**
+ * What could be reckoned, or why it could not.
+ */
+export type Reckoned5 =
+  | {
+      known: DayCost
+    }
+  | {
+      unknown: Note
+    }
 /**
  * What could be reckoned, or why it could not.
  */
@@ -351,6 +361,10 @@ export interface BenchEntry {
    */
   spoons?: MeasuredAmount[] | null
   /**
+   * How unsure the tools are.
+   */
+  uncertainty?: ToolUncertaintyEntry | null
+  /**
    * The vacuum that pots are degassed in.
    */
   vacuum?: VacuumEntry | null
@@ -468,6 +482,50 @@ export interface TimingEntry {
   to: MeasuredAmount
 }
 /**
+ * Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the
+ * library's figures elsewhere.
+ */
+export interface ToolUncertaintyEntry {
+  /**
+   * Of the balance's span; 0.1 % where left out.
+   */
+  balance_span?: Percent | null
+  /**
+   * Of filling a cup, as a share of the distance between its marks; 10 %.
+   */
+  cup_filling?: Percent | null
+  /**
+   * Of where a cup's marks stand; 2.9 %.
+   */
+  cup_size?: Percent | null
+  /**
+   * Of a stated drop without an uncertainty of its own; 8.7 %.
+   */
+  drop?: Percent | null
+  /**
+   * Of one drop against the next; 5 %.
+   */
+  drop_scatter?: Percent | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Of leveling one spoonful; 3 %.
+   */
+  spoon_level?: Percent | null
+  /**
+   * Of the size of a spoon; 2.9 %.
+   */
+  spoon_size?: Percent | null
+  /**
+   * Of a drop that was never weighed; 29 %.
+   */
+  unweighed_drop?: Percent | null
+}
+/**
  * The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is
  * left.
  */
@@ -558,6 +616,10 @@ export interface BookDocument {
    */
   bench: BenchEntry
   /**
+   * How it reckons what a day costs; without it plans tell no costs.
+   */
+  costing?: CostingEntry | null
+  /**
    * The plastisol that a formula without a base goes into.
    */
   default_base?: Name | null
@@ -607,6 +669,76 @@ export interface BookDocument {
    * Whose book it is.
    */
   shop?: Name | null
+}
+/**
+ * How the shop reckons what a day costs, besides the prices of its materials.
+ */
+export interface CostingEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What of its material cost left-over is worth, in the cup and as sprue; nothing where left out.
+   */
+  left_over_worth?: Percent | null
+  /**
+   * What is earned, as a share of the price.
+   */
+  margin?: Percent | null
+  /**
+   * Anything worth knowing.
+   */
+  notes?: string | null
+  /**
+   * What goes into each pack.
+   */
+  packing?: PackingEntry[] | null
+  /**
+   * Work of one heat.
+   */
+  per_heat?: MeasuredAmount | null
+  /**
+   * Work of packing one pack.
+   */
+  per_pack?: MeasuredAmount | null
+  /**
+   * Work of one pot: measuring, degassing, cleaning up.
+   */
+  per_pot?: MeasuredAmount | null
+  /**
+   * Work of one shot: filling, cooling, taking out, trimming.
+   */
+  per_shot?: MeasuredAmount | null
+  /**
+   * What work is worth: "18.00 USD per 1 h". Without it work is not counted.
+   */
+  rate?: Price | null
+}
+/**
+ * Something that goes into each pack.
+ */
+export interface PackingEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What it is called.
+   */
+  name: Name
+  /**
+   * How many of it a pack takes, one where left out.
+   */
+  per_pack?: number | null
+  /**
+   * Its price per number of pieces, such as "9.00 USD per 100 pieces".
+   */
+  price: Price
 }
 /**
  * A formula: doses per amount of base.
@@ -1145,6 +1277,144 @@ export interface CountedEntry {
   weight: MeasuredAmount
 }
 /**
+ * What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
+ * sum over the lines.
+ */
+export interface DayCost {
+  /**
+   * What is left over at the end is worth.
+   */
+  credit: MoneyShown
+  /**
+   * What the left-overs from the shelf are worth.
+   */
+  from_shelf: MoneyShown
+  /**
+   * The order lines, in their order.
+   */
+  lines: LineCost[]
+  /**
+   * All materials, by what is used.
+   */
+  materials: MoneyShown
+  /**
+   * The orders, each in the place of its first line.
+   */
+  orders: OrderCost[]
+  /**
+   * Packing.
+   */
+  packing: MoneyShown
+  /**
+   * Whole packages of all materials, as if there were no stock.
+   */
+  to_buy: MoneyShown
+  /**
+   * All of it.
+   */
+  total: MoneyShown
+  /**
+   * What is used of each material, by name.
+   */
+  used: MaterialCost[]
+  /**
+   * Work.
+   */
+  work: MoneyShown
+}
+/**
+ * A sum of money.
+ */
+export interface MoneyShown {
+  /**
+   * The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
+   */
+  amount: string
+  /**
+   * The currency's ISO 4217 code.
+   */
+  currency: string
+  /**
+   * Rounded to the currency's minor unit, half away from zero, as a bill shows it.
+   */
+  text: string
+}
+/**
+ * What an order line costs.
+ */
+export interface LineCost {
+  /**
+   * Its part of the pots' plastic.
+   */
+  materials: MoneyShown
+  /**
+   * Its packing; nothing where it is not sold by the pack.
+   */
+  packing: MoneyShown
+  /**
+   * Of one pack, where it is sold by the pack.
+   */
+  per_pack?: MoneyShown | null
+  /**
+   * Of one piece.
+   */
+  per_piece: MoneyShown
+  /**
+   * What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece.
+   */
+  price?: MoneyShown | null
+  /**
+   * All of it.
+   */
+  total: MoneyShown
+  /**
+   * Its part of the work.
+   */
+  work: MoneyShown
+}
+/**
+ * What an order costs.
+ */
+export interface OrderCost {
+  /**
+   * The order.
+   */
+  order: string
+  /**
+   * What its lines bring at their prices.
+   */
+  price?: MoneyShown | null
+  /**
+   * What its lines cost.
+   */
+  total: MoneyShown
+}
+/**
+ * What a material costs.
+ */
+export interface MaterialCost {
+  /**
+   * The price of that much.
+   */
+  cost: MoneyShown
+  /**
+   * How much of it goes in fresh.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Whole packages that hold it.
+   */
+  packages: number
+  /**
+   * What these cost.
+   */
+  to_buy: MoneyShown
+}
+/**
  * How a pot is degassed.
  */
 export interface Degas {
@@ -1188,6 +1458,20 @@ export interface Degas {
    * What each swells to.
    */
   swollen: Shown
+}
+/**
+ * How sure a measure is.
+ */
+export interface Doubt {
+  /**
+   * What makes it unsure most.
+   */
+  main_source: string
+  /**
+   * Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula
+   * is written in; relative.
+   */
+  uncertainty: Shown
 }
 /**
  * What is shot into one mold at one stage.
@@ -1543,6 +1827,12 @@ export interface OrdersDocument {
    * Left-over mixes that may go into the day's pots.
    */
   shelf?: ShelfEntry[] | null
+  /**
+   * What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these.
+   */
+  stock?: {
+    [k: string]: Amount
+  } | null
 }
 /**
  * One line of an order: a product, or a mold with formulas or layers, and how many.
@@ -1677,29 +1967,6 @@ export interface OnShelf {
   used: Shown
 }
 /**
- * Something that goes into each pack.
- */
-export interface PackingEntry {
-  /**
-   * What an embedding program keeps here for itself; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  } | null
-  /**
-   * What it is called.
-   */
-  name: Name
-  /**
-   * How many of it a pack takes, one where left out.
-   */
-  per_pack?: number | null
-  /**
-   * Its price per number of pieces, such as "9.00 USD per 100 pieces".
-   */
-  price: Price
-}
-/**
  * A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
  * record, and made again to the same bits.
  */
@@ -1712,6 +1979,10 @@ export interface Plan {
    * What can hurt somebody.
    */
   cautions: Caution[]
+  /**
+   * What the day costs, where the book says how to reckon it.
+   */
+  cost?: Reckoned5 | null
   /**
    * The day, as the order list has it.
    */
@@ -1748,6 +2019,10 @@ export interface Plan {
    * Whose it is.
    */
   shop?: string | null
+  /**
+   * Materials in stock and what is taken of them; what lasts shortest comes first.
+   */
+  stock: StockEntry[]
   /**
    * The water that sink rates are told for.
    */
@@ -1896,6 +2171,10 @@ export interface Stage {
    */
   density: Shown
   /**
+   * Its standard uncertainty, as measured fresh from the weigh lists.
+   */
+  density_uncertainty?: Shown | null
+  /**
    * What is shot.
    */
   draws: Draw[]
@@ -1949,6 +2228,14 @@ export interface Weigh {
    */
   best: Way
   /**
+   * How sure that is.
+   */
+  doubt?: Doubt | null
+  /**
+   * How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
+   */
+  doubt_weighed?: Doubt | null
+  /**
    * What it is for.
    */
   kind: Kind
@@ -1960,6 +2247,10 @@ export interface Weigh {
    * The same by the other tools of the bench, where they keep the tolerance.
    */
   others: Way[]
+  /**
+   * The largest relative error that the shop accepts.
+   */
+  tolerance: Shown
   /**
    * What the formula wants.
    */
@@ -2019,6 +2310,39 @@ export interface ProofReason {
    * How many pots it calls for.
    */
   pots: number
+}
+/**
+ * A material in stock, and what the day takes of it.
+ */
+export interface StockEntry {
+  /**
+   * What was there.
+   */
+  had: Shown
+  /**
+   * What is left; none where it runs short.
+   */
+  left: Shown
+  /**
+   * Which material.
+   */
+  material: string
+  /**
+   * Packages to buy for what is missing, where the book states a price and so a package.
+   */
+  packages?: number | null
+  /**
+   * The pot that cannot be filled any more, where something is missing.
+   */
+  runs_out_in?: string | null
+  /**
+   * What is missing.
+   */
+  short: Shown
+  /**
+   * What the day's pots take.
+   */
+  used: Shown
 }
 /**
  * The water that sink rates are told for.
@@ -2452,23 +2776,6 @@ export interface CostLine {
    * What these cost.
    */
   to_buy: MoneyShown
-}
-/**
- * A sum of money.
- */
-export interface MoneyShown {
-  /**
-   * The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
-   */
-  amount: string
-  /**
-   * The currency's ISO 4217 code.
-   */
-  currency: string
-  /**
-   * Rounded to the currency's minor unit, half away from zero, as a bill shows it.
-   */
-  text: string
 }
 /**
  * What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
