@@ -43,9 +43,17 @@ fn wrong(value: &Value) -> Value {
     }
 }
 
-/// The parts of a plan that `laws/process.rs` and, for the shelf, `record` are for.
-const PROCESS: [&str; 6] =
-    ["/degas/", "/heating/", "/heats/", "/sinks/", "/flakes/", "/from_shelf"];
+/// The parts of a plan that `laws/process.rs`, for the shelf `record`, and for doubts the core's own tests are for.
+const PROCESS: [&str; 8] = [
+    "/degas/",
+    "/heating/",
+    "/heats/",
+    "/sinks/",
+    "/flakes/",
+    "/from_shelf",
+    "/doubt",
+    "/density_uncertainty",
+];
 
 #[test]
 fn every_number_and_word_of_pots_and_lines_counts() {

@@ -141,4 +141,30 @@ mod tests {
         assert!((found - per_cent).abs() < 2e-3 * per_cent, "{found}");
         assert_eq!(main, source);
     }
+
+    // A density rests on ratios alone: what is left of a stage is as sure as the whole, and what is gone adds nothing.
+    #[test]
+    fn what_is_left_of_a_stage_is_as_sure_as_the_whole() {
+        let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        book["materials"]["clear"]["density"] = "1.03 g/mL ± 0.01".into();
+        book["materials"]["salt"]["as_scooped"] = "1.22 g/mL ± 0.06".into();
+        let book = book_from_text(&book.to_string()).unwrap();
+        let unsure = |shares: [f64; 2]| {
+            let [base, salt] = ["clear", "salt"].map(|name| book.materials.find(name).unwrap());
+            let takings = [
+                (base, Step::Fill { cup: 0, mark: 4, times: 1 }, shares[0]),
+                (salt, Step::Spoon { spoon: 0, times: 2 }, shares[1]),
+            ];
+            let takings: Vec<Taking> = takings
+                .into_iter()
+                .map(|(material, step, share)| Taking { material, steps: Vec::from([step]), share })
+                .collect();
+            density(&takings, &book).unwrap().quantity.si()
+        };
+        let whole = unsure([1.0, 1.0]);
+        assert!((unsure([0.25, 0.25]) - whole).abs() < 1e-9 * whole);
+        // Of base alone only its density is left: ± 10 kg/m³.
+        assert!((unsure([1.0, 0.0]) - 10.0).abs() < 1e-9);
+        assert!((unsure([1.0, 1.0]) - unsure([1.0, 0.5])).abs() > 0.1);
+    }
 }

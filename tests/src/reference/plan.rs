@@ -298,6 +298,9 @@ impl<'a> Check<'a> {
             let name = text(&weigh["material"]);
             let at = format!("{at}, {name}");
             let wanted = self.shown(&format!("{at}, wanted"), &weigh["wanted"]);
+            let own = self.shop.materials.get(&name).and_then(|material| material.tolerance);
+            let tolerance = own.or(self.shop.limit("tolerance")).unwrap_or(0.05);
+            self.shown_as(&format!("{at}, tolerance"), &weigh["tolerance"], tolerance);
             self.object(wanted > 0.0, || format!("{at}: {wanted} g is no addition"));
             *contents.entry(name.clone()).or_default() += wanted;
             sum += wanted;
