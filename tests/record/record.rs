@@ -186,11 +186,25 @@ fn what_cannot_have_been(#[case] pots: Value, #[case] code: &str, #[case] path: 
 }
 
 #[test]
-fn a_plan_that_is_none_is_refused() {
+fn a_plan_that_is_none_is_refused_with_all_that_is_wrong() {
     let mut plan = plan(orders());
     plan["pots"][0]["cup"] = json!("large");
+    plan["lines"][1]["pieces"] = json!("many");
     let faults = record(&plan, json!({})).expect_err("no plan");
-    assert_eq!((&faults[0]["code"], &faults[0]["path"]), (&json!("not-a-plan"), &json!("/plan")));
+    let mut found: Vec<(&Value, &Value)> = faults
+        .as_array()
+        .expect("faults")
+        .iter()
+        .map(|fault| (&fault["code"], &fault["path"]))
+        .collect();
+    found.sort_by_key(|(_, path)| path.to_string());
+    assert_eq!(
+        found,
+        [
+            (&json!("wrong-type"), &json!("/plan/lines/1/pieces")),
+            (&json!("wrong-type"), &json!("/plan/pots/0/cup"))
+        ]
+    );
 }
 
 #[test]
