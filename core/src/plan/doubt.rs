@@ -3,12 +3,13 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::measures::{Bench, Measure, Step};
+use super::measures::{Bench, Step};
 use super::{Shown, part, text};
 use crate::book::Book;
+use crate::material::Material;
 use crate::mix::MaterialId;
 use crate::quantity::{MassDensity, Measured, Ratio, System};
-use crate::uncertainty::{Dosed, Taken, dose_as_written, finished_density};
+use crate::uncertainty::{Dosed, Taken, WrittenIn, dose_as_written, finished_density};
 
 part! {
     /// How sure a measure is.
@@ -29,14 +30,20 @@ pub(super) struct Taking {
     pub(super) share: f64,
 }
 
-/// How sure `measure` of a material is; `None` where the book lacks a property that this takes.
-pub(super) fn doubt(material: MaterialId, measure: &Measure, book: &Book) -> Option<Doubt> {
-    let names = names(&measure.steps, &book.tools, book.system);
-    let taken = taken(&measure.steps, &names, &book.tools);
-    let dosed = Dosed { material: book.materials.get(material).ok()?, taken: &taken, share: 1.0 };
-    let estimate = dose_as_written(&dosed, book.written_in(material), &book.unsure).ok()?;
+/// How sure `steps` of a material are against a dose that is `written` so; `None` where the book lacks a property that
+/// this takes.
+pub(super) fn doubt(
+    material: &Material,
+    steps: &[Step],
+    written: WrittenIn,
+    book: &Book,
+) -> Option<Doubt> {
+    let names = names(steps, &book.tools, book.system);
+    let taken = taken(steps, &names, &book.tools);
+    let dosed = Dosed { material, taken: &taken, share: 1.0 };
+    let estimate = dose_as_written(&dosed, written, &book.unsure).ok()?;
     let source = &estimate.main_source()?.source;
-    let only = if measure.steps.len() == 1 { source.strip_suffix(", taking 1") } else { None };
+    let only = if steps.len() == 1 { source.strip_suffix(", taking 1") } else { None };
     let main_source = only.unwrap_or(source).to_string();
     Some(Doubt { uncertainty: text::percent(estimate.uncertainty), main_source })
 }
@@ -103,7 +110,7 @@ mod tests {
     use super::*;
     use crate::document::book_from_text;
     use crate::document::small::BOOK;
-    use crate::plan::measures::Tool;
+    use crate::plan::measures::{Measure, Tool};
     use crate::quantity::{Mass, Measurable};
 
     /// How sure each way is in which the bench can take so much, in per cent, with what makes it unsure.
@@ -119,7 +126,7 @@ mod tests {
         let choice = choice.unwrap();
         let ways: Vec<&Measure> = core::iter::once(&choice.best).chain(&choice.others).collect();
         let measure = ways.into_iter().find(|measure| measure.tool == tool).unwrap();
-        let doubt = doubt(id, measure, &book).unwrap();
+        let doubt = doubt(material, &measure.steps, book.written_in(id), &book).unwrap();
         (doubt.uncertainty.quantity.si() * 100.0, doubt.main_source)
     }
 

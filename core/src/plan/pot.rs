@@ -328,7 +328,7 @@ impl Workshop<'_> {
         parts: &[Part<'_>],
         materials: &[MaterialId],
         (measurer, measured): (usize, &batch::Measured),
-    ) -> Result<Vec<Vec<Listed>>, WeighError> {
+    ) -> Result<Vec<Vec<Listed<'_>>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
@@ -384,7 +384,7 @@ impl Workshop<'_> {
         cup: usize,
         parts: &[Part<'_>],
         sequence: sequence::Sequence,
-        lists: Vec<Vec<Listed>>,
+        lists: Vec<Vec<Listed<'_>>>,
     ) -> Result<Pot, PotError> {
         let system = self.book.system;
         let mut stages = Vec::new();
@@ -401,13 +401,8 @@ impl Workshop<'_> {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
             }
             sprues -= step.returned;
-            let (weigh, taken): (Vec<_>, Vec<_>) = list
-                .into_iter()
-                .map(|one| {
-                    (one.weigh, Taking { material: one.material, steps: one.steps, share: 1.0 })
-                })
-                .unzip();
-            takings.extend(taken.into_iter().filter(|taking| !taking.steps.is_empty()));
+            let weigh = list.iter().map(|one| one.told(self.book)).collect();
+            takings.extend(list.into_iter().filter_map(Listed::taking));
             let density_uncertainty = doubt::density(&takings, self.book);
             let stays = (step.carried / step.held).value;
             takings.iter_mut().for_each(|taking| taking.share *= stays);

@@ -5,7 +5,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::doubt::doubt;
+use super::doubt::{Taking, doubt};
 use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
 use super::text;
 use super::{Shown, Way, Weigh};
@@ -15,11 +15,14 @@ use crate::material::Material;
 use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio, System};
 
-/// A material of a weigh list, and how it is taken.
-pub(crate) struct Listed {
-    pub(crate) weigh: Weigh,
-    pub(crate) material: MaterialId,
-    pub(crate) steps: Vec<Step>,
+/// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
+/// makes many lists and tells one.
+pub(crate) struct Listed<'a> {
+    material: &'a Material,
+    addition: Addition,
+    tolerance: f64,
+    /// `None` where so little is lacking that adding nothing keeps the tolerance.
+    choice: Option<Choice>,
 }
 
 /// What goes in at a stage, and what is there of it before.
@@ -41,11 +44,11 @@ pub(crate) struct ToMix {
 
 /// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
 /// of a cup to its marks, where they are given.
-pub(crate) fn list(
+pub(crate) fn list<'a>(
     additions: &[Addition],
     base: Option<(MaterialId, Vec<Step>)>,
-    book: &Book,
-) -> Result<Vec<Listed>, WeighError> {
+    book: &'a Book,
+) -> Result<Vec<Listed<'a>>, WeighError> {
     let mut list = Vec::new();
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
@@ -53,8 +56,7 @@ pub(crate) fn list(
         // The tolerance is that of the formula: what is added to much may be off by more.
         let of_addition = tolerance * (addition.total / addition.wanted).value;
         if of_addition >= 1.0 {
-            let (weigh, material) = (nothing(material, addition, tolerance), addition.material);
-            list.push(Listed { weigh, material, steps: Vec::new() });
+            list.push(Listed { material, addition: *addition, tolerance, choice: None });
             continue;
         }
         // A drop that nobody weighed may be a third off. It is true all the same where the formula
@@ -71,10 +73,9 @@ pub(crate) fn list(
             tolerance,
             error,
         })?;
-        let weigh = entry(material, addition, &choice, tolerance, book);
-        list.push(Listed { weigh, material: addition.material, steps: choice.best.steps });
+        list.push(Listed { material, addition: *addition, tolerance, choice: Some(choice) });
     }
-    list.sort_by_key(|listed| listed.weigh.kind);
+    list.sort_by_key(|listed| listed.material.kind);
     Ok(list)
 }
 
@@ -93,7 +94,11 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
         let own = (tolerance / share).min(LOOSEST);
         let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
         match choose(material, addition.wanted, own, counted, &book.tools) {
-            Ok(choice) => made.list.push(entry(material, addition, &choice, own, book)),
+            Ok(choice) => {
+                let choice = Some(choice);
+                let listed = Listed { material, addition: *addition, tolerance: own, choice };
+                made.list.push(listed.told(book));
+            }
             Err(_) if share <= *tolerance => made.left_out.push(addition.material),
             Err(error) => {
                 let material = material.name.clone();
@@ -139,44 +144,42 @@ pub(crate) fn way(
     }
 }
 
-/// So little is lacking that adding nothing keeps the tolerance.
-fn nothing(material: &Material, addition: &Addition, tolerance: f64) -> Weigh {
-    let off = -(addition.wanted / addition.total);
-    Weigh {
-        material: material.name.clone(),
-        kind: material.kind,
-        wanted: text::mass(addition.wanted),
-        tolerance: text::percent(Ratio::from(tolerance)),
-        doubt: None,
-        doubt_weighed: None,
-        best: Way {
-            tool: Tool::Balance,
-            measure: "nothing".to_string(),
-            gives: text::mass(Mass::default()),
-            off: Shown::new(off, text::signed_percent(off)),
-        },
-        others: Vec::new(),
+impl Listed<'_> {
+    /// The entry in words, with how sure it is.
+    pub(crate) fn told(&self, book: &Book) -> Weigh {
+        let Addition { material, wanted, total } = self.addition;
+        let way = |measure| way(measure, wanted, total, &book.tools, book.system);
+        let written = book.written_in(material);
+        let doubt = |measure: &Measure| doubt(self.material, &measure.steps, written, book);
+        let best = self.choice.as_ref().map(|choice| &choice.best);
+        let others = || self.choice.iter().flat_map(|choice| &choice.others).filter(|it| it.within);
+        Weigh {
+            material: self.material.name.clone(),
+            kind: self.material.kind,
+            wanted: text::mass(wanted),
+            tolerance: text::percent(Ratio::from(self.tolerance)),
+            best: best.map_or_else(|| nothing(wanted, total), way),
+            doubt: best.and_then(doubt),
+            doubt_weighed: others().find(|it| it.tool == Tool::Balance).and_then(doubt),
+            others: others().map(way).collect(),
+        }
+    }
+
+    /// What goes into the mix by the way chosen, where anything does.
+    pub(super) fn taking(self) -> Option<Taking> {
+        let steps = self.choice?.best.steps;
+        Some(Taking { material: self.addition.material, steps, share: 1.0 })
     }
 }
 
-fn entry(
-    material: &Material,
-    addition: &Addition,
-    choice: &Choice,
-    tolerance: f64,
-    book: &Book,
-) -> Weigh {
-    let weighed = choice.others.iter().find(|other| other.tool == Tool::Balance && other.within);
-    let way = |measure| way(measure, addition.wanted, addition.total, &book.tools, book.system);
-    Weigh {
-        material: material.name.clone(),
-        kind: material.kind,
-        wanted: text::mass(addition.wanted),
-        tolerance: text::percent(Ratio::from(tolerance)),
-        best: way(&choice.best),
-        doubt: doubt(addition.material, &choice.best, book),
-        doubt_weighed: weighed.and_then(|measure| doubt(addition.material, measure, book)),
-        others: choice.others.iter().filter(|other| other.within).map(way).collect(),
+/// The way to add nothing.
+fn nothing(wanted: Mass, total: Mass) -> Way {
+    let off = -(wanted / total);
+    Way {
+        tool: Tool::Balance,
+        measure: "nothing".to_string(),
+        gives: text::mass(Mass::default()),
+        off: Shown::new(off, text::signed_percent(off)),
     }
 }
 
@@ -264,7 +267,8 @@ mod tests {
         let addition = Addition { material, wanted: mass, total: mass };
         let list = list(&[addition], None, book).unwrap();
         list.iter()
-            .flat_map(|one| core::iter::once(&one.weigh.best).chain(&one.weigh.others))
+            .map(|one| one.told(book))
+            .flat_map(|weigh| core::iter::once(weigh.best).chain(weigh.others))
             .map(|way| way.tool)
             .collect()
     }
@@ -293,8 +297,9 @@ mod tests {
             &book,
         )
         .unwrap();
-        assert_eq!((list[0].weigh.best.tool, &*list[0].weigh.best.measure), (Tool::Cup, "1 cup"));
-        assert_eq!(list[0].weigh.best.off.quantity, Ratio::from(0.0));
+        let best = list[0].told(&book).best;
+        assert_eq!((best.tool, &*best.measure), (Tool::Cup, "1 cup"));
+        assert_eq!(best.off.quantity, Ratio::from(0.0));
     }
 
     #[test]
