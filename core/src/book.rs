@@ -5,7 +5,6 @@ use alloc::vec::Vec;
 
 use crate::cost::Costing;
 use crate::formula::{Formula, Overlap};
-use crate::material::Kind;
 use crate::mix::{MaterialId, Materials};
 use crate::plan::measures::Bench;
 use crate::process::atmosphere::StationPressure;
@@ -13,11 +12,9 @@ use crate::process::chamber::Chamber;
 use crate::process::heat;
 use crate::process::seawater::Water;
 use crate::process::sink::Shape;
-use crate::quantity::{
-    Amount, Dimension, Length, Mass, Ratio, System, ThermodynamicTemperature, Time, Volume,
-};
+use crate::quantity::{Length, Mass, Ratio, System, ThermodynamicTemperature, Time, Volume};
 use crate::salt::Hook;
-use crate::uncertainty::{ToolUncertainty, WrittenIn};
+use crate::uncertainty::ToolUncertainty;
 use crate::words::words;
 
 /// A shop's book. Its lists are sorted by name, so that the same book gives the same plan
@@ -224,38 +221,6 @@ impl Book {
     #[must_use]
     pub fn find_mold(&self, name: &str) -> Option<usize> {
         self.molds.binary_search_by(|mold| mold.name.as_str().cmp(name)).ok()
-    }
-
-    /// Whether a formula doses `material` in drops.
-    #[must_use]
-    pub fn is_dropped(&self, material: MaterialId) -> bool {
-        let mut doses = self.formulas.iter().flat_map(|formula| &formula.doses);
-        doses.any(|dose| dose.material == material && dose.amount.dimension() == Dimension::COUNT)
-    }
-
-    /// What the formulas dose `material` in: what all of them do, or else a mass, against which any other measure
-    /// counts in full. A base is for the cup that the doses are per.
-    #[must_use]
-    pub fn written_in(&self, material: MaterialId) -> WrittenIn {
-        let kind = |amount: &Amount| match (amount.basis(), amount.dimension()) {
-            (None, Dimension::VOLUME) => WrittenIn::Volume,
-            (None, Dimension::COUNT) => WrittenIn::Drops,
-            _ => WrittenIn::Mass,
-        };
-        let is_base =
-            self.materials.get(material).is_ok_and(|material| material.kind == Kind::Plastisol);
-        let mut written: Option<WrittenIn> = None;
-        for formula in &self.formulas {
-            let per = formula.per.iter().filter(|_| is_base);
-            let doses = formula.doses.iter().filter(|dose| dose.material == material);
-            for amount in per.chain(doses.map(|dose| &dose.amount)) {
-                let kind = kind(amount);
-                if *written.get_or_insert(kind) != kind {
-                    return WrittenIn::Mass;
-                }
-            }
-        }
-        written.unwrap_or(WrittenIn::Mass)
     }
 
     /// Index of the product named `name`.

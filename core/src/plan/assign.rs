@@ -48,7 +48,7 @@ pub(super) fn assign(
     holds: Volume,
     vessel: crate::book::Vessel,
 ) -> Result<Assigned, PotError> {
-    let Workshop { book, recipes, batches, shots } = workshop;
+    let Workshop { book, recipes, batches, shots, .. } = workshop;
     let compositions: Vec<Composition> =
         recipes.iter().map(composition).collect::<Result<_, PotError>>()?;
     let fresh = if book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };

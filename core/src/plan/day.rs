@@ -8,6 +8,7 @@ use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::dosing::Dosing;
 use super::shelf::LeftOver;
 use super::stock::InStock;
 use crate::book::{Book, Layer, Mold, Product};
@@ -99,8 +100,8 @@ pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaErr
 }
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.
-pub(crate) fn pool(book: &Book, day: &Day, faults: &mut Vec<Fault>) -> Pooled {
-    let mut recipes = Recipes::default();
+pub(crate) fn pool(book: &Book, day: &Day, dosing: &Dosing, faults: &mut Vec<Fault>) -> Pooled {
+    let mut recipes = Recipes::new(dosing);
     let mut batches = Batches::default();
     for (index, line) in day.lines.iter().enumerate() {
         let layers = line.product.layers.iter().map(|layer| {
@@ -115,8 +116,8 @@ pub(crate) fn pool(book: &Book, day: &Day, faults: &mut Vec<Fault>) -> Pooled {
 }
 
 /// The day's recipes, which are all different, and where to find them.
-#[derive(Default)]
 struct Recipes<'a> {
+    dosing: &'a Dosing,
     all: Vec<DayRecipe>,
     /// The recipe of formulas and what becomes of their overlap; `None` where there is none.
     by_formulas: BTreeMap<(&'a [usize], Overlap), Option<usize>>,
@@ -125,6 +126,11 @@ struct Recipes<'a> {
 }
 
 impl<'a> Recipes<'a> {
+    fn new(dosing: &'a Dosing) -> Self {
+        let (by_formulas, by_ratios) = (BTreeMap::new(), BTreeMap::new());
+        Self { dosing, all: Vec::new(), by_formulas, by_ratios }
+    }
+
     /// The index of the layer's recipe.
     fn of(
         &mut self,
@@ -162,7 +168,7 @@ impl<'a> Recipes<'a> {
             .map(|formula| formula.name.clone())
             .collect();
         let place = self.all.len();
-        self.all.push(DayRecipe::new(recipe, formulas, book)?);
+        self.all.push(DayRecipe::new(recipe, formulas, book, self.dosing)?);
         alike.push(place);
         Ok(place)
     }
@@ -206,7 +212,12 @@ impl Batches {
 }
 
 impl DayRecipe {
-    fn new(recipe: Recipe, formulas: Vec<String>, book: &Book) -> Result<Self, RecipeError> {
+    fn new(
+        recipe: Recipe,
+        formulas: Vec<String>,
+        book: &Book,
+        dosing: &Dosing,
+    ) -> Result<Self, RecipeError> {
         let unit = recipe.for_base(Mass::from_si(1.0))?;
         let window = shot_window(&recipe, &formulas, book)?;
         let hot_at = window.map_or_else(reference_temperature, |window| window.middle());
@@ -221,7 +232,7 @@ impl DayRecipe {
         let mut assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
         for ingredient in recipe.ingredients() {
             let material = book.materials.get(ingredient.material)?;
-            if !material.drop_is_calibrated() && book.is_dropped(ingredient.material) {
+            if !material.drop_is_calibrated() && dosing.is_dropped(ingredient.material) {
                 assumptions.push(Assumption::PharmacyDrop(ingredient.material));
             }
         }
@@ -338,7 +349,7 @@ mod tests {
         let book = book_from_text(BOOK).unwrap();
         let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
         let mut faults = Vec::new();
-        let pooled = pool(&book, &day, &mut faults);
+        let pooled = pool(&book, &day, &Dosing::of(&book), &mut faults);
         (pooled, faults)
     }
 

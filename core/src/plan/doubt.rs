@@ -110,6 +110,7 @@ mod tests {
     use super::*;
     use crate::document::book_from_text;
     use crate::document::small::BOOK;
+    use crate::plan::dosing::Dosing;
     use crate::plan::measures::{Measure, Tool};
     use crate::quantity::{Mass, Measurable};
 
@@ -126,7 +127,8 @@ mod tests {
         let choice = choice.unwrap();
         let ways: Vec<&Measure> = core::iter::once(&choice.best).chain(&choice.others).collect();
         let measure = ways.into_iter().find(|measure| measure.tool == tool).unwrap();
-        let doubt = doubt(material, &measure.steps, book.written_in(id), &book).unwrap();
+        let doubt =
+            doubt(material, &measure.steps, Dosing::of(&book).written_in(id), &book).unwrap();
         (doubt.uncertainty.quantity.si() * 100.0, doubt.main_source)
     }
 

@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::assign::{Assigned, WorkDraw, assign};
 use super::cost::{self, Served};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
+use super::dosing::Dosing;
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::split::Reason;
@@ -30,7 +31,8 @@ impl Plan {
     /// bench cannot dose. A shelf where the build lacks the `solver`.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
-        let Pooled { recipes, batches } = pool(book, day, &mut faults);
+        let dosing = Dosing::of(book);
+        let Pooled { recipes, batches } = pool(book, day, &dosing, &mut faults);
         let shots: Vec<Option<Shots>> = batches
             .iter()
             .map(|batch| keep(shots(batch, &recipes, book), batch, &mut faults))
@@ -39,7 +41,8 @@ impl Plan {
             return Err(faults);
         }
         let shots: Vec<Shots> = shots.into_iter().flatten().collect();
-        let workshop = Workshop { book, recipes: &recipes, batches: &batches, shots: &shots };
+        let workshop =
+            Workshop { book, dosing: &dosing, recipes: &recipes, batches: &batches, shots: &shots };
         let made = workshop.make().map_err(|(batch, error)| {
             let batch = batch.and_then(|batch| batches.get(batch));
             Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))

@@ -7,6 +7,7 @@ pub mod correction;
 pub mod cost;
 pub mod cover;
 pub mod day;
+mod dosing;
 mod doubt;
 pub mod flakes;
 #[cfg(feature = "solver")]

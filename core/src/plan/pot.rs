@@ -6,6 +6,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
+use super::dosing::Dosing;
 use super::doubt::{self, Taking};
 use super::precedence::{FreshBase, PrecedenceError};
 use super::process::{self, Heated};
@@ -103,6 +104,7 @@ pub(super) struct DrawDraft {
 /// What all pots of a day are built from.
 pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
+    pub(super) dosing: &'a Dosing,
     pub(super) recipes: &'a [DayRecipe],
     pub(super) batches: &'a [Batch],
     pub(super) shots: &'a [Shots],
@@ -348,7 +350,7 @@ impl Workshop<'_> {
                 }
                 _ => None,
             };
-            lists.push(weigh::list(&additions, base, self.book)?);
+            lists.push(weigh::list(&additions, base, self.book, self.dosing)?);
         }
         Ok(lists)
     }
@@ -401,7 +403,7 @@ impl Workshop<'_> {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
             }
             sprues -= step.returned;
-            let weigh = list.iter().map(|one| one.told(self.book)).collect();
+            let weigh = list.iter().map(|one| one.told(self.book, self.dosing)).collect();
             takings.extend(list.into_iter().filter_map(Listed::taking));
             let density_uncertainty = doubt::density(&takings, self.book);
             let stays = (step.carried / step.held).value;

@@ -5,6 +5,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::dosing::Dosing;
 use super::doubt::{Taking, doubt};
 use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
 use super::text;
@@ -48,6 +49,7 @@ pub(crate) fn list<'a>(
     additions: &[Addition],
     base: Option<(MaterialId, Vec<Step>)>,
     book: &'a Book,
+    dosing: &Dosing,
 ) -> Result<Vec<Listed<'a>>, WeighError> {
     let mut list = Vec::new();
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
@@ -61,7 +63,7 @@ pub(crate) fn list<'a>(
         }
         // A drop that nobody weighed may be a third off. It is true all the same where the formula
         // counts drops itself, for then as many drops as it says are right, whatever they weigh.
-        let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
+        let counted = material.drop_is_calibrated() || dosing.is_dropped(addition.material);
         let mut choice = choose(material, addition.wanted, of_addition, counted, &book.tools);
         if let Some((base, steps)) = &base
             && *base == addition.material
@@ -86,18 +88,19 @@ const LOOSEST: f64 = 0.5;
 /// what is a small part of it need not be measured so well. An addition that no tool measures is
 /// left out where the material keeps its tolerance without it.
 pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
+    let dosing = Dosing::of(book);
     let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
     let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
     for (addition, tolerance) in additions {
         let material = book.materials.get(addition.material)?;
         let share = (addition.wanted / addition.total).value;
         let own = (tolerance / share).min(LOOSEST);
-        let counted = material.drop_is_calibrated() || book.is_dropped(addition.material);
+        let counted = material.drop_is_calibrated() || dosing.is_dropped(addition.material);
         match choose(material, addition.wanted, own, counted, &book.tools) {
             Ok(choice) => {
                 let choice = Some(choice);
                 let listed = Listed { material, addition: *addition, tolerance: own, choice };
-                made.list.push(listed.told(book));
+                made.list.push(listed.told(book, &dosing));
             }
             Err(_) if share <= *tolerance => made.left_out.push(addition.material),
             Err(error) => {
@@ -146,10 +149,10 @@ pub(crate) fn way(
 
 impl Listed<'_> {
     /// The entry in words, with how sure it is.
-    pub(crate) fn told(&self, book: &Book) -> Weigh {
+    pub(crate) fn told(&self, book: &Book, dosing: &Dosing) -> Weigh {
         let Addition { material, wanted, total } = self.addition;
         let way = |measure| way(measure, wanted, total, &book.tools, book.system);
-        let written = book.written_in(material);
+        let written = dosing.written_in(material);
         let doubt = |measure: &Measure| doubt(self.material, &measure.steps, written, book);
         let best = self.choice.as_ref().map(|choice| &choice.best);
         let others = || self.choice.iter().flat_map(|choice| &choice.others).filter(|it| it.within);
@@ -265,9 +268,10 @@ mod tests {
         let material = book.materials.find(name).unwrap();
         let mass = Mass::from_si(grams / 1e3);
         let addition = Addition { material, wanted: mass, total: mass };
-        let list = list(&[addition], None, book).unwrap();
+        let dosing = Dosing::of(book);
+        let list = list(&[addition], None, book, &dosing).unwrap();
         list.iter()
-            .map(|one| one.told(book))
+            .map(|one| one.told(book, &dosing))
             .flat_map(|weigh| core::iter::once(weigh.best).chain(weigh.others))
             .map(|way| way.tool)
             .collect()
@@ -295,9 +299,10 @@ mod tests {
             &[addition],
             Some((base, Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]))),
             &book,
+            &Dosing::of(&book),
         )
         .unwrap();
-        let best = list[0].told(&book).best;
+        let best = list[0].told(&book, &Dosing::of(&book)).best;
         assert_eq!((best.tool, &*best.measure), (Tool::Cup, "1 cup"));
         assert_eq!(best.off.quantity, Ratio::from(0.0));
     }
@@ -307,7 +312,8 @@ mod tests {
         let book = book_from_text(BOOK).unwrap();
         let material = book.materials.find("salt").unwrap();
         let wanted = Mass::from_si(1e-6);
-        let refused = list(&[Addition { material, wanted, total: wanted }], None, &book);
+        let dosing = Dosing::of(&book);
+        let refused = list(&[Addition { material, wanted, total: wanted }], None, &book, &dosing);
         assert!(matches!(refused, Err(WeighError::Measure { material, .. }) if material == "salt"));
     }
 
@@ -316,6 +322,6 @@ mod tests {
         let book = book_from_text(BOOK).unwrap();
         let material = book.materials.find("salt").unwrap();
         let nothing = Addition { material, wanted: Mass::default(), total: Mass::default() };
-        assert!(list(&[nothing], None, &book).unwrap().is_empty());
+        assert!(list(&[nothing], None, &book, &Dosing::of(&book)).unwrap().is_empty());
     }
 }
