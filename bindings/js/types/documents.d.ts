@@ -1398,7 +1398,7 @@ export interface MaterialCost {
    */
   cost: MoneyShown
   /**
-   * How much of it goes in fresh.
+   * How much of it is used; of a day, what goes in fresh.
    */
   mass: Shown
   /**
@@ -2753,31 +2753,6 @@ export interface ConvertResponse {
   value: number
 }
 /**
- * What one material costs.
- */
-export interface CostLine {
-  /**
-   * The price of that much.
-   */
-  cost: MoneyShown
-  /**
-   * How much of it is used.
-   */
-  mass: Shown
-  /**
-   * Which.
-   */
-  material: string
-  /**
-   * Whole packages that hold it.
-   */
-  packages: number
-  /**
-   * What these cost.
-   */
-  to_buy: MoneyShown
-}
-/**
  * What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
  */
 export interface CostResponse {
@@ -2788,7 +2763,7 @@ export interface CostResponse {
   /**
    * Each material.
    */
-  lines: CostLine[]
+  lines: MaterialCost[]
   /**
    * All materials, by what is used.
    */

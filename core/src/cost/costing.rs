@@ -3,7 +3,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Profit;
+use super::{Packing, Profit};
 use crate::price::Price;
 use crate::quantity::{Ratio, Time};
 
@@ -29,6 +29,14 @@ pub struct PackItem {
     pub price: Price,
     /// How many of it a pack takes.
     pub per_pack: u32,
+}
+
+impl PackItem {
+    /// What a job takes of it.
+    #[must_use]
+    pub fn packing(&self) -> Packing<'_> {
+        Packing { name: &self.name, price: &self.price, per_pack: self.per_pack }
+    }
 }
 
 /// How long the work takes, and what it is worth.

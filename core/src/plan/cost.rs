@@ -18,9 +18,7 @@ use super::day::{Batch, Line};
 use super::pot::PotDraft;
 use super::{Note, Plan, Pot, Reckoned, Shown, Stage, part, text};
 use crate::book::Book;
-use crate::cost::{
-    CostError, Costing, MaterialCosts, MaterialLine, Money, Packing, Used, Work, decimal,
-};
+use crate::cost::{CostError, Costing, MaterialCosts, MaterialLine, Money, Used, Work, decimal};
 use crate::fault::Diagnose;
 use crate::material::{Material, MaterialError, Property};
 use crate::price::Currency;
@@ -112,7 +110,7 @@ part! {
     pub struct MaterialCost {
         /// Which.
         pub material: String,
-        /// How much of it goes in fresh.
+        /// How much of it is used; of a day, what goes in fresh.
         pub mass: Shown<Mass>,
         /// The price of that much.
         pub cost: MoneyShown,
@@ -395,9 +393,7 @@ impl<'a> Reckoning<'a> {
             };
             let mut packing = Money::zero(self.currency);
             for item in &self.costing.packing {
-                let item =
-                    Packing { name: &item.name, price: &item.price, per_pack: item.per_pack };
-                packing = packing.plus(item.cost(packs)?)?;
+                packing = packing.plus(item.packing().cost(packs)?)?;
             }
             let times = self.costing.work.as_ref();
             let time = times.map_or(Time::default(), |work| work.per_pack * f64::from(packs));
@@ -444,7 +440,7 @@ impl<'a> Reckoning<'a> {
         Ok(DayCost {
             lines,
             orders: orders.collect(),
-            used: self.materials.lines.iter().map(shown).collect(),
+            used: self.materials.lines.iter().map(MaterialCost::from).collect(),
             materials: self.materials.used.into(),
             to_buy: self.materials.to_buy.into(),
             from_shelf: self.from_shelf.into(),
@@ -512,13 +508,15 @@ impl<'a> Taken<'a> {
     }
 }
 
-fn shown(line: &MaterialLine) -> MaterialCost {
-    MaterialCost {
-        material: line.material.clone(),
-        mass: text::mass(line.mass),
-        cost: line.cost.into(),
-        packages: line.packages,
-        to_buy: line.to_buy.into(),
+impl From<&MaterialLine> for MaterialCost {
+    fn from(line: &MaterialLine) -> Self {
+        Self {
+            material: line.material.clone(),
+            mass: text::mass(line.mass),
+            cost: line.cost.into(),
+            packages: line.packages,
+            to_buy: line.to_buy.into(),
+        }
     }
 }
 

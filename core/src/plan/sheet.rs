@@ -77,14 +77,12 @@ impl Page {
             "order", "what", "pieces", "mold", "weighs", "pots", "due"
         ));
         for line in lines {
-            let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
-            let what = format!("{}{shape}", line.what);
             let due = line.promised.as_deref().and_then(|date| date.get(5..)).unwrap_or_default();
             let mut pots = broken(&line.pots.join(" "), " ", POTS).into_iter();
             let row = format!(
                 "{:<7} {:<29} {:>6}  {:<12} {:>7}  {:<POTS$} {due}",
                 cut(&line.order, 7),
-                cut(&what, 29),
+                cut(&called(line), 29),
                 line.pieces,
                 cut(&line.mold, 12),
                 line.piece.text,
@@ -329,6 +327,12 @@ impl Page {
             self.wrapped("  ! ", caution.sentence());
         }
     }
+}
+
+/// What a line asks for, with the shape in a mold with unlike cavities.
+fn called(line: &PlannedLine) -> String {
+    let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
+    format!("{}{shape}", line.what)
 }
 
 /// `text` with a capital first letter.

@@ -1,6 +1,5 @@
 //! What an amount of a formula costs, and the packs and pieces made of it.
 
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::formula::{Wanted, below};
@@ -15,7 +14,7 @@ use crate::fault::{Fault, Faults};
 use crate::formula::Overlap;
 use crate::mix::Mix;
 use crate::parameter::parameter;
-use crate::plan::{MoneyShown, Shown, text};
+use crate::plan::{MaterialCost, MoneyShown};
 use crate::quantity::{Amount, Mass, Ratio, Time};
 
 entry! {
@@ -58,7 +57,7 @@ response! {
     /// What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
     pub struct CostResponse {
         /// Each material.
-        pub lines: Vec<CostLine>,
+        pub lines: Vec<MaterialCost>,
         /// All materials, by what is used.
         pub materials: MoneyShown,
         /// Whole packages of all materials, as if there were no stock.
@@ -77,22 +76,6 @@ response! {
         pub per_piece: MoneyShown,
         /// What to ask for a pack, for the margin that was stated.
         pub pack_price: Option<MoneyShown>,
-    }
-}
-
-response! {
-    /// What one material costs.
-    pub struct CostLine {
-        /// Which.
-        pub material: String,
-        /// How much of it is used.
-        pub mass: Shown<Mass>,
-        /// The price of that much.
-        pub cost: MoneyShown,
-        /// Whole packages that hold it.
-        pub packages: u64,
-        /// What these cost.
-        pub to_buy: MoneyShown,
     }
 }
 
@@ -193,15 +176,8 @@ fn prices(used: &[Used<'_>], faulty: &mut Faulty) -> bool {
 }
 
 fn respond(cost: &JobCost, price: Option<Money>) -> CostResponse {
-    let lines = cost.materials.lines.iter().map(|line| CostLine {
-        material: line.material.clone(),
-        mass: text::mass(line.mass),
-        cost: line.cost.into(),
-        packages: line.packages,
-        to_buy: line.to_buy.into(),
-    });
     CostResponse {
-        lines: lines.collect(),
+        lines: cost.materials.lines.iter().map(MaterialCost::from).collect(),
         materials: cost.materials.used.into(),
         to_buy: cost.materials.to_buy.into(),
         credit: cost.credit.into(),

@@ -57,7 +57,7 @@ pub use color_match::{
 };
 pub use convert::{ConvertRequest, ConvertResponse};
 pub use correct::CorrectRequest;
-pub use cost::{CostLine, CostRequest, CostResponse};
+pub use cost::{CostRequest, CostResponse};
 pub use degas::{DegasRequest, DegasResponse};
 pub use dose::{DoseRequest, DoseResponse};
 pub use flake::{FlakeRequest, FlakeResponse, FlakeSwap};

@@ -584,7 +584,7 @@ class CostAnswer(TypedDict):
     credit: MoneyShown
     """What comes back is worth."""
 
-    lines: list[CostLine]
+    lines: list[MaterialCost]
     """Each material."""
 
     materials: MoneyShown
@@ -610,25 +610,6 @@ class CostAnswer(TypedDict):
 
     work: MoneyShown
     """Work."""
-
-
-class CostLine(TypedDict):
-    """What one material costs."""
-
-    cost: MoneyShown
-    """The price of that much."""
-
-    mass: Shown
-    """How much of it is used."""
-
-    material: str
-    """Which."""
-
-    packages: int
-    """Whole packages that hold it."""
-
-    to_buy: MoneyShown
-    """What these cost."""
 
 
 class CostingEntry(TypedDict):
@@ -1329,7 +1310,7 @@ class MaterialCost(TypedDict):
     """The price of that much."""
 
     mass: Shown
-    """How much of it goes in fresh."""
+    """How much of it is used; of a day, what goes in fresh."""
 
     material: str
     """Which."""

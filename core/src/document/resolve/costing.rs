@@ -5,7 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{Resolver, pointer};
-use crate::cost::{Costing, PackItem, Packing, Profit, Work, WorkTimes};
+use crate::cost::{Costing, PackItem, Profit, Work, WorkTimes};
 use crate::document::costing::{CostingEntry, PackingEntry};
 use crate::document::written::{Percent, Written};
 use crate::mix::Materials;
@@ -42,8 +42,7 @@ impl Resolver {
     fn pack_item(&mut self, path: &str, entry: &PackingEntry) -> Option<PackItem> {
         let per_pack = entry.per_pack.unwrap_or(1);
         let item = PackItem { name: entry.name.0.clone(), price: entry.price.0.clone(), per_pack };
-        let packing = Packing { name: &item.name, price: &item.price, per_pack };
-        self.keep(&pointer(path, "price"), packing.cost(1))?;
+        self.keep(&pointer(path, "price"), item.packing().cost(1))?;
         Some(item)
     }
 

@@ -4,6 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::called;
 use crate::plan::page::{Page, counted, cut};
 use crate::plan::{DayCost, MoneyShown, PlannedLine, Reckoned, StockEntry};
 use crate::quantity::Mass;
@@ -57,12 +58,11 @@ impl Page {
             "price"
         ));
         for (line, cost) in lines.iter().zip(&cost.lines) {
-            let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
             let sum = |money: Option<&MoneyShown>| money.map(plain).unwrap_or_default();
             self.line(&format!(
                 "{:<7} {:<32}{:>10}{:>10}{:>10}{:>10}",
                 cut(&line.order, 7),
-                cut(&format!("{}{shape}", line.what), 32),
+                cut(&called(line), 32),
                 plain(&cost.total),
                 plain(&cost.per_piece),
                 sum(cost.per_pack.as_ref()),

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::{Page, counted, cut};
+use super::{Page, called, counted, cut};
 use crate::caution::Caution;
 use crate::plan::process::{Burst, Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
 use crate::plan::{PlannedLine, Stage};
@@ -140,8 +140,7 @@ impl Page {
         let mut shown: Vec<String> = Vec::new();
         for line in lines {
             let Some(sinks) = &line.sinks else { continue };
-            let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
-            let what = cut(&format!("{}{shape}", line.what), 29);
+            let what = cut(&called(line), 29);
             let row = match sinks {
                 Reckoned::Known(sinks) => sinking(&what, sinks),
                 Reckoned::Unknown(why) => format!("{what:<29} not told: {}", why.message),
