@@ -12,7 +12,9 @@ use crate::process::chamber::Chamber;
 use crate::process::heat;
 use crate::process::seawater::Water;
 use crate::process::sink::Shape;
-use crate::quantity::{Length, Mass, Ratio, System, ThermodynamicTemperature, Time, Volume};
+use crate::quantity::{
+    Length, Mass, Measured, Ratio, System, ThermodynamicTemperature, Time, Volume,
+};
 use crate::salt::Hook;
 use crate::uncertainty::ToolUncertainty;
 use crate::words::words;
@@ -86,7 +88,7 @@ pub struct Cavities {
     /// How many.
     pub count: u32,
     /// Volume of one.
-    pub volume: Volume,
+    pub volume: Measured<Volume>,
     /// What a piece of it is like as it sinks.
     pub body: Option<Shape>,
 }

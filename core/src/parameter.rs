@@ -88,6 +88,7 @@ parameters! {
     hot_volume: "Volume of the mix before salt at shot temperature; the cold one where left out.", "mL", "at least the cold one";
     injector_holds: "What the injector takes up at most.", "mL", "above 0";
     injector_keeps: "What stays in the injector each time it is emptied; none where left out.", "mL", "0 to below what it holds";
+    injector_weighed: "Weighings of the injector, each clean and then emptied as at work.", "none", "two or more";
     layer_share: "Share of the cavity that this layer of a laminated piece fills; all of it where left out.", "1", "above 0 % to 100 %";
     liquid: "Volume of the pot, cold and without air.", "mL", "above 0";
     loading: "How much salt, stated in just one way.", "none", "one of seven ways";
@@ -123,6 +124,7 @@ parameters! {
     reference_temperature: "The temperature at which the time is counted.", "°C", "-73 to 427 °C";
     rejects: "Share of pieces that are not fit to sell; none where left out.", "1", "0 % to below 100 %";
     reported_pressure: "Pressure of the air as a weather report has it, reduced to sea level; needs the altitude.", "kPa", "85 to 110 kPa";
+    residue_density: "Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted.", "g/mL", "above 0";
     returned: "Share of the sprues that is melted again; none where left out.", "1", "0 % to 100 %";
     returned_mass: "What of the mix comes back: sprue that is melted again, left-over that is kept; none where left out.", "g", "0 to the mass of the mix";
     returned_worth: "What of its material cost that is still worth; all of it where left out.", "1", "0 % to 100 %";

@@ -1551,6 +1551,11 @@ export interface Pieces {
    */
   to: Shown
   /**
+   * Its standard uncertainty by cavity and density, where the book states how sure the cavity is; how far the
+   * piece is fed comes on top.
+   */
+  uncertainty?: Shown | null
+  /**
    * What this layer of one weighs.
    */
   weighs: Shown
@@ -1567,6 +1572,25 @@ export interface FlakeCount {
    * The flake.
    */
   material: string
+}
+/**
+ * An injector weighed clean, and again when it has been used and emptied.
+ */
+export interface EmptiedEntry {
+  /**
+   * Clean and dry.
+   */
+  clean: MeasuredAmount
+  /**
+   * Emptied as at work.
+   */
+  emptied: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
 }
 /**
  * What goes into a pot from the shelf.
@@ -2577,17 +2601,42 @@ export interface CalibrateDropResponse {
   uncertainty: Shown
 }
 /**
+ * What stays in an injector.
+ */
+export interface CalibrateInjectorResponse {
+  /**
+   * Standard deviation of one emptying.
+   */
+  deviation: Shown
+  /**
+   * Its volume with its standard uncertainty, as a book writes it.
+   */
+  keeps: string
+  /**
+   * Its mass: what each cleaning and each cold stop loses.
+   */
+  mass: Shown
+  /**
+   * An emptying that Grubbs' test questions; it is in the mean.
+   */
+  questioned?: string | null
+  /**
+   * Its standard uncertainty.
+   */
+  uncertainty: Shown
+  /**
+   * Its volume.
+   */
+  volume: Shown
+}
+/**
  * What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share.
  */
 export interface CalibrateResponse {
   /**
-   * Volume of the cavity.
+   * Volume of the cavity with its standard uncertainty, as a book writes it.
    */
-  cavity?: Shown | null
-  /**
-   * Its standard uncertainty.
-   */
-  cavity_uncertainty?: Shown | null
+  cavity?: string | null
   /**
    * How many pieces were weighed.
    */
@@ -2616,6 +2665,14 @@ export interface CalibrateResponse {
    * Standard uncertainty of the mean.
    */
   uncertainty: Shown
+  /**
+   * The volume of the cavity.
+   */
+  volume?: Shown | null
+  /**
+   * Its standard uncertainty, from the scatter of the weights.
+   */
+  volume_uncertainty?: Shown | null
 }
 /**
  * The density as scooped.
@@ -3463,6 +3520,11 @@ export interface ShotPieces {
    */
   to: Shown
   /**
+   * Its standard uncertainty by cavity and densities, where the mold states how sure the cavity is and
+   * `cold_density` how sure it is; how far the piece is fed comes on top.
+   */
+  uncertainty?: Shown | null
+  /**
    * What one weighs.
    */
   weighs: Shown
@@ -3585,9 +3647,17 @@ export interface UncertaintyResponse {
  */
 export interface WaterResponse {
   /**
+   * Its volume, with its standard uncertainty where `water` states one, as a book writes that of a cavity.
+   */
+  cavity: string
+  /**
    * The density of water at that temperature.
    */
   density: Shown
+  /**
+   * Its standard uncertainty, where `water` states one.
+   */
+  uncertainty?: Shown | null
   /**
    * Its volume.
    */
@@ -4036,6 +4106,34 @@ export interface CalibrateSpoonRequest {
    * Level spoonfuls that were counted and weighed together, each weighing begun anew. Unit: none; two or more weighings.
    */
   weighings: CountedEntry[]
+}
+/**
+ * What stays in an injector, from weighing it clean and emptied.
+ */
+export interface CalibrateInjectorRequest {
+  calculate: 'calibrate-injector'
+  /**
+   * Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted. Unit: g/mL; above 0.
+   */
+  density: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   */
+  measures?: System | null
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability: MeasuredAmount
+  /**
+   * Weighings of the injector, each clean and then emptied as at work. Unit: none; two or more.
+   */
+  weighings: EmptiedEntry[]
 }
 /**
  * How sure a dose is, and what makes it unsure.
@@ -4737,6 +4835,7 @@ export interface Requests {
   'calibrate': CalibrateRequest
   'calibrate-drop': CalibrateDropRequest
   'calibrate-spoon': CalibrateSpoonRequest
+  'calibrate-injector': CalibrateInjectorRequest
   'uncertainty': UncertaintyRequest
   'cost': CostRequest
   'measure': MeasureRequest
@@ -4769,6 +4868,7 @@ export interface Responses {
   'calibrate': CalibrateResponse & { calculate: 'calibrate' }
   'calibrate-drop': CalibrateDropResponse & { calculate: 'calibrate-drop' }
   'calibrate-spoon': CalibrateSpoonResponse & { calculate: 'calibrate-spoon' }
+  'calibrate-injector': CalibrateInjectorResponse & { calculate: 'calibrate-injector' }
   'uncertainty': UncertaintyResponse & { calculate: 'uncertainty' }
   'cost': CostResponse & { calculate: 'cost' }
   'measure': MeasureResponse & { calculate: 'measure' }

@@ -1,12 +1,14 @@
 //! What stays in an injector each time it is emptied, from weighing it clean and emptied.
 //!
-//! The mean of the differences over the density of the plastic; its standard uncertainty is s/√n, with s the
-//! standard deviation of the differences (JCGM 100:2008, 4.2).
+//! The mean of the differences over the density of the plastic. Its standard uncertainty u is of two parts,
+//! u² = s²/n + d²/6/n: the scatter of the n differences, s their standard deviation, and the rounding of each on a
+//! balance that shows steps of d, which equal readings hide (JCGM 100:2008, 4.2 and F.2.2.1).
 
 use super::CalibrateError;
 use super::outlier::{Questioned, question};
 use crate::check::{is_not_negative, is_positive};
 use crate::quantity::{Mass, MassDensity, Measured, Volume};
+use crate::uncertainty::by_difference;
 
 /// An injector weighed clean, and again when it has been used and emptied.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -31,14 +33,18 @@ pub struct Residue {
 }
 
 impl Residue {
-    /// What stays, by two or more weighings.
+    /// What stays, by two or more weighings on a balance that shows steps of `readability` (zero where rounding plays
+    /// no part).
     ///
     /// # Errors
-    /// [`CalibrateError::TooFewWeighings`]; [`CalibrateError::Lighter`] for an injector that weighs less
-    /// emptied than clean, or has no weight.
-    pub fn new(weighings: &[Emptied]) -> Result<Self, CalibrateError> {
+    /// [`CalibrateError::TooFewWeighings`]; [`CalibrateError::Readability`]; [`CalibrateError::Lighter`] for an
+    /// injector that weighs less emptied than clean, or has no weight.
+    pub fn new(weighings: &[Emptied], readability: Mass) -> Result<Self, CalibrateError> {
         if weighings.len() < 2 {
             return Err(CalibrateError::TooFewWeighings { count: weighings.len() });
+        }
+        if !is_not_negative(readability.value) {
+            return Err(CalibrateError::Readability { readability });
         }
         let refused = |w: &Emptied| {
             !(is_positive(w.clean.value) && is_not_negative((w.emptied - w.clean).value))
@@ -53,9 +59,11 @@ impl Residue {
         let mass = kept().fold(Mass::default(), |sum, kept| sum + kept) / n;
         let square = kept().map(|kept| (kept - mass).value).fold(0.0, |sum, off| sum + off * off);
         let deviation = Mass { value: libm::sqrt(square / (n - 1.0)), ..mass };
+        let rounding = by_difference(readability).value;
+        let one = libm::sqrt(deviation.value * deviation.value + rounding * rounding);
         Ok(Self {
             mass,
-            uncertainty: deviation / libm::sqrt(n),
+            uncertainty: Mass { value: one, ..mass } / libm::sqrt(n),
             deviation,
             questioned: question(kept().map(|kept| ((kept - mass) / deviation).value)),
         })
@@ -103,22 +111,23 @@ mod tests {
 
     #[test]
     fn by_hand() {
-        // 4.0, 4.2, 4.4 g: mean 4.2, s = 0.2, u = 0.2/√3; at 0.9 ± 0.009 g/mL 4.6667 mL.
-        let got =
-            Residue::new(&weighings(&[(180.0, 184.0), (180.0, 184.2), (180.1, 184.5)])).unwrap();
+        // 4.0, 4.2, 4.4 g: mean 4.2, s = 0.2, u² = 0.2²/3 + 0.1²/6/3; at 0.9 ± 0.009 g/mL 4.6667 mL.
+        let three = weighings(&[(180.0, 184.0), (180.0, 184.2), (180.1, 184.5)]);
+        let got = Residue::new(&three, Mass::new::<gram>(0.1)).unwrap();
         assert!((got.mass.get::<gram>() - 4.2).abs() < 1e-12);
         assert!((got.deviation.get::<gram>() - 0.2).abs() < 1e-12);
         let of = MassDensity::new::<gram_per_cubic_centimeter>;
         let volume = got.volume(&Measured::new(of(0.9), of(0.009))).unwrap();
         assert!((volume.value.get::<milliliter>() - 4.2 / 0.9).abs() < 1e-12);
-        let relative = libm::sqrt(0.04 / 3.0 / (4.2 * 4.2) + 1e-4);
+        let relative = libm::sqrt((0.04 + 0.01 / 6.0) / 3.0 / (4.2 * 4.2) + 1e-4);
         let got = volume.uncertainty.unwrap().get::<milliliter>();
         assert!((got - 4.2 / 0.9 * relative).abs() < 1e-12);
     }
 
     #[test]
     fn an_injector_that_keeps_nothing() {
-        let got = Residue::new(&weighings(&[(180.0, 180.0), (180.0, 180.0)])).unwrap();
+        let nothing = weighings(&[(180.0, 180.0), (180.0, 180.0)]);
+        let got = Residue::new(&nothing, Mass::default()).unwrap();
         let of = MassDensity::new::<gram_per_cubic_centimeter>;
         let volume = got.volume(&Measured::exact(of(0.9))).unwrap();
         assert_eq!(volume, Measured::new(Volume::default(), Volume::default()));
@@ -133,6 +142,14 @@ mod tests {
     #[case(&[(180.0, 184.0), (180.0, 179.0)], "calibrate-injector-lighter")]
     #[case(&[(180.0, 184.0), (f64::NAN, 184.0)], "calibrate-injector-lighter")]
     fn refuses(#[case] list: &[(f64, f64)], #[case] code: &str) {
-        assert_eq!(Residue::new(&weighings(list)).unwrap_err().code(), code);
+        let refused = Residue::new(&weighings(list), Mass::default()).unwrap_err();
+        assert_eq!(refused.code(), code);
+    }
+
+    #[test]
+    fn refuses_a_balance_that_cannot_be() {
+        let two = weighings(&[(180.0, 184.0), (180.0, 184.2)]);
+        let refused = Residue::new(&two, Mass::new::<gram>(-0.1)).unwrap_err();
+        assert_eq!(refused.code(), "calibrate-readability");
     }
 }

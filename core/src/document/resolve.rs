@@ -564,15 +564,20 @@ impl Resolver {
         }
     }
 
-    fn cavity_volume(&mut self, path: &str, cavity: &CavityVolume) -> Option<Volume> {
+    fn cavity_volume(&mut self, path: &str, cavity: &CavityVolume) -> Option<Measured<Volume>> {
         match cavity {
-            CavityVolume::Volume(volume) => self.positive(path, volume),
+            CavityVolume::Volume(volume) => {
+                self.positive(path, volume)?;
+                self.keep(path, volume.measured(self.system))
+            }
             CavityVolume::Water(entry) => {
-                let mass = self.positive(&pointer(path, "water"), &entry.water)?;
-                let at = self.keep(&pointer(path, "at"), entry.at.to(self.system))?;
+                let water = pointer(path, "water");
+                self.positive(&water, &entry.water)?;
+                let reading = self.keep(&water, entry.water.measured(self.system))?;
+                let at = self.keep(&pointer(path, "at"), entry.at.measured(self.system))?;
                 // Of the air's buoyancy only 1.2 parts in 1000 are at stake.
                 let pressure = Pressure::from_si(101_325.0);
-                self.keep(path, water::volume_weighed(mass, at, pressure))
+                self.keep(path, water::measured_volume(&reading, &at, pressure))
             }
         }
     }

@@ -275,7 +275,7 @@ impl<'a> Shot<'a> {
 pub(crate) fn cavities(mold: &Mold) -> Vec<Cavity> {
     mold.cavities
         .iter()
-        .map(|cavities| Cavity { volume: cavities.volume, count: cavities.count })
+        .map(|cavities| Cavity { volume: cavities.volume.value, count: cavities.count })
         .collect()
 }
 

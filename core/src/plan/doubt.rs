@@ -1,4 +1,5 @@
-//! How sure the measures of a day are, by the tools that take them ([`uncertainty`](crate::uncertainty)).
+//! How sure the measures of a day are, by the tools that take them, and what they make
+//! ([`uncertainty`](crate::uncertainty)).
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -8,8 +9,11 @@ use super::{Shown, part, text};
 use crate::book::Book;
 use crate::material::Material;
 use crate::mix::MaterialId;
-use crate::quantity::{MassDensity, Measured, Ratio, System};
-use crate::uncertainty::{Dosed, Taken, WrittenIn, dose_as_written, finished_density};
+use crate::quantity::{Mass, MassDensity, Measured, Ratio, System, Volume};
+use crate::shot::Melt;
+use crate::uncertainty::{
+    Dosed, PieceInputs, Taken, WrittenIn, dose_as_written, finished_density, piece_weight,
+};
 
 part! {
     /// How sure a measure is.
@@ -65,6 +69,22 @@ pub(super) fn density(takings: &[Taking], book: &Book) -> Option<Shown<MassDensi
     let no_voids = Measured::exact(Ratio::from(0.0));
     let estimate = finished_density(&dosed, &no_voids, &book.unsure).ok()?;
     Some(text::density(estimate.uncertainty))
+}
+
+/// Standard uncertainty of a piece's weight, or of a layer's with `share` of the cavity, from the cavity's and from
+/// that of the finished density; `None` where the book does not say how sure the cavity is, or the density is not known.
+pub(super) fn piece(
+    cavity: &Measured<Volume>,
+    share: f64,
+    melt: &Melt,
+    density: Option<MassDensity>,
+    feed: Ratio,
+) -> Option<Shown<Mass>> {
+    let layer = Measured::new(cavity.value * share, cavity.uncertainty? * share);
+    let (cold, hot) = (Measured::new(melt.cold, density?), Measured::exact(melt.hot));
+    let inputs = PieceInputs::of_densities(layer, &cold, &hot, melt.voids, feed);
+    let estimate = piece_weight(&inputs).ok()?;
+    Some(text::mass(estimate.uncertainty))
 }
 
 /// What the tools of `steps` are called.
@@ -175,5 +195,24 @@ mod tests {
         // Of base alone only its density is left: ± 10 kg/m³.
         assert!((unsure([1.0, 0.0]) - 10.0).abs() < 1e-9);
         assert!((unsure([1.0, 1.0]) - unsure([1.0, 0.5])).abs() > 0.1);
+    }
+
+    // By hand: 10 mL at 1.00 g/mL half fed is 10 g; cavity and density to 1 % each give √2 % of it, and half of the
+    // piece's layers half of that.
+    #[test]
+    fn a_piece_is_as_sure_as_its_cavity_and_what_fills_it() {
+        let of = |density| MassDensity::from_si(density);
+        let melt = Melt { hot: of(960.0), cold: of(1040.0), voids: Ratio::from(0.0) };
+        let cavity = Measured::new(Volume::from_si(10e-6), Volume::from_si(0.1e-6));
+        let unsure = |cavity: &Measured<Volume>, share, density| {
+            let found = piece(cavity, share, &melt, density, Ratio::from(0.5));
+            found.map(|found| found.quantity.si() * 1e3)
+        };
+        let whole = unsure(&cavity, 1.0, Some(of(10.4))).unwrap();
+        assert!((whole - 0.141_421).abs() < 1e-5, "{whole}");
+        let layer = unsure(&cavity, 0.5, Some(of(10.4))).unwrap();
+        assert!((layer - 0.5 * whole).abs() < 1e-12);
+        assert_eq!(unsure(&cavity, 1.0, None), None);
+        assert_eq!(unsure(&Measured::exact(cavity.value), 1.0, Some(of(10.4))), None);
     }
 }

@@ -227,7 +227,7 @@ impl Workshop<'_> {
         let piece = layers.zip(cavities).map_or(Mass::default(), |(layers, cavities)| {
             layers
                 .iter()
-                .fold(Mass::default(), |sum, layer| sum + layer.mass.piece(cavities.volume))
+                .fold(Mass::default(), |sum, layer| sum + layer.mass.piece(cavities.volume.value))
         });
         let pots = batch.and_then(|batch| serving.get(batch)).into_iter().flatten();
         PlannedLine {
@@ -254,7 +254,7 @@ impl Workshop<'_> {
         let cavities = mold.cavities.get(shape)?;
         let layers = batch.layers.iter().zip(&shots.layers).filter_map(|(layer, shot)| {
             let melt = self.recipes.get(layer.0)?.melt_in(mold);
-            Some((shot.mass.piece(cavities.volume), melt.cold * (1.0 - melt.voids.value)))
+            Some((shot.mass.piece(cavities.volume.value), melt.cold * (1.0 - melt.voids.value)))
         });
         process::sinking(self.book, mold, cavities, &layers.collect::<Vec<_>>())
     }

@@ -312,6 +312,9 @@ part! {
         pub made: u32,
         /// What this layer of one weighs.
         pub weighs: Shown<Mass>,
+        /// Its standard uncertainty by cavity and density, where the book states how sure the cavity is; how far the
+        /// piece is fed comes on top.
+        pub uncertainty: Option<Shown<Mass>>,
         /// The least it weighs: fed nothing from the sprue.
         pub from: Shown<Mass>,
         /// The most it weighs: fed all of its contraction.

@@ -398,7 +398,6 @@ impl Workshop<'_> {
         {
             kept += step.kept;
             let spare = if index == last { self.drawable(cup, &sequence) } else { Mass::default() };
-            let draws = self.draws(part, spare)?;
             for draw in &part.draft.draws {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
             }
@@ -406,6 +405,8 @@ impl Workshop<'_> {
             let weigh = list.iter().map(|one| one.told(self.book, self.dosing)).collect();
             takings.extend(list.into_iter().filter_map(Listed::taking));
             let density_uncertainty = doubt::density(&takings, self.book);
+            let unsure = density_uncertainty.as_ref().map(|unsure| unsure.quantity);
+            let draws = self.draws(part, spare, unsure)?;
             let stays = (step.carried / step.held).value;
             takings.iter_mut().for_each(|taking| taking.share *= stays);
             let mix = part.recipe.recipe.for_mass(step.held)?;
@@ -475,13 +476,20 @@ impl Workshop<'_> {
         Ok(solids)
     }
 
-    fn draws(&self, part: &Part<'_>, mut spare: Mass) -> Result<Vec<Draw>, PotError> {
+    /// The draws of a stage, of which `spare` can be shot beyond the orders, and whose finished density has the standard
+    /// uncertainty `unsure`.
+    fn draws(
+        &self,
+        part: &Part<'_>,
+        mut spare: Mass,
+        unsure: Option<MassDensity>,
+    ) -> Result<Vec<Draw>, PotError> {
         let mut draws = Vec::new();
         for shot in &part.draft.draws {
             let batch = self.batches.get(shot.batch).ok_or(PotError::Lost)?;
             let shots = self.shots.get(shot.batch).ok_or(PotError::Lost)?;
             let mold = self.book.molds.get(batch.mold).ok_or(PotError::Lost)?;
-            let (_, share) = batch.layers.get(shot.layer).ok_or(PotError::Lost)?;
+            let &(_, share) = batch.layers.get(shot.layer).ok_or(PotError::Lost)?;
             let layer = self.layer(shot)?;
             let loads = shots.loads(shot.shots, self.book)?;
             // A laminated piece takes more than this pot; only the others can be shot beyond the orders.
@@ -492,7 +500,7 @@ impl Workshop<'_> {
             spare -= layer.mass.fill * f64::from(spare_shots);
             draws.push(Draw {
                 mold: mold.name.clone(),
-                share: text::percent(Ratio::from(*share)),
+                share: text::percent(Ratio::from(share)),
                 together_with: Vec::new(),
                 shots: shot.shots,
                 spare_shots,
@@ -500,7 +508,11 @@ impl Workshop<'_> {
                 shots_per_load: loads.shots_per_load,
                 per_shot: text::mass(layer.mass.fill),
                 sprue: text::mass(layer.mass.sprue),
-                pieces: self.pieces(batch, mold, part.recipe, *share, layer, shot.shots)?,
+                pieces: self.pieces(
+                    part.recipe,
+                    unsure,
+                    &Drawn { batch, mold, share, layer, shots: shot.shots },
+                )?,
             });
         }
         Ok(draws)
@@ -508,25 +520,31 @@ impl Workshop<'_> {
 
     fn pieces(
         &self,
-        batch: &Batch,
-        mold: &Mold,
         recipe: &DayRecipe,
-        share: f64,
-        layer: &LayerShots,
-        shots: u32,
+        unsure: Option<MassDensity>,
+        drawn: &Drawn<'_>,
     ) -> Result<Vec<Pieces>, PotError> {
+        let &Drawn { batch, mold, share, layer, shots } = drawn;
         let melt = recipe.melt_in(mold);
         mold.cavities
             .iter()
             .zip(&batch.ordered)
             .map(|(cavities, &ordered)| {
-                let range = melt.piece_range(cavities.volume * share)?;
-                let weighs = layer.mass.piece(cavities.volume);
+                let volume = cavities.volume.value;
+                let range = melt.piece_range(volume * share)?;
+                let weighs = layer.mass.piece(volume);
                 Ok(Pieces {
                     shape: cavities.shape.clone(),
                     ordered,
                     made: shots.saturating_mul(cavities.count),
                     weighs: text::mass(weighs),
+                    uncertainty: doubt::piece(
+                        &cavities.volume,
+                        share,
+                        &melt,
+                        unsure,
+                        layer.mass.feed,
+                    ),
                     from: text::mass(*range.start()),
                     to: text::mass(*range.end()),
                     sinks_in: layer.mass.sinks_in(),
@@ -535,6 +553,15 @@ impl Workshop<'_> {
             })
             .collect()
     }
+}
+
+/// What a layer of a batch takes from a stage.
+struct Drawn<'a> {
+    batch: &'a Batch,
+    mold: &'a Mold,
+    share: f64,
+    layer: &'a LayerShots,
+    shots: u32,
 }
 
 /// Why a pot cannot be made.

@@ -10,7 +10,7 @@ use core::fmt;
 
 use super::measures::Tool;
 use super::page::{Page, broken, counted, cut};
-use super::{Draw, Plan, PlannedLine, Pot, Stage, Way, Weigh, WorkFrom};
+use super::{Draw, Plan, PlannedLine, Pot, ProofReason, Stage, Way, Weigh, WorkFrom};
 use crate::caution::Caution;
 use crate::material::Kind;
 use crate::quantity::Mass;
@@ -127,9 +127,11 @@ impl Page {
             let found = format!("{pots}; no plan has fewer than {}.", proof.least);
             self.wrapped("     ", &found);
         }
-        for reason in proof.reasons.iter().filter(|reason| reason.apart.len() > 1) {
-            let apart = format!("{}: {}.", sentence(&reason.because), reason.apart.join("; "));
-            self.wrapped("     ", &apart);
+        // One pot for one formula needs no reason.
+        if proof.least > 1 {
+            for reason in &proof.reasons {
+                self.wrapped("     ", &told(reason));
+            }
         }
     }
 
@@ -285,10 +287,12 @@ impl Page {
             let range = if pieces.from.text == pieces.to.text {
                 String::new()
             } else {
-                format!(" ({} to {})", pieces.from.text, pieces.to.text)
+                format!(" ({} unfed, {} fed)", pieces.from.text, pieces.to.text)
             };
+            let unsure = pieces.uncertainty.as_ref();
+            let unsure = unsure.map(|unsure| format!(" ± {}", unsure.text)).unwrap_or_default();
             self.detail(&format!(
-                "{shape}{} ordered, {} made; each {}{range}.",
+                "{shape}{} ordered, {} made; each {}{unsure}{range}.",
                 pieces.ordered, pieces.made, pieces.weighs.text
             ));
             if !pieces.flakes.is_empty() {
@@ -335,10 +339,15 @@ fn called(line: &PlannedLine) -> String {
     format!("{}{shape}", line.what)
 }
 
-/// `text` with a capital first letter.
-fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect()
+/// Why there cannot be fewer pots. Reasons stand apart by the base that their formulas are made on.
+fn told(reason: &ProofReason) -> String {
+    let pots = counted(reason.pots, "pot");
+    match (reason.apart.as_slice(), reason.pots) {
+        ([], _) => format!("{pots}: {}.", reason.because),
+        ([one], 1) => format!("{pots} for {one}: it is made on another base."),
+        ([one], _) => format!("{pots} for {one}: its shots fill so many."),
+        (apart, _) => format!("{pots}: {}: {}.", reason.because, apart.join("; ")),
+    }
 }
 
 /// The formulas of the stage that a pot is at.

@@ -111,6 +111,27 @@ pub(crate) fn density(density: MassDensity) -> Shown<MassDensity> {
     Shown::new(density, nearest(density, 1000, Unit::GRAM_PER_MILLILITER))
 }
 
+/// A value with its standard uncertainty, that to two digits and the value to the same place.
+#[cfg(feature = "document")]
+pub(crate) struct Uncertain<Q> {
+    pub(crate) value: Shown<Q>,
+    pub(crate) uncertainty: Shown<Q>,
+    /// Both, as a book writes them: `0.0440 g ± 0.0012`.
+    pub(crate) both: String,
+}
+
+#[cfg(feature = "document")]
+pub(crate) fn uncertain<Q: Showable>(value: Q, uncertainty: Q) -> Uncertain<Q> {
+    let place = libm::floor(libm::log10(uncertainty.shown_value()));
+    // Six places where there is nothing to round by.
+    let places = if place.is_finite() { (1.0 - place).clamp(0.0, 9.0) as usize } else { 6 };
+    let number = |quantity: Q| format!("{:.places$}", quantity.shown_value());
+    let unit = Q::UNIT;
+    let both = format!("{} {unit} ± {}", number(value), number(uncertainty));
+    let shown = |quantity| Shown::new(quantity, format!("{} {unit}", number(quantity)));
+    Uncertain { value: shown(value), uncertainty: shown(uncertainty), both }
+}
+
 /// A share in per cent.
 pub(crate) fn percent(share: Ratio) -> Shown<Ratio> {
     let tenths = libm::round(share.si() * 1000.0);

@@ -50,10 +50,12 @@ response! {
         pub uncertainty: Shown<Mass>,
         /// A weight that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
-        /// Volume of the cavity.
-        pub cavity: Option<Shown<Volume>>,
-        /// Its standard uncertainty.
-        pub cavity_uncertainty: Option<Shown<Volume>>,
+        /// Volume of the cavity with its standard uncertainty, as a book writes it.
+        pub cavity: Option<String>,
+        /// The volume of the cavity.
+        pub volume: Option<Shown<Volume>>,
+        /// Its standard uncertainty, from the scatter of the weights.
+        pub volume_uncertainty: Option<Shown<Volume>>,
         /// Share of its contraction that a piece draws from the sprue.
         pub feed: Option<Shown<Ratio>>,
         /// Its standard uncertainty.
@@ -111,15 +113,21 @@ impl CalibrateRequest {
             }
             _ => Ok::<_, CalibrateError>((None, None)),
         };
-        let (volume, share) = faulty.keep("weights", solved)?;
+        let (cavity, share) = faulty.keep("weights", solved)?;
+        let cavity = cavity.map(|cavity| text::uncertain(cavity.volume, cavity.uncertainty));
+        let (cavity, volume, volume_uncertainty) = match cavity {
+            Some(cavity) => (Some(cavity.both), Some(cavity.value), Some(cavity.uncertainty)),
+            None => (None, None, None),
+        };
         Some(CalibrateResponse {
             count: u32::try_from(weighed.count).unwrap_or(u32::MAX),
             mean: text::mass(weighed.mean),
             deviation: text::mass(weighed.deviation),
             uncertainty: text::mass(weighed.uncertainty),
             questioned: weighed.questioned.map(|questioned| questioned.to_string()),
-            cavity: volume.map(|volume| text::milliliters(volume.volume)),
-            cavity_uncertainty: volume.map(|volume| text::milliliters(volume.uncertainty)),
+            cavity,
+            volume,
+            volume_uncertainty,
             feed: share.map(|share| text::percent(share.share)),
             feed_uncertainty: share.map(|share| text::percent(share.uncertainty)),
         })

@@ -1,6 +1,5 @@
 //! What one drop or one level spoonful weighs, from several weighings.
 
-use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
@@ -10,7 +9,7 @@ use crate::document::reader::{entry, pointer};
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};
 use crate::parameter::parameter;
-use crate::plan::{Showable, Shown, text};
+use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
 
 entry! {
@@ -103,11 +102,11 @@ impl CalibrateDropRequest {
         let mut faulty = Faulty::new(self.measures);
         let one = per_one(&self.weighings, &self.readability, &mut faulty);
         let response = one.map(|one| {
-            let (mass, uncertainty, drop) = rounded(one.mass, one.uncertainty);
+            let drop = text::uncertain(one.mass, one.uncertainty);
             CalibrateDropResponse {
-                drop,
-                mass,
-                uncertainty,
+                drop: drop.both,
+                mass: drop.value,
+                uncertainty: drop.uncertainty,
                 scatter: text::percent(one.scatter / one.mass),
                 questioned: one.questioned.map(|questioned| questioned.to_string()),
             }
@@ -129,12 +128,12 @@ impl CalibrateSpoonRequest {
         let response = spoon.zip(one).and_then(|(spoon, one)| {
             let scooped = faulty.keep("spoon", one.as_scooped(&spoon))?;
             let uncertainty = scooped.uncertainty.unwrap_or_default();
-            let (density, uncertainty, as_scooped) = rounded(scooped.value, uncertainty);
+            let as_scooped = text::uncertain(scooped.value, uncertainty);
             Some(CalibrateSpoonResponse {
-                as_scooped,
-                density,
-                uncertainty,
-                spoonful: rounded(one.mass, one.uncertainty).0,
+                as_scooped: as_scooped.both,
+                density: as_scooped.value,
+                uncertainty: as_scooped.uncertainty,
+                spoonful: text::uncertain(one.mass, one.uncertainty).value,
                 scatter: text::percent(one.scatter / one.mass),
                 questioned: one.questioned.map(|questioned| questioned.to_string()),
             })
@@ -162,18 +161,6 @@ fn per_one(
     let readability = readability?;
     let complete = counted.len() == weighings.len();
     complete.then(|| faulty.keep("weighings", PerOne::new(&counted, readability))).flatten()
-}
-
-/// A quantity and its uncertainty, that to two digits and the value to the same place, and both in one text.
-fn rounded<Q: Showable>(value: Q, uncertainty: Q) -> (Shown<Q>, Shown<Q>, String) {
-    let place = libm::floor(libm::log10(uncertainty.shown_value()));
-    // Six places where there is nothing to round by.
-    let places = if place.is_finite() { (1.0 - place).clamp(0.0, 9.0) as usize } else { 6 };
-    let number = |quantity: Q| format!("{:.places$}", quantity.shown_value());
-    let unit = Q::UNIT;
-    let both = format!("{} {unit} ± {}", number(value), number(uncertainty));
-    let shown = |quantity| Shown::new(quantity, format!("{} {unit}", number(quantity)));
-    (shown(value), shown(uncertainty), both)
 }
 
 #[cfg(test)]

@@ -18,6 +18,7 @@
 mod air;
 mod batch;
 mod calibrate;
+mod calibrate_injector;
 mod calibrate_one;
 mod color;
 mod color_difference;
@@ -46,6 +47,7 @@ mod water;
 pub use air::{AirRequest, AirResponse};
 pub use batch::{BatchRequest, BatchResponse};
 pub use calibrate::{CalibrateRequest, CalibrateResponse};
+pub use calibrate_injector::{CalibrateInjectorRequest, CalibrateInjectorResponse, EmptiedEntry};
 pub use calibrate_one::{
     CalibrateDropRequest, CalibrateDropResponse, CalibrateSpoonRequest, CalibrateSpoonResponse,
     CountedEntry,
@@ -89,7 +91,7 @@ use crate::fault::{Diagnose, Fault, Faults};
 use crate::plan::Plan;
 use crate::plan::mispour::PutRight;
 use crate::plan::record::Record;
-use crate::quantity::System;
+use crate::quantity::{Measured, System};
 
 /// Derives that every request and response part has.
 macro_rules! response {
@@ -184,6 +186,8 @@ calculations! {
     CalibrateDrop = "calibrate-drop": CalibrateDropRequest => CalibrateDropResponse;
     /// A powder's density as scooped, from level spoonfuls.
     CalibrateSpoon = "calibrate-spoon": CalibrateSpoonRequest => CalibrateSpoonResponse;
+    /// What stays in an injector, from weighing it clean and emptied.
+    CalibrateInjector = "calibrate-injector": CalibrateInjectorRequest => CalibrateInjectorResponse;
     /// How sure a dose is, and what makes it unsure.
     Uncertainty = "uncertainty": UncertaintyRequest => UncertaintyResponse;
     /// What an amount of a formula costs, and its packs and pieces.
@@ -339,6 +343,15 @@ impl Faulty {
         written: &crate::document::written::Written<Q>,
     ) -> Option<Q> {
         self.keep(field, written.to(self.system))
+    }
+
+    /// The same with its standard uncertainty, where one was written.
+    fn measured<Q: crate::quantity::Measurable>(
+        &mut self,
+        field: &str,
+        written: &crate::document::written::Written<Q>,
+    ) -> Option<Measured<Q>> {
+        self.keep(field, written.measured(self.system))
     }
 
     /// A quantity of a field that counts as zero where it is left out.

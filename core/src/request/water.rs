@@ -1,5 +1,7 @@
 //! The volume of a cavity from the water that it holds.
 
+use alloc::string::String;
+
 use super::{Faulty, response};
 use crate::document::reader::entry;
 use crate::document::written::Written;
@@ -32,8 +34,12 @@ entry! {
 response! {
     /// What the water fills.
     pub struct WaterResponse {
+        /// Its volume, with its standard uncertainty where `water` states one, as a book writes that of a cavity.
+        pub cavity: String,
         /// Its volume.
         pub volume: Shown<Volume>,
+        /// Its standard uncertainty, where `water` states one.
+        pub uncertainty: Option<Shown<Volume>>,
         /// The density of water at that temperature.
         pub density: Shown<MassDensity>,
     }
@@ -46,19 +52,24 @@ impl WaterRequest {
     /// A temperature outside 0 to 40 °C, a weight or pressure that cannot be.
     pub fn answer(&self) -> Result<WaterResponse, Faults> {
         let mut faulty = Faulty::new(self.measures);
-        let mass = faulty.quantity("water", &self.water);
-        let at = faulty.quantity("at", &self.at);
+        let reading = faulty.measured("water", &self.water);
+        let at = faulty.measured("at", &self.at);
         let pressure = match &self.air_pressure {
             Some(pressure) => faulty.quantity("air_pressure", pressure),
             None => Some(Pressure::from_si(101_325.0)),
         };
-        let response = mass.zip(at).zip(pressure).and_then(|((mass, at), pressure)| {
-            let density = faulty.keep("at", water::density(at))?;
-            let volume = faulty.keep("water", water::volume_weighed(mass, at, pressure))?;
-            Some(WaterResponse {
-                volume: text::milliliters(volume),
-                density: text::density(density),
-            })
+        let response = reading.zip(at).zip(pressure).and_then(|((reading, at), pressure)| {
+            let density = faulty.keep("at", water::density(at.value))?;
+            let volume = faulty.keep("water", water::measured_volume(&reading, &at, pressure))?;
+            let shown = text::milliliters(volume.value);
+            let (cavity, volume, uncertainty) = match volume.uncertainty {
+                Some(unsure) => {
+                    let volume = text::uncertain(volume.value, unsure);
+                    (volume.both, volume.value, Some(volume.uncertainty))
+                }
+                None => (shown.text.clone(), shown, None),
+            };
+            Some(WaterResponse { cavity, volume, uncertainty, density: text::density(density) })
         });
         faulty.finish(response)
     }

@@ -24,6 +24,33 @@ pub struct PieceInputs {
     pub feed: Measured<Ratio>,
 }
 
+impl PieceInputs {
+    /// From the densities at 20 °C and as shot. The hot one errs with the cold one, and what it states itself counts on
+    /// top: α ΔT = ρ₂₀/ρ_hot − 1, u(α ΔT) = (ρ₂₀/ρ_hot) u(ρ_hot)/ρ_hot. Voids and feed count as exact.
+    #[must_use]
+    pub fn of_densities(
+        cavity: Measured<Volume>,
+        cold: &Measured<MassDensity>,
+        hot: &Measured<MassDensity>,
+        voids: Ratio,
+        feed: Ratio,
+    ) -> Self {
+        let rises = cold.value / hot.value;
+        let unsure = hot.uncertainty.map_or(0.0, |unsure| (rises * (unsure / hot.value)).value);
+        Self {
+            cavity,
+            cold: cold.clone(),
+            expansion: Measured::new(
+                TemperatureCoefficient::from_si(rises.value - 1.0),
+                TemperatureCoefficient::from_si(unsure),
+            ),
+            rise: Measured::exact(TemperatureInterval::from_si(1.0)),
+            voids: Measured::exact(voids),
+            feed: Measured::exact(feed),
+        }
+    }
+}
+
 /// The weight of a piece, m = V_c (1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)] with ρ_hot = ρ₂₀/(1 + α ΔT), and which
 /// input makes it unsure.
 ///

@@ -17,7 +17,7 @@ const STAGE =
     ' ',
   )
 const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
-const PIECES = 'shape ordered made weighs from to sinks_in flakes'.split(' ')
+const PIECES = 'shape ordered made weighs uncertainty from to sinks_in flakes'.split(' ')
 const WEIGH = 'material kind wanted best others tolerance doubt doubt_weighed'.split(' ')
 
 const CARDS = {
@@ -296,12 +296,13 @@ function shootCard(plan, step, now, pot) {
 }
 
 function piecesOf(pieces) {
-  const range = pieces.from.text === pieces.to.text ? nothing : html` (${short(pieces.from)} to ${short(pieces.to)})`
+  const range =
+    pieces.from.text === pieces.to.text ? nothing : html` (${short(pieces.from)} unfed, ${short(pieces.to)} fed)`
   return html`<li>
     ${pieces.shape ? html`<strong>${pieces.shape}:</strong> ` : nothing}${pieces.ordered} ordered,
-    <strong>${pieces.made} made</strong>; each <strong>${short(pieces.weighs)}</strong>${range}${
-      pieces.flakes.length ? html`; about ${flakes(pieces)} in each` : nothing
-    }.
+    <strong>${pieces.made} made</strong>; each <strong>${short(pieces.weighs)}</strong>${
+      pieces.uncertainty ? html` ± ${short(pieces.uncertainty)}` : nothing
+    }${range}${pieces.flakes.length ? html`; about ${flakes(pieces)} in each` : nothing}.
     ${
       pieces.sinks_in
         ? html`<span class="changed">The sprue cannot feed these: they sink in. Top off or hold longer.</span>`

@@ -363,11 +363,8 @@ class CalibrateAnswer(TypedDict):
 
     calculate: Literal["calibrate"]
 
-    cavity: Shown | None
-    """Volume of the cavity."""
-
-    cavity_uncertainty: Shown | None
-    """Its standard uncertainty."""
+    cavity: str | None
+    """Volume of the cavity with its standard uncertainty, as a book writes it."""
 
     count: int
     """How many pieces were weighed."""
@@ -390,6 +387,12 @@ class CalibrateAnswer(TypedDict):
     uncertainty: Shown
     """Standard uncertainty of the mean."""
 
+    volume: Shown | None
+    """The volume of the cavity."""
+
+    volume_uncertainty: Shown | None
+    """Its standard uncertainty, from the scatter of the weights."""
+
 
 class CalibrateDropAnswer(TypedDict):
     """What one drop weighs."""
@@ -410,6 +413,30 @@ class CalibrateDropAnswer(TypedDict):
 
     uncertainty: Shown
     """Its standard uncertainty: what n drops carry n-fold."""
+
+
+class CalibrateInjectorAnswer(TypedDict):
+    """What stays in an injector."""
+
+    calculate: Literal["calibrate-injector"]
+
+    deviation: Shown
+    """Standard deviation of one emptying."""
+
+    keeps: str
+    """Its volume with its standard uncertainty, as a book writes it."""
+
+    mass: Shown
+    """Its mass: what each cleaning and each cold stop loses."""
+
+    questioned: str | None
+    """An emptying that Grubbs' test questions; it is in the mean."""
+
+    uncertainty: Shown
+    """Its standard uncertainty."""
+
+    volume: Shown
+    """Its volume."""
 
 
 class CalibrateSpoonAnswer(TypedDict):
@@ -1721,6 +1748,9 @@ Pieces = TypedDict("Pieces", {
     "sinks_in": "bool",
     # The most it weighs: fed all of its contraction.
     "to": "Shown",
+    # Its standard uncertainty by cavity and density, where the book states how sure the cavity is; how far the
+    # piece is fed comes on top.
+    "uncertainty": "Shown | None",
     # What this layer of one weighs.
     "weighs": "Shown",
 })
@@ -2134,6 +2164,9 @@ ShotPieces = TypedDict("ShotPieces", {
     "shape": "str | None",
     # The most: fed all of its contraction.
     "to": "Shown",
+    # Its standard uncertainty by cavity and densities, where the mold states how sure the cavity is and
+    # `cold_density` how sure it is; how far the piece is fed comes on top.
+    "uncertainty": "Shown | None",
     # What one weighs.
     "weighs": "Shown",
 })
@@ -2454,8 +2487,14 @@ class WaterAnswer(TypedDict):
 
     calculate: Literal["water"]
 
+    cavity: str
+    """Its volume, with its standard uncertainty where `water` states one, as a book writes that of a cavity."""
+
     density: Shown
     """The density of water at that temperature."""
+
+    uncertainty: Shown | None
+    """Its standard uncertainty, where `water` states one."""
 
     volume: Shown
     """Its volume."""
@@ -2590,6 +2629,9 @@ class Calculate(Protocol):
 
     @overload
     def __call__(self, request: Literal["calibrate-spoon"], /, **fields: Any) -> CalibrateSpoonAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["calibrate-injector"], /, **fields: Any) -> CalibrateInjectorAnswer: ...
 
     @overload
     def __call__(self, request: Literal["uncertainty"], /, **fields: Any) -> UncertaintyAnswer: ...
