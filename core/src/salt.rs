@@ -345,6 +345,14 @@ impl Unsalted {
     /// # Errors
     /// As [`Unsalted::ratio`].
     pub fn salt_mass(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
+        if let SaltLoading::FinishedDensity(density) = loading {
+            self.check()?;
+            let mass = self.mass_for_density(density);
+            // Some salt and not too much of it is in reach, without working out what else is.
+            if mass > Mass::default() && mass <= self.most_salt() && self.raises_density() {
+                return Ok(mass);
+            }
+        }
         let (least, most) = self.reach(loading.form())?;
         let slack = SLACK * most.value();
         if !(least.value() - slack..=most.value() + slack).contains(&loading.value()) {
@@ -364,7 +372,13 @@ impl Unsalted {
         Ok(if mass > Mass::default() { mass.min(self.most_salt()) } else { Mass::default() })
     }
 
-    /// m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft)); the density is in reach, so the divisor is above zero.
+    /// Whether salt with its softener is denser than the mix, (1 + k)/(1/ρ_s + k/ρ_soft) > M₀/V₀, by more than rounding.
+    fn raises_density(&self) -> bool {
+        let mix = (self.mass * self.added_volume()).value;
+        (1.0 + self.softened()) * self.volume.value > mix * (1.0 + SLACK)
+    }
+
+    /// m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft)); of a density in reach the divisor is above zero.
     fn mass_for_density(&self, density: MassDensity) -> Mass {
         let solid = density / (1.0 - self.voids.value);
         let lift = (solid * self.added_volume()).value;
@@ -723,6 +737,17 @@ mod tests {
                 let off = ((mass - salt) / mix.most_salt()).value.abs();
                 prop_assert!(off <= 1e-13 * blur, "{form}: {off} with {blur}");
             }
+        }
+
+        /// The short way for densities, which does not work out the reach, keeps to it.
+        #[test]
+        fn a_density_is_answered_where_it_is_in_reach(mix in mixes(), share in -0.5..1.5_f64) {
+            prop_assume!(share.abs() > 1e-9 && (share - 1.0).abs() > 1e-9);
+            let (least, most) = mix.reach(SaltForm::FinishedDensity).unwrap();
+            let (least, most) = (least.value(), most.value());
+            let asked = MassDensity { value: least + share * (most - least), ..per_ml(1.0) };
+            let answer = mix.salt_mass(SaltLoading::FinishedDensity(asked));
+            prop_assert_eq!(answer.is_ok(), (0.0..=1.0).contains(&share), "{:?}", answer);
         }
 
         #[test]

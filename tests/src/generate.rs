@@ -63,6 +63,11 @@ impl Choices {
     }
 }
 
+/// How sure a cavity is, where its measure says so.
+fn unsure(c: &mut Choices) -> &'static str {
+    c.one_of::<&str>(&["", " ± 0.1", " ± 2 %", ""])
+}
+
 const SYSTEMS: [&str; 4] = ["us-customary", "metric", "us-label", "imperial"];
 const BODIES: [&str; 4] = ["plain", "salted", "soft", "blend"];
 const COLORS: [&str; 4] = ["dusk", "reed", "shell", "ember"];
@@ -199,16 +204,16 @@ impl Shop {
                 let mut cavities = Map::new();
                 for shape in ["long", "short", "tail"].iter().take(c.whole(1, 3) as usize) {
                     shapes.push((*shape).to_owned());
-                    let entry = json!({ "count": c.whole(1, 4), "cavity": format!("{} mL", c.decimal(10, 120, 1)) });
+                    let entry = json!({ "count": c.whole(1, 4), "cavity": format!("{} mL{}", c.decimal(10, 120, 1), unsure(c)) });
                     cavities.insert((*shape).into(), entry);
                 }
                 mold.insert("cavities".into(), cavities.into());
             } else {
                 mold.insert("cavities".into(), c.whole(1, 8).into());
                 let cavity = if c.happens(3) {
-                    json!({ "water": format!("{} g", c.decimal(200, 1200, 2)), "at": format!("{} °C", c.whole(5, 35)) })
+                    json!({ "water": format!("{} g{}", c.decimal(200, 1200, 2), unsure(c)), "at": format!("{} °C", c.whole(5, 35)) })
                 } else {
-                    json!(format!("{} mL", c.decimal(15, 130, 1)))
+                    json!(format!("{} mL{}", c.decimal(15, 130, 1), unsure(c)))
                 };
                 mold.insert("cavity".into(), cavity);
             }

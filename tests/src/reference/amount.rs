@@ -1,7 +1,7 @@
 //! Amounts as the demo book, the generated books and the plans write them.
 //!
 //! Numbers `12.5`, `3/4`, `1 1/4`; household words in the four measuring systems; grams, milliliters and a few
-//! more. What follows a `±` is passed over.
+//! more. What follows a `±` is passed over, but by [`unsure`].
 
 use serde_json::Value;
 
@@ -61,6 +61,14 @@ fn number_and_unit(text: &str) -> (f64, String) {
     let (number, rest) = number(text).unwrap_or_else(|| panic!("no number: {text}"));
     let unit = rest.split('±').next().unwrap_or_default().trim();
     (number, unit.to_owned())
+}
+
+/// The standard uncertainty behind a `±`, relative to the value: a number in the same unit, or of `%`.
+pub fn unsure(text: &str) -> Option<f64> {
+    let (value, spread) = text.split_once('±')?;
+    let (value, _) = number(value)?;
+    let (spread, unit) = number(spread)?;
+    Some(if unit.trim() == "%" { spread / 100.0 } else { spread / value })
 }
 
 /// Milliliters, where the text is a volume.

@@ -237,11 +237,13 @@ impl<'a> Check<'a> {
             }
             let (mut drawn, mut stage_sprues) = (0.0, 0.0);
             let mut keeps: f64 = 0.0;
+            let unsure = stage["density_uncertainty"]["value"].as_f64();
+            let unsure = unsure.map(|unsure| unsure / value(&stage["density"]));
             for draw in list(&stage["draws"]) {
                 let shots = f64::from(whole(&draw["shots"]));
                 drawn += shots * value(&draw["per_shot"]);
                 stage_sprues += shots * value(&draw["sprue"]);
-                keeps = keeps.max(self.draw(&at, draw, &recipe));
+                keeps = keeps.max(self.draw(&at, draw, &recipe, unsure));
             }
             self.object(drawn > 0.0, || format!("{at}: nothing is shot"));
             sprues += stage_sprues;
@@ -408,8 +410,8 @@ impl<'a> Check<'a> {
         }
     }
 
-    /// Checks a draw; what the injector keeps of it.
-    fn draw(&mut self, at: &str, draw: &Value, recipe: &Recipe) -> f64 {
+    /// Checks a draw of a stage whose density is `unsure` by so much of it; what the injector keeps of it.
+    fn draw(&mut self, at: &str, draw: &Value, recipe: &Recipe, unsure: Option<f64>) -> f64 {
         let name = text(&draw["mold"]);
         let at = format!("{at}, {name}");
         let mold = &self.shop.book["molds"][&name];
@@ -427,7 +429,7 @@ impl<'a> Check<'a> {
         let shots = whole(&draw["shots"]);
         self.object(shots > 0, || format!("{at}: no shot"));
         let keeps = self.loads(&at, draw, shots, &taken);
-        self.pieces(&at, draw, mold, recipe, part, shots, &taken);
+        self.pieces(&at, draw, mold, recipe, part, shots, &taken, unsure);
         keeps
     }
 
@@ -473,6 +475,7 @@ impl<'a> Check<'a> {
         part: f64,
         shots: u32,
         taken: &Taken,
+        unsure: Option<f64>,
     ) {
         let cavities = self.shop.cavities(mold);
         let given = list(&draw["pieces"]);
@@ -486,10 +489,20 @@ impl<'a> Check<'a> {
         self.object(asked, || format!("{at}: no order for {ordered:?} pieces"));
         for (pieces, (shape, count, volume)) in given.iter().zip(cavities) {
             let at = format!("{at}, {}", shape.clone().unwrap_or_default());
+            let cavity = self.shop.cavity_unsure(mold, shape.as_deref());
             self.object(pieces["shape"] == Value::from(shape), || format!("{at}: shape"));
             let made = whole(&pieces["made"]);
             self.object(made == shots * count, || format!("{at}: {made} made"));
             self.shown_as(&format!("{at}, weighs"), &pieces["weighs"], taken.per_ml * volume);
+            match cavity.zip(unsure) {
+                Some((cavity, density)) => {
+                    let expected = taken.per_ml * volume * cavity.hypot(density);
+                    self.shown_as(&format!("{at}, uncertainty"), &pieces["uncertainty"], expected);
+                }
+                None => self.object(pieces["uncertainty"].is_null(), || {
+                    format!("{at}: it cannot be known how sure a piece is")
+                }),
+            }
             self.shown_as(&format!("{at}, from"), &pieces["from"], taken.not_fed * volume);
             self.shown_as(&format!("{at}, to"), &pieces["to"], taken.fed * volume);
             self.object(pieces["sinks_in"] == taken.sinks_in, || format!("{at}: sinks in"));

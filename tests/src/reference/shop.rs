@@ -273,6 +273,16 @@ impl<'a> Shop<'a> {
         }
     }
 
+    /// How unsure the cavity of `shape` is, relative to its volume: as the volume, or the reading of its water.
+    pub fn cavity_unsure(&self, mold: &Value, shape: Option<&str>) -> Option<f64> {
+        let cavity = match shape {
+            Some(shape) => &mold["cavities"][shape]["cavity"],
+            None => &mold["cavity"],
+        };
+        let measured = if cavity["water"].is_null() { cavity } else { &cavity["water"] };
+        amount::unsure(&amount::text(measured))
+    }
+
     fn cavity_ml(&self, cavity: &Value) -> f64 {
         if cavity["water"].is_null() {
             return self.ml(cavity);
