@@ -89,3 +89,37 @@ def test_monte_carlo() -> None:
     low, high = np.quantile(ratio / answer["ratio"]["value"], [0.025, 0.975])
     # Half the width that holds 95 % of them.
     assert answer["relative_95"]["value"] == pytest.approx((high - low) / 2, rel=0.03)
+
+
+@pytest.mark.parametrize("hot_unsure", [0.0, 0.005])
+def test_the_weight_of_a_piece(hot_unsure: float) -> None:
+    """By the shot's equation: the hot density errs with the cold one, and on top by what it states itself."""
+    answer = pw.calculate(
+        "shot",
+        mold={"cavities": 4, "cavity": "9.5 mL ± 0.1", "sprue": "6 mL", "feed": "40 %", "voids": "1 %"},
+        cold_density="1.05 g/mL ± 0.008",
+        hot_density=f"0.94 g/mL ± {hot_unsure}",
+    )
+    cold = ufloat(1.05, 0.008)
+    hot = cold * 0.94 / 1.05 + (ufloat(0, hot_unsure) if hot_unsure else 0)
+    piece = ufloat(9.5, 0.1) * 0.99 * (hot + 0.4 * (cold - hot))
+    (shape,) = answer["shapes"]
+    assert shape["weighs"]["value"] == pytest.approx(piece.nominal_value, rel=1e-12)
+    assert shape["uncertainty"] is not None
+    assert shape["uncertainty"]["value"] == pytest.approx(piece.std_dev, rel=1e-4)
+
+
+def test_what_an_injector_keeps() -> None:
+    weighings = [(182.4, 186.9), (182.4, 187.2), (182.5, 186.8), (182.3, 186.9)]
+    answer = pw.calculate(
+        "calibrate-injector",
+        weighings=[{"clean": f"{clean} g", "emptied": f"{emptied} g"} for clean, emptied in weighings],
+        density="0.94 g/mL ± 0.01",
+        readability="0.1 g",
+    )
+    kept = np.array([emptied - clean for clean, emptied in weighings])
+    # The scatter of the mean, and the rounding of each difference of two readings.
+    unsure = math.hypot(kept.std(ddof=1), 0.1 / math.sqrt(6)) / math.sqrt(len(kept))
+    volume = ufloat(kept.mean(), unsure) / ufloat(0.94, 0.01)
+    assert answer["volume"]["value"] == pytest.approx(volume.nominal_value, rel=1e-12)
+    assert answer["uncertainty"]["value"] == pytest.approx(volume.std_dev, rel=1e-9)
