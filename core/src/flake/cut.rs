@@ -12,7 +12,7 @@ use core::fmt;
 use uom::si::length::{meter, millimeter};
 
 use crate::fault::Diagnose;
-use crate::quantity::{Area, Length};
+use crate::quantity::{Area, Length, Rational};
 
 /// The sizes of flake that are made, in mm: .002 in to 1/4 in. Common practice, no source.
 const SIZES_MM: (f64, f64) = (0.05, 6.35);
@@ -282,7 +282,7 @@ fn read_number(text: &str) -> Option<f64> {
         Some((above, below)) => {
             f64::from(above.parse::<u32>().ok()?) / f64::from(below.parse::<u32>().ok()?)
         }
-        None => text.parse::<f64>().ok()?,
+        None => Rational::parse_decimal(text)?.to_f64(),
     };
     (number.is_finite() && number > 0.0).then_some(number)
 }
