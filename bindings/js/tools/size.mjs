@@ -8,7 +8,7 @@ const MOST = { 'src/web.js': 490, 'src/scalar-web.js': 120 }
 const root = new URL('../', import.meta.url)
 
 /** What a file fetches: what it imports, and a glue its module from beside it. */
-const FETCHES = /^(?:import|export) .*from ['"](.+)['"]|new URL\('(.+)', import\.meta\.url\)/gm
+const FETCHES = /^(?:import|export)\b[^;]*?from ?['"](.+?)['"]|new URL\(['"](.+?)['"], ?import\.meta\.url\)/gm
 
 for (const [entry, most] of Object.entries(MOST)) {
   let total = 0
