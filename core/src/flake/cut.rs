@@ -167,9 +167,9 @@ impl Cut {
         }
     }
 
-    /// Reads a cut: a decimal or a fraction, a unit (`in`, `"`, `mm`, `mil`, `µm`) or none, and `hex`,
-    /// `square` or `round` or nothing. Without a shape it is a hexagon, the common cut (common
-    /// practice, no source), and [`Cut::shape_assumed`] says so.
+    /// Reads a cut: a decimal of up to 38 digits or a fraction, a unit (`in`, `"`, `mm`, `mil`, `µm`)
+    /// or none, and `hex`, `square` or `round` or nothing. Without a shape it is a hexagon, the common
+    /// cut (common practice, no source), and [`Cut::shape_assumed`] says so.
     ///
     /// # Errors
     /// [`CutError::Unreadable`]; [`CutError::Ambiguous`] for a bare number that can be inches or
