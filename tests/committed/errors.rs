@@ -49,10 +49,8 @@ pattern!(VARIANT, r#"(?s)#\[error\(\s*"((?:[^"\\]|\\.)*)".*?\)\]\s*([A-Z]\w*)"#)
 
 /// Every code that the source of the core gives to a fault or a note.
 fn codes() -> BTreeMap<String, Origin> {
-    let mut files = Vec::new();
-    collect(&root().join("core/src"), &mut files);
     let mut codes = BTreeMap::new();
-    for (file, source) in files {
+    for (file, source) in sources("core/src") {
         let messages = variant_messages(&source);
         let mut add = |code: &str, message: &str| {
             codes.entry(code.to_owned()).or_insert_with(|| Origin {
@@ -80,17 +78,25 @@ fn codes() -> BTreeMap<String, Origin> {
     codes
 }
 
-fn collect(folder: &Path, files: &mut Vec<(String, String)>) {
+/// The files below `folder` by their paths in it, each without its tests.
+fn sources(folder: &str) -> Vec<(String, String)> {
+    let folder = root().join(folder);
+    let mut files = Vec::new();
+    collect(&folder, &folder, &mut files);
+    files
+}
+
+fn collect(base: &Path, folder: &Path, files: &mut Vec<(String, String)>) {
     let mut entries: Vec<_> =
         fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
     entries.sort();
     for path in entries {
         if path.is_dir() {
-            collect(&path, files);
+            collect(base, &path, files);
         } else if path.extension().is_some_and(|extension| extension == "rs") {
             let source = fs::read_to_string(&path).unwrap();
             let source = source.split("#[cfg(test)]\nmod tests").next().unwrap().to_owned();
-            let name = path.strip_prefix(root().join("core/src")).unwrap().display().to_string();
+            let name = path.strip_prefix(base).unwrap().display().to_string();
             files.push((name, source));
         }
     }
@@ -148,5 +154,19 @@ fn every_way_to_write_a_code_is_found() {
         "pot-raised",
     ] {
         assert!(codes.contains_key(known), "{known}");
+    }
+}
+
+/// The modules for JavaScript are built without `Debug`: what it should write would be missing there, without a word.
+#[test]
+fn no_text_is_made_by_debug() {
+    let tests = Regex::new(r"#\[cfg\((?:test|all\(test, .*\))\)\]\nmod tests \{").unwrap();
+    let debug = Regex::new(r":#?\?\}").unwrap();
+    for folder in ["core/src", "wasm/src"] {
+        for (file, source) in sources(folder) {
+            let code = tests.split(&source).next().unwrap();
+            let found = debug.is_match(code) && !file.ends_with("tests.rs");
+            assert!(!found, "{folder}/{file}: write the text by Display");
+        }
     }
 }

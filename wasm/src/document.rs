@@ -16,9 +16,8 @@ use crate::refused::Refused;
 /// All faults of the request.
 #[wasm_bindgen]
 pub fn calculate(request: &str) -> Result<String, Refused> {
-    let request =
-        text::parse(request).and_then(|value| request::read(&value)).map_err(Refused::all)?;
-    write(&request.answer().map_err(Refused::all)?)
+    let request = text::parse(request).and_then(|value| request::read(&value)).map_err(all)?;
+    write(&request.answer().map_err(all)?)
 }
 
 /// A shop's book, read once for many plans.
@@ -37,10 +36,9 @@ impl Book {
     /// All faults of the document.
     #[wasm_bindgen(constructor)]
     pub fn new(book: &str) -> Result<Self, Refused> {
-        let written = text::parse(book)
-            .and_then(|value| document::read_book(&value))
-            .map_err(Refused::all)?;
-        let book = book::Book::try_from(&written).map_err(Refused::all)?;
+        let written =
+            text::parse(book).and_then(|value| document::read_book(&value)).map_err(all)?;
+        let book = book::Book::try_from(&written).map_err(all)?;
         Ok(Self { written, book })
     }
 
@@ -49,7 +47,7 @@ impl Book {
     /// # Errors
     /// All faults of the orders, or of the plan.
     pub fn plan(&self, orders: &str) -> Result<String, Refused> {
-        write(&self.make(orders).map_err(Refused::all)?)
+        write(&self.make(orders).map_err(all)?)
     }
 
     /// The bench sheet of a day.
@@ -57,7 +55,7 @@ impl Book {
     /// # Errors
     /// All faults of the orders, or of the plan.
     pub fn sheet(&self, orders: &str) -> Result<String, Refused> {
-        Ok(self.make(orders).map_err(Refused::all)?.sheet().to_string())
+        Ok(self.make(orders).map_err(all)?.sheet().to_string())
     }
 
     fn make(&self, orders: &str) -> Result<Plan, Faults> {
@@ -71,11 +69,16 @@ impl Book {
 
 fn write(answer: &impl Serialize) -> Result<String, Refused> {
     serde_json::to_string(answer).map_err(|error| {
-        Refused::all(Faults::from(Fault {
+        all(Faults::from(Fault {
             code: "unwritable".into(),
             path: String::new(),
             message: format!("The result cannot be written as JSON: {error}."),
             help: "Please report it with the request.".into(),
         }))
     })
+}
+
+/// All faults of a document.
+fn all(faults: Faults) -> Refused {
+    Refused(faults.into_vec())
 }

@@ -2,7 +2,7 @@
 //!
 //! Documents cross as JSON text, which JavaScript and the core both read and write to the last bit; plain numbers
 //! cross as they are, the unit the last part of their name. What the core refuses is thrown as a `PourwrightError`.
-//! The maths is the core's.
+//! The maths is the core's. Without the feature `document` there are plain numbers only.
 
 // A trap costs the page its instance.
 #![cfg_attr(
@@ -22,6 +22,7 @@ mod amount;
 mod batch;
 mod bench;
 mod color;
+#[cfg(feature = "document")]
 mod document;
 mod mix;
 mod number;
@@ -37,6 +38,7 @@ pub use amount::{convert, mass_g, mass_of_volume_g, volume_of_mass_ml};
 pub use batch::{batch_need, injector_loads, shots};
 pub use bench::{Measured, bench_measure};
 pub use color::color_difference;
+#[cfg(feature = "document")]
 pub use document::{Book, calculate};
 pub use mix::{density_of_parts_g_per_ml, flake_count};
 pub use salt::SaltMix;

@@ -1,31 +1,29 @@
 //! What the core refuses, as JavaScript errors.
 
-use pourwright::{Diagnose, Fault, Faults};
+use pourwright::{Diagnose, Fault};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 #[wasm_bindgen(raw_module = "../src/error.js")]
 extern "C" {
+    /// A fault as JavaScript has it.
+    fn fault(code: &str, path: &str, message: &str, help: &str) -> JsValue;
+
     type PourwrightError;
 
-    /// The error that carries these faults, a JSON array.
+    /// The error that carries these faults.
     #[wasm_bindgen(constructor)]
-    fn new(faults: &str) -> PourwrightError;
+    fn new(faults: Vec<JsValue>) -> PourwrightError;
 }
 
 /// What a call throws: one fault or more.
 #[derive(Debug)]
-pub struct Refused(Vec<Fault>);
+pub struct Refused(pub(crate) Vec<Fault>);
 
 impl Refused {
     /// `error`, found at the parameter `name` of the call.
     pub(crate) fn at(name: &str, error: &dyn Diagnose) -> Self {
         Self(vec![Fault::at(format!("/{name}"), error)])
-    }
-
-    /// All faults of a document.
-    pub(crate) fn all(faults: Faults) -> Self {
-        Self(faults.into_vec())
     }
 }
 
@@ -37,11 +35,8 @@ impl<E: Diagnose> From<E> for Refused {
 
 impl From<Refused> for JsValue {
     fn from(Refused(faults): Refused) -> Self {
-        let faults = serde_json::Value::from_iter(faults.into_iter().map(|fault| {
-            serde_json::json!({
-                "code": fault.code, "path": fault.path, "message": fault.message, "help": fault.help,
-            })
-        }));
-        PourwrightError::new(&faults.to_string()).into()
+        let faults = faults.iter();
+        let faults = faults.map(|told| fault(&told.code, &told.path, &told.message, &told.help));
+        PourwrightError::new(faults.collect()).into()
     }
 }

@@ -107,7 +107,7 @@ impl SaltMix {
 
 /// A word for a form that there is not.
 #[derive(Debug, thiserror::Error)]
-#[error("A salt loading cannot be stated as {0:?}.")]
+#[error("A salt loading cannot be stated as \"{0}\".")]
 struct UnknownForm(String);
 
 impl Diagnose for UnknownForm {
@@ -134,9 +134,12 @@ const FORMS: [(&str, SaltForm); 7] = [
 
 fn form(parameter: &str, word: &str) -> Result<SaltForm, Refused> {
     let known = FORMS.iter().find(|(name, _)| *name == word);
-    known
-        .map(|(_, form)| *form)
-        .ok_or_else(|| Refused::at(parameter, &UnknownForm(word.chars().take(40).collect())))
+    known.map(|(_, form)| *form).ok_or_else(|| Refused::at(parameter, &UnknownForm(shown(word))))
+}
+
+/// A word as a message can hold it: cut short, without control characters.
+fn shown(word: &str) -> String {
+    word.chars().filter(|c| !c.is_control()).take(40).collect()
 }
 
 fn loading(form: SaltForm, value: f64) -> Result<SaltLoading, Refused> {

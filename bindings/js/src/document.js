@@ -1,5 +1,5 @@
 import { refuse } from './error.js'
-import { instance } from './instance.js'
+import { instance } from './whole-module.js'
 import { jsonText } from './json.js'
 
 /** Does the calculation of a request: an object, or its JSON text. */

@@ -1,14 +1,13 @@
 /** What the library refuses: one fault or more, the first of them also as the error's own code, path and help. */
 export class PourwrightError extends Error {
-  /** @param {string | import('../types/index.d.ts').Fault[]} faults the faults, or their JSON text */
+  /** @param {import('../types/scalar.d.ts').Fault[]} faults */
   constructor(faults) {
-    const all = typeof faults === 'string' ? JSON.parse(faults) : faults
-    const [first] = all
-    super(all.length === 1 ? first.message : `${first.message} (and ${all.length - 1} more)`)
+    const [first] = faults
+    super(faults.length === 1 ? first.message : `${first.message} (and ${faults.length - 1} more)`)
     this.code = first.code
     this.path = first.path
     this.help = first.help
-    this.faults = all
+    this.faults = faults
   }
 
   static {
@@ -16,7 +15,10 @@ export class PourwrightError extends Error {
   }
 }
 
+/** One fault: the module makes its faults by it too. */
+export const fault = (code, path, message, help) => ({ code, path, message, help })
+
 /** Throws one fault. */
 export function refuse(code, path, message, help) {
-  throw new PourwrightError([{ code, path, message, help }])
+  throw new PourwrightError([fault(code, path, message, help)])
 }

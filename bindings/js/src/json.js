@@ -1,24 +1,9 @@
 import { PourwrightError, refuse } from './error.js'
-
-/** Longest text that is handed over: the core reads no more, and the module's memory never shrinks again. */
-const LONGEST = 16 << 20
+import { short } from './text.js'
 
 /** The JSON text of a document; a text is taken for JSON already, which is how keys that stand twice are found. */
 export function jsonText(document) {
   return short('', typeof document === 'string' ? document : written(document))
-}
-
-/** `text`, unless it is too long to be read. */
-export function short(path, text) {
-  if (text.length > LONGEST) {
-    refuse(
-      'document-too-long',
-      path,
-      `The text is ${text.length} characters long.`,
-      `Split it: up to ${LONGEST} bytes are read.`,
-    )
-  }
-  return text
 }
 
 function written(document) {

@@ -1,11 +1,11 @@
 // Plain numbers in, a plain number out. Parameters go by name, the unit its last part.
 import { refuse } from './error.js'
-import { instance } from './instance.js'
-import { short } from './json.js'
+import { scalar } from './instance.js'
 import { MIX, PARAMETERS } from './parameters.js'
+import { short } from './text.js'
 
 function byName(name) {
-  return (given) => instance()[name](...values(name, given))
+  return (given) => scalar()[name](...values(name, given))
 }
 
 /** What is given to the function `name`, in the order in which the module takes it. */
@@ -22,7 +22,7 @@ function values(name, given = {}) {
 
 /** Asks a mix for salt, which the module keeps only as long as that takes. */
 function ofMix(name, given, ask) {
-  const { SaltMix } = instance()
+  const { SaltMix } = scalar()
   const all = values(name, given)
   const asked = all.splice(Object.keys(MIX).length)
   const mix = new SaltMix(...all)
@@ -86,7 +86,7 @@ export function saltReach(given) {
 
 /** How much to mix for so many pieces. */
 export function batchNeed(given) {
-  const { batchNeed } = instance()
+  const { batchNeed } = scalar()
   const [totalG, drawnG, returnedG, piecesG, spruesG, keptG, inCupG, shots, shotsPerLoad, loads, shotsInLast] =
     batchNeed(...values('batchNeed', given))
   return { totalG, drawnG, returnedG, piecesG, spruesG, keptG, inCupG, shots, shotsPerLoad, loads, shotsInLast }
@@ -94,7 +94,7 @@ export function batchNeed(given) {
 
 /** A mass as the tools of a bench can give it, by the way with the least handling. */
 export function benchMeasure(given) {
-  const { benchMeasure } = instance()
+  const { benchMeasure } = scalar()
   const measured = benchMeasure(...values('benchMeasure', given))
   try {
     const [massG, deviation, acts, drops, ...spoonfuls] = measured.numbers()
@@ -106,25 +106,25 @@ export function benchMeasure(given) {
 
 /** The density of constituents mixed, each [mass in g, density in g/mL]. */
 export function densityOfPartsGPerMl(parts, voids = 0) {
-  const { densityOfPartsGPerMl } = instance()
+  const { densityOfPartsGPerMl } = scalar()
   return densityOfPartsGPerMl(typed('voids', voids, 'number'), ...pairs('parts', parts))
 }
 
 /** How many of the unit `to` the amount is. */
 export function convert(amount, to, measures = 'us-customary') {
-  const { convert } = instance()
+  const { convert } = scalar()
   return convert(typed('amount', amount, 'string'), typed('to', to, 'string'), typed('measures', measures, 'string'))
 }
 
 /** The reading that a ratio of softener to base gives, between measured points [ratio, reading]. */
 export function hardness(points, ratio) {
-  const { hardness } = instance()
+  const { hardness } = scalar()
   return hardness(typed('ratio', ratio, 'number'), ...pairs('points', points))
 }
 
 /** The ratio of softener to base that gives a reading, between measured points [ratio, reading]. */
 export function softenerRatio(points, reading) {
-  const { softenerRatio } = instance()
+  const { softenerRatio } = scalar()
   return softenerRatio(typed('reading', reading, 'number'), ...pairs('points', points))
 }
 
@@ -151,7 +151,7 @@ function items(name, given) {
 
 /** The color difference ΔE₀₀ (CIEDE2000) of two colors [L*, a*, b*]. */
 export function colorDifference(one, other) {
-  const { colorDifference } = instance()
+  const { colorDifference } = scalar()
   const values = [...items('one', one), ...items('other', other)].map((value) => typed('color', value, 'number'))
   if (values.length !== 6) refuse('wrong-type', '', 'A color is not three numbers.', 'Give [L*, a*, b*] twice.')
   return colorDifference(...values)

@@ -16,6 +16,17 @@ const PAGES = {
     'text/html',
     '<!doctype html><meta charset="utf-8"><title>Vectors</title><script type="module" src="/ask.js"></script>',
   ],
+  '/scalar': [
+    'text/html',
+    '<!doctype html><meta charset="utf-8"><title>Plain numbers</title><script type="module" src="/scalar.js"></script>',
+  ],
+  // prettier-ignore
+  '/scalar.js': ['text/javascript', `
+    import init, { convert } from './node_modules/pourwright/src/scalar-web.js'
+    await init()
+    const modules = performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.endsWith('.wasm'))
+    globalThis.found = { answer: convert('1 cup', 'mL'), modules }
+  `],
   // prettier-ignore
   '/ask.js': ['text/javascript', `
     import init, { PourwrightError, calculate } from './node_modules/pourwright/src/web.js'
@@ -53,8 +64,13 @@ try {
   const troubles = []
   page.on('pageerror', (error) => troubles.push(String(error)))
   page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()))
-  await page.goto(`http://127.0.0.1:${server.address().port}/`)
-  await page.waitForFunction(() => globalThis.ask).catch((error) => assert.fail(`${error}\n${troubles.join('\n')}`))
+  const address = `http://127.0.0.1:${server.address().port}`
+  const open = async (path, global) => {
+    await page.goto(address + path)
+    const told = (error) => assert.fail(`${error}\n${troubles.join('\n')}`)
+    await page.waitForFunction((global) => globalThis[global], global).catch(told)
+  }
+  await open('/', 'ask')
   // Text, so that no number is changed on its way out of the page; -0 alone is written as 0 by it.
   const ask = async (requests) => {
     const { ready, answers } = JSON.parse(await page.evaluate((list) => JSON.stringify(globalThis.ask(list)), requests))
@@ -62,6 +78,11 @@ try {
     return answers
   }
   console.log(`${await compareVectors(ask)} vectors answered alike`)
+  await open('/scalar', 'found')
+  assert.deepEqual(await page.evaluate(() => globalThis.found), {
+    answer: 236.5882365,
+    modules: [`${address}/node_modules/pourwright/build/pourwright_scalar_bg.wasm`],
+  })
   assert.deepEqual(
     troubles.filter((trouble) => !/favicon/.test(trouble)),
     [],

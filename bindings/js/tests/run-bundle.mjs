@@ -1,4 +1,5 @@
-// Runs a bundle as a page would: what it fetches comes from beside it, and it must find the module there.
+// Runs a bundle as a page would, `run-bundle.mjs BUNDLE MODULE`: what it fetches comes from beside it, and it must find there
+// the module of this name, and no other.
 import assert from 'node:assert/strict'
 import { readFile } from 'node:fs/promises'
 import { pathToFileURL } from 'node:url'
@@ -11,3 +12,4 @@ globalThis.fetch = async (address) => {
 await import(pathToFileURL(process.argv[2]).href)
 assert.equal(globalThis.answer, 236.5882365)
 assert.equal(fetched.length, 1)
+assert.match(fetched[0], new RegExp(`/${process.argv[3]}_bg[^/]*\\.wasm$`))

@@ -1,23 +1,16 @@
-// The answers of the module beside those of the native library, number by number to the last bit.
+// The answers of the module beside those of the native library, and those of the small module beside both, number by number
+// to the last bit.
 import assert from 'node:assert/strict'
 import { spawnSync } from 'node:child_process'
+import { once } from 'node:events'
 import { test } from 'node:test'
+import { Worker } from 'node:worker_threads'
 
-import init, { Book, PourwrightError, calculate } from 'pourwright'
-import { book, orders } from './support.mjs'
+import init, { Book, calculate } from 'pourwright'
+import { answered, book, orders } from './support.mjs'
 import { compareVectors } from './vectors.mjs'
 
 await init()
-
-/** The answer of the module in the core's form. */
-function answered(call) {
-  try {
-    return { result: call() }
-  } catch (error) {
-    if (!(error instanceof PourwrightError)) throw error
-    return { faults: error.faults }
-  }
-}
 
 /** The answers of the native library. */
 function native(requests) {
@@ -87,3 +80,18 @@ test('a book that is read once', () => {
 })
 
 test('tests/vectors', () => compareVectors((requests) => requests.map((request) => answered(() => calculate(request)))))
+
+test('the small module on plain numbers', async () => {
+  const [whole, small] = await Promise.all(['pourwright', 'pourwright/scalar'].map(everyAnswer))
+  assert.ok(
+    whole.length > 1000 && whole.some(({ result }) => result !== undefined) && whole.some(({ faults }) => faults),
+  )
+  assert.deepStrictEqual(small, whole)
+})
+
+/** What an entry of the package answers to the odd calls: in a worker, since two entries in one share the first module. */
+async function everyAnswer(entry) {
+  const worker = new Worker(new URL('./answers.mjs', import.meta.url), { workerData: entry })
+  const [answers] = await once(worker, 'message')
+  return answers
+}

@@ -1,5 +1,8 @@
-// What the tests share: the demo shop's documents, the module's memory, and where the repository is.
+// What the tests share: the demo shop's documents, how calls are answered, the module's memory, and where the repository is.
+import assert from 'node:assert/strict'
 import { readFileSync } from 'node:fs'
+
+import { PourwrightError } from 'pourwright'
 
 /** The root of the repository: the tests run in a project of their own. */
 export const root = new URL(`file://${process.env.POURWRIGHT_ROOT}/`)
@@ -7,6 +10,37 @@ export const root = new URL(`file://${process.env.POURWRIGHT_ROOT}/`)
 export const read = (path) => readFileSync(new URL(path, root), 'utf8')
 export const book = JSON.parse(read('core/examples/demo/book.json'))
 export const orders = JSON.parse(read('core/examples/demo/orders.json'))
+
+/** The error that a call throws, which must be one of ours. */
+export function refused(call) {
+  try {
+    call()
+  } catch (error) {
+    assert.ok(error instanceof PourwrightError && error instanceof Error, String(error))
+    const [{ code, path, message, help }] = error.faults
+    assert.deepEqual([error.name, error.code, error.path, error.help], ['PourwrightError', code, path, help])
+    assert.ok(error.message.startsWith(message))
+    return error
+  }
+  assert.fail('nothing was thrown')
+}
+
+/** The answer of a call in the core's form: `{ result }` or `{ faults }`. */
+export function answered(call, what = 'the call') {
+  try {
+    return { result: call() }
+  } catch (error) {
+    assert.ok(error instanceof PourwrightError, `${what}: ${error}`)
+    return { faults: error.faults }
+  }
+}
+
+/** Tells of a call whether it was answered; it may be refused, but nothing else may be thrown, and `convert` still answers. */
+export const survivesWith = (convert) => (call, what) => {
+  const { faults } = answered(call, what)
+  assert.equal(convert('1 cup', 'mL'), 236.5882365, what)
+  return faults === undefined
+}
 
 /** The memory of the module; to be called before it is loaded. */
 export function watchMemory() {

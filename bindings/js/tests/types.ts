@@ -12,6 +12,7 @@ import init, {
   type Plan,
   type Requests,
 } from 'pourwright'
+import initScalar, * as scalar from 'pourwright/scalar'
 
 export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   await init()
@@ -63,6 +64,22 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   console.log(milliliters, made, value, grams)
 }
 
+export async function rightAlone(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
+  await initScalar()
+  scalar.initSync(bytes)
+  const milliliters: number = scalar.convert('1 cup', 'mL', 'metric')
+  const same: typeof scalar.convert = convert
+  try {
+    same('6 oz', 'g')
+  } catch (error) {
+    if (error instanceof scalar.PourwrightError) {
+      const faults: scalar.Fault[] = error.faults
+      console.log(faults, error instanceof PourwrightError)
+    }
+  }
+  console.log(milliliters)
+}
+
 export function wrong(): void {
   // @ts-expect-error there is no such calculation
   calculate({ calculate: 'nothing' })
@@ -78,6 +95,12 @@ export function wrong(): void {
   shots({ pieces: '24', cavities: 4 })
   // @ts-expect-error no such measuring system
   convert('1 cup', 'mL', 'us')
+  // @ts-expect-error documents are not among plain numbers
+  scalar.Book
+  // @ts-expect-error nor are requests
+  scalar.calculate
+  // @ts-expect-error there is no such parameter
+  scalar.shots({ pieces: 24, cavities: 4, reject: 0.1 })
   // @ts-expect-error a book has more than its format
   new Book({ format: 'pourwright/1.0' })
   // @ts-expect-error not a kind of material

@@ -6,7 +6,7 @@ export default {
     target: 'es2022',
     assetsInlineLimit: 0,
     rollupOptions: {
-      input: 'page.js',
+      input: ['page.js', 'scalar-page.js'],
       preserveEntrySignatures: 'exports-only',
       output: { entryFileNames: '[name].js' },
     },

@@ -1,9 +1,10 @@
-// Before `npm pack`: the module must have been built, and the licenses come along.
+// Before `npm pack`: the modules must have been built, and the licenses come along.
 import { copyFileSync, existsSync } from 'node:fs'
 
 const root = new URL('../', import.meta.url)
-if (!existsSync(new URL('build/pourwright_bg.wasm', root))) {
-  console.error('Build the WebAssembly module first: wasm/build, from the root of the repository.')
+const modules = ['build/pourwright_bg.wasm', 'build/pourwright_scalar_bg.wasm']
+if (!modules.every((module) => existsSync(new URL(module, root)))) {
+  console.error('Build the WebAssembly modules first: wasm/build, from the root of the repository.')
   process.exit(1)
 }
 for (const license of ['LICENSE-APACHE', 'LICENSE-MIT']) {

@@ -12,7 +12,7 @@ use core::fmt;
 use uom::si::length::{meter, millimeter};
 
 use crate::fault::Diagnose;
-use crate::quantity::{Area, Length};
+use crate::quantity::{Area, Length, Rational};
 
 /// The sizes of flake that are made, in mm: .002 in to 1/4 in. Common practice, no source.
 const SIZES_MM: (f64, f64) = (0.05, 6.35);
@@ -167,9 +167,9 @@ impl Cut {
         }
     }
 
-    /// Reads a cut: a decimal or a fraction, a unit (`in`, `"`, `mm`, `mil`, `µm`) or none, and `hex`,
-    /// `square` or `round` or nothing. Without a shape it is a hexagon, the common cut (common
-    /// practice, no source), and [`Cut::shape_assumed`] says so.
+    /// Reads a cut: a decimal of up to 38 digits or a fraction, a unit (`in`, `"`, `mm`, `mil`, `µm`)
+    /// or none, and `hex`, `square` or `round` or nothing. Without a shape it is a hexagon, the common
+    /// cut (common practice, no source), and [`Cut::shape_assumed`] says so.
     ///
     /// # Errors
     /// [`CutError::Unreadable`]; [`CutError::Ambiguous`] for a bare number that can be inches or
@@ -282,7 +282,7 @@ fn read_number(text: &str) -> Option<f64> {
         Some((above, below)) => {
             f64::from(above.parse::<u32>().ok()?) / f64::from(below.parse::<u32>().ok()?)
         }
-        None => text.parse::<f64>().ok()?,
+        None => Rational::parse_decimal(text)?.to_f64(),
     };
     (number.is_finite() && number > 0.0).then_some(number)
 }

@@ -16,9 +16,10 @@ const library = join(root, 'bindings/js')
 for (const file of ['build/pourwright.js', 'build/pourwright_bg.wasm']) {
   await cp(join(library, file), join(out, 'pourwright', file))
 }
+// Without the entries for Node and for plain numbers alone.
 await cp(join(library, 'src'), join(out, 'pourwright/src'), {
   recursive: true,
-  filter: (file) => !file.endsWith('node.js'),
+  filter: (file) => !/(node|scalar-\w+)\.js$/.test(file),
 })
 
 const lit = join(page, 'node_modules/lit-html')

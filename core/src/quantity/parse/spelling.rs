@@ -66,7 +66,7 @@ pub(super) fn nearest(name: &str) -> Option<&'static str> {
     if name.len() > LONGEST_NAME {
         return None;
     }
-    let letters: Vec<char> = name.to_lowercase().chars().collect();
+    let letters: Vec<char> = name.chars().flat_map(char::to_lowercase).collect();
     let allowed = if letters.len() < 4 { 1 } else { 2 };
     let codes = HOUSEHOLD_CODES.iter().map(|(code, ..)| *code);
     let spellings = Symbol::ALL.iter().flat_map(|symbol| {
@@ -85,7 +85,7 @@ pub(super) fn nearest(name: &str) -> Option<&'static str> {
 /// How many letters must be put in, taken out or changed (Levenshtein 1966), whatever their case.
 fn distance(letters: &[char], spelling: &str) -> usize {
     let mut row: Vec<usize> = (0..=letters.len()).collect();
-    for (i, c) in spelling.to_lowercase().chars().enumerate() {
+    for (i, c) in spelling.chars().flat_map(char::to_lowercase).enumerate() {
         let mut diagonal = i;
         let mut left = i.saturating_add(1);
         let mut next = Vec::with_capacity(row.len());

@@ -1,0 +1,5 @@
+// What the bundlers bundle: the smallest use of plain numbers alone.
+import init, { convert } from 'pourwright/scalar'
+
+await init()
+globalThis.answer = convert('1 cup', 'mL')

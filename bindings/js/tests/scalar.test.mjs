@@ -1,0 +1,162 @@
+// The functions on plain numbers, of the entry of the installed package that POURWRIGHT_ENTRY names: what every one gives,
+// and what it throws.
+import assert from 'node:assert/strict'
+import { describe, test } from 'node:test'
+
+import { refused } from './support.mjs'
+
+const { default: init, ...pourwright } = await import(process.env.POURWRIGHT_ENTRY)
+const { convert } = pourwright
+
+test('before it is loaded it says so', async () => {
+  assert.equal(refused(() => convert('1 cup', 'mL')).code, 'not-ready')
+  await Promise.all([init(), init()])
+  await init()
+})
+
+describe('plain numbers', () => {
+  // The sources of the values are those of the core's tests; here it is told that the parameters arrive where they belong.
+  const near = (found, wanted) =>
+    assert.ok(Math.abs(found - wanted) <= 1e-9 * Math.abs(wanted), `${found}, not ${wanted}`)
+
+  test('amounts', () => {
+    assert.equal(convert('1 1/4 cup', 'mL'), 295.735295625) // 1.25 × 231 in³/16, exact
+    assert.equal(convert('1 cup', 'mL', 'metric'), 250)
+    assert.equal(pourwright.massG({ amount: '12.5 g', densityGPerMl: 1 }), 12.5)
+    near(pourwright.massG({ amount: '1/4 cup', densityGPerMl: 1.22 }), 59.147059125 * 1.22)
+    near(pourwright.massG({ amount: '1 cup', densityGPerMl: 1.22, measures: 'metric' }), 305)
+    near(pourwright.massG({ amount: '40 drops', densityGPerMl: 1.05, dropG: 0.045 }), 1.8)
+    near(pourwright.massG({ amount: '40 drops', densityGPerMl: 1.05 }), 2.1) // 20 drops per mL
+    near(pourwright.massOfVolumeG({ volumeMl: 240, densityGPerMl: 1.03 }), 247.2)
+    near(pourwright.volumeOfMassMl({ massG: 247.2, densityGPerMl: 1.03 }), 240)
+    near(pourwright.densityOfPartsGPerMl([[100, 1], [100, 2]], 0.1), 1.2) // prettier-ignore
+    // 1 g of squares of 1 mm, 0.05 mm thick, of 1.4 g/mL
+    near(pourwright.flakeCount({ cut: '1 mm square', thicknessUm: 50, filmGPerMl: 1.4, doseG: 1 }), 1e3 / (0.05 * 1.4))
+  })
+  test('water', () => {
+    near(pourwright.waterDensityGPerMl({ temperatureCelsius: 20 }), 0.9982067455596) // Tanaka 2001
+    // ISO 8655-6: Z = 1.0029 mL/g at 20 °C and 1013 hPa.
+    const cavity = pourwright.cavityMl({ waterG: 10, temperatureCelsius: 20 })
+    assert.equal(cavity.toFixed(3), '10.029')
+    assert.ok(pourwright.cavityMl({ waterG: 10, temperatureCelsius: 20, airPressurePa: 80000 }) < cavity)
+  })
+  test('shots', () => {
+    near(pourwright.pieceG({ cavityMl: 10, hotGPerMl: 0.9, coldGPerMl: 1, feed: 0.5, voids: 0.1 }), 8.55)
+    near(pourwright.shotG({ cavities: 4, cavityMl: 9.5, hotGPerMl: 1, sprueMl: 6, toppedG: 2 }), 46)
+    near(pourwright.shotG({ cavities: 4, cavityMl: 9.5, hotGPerMl: 1, voids: 0.5 }), 19)
+    assert.equal(pourwright.shots({ pieces: 25, cavities: 4 }), 7)
+    // P[Bin(8, 0.5) ≥ 1] = 0.996 suffices, P[Bin(4, 0.5) ≥ 1] = 0.9375 does not.
+    assert.equal(pourwright.shots({ pieces: 1, cavities: 4, rejects: 0.5, confidence: 0.99 }), 2)
+    const need = pourwright.batchNeed({
+      ...{ pieces: 25, cavities: 4, shotG: 46, sprueG: 6, hotGPerMl: 1, holdsMl: 100, keepsMl: 4, filmG: 5, heelG: 3 },
+    })
+    // 7 shots of 46 g, and what stays in injector and cup
+    assert.deepEqual([need.shots, need.shotsPerLoad, need.loads, need.shotsInLast], [7, 2, 4, 1])
+    near(need.totalG, 7 * 46 + 4 + 8)
+    for (const [name, wanted] of [
+      ['drawnG', 322],
+      ['returnedG', 0],
+      ['piecesG', 280],
+      ['spruesG', 42],
+      ['keptG', 4],
+      ['inCupG', 8],
+    ])
+      assert.ok(Math.abs(need[name] - wanted) < 1e-9, `${name} ${need[name]}`)
+    assert.equal(pourwright.injectorLoads({ shots: 7, shotG: 46, hotGPerMl: 1, holdsMl: 100, keepsMl: 4 }), 4)
+  })
+  test('salt, there and back', () => {
+    const mix = { baseMl: 240, baseGPerMl: 1, saltGPerMl: 2, scoopedGPerMl: 1.2 }
+    near(pourwright.saltLoading({ from: 'scooped', value: 0.25, to: 'of-base', ...mix }), 0.3)
+    // (240 + 72)/(240 + 36)
+    near(pourwright.saltLoading({ from: 'scooped', value: 0.25, to: 'finished-density', ...mix }), 312 / 276)
+    const piece = { ...mix, cavityMl: 10, feed: 1, hookG: 1, hookMl: 0.2 }
+    near(pourwright.saltLoading({ from: 'of-base', value: 0.3, to: 'piece-mass', ...piece }), 3120 / 276)
+    near(pourwright.saltLoading({ from: 'of-base', value: 0.3, to: 'sink-density', ...piece }), (3120 / 276 + 1) / 10.2)
+    const softened = { ...mix, softenerPerSalt: 0.5, softenerGPerMl: 0.9, voids: 0.1, mixG: 250, mixMl: 248 }
+    const density = pourwright.saltLoading({ from: 'of-base', value: 0.3, to: 'finished-density', ...softened })
+    near(density, (0.9 * (250 + 72 + 36)) / (248 + 36 + 40))
+    const error = refused(() =>
+      pourwright.saltLoading({ from: 'of-base', value: 5, to: 'scooped', mostSolids: 0.1, ...mix }),
+    )
+    assert.equal(error.code, 'salt-out-of-reach')
+    assert.equal(
+      refused(() => pourwright.saltLoading({ from: 'spoons', value: 1, to: 'of-base', ...mix })).path,
+      '/from',
+    )
+  })
+  test('salt that goes in, and what is in reach', () => {
+    const mix = { baseMl: 240, baseGPerMl: 1, saltGPerMl: 2, mostSolids: 0.2 }
+    near(pourwright.saltMassG({ form: 'of-base', value: 0.3, ...mix }), 72)
+    // (1.1 · 240 − 240)/(1 − 1.1/2)
+    near(pourwright.saltMassG({ form: 'finished-density', value: 1.1, ...mix }), 24 / 0.45)
+    const reach = pourwright.saltReach({ form: 'finished-density', ...mix })
+    near(reach.least, 1)
+    near(reach.most, 0.8 + 0.2 * 2)
+    assert.equal(refused(() => pourwright.saltMassG({ form: 'spoons', value: 1, ...mix })).path, '/form')
+  })
+  test('the tools of a bench', () => {
+    const spoonsMl = [5, 2.5, 1.25]
+    const bySpoon = pourwright.benchMeasure({ massG: 7.6, spoonsMl, asMeasuredGPerMl: 1.2 })
+    assert.deepEqual([bySpoon.tool, bySpoon.spoonfuls], ['spoons', [1, 0, 1]])
+    near(bySpoon.massG, 7.5)
+    near(bySpoon.deviation, -0.1 / 7.6)
+    const byDrop = pourwright.benchMeasure({ massG: 0.4, dropG: 0.05 })
+    assert.deepEqual([byDrop.tool, byDrop.drops, byDrop.spoonfuls], ['drops', 8, []])
+    assert.equal(pourwright.benchMeasure({ massG: 12.3, balanceReadsG: 0.1, balanceToG: 500 }).tool, 'balance')
+    assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: 5 })).path, '/spoonsMl')
+    assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: [5, '1'] })).path, '/spoonsMl/1')
+    refused(() => pourwright.benchMeasure({ massG: 1 }))
+  })
+  test('softener', () => {
+    const points = [[0, 60], [0.2, 40], [0.4, 20]] // prettier-ignore
+    near(pourwright.hardness(points, 0.1), 50)
+    near(pourwright.softenerRatio(points, 50), 0.1)
+    assert.equal(refused(() => pourwright.hardness([[0, '60']], 0.1)).path, '/points/0/1')
+  })
+  test('vacuum', () => {
+    near(pourwright.airPressurePa({ altitudeM: 0 }), 101325)
+    near(pourwright.swollenMl({ liquidMl: 100, air: 0.5, vacuumPa: 81060 }), 600) // the air fivefold
+    near(pourwright.swollenMl({ liquidMl: 100, air: 0.5, vacuumPa: 60000, airPressurePa: 90000, vaporPa: 12000 }), 600)
+  })
+  test('sinking, there and back', () => {
+    const piece = {
+      volumeMl: 9.5,
+      diameterMm: 10,
+      lengthMm: 120,
+      hookG: 1,
+      hookMl: 0.1,
+      waterCelsius: 15,
+      salinity: 35,
+    }
+    const speedCmPerS = pourwright.sinkSpeedCmPerS({ densityGPerMl: 1.15, ...piece })
+    near(pourwright.densityForSinkSpeedGPerMl({ speedCmPerS, ...piece }), 1.15)
+    const ball = { densityGPerMl: 1.15, volumeMl: 9.5, diameterMm: 26, waterCelsius: 15 }
+    assert.notEqual(pourwright.sinkSpeedCmPerS(ball), speedCmPerS)
+  })
+  test('colors', () => {
+    // Sharma, Wu and Dalal 2005, pair 1.
+    const difference = pourwright.colorDifference([50, 2.6772, -79.7751], [50, 0, -82.7485])
+    assert.equal(difference.toFixed(4), '2.0425')
+  })
+})
+
+test('parameters are checked by name, type and presence', () => {
+  const { shots } = pourwright
+  for (const [given, code, path] of [
+    [undefined, 'missing-field', '/pieces'],
+    [{ pieces: 3 }, 'missing-field', '/cavities'],
+    [{ pieces: '3', cavities: 4 }, 'wrong-type', '/pieces'],
+    [{ pieces: 3, cavities: null }, 'wrong-type', '/cavities'],
+    [{ pieces: 3, cavities: 4, reject: 0.1 }, 'unknown-field', '/reject'],
+    [{ pieces: 3.5, cavities: 4 }, 'not-a-count', '/pieces'],
+    [{ pieces: -1, cavities: 4 }, 'not-a-count', '/pieces'],
+    [{ pieces: NaN, cavities: 4 }, 'not-a-count', '/pieces'],
+  ]) {
+    const error = refused(() => shots(given))
+    assert.deepEqual([error.code, error.path], [code, path])
+  }
+  assert.equal(refused(() => convert('6 oz', 'g')).code, 'amount-ambiguous')
+  assert.equal(refused(() => convert('1 cup', 'g')).code, refused(() => convert('1 mL', 'lb')).code)
+  assert.equal(refused(() => convert('1 cup', 'mL', 'us')).path, '/measures')
+  assert.equal(refused(() => convert(1, 'mL')).code, 'wrong-type')
+})
