@@ -41,6 +41,9 @@ export function goToItem(event, id) {
   })
 }
 
+/** What a layer is shot from: the formulas of a stage. */
+const layer = ({ at, heat }) => `${at.formulas.join(' + ')}${heat ? '' : ', still hot'}`
+
 function orderOfWork(plan, steps, now) {
   const shots = steps.filter(({ kind }) => kind === 'shoot')
   const { proof } = plan
@@ -54,7 +57,7 @@ function orderOfWork(plan, steps, now) {
           <a href="#bench" @click=${(event) => goToItem(event, step.items[0].id)}>
             <span class="letters">${step.pots.map((pot) => letter(pot))}</span>
             <span><strong>${step.work.mold}</strong> ${counted(step.work.shots, 'shot')}</span>
-            <span class="of">${step.of.at.formulas.join(' + ')}${step.work.from[0].heat ? '' : ', still hot'}</span>
+            <span class="of">${step.draws.map(({ of }) => layer(of)).join(' and ')}</span>
           </a>
         </li>`
       })}

@@ -16,6 +16,20 @@ person('ticks steps off, keeps them over a reload, and takes them back', {}, asy
   assert.match(await page.getByLabel('Clocks and next step').innerText(), /stabilizer: 16\.3 g/)
 })
 
+person('lists the order of work with what each layer is shot from', {}, async (page) => {
+  const work = page.getByRole('navigation', { name: 'Order of work' })
+  const plan = await planOf(page)
+  const entries = await work.getByRole('listitem').allInnerTexts()
+  assert.equal(entries.length, plan.work.length)
+  for (const [index, { mold, from }] of plan.work.entries()) {
+    assert.ok(entries[index].includes(mold))
+    for (const { pot, stage } of from) {
+      const { formulas } = plan.pots.find((one) => one.pot === pot).stages[stage - 1]
+      assert.ok(entries[index].includes(formulas.join(' + ')), entries[index])
+    }
+  }
+})
+
 person('says where a ticked step has changed since', {}, async (page) => {
   await page.getByRole('button', { name: 'Done', exact: true }).click()
   await go(page, 'Orders')
@@ -48,6 +62,9 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
       for (const burst of stage.heating?.known?.bursts ?? []) assert.ok(text.includes(burst.duration.text))
       for (const draw of stage.draws) {
         assert.ok(text.includes(`Shoot ${draw.mold}: ${draw.shots} shots of ${draw.per_shot.text}`), draw.mold)
+        for (const { weighs, uncertainty } of draw.pieces.filter(({ made }) => made)) {
+          assert.ok(text.includes(`each ${weighs.text}${uncertainty ? ` ± ${uncertainty.text}` : ''}`), draw.mold)
+        }
       }
     }
   }
