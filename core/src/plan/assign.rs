@@ -4,7 +4,6 @@
 //! Ties go, in this order: fewer heats; light before dark, less colorant counting as lighter; fewer
 //! changes of the mold; what was promised earlier; the order of the lines.
 
-use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
@@ -194,18 +193,20 @@ impl Assigned {
         self.proof.found = self.pots.len();
     }
 
-    /// For each laminated piece in a pot, (pot, batch): the other pots that are hot with it.
-    pub(super) fn companions(&self) -> BTreeMap<(usize, usize), BTreeSet<usize>> {
-        let mut companions: BTreeMap<_, BTreeSet<usize>> = BTreeMap::new();
+    /// The pots that are hot with another for a laminated piece: (pot, batch, other pot), rising.
+    pub(super) fn companions(&self) -> Vec<(usize, usize, usize)> {
+        let mut companions = Vec::new();
         for work in self.work.iter().filter(|work| work.len() > 1) {
             for draw in work {
                 let others = work
                     .iter()
                     .filter(|other| other.batch == draw.batch && other.pot != draw.pot)
-                    .map(|other| other.pot);
-                companions.entry((draw.pot, draw.batch)).or_default().extend(others);
+                    .map(|other| (draw.pot, draw.batch, other.pot));
+                companions.extend(others);
             }
         }
+        companions.sort_unstable();
+        companions.dedup();
         companions
     }
 

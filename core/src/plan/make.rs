@@ -285,8 +285,10 @@ fn name_companions(assigned: &Assigned, pots: &mut [Pot]) {
     for (index, (draft, pot)) in assigned.pots.iter().zip(pots).enumerate() {
         for (draft, stage) in draft.stages.iter().zip(&mut pot.stages) {
             for (draw, shown) in draft.draws.iter().zip(&mut stage.draws) {
-                let others = companions.get(&(index, draw.batch)).into_iter().flatten();
-                shown.together_with = others.copied().map(letter).collect();
+                let own = |at: &(usize, usize, usize)| (at.0, at.1).cmp(&(index, draw.batch));
+                let first = companions.partition_point(|at| own(at).is_lt());
+                let others = companions.iter().skip(first).take_while(|at| own(at).is_eq());
+                shown.together_with = others.map(|&(_, _, other)| letter(other)).collect();
             }
         }
     }

@@ -17,6 +17,7 @@ pub mod measures;
 pub mod mispour;
 pub mod order;
 mod page;
+mod places;
 mod pot;
 pub mod precedence;
 pub mod process;
