@@ -11,6 +11,7 @@ use super::dosing::Dosing;
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::split::Reason;
+use super::tool_names::ToolNames;
 use super::{
     Note, Plan, PlannedLine, Pot, Proof, ProofReason, Reckoned, Sinking, Work, WorkFrom, process,
     text,
@@ -41,8 +42,14 @@ impl Plan {
             return Err(faults);
         }
         let shots: Vec<Shots> = shots.into_iter().flatten().collect();
-        let workshop =
-            Workshop { book, dosing: &dosing, recipes: &recipes, batches: &batches, shots: &shots };
+        let workshop = Workshop {
+            book,
+            dosing: &dosing,
+            names: ToolNames::of(book),
+            recipes: &recipes,
+            batches: &batches,
+            shots: &shots,
+        };
         let made = workshop.make().map_err(|(batch, error)| {
             let batch = batch.and_then(|batch| batches.get(batch));
             Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))

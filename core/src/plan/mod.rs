@@ -31,6 +31,7 @@ mod shown;
 pub mod split;
 pub mod stock;
 pub(crate) mod text;
+pub(crate) mod tool_names;
 pub(crate) mod weigh;
 
 use alloc::string::String;

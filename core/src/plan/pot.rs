@@ -12,6 +12,7 @@ use super::precedence::{FreshBase, PrecedenceError};
 use super::process::{self, Heated};
 use super::sequence::{self, SequenceError};
 use super::split::SplitError;
+use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
 use super::{Draw, Note, Pieces, Pot, Stage, flakes, text};
 use crate::batch::{self, BatchError, Injector, Loads, Marks, Rejects, Wanted};
@@ -105,6 +106,7 @@ pub(super) struct DrawDraft {
 pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
     pub(super) dosing: &'a Dosing,
+    pub(super) names: ToolNames<'a>,
     pub(super) recipes: &'a [DayRecipe],
     pub(super) batches: &'a [Batch],
     pub(super) shots: &'a [Shots],
@@ -402,9 +404,10 @@ impl Workshop<'_> {
                 sprues += self.layer(draw)?.mass.sprue * f64::from(draw.shots);
             }
             sprues -= step.returned;
-            let weigh = list.iter().map(|one| one.told(self.book, self.dosing)).collect();
+            let weigh =
+                list.iter().map(|one| one.told(self.book, self.dosing, &self.names)).collect();
             takings.extend(list.into_iter().filter_map(Listed::taking));
-            let density_uncertainty = doubt::density(&takings, self.book);
+            let density_uncertainty = doubt::density(&takings, &self.names, self.book);
             let unsure = density_uncertainty.as_ref().map(|unsure| unsure.quantity);
             let draws = self.draws(part, spare, unsure)?;
             let stays = (step.carried / step.held).value;
