@@ -170,6 +170,6 @@ pub(super) fn solve(
         }
     }
     ratios.retain(|(_, ratio)| ratio.is_positive());
-    ratios.sort_by_key(|(material, _)| *material);
+    ratios.sort_unstable_by_key(|(material, _)| *material);
     Ok(ratios.into_iter().map(|(material, exact)| Ingredient::new(material, exact)).collect())
 }

@@ -109,11 +109,10 @@ fn wanted(
         order.push((colorant(recipe, book)?, batch.mold, batch.promised.as_deref(), index));
     }
     // What was promised for no day comes after what was.
-    order.sort_by(|a, b| {
-        let promised = |date: Option<&str>| (date.is_none(), date.map(alloc::string::String::from));
+    order.sort_unstable_by(|a, b| {
         a.0.total_cmp(&b.0)
             .then(a.1.cmp(&b.1))
-            .then_with(|| promised(a.2).cmp(&promised(b.2)))
+            .then_with(|| (a.2.is_none(), a.2).cmp(&(b.2.is_none(), b.2)))
             .then(a.3.cmp(&b.3))
     });
     for (key, (.., index)) in (0_u32..).zip(&order) {
@@ -151,7 +150,8 @@ fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
                 .collect(),
         })
         .collect();
-    let work = split.work.iter().flat_map(|work| {
+    let mut works = Vec::with_capacity(split.work.len());
+    for work in &split.work {
         let draws = work.draws.iter().filter_map(|draw| {
             layers.get(draw.wanted).map(|of| WorkDraw {
                 pot: draw.pot,
@@ -161,20 +161,17 @@ fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
                 heated: work.heated.contains(&draw.pot),
             })
         });
-        match work.laminate {
-            Some(_) => Vec::from([draws.collect::<Vec<_>>()]),
+        if work.laminate.is_some() {
+            works.push(draws.collect());
+        } else {
             // Shots of several molds from one heat come one after the other.
-            None => draws
-                .enumerate()
-                .map(|(index, draw)| {
-                    Vec::from([WorkDraw { heated: draw.heated && index == 0, ..draw }])
-                })
-                .collect(),
+            for (index, draw) in draws.enumerate() {
+                works.push(Vec::from([WorkDraw { heated: draw.heated && index == 0, ..draw }]));
+            }
         }
-    });
-    let work = work.collect();
+    }
     let recipes = wanted.iter().map(|stage| stage.formula).collect();
-    Assigned { pots, work, proof: split.proof, recipes }
+    Assigned { pots, work: works, proof: split.proof, recipes }
 }
 
 impl Assigned {

@@ -133,7 +133,7 @@ impl Composition {
         let ratios = || self.base.iter().chain(&self.doses);
         let total: f64 = ratios().map(|(_, r)| approximate(r)).sum();
         let mut shares: Vec<_> = ratios().map(|(m, r)| (*m, approximate(r) / total)).collect();
-        shares.sort_by_key(|&(material, _)| material);
+        shares.sort_unstable_by_key(|&(material, _)| material);
         shares
     }
 }

@@ -463,7 +463,7 @@ impl Follow<'_> {
                 None => totals.push((counted.mold.clone(), counted.made, counted.good)),
             }
         }
-        totals.sort();
+        totals.sort_unstable();
         let mut molds = Vec::new();
         // What is wrong with a count has been told with it.
         for (mold, made, good) in totals.into_iter().filter(|(_, made, good)| good <= made) {

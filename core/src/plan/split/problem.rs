@@ -233,7 +233,7 @@ impl<'a> Problem<'a> {
         let mut pooled: Vec<Option<Formula>> = Vec::new();
         pooled.resize_with(self.precedence.formulas(), || None);
         let mut stages: Vec<usize> = (0..self.wanted.len()).collect();
-        stages.sort_by_key(|&s| (self.wanted.get(s).map(|w| w.key), s));
+        stages.sort_unstable_by_key(|&s| (self.wanted.get(s).map(|w| w.key), s));
         for stage in stages {
             let Some(w) = self.wanted.get(stage).filter(|w| w.shots > 0) else { continue };
             let formula = self.formula(stage);
@@ -260,7 +260,7 @@ impl<'a> Problem<'a> {
         });
         self.place = places.collect();
         let mut formulas: Vec<Formula> = pooled.into_iter().flatten().collect();
-        formulas.sort_by_key(|f| self.place(f.formula));
+        formulas.sort_unstable_by_key(|f| self.place(f.formula));
         let base = formulas.iter().map(|f| self.capacity(f.formula) * self.base_share(f.formula));
         self.most_base = base.fold(0.0, f64::max);
         self.formulas = formulas;

@@ -105,7 +105,7 @@ impl<'a> Day<'a> {
             .iter()
             .map(|&(pot, visit, wanted)| Draw { pot, visit, wanted, shots: s.shots })
             .collect();
-        draws.sort_by_key(|draw| s.layers.iter().position(|&l| l == draw.wanted));
+        draws.sort_unstable_by_key(|draw| s.layers.iter().position(|&l| l == draw.wanted));
         let heated = draws.iter().map(|draw| draw.pot).collect();
         let mut work = vec![Work { laminate: Some(s.laminate), draws, heated }];
         for (pot, visit, _) in here {
