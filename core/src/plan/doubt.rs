@@ -13,7 +13,7 @@ use crate::mix::MaterialId;
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::shot::Melt;
 use crate::uncertainty::{
-    Dosed, PieceInputs, Taken, ToolUncertainty, WrittenIn, dose_as_written, finished_density,
+    Dosed, PieceInputs, Taken, ToolUncertainty, WrittenIn, density_uncertainty, doubt_as_written,
     piece_weight,
 };
 
@@ -47,11 +47,11 @@ pub(super) fn doubt(
 ) -> Option<Doubt> {
     let taken = taken(steps, names);
     let dosed = Dosed { material, taken: &taken, share: 1.0 };
-    let estimate = dose_as_written(&dosed, written, unsure).ok()?;
-    let source = &estimate.main_source()?.source;
+    let (uncertainty, source) = doubt_as_written(&dosed, written, unsure).ok()?;
+    let source = source?.to_string();
     let only = if steps.len() == 1 { source.strip_suffix(", taking 1") } else { None };
-    let main_source = only.unwrap_or(source).to_string();
-    Some(Doubt { uncertainty: text::percent(estimate.uncertainty), main_source })
+    let main_source = only.map_or_else(|| source.clone(), ToString::to_string);
+    Some(Doubt { uncertainty: text::percent(uncertainty), main_source })
 }
 
 /// Standard uncertainty of the finished density of what was taken; `None` where the book lacks a property.
@@ -67,9 +67,7 @@ pub(super) fn density(
         Some(Dosed { material, taken, share: taking.share })
     });
     let dosed: Vec<Dosed<'_>> = dosed.collect::<Option<_>>()?;
-    let no_voids = Measured::exact(Ratio::from(0.0));
-    let estimate = finished_density(&dosed, &no_voids, &book.unsure).ok()?;
-    Some(text::density(estimate.uncertainty))
+    density_uncertainty(&dosed, &book.unsure).ok().map(text::density)
 }
 
 /// Standard uncertainty of a piece's weight, or of a layer's with `share` of the cavity, from the cavity's and from

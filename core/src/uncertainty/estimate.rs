@@ -91,39 +91,28 @@ where
     Q: Measurable,
     E: Diagnose,
 {
-    // All but the types is one and the same code for every quantity.
-    let numbers = propagate_si(inputs, &|x| match calculation(x) {
+    let si = |x: &[f64]| match calculation(x) {
         Ok(value) => Ok(value.si()),
         Err(error) => Err(UncertaintyError::refused(&error)),
-    })?;
-    let shares = numbers.effects.iter().map(|effect| Share {
-        source: effect.source.to_string(),
-        contribution: Q::Difference::from_si(effect.sum),
-        share: Ratio::from(effect.share),
-        one_sided: effect.one_sided,
-    });
-    Ok(Estimate {
-        value: Q::from_si(numbers.value),
-        uncertainty: Q::Difference::from_si(numbers.uncertainty),
-        shares: shares.collect(),
-        freedom: numbers.freedom,
-        unknown: numbers.unknown,
-    })
+    };
+    Ok(Effects::of(inputs, &si)?.estimate())
 }
 
-/// An estimate in coherent SI units.
-struct Numbers<'a> {
+/// What the sources of a calculation's inputs do to its result, in coherent SI units: one and the same code for every
+/// quantity.
+pub(super) struct Effects<S> {
     value: f64,
-    uncertainty: f64,
+    /// Its standard uncertainty.
+    pub(super) uncertainty: f64,
     /// The greatest first, without those that have none.
-    effects: Vec<Effect<'a>>,
+    all: Vec<Effect<S>>,
     freedom: Option<f64>,
-    unknown: Vec<String>,
+    unknown: Vec<S>,
 }
 
 /// What a source does to the result.
-struct Effect<'a> {
-    source: &'a str,
+struct Effect<S> {
+    source: S,
     /// Σ c_i u_i over its inputs.
     sum: f64,
     /// Its part of u².
@@ -132,76 +121,103 @@ struct Effect<'a> {
     one_sided: bool,
 }
 
-fn propagate_si<'a>(
-    inputs: &'a [Input],
-    calculation: &dyn Fn(&[f64]) -> Result<f64, UncertaintyError>,
-) -> Result<Numbers<'a>, UncertaintyError> {
-    inputs.iter().try_for_each(Input::check)?;
-    let mut at: Vec<f64> = inputs.iter().map(Input::si).collect();
-    let value = calculation(&at)?;
-    if !value.is_finite() {
-        return Err(UncertaintyError::NoNumber);
+impl<S: Clone + PartialEq + ToString> Effects<S> {
+    /// As [`propagate`].
+    pub(super) fn of(
+        inputs: &[Input<S>],
+        calculation: &dyn Fn(&[f64]) -> Result<f64, UncertaintyError>,
+    ) -> Result<Self, UncertaintyError> {
+        inputs.iter().try_for_each(Input::check)?;
+        let mut at: Vec<f64> = inputs.iter().map(Input::si).collect();
+        let value = calculation(&at)?;
+        if !value.is_finite() {
+            return Err(UncertaintyError::NoNumber);
+        }
+        let Sources { all, of, unknown } = Sources::of(inputs);
+        let mut effects: Vec<Effect<S>> = Vec::with_capacity(all.len());
+        for (place, (source, freedom)) in all.into_iter().enumerate() {
+            let mut shifted = |sign: f64| {
+                for ((x, input), of) in at.iter_mut().zip(inputs).zip(&of) {
+                    let shift = if *of == Some(place) { input.uncertainty() } else { None };
+                    *x = input.si() + sign * shift.unwrap_or(0.0);
+                }
+                calculation(&at).ok().filter(|y| y.is_finite())
+            };
+            let (above, below) = (shifted(1.0), shifted(-1.0));
+            let (sum, one_sided) = match (above, below) {
+                (Some(above), Some(below)) => ((above - below) / 2.0, false),
+                (Some(above), None) => (above - value, true),
+                (None, Some(below)) => (value - below, true),
+                (None, None) => {
+                    return Err(UncertaintyError::OutOfReach { of: source.to_string() });
+                }
+            };
+            effects.push(Effect { source: source.clone(), sum, share: 0.0, freedom, one_sided });
+        }
+        let square = effects.iter().fold(0.0, |sum, effect| sum + effect.sum * effect.sum);
+        effects.iter_mut().for_each(|effect| effect.share = effect.sum * effect.sum / square);
+        // Σ (u_s²/u²)²/ν_s = 1/ν: ratios, so that no fourth power of a small number is lost.
+        let inverse_freedom = effects.iter().fold(0.0, |sum, effect| {
+            effect.freedom.map_or(sum, |freedom| sum + effect.share * effect.share / freedom)
+        });
+        effects.retain(|effect| effect.sum * effect.sum > ROUNDING * square);
+        // Stable: sources that add the same stay in the order of the inputs.
+        effects.sort_by(|a, b| b.share.total_cmp(&a.share));
+        Ok(Self {
+            value,
+            uncertainty: libm::sqrt(square),
+            all: effects,
+            freedom: (inverse_freedom > 0.0).then(|| 1.0 / inverse_freedom),
+            unknown: unknown.into_iter().cloned().collect(),
+        })
     }
-    let Sources { all, of, unknown } = Sources::of(inputs);
-    let mut effects: Vec<Effect<'_>> = Vec::with_capacity(all.len());
-    for (place, (source, freedom)) in all.into_iter().enumerate() {
-        let mut shifted = |sign: f64| {
-            for ((x, input), of) in at.iter_mut().zip(inputs).zip(&of) {
-                let shift = if *of == Some(place) { input.uncertainty() } else { None };
-                *x = input.si() + sign * shift.unwrap_or(0.0);
-            }
-            calculation(&at).ok().filter(|y| y.is_finite())
-        };
-        let (above, below) = (shifted(1.0), shifted(-1.0));
-        let (sum, one_sided) = match (above, below) {
-            (Some(above), Some(below)) => ((above - below) / 2.0, false),
-            (Some(above), None) => (above - value, true),
-            (None, Some(below)) => (value - below, true),
-            (None, None) => return Err(UncertaintyError::OutOfReach { of: source.to_string() }),
-        };
-        effects.push(Effect { source, sum, share: 0.0, freedom, one_sided });
+
+    /// The source that adds most.
+    pub(super) fn main_source(&self) -> Option<&S> {
+        self.all.first().map(|effect| &effect.source)
     }
-    let square = effects.iter().fold(0.0, |sum, effect| sum + effect.sum * effect.sum);
-    effects.iter_mut().for_each(|effect| effect.share = effect.sum * effect.sum / square);
-    // Σ (u_s²/u²)²/ν_s = 1/ν: ratios, so that no fourth power of a small number is lost.
-    let inverse_freedom = effects.iter().fold(0.0, |sum, effect| {
-        effect.freedom.map_or(sum, |freedom| sum + effect.share * effect.share / freedom)
-    });
-    effects.retain(|effect| effect.sum * effect.sum > ROUNDING * square);
-    // Stable: sources that add the same stay in the order of the inputs.
-    effects.sort_by(|a, b| b.share.total_cmp(&a.share));
-    Ok(Numbers {
-        value,
-        uncertainty: libm::sqrt(square),
-        effects,
-        freedom: (inverse_freedom > 0.0).then(|| 1.0 / inverse_freedom),
-        unknown,
-    })
+
+    /// In words and quantities.
+    pub(super) fn estimate<Q: Measurable>(self) -> Estimate<Q> {
+        let shares = self.all.iter().map(|effect| Share {
+            source: effect.source.to_string(),
+            contribution: Q::Difference::from_si(effect.sum),
+            share: Ratio::from(effect.share),
+            one_sided: effect.one_sided,
+        });
+        Estimate {
+            value: Q::from_si(self.value),
+            uncertainty: Q::Difference::from_si(self.uncertainty),
+            shares: shares.collect(),
+            freedom: self.freedom,
+            unknown: self.unknown.iter().map(S::to_string).collect(),
+        }
+    }
 }
 
 /// Where inputs come from.
-struct Sources<'a> {
+struct Sources<'a, S> {
     /// In the order of their first inputs, with the fewest degrees of freedom that any of these states.
-    all: Vec<(&'a str, Option<f64>)>,
+    all: Vec<(&'a S, Option<f64>)>,
     /// The place of each input's source; none for an input that is exact or of which nothing is known.
     of: Vec<Option<usize>>,
     /// Those of whose uncertainty nothing is known.
-    unknown: Vec<String>,
+    unknown: Vec<&'a S>,
 }
 
-impl<'a> Sources<'a> {
-    fn of(inputs: &'a [Input]) -> Self {
-        let mut all: Vec<(&str, Option<f64>)> = Vec::new();
+impl<'a, S: PartialEq> Sources<'a, S> {
+    fn of(inputs: &'a [Input<S>]) -> Self {
+        let mut all: Vec<(&S, Option<f64>)> = Vec::new();
         let mut of = Vec::with_capacity(inputs.len());
-        let mut unknown: Vec<String> = Vec::new();
+        let mut unknown: Vec<&S> = Vec::new();
         for input in inputs {
-            let name = input.source();
+            let source = input.origin();
             let place = match input.uncertainty() {
                 Some(uncertainty) if uncertainty > 0.0 => {
-                    let known = all.iter().position(|(other, _)| *other == name);
+                    let known = all.iter().position(|(other, _)| *other == source);
                     let place = known.unwrap_or(all.len());
                     match all.get_mut(place) {
-                        None => all.push((name, input.freedom())),
+                        None => all.push((source, input.freedom())),
                         Some((_, freedom)) => {
                             *freedom = match (*freedom, input.freedom()) {
                                 (Some(one), Some(other)) => Some(one.min(other)),
@@ -213,8 +229,8 @@ impl<'a> Sources<'a> {
                 }
                 Some(_) => None,
                 None => {
-                    if !unknown.iter().any(|other| other == name) {
-                        unknown.push(name.to_string());
+                    if !unknown.contains(&source) {
+                        unknown.push(source);
                     }
                     None
                 }
