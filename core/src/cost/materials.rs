@@ -28,10 +28,11 @@ impl<'a> Used<'a> {
     /// # Errors
     /// A material of the mix is not in the table.
     pub fn of_mix(mix: &Mix, materials: &'a Materials) -> Result<Vec<Self>, MixError> {
-        let of = |portion: &crate::mix::Portion| {
-            Ok(Self { material: materials.get(portion.material)?, mass: portion.mass })
-        };
-        mix.portions().iter().map(of).collect()
+        let mut used = Vec::with_capacity(mix.portions().len());
+        for portion in mix.portions() {
+            used.push(Self { material: materials.get(portion.material)?, mass: portion.mass });
+        }
+        Ok(used)
     }
 
     /// The price of that much: mass times price per package over what a package holds. Household words in prices

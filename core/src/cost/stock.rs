@@ -43,8 +43,10 @@ pub struct StockLine {
 /// # Errors
 /// A mass that is negative or no number; a package that cannot be.
 pub fn stock(needs: &[Need<'_>], system: System) -> Result<Vec<StockLine>, CostError> {
-    let mut lines: Vec<StockLine> =
-        needs.iter().map(|need| line(need, system)).collect::<Result<_, _>>()?;
+    let mut lines = Vec::with_capacity(needs.len());
+    for need in needs {
+        lines.push(line(need, system)?);
+    }
     let days = |line: &StockLine| line.days.unwrap_or(f64::INFINITY);
     lines.sort_by(|a, b| days(a).total_cmp(&days(b)).then_with(|| a.material.cmp(&b.material)));
     Ok(lines)

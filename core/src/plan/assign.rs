@@ -48,8 +48,10 @@ pub(super) fn assign(
     vessel: crate::book::Vessel,
 ) -> Result<Assigned, PotError> {
     let Workshop { book, recipes, batches, shots, .. } = workshop;
-    let compositions: Vec<Composition> =
-        recipes.iter().map(composition).collect::<Result<_, PotError>>()?;
+    let mut compositions = Vec::with_capacity(recipes.len());
+    for recipe in *recipes {
+        compositions.push(composition(recipe)?);
+    }
     let fresh = if book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
     let precedence = Precedence::new(&compositions, fresh)?;
     let capacity: Vec<Option<Mass>> =

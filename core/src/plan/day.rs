@@ -104,11 +104,7 @@ pub(crate) fn pool(book: &Book, day: &Day, dosing: &Dosing, faults: &mut Vec<Fau
     let mut recipes = Recipes::new(dosing);
     let mut batches = Batches::default();
     for (index, line) in day.lines.iter().enumerate() {
-        let layers = line.product.layers.iter().map(|layer| {
-            let recipe = recipes.of(layer, book, index, faults)?;
-            Some((recipe, layer.share))
-        });
-        if let Some(layers) = layers.collect() {
+        if let Some(layers) = recipes.of_layers(&line.product.layers, book, index, faults) {
             batches.add(index, line, layers, book);
         }
     }
@@ -131,6 +127,21 @@ impl<'a> Recipes<'a> {
     fn new(dosing: &'a Dosing) -> Self {
         let (by_formulas, by_ratios) = (Places::default(), Places::default());
         Self { dosing, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
+    }
+
+    /// Each layer's recipe by its index, and its share of the cavity.
+    fn of_layers(
+        &mut self,
+        layers: &[Layer],
+        book: &Book,
+        line: usize,
+        faults: &mut Vec<Fault>,
+    ) -> Option<Vec<(usize, f64)>> {
+        let mut found = Vec::with_capacity(layers.len());
+        for layer in layers {
+            found.push((self.of(layer, book, line, faults)?, layer.share));
+        }
+        Some(found)
     }
 
     /// The index of the layer's recipe.

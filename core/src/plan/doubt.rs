@@ -62,11 +62,11 @@ pub(super) fn density(
 ) -> Option<Shown<MassDensity>> {
     let taken: Vec<Vec<Taken<'_>>> =
         takings.iter().map(|taking| taken(&taking.steps, names)).collect();
-    let dosed = takings.iter().zip(&taken).map(|(taking, taken)| {
+    let mut dosed = Vec::with_capacity(takings.len());
+    for (taking, taken) in takings.iter().zip(&taken) {
         let material = book.materials.get(taking.material).ok()?;
-        Some(Dosed { material, taken, share: taking.share })
-    });
-    let dosed: Vec<Dosed<'_>> = dosed.collect::<Option<_>>()?;
+        dosed.push(Dosed { material, taken, share: taking.share });
+    }
     density_uncertainty(&dosed, &book.unsure).ok().map(text::density)
 }
 

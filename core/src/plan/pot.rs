@@ -107,11 +107,10 @@ impl Workshop<'_> {
     /// Builds the pot in the smallest cup that holds it.
     pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
         let materials = self.materials(draft)?;
-        let parts: Vec<Part<'_>> = draft
-            .stages
-            .iter()
-            .map(|stage| self.part(stage, &materials))
-            .collect::<Result<_, _>>()?;
+        let mut parts = Vec::with_capacity(draft.stages.len());
+        for stage in &draft.stages {
+            parts.push(self.part(stage, &materials)?);
+        }
         let mut cups: Vec<usize> = (0..self.book.tools.cups().len()).collect();
         cups.sort_by(|&a, &b| {
             let holds =

@@ -227,12 +227,12 @@ impl<'a, 't> Model<'a, 't> {
         if dosed.taken.is_empty() {
             return Err(UncertaintyError::NothingTaken { material: material.name.clone() });
         }
-        let terms = dosed.taken.iter().enumerate();
-        let terms = terms.map(|(place, taken)| {
+        let mut terms = Vec::with_capacity(dosed.taken.len());
+        for (place, taken) in dosed.taken.iter().enumerate() {
             let term = self.term(material, place, taken)?;
-            Ok(Term { fixed: term.fixed * dosed.share, ..term })
-        });
-        terms.collect()
+            terms.push(Term { fixed: term.fixed * dosed.share, ..term });
+        }
+        Ok(terms)
     }
 
     fn term(

@@ -42,12 +42,13 @@ pub(in crate::plan) fn shots(
         confidence: Ratio::from(book.limits.confidence),
     });
     let shots = batch::shots(&wanted, rejects)?;
-    let layers = batch.layers.iter().map(|&(recipe, share)| {
+    let mut layers = Vec::with_capacity(batch.layers.len());
+    for &(recipe, share) in &batch.layers {
         let recipe = recipes.get(recipe).ok_or(PotError::Lost)?;
         let mass = recipe.shot(mold, share)?;
-        Ok(LayerShots { mass, density: recipe.melt_in(mold).shot_density() })
-    });
-    Ok(Shots { shots, layers: layers.collect::<Result<_, PotError>>()? })
+        layers.push(LayerShots { mass, density: recipe.melt_in(mold).shot_density() });
+    }
+    Ok(Shots { shots, layers })
 }
 
 impl Shots {

@@ -163,32 +163,24 @@ impl Workshop<'_> {
     ) -> Result<Vec<Pieces>, PotError> {
         let &Drawn { batch, mold, share, layer, shots } = drawn;
         let melt = recipe.melt_in(mold);
-        mold.cavities
-            .iter()
-            .zip(&batch.ordered)
-            .map(|(cavities, &ordered)| {
-                let volume = cavities.volume.value;
-                let range = melt.piece_range(volume * share)?;
-                let weighs = layer.mass.piece(volume);
-                Ok(Pieces {
-                    shape: cavities.shape.clone(),
-                    ordered,
-                    made: shots.saturating_mul(cavities.count),
-                    weighs: text::mass(weighs),
-                    uncertainty: doubt::piece(
-                        &cavities.volume,
-                        share,
-                        &melt,
-                        unsure,
-                        layer.mass.feed,
-                    ),
-                    from: text::mass(*range.start()),
-                    to: text::mass(*range.end()),
-                    sinks_in: layer.mass.sinks_in(),
-                    flakes: flakes::in_piece(&recipe.recipe, weighs, &self.book.materials),
-                })
-            })
-            .collect()
+        let mut pieces = Vec::with_capacity(mold.cavities.len());
+        for (cavities, &ordered) in mold.cavities.iter().zip(&batch.ordered) {
+            let volume = cavities.volume.value;
+            let range = melt.piece_range(volume * share)?;
+            let weighs = layer.mass.piece(volume);
+            pieces.push(Pieces {
+                shape: cavities.shape.clone(),
+                ordered,
+                made: shots.saturating_mul(cavities.count),
+                weighs: text::mass(weighs),
+                uncertainty: doubt::piece(&cavities.volume, share, &melt, unsure, layer.mass.feed),
+                from: text::mass(*range.start()),
+                to: text::mass(*range.end()),
+                sinks_in: layer.mass.sinks_in(),
+                flakes: flakes::in_piece(&recipe.recipe, weighs, &self.book.materials),
+            });
+        }
+        Ok(pieces)
     }
 }
 
