@@ -88,8 +88,10 @@ impl Ingredient {
 /// The ratios of all materials to the base: what one or more formulas come to.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Recipe {
-    base: Vec<Ingredient>,
-    additives: Vec<Ingredient>,
+    /// The parts of the base, then the additives; each by material.
+    ingredients: Vec<Ingredient>,
+    /// How many parts the base has.
+    bases: usize,
 }
 
 impl Recipe {
@@ -139,30 +141,33 @@ impl Recipe {
         let shares: Vec<(MaterialId, Share)> =
             shares.into_iter().map(|(_, material, share)| (material, share)).collect();
         let additives = solve(shares, &base, materials)?;
-        Ok(Self { base: base.parts, additives })
+        let mut ingredients = base.parts;
+        let bases = ingredients.len();
+        ingredients.extend(additives);
+        Ok(Self { ingredients, bases })
     }
 
     /// The base: the shares of its parts, which sum to 1.
     #[must_use]
     pub fn base(&self) -> &[Ingredient] {
-        &self.base
+        self.ingredients.get(..self.bases).unwrap_or_default()
     }
 
     /// The additives, by material.
     #[must_use]
     pub fn additives(&self) -> &[Ingredient] {
-        &self.additives
+        self.ingredients.get(self.bases..).unwrap_or_default()
     }
 
     /// Base and additives.
     pub fn ingredients(&self) -> impl Iterator<Item = &Ingredient> {
-        self.base.iter().chain(&self.additives)
+        self.ingredients.iter()
     }
 
     /// Total mass per mass of base, 1 + Σr.
     #[must_use]
     pub fn total_per_base(&self) -> f64 {
-        1.0 + self.additives.iter().fold(0.0, |sum, additive| sum + additive.ratio)
+        1.0 + self.additives().iter().fold(0.0, |sum, additive| sum + additive.ratio)
     }
 
     /// The mix for `base` of base.
@@ -205,7 +210,7 @@ impl Recipe {
     /// A density is missing.
     pub fn base_density(&self, materials: &Materials) -> Result<MassDensity, MixError> {
         let mut unit = Mix::new();
-        for part in &self.base {
+        for part in self.base() {
             unit.add(part.material, Mass::from_si(part.ratio))?;
         }
         Ok(Mass::from_si(1.0) / unit.volume(materials, Phase::Liquid)?)
