@@ -124,19 +124,15 @@ impl Colorants {
     /// [`ColorError::Range`].
     pub fn add(&mut self, let_downs: &[LetDown<'_>]) -> Result<f64, ColorError> {
         let strongest = strongest(let_downs)?;
-        let readings = let_downs
-            .iter()
-            .map(|let_down| Ok((let_down.dose.value, self.inside(let_down.reflectance)?)))
-            .collect::<Result<Vec<_>, ColorError>>()?;
-        let media = self
-            .base
-            .iter()
-            .enumerate()
-            .map(|(band, &base)| {
-                let points = readings.iter().filter_map(|(c, q)| Some((*c, *q.get(band)?)));
-                calibrated(base, points)
-            })
-            .collect::<Result<Vec<_>, _>>()?;
+        let mut readings = Vec::with_capacity(let_downs.len());
+        for let_down in let_downs {
+            readings.push((let_down.dose.value, self.inside(let_down.reflectance)?));
+        }
+        let mut media = Vec::with_capacity(self.base.len());
+        for (band, &base) in self.base.iter().enumerate() {
+            let points = readings.iter().filter_map(|(c, q)| Some((*c, *q.get(band)?)));
+            media.push(calibrated(base, points)?);
+        }
         let mut fit: f64 = 0.0;
         for let_down in let_downs {
             let read = self.lab_of(let_down.reflectance)?;
@@ -249,11 +245,10 @@ impl Colorants {
         drops: &[Ratio],
         wanted: &Lab,
     ) -> Result<Vec<u32>, ColorError> {
-        let mut counts = exact
-            .iter()
-            .zip(drops)
-            .map(|(dose, drop)| nearest_count(dose / drop.value))
-            .collect::<Result<Vec<_>, _>>()?;
+        let mut counts = Vec::with_capacity(exact.len());
+        for (dose, drop) in exact.iter().zip(drops) {
+            counts.push(nearest_count(dose / drop.value)?);
+        }
         let off = |counts: &[u32]| {
             let doses = counts.iter().zip(drops).map(|(&n, drop)| f64::from(n) * drop.value);
             Ok(ciede2000(wanted, &self.color(doses.zip(self.media()))?))
@@ -324,7 +319,11 @@ impl Colorants {
         if reading.len() != self.bands.len() {
             return Err(ColorError::Bands { found: reading.len(), wanted: self.bands.len() });
         }
-        reading.iter().map(|&read| k_over_s(self.surface.inside(read)?)).collect()
+        let mut inside = Vec::with_capacity(reading.len());
+        for &read in reading {
+            inside.push(k_over_s(self.surface.inside(read)?)?);
+        }
+        Ok(inside)
     }
 
     fn check_count(&self, found: usize) -> Result<(), ColorError> {

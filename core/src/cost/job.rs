@@ -3,7 +3,8 @@
 use rust_decimal::Decimal;
 
 use super::materials::{MaterialCosts, Used};
-use super::money::{decimal, grams, scaled, share};
+use super::money::scaled;
+use super::number::{decimal, grams, minus, plus, share, times};
 use super::{CostError, Money};
 use crate::check::is_share;
 use crate::price::Price;
@@ -114,9 +115,7 @@ impl Job<'_> {
             return Err(CostError::ReturnedTooMuch { returned, used });
         }
         let worth = share(self.worth, "The worth of what comes back")?;
-        let part = back.checked_mul(worth);
-        let part = part.ok_or(CostError::OutOfRange { what: "The mass that comes back" })?;
-        materials.used.scaled(part, all)
+        materials.used.scaled(times(back, worth, "The mass that comes back")?, all)
     }
 }
 
@@ -181,15 +180,14 @@ impl Profit {
         let price = match self {
             Self::Margin(margin) => {
                 let what = "The margin";
-                let kept =
-                    share(margin, what).map_err(|_| CostError::Margin { margin: margin.value })?;
-                let rest = Decimal::ONE.checked_sub(kept).filter(|rest| *rest > Decimal::ZERO);
+                let rest = share(margin, what).and_then(|kept| minus(Decimal::ONE, kept, what));
+                let rest = rest.ok().filter(|rest| *rest > Decimal::ZERO);
                 let rest = rest.ok_or(CostError::Margin { margin: margin.value })?;
                 up(cost, Decimal::ONE, rest)?
             }
             Self::Markup(markup) => {
-                let factor = Decimal::ONE.checked_add(share(markup, "The markup")?);
-                up(cost, factor.ok_or(CostError::OutOfRange { what: "The markup" })?, Decimal::ONE)?
+                let what = "The markup";
+                up(cost, plus(Decimal::ONE, share(markup, what)?, what)?, Decimal::ONE)?
             }
         };
         Ok(price.rounded_up())
@@ -199,11 +197,9 @@ impl Profit {
 /// cost · factor / divisor; what lies below the last step that money keeps still counts upward.
 fn up(cost: Money, factor: Decimal, divisor: Decimal) -> Result<Money, CostError> {
     let near = cost.scaled(factor, divisor)?;
-    let kept = near.amount().checked_mul(divisor);
-    let owed = cost.amount().checked_mul(factor);
-    let (Some(kept), Some(owed)) = (kept, owed) else {
-        return Err(CostError::OutOfRange { what: "A price" });
-    };
+    let what = "A price";
+    let kept = times(near.amount(), divisor, what)?;
+    let owed = times(cost.amount(), factor, what)?;
     let step = if kept < owed { Decimal::new(1, 6) } else { Decimal::ZERO };
     near.plus(Money::new(step, cost.currency())?)
 }

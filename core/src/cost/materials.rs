@@ -5,12 +5,13 @@ use alloc::vec::Vec;
 
 use rust_decimal::Decimal;
 
-use super::money::{grams, packages, scaled};
+use super::money::{packages, scaled};
+use super::number::{grams, mass_of, minus, times};
 use super::{CostError, Money};
 use crate::material::{Material, Property};
 use crate::mix::{Materials, Mix, MixError};
 use crate::price::{Currency, Price};
-use crate::quantity::{Dimension, Mass, Measurable, System, Volume};
+use crate::quantity::{Dimension, Mass, System, Volume};
 
 /// So much of a material.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -27,10 +28,11 @@ impl<'a> Used<'a> {
     /// # Errors
     /// A material of the mix is not in the table.
     pub fn of_mix(mix: &Mix, materials: &'a Materials) -> Result<Vec<Self>, MixError> {
-        let of = |portion: &crate::mix::Portion| {
-            Ok(Self { material: materials.get(portion.material)?, mass: portion.mass })
-        };
-        mix.portions().iter().map(of).collect()
+        let mut used = Vec::with_capacity(mix.portions().len());
+        for portion in mix.portions() {
+            used.push(Self { material: materials.get(portion.material)?, mass: portion.mass });
+        }
+        Ok(used)
     }
 
     /// The price of that much: mass times price per package over what a package holds. Household words in prices
@@ -148,9 +150,8 @@ fn line(used: &Used<'_>, system: System) -> Result<MaterialLine, CostError> {
     let mass = grams(used.mass, "The mass of a material")?;
     let Price { money, currency, .. } = *package.price;
     let packages = packages(mass, package.grams)?;
-    let held = package.grams.checked_mul(Decimal::from(packages));
-    let left = held.and_then(|held| held.checked_sub(mass));
-    let left = left.ok_or(CostError::OutOfRange { what: "What is left of the packages" })?;
+    let what = "What is left of the packages";
+    let left = minus(times(package.grams, Decimal::from(packages), what)?, mass, what)?;
     Ok(MaterialLine {
         material: used.material.name.clone(),
         mass: used.mass,
@@ -159,12 +160,6 @@ fn line(used: &Used<'_>, system: System) -> Result<MaterialLine, CostError> {
         to_buy: scaled(money, Decimal::from(packages), Decimal::ONE, currency)?,
         left: mass_of(left),
     })
-}
-
-/// A mass of so many grams.
-pub(super) fn mass_of(grams: Decimal) -> Mass {
-    use rust_decimal::prelude::ToPrimitive;
-    Mass::from_si(grams.to_f64().unwrap_or(f64::NAN) / 1e3)
 }
 
 #[cfg(test)]

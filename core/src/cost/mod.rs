@@ -10,6 +10,7 @@ mod error;
 mod job;
 mod materials;
 mod money;
+mod number;
 mod stock;
 
 pub use costing::{Costing, PackItem, WorkTimes};
@@ -17,5 +18,5 @@ pub use error::CostError;
 pub use job::{Job, JobCost, Packing, Profit, Work};
 pub use materials::{MaterialCosts, MaterialLine, Used};
 pub use money::Money;
-pub(crate) use money::decimal;
+pub(crate) use number::decimal;
 pub use stock::{Need, StockLine, stock};

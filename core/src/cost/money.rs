@@ -7,20 +7,17 @@ use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, RoundingStrategy};
 
 use super::CostError;
+use super::number::{minus, over, plus, times};
 use crate::price::Currency;
-use crate::quantity::{Mass, Ratio};
 
 /// Decimals that a cost keeps.
 const COST_DECIMALS: u32 = 6;
 
-/// Decimals of a mass in grams.
-const GRAM_DECIMALS: u32 = 4;
-
-/// Decimals of a share.
-const SHARE_DECIMALS: u32 = 9;
-
 /// The largest sum that is counted; sums of a thousand million of them are still exact.
 const LARGEST: i64 = 1_000_000_000_000_000;
+
+/// How errors call what is beyond it.
+const SUM: &str = "A sum of money";
 
 /// A sum of money, kept in steps of 0.000 001 of its currency.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -39,7 +36,7 @@ impl Money {
             amount.round_dp_with_strategy(COST_DECIMALS, RoundingStrategy::MidpointNearestEven);
         let amount = amount.normalize();
         if amount.abs() > Decimal::new(LARGEST, 0) {
-            return Err(CostError::OutOfRange { what: "A sum of money" });
+            return Err(CostError::OutOfRange { what: SUM });
         }
         Ok(Self { amount, currency })
     }
@@ -67,7 +64,8 @@ impl Money {
     /// # Errors
     /// [`CostError::MixedCurrencies`]; [`CostError::OutOfRange`].
     pub fn plus(self, other: Self) -> Result<Self, CostError> {
-        self.with(other, Decimal::checked_add)
+        self.check_currency(other)?;
+        Self::new(plus(self.amount, other.amount, SUM)?, self.currency)
     }
 
     /// This less `other`, exactly.
@@ -75,20 +73,13 @@ impl Money {
     /// # Errors
     /// As [`Money::plus`].
     pub fn minus(self, other: Self) -> Result<Self, CostError> {
-        self.with(other, Decimal::checked_sub)
+        self.check_currency(other)?;
+        Self::new(minus(self.amount, other.amount, SUM)?, self.currency)
     }
 
-    fn with(
-        self,
-        other: Self,
-        sum: impl Fn(Decimal, Decimal) -> Option<Decimal>,
-    ) -> Result<Self, CostError> {
-        if self.currency != other.currency {
-            let (expected, found) = (self.currency, other.currency);
-            return Err(CostError::MixedCurrencies { expected, found });
-        }
-        let sum = sum(self.amount, other.amount);
-        Self::new(sum.ok_or(CostError::OutOfRange { what: "A sum of money" })?, self.currency)
+    fn check_currency(self, other: Self) -> Result<(), CostError> {
+        let (expected, found) = (self.currency, other.currency);
+        if expected == found { Ok(()) } else { Err(CostError::MixedCurrencies { expected, found }) }
     }
 
     /// This `factor` times, divided by `divisor`, brought to steps of 0.000 001 once.
@@ -126,21 +117,19 @@ impl Money {
     /// # Errors
     /// [`CostError::NoWeights`] where no weight is above zero or one is negative; [`CostError::OutOfRange`].
     pub fn split(self, weights: &[Decimal]) -> Result<Vec<Self>, CostError> {
-        let out_of_range = || CostError::OutOfRange { what: "A sum of money" };
-        let total = weights.iter().try_fold(Decimal::ZERO, |sum, weight| sum.checked_add(*weight));
-        let total = total.ok_or_else(out_of_range)?;
+        let total =
+            weights.iter().try_fold(Decimal::ZERO, |sum, &weight| plus(sum, weight, SUM))?;
         if total <= Decimal::ZERO || weights.iter().any(|&weight| weight < Decimal::ZERO) {
             return Err(CostError::NoWeights { money: self.amount, currency: self.currency });
         }
         let mut parts: Vec<(Decimal, Decimal)> = Vec::with_capacity(weights.len());
         let mut left = self.amount;
-        for weight in weights {
-            let share = self.amount.checked_mul(*weight).and_then(|part| part.checked_div(total));
-            let share = share.ok_or_else(out_of_range)?;
+        for &weight in weights {
+            let share = over(times(self.amount, weight, SUM)?, total, SUM)?;
             let cut =
                 share.round_dp_with_strategy(COST_DECIMALS, RoundingStrategy::ToNegativeInfinity);
-            left = left.checked_sub(cut).ok_or_else(out_of_range)?;
-            parts.push((cut, share.checked_sub(cut).ok_or_else(out_of_range)?));
+            left = minus(left, cut, SUM)?;
+            parts.push((cut, minus(share, cut, SUM)?));
         }
         let unit = Decimal::new(1, COST_DECIMALS);
         let mut order: Vec<usize> = (0..parts.len()).collect();
@@ -151,8 +140,8 @@ impl Money {
                 break;
             }
             if let Some((cut, _)) = parts.get_mut(place) {
-                *cut = cut.checked_add(unit).ok_or_else(out_of_range)?;
-                left = left.checked_sub(unit).ok_or_else(out_of_range)?;
+                *cut = plus(*cut, unit, SUM)?;
+                left = minus(left, unit, SUM)?;
             }
         }
         Ok(parts.into_iter().map(|(cut, _)| Self { amount: cut.normalize(), ..self }).collect())
@@ -173,39 +162,13 @@ pub(super) fn scaled(
     divisor: Decimal,
     currency: Currency,
 ) -> Result<Money, CostError> {
-    let scaled = amount.checked_mul(factor).and_then(|product| product.checked_div(divisor));
-    Money::new(scaled.ok_or(CostError::OutOfRange { what: "A sum of money" })?, currency)
-}
-
-/// A mass in grams, in steps of 0.0001 g, half away from zero.
-pub(super) fn grams(mass: Mass, what: &'static str) -> Result<Decimal, CostError> {
-    decimal(mass.value * 1e3, GRAM_DECIMALS, what)
-}
-
-/// A share, in steps of 1e-9.
-pub(super) fn share(share: Ratio, what: &'static str) -> Result<Decimal, CostError> {
-    decimal(share.value, SHARE_DECIMALS, what)
-}
-
-/// A number that is not negative, with so many decimals.
-pub(crate) fn decimal(value: f64, decimals: u32, what: &'static str) -> Result<Decimal, CostError> {
-    // Beyond 2⁵³ steps an f64 has no last step to round.
-    const MOST_STEPS: f64 = 9_007_199_254_740_992.0;
-    if value < 0.0 {
-        return Err(CostError::Negative { what });
-    }
-    let steps = libm::round(value * libm::pow(10.0, f64::from(decimals)));
-    if steps <= MOST_STEPS {
-        Ok(Decimal::new(steps as i64, decimals))
-    } else {
-        Err(CostError::OutOfRange { what })
-    }
+    Money::new(over(times(amount, factor, SUM)?, divisor, SUM)?, currency)
 }
 
 /// The least whole number of packages of `package` that holds `needed`.
 pub(super) fn packages(needed: Decimal, package: Decimal) -> Result<u64, CostError> {
-    let packages = needed.checked_div(package).and_then(|ratio| ratio.ceil().to_u64());
-    packages.ok_or(CostError::OutOfRange { what: "The number of packages" })
+    let what = "The number of packages";
+    over(needed, package, what)?.ceil().to_u64().ok_or(CostError::OutOfRange { what })
 }
 
 /// Decimals of the currency's minor unit: ISO 4217, list one (from memory); two for all that are not named.
@@ -277,10 +240,6 @@ mod tests {
         assert!(Money::new(Decimal::MAX, usd).is_err());
         assert!(money("1", "USD").scaled(Decimal::ONE, Decimal::ZERO).is_err());
         assert!(money("1", "USD").scaled(Decimal::MAX, Decimal::TWO).is_err());
-        for mass in [f64::NAN, f64::INFINITY, 1e14] {
-            assert!(grams(Mass { value: mass, ..Mass::default() }, "x").is_err());
-        }
-        assert_eq!(decimal(-1.0, 2, "x").unwrap_err().code(), "cost-negative");
     }
 
     #[test]

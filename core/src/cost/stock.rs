@@ -4,8 +4,9 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::CostError;
-use super::materials::{mass_of, package};
-use super::money::{grams, packages};
+use super::materials::package;
+use super::money::packages;
+use super::number::{grams, mass_of, minus};
 use crate::material::Material;
 use crate::quantity::{Mass, System};
 
@@ -42,8 +43,10 @@ pub struct StockLine {
 /// # Errors
 /// A mass that is negative or no number; a package that cannot be.
 pub fn stock(needs: &[Need<'_>], system: System) -> Result<Vec<StockLine>, CostError> {
-    let mut lines: Vec<StockLine> =
-        needs.iter().map(|need| line(need, system)).collect::<Result<_, _>>()?;
+    let mut lines = Vec::with_capacity(needs.len());
+    for need in needs {
+        lines.push(line(need, system)?);
+    }
     let days = |line: &StockLine| line.days.unwrap_or(f64::INFINITY);
     lines.sort_by(|a, b| days(a).total_cmp(&days(b)).then_with(|| a.material.cmp(&b.material)));
     Ok(lines)
@@ -52,8 +55,7 @@ pub fn stock(needs: &[Need<'_>], system: System) -> Result<Vec<StockLine>, CostE
 fn line(need: &Need<'_>, system: System) -> Result<StockLine, CostError> {
     let held = grams(need.held, "The mass in stock")?;
     let used = grams(need.used, "The mass that a day takes")?;
-    let left = held.checked_sub(used);
-    let left = left.ok_or(CostError::OutOfRange { what: "The mass in stock" })?;
+    let left = minus(held, used, "The mass in stock")?;
     let short = if left.is_sign_negative() { left.abs() } else { rust_decimal::Decimal::ZERO };
     let packages = if short.is_zero() {
         Some(0)

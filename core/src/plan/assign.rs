@@ -4,7 +4,6 @@
 //! Ties go, in this order: fewer heats; light before dark, less colorant counting as lighter; fewer
 //! changes of the mold; what was promised earlier; the order of the lines.
 
-use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
@@ -49,8 +48,10 @@ pub(super) fn assign(
     vessel: crate::book::Vessel,
 ) -> Result<Assigned, PotError> {
     let Workshop { book, recipes, batches, shots, .. } = workshop;
-    let compositions: Vec<Composition> =
-        recipes.iter().map(composition).collect::<Result<_, PotError>>()?;
+    let mut compositions = Vec::with_capacity(recipes.len());
+    for recipe in *recipes {
+        compositions.push(composition(recipe)?);
+    }
     let fresh = if book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
     let precedence = Precedence::new(&compositions, fresh)?;
     let capacity: Vec<Option<Mass>> =
@@ -110,11 +111,10 @@ fn wanted(
         order.push((colorant(recipe, book)?, batch.mold, batch.promised.as_deref(), index));
     }
     // What was promised for no day comes after what was.
-    order.sort_by(|a, b| {
-        let promised = |date: Option<&str>| (date.is_none(), date.map(alloc::string::String::from));
+    order.sort_unstable_by(|a, b| {
         a.0.total_cmp(&b.0)
             .then(a.1.cmp(&b.1))
-            .then_with(|| promised(a.2).cmp(&promised(b.2)))
+            .then_with(|| (a.2.is_none(), a.2).cmp(&(b.2.is_none(), b.2)))
             .then(a.3.cmp(&b.3))
     });
     for (key, (.., index)) in (0_u32..).zip(&order) {
@@ -152,7 +152,8 @@ fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
                 .collect(),
         })
         .collect();
-    let work = split.work.iter().flat_map(|work| {
+    let mut works = Vec::with_capacity(split.work.len());
+    for work in &split.work {
         let draws = work.draws.iter().filter_map(|draw| {
             layers.get(draw.wanted).map(|of| WorkDraw {
                 pot: draw.pot,
@@ -162,20 +163,17 @@ fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
                 heated: work.heated.contains(&draw.pot),
             })
         });
-        match work.laminate {
-            Some(_) => Vec::from([draws.collect::<Vec<_>>()]),
+        if work.laminate.is_some() {
+            works.push(draws.collect());
+        } else {
             // Shots of several molds from one heat come one after the other.
-            None => draws
-                .enumerate()
-                .map(|(index, draw)| {
-                    Vec::from([WorkDraw { heated: draw.heated && index == 0, ..draw }])
-                })
-                .collect(),
+            for (index, draw) in draws.enumerate() {
+                works.push(Vec::from([WorkDraw { heated: draw.heated && index == 0, ..draw }]));
+            }
         }
-    });
-    let work = work.collect();
+    }
     let recipes = wanted.iter().map(|stage| stage.formula).collect();
-    Assigned { pots, work, proof: split.proof, recipes }
+    Assigned { pots, work: works, proof: split.proof, recipes }
 }
 
 impl Assigned {
@@ -194,18 +192,20 @@ impl Assigned {
         self.proof.found = self.pots.len();
     }
 
-    /// For each laminated piece in a pot, (pot, batch): the other pots that are hot with it.
-    pub(super) fn companions(&self) -> BTreeMap<(usize, usize), BTreeSet<usize>> {
-        let mut companions: BTreeMap<_, BTreeSet<usize>> = BTreeMap::new();
+    /// The pots that are hot with another for a laminated piece: (pot, batch, other pot), rising.
+    pub(super) fn companions(&self) -> Vec<(usize, usize, usize)> {
+        let mut companions = Vec::new();
         for work in self.work.iter().filter(|work| work.len() > 1) {
             for draw in work {
                 let others = work
                     .iter()
                     .filter(|other| other.batch == draw.batch && other.pot != draw.pot)
-                    .map(|other| other.pot);
-                companions.entry((draw.pot, draw.batch)).or_default().extend(others);
+                    .map(|other| (draw.pot, draw.batch, other.pot));
+                companions.extend(others);
             }
         }
+        companions.sort_unstable();
+        companions.dedup();
         companions
     }
 

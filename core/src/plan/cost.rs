@@ -5,7 +5,6 @@
 //! are kept, is credited at the share that the book gives it; left-overs from the shelf come in at the same share.
 //! What is lost, spare and rejected is borne by the pieces ordered. Sums are exact: the lines add up to the day.
 
-use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec;
@@ -15,6 +14,7 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
 use super::day::{Batch, Line};
+use super::places::Places;
 use super::pot::PotDraft;
 use super::{Note, Plan, Pot, Reckoned, Shown, Stage, part, text};
 use crate::book::Book;
@@ -157,7 +157,7 @@ fn unpriced<'a>(pots: &'a [Pot], book: &Book) -> Vec<&'a str> {
     let mut names: Vec<&str> = used(pots).map(|(name, _)| name).collect();
     names.sort_unstable();
     names.dedup();
-    let price = |name: &str| material(book, name).is_ok_and(|material| material.price.is_some());
+    let price = |name: &str| material(book, name).is_ok_and(|(_, one)| one.price.is_some());
     names.retain(|name| !price(name));
     names
 }
@@ -177,8 +177,10 @@ fn fresh(stage: &Stage) -> impl Iterator<Item = (&str, Mass)> {
     weigh.map(|weigh| (weigh.material.as_str(), weigh.best.gives.quantity))
 }
 
-fn material<'a>(book: &'a Book, name: &str) -> Result<&'a Material, CostError> {
-    let found = book.materials.find(name).and_then(|id| book.materials.get(id).ok());
+/// A material of the book and its place in the table.
+fn material<'a>(book: &'a Book, name: &str) -> Result<(usize, &'a Material), CostError> {
+    let found = book.materials.find(name);
+    let found = found.and_then(|id| Some((id.0 as usize, book.materials.get(id).ok()?)));
     found.ok_or_else(|| {
         let (material, purpose) = (name.to_string(), "reckoning what it costs");
         CostError::Material(MaterialError::Missing { material, property: Property::Price, purpose })
@@ -224,14 +226,14 @@ impl<'a> Reckoning<'a> {
         costing: &'a Costing,
     ) -> Result<Self, CostError> {
         let nothing = Money::zero(currency(book)?);
-        let mut sums: BTreeMap<&str, Mass> = BTreeMap::new();
+        let mut sums: Vec<Option<Used<'_>>> = book.materials.iter().map(|_| None).collect();
         for (name, mass) in plan.pots.iter().flat_map(|pot| pot.stages.iter().flat_map(fresh)) {
-            *sums.entry(name).or_default() += mass;
+            let (place, material) = material(book, name)?;
+            if let Some(sum) = sums.get_mut(place) {
+                sum.get_or_insert(Used { material, mass: Mass::default() }).mass += mass;
+            }
         }
-        let used = sums
-            .into_iter()
-            .map(|(name, mass)| Ok(Used { material: material(book, name)?, mass }))
-            .collect::<Result<Vec<_>, CostError>>()?;
+        let used: Vec<Used<'_>> = sums.into_iter().flatten().collect();
         let materials = match used.as_slice() {
             // All of it came from the shelf.
             [] => MaterialCosts { lines: Vec::new(), used: nothing, to_buy: nothing },
@@ -249,7 +251,7 @@ impl<'a> Reckoning<'a> {
             from_shelf: nothing,
             credit: nothing,
         };
-        let mut taken = Taken { book, so_far: BTreeMap::new() };
+        let mut taken = Taken { book, so_far: book.materials.iter().map(|_| None).collect() };
         for (pot, draft) in plan.pots.iter().zip(served.drafts) {
             let worth = reckoning.worth(pot, draft, &mut taken)?;
             reckoning.from_shelf = reckoning.from_shelf.plus(worth.from_shelf)?;
@@ -272,7 +274,7 @@ impl<'a> Reckoning<'a> {
         let (mut worth, mut kept) = (0.0, 0.0);
         let mut from_shelf = Money::zero(self.currency);
         for one in pot.from_shelf.iter().flat_map(|from| &from.brings) {
-            let material = material(self.book, &one.material)?;
+            let (_, material) = material(self.book, &one.material)?;
             let new = Used { material, mass: one.mass.quantity }.cost(self.book.system)?;
             from_shelf = from_shelf.plus(new)?;
         }
@@ -313,7 +315,7 @@ impl<'a> Reckoning<'a> {
 
     /// Shares what the pieces of a pot bear among the lines, by the worth of the plastic in them.
     fn share_plastic(&mut self, worth: &PotWorth) -> Result<(), CostError> {
-        let weights = self.weights(worth.draws.iter().copied());
+        let weights = self.weights(&worth.draws);
         self.share(worth.net, &weights, |parts| &mut parts.plastic)
     }
 
@@ -332,7 +334,7 @@ impl<'a> Reckoning<'a> {
         let heats = work.per_heat * f64::from(pot.heats.count);
         let time = work.per_pot + heats + work.per_shot * all;
         let cost = self.work(time)?;
-        let weights = self.weights(shots.into_iter());
+        let weights = self.weights(&shots);
         self.share(cost, &weights, |parts| &mut parts.work)
     }
 
@@ -343,39 +345,46 @@ impl<'a> Reckoning<'a> {
         }
     }
 
-    /// What each line weighs in a share, where each batch has a weight: by the mass of its pieces.
-    fn weights(&self, batches: impl Iterator<Item = (usize, f64)>) -> BTreeMap<usize, f64> {
-        let mut weights = BTreeMap::new();
-        for (batch, weight) in batches {
+    /// What each line weighs in a share, where each batch has a weight: by the mass of its pieces. Rising by line.
+    fn weights(&self, batches: &[(usize, f64)]) -> Vec<(usize, f64)> {
+        let mut weights: Vec<(usize, f64)> = Vec::new();
+        for &(batch, weight) in batches {
             let lines = self.served.batches.get(batch).map_or(&[][..], |batch| &batch.lines);
             let mass = |line: usize| {
                 let planned = self.plan.lines.get(line);
                 planned.map_or(0.0, |line| f64::from(line.pieces) * line.piece.quantity.value)
             };
             let all = lines.iter().fold(0.0, |sum, &line| sum + mass(line));
-            for &line in lines {
-                *weights.entry(line).or_insert(0.0) += weight * (mass(line) / all);
-            }
+            weights.extend(lines.iter().map(|&line| (line, weight * (mass(line) / all))));
         }
+        // What one line has of several batches is added up in the order of the batches.
+        weights.sort_by_key(|&(line, _)| line);
+        weights.dedup_by(|next, sum| {
+            let is_same = next.0 == sum.0;
+            if is_same {
+                sum.1 += next.1;
+            }
+            is_same
+        });
         weights
     }
 
     fn share(
         &mut self,
         sum: Money,
-        weights: &BTreeMap<usize, f64>,
-        part: impl Fn(&mut Parts) -> &mut Money,
+        weights: &[(usize, f64)],
+        part: fn(&mut Parts) -> &mut Money,
     ) -> Result<(), CostError> {
         if sum.amount().is_zero() {
             return Ok(());
         }
-        let most = weights.values().fold(0.0, |most: f64, weight| most.max(*weight));
-        let scaled: Vec<Decimal> = weights
-            .values()
-            .map(|weight| decimal(weight / most, 9, "A share of a cost"))
-            .collect::<Result<_, _>>()?;
-        for (&line, cost) in weights.keys().zip(sum.split(&scaled)?) {
-            if let Some(parts) = self.lines.get_mut(line) {
+        let most = weights.iter().fold(0.0, |most: f64, (_, weight)| most.max(*weight));
+        let mut scaled = Vec::with_capacity(weights.len());
+        for (_, weight) in weights {
+            scaled.push(decimal(weight / most, 9, "A share of a cost")?);
+        }
+        for ((line, _), cost) in weights.iter().zip(sum.split(&scaled)?) {
+            if let Some(parts) = self.lines.get_mut(*line) {
                 let place = part(parts);
                 *place = place.plus(cost)?;
             }
@@ -416,11 +425,12 @@ impl<'a> Reckoning<'a> {
         let total = plastic.plus(packing)?.plus(work)?;
         let mut lines = Vec::with_capacity(self.lines.len());
         let mut orders: Vec<(&str, Money, Option<Money>)> = Vec::new();
-        let mut place: BTreeMap<&str, usize> = BTreeMap::new();
+        let mut place = Places::default();
         for (parts, line) in self.lines.iter().zip(self.served.lines) {
             let (shown, total, bring) = self.line(parts, line)?;
             lines.push(shown);
-            let at = *place.entry(&line.order).or_insert(orders.len());
+            let name = line.order.bytes().map(u64::from).collect();
+            let at = place.get_or(name, orders.len());
             match orders.get_mut(at) {
                 Some((_, sum, price)) => {
                     *sum = sum.plus(total)?;
@@ -491,20 +501,20 @@ fn currency(book: &Book) -> Result<Currency, CostError> {
 /// that the takings add up to the cost of all.
 struct Taken<'a> {
     book: &'a Book,
-    so_far: BTreeMap<&'a str, (Mass, Money)>,
+    /// By the material's place.
+    so_far: Vec<Option<(Mass, Money)>>,
 }
 
-impl<'a> Taken<'a> {
-    fn cost(&mut self, name: &'a str, mass: Mass) -> Result<Money, CostError> {
-        let material = material(self.book, name)?;
-        let (before, paid) = match self.so_far.get(name) {
-            Some(&(before, paid)) => (before, Some(paid)),
-            None => (Mass::default(), None),
-        };
-        let mass = before + mass;
+impl Taken<'_> {
+    fn cost(&mut self, name: &str, mass: Mass) -> Result<Money, CostError> {
+        let (place, material) = material(self.book, name)?;
+        let so_far = self.so_far.get(place).copied().flatten();
+        let mass = so_far.map_or(Mass::default(), |(before, _)| before) + mass;
         let all = Used { material, mass }.cost(self.book.system)?;
-        self.so_far.insert(name, (mass, all));
-        paid.map_or(Ok(all), |paid| all.minus(paid))
+        if let Some(so_far) = self.so_far.get_mut(place) {
+            *so_far = Some((mass, all));
+        }
+        so_far.map_or(Ok(all), |(_, paid)| all.minus(paid))
     }
 }
 

@@ -75,7 +75,7 @@ pub fn fewest_chains(order: &Order, times: &[u32], key: &[u32]) -> Result<Cover,
         }
     }
     let mut names: Vec<usize> = (0..nodes).collect();
-    names.sort_by_key(|&n| (key.get(n).copied(), n));
+    names.sort_unstable_by_key(|&n| (key.get(n).copied(), n));
     let ranked = order.renumbered(&names);
     let times: Vec<u32> = names.iter().filter_map(|&n| times.get(n).copied()).collect();
 

@@ -4,18 +4,18 @@
 //! orders for the same piece, and unlike cavities share a shot.
 
 use alloc::borrow::Cow;
-use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::dosing::Dosing;
+use super::places::Places;
 use super::shelf::LeftOver;
 use super::stock::InStock;
 use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
-use crate::formula::{Formula, FormulaError, Overlap, Recipe};
+use crate::formula::{Formula, FormulaError, Recipe};
 use crate::material::ShotWindow;
-use crate::mix::{Assumption, MaterialId, MixError, Phase, reference_temperature};
+use crate::mix::{Assumption, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
@@ -104,11 +104,7 @@ pub(crate) fn pool(book: &Book, day: &Day, dosing: &Dosing, faults: &mut Vec<Fau
     let mut recipes = Recipes::new(dosing);
     let mut batches = Batches::default();
     for (index, line) in day.lines.iter().enumerate() {
-        let layers = line.product.layers.iter().map(|layer| {
-            let recipe = recipes.of(layer, book, index, faults)?;
-            Some((recipe, layer.share))
-        });
-        if let Some(layers) = layers.collect() {
+        if let Some(layers) = recipes.of_layers(&line.product.layers, book, index, faults) {
             batches.add(index, line, layers, book);
         }
     }
@@ -119,28 +115,47 @@ pub(crate) fn pool(book: &Book, day: &Day, dosing: &Dosing, faults: &mut Vec<Fau
 struct Recipes<'a> {
     dosing: &'a Dosing,
     all: Vec<DayRecipe>,
-    /// The recipe of formulas and what becomes of their overlap; `None` where there is none.
-    by_formulas: BTreeMap<(&'a [usize], Overlap), Option<usize>>,
-    /// Recipes by their rounded ratios, which equal recipes share.
-    by_ratios: BTreeMap<Vec<(MaterialId, u64)>, Vec<usize>>,
+    /// By formulas and what becomes of their overlap: the place in `of_formulas`.
+    by_formulas: Places,
+    /// The recipe of formulas; `None` where there is none.
+    of_formulas: Vec<Option<usize>>,
+    /// By [`exact_ratios`].
+    by_ratios: Places,
 }
 
 impl<'a> Recipes<'a> {
     fn new(dosing: &'a Dosing) -> Self {
-        let (by_formulas, by_ratios) = (BTreeMap::new(), BTreeMap::new());
-        Self { dosing, all: Vec::new(), by_formulas, by_ratios }
+        let (by_formulas, by_ratios) = (Places::default(), Places::default());
+        Self { dosing, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
+    }
+
+    /// Each layer's recipe by its index, and its share of the cavity.
+    fn of_layers(
+        &mut self,
+        layers: &[Layer],
+        book: &Book,
+        line: usize,
+        faults: &mut Vec<Fault>,
+    ) -> Option<Vec<(usize, f64)>> {
+        let mut found = Vec::with_capacity(layers.len());
+        for layer in layers {
+            found.push((self.of(layer, book, line, faults)?, layer.share));
+        }
+        Some(found)
     }
 
     /// The index of the layer's recipe.
     fn of(
         &mut self,
-        layer: &'a Layer,
+        layer: &Layer,
         book: &Book,
         line: usize,
         faults: &mut Vec<Fault>,
     ) -> Option<usize> {
-        let key = (layer.formulas.as_slice(), layer.overlap);
-        if let Some(known) = self.by_formulas.get(&key) {
+        let formulas = layer.formulas.iter().map(|&index| index as u64);
+        let key = formulas.chain([layer.overlap as u64]).collect();
+        let known = self.by_formulas.get_or(key, self.of_formulas.len());
+        if let Some(known) = self.of_formulas.get(known) {
             return *known;
         }
         let mut keep = |error: &dyn Diagnose| {
@@ -149,17 +164,14 @@ impl<'a> Recipes<'a> {
         let recipe = recipe_of(layer, book).map_err(|error| keep(&error)).ok();
         let place = recipe
             .and_then(|recipe| self.intern(recipe, layer, book).map_err(|error| keep(&error)).ok());
-        self.by_formulas.insert(key, place);
+        self.of_formulas.push(place);
         place
     }
 
     fn intern(&mut self, recipe: Recipe, layer: &Layer, book: &Book) -> Result<usize, RecipeError> {
-        let ratios =
-            recipe.ingredients().map(|one| (one.material, one.ratio.to_bits())).collect::<Vec<_>>();
-        let alike = self.by_ratios.entry(ratios).or_default();
-        let equal = |place: &&usize| self.all.get(**place).is_some_and(|one| one.recipe == recipe);
-        if let Some(place) = alike.iter().find(equal) {
-            return Ok(*place);
+        let ratios = exact_ratios(&recipe);
+        if let Some(place) = self.by_ratios.get(&ratios) {
+            return Ok(place);
         }
         let formulas = layer
             .formulas
@@ -167,27 +179,43 @@ impl<'a> Recipes<'a> {
             .filter_map(|&index| book.formulas.get(index))
             .map(|formula| formula.name.clone())
             .collect();
-        let place = self.all.len();
-        self.all.push(DayRecipe::new(recipe, formulas, book, self.dosing)?);
-        alike.push(place);
+        let recipe = DayRecipe::new(recipe, formulas, book, self.dosing)?;
+        let place = self.by_ratios.get_or(ratios, self.all.len());
+        self.all.push(recipe);
         Ok(place)
     }
+}
+
+/// The materials of a recipe with the digits of their ratios: the same for equal recipes alone.
+fn exact_ratios(recipe: &Recipe) -> Vec<u64> {
+    let mut key = Vec::from([recipe.base().len() as u64]);
+    for one in recipe.ingredients() {
+        key.push(u64::from(one.material.0));
+        for number in [one.exact.numer(), one.exact.denom()] {
+            let digits = number.iter_u64_digits();
+            key.push(digits.len() as u64);
+            key.extend(digits);
+        }
+    }
+    key
 }
 
 /// The day's batches, and where to find them.
 #[derive(Default)]
 struct Batches {
     all: Vec<Batch>,
-    /// By mold, recipes and shares.
-    by_piece: BTreeMap<(usize, Vec<(usize, u64)>), usize>,
+    /// By recipes, shares and mold.
+    by_piece: Places,
 }
 
 impl Batches {
     fn add(&mut self, index: usize, line: &Line, layers: Vec<(usize, f64)>, book: &Book) {
         let mold = line.product.mold;
-        let shares = layers.iter().map(|(recipe, share)| (*recipe, share.to_bits()));
+        let mut key = Vec::with_capacity(layers.len().saturating_mul(2).saturating_add(1));
+        layers.iter().for_each(|(recipe, share)| key.extend([*recipe as u64, share.to_bits()]));
+        key.push(mold as u64);
         let next = self.all.len();
-        let place = *self.by_piece.entry((mold, shares.collect())).or_insert(next);
+        let place = self.by_piece.get_or(key, next);
         if place == next {
             let shapes = book.molds.get(mold).map_or(0, |mold| mold.cavities.len());
             self.all.push(Batch {

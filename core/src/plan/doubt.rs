@@ -4,15 +4,17 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::measures::{Bench, Step};
+use super::measures::Step;
+use super::tool_names::ToolNames;
 use super::{Shown, part, text};
 use crate::book::Book;
 use crate::material::Material;
 use crate::mix::MaterialId;
-use crate::quantity::{Mass, MassDensity, Measured, Ratio, System, Volume};
+use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::shot::Melt;
 use crate::uncertainty::{
-    Dosed, PieceInputs, Taken, WrittenIn, dose_as_written, finished_density, piece_weight,
+    Dosed, PieceInputs, Taken, ToolUncertainty, WrittenIn, density_uncertainty, doubt_as_written,
+    piece_weight,
 };
 
 part! {
@@ -40,35 +42,32 @@ pub(super) fn doubt(
     material: &Material,
     steps: &[Step],
     written: WrittenIn,
-    book: &Book,
+    names: &ToolNames<'_>,
+    unsure: &ToolUncertainty,
 ) -> Option<Doubt> {
-    let names = names(steps, &book.tools, book.system);
-    let taken = taken(steps, &names, &book.tools);
+    let taken = taken(steps, names);
     let dosed = Dosed { material, taken: &taken, share: 1.0 };
-    let estimate = dose_as_written(&dosed, written, &book.unsure).ok()?;
-    let source = &estimate.main_source()?.source;
+    let (uncertainty, source) = doubt_as_written(&dosed, written, unsure).ok()?;
+    let source = source?.to_string();
     let only = if steps.len() == 1 { source.strip_suffix(", taking 1") } else { None };
-    let main_source = only.unwrap_or(source).to_string();
-    Some(Doubt { uncertainty: text::percent(estimate.uncertainty), main_source })
+    let main_source = only.map_or_else(|| source.clone(), ToString::to_string);
+    Some(Doubt { uncertainty: text::percent(uncertainty), main_source })
 }
 
 /// Standard uncertainty of the finished density of what was taken; `None` where the book lacks a property.
-pub(super) fn density(takings: &[Taking], book: &Book) -> Option<Shown<MassDensity>> {
-    let of = |taking: &Taking| names(&taking.steps, &book.tools, book.system);
-    let names: Vec<Vec<String>> = takings.iter().map(of).collect();
-    let taken: Vec<Vec<Taken<'_>>> = takings
-        .iter()
-        .zip(&names)
-        .map(|(taking, names)| taken(&taking.steps, names, &book.tools))
-        .collect();
-    let dosed = takings.iter().zip(&taken).map(|(taking, taken)| {
+pub(super) fn density(
+    takings: &[Taking],
+    names: &ToolNames<'_>,
+    book: &Book,
+) -> Option<Shown<MassDensity>> {
+    let taken: Vec<Vec<Taken<'_>>> =
+        takings.iter().map(|taking| taken(&taking.steps, names)).collect();
+    let mut dosed = Vec::with_capacity(takings.len());
+    for (taking, taken) in takings.iter().zip(&taken) {
         let material = book.materials.get(taking.material).ok()?;
-        Some(Dosed { material, taken, share: taking.share })
-    });
-    let dosed: Vec<Dosed<'_>> = dosed.collect::<Option<_>>()?;
-    let no_voids = Measured::exact(Ratio::from(0.0));
-    let estimate = finished_density(&dosed, &no_voids, &book.unsure).ok()?;
-    Some(text::density(estimate.uncertainty))
+        dosed.push(Dosed { material, taken, share: taking.share });
+    }
+    density_uncertainty(&dosed, &book.unsure).ok().map(text::density)
 }
 
 /// Standard uncertainty of a piece's weight, or of a layer's with `share` of the cavity, from the cavity's and from
@@ -87,38 +86,24 @@ pub(super) fn piece(
     Some(text::mass(estimate.uncertainty))
 }
 
-/// What the tools of `steps` are called.
-fn names(steps: &[Step], tools: &Bench, system: System) -> Vec<String> {
-    let name = |step: &Step| match *step {
-        Step::Spoon { spoon, .. } => {
-            let holds = tools.spoons().get(spoon).copied().unwrap_or_default();
-            text::household(holds, system)
-        }
-        Step::Fill { cup, .. } => {
-            let cup = tools.cups().get(cup);
-            cup.map(|cup| text::mark(cup.capacity, cup.mark, system)).unwrap_or_default()
-        }
-        Step::Weigh { .. } | Step::Drop { .. } => String::new(),
-    };
-    steps.iter().map(name).collect()
-}
-
-fn taken<'a>(steps: &[Step], names: &'a [String], tools: &Bench) -> Vec<Taken<'a>> {
-    let take = |(step, name): (&Step, &'a String)| match *step {
+fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
+    let tools = names.tools;
+    let take = |step: &Step| match *step {
         Step::Weigh { reading, times, .. } => {
             let readability = tools.balance()?.readability;
             Some(Taken::Weighed { net: reading, times, readability })
         }
         Step::Fill { cup, mark, times } => {
-            let step = tools.cups().get(cup)?.mark;
+            let (name, step) = (names.cup(cup), tools.cups().get(cup)?.mark);
             Some(Taken::Cup { name, filled: step * f64::from(mark), mark: step, times })
         }
         Step::Spoon { spoon, times } => {
-            Some(Taken::Spoon { name, holds: *tools.spoons().get(spoon)?, times })
+            let (name, holds) = (names.spoon(spoon), *tools.spoons().get(spoon)?);
+            Some(Taken::Spoon { name, holds, times })
         }
         Step::Drop { times } => Some(Taken::Drops { count: times }),
     };
-    steps.iter().zip(names).filter_map(take).collect()
+    steps.iter().filter_map(take).collect()
 }
 
 #[cfg(all(test, feature = "document"))]
@@ -147,8 +132,14 @@ mod tests {
         let choice = choice.unwrap();
         let ways: Vec<&Measure> = core::iter::once(&choice.best).chain(&choice.others).collect();
         let measure = ways.into_iter().find(|measure| measure.tool == tool).unwrap();
-        let doubt =
-            doubt(material, &measure.steps, Dosing::of(&book).written_in(id), &book).unwrap();
+        let doubt = doubt(
+            material,
+            &measure.steps,
+            Dosing::of(&book).written_in(id),
+            &ToolNames::of(&book),
+            &book.unsure,
+        )
+        .unwrap();
         (doubt.uncertainty.quantity.si() * 100.0, doubt.main_source)
     }
 
@@ -188,7 +179,7 @@ mod tests {
                 .into_iter()
                 .map(|(material, step, share)| Taking { material, steps: Vec::from([step]), share })
                 .collect();
-            density(&takings, &book).unwrap().quantity.si()
+            density(&takings, &ToolNames::of(&book), &book).unwrap().quantity.si()
         };
         let whole = unsure([1.0, 1.0]);
         assert!((unsure([0.25, 0.25]) - whole).abs() < 1e-9 * whole);

@@ -11,6 +11,7 @@ use super::dosing::Dosing;
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::split::Reason;
+use super::tool_names::ToolNames;
 use super::{
     Note, Plan, PlannedLine, Pot, Proof, ProofReason, Reckoned, Sinking, Work, WorkFrom, process,
     text,
@@ -41,8 +42,14 @@ impl Plan {
             return Err(faults);
         }
         let shots: Vec<Shots> = shots.into_iter().flatten().collect();
-        let workshop =
-            Workshop { book, dosing: &dosing, recipes: &recipes, batches: &batches, shots: &shots };
+        let workshop = Workshop {
+            book,
+            dosing: &dosing,
+            names: ToolNames::of(book),
+            recipes: &recipes,
+            batches: &batches,
+            shots: &shots,
+        };
         let made = workshop.make().map_err(|(batch, error)| {
             let batch = batch.and_then(|batch| batches.get(batch));
             Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))
@@ -285,8 +292,10 @@ fn name_companions(assigned: &Assigned, pots: &mut [Pot]) {
     for (index, (draft, pot)) in assigned.pots.iter().zip(pots).enumerate() {
         for (draft, stage) in draft.stages.iter().zip(&mut pot.stages) {
             for (draw, shown) in draft.draws.iter().zip(&mut stage.draws) {
-                let others = companions.get(&(index, draw.batch)).into_iter().flatten();
-                shown.together_with = others.copied().map(letter).collect();
+                let own = |at: &(usize, usize, usize)| (at.0, at.1).cmp(&(index, draw.batch));
+                let first = companions.partition_point(|at| own(at).is_lt());
+                let others = companions.iter().skip(first).take_while(|at| own(at).is_eq());
+                shown.together_with = others.map(|&(_, _, other)| letter(other)).collect();
             }
         }
     }

@@ -193,18 +193,19 @@ impl Mispour<'_> {
     /// What is in the pot, with nothing done yet.
     fn unmended(&self, cup: Volume) -> Result<PutRight, MispourError> {
         let base = self.pot.base_mass(&self.book.materials)?;
-        let pot = self.pot.portions().iter().map(|portion| {
+        let mut pot = Vec::new();
+        for portion in self.pot.portions() {
             let wanted = self.target.ingredients().find(|one| one.material == portion.material);
             let off = wanted.filter(|_| base > Mass::default()).map(|one| {
                 let off = Ratio::from((portion.mass / base).value / one.ratio - 1.0);
                 Shown::new(off, text::signed_percent(off))
             });
             let material = self.name(portion.material)?;
-            Ok(InPot { material, mass: text::mass(portion.mass), off })
-        });
+            pot.push(InPot { material, mass: text::mass(portion.mass), off });
+        }
         Ok(PutRight {
             outcome: Outcome::Foreign,
-            pot: pot.collect::<Result<_, MispourError>>()?,
+            pot,
             add: Vec::new(),
             nothing_of: Vec::new(),
             too_little: Vec::new(),
@@ -266,11 +267,12 @@ impl Mispour<'_> {
     }
 
     fn densities(&self, materials: &[MaterialId]) -> Result<Vec<MassDensity>, MispourError> {
-        let density = |material: &MaterialId| {
+        let mut densities = Vec::with_capacity(materials.len());
+        for material in materials {
             let density = self.book.materials.get(*material)?.true_density("filling the cup");
-            Ok(density.map_err(MixError::from)?.get())
-        };
-        materials.iter().map(density).collect()
+            densities.push(density.map_err(MixError::from)?.get());
+        }
+        Ok(densities)
     }
 
     fn name(&self, material: MaterialId) -> Result<String, MispourError> {
@@ -278,11 +280,12 @@ impl Mispour<'_> {
     }
 
     fn named(&self, materials: &[MaterialId]) -> Result<Vec<MaterialMass>, MispourError> {
-        let named = materials.iter().map(|&material| {
+        let mut named = Vec::with_capacity(materials.len());
+        for &material in materials {
             let mass = text::mass(self.pot.mass_of(material));
-            Ok(MaterialMass { material: self.name(material)?, mass })
-        });
-        named.collect()
+            named.push(MaterialMass { material: self.name(material)?, mass });
+        }
+        Ok(named)
     }
 
     /// What is in the pot that `recipe` lacks, traces apart.

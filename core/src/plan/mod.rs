@@ -17,6 +17,7 @@ pub mod measures;
 pub mod mispour;
 pub mod order;
 mod page;
+mod places;
 mod pot;
 pub mod precedence;
 pub mod process;
@@ -30,6 +31,7 @@ mod shown;
 pub mod split;
 pub mod stock;
 pub(crate) mod text;
+pub(crate) mod tool_names;
 pub(crate) mod weigh;
 
 use alloc::string::String;

@@ -4,6 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::vec;
 use alloc::vec::Vec;
+use core::cmp::Reverse;
 
 use super::bits::Bits;
 use crate::fault::Diagnose;
@@ -143,10 +144,11 @@ impl Order {
     /// comes, then by number.
     #[must_use]
     pub fn linear_extension(&self) -> Vec<usize> {
-        let mut nodes: Vec<usize> = (0..self.len()).collect();
         // A node precedes all that its successors precede, and the successor too.
-        nodes.sort_by_key(|&n| core::cmp::Reverse(self.after.get(n).map_or(0, Bits::count)));
-        nodes
+        let followers = self.after.iter().map(|row| Reverse(row.count()));
+        let mut nodes: Vec<(Reverse<usize>, usize)> = followers.zip(0..).collect();
+        nodes.sort_unstable();
+        nodes.into_iter().map(|(_, node)| node).collect()
     }
 
     pub(super) fn rows(&self) -> &[Bits] {

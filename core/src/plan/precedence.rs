@@ -9,7 +9,6 @@
 //! written per 1, 2 or 3 cups is the same formula.
 
 use alloc::borrow::Cow;
-use alloc::collections::BTreeMap;
 use alloc::vec;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
@@ -19,6 +18,7 @@ use num_traits::{One, Signed, ToPrimitive, Zero};
 
 use super::bits::Bits;
 use super::order::{MOST_NODES, Order, OrderError};
+use super::places::Places;
 use crate::fault::Diagnose;
 
 /// An exact rational number.
@@ -133,7 +133,7 @@ impl Composition {
         let ratios = || self.base.iter().chain(&self.doses);
         let total: f64 = ratios().map(|(_, r)| approximate(r)).sum();
         let mut shares: Vec<_> = ratios().map(|(m, r)| (*m, approximate(r) / total)).collect();
-        shares.sort_by_key(|&(material, _)| material);
+        shares.sort_unstable_by_key(|&(material, _)| material);
         shares
     }
 }
@@ -342,39 +342,40 @@ impl Ranked {
     fn new(formulas: &[Composition]) -> Self {
         let base = ranks(formulas.iter().map(|f| f.base.as_slice()));
         let doses = ranks(formulas.iter().map(|f| f.doses.as_slice()));
-        let mut blends = BTreeMap::new();
-        let blend = base
-            .iter()
-            .map(|b| {
-                let next = blends.len();
-                *blends.entry(b.clone()).or_insert(next)
-            })
-            .collect();
+        let (mut places, mut blends) = (Places::default(), 0);
+        let mut blend = Vec::with_capacity(base.len());
+        for parts in &base {
+            let place = places.get_or(key(parts), blends);
+            blends = blends.max(place.saturating_add(1));
+            blend.push(place);
+        }
         Self { blend, base, doses }
     }
 
     fn canonical(&self) -> Vec<usize> {
-        let mut first = BTreeMap::new();
-        let keys = self.blend.iter().zip(&self.doses);
-        keys.enumerate().map(|(f, key)| *first.entry(key).or_insert(f)).collect()
+        let mut first = Places::default();
+        let keys = self.blend.iter().zip(&self.doses).map(|(&blend, doses)| {
+            let mut key = key(doses);
+            key.push(blend as u64);
+            key
+        });
+        keys.enumerate().map(|(formula, key)| first.get_or(key, formula)).collect()
     }
 
     /// For each formula, those on the same blend with no less of any material.
     fn with_no_less(&self) -> Vec<Bits> {
         let count = self.blend.len();
-        let mut rows = with_all(count, self.blend.iter().enumerate().map(|(f, &b)| (b, f)));
-        let mut by_material: BTreeMap<usize, Vec<(u32, usize)>> = BTreeMap::new();
+        let mut rows = with_all(count, self.blend.iter().copied().zip(0..).collect());
+        let mut all: Vec<(usize, u32, usize)> = Vec::new();
         for (formula, doses) in self.doses.iter().enumerate() {
-            for &(material, rank) in doses {
-                by_material.entry(material).or_default().push((rank, formula));
-            }
+            all.extend(doses.iter().map(|&(material, rank)| (material, rank, formula)));
         }
-        for list in by_material.values_mut() {
-            list.sort_unstable();
+        all.sort_unstable();
+        for of_one in all.chunk_by(|a, b| a.0 == b.0) {
             let mut no_less = Bits::empty(count);
-            for equal in list.chunk_by(|a, b| a.0 == b.0).rev() {
-                equal.iter().for_each(|&(_, formula)| no_less.insert(formula));
-                for &(_, formula) in equal {
+            for equal in of_one.chunk_by(|a, b| a.1 == b.1).rev() {
+                equal.iter().for_each(|&(.., formula)| no_less.insert(formula));
+                for &(.., formula) in equal {
                     rows.get_mut(formula).into_iter().for_each(|row| row.intersect(&no_less));
                 }
             }
@@ -386,21 +387,25 @@ impl Ranked {
     fn with_all_materials(&self) -> Vec<Bits> {
         let held = self.base.iter().zip(&self.doses).enumerate();
         let pairs = held.flat_map(|(f, (b, d))| b.iter().chain(d).map(move |&(m, _)| (m, f)));
-        with_all(self.blend.len(), pairs)
+        with_all(self.blend.len(), pairs.collect())
     }
+}
+
+/// Materials and their ranks as a key.
+fn key(ranks: &[(usize, u32)]) -> Vec<u64> {
+    ranks.iter().flat_map(|&(material, rank)| [material as u64, u64::from(rank)]).collect()
 }
 
 /// For each formula, the formulas that have every property that it has; `pairs` are (property,
 /// formula).
-fn with_all(count: usize, pairs: impl Iterator<Item = (usize, usize)>) -> Vec<Bits> {
-    let mut having: BTreeMap<usize, Bits> = BTreeMap::new();
-    for (property, formula) in pairs {
-        having.entry(property).or_insert_with(|| Bits::empty(count)).insert(formula);
-    }
+fn with_all(count: usize, mut pairs: Vec<(usize, usize)>) -> Vec<Bits> {
     let mut rows = vec![Bits::full(count); count];
-    for set in having.values() {
-        for formula in set.iter() {
-            rows.get_mut(formula).into_iter().for_each(|row| row.intersect(set));
+    pairs.sort_unstable();
+    for having in pairs.chunk_by(|a, b| a.0 == b.0) {
+        let mut set = Bits::empty(count);
+        having.iter().for_each(|&(_, formula)| set.insert(formula));
+        for &(_, formula) in having {
+            rows.get_mut(formula).into_iter().for_each(|row| row.intersect(&set));
         }
     }
     rows
@@ -409,21 +414,18 @@ fn with_all(count: usize, pairs: impl Iterator<Item = (usize, usize)>) -> Vec<Bi
 /// Replaces each ratio by its rank among all ratios of its material: 0 for the least.
 fn ranks<'a>(lists: impl Iterator<Item = &'a [(usize, Exact)]>) -> Vec<Vec<(usize, u32)>> {
     let mut ranked = Vec::new();
-    let mut by_material: BTreeMap<usize, Vec<(f64, &Exact, usize)>> = BTreeMap::new();
+    let mut all: Vec<(usize, (f64, &Exact), usize)> = Vec::new();
     for (formula, list) in lists.enumerate() {
         ranked.push(Vec::with_capacity(list.len()));
-        for (material, ratio) in list {
-            let all = by_material.entry(*material).or_default();
-            all.push((approximate(ratio), ratio, formula));
-        }
+        all.extend(list.iter().map(|(m, ratio)| (*m, (approximate(ratio), ratio), formula)));
     }
-    for (material, all) in &mut by_material {
-        all.sort_by(|a, b| compare((a.0, a.1), (b.0, b.1)));
-        let equal = all.chunk_by(|a, b| compare((a.0, a.1), (b.0, b.1)).is_eq());
-        for (rank, chunk) in (0_u32..).zip(equal) {
-            for &(_, _, formula) in chunk {
+    all.sort_unstable_by(|a, b| a.0.cmp(&b.0).then_with(|| compare(a.1, b.1)));
+    for of_one in all.chunk_by(|a, b| a.0 == b.0) {
+        let equal = of_one.chunk_by(|a, b| compare(a.1, b.1).is_eq());
+        for (rank, equal) in (0_u32..).zip(equal) {
+            for &(material, _, formula) in equal {
                 let doses: Option<&mut Vec<_>> = ranked.get_mut(formula);
-                doses.into_iter().for_each(|d| d.push((*material, rank)));
+                doses.into_iter().for_each(|d| d.push((material, rank)));
             }
         }
     }

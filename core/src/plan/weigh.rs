@@ -9,12 +9,13 @@ use super::dosing::Dosing;
 use super::doubt::{Taking, doubt};
 use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
 use super::text;
+use super::tool_names::ToolNames;
 use super::{Shown, Way, Weigh};
 use crate::book::Book;
 use crate::fault::Diagnose;
 use crate::material::Material;
 use crate::mix::{MaterialId, MixError};
-use crate::quantity::{Mass, Ratio, System};
+use crate::quantity::{Mass, Ratio};
 
 /// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
 /// makes many lists and tells one.
@@ -88,7 +89,7 @@ const LOOSEST: f64 = 0.5;
 /// what is a small part of it need not be measured so well. An addition that no tool measures is
 /// left out where the material keeps its tolerance without it.
 pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
-    let dosing = Dosing::of(book);
+    let (dosing, names) = (Dosing::of(book), ToolNames::of(book));
     let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
     let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
     for (addition, tolerance) in additions {
@@ -100,7 +101,7 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
             Ok(choice) => {
                 let choice = Some(choice);
                 let listed = Listed { material, addition: *addition, tolerance: own, choice };
-                made.list.push(listed.told(book, &dosing));
+                made.list.push(listed.told(book, &dosing, &names));
             }
             Err(_) if share <= *tolerance => made.left_out.push(addition.material),
             Err(error) => {
@@ -131,17 +132,11 @@ pub(crate) fn choose(
 }
 
 /// A measure in words; its deviation is told as a share of `total`, all of the material in the mix.
-pub(crate) fn way(
-    measure: &Measure,
-    wanted: Mass,
-    total: Mass,
-    tools: &Bench,
-    system: System,
-) -> Way {
+pub(crate) fn way(measure: &Measure, wanted: Mass, total: Mass, names: &ToolNames<'_>) -> Way {
     let off = (measure.mass - wanted) / total;
     Way {
         tool: measure.tool,
-        measure: steps(&measure.steps, tools, system),
+        measure: steps(&measure.steps, names),
         gives: text::mass(measure.mass),
         off: Shown::new(off, text::signed_percent(off)),
     }
@@ -149,11 +144,12 @@ pub(crate) fn way(
 
 impl Listed<'_> {
     /// The entry in words, with how sure it is.
-    pub(crate) fn told(&self, book: &Book, dosing: &Dosing) -> Weigh {
+    pub(crate) fn told(&self, book: &Book, dosing: &Dosing, names: &ToolNames<'_>) -> Weigh {
         let Addition { material, wanted, total } = self.addition;
-        let way = |measure| way(measure, wanted, total, &book.tools, book.system);
+        let way = |measure| way(measure, wanted, total, names);
         let written = dosing.written_in(material);
-        let doubt = |measure: &Measure| doubt(self.material, &measure.steps, written, book);
+        let unsure = &book.unsure;
+        let doubt = |it: &Measure| doubt(self.material, &it.steps, written, names, unsure);
         let best = self.choice.as_ref().map(|choice| &choice.best);
         let others = || self.choice.iter().flat_map(|choice| &choice.others).filter(|it| it.within);
         Weigh {
@@ -187,11 +183,11 @@ fn nothing(wanted: Mass, total: Mass) -> Way {
 }
 
 /// Steps as a person reads them: `1/2 tsp + 1/8 tsp`, `32 drops`, `12.4 g`.
-fn steps(steps: &[Step], tools: &Bench, system: System) -> String {
-    if let Some(lots) = lots(steps, tools) {
+fn steps(steps: &[Step], names: &ToolNames<'_>) -> String {
+    if let Some(lots) = lots(steps, names.tools) {
         return lots;
     }
-    let words: Vec<String> = steps.iter().map(|step| one_step(step, tools, system)).collect();
+    let words: Vec<String> = steps.iter().map(|step| one_step(step, names)).collect();
     words.join(" + ")
 }
 
@@ -208,19 +204,17 @@ fn lots(steps: &[Step], tools: &Bench) -> Option<String> {
     (lots > 1).then(|| format!("{} in {lots} lots", text::balance(total, readability)))
 }
 
-fn one_step(step: &Step, tools: &Bench, system: System) -> String {
+fn one_step(step: &Step, names: &ToolNames<'_>) -> String {
+    let tools = names.tools;
     let (what, times) = match *step {
         Step::Weigh { reading, times, .. } => {
             (text::balance(reading, tools.balance().map(|balance| balance.readability)), times)
         }
         Step::Fill { cup, mark, times } => {
             let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
-            (text::mark(step * f64::from(mark), step, system), times)
+            (text::mark(step * f64::from(mark), step, names.system), times)
         }
-        Step::Spoon { spoon, times } => {
-            let volume = tools.spoons().get(spoon).copied();
-            (text::household(volume.unwrap_or_default(), system), times)
-        }
+        Step::Spoon { spoon, times } => (names.spoon(spoon).to_string(), times),
         Step::Drop { times: 1 } => return "1 drop".to_string(),
         Step::Drop { times } => return format!("{times} drops"),
     };
@@ -271,7 +265,7 @@ mod tests {
         let dosing = Dosing::of(book);
         let list = list(&[addition], None, book, &dosing).unwrap();
         list.iter()
-            .map(|one| one.told(book, &dosing))
+            .map(|one| one.told(book, &dosing, &ToolNames::of(book)))
             .flat_map(|weigh| core::iter::once(weigh.best).chain(weigh.others))
             .map(|way| way.tool)
             .collect()
@@ -302,7 +296,7 @@ mod tests {
             &Dosing::of(&book),
         )
         .unwrap();
-        let best = list[0].told(&book, &Dosing::of(&book)).best;
+        let best = list[0].told(&book, &Dosing::of(&book), &ToolNames::of(&book)).best;
         assert_eq!((best.tool, &*best.measure), (Tool::Cup, "1 cup"));
         assert_eq!(best.off.quantity, Ratio::from(0.0));
     }

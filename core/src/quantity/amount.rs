@@ -270,10 +270,11 @@ impl fmt::Display for Amount {
         let spoon_fraction = self.unit.is_household()
             && matches!(self.value.denominator(), 2 | 3 | 4 | 6 | 8 | 16 | 32);
         if spoon_fraction {
-            write!(f, "{} ", self.value.mixed())?;
+            fmt::Display::fmt(&self.value.mixed(), f)?;
         } else {
-            write!(f, "{} ", self.value)?;
+            fmt::Display::fmt(&self.value, f)?;
         }
+        f.write_str(" ")?;
         self.unit.write_after(self.value, f)?;
         self.basis.map_or(Ok(()), |basis| write!(f, " {basis}"))
     }

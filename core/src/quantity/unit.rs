@@ -257,7 +257,7 @@ impl Unit {
             {
                 f.write_str(symbol.entry().plural)
             }
-            _ => write!(f, "{self}"),
+            _ => fmt::Display::fmt(&self, f),
         }
     }
 }
@@ -333,7 +333,7 @@ fn write_product(f: &mut fmt::Formatter<'_>, terms: impl Iterator<Item = Term>) 
         if i > 0 {
             f.write_str(".")?;
         }
-        write!(f, "{term}")?;
+        fmt::Display::fmt(&term, f)?;
     }
     Ok(())
 }

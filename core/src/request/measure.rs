@@ -10,6 +10,7 @@ use crate::document::resolve;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
+use crate::plan::tool_names::ToolNames;
 use crate::plan::{Way, weigh};
 use crate::quantity::{Mass, System};
 
@@ -60,7 +61,8 @@ impl MeasureRequest {
             let choice =
                 weigh::choose(&material, mass, tolerance, material.drop_is_calibrated(), &tools);
             let choice = faulty.keep("mass", choice)?;
-            let way = |measure| weigh::way(measure, mass, mass, &tools, faulty.system);
+            let names = ToolNames::new(&tools, faulty.system);
+            let way = |measure| weigh::way(measure, mass, mass, &names);
             Some(MeasureResponse {
                 wanted: crate::plan::text::mass(mass).text,
                 best: way(&choice.best),

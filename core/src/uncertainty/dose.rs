@@ -7,7 +7,9 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Estimate, Input, Taken, ToolUncertainty, UncertaintyError, by_difference, propagate};
+use super::estimate::Effects;
+use super::origin::Origin;
+use super::{Estimate, Input, Taken, ToolUncertainty, UncertaintyError, by_difference};
 use crate::check::is_positive;
 use crate::material::{Drop, Material, Property, pharmacy_drop};
 use crate::quantity::{Mass, MassDensity, Measurable, Measured, Ratio};
@@ -47,7 +49,7 @@ pub fn dosed_mass(
 ) -> Result<Estimate<Mass>, UncertaintyError> {
     let mut model = Model::new(tools)?;
     let terms = model.terms(dosed)?;
-    propagate(&model.inputs, |x| Ok::<_, UncertaintyError>(Mass::from_si(mass(&terms, x))))
+    Ok(Effects::of(&model.inputs, &|x| Ok(mass(&terms, x)))?.estimate())
 }
 
 /// The ratio of a dose to its base, r = m/m_base, both as they are taken. What both rest on (one balance's
@@ -62,9 +64,7 @@ pub fn dose_ratio(
 ) -> Result<Estimate<Ratio>, UncertaintyError> {
     let mut model = Model::new(tools)?;
     let (dose, base) = (model.terms(dose)?, model.terms(base)?);
-    propagate(&model.inputs, |x| {
-        Ok::<_, UncertaintyError>(Ratio::from(mass(&dose, x) / mass(&base, x)))
-    })
+    Ok(Effects::of(&model.inputs, &|x| Ok(mass(&dose, x) / mass(&base, x)))?.estimate())
 }
 
 /// What is taken over what the formula asks for, 1 but for errors, where it asks in `written`. What both rest on
@@ -78,6 +78,24 @@ pub fn dose_as_written(
     written: WrittenIn,
     tools: &ToolUncertainty,
 ) -> Result<Estimate<Ratio>, UncertaintyError> {
+    Ok(as_written(dosed, written, tools)?.estimate())
+}
+
+/// The uncertainty of [`dose_as_written`], and what adds most to it.
+pub(crate) fn doubt_as_written<'a>(
+    dosed: &Dosed<'a>,
+    written: WrittenIn,
+    tools: &ToolUncertainty,
+) -> Result<(Ratio, Option<Origin<'a>>), UncertaintyError> {
+    let effects = as_written(dosed, written, tools)?;
+    Ok((Ratio::from(effects.uncertainty), effects.main_source().copied()))
+}
+
+fn as_written<'a>(
+    dosed: &Dosed<'a>,
+    written: WrittenIn,
+    tools: &ToolUncertainty,
+) -> Result<Effects<Origin<'a>>, UncertaintyError> {
     let mut model = Model::new(tools)?;
     let terms = model.terms(dosed)?;
     let asked: [Option<usize>; 2] = match written {
@@ -93,9 +111,7 @@ pub fn dose_as_written(
             .fold(1.0, |product, &place| product * at(x, place) / at(&nominal, place))
     };
     let given = mass(&terms, &nominal);
-    propagate(&model.inputs, |x| {
-        Ok::<_, UncertaintyError>(Ratio::from(mass(&terms, x) / given / asked(x)))
-    })
+    Effects::of(&model.inputs, &|x| Ok(mass(&terms, x) / given / asked(x)))
 }
 
 /// The density of the finished plastic at 20 °C, ρ = (1 − φ) Σm/Σ(m/ρ_i), from what is taken of each material
@@ -109,14 +125,35 @@ pub fn finished_density(
     voids: &Measured<Ratio>,
     tools: &ToolUncertainty,
 ) -> Result<Estimate<MassDensity>, UncertaintyError> {
+    let (effects, mut assumed) = finished(parts, voids, tools)?;
+    let mut estimate = effects.estimate();
+    estimate.unknown.append(&mut assumed);
+    Ok(estimate)
+}
+
+/// The uncertainty of [`finished_density`] without voids.
+pub(crate) fn density_uncertainty(
+    parts: &[Dosed<'_>],
+    tools: &ToolUncertainty,
+) -> Result<MassDensity, UncertaintyError> {
+    let (effects, _) = finished(parts, &Measured::exact(Ratio::from(0.0)), tools)?;
+    Ok(MassDensity::from_si(effects.uncertainty))
+}
+
+/// The effects on a finished density, and what it assumes.
+fn finished<'a>(
+    parts: &[Dosed<'a>],
+    voids: &Measured<Ratio>,
+    tools: &ToolUncertainty,
+) -> Result<(Effects<Origin<'a>>, Vec<String>), UncertaintyError> {
     let mut model = Model::new(tools)?;
     let mut summed: Vec<(Vec<Term>, usize)> = Vec::with_capacity(parts.len());
     for part in parts {
         let terms = model.terms(part)?;
         summed.push((terms, model.finished_density(part.material)?));
     }
-    let share = model.push(Input::of(voids, "voids"));
-    let mut estimate = propagate(&model.inputs, |x| {
+    let share = model.push(Input::from_source(voids.value, voids.uncertainty, Origin::Voids));
+    let effects = Effects::of(&model.inputs, &|x| {
         let (mut total, mut volume) = (0.0, 0.0);
         for (terms, density) in &summed {
             let mass = mass(terms, x);
@@ -125,13 +162,12 @@ pub fn finished_density(
         }
         let voids = at(x, share);
         if crate::check::is_share_below_one(voids) {
-            Ok(MassDensity::from_si(total / volume * (1.0 - voids)))
+            Ok(total / volume * (1.0 - voids))
         } else {
-            Err(UncertaintyError::Voids { share: voids })
+            Err(UncertaintyError::refused(&UncertaintyError::Voids { share: voids }))
         }
     })?;
-    estimate.unknown.append(&mut model.assumed);
-    Ok(estimate)
+    Ok((effects, model.assumed))
 }
 
 /// One taking: m = fixed · Π properties · (times · tool + scatter).
@@ -158,51 +194,52 @@ fn mass(terms: &[Term], x: &[f64]) -> f64 {
 }
 
 /// The inputs of a calculation while they are gathered.
-struct Model<'a> {
-    tools: &'a ToolUncertainty,
-    inputs: Vec<Input>,
+struct Model<'a, 't> {
+    tools: &'t ToolUncertainty,
+    inputs: Vec<Input<Origin<'a>>>,
     assumed: Vec<String>,
 }
 
-impl<'a> Model<'a> {
-    fn new(tools: &'a ToolUncertainty) -> Result<Self, UncertaintyError> {
+impl<'a, 't> Model<'a, 't> {
+    fn new(tools: &'t ToolUncertainty) -> Result<Self, UncertaintyError> {
         tools.check()?;
         Ok(Self { tools, inputs: Vec::new(), assumed: Vec::new() })
     }
 
-    fn push(&mut self, input: Input) -> usize {
+    fn push(&mut self, input: Input<Origin<'a>>) -> usize {
         self.inputs.push(input);
         self.inputs.len().saturating_sub(1)
     }
 
     /// A factor that is 1 but for the relative error `uncertainty` of a tool.
-    fn tool(&mut self, uncertainty: Ratio, source: String) -> usize {
-        self.push(Input::new(Ratio::from(1.0), uncertainty, source))
+    fn tool(&mut self, uncertainty: Ratio, source: Origin<'a>) -> usize {
+        self.push(Input::from_source(Ratio::from(1.0), Some(uncertainty), source))
     }
 
     /// What n times scatter by together: √n of one.
-    fn scatter(&mut self, once: Ratio, times: f64, source: String) -> usize {
-        self.push(Input::new(Ratio::from(0.0), once * libm::sqrt(times), source))
+    fn scatter(&mut self, once: Ratio, times: f64, source: Origin<'a>) -> usize {
+        let together = once * libm::sqrt(times);
+        self.push(Input::from_source(Ratio::from(0.0), Some(together), source))
     }
 
-    fn terms(&mut self, dosed: &Dosed<'_>) -> Result<Vec<Term>, UncertaintyError> {
+    fn terms(&mut self, dosed: &Dosed<'a>) -> Result<Vec<Term>, UncertaintyError> {
         let material = dosed.material;
         if dosed.taken.is_empty() {
             return Err(UncertaintyError::NothingTaken { material: material.name.clone() });
         }
-        let terms = dosed.taken.iter().enumerate();
-        let terms = terms.map(|(place, taken)| {
+        let mut terms = Vec::with_capacity(dosed.taken.len());
+        for (place, taken) in dosed.taken.iter().enumerate() {
             let term = self.term(material, place, taken)?;
-            Ok(Term { fixed: term.fixed * dosed.share, ..term })
-        });
-        terms.collect()
+            terms.push(Term { fixed: term.fixed * dosed.share, ..term });
+        }
+        Ok(terms)
     }
 
     fn term(
         &mut self,
-        material: &Material,
+        material: &'a Material,
         place: usize,
-        taken: &Taken<'_>,
+        taken: &Taken<'a>,
     ) -> Result<Term, UncertaintyError> {
         let name = &material.name;
         let positive = |what: &'static str, value: f64| {
@@ -213,13 +250,13 @@ impl<'a> Model<'a> {
             }
         };
         // Each taking of a material scatters by itself.
-        let own = |what: &str| format!("{what} {name}, taking {}", place.saturating_add(1));
+        let own = |what: &'static str| Origin::Taking { what, material: name, place };
         match *taken {
             Taken::Weighed { net, times, readability } => {
                 let fixed = positive("the net weight", net.value)?;
                 positive("the balance's readability", readability.value)?;
                 let times = positive("how often it is weighed", f64::from(times))?;
-                let tool = self.tool(self.tools.balance_span, "span of the balance".into());
+                let tool = self.tool(self.tools.balance_span, Origin::BalanceSpan);
                 let rounding = by_difference(readability) / net;
                 let scatter = self.scatter(rounding, times, own("reading"));
                 Ok(Term { fixed, properties: [None; 2], times, tool: Some(tool), scatter })
@@ -228,7 +265,7 @@ impl<'a> Model<'a> {
                 let fixed = positive("the spoon's size", holds.value)?;
                 let times = positive("the number of spoonfuls", f64::from(times))?;
                 let density = self.by_volume(material)?;
-                let tool = self.tool(self.tools.spoon_size, format!("size of spoon {spoon}"));
+                let tool = self.tool(self.tools.spoon_size, Origin::SpoonSize(spoon));
                 let scatter = self.scatter(self.tools.spoon_level, times, own("leveling"));
                 let properties = [Some(density), None];
                 Ok(Term { fixed, properties, times, tool: Some(tool), scatter })
@@ -238,7 +275,7 @@ impl<'a> Model<'a> {
                 positive("the distance between marks", mark.value)?;
                 let times = positive("the number of fillings", f64::from(times))?;
                 let density = self.by_volume(material)?;
-                let tool = self.tool(self.tools.cup_size, format!("size of cup {cup}"));
+                let tool = self.tool(self.tools.cup_size, Origin::CupSize(cup));
                 let once = self.tools.cup_filling * (mark / filled);
                 let scatter = self.scatter(once, times, own("filling"));
                 let properties = [Some(density), None];
@@ -253,7 +290,7 @@ impl<'a> Model<'a> {
         }
     }
 
-    fn density(&mut self, material: &Material) -> Result<usize, UncertaintyError> {
+    fn density(&mut self, material: &'a Material) -> Result<usize, UncertaintyError> {
         // A density that is missing or cannot be is the material's own error.
         let value = material.true_density(PURPOSE)?.get();
         let stated = material.density.as_ref().and_then(|density| density.uncertainty);
@@ -261,7 +298,7 @@ impl<'a> Model<'a> {
     }
 
     /// As scooped for a powder, true for a liquid.
-    fn by_volume(&mut self, material: &Material) -> Result<usize, UncertaintyError> {
+    fn by_volume(&mut self, material: &'a Material) -> Result<usize, UncertaintyError> {
         if !material.is_scooped() {
             return self.density(material);
         }
@@ -270,7 +307,7 @@ impl<'a> Model<'a> {
         Ok(self.property(value, stated, Property::AsScooped, material))
     }
 
-    fn finished_density(&mut self, material: &Material) -> Result<usize, UncertaintyError> {
+    fn finished_density(&mut self, material: &'a Material) -> Result<usize, UncertaintyError> {
         let Some(fused) = &material.fused else {
             if material.kind == crate::material::Kind::Plastisol {
                 self.assumed
@@ -287,33 +324,34 @@ impl<'a> Model<'a> {
         value: MassDensity,
         uncertainty: Option<MassDensity>,
         property: Property,
-        material: &Material,
+        material: &'a Material,
     ) -> usize {
-        let measured = Measured { value, uncertainty, source: None };
-        self.push(Input::of(&measured, format!("{property} of {}", material.name)))
+        let origin = Origin::Property(property, &material.name);
+        self.push(Input::from_source(value, uncertainty, origin))
     }
 
     /// The drop's mass, or its density and volume.
-    fn drop(&mut self, material: &Material) -> Result<[Option<usize>; 2], UncertaintyError> {
+    fn drop(&mut self, material: &'a Material) -> Result<[Option<usize>; 2], UncertaintyError> {
         // A drop that is missing or cannot be is the material's own error.
         material.drop_mass(PURPOSE)?;
-        let source = format!("drop of {}", material.name);
+        let source = Origin::Drop(&material.name);
         let usual = self.tools.drop;
         match &material.drop {
             Some(Drop::Mass(drop)) => {
                 let uncertainty = drop.uncertainty.unwrap_or(drop.value * usual);
-                let drop = self.push(Input::new(drop.value, uncertainty, source));
+                let drop = self.push(Input::from_source(drop.value, Some(uncertainty), source));
                 Ok([Some(drop), None])
             }
             Some(Drop::Volume(drop)) => {
                 let uncertainty = drop.uncertainty.unwrap_or(drop.value * usual);
-                let drop = self.push(Input::new(drop.value, uncertainty, source));
+                let drop = self.push(Input::from_source(drop.value, Some(uncertainty), source));
                 Ok([Some(self.density(material)?), Some(drop)])
             }
             None => {
                 let uncertainty = pharmacy_drop() * self.tools.unweighed_drop;
-                let source = format!("{source}, never weighed");
-                let drop = self.push(Input::new(pharmacy_drop(), uncertainty, source));
+                let source = Origin::UnweighedDrop(&material.name);
+                let drop =
+                    self.push(Input::from_source(pharmacy_drop(), Some(uncertainty), source));
                 Ok([Some(self.density(material)?), Some(drop)])
             }
         }

@@ -91,96 +91,152 @@ where
     Q: Measurable,
     E: Diagnose,
 {
-    inputs.iter().try_for_each(Input::check)?;
-    let mut at: Vec<f64> = inputs.iter().map(Input::si).collect();
-    let value = calculation(&at).map_err(|error| UncertaintyError::refused(&error))?.si();
-    if !value.is_finite() {
-        return Err(UncertaintyError::NoNumber);
-    }
-    let (sources, unknown) = sources(inputs);
-    let mut effects: Vec<Effect<'_>> = Vec::with_capacity(sources.len());
-    for (source, freedom) in sources {
-        let mut shifted = |sign: f64| {
-            for (x, input) in at.iter_mut().zip(inputs) {
-                let shift = if input.source() == source { input.uncertainty() } else { None };
-                *x = input.si() + sign * shift.unwrap_or(0.0);
-            }
-            calculation(&at).ok().map(Measurable::si).filter(|y| y.is_finite())
-        };
-        let (above, below) = (shifted(1.0), shifted(-1.0));
-        let (sum, one_sided) = match (above, below) {
-            (Some(above), Some(below)) => ((above - below) / 2.0, false),
-            (Some(above), None) => (above - value, true),
-            (None, Some(below)) => (value - below, true),
-            (None, None) => return Err(UncertaintyError::OutOfReach { of: source.to_string() }),
-        };
-        effects.push(Effect { source, sum, freedom, one_sided });
-    }
-    Ok(summed(value, effects, unknown))
+    let si = |x: &[f64]| match calculation(x) {
+        Ok(value) => Ok(value.si()),
+        Err(error) => Err(UncertaintyError::refused(&error)),
+    };
+    Ok(Effects::of(inputs, &si)?.estimate())
 }
 
-/// The sources in the order of their first inputs, with the fewest degrees of freedom that any of these states;
-/// and those of whose uncertainty nothing is known.
-fn sources(inputs: &[Input]) -> (Vec<(&str, Option<f64>)>, Vec<String>) {
-    let mut sources: Vec<(&str, Option<f64>)> = Vec::new();
-    let mut unknown: Vec<String> = Vec::new();
-    for input in inputs {
-        let name = input.source();
-        match input.uncertainty() {
-            None if !unknown.iter().any(|other| other == name) => unknown.push(name.to_string()),
-            Some(uncertainty) if uncertainty > 0.0 => {
-                match sources.iter_mut().find(|(other, _)| *other == name) {
-                    None => sources.push((name, input.freedom())),
-                    Some((_, freedom)) => {
-                        *freedom = match (*freedom, input.freedom()) {
-                            (Some(one), Some(other)) => Some(one.min(other)),
-                            (one, other) => one.or(other),
-                        };
-                    }
-                }
-            }
-            _ => {}
-        }
-    }
-    (sources, unknown)
+/// What the sources of a calculation's inputs do to its result, in coherent SI units: one and the same code for every
+/// quantity.
+pub(super) struct Effects<S> {
+    value: f64,
+    /// Its standard uncertainty.
+    pub(super) uncertainty: f64,
+    /// The greatest first, without those that have none.
+    all: Vec<Effect<S>>,
+    freedom: Option<f64>,
+    unknown: Vec<S>,
 }
 
-/// What a source does to the result: Σ c_i u_i over its inputs.
-struct Effect<'a> {
-    source: &'a str,
+/// What a source does to the result.
+struct Effect<S> {
+    source: S,
+    /// Σ c_i u_i over its inputs.
     sum: f64,
+    /// Its part of u².
+    share: f64,
     freedom: Option<f64>,
     one_sided: bool,
 }
 
-fn summed<Q: Measurable>(
-    value: f64,
-    effects: Vec<Effect<'_>>,
-    unknown: Vec<String>,
-) -> Estimate<Q> {
-    let square = effects.iter().fold(0.0, |sum, effect| sum + effect.sum * effect.sum);
-    // Σ (u_s²/u²)²/ν_s = 1/ν: ratios, so that no fourth power of a small number is lost.
-    let inverse_freedom = effects.iter().fold(0.0, |sum, effect| {
-        let share = effect.sum * effect.sum / square;
-        effect.freedom.map_or(sum, |freedom| sum + share * share / freedom)
-    });
-    let mut shares: Vec<Share<Q>> = effects
-        .into_iter()
-        .filter(|effect| effect.sum * effect.sum > ROUNDING * square)
-        .map(|effect| Share {
+impl<S: Clone + PartialEq + ToString> Effects<S> {
+    /// As [`propagate`].
+    pub(super) fn of(
+        inputs: &[Input<S>],
+        calculation: &dyn Fn(&[f64]) -> Result<f64, UncertaintyError>,
+    ) -> Result<Self, UncertaintyError> {
+        inputs.iter().try_for_each(Input::check)?;
+        let mut at: Vec<f64> = inputs.iter().map(Input::si).collect();
+        let value = calculation(&at)?;
+        if !value.is_finite() {
+            return Err(UncertaintyError::NoNumber);
+        }
+        let Sources { all, of, unknown } = Sources::of(inputs);
+        let mut effects: Vec<Effect<S>> = Vec::with_capacity(all.len());
+        for (place, (source, freedom)) in all.into_iter().enumerate() {
+            let mut shifted = |sign: f64| {
+                for ((x, input), of) in at.iter_mut().zip(inputs).zip(&of) {
+                    let shift = if *of == Some(place) { input.uncertainty() } else { None };
+                    *x = input.si() + sign * shift.unwrap_or(0.0);
+                }
+                calculation(&at).ok().filter(|y| y.is_finite())
+            };
+            let (above, below) = (shifted(1.0), shifted(-1.0));
+            let (sum, one_sided) = match (above, below) {
+                (Some(above), Some(below)) => ((above - below) / 2.0, false),
+                (Some(above), None) => (above - value, true),
+                (None, Some(below)) => (value - below, true),
+                (None, None) => {
+                    return Err(UncertaintyError::OutOfReach { of: source.to_string() });
+                }
+            };
+            effects.push(Effect { source: source.clone(), sum, share: 0.0, freedom, one_sided });
+        }
+        let square = effects.iter().fold(0.0, |sum, effect| sum + effect.sum * effect.sum);
+        effects.iter_mut().for_each(|effect| effect.share = effect.sum * effect.sum / square);
+        // Σ (u_s²/u²)²/ν_s = 1/ν: ratios, so that no fourth power of a small number is lost.
+        let inverse_freedom = effects.iter().fold(0.0, |sum, effect| {
+            effect.freedom.map_or(sum, |freedom| sum + effect.share * effect.share / freedom)
+        });
+        effects.retain(|effect| effect.sum * effect.sum > ROUNDING * square);
+        // Stable: sources that add the same stay in the order of the inputs.
+        effects.sort_by(|a, b| b.share.total_cmp(&a.share));
+        Ok(Self {
+            value,
+            uncertainty: libm::sqrt(square),
+            all: effects,
+            freedom: (inverse_freedom > 0.0).then(|| 1.0 / inverse_freedom),
+            unknown: unknown.into_iter().cloned().collect(),
+        })
+    }
+
+    /// The source that adds most.
+    pub(super) fn main_source(&self) -> Option<&S> {
+        self.all.first().map(|effect| &effect.source)
+    }
+
+    /// In words and quantities.
+    pub(super) fn estimate<Q: Measurable>(self) -> Estimate<Q> {
+        let shares = self.all.iter().map(|effect| Share {
             source: effect.source.to_string(),
             contribution: Q::Difference::from_si(effect.sum),
-            share: Ratio::from(effect.sum * effect.sum / square),
+            share: Ratio::from(effect.share),
             one_sided: effect.one_sided,
-        })
-        .collect();
-    // Stable: sources that add the same stay in the order of the inputs.
-    shares.sort_by(|a, b| b.share.value.total_cmp(&a.share.value));
-    Estimate {
-        value: Q::from_si(value),
-        uncertainty: Q::Difference::from_si(libm::sqrt(square)),
-        shares,
-        freedom: (inverse_freedom > 0.0).then(|| 1.0 / inverse_freedom),
-        unknown,
+        });
+        Estimate {
+            value: Q::from_si(self.value),
+            uncertainty: Q::Difference::from_si(self.uncertainty),
+            shares: shares.collect(),
+            freedom: self.freedom,
+            unknown: self.unknown.iter().map(S::to_string).collect(),
+        }
+    }
+}
+
+/// Where inputs come from.
+struct Sources<'a, S> {
+    /// In the order of their first inputs, with the fewest degrees of freedom that any of these states.
+    all: Vec<(&'a S, Option<f64>)>,
+    /// The place of each input's source; none for an input that is exact or of which nothing is known.
+    of: Vec<Option<usize>>,
+    /// Those of whose uncertainty nothing is known.
+    unknown: Vec<&'a S>,
+}
+
+impl<'a, S: PartialEq> Sources<'a, S> {
+    fn of(inputs: &'a [Input<S>]) -> Self {
+        let mut all: Vec<(&S, Option<f64>)> = Vec::new();
+        let mut of = Vec::with_capacity(inputs.len());
+        let mut unknown: Vec<&S> = Vec::new();
+        for input in inputs {
+            let source = input.origin();
+            let place = match input.uncertainty() {
+                Some(uncertainty) if uncertainty > 0.0 => {
+                    let known = all.iter().position(|(other, _)| *other == source);
+                    let place = known.unwrap_or(all.len());
+                    match all.get_mut(place) {
+                        None => all.push((source, input.freedom())),
+                        Some((_, freedom)) => {
+                            *freedom = match (*freedom, input.freedom()) {
+                                (Some(one), Some(other)) => Some(one.min(other)),
+                                (one, other) => one.or(other),
+                            };
+                        }
+                    }
+                    Some(place)
+                }
+                Some(_) => None,
+                None => {
+                    if !unknown.contains(&source) {
+                        unknown.push(source);
+                    }
+                    None
+                }
+            };
+            of.push(place);
+        }
+        Self { all, of, unknown }
     }
 }

@@ -1,16 +1,16 @@
 //! An input of a calculation with its uncertainty and source.
 
-use alloc::string::String;
+use alloc::string::{String, ToString};
 
 use super::UncertaintyError;
 use crate::quantity::{Measurable, Measured};
 
-/// An input of a calculation, how sure it is, and what makes it unsure.
+/// An input of a calculation, how sure it is, and what makes it unsure: its source, by name.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Input {
+pub struct Input<S = String> {
     value: f64,
     uncertainty: Option<f64>,
-    source: String,
+    source: S,
     freedom: Option<f64>,
 }
 
@@ -22,24 +22,36 @@ impl Input {
         uncertainty: Q::Difference,
         source: impl Into<String>,
     ) -> Self {
-        let uncertainty = Some(uncertainty.si());
-        Self { value: value.si(), uncertainty, source: source.into(), freedom: None }
+        Self::from_source(value, Some(uncertainty), source.into())
     }
 
     /// A measured value; `name` is its source, whatever text says where the number was found. Where nothing is
     /// known of its uncertainty it counts as exact, and [`Estimate::unknown`](super::Estimate::unknown) names it.
     pub fn of<Q: Measurable>(measured: &Measured<Q>, name: impl Into<String>) -> Self {
-        Self {
-            value: measured.value.si(),
-            uncertainty: measured.uncertainty.map(Measurable::si),
-            source: name.into(),
-            freedom: None,
-        }
+        Self::from_source(measured.value, measured.uncertainty, name.into())
     }
 
     /// A number that is what it is: a count, a definition.
     pub fn exact<Q: Measurable>(value: Q) -> Self {
         Self { value: value.si(), uncertainty: Some(0.0), source: String::new(), freedom: None }
+    }
+
+    /// Its source.
+    #[must_use]
+    pub fn source(&self) -> &str {
+        &self.source
+    }
+}
+
+impl<S> Input<S> {
+    /// A value, its standard uncertainty where that is known, and its source.
+    pub(super) fn from_source<Q: Measurable>(
+        value: Q,
+        uncertainty: Option<Q::Difference>,
+        source: S,
+    ) -> Self {
+        let uncertainty = uncertainty.map(Measurable::si);
+        Self { value: value.si(), uncertainty, source, freedom: None }
     }
 
     /// The same, its uncertainty had from so many degrees of freedom, at least 1 (n − 1 for a mean of n).
@@ -55,9 +67,7 @@ impl Input {
         self.value
     }
 
-    /// Its source.
-    #[must_use]
-    pub fn source(&self) -> &str {
+    pub(super) fn origin(&self) -> &S {
         &self.source
     }
 
@@ -68,16 +78,18 @@ impl Input {
     pub(super) fn freedom(&self) -> Option<f64> {
         self.freedom
     }
+}
 
+impl<S: ToString> Input<S> {
     pub(super) fn check(&self) -> Result<(), UncertaintyError> {
         let uncertainty = self.uncertainty.unwrap_or(0.0);
         if !(self.value.is_finite() && uncertainty.is_finite() && uncertainty >= 0.0) {
-            return Err(UncertaintyError::BadInput { of: self.source.clone() });
+            return Err(UncertaintyError::BadInput { of: self.source.to_string() });
         }
         match self.freedom {
             // A NaN is no such number either.
             Some(freedom) if !(freedom.is_finite() && freedom >= 1.0) => {
-                Err(UncertaintyError::BadFreedom { of: self.source.clone(), freedom })
+                Err(UncertaintyError::BadFreedom { of: self.source.to_string(), freedom })
             }
             _ => Ok(()),
         }

@@ -44,6 +44,7 @@ mod dose;
 mod error;
 mod estimate;
 mod input;
+mod origin;
 mod piece;
 mod student;
 mod tools;
@@ -57,6 +58,7 @@ pub use piece::{PieceInputs, piece_weight};
 pub use student::coverage_factor;
 pub use tools::{Taken, ToolUncertainty};
 
+pub(crate) use dose::{density_uncertainty, doubt_as_written};
 pub(crate) use student::student_t;
 
 #[cfg(test)]

@@ -15,6 +15,7 @@ use crate::fault::{Fault, Faults};
 use crate::material::Kind;
 use crate::mix::{MaterialId, Mix, Phase};
 use crate::plan::page::counted;
+use crate::plan::tool_names::ToolNames;
 use crate::plan::{Draw, Pieces, Plan, Pot, Shown, Stage, text, weigh};
 use crate::quantity::{Amount, Mass, Ratio, Rational, Unit, Volume};
 
@@ -212,6 +213,7 @@ impl Follow<'_> {
             return Err(crate::mix::MixError::NoBase.into());
         }
         let cup = self.base_of_a_cup(&contents.made, base)?;
+        let names = ToolNames::of(self.book);
         let mut parts = Vec::new();
         for portion in contents.made.portions() {
             let material = materials.get(portion.material)?;
@@ -228,9 +230,7 @@ impl Follow<'_> {
                 material.drop_is_calibrated(),
                 tools,
             ) {
-                Ok(choice) => {
-                    weigh::way(&choice.best, in_cup, in_cup, tools, self.book.system).measure
-                }
+                Ok(choice) => weigh::way(&choice.best, in_cup, in_cup, &names).measure,
                 // What the bench cannot do is still said, as a mass.
                 Err(_) => text::mass(in_cup).text,
             };
@@ -463,7 +463,7 @@ impl Follow<'_> {
                 None => totals.push((counted.mold.clone(), counted.made, counted.good)),
             }
         }
-        totals.sort();
+        totals.sort_unstable();
         let mut molds = Vec::new();
         // What is wrong with a count has been told with it.
         for (mold, made, good) in totals.into_iter().filter(|(_, made, good)| good <= made) {

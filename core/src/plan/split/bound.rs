@@ -1,6 +1,5 @@
 //! How many pots any plan needs at least.
 
-use alloc::collections::BTreeMap;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -84,30 +83,32 @@ fn cover(problem: &Problem<'_>, fills: &[u32]) -> Result<Cover, SplitError> {
 
 /// The antichain as formulas: of each node the one that fills the most pots.
 fn apart(problem: &Problem<'_>, fills: &[u32], cover: &Cover) -> Vec<(usize, u32)> {
-    let mut by_node: BTreeMap<usize, (usize, u32)> = BTreeMap::new();
+    let mut by_node: Vec<Option<(usize, u32)>> = vec![None; problem.precedence.order().len()];
     for (formula, &n) in problem.formulas.iter().zip(fills) {
-        let Some(node) = problem.precedence.node(formula.formula) else { continue };
-        let best = by_node.entry(node).or_insert((formula.formula, n));
-        if n > best.1 {
-            *best = (formula.formula, n);
+        let node = problem.precedence.node(formula.formula);
+        let Some(best) = node.and_then(|node| by_node.get_mut(node)) else { continue };
+        if best.is_none_or(|(_, most)| n > most) {
+            *best = Some((formula.formula, n));
         }
     }
-    cover.antichain.iter().filter_map(|node| by_node.get(node).copied()).collect()
+    cover.antichain.iter().filter_map(|&node| *by_node.get(node)?).collect()
 }
 
 /// What the formulas on each base need, for one reason each. Without fresh base no two bases share
 /// a pot; with it all are looked at together.
 fn by_base(problem: &Problem<'_>, fills: &[u32], apart: &[(usize, u32)]) -> Vec<Reason> {
     let base = |formula: usize| {
-        if problem.fresh_base() { None } else { problem.precedence.blend(formula) }
+        let blend = problem.precedence.blend(formula).filter(|_| !problem.fresh_base());
+        blend.unwrap_or(0)
     };
-    let mut groups: BTreeMap<Option<usize>, Vec<(&Formula, u32)>> = BTreeMap::new();
+    let mut groups: Vec<Vec<(&Formula, u32)>> = vec![Vec::new(); problem.precedence.formulas()];
     for (formula, &n) in problem.formulas.iter().zip(fills) {
-        groups.entry(base(formula.formula)).or_default().push((formula, n));
+        let group = groups.get_mut(base(formula.formula));
+        group.into_iter().for_each(|group| group.push((formula, n)));
     }
     let mut reasons = Vec::new();
-    for (group, formulas) in &groups {
-        let here = apart.iter().copied().filter(|&(formula, _)| base(formula) == *group);
+    for (group, formulas) in groups.iter().enumerate().filter(|(_, group)| !group.is_empty()) {
+        let here = apart.iter().copied().filter(|&(formula, _)| base(formula) == group);
         let mut best = Reason::Apart { formulas: here.collect() };
         for other in [capacity(problem, formulas), heats(problem, formulas)].into_iter().flatten() {
             if other.pots() > best.pots() {

@@ -1,6 +1,5 @@
 //! Pots as they fill up: what is in each, and whether that keeps the limits.
 
-use alloc::collections::BTreeSet;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -189,7 +188,7 @@ impl State {
     /// Whether a session that has just been put in need not come before itself. Only new cycles
     /// are looked for, and these go through it.
     fn has_order(&self, session: usize) -> bool {
-        let mut seen = BTreeSet::new();
+        let mut seen = Bits::empty(self.pots_of.len());
         let mut open = vec![session];
         while let Some(at) = open.pop() {
             for &pot in self.pots_of.get(at).into_iter().flatten() {
@@ -197,7 +196,8 @@ impl State {
                     if later == session {
                         return false;
                     }
-                    if seen.insert(later) {
+                    if !seen.contains(later) {
+                        seen.insert(later);
                         open.push(later);
                     }
                 }

@@ -1,6 +1,5 @@
 //! The checked problem: rooms, sessions and pooled draws.
 
-use alloc::collections::BTreeMap;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -194,14 +193,14 @@ impl<'a> Problem<'a> {
 
     /// As few sessions of each laminated piece as its layers' pots allow.
     fn sessions(&self, injectors: u32) -> Result<Vec<Session>, SplitError> {
-        let mut pieces: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
-        for (stage, w) in self.wanted.iter().enumerate() {
-            if let Some(laminate) = w.laminate {
-                pieces.entry(laminate).or_default().push(stage);
-            }
-        }
+        let stages = self.wanted.iter().enumerate();
+        let mut pieces: Vec<(usize, usize)> =
+            stages.filter_map(|(stage, w)| Some((w.laminate?, stage))).collect();
+        pieces.sort_unstable();
         let mut sessions = Vec::new();
-        for (laminate, layers) in pieces {
+        for piece in pieces.chunk_by(|a, b| a.0 == b.0) {
+            let Some(&(laminate, _)) = piece.first() else { continue };
+            let layers: Vec<usize> = piece.iter().map(|&(_, stage)| stage).collect();
             let stages: Vec<&Wanted> = layers.iter().filter_map(|&l| self.wanted.get(l)).collect();
             let [first, _, ..] = stages.as_slice() else {
                 return Err(SplitError::OneLayer { laminate });
@@ -231,36 +230,37 @@ impl<'a> Problem<'a> {
 
     /// Pools draws by formula, and gives every formula its place.
     fn pool(&mut self) {
-        let mut pooled: BTreeMap<usize, Formula> = BTreeMap::new();
+        let mut pooled: Vec<Option<Formula>> = Vec::new();
+        pooled.resize_with(self.precedence.formulas(), || None);
         let mut stages: Vec<usize> = (0..self.wanted.len()).collect();
-        stages.sort_by_key(|&s| (self.wanted.get(s).map(|w| w.key), s));
+        stages.sort_unstable_by_key(|&s| (self.wanted.get(s).map(|w| w.key), s));
         for stage in stages {
             let Some(w) = self.wanted.get(stage).filter(|w| w.shots > 0) else { continue };
             let formula = self.formula(stage);
+            let Some(pooled) = pooled.get_mut(formula) else { continue };
             let fresh = || Formula { formula, key: w.key, plain: Vec::new(), layers: Vec::new() };
-            let entry = pooled.entry(formula).or_insert_with(fresh);
+            let pooled = pooled.get_or_insert_with(fresh);
             if w.laminate.is_none() {
-                entry.plain.push((stage, w.shots));
+                pooled.plain.push((stage, w.shots));
             }
         }
         for (session, s) in self.sessions.iter().enumerate() {
             for (layer, &stage) in s.layers.iter().enumerate() {
-                let formula = self.formula(stage);
-                pooled.get_mut(&formula).into_iter().for_each(|f| f.layers.push((session, layer)));
+                let formula = pooled.get_mut(self.formula(stage)).into_iter().flatten();
+                formula.for_each(|f| f.layers.push((session, layer)));
             }
         }
         let mut rank = vec![0; self.precedence.order().len()];
         for (place, node) in self.precedence.order().linear_extension().into_iter().enumerate() {
             rank.get_mut(node).into_iter().for_each(|r| *r = place);
         }
-        self.place = (0..self.precedence.formulas())
-            .map(|f| {
-                let node = self.precedence.node(f).and_then(|n| rank.get(n)).copied();
-                (node.unwrap_or(0), pooled.get(&f).map_or(0, |p| p.key))
-            })
-            .collect();
-        let mut formulas: Vec<Formula> = pooled.into_values().collect();
-        formulas.sort_by_key(|f| self.place(f.formula));
+        let places = pooled.iter().enumerate().map(|(f, pooled)| {
+            let node = self.precedence.node(f).and_then(|n| rank.get(n)).copied();
+            (node.unwrap_or(0), pooled.as_ref().map_or(0, |p| p.key))
+        });
+        self.place = places.collect();
+        let mut formulas: Vec<Formula> = pooled.into_iter().flatten().collect();
+        formulas.sort_unstable_by_key(|f| self.place(f.formula));
         let base = formulas.iter().map(|f| self.capacity(f.formula) * self.base_share(f.formula));
         self.most_base = base.fold(0.0, f64::max);
         self.formulas = formulas;

@@ -1,8 +1,9 @@
 //! The order of work over all pots.
 
-use alloc::collections::BTreeSet;
+use alloc::collections::BinaryHeap;
 use alloc::vec;
 use alloc::vec::Vec;
+use core::cmp::Reverse;
 
 use super::load::{Load, Stop};
 use super::problem::Problem;
@@ -27,7 +28,7 @@ pub(super) fn order(problem: &Problem<'_>, loads: &[Load]) -> Result<Vec<Work>, 
         day.arrive(pot);
     }
     let mut work = Vec::new();
-    while let Some((_, task)) = day.ready.pop_first() {
+    while let Some(Reverse((_, task))) = day.ready.pop() {
         work.extend(day.run(task));
     }
     let all_left = day.visit.iter().zip(loads).all(|(&visit, load)| visit >= load.stops.len());
@@ -43,7 +44,8 @@ struct Day<'a> {
     /// Layers of each session whose pots are not there yet, and those that are: (pot, visit, stage).
     missing: Vec<usize>,
     here: Vec<Vec<(usize, usize, usize)>>,
-    ready: BTreeSet<(u32, Task)>,
+    /// Tasks by their keys, each once: the least comes first.
+    ready: BinaryHeap<Reverse<(u32, Task)>>,
 }
 
 impl<'a> Day<'a> {
@@ -55,7 +57,7 @@ impl<'a> Day<'a> {
             to_do: vec![0; loads.len()],
             missing: problem.sessions.iter().map(|s| s.layers.len()).collect(),
             here: vec![Vec::new(); problem.sessions.len()],
-            ready: BTreeSet::new(),
+            ready: BinaryHeap::new(),
         }
     }
 
@@ -75,13 +77,13 @@ impl<'a> Day<'a> {
             *missing = missing.saturating_sub(1);
             if *missing == 0 {
                 let key = self.problem.sessions.get(session).map_or(0, |s| s.key);
-                self.ready.insert((key, Task::Session(session)));
+                self.ready.push(Reverse((key, Task::Session(session))));
             }
         }
         if stop.layers.is_empty() {
             let keys =
                 stop.plain.iter().filter_map(|&(s, _)| Some(self.problem.wanted.get(s)?.key));
-            self.ready.insert((keys.min().unwrap_or(0), Task::Plain { pot, visit }));
+            self.ready.push(Reverse((keys.min().unwrap_or(0), Task::Plain { pot, visit })));
         }
     }
 
@@ -103,7 +105,7 @@ impl<'a> Day<'a> {
             .iter()
             .map(|&(pot, visit, wanted)| Draw { pot, visit, wanted, shots: s.shots })
             .collect();
-        draws.sort_by_key(|draw| s.layers.iter().position(|&l| l == draw.wanted));
+        draws.sort_unstable_by_key(|draw| s.layers.iter().position(|&l| l == draw.wanted));
         let heated = draws.iter().map(|draw| draw.pot).collect();
         let mut work = vec![Work { laminate: Some(s.laminate), draws, heated }];
         for (pot, visit, _) in here {

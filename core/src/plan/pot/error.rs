@@ -1,0 +1,116 @@
+//! Why a pot cannot be made.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::String;
+
+use crate::batch::BatchError;
+use crate::fault::Diagnose;
+use crate::mix::MixError;
+use crate::plan::measures::MeasureError;
+use crate::plan::precedence::PrecedenceError;
+use crate::plan::sequence::SequenceError;
+use crate::plan::split::SplitError;
+use crate::shot::ShotError;
+
+/// Why a pot cannot be made.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub(in crate::plan) enum PotError {
+    /// A bookkeeping slip of the planner: an index without its entry.
+    #[error("The plan lost track of a part of itself.")]
+    Lost,
+    /// Even the whole cup is too small to dose a material.
+    #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
+    TooSmallToDose { material: String, tolerance: f64, error: MeasureError },
+    /// No tool measures a material.
+    #[error("\"{material}\" cannot be measured: {error}")]
+    Measure { material: String, error: MeasureError },
+    /// Too much salt, flake and pearl.
+    #[error("{formulas} holds {:.1} % solids by volume; the book allows {:.1} %.", .solids * 100.0, .limit * 100.0)]
+    TooManySolids { formulas: String, solids: f64, limit: f64 },
+    #[error(transparent)]
+    Batch(#[from] BatchError),
+    #[error(transparent)]
+    Shot(#[from] ShotError),
+    #[error(transparent)]
+    Mix(#[from] MixError),
+    #[error(transparent)]
+    Sequence(#[from] SequenceError),
+    #[error(transparent)]
+    Precedence(#[from] PrecedenceError),
+    #[error(transparent)]
+    Split(#[from] SplitError),
+}
+
+impl PotError {
+    /// The stage that the assignment of pots complains of, as it counts them.
+    pub(in crate::plan) fn stage(&self) -> Option<usize> {
+        match self {
+            Self::Split(error) => error.stage(),
+            _ => None,
+        }
+    }
+
+    /// Whether it is the bench that cannot measure a material.
+    pub(in crate::plan) fn is_about_measuring(&self) -> bool {
+        matches!(self, Self::TooSmallToDose { .. } | Self::Measure { .. })
+    }
+
+    /// Whether a larger cup may do.
+    pub(in crate::plan) fn wants_larger_cup(&self) -> bool {
+        matches!(
+            self,
+            Self::TooSmallToDose { .. }
+                | Self::Batch(BatchError::AboveMarks { .. })
+                | Self::Sequence(SequenceError::OverCapacity { .. })
+        )
+    }
+
+    /// Whether the pot does not fit its cup.
+    pub(in crate::plan) fn is_too_full(&self) -> bool {
+        matches!(
+            self,
+            Self::Batch(BatchError::AboveMarks { .. })
+                | Self::Sequence(SequenceError::OverCapacity { .. })
+        )
+    }
+}
+
+impl Diagnose for PotError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Lost => "plan-lost",
+            Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
+            Self::Measure { error, .. } => error.code(),
+            Self::TooManySolids { .. } => "too-many-solids",
+            Self::Batch(error) => error.code(),
+            Self::Shot(error) => error.code(),
+            Self::Mix(error) => error.code(),
+            Self::Sequence(error) => error.code(),
+            Self::Precedence(error) => error.code(),
+            Self::Split(error) => error.code(),
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Lost => "Please report it with the book and the orders.".into(),
+            Self::TooSmallToDose { material, error, .. } => format!(
+                "{} Use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
+                error.help()
+            )
+            .into(),
+            Self::Measure { error, .. } => error.help(),
+            Self::TooManySolids { .. } => {
+                "Take less salt, flake or pearl, or raise \"solids\" in the limits if it still pours.".into()
+            }
+            Self::Batch(error) => error.help(),
+            Self::Shot(error) => error.help(),
+            Self::Mix(error) => error.help(),
+            Self::Sequence(error) => error.help(),
+            Self::Precedence(error) => error.help(),
+            Self::Split(error) => error.help(),
+        }
+    }
+}

@@ -1,0 +1,120 @@
+//! How a pot is degassed: the fill mark, and in how many fills.
+
+use alloc::string::ToString;
+
+use super::{Reckoned, because, note};
+use crate::book::Book;
+use crate::plan::{Note, Shown, part, text};
+use crate::process::chamber::{Chamber, Pulled};
+use crate::process::degas::{Vacuum, Vessel};
+use crate::quantity::{Pressure, Ratio, Volume};
+
+/// Share of a vessel that stays empty under vacuum. Common practice, no source.
+pub(crate) const SPARE: f64 = 0.1;
+
+part! {
+    /// How a pot is degassed.
+    pub struct Degas {
+        /// What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber.
+        pub gauge: Shown<Pressure>,
+        /// Whether that counts up from nothing.
+        pub is_absolute: bool,
+        /// What is left in the chamber.
+        pub absolute: Shown<Pressure>,
+        /// How far the vacuum gauge must be off, since the air here does not give what it shows.
+        pub gauge_off: Option<Shown<Pressure>>,
+        /// How many times its level the pot swells to, if no bubble bursts.
+        pub rise: Shown<Ratio>,
+        /// The cup to degas in: what it holds to its highest mark.
+        pub cup: Shown<Volume>,
+        /// The level to fill it to at most.
+        pub fill_mark: Shown<Volume>,
+        /// In how many fills the pot goes through.
+        pub fills: u32,
+        /// The level of each, shared out evenly.
+        pub level: Shown<Volume>,
+        /// What each swells to.
+        pub swollen: Shown<Volume>,
+    }
+}
+
+/// How a pot of `liquid`, cold and without air, is degassed that is mixed in cup `cup`.
+pub(in crate::plan) fn degas(book: &Book, cup: usize, liquid: Volume) -> Option<Reckoned<Degas>> {
+    book.chamber.as_ref().map(|chamber| degas_in(chamber, book, cup, liquid).into())
+}
+
+fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Result<Degas, Note> {
+    let system = book.system;
+    let local = book.air.ok_or_else(|| {
+        note(
+            "air-not-known",
+            "What the vacuum does depends on the air outside: give the book an \"altitude\" or an \"air_pressure\"."
+                .to_string(),
+        )
+    })?;
+    let pressure = chamber.pressure(local).map_err(|error| because(&error))?;
+    // Plasticizers give off next to nothing at degassing temperatures.
+    let vacuum = Vacuum::new(local, pressure.absolute, Pressure::default());
+    let vacuum = vacuum.map_err(|error| because(&error))?;
+    let air = chamber.entrained(vacuum).map_err(|error| because(&error))?.ok_or_else(|| {
+        note(
+            "rise-not-known",
+            "How far a pot swells was not seen: give the vacuum its \"rise\", the level under vacuum over the level before."
+                .to_string(),
+        )
+    })?;
+    let fills = |cup: usize| {
+        let vessel = degas_vessel(book, cup)?;
+        vessel.fills(liquid, air, vacuum).map_err(|error| because(&error))
+    };
+    // The pot's own cup if it takes all at once, else the one with the fewest fills.
+    let mut best = (cup, fills(cup));
+    if !matches!(&best.1, Ok(fills) if fills.count == 1) {
+        for other in 0..book.tools.cups().len() {
+            let found = fills(other);
+            let is_better = match (&found, &best.1) {
+                (Ok(found), Ok(best)) => found.count < best.count,
+                (Ok(_), Err(_)) => true,
+                _ => false,
+            };
+            if is_better {
+                best = (other, found);
+            }
+        }
+    }
+    let (cup, fills) = (best.0, best.1?);
+    let (capacity, step) = match book.tools.cups().get(cup) {
+        Some(cup) => (cup.capacity, cup.mark),
+        None => (Volume::default(), Volume::default()),
+    };
+    let (gauge, is_absolute) = match chamber.pulled {
+        Pulled::Gauge { reading, .. } => (reading.get(), false),
+        Pulled::Absolute(absolute) => (absolute.get(), true),
+    };
+    Ok(Degas {
+        gauge: text::pressure(gauge, system),
+        is_absolute,
+        absolute: text::pressure(pressure.absolute.get(), system),
+        gauge_off: pressure.over.map(|over| text::pressure(over, system)),
+        rise: text::factor(fills.swollen / fills.level),
+        cup: text::cup(capacity, step, system),
+        fill_mark: text::cup(fills.mark, step, system),
+        fills: fills.count,
+        level: text::volume(fills.level, system),
+        swollen: text::volume(fills.swollen, system),
+    })
+}
+
+/// Cup `cup` in the vacuum chamber. A cup with its highest mark alone is filled to any level.
+fn degas_vessel(book: &Book, cup: usize) -> Result<Vessel, Note> {
+    let brim = book.vessels.get(cup).and_then(|vessel| vessel.brim).ok_or_else(|| {
+        note(
+            "brim-not-known",
+            "How much the cup holds to its brim is not known: fill it with water, weigh that, and give it a \"brim\"."
+                .to_string(),
+        )
+    })?;
+    let marks = book.tools.cups().get(cup).filter(|cup| cup.mark < cup.capacity);
+    Vessel::new(brim, Ratio::from(SPARE), marks.map(|cup| cup.mark))
+        .map_err(|error| because(&error))
+}

@@ -1,0 +1,175 @@
+//! How a pot is heated: the bursts of the oven.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::{Reckoned, because, note};
+use crate::book::{Book, Oven};
+use crate::formula::Recipe;
+use crate::mix::reference_temperature;
+use crate::plan::day::DayRecipe;
+use crate::plan::{Note, Pot, Shown, part, text};
+use crate::process::heat::{
+    Bursts, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
+};
+use crate::quantity::{
+    HeatCapacity, Mass, Measurable, Ratio, SpecificHeatCapacity, System, ThermodynamicTemperature,
+    Time,
+};
+
+/// What of a mix, by mass, must have a stated specific heat; the rest is taken to be like it.
+/// Common practice, no source: between plasticizer and salt it differs by a factor of two, which for
+/// a tenth of the mix is a twentieth of the time.
+const LEAST_KNOWN: f64 = 0.9;
+
+part! {
+    /// One run of the oven.
+    pub struct Burst {
+        /// How long.
+        pub duration: Shown<Time>,
+        /// Run it only if the thermometer shows no more than this.
+        pub only_below: Shown<ThermodynamicTemperature>,
+        /// What it is expected to show afterwards, stirred.
+        pub expected: Shown<ThermodynamicTemperature>,
+        /// The most that the pot may have then.
+        pub at_most: Shown<ThermodynamicTemperature>,
+    }
+}
+
+part! {
+    /// How a pot is heated.
+    pub struct Heating {
+        /// What the pot has before.
+        pub from: Shown<ThermodynamicTemperature>,
+        /// What it shall have.
+        pub aim: Shown<ThermodynamicTemperature>,
+        /// The bursts, as long as each comes out as expected.
+        pub bursts: Vec<Burst>,
+        /// How long the oven runs altogether.
+        pub total: Shown<Time>,
+        /// Its standard uncertainty, where more than one timing shows one.
+        pub uncertainty: Option<Shown<Time>>,
+        /// Whether one burst of that length may overshoot the window.
+        pub one_overshoots: bool,
+        /// How far the amount lies outside those that were timed, as a factor.
+        pub beyond: Option<Shown<Ratio>>,
+        /// Materials whose specific heat the book does not state: taken to be that of the rest.
+        pub specific_heat_not_known: Vec<String>,
+    }
+}
+
+/// How `mass` of a mix of `recipe` is heated, at first from the bench's 20 °C.
+pub(in crate::plan) fn heating(
+    book: &Book,
+    recipe: &DayRecipe,
+    mass: Mass,
+    first: bool,
+) -> Option<Reckoned<Heating>> {
+    book.oven.as_ref().map(|oven| heating_in(oven, book, recipe, mass, first).into())
+}
+
+fn heating_in(
+    oven: &Oven,
+    book: &Book,
+    recipe: &DayRecipe,
+    mass: Mass,
+    first: bool,
+) -> Result<Heating, Note> {
+    let system = book.system;
+    let window = recipe.window.ok_or_else(|| {
+        note("window-not-known", "The book states no shot window to heat to.".to_string())
+    })?;
+    let start = match (first, oven.reheat_from) {
+        (true, _) => reference_temperature(),
+        (false, Some(from)) => from,
+        (false, None) => {
+            return Err(note(
+                "reheat-not-known",
+                "How warm a pot goes back is not known: give the oven \"reheat_from\", or ask again with what the thermometer shows."
+                    .to_string(),
+            ));
+        }
+    };
+    let (specific_heat, not_known) = specific_heat(&recipe.recipe, book)?;
+    let told = || {
+        let load = Load::new(mass, specific_heat, HeatCapacity::default())?;
+        let window = Window::around(window.low, window.high)?;
+        let bursts = oven.timed.bursts(load, start, window, Precautions::default())?;
+        Ok((bursts, oven.timed.time(load, start, window.aim())?, window.aim()))
+    };
+    let (bursts, straight, aim) = told().map_err(|error: HeatError| because(&error))?;
+    Ok(Heating {
+        from: text::temperature(start, system),
+        aim: text::temperature(aim, system),
+        total: text::time(bursts.total),
+        uncertainty: straight.uncertainty.map(text::time),
+        one_overshoots: bursts.one_overshoots,
+        beyond: match bursts.reach {
+            Reach::Within => None,
+            Reach::Beyond { factor, .. } => Some(text::factor(factor)),
+        },
+        bursts: shown_bursts(&bursts, system),
+        specific_heat_not_known: not_known,
+    })
+}
+
+/// The bursts of a heating, shown.
+pub(crate) fn shown_bursts(bursts: &Bursts, system: System) -> Vec<Burst> {
+    let shown = bursts.bursts.iter().map(|burst| Burst {
+        duration: text::time(burst.duration),
+        only_below: text::at_most(burst.only_below, system),
+        expected: text::temperature(burst.expected, system),
+        at_most: text::temperature(burst.at_most, system),
+    });
+    shown.collect()
+}
+
+/// The specific heat of a recipe's mix, and the materials that do not state theirs.
+fn specific_heat(
+    recipe: &Recipe,
+    book: &Book,
+) -> Result<(SpecificHeatCapacity, Vec<String>), Note> {
+    let mut parts = Vec::new();
+    let mut not_known = Vec::new();
+    let (mut all, mut known) = (0.0, 0.0);
+    for ingredient in recipe.ingredients() {
+        let Ok(material) = book.materials.get(ingredient.material) else { continue };
+        all += ingredient.ratio;
+        match &material.specific_heat {
+            Some(specific_heat) => {
+                known += ingredient.ratio;
+                parts.push((Mass::from_si(ingredient.ratio), specific_heat.value));
+            }
+            None => not_known.push(material.name.clone()),
+        }
+    }
+    if known < LEAST_KNOWN * all {
+        let names = not_known.join(", ");
+        return Err(note(
+            "specific-heat-not-known",
+            format!(
+                "The specific heat of {names} is not known, and that is more than a tenth of the mix."
+            ),
+        ));
+    }
+    let mean = mix_specific_heat(&parts).map_err(|error| because(&error))?;
+    Ok((mean, not_known))
+}
+
+/// What the heating of `pots` had to assume.
+pub(in crate::plan) fn assumed(pots: &[Pot]) -> Option<Note> {
+    let stages = pots.iter().flat_map(|pot| &pot.stages);
+    let known = stages.filter_map(|stage| stage.heating.as_ref().and_then(Reckoned::known));
+    let mut names: Vec<&str> =
+        known.flat_map(|heating| &heating.specific_heat_not_known).map(String::as_str).collect();
+    names.sort_unstable();
+    names.dedup();
+    (!names.is_empty()).then(|| {
+        let names = names.join(", ");
+        note(
+            "specific-heat-assumed",
+            format!("Specific heat not known of {names}: taken as that of the rest of the pot."),
+        )
+    })
+}

@@ -1,0 +1,176 @@
+//! How often a pot is heated, and what that leaves of its stabilizer.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::{Reckoned, because, note};
+use crate::book::Book;
+use crate::formula::Recipe;
+use crate::material::{HeatBudget, Kind, Material};
+use crate::mix::MaterialId;
+use crate::plan::{Note, Shown, Stage, part, text};
+use crate::process::budget::{Balance, Budget, BudgetError, Standing};
+use crate::process::history::{HeatRecord, Kinetics, Reading};
+use crate::quantity::{Ratio, ThermodynamicTemperature, Time};
+
+part! {
+    /// How often a pot is heated, and what that leaves of its stabilizer.
+    pub struct Heats {
+        /// How often it is heated.
+        pub count: u32,
+        /// What is spent and left, where the book states a budget.
+        pub budget: Option<Reckoned<HeatSpent>>,
+    }
+}
+
+part! {
+    /// What the heats of a pot cost it, as time at one temperature.
+    pub struct HeatSpent {
+        /// The plastisol that has least left.
+        pub material: String,
+        /// The temperature at which the time is counted.
+        pub at: Shown<ThermodynamicTemperature>,
+        /// What the pot stands.
+        pub budget: Shown<Time>,
+        /// What its heats spend, each held at its aim from the last burst to the last shot.
+        pub spent: Shown<Time>,
+        /// What is left.
+        pub left: Shown<Time>,
+        /// What is spent beyond the budget.
+        pub over: Option<Shown<Time>>,
+        /// Whether there is more stabilizer than the material's figure holds for, the rest not counted.
+        pub more_stabilizer_not_counted: bool,
+    }
+}
+
+/// A stage of a pot as its heats count it.
+pub(in crate::plan) struct Heated<'a> {
+    pub(in crate::plan) recipe: &'a Recipe,
+    pub(in crate::plan) stage: &'a Stage,
+}
+
+/// The heats of a pot, and what they leave of the budget of the plastisol that has least left.
+pub(in crate::plan) fn heats(book: &Book, stages: &[Heated<'_>]) -> Heats {
+    let count = stages.iter().fold(0_u32, |sum, heated| sum.saturating_add(heated.stage.heats));
+    let mut bases: Vec<MaterialId> =
+        stages.iter().flat_map(|heated| heated.recipe.base()).map(|part| part.material).collect();
+    bases.sort_unstable();
+    bases.dedup();
+    let bases: Vec<&Material> =
+        bases.into_iter().filter_map(|base| book.materials.get(base).ok()).collect();
+    let stated = bases.iter().any(|base| base.budget.is_some());
+    let spent = bases.iter().map(|base| heat_spent(base, book, stages));
+    let worst = spent.reduce(|a, b| Ok(with_less_left(a?, b?)));
+    let budget = worst.filter(|_| stated).map(Reckoned::from);
+    Heats { count, budget }
+}
+
+/// The one of two that has less left, or is further over.
+fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
+    let margin = |spent: &HeatSpent| spent.budget.quantity - spent.spent.quantity;
+    if margin(&b) < margin(&a) { b } else { a }
+}
+
+fn heat_spent(base: &Material, book: &Book, stages: &[Heated<'_>]) -> Result<HeatSpent, Note> {
+    let (Some(stated), Some(energy)) = (base.budget, &base.activation_energy) else {
+        let name = &base.name;
+        return Err(note(
+            "budget-not-known",
+            format!(
+                "The book does not state both \"budget\" and \"activation_energy\" of \"{name}\"."
+            ),
+        ));
+    };
+    let source = energy.source.clone().unwrap_or_default();
+    let kinetics = Kinetics::new(energy.value, stated.at, source).map_err(|e| because(&e))?;
+    let mut record = HeatRecord::fresh();
+    for heated in stages {
+        let equivalent = equivalent_time(heated.stage, book, &kinetics)?;
+        for _ in 0..heated.stage.heats {
+            record = record.heated(Some(equivalent));
+        }
+    }
+    let (budget, more) = budget_with(stated, book, stages)?;
+    let standing = Standing::of(record, Some(budget)).map_err(|error| because(&error))?;
+    let (left, over) = match standing.balance {
+        Balance::Left(left) => (left, None),
+        Balance::Overspent(over) => (Time::default(), Some(over)),
+        Balance::Unknown => {
+            return Err(note("heat-not-known", "The heats of the pot are not known.".to_string()));
+        }
+    };
+    Ok(HeatSpent {
+        material: base.name.clone(),
+        at: text::temperature(stated.at, book.system),
+        budget: text::minutes(budget),
+        spent: text::minutes(record.spent.unwrap_or_default()),
+        left: text::minutes(left),
+        over: over.map(text::minutes),
+        more_stabilizer_not_counted: more,
+    })
+}
+
+/// One heat of a stage as time at the reference temperature: straight up to the aim, then held there.
+fn equivalent_time(stage: &Stage, book: &Book, kinetics: &Kinetics) -> Result<Time, Note> {
+    let heating = match &stage.heating {
+        Some(Reckoned::Known(heating)) => heating,
+        Some(Reckoned::Unknown(_)) => {
+            return Err(note(
+                "heating-not-known",
+                "Its heating could not be reckoned.".to_string(),
+            ));
+        }
+        None => {
+            return Err(note(
+                "oven-not-timed",
+                "How long a pot is heated is not known: give the bench its \"oven\".".to_string(),
+            ));
+        }
+    };
+    let hot_for = book.oven.and_then(|oven| oven.hot_for).ok_or_else(|| {
+        note(
+            "hot-time-not-known",
+            "How long a pot stays hot is not known: give the oven \"hot_for\".".to_string(),
+        )
+    })?;
+    let at = |at: Time, temperature| Reading { at, temperature };
+    let up = heating.total.quantity;
+    let history = [
+        at(Time::default(), heating.from.quantity),
+        at(up, heating.aim.quantity),
+        at(up + hot_for, heating.aim.quantity),
+    ];
+    kinetics.equivalent_time(&history).map_err(|error| because(&error))
+}
+
+/// What a `stated` budget comes to with the least stabilizer of all stages, and whether there is more
+/// of it than the figures hold for.
+fn budget_with(
+    stated: HeatBudget,
+    book: &Book,
+    stages: &[Heated<'_>],
+) -> Result<(Time, bool), Note> {
+    let mut extra = None;
+    let mut least: Option<f64> = None;
+    for heated in stages {
+        let mut dose = 0.0;
+        for ingredient in heated.recipe.ingredients() {
+            let material = book.materials.get(ingredient.material);
+            if let Some(material) = material.ok().filter(|one| one.kind == Kind::Stabilizer) {
+                dose += ingredient.ratio;
+                extra = extra.or(material.buys);
+            }
+        }
+        least = Some(least.map_or(dose, |least: f64| least.min(dose)));
+    }
+    let dose = Ratio::from(least.unwrap_or(0.0));
+    let budget = Budget::new(stated.time, stated.with, extra).map_err(|error| because(&error))?;
+    match budget.at_dose(dose) {
+        Ok(time) => Ok((time, false)),
+        Err(BudgetError::TooMuch { most, .. }) => {
+            budget.at_dose(most).map(|time| (time, true)).map_err(|error| because(&error))
+        }
+        Err(error) => Err(because(&error)),
+    }
+}

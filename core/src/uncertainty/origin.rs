@@ -1,0 +1,43 @@
+//! What makes a dose unsure.
+
+use core::fmt;
+
+use crate::material::Property;
+
+/// What a number of a dose errs with. It is put into words only where somebody reads them: a plan asks for thousands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Origin<'a> {
+    /// The balance's span.
+    BalanceSpan,
+    /// The size of the spoon that is called so.
+    SpoonSize(&'a str),
+    /// The size of the cup that is called so.
+    CupSize(&'a str),
+    /// What differs from taking to taking: what is done, with which material, at which of its takings.
+    Taking { what: &'static str, material: &'a str, place: usize },
+    /// A property of a material.
+    Property(Property, &'a str),
+    /// A material's drop.
+    Drop(&'a str),
+    /// A material's drop that nobody has weighed.
+    UnweighedDrop(&'a str),
+    /// Air in the finished plastic.
+    Voids,
+}
+
+impl fmt::Display for Origin<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::BalanceSpan => f.write_str("span of the balance"),
+            Self::SpoonSize(spoon) => write!(f, "size of spoon {spoon}"),
+            Self::CupSize(cup) => write!(f, "size of cup {cup}"),
+            Self::Taking { what, material, place } => {
+                write!(f, "{what} {material}, taking {}", place.saturating_add(1))
+            }
+            Self::Property(property, material) => write!(f, "{property} of {material}"),
+            Self::Drop(material) => write!(f, "drop of {material}"),
+            Self::UnweighedDrop(material) => write!(f, "drop of {material}, never weighed"),
+            Self::Voids => f.write_str("voids"),
+        }
+    }
+}
