@@ -2,7 +2,7 @@
 
 use super::{Faulty, response};
 use crate::document::reader::entry;
-use crate::document::resolve::process;
+use crate::document::resolve;
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};
 use crate::parameter::parameter;
@@ -100,7 +100,7 @@ pub(super) fn air(
         });
         return None;
     }
-    faulty.part(process::alone(faulty.system, |resolver| resolver.air(altitude, barometer)))
+    faulty.part(resolve::alone(faulty.system, |resolver| resolver.air(altitude, barometer)))
 }
 
 #[cfg(test)]

@@ -7,7 +7,7 @@ use super::{Faulty, response};
 use crate::caution::Caution;
 use crate::document::process::VacuumEntry;
 use crate::document::reader::entry;
-use crate::document::resolve::process;
+use crate::document::resolve;
 use crate::document::written::{Percent, Written};
 use crate::fault::{Fault, Faults};
 use crate::parameter::parameter;
@@ -108,7 +108,7 @@ impl DegasRequest {
                 at.and_then(|at| faulty.keep("damp_at", vapor::of_water(at)))
             }
         };
-        let chamber = faulty.part(process::alone(faulty.system, |resolver| {
+        let chamber = faulty.part(resolve::alone(faulty.system, |resolver| {
             resolver.chamber("/vacuum", &self.vacuum, local)
         }));
         let (chamber, local) = (chamber?, local?);

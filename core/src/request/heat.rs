@@ -6,7 +6,7 @@ use super::{Faulty, response};
 use crate::caution::Caution;
 use crate::document::process::TimingEntry;
 use crate::document::reader::entry;
-use crate::document::resolve::process::{self, Timed};
+use crate::document::resolve::{self, oven::Timed};
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -104,7 +104,7 @@ impl HeatRequest {
         let vessel = self.vessel(faulty);
         let oven = self.oven(faulty, density, vessel);
         let specific_heat = faulty.quantity("specific_heat", &self.specific_heat);
-        let mass = faulty.part(process::alone(faulty.system, |resolver| {
+        let mass = faulty.part(resolve::alone(faulty.system, |resolver| {
             resolver.amount_of_mix("/mix", &self.mix, density)
         }));
         let from = faulty.quantity("from", &self.from);
@@ -151,7 +151,7 @@ impl HeatRequest {
             None => self.specific_heat.to(faulty.system).ok(),
         };
         let timed = Timed { density, specific_heat: specific_heat?, vessel: vessel? };
-        faulty.part(process::alone(faulty.system, |resolver| {
+        faulty.part(resolve::alone(faulty.system, |resolver| {
             resolver.timings("", &self.timings, self.setting, timed)
         }))
     }

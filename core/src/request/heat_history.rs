@@ -6,7 +6,7 @@ use super::{Faulty, response};
 use crate::caution::Caution;
 use crate::document::process::BuysEntry;
 use crate::document::reader::{entry, pointer};
-use crate::document::resolve::process;
+use crate::document::resolve;
 use crate::document::written::{Percent, Sourced, Written};
 use crate::fault::{Fault, Faults};
 use crate::parameter::parameter;
@@ -147,7 +147,7 @@ impl HeatHistoryRequest {
         let extra = match &self.buys {
             Some(buys) => Some(
                 faulty
-                    .part(process::alone(faulty.system, |resolver| resolver.buys("/buys", buys)))?,
+                    .part(resolve::alone(faulty.system, |resolver| resolver.buys("/buys", buys)))?,
             ),
             None => None,
         };

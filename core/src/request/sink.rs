@@ -3,7 +3,7 @@
 use super::{Faulty, response};
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry};
 use crate::document::reader::entry;
-use crate::document::resolve::process;
+use crate::document::resolve;
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};
 use crate::parameter::parameter;
@@ -95,7 +95,7 @@ impl SinkRequest {
     fn response(&self, faulty: &mut Faulty) -> Option<SinkResponse> {
         let system = faulty.system;
         let water = faulty
-            .part(process::alone(system, |resolver| resolver.fished_water("/water", &self.water)));
+            .part(resolve::alone(system, |resolver| resolver.fished_water("/water", &self.water)));
         let body = self.body(faulty);
         let (body, water) = (body?, water?.water);
         let body = self.own_drag(body, &water, faulty)?;
@@ -140,12 +140,12 @@ impl SinkRequest {
     fn body(&self, faulty: &mut Faulty) -> Option<Body> {
         let system = faulty.system;
         let shape =
-            faulty.part(process::alone(system, |resolver| resolver.body("/body", &self.body)));
+            faulty.part(resolve::alone(system, |resolver| resolver.body("/body", &self.body)));
         let volume = faulty.quantity("volume", &self.volume);
         let hook = match &self.hook {
             None => Some(Hook::default()),
             Some(hook) => {
-                faulty.part(process::alone(system, |resolver| resolver.hook("/hook", hook)))
+                faulty.part(resolve::alone(system, |resolver| resolver.hook("/hook", hook)))
             }
         };
         Some(Body { volume: volume?, hook: hook?, shape: shape?, own_drag: None })

@@ -4,12 +4,14 @@ use alloc::borrow::ToOwned;
 use alloc::format;
 use alloc::vec::Vec;
 
-use super::super::named::Named;
-use super::{Name, Resolver, pointer, recipe_of};
+use super::{Resolver, pointer};
 use crate::book::Book;
+use crate::document::Named;
 use crate::document::orders::ShelfEntry;
+use crate::document::reader::Name;
 use crate::formula::Overlap;
 use crate::mix::{MaterialId, Mix};
+use crate::plan::day::recipe_of;
 use crate::plan::shelf::LeftOver;
 use crate::plan::stock::InStock;
 use crate::quantity::{Amount, Mass, Measurable};
