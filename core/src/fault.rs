@@ -81,6 +81,35 @@ impl Faults {
         Some(Self { first, rest: found.collect() })
     }
 
+    /// What was read, or all faults that were `found` on the way.
+    #[cfg(feature = "document")]
+    pub(crate) fn or<T>(found: Vec<Fault>, read: Option<T>) -> Result<T, Self> {
+        match (Self::from_vec(found), read) {
+            (None, Some(read)) => Ok(read),
+            (faults, _) => Err(faults.unwrap_or_else(Self::unreadable)),
+        }
+    }
+
+    /// The fault of what could not be read and does not say why: a gap in the library, told all the same.
+    #[cfg(feature = "document")]
+    fn unreadable() -> Self {
+        Self::from(Fault {
+            code: "unreadable".into(),
+            path: String::new(),
+            message: "The document could not be read.".into(),
+            help: "Compare it with the JSON Schema.".into(),
+        })
+    }
+
+    /// The same, where the document that they are of stands at `parent` in another.
+    #[cfg(feature = "document")]
+    pub(crate) fn below(mut self, parent: &str) -> Self {
+        for fault in core::iter::once(&mut self.first).chain(&mut self.rest) {
+            fault.path.insert_str(0, parent);
+        }
+        self
+    }
+
     /// All faults, first found first.
     pub fn iter(&self) -> impl Iterator<Item = &Fault> {
         core::iter::once(&self.first).chain(&self.rest)

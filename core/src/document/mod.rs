@@ -6,8 +6,11 @@
 
 pub mod book;
 pub mod costing;
+pub(crate) mod entry;
 pub mod named;
+pub(crate) mod nearest;
 pub mod orders;
+pub(crate) mod path;
 pub mod process;
 pub(crate) mod read_back;
 pub(crate) mod reader;
@@ -30,7 +33,8 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use self::reader::{Fields, Node, Read};
+use self::entry::Fields;
+use self::reader::{Node, Read};
 use crate::book::Book;
 use crate::fault::{Fault, Faults};
 use crate::plan::day::Day;
@@ -51,11 +55,10 @@ reader::deserialize_by_reading! { MadeFrom; }
 
 impl Read for MadeFrom {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let mut fields = Fields::open(node, faults)?;
-        let book = fields.required("book", faults);
-        let orders = fields.required("orders", faults);
-        fields.close(faults);
-        Some(Self { book: book?, orders: orders? })
+        const FIELDS: Fields = Fields { names: &["book", "orders"], required: 2 };
+        let (mut book, mut orders) = (None, None);
+        let whole = FIELDS.read(node, &mut [&mut book, &mut orders], faults);
+        book.zip(orders).filter(|_| whole).map(|(book, orders)| Self { book, orders })
     }
 }
 

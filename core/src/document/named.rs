@@ -4,7 +4,6 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use serde::{Serialize, Serializer};
-use serde_json::Value;
 
 use super::reader::{Node, Read, checked_name, deserialize_by_reading};
 use crate::fault::Fault;
@@ -111,10 +110,7 @@ impl<T: schemars::JsonSchema> schemars::JsonSchema for Named<T> {
 
 impl<T: Read> Read for Named<T> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let Value::Object(fields) = node.value else {
-            faults.push(node.mismatch("an object: { \"name\": value, ... }"));
-            return None;
-        };
+        let fields = node.object(faults)?;
         let before = faults.len();
         let mut read = Self::default();
         for (name, value) in fields {
@@ -148,7 +144,7 @@ mod tests {
     #[test]
     fn it_is_an_object_in_a_document() {
         let text = r#"{"a":true,"b":false}"#;
-        let value: Value = serde_json::from_str(text).unwrap();
+        let value: serde_json::Value = serde_json::from_str(text).unwrap();
         let named: Named<bool> = read_value(&value).unwrap();
         assert_eq!(serde_json::to_string(&named).unwrap(), text);
         assert!(read_value::<Named<bool>>(&serde_json::json!({ " a": true })).is_err());

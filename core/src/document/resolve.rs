@@ -28,7 +28,8 @@ use alloc::vec::Vec;
 
 use super::book::{BenchEntry, MaterialEntry, MoldEntry};
 use super::named::Named;
-use super::reader::{nearest, pointer};
+use super::nearest::nearest;
+use super::path::pointer;
 use super::written::{Sourced, Written};
 use crate::book::Mold;
 use crate::fault::{Diagnose, Fault, Faults};
@@ -129,11 +130,7 @@ impl Resolver {
 
     /// What was read, or all faults.
     fn finish<T>(self, read: Option<T>) -> Result<T, Faults> {
-        match (Faults::from_vec(self.faults), read) {
-            (Some(faults), _) => Err(faults),
-            (None, Some(read)) => Ok(read),
-            (None, None) => Err(Faults::from(incomplete())),
-        }
+        Faults::or(self.faults, read)
     }
 }
 
@@ -144,15 +141,6 @@ fn shortened_list(names: &[&str]) -> String {
         list.push("...");
     }
     list.join(", ")
-}
-
-pub(crate) fn incomplete() -> Fault {
-    Fault {
-        code: "unreadable".into(),
-        path: String::new(),
-        message: "The document could not be read.".into(),
-        help: "Compare it with the JSON Schema.".into(),
-    }
 }
 
 /// Reads with a resolver of its own, for one part of a request.

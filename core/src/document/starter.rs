@@ -6,8 +6,9 @@
 use alloc::string::String;
 
 use super::book::{Format, MaterialEntry};
+use super::entry::entry;
 use super::named::Named;
-use super::reader::{entry, read_value};
+use super::reader::read_value;
 use super::text;
 use crate::fault::Faults;
 use crate::mix::Materials;

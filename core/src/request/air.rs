@@ -1,7 +1,7 @@
 //! The pressure of the air in the shop, and what a vacuum gauge can show there.
 
 use super::{Faulty, response};
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::resolve;
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};

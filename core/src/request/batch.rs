@@ -2,7 +2,7 @@
 
 use super::{Faulty, response};
 use crate::batch::{self, Injector, Rejects, Run, Wanted};
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;

@@ -5,7 +5,8 @@ use alloc::vec::Vec;
 
 use super::{Faulty, response};
 use crate::calibrate::{Emptied, Residue};
-use crate::document::reader::{entry, pointer};
+use crate::document::entry::entry;
+use crate::document::path::pointer;
 use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::parameter::parameter;

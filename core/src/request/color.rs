@@ -5,7 +5,8 @@ use alloc::vec::Vec;
 use super::response;
 use crate::color::ColorError;
 use crate::color::lab::{Lab, Srgb};
-use crate::document::reader::{Node, Read, entry};
+use crate::document::entry::entry;
+use crate::document::reader::{Node, Read};
 use crate::fault::Fault;
 
 entry! {

@@ -3,7 +3,7 @@
 use super::color::{ColorEntry, ShownLab};
 use super::{Faulty, response};
 use crate::color::difference::ciede2000;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::fault::Faults;
 use crate::parameter::parameter;
 

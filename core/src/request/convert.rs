@@ -3,7 +3,7 @@
 use alloc::string::String;
 
 use super::{Faulty, response};
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::quantity::{Amount, System, Unit};

@@ -4,12 +4,14 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::formula::{base_mass, below, combined};
+use super::formula::{base_mass, combined};
 use super::{Faulty, pointer};
 use crate::book::Book;
 use crate::document::Named;
 use crate::document::book::BookDocument;
-use crate::document::reader::{Name, entry, nearest};
+use crate::document::entry::entry;
+use crate::document::nearest::nearest;
+use crate::document::reader::Name;
 use crate::document::written::{Percent, Written};
 use crate::fault::{Fault, Faults};
 use crate::formula::{Overlap, Recipe};
@@ -56,7 +58,7 @@ impl CorrectRequest {
     /// Faults of the book, unknown names, amounts that are none of a material, an empty pot or one
     /// fuller than its cup, an addition that the bench cannot measure.
     pub fn answer(&self) -> Result<PutRight, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
+        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
         let mut faulty = Faulty::new(Some(book.system));
         let response = self.response(&book, &mut faulty);
         faulty.finish(response)

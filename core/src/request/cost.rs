@@ -2,13 +2,14 @@
 
 use alloc::vec::Vec;
 
-use super::formula::{Wanted, below};
+use super::formula::Wanted;
 use super::{Faulty, response};
 use crate::book::Book;
 use crate::cost::{CostError, Job, JobCost, Money, Packing, Profit, Used, Work};
 use crate::document::book::{BookDocument, PriceText};
 use crate::document::costing::PackingEntry;
-use crate::document::reader::{Name, entry};
+use crate::document::entry::entry;
+use crate::document::reader::Name;
 use crate::document::written::{Percent, Written};
 use crate::fault::{Fault, Faults};
 use crate::formula::Overlap;
@@ -85,7 +86,7 @@ impl CostRequest {
     /// # Errors
     /// Faults of the book, unknown formulas, every missing price, prices in different currencies.
     pub fn answer(&self) -> Result<CostResponse, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
+        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
         let mut faulty = Faulty::new(Some(book.system));
         let wanted = Wanted {
             formulas: &self.formulas,
@@ -169,7 +170,7 @@ fn prices(used: &[Used<'_>], faulty: &mut Faulty) -> bool {
             property: crate::material::Property::Price,
             purpose: "reckoning what it costs",
         };
-        let materials = crate::document::reader::pointer("/book/materials", &used.material.name);
+        let materials = crate::document::path::pointer("/book/materials", &used.material.name);
         faulty.faults.push(Fault::at(materials, &CostError::from(error)));
     }
     faulty.faults.len() == before

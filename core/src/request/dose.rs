@@ -2,7 +2,7 @@
 
 use super::{Faulty, response};
 use crate::document::book::MaterialEntry;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::resolve;
 use crate::fault::Faults;
 use crate::material::MaterialError;

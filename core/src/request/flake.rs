@@ -4,7 +4,8 @@ use alloc::string::{String, ToString};
 
 use super::{Faulty, response};
 use crate::document::book::MaterialEntry;
-use crate::document::reader::{entry, pointer};
+use crate::document::entry::entry;
+use crate::document::path::pointer;
 use crate::document::resolve;
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};

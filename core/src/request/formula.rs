@@ -6,7 +6,10 @@ use alloc::vec::Vec;
 use super::{Faulty, response};
 use crate::book::Book;
 use crate::document::book::BookDocument;
-use crate::document::reader::{Name, entry, nearest, pointer};
+use crate::document::entry::entry;
+use crate::document::nearest::nearest;
+use crate::document::path::pointer;
+use crate::document::reader::Name;
 use crate::fault::{Fault, Faults};
 use crate::formula::{Formula, Overlap, Recipe};
 use crate::mix::{Mix, MixError, Phase};
@@ -69,7 +72,7 @@ impl FormulaRequest {
     /// # Errors
     /// Faults of the book, unknown formulas, a recipe that cannot be had, two amounts at once.
     pub fn answer(&self) -> Result<FormulaResponse, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
+        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
         let mut faulty = Faulty::new(Some(book.system));
         let wanted = Wanted {
             formulas: &self.formulas,
@@ -188,16 +191,6 @@ fn unknown_formula(index: usize, name: &str, book: &Book) -> Fault {
             None => alloc::format!("The book has: {}.", names().collect::<Vec<_>>().join(", ")),
         },
     }
-}
-
-/// Faults of a document that stands below `parent` in a request.
-pub(super) fn below(parent: &str, faults: Faults) -> Faults {
-    let moved = faults
-        .into_vec()
-        .into_iter()
-        .map(|fault| Fault { path: alloc::format!("{parent}{}", fault.path), ..fault });
-    Faults::from_vec(moved.collect())
-        .unwrap_or_else(|| Faults::from(crate::document::resolve::incomplete()))
 }
 
 fn describe(recipe: &Recipe, mix: &Mix, book: &Book) -> Result<FormulaResponse, MixError> {

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use serde_json::Number;
 
 use super::{Faulty, response};
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::written::Percent;
 use crate::fault::{Fault, Faults};
 use crate::parameter::parameter;

@@ -4,8 +4,8 @@ use alloc::vec::Vec;
 
 use super::{Faulty, response};
 use crate::caution::Caution;
+use crate::document::entry::entry;
 use crate::document::process::TimingEntry;
-use crate::document::reader::entry;
 use crate::document::resolve::{self, oven::Timed};
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;

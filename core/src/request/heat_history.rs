@@ -4,8 +4,9 @@ use alloc::vec::Vec;
 
 use super::{Faulty, response};
 use crate::caution::Caution;
+use crate::document::entry::entry;
+use crate::document::path::pointer;
 use crate::document::process::BuysEntry;
-use crate::document::reader::{entry, pointer};
 use crate::document::resolve;
 use crate::document::written::{Percent, Sourced, Written};
 use crate::fault::{Fault, Faults};

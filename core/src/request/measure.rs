@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::{Faulty, response};
 use crate::document::book::{BenchEntry, MaterialEntry};
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::resolve;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;

@@ -85,7 +85,9 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use crate::document::reader::{Node, Read, nearest, pointer};
+use crate::document::nearest::nearest;
+use crate::document::path::pointer;
+use crate::document::reader::{Node, Read};
 use crate::document::text;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::plan::Plan;
@@ -241,16 +243,13 @@ impl Read for Request {
         let Some(Value::String(name)) = fields.get("calculate") else {
             faults.push(Fault {
                 code: "missing-field".into(),
-                path: node.path.clone(),
+                path: node.path.to_string(),
                 message: "\"calculate\" is missing.".into(),
                 help: format!("Say what to calculate, one of: {}.", CALCULATIONS.join(", ")),
             });
             return None;
         };
-        let mut rest = fields.clone();
-        rest.remove("calculate");
-        let rest = Value::Object(rest);
-        Self::read_named(name, &Node { value: &rest, path: node.path.clone() }, faults)
+        Self::read_named(name, &node.tagged("calculate"), faults)
     }
 }
 
@@ -370,11 +369,7 @@ impl Faulty {
 
     /// The outcome: the response, or all faults.
     fn finish<T>(self, response: Option<T>) -> Result<T, Faults> {
-        match (Faults::from_vec(self.faults), response) {
-            (Some(faults), _) => Err(faults),
-            (None, Some(response)) => Ok(response),
-            (None, None) => Err(Faults::from(crate::document::resolve::incomplete())),
-        }
+        Faults::or(self.faults, response)
     }
 }
 

@@ -1,11 +1,10 @@
 //! A day's plan from a book and an order list.
 
-use super::formula::below;
 use crate::book::Book;
 use crate::document::MadeFrom;
 use crate::document::book::BookDocument;
+use crate::document::entry::entry;
 use crate::document::orders::OrdersDocument;
-use crate::document::reader::entry;
 use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::Plan;
@@ -39,9 +38,9 @@ pub(super) fn plan_of(
     book_document: &BookDocument,
     orders: &OrdersDocument,
 ) -> Result<Plan, Faults> {
-    let book = Book::try_from(book_document).map_err(|faults| below("/book", faults))?;
-    let day = Day::resolve(orders, &book).map_err(|faults| below("/orders", faults))?;
-    let mut plan = Plan::make(&book, &day).map_err(|faults| below("/orders", faults))?;
+    let book = Book::try_from(book_document).map_err(|faults| faults.below("/book"))?;
+    let day = Day::resolve(orders, &book).map_err(|faults| faults.below("/orders"))?;
+    let mut plan = Plan::make(&book, &day).map_err(|faults| faults.below("/orders"))?;
     plan.made_from = Some(MadeFrom { book: book_document.clone(), orders: orders.clone() });
     Ok(plan)
 }

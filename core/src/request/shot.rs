@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::{Faulty, response};
 use crate::book::Mold;
 use crate::document::book::MoldEntry;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::resolve;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;

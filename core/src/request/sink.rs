@@ -1,8 +1,8 @@
 //! How fast a piece sinks, and the density for a wanted fall.
 
 use super::{Faulty, response};
+use crate::document::entry::entry;
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry};
-use crate::document::reader::entry;
 use crate::document::resolve;
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 
 use super::{Faulty, response};
 use crate::document::book::MaterialEntry;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::resolve;
 use crate::document::written::Written;
 use crate::fault::{Fault, Faults};

@@ -5,8 +5,8 @@ use alloc::format;
 
 use super::Resolver;
 use crate::document::book::MaterialEntry;
+use crate::document::path::pointer;
 use crate::document::process::{BudgetEntry, BuysEntry};
-use crate::document::reader::pointer;
 use crate::document::written::Percent;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::reference_temperature;

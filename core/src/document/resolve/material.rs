@@ -5,7 +5,8 @@ use alloc::format;
 
 use super::Resolver;
 use crate::document::book::{MaterialEntry, SourcedDrop};
-use crate::document::reader::{Name, pointer};
+use crate::document::path::pointer;
+use crate::document::reader::Name;
 use crate::document::starter;
 use crate::document::written::Percent;
 use crate::material::{Drop, Material, ShotWindow};

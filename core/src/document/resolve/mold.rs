@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::{Cavities, Mold};
 use crate::document::book::{CavitiesEntry, CavityVolume, MoldEntry};
-use crate::document::reader::pointer;
+use crate::document::path::pointer;
 use crate::document::written::Percent;
 use crate::quantity::{Measurable, Measured, Pressure, Volume};
 use crate::water;

@@ -9,7 +9,8 @@ use super::Resolver;
 use super::product::Wanted;
 use crate::book::{Book, Product};
 use crate::document::orders::{OrderLine, OrdersDocument};
-use crate::document::reader::{LARGEST_COUNT, pointer};
+use crate::document::path::pointer;
+use crate::document::reader::LARGEST_COUNT;
 use crate::fault::Faults;
 use crate::plan::day::{Day, Line};
 

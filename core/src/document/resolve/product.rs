@@ -8,7 +8,8 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::{Book, Layer, Product};
 use crate::document::book::LayerEntry;
-use crate::document::reader::{Name, pointer};
+use crate::document::path::pointer;
+use crate::document::reader::Name;
 use crate::formula::Overlap;
 use crate::plan::day::recipe_of;
 

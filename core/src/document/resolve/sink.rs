@@ -4,8 +4,8 @@ use alloc::borrow::ToOwned;
 
 use super::Resolver;
 use crate::book::FishedWater;
+use crate::document::path::pointer;
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry, SalinityEntry};
-use crate::document::reader::pointer;
 use crate::process::seawater::{Salinity, Water};
 use crate::process::sink::Shape;
 use crate::salt::Hook;

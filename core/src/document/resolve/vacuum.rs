@@ -3,8 +3,8 @@
 use alloc::borrow::ToOwned;
 
 use super::Resolver;
+use crate::document::path::pointer;
 use crate::document::process::VacuumEntry;
-use crate::document::reader::pointer;
 use crate::document::written::Written;
 use crate::process::atmosphere::{GeometricAltitude, StationPressure};
 use crate::process::chamber::{Air, Chamber, Pulled, dial_within};
