@@ -1,6 +1,5 @@
 //! Where in a document something stands.
 
-use alloc::string::{String, ToString};
 use core::fmt;
 
 /// A place in a document, as the steps that lead to it: it costs nothing until a fault needs it in words.
@@ -45,11 +44,6 @@ impl fmt::Display for Path<'_> {
             Self::Index(parent, index) => write!(f, "{parent}/{index}"),
         }
     }
-}
-
-/// The JSON Pointer of `key` below `parent`.
-pub(crate) fn pointer(parent: &str, key: &str) -> String {
-    Path::At(parent).key(key).to_string()
 }
 
 #[cfg(test)]

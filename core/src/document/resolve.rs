@@ -20,18 +20,18 @@ mod shelf;
 mod sink;
 mod vacuum;
 
-use alloc::borrow::ToOwned;
 use alloc::collections::BTreeSet;
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
+use core::fmt::Display;
 
 use super::book::{BenchEntry, MaterialEntry, MoldEntry};
 use super::named::Named;
 use super::nearest::nearest;
-use super::path::pointer;
 use super::written::{Sourced, Written};
 use crate::book::Mold;
+use crate::document::path::Path;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::Overlap;
 use crate::material::Material;
@@ -39,10 +39,12 @@ use crate::mix::Materials;
 use crate::plan::measures::Bench;
 use crate::quantity::{Measurable, Measured, System};
 
-/// Faults found so far, the system that amounts are read in, and what need not be done twice.
+/// Makes of what is written what it says, and keeps all faults that are found on the way.
 pub(crate) struct Resolver {
-    system: System,
-    faults: Vec<Fault>,
+    /// The system that amounts are read in.
+    pub(crate) system: System,
+    /// Those found so far.
+    pub(crate) faults: Vec<Fault>,
     /// The starter table, read when the first material is like one of its rows.
     starter: Option<Materials>,
     /// Formulas that were found to combine, so that a thousand order lines try them once.
@@ -50,69 +52,129 @@ pub(crate) struct Resolver {
 }
 
 impl Resolver {
-    const fn new(system: System) -> Self {
+    pub(crate) const fn new(system: System) -> Self {
         Self { system, faults: Vec::new(), starter: None, combined: BTreeSet::new() }
     }
 
-    fn keep<T, E: Diagnose>(&mut self, path: &str, result: Result<T, E>) -> Option<T> {
-        result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
+    /// What was read, or all faults.
+    pub(crate) fn finish<T>(self, read: Option<T>) -> Result<T, Faults> {
+        Faults::or(self.faults, read)
     }
 
-    fn fault(&mut self, code: &'static str, path: &str, message: String, help: String) {
-        self.faults.push(Fault { code: code.into(), path: path.to_owned(), message, help });
+    /// What `read` gives, where it leaves no fault.
+    pub(crate) fn whole<T>(&mut self, read: impl FnOnce(&mut Self) -> Option<T>) -> Option<T> {
+        let before = self.faults.len();
+        read(self).filter(|_| self.faults.len() == before)
+    }
+
+    /// The value, or the fault that it could not be had.
+    pub(crate) fn keep<T, E: Diagnose>(
+        &mut self,
+        path: &Path<'_>,
+        result: Result<T, E>,
+    ) -> Option<T> {
+        match result {
+            Ok(value) => Some(value),
+            Err(error) => {
+                self.tell(path, &error);
+                None
+            }
+        }
+    }
+
+    /// The fault that `error` is at `path`.
+    pub(crate) fn tell(&mut self, path: &Path<'_>, error: &dyn Diagnose) {
+        self.faults.push(Fault::at(path.to_string(), error));
+    }
+
+    /// A fault that is no error of a calculation.
+    pub(crate) fn fault(
+        &mut self,
+        code: &'static str,
+        path: &Path<'_>,
+        message: &dyn Display,
+        help: &dyn Display,
+    ) {
+        self.faults.push(Fault {
+            code: code.into(),
+            path: path.to_string(),
+            message: message.to_string(),
+            help: help.to_string(),
+        });
+    }
+
+    pub(crate) fn quantity<Q: Measurable>(
+        &mut self,
+        path: &Path<'_>,
+        written: &Written<Q>,
+    ) -> Option<Q> {
+        self.keep(path, written.to(self.system))
+    }
+
+    /// A quantity with its standard uncertainty, where one was written.
+    pub(crate) fn measured<Q: Measurable>(
+        &mut self,
+        path: &Path<'_>,
+        written: &Written<Q>,
+    ) -> Option<Measured<Q>> {
+        self.keep(path, written.measured(self.system))
+    }
+
+    /// A quantity that counts as zero where it is left out.
+    pub(crate) fn or_zero<Q: Measurable + Default>(
+        &mut self,
+        path: &Path<'_>,
+        written: Option<&Written<Q>>,
+    ) -> Option<Q> {
+        written.map_or(Some(Q::default()), |written| self.quantity(path, written))
     }
 
     /// A quantity above zero.
-    fn positive<Q: Measurable>(&mut self, path: &str, written: &Written<Q>) -> Option<Q> {
-        let quantity = self.keep(path, written.to(self.system))?;
+    fn positive<Q: Measurable>(&mut self, path: &Path<'_>, written: &Written<Q>) -> Option<Q> {
+        let quantity = self.quantity(path, written)?;
         if quantity.si() > 0.0 {
             return Some(quantity);
         }
         self.fault(
             "not-positive",
             path,
-            format!("{written} is not above zero."),
-            "Write an amount above zero, or leave the field out.".to_owned(),
+            &format_args!("{written} is not above zero."),
+            &"Write an amount above zero, or leave the field out.",
         );
         None
     }
 
     fn property<Q: Measurable>(
         &mut self,
-        parent: &str,
+        parent: &Path<'_>,
         name: &str,
         written: Option<&Sourced<Q>>,
     ) -> Option<Measured<Q>> {
         let written = written?;
-        let path = pointer(parent, name);
+        let path = parent.key(name);
         self.positive(&path, &written.value)?;
         self.keep(&path, written.measured(self.system))
     }
 
-    /// A number that may be zero, and is where it is left out.
-    fn or_zero<Q: Measurable + Default>(&mut self, path: &str, written: Option<&Written<Q>>) -> Q {
-        written.and_then(|written| self.keep(path, written.to(self.system))).unwrap_or_default()
-    }
-
-    fn check_below_one(&mut self, path: &str, share: Option<f64>) {
+    fn check_below_one(&mut self, path: &Path<'_>, share: Option<f64>) {
         if share.is_some_and(|share| share >= 1.0) {
             self.fault(
                 "share-of-all",
                 path,
-                "100 % leaves nothing.".to_owned(),
-                "Write a share below 100 %.".to_owned(),
+                &"100 % leaves nothing.",
+                &"Write a share below 100 %.",
             );
         }
     }
 
-    /// The place of `name` in a list, or the fault that there is none.
-    fn find<'a, T>(
+    /// What was found under `name`, or the fault that there is none.
+    fn find<T>(
         &mut self,
         what: &'static str,
-        path: &str,
+        path: &Path<'_>,
         name: &str,
         found: Option<T>,
-        known: impl Iterator<Item = &'a str>,
+        known: &mut dyn Iterator<Item = &str>,
     ) -> Option<T> {
         if found.is_none() {
             let known: Vec<&str> = known.collect();
@@ -123,14 +185,46 @@ impl Resolver {
                 }
                 None => format!("Known: {}.", shortened_list(&known)),
             };
-            self.fault("unknown-name", path, format!("There is no {what} \"{name}\"."), help);
+            self.fault(
+                "unknown-name",
+                path,
+                &format_args!("There is no {what} \"{name}\"."),
+                &help,
+            );
         }
         found
     }
 
-    /// What was read, or all faults.
-    fn finish<T>(self, read: Option<T>) -> Result<T, Faults> {
-        Faults::or(self.faults, read)
+    /// What `read` makes of each of the `entries` of the list at `path`; all are looked at.
+    fn each<'e, E, T>(
+        &mut self,
+        path: &Path<'_>,
+        entries: &'e [E],
+        mut read: impl FnMut(&mut Self, &Path<'_>, &'e E) -> Option<T>,
+    ) -> Option<Vec<T>> {
+        let mut all = Vec::with_capacity(entries.len());
+        for (index, entry) in entries.iter().enumerate() {
+            if let Some(one) = read(self, &path.index(index), entry) {
+                all.push(one);
+            }
+        }
+        (all.len() == entries.len()).then_some(all)
+    }
+
+    /// What `read` makes of each of the `entries` by name at `path`; all are looked at.
+    fn each_named<E, T>(
+        &mut self,
+        path: &Path<'_>,
+        entries: &Named<E>,
+        mut read: impl FnMut(&mut Self, &Path<'_>, &str, &E) -> Option<T>,
+    ) -> Option<Vec<T>> {
+        let mut all = Vec::with_capacity(entries.len());
+        for (name, entry) in entries {
+            if let Some(one) = read(self, &path.key(name), name, entry) {
+                all.push(one);
+            }
+        }
+        (all.len() == entries.len()).then_some(all)
     }
 }
 
@@ -143,50 +237,37 @@ fn shortened_list(names: &[&str]) -> String {
     list.join(", ")
 }
 
-/// Reads with a resolver of its own, for one part of a request.
-pub(crate) fn alone<T>(
-    system: System,
-    read: impl FnOnce(&mut Resolver) -> Option<T>,
-) -> Result<T, Faults> {
-    let mut resolver = Resolver::new(system);
-    let found = read(&mut resolver);
-    resolver.finish(found)
-}
-
 /// Reads the materials below `path` alone, such as those of the starter table.
 pub(crate) fn materials(
-    path: &str,
+    path: &Path<'_>,
     entries: &Named<MaterialEntry>,
     system: System,
 ) -> Result<Materials, Faults> {
     let mut resolver = Resolver::new(system);
-    let materials = entries
-        .iter()
-        .map(|(name, entry)| resolver.material(&pointer(path, name), name, entry))
-        .collect();
-    resolver.finish(Some(Materials::new(materials)))
+    let materials = resolver.materials(path, entries);
+    resolver.finish(materials)
 }
 
 /// Reads the one material at `path`.
 pub(crate) fn material(
-    path: &str,
+    path: &Path<'_>,
     entry: &MaterialEntry,
     system: System,
 ) -> Result<Material, Faults> {
     let mut resolver = Resolver::new(system);
-    let material = resolver.material(path, "the material", entry);
-    resolver.finish(Some(material))
+    let material = resolver.one_material(path, entry);
+    resolver.finish(material)
 }
 
 /// Reads the one mold at `path`.
-pub(crate) fn mold(path: &str, entry: &MoldEntry, system: System) -> Result<Mold, Faults> {
+pub(crate) fn mold(path: &Path<'_>, entry: &MoldEntry, system: System) -> Result<Mold, Faults> {
     let mut resolver = Resolver::new(system);
     let mold = resolver.mold(path, "the mold", entry);
     resolver.finish(mold)
 }
 
 /// Reads the tools at `path`.
-pub(crate) fn bench(path: &str, entry: &BenchEntry, system: System) -> Result<Bench, Faults> {
+pub(crate) fn bench(path: &Path<'_>, entry: &BenchEntry, system: System) -> Result<Bench, Faults> {
     let mut resolver = Resolver::new(system);
     let bench = resolver.bench(path, entry).map(|(tools, ..)| tools);
     resolver.finish(bench)

@@ -1,13 +1,11 @@
 //! The tools on the bench.
 
-use alloc::borrow::ToOwned;
-use alloc::format;
 use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::{Injector, Vessel};
 use crate::document::book::BenchEntry;
-use crate::document::path::pointer;
+use crate::document::path::Path;
 use crate::document::process::ToolUncertaintyEntry;
 use crate::document::written::{Percent, Written};
 use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
@@ -17,40 +15,38 @@ use crate::uncertainty::ToolUncertainty;
 impl Resolver {
     pub(super) fn bench(
         &mut self,
-        at: &str,
+        at: &Path<'_>,
         entry: &BenchEntry,
     ) -> Option<(Bench, Vec<Vessel>, Injector)> {
         let balance = entry.balance.as_ref().and_then(|balance| {
-            let readability = self.positive(&format!("{at}/balance/reads"), &balance.reads)?;
+            let path = at.key("balance");
+            let readability = self.positive(&path.key("reads"), &balance.reads)?;
+            let least_load = self.or_zero(&path.key("from"), balance.from.as_ref());
             Some(Balance {
                 readability,
-                least_load: self.or_zero(&format!("{at}/balance/from"), balance.from.as_ref()),
+                least_load: least_load.unwrap_or_default(),
                 capacity: match &balance.to {
-                    Some(capacity) => self.positive(&format!("{at}/balance/to"), capacity)?,
+                    Some(capacity) => self.positive(&path.key("to"), capacity)?,
                     // Shop balances show some 5 000 to 50 000 steps (common practice, no source).
                     None => readability * 5000.0,
                 },
             })
         });
-        let spoons: Vec<Option<Volume>> = entry
-            .spoons
-            .iter()
-            .flatten()
-            .enumerate()
-            .map(|(index, spoon)| self.positive(&format!("{at}/spoons/{index}"), spoon))
-            .collect();
+        let spoons = entry.spoons.as_deref().unwrap_or_default();
+        let spoons = self.each(&at.key("spoons"), spoons, Self::positive);
         let mut cups = Vec::new();
         let mut vessels = Vec::new();
+        let at_cups = at.key("cups");
         for (index, cup) in entry.cups.iter().enumerate() {
-            let path = format!("{at}/cups/{index}");
-            let capacity = self.positive(&pointer(&path, "holds"), &cup.holds);
+            let path = at_cups.index(index);
+            let capacity = self.positive(&path.key("holds"), &cup.holds);
             let mark = match &cup.marks {
-                Some(mark) => self.positive(&pointer(&path, "marks"), mark),
+                Some(mark) => self.positive(&path.key("marks"), mark),
                 None => capacity,
             };
             vessels.push(Vessel {
-                film: self.or_zero(&pointer(&path, "film"), cup.film.as_ref()),
-                heel: self.or_zero(&pointer(&path, "heel"), cup.heel.as_ref()),
+                film: self.or_zero(&path.key("film"), cup.film.as_ref()).unwrap_or_default(),
+                heel: self.or_zero(&path.key("heel"), cup.heel.as_ref()).unwrap_or_default(),
                 brim: self.brim(&path, cup.brim.as_ref(), capacity),
             });
             if let (Some(capacity), Some(mark)) = (capacity, mark) {
@@ -60,27 +56,28 @@ impl Resolver {
         if entry.cups.is_empty() {
             self.fault(
                 "no-cup",
-                &format!("{at}/cups"),
-                "There is no cup to mix a pot in.".to_owned(),
-                "Add one: { \"holds\": \"2 cup\", \"marks\": \"1/4 cup\" }.".to_owned(),
+                &at_cups,
+                &"There is no cup to mix a pot in.",
+                &"Add one: { \"holds\": \"2 cup\", \"marks\": \"1/4 cup\" }.",
             );
         }
-        let holds = self.positive(&format!("{at}/injector/holds"), &entry.injector.holds);
-        let keeps = self.or_zero(&format!("{at}/injector/keeps"), entry.injector.keeps.as_ref());
+        let injector = at.key("injector");
+        let holds = self.positive(&injector.key("holds"), &entry.injector.holds);
+        let keeps = self.or_zero(&injector.key("keeps"), entry.injector.keeps.as_ref());
+        let keeps = keeps.unwrap_or_default();
         if holds.is_some_and(|holds| keeps >= holds) {
             self.fault(
                 "injector-keeps-all",
-                &format!("{at}/injector/keeps"),
-                "The injector keeps all that it holds.".to_owned(),
-                "Write what stays in it after the last shot.".to_owned(),
+                &injector.key("keeps"),
+                &"The injector keeps all that it holds.",
+                &"Write what stays in it after the last shot.",
             );
         }
-        let spoons: Vec<Volume> = spoons.into_iter().collect::<Option<_>>()?;
         let handling = Handling {
             drops: entry.most_drops.unwrap_or(Handling::default().drops),
             ..Handling::default()
         };
-        let tools = self.keep(at, Bench::new(balance, spoons, cups, handling));
+        let tools = self.keep(at, Bench::new(balance, spoons?, cups, handling));
         let count = entry.injector.count.unwrap_or(1);
         Some((tools?, vessels, Injector { holds: holds?, keeps, count }))
     }
@@ -88,18 +85,18 @@ impl Resolver {
     /// What a cup holds to its brim, which lies no lower than its highest mark.
     fn brim(
         &mut self,
-        path: &str,
+        path: &Path<'_>,
         brim: Option<&Written<Volume>>,
         holds: Option<Volume>,
     ) -> Option<Volume> {
-        let path = pointer(path, "brim");
+        let path = path.key("brim");
         let brim = self.positive(&path, brim?)?;
         if holds.is_some_and(|holds| brim < holds) {
             self.fault(
                 "brim-below-marks",
                 &path,
-                "The cup holds less to its brim than to its highest mark.".to_owned(),
-                "Fill it to the brim with water and weigh that: 1 g is 1 mL.".to_owned(),
+                &"The cup holds less to its brim than to its highest mark.",
+                &"Fill it to the brim with water and weigh that: 1 g is 1 mL.",
             );
             return None;
         }

@@ -1,17 +1,15 @@
 //! The book as a whole: its parts in their order, then what rests on them.
 
-use alloc::format;
 use alloc::vec::Vec;
 
 use super::Resolver;
 use super::bench::tool_uncertainty;
 use super::product::Wanted;
-use crate::book::{Book, Mold, Product};
+use crate::book::Book;
 use crate::document::book::BookDocument;
-use crate::document::path::pointer;
+use crate::document::path::Path::At;
 use crate::document::reader::Name;
 use crate::fault::Faults;
-use crate::formula::Formula;
 use crate::material::Kind;
 use crate::mix::{MaterialId, Materials};
 
@@ -27,36 +25,25 @@ impl TryFrom<&BookDocument> for Book {
 
 impl Resolver {
     fn book(&mut self, document: &BookDocument) -> Option<Book> {
-        let materials = Materials::new(
-            document
-                .materials
-                .iter()
-                .map(|(name, entry)| self.material(&pointer("/materials", name), name, entry))
-                .collect(),
-        );
+        let materials = self.materials(&At("/materials"), &document.materials)?;
         let default_base =
             document.default_base.as_ref().and_then(|name| self.default_base(name, &materials));
-        let formulas: Vec<Formula> = document
-            .formulas
-            .iter()
-            .map(|(name, entry)| self.formula(name, entry, &materials))
-            .collect();
-        let molds: Vec<Option<Mold>> = document
-            .molds
-            .iter()
-            .map(|(name, entry)| self.mold(&pointer("/molds", name), name, entry))
-            .collect();
+        let formulas =
+            self.each_named(&At("/formulas"), &document.formulas, |resolver, path, name, entry| {
+                Some(resolver.formula(path, name, entry, &materials))
+            });
+        let molds = self.each_named(&At("/molds"), &document.molds, Self::mold);
         let altitude =
             document.altitude.as_ref().and_then(|altitude| altitude.to(self.system).ok());
         let air = self.air(document.altitude.as_ref(), document.air_pressure.as_ref());
-        let bench = self.bench("/bench", &document.bench);
+        let bench = self.bench(&At("/bench"), &document.bench);
         let vacuum = document.bench.vacuum.as_ref();
-        let chamber = vacuum.and_then(|vacuum| self.chamber("/bench/vacuum", vacuum, air));
+        let chamber = vacuum.and_then(|vacuum| self.chamber(&At("/bench/vacuum"), vacuum, air));
         let oven = self.oven(document, &materials, default_base);
         let limits = self.limits(document.limits.as_ref());
         let costing = document.costing.as_ref();
         let costing = costing.and_then(|costing| self.costing(costing, &materials));
-        let molds: Vec<Mold> = molds.into_iter().collect::<Option<_>>()?;
+        let molds = molds?;
         let (tools, vessels, injector) = bench?;
         let mut book = Book {
             shop: document.shop.as_ref().map(|shop| shop.0.clone()),
@@ -65,7 +52,7 @@ impl Resolver {
             air,
             materials,
             default_base,
-            formulas,
+            formulas: formulas?,
             molds,
             products: Vec::new(),
             tools,
@@ -77,35 +64,35 @@ impl Resolver {
             limits,
             costing,
         };
-        let products: Vec<Option<Product>> = document
-            .products
-            .iter()
-            .flatten()
-            .map(|(name, entry)| {
-                let path = pointer("/products", name);
-                let wanted = Wanted {
-                    mold: Some(&entry.mold),
-                    formulas: entry.formulas.as_deref(),
-                    overlap: entry.overlap,
-                    layers: entry.layers.as_deref(),
-                };
-                self.product(name, &wanted, &path, &book)
-            })
-            .collect();
-        book.products = products.into_iter().collect::<Option<_>>()?;
+        if let Some(products) = &document.products {
+            let products =
+                self.each_named(&At("/products"), products, |resolver, path, name, entry| {
+                    let wanted = Wanted {
+                        mold: Some(&entry.mold),
+                        formulas: entry.formulas.as_deref(),
+                        overlap: entry.overlap,
+                        layers: entry.layers.as_deref(),
+                    };
+                    resolver.product(name, &wanted, path, &book)
+                });
+            book.products = products?;
+        }
         Some(book)
     }
 
     fn default_base(&mut self, name: &Name, materials: &Materials) -> Option<MaterialId> {
-        let path = "/default_base";
+        let path = &At("/default_base");
         let found = self.find_material(materials, name, path)?;
         let kind = self.keep(path, materials.get(found))?.kind;
         if kind != Kind::Plastisol {
             self.fault(
                 "base-no-plastisol",
                 path,
-                format!("\"{}\" is a {kind}; a pot starts from a plastisol.", name.0),
-                format!("Name a plastisol here, or give \"{}\" the kind \"plastisol\".", name.0),
+                &format_args!("\"{}\" is a {kind}; a pot starts from a plastisol.", name.0),
+                &format_args!(
+                    "Name a plastisol here, or give \"{}\" the kind \"plastisol\".",
+                    name.0
+                ),
             );
             return None;
         }

@@ -1,14 +1,18 @@
 //! Dates, as documents write them.
 
-use alloc::borrow::ToOwned;
-use alloc::format;
 use alloc::string::String;
 
 use super::Resolver;
+use crate::document::path::Path;
 
 impl Resolver {
+    /// The date, where one is given: years, months and days in digits, so that text sorts by time.
     #[allow(clippy::option_option)] // absent and wrong are two things
-    pub(super) fn date(&mut self, path: &str, date: Option<&String>) -> Option<Option<String>> {
+    pub(super) fn date(
+        &mut self,
+        path: &Path<'_>,
+        date: Option<&String>,
+    ) -> Option<Option<String>> {
         let Some(date) = date else { return Some(None) };
         if is_date(date) {
             return Some(Some(date.clone()));
@@ -16,8 +20,8 @@ impl Resolver {
         self.fault(
             "not-a-date",
             path,
-            format!("\"{date}\" is no date."),
-            "Write year-month-day, such as \"2027-03-05\" (ISO 8601).".to_owned(),
+            &format_args!("\"{date}\" is no date."),
+            &"Write year-month-day, such as \"2027-03-05\" (ISO 8601).",
         );
         None
     }

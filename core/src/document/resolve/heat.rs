@@ -1,11 +1,8 @@
 //! What a material says of heat, and a flake of its cut.
 
-use alloc::borrow::ToOwned;
-use alloc::format;
-
 use super::Resolver;
 use crate::document::book::MaterialEntry;
-use crate::document::path::pointer;
+use crate::document::path::Path;
 use crate::document::process::{BudgetEntry, BuysEntry};
 use crate::document::written::Percent;
 use crate::material::{HeatBudget, Kind, Material};
@@ -18,7 +15,7 @@ impl Resolver {
     /// What a material says of heat and flake.
     pub(super) fn heat_and_flake(
         &mut self,
-        path: &str,
+        path: &Path<'_>,
         entry: &MaterialEntry,
         material: &mut Material,
     ) {
@@ -32,9 +29,9 @@ impl Resolver {
             if is_there && entry.kind != kind {
                 self.fault(
                     "property-of-another-kind",
-                    &pointer(path, field),
-                    format!("\"{field}\" is of a {kind}, and this is a {}.", entry.kind),
-                    format!("Move it to the {kind} that it is meant for."),
+                    &path.key(field),
+                    &format_args!("\"{field}\" is of a {kind}, and this is a {}.", entry.kind),
+                    &format_args!("Move it to the {kind} that it is meant for."),
                 );
             }
         }
@@ -42,43 +39,42 @@ impl Resolver {
             material.activation_energy = self.property(path, "activation_energy", Some(energy));
         }
         material.budget =
-            entry.budget.as_ref().and_then(|entry| self.budget(&pointer(path, "budget"), entry));
+            entry.budget.as_ref().and_then(|entry| self.budget(&path.key("budget"), entry));
         self.check_kinetics(path, material);
-        material.buys =
-            entry.buys.as_ref().and_then(|entry| self.buys(&pointer(path, "buys"), entry));
+        material.buys = entry.buys.as_ref().and_then(|entry| self.buys(&path.key("buys"), entry));
         material.cut = entry.cut.as_ref().map(|cut| cut.cut).or(material.cut);
         let thickness = entry.thickness.as_ref();
         material.thickness = thickness
-            .and_then(|thickness| self.positive(&pointer(path, "thickness"), thickness))
+            .and_then(|thickness| self.positive(&path.key("thickness"), thickness))
             .or(material.thickness);
     }
 
-    fn budget(&mut self, path: &str, entry: &BudgetEntry) -> Option<HeatBudget> {
-        let time = self.positive(&pointer(path, "time"), &entry.time);
-        let at = self.keep(&pointer(path, "at"), entry.at.to(self.system));
+    fn budget(&mut self, path: &Path<'_>, entry: &BudgetEntry) -> Option<HeatBudget> {
+        let time = self.positive(&path.key("time"), &entry.time);
+        let at = self.keep(&path.key("at"), entry.at.to(self.system));
         let with = Ratio::from(entry.with.map_or(0.0, Percent::share));
         self.keep(path, Budget::new(time?, with, None))?;
         Some(HeatBudget { time: time?, at: at?, with })
     }
 
     /// The activation energy must be one, with its source; the reference temperature a pot's.
-    fn check_kinetics(&mut self, path: &str, material: &Material) {
+    fn check_kinetics(&mut self, path: &Path<'_>, material: &Material) {
         let Some(energy) = &material.activation_energy else { return };
         let source = energy.source.clone().unwrap_or_default();
         let reference = material.budget.map_or_else(reference_temperature, |budget| budget.at);
-        let path = pointer(path, "activation_energy");
+        let path = path.key("activation_energy");
         self.keep(&path, Kinetics::new(energy.value, reference, source));
     }
 
-    pub(crate) fn buys(&mut self, path: &str, entry: &BuysEntry) -> Option<Extra> {
-        let time = self.positive(&pointer(path, "time"), &entry.time)?;
+    pub(crate) fn buys(&mut self, path: &Path<'_>, entry: &BuysEntry) -> Option<Extra> {
+        let time = self.positive(&path.key("time"), &entry.time)?;
         let per = entry.per.share();
         if per <= 0.0 {
             self.fault(
                 "share-of-nothing",
-                &pointer(path, "per"),
-                "No stabilizer buys no time.".to_owned(),
-                "Write the dose that buys the time, such as \"1 %\".".to_owned(),
+                &path.key("per"),
+                &"No stabilizer buys no time.",
+                &"Write the dose that buys the time, such as \"1 %\".",
             );
             return None;
         }

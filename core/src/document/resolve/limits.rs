@@ -1,11 +1,10 @@
 //! How the shop works.
 
-use alloc::borrow::ToOwned;
-
 use super::Resolver;
 use crate::batch;
 use crate::book::Limits;
 use crate::document::book::LimitsEntry;
+use crate::document::path::Path::At;
 use crate::document::written::Percent;
 
 impl Resolver {
@@ -24,23 +23,25 @@ impl Resolver {
         if limits.most_full <= 0.0 {
             self.fault(
                 "share-of-nothing",
-                "/limits/most_full",
-                "A cup that may not be filled holds no pot.".to_owned(),
-                "Write a share above 0 %, such as \"60 %\".".to_owned(),
+                &At("/limits/most_full"),
+                &"A cup that may not be filled holds no pot.",
+                &"Write a share above 0 %, such as \"60 %\".",
             );
         }
-        self.check_below_one("/limits/rejects", entry.rejects.map(Percent::share));
+        self.check_below_one(&At("/limits/rejects"), entry.rejects.map(Percent::share));
         self.check_confidence(entry.confidence.map(Percent::share));
-        if let Some(tolerance) = self.tolerance("/limits/tolerance", entry.tolerance) {
+        if let Some(tolerance) = self.tolerance(&At("/limits/tolerance"), entry.tolerance) {
             limits.tolerance = tolerance;
         }
-        limits.least_pot =
-            entry.least_pot.as_ref().and_then(|least| self.positive("/limits/least_pot", least));
+        limits.least_pot = entry
+            .least_pot
+            .as_ref()
+            .and_then(|least| self.positive(&At("/limits/least_pot"), least));
         limits.sprues = entry.sprues.unwrap_or(limits.sprues);
         limits.heats = entry.heats;
         limits.fresh_base = entry.fresh_base.unwrap_or(limits.fresh_base);
         let water = entry.water.as_ref();
-        limits.water = water.and_then(|water| self.fished_water("/limits/water", water));
+        limits.water = water.and_then(|water| self.fished_water(&At("/limits/water"), water));
         limits
     }
 
@@ -48,9 +49,9 @@ impl Resolver {
         if confidence.is_some_and(|share| !(share > 0.0 && share <= batch::MOST_CONFIDENCE)) {
             self.fault(
                 "confidence-out-of-range",
-                "/limits/confidence",
-                "0 % is sure without a piece, and 100 % is not to be had.".to_owned(),
-                "Write a share above 0 % and below 100 %, such as \"90 %\".".to_owned(),
+                &At("/limits/confidence"),
+                &"0 % is sure without a piece, and 100 % is not to be had.",
+                &"Write a share above 0 % and below 100 %, such as \"90 %\".",
             );
         }
     }

@@ -1,11 +1,11 @@
 //! Materials: what the starter table says of one, and what its entry says over it.
 
 use alloc::borrow::ToOwned;
-use alloc::format;
 
 use super::Resolver;
+use crate::document::Named;
 use crate::document::book::{MaterialEntry, SourcedDrop};
-use crate::document::path::pointer;
+use crate::document::path::Path;
 use crate::document::reader::Name;
 use crate::document::starter;
 use crate::document::written::Percent;
@@ -17,13 +17,33 @@ impl Resolver {
         &mut self,
         materials: &Materials,
         name: &Name,
-        path: &str,
+        path: &Path<'_>,
     ) -> Option<MaterialId> {
-        let names = materials.iter().map(|(_, material)| material.name.as_str());
-        self.find("material", path, &name.0, materials.find(&name.0), names)
+        let mut names = materials.iter().map(|(_, material)| material.name.as_str());
+        self.find("material", path, &name.0, materials.find(&name.0), &mut names)
     }
 
-    pub(super) fn material(&mut self, path: &str, name: &str, entry: &MaterialEntry) -> Material {
+    pub(super) fn materials(
+        &mut self,
+        path: &Path<'_>,
+        entries: &Named<MaterialEntry>,
+    ) -> Option<Materials> {
+        let read = self.each_named(path, entries, |resolver, path, name, entry| {
+            Some(resolver.material(path, name, entry))
+        });
+        read.map(Materials::new)
+    }
+
+    /// A material that stands alone.
+    pub(crate) fn one_material(
+        &mut self,
+        path: &Path<'_>,
+        entry: &MaterialEntry,
+    ) -> Option<Material> {
+        self.whole(|resolver| Some(resolver.material(path, "the material", entry)))
+    }
+
+    fn material(&mut self, path: &Path<'_>, name: &str, entry: &MaterialEntry) -> Material {
         let generic = entry.like.as_ref().and_then(|like| self.starter(path, like));
         let mut material = match generic {
             Some(generic) => Material { name: name.to_owned(), kind: entry.kind, ..generic },
@@ -53,14 +73,14 @@ impl Resolver {
         fill(&mut material.shot_window, self.shot_window(path, entry));
         fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
         fill(&mut material.notes, entry.notes.clone());
-        material.tolerance = self.tolerance(&pointer(path, "tolerance"), entry.tolerance);
+        material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
         self.heat_and_flake(path, entry, &mut material);
         self.check_densities(path, &material);
         material
     }
 
-    fn starter(&mut self, path: &str, like: &Name) -> Option<Material> {
-        let path = pointer(path, "like");
+    fn starter(&mut self, path: &Path<'_>, like: &Name) -> Option<Material> {
+        let path = path.key("like");
         let table = match self.starter.take().map_or_else(starter::materials, Ok) {
             Ok(table) => table,
             Err(faults) => {
@@ -68,24 +88,26 @@ impl Resolver {
                 return None;
             }
         };
-        let names = table.iter().map(|(_, material)| material.name.as_str());
-        let found = table.find(&like.0).and_then(|id| table.get(id).ok());
-        let found = self.find("starter material", &path, &like.0, found, names).cloned();
+        let found = table.find(&like.0).and_then(|id| table.get(id).ok()).cloned();
+        let found = {
+            let mut names = table.iter().map(|(_, material)| material.name.as_str());
+            self.find("starter material", &path, &like.0, found, &mut names)
+        };
         self.starter = Some(table);
         found
     }
 
-    fn shot_window(&mut self, path: &str, entry: &MaterialEntry) -> Option<ShotWindow> {
+    fn shot_window(&mut self, path: &Path<'_>, entry: &MaterialEntry) -> Option<ShotWindow> {
         let (low, high) = entry.shot_window.as_ref()?;
-        let path = pointer(path, "shot_window");
-        let low = self.keep(&pointer(&path, "0"), low.to(self.system))?;
-        let high = self.keep(&pointer(&path, "1"), high.to(self.system))?;
+        let path = path.key("shot_window");
+        let low = self.quantity(&path.index(0), low)?;
+        let high = self.quantity(&path.index(1), high)?;
         if low > high {
             self.fault(
                 "shot-window-reversed",
                 &path,
-                "The lowest temperature is above the highest.".to_owned(),
-                "Write the lower one first.".to_owned(),
+                &"The lowest temperature is above the highest.",
+                &"Write the lower one first.",
             );
             return None;
         }
@@ -93,7 +115,7 @@ impl Resolver {
     }
 
     /// A share above zero.
-    pub(super) fn tolerance(&mut self, path: &str, percent: Option<Percent>) -> Option<f64> {
+    pub(super) fn tolerance(&mut self, path: &Path<'_>, percent: Option<Percent>) -> Option<f64> {
         let share = percent?.share();
         if share > 0.0 && share < 1.0 {
             return Some(share);
@@ -101,22 +123,22 @@ impl Resolver {
         self.fault(
             "tolerance-out-of-range",
             path,
-            "No bench keeps a tolerance of 0 %, and one of 100 % is none.".to_owned(),
-            "Write what you accept, such as \"5 %\".".to_owned(),
+            &"No bench keeps a tolerance of 0 %, and one of 100 % is none.",
+            &"Write what you accept, such as \"5 %\".",
         );
         None
     }
 
     /// A powder cannot be heavier with air between its grains than without.
-    fn check_densities(&mut self, path: &str, material: &Material) {
+    fn check_densities(&mut self, path: &Path<'_>, material: &Material) {
         if let (Some(density), Some(scooped)) = (&material.density, &material.as_scooped)
             && scooped.value > density.value
         {
             self.fault(
                 "scooped-above-true",
-                &pointer(path, "as_scooped"),
-                format!("\"{}\" is heavier as scooped than its grains are.", material.name),
-                "Check the two densities; perhaps they are swapped.".to_owned(),
+                &path.key("as_scooped"),
+                &format_args!("\"{}\" is heavier as scooped than its grains are.", material.name),
+                &"Check the two densities; perhaps they are swapped.",
             );
         }
     }

@@ -1,15 +1,12 @@
 //! A day's order lines, with products, molds and formulas of a book.
 
-use alloc::borrow::ToOwned;
-use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Resolver;
 use super::product::Wanted;
 use crate::book::{Book, Product};
 use crate::document::orders::{OrderLine, OrdersDocument};
-use crate::document::path::pointer;
+use crate::document::path::Path::{self, At};
 use crate::document::reader::LARGEST_COUNT;
 use crate::fault::Faults;
 use crate::plan::day::{Day, Line};
@@ -24,18 +21,14 @@ impl Day {
         if document.lines.is_empty() {
             resolver.fault(
                 "no-lines",
-                "/lines",
-                "The order list is empty.".to_owned(),
-                "Add a line: { \"order\": \"31\", \"product\": ..., \"pieces\": 24 }.".to_owned(),
+                &At("/lines"),
+                &"The order list is empty.",
+                &"Add a line: { \"order\": \"31\", \"product\": ..., \"pieces\": 24 }.",
             );
         }
-        let lines: Vec<Option<Line>> = document
-            .lines
-            .iter()
-            .enumerate()
-            .map(|(index, line)| resolver.line(line, &format!("/lines/{index}"), book))
-            .collect();
-        let lines: Option<Vec<Line>> = lines.into_iter().collect();
+        let lines = resolver.each(&At("/lines"), &document.lines, |resolver, path, line| {
+            resolver.line(path, line, book)
+        });
         let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
         let day = document.day.as_ref().map(|day| day.0.clone());
         let stock = document.stock.as_ref();
@@ -46,16 +39,16 @@ impl Day {
 }
 
 impl Resolver {
-    fn line(&mut self, line: &OrderLine, path: &str, book: &Book) -> Option<Line> {
+    fn line(&mut self, path: &Path<'_>, line: &OrderLine, book: &Book) -> Option<Line> {
         let own = line.mold.is_some()
             || line.formulas.is_some()
             || line.layers.is_some()
             || line.overlap.is_some();
         let product = match (&line.product, own) {
             (Some(name), false) => {
-                let names = book.products.iter().map(|product| product.name.as_str());
-                let path = pointer(path, "product");
-                self.find("product", &path, &name.0, book.find_product(&name.0), names)
+                let mut names = book.products.iter().map(|product| product.name.as_str());
+                let path = path.key("product");
+                self.find("product", &path, &name.0, book.find_product(&name.0), &mut names)
                     .and_then(|index| book.products.get(index).cloned())
             }
             (None, true) if line.mold.is_some() => {
@@ -76,14 +69,14 @@ impl Resolver {
                 self.fault(
                     "product-or-mold",
                     path,
-                    "It must say what is ordered: either \"product\", or \"mold\" with \"formulas\" or \"layers\".".to_owned(),
-                    help.to_owned(),
+                    &"It must say what is ordered: either \"product\", or \"mold\" with \"formulas\" or \"layers\".",
+                    &help,
                 );
                 None
             }
         };
         let pieces = self.pieces(line, path);
-        let promised = self.promised(line, path);
+        let promised = self.date(&path.key("promised"), line.promised.as_ref());
         let product = product?;
         let shape = self.shape(line, &product, path, book)?;
         Some(Line {
@@ -97,7 +90,7 @@ impl Resolver {
         })
     }
 
-    fn pieces(&mut self, line: &OrderLine, path: &str) -> Option<u32> {
+    fn pieces(&mut self, line: &OrderLine, path: &Path<'_>) -> Option<u32> {
         match (line.pieces, line.packs, line.pack_of) {
             (Some(pieces), None, None) => Some(pieces),
             (None, Some(packs), Some(each)) => {
@@ -106,8 +99,8 @@ impl Resolver {
                     self.fault(
                         "too-many-pieces",
                         path,
-                        format!("{packs} packs of {each} are more than one day can hold."),
-                        format!("Up to {} pieces are planned.", LARGEST_COUNT),
+                        &format_args!("{packs} packs of {each} are more than one day can hold."),
+                        &format_args!("Up to {LARGEST_COUNT} pieces are planned."),
                     );
                 }
                 pieces
@@ -116,19 +109,12 @@ impl Resolver {
                 self.fault(
                     "pieces-or-packs",
                     path,
-                    "It must say how many: either \"pieces\", or \"packs\" with \"pack_of\"."
-                        .to_owned(),
-                    "Write \"pieces\": 24, or \"packs\": 3, \"pack_of\": 8.".to_owned(),
+                    &"It must say how many: either \"pieces\", or \"packs\" with \"pack_of\".",
+                    &"Write \"pieces\": 24, or \"packs\": 3, \"pack_of\": 8.",
                 );
                 None
             }
         }
-    }
-
-    /// The date, where one is given: years, months and days in digits, so that text sorts by time.
-    #[allow(clippy::option_option)] // absent and wrong are two things
-    fn promised(&mut self, line: &OrderLine, path: &str) -> Option<Option<String>> {
-        self.date(&pointer(path, "promised"), line.promised.as_ref())
     }
 
     /// Which of a mold's shapes a line asks for; the index among its cavities.
@@ -136,7 +122,7 @@ impl Resolver {
         &mut self,
         line: &OrderLine,
         product: &Product,
-        path: &str,
+        path: &Path<'_>,
         book: &Book,
     ) -> Option<usize> {
         let cavities = &book.molds.get(product.mold)?.cavities;
@@ -148,17 +134,20 @@ impl Resolver {
                 self.fault(
                     "missing-field",
                     path,
-                    "\"shape\" is missing: the mold has unlike cavities.".to_owned(),
-                    format!("Add one of: {}.", listed.join(", ")),
+                    &"\"shape\" is missing: the mold has unlike cavities.",
+                    &format_args!("Add one of: {}.", listed.join(", ")),
                 );
                 None
             }
             (Some(shape), 1) if cavities.iter().all(|cavity| cavity.shape.is_none()) => {
                 self.fault(
                     "shape-of-like-cavities",
-                    &pointer(path, "shape"),
-                    format!("\"{}\" is asked of a mold whose cavities are all alike.", shape.0),
-                    "Leave \"shape\" out.".to_owned(),
+                    &path.key("shape"),
+                    &format_args!(
+                        "\"{}\" is asked of a mold whose cavities are all alike.",
+                        shape.0
+                    ),
+                    &"Leave \"shape\" out.",
                 );
                 None
             }
@@ -166,7 +155,8 @@ impl Resolver {
                 let found = cavities
                     .iter()
                     .position(|cavity| cavity.shape.as_deref() == Some(shape.0.as_str()));
-                self.find("shape of this mold", &pointer(path, "shape"), &shape.0, found, shapes())
+                let path = path.key("shape");
+                self.find("shape of this mold", &path, &shape.0, found, &mut shapes())
             }
         }
     }
@@ -174,7 +164,9 @@ impl Resolver {
 
 #[cfg(test)]
 mod tests {
-    use std::string::ToString;
+    use std::borrow::ToOwned;
+    use std::format;
+    use std::string::{String, ToString};
 
     use rstest::rstest;
 

@@ -1,14 +1,9 @@
 //! The oven, by the shop's own timings.
 
-use alloc::borrow::ToOwned;
-use alloc::format;
-use alloc::string::ToString;
-use alloc::vec::Vec;
-
 use super::Resolver;
 use crate::book::Oven;
 use crate::document::book::BookDocument;
-use crate::document::path::pointer;
+use crate::document::path::Path::{self, At};
 use crate::document::process::TimingEntry;
 use crate::document::written::Percent;
 use crate::mix::{MaterialId, Materials};
@@ -36,15 +31,15 @@ impl Resolver {
         default_base: Option<MaterialId>,
     ) -> Option<Oven> {
         let entry = document.bench.oven.as_ref()?;
-        let at = "/bench/oven";
+        let at = &At("/bench/oven");
         let base = match &entry.of {
-            Some(name) => self.find_material(materials, name, &pointer(at, "of")),
+            Some(name) => self.find_material(materials, name, &at.key("of")),
             None if default_base.is_none() => {
                 self.fault(
                     "missing-field",
                     at,
-                    "\"of\" is missing: the book has no default base that was timed.".to_owned(),
-                    "Name the plastisol that was timed: \"of\": \"clear-base\".".to_owned(),
+                    &"\"of\" is missing: the book has no default base that was timed.",
+                    &"Name the plastisol that was timed: \"of\": \"clear-base\".",
                 );
                 None
             }
@@ -59,48 +54,44 @@ impl Resolver {
             vessel: HeatCapacity::default(),
         };
         let timed = self.timings(at, &entry.timings, entry.setting, timed);
-        let reheat_from = entry.reheat_from.as_ref().and_then(|temperature| {
-            self.keep(&pointer(at, "reheat_from"), temperature.to(self.system))
-        });
+        let reheat_from = entry
+            .reheat_from
+            .as_ref()
+            .and_then(|temperature| self.keep(&at.key("reheat_from"), temperature.to(self.system)));
         let hot_for = entry.hot_for.as_ref();
-        let hot_for = hot_for.and_then(|time| self.positive(&pointer(at, "hot_for"), time));
+        let hot_for = hot_for.and_then(|time| self.positive(&at.key("hot_for"), time));
         Some(Oven { timed: timed?, reheat_from, hot_for })
     }
 
     /// The oven that `timings` of one mix show.
     pub(crate) fn timings(
         &mut self,
-        at: &str,
+        at: &Path<'_>,
         timings: &[TimingEntry],
         setting: Option<Percent>,
         timed: Timed,
     ) -> Option<heat::Oven> {
-        let path = pointer(at, "timings");
+        let path = at.key("timings");
         let setting = Ratio::from(setting.map_or(1.0, Percent::share));
-        let read: Vec<Option<Timing>> = timings
-            .iter()
-            .enumerate()
-            .map(|(index, timing)| {
-                self.timing(&pointer(&path, &index.to_string()), timing, setting, timed)
-            })
-            .collect();
-        let read: Vec<Timing> = read.into_iter().collect::<Option<_>>()?;
-        self.keep(&path, heat::Oven::from_timings(&read))
+        let read = self.each(&path, timings, |resolver, path, timing| {
+            resolver.timing(path, timing, setting, timed)
+        });
+        self.keep(&path, heat::Oven::from_timings(&read?))
     }
 
     fn timing(
         &mut self,
-        at: &str,
+        at: &Path<'_>,
         entry: &TimingEntry,
         setting: Ratio,
         timed: Timed,
     ) -> Option<Timing> {
-        let mass = self.amount_of_mix(&pointer(at, "mix"), &entry.mix, timed.density);
-        let start = self.keep(&pointer(at, "from"), entry.from.to(self.system));
-        let end = self.keep(&pointer(at, "to"), entry.to.to(self.system));
-        let duration = self.positive(&pointer(at, "time"), &entry.time);
+        let mass = self.amount_of_mix(&at.key("mix"), &entry.mix, timed.density);
+        let start = self.keep(&at.key("from"), entry.from.to(self.system));
+        let end = self.keep(&at.key("to"), entry.to.to(self.system));
+        let duration = self.positive(&at.key("time"), &entry.time);
         let load = Load::new(mass?, timed.specific_heat, timed.vessel);
-        let load = self.keep(&pointer(at, "mix"), load)?;
+        let load = self.keep(&at.key("mix"), load)?;
         let timing = Timing { load, setting, start: start?, end: end?, duration: duration? };
         self.keep(at, heat::Oven::from_timings(&[timing]))?;
         Some(timing)
@@ -109,7 +100,7 @@ impl Resolver {
     /// The mass of a mix given as a mass, or as a volume of `density`.
     pub(crate) fn amount_of_mix(
         &mut self,
-        path: &str,
+        path: &Path<'_>,
         amount: &Amount,
         density: Option<MassDensity>,
     ) -> Option<Mass> {
@@ -121,8 +112,10 @@ impl Resolver {
             self.fault(
                 "volume-without-density",
                 path,
-                format!("{amount} is a volume, and the density of what was heated is not known."),
-                "State the density, or weigh it: \"mix\": \"240 g\".".to_owned(),
+                &format_args!(
+                    "{amount} is a volume, and the density of what was heated is not known."
+                ),
+                &"State the density, or weigh it: \"mix\": \"240 g\".",
             );
         }
         Some(volume * density?)

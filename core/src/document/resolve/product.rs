@@ -1,16 +1,15 @@
 //! Products: a mold, and formulas that can be combined for each of its layers.
 
 use alloc::borrow::ToOwned;
-use alloc::format;
 use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::{Book, Layer, Product};
 use crate::document::book::LayerEntry;
-use crate::document::path::pointer;
+use crate::document::path::Path::{self, At};
 use crate::document::reader::Name;
-use crate::formula::Overlap;
+use crate::formula::{Formula, Overlap};
 use crate::plan::day::recipe_of;
 
 /// What a product of the book, or an order line of its own, asks for.
@@ -26,38 +25,39 @@ impl Resolver {
         &mut self,
         name: &str,
         wanted: &Wanted<'_>,
-        path: &str,
+        path: &Path<'_>,
         book: &Book,
     ) -> Option<Product> {
         let mold = match wanted.mold {
             Some(mold) => {
-                let names = book.molds.iter().map(|mold| mold.name.as_str());
-                self.find("mold", &pointer(path, "mold"), &mold.0, book.find_mold(&mold.0), names)
+                let mut names = book.molds.iter().map(|mold| mold.name.as_str());
+                let path = path.key("mold");
+                self.find("mold", &path, &mold.0, book.find_mold(&mold.0), &mut names)
             }
             None => None,
         };
         let layers = match (wanted.formulas, wanted.layers) {
             (Some(formulas), None) => {
-                let path = pointer(path, "formulas");
+                let path = path.key("formulas");
                 let overlap = wanted.overlap.unwrap_or(Overlap::Refuse);
                 self.layer(formulas, overlap, 1.0, &path, book).map(|layer| Vec::from([layer]))
             }
             (None, Some(_)) if wanted.overlap.is_some() => {
                 self.fault(
                     "overlap-beside-layers",
-                    &pointer(path, "overlap"),
-                    "\"overlap\" stands beside \"layers\".".to_owned(),
-                    "Put it into the layer that it is meant for.".to_owned(),
+                    &path.key("overlap"),
+                    &"\"overlap\" stands beside \"layers\".",
+                    &"Put it into the layer that it is meant for.",
                 );
                 None
             }
-            (None, Some(layers)) => self.layers(layers, &pointer(path, "layers"), book),
+            (None, Some(layers)) => self.layers(layers, &path.key("layers"), book),
             _ => {
                 self.fault(
                     "formulas-or-layers",
                     path,
-                    "It must say what is shot: either \"formulas\" or \"layers\".".to_owned(),
-                    "Write \"formulas\": [\"color\", \"body\"], or \"layers\" for a piece of two colors.".to_owned(),
+                    &"It must say what is shot: either \"formulas\" or \"layers\".",
+                    &"Write \"formulas\": [\"color\", \"body\"], or \"layers\" for a piece of two colors.",
                 );
                 None
             }
@@ -65,24 +65,28 @@ impl Resolver {
         Some(Product { name: name.to_owned(), mold: mold?, layers: layers? })
     }
 
-    fn layers(&mut self, entries: &[LayerEntry], path: &str, book: &Book) -> Option<Vec<Layer>> {
-        let layers: Vec<Option<Layer>> = entries
-            .iter()
-            .enumerate()
-            .map(|(index, entry)| {
-                let path = pointer(&pointer(path, &index.to_string()), "formulas");
-                let overlap = entry.overlap.unwrap_or(Overlap::Refuse);
-                self.layer(&entry.formulas, overlap, entry.share.share(), &path, book)
-            })
-            .collect();
+    fn layers(
+        &mut self,
+        entries: &[LayerEntry],
+        path: &Path<'_>,
+        book: &Book,
+    ) -> Option<Vec<Layer>> {
+        let layers = self.each(path, entries, |resolver, path, entry| {
+            let overlap = entry.overlap.unwrap_or(Overlap::Refuse);
+            let share = entry.share.share();
+            resolver.layer(&entry.formulas, overlap, share, &path.key("formulas"), book)
+        });
         self.check_injectors(entries.len(), path, book);
         let sum: f64 = entries.iter().fold(0.0, |sum, entry| sum + entry.share.share());
         if (sum - 1.0).abs() > 1e-9 {
             self.fault(
                 "layer-shares",
                 path,
-                format!("The shares of the layers come to {} %.", libm::round(sum * 1e4) / 1e2),
-                "They must come to 100 % together.".to_owned(),
+                &format_args!(
+                    "The shares of the layers come to {} %.",
+                    libm::round(sum * 1e4) / 1e2
+                ),
+                &"They must come to 100 % together.",
             );
             return None;
         }
@@ -90,25 +94,23 @@ impl Resolver {
             self.fault(
                 "layer-shares",
                 path,
-                "A layer has a share of 0 %.".to_owned(),
-                "Leave it out, or give it a share.".to_owned(),
+                &"A layer has a share of 0 %.",
+                &"Leave it out, or give it a share.",
             );
             return None;
         }
-        layers.into_iter().collect()
+        layers
     }
 
     /// The layers of a piece are hot at the same time, each in an injector of its own.
-    fn check_injectors(&mut self, layers: usize, path: &str, book: &Book) {
+    fn check_injectors(&mut self, layers: usize, path: &Path<'_>, book: &Book) {
         let there = book.injector.count;
         if usize::try_from(there).is_ok_and(|there| layers > there) {
             self.fault(
                 "too-few-injectors",
                 path,
-                format!(
-                    "A piece of {layers} layers takes {layers} injectors at once; the bench has {there}."
-                ),
-                format!("Write \"count\": {layers} at the bench's injector, if there are so many."),
+                &format_args!("A piece of {layers} layers takes {layers} injectors at once; the bench has {there}."),
+                &format_args!("Write \"count\": {layers} at the bench's injector, if there are so many."),
             );
         }
     }
@@ -118,28 +120,18 @@ impl Resolver {
         formulas: &[Name],
         overlap: Overlap,
         share: f64,
-        path: &str,
+        path: &Path<'_>,
         book: &Book,
     ) -> Option<Layer> {
         if formulas.is_empty() {
-            self.fault(
-                "no-formula",
-                path,
-                "No formula is named.".to_owned(),
-                "Name at least one.".to_owned(),
-            );
+            self.fault("no-formula", path, &"No formula is named.", &"Name at least one.");
             return None;
         }
-        let found: Vec<Option<usize>> = formulas
-            .iter()
-            .enumerate()
-            .map(|(index, name)| {
-                let names = book.formulas.iter().map(|formula| formula.name.as_str());
-                let path = pointer(path, &index.to_string());
-                self.find("formula", &path, &name.0, book.find_formula(&name.0), names)
-            })
-            .collect();
-        let layer = Layer { formulas: found.into_iter().collect::<Option<_>>()?, share, overlap };
+        let formulas = self.each(path, formulas, |resolver, path, name| {
+            let mut names = book.formulas.iter().map(|formula| formula.name.as_str());
+            resolver.find("formula", path, &name.0, book.find_formula(&name.0), &mut names)
+        });
+        let layer = Layer { formulas: formulas?, share, overlap };
         // A recipe that cannot be had is told where it is named, before any order asks for it.
         let tried = (layer.formulas.clone(), overlap);
         if !self.combined.contains(&tried) && self.is_sound(&layer, book) {
@@ -153,23 +145,31 @@ impl Resolver {
     /// told there; that the recipe cannot be had follows, and is no fault more.
     fn is_sound(&self, layer: &Layer, book: &Book) -> bool {
         let formulas = || layer.formulas.iter().filter_map(|&index| book.formulas.get(index));
+        let is_material_sound = |id| match book.materials.get(id) {
+            Ok(material) => !self.has_fault(&At("/materials").key(&material.name)),
+            Err(_) => true,
+        };
+        let is_formula_sound = |formula: &Formula| {
+            let mut doses = formula.base.iter().chain(&formula.doses);
+            !self.has_fault(&At("/formulas").key(&formula.name))
+                && doses.all(|dose| is_material_sound(dose.material))
+        };
+        let is_default_base_sound = || {
+            !self.has_fault(&At("/default_base")) && book.default_base.is_none_or(is_material_sound)
+        };
         let by_default = formulas().all(|formula| formula.base.is_empty());
-        let doses = formulas().flat_map(|formula| formula.base.iter().chain(&formula.doses));
-        let materials = doses
-            .map(|dose| dose.material)
-            .chain(book.default_base.filter(|_| by_default))
-            .filter_map(|id| book.materials.get(id).ok())
-            .map(|material| pointer("/materials", &material.name));
-        let mut roots = formulas()
-            .map(|formula| pointer("/formulas", &formula.name))
-            .chain(materials)
-            .chain(by_default.then(|| "/default_base".to_owned()));
-        roots.all(|root| {
-            let inside = |path: &str| {
-                path.strip_prefix(&root)
-                    .is_some_and(|rest| rest.is_empty() || rest.starts_with('/'))
-            };
-            !self.faults.iter().any(|fault| inside(&fault.path))
+        formulas().all(is_formula_sound) && (!by_default || is_default_base_sound())
+    }
+
+    /// Whether a fault has been found in what stands at `path`.
+    fn has_fault(&self, path: &Path<'_>) -> bool {
+        if self.faults.is_empty() {
+            return false;
+        }
+        let path = path.to_string();
+        self.faults.iter().any(|fault| {
+            let below = fault.path.strip_prefix(&path);
+            below.is_some_and(|below| below.is_empty() || below.starts_with('/'))
         })
     }
 }
