@@ -29,6 +29,7 @@ pub use reader::{Ext, Name};
 pub use record::ActualsDocument;
 pub use starter::StarterDocument;
 
+use alloc::sync::Arc;
 use alloc::vec::Vec;
 
 use serde_json::Value;
@@ -46,7 +47,7 @@ use crate::plan::record::Actuals;
 #[serde(deny_unknown_fields)]
 pub struct MadeFrom {
     /// The shop's book.
-    pub book: BookDocument,
+    pub book: Arc<BookDocument>, // a book that is loaded once is shared by all of its plans
     /// The order list.
     pub orders: OrdersDocument,
 }
@@ -58,7 +59,9 @@ impl Read for MadeFrom {
         const FIELDS: Fields = Fields { names: &["book", "orders"], required: 2 };
         let (mut book, mut orders) = (None, None);
         let whole = FIELDS.read(node, &mut [&mut book, &mut orders], faults);
-        book.zip(orders).filter(|_| whole).map(|(book, orders)| Self { book, orders })
+        book.zip(orders)
+            .filter(|_| whole)
+            .map(|(book, orders)| Self { book: Arc::new(book), orders })
     }
 }
 

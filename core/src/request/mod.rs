@@ -136,7 +136,7 @@ macro_rules! calculations {
             ///
             /// # Errors
             /// All faults of the request together, with paths into it.
-            pub fn answer(&self) -> Result<Response, Faults> {
+            pub fn answer(self) -> Result<Response, Faults> {
                 match self {
                     $(Self::$Calculation(request) => {
                         request.answer().map(Response::$Calculation)

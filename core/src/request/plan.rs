@@ -1,5 +1,7 @@
 //! A day's plan from a book and an order list.
 
+use alloc::sync::Arc;
+
 use crate::book::Book;
 use crate::document::MadeFrom;
 use crate::document::book::BookDocument;
@@ -28,19 +30,16 @@ impl PlanRequest {
     ///
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
-    pub fn answer(&self) -> Result<Plan, Faults> {
-        plan_of(&self.book, &self.orders)
+    pub fn answer(self) -> Result<Plan, Faults> {
+        let mut plan = plan_of(&self.book, &self.orders)?;
+        plan.made_from = Some(MadeFrom { book: Arc::new(self.book), orders: self.orders });
+        Ok(plan)
     }
 }
 
 /// The plan of two documents of a request.
-pub(super) fn plan_of(
-    book_document: &BookDocument,
-    orders: &OrdersDocument,
-) -> Result<Plan, Faults> {
-    let book = Book::try_from(book_document).map_err(|faults| faults.below("/book"))?;
+pub(super) fn plan_of(book: &BookDocument, orders: &OrdersDocument) -> Result<Plan, Faults> {
+    let book = Book::try_from(book).map_err(|faults| faults.below("/book"))?;
     let day = Day::resolve(orders, &book).map_err(|faults| faults.below("/orders"))?;
-    let mut plan = Plan::make(&book, &day).map_err(|faults| faults.below("/orders"))?;
-    plan.made_from = Some(MadeFrom { book: book_document.clone(), orders: orders.clone() });
-    Ok(plan)
+    Plan::make(&book, &day).map_err(|faults| faults.below("/orders"))
 }
