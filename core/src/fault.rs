@@ -84,20 +84,22 @@ impl Faults {
     /// What was read, or all faults that were `found` on the way.
     #[cfg(feature = "document")]
     pub(crate) fn or<T>(found: Vec<Fault>, read: Option<T>) -> Result<T, Self> {
-        match (Self::from_vec(found), read) {
-            (None, Some(read)) => Ok(read),
-            (faults, _) => Err(faults.unwrap_or_else(Self::unreadable)),
+        match read {
+            Some(read) if found.is_empty() => Ok(read),
+            _ => Err(Self::why(found)),
         }
     }
 
-    /// The fault of what could not be read and does not say why: a gap in the library, told all the same.
+    /// Why nothing was read. That no fault says why would be a gap in the library, told all the same.
     #[cfg(feature = "document")]
-    fn unreadable() -> Self {
-        Self::from(Fault {
-            code: "unreadable".into(),
-            path: String::new(),
-            message: "The document could not be read.".into(),
-            help: "Compare it with the JSON Schema.".into(),
+    fn why(found: Vec<Fault>) -> Self {
+        Self::from_vec(found).unwrap_or_else(|| {
+            Self::from(Fault {
+                code: "unreadable".into(),
+                path: String::new(),
+                message: "The document could not be read.".into(),
+                help: "Compare it with the JSON Schema.".into(),
+            })
         })
     }
 

@@ -218,7 +218,9 @@ impl<T: Read> Read for Vec<T> {
         let items = node.list(faults)?;
         let mut read = Self::with_capacity(items.len());
         for (index, value) in items.iter().enumerate() {
-            read.extend(T::read(&node.item(index, value), faults));
+            if let Some(one) = T::read(&node.item(index, value), faults) {
+                read.push(one);
+            }
         }
         (read.len() == items.len()).then_some(read)
     }

@@ -37,7 +37,7 @@ use crate::formula::Overlap;
 use crate::material::Material;
 use crate::mix::Materials;
 use crate::plan::measures::Bench;
-use crate::quantity::{Measurable, Measured, System};
+use crate::quantity::{Dimension, Measurable, Measured, MeasuredAmount, System};
 
 /// Makes of what is written what it says, and keeps all faults that are found on the way.
 pub(crate) struct Resolver {
@@ -108,7 +108,7 @@ impl Resolver {
         path: &Path<'_>,
         written: &Written<Q>,
     ) -> Option<Q> {
-        self.keep(path, written.to(self.system))
+        self.keep(path, written.amount().si(Q::DIMENSION, self.system)).map(Q::from_si)
     }
 
     /// A quantity with its standard uncertainty, where one was written.
@@ -131,9 +131,18 @@ impl Resolver {
 
     /// A quantity above zero.
     fn positive<Q: Measurable>(&mut self, path: &Path<'_>, written: &Written<Q>) -> Option<Q> {
-        let quantity = self.quantity(path, written)?;
-        if quantity.si() > 0.0 {
-            return Some(quantity);
+        self.above_zero(path, &written.as_written(), Q::DIMENSION).map(Q::from_si)
+    }
+
+    fn above_zero(
+        &mut self,
+        path: &Path<'_>,
+        written: &MeasuredAmount,
+        wanted: Dimension,
+    ) -> Option<f64> {
+        let si = self.keep(path, written.amount().si(wanted, self.system))?;
+        if si > 0.0 {
+            return Some(si);
         }
         self.fault(
             "not-positive",

@@ -40,7 +40,12 @@ impl<Q: Measurable> Written<Q> {
         self.amount.to(system)
     }
 
-    /// As it was written.
+    /// As it was written, of whatever kind.
+    pub(crate) const fn as_written(&self) -> MeasuredAmount {
+        self.amount
+    }
+
+    /// As it was written, without its uncertainty.
     #[must_use]
     pub fn amount(&self) -> Amount {
         self.amount.amount()
