@@ -81,6 +81,37 @@ impl Faults {
         Some(Self { first, rest: found.collect() })
     }
 
+    /// What was read, or all faults that were `found` on the way.
+    #[cfg(feature = "document")]
+    pub(crate) fn or<T>(found: Vec<Fault>, read: Option<T>) -> Result<T, Self> {
+        match read {
+            Some(read) if found.is_empty() => Ok(read),
+            _ => Err(Self::why(found)),
+        }
+    }
+
+    /// Why nothing was read. That no fault says why would be a gap in the library, told all the same.
+    #[cfg(feature = "document")]
+    fn why(found: Vec<Fault>) -> Self {
+        Self::from_vec(found).unwrap_or_else(|| {
+            Self::from(Fault {
+                code: "unreadable".into(),
+                path: String::new(),
+                message: "The document could not be read.".into(),
+                help: "Compare it with the JSON Schema.".into(),
+            })
+        })
+    }
+
+    /// The same, where the document that they are of stands at `parent` in another.
+    #[cfg(feature = "document")]
+    pub(crate) fn below(mut self, parent: &str) -> Self {
+        for fault in core::iter::once(&mut self.first).chain(&mut self.rest) {
+            fault.path.insert_str(0, parent);
+        }
+        self
+    }
+
     /// All faults, first found first.
     pub fn iter(&self) -> impl Iterator<Item = &Fault> {
         core::iter::once(&self.first).chain(&self.rest)

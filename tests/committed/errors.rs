@@ -37,7 +37,7 @@ pattern!(
 );
 pattern!(
     CALLED,
-    r#"(?s)\.fault\(\s*"([a-z0-9-]+)",.*?(?:format!\(\s*|,\s*)"((?:[^"\\]|\\.)* (?:[^"\\]|\\.)*)""#
+    r#"(?s)\.fault\(\s*"([a-z0-9-]+)",.*?(?:format_args!\(\s*|,\s*&)"((?:[^"\\]|\\.)* (?:[^"\\]|\\.)*)""#
 );
 // A note on the process.
 pattern!(TOLD, r#"(?s)\bnote\(\s*"([a-z0-9-]+)",\s*(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#);

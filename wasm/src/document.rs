@@ -1,5 +1,7 @@
 //! The document door: requests, and a book that is loaded once.
 
+use std::sync::Arc;
+
 use pourwright::document::{self, BookDocument, MadeFrom, text};
 use pourwright::plan::Plan;
 use pourwright::plan::day::Day;
@@ -24,7 +26,7 @@ pub fn calculate(request: &str) -> Result<String, Refused> {
 #[derive(Debug)]
 #[wasm_bindgen]
 pub struct Book {
-    written: BookDocument,
+    written: Arc<BookDocument>,
     book: book::Book,
 }
 
@@ -39,7 +41,7 @@ impl Book {
         let written =
             text::parse(book).and_then(|value| document::read_book(&value)).map_err(all)?;
         let book = book::Book::try_from(&written).map_err(all)?;
-        Ok(Self { written, book })
+        Ok(Self { written: Arc::new(written), book })
     }
 
     /// The plan of a day, as the request `plan` gives it.
@@ -62,7 +64,7 @@ impl Book {
         let orders = document::read_orders(&text::parse(orders)?)?;
         let day = Day::resolve(&orders, &self.book)?;
         let mut plan = Plan::make(&self.book, &day)?;
-        plan.made_from = Some(MadeFrom { book: self.written.clone(), orders });
+        plan.made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
         Ok(plan)
     }
 }

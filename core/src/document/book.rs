@@ -6,12 +6,13 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::costing::CostingEntry;
+use super::entry::entry;
 use super::named::Named;
 use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry,
     ToolUncertaintyEntry, VacuumEntry,
 };
-use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
+use super::reader::{Name, Node, Read, deserialize_by_reading};
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
 use crate::fault::Fault;
@@ -175,8 +176,8 @@ impl<A: Read, B: Read> Read for (A, B) {
             faults.push(node.mismatch("a list of two: [ lowest, highest ]"));
             return None;
         };
-        let first = A::read(&node.child("0", first), faults);
-        let second = B::read(&node.child("1", second), faults);
+        let first = A::read(&node.item(0, first), faults);
+        let second = B::read(&node.item(1, second), faults);
         Some((first?, second?))
     }
 }

@@ -4,7 +4,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::book::PriceText;
-use super::reader::{Name, entry};
+use super::entry::entry;
+use super::reader::Name;
 use super::written::{Percent, Written};
 use crate::quantity::Time;
 

@@ -6,8 +6,11 @@
 
 pub mod book;
 pub mod costing;
+pub(crate) mod entry;
 pub mod named;
+pub(crate) mod nearest;
 pub mod orders;
+pub(crate) mod path;
 pub mod process;
 pub(crate) mod read_back;
 pub(crate) mod reader;
@@ -26,11 +29,13 @@ pub use reader::{Ext, Name};
 pub use record::ActualsDocument;
 pub use starter::StarterDocument;
 
+use alloc::sync::Arc;
 use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use self::reader::{Fields, Node, Read};
+use self::entry::Fields;
+use self::reader::{Node, Read};
 use crate::book::Book;
 use crate::fault::{Fault, Faults};
 use crate::plan::day::Day;
@@ -42,7 +47,7 @@ use crate::plan::record::Actuals;
 #[serde(deny_unknown_fields)]
 pub struct MadeFrom {
     /// The shop's book.
-    pub book: BookDocument,
+    pub book: Arc<BookDocument>, // a book that is loaded once is shared by all of its plans
     /// The order list.
     pub orders: OrdersDocument,
 }
@@ -51,11 +56,12 @@ reader::deserialize_by_reading! { MadeFrom; }
 
 impl Read for MadeFrom {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let mut fields = Fields::open(node, faults)?;
-        let book = fields.required("book", faults);
-        let orders = fields.required("orders", faults);
-        fields.close(faults);
-        Some(Self { book: book?, orders: orders? })
+        const FIELDS: Fields = Fields { names: &["book", "orders"], required: 2 };
+        let (mut book, mut orders) = (None, None);
+        let whole = FIELDS.read(node, &mut [&mut book, &mut orders], faults);
+        book.zip(orders)
+            .filter(|_| whole)
+            .map(|(book, orders)| Self { book: Arc::new(book), orders })
     }
 }
 

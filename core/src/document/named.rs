@@ -4,7 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use serde::{Serialize, Serializer};
-use serde_json::Value;
+use serde_json::{Map, Value};
 
 use super::reader::{Node, Read, checked_name, deserialize_by_reading};
 use crate::fault::Fault;
@@ -111,21 +111,24 @@ impl<T: schemars::JsonSchema> schemars::JsonSchema for Named<T> {
 
 impl<T: Read> Read for Named<T> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let Value::Object(fields) = node.value else {
-            faults.push(node.mismatch("an object: { \"name\": value, ... }"));
-            return None;
-        };
         let before = faults.len();
-        let mut read = Self::default();
-        for (name, value) in fields {
+        let mut read = Vec::new();
+        for (name, value) in by_name(node.object(faults)?) {
             let node = node.child(name, value);
             checked_name(name, &node.path, faults);
             if let Some(thing) = T::read(&node, faults) {
-                read.insert(name.clone(), thing);
+                read.push((name.clone(), thing));
             }
         }
-        (faults.len() == before).then_some(read)
+        (faults.len() == before).then_some(Self(read))
     }
+}
+
+/// The fields in the order of their names, whatever order the map of this build keeps.
+fn by_name(fields: &Map<String, Value>) -> Vec<(&String, &Value)> {
+    let mut fields: Vec<(&String, &Value)> = fields.iter().collect();
+    fields.sort_unstable_by_key(|(name, _)| *name);
+    fields
 }
 
 #[cfg(test)]

@@ -4,8 +4,9 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::book::{Format, LayerEntry};
+use super::entry::entry;
 use super::named::Named;
-use super::reader::{Name, entry};
+use super::reader::Name;
 use super::written::Written;
 use crate::formula::Overlap;
 use crate::quantity::{Amount, Mass};

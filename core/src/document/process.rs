@@ -5,7 +5,8 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use super::reader::{Name, Node, Read, deserialize_by_reading, entry};
+use super::entry::entry;
+use super::reader::{Name, Node, Read, deserialize_by_reading};
 use super::written::{Percent, Written};
 use crate::fault::Fault;
 use crate::flake::Cut;

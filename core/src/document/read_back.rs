@@ -6,13 +6,14 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use serde_json::{Map, Value};
 
 use super::book::FormulaEntry;
-use super::reader::{Fields, Node, Read};
+use super::entry::tell_unknown;
+use super::reader::{Node, Read};
 use super::{Ext, MadeFrom};
 use crate::fault::{Fault, Faults};
 use crate::plan::{Reckoned, Showable, Shown};
@@ -37,7 +38,7 @@ pub(crate) fn deserialize<'de, T: ReadBack, D: serde::Deserializer<'de>>(
 ) -> Result<T, D::Error> {
     let value = super::text::value(deserializer)?;
     let mut faults = Vec::new();
-    let read = T::read_back(&Node { value: &value, path: String::new() }, &mut faults);
+    let read = T::read_back(&Node::root(&value), &mut faults);
     match Faults::from_vec(faults) {
         Some(faults) => Err(serde::de::Error::custom(faults)),
         None => Ok(read),
@@ -47,26 +48,19 @@ pub(crate) fn deserialize<'de, T: ReadBack, D: serde::Deserializer<'de>>(
 /// The fields of one object while it is read back.
 pub(crate) struct Parts<'a> {
     object: Option<&'a Map<String, Value>>,
-    path: &'a str,
+    node: &'a Node<'a>,
     known: Vec<&'static str>,
 }
 
 impl<'a> Parts<'a> {
     pub(crate) fn open(node: &'a Node<'_>, faults: &mut Vec<Fault>) -> Self {
-        let object = match node.value {
-            Value::Object(object) => Some(object),
-            _ => {
-                faults.push(node.mismatch("an object: { \"name\": value, ... }"));
-                None
-            }
-        };
-        Self { object, path: &node.path, known: Vec::new() }
+        Self { object: node.object(faults), node, known: Vec::new() }
     }
 
     /// The field `name`; one that is missing reads as null.
     pub(crate) fn take<T: ReadBack>(&mut self, name: &'static str, faults: &mut Vec<Fault>) -> T {
         let before = faults.len();
-        let read = T::read_back(&self.node(name), faults);
+        let read = T::read_back(&self.child(name), faults);
         // What is no object at all is one fault, and none for each field that it lacks.
         if self.object.is_none() {
             faults.truncate(before);
@@ -74,16 +68,16 @@ impl<'a> Parts<'a> {
         read
     }
 
-    fn node(&mut self, name: &'static str) -> Node<'a> {
+    fn child(&mut self, name: &'static str) -> Node<'a> {
         self.known.push(name);
         let value = self.object.and_then(|object| object.get(name));
-        Node { value: value.unwrap_or(&Value::Null), path: super::reader::pointer(self.path, name) }
+        self.node.child(name, value.unwrap_or(&Value::Null))
     }
 
     /// Says which fields nobody asked for.
     pub(crate) fn close(self, faults: &mut Vec<Fault>) {
         if let Some(object) = self.object {
-            Fields::close_with(object, self.path, &self.known, faults);
+            tell_unknown(object, self.node, &self.known, faults);
         }
     }
 }
@@ -209,13 +203,10 @@ impl ReadBack for Cow<'static, str> {
 
 impl<T: ReadBack> ReadBack for Vec<T> {
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-        let Value::Array(items) = node.value else {
-            faults.push(node.mismatch("a list: [ ..., ... ]"));
-            return Self::new();
-        };
+        let items = node.list(faults).unwrap_or_default();
         let mut read = Self::with_capacity(items.len());
         for (index, value) in items.iter().enumerate() {
-            read.push(T::read_back(&node.child(&index.to_string(), value), faults));
+            read.push(T::read_back(&node.item(index, value), faults));
         }
         read
     }
@@ -236,8 +227,8 @@ fn shown(node: &Node<'_>, wanted: &str, faults: &mut Vec<Fault>) -> (String, f64
     let unit: String = parts.take("unit", faults);
     parts.close(faults);
     if faults.len() == before && unit != wanted {
-        let unit = Node { value: &Value::String(unit), path: format!("{}/unit", node.path) };
-        faults.push(unit.mismatch(&format!("\"{wanted}\"")));
+        let unit = Value::String(unit);
+        faults.push(node.child("unit", &unit).mismatch(&format!("\"{wanted}\"")));
     }
     (text, value)
 }

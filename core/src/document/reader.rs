@@ -1,9 +1,8 @@
 //! Reading a JSON value into the types of a document, with all of its faults at once.
 //!
 //! serde stops at the first fault. A shop owner who mends a book wants the whole list, so
-//! the value is walked here: what cannot be read leaves a [`Fault`] with its path, and the
-//! walk goes on beside it. [`entry!`](crate::document::reader) declares a document's type
-//! once, for serde, for the JSON Schema and for this walk.
+//! the value is walked: what cannot be read leaves a [`Fault`] with its path, and the walk
+//! goes on beside it.
 
 use alloc::borrow::ToOwned;
 use alloc::format;
@@ -12,18 +11,16 @@ use alloc::vec::Vec;
 
 use serde_json::{Map, Value};
 
+use super::nearest::nearest;
+use super::path::Path;
 use crate::fault::{Diagnose, Fault, Faults};
 
-/// The JSON Pointer (RFC 6901) of `key` below `parent`.
-pub(crate) fn pointer(parent: &str, key: &str) -> String {
-    format!("{parent}/{}", key.replace('~', "~0").replace('/', "~1"))
-}
-
 /// A value of a document and where it stands.
-#[derive(Clone)]
 pub(crate) struct Node<'a> {
     pub(crate) value: &'a Value,
-    pub(crate) path: String,
+    pub(crate) path: Path<'a>,
+    /// A field that whoever led here has read already.
+    pub(crate) tag: Option<&'static str>,
 }
 
 /// What can be read from a document.
@@ -35,28 +32,52 @@ pub(crate) trait Read: Sized {
 /// Reads `value` as a `T`.
 pub(crate) fn read_value<T: Read>(value: &Value) -> Result<T, Faults> {
     let mut faults = Vec::new();
-    let read = T::read(&Node { value, path: String::new() }, &mut faults);
-    match (Faults::from_vec(faults), read) {
-        (Some(faults), _) => Err(faults),
-        (None, Some(read)) => Ok(read),
-        (None, None) => Err(Faults::from(Fault {
-            code: "unreadable".into(),
-            path: String::new(),
-            message: "The document could not be read.".into(),
-            help: "Compare it with the JSON Schema.".into(),
-        })),
-    }
+    let read = T::read(&Node::root(value), &mut faults);
+    Faults::or(faults, read)
 }
 
 impl<'a> Node<'a> {
-    /// The value at `key` below this one.
-    pub(crate) fn child(&self, key: &str, value: &'a Value) -> Node<'a> {
-        Node { value, path: pointer(&self.path, key) }
+    /// A whole document.
+    pub(crate) fn root(value: &'a Value) -> Self {
+        Self { value, path: Path::ROOT, tag: None }
+    }
+
+    /// The same, where its field `tag` has been read already.
+    pub(crate) fn tagged(&self, tag: &'static str) -> Self {
+        Self { tag: Some(tag), ..*self }
+    }
+
+    /// The `value` at `key` below this one.
+    pub(crate) fn child<'b>(&'b self, key: &'b str, value: &'b Value) -> Node<'b> {
+        Node { value, path: self.path.key(key), tag: None }
+    }
+
+    /// The fields of the object here, or the fault that there is none.
+    pub(crate) fn object(&self, faults: &mut Vec<Fault>) -> Option<&'a Map<String, Value>> {
+        let object = self.value.as_object();
+        if object.is_none() {
+            faults.push(self.mismatch("an object: { \"name\": value, ... }"));
+        }
+        object
+    }
+
+    /// The items of the list here, or the fault that there is none.
+    pub(crate) fn list(&self, faults: &mut Vec<Fault>) -> Option<&'a [Value]> {
+        let list = self.value.as_array().map(Vec::as_slice);
+        if list.is_none() {
+            faults.push(self.mismatch("a list: [ ..., ... ]"));
+        }
+        list
+    }
+
+    /// The `value` at `index` of the list here.
+    pub(crate) fn item<'b>(&'b self, index: usize, value: &'b Value) -> Node<'b> {
+        Node { value, path: self.path.index(index), tag: None }
     }
 
     /// The fault that `error` is here.
     pub(crate) fn fault(&self, error: &dyn Diagnose) -> Fault {
-        Fault::at(self.path.clone(), error)
+        Fault::at(self.path.to_string(), error)
     }
 
     /// The fault that something else than `wanted` stands here.
@@ -71,14 +92,15 @@ impl<'a> Node<'a> {
         };
         Fault {
             code: "wrong-type".into(),
-            path: self.path.clone(),
+            path: self.path.to_string(),
             message: format!("Here stands {found}."),
             help: format!("Write {wanted}."),
         }
     }
 }
 
-fn shortened(text: &str) -> String {
+/// The beginning of `text`, where it is long.
+pub(crate) fn shortened(text: &str) -> String {
     const SHOWN: usize = 40;
     let mut shown: String = text.chars().take(SHOWN).collect();
     if text.chars().nth(SHOWN).is_some() {
@@ -87,161 +109,11 @@ fn shortened(text: &str) -> String {
     shown
 }
 
-/// The fields of one object while it is read: what was not asked for is unknown.
-pub(crate) struct Fields<'a> {
-    object: &'a Map<String, Value>,
-    path: &'a str,
-    known: Vec<&'static str>,
-}
-
-impl<'a> Fields<'a> {
-    pub(crate) fn open(node: &'a Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        match node.value {
-            Value::Object(object) => Some(Self { object, path: &node.path, known: Vec::new() }),
-            _ => {
-                faults.push(node.mismatch("an object: { \"name\": value, ... }"));
-                None
-            }
-        }
-    }
-
-    /// The field `name`: `None` where it is wrong or missing.
-    pub(crate) fn required<T: Read>(
-        &mut self,
-        name: &'static str,
-        faults: &mut Vec<Fault>,
-    ) -> Option<T> {
-        self.required_by(name, faults, T::read)
-    }
-
-    /// The field `name` as `read` reads it.
-    pub(crate) fn required_by<T>(
-        &mut self,
-        name: &'static str,
-        faults: &mut Vec<Fault>,
-        read: impl FnOnce(&Node<'_>, &mut Vec<Fault>) -> Option<T>,
-    ) -> Option<T> {
-        let before = faults.len();
-        let read = read(&self.node(name), faults);
-        if self.is_missing(name, before, faults) { None } else { read }
-    }
-
-    /// Whether there is no field `name`; then what null was told, from the fault `before` on, becomes the fault that
-    /// it is missing: what would do there is what its type says when it finds nothing.
-    fn is_missing(&self, name: &str, before: usize, faults: &mut Vec<Fault>) -> bool {
-        let missing = !self.object.contains_key(name);
-        if missing {
-            let how = faults.drain(before..).next().map(|fault| format!(" {}", fault.help));
-            faults.push(Fault {
-                code: "missing-field".into(),
-                path: self.path.to_owned(),
-                message: format!("\"{name}\" is missing."),
-                help: format!("Add \"{name}\" here.{}", how.unwrap_or_default()),
-            });
-        }
-        missing
-    }
-
-    /// The field `name`, if it is there: the outer `None` where it is wrong.
-    #[allow(clippy::option_option)] // absent and wrong are two things
-    pub(crate) fn optional<T: Read>(
-        &mut self,
-        name: &'static str,
-        faults: &mut Vec<Fault>,
-    ) -> Option<Option<T>> {
-        match self.present(name) {
-            Some(node) => T::read(&node, faults).map(Some),
-            None => Some(None),
-        }
-    }
-
-    /// Where the field `name` stands; null where it is missing.
-    fn node(&mut self, name: &'static str) -> Node<'a> {
-        let missing = || Node { value: &Value::Null, path: pointer(self.path, name) };
-        self.present(name).unwrap_or_else(missing)
-    }
-
-    /// Where the field `name` stands, if it is there.
-    fn present(&mut self, name: &'static str) -> Option<Node<'a>> {
-        self.known.push(name);
-        let value = self.object.get(name)?;
-        Some(Node { value, path: pointer(self.path, name) })
-    }
-
-    /// Says which fields nobody asked for.
-    pub(crate) fn close(self, faults: &mut Vec<Fault>) {
-        Self::close_with(self.object, self.path, &self.known, faults);
-    }
-
-    /// Says which fields of the `object` at `path` are not among those `known`.
-    pub(crate) fn close_with(
-        object: &Map<String, Value>,
-        path: &str,
-        known: &[&'static str],
-        faults: &mut Vec<Fault>,
-    ) {
-        let absent = || known.iter().copied().filter(|known| !object.contains_key(*known));
-        for key in object.keys() {
-            if !known.contains(&key.as_str()) {
-                faults.push(Fault {
-                    code: "unknown-field".into(),
-                    path: pointer(path, key),
-                    message: format!("\"{}\" is not a field of this object.", shortened(key)),
-                    help: match nearest(key, absent()) {
-                        Some(known) => format!("Did you mean \"{known}\"?"),
-                        None => format!(
-                            "Known here: {}. What belongs to your own program goes into \"ext\".",
-                            known.join(", ")
-                        ),
-                    },
-                });
-            }
-        }
-    }
-}
-
-/// The candidate that `word` most likely meant: at most a third of its letters differ.
-pub(crate) fn nearest<'a>(
-    word: &str,
-    candidates: impl Iterator<Item = &'a str>,
-) -> Option<&'a str> {
-    const LONGEST: usize = 64;
-    let length = word.chars().take(LONGEST).count();
-    if length == LONGEST {
-        return None;
-    }
-    candidates
-        .filter(|candidate| candidate.chars().count() < LONGEST)
-        .map(|candidate| (edit_distance(word, candidate), candidate))
-        .min()
-        .filter(|(distance, _)| distance.saturating_mul(3) <= length.max(3))
-        .map(|(_, candidate)| candidate)
-}
-
-/// Levenshtein distance, by one row of the table.
-fn edit_distance(from: &str, to: &str) -> usize {
-    let mut row: Vec<usize> = (0..=to.chars().count()).collect();
-    for (i, a) in from.chars().enumerate() {
-        let mut diagonal = i;
-        let mut left = i.saturating_add(1);
-        for (b, above) in to.chars().zip(row.iter_mut().skip(1)) {
-            let substituted = diagonal.saturating_add(usize::from(a != b));
-            diagonal = *above;
-            left = substituted.min(above.saturating_add(1)).min(left.saturating_add(1));
-            *above = left;
-        }
-        if let Some(first) = row.first_mut() {
-            *first = i.saturating_add(1);
-        }
-    }
-    row.last().copied().unwrap_or(0)
-}
-
 /// Longest name of a material, formula, mold or order, in characters.
 pub(crate) const LONGEST_NAME: usize = 80;
 
 /// A name that people and paths can carry: one line, not empty, not endless.
-pub(crate) fn checked_name(text: &str, path: &str, faults: &mut Vec<Fault>) -> bool {
+pub(crate) fn checked_name(text: &str, path: &Path<'_>, faults: &mut Vec<Fault>) -> bool {
     let fault = if text.trim().is_empty() {
         Some("A name is empty.")
     } else if text.trim() != text {
@@ -256,7 +128,7 @@ pub(crate) fn checked_name(text: &str, path: &str, faults: &mut Vec<Fault>) -> b
     if let Some(message) = fault {
         faults.push(Fault {
             code: "bad-name".into(),
-            path: path.to_owned(),
+            path: path.to_string(),
             message: message.into(),
             help: format!("Give it a name of 1 to {LONGEST_NAME} characters on one line."),
         });
@@ -343,13 +215,12 @@ impl Read for u32 {
 
 impl<T: Read> Read for Vec<T> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let Value::Array(items) = node.value else {
-            faults.push(node.mismatch("a list: [ ..., ... ]"));
-            return None;
-        };
+        let items = node.list(faults)?;
         let mut read = Self::with_capacity(items.len());
         for (index, value) in items.iter().enumerate() {
-            read.extend(T::read(&node.child(&index.to_string(), value), faults));
+            if let Some(one) = T::read(&node.item(index, value), faults) {
+                read.push(one);
+            }
         }
         (read.len() == items.len()).then_some(read)
     }
@@ -390,59 +261,6 @@ macro_rules! deserialize_by_reading {
 }
 pub(crate) use deserialize_by_reading;
 
-/// Declares an object of a document: a serde type with its schema, and the walk that reads it.
-///
-/// `required` fields must be there, `optional` ones are `Option`s; every object also takes
-/// `ext`, the place for an embedding program's own data.
-macro_rules! entry {
-    (
-        $(#[$meta:meta])*
-        pub struct $Entry:ident {
-            required { $( $(#[$required_meta:meta])* $required:ident: $Required:ty, )* }
-            optional { $( $(#[$optional_meta:meta])* $optional:ident: $Optional:ty, )* }
-        }
-    ) => {
-        $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq, serde::Serialize)]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-        #[serde(deny_unknown_fields)]
-        pub struct $Entry {
-            $( $(#[$required_meta])* pub $required: $Required, )*
-            $(
-                $(#[$optional_meta])*
-                #[serde(default, skip_serializing_if = "Option::is_none")]
-                pub $optional: Option<$Optional>,
-            )*
-            /// What an embedding program keeps here for itself; carried through untouched.
-            #[serde(default, skip_serializing_if = "Option::is_none")]
-            pub ext: Option<$crate::document::reader::Ext>,
-        }
-
-        $crate::document::reader::deserialize_by_reading! { $Entry; }
-
-        impl $crate::document::reader::Read for $Entry {
-            fn read(
-                node: &$crate::document::reader::Node<'_>,
-                faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
-            ) -> Option<Self> {
-                let mut fields = $crate::document::reader::Fields::open(node, faults)?;
-                $( let $required = fields.required(stringify!($required), faults); )*
-                $( let $optional = fields.optional(stringify!($optional), faults); )*
-                let ext = fields.optional("ext", faults);
-                fields.close(faults);
-                // One way out for all fields: a way out for each is a great deal of code.
-                match ($( $required, )* $( $optional, )* ext) {
-                    ($( Some($required), )* $( Some($optional), )* Some(ext)) => {
-                        Some(Self { $( $required, )* $( $optional, )* ext })
-                    }
-                    _ => None,
-                }
-            }
-        }
-    };
-}
-pub(crate) use entry;
-
 /// One of the words of `all`, or a fault that lists them.
 pub(crate) fn read_word<T: Copy>(
     node: &Node<'_>,
@@ -450,18 +268,29 @@ pub(crate) fn read_word<T: Copy>(
     word: fn(T) -> &'static str,
     faults: &mut Vec<Fault>,
 ) -> Option<T> {
-    let listed = || all.iter().map(|&one| word(one)).collect::<Vec<_>>().join(", ");
+    let found = place_of_word(node, &|index| all.get(index).map(|&one| word(one)), faults)?;
+    all.get(found).copied()
+}
+
+/// Which of the words that `word` has, one after the other, stands here.
+fn place_of_word(
+    node: &Node<'_>,
+    word: &dyn Fn(usize) -> Option<&'static str>,
+    faults: &mut Vec<Fault>,
+) -> Option<usize> {
+    let words = || (0..).map_while(word);
+    let listed = || words().collect::<Vec<_>>().join(", ");
     let Value::String(text) = node.value else {
         faults.push(node.mismatch(&format!("one of: {}", listed())));
         return None;
     };
-    let found = all.iter().copied().find(|&one| word(one) == text);
+    let found = words().position(|word| word == text);
     if found.is_none() {
         faults.push(Fault {
             code: "unknown-word".into(),
-            path: node.path.clone(),
+            path: node.path.to_string(),
             message: format!("\"{}\" is not known here.", shortened(text)),
-            help: match nearest(text, all.iter().map(|&one| word(one))) {
+            help: match nearest(text, words()) {
                 Some(near) => format!("Did you mean \"{near}\"? Known: {}.", listed()),
                 None => format!("Write one of: {}.", listed()),
             },
@@ -476,40 +305,6 @@ mod tests {
     use serde_json::json;
 
     use super::*;
-
-    #[rstest]
-    #[case("plain", "/plain")]
-    #[case("a/b", "/a~1b")]
-    #[case("a~b", "/a~0b")]
-    #[case("~1", "/~01")]
-    fn a_pointer_escapes_its_keys(#[case] key: &str, #[case] expected: &str) {
-        assert_eq!(pointer("", key), expected);
-        let document = json!({ key: 7 });
-        assert_eq!(document.pointer(&pointer("", key)), Some(&json!(7)));
-    }
-
-    // Levenshtein's distance, by hand.
-    #[rstest]
-    #[case("", "", 0)]
-    #[case("cup", "", 3)]
-    #[case("", "cup", 3)]
-    #[case("kitten", "sitting", 3)]
-    #[case("flaw", "lawn", 2)]
-    #[case("dose", "doses", 1)]
-    #[case("größe", "grösse", 2)]
-    fn a_distance_counts_edits(#[case] from: &str, #[case] to: &str, #[case] expected: usize) {
-        assert_eq!(edit_distance(from, to), expected);
-        assert_eq!(edit_distance(to, from), expected);
-    }
-
-    #[rstest]
-    #[case("cavitys", Some("cavities"))]
-    #[case("sprude", Some("sprue"))]
-    #[case("color", None)]
-    #[case("", None)]
-    fn a_slip_is_met_with_the_nearest_word(#[case] word: &str, #[case] expected: Option<&str>) {
-        assert_eq!(nearest(word, ["cavities", "sprue", "feed"].into_iter()), expected);
-    }
 
     #[rstest]
     #[case("plum", true)]
@@ -548,7 +343,8 @@ mod tests {
 
     #[allow(unreachable_pub)] // the macro declares what documents are made of
     mod probe {
-        use super::super::Name;
+        use crate::document::entry::entry;
+        use crate::document::reader::Name;
         use alloc::vec::Vec;
 
         entry! {

@@ -7,9 +7,10 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::book::Format;
+use super::entry::entry;
 use super::named::Named;
 use super::read_back;
-use super::reader::{LARGEST_COUNT, Name, Node, Read, entry};
+use super::reader::{LARGEST_COUNT, Name, Node, Read};
 use super::written::Written;
 use crate::fault::Fault;
 use crate::plan::Plan;
@@ -115,10 +116,7 @@ impl Read for Plan {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         match node.value {
             Value::Object(fields) if fields.get("calculate").is_some_and(|name| name == "plan") => {
-                let mut fields = fields.clone();
-                fields.remove("calculate");
-                let plan = Value::Object(fields);
-                read_back::whole(&Node { value: &plan, path: node.path.clone() }, faults)
+                read_back::whole(&node.tagged("calculate"), faults)
             }
             _ => read_back::whole(node, faults),
         }

@@ -6,8 +6,10 @@
 use alloc::string::String;
 
 use super::book::{Format, MaterialEntry};
+use super::entry::entry;
 use super::named::Named;
-use super::reader::{entry, read_value};
+use super::path::Path::At;
+use super::reader::read_value;
 use super::text;
 use crate::fault::Faults;
 use crate::mix::Materials;
@@ -38,5 +40,5 @@ entry! {
 /// None while the table that ships with the library is whole.
 pub fn materials() -> Result<Materials, Faults> {
     let document: StarterDocument = read_value(&text::parse(STARTER)?)?;
-    super::resolve::materials("/materials", &document.materials, System::Metric)
+    super::resolve::materials(&At("/materials"), &document.materials, System::Metric)
 }

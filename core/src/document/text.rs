@@ -13,7 +13,7 @@ use core::fmt;
 use serde::de::{DeserializeSeed, Deserializer, Error as _, MapAccess, SeqAccess, Visitor};
 use serde_json::{Map, Number, Value};
 
-use super::reader::pointer;
+use super::path::Path;
 use crate::fault::{Fault, Faults};
 
 /// Longest document read, in bytes: far beyond a shop's book, and small enough that
@@ -37,7 +37,7 @@ pub fn parse(text: &str) -> Result<Value, Faults> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let duplicates = RefCell::new(Vec::new());
     let mut reader = serde_json::Deserializer::from_str(text);
-    let read = Tree { path: &Path::Root, duplicates: &duplicates }
+    let read = Tree { path: &Path::ROOT, duplicates: &duplicates }
         .deserialize(&mut reader)
         .and_then(|value| reader.end().map(|()| value));
     let value = read.map_err(|error| Faults::from(not_json(&error)))?;
@@ -50,7 +50,7 @@ pub fn parse(text: &str) -> Result<Value, Faults> {
 /// Reads one value from any format of serde; a key twice in one object is an error here too.
 pub(super) fn value<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Value, D::Error> {
     let duplicates = RefCell::new(Vec::new());
-    let value = Tree { path: &Path::Root, duplicates: &duplicates }.deserialize(deserializer)?;
+    let value = Tree { path: &Path::ROOT, duplicates: &duplicates }.deserialize(deserializer)?;
     match Faults::from_vec(duplicates.into_inner()) {
         Some(faults) => Err(D::Error::custom(faults)),
         None => Ok(value),
@@ -69,23 +69,6 @@ fn not_json(error: &serde_json::Error) -> Fault {
             error.column()
         ),
         help: "Look there, and at the end of the line before, for a missing or extra comma, quote or bracket; names and texts stand in double quotes.".into(),
-    }
-}
-
-/// Where in the document the reader is, without allocation until a fault needs it in words.
-enum Path<'a> {
-    Root,
-    Key(&'a Path<'a>, &'a str),
-    Index(&'a Path<'a>, usize),
-}
-
-impl Path<'_> {
-    fn render(&self) -> String {
-        match self {
-            Self::Root => String::new(),
-            Self::Key(parent, key) => pointer(&parent.render(), key),
-            Self::Index(parent, index) => pointer(&parent.render(), &index.to_string()),
-        }
     }
 }
 
@@ -136,7 +119,7 @@ impl<'de> Visitor<'de> for Tree<'_> {
     fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<Value, A::Error> {
         let mut values = Vec::new();
         loop {
-            let path = Path::Index(self.path, values.len());
+            let path = self.path.index(values.len());
             match list.next_element_seed(Tree { path: &path, duplicates: self.duplicates })? {
                 Some(value) => values.push(value),
                 None => return Ok(Value::Array(values)),
@@ -147,7 +130,7 @@ impl<'de> Visitor<'de> for Tree<'_> {
     fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Value, A::Error> {
         let mut fields = Map::new();
         while let Some(key) = map.next_key::<String>()? {
-            let path = Path::Key(self.path, &key);
+            let path = self.path.key(&key);
             let value = map.next_value_seed(Tree { path: &path, duplicates: self.duplicates })?;
             if fields.contains_key(&key) {
                 let mut found = self
@@ -156,7 +139,7 @@ impl<'de> Visitor<'de> for Tree<'_> {
                     .map_err(|_| A::Error::custom("the list of duplicates is in use"))?;
                 found.push(Fault {
                     code: "duplicate-key".into(),
-                    path: path.render(),
+                    path: path.to_string(),
                     message: format!("\"{key}\" stands here twice."),
                     help: "Keep one of the two, or give them different names.".into(),
                 });

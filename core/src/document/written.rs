@@ -8,7 +8,8 @@ use core::marker::PhantomData;
 use serde::{Serialize, Serializer};
 use serde_json::Value;
 
-use super::reader::{Fields, Node, Read, deserialize_by_reading};
+use super::entry::{Fields, Slot};
+use super::reader::{Node, Read, deserialize_by_reading};
 use crate::fault::Fault;
 use crate::quantity::{
     Amount, AmountError, Dimension, Measurable, Measured, MeasuredAmount, Rational, System,
@@ -39,7 +40,12 @@ impl<Q: Measurable> Written<Q> {
         self.amount.to(system)
     }
 
-    /// As it was written.
+    /// As it was written, of whatever kind.
+    pub(crate) const fn as_written(&self) -> MeasuredAmount {
+        self.amount
+    }
+
+    /// As it was written, without its uncertainty.
     #[must_use]
     pub fn amount(&self) -> Amount {
         self.amount.amount()
@@ -88,11 +94,9 @@ fn read_measured(
 ) -> Option<MeasuredAmount> {
     let amount = match node.value {
         Value::Object(_) => {
-            let mut fields = Fields::open(node, faults)?;
-            let (value, unit) = value_and_unit(&mut fields, faults);
-            let uncertainty = fields.optional::<f64>("uncertainty", faults);
-            fields.close(faults);
-            MeasuredAmount::from_parts(value?, &unit?, uncertainty?)
+            let mut uncertainty = None;
+            let (value, unit) = value_and_unit(node, Some(&mut uncertainty), faults)?;
+            MeasuredAmount::from_parts(value, &unit, uncertainty)
         }
         _ => MeasuredAmount::parse(amount_text(node, faults)?.as_ref()),
     };
@@ -112,10 +116,8 @@ impl Read for Amount {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         let amount = match node.value {
             Value::Object(_) => {
-                let mut fields = Fields::open(node, faults)?;
-                let (value, unit) = value_and_unit(&mut fields, faults);
-                fields.close(faults);
-                Self::from_parts(value?, &unit?)
+                let (value, unit) = value_and_unit(node, None, faults)?;
+                Self::from_parts(value, &unit)
             }
             _ => Self::parse(amount_text(node, faults)?.as_ref()),
         };
@@ -123,12 +125,21 @@ impl Read for Amount {
     }
 }
 
-/// The parts of an amount that a program writes: `{ "value": 12.5, "unit": "g" }`.
+/// The parts of an amount that a program writes: `{ "value": 12.5, "unit": "g" }`, and its `uncertainty`
+/// where it may have one.
 fn value_and_unit(
-    fields: &mut Fields<'_>,
+    node: &Node<'_>,
+    uncertainty: Option<&mut Option<f64>>,
     faults: &mut Vec<Fault>,
-) -> (Option<f64>, Option<String>) {
-    (fields.required("value", faults), fields.required("unit", faults))
+) -> Option<(f64, String)> {
+    const AMOUNT: Fields = Fields { names: &["value", "unit"], required: 2 };
+    const MEASURED: Fields = Fields { names: &["value", "unit", "uncertainty"], required: 2 };
+    let (mut value, mut unit) = (None, None);
+    let whole = match uncertainty {
+        None => AMOUNT.read(node, &mut [&mut value, &mut unit], faults),
+        Some(uncertainty) => MEASURED.read(node, &mut [&mut value, &mut unit, uncertainty], faults),
+    };
+    value.zip(unit).filter(|_| whole)
 }
 
 /// The text of an amount; a bare number is one too, to be refused with the units it may have.
@@ -235,6 +246,19 @@ impl<Q: Measurable> Read for Sourced<Q> {
     }
 }
 
+/// A field that is an amount of a dimension.
+struct OfDimension {
+    wanted: Dimension,
+    amount: Option<MeasuredAmount>,
+}
+
+impl Slot for OfDimension {
+    fn fill(&mut self, node: &Node<'_>, faults: &mut Vec<Fault>) -> bool {
+        self.amount = read_measured(self.wanted, node, faults);
+        self.amount.is_some()
+    }
+}
+
 fn read_sourced(
     wanted: Dimension,
     node: &Node<'_>,
@@ -242,12 +266,11 @@ fn read_sourced(
 ) -> Option<(MeasuredAmount, Option<String>)> {
     match node.value {
         Value::Object(fields) if !fields.contains_key("unit") => {
-            let mut fields = Fields::open(node, faults)?;
-            let value = fields
-                .required_by("value", faults, |node, faults| read_measured(wanted, node, faults));
-            let source = fields.optional("source", faults);
-            fields.close(faults);
-            Some((value?, source?))
+            const FIELDS: Fields = Fields { names: &["value", "source"], required: 1 };
+            let mut value = OfDimension { wanted, amount: None };
+            let mut source = None;
+            let whole = FIELDS.read(node, &mut [&mut value, &mut source], faults);
+            value.amount.filter(|_| whole).map(|amount| (amount, source))
         }
         _ => Some((read_measured(wanted, node, faults)?, None)),
     }

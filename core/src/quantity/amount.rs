@@ -167,20 +167,21 @@ impl Amount {
     /// [`AmountError::WrongDimension`] where the amount is no `Q`, [`AmountError::NoSuchMeasure`] for a household word
     /// that the system lacks, [`AmountError::UnitOutOfRange`] for an extreme compound unit.
     pub fn to<Q: Measurable>(&self, system: System) -> Result<Q, AmountError> {
+        self.si(Q::DIMENSION, system).map(Q::from_si)
+    }
+
+    /// The same in coherent SI units, as a quantity of the dimension `wanted`.
+    pub(crate) fn si(&self, wanted: Dimension, system: System) -> Result<f64, AmountError> {
         let found = self.dimension();
-        if !found.serves_as(Q::DIMENSION) {
-            return Err(AmountError::WrongDimension {
-                unit: self.unit,
-                found,
-                wanted: Q::DIMENSION,
-            });
+        if !found.serves_as(wanted) {
+            return Err(AmountError::WrongDimension { unit: self.unit, found, wanted });
         }
         let factor = self.unit.factor(system)?;
         let offset = match self.unit.scale_offset() {
-            Some(offset) if Q::DIMENSION == Dimension::TEMPERATURE => offset,
+            Some(offset) if wanted == Dimension::TEMPERATURE => offset,
             _ => Rational::ZERO,
         };
-        Ok(Q::from_si(rounded_product(self.value, offset, factor)))
+        Ok(rounded_product(self.value, offset, factor))
     }
 
     /// The same amount in another unit, exactly; a per cent keeps its basis.

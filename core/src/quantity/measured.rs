@@ -215,9 +215,19 @@ impl MeasuredAmount {
     /// # Errors
     /// As [`Amount::to`].
     pub fn to<Q: Measurable>(&self, system: System) -> Result<Measured<Q>, AmountError> {
-        let value = self.amount.to(system)?;
+        let (value, uncertainty) = self.si(Q::DIMENSION, system)?;
+        Ok(Measured {
+            value: Q::from_si(value),
+            uncertainty: uncertainty.map(Q::Difference::from_si),
+            source: None,
+        })
+    }
+
+    /// The same in coherent SI units, as a quantity of the dimension `wanted`.
+    fn si(&self, wanted: Dimension, system: System) -> Result<(f64, Option<f64>), AmountError> {
+        let value = self.amount.si(wanted, system)?;
         let Some(Spread { width, kind }) = self.spread else {
-            return Ok(Measured::exact(value));
+            return Ok((value, None));
         };
         // A difference, so a temperature's zero plays no part.
         let half_width = match width {
@@ -233,7 +243,7 @@ impl MeasuredAmount {
                 whole * (percent.to_f64() / 100.0)
             }
         };
-        Ok(Measured::new(value, Q::Difference::from_si(kind.standard(half_width))))
+        Ok((value, Some(kind.standard(half_width))))
     }
 }
 

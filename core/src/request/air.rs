@@ -1,10 +1,11 @@
 //! The pressure of the air in the shop, and what a vacuum gauge can show there.
 
-use super::{Faulty, response};
-use crate::document::reader::entry;
-use crate::document::resolve::process;
+use super::response;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
 use crate::process::atmosphere::{GeometricAltitude, SeaLevelPressure, StationPressure};
@@ -48,38 +49,39 @@ impl AirRequest {
     /// Nothing to go by; an altitude or a pressure that cannot be, or one that looks reduced to sea
     /// level.
     pub fn answer(&self) -> Result<AirResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
+        let mut resolver = Resolver::of_request(self.measures);
         let air = match &self.reported_pressure {
-            Some(reported) => self.of_report(reported, &mut faulty),
-            None => air(self.altitude.as_ref(), self.air_pressure.as_ref(), &mut faulty),
+            Some(reported) => self.of_report(reported, &mut resolver),
+            None => air(self.altitude.as_ref(), self.air_pressure.as_ref(), &mut resolver),
         };
         let response = air.map(|air| AirResponse {
-            pressure: text::pressure(air.get(), faulty.system),
-            most_vacuum: text::pressure(VacuumReading::most(air).get(), faulty.system),
+            pressure: text::pressure(air.get(), resolver.system),
+            most_vacuum: text::pressure(VacuumReading::most(air).get(), resolver.system),
             standard: self.air_pressure.is_none() && self.reported_pressure.is_none(),
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 
     fn of_report(
         &self,
         reported: &Written<Pressure>,
-        faulty: &mut Faulty,
+        resolver: &mut Resolver,
     ) -> Option<StationPressure> {
         let (Some(altitude), None) = (&self.altitude, &self.air_pressure) else {
-            faulty.faults.push(Fault {
-                code: "report-needs-altitude".into(),
-                path: "/reported_pressure".into(),
-                message: "A reported pressure is that of sea level.".into(),
-                help: "Give the \"altitude\" with it, and leave \"air_pressure\" out.".into(),
-            });
+            resolver.fault(
+                "report-needs-altitude",
+                &At("/reported_pressure"),
+                &"A reported pressure is that of sea level.",
+                &"Give the \"altitude\" with it, and leave \"air_pressure\" out.",
+            );
             return None;
         };
-        let altitude = faulty.quantity("altitude", altitude);
-        let altitude = altitude.and_then(|at| faulty.keep("altitude", GeometricAltitude::new(at)));
-        let reported = faulty.quantity("reported_pressure", reported);
+        let altitude = resolver.quantity(&At("/altitude"), altitude);
+        let altitude =
+            altitude.and_then(|at| resolver.keep(&At("/altitude"), GeometricAltitude::new(at)));
+        let reported = resolver.quantity(&At("/reported_pressure"), reported);
         let reported = reported.and_then(|report| {
-            faulty.keep("reported_pressure", SeaLevelPressure::reported(report))
+            resolver.keep(&At("/reported_pressure"), SeaLevelPressure::reported(report))
         });
         Some(reported?.at(altitude?))
     }
@@ -89,18 +91,18 @@ impl AirRequest {
 pub(super) fn air(
     altitude: Option<&Written<Length>>,
     barometer: Option<&Written<Pressure>>,
-    faulty: &mut Faulty,
+    resolver: &mut Resolver,
 ) -> Option<StationPressure> {
     if altitude.is_none() && barometer.is_none() {
-        faulty.faults.push(Fault {
-            code: "no-air-pressure".into(),
-            path: "".into(),
-            message: "It is not known what pressure the air has.".into(),
-            help: "Give \"altitude\": \"640 m\", or \"air_pressure\": what a barometer in the shop shows.".into(),
-        });
+        resolver.fault(
+            "no-air-pressure",
+            &Path::ROOT,
+            &"It is not known what pressure the air has.",
+            &"Give \"altitude\": \"640 m\", or \"air_pressure\": what a barometer in the shop shows.",
+        );
         return None;
     }
-    faulty.part(process::alone(faulty.system, |resolver| resolver.air(altitude, barometer)))
+    resolver.whole(|resolver| resolver.air(altitude, barometer))
 }
 
 #[cfg(test)]

@@ -1,8 +1,10 @@
 //! How much to mix for so many pieces.
 
-use super::{Faulty, response};
+use super::response;
 use crate::batch::{self, Injector, Rejects, Run, Wanted};
-use crate::document::reader::entry;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -81,40 +83,41 @@ impl BatchRequest {
     /// # Errors
     /// A mold larger than the injector, with the largest shot that fits; numbers that cannot be.
     pub fn answer(&self) -> Result<BatchResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<BatchResponse> {
-        let fill = faulty.quantity("per_shot", &self.per_shot);
-        let density = faulty.quantity("shot_density", &self.shot_density);
-        let holds = faulty.quantity("injector_holds", &self.injector_holds);
-        let keeps = faulty.or_zero("injector_keeps", self.injector_keeps.as_ref());
-        let sprue = faulty.or_zero("sprue", self.sprue.as_ref());
-        let film = faulty.or_zero("film", self.film.as_ref());
-        let heel = faulty.or_zero("heel", self.heel.as_ref());
+    fn response(&self, resolver: &mut Resolver) -> Option<BatchResponse> {
+        let fill = resolver.quantity(&At("/per_shot"), &self.per_shot);
+        let density = resolver.quantity(&At("/shot_density"), &self.shot_density);
+        let holds = resolver.quantity(&At("/injector_holds"), &self.injector_holds);
+        let keeps = resolver.or_zero(&At("/injector_keeps"), self.injector_keeps.as_ref());
+        let sprue = resolver.or_zero(&At("/sprue"), self.sprue.as_ref());
+        let film = resolver.or_zero(&At("/film"), self.film.as_ref());
+        let heel = resolver.or_zero(&At("/heel"), self.heel.as_ref());
         let wanted = [Wanted { pieces: self.pieces, cavities: self.cavities }];
         let rate = self.rejects.map_or(0.0, Percent::share);
         let rejects = (rate > 0.0).then(|| Rejects {
             rate: Ratio::from(rate),
             confidence: Ratio::from(self.confidence.map_or(0.9, Percent::share)),
         });
-        let shots = faulty.keep("pieces", batch::shots(&wanted, rejects))?;
+        let shots = resolver.keep(&At("/pieces"), batch::shots(&wanted, rejects))?;
         let injector = Injector { holds: holds?, keeps: keeps? };
-        let loads = faulty.keep("injector_holds", injector.loads(shots, fill?, density?))?;
+        let loads =
+            resolver.keep(&At("/injector_holds"), injector.loads(shots, fill?, density?))?;
         let run = Run {
             shots,
             loads,
             fill: fill?,
             sprue: sprue?,
             returned: Ratio::from(self.returned.map_or(0.0, Percent::share)),
-            injector_keeps: faulty.keep("injector_keeps", injector.kept(density?))?,
+            injector_keeps: resolver.keep(&At("/injector_keeps"), injector.kept(density?))?,
             cleanings: self.cleanings.unwrap_or(1),
             film: film?,
             heel: heel?,
         };
-        let need = faulty.keep("", run.need())?;
+        let need = resolver.keep(&Path::ROOT, run.need())?;
         Some(BatchResponse {
             shots,
             made: shots.saturating_mul(self.cavities),

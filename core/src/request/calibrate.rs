@@ -3,11 +3,13 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::calibrate::{CalibrateError, Weighed};
-use crate::document::reader::{entry, pointer};
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
@@ -69,39 +71,33 @@ impl CalibrateRequest {
     /// # Errors
     /// Weights that cannot be right, and why; both or neither of `feed` and `cavity` given.
     pub fn answer(&self) -> Result<CalibrateResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<CalibrateResponse> {
+    fn response(&self, resolver: &mut Resolver) -> Option<CalibrateResponse> {
         let mut weights = Vec::with_capacity(self.weights.len());
         for (index, weight) in self.weights.iter().enumerate() {
-            match weight.to(faulty.system) {
-                Ok(weight) => weights.push(weight),
-                Err(error) => {
-                    let path = pointer("/weights", &alloc::format!("{index}"));
-                    faulty.faults.push(Fault::at(path, &error));
-                }
-            }
+            weights.extend(resolver.quantity(&At("/weights").index(index), weight));
         }
-        let cold = faulty.quantity("cold_density", &self.cold_density);
+        let cold = resolver.quantity(&At("/cold_density"), &self.cold_density);
         let hot = match &self.hot_density {
-            Some(hot) => faulty.quantity("hot_density", hot),
+            Some(hot) => resolver.quantity(&At("/hot_density"), hot),
             None => cold,
         };
-        let cavity = self.cavity.as_ref().map(|volume| faulty.quantity("cavity", volume));
+        let cavity = self.cavity.as_ref().map(|volume| resolver.quantity(&At("/cavity"), volume));
         if self.cavity.is_some() == self.feed.is_some() {
-            faulty.faults.push(Fault {
-                code: "feed-or-cavity".into(),
-                path: "".into(),
-                message: "One of \"feed\" and \"cavity\" must be known.".into(),
-                help: "Give \"feed\" to learn the cavity's volume, or \"cavity\" to learn the feed share.".into(),
-            });
+            resolver.fault(
+                "feed-or-cavity",
+                &Path::ROOT,
+                &"One of \"feed\" and \"cavity\" must be known.",
+                &"Give \"feed\" to learn the cavity's volume, or \"cavity\" to learn the feed share.",
+            );
         }
         let voids = Ratio::from(self.voids.map_or(0.0, Percent::share));
         let melt = Melt { hot: hot?, cold: cold?, voids };
-        let weighed = faulty.keep("weights", Weighed::new(&weights))?;
+        let weighed = resolver.keep(&At("/weights"), Weighed::new(&weights))?;
         let solved = match (self.feed, cavity) {
             (Some(feed), None) => {
                 let solved = weighed.cavity_volume(&melt, Ratio::from(feed.share()));
@@ -113,7 +109,7 @@ impl CalibrateRequest {
             }
             _ => Ok::<_, CalibrateError>((None, None)),
         };
-        let (cavity, share) = faulty.keep("weights", solved)?;
+        let (cavity, share) = resolver.keep(&At("/weights"), solved)?;
         let cavity = cavity.map(|cavity| text::uncertain(cavity.volume, cavity.uncertainty));
         let (cavity, volume, volume_uncertainty) = match cavity {
             Some(cavity) => (Some(cavity.both), Some(cavity.value), Some(cavity.uncertainty)),

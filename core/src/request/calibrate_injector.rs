@@ -3,9 +3,11 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::calibrate::{Emptied, Residue};
-use crate::document::reader::{entry, pointer};
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -67,20 +69,19 @@ impl CalibrateInjectorRequest {
     /// # Errors
     /// Weighings or a density that cannot be right, and why.
     pub fn answer(&self) -> Result<CalibrateInjectorResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<CalibrateInjectorResponse> {
-        let density = faulty.measured("density", &self.density);
-        let readability = faulty.quantity("readability", &self.readability);
+    fn response(&self, resolver: &mut Resolver) -> Option<CalibrateInjectorResponse> {
+        let density = resolver.measured(&At("/density"), &self.density);
+        let readability = resolver.quantity(&At("/readability"), &self.readability);
         let mut weighings = Vec::with_capacity(self.weighings.len());
         for (index, weighing) in self.weighings.iter().enumerate() {
-            let path = pointer("/weighings", &index.to_string());
-            let mut mass = |field: &str, written: &Written<Mass>| {
-                faulty.keep_at(pointer(&path, field), written.to(faulty.system))
-            };
+            let path = At("/weighings").index(index);
+            let mut mass =
+                |field: &str, written: &Written<Mass>| resolver.quantity(&path.key(field), written);
             let clean = mass("clean", &weighing.clean);
             let emptied = mass("emptied", &weighing.emptied);
             weighings.extend(clean.zip(emptied).map(|(clean, emptied)| Emptied { clean, emptied }));
@@ -88,8 +89,8 @@ impl CalibrateInjectorRequest {
         if weighings.len() < self.weighings.len() {
             return None;
         }
-        let residue = faulty.keep("weighings", Residue::new(&weighings, readability?))?;
-        let keeps = faulty.keep("density", residue.volume(&density?))?;
+        let residue = resolver.keep(&At("/weighings"), Residue::new(&weighings, readability?))?;
+        let keeps = resolver.keep(&At("/density"), residue.volume(&density?))?;
         let keeps = text::uncertain(keeps.value, keeps.uncertainty.unwrap_or_default());
         Some(CalibrateInjectorResponse {
             keeps: keeps.both,

@@ -3,11 +3,13 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::calibrate::{Counted, PerOne};
-use crate::document::reader::{entry, pointer};
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
@@ -99,8 +101,8 @@ impl CalibrateDropRequest {
     /// # Errors
     /// Weighings that cannot be right, and why.
     pub fn answer(&self) -> Result<CalibrateDropResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let one = per_one(&self.weighings, &self.readability, &mut faulty);
+        let mut resolver = Resolver::of_request(self.measures);
+        let one = per_one(&self.weighings, &self.readability, &mut resolver);
         let response = one.map(|one| {
             let drop = text::uncertain(one.mass, one.uncertainty);
             CalibrateDropResponse {
@@ -111,7 +113,7 @@ impl CalibrateDropRequest {
                 questioned: one.questioned.map(|questioned| questioned.to_string()),
             }
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }
 
@@ -121,12 +123,11 @@ impl CalibrateSpoonRequest {
     /// # Errors
     /// Weighings or a spoon that cannot be right, and why.
     pub fn answer(&self) -> Result<CalibrateSpoonResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let spoon = self.spoon.measured(faulty.system);
-        let spoon = faulty.keep("spoon", spoon);
-        let one = per_one(&self.weighings, &self.readability, &mut faulty);
+        let mut resolver = Resolver::of_request(self.measures);
+        let spoon = resolver.measured(&At("/spoon"), &self.spoon);
+        let one = per_one(&self.weighings, &self.readability, &mut resolver);
         let response = spoon.zip(one).and_then(|(spoon, one)| {
-            let scooped = faulty.keep("spoon", one.as_scooped(&spoon))?;
+            let scooped = resolver.keep(&At("/spoon"), one.as_scooped(&spoon))?;
             let uncertainty = scooped.uncertainty.unwrap_or_default();
             let as_scooped = text::uncertain(scooped.value, uncertainty);
             Some(CalibrateSpoonResponse {
@@ -138,29 +139,25 @@ impl CalibrateSpoonRequest {
                 questioned: one.questioned.map(|questioned| questioned.to_string()),
             })
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }
 
 fn per_one(
     weighings: &[CountedEntry],
     readability: &Written<Mass>,
-    faulty: &mut Faulty,
+    resolver: &mut Resolver,
 ) -> Option<PerOne> {
-    let readability = faulty.quantity("readability", readability);
+    let readability = resolver.quantity(&At("/readability"), readability);
     let mut counted = Vec::with_capacity(weighings.len());
     for (index, weighing) in weighings.iter().enumerate() {
-        match weighing.weight.to(faulty.system) {
-            Ok(weight) => counted.push(Counted { count: weighing.count, weight }),
-            Err(error) => {
-                let path = pointer(&pointer("/weighings", &index.to_string()), "weight");
-                faulty.faults.push(Fault::at(path, &error));
-            }
-        }
+        let weight =
+            resolver.quantity(&At("/weighings").index(index).key("weight"), &weighing.weight);
+        counted.extend(weight.map(|weight| Counted { count: weighing.count, weight }));
     }
     let readability = readability?;
     let complete = counted.len() == weighings.len();
-    complete.then(|| faulty.keep("weighings", PerOne::new(&counted, readability))).flatten()
+    complete.then(|| resolver.keep(&At("/weighings"), PerOne::new(&counted, readability))).flatten()
 }
 
 #[cfg(test)]

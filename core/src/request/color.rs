@@ -5,7 +5,10 @@ use alloc::vec::Vec;
 use super::response;
 use crate::color::ColorError;
 use crate::color::lab::{Lab, Srgb};
-use crate::document::reader::{Node, Read, entry};
+use crate::document::entry::entry;
+use crate::document::path::Path;
+use crate::document::reader::{Node, Read};
+use crate::document::resolve::Resolver;
 use crate::fault::Fault;
 
 entry! {
@@ -63,23 +66,23 @@ impl Color {
 
 impl ColorEntry {
     /// The color at `path`.
-    pub(super) fn read_at(&self, path: &str, faults: &mut Vec<Fault>) -> Option<Color> {
+    pub(super) fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<Color> {
         let color = match (self.lab, self.srgb) {
             (Some([lightness, a, b]), None) => Lab::new(lightness, a, b).map(Color::Lab),
             (None, Some([red, green, blue])) => {
                 Srgb::new(red / 255.0, green / 255.0, blue / 255.0).map(Color::Srgb)
             }
             _ => {
-                faults.push(Fault {
-                    code: "lab-or-srgb".into(),
-                    path: path.into(),
-                    message: "A color is stated in just one way.".into(),
-                    help: "Write { \"lab\": [52, 41, 18] } or { \"srgb\": [184, 94, 90] }.".into(),
-                });
+                resolver.fault(
+                    "lab-or-srgb",
+                    path,
+                    &"A color is stated in just one way.",
+                    &"Write { \"lab\": [52, 41, 18] } or { \"srgb\": [184, 94, 90] }.",
+                );
                 return None;
             }
         };
-        color.map_err(|error| faults.push(Fault::at(path, &error))).ok()
+        resolver.keep(path, color)
     }
 }
 

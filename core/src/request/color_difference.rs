@@ -1,9 +1,11 @@
 //! How far apart two colors look.
 
 use super::color::{ColorEntry, ShownLab};
-use super::{Faulty, response};
+use super::response;
 use crate::color::difference::ciede2000;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
+use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::parameter::parameter;
 
@@ -38,9 +40,9 @@ impl ColorDifferenceRequest {
     /// # Errors
     /// A color that is stated in no way or two, or out of its range.
     pub fn answer(&self) -> Result<ColorDifferenceResponse, Faults> {
-        let mut faulty = Faulty::new(None);
-        let one = self.one.read_at("/one", &mut faulty.faults);
-        let other = self.other.read_at("/other", &mut faulty.faults);
+        let mut resolver = Resolver::of_request(None);
+        let one = self.one.read_at(&At("/one"), &mut resolver);
+        let other = self.other.read_at(&At("/other"), &mut resolver);
         let response = one.zip(other).map(|(one, other)| {
             let (one, other) = (one.lab(), other.lab());
             ColorDifferenceResponse {
@@ -49,7 +51,7 @@ impl ColorDifferenceRequest {
                 other: other.into(),
             }
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }
 

@@ -4,14 +4,16 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::color::{Color, ColorEntry, ShownLab};
-use super::{Faulty, response};
+use super::response;
 use crate::color::kubelka_munk::Surface;
 use crate::color::lab::SRGB_BANDS;
 use crate::color::match_color::{Colorants, LetDown, STARTING_POINT, StartingFormula};
 use crate::document::Named;
-use crate::document::reader::{entry, pointer};
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
 use crate::quantity::{Amount, Dimension, Mass, Ratio, System};
@@ -106,34 +108,34 @@ impl ColorMatchRequest {
     /// # Errors
     /// Colors outside sRGB; a colorant with fewer than two doses; no formula in so many drops.
     pub fn answer(&self) -> Result<ColorMatchResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<ColorMatchResponse> {
-        let base = bands("/base", &self.base, faulty);
-        let target = bands("/target", &self.target, faulty);
-        let base_mass = faulty.quantity("base_mass", &self.base_mass);
+    fn response(&self, resolver: &mut Resolver) -> Option<ColorMatchResponse> {
+        let base = bands(&At("/base"), &self.base, resolver);
+        let target = bands(&At("/target"), &self.target, resolver);
+        let base_mass = resolver.quantity(&At("/base_mass"), &self.base_mass);
         let mut read = Vec::new();
         for (name, entry) in &self.colorants {
-            let path = pointer("/colorants", name);
-            read.push((path.clone(), entry.read_at(&path, faulty)));
+            read.push((name, entry.read_at(&At("/colorants").key(name), resolver)));
         }
         let base = base?;
         let mut colorants =
-            faulty.keep("base", Colorants::new(&SRGB_BANDS, Surface::NONE, &base))?;
+            resolver.keep(&At("/base"), Colorants::new(&SRGB_BANDS, Surface::NONE, &base))?;
         let mut drops = Vec::new();
-        for (path, colorant) in read {
+        for (name, colorant) in read {
             let (drop, let_downs) = colorant?;
             let let_downs: Vec<LetDown<'_>> = let_downs
                 .iter()
                 .map(|(dose, reflectance)| LetDown { dose: *dose, reflectance })
                 .collect();
-            keep_at(&path, colorants.add(&let_downs), faulty)?;
+            resolver.keep(&At("/colorants").key(name), colorants.add(&let_downs))?;
             drops.push(drop / base_mass?);
         }
-        let formula = faulty.keep("target", colorants.starting_formula(&target?, &drops))?;
+        let formula =
+            resolver.keep(&At("/target"), colorants.starting_formula(&target?, &drops))?;
         Some(self.shown(&formula))
     }
 
@@ -162,36 +164,41 @@ type Read = (Ratio, [f64; 3]);
 
 impl ColorantEntry {
     /// The mass of a drop, and the test pieces.
-    fn read_at(&self, path: &str, faulty: &mut Faulty) -> Option<(Mass, Vec<Read>)> {
-        let drop = keep_at(&pointer(path, "drop"), self.drop.to(faulty.system), faulty);
-        let parent = pointer(path, "let_downs");
+    fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<(Mass, Vec<Read>)> {
+        let drop = resolver.keep(&path.key("drop"), self.drop.to(resolver.system));
+        let parent = path.key("let_downs");
         let mut let_downs = Vec::new();
         for (index, entry) in self.let_downs.iter().enumerate() {
-            let path = pointer(&parent, &index.to_string());
-            let_downs.push(entry.read_at(&path, drop, faulty));
+            let path = parent.index(index);
+            let_downs.push(entry.read_at(&path, drop, resolver));
         }
         Some((drop?, let_downs.into_iter().collect::<Option<_>>()?))
     }
 }
 
 impl LetDownEntry {
-    fn read_at(&self, path: &str, drop: Option<Mass>, faulty: &mut Faulty) -> Option<Read> {
+    fn read_at(
+        &self,
+        path: &Path<'_>,
+        drop: Option<Mass>,
+        resolver: &mut Resolver,
+    ) -> Option<Read> {
         let dose = match self.dose.drops() {
             Some(drops) if self.dose.dimension() == Dimension::COUNT => {
                 drop.map(|drop| drop * drops.to_f64())
             }
-            _ => keep_at(&pointer(path, "dose"), self.dose.to(faulty.system), faulty),
+            _ => resolver.keep(&path.key("dose"), self.dose.to(resolver.system)),
         };
-        let base = keep_at(&pointer(path, "base_mass"), self.base_mass.to(faulty.system), faulty);
-        let color = bands(&pointer(path, "color"), &self.color, faulty);
+        let base = resolver.keep(&path.key("base_mass"), self.base_mass.to(resolver.system));
+        let color = bands(&path.key("color"), &self.color, resolver);
         let (dose, base): (Mass, Mass) = (dose?, base?);
         if base <= Mass::default() {
-            faulty.faults.push(Fault {
-                code: "not-positive".into(),
-                path: pointer(path, "base_mass"),
-                message: "There is no base to let the colorant down in.".into(),
-                help: "Write the mass of base of the test piece's pot.".into(),
-            });
+            resolver.fault(
+                "not-positive",
+                &path.key("base_mass"),
+                &"There is no base to let the colorant down in.",
+                &"Write the mass of base of the test piece's pot.",
+            );
             return None;
         }
         Some((dose / base, color?))
@@ -199,17 +206,9 @@ impl LetDownEntry {
 }
 
 /// What a color reflects in the three bands of a photograph.
-fn bands(path: &str, entry: &ColorEntry, faulty: &mut Faulty) -> Option<[f64; 3]> {
-    let color = entry.read_at(path, &mut faulty.faults)?;
-    keep_at(path, Color::srgb(&color), faulty).map(|srgb| srgb.linear())
-}
-
-fn keep_at<T, E: crate::fault::Diagnose>(
-    path: &str,
-    result: Result<T, E>,
-    faulty: &mut Faulty,
-) -> Option<T> {
-    result.map_err(|error| faulty.faults.push(Fault::at(path, &error))).ok()
+fn bands(path: &Path<'_>, entry: &ColorEntry, resolver: &mut Resolver) -> Option<[f64; 3]> {
+    let color = entry.read_at(path, resolver)?;
+    resolver.keep(path, Color::srgb(&color)).map(|srgb| srgb.linear())
 }
 
 #[cfg(test)]

@@ -2,8 +2,10 @@
 
 use alloc::string::String;
 
-use super::{Faulty, response};
-use crate::document::reader::entry;
+use super::response;
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
+use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::quantity::{Amount, System, Unit};
@@ -42,17 +44,17 @@ impl ConvertRequest {
     /// # Errors
     /// An unknown unit, one of another dimension, or a word that the measuring system lacks.
     pub fn answer(&self) -> Result<ConvertResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let unit = faulty.keep("to", Unit::parse(&self.to));
+        let mut resolver = Resolver::of_request(self.measures);
+        let unit = resolver.keep(&At("/to"), Unit::parse(&self.to));
         let amount = unit.and_then(|unit| {
-            let converted = self.amount.in_unit(unit, faulty.system);
-            faulty.keep("amount", converted)
+            let converted = self.amount.in_unit(unit, resolver.system);
+            resolver.keep(&At("/amount"), converted)
         });
         let response = amount.map(|amount| ConvertResponse {
             amount: alloc::format!("{amount}"),
             value: amount.value().to_f64(),
             unit: alloc::format!("{}", amount.unit()),
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }

@@ -1,17 +1,17 @@
 //! What to add to a pot that came out wrong.
 
-use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::formula::{base_mass, below, combined};
-use super::{Faulty, pointer};
+use super::formula::{base_mass, combined, not_in_book};
 use crate::book::Book;
 use crate::document::Named;
 use crate::document::book::BookDocument;
-use crate::document::reader::{Name, entry, nearest};
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
+use crate::document::reader::Name;
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::formula::{Overlap, Recipe};
 use crate::mix::{Mix, Phase};
 use crate::parameter::parameter;
@@ -56,76 +56,64 @@ impl CorrectRequest {
     /// Faults of the book, unknown names, amounts that are none of a material, an empty pot or one
     /// fuller than its cup, an addition that the bench cannot measure.
     pub fn answer(&self) -> Result<PutRight, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
-        let mut faulty = Faulty::new(Some(book.system));
-        let response = self.response(&book, &mut faulty);
-        faulty.finish(response)
+        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
+        let mut resolver = Resolver::new(book.system);
+        let response = self.response(&book, &mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, book: &Book, faulty: &mut Faulty) -> Option<PutRight> {
-        let (target, _) = combined(&self.formulas, self.overlap, book, faulty)?;
+    fn response(&self, book: &Book, resolver: &mut Resolver) -> Option<PutRight> {
+        let (target, _) = combined(&self.formulas, self.overlap, book, resolver)?;
         let cup = match &self.cup {
-            Some(cup) => Some(faulty.quantity("cup", cup)?),
+            Some(cup) => Some(resolver.quantity(&At("/cup"), cup)?),
             None => None,
         };
-        let pot = self.mixed(&target, book, faulty)?;
-        let pot = self.remaining(pot, book, faulty)?;
+        let pot = self.mixed(&target, book, resolver)?;
+        let pot = self.remaining(pot, book, resolver)?;
         let trace = Ratio::from(self.trace.map_or(0.0, Percent::share));
         let mispour = Mispour { book, target: &target, pot: &pot, cup, trace };
-        let field = if self.cup.is_some() { "cup" } else { "pot" };
-        faulty.keep(field, mispour.put_right())
+        let path = if self.cup.is_some() { At("/cup") } else { At("/pot") };
+        resolver.keep(&path, mispour.put_right())
     }
 
     /// What went in.
-    fn mixed(&self, target: &Recipe, book: &Book, faulty: &mut Faulty) -> Option<Mix> {
+    fn mixed(&self, target: &Recipe, book: &Book, resolver: &mut Resolver) -> Option<Mix> {
         let mut mix = Mix::new();
         if let Some(base) = &self.base {
-            let meant = target.for_base(base_mass(base, target, book, faulty)?);
-            for portion in faulty.keep("base", meant)?.portions() {
-                let name = &faulty.keep("base", book.materials.get(portion.material))?.name;
+            let meant = target.for_base(base_mass(base, target, book, resolver)?);
+            for portion in resolver.keep(&At("/base"), meant)?.portions() {
+                let name = &resolver.keep(&At("/base"), book.materials.get(portion.material))?.name;
                 if self.pot.get(name).is_none() {
-                    faulty.keep("base", mix.add(portion.material, portion.mass))?;
+                    resolver.keep(&At("/base"), mix.add(portion.material, portion.mass))?;
                 }
             }
         }
         for (name, amount) in &self.pot {
-            let path = pointer("/pot", name);
+            let path = At("/pot").key(name);
             let Some(id) = book.materials.find(name) else {
-                faulty.faults.push(unknown_material(path, name, book));
+                let mut names = book.materials.iter().map(|(_, material)| material.name.as_str());
+                not_in_book("material", &path, name, &mut names, resolver);
                 continue;
             };
-            let material = faulty.keep("pot", book.materials.get(id))?;
+            let material = resolver.keep(&At("/pot"), book.materials.get(id))?;
             let mass = material.mass_of(amount, book.system, "weighing what is in the pot");
-            if let Some(mass) = faulty.keep_at(path.clone(), mass) {
-                faulty.keep_at(path, mix.add(id, mass));
+            if let Some(mass) = resolver.keep(&path, mass) {
+                resolver.keep(&path, mix.add(id, mass));
             }
         }
-        faulty.faults.is_empty().then_some(mix)
+        resolver.faults.is_empty().then_some(mix)
     }
 
     /// What is left of it, where some was shot.
-    fn remaining(&self, mut pot: Mix, book: &Book, faulty: &mut Faulty) -> Option<Mix> {
+    fn remaining(&self, mut pot: Mix, book: &Book, resolver: &mut Resolver) -> Option<Mix> {
         let Some(left) = &self.still_there else { return Some(pot) };
         let mass: Mass = if left.dimension() == Dimension::VOLUME {
-            let volume: Volume = faulty.keep("still_there", left.to(book.system))?;
-            let filled = faulty.keep("pot", pot.volume(&book.materials, Phase::Liquid))?;
+            let volume: Volume = resolver.keep(&At("/still_there"), left.to(book.system))?;
+            let filled = resolver.keep(&At("/pot"), pot.volume(&book.materials, Phase::Liquid))?;
             pot.mass() * (volume / filled).value
         } else {
-            faulty.keep("still_there", left.to(book.system))?
+            resolver.keep(&At("/still_there"), left.to(book.system))?
         };
-        faulty.keep("still_there", pot.draw(mass))
-    }
-}
-
-pub(super) fn unknown_material(path: String, name: &str, book: &Book) -> Fault {
-    let names = || book.materials.iter().map(|(_, material)| material.name.as_str());
-    Fault {
-        code: "unknown-name".into(),
-        path,
-        message: format!("There is no material \"{name}\" in the book."),
-        help: match nearest(name, names()) {
-            Some(near) => format!("Did you mean \"{near}\"?"),
-            None => format!("The book has: {}.", names().collect::<Vec<_>>().join(", ")),
-        },
+        resolver.keep(&At("/still_there"), pot.draw(mass))
     }
 }

@@ -2,15 +2,18 @@
 
 use alloc::vec::Vec;
 
-use super::formula::{Wanted, below};
-use super::{Faulty, response};
+use super::formula::Wanted;
+use super::response;
 use crate::book::Book;
 use crate::cost::{CostError, Job, JobCost, Money, Packing, Profit, Used, Work};
 use crate::document::book::{BookDocument, PriceText};
 use crate::document::costing::PackingEntry;
-use crate::document::reader::{Name, entry};
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::reader::Name;
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::formula::Overlap;
 use crate::mix::Mix;
 use crate::parameter::parameter;
@@ -85,8 +88,8 @@ impl CostRequest {
     /// # Errors
     /// Faults of the book, unknown formulas, every missing price, prices in different currencies.
     pub fn answer(&self) -> Result<CostResponse, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
-        let mut faulty = Faulty::new(Some(book.system));
+        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
+        let mut resolver = Resolver::new(book.system);
         let wanted = Wanted {
             formulas: &self.formulas,
             overlap: self.overlap,
@@ -94,15 +97,15 @@ impl CostRequest {
             finished: self.finished,
         };
         let response = wanted
-            .mix(&book, &mut faulty)
-            .and_then(|(_, mix)| self.response(&book, &mix, &mut faulty));
-        faulty.finish(response)
+            .mix(&book, &mut resolver)
+            .and_then(|(_, mix)| self.response(&book, &mix, &mut resolver));
+        resolver.finish(response)
     }
 
-    fn response(&self, book: &Book, mix: &Mix, faulty: &mut Faulty) -> Option<CostResponse> {
-        let used = faulty.keep("", Used::of_mix(mix, &book.materials))?;
-        let returned = faulty.or_zero("returned", self.returned.as_ref());
-        let work = self.work(faulty);
+    fn response(&self, book: &Book, mix: &Mix, resolver: &mut Resolver) -> Option<CostResponse> {
+        let used = resolver.keep(&Path::ROOT, Used::of_mix(mix, &book.materials))?;
+        let returned = resolver.or_zero(&At("/returned"), self.returned.as_ref());
+        let work = self.work(resolver);
         let packing: Vec<Packing<'_>> = self
             .packing
             .iter()
@@ -122,14 +125,14 @@ impl CostRequest {
             packing: &packing,
             work: work?,
         };
-        if !prices(&used, faulty) {
+        if !prices(&used, resolver) {
             return None;
         }
-        let cost = faulty.keep("", job.cost(book.system))?;
+        let cost = resolver.keep(&Path::ROOT, job.cost(book.system))?;
         let price = match self.margin {
             Some(margin) => {
                 let profit = Profit::Margin(Ratio::from(margin.share()));
-                Some(faulty.keep("margin", profit.price(cost.per_pack))?)
+                Some(resolver.keep(&At("/margin"), profit.price(cost.per_pack))?)
             }
             None => None,
         };
@@ -138,21 +141,20 @@ impl CostRequest {
 
     /// The outer `None` where it is wrong.
     #[allow(clippy::option_option)] // no work and wrong work are two things
-    fn work(&self, faulty: &mut Faulty) -> Option<Option<Work<'_>>> {
+    fn work(&self, resolver: &mut Resolver) -> Option<Option<Work<'_>>> {
         match (&self.time, &self.rate) {
             (None, _) => Some(None),
             (Some(time), Some(rate)) => {
-                let time = faulty.quantity("time", time)?;
+                let time = resolver.quantity(&At("/time"), time)?;
                 Some(Some(Work { time, rate: &rate.0 }))
             }
             (Some(_), None) => {
-                faulty.faults.push(Fault {
-                    code: "missing-field".into(),
-                    path: "/rate".into(),
-                    message: "\"rate\" is missing.".into(),
-                    help: "Add \"rate\", such as \"18.00 USD per 1 h\", or leave out \"time\"."
-                        .into(),
-                });
+                resolver.fault(
+                    "missing-field",
+                    &At("/rate"),
+                    &"\"rate\" is missing.",
+                    &"Add \"rate\", such as \"18.00 USD per 1 h\", or leave out \"time\".",
+                );
                 None
             }
         }
@@ -160,19 +162,19 @@ impl CostRequest {
 }
 
 /// Whether all materials have a price; names all that have none, so that they can be mended at once.
-fn prices(used: &[Used<'_>], faulty: &mut Faulty) -> bool {
+fn prices(used: &[Used<'_>], resolver: &mut Resolver) -> bool {
     let missing = used.iter().filter(|used| used.material.price.is_none());
-    let before = faulty.faults.len();
+    let before = resolver.faults.len();
     for used in missing {
         let error = crate::material::MaterialError::Missing {
             material: used.material.name.clone(),
             property: crate::material::Property::Price,
             purpose: "reckoning what it costs",
         };
-        let materials = crate::document::reader::pointer("/book/materials", &used.material.name);
-        faulty.faults.push(Fault::at(materials, &CostError::from(error)));
+        let path = At("/book/materials").key(&used.material.name);
+        resolver.tell(&path, &CostError::from(error));
     }
-    faulty.faults.len() == before
+    resolver.faults.len() == before
 }
 
 fn respond(cost: &JobCost, price: Option<Money>) -> CostResponse {

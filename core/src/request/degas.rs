@@ -3,13 +3,14 @@
 use alloc::vec::Vec;
 
 use super::air::air;
-use super::{Faulty, response};
+use super::response;
 use crate::caution::Caution;
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
 use crate::document::process::VacuumEntry;
-use crate::document::reader::entry;
-use crate::document::resolve::process;
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::process::SPARE;
 use crate::plan::{Shown, text};
@@ -92,57 +93,57 @@ impl DegasRequest {
     /// A gauge reading that the air here does not give, with what it does; a vacuum in which the pot
     /// boils; a rise that air does not explain; a vessel without a mark low enough.
     pub fn answer(&self) -> Result<DegasResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let pot = self.pot(&mut faulty);
-        let response = pot.and_then(|pot| self.response(&pot, &mut faulty));
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let pot = self.pot(&mut resolver);
+        let response = pot.and_then(|pot| self.response(&pot, &mut resolver));
+        resolver.finish(response)
     }
 
-    fn pot(&self, faulty: &mut Faulty) -> Option<Pot> {
-        let local = air(self.altitude.as_ref(), self.air_pressure.as_ref(), faulty);
-        let liquid = faulty.quantity("volume", &self.volume);
+    fn pot(&self, resolver: &mut Resolver) -> Option<Pot> {
+        let local = air(self.altitude.as_ref(), self.air_pressure.as_ref(), resolver);
+        let liquid = resolver.quantity(&At("/volume"), &self.volume);
         let vapor = match &self.damp_at {
             None => Some(Pressure::default()),
             Some(at) => {
-                let at = faulty.quantity("damp_at", at);
-                at.and_then(|at| faulty.keep("damp_at", vapor::of_water(at)))
+                let at = resolver.quantity(&At("/damp_at"), at);
+                at.and_then(|at| resolver.keep(&At("/damp_at"), vapor::of_water(at)))
             }
         };
-        let chamber = faulty.part(process::alone(faulty.system, |resolver| {
-            resolver.chamber("/vacuum", &self.vacuum, local)
-        }));
+        let chamber =
+            resolver.whole(|resolver| resolver.chamber(&At("/vacuum"), &self.vacuum, local));
         let (chamber, local) = (chamber?, local?);
-        let pressure = faulty.keep("vacuum", chamber.pressure(local))?;
-        let vacuum = faulty.keep("vacuum", Vacuum::new(local, pressure.absolute, vapor?))?;
-        let Some(air) = faulty.keep("vacuum", chamber.entrained(vacuum))? else {
-            faulty.faults.push(Fault {
-                code: "rise-or-entrained".into(),
-                path: "/vacuum".into(),
-                message: "It is not known how much air is in the pot.".into(),
-                help: "Give the \"rise\" that was seen in this vacuum, such as 2.5, or the share \"entrained\".".into(),
-            });
+        let pressure = resolver.keep(&At("/vacuum"), chamber.pressure(local))?;
+        let vacuum =
+            resolver.keep(&At("/vacuum"), Vacuum::new(local, pressure.absolute, vapor?))?;
+        let Some(air) = resolver.keep(&At("/vacuum"), chamber.entrained(vacuum))? else {
+            resolver.fault(
+                "rise-or-entrained",
+                &At("/vacuum"),
+                &"It is not known how much air is in the pot.",
+                &"Give the \"rise\" that was seen in this vacuum, such as 2.5, or the share \"entrained\".",
+            );
             return None;
         };
         let spare = Ratio::from(self.spare.map_or(SPARE, Percent::share));
         Some(Pot { liquid: liquid?, air, vacuum, pressure, spare })
     }
 
-    fn response(&self, pot: &Pot, faulty: &mut Faulty) -> Option<DegasResponse> {
-        let system = faulty.system;
-        let standing = faulty.keep("volume", pot.vacuum.standing(pot.liquid, pot.air));
-        let swollen = faulty.keep("volume", pot.vacuum.swollen(pot.liquid, pot.air));
+    fn response(&self, pot: &Pot, resolver: &mut Resolver) -> Option<DegasResponse> {
+        let system = resolver.system;
+        let standing = resolver.keep(&At("/volume"), pot.vacuum.standing(pot.liquid, pot.air));
+        let swollen = resolver.keep(&At("/volume"), pot.vacuum.swollen(pot.liquid, pot.air));
         let vessel = vessel_for(pot.liquid, pot.air, pot.vacuum, pot.spare);
-        let vessel = faulty.keep("spare", vessel);
+        let vessel = resolver.keep(&At("/spare"), vessel);
         let fills = match &self.brim {
             None => None,
             Some(brim) => {
-                let brim = faulty.quantity("brim", brim)?;
+                let brim = resolver.quantity(&At("/brim"), brim)?;
                 let mark = match &self.marks {
-                    Some(mark) => Some(faulty.quantity("marks", mark)?),
+                    Some(mark) => Some(resolver.quantity(&At("/marks"), mark)?),
                     None => None,
                 };
-                let vessel = faulty.keep("brim", Vessel::new(brim, pot.spare, mark))?;
-                Some(faulty.keep("brim", vessel.fills(pot.liquid, pot.air, pot.vacuum))?)
+                let vessel = resolver.keep(&At("/brim"), Vessel::new(brim, pot.spare, mark))?;
+                Some(resolver.keep(&At("/brim"), vessel.fills(pot.liquid, pot.air, pot.vacuum))?)
             }
         };
         let pressure = |pressure| text::pressure(pressure, system);

@@ -1,9 +1,11 @@
 //! The mass of an amount of a material.
 
-use super::{Faulty, response};
+use super::response;
 use crate::document::book::MaterialEntry;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
 use crate::document::resolve;
+use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::material::MaterialError;
 use crate::parameter::parameter;
@@ -42,19 +44,19 @@ impl DoseRequest {
     /// # Errors
     /// A property that is missing or cannot be, or an amount that is none of a material.
     pub fn answer(&self) -> Result<DoseResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let material = resolve::material("/material", &self.material, faulty.system)?;
-        let mass = material.mass_of(&self.amount, faulty.system, "weighing the amount");
-        let field = match mass {
-            Err(MaterialError::Amount(_)) => "amount",
-            _ => "material",
+        let mut resolver = Resolver::of_request(self.measures);
+        let material = resolve::material(&At("/material"), &self.material, resolver.system)?;
+        let mass = material.mass_of(&self.amount, resolver.system, "weighing the amount");
+        let path = match mass {
+            Err(MaterialError::Amount(_)) => At("/amount"),
+            _ => At("/material"),
         };
-        let mass = faulty.keep(field, mass);
+        let mass = resolver.keep(&path, mass);
         let drops = self.amount.dimension() == Dimension::COUNT;
         let response = mass.map(|mass| DoseResponse {
             mass: text::mass(mass),
             pharmacy_drop: drops && !material.drop_is_calibrated(),
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }

@@ -2,12 +2,13 @@
 
 use alloc::string::{String, ToString};
 
-use super::{Faulty, response};
+use super::response;
 use crate::document::book::MaterialEntry;
-use crate::document::reader::{entry, pointer};
-use crate::document::resolve;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::flake::{Alike, Flake};
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
@@ -79,35 +80,36 @@ impl FlakeRequest {
     /// # Errors
     /// A flake without cut, thickness or density; a dose or a film that cannot be.
     pub fn answer(&self) -> Result<FlakeResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<FlakeResponse> {
-        let flake = read("flake", &self.flake, faulty);
-        let other = self.other.as_ref().map(|other| read("other", other, faulty));
-        let per_piece = self.share_of_a_piece(faulty);
+    fn response(&self, resolver: &mut Resolver) -> Option<FlakeResponse> {
+        let flake = read(&At("/flake"), &self.flake, resolver);
+        let other = self.other.as_ref().map(|other| read(&At("/other"), other, resolver));
+        let per_piece = self.share_of_a_piece(resolver);
         let flake = flake?;
         let dose = match self.dose.dimension() {
             Dimension::VOLUME => {
-                let volume = faulty.keep("dose", self.dose.to::<Volume>(faulty.system))?;
-                let material = material("flake", &self.flake, faulty)?;
+                let volume =
+                    resolver.keep(&At("/dose"), self.dose.to::<Volume>(resolver.system))?;
+                let material = resolver.one_material(&At("/flake"), &self.flake)?;
                 let scooped = material.scooped_density("weighing a spoonful of flake");
-                faulty.keep("dose", scooped)?.mass_of(volume)
+                resolver.keep(&At("/dose"), scooped)?.mass_of(volume)
             }
-            _ => faulty.keep("dose", self.dose.to::<Mass>(faulty.system))?,
+            _ => resolver.keep(&At("/dose"), self.dose.to::<Mass>(resolver.system))?,
         };
-        let particles = faulty.keep("dose", flake.particles(dose))?;
+        let particles = resolver.keep(&At("/dose"), flake.particles(dose))?;
         let swap = match other {
-            Some(other) => Some(self.swap(&flake, dose, &other?, faulty)?),
+            Some(other) => Some(self.swap(&flake, dose, &other?, resolver)?),
             None => None,
         };
         Some(FlakeResponse {
             cut: flake.cut().to_string(),
             shape_assumed: flake.cut().shape_assumed(),
             mass: text::mass(dose),
-            per_gram: faulty.keep("dose", flake.particles(Mass::from_si(1e-3)))?,
+            per_gram: resolver.keep(&At("/dose"), flake.particles(Mass::from_si(1e-3)))?,
             particles,
             per_piece: per_piece?.map(|share| particles * share),
             swap,
@@ -116,31 +118,32 @@ impl FlakeRequest {
 
     /// The piece's share of the mix; the outer `None` where it cannot be told.
     #[allow(clippy::option_option)] // not asked and wrong are two things
-    fn share_of_a_piece(&self, faulty: &mut Faulty) -> Option<Option<f64>> {
+    fn share_of_a_piece(&self, resolver: &mut Resolver) -> Option<Option<f64>> {
         match (&self.mix, &self.piece) {
             (None, None) => Some(None),
             (Some(mix), Some(piece)) => {
-                let (mix, piece) = (faulty.quantity("mix", mix)?, faulty.quantity("piece", piece)?);
+                let (mix, piece) = (
+                    resolver.quantity(&At("/mix"), mix)?,
+                    resolver.quantity(&At("/piece"), piece)?,
+                );
                 if piece > Mass::default() && piece <= mix {
                     return Some(Some((piece / mix).value));
                 }
-                faulty.faults.push(Fault {
-                    code: "piece-above-mix".into(),
-                    path: "/piece".into(),
-                    message: "A piece weighs more than nothing and no more than its mix.".into(),
-                    help: "Check the two masses; perhaps they are swapped.".into(),
-                });
+                resolver.fault(
+                    "piece-above-mix",
+                    &At("/piece"),
+                    &"A piece weighs more than nothing and no more than its mix.",
+                    &"Check the two masses; perhaps they are swapped.",
+                );
                 None
             }
             _ => {
-                faulty.faults.push(Fault {
-                    code: "piece-and-mix".into(),
-                    path: "".into(),
-                    message: "The flakes of a piece are its share of those in the mix.".into(),
-                    help:
-                        "Give both \"mix\", the finished mass that the dose is in, and \"piece\"."
-                            .into(),
-                });
+                resolver.fault(
+                    "piece-and-mix",
+                    &Path::ROOT,
+                    &"The flakes of a piece are its share of those in the mix.",
+                    &"Give both \"mix\", the finished mass that the dose is in, and \"piece\".",
+                );
                 None
             }
         }
@@ -151,11 +154,11 @@ impl FlakeRequest {
         flake: &Flake,
         dose: Mass,
         other: &Flake,
-        faulty: &mut Faulty,
+        resolver: &mut Resolver,
     ) -> Option<FlakeSwap> {
         let alike = self.alike.unwrap_or(Alike::Area);
-        let swap = faulty.keep("dose", flake.swap(dose, other, alike))?;
-        let scoop = swap.scoop.map(|scoop| text::scoop(scoop, faulty.system));
+        let swap = resolver.keep(&At("/dose"), flake.swap(dose, other, alike))?;
+        let scoop = swap.scoop.map(|scoop| text::scoop(scoop, resolver.system));
         Some(FlakeSwap {
             cut: other.cut().to_string(),
             mass: text::mass(swap.mass),
@@ -166,31 +169,23 @@ impl FlakeRequest {
     }
 }
 
-fn material(
-    field: &str,
-    entry: &MaterialEntry,
-    faulty: &mut Faulty,
-) -> Option<crate::material::Material> {
-    faulty.part(resolve::material(&pointer("", field), entry, faulty.system))
-}
-
-fn read(field: &str, entry: &MaterialEntry, faulty: &mut Faulty) -> Option<Flake> {
-    let material = material(field, entry, faulty)?;
-    let film = faulty.keep(field, material.true_density("counting flakes"));
+fn read(path: &Path<'_>, entry: &MaterialEntry, resolver: &mut Resolver) -> Option<Flake> {
+    let material = resolver.one_material(path, entry)?;
+    let film = resolver.keep(path, material.true_density("counting flakes"));
     let scooped = match material.as_scooped {
-        Some(_) => Some(faulty.keep(field, material.scooped_density("scooping flake"))?),
+        Some(_) => Some(resolver.keep(path, material.scooped_density("scooping flake"))?),
         None => None,
     };
     let (Some(cut), Some(thickness)) = (material.cut, material.thickness) else {
-        faulty.faults.push(Fault {
-            code: "flake-not-known".into(),
-            path: pointer("", field),
-            message: "The flake's cut or the thickness of its film is not known.".into(),
-            help: "Give both: \"cut\": \".035 hex\", \"thickness\": \"50 um\".".into(),
-        });
+        resolver.fault(
+            "flake-not-known",
+            path,
+            &"The flake's cut or the thickness of its film is not known.",
+            &"Give both: \"cut\": \".035 hex\", \"thickness\": \"50 um\".",
+        );
         return None;
     };
-    faulty.keep(field, Flake::new(cut, thickness, film?, scooped))
+    resolver.keep(path, Flake::new(cut, thickness, film?, scooped))
 }
 
 #[cfg(test)]

@@ -1,13 +1,18 @@
 //! What formulas come to for an amount of base or of finished mix.
 
+use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::book::Book;
 use crate::document::book::BookDocument;
-use crate::document::reader::{Name, entry, nearest, pointer};
-use crate::fault::{Fault, Faults};
+use crate::document::entry::entry;
+use crate::document::nearest::nearest;
+use crate::document::path::Path::{self, At};
+use crate::document::reader::Name;
+use crate::document::resolve::Resolver;
+use crate::fault::Faults;
 use crate::formula::{Formula, Overlap, Recipe};
 use crate::mix::{Mix, MixError, Phase};
 use crate::parameter::parameter;
@@ -69,19 +74,19 @@ impl FormulaRequest {
     /// # Errors
     /// Faults of the book, unknown formulas, a recipe that cannot be had, two amounts at once.
     pub fn answer(&self) -> Result<FormulaResponse, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
-        let mut faulty = Faulty::new(Some(book.system));
+        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
+        let mut resolver = Resolver::new(book.system);
         let wanted = Wanted {
             formulas: &self.formulas,
             overlap: self.overlap,
             base: self.base,
             finished: self.finished,
         };
-        let response = wanted.mix(&book, &mut faulty).and_then(|(recipe, mix)| {
+        let response = wanted.mix(&book, &mut resolver).and_then(|(recipe, mix)| {
             let response = describe(&recipe, &mix, &book);
-            faulty.keep("", response)
+            resolver.keep(&Path::ROOT, response)
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }
 
@@ -95,9 +100,9 @@ pub(super) struct Wanted<'a> {
 
 impl Wanted<'_> {
     /// The recipe that the formulas come to, and the mix that is wanted of it.
-    pub(super) fn mix(&self, book: &Book, faulty: &mut Faulty) -> Option<(Recipe, Mix)> {
-        let (recipe, formulas) = combined(self.formulas, self.overlap, book, faulty)?;
-        let mix = self.scaled(&recipe, &formulas, book, faulty)?;
+    pub(super) fn mix(&self, book: &Book, resolver: &mut Resolver) -> Option<(Recipe, Mix)> {
+        let (recipe, formulas) = combined(self.formulas, self.overlap, book, resolver)?;
+        let mix = self.scaled(&recipe, &formulas, book, resolver)?;
         Some((recipe, mix))
     }
 
@@ -106,34 +111,34 @@ impl Wanted<'_> {
         recipe: &Recipe,
         formulas: &[&Formula],
         book: &Book,
-        faulty: &mut Faulty,
+        resolver: &mut Resolver,
     ) -> Option<Mix> {
         match (&self.base, &self.finished) {
             (Some(_), Some(_)) => {
-                faulty.faults.push(Fault {
-                    code: "two-amounts".into(),
-                    path: "/finished".into(),
-                    message: "Both \"base\" and \"finished\" are given.".into(),
-                    help: "Keep one of the two.".into(),
-                });
+                resolver.fault(
+                    "two-amounts",
+                    &At("/finished"),
+                    &"Both \"base\" and \"finished\" are given.",
+                    &"Keep one of the two.",
+                );
                 None
             }
             (None, Some(finished)) if finished.dimension() == Dimension::VOLUME => {
-                let volume: Volume = faulty.keep("finished", finished.to(book.system))?;
+                let volume: Volume = resolver.keep(&At("/finished"), finished.to(book.system))?;
                 let mix = recipe.for_volume(volume, Phase::Liquid, &book.materials);
-                faulty.keep("finished", mix)
+                resolver.keep(&At("/finished"), mix)
             }
             (None, Some(finished)) => {
-                let mass: Mass = faulty.keep("finished", finished.to(book.system))?;
-                faulty.keep("finished", recipe.for_mass(mass))
+                let mass: Mass = resolver.keep(&At("/finished"), finished.to(book.system))?;
+                resolver.keep(&At("/finished"), recipe.for_mass(mass))
             }
             (base, None) => {
                 let per = formulas.iter().find_map(|formula| formula.per);
                 let mass = match base.or(per) {
-                    Some(amount) => base_mass(&amount, recipe, book, faulty)?,
+                    Some(amount) => base_mass(&amount, recipe, book, resolver)?,
                     None => Mass::new::<uom::si::mass::gram>(100.0),
                 };
-                faulty.keep("base", recipe.for_base(mass))
+                resolver.keep(&At("/base"), recipe.for_base(mass))
             }
         }
     }
@@ -144,13 +149,22 @@ pub(super) fn combined<'a>(
     names: &[Name],
     overlap: Option<Overlap>,
     book: &'a Book,
-    faulty: &mut Faulty,
+    resolver: &mut Resolver,
 ) -> Option<(Recipe, Vec<&'a Formula>)> {
     let mut formulas: Vec<&Formula> = Vec::new();
     for (index, name) in names.iter().enumerate() {
         match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
             Some(formula) => formulas.push(formula),
-            None => faulty.faults.push(unknown_formula(index, &name.0, book)),
+            None => {
+                let mut names = book.formulas.iter().map(|formula| formula.name.as_str());
+                not_in_book(
+                    "formula",
+                    &At("/formulas").index(index),
+                    &name.0,
+                    &mut names,
+                    resolver,
+                );
+            }
         }
     }
     if formulas.len() < names.len() {
@@ -159,7 +173,7 @@ pub(super) fn combined<'a>(
     let overlap = overlap.unwrap_or(Overlap::Refuse);
     let recipe =
         Recipe::combine(&formulas, overlap, book.default_base, &book.materials, book.system);
-    Some((faulty.keep("formulas", recipe)?, formulas))
+    Some((resolver.keep(&At("/formulas"), recipe)?, formulas))
 }
 
 /// The mass of an amount of base, given as a mass or as a volume, cold and liquid.
@@ -167,37 +181,35 @@ pub(super) fn base_mass(
     amount: &Amount,
     recipe: &Recipe,
     book: &Book,
-    faulty: &mut Faulty,
+    resolver: &mut Resolver,
 ) -> Option<Mass> {
     if amount.dimension() == Dimension::VOLUME {
-        let volume: Volume = faulty.keep("base", amount.to(book.system))?;
-        Some(volume * faulty.keep("formulas", recipe.base_density(&book.materials))?)
+        let volume: Volume = resolver.keep(&At("/base"), amount.to(book.system))?;
+        Some(volume * resolver.keep(&At("/formulas"), recipe.base_density(&book.materials))?)
     } else {
-        faulty.keep("base", amount.to::<Mass>(book.system))
+        resolver.keep(&At("/base"), amount.to::<Mass>(book.system))
     }
 }
 
-fn unknown_formula(index: usize, name: &str, book: &Book) -> Fault {
-    let names = || book.formulas.iter().map(|formula| formula.name.as_str());
-    Fault {
-        code: "unknown-name".into(),
-        path: pointer("/formulas", &alloc::format!("{index}")),
-        message: alloc::format!("There is no formula \"{name}\" in the book."),
-        help: match nearest(name, names()) {
-            Some(near) => alloc::format!("Did you mean \"{near}\"?"),
-            None => alloc::format!("The book has: {}.", names().collect::<Vec<_>>().join(", ")),
-        },
-    }
-}
-
-/// Faults of a document that stands below `parent` in a request.
-pub(super) fn below(parent: &str, faults: Faults) -> Faults {
-    let moved = faults
-        .into_vec()
-        .into_iter()
-        .map(|fault| Fault { path: alloc::format!("{parent}{}", fault.path), ..fault });
-    Faults::from_vec(moved.collect())
-        .unwrap_or_else(|| Faults::from(crate::document::resolve::incomplete()))
+/// The fault that the book has no `what` of this name, but `names`.
+pub(super) fn not_in_book(
+    what: &str,
+    path: &Path<'_>,
+    name: &str,
+    names: &mut dyn Iterator<Item = &str>,
+    resolver: &mut Resolver,
+) {
+    let names: Vec<&str> = names.collect();
+    let help = match nearest(name, names.iter().copied()) {
+        Some(near) => format!("Did you mean \"{near}\"?"),
+        None => format!("The book has: {}.", names.join(", ")),
+    };
+    resolver.fault(
+        "unknown-name",
+        path,
+        &format_args!("There is no {what} \"{name}\" in the book."),
+        &help,
+    );
 }
 
 fn describe(recipe: &Recipe, mix: &Mix, book: &Book) -> Result<FormulaResponse, MixError> {

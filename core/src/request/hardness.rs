@@ -4,10 +4,12 @@ use alloc::vec::Vec;
 
 use serde_json::Number;
 
-use super::{Faulty, response};
-use crate::document::reader::entry;
+use super::response;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::resolve::Resolver;
 use crate::document::written::Percent;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
 use crate::quantity::Ratio;
@@ -71,7 +73,7 @@ impl HardnessRequest {
     /// # Errors
     /// Points that make no curve, a ratio or hardness outside them, both or neither asked for.
     pub fn answer(&self) -> Result<HardnessResponse, Faults> {
-        let mut faulty = Faulty::new(None);
+        let mut resolver = Resolver::of_request(None);
         let points: Vec<HardnessPoint> = self
             .points
             .iter()
@@ -80,35 +82,33 @@ impl HardnessRequest {
                 hardness: Hardness { reading: number(&point.reading), scale: self.scale },
             })
             .collect();
-        let curve = faulty.keep("points", HardnessCurve::new(&points));
-        let response = curve.zip(self.side(&mut faulty)).and_then(|(curve, side)| {
+        let curve = resolver.keep(&At("/points"), HardnessCurve::new(&points));
+        let response = curve.zip(self.side(&mut resolver)).and_then(|(curve, side)| {
             let (ratio, reading) = match side {
                 Side::OfRatio(ratio) => {
-                    (ratio, faulty.keep("ratio", curve.hardness(ratio))?.reading)
+                    (ratio, resolver.keep(&At("/ratio"), curve.hardness(ratio))?.reading)
                 }
                 Side::ForHardness(reading) => {
                     let wanted = Hardness { reading, scale: self.scale };
-                    (faulty.keep("hardness", curve.ratio(wanted))?, reading)
+                    (resolver.keep(&At("/hardness"), curve.ratio(wanted))?, reading)
                 }
             };
             Some(HardnessResponse { ratio: text::percent(ratio), reading, scale: self.scale })
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 
-    fn side(&self, faulty: &mut Faulty) -> Option<Side> {
+    fn side(&self, resolver: &mut Resolver) -> Option<Side> {
         match (self.ratio, &self.hardness) {
             (Some(ratio), None) => Some(Side::OfRatio(Ratio::from(ratio.share()))),
             (None, Some(hardness)) => Some(Side::ForHardness(number(hardness))),
             _ => {
-                faulty.faults.push(Fault {
-                    code: "ratio-or-hardness".into(),
-                    path: "".into(),
-                    message: "It must ask for one thing.".into(),
-                    help:
-                        "Give \"ratio\" to learn the hardness, or \"hardness\" to learn the ratio."
-                            .into(),
-                });
+                resolver.fault(
+                    "ratio-or-hardness",
+                    &Path::ROOT,
+                    &"It must ask for one thing.",
+                    &"Give \"ratio\" to learn the hardness, or \"hardness\" to learn the ratio.",
+                );
                 None
             }
         }

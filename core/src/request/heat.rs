@@ -2,11 +2,13 @@
 
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::caution::Caution;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
 use crate::document::process::TimingEntry;
-use crate::document::reader::entry;
-use crate::document::resolve::process::{self, Timed};
+use crate::document::resolve::Resolver;
+use crate::document::resolve::oven::Timed;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -91,31 +93,29 @@ impl HeatRequest {
     /// Timings that are none; an amount too far from those that were timed; a pot that is hot
     /// already; a window that the thermometer is too coarse for.
     pub fn answer(&self) -> Result<HeatResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<HeatResponse> {
+    fn response(&self, resolver: &mut Resolver) -> Option<HeatResponse> {
         let density = match &self.density {
-            Some(density) => Some(faulty.quantity("density", density)?),
+            Some(density) => Some(resolver.quantity(&At("/density"), density)?),
             None => None,
         };
-        let vessel = self.vessel(faulty);
-        let oven = self.oven(faulty, density, vessel);
-        let specific_heat = faulty.quantity("specific_heat", &self.specific_heat);
-        let mass = faulty.part(process::alone(faulty.system, |resolver| {
-            resolver.amount_of_mix("/mix", &self.mix, density)
-        }));
-        let from = faulty.quantity("from", &self.from);
-        let window = self.window(faulty);
+        let vessel = self.vessel(resolver);
+        let oven = self.oven(resolver, density, vessel);
+        let specific_heat = resolver.quantity(&At("/specific_heat"), &self.specific_heat);
+        let mass = resolver.amount_of_mix(&At("/mix"), &self.mix, density);
+        let from = resolver.quantity(&At("/from"), &self.from);
+        let window = self.window(resolver);
         let load = Load::new(mass?, specific_heat?, vessel?);
-        let load = faulty.keep("mix", load)?;
+        let load = resolver.keep(&At("/mix"), load)?;
         let (oven, from, window) = (oven?, from?, window?);
-        let precautions = self.precautions(faulty)?;
-        let bursts = faulty.keep("", oven.bursts(load, from, window, precautions))?;
-        let heating = faulty.keep("", oven.time(load, from, window.aim()))?;
-        let system = faulty.system;
+        let precautions = self.precautions(resolver)?;
+        let bursts = resolver.keep(&Path::ROOT, oven.bursts(load, from, window, precautions))?;
+        let heating = resolver.keep(&Path::ROOT, oven.time(load, from, window.aim()))?;
+        let system = resolver.system;
         Some(HeatResponse {
             power: text::power(oven.power()),
             power_uncertainty: oven.power_uncertainty().map(text::power),
@@ -142,59 +142,57 @@ impl HeatRequest {
 
     fn oven(
         &self,
-        faulty: &mut Faulty,
+        resolver: &mut Resolver,
         density: Option<MassDensity>,
         vessel: Option<HeatCapacity>,
     ) -> Option<Oven> {
         let specific_heat = match &self.timed_specific_heat {
-            Some(timed) => faulty.quantity("timed_specific_heat", timed),
-            None => self.specific_heat.to(faulty.system).ok(),
+            Some(timed) => resolver.quantity(&At("/timed_specific_heat"), timed),
+            None => self.specific_heat.to(resolver.system).ok(),
         };
         let timed = Timed { density, specific_heat: specific_heat?, vessel: vessel? };
-        faulty.part(process::alone(faulty.system, |resolver| {
-            resolver.timings("", &self.timings, self.setting, timed)
-        }))
+        resolver.timings(&Path::ROOT, &self.timings, self.setting, timed)
     }
 
     /// The vessel's own heat capacity; zero where it is left to the timings.
-    fn vessel(&self, faulty: &mut Faulty) -> Option<HeatCapacity> {
+    fn vessel(&self, resolver: &mut Resolver) -> Option<HeatCapacity> {
         match (&self.vessel, &self.vessel_specific_heat) {
             (None, None) => Some(HeatCapacity::default()),
             (Some(mass), Some(specific_heat)) => {
-                let mass = faulty.quantity("vessel", mass);
-                Some(mass? * faulty.quantity("vessel_specific_heat", specific_heat)?)
+                let mass = resolver.quantity(&At("/vessel"), mass);
+                Some(mass? * resolver.quantity(&At("/vessel_specific_heat"), specific_heat)?)
             }
             _ => {
-                faulty.faults.push(crate::fault::Fault {
-                    code: "vessel-half-known".into(),
-                    path: "".into(),
-                    message: "Of the vessel one number is missing.".into(),
-                    help: "Give both \"vessel\" and \"vessel_specific_heat\", or neither: then it is left to the timings.".into(),
-                });
+                resolver.fault(
+                    "vessel-half-known",
+                    &Path::ROOT,
+                    &"Of the vessel one number is missing.",
+                    &"Give both \"vessel\" and \"vessel_specific_heat\", or neither: then it is left to the timings.",
+                );
                 None
             }
         }
     }
 
-    fn window(&self, faulty: &mut Faulty) -> Option<Window> {
+    fn window(&self, resolver: &mut Resolver) -> Option<Window> {
         let (least, most) = &self.shot_window;
-        let least = faulty.quantity("shot_window", least);
-        let most = faulty.quantity("shot_window", most);
+        let least = resolver.quantity(&At("/shot_window"), least);
+        let most = resolver.quantity(&At("/shot_window"), most);
         let window = match &self.aim {
             Some(aim) => {
-                let aim = faulty.quantity("aim", aim)?;
+                let aim = resolver.quantity(&At("/aim"), aim)?;
                 Window::new(least?, aim, most?)
             }
             None => Window::around(least?, most?),
         };
-        faulty.keep("shot_window", window)
+        resolver.keep(&At("/shot_window"), window)
     }
 
-    fn precautions(&self, faulty: &mut Faulty) -> Option<Precautions> {
+    fn precautions(&self, resolver: &mut Resolver) -> Option<Precautions> {
         let precautions = Precautions::default();
         Some(match &self.thermometer {
             Some(thermometer) => {
-                let thermometer = faulty.quantity("thermometer", thermometer)?;
+                let thermometer = resolver.quantity(&At("/thermometer"), thermometer)?;
                 Precautions { thermometer, ..precautions }
             }
             None => precautions,

@@ -2,13 +2,14 @@
 
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::caution::Caution;
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
 use crate::document::process::BuysEntry;
-use crate::document::reader::{entry, pointer};
-use crate::document::resolve::process;
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Sourced, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
 use crate::process::budget::{Balance, Budget, Standing};
@@ -85,30 +86,30 @@ impl HeatHistoryRequest {
     /// Readings that are no history; an activation energy that is none, or has no source; a dose of
     /// stabilizer that the budget does not reach.
     pub fn answer(&self) -> Result<HeatHistoryResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<HeatHistoryResponse> {
-        let energy = faulty.quantity("activation_energy", &self.activation_energy.value);
-        let reference = faulty.quantity("reference", &self.reference);
-        let readings = self.readings(faulty);
-        let budget = self.budget(faulty);
+    fn response(&self, resolver: &mut Resolver) -> Option<HeatHistoryResponse> {
+        let energy = resolver.quantity(&At("/activation_energy"), &self.activation_energy.value);
+        let reference = resolver.quantity(&At("/reference"), &self.reference);
+        let readings = self.readings(resolver);
+        let budget = self.budget(resolver);
         let source = self.activation_energy.source.clone().unwrap_or_default();
         let kinetics = Kinetics::new(energy?, reference?, source);
-        let kinetics = faulty.keep("activation_energy", kinetics)?;
-        let equivalent = faulty.keep("readings", kinetics.equivalent_time(&readings?))?;
+        let kinetics = resolver.keep(&At("/activation_energy"), kinetics)?;
+        let equivalent = resolver.keep(&At("/readings"), kinetics.equivalent_time(&readings?))?;
         let mut record = HeatRecord::fresh();
         record.heats = self.heats_before.unwrap_or(0);
         record.spent = match &self.spent_before {
-            Some(before) => Some(faulty.quantity("spent_before", before)?),
+            Some(before) => Some(resolver.quantity(&At("/spent_before"), before)?),
             None if record.heats > 0 => None,
             None => record.spent,
         };
         let record = record.heated(Some(equivalent));
         let budget = budget?;
-        let standing = faulty.keep("budget", Standing::of(record, budget))?;
+        let standing = resolver.keep(&At("/budget"), Standing::of(record, budget))?;
         let (left, over) = match standing.balance {
             Balance::Unknown => (None, None),
             Balance::Left(left) => (Some(left), None),
@@ -125,15 +126,15 @@ impl HeatHistoryRequest {
         })
     }
 
-    fn readings(&self, faulty: &mut Faulty) -> Option<Vec<Reading>> {
+    fn readings(&self, resolver: &mut Resolver) -> Option<Vec<Reading>> {
         let mut readings = Vec::with_capacity(self.readings.len());
         for (index, reading) in self.readings.iter().enumerate() {
-            let path = pointer("/readings", &alloc::format!("{index}"));
-            let at = reading.at.to(faulty.system);
-            let temperature = reading.temperature.to(faulty.system);
+            let path = At("/readings").index(index);
+            let at = reading.at.to(resolver.system);
+            let temperature = reading.temperature.to(resolver.system);
             match (at, temperature) {
                 (Ok(at), Ok(temperature)) => readings.push(Reading { at, temperature }),
-                (Err(error), _) | (_, Err(error)) => faulty.faults.push(Fault::at(path, &error)),
+                (Err(error), _) | (_, Err(error)) => resolver.tell(&path, &error),
             }
         }
         (readings.len() == self.readings.len()).then_some(readings)
@@ -141,20 +142,17 @@ impl HeatHistoryRequest {
 
     /// What the plastisol stands at its dose of stabilizer; the outer `None` where that cannot be told.
     #[allow(clippy::option_option)] // not stated and wrong are two things
-    fn budget(&self, faulty: &mut Faulty) -> Option<Option<Time>> {
+    fn budget(&self, resolver: &mut Resolver) -> Option<Option<Time>> {
         let Some(budget) = &self.budget else { return Some(None) };
-        let time = faulty.quantity("budget", budget)?;
+        let time = resolver.quantity(&At("/budget"), budget)?;
         let extra = match &self.buys {
-            Some(buys) => Some(
-                faulty
-                    .part(process::alone(faulty.system, |resolver| resolver.buys("/buys", buys)))?,
-            ),
+            Some(buys) => Some(resolver.buys(&At("/buys"), buys)?),
             None => None,
         };
         let with = Ratio::from(self.with.map_or(0.0, Percent::share));
         let dose = self.stabilizer.map_or(with, |dose| Ratio::from(dose.share()));
-        let budget = faulty.keep("budget", Budget::new(time, with, extra))?;
-        Some(Some(faulty.keep("stabilizer", budget.at_dose(dose))?))
+        let budget = resolver.keep(&At("/budget"), Budget::new(time, with, extra))?;
+        Some(Some(resolver.keep(&At("/stabilizer"), budget.at_dose(dose))?))
     }
 }
 

@@ -3,10 +3,12 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::document::book::{BenchEntry, MaterialEntry};
-use crate::document::reader::entry;
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
 use crate::document::resolve;
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -52,16 +54,16 @@ impl MeasureRequest {
     /// # Errors
     /// No tool reaches the tolerance, with how near each comes and from what mass on it would.
     pub fn answer(&self) -> Result<MeasureResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let material = resolve::material("/material", &self.material, faulty.system)?;
-        let tools = resolve::bench("/bench", &self.bench, faulty.system)?;
-        let response = faulty.quantity("mass", &self.mass).and_then(|mass| {
+        let mut resolver = Resolver::of_request(self.measures);
+        let material = resolve::material(&At("/material"), &self.material, resolver.system)?;
+        let tools = resolve::bench(&At("/bench"), &self.bench, resolver.system)?;
+        let response = resolver.quantity(&At("/mass"), &self.mass).and_then(|mass| {
             let stated = self.tolerance.map(Percent::share).or(material.tolerance);
             let tolerance = stated.unwrap_or(crate::book::Limits::default().tolerance);
             let choice =
                 weigh::choose(&material, mass, tolerance, material.drop_is_calibrated(), &tools);
-            let choice = faulty.keep("mass", choice)?;
-            let names = ToolNames::new(&tools, faulty.system);
+            let choice = resolver.keep(&At("/mass"), choice)?;
+            let names = ToolNames::new(&tools, resolver.system);
             let way = |measure| weigh::way(measure, mass, mass, &names);
             Some(MeasureResponse {
                 wanted: crate::plan::text::mass(mass).text,
@@ -69,6 +71,6 @@ impl MeasureRequest {
                 others: choice.others.iter().filter(|other| other.within).map(way).collect(),
             })
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }

@@ -3,13 +3,15 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::document::Named;
 use crate::document::book::MaterialEntry;
-use crate::document::reader::{entry, pointer};
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
 use crate::document::resolve;
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::mix::{Materials, Mix, MixError, Phase, reference_temperature};
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
@@ -71,41 +73,38 @@ impl MixRequest {
     /// # Errors
     /// An unknown material, a density that is missing, an empty mix.
     pub fn answer(&self) -> Result<MixResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let materials = resolve::materials("/materials", &self.materials, faulty.system)?;
-        let mix = self.mix(&materials, &mut faulty);
+        let mut resolver = Resolver::of_request(self.measures);
+        let materials = resolve::materials(&At("/materials"), &self.materials, resolver.system)?;
+        let mix = self.mix(&materials, &mut resolver);
         let at = match &self.temperature {
-            Some(temperature) => faulty.quantity("temperature", temperature),
+            Some(temperature) => resolver.quantity(&At("/temperature"), temperature),
             None => Some(reference_temperature()),
         };
         let response = mix.zip(at).and_then(|(mix, at)| {
             let response = self.response(&mix, at, &materials);
-            faulty.keep("", response)
+            resolver.keep(&Path::ROOT, response)
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 
-    fn mix(&self, materials: &Materials, faulty: &mut Faulty) -> Option<Mix> {
+    fn mix(&self, materials: &Materials, resolver: &mut Resolver) -> Option<Mix> {
         let mut mix = Mix::new();
         for (name, written) in &self.masses {
-            let path = pointer("/masses", name);
+            let path = At("/masses").key(name);
             let Some(material) = materials.find(name) else {
-                faulty.faults.push(Fault {
-                    code: "unknown-name".into(),
-                    path,
-                    message: alloc::format!("There is no material \"{name}\" in the request."),
-                    help: "Add it to \"materials\".".into(),
-                });
+                resolver.fault(
+                    "unknown-name",
+                    &path,
+                    &format_args!("There is no material \"{name}\" in the request."),
+                    &"Add it to \"materials\".",
+                );
                 continue;
             };
-            let mass = written.to(faulty.system).map_err(|error| Fault::at(path.clone(), &error));
-            let added = mass
-                .and_then(|mass| mix.add(material, mass).map_err(|error| Fault::at(path, &error)));
-            if let Err(fault) = added {
-                faulty.faults.push(fault);
+            if let Some(mass) = resolver.quantity(&path, written) {
+                resolver.keep(&path, mix.add(material, mass));
             }
         }
-        faulty.faults.is_empty().then_some(mix)
+        resolver.faults.is_empty().then_some(mix)
     }
 
     fn response(

@@ -85,13 +85,15 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use crate::document::reader::{Node, Read, nearest, pointer};
+use crate::document::nearest::nearest;
+use crate::document::reader::{Node, Read};
+use crate::document::resolve::Resolver;
 use crate::document::text;
-use crate::fault::{Diagnose, Fault, Faults};
+use crate::fault::{Fault, Faults};
 use crate::plan::Plan;
 use crate::plan::mispour::PutRight;
 use crate::plan::record::Record;
-use crate::quantity::{Measured, System};
+use crate::quantity::System;
 
 /// Derives that every request and response part has.
 macro_rules! response {
@@ -134,7 +136,7 @@ macro_rules! calculations {
             ///
             /// # Errors
             /// All faults of the request together, with paths into it.
-            pub fn answer(&self) -> Result<Response, Faults> {
+            pub fn answer(self) -> Result<Response, Faults> {
                 match self {
                     $(Self::$Calculation(request) => {
                         request.answer().map(Response::$Calculation)
@@ -241,16 +243,13 @@ impl Read for Request {
         let Some(Value::String(name)) = fields.get("calculate") else {
             faults.push(Fault {
                 code: "missing-field".into(),
-                path: node.path.clone(),
+                path: node.path.to_string(),
                 message: "\"calculate\" is missing.".into(),
                 help: format!("Say what to calculate, one of: {}.", CALCULATIONS.join(", ")),
             });
             return None;
         };
-        let mut rest = fields.clone();
-        rest.remove("calculate");
-        let rest = Value::Object(rest);
-        Self::read_named(name, &Node { value: &rest, path: node.path.clone() }, faults)
+        Self::read_named(name, &node.tagged("calculate"), faults)
     }
 }
 
@@ -315,66 +314,10 @@ fn unwritable(error: &serde_json::Error) -> Value {
     }] })
 }
 
-/// Faults found while a request is resolved, with paths into it.
-struct Faulty {
-    system: System,
-    faults: Vec<Fault>,
-}
-
-impl Faulty {
-    /// Household words are those of `system`, US customary where a request names none.
-    fn new(system: Option<System>) -> Self {
-        Self { system: system.unwrap_or(System::UsCustomary), faults: Vec::new() }
-    }
-
-    fn keep<T, E: Diagnose>(&mut self, field: &str, result: Result<T, E>) -> Option<T> {
-        let path = if field.is_empty() { String::new() } else { pointer("", field) };
-        self.keep_at(path, result)
-    }
-
-    fn keep_at<T, E: Diagnose>(&mut self, path: String, result: Result<T, E>) -> Option<T> {
-        result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
-    }
-
-    /// A quantity of a required field.
-    fn quantity<Q: crate::quantity::Measurable>(
-        &mut self,
-        field: &str,
-        written: &crate::document::written::Written<Q>,
-    ) -> Option<Q> {
-        self.keep(field, written.to(self.system))
-    }
-
-    /// The same with its standard uncertainty, where one was written.
-    fn measured<Q: crate::quantity::Measurable>(
-        &mut self,
-        field: &str,
-        written: &crate::document::written::Written<Q>,
-    ) -> Option<Measured<Q>> {
-        self.keep(field, written.measured(self.system))
-    }
-
-    /// A quantity of a field that counts as zero where it is left out.
-    fn or_zero<Q: crate::quantity::Measurable + Default>(
-        &mut self,
-        field: &str,
-        written: Option<&crate::document::written::Written<Q>>,
-    ) -> Option<Q> {
-        written.map_or(Some(Q::default()), |written| self.quantity(field, written))
-    }
-
-    /// What was read elsewhere, with paths into the request.
-    fn part<T>(&mut self, read: Result<T, Faults>) -> Option<T> {
-        read.map_err(|found| self.faults.extend(found.into_vec())).ok()
-    }
-
-    /// The outcome: the response, or all faults.
-    fn finish<T>(self, response: Option<T>) -> Result<T, Faults> {
-        match (Faults::from_vec(self.faults), response) {
-            (Some(faults), _) => Err(faults),
-            (None, Some(response)) => Ok(response),
-            (None, None) => Err(Faults::from(crate::document::resolve::incomplete())),
-        }
+impl Resolver {
+    /// Household words are those of `measures`, US customary where a request names none.
+    fn of_request(measures: Option<System>) -> Self {
+        Self::new(measures.unwrap_or(System::UsCustomary))
     }
 }
 

@@ -1,9 +1,8 @@
 //! A plan with what was really weighed and shot: the day's record.
 
-use super::formula::below;
 use crate::book::Book;
 use crate::document::book::BookDocument;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
 use crate::document::record::ActualsDocument;
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -31,8 +30,8 @@ impl RecordRequest {
     /// # Errors
     /// Faults of the book, else of the actuals, alone and beside the plan.
     pub fn answer(&self) -> Result<Record, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| below("/book", faults))?;
-        let in_actuals = |faults| below("/actuals", faults);
+        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
+        let in_actuals = |faults: Faults| faults.below("/actuals");
         let actuals = Actuals::resolve(&self.actuals, &book).map_err(in_actuals)?;
         Record::make(&self.plan, &book, &actuals).map_err(in_actuals)
     }

@@ -1,11 +1,12 @@
 //! Salt, from any way to state it to all others.
 
-use super::{Faulty, response};
+use super::response;
 use crate::document::book::MaterialEntry;
-use crate::document::reader::entry;
-use crate::document::resolve;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::mix::reference_temperature;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
@@ -118,39 +119,39 @@ impl SaltRequest {
     /// # Errors
     /// A loading out of reach, with what is in reach; a property of the salt that is missing.
     pub fn answer(&self) -> Result<SaltResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.unsalted(&mut faulty).and_then(|unsalted| {
-            let loading = self.loading.read(&unsalted, &mut faulty)?;
-            faulty.keep("loading", respond(&unsalted, loading, faulty.system))
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.unsalted(&mut resolver).and_then(|unsalted| {
+            let loading = self.loading.read(&unsalted, &mut resolver)?;
+            resolver.keep(&At("/loading"), respond(&unsalted, loading, resolver.system))
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 
-    fn unsalted(&self, faulty: &mut Faulty) -> Option<Unsalted> {
-        let base_volume = faulty.quantity("base", &self.base);
-        let base_density = faulty.quantity("base_density", &self.base_density);
-        let salt = self.salt(faulty);
+    fn unsalted(&self, resolver: &mut Resolver) -> Option<Unsalted> {
+        let base_volume = resolver.quantity(&At("/base"), &self.base);
+        let base_density = resolver.quantity(&At("/base_density"), &self.base_density);
+        let salt = self.salt(resolver);
         let softener = match &self.softener {
-            Some(softener) => softener.read(faulty).map(Some),
+            Some(softener) => softener.read(resolver).map(Some),
             None => Some(None),
         };
         let shot_temperature = match &self.shot_temperature {
-            Some(temperature) => faulty.quantity("shot_temperature", temperature),
+            Some(temperature) => resolver.quantity(&At("/shot_temperature"), temperature),
             None => Some(reference_temperature()),
         };
-        let hook_mass = faulty.or_zero("hook_mass", self.hook_mass.as_ref());
-        let hook_volume = faulty.or_zero("hook_volume", self.hook_volume.as_ref());
-        let cavity = self.cavity.as_ref().map(|volume| faulty.quantity("cavity", volume));
-        let mut own = |field, written: Option<&Written<Volume>>, other| match written {
-            Some(written) => faulty.quantity(field, written),
+        let hook_mass = resolver.or_zero(&At("/hook_mass"), self.hook_mass.as_ref());
+        let hook_volume = resolver.or_zero(&At("/hook_volume"), self.hook_volume.as_ref());
+        let cavity = self.cavity.as_ref().map(|volume| resolver.quantity(&At("/cavity"), volume));
+        let mut own = |path: Path<'_>, written: Option<&Written<Volume>>, other| match written {
+            Some(written) => resolver.quantity(&path, written),
             None => other,
         };
-        let volume = own("volume", self.volume.as_ref(), base_volume);
-        let hot_volume = own("hot_volume", self.hot_volume.as_ref(), volume);
+        let volume = own(At("/volume"), self.volume.as_ref(), base_volume);
+        let hot_volume = own(At("/hot_volume"), self.hot_volume.as_ref(), volume);
         let base_volume = base_volume?;
         let base_mass = base_volume * base_density?;
         let mass = match &self.mix {
-            Some(mass) => faulty.quantity("mix", mass)?,
+            Some(mass) => resolver.quantity(&At("/mix"), mass)?,
             None => base_mass,
         };
         Some(Unsalted {
@@ -175,17 +176,11 @@ impl SaltRequest {
         })
     }
 
-    fn salt(&self, faulty: &mut Faulty) -> Option<Salt> {
+    fn salt(&self, resolver: &mut Resolver) -> Option<Salt> {
         let purpose = "reckoning with salt";
-        let salt = match resolve::material("/salt", &self.salt, faulty.system) {
-            Ok(salt) => salt,
-            Err(found) => {
-                faulty.faults.extend(found.into_vec());
-                return None;
-            }
-        };
-        let true_density = faulty.keep("salt", salt.true_density(purpose));
-        let scooped_density = faulty.keep("salt", salt.scooped_density(purpose));
+        let salt = resolver.one_material(&At("/salt"), &self.salt)?;
+        let true_density = resolver.keep(&At("/salt"), salt.true_density(purpose));
+        let scooped_density = resolver.keep(&At("/salt"), salt.scooped_density(purpose));
         Some(Salt {
             true_density: true_density?,
             scooped_density: scooped_density?,
@@ -195,27 +190,20 @@ impl SaltRequest {
 }
 
 impl SaltSoftenerEntry {
-    fn read(&self, faulty: &mut Faulty) -> Option<SaltSoftener> {
-        let softener = match resolve::material("/softener/material", &self.material, faulty.system)
-        {
-            Ok(softener) => softener,
-            Err(found) => {
-                faulty.faults.extend(found.into_vec());
-                return None;
-            }
-        };
+    fn read(&self, resolver: &mut Resolver) -> Option<SaltSoftener> {
+        let softener = resolver.one_material(&At("/softener/material"), &self.material)?;
         let density = softener.true_density("the softener that goes in beside salt");
         Some(SaltSoftener {
             per_salt: Ratio::from(self.per_salt.share()),
-            density: faulty.keep("softener", density)?,
+            density: resolver.keep(&At("/softener"), density)?,
             expansion: softener.expansion_or_none(),
         })
     }
 }
 
 impl LoadingEntry {
-    fn read(&self, unsalted: &Unsalted, faulty: &mut Faulty) -> Option<SaltLoading> {
-        let system = faulty.system;
+    fn read(&self, unsalted: &Unsalted, resolver: &mut Resolver) -> Option<SaltLoading> {
+        let system = resolver.system;
         let base = unsalted.base_volume;
         let ratio = |percent: Percent| Ratio::from(percent.share());
         let stated = [
@@ -237,14 +225,14 @@ impl LoadingEntry {
         ];
         let mut stated = stated.into_iter().flatten();
         match (stated.next(), stated.next()) {
-            (Some(loading), None) => faulty.keep("loading", loading),
+            (Some(loading), None) => resolver.keep(&At("/loading"), loading),
             _ => {
-                faulty.faults.push(Fault {
-                    code: "one-loading".into(),
-                    path: "/loading".into(),
-                    message: "The loading must be stated in just one way.".into(),
-                    help: "Write one of as_scooped, mass, of_base, of_finished, density, piece, sink_density.".into(),
-                });
+                resolver.fault(
+                    "one-loading",
+                    &At("/loading"),
+                    &"The loading must be stated in just one way.",
+                    &"Write one of as_scooped, mass, of_base, of_finished, density, piece, sink_density.",
+                );
                 None
             }
         }

@@ -3,11 +3,13 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::book::Mold;
 use crate::document::book::MoldEntry;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
 use crate::document::resolve;
+use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -80,18 +82,18 @@ impl ShotRequest {
     /// # Errors
     /// A volume, density or share that cannot be.
     pub fn answer(&self) -> Result<ShotResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let mold = resolve::mold("/mold", &self.mold, faulty.system)?;
-        let cold = faulty.measured("cold_density", &self.cold_density);
+        let mut resolver = Resolver::of_request(self.measures);
+        let mold = resolve::mold(&At("/mold"), &self.mold, resolver.system)?;
+        let cold = resolver.measured(&At("/cold_density"), &self.cold_density);
         let hot = match &self.hot_density {
-            Some(hot) => faulty.measured("hot_density", hot),
+            Some(hot) => resolver.measured(&At("/hot_density"), hot),
             None => cold.as_ref().map(|cold| Measured::exact(cold.value)),
         };
         let response = cold.zip(hot).and_then(|(cold, hot)| {
             let share = self.share.map_or(1.0, Percent::share);
-            shoot(&mold, &cold, &hot, share, &mut faulty)
+            shoot(&mold, &cold, &hot, share, &mut resolver)
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }
 
@@ -100,20 +102,21 @@ fn shoot(
     cold: &Measured<MassDensity>,
     hot: &Measured<MassDensity>,
     share: f64,
-    faulty: &mut Faulty,
+    resolver: &mut Resolver,
 ) -> Option<ShotResponse> {
     let melt = Melt { hot: hot.value, cold: cold.value, voids: Ratio::from(mold.voids) };
     let cavities = cavities(mold);
-    let masses = faulty.keep("", Shot::of_layer(mold, &cavities, share, melt).masses())?;
+    let masses =
+        resolver.keep(&Path::ROOT, Shot::of_layer(mold, &cavities, share, melt).masses())?;
     let mut shapes = Vec::with_capacity(mold.cavities.len());
     for shape in &mold.cavities {
         let volume = shape.volume.value * share;
-        let range = faulty.keep("", melt.piece_range(volume))?;
+        let range = resolver.keep(&Path::ROOT, melt.piece_range(volume))?;
         let uncertainty = match shape.volume.uncertainty.zip(cold.uncertainty) {
             Some((unsure, _)) => {
                 let layer = Measured::new(volume, unsure * share);
                 let inputs = PieceInputs::of_densities(layer, cold, hot, melt.voids, masses.feed);
-                Some(text::mass(faulty.keep("", piece_weight(&inputs))?.uncertainty))
+                Some(text::mass(resolver.keep(&Path::ROOT, piece_weight(&inputs))?.uncertainty))
             }
             None => None,
         };

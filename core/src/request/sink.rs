@@ -1,11 +1,12 @@
 //! How fast a piece sinks, and the density for a wanted fall.
 
-use super::{Faulty, response};
+use super::response;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry};
-use crate::document::reader::entry;
-use crate::document::resolve::process;
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
 use crate::process::seawater::Water;
@@ -87,41 +88,39 @@ impl SinkRequest {
     /// A piece that floats, with the density at which it would not; a hook too heavy for the speed;
     /// a fall outside the published drag; water outside its equations.
     pub fn answer(&self) -> Result<SinkResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let response = self.response(&mut faulty);
-        faulty.finish(response)
+        let mut resolver = Resolver::of_request(self.measures);
+        let response = self.response(&mut resolver);
+        resolver.finish(response)
     }
 
-    fn response(&self, faulty: &mut Faulty) -> Option<SinkResponse> {
-        let system = faulty.system;
-        let water = faulty
-            .part(process::alone(system, |resolver| resolver.fished_water("/water", &self.water)));
-        let body = self.body(faulty);
+    fn response(&self, resolver: &mut Resolver) -> Option<SinkResponse> {
+        let _system = resolver.system;
+        let water = resolver.fished_water(&At("/water"), &self.water);
+        let body = self.body(resolver);
         let (body, water) = (body?, water?.water);
-        let body = self.own_drag(body, &water, faulty)?;
+        let body = self.own_drag(body, &water, resolver)?;
         let density = match (&self.density, &self.speed) {
-            (Some(density), None) => faulty.quantity("density", density),
+            (Some(density), None) => resolver.quantity(&At("/density"), density),
             (None, Some(speed)) => {
-                let speed = faulty.quantity("speed", speed)?;
-                faulty.keep("speed", body.density_for(speed, &water))
+                let speed = resolver.quantity(&At("/speed"), speed)?;
+                resolver.keep(&At("/speed"), body.density_for(speed, &water))
             }
             _ => {
-                faulty.faults.push(Fault {
-                    code: "density-or-speed".into(),
-                    path: "".into(),
-                    message: "It must ask for one thing.".into(),
-                    help: "Give \"density\" to learn the speed, or \"speed\" to learn the density."
-                        .into(),
-                });
+                resolver.fault(
+                    "density-or-speed",
+                    &Path::ROOT,
+                    &"It must ask for one thing.",
+                    &"Give \"density\" to learn the speed, or \"speed\" to learn the density.",
+                );
                 None
             }
         }?;
-        let fall = faulty.keep("", body.fall(density, &water))?;
+        let fall = resolver.keep(&Path::ROOT, body.fall(density, &water))?;
         let time = match &self.depth {
             None => None,
             Some(depth) => {
-                let depth = faulty.quantity("depth", depth)?;
-                Some(text::seconds(faulty.keep("depth", fall.time_to(depth))?))
+                let depth = resolver.quantity(&At("/depth"), depth)?;
+                Some(text::seconds(resolver.keep(&At("/depth"), fall.time_to(depth))?))
             }
         };
         Some(SinkResponse {
@@ -137,28 +136,25 @@ impl SinkRequest {
         })
     }
 
-    fn body(&self, faulty: &mut Faulty) -> Option<Body> {
-        let system = faulty.system;
-        let shape =
-            faulty.part(process::alone(system, |resolver| resolver.body("/body", &self.body)));
-        let volume = faulty.quantity("volume", &self.volume);
+    fn body(&self, resolver: &mut Resolver) -> Option<Body> {
+        let _system = resolver.system;
+        let shape = resolver.body(&At("/body"), &self.body);
+        let volume = resolver.quantity(&At("/volume"), &self.volume);
         let hook = match &self.hook {
             None => Some(Hook::default()),
-            Some(hook) => {
-                faulty.part(process::alone(system, |resolver| resolver.hook("/hook", hook)))
-            }
+            Some(hook) => resolver.hook(&At("/hook"), hook),
         };
         Some(Body { volume: volume?, hook: hook?, shape: shape?, own_drag: None })
     }
 
     /// The same body, with its own drag where a drop was timed.
-    fn own_drag(&self, body: Body, water: &Water, faulty: &mut Faulty) -> Option<Body> {
+    fn own_drag(&self, body: Body, water: &Water, resolver: &mut Resolver) -> Option<Body> {
         let Some(drop) = &self.drop else { return Some(body) };
-        let depth = faulty.quantity("drop", &drop.depth);
-        let time = faulty.quantity("drop", &drop.time);
-        let density = faulty.quantity("drop", &drop.density);
+        let depth = resolver.quantity(&At("/drop"), &drop.depth);
+        let time = resolver.quantity(&At("/drop"), &drop.time);
+        let density = resolver.quantity(&At("/drop"), &drop.density);
         let timed = TimedDrop { depth: depth?, time: time? };
-        faulty.keep("drop", body.with_drop(density?, &timed, water))
+        resolver.keep(&At("/drop"), body.with_drop(density?, &timed, water))
     }
 }
 

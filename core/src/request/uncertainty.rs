@@ -4,12 +4,14 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Faulty, response};
+use super::response;
 use crate::document::book::MaterialEntry;
-use crate::document::reader::entry;
+use crate::document::entry::entry;
+use crate::document::path::Path::{self, At};
 use crate::document::resolve;
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::material::Material;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
@@ -83,40 +85,40 @@ impl UncertaintyRequest {
     /// A property that is missing; a dose that is no whole number of spoonfuls; a weighed amount without the
     /// balance's readability.
     pub fn answer(&self) -> Result<UncertaintyResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
+        let mut resolver = Resolver::of_request(self.measures);
         // Names of their own, so that the two share no property.
         let named = |path: &str, entry, name: &str| {
-            let material = resolve::material(path, entry, faulty.system)?;
+            let material = resolve::material(&At(path), entry, resolver.system)?;
             Ok::<_, Faults>(Material { name: name.into(), ..material })
         };
         let material = named("/material", &self.material, "the dose")?;
         let base = named("/base", &self.base, "the base")?;
-        let response = self.response(&material, &base, &mut faulty);
-        faulty.finish(response)
+        let response = self.response(&material, &base, &mut resolver);
+        resolver.finish(response)
     }
 
     fn response(
         &self,
         material: &Material,
         base: &Material,
-        faulty: &mut Faulty,
+        resolver: &mut Resolver,
     ) -> Option<UncertaintyResponse> {
         let readability = match &self.readability {
-            Some(readability) => Some(faulty.quantity("readability", readability)?),
+            Some(readability) => Some(resolver.quantity(&At("/readability"), readability)?),
             None => None,
         };
-        let dose_taken = self.dose(readability, faulty);
-        let base_taken = self.base(readability, faulty);
+        let dose_taken = self.dose(readability, resolver);
+        let base_taken = self.base(readability, resolver);
         let (dose_taken, base_taken) = ([dose_taken?], [base_taken?]);
         let tools = ToolUncertainty::default();
         let base = Dosed { material: base, taken: &base_taken, share: 1.0 };
         let dose = Dosed { material, taken: &dose_taken, share: 1.0 };
-        let estimate = faulty.keep("", dose_ratio(&dose, &base, &tools))?;
-        let coverage = faulty.keep("", estimate.coverage(Ratio::from(0.95)))?;
+        let estimate = resolver.keep(&Path::ROOT, dose_ratio(&dose, &base, &tools))?;
+        let coverage = resolver.keep(&Path::ROOT, estimate.coverage(Ratio::from(0.95)))?;
         let weighed = match (readability, dose_taken) {
             (Some(readability), [Taken::Spoon { .. } | Taken::Drops { .. }]) => {
                 let weighed = on_the_balance(&dose, &base, readability, &tools);
-                Some(relative(&faulty.keep("", weighed)?))
+                Some(relative(&resolver.keep(&Path::ROOT, weighed)?))
             }
             _ => None,
         };
@@ -143,60 +145,53 @@ impl UncertaintyRequest {
         })
     }
 
-    fn dose(&self, readability: Option<Mass>, faulty: &mut Faulty) -> Option<Taken<'static>> {
+    fn dose(&self, readability: Option<Mass>, resolver: &mut Resolver) -> Option<Taken<'static>> {
         let dimension = self.amount.dimension();
         if let Some(drops) = self.amount.drops() {
-            let count = whole(drops.to_f64());
-            let fault =
-                || bad_amount("amount", "is no whole number of drops", "Count whole drops.");
-            return count.map(|count| Taken::Drops { count }).or_else(|| faulty.push(fault()));
+            let Some(count) = whole(drops.to_f64()) else {
+                let what = "is no whole number of drops";
+                return not_taken(&At("/amount"), what, "Count whole drops.", resolver);
+            };
+            return Some(Taken::Drops { count });
         }
         if dimension == Dimension::VOLUME {
-            let volume: Volume = faulty.keep("amount", self.amount.to(faulty.system))?;
+            let volume: Volume = resolver.keep(&At("/amount"), self.amount.to(resolver.system))?;
             let holds = match &self.spoon {
-                Some(spoon) => faulty.quantity("spoon", spoon)?,
+                Some(spoon) => resolver.quantity(&At("/spoon"), spoon)?,
                 None => volume,
             };
-            let fault = || {
+            let Some(times) = whole((volume / holds).value) else {
+                let what = "is no whole number of these spoonfuls";
                 let help = "Name the spoon that goes into it a whole number of times.";
-                bad_amount("amount", "is no whole number of these spoonfuls", help)
+                return not_taken(&At("/amount"), what, help, resolver);
             };
-            let times = whole((volume / holds).value);
-            return times
-                .map(|times| Taken::Spoon { name: "for the dose", holds, times })
-                .or_else(|| faulty.push(fault()));
+            return Some(Taken::Spoon { name: "for the dose", holds, times });
         }
-        weighed("amount", &self.amount, readability, faulty)
+        weighed(&At("/amount"), &self.amount, readability, resolver)
     }
 
-    fn base(&self, readability: Option<Mass>, faulty: &mut Faulty) -> Option<Taken<'static>> {
+    fn base(&self, readability: Option<Mass>, resolver: &mut Resolver) -> Option<Taken<'static>> {
         if self.per.dimension() != Dimension::VOLUME {
-            return weighed("per", &self.per, readability, faulty);
+            return weighed(&At("/per"), &self.per, readability, resolver);
         }
-        let filled: Volume = faulty.keep("per", self.per.to(faulty.system))?;
+        let filled: Volume = resolver.keep(&At("/per"), self.per.to(resolver.system))?;
         let mark = match &self.mark {
-            Some(mark) => faulty.quantity("mark", mark)?,
+            Some(mark) => resolver.quantity(&At("/mark"), mark)?,
             None => filled,
         };
         Some(Taken::Cup { name: "for the base", filled, mark, times: 1 })
     }
 }
 
-impl Faulty {
-    /// Keeps `fault`; there is no value then.
-    fn push<T>(&mut self, fault: Fault) -> Option<T> {
-        self.faults.push(fault);
-        None
-    }
-}
-
-fn bad_amount(field: &str, what: &str, help: &str) -> Fault {
-    Fault {
-        code: "amount-not-taken".into(),
-        path: format!("/{field}"),
-        message: format!("The amount {what}."),
-        help: help.into(),
-    }
+/// The fault that the amount at `path` cannot be taken so.
+fn not_taken(
+    path: &Path<'_>,
+    what: &str,
+    help: &str,
+    resolver: &mut Resolver,
+) -> Option<Taken<'static>> {
+    resolver.fault("amount-not-taken", path, &format_args!("The amount {what}."), &help);
+    None
 }
 
 /// The whole number that `x` is but for rounding, from 1 to a million.
@@ -207,17 +202,17 @@ fn whole(x: f64) -> Option<u32> {
 }
 
 fn weighed(
-    field: &str,
+    path: &Path<'_>,
     amount: &Amount,
     readability: Option<Mass>,
-    faulty: &mut Faulty,
+    resolver: &mut Resolver,
 ) -> Option<Taken<'static>> {
-    let net: Mass = faulty.keep(field, amount.to(faulty.system))?;
+    let net: Mass = resolver.keep(path, amount.to(resolver.system))?;
     match readability {
         Some(readability) => Some(Taken::Weighed { net, times: 1, readability }),
         None => {
             let help = "Add \"readability\", the smallest difference that the balance shows.";
-            faulty.push(bad_amount(field, "is weighed, on an unknown balance", help))
+            not_taken(path, "is weighed, on an unknown balance", help, resolver)
         }
     }
 }

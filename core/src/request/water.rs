@@ -2,8 +2,10 @@
 
 use alloc::string::String;
 
-use super::{Faulty, response};
-use crate::document::reader::entry;
+use super::response;
+use crate::document::entry::entry;
+use crate::document::path::Path::At;
+use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::parameter::parameter;
@@ -51,16 +53,17 @@ impl WaterRequest {
     /// # Errors
     /// A temperature outside 0 to 40 °C, a weight or pressure that cannot be.
     pub fn answer(&self) -> Result<WaterResponse, Faults> {
-        let mut faulty = Faulty::new(self.measures);
-        let reading = faulty.measured("water", &self.water);
-        let at = faulty.measured("at", &self.at);
+        let mut resolver = Resolver::of_request(self.measures);
+        let reading = resolver.measured(&At("/water"), &self.water);
+        let at = resolver.measured(&At("/at"), &self.at);
         let pressure = match &self.air_pressure {
-            Some(pressure) => faulty.quantity("air_pressure", pressure),
+            Some(pressure) => resolver.quantity(&At("/air_pressure"), pressure),
             None => Some(Pressure::from_si(101_325.0)),
         };
         let response = reading.zip(at).zip(pressure).and_then(|((reading, at), pressure)| {
-            let density = faulty.keep("at", water::density(at.value))?;
-            let volume = faulty.keep("water", water::measured_volume(&reading, &at, pressure))?;
+            let density = resolver.keep(&At("/at"), water::density(at.value))?;
+            let volume =
+                resolver.keep(&At("/water"), water::measured_volume(&reading, &at, pressure))?;
             let shown = text::milliliters(volume.value);
             let (cavity, volume, uncertainty) = match volume.uncertainty {
                 Some(unsure) => {
@@ -71,6 +74,6 @@ impl WaterRequest {
             };
             Some(WaterResponse { cavity, volume, uncertainty, density: text::density(density) })
         });
-        faulty.finish(response)
+        resolver.finish(response)
     }
 }

@@ -1,18 +1,15 @@
 //! How a shop reckons its costs, checked: all prices in one currency, each per what it must be.
 
-use alloc::format;
-use alloc::string::String;
-use alloc::vec::Vec;
-
-use super::{Resolver, pointer};
-use crate::cost::{Costing, PackItem, Profit, Work, WorkTimes};
+use super::Resolver;
+use crate::cost::{CostError, Costing, PackItem, Profit, Work, WorkTimes};
 use crate::document::costing::{CostingEntry, PackingEntry};
+use crate::document::path::Path::{self, At};
 use crate::document::written::{Percent, Written};
 use crate::mix::Materials;
 use crate::price::{Currency, Price};
 use crate::quantity::{Ratio, Time};
 
-const AT: &str = "/costing";
+const AT: Path<'static> = At("/costing");
 
 impl Resolver {
     pub(super) fn costing(
@@ -20,29 +17,24 @@ impl Resolver {
         entry: &CostingEntry,
         materials: &Materials,
     ) -> Option<Costing> {
-        let packing: Vec<Option<PackItem>> = entry
-            .packing
-            .iter()
-            .flatten()
-            .enumerate()
-            .map(|(index, item)| self.pack_item(&format!("{AT}/packing/{index}"), item))
-            .collect();
+        let packing = entry.packing.as_deref().unwrap_or_default();
+        let packing = self.each(&AT.key("packing"), packing, Self::pack_item);
         let work = self.work(entry);
         let margin = entry.margin.map(Percent::share);
-        self.check_below_one(&pointer(AT, "margin"), margin);
+        self.check_below_one(&AT.key("margin"), margin);
         self.one_currency(entry, materials);
         Some(Costing {
-            packing: packing.into_iter().collect::<Option<_>>()?,
+            packing: packing?,
             work: work?,
             left_over_worth: Ratio::from(entry.left_over_worth.map_or(0.0, Percent::share)),
             profit: margin.map(|margin| Profit::Margin(Ratio::from(margin))),
         })
     }
 
-    fn pack_item(&mut self, path: &str, entry: &PackingEntry) -> Option<PackItem> {
+    fn pack_item(&mut self, path: &Path<'_>, entry: &PackingEntry) -> Option<PackItem> {
         let per_pack = entry.per_pack.unwrap_or(1);
         let item = PackItem { name: entry.name.0.clone(), price: entry.price.0.clone(), per_pack };
-        self.keep(&pointer(path, "price"), item.packing().cost(1))?;
+        self.keep(&path.key("price"), item.packing().cost(1))?;
         Some(item)
     }
 
@@ -50,7 +42,7 @@ impl Resolver {
     #[allow(clippy::option_option)] // no work and wrong work are two things
     fn work(&mut self, entry: &CostingEntry) -> Option<Option<WorkTimes>> {
         let mut time = |field: &str, written: Option<&Written<Time>>| -> Option<Time> {
-            written.map_or(Some(Time::default()), |time| self.positive(&pointer(AT, field), time))
+            written.map_or(Some(Time::default()), |time| self.positive(&AT.key(field), time))
         };
         let per_pot = time("per_pot", entry.per_pot.as_ref());
         let per_heat = time("per_heat", entry.per_heat.as_ref());
@@ -62,16 +54,16 @@ impl Resolver {
             if timed {
                 self.fault(
                     "missing-field",
-                    &pointer(AT, "rate"),
-                    "\"rate\" is missing: the work has times and no price.".into(),
-                    "Add \"rate\", such as \"18.00 USD per 1 h\", or leave out the times.".into(),
+                    &AT.key("rate"),
+                    &"\"rate\" is missing: the work has times and no price.",
+                    &"Add \"rate\", such as \"18.00 USD per 1 h\", or leave out the times.",
                 );
                 return None;
             }
             return Some(None);
         };
         let work = Work { time: Time::default(), rate: &rate.0 };
-        self.keep(&pointer(AT, "rate"), work.cost(self.system))?;
+        self.keep(&AT.key("rate"), work.cost(self.system))?;
         let (per_pot, per_heat) = (per_pot?, per_heat?);
         let (per_shot, per_pack) = (per_shot?, per_pack?);
         Some(Some(WorkTimes { rate: rate.0.clone(), per_pot, per_heat, per_shot, per_pack }))
@@ -79,23 +71,27 @@ impl Resolver {
 
     /// Costs add up in one currency: that of the first price; each that differs is a fault.
     fn one_currency(&mut self, entry: &CostingEntry, materials: &Materials) {
-        let of_materials = materials.iter().filter_map(|(_, material)| {
-            let price = material.price.as_ref()?;
-            Some((pointer(&pointer("/materials", &material.name), "price"), price))
-        });
-        let of_packing = entry.packing.iter().flatten().enumerate();
-        let of_packing =
-            of_packing.map(|(index, item)| (format!("{AT}/packing/{index}/price"), &item.price.0));
-        let rate = entry.rate.iter().map(|rate| (pointer(AT, "rate"), &rate.0));
-        let prices: Vec<(String, &Price)> = of_materials.chain(of_packing).chain(rate).collect();
-        let mut expected: Option<Currency> = None;
-        for (path, price) in prices {
-            let expected = *expected.get_or_insert(price.currency);
-            if price.currency != expected {
-                let found = price.currency;
-                let mixed = crate::cost::CostError::MixedCurrencies { expected, found };
-                self.keep::<(), _>(&path, Err(mixed));
+        let mut first = None;
+        for (_, material) in materials.iter() {
+            if let Some(price) = &material.price {
+                let path = At("/materials").key(&material.name);
+                self.in_currency(&mut first, &path.key("price"), price);
             }
+        }
+        for (index, item) in entry.packing.iter().flatten().enumerate() {
+            let path = AT.key("packing");
+            self.in_currency(&mut first, &path.index(index).key("price"), &item.price.0);
+        }
+        if let Some(rate) = &entry.rate {
+            self.in_currency(&mut first, &AT.key("rate"), &rate.0);
+        }
+    }
+
+    /// The fault that `price` is not in the currency of the `first` one, which it may be itself.
+    fn in_currency(&mut self, first: &mut Option<Currency>, path: &Path<'_>, price: &Price) {
+        let (expected, found) = (*first.get_or_insert(price.currency), price.currency);
+        if found != expected {
+            self.tell(path, &CostError::MixedCurrencies { expected, found });
         }
     }
 }

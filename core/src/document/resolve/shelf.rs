@@ -1,69 +1,64 @@
 //! Left-over mixes on the shelf and materials in stock: what is in them, and how much.
 
 use alloc::borrow::ToOwned;
-use alloc::format;
 use alloc::vec::Vec;
 
-use super::super::named::Named;
-use super::{Name, Resolver, pointer, recipe_of};
+use super::Resolver;
 use crate::book::Book;
+use crate::document::Named;
 use crate::document::orders::ShelfEntry;
+use crate::document::path::Path::{self, At};
+use crate::document::reader::Name;
 use crate::formula::Overlap;
 use crate::mix::{MaterialId, Mix};
+use crate::plan::day::recipe_of;
 use crate::plan::shelf::LeftOver;
 use crate::plan::stock::InStock;
 use crate::quantity::{Amount, Mass, Measurable};
 
 impl Resolver {
     pub(super) fn shelf(&mut self, entries: &[ShelfEntry], book: &Book) -> Option<Vec<LeftOver>> {
-        let read: Vec<Option<LeftOver>> = entries
-            .iter()
-            .enumerate()
-            .map(|(index, entry)| {
-                let path = format!("/shelf/{index}");
-                if entries.iter().take(index).any(|earlier| earlier.name == entry.name) {
-                    self.fault(
-                        "shelf-name-twice",
-                        &pointer(&path, "name"),
-                        format!("\"{}\" stands on the shelf twice.", entry.name.0),
-                        "Give each left-over a name of its own.".to_owned(),
-                    );
-                }
-                self.left_over(entry, &path, book)
-            })
-            .collect();
-        read.into_iter().collect()
+        let mut names: Vec<&Name> = Vec::new();
+        self.each(&At("/shelf"), entries, |resolver, path, entry| {
+            if names.contains(&&entry.name) {
+                resolver.fault(
+                    "shelf-name-twice",
+                    &path.key("name"),
+                    &format_args!("\"{}\" stands on the shelf twice.", entry.name.0),
+                    &"Give each left-over a name of its own.",
+                );
+            }
+            names.push(&entry.name);
+            resolver.left_over(entry, path, book)
+        })
     }
 
-    fn left_over(&mut self, entry: &ShelfEntry, path: &str, book: &Book) -> Option<LeftOver> {
-        let mass = self.positive(&pointer(path, "mass"), &entry.mass);
-        let made = self.date(&pointer(path, "made"), entry.made.as_ref());
+    fn left_over(&mut self, entry: &ShelfEntry, path: &Path<'_>, book: &Book) -> Option<LeftOver> {
+        let mass = self.positive(&path.key("mass"), &entry.mass);
+        let made = self.date(&path.key("made"), entry.made.as_ref());
         if book.limits.heats.is_some() && entry.heats.is_none() {
             self.fault(
                 "missing-field",
                 path,
-                "\"heats\" is missing: the book limits them.".to_owned(),
-                "Add how often it has been heated; 1 for what was left of a pot heated once."
-                    .to_owned(),
+                &"\"heats\" is missing: the book limits them.",
+                &"Add how often it has been heated; 1 for what was left of a pot heated once.",
             );
         }
         let mix = match (&entry.formulas, &entry.parts) {
             (Some(formulas), None) => {
                 let overlap = entry.overlap.unwrap_or(Overlap::Refuse);
-                self.layer(formulas, overlap, 1.0, &pointer(path, "formulas"), book).and_then(
-                    |layer| {
-                        let recipe = self.keep(path, recipe_of(&layer, book))?;
-                        self.keep(path, recipe.for_base(Mass::from_si(1.0)))
-                    },
-                )
+                self.layer(formulas, overlap, 1.0, &path.key("formulas"), book).and_then(|layer| {
+                    let recipe = self.keep(path, recipe_of(&layer, book))?;
+                    self.keep(path, recipe.for_base(Mass::from_si(1.0)))
+                })
             }
-            (None, Some(parts)) => self.measured(parts, &pointer(path, "parts"), book),
+            (None, Some(parts)) => self.mixed(parts, &path.key("parts"), book),
             _ => {
                 self.fault(
                     "formulas-or-parts",
                     path,
-                    "It must say what is in it: either \"formulas\" or \"parts\".".to_owned(),
-                    "Write \"formulas\": [\"color\", \"body\"], or \"parts\": { \"clear-base\": \"1 cup\", ... }.".to_owned(),
+                    &"It must say what is in it: either \"formulas\" or \"parts\".",
+                    &"Write \"formulas\": [\"color\", \"body\"], or \"parts\": { \"clear-base\": \"1 cup\", ... }.",
                 );
                 None
             }
@@ -73,8 +68,8 @@ impl Resolver {
             self.fault(
                 "shelf-empty",
                 path,
-                "Nothing is in it.".to_owned(),
-                "Name its parts with amounts above zero, or leave it out.".to_owned(),
+                &"Nothing is in it.",
+                &"Name its parts with amounts above zero, or leave it out.",
             );
             return None;
         }
@@ -84,16 +79,16 @@ impl Resolver {
     }
 
     /// Amounts of materials as they were measured.
-    pub(super) fn measured(
+    pub(super) fn mixed(
         &mut self,
         amounts: &Named<Amount>,
-        path: &str,
+        path: &Path<'_>,
         book: &Book,
     ) -> Option<Mix> {
         let mut mix = Mix::new();
         let mut whole = true;
         for (name, amount) in amounts {
-            let path = pointer(path, name);
+            let path = path.key(name);
             let added = self.mass_at(name, amount, &path, book);
             let added = added.and_then(|(id, mass)| self.keep(&path, mix.add(id, mass)));
             whole &= added.is_some();
@@ -103,22 +98,17 @@ impl Resolver {
 
     /// What is in stock of each material.
     pub(super) fn stock(&mut self, amounts: &Named<Amount>, book: &Book) -> Option<Vec<InStock>> {
-        let read: Vec<Option<InStock>> = amounts
-            .iter()
-            .map(|(name, amount)| {
-                let (material, held) =
-                    self.mass_at(name, amount, &pointer("/stock", name), book)?;
-                Some(InStock { material, held })
-            })
-            .collect();
-        read.into_iter().collect()
+        self.each_named(&At("/stock"), amounts, |resolver, path, name, amount| {
+            let (material, held) = resolver.mass_at(name, amount, path, book)?;
+            Some(InStock { material, held })
+        })
     }
 
     fn mass_at(
         &mut self,
         name: &str,
         amount: &Amount,
-        path: &str,
+        path: &Path<'_>,
         book: &Book,
     ) -> Option<(MaterialId, Mass)> {
         let id = self.find_material(&book.materials, &Name(name.to_owned()), path)?;

@@ -1,0 +1,162 @@
+//! Objects of a document whose fields are known: declared once, for serde, for the JSON Schema and
+//! for the walk that reads them.
+//!
+//! An entry tells its fields as data, and one walk fills them, whatever their types.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use serde_json::{Map, Value};
+
+use super::nearest::nearest;
+use super::reader::{Node, Read, shortened};
+use crate::fault::Fault;
+
+/// Where a field goes when it has been read.
+pub(crate) trait Slot {
+    /// Reads the field; whether it could be read.
+    fn fill(&mut self, node: &Node<'_>, faults: &mut Vec<Fault>) -> bool;
+}
+
+impl<T: Read> Slot for Option<T> {
+    fn fill(&mut self, node: &Node<'_>, faults: &mut Vec<Fault>) -> bool {
+        *self = T::read(node, faults);
+        self.is_some()
+    }
+}
+
+/// The fields that an object may have.
+pub(crate) struct Fields {
+    /// Their names.
+    pub(crate) names: &'static [&'static str],
+    /// How many of them, from the first, must be there.
+    pub(crate) required: usize,
+}
+
+impl Fields {
+    /// Reads the object at `node` into `slots`, one for each name; whether all that must be there is, and all
+    /// that is there could be read. Fields that nobody knows are told, too.
+    pub(crate) fn read(
+        &self,
+        node: &Node<'_>,
+        slots: &mut [&mut dyn Slot],
+        faults: &mut Vec<Fault>,
+    ) -> bool {
+        let Some(object) = node.object(faults) else { return false };
+        let mut whole = true;
+        for (index, (name, slot)) in self.names.iter().zip(slots).enumerate() {
+            match object.get(*name) {
+                Some(value) => whole &= slot.fill(&node.child(name, value), faults),
+                None if index < self.required => {
+                    faults.push(missing(node, name, *slot));
+                    whole = false;
+                }
+                None => {}
+            }
+        }
+        tell_unknown(object, node, self.names, faults);
+        whole
+    }
+}
+
+/// The fault that the field `name` is missing: what would do there is what its type says when it finds nothing.
+fn missing(node: &Node<'_>, name: &str, slot: &mut dyn Slot) -> Fault {
+    let mut found = Vec::new();
+    slot.fill(&node.child(name, &Value::Null), &mut found);
+    let how = found.first().map(|fault| format!(" {}", fault.help));
+    Fault {
+        code: "missing-field".into(),
+        path: node.path.to_string(),
+        message: format!("\"{name}\" is missing."),
+        help: format!("Add \"{name}\" here.{}", how.unwrap_or_default()),
+    }
+}
+
+/// Says which fields of the `object` at `node` are not among those `known`.
+pub(crate) fn tell_unknown(
+    object: &Map<String, Value>,
+    node: &Node<'_>,
+    known: &[&'static str],
+    faults: &mut Vec<Fault>,
+) {
+    for key in object.keys().map(String::as_str) {
+        if known.contains(&key) || node.tag == Some(key) {
+            continue;
+        }
+        let absent = known.iter().copied().filter(|known| !object.contains_key(*known));
+        faults.push(Fault {
+            code: "unknown-field".into(),
+            path: node.path.key(key).to_string(),
+            message: format!("\"{}\" is not a field of this object.", shortened(key)),
+            help: match nearest(key, absent) {
+                Some(known) => format!("Did you mean \"{known}\"?"),
+                None => format!(
+                    "Known here: {}. What belongs to your own program goes into \"ext\".",
+                    known.join(", ")
+                ),
+            },
+        });
+    }
+}
+
+/// Declares an object of a document: a serde type with its schema, and the walk that reads it.
+///
+/// `required` fields must be there, `optional` ones are `Option`s; every object also takes
+/// `ext`, the place for an embedding program's own data.
+macro_rules! entry {
+    (
+        $(#[$meta:meta])*
+        pub struct $Entry:ident {
+            required { $( $(#[$required_meta:meta])* $required:ident: $Required:ty, )* }
+            optional { $( $(#[$optional_meta:meta])* $optional:ident: $Optional:ty, )* }
+        }
+    ) => {
+        $(#[$meta])*
+        #[derive(Debug, Clone, PartialEq, serde::Serialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        #[serde(deny_unknown_fields)]
+        pub struct $Entry {
+            $( $(#[$required_meta])* pub $required: $Required, )*
+            $(
+                $(#[$optional_meta])*
+                #[serde(default, skip_serializing_if = "Option::is_none")]
+                pub $optional: Option<$Optional>,
+            )*
+            /// What an embedding program keeps here for itself; carried through untouched.
+            #[serde(default, skip_serializing_if = "Option::is_none")]
+            pub ext: Option<$crate::document::reader::Ext>,
+        }
+
+        $crate::document::reader::deserialize_by_reading! { $Entry; }
+
+        impl $crate::document::reader::Read for $Entry {
+            fn read(
+                node: &$crate::document::reader::Node<'_>,
+                faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
+            ) -> Option<Self> {
+                const REQUIRED: &[&str] = &[$( stringify!($required), )*];
+                const FIELDS: $crate::document::entry::Fields = $crate::document::entry::Fields {
+                    names: &[$( stringify!($required), )* $( stringify!($optional), )* "ext"],
+                    required: REQUIRED.len(),
+                };
+                $( let mut $required: Option<$Required> = None; )*
+                $( let mut $optional: Option<$Optional> = None; )*
+                let mut ext: Option<$crate::document::reader::Ext> = None;
+                let whole = FIELDS.read(
+                    node,
+                    &mut [$( &mut $required, )* $( &mut $optional, )* &mut ext],
+                    faults,
+                );
+                // One way out for all fields: a way out for each is a great deal of code.
+                match ($( $required, )*) {
+                    ($( Some($required), )*) if whole => {
+                        Some(Self { $( $required, )* $( $optional, )* ext })
+                    }
+                    _ => None,
+                }
+            }
+        }
+    };
+}
+pub(crate) use entry;

@@ -1,0 +1,125 @@
+//! The tools on the bench.
+
+use alloc::vec::Vec;
+
+use super::Resolver;
+use crate::book::{Injector, Vessel};
+use crate::document::book::BenchEntry;
+use crate::document::path::Path;
+use crate::document::process::ToolUncertaintyEntry;
+use crate::document::written::{Percent, Written};
+use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
+use crate::quantity::{Ratio, Volume};
+use crate::uncertainty::ToolUncertainty;
+
+impl Resolver {
+    pub(super) fn bench(
+        &mut self,
+        at: &Path<'_>,
+        entry: &BenchEntry,
+    ) -> Option<(Bench, Vec<Vessel>, Injector)> {
+        let balance = entry.balance.as_ref().and_then(|balance| {
+            let path = at.key("balance");
+            let readability = self.positive(&path.key("reads"), &balance.reads)?;
+            let least_load = self.or_zero(&path.key("from"), balance.from.as_ref());
+            Some(Balance {
+                readability,
+                least_load: least_load.unwrap_or_default(),
+                capacity: match &balance.to {
+                    Some(capacity) => self.positive(&path.key("to"), capacity)?,
+                    // Shop balances show some 5 000 to 50 000 steps (common practice, no source).
+                    None => readability * 5000.0,
+                },
+            })
+        });
+        let spoons = entry.spoons.as_deref().unwrap_or_default();
+        let spoons = self.each(&at.key("spoons"), spoons, Self::positive);
+        let mut cups = Vec::new();
+        let mut vessels = Vec::new();
+        let at_cups = at.key("cups");
+        for (index, cup) in entry.cups.iter().enumerate() {
+            let path = at_cups.index(index);
+            let capacity = self.positive(&path.key("holds"), &cup.holds);
+            let mark = match &cup.marks {
+                Some(mark) => self.positive(&path.key("marks"), mark),
+                None => capacity,
+            };
+            vessels.push(Vessel {
+                film: self.or_zero(&path.key("film"), cup.film.as_ref()).unwrap_or_default(),
+                heel: self.or_zero(&path.key("heel"), cup.heel.as_ref()).unwrap_or_default(),
+                brim: self.brim(&path, cup.brim.as_ref(), capacity),
+            });
+            if let (Some(capacity), Some(mark)) = (capacity, mark) {
+                cups.push(Cup { mark, capacity });
+            }
+        }
+        if entry.cups.is_empty() {
+            self.fault(
+                "no-cup",
+                &at_cups,
+                &"There is no cup to mix a pot in.",
+                &"Add one: { \"holds\": \"2 cup\", \"marks\": \"1/4 cup\" }.",
+            );
+        }
+        let injector = at.key("injector");
+        let holds = self.positive(&injector.key("holds"), &entry.injector.holds);
+        let keeps = self.or_zero(&injector.key("keeps"), entry.injector.keeps.as_ref());
+        let keeps = keeps.unwrap_or_default();
+        if holds.is_some_and(|holds| keeps >= holds) {
+            self.fault(
+                "injector-keeps-all",
+                &injector.key("keeps"),
+                &"The injector keeps all that it holds.",
+                &"Write what stays in it after the last shot.",
+            );
+        }
+        let handling = Handling {
+            drops: entry.most_drops.unwrap_or(Handling::default().drops),
+            ..Handling::default()
+        };
+        let tools = self.keep(at, Bench::new(balance, spoons?, cups, handling));
+        let count = entry.injector.count.unwrap_or(1);
+        Some((tools?, vessels, Injector { holds: holds?, keeps, count }))
+    }
+
+    /// What a cup holds to its brim, which lies no lower than its highest mark.
+    fn brim(
+        &mut self,
+        path: &Path<'_>,
+        brim: Option<&Written<Volume>>,
+        holds: Option<Volume>,
+    ) -> Option<Volume> {
+        let path = path.key("brim");
+        let brim = self.positive(&path, brim?)?;
+        if holds.is_some_and(|holds| brim < holds) {
+            self.fault(
+                "brim-below-marks",
+                &path,
+                &"The cup holds less to its brim than to its highest mark.",
+                &"Fill it to the brim with water and weigh that: 1 g is 1 mL.",
+            );
+            return None;
+        }
+        Some(brim)
+    }
+}
+
+/// What the shop has found of its tools, over the library's figures.
+pub(super) fn tool_uncertainty(entry: Option<&ToolUncertaintyEntry>) -> ToolUncertainty {
+    let mut tools = ToolUncertainty::default();
+    let Some(entry) = entry else { return tools };
+    let set = |figure: &mut Ratio, found: Option<Percent>| {
+        if let Some(found) = found {
+            *figure = Ratio::from(found.share());
+        }
+    };
+    set(&mut tools.balance_span, entry.balance_span);
+    set(&mut tools.spoon_size, entry.spoon_size);
+    set(&mut tools.spoon_level, entry.spoon_level);
+    set(&mut tools.cup_size, entry.cup_size);
+    set(&mut tools.cup_filling, entry.cup_filling);
+    set(&mut tools.drop, entry.drop);
+    set(&mut tools.unweighed_drop, entry.unweighed_drop);
+    set(&mut tools.drop_scatter, entry.drop_scatter);
+    tools
+}

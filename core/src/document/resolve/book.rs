@@ -1,0 +1,101 @@
+//! The book as a whole: its parts in their order, then what rests on them.
+
+use alloc::vec::Vec;
+
+use super::Resolver;
+use super::bench::tool_uncertainty;
+use super::product::Wanted;
+use crate::book::Book;
+use crate::document::book::BookDocument;
+use crate::document::path::Path::At;
+use crate::document::reader::Name;
+use crate::fault::Faults;
+use crate::material::Kind;
+use crate::mix::{MaterialId, Materials};
+
+impl TryFrom<&BookDocument> for Book {
+    type Error = Faults;
+
+    fn try_from(document: &BookDocument) -> Result<Self, Faults> {
+        let mut resolver = Resolver::new(document.measures);
+        let book = resolver.book(document);
+        resolver.finish(book)
+    }
+}
+
+impl Resolver {
+    fn book(&mut self, document: &BookDocument) -> Option<Book> {
+        let materials = self.materials(&At("/materials"), &document.materials)?;
+        let default_base =
+            document.default_base.as_ref().and_then(|name| self.default_base(name, &materials));
+        let formulas =
+            self.each_named(&At("/formulas"), &document.formulas, |resolver, path, name, entry| {
+                Some(resolver.formula(path, name, entry, &materials))
+            });
+        let molds = self.each_named(&At("/molds"), &document.molds, Self::mold);
+        let altitude =
+            document.altitude.as_ref().and_then(|altitude| altitude.to(self.system).ok());
+        let air = self.air(document.altitude.as_ref(), document.air_pressure.as_ref());
+        let bench = self.bench(&At("/bench"), &document.bench);
+        let vacuum = document.bench.vacuum.as_ref();
+        let chamber = vacuum.and_then(|vacuum| self.chamber(&At("/bench/vacuum"), vacuum, air));
+        let oven = self.oven(document, &materials, default_base);
+        let limits = self.limits(document.limits.as_ref());
+        let costing = document.costing.as_ref();
+        let costing = costing.and_then(|costing| self.costing(costing, &materials));
+        let molds = molds?;
+        let (tools, vessels, injector) = bench?;
+        let mut book = Book {
+            shop: document.shop.as_ref().map(|shop| shop.0.clone()),
+            system: self.system,
+            altitude,
+            air,
+            materials,
+            default_base,
+            formulas: formulas?,
+            molds,
+            products: Vec::new(),
+            tools,
+            unsure: tool_uncertainty(document.bench.uncertainty.as_ref()),
+            vessels,
+            injector,
+            chamber,
+            oven,
+            limits,
+            costing,
+        };
+        if let Some(products) = &document.products {
+            let products =
+                self.each_named(&At("/products"), products, |resolver, path, name, entry| {
+                    let wanted = Wanted {
+                        mold: Some(&entry.mold),
+                        formulas: entry.formulas.as_deref(),
+                        overlap: entry.overlap,
+                        layers: entry.layers.as_deref(),
+                    };
+                    resolver.product(name, &wanted, path, &book)
+                });
+            book.products = products?;
+        }
+        Some(book)
+    }
+
+    fn default_base(&mut self, name: &Name, materials: &Materials) -> Option<MaterialId> {
+        let path = &At("/default_base");
+        let found = self.find_material(materials, name, path)?;
+        let kind = self.keep(path, materials.get(found))?.kind;
+        if kind != Kind::Plastisol {
+            self.fault(
+                "base-no-plastisol",
+                path,
+                &format_args!("\"{}\" is a {kind}; a pot starts from a plastisol.", name.0),
+                &format_args!(
+                    "Name a plastisol here, or give \"{}\" the kind \"plastisol\".",
+                    name.0
+                ),
+            );
+            return None;
+        }
+        Some(found)
+    }
+}

@@ -1,0 +1,96 @@
+//! Formulas: their bases and doses, each of a dimension that can be measured out.
+
+use alloc::borrow::ToOwned;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::Resolver;
+use crate::document::Named;
+use crate::document::book::{BaseEntry, FormulaEntry};
+use crate::document::path::Path::{self};
+use crate::document::reader::Name;
+use crate::document::written::DOSE_DIMENSIONS;
+use crate::formula::{Dose, Formula, FormulaError};
+use crate::mix::{MaterialId, Materials};
+use crate::quantity::{Amount, Dimension, Rational, Unit};
+
+impl Resolver {
+    pub(super) fn formula(
+        &mut self,
+        path: &Path<'_>,
+        name: &str,
+        entry: &FormulaEntry,
+        materials: &Materials,
+    ) -> Formula {
+        let per = entry.per;
+        if let Some(per) = per {
+            self.check_dimension(&path.key("per"), &per, &[Dimension::VOLUME, Dimension::MASS]);
+        }
+        let base = match &entry.base {
+            None => Vec::new(),
+            Some(BaseEntry::One(base)) => {
+                let found = self.find_material(materials, base, &path.key("base"));
+                found.and_then(only_base).into_iter().collect()
+            }
+            Some(BaseEntry::Blend(parts)) if parts.is_empty() => {
+                self.fault(
+                    "empty-blend",
+                    &path.key("base"),
+                    &"The blend names no plastisol.",
+                    &"Name its plastisols with an amount each, or leave \"base\" out.",
+                );
+                Vec::new()
+            }
+            Some(BaseEntry::Blend(parts)) => self.doses(
+                &path.key("base"),
+                parts,
+                &[Dimension::VOLUME, Dimension::MASS],
+                materials,
+            ),
+        };
+        let doses = self.doses(&path.key("doses"), &entry.doses, &DOSE_DIMENSIONS, materials);
+        if per.is_none() && doses.iter().any(|dose| dose.amount.basis().is_none()) {
+            self.tell(path, &FormulaError::NoPer(name.to_owned()));
+        }
+        Formula { name: name.to_owned(), per, base, doses }
+    }
+
+    fn doses(
+        &mut self,
+        path: &Path<'_>,
+        doses: &Named<Amount>,
+        dimensions: &[Dimension],
+        materials: &Materials,
+    ) -> Vec<Dose> {
+        let mut read = Vec::new();
+        for (name, amount) in doses {
+            let path = path.key(name);
+            self.check_dimension(&path, amount, dimensions);
+            if let Some(material) = self.find_material(materials, &Name(name.clone()), &path) {
+                read.push(Dose { material, amount: *amount });
+            }
+        }
+        read
+    }
+
+    fn check_dimension(&mut self, path: &Path<'_>, amount: &Amount, dimensions: &[Dimension]) {
+        let found = amount.dimension();
+        if !dimensions.contains(&found) {
+            let wanted: Vec<String> = dimensions.iter().map(ToString::to_string).collect();
+            self.fault(
+                "wrong-dimension",
+                path,
+                &format_args!("\"{amount}\" is {found}."),
+                &format_args!("Write {}.", wanted.join(" or ")),
+            );
+        } else {
+            // A word that the measuring system lacks, or a number beyond belief, is told here.
+            self.keep(path, amount.unit().factor(self.system).map(|_| ()));
+        }
+    }
+}
+
+/// A base that stands alone: its amount does not count.
+fn only_base(material: MaterialId) -> Option<Dose> {
+    Some(Dose { material, amount: Amount::new(Rational::ONE, Unit::GRAM).ok()? })
+}

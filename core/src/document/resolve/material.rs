@@ -1,0 +1,178 @@
+//! Materials: what the starter table says of one, and what its entry says over it.
+
+use alloc::borrow::ToOwned;
+
+use super::Resolver;
+use crate::document::Named;
+use crate::document::book::{MaterialEntry, SourcedDrop};
+use crate::document::path::Path;
+use crate::document::reader::Name;
+use crate::document::starter;
+use crate::document::written::Percent;
+use crate::material::{Drop, Material, ShotWindow};
+use crate::mix::{MaterialId, Materials};
+
+impl Resolver {
+    pub(super) fn find_material(
+        &mut self,
+        materials: &Materials,
+        name: &Name,
+        path: &Path<'_>,
+    ) -> Option<MaterialId> {
+        let mut names = materials.iter().map(|(_, material)| material.name.as_str());
+        self.find("material", path, &name.0, materials.find(&name.0), &mut names)
+    }
+
+    pub(super) fn materials(
+        &mut self,
+        path: &Path<'_>,
+        entries: &Named<MaterialEntry>,
+    ) -> Option<Materials> {
+        let read = self.each_named(path, entries, |resolver, path, name, entry| {
+            Some(resolver.material(path, name, entry))
+        });
+        read.map(Materials::new)
+    }
+
+    /// A material that stands alone.
+    pub(crate) fn one_material(
+        &mut self,
+        path: &Path<'_>,
+        entry: &MaterialEntry,
+    ) -> Option<Material> {
+        self.whole(|resolver| Some(resolver.material(path, "the material", entry)))
+    }
+
+    fn material(&mut self, path: &Path<'_>, name: &str, entry: &MaterialEntry) -> Material {
+        let generic = entry.like.as_ref().and_then(|like| self.starter(path, like));
+        let mut material = match generic {
+            Some(generic) => Material { name: name.to_owned(), kind: entry.kind, ..generic },
+            None => Material::new(name, entry.kind),
+        };
+        fill(&mut material.density, self.property(path, "density", entry.density.as_ref()));
+        fill(&mut material.fused, self.property(path, "fused", entry.fused.as_ref()));
+        fill(
+            &mut material.as_scooped,
+            self.property(path, "as_scooped", entry.as_scooped.as_ref()),
+        );
+        fill(&mut material.expansion, self.property(path, "expansion", entry.expansion.as_ref()));
+        fill(
+            &mut material.specific_heat,
+            self.property(path, "specific_heat", entry.specific_heat.as_ref()),
+        );
+        let drop = match &entry.drop {
+            Some(SourcedDrop::Mass(mass)) => {
+                self.property(path, "drop", Some(mass)).map(Drop::Mass)
+            }
+            Some(SourcedDrop::Volume(volume)) => {
+                self.property(path, "drop", Some(volume)).map(Drop::Volume)
+            }
+            None => None,
+        };
+        fill(&mut material.drop, drop);
+        fill(&mut material.shot_window, self.shot_window(path, entry));
+        fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
+        fill(&mut material.notes, entry.notes.clone());
+        material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
+        self.heat_and_flake(path, entry, &mut material);
+        self.check_densities(path, &material);
+        material
+    }
+
+    fn starter(&mut self, path: &Path<'_>, like: &Name) -> Option<Material> {
+        let path = path.key("like");
+        let table = match self.starter.take().map_or_else(starter::materials, Ok) {
+            Ok(table) => table,
+            Err(faults) => {
+                self.faults.extend(faults.into_vec());
+                return None;
+            }
+        };
+        let found = table.find(&like.0).and_then(|id| table.get(id).ok()).cloned();
+        let found = {
+            let mut names = table.iter().map(|(_, material)| material.name.as_str());
+            self.find("starter material", &path, &like.0, found, &mut names)
+        };
+        self.starter = Some(table);
+        found
+    }
+
+    fn shot_window(&mut self, path: &Path<'_>, entry: &MaterialEntry) -> Option<ShotWindow> {
+        let (low, high) = entry.shot_window.as_ref()?;
+        let path = path.key("shot_window");
+        let low = self.quantity(&path.index(0), low)?;
+        let high = self.quantity(&path.index(1), high)?;
+        if low > high {
+            self.fault(
+                "shot-window-reversed",
+                &path,
+                &"The lowest temperature is above the highest.",
+                &"Write the lower one first.",
+            );
+            return None;
+        }
+        Some(ShotWindow { low, high })
+    }
+
+    /// A share above zero.
+    pub(super) fn tolerance(&mut self, path: &Path<'_>, percent: Option<Percent>) -> Option<f64> {
+        let share = percent?.share();
+        if share > 0.0 && share < 1.0 {
+            return Some(share);
+        }
+        self.fault(
+            "tolerance-out-of-range",
+            path,
+            &"No bench keeps a tolerance of 0 %, and one of 100 % is none.",
+            &"Write what you accept, such as \"5 %\".",
+        );
+        None
+    }
+
+    /// A powder cannot be heavier with air between its grains than without.
+    fn check_densities(&mut self, path: &Path<'_>, material: &Material) {
+        if let (Some(density), Some(scooped)) = (&material.density, &material.as_scooped)
+            && scooped.value > density.value
+        {
+            self.fault(
+                "scooped-above-true",
+                &path.key("as_scooped"),
+                &format_args!("\"{}\" is heavier as scooped than its grains are.", material.name),
+                &"Check the two densities; perhaps they are swapped.",
+            );
+        }
+    }
+}
+
+/// A stated property replaces that of the starter table.
+fn fill<T>(place: &mut Option<T>, stated: Option<T>) {
+    if stated.is_some() {
+        *place = stated;
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::string::ToString;
+
+    use serde_json::{Value, json};
+
+    use crate::document::book_from_text;
+    use crate::document::small::BOOK;
+    use crate::quantity::Measurable;
+
+    #[test]
+    fn what_a_like_row_says_can_be_overruled() {
+        let book = book_from_text(BOOK).unwrap();
+        let salt = book.materials.get(book.materials.find("salt").unwrap()).unwrap();
+        // The starter table: 2.165 g/mL; 6 g a teaspoon.
+        assert!((salt.density.as_ref().unwrap().value.si() - 2165.0).abs() < 1e-9);
+        assert!((salt.as_scooped.as_ref().unwrap().value.si() - 1217.0).abs() < 1e-9);
+        let mut document: Value = serde_json::from_str(BOOK).unwrap();
+        document["materials"]["salt"]["as_scooped"] = json!("1.3 g/mL");
+        let book = book_from_text(&document.to_string()).unwrap();
+        let salt = book.materials.get(book.materials.find("salt").unwrap()).unwrap();
+        assert!((salt.as_scooped.as_ref().unwrap().value.si() - 1300.0).abs() < 1e-9);
+        assert!(salt.density.is_some());
+    }
+}

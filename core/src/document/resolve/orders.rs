@@ -1,0 +1,241 @@
+//! A day's order lines, with products, molds and formulas of a book.
+
+use alloc::vec::Vec;
+
+use super::Resolver;
+use super::product::Wanted;
+use crate::book::{Book, Product};
+use crate::document::orders::{OrderLine, OrdersDocument};
+use crate::document::path::Path::{self, At};
+use crate::document::reader::LARGEST_COUNT;
+use crate::fault::Faults;
+use crate::plan::day::{Day, Line};
+
+impl Day {
+    /// The orders in `document`, with products, molds and formulas of `book`.
+    ///
+    /// # Errors
+    /// All faults of the document together.
+    pub fn resolve(document: &OrdersDocument, book: &Book) -> Result<Self, Faults> {
+        let mut resolver = Resolver::new(book.system);
+        if document.lines.is_empty() {
+            resolver.fault(
+                "no-lines",
+                &At("/lines"),
+                &"The order list is empty.",
+                &"Add a line: { \"order\": \"31\", \"product\": ..., \"pieces\": 24 }.",
+            );
+        }
+        let lines = resolver.each(&At("/lines"), &document.lines, |resolver, path, line| {
+            resolver.line(path, line, book)
+        });
+        let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
+        let day = document.day.as_ref().map(|day| day.0.clone());
+        let stock = document.stock.as_ref();
+        let stock = stock.map_or(Some(Vec::new()), |stock| resolver.stock(stock, book));
+        let read = lines.zip(shelf).zip(stock);
+        resolver.finish(read.map(|((lines, shelf), stock)| Self { day, lines, shelf, stock }))
+    }
+}
+
+impl Resolver {
+    fn line(&mut self, path: &Path<'_>, line: &OrderLine, book: &Book) -> Option<Line> {
+        let own = line.mold.is_some()
+            || line.formulas.is_some()
+            || line.layers.is_some()
+            || line.overlap.is_some();
+        let product = match (&line.product, own) {
+            (Some(name), false) => {
+                let mut names = book.products.iter().map(|product| product.name.as_str());
+                let path = path.key("product");
+                self.find("product", &path, &name.0, book.find_product(&name.0), &mut names)
+                    .and_then(|index| book.products.get(index).cloned())
+            }
+            (None, true) if line.mold.is_some() => {
+                let wanted = Wanted {
+                    mold: line.mold.as_ref(),
+                    formulas: line.formulas.as_deref(),
+                    overlap: line.overlap,
+                    layers: line.layers.as_deref(),
+                };
+                self.product("", &wanted, path, book)
+            }
+            (product, _) => {
+                let help = if product.is_some() {
+                    "Keep one of the two: a product has its mold and formulas in the book."
+                } else {
+                    "Add \"product\", or \"mold\" with \"formulas\" or \"layers\"."
+                };
+                self.fault(
+                    "product-or-mold",
+                    path,
+                    &"It must say what is ordered: either \"product\", or \"mold\" with \"formulas\" or \"layers\".",
+                    &help,
+                );
+                None
+            }
+        };
+        let pieces = self.pieces(line, path);
+        let promised = self.date(&path.key("promised"), line.promised.as_ref());
+        let product = product?;
+        let shape = self.shape(line, &product, path, book)?;
+        Some(Line {
+            order: line.order.0.clone(),
+            product,
+            shape,
+            pieces: pieces?,
+            packs: line.packs.zip(line.pack_of),
+            promised: promised?,
+            ext: line.ext.clone(),
+        })
+    }
+
+    fn pieces(&mut self, line: &OrderLine, path: &Path<'_>) -> Option<u32> {
+        match (line.pieces, line.packs, line.pack_of) {
+            (Some(pieces), None, None) => Some(pieces),
+            (None, Some(packs), Some(each)) => {
+                let pieces = packs.checked_mul(each).filter(|pieces| *pieces <= LARGEST_COUNT);
+                if pieces.is_none() {
+                    self.fault(
+                        "too-many-pieces",
+                        path,
+                        &format_args!("{packs} packs of {each} are more than one day can hold."),
+                        &format_args!("Up to {LARGEST_COUNT} pieces are planned."),
+                    );
+                }
+                pieces
+            }
+            _ => {
+                self.fault(
+                    "pieces-or-packs",
+                    path,
+                    &"It must say how many: either \"pieces\", or \"packs\" with \"pack_of\".",
+                    &"Write \"pieces\": 24, or \"packs\": 3, \"pack_of\": 8.",
+                );
+                None
+            }
+        }
+    }
+
+    /// Which of a mold's shapes a line asks for; the index among its cavities.
+    fn shape(
+        &mut self,
+        line: &OrderLine,
+        product: &Product,
+        path: &Path<'_>,
+        book: &Book,
+    ) -> Option<usize> {
+        let cavities = &book.molds.get(product.mold)?.cavities;
+        let shapes = || cavities.iter().filter_map(|cavity| cavity.shape.as_deref());
+        match (&line.shape, cavities.len()) {
+            (None, 1) => Some(0),
+            (None, _) => {
+                let listed: Vec<&str> = shapes().collect();
+                self.fault(
+                    "missing-field",
+                    path,
+                    &"\"shape\" is missing: the mold has unlike cavities.",
+                    &format_args!("Add one of: {}.", listed.join(", ")),
+                );
+                None
+            }
+            (Some(shape), 1) if cavities.iter().all(|cavity| cavity.shape.is_none()) => {
+                self.fault(
+                    "shape-of-like-cavities",
+                    &path.key("shape"),
+                    &format_args!(
+                        "\"{}\" is asked of a mold whose cavities are all alike.",
+                        shape.0
+                    ),
+                    &"Leave \"shape\" out.",
+                );
+                None
+            }
+            (Some(shape), _) => {
+                let found = cavities
+                    .iter()
+                    .position(|cavity| cavity.shape.as_deref() == Some(shape.0.as_str()));
+                let path = path.key("shape");
+                self.find("shape of this mold", &path, &shape.0, found, &mut shapes())
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::borrow::ToOwned;
+    use std::format;
+    use std::string::{String, ToString};
+
+    use rstest::rstest;
+
+    use super::*;
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+
+    fn small() -> Book {
+        book_from_text(BOOK).unwrap_or_else(|faults| panic!("{faults}"))
+    }
+
+    fn told(faults: &Faults) -> Vec<(String, String)> {
+        faults.iter().map(|fault| (fault.path.clone(), fault.code.to_string())).collect()
+    }
+
+    #[rstest]
+    #[case(r#""product": "sky wurm", "pieces": 3"#, "/product", "unknown-name")]
+    #[case(r#""pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""product": "sky worm", "mold": "worm", "pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""formulas": ["body"], "pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""mold": "worm", "pieces": 3"#, "", "product-or-mold")]
+    #[case(r#""mold": "worm", "formulas": [], "pieces": 3"#, "/formulas", "no-formula")]
+    #[case(
+        r#""mold": "worm", "formulas": ["body", "twin"], "pieces": 3"#,
+        "/formulas",
+        "formula-dosed-twice"
+    )]
+    #[case(r#""product": "sky worm""#, "", "pieces-or-packs")]
+    #[case(r#""product": "sky worm", "packs": 3"#, "", "pieces-or-packs")]
+    #[case(
+        r#""product": "sky worm", "pieces": 3, "packs": 3, "pack_of": 2"#,
+        "",
+        "pieces-or-packs"
+    )]
+    #[case(r#""product": "sky worm", "packs": 1000000, "pack_of": 2"#, "", "too-many-pieces")]
+    #[case(r#""product": "sky worm", "pieces": 3, "promised": "soon""#, "/promised", "not-a-date")]
+    #[case(
+        r#""product": "sky worm", "pieces": 3, "shape": "long""#,
+        "/shape",
+        "shape-of-like-cavities"
+    )]
+    #[case(r#""product": "sky pair", "pieces": 3"#, "", "missing-field")]
+    #[case(r#""product": "sky pair", "pieces": 3, "shape": "lang""#, "/shape", "unknown-name")]
+    fn a_line_says_what_is_wrong_with_it(
+        #[case] line: &str,
+        #[case] path: &str,
+        #[case] code: &str,
+    ) {
+        let text = orders(&format!(r#"{{ "order": "1", {line} }}"#));
+        let faults = orders_from_text(&text, &small()).unwrap_err();
+        let expected = (format!("/lines/0{path}"), code.to_owned());
+        // What a line without formulas lacks is told in one place, or in both that would mend it.
+        assert!(told(&faults).contains(&expected) || code == "product-or-mold", "{faults}");
+        assert_eq!(faults.count(), 1, "{faults}");
+    }
+
+    #[test]
+    fn all_lines_are_looked_at() {
+        let line = r#"{ "order": "1", "product": "no such", "pieces": 3, "promised": "soon" }"#;
+        let faults = orders_from_text(&orders(&format!("{line}, {line}")), &small()).unwrap_err();
+        assert_eq!(faults.count(), 4, "{faults}");
+        let none = orders_from_text(&orders(""), &small()).unwrap_err();
+        assert_eq!(told(&none), [("/lines".to_owned(), "no-lines".to_owned())]);
+    }
+
+    #[test]
+    fn packs_are_pieces() {
+        let line = r#"{ "order": "1", "product": "sky worm", "packs": 5, "pack_of": 8 }"#;
+        let day = orders_from_text(&orders(line), &small()).unwrap();
+        assert_eq!((day.lines[0].pieces, day.lines[0].packs), (40, Some((5, 8))));
+    }
+}

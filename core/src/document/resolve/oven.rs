@@ -1,0 +1,123 @@
+//! The oven, by the shop's own timings.
+
+use super::Resolver;
+use crate::book::Oven;
+use crate::document::book::BookDocument;
+use crate::document::path::Path::{self, At};
+use crate::document::process::TimingEntry;
+use crate::document::written::Percent;
+use crate::mix::{MaterialId, Materials};
+use crate::process::heat::{self, Load, Timing};
+use crate::quantity::{
+    Amount, Dimension, HeatCapacity, Mass, MassDensity, Ratio, SpecificHeatCapacity, Volume,
+};
+
+/// What a timed mix is like.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Timed {
+    /// Cold and liquid; needed where a volume was timed.
+    pub(crate) density: Option<MassDensity>,
+    pub(crate) specific_heat: SpecificHeatCapacity,
+    /// Heat capacity of the vessel, zero where it is left to the timings.
+    pub(crate) vessel: HeatCapacity,
+}
+
+impl Resolver {
+    /// The oven of a book, timed with one of its plastisols.
+    pub(super) fn oven(
+        &mut self,
+        document: &BookDocument,
+        materials: &Materials,
+        default_base: Option<MaterialId>,
+    ) -> Option<Oven> {
+        let entry = document.bench.oven.as_ref()?;
+        let at = &At("/bench/oven");
+        let base = match &entry.of {
+            Some(name) => self.find_material(materials, name, &at.key("of")),
+            None if default_base.is_none() => {
+                self.fault(
+                    "missing-field",
+                    at,
+                    &"\"of\" is missing: the book has no default base that was timed.",
+                    &"Name the plastisol that was timed: \"of\": \"clear-base\".",
+                );
+                None
+            }
+            None => default_base,
+        };
+        let material = self.keep(at, materials.get(base?))?.clone();
+        let specific_heat =
+            self.keep(at, material.specific_heat("reckoning with the oven's timings"))?;
+        let timed = Timed {
+            density: material.density.as_ref().map(|density| density.value),
+            specific_heat,
+            vessel: HeatCapacity::default(),
+        };
+        let timed = self.timings(at, &entry.timings, entry.setting, timed);
+        let reheat_from = entry
+            .reheat_from
+            .as_ref()
+            .and_then(|temperature| self.keep(&at.key("reheat_from"), temperature.to(self.system)));
+        let hot_for = entry.hot_for.as_ref();
+        let hot_for = hot_for.and_then(|time| self.positive(&at.key("hot_for"), time));
+        Some(Oven { timed: timed?, reheat_from, hot_for })
+    }
+
+    /// The oven that `timings` of one mix show.
+    pub(crate) fn timings(
+        &mut self,
+        at: &Path<'_>,
+        timings: &[TimingEntry],
+        setting: Option<Percent>,
+        timed: Timed,
+    ) -> Option<heat::Oven> {
+        let path = at.key("timings");
+        let setting = Ratio::from(setting.map_or(1.0, Percent::share));
+        let read = self.each(&path, timings, |resolver, path, timing| {
+            resolver.timing(path, timing, setting, timed)
+        });
+        self.keep(&path, heat::Oven::from_timings(&read?))
+    }
+
+    fn timing(
+        &mut self,
+        at: &Path<'_>,
+        entry: &TimingEntry,
+        setting: Ratio,
+        timed: Timed,
+    ) -> Option<Timing> {
+        let mass = self.amount_of_mix(&at.key("mix"), &entry.mix, timed.density);
+        let start = self.keep(&at.key("from"), entry.from.to(self.system));
+        let end = self.keep(&at.key("to"), entry.to.to(self.system));
+        let duration = self.positive(&at.key("time"), &entry.time);
+        let load = Load::new(mass?, timed.specific_heat, timed.vessel);
+        let load = self.keep(&at.key("mix"), load)?;
+        let timing = Timing { load, setting, start: start?, end: end?, duration: duration? };
+        self.keep(at, heat::Oven::from_timings(&[timing]))?;
+        Some(timing)
+    }
+
+    /// The mass of a mix given as a mass, or as a volume of `density`.
+    pub(crate) fn amount_of_mix(
+        &mut self,
+        path: &Path<'_>,
+        amount: &Amount,
+        density: Option<MassDensity>,
+    ) -> Option<Mass> {
+        if amount.dimension() != Dimension::VOLUME {
+            return self.keep(path, amount.to(self.system));
+        }
+        let volume: Volume = self.keep(path, amount.to(self.system))?;
+        if density.is_none() {
+            self.fault(
+                "volume-without-density",
+                path,
+                &format_args!(
+                    "{amount} is a volume, and the density of what was heated is not known."
+                ),
+                &"State the density, or weigh it: \"mix\": \"240 g\".",
+            );
+        }
+        Some(volume * density?)
+    }
+}

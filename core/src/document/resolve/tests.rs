@@ -1,0 +1,164 @@
+//! Books that are whole, and books with one slip each.
+
+use alloc::borrow::ToOwned;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use rstest::rstest;
+use serde_json::{Value, json};
+
+use crate::book::Book;
+use crate::document::read_book;
+use crate::document::small::BOOK;
+use crate::fault::Faults;
+
+fn read(book: &Value) -> Result<Book, Faults> {
+    read_book(book).and_then(|document| Book::try_from(&document))
+}
+
+fn told(faults: &Faults) -> Vec<(String, String)> {
+    faults.iter().map(|fault| (fault.path.clone(), fault.code.to_string())).collect()
+}
+
+#[rstest]
+#[case("/materials/clear/density", json!("0 g/mL"), "/materials/clear/density", "not-positive")]
+#[case("/materials/salt/as_scooped", json!("2.9 g/mL"), "/materials/salt/as_scooped", "scooped-above-true")]
+#[case("/materials/clear/shot_window", json!(["350 °F", "320 °F"]), "/materials/clear/shot_window", "shot-window-reversed")]
+#[case("/materials/clear/tolerance", json!("0 %"), "/materials/clear/tolerance", "tolerance-out-of-range")]
+#[case("/materials/salt/like", json!("sodium"), "/materials/salt/like", "unknown-name")]
+#[case("/default_base", json!("salt"), "/default_base", "base-no-plastisol")]
+#[case("/default_base", json!("cleer"), "/default_base", "unknown-name")]
+#[case("/formulas/body/base", json!({}), "/formulas/body/base", "empty-blend")]
+#[case("/formulas/body/per", json!("8 drops"), "/formulas/body/per", "wrong-dimension")]
+#[case("/formulas/body/doses/salt", json!("300 °F"), "/formulas/body/doses/salt", "wrong-dimension")]
+#[case("/molds/worm/cavity", json!("0 mL"), "/molds/worm/cavity", "not-positive")]
+#[case("/molds/worm/cavity", json!({ "water": "9 g", "at": "90 °C" }), "/molds/worm/cavity", "water-temperature-out-of-range")]
+#[case("/molds/pair/cavity", json!("9 mL"), "/molds/pair/cavity", "one-cavity-for-unlike")]
+#[case("/molds/worm/cavities", json!({}), "/molds/worm/cavity", "one-cavity-for-unlike")]
+#[case("/molds/pair/cavities", json!({}), "/molds/pair/cavities", "no-cavities")]
+#[case("/molds/worm/voids", json!("100 %"), "/molds/worm/voids", "share-of-all")]
+#[case("/molds/worm/rejects", json!("100 %"), "/molds/worm/rejects", "share-of-all")]
+#[case("/products/two/layers/0/share", json!("50 %"), "/products/two/layers", "layer-shares")]
+#[case("/products/two/overlap", json!("add"), "/products/two/overlap", "overlap-beside-layers")]
+#[case("/products/two/formulas", json!(["sky"]), "/products/two", "formulas-or-layers")]
+#[case("/bench/injector/count", json!(1), "/products/two/layers", "too-few-injectors")]
+#[case("/bench/injector/keeps", json!("1 cup"), "/bench/injector/keeps", "injector-keeps-all")]
+#[case("/bench/cups", json!([]), "/bench/cups", "no-cup")]
+#[case("/bench/balance/reads", json!("0 g"), "/bench/balance/reads", "not-positive")]
+#[case("/limits", json!({ "confidence": "100 %" }), "/limits/confidence", "confidence-out-of-range")]
+#[case("/limits", json!({ "most_full": "0 %" }), "/limits/most_full", "share-of-nothing")]
+fn one_slip_is_told_once_at_its_place(
+    #[case] place: &str,
+    #[case] value: Value,
+    #[case] path: &str,
+    #[case] code: &str,
+) {
+    let mut document: Value = serde_json::from_str(BOOK).unwrap();
+    let (parent, key) = place.rsplit_once('/').unwrap();
+    let parent = document.pointer_mut(parent).unwrap();
+    match parent {
+        Value::Array(items) => items[key.parse::<usize>().unwrap()] = value,
+        parent => parent[key] = value,
+    }
+    let faults = read(&document).unwrap_err();
+    assert_eq!(told(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
+}
+
+/// A book with all that vacuum, oven, heat and water need.
+fn process_book() -> Value {
+    json!({
+        "format": "pourwright/1.0", "measures": "us-customary", "altitude": "640 m",
+        "default_base": "base",
+        "materials": {
+            "base": {
+                "kind": "plastisol", "density": "1.03 g/mL", "specific_heat": "1.9 J/(g.K)",
+                "activation_energy": { "value": "120 kJ/mol", "source": "invented" },
+                "budget": { "time": "30 min", "at": "350 °F" }
+            },
+            "glitter": { "kind": "flake", "cut": ".035", "thickness": "50 um" },
+            "saver": { "kind": "stabilizer", "buys": { "time": "6 min", "per": "2 %", "most": "4 %" } }
+        },
+        "formulas": {},
+        "molds": {
+            "worm": {
+                "cavities": 4, "cavity": "9.5 mL",
+                "body": { "stick": { "diameter": "10 mm", "length": "12 cm" } },
+                "hook": { "mass": "1 g", "volume": "0.13 mL" }
+            }
+        },
+        "bench": {
+            "cups": [{ "holds": "2 cup", "brim": "590 mL" }],
+            "injector": { "holds": "4 fl oz" },
+            "vacuum": { "gauge": "25 inHg", "rise": 2 },
+            "oven": {
+                "timings": [{ "mix": "2 cup", "from": "20 °C", "to": "170 °C", "time": "4 min" }],
+                "reheat_from": "120 °C", "hot_for": "8 min"
+            }
+        },
+        "limits": { "water": { "temperature": "15 °C", "salinity": "35 g/kg" } }
+    })
+}
+
+#[test]
+fn a_book_says_it_all() {
+    let book = read(&process_book()).unwrap_or_else(|faults| panic!("{faults}"));
+    assert!(book.air.is_some() && book.chamber.is_some() && book.limits.water.is_some());
+    let oven = book.oven.unwrap();
+    // 487.4 g of 1.9 J/(g K) by 150 K in 240 s: 579 W (plain arithmetic).
+    let watts = 2.0 * 236.588_236_5 * 1.03 * 1.9 * 150.0 / 240.0;
+    assert!((oven.timed.power().value - watts).abs() < 1e-6 * watts);
+    let material = |name| book.materials.get(book.materials.find(name).unwrap()).unwrap();
+    // 6 min for 2 % are 300 min for all of it.
+    assert!((material("saver").buys.unwrap().time.value - 18_000.0).abs() < 1e-6);
+    assert!(material("glitter").cut.is_some() && material("base").budget.is_some());
+    let mold = book.molds.first().unwrap();
+    assert!(mold.cavities[0].body.is_some() && mold.hook.mass.value > 0.0);
+}
+
+/// What is left out stays unknown.
+#[test]
+fn a_book_may_say_nothing() {
+    let mut silent = process_book();
+    for (parent, field) in
+        [("", "altitude"), ("/bench", "vacuum"), ("/bench", "oven"), ("", "limits")]
+    {
+        silent.pointer_mut(parent).unwrap().as_object_mut().unwrap().remove(field);
+    }
+    let book = read(&silent).unwrap_or_else(|faults| panic!("{faults}"));
+    assert_eq!((book.air, book.chamber, book.limits.water), (None, None, None));
+    assert!(book.oven.is_none());
+}
+
+#[rstest]
+#[case("", "air_pressure", json!("101 kPa"), "/air_pressure", "air-pressure-looks-reduced")]
+#[case("", "altitude", json!("30 km"), "/altitude", "altitude-out-of-range")]
+#[case("/bench/vacuum", "gauge", json!("30 inHg"), "/bench/vacuum/gauge", "gauge-more-than-the-air")]
+#[case("/bench/vacuum", "absolute", json!("10 kPa"), "/bench/vacuum", "gauge-or-absolute")]
+#[case("/bench/vacuum", "rise", json!(50), "/bench/vacuum/rise", "degas-not-air")]
+#[case("/bench/vacuum", "entrained", json!("5 %"), "/bench/vacuum", "rise-and-entrained")]
+#[case("/bench/vacuum", "dial_tolerance", json!("40 inHg"), "/bench/vacuum/dial_tolerance", "gauge-dial")]
+#[case("/bench/cups/0", "brim", json!("1 cup"), "/bench/cups/0/brim", "brim-below-marks")]
+#[case("/bench/oven", "of", json!("bas"), "/bench/oven/of", "unknown-name")]
+#[case("/bench/oven", "of", json!("saver"), "/bench/oven", "missing-property")]
+#[case("/bench/oven/timings/0", "to", json!("10 °C"), "/bench/oven/timings/0", "heat-not-hotter")]
+#[case("/bench/oven/timings/0", "mix", json!("2 drops"), "/bench/oven/timings/0/mix", "amount-wrong-dimension")]
+#[case("/materials/base", "activation_energy", json!("120 kJ/mol"), "/materials/base/activation_energy", "history-no-source")]
+#[case("/materials/base", "cut", json!(".035"), "/materials/base/cut", "property-of-another-kind")]
+#[case("/materials/glitter", "cut", json!("35 mm"), "/materials/glitter/cut", "cut-suspicious")]
+#[case("/materials/saver/buys", "per", json!("0 %"), "/materials/saver/buys/per", "share-of-nothing")]
+#[case("/molds/worm", "body", json!({}), "/molds/worm/body", "stick-or-ball")]
+#[case("/molds/worm/body/stick", "length", json!("12 mm"), "/molds/worm/body/stick", "sink-stick-too-short")]
+#[case("/limits/water", "salinity", json!(90), "/limits/water/salinity", "seawater-salinity-out-of-range")]
+#[case("/limits/water", "temperature", json!("90 °C"), "/limits/water/temperature", "seawater-temperature-out-of-range")]
+fn one_slip_in_what_the_process_takes_is_told_once(
+    #[case] parent: &str,
+    #[case] field: &str,
+    #[case] value: Value,
+    #[case] path: &str,
+    #[case] code: &str,
+) {
+    let mut book = process_book();
+    book.pointer_mut(parent).unwrap()[field] = value;
+    let faults = read(&book).unwrap_err();
+    assert_eq!(told(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
+}
