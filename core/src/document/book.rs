@@ -131,6 +131,7 @@ impl Read for SourcedDrop {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         let mut of_volume = Vec::new();
         if let Some(volume) = Sourced::read(node, &mut of_volume) {
+            faults.append(&mut of_volume);
             return Some(Self::Volume(volume));
         }
         Sourced::read(node, faults).map(Self::Mass)
@@ -500,6 +501,15 @@ mod tests {
     fn a_drop_that_is_neither_asks_for_a_mass() {
         let faults = read_value::<SourcedDrop>(&json!("3 K")).unwrap_err();
         assert_eq!(faults.count(), 1, "{faults}");
+    }
+
+    #[rstest]
+    #[case(json!({ "value": "0.04 mL", "from": "the label" }))]
+    #[case(json!({ "value": "0.044 g", "from": "the label" }))]
+    fn a_drop_has_no_field_that_nobody_knows(#[case] value: Value) {
+        let faults = read_value::<SourcedDrop>(&value).unwrap_err();
+        let told: Vec<_> = faults.iter().map(|fault| (&*fault.code, &*fault.path)).collect();
+        assert_eq!(told, [("unknown-field", "/from")]);
     }
 
     #[rstest]
