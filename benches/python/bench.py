@@ -52,11 +52,12 @@ def checked(good, result):
 random = np.random.default_rng(20270302)
 base_ml, cup = random.uniform(10, 1000, ROWS), pw.convert(1, "cup", "mL")
 base, salt = random.uniform(1.0, 1.1, ROWS), np.full(ROWS, 2.165)
-voids, wanted = random.uniform(0, 0.05, ROWS), random.uniform(1.0, 1.25, ROWS)
+voids = random.uniform(0, 0.05, ROWS)
+wanted = (base + random.uniform(0.01, 0.2, ROWS)) * (1 - voids)
 cavity, feed = random.uniform(1, 20, ROWS), random.uniform(0, 1, ROWS)
 hot = base * 0.92
 masses, densities = random.uniform(0, 100, (ROWS, PARTS)), random.uniform(0.9, 2.2, (ROWS, PARTS))
-# A few rows that cannot be, as in any real table.
+# A few rows that cannot be, as in any real table: one in a thousand.
 base_ml[::1000] = -1.0
 cavity[::1000] = np.nan
 out = np.empty(ROWS)

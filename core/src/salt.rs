@@ -344,6 +344,7 @@ impl Unsalted {
     ///
     /// # Errors
     /// As [`Unsalted::ratio`].
+    #[inline]
     pub fn salt_mass(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
         if let SaltLoading::FinishedDensity(density) = loading {
             self.check()?;
@@ -353,6 +354,11 @@ impl Unsalted {
                 return Ok(mass);
             }
         }
+        self.salt_mass_in_reach(loading)
+    }
+
+    /// The same, once it is known what is in reach.
+    fn salt_mass_in_reach(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
         let (least, most) = self.reach(loading.form())?;
         let slack = SLACK * most.value();
         if !(least.value() - slack..=most.value() + slack).contains(&loading.value()) {
@@ -373,12 +379,14 @@ impl Unsalted {
     }
 
     /// Whether salt with its softener is denser than the mix, (1 + k)/(1/ρ_s + k/ρ_soft) > M₀/V₀, by more than rounding.
+    #[inline]
     fn raises_density(&self) -> bool {
         let mix = (self.mass * self.added_volume()).value;
         (1.0 + self.softened()) * self.volume.value > mix * (1.0 + SLACK)
     }
 
     /// m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft)); of a density in reach the divisor is above zero.
+    #[inline]
     fn mass_for_density(&self, density: MassDensity) -> Mass {
         let solid = density / (1.0 - self.voids.value);
         let lift = (solid * self.added_volume()).value;
@@ -450,11 +458,13 @@ impl Unsalted {
     }
 
     /// k, the softener per salt.
+    #[inline]
     fn softened(&self) -> f64 {
         self.softener.map_or(0.0, |softener| softener.per_salt.value)
     }
 
     /// Volume that comes with the salt per mass of it: 1/ρ_s + k/ρ_soft.
+    #[inline]
     fn added_volume(&self) -> SpecificVolume {
         let softener =
             self.softener.map_or_else(SpecificVolume::default, |s| s.per_salt / s.density.get());
@@ -475,6 +485,7 @@ impl Unsalted {
     }
 
     /// The most salt: from (m/ρ_s)/V = limit, and never above [`MOST_PER_BASE`].
+    #[inline]
     fn most_salt(&self) -> Mass {
         let limit = self.most_solids.value;
         let most = self.base_mass * MOST_PER_BASE;
@@ -483,6 +494,7 @@ impl Unsalted {
         if room <= SpecificVolume::default() { most } else { most.min(limit * self.volume / room) }
     }
 
+    #[inline]
     fn check(&self) -> Result<(), SaltError> {
         self.check_mix()?;
         self.check_added()?;
@@ -495,6 +507,7 @@ impl Unsalted {
         within(is_not_negative(self.hook.volume.value), "the volume of the hook", zero)
     }
 
+    #[inline]
     fn check_mix(&self) -> Result<(), SaltError> {
         positive(self.base_mass.value, "the mass of base")?;
         positive(self.base_volume.value, "the volume of base")?;
@@ -515,6 +528,7 @@ impl Unsalted {
         within(hot, "the shot temperature", "from 20 to 400 °C")
     }
 
+    #[inline]
     fn check_added(&self) -> Result<(), SaltError> {
         let (zero, expansion) = ("zero or a number above", "the thermal expansion of the salt");
         within(is_not_negative(self.salt.expansion.value), expansion, zero)?;
@@ -532,10 +546,12 @@ impl Unsalted {
     }
 }
 
+#[inline]
 fn positive(x: f64, what: &'static str) -> Result<(), SaltError> {
     if is_positive(x) { Ok(()) } else { Err(SaltError::NotPositive { what }) }
 }
 
+#[inline]
 fn within(holds: bool, what: &'static str, range: &'static str) -> Result<(), SaltError> {
     if holds { Ok(()) } else { Err(SaltError::Range { what, range }) }
 }
