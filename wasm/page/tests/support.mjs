@@ -60,8 +60,12 @@ export async function visit({ address, browser }, { view = 'bench', clock, ...se
   return { page, context, wrongs }
 }
 
-/** Goes to another view by its key. */
-export const go = (page, name) => page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name }).click()
+/** Goes to another view by its key, and waits until it is there: a page hears of its new address after the click. */
+export async function go(page, name) {
+  const key = page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name })
+  await key.click()
+  await key.and(page.locator('[aria-current="page"]')).waitFor()
+}
 
 /** A picture for whoever wants to look. */
 export const picture = (page, name, more = {}) => page.screenshot({ path: `${pictures}${name}.png`, ...more })
