@@ -329,6 +329,11 @@ impl Unsalted {
     /// [`SaltError::NoCavity`] and [`SaltError::DoesNotRaise`]; a number of the mix out of its range.
     pub fn reach(&self, form: SaltForm) -> Result<(SaltLoading, SaltLoading), SaltError> {
         self.check()?;
+        self.ends(form)
+    }
+
+    /// What is in reach in `form`, of a mix that has been checked.
+    fn ends(&self, form: SaltForm) -> Result<(SaltLoading, SaltLoading), SaltError> {
         let least = self.state(Mass::default(), form)?;
         let most = self.state(self.most_salt(), form)?;
         if most.value() > least.value() {
@@ -346,8 +351,8 @@ impl Unsalted {
     /// As [`Unsalted::ratio`].
     #[inline]
     pub fn salt_mass(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
+        self.check()?;
         if let SaltLoading::FinishedDensity(density) = loading {
-            self.check()?;
             let mass = self.mass_for_density(density);
             // Some salt and not too much of it is in reach, without working out what else is.
             if mass > Mass::default() && mass <= self.most_salt() && self.raises_density() {
@@ -357,9 +362,9 @@ impl Unsalted {
         self.salt_mass_in_reach(loading)
     }
 
-    /// The same, once it is known what is in reach.
+    /// The same by what is in reach, of a mix that has been checked.
     fn salt_mass_in_reach(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
-        let (least, most) = self.reach(loading.form())?;
+        let (least, most) = self.ends(loading.form())?;
         let slack = SLACK * most.value();
         if !(least.value() - slack..=most.value() + slack).contains(&loading.value()) {
             let most_solids = self.most_solids;

@@ -205,7 +205,7 @@ impl Resolver {
     }
 
     /// What `read` makes of each of the `entries` of the list at `path`; all are looked at.
-    fn each<'e, E, T>(
+    pub(crate) fn each<'e, E, T>(
         &mut self,
         path: &Path<'_>,
         entries: &'e [E],

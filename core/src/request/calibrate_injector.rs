@@ -77,19 +77,13 @@ impl CalibrateInjectorRequest {
     fn response(&self, resolver: &mut Resolver) -> Option<CalibrateInjectorResponse> {
         let density = resolver.measured(&At("/density"), &self.density);
         let readability = resolver.quantity(&At("/readability"), &self.readability);
-        let mut weighings = Vec::with_capacity(self.weighings.len());
-        for (index, weighing) in self.weighings.iter().enumerate() {
-            let path = At("/weighings").index(index);
-            let mut mass =
-                |field: &str, written: &Written<Mass>| resolver.quantity(&path.key(field), written);
-            let clean = mass("clean", &weighing.clean);
-            let emptied = mass("emptied", &weighing.emptied);
-            weighings.extend(clean.zip(emptied).map(|(clean, emptied)| Emptied { clean, emptied }));
-        }
-        if weighings.len() < self.weighings.len() {
-            return None;
-        }
-        let residue = resolver.keep(&At("/weighings"), Residue::new(&weighings, readability?))?;
+        let at = At("/weighings");
+        let weighings = resolver.each(&at, &self.weighings, |resolver, path, weighing| {
+            let clean = resolver.quantity(&path.key("clean"), &weighing.clean);
+            let emptied = resolver.quantity(&path.key("emptied"), &weighing.emptied);
+            Some(Emptied { clean: clean?, emptied: emptied? })
+        })?;
+        let residue = resolver.keep(&at, Residue::new(&weighings, readability?))?;
         let keeps = resolver.keep(&At("/density"), residue.volume(&density?))?;
         let keeps = text::uncertain(keeps.value, keeps.uncertainty.unwrap_or_default());
         Some(CalibrateInjectorResponse {

@@ -149,15 +149,12 @@ fn per_one(
     resolver: &mut Resolver,
 ) -> Option<PerOne> {
     let readability = resolver.quantity(&At("/readability"), readability);
-    let mut counted = Vec::with_capacity(weighings.len());
-    for (index, weighing) in weighings.iter().enumerate() {
-        let weight =
-            resolver.quantity(&At("/weighings").index(index).key("weight"), &weighing.weight);
-        counted.extend(weight.map(|weight| Counted { count: weighing.count, weight }));
-    }
-    let readability = readability?;
-    let complete = counted.len() == weighings.len();
-    complete.then(|| resolver.keep(&At("/weighings"), PerOne::new(&counted, readability))).flatten()
+    let at = At("/weighings");
+    let counted = resolver.each(&at, weighings, |resolver, path, weighing| {
+        let weight = resolver.quantity(&path.key("weight"), &weighing.weight)?;
+        Some(Counted { count: weighing.count, weight })
+    })?;
+    resolver.keep(&at, PerOne::new(&counted, readability?))
 }
 
 #[cfg(test)]

@@ -166,13 +166,11 @@ impl ColorantEntry {
     /// The mass of a drop, and the test pieces.
     fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<(Mass, Vec<Read>)> {
         let drop = resolver.keep(&path.key("drop"), self.drop.to(resolver.system));
-        let parent = path.key("let_downs");
-        let mut let_downs = Vec::new();
-        for (index, entry) in self.let_downs.iter().enumerate() {
-            let path = parent.index(index);
-            let_downs.push(entry.read_at(&path, drop, resolver));
-        }
-        Some((drop?, let_downs.into_iter().collect::<Option<_>>()?))
+        let let_downs =
+            resolver.each(&path.key("let_downs"), &self.let_downs, |resolver, path, entry| {
+                entry.read_at(path, drop, resolver)
+            });
+        Some((drop?, let_downs?))
     }
 }
 

@@ -151,25 +151,15 @@ pub(super) fn combined<'a>(
     book: &'a Book,
     resolver: &mut Resolver,
 ) -> Option<(Recipe, Vec<&'a Formula>)> {
-    let mut formulas: Vec<&Formula> = Vec::new();
-    for (index, name) in names.iter().enumerate() {
-        match book.find_formula(&name.0).and_then(|index| book.formulas.get(index)) {
-            Some(formula) => formulas.push(formula),
-            None => {
+    let formulas: Vec<&Formula> =
+        resolver.each(&At("/formulas"), names, |resolver, path, name| {
+            let found = book.find_formula(&name.0).and_then(|index| book.formulas.get(index));
+            if found.is_none() {
                 let mut names = book.formulas.iter().map(|formula| formula.name.as_str());
-                not_in_book(
-                    "formula",
-                    &At("/formulas").index(index),
-                    &name.0,
-                    &mut names,
-                    resolver,
-                );
+                not_in_book("formula", path, &name.0, &mut names, resolver);
             }
-        }
-    }
-    if formulas.len() < names.len() {
-        return None;
-    }
+            found
+        })?;
     let overlap = overlap.unwrap_or(Overlap::Refuse);
     let recipe =
         Recipe::combine(&formulas, overlap, book.default_base, &book.materials, book.system);

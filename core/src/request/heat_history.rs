@@ -127,17 +127,11 @@ impl HeatHistoryRequest {
     }
 
     fn readings(&self, resolver: &mut Resolver) -> Option<Vec<Reading>> {
-        let mut readings = Vec::with_capacity(self.readings.len());
-        for (index, reading) in self.readings.iter().enumerate() {
-            let path = At("/readings").index(index);
-            let at = reading.at.to(resolver.system);
-            let temperature = reading.temperature.to(resolver.system);
-            match (at, temperature) {
-                (Ok(at), Ok(temperature)) => readings.push(Reading { at, temperature }),
-                (Err(error), _) | (_, Err(error)) => resolver.tell(&path, &error),
-            }
-        }
-        (readings.len() == self.readings.len()).then_some(readings)
+        resolver.each(&At("/readings"), &self.readings, |resolver, path, reading| {
+            let at = resolver.keep(path, reading.at.to(resolver.system))?;
+            let temperature = resolver.keep(path, reading.temperature.to(resolver.system))?;
+            Some(Reading { at, temperature })
+        })
     }
 
     /// What the plastisol stands at its dose of stabilizer; the outer `None` where that cannot be told.

@@ -64,13 +64,15 @@ impl WaterRequest {
             let density = resolver.keep(&At("/at"), water::density(at.value))?;
             let volume =
                 resolver.keep(&At("/water"), water::measured_volume(&reading, &at, pressure))?;
-            let shown = text::milliliters(volume.value);
             let (cavity, volume, uncertainty) = match volume.uncertainty {
                 Some(unsure) => {
                     let volume = text::uncertain(volume.value, unsure);
                     (volume.both, volume.value, Some(volume.uncertainty))
                 }
-                None => (shown.text.clone(), shown, None),
+                None => {
+                    let volume = text::milliliters(volume.value);
+                    (volume.text.clone(), volume, None)
+                }
             };
             Some(WaterResponse { cavity, volume, uncertainty, density: text::density(density) })
         });
