@@ -5,7 +5,7 @@ import { faultsOfBook } from './core.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
 import { counted } from './show.js'
-import { demo, saveFile } from './storage.js'
+import { demo, saveFile, takeIn } from './storage.js'
 import { change, editBook, isInvented, state, valueAt } from './state.js'
 
 /** The view; `plan` is that of the documents as they stand, where there is one; `faults` are those of the book. */
@@ -105,9 +105,9 @@ function opener(label, open) {
       type="file"
       accept=".json,application/json"
       class="out-of-sight"
-      @change=${async (event) => {
-        const { files } = event.target
-        if (files.length) open(await files[0].text(), files[0].name)
+      @change=${(event) => {
+        const [file] = event.target.files
+        if (file) takeIn(async () => open(await file.text(), file.name))
         event.target.value = ''
       }}
   /></label>`
@@ -141,10 +141,12 @@ function parsed(text) {
 
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
-async function demoDay() {
+function demoDay() {
   if (!isInvented() && !confirm('The book and the orders that stand here are replaced. Are they saved?')) return
-  const [book, orders] = await Promise.all([demo('book'), demo('orders')])
-  change({ book, orders, bookText: null, done: {}, ticked: [], timers: [], notice: '' })
+  takeIn(async () => {
+    const [book, orders] = await Promise.all([demo('book'), demo('orders')])
+    change({ book, orders, bookText: null, done: {}, ticked: [], timers: [], notice: '' })
+  })
 }
 
 /** A book whose text is no JSON, or says a thing twice: mended as text. */

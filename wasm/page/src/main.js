@@ -58,7 +58,7 @@ function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
         )}
       </fieldset>
     </header>
-    <main id="main" tabindex="-1">
+    <main id="main" tabindex="-1" aria-busy=${state.reading > 0}>
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
       ${state.notice ? html`<p class="notice" role="status">${state.notice}</p>` : nothing} ${invented()}
       ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}

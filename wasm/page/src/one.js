@@ -8,7 +8,7 @@ import { answerOf, putRight } from './correction.js'
 import { wantedByAmount, wantedByPot } from './meant.js'
 import { both, off, short } from './show.js'
 import { change, isInvented, state } from './state.js'
-import { demo } from './storage.js'
+import { demo, takeIn } from './storage.js'
 
 const edit = (parts) => change({ one: { ...state.one, ...parts } })
 
@@ -87,10 +87,11 @@ const letterOf = (pots, of) => [...pots].find(([, { key }]) => key === of.key)?.
 
 /** Nothing to put right: shows how, by the demo's pot. */
 function nothingWrong() {
-  const show = async () => {
-    const { formulas, base, pot } = await demo('mispour')
-    lookAtAmount(formulas, base, pot)
-  }
+  const show = () =>
+    takeIn(async () => {
+      const { formulas, base, pot } = await demo('mispour')
+      lookAtAmount(formulas, base, pot)
+    })
   return html`<p class="hint">Nothing went in otherwise than meant.</p>
     ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show me one of the demo</button>` : nothing}`
 }

@@ -22,6 +22,8 @@ export const state = {
   salt: { product: '', salt: '', at: null },
   /** Something that the maker should know of the page itself. */
   notice: '',
+  /** How many documents are being taken in from elsewhere. */
+  reading: 0,
 }
 
 /** The parts that are kept between visits. */

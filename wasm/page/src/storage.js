@@ -30,6 +30,17 @@ export function keepNow() {
   }
 }
 
+let turn = Promise.resolve()
+
+/** Takes documents in from elsewhere, in the order in which they were asked for, so that the last one is what stands. */
+export function takeIn(read) {
+  change({ reading: state.reading + 1 })
+  turn = turn
+    .then(read)
+    .catch((failure) => change({ notice: `That could not be read: ${failure.message}` }))
+    .finally(() => change({ reading: state.reading - 1 }))
+}
+
 /** One of the page's own documents. */
 export async function demo(name) {
   const response = await fetch(new URL(`../demo/${name}.json`, import.meta.url))

@@ -30,6 +30,27 @@ export async function open() {
   return { address, browser, server, close }
 }
 
+/** How many times slower the page shall be, to find out what a test does not wait for; files come before the network. */
+const slow = Number(process.env.SLOW ?? 0)
+
+async function slowDown(context, page) {
+  const session = await context.newCDPSession(page)
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slow })
+  await page.addInitScript((late) => {
+    const { setTimeout } = globalThis
+    for (const [holder, name, times] of [
+      [Blob.prototype, 'text', 1],
+      [globalThis, 'fetch', 3],
+    ]) {
+      const prompt = holder[name]
+      holder[name] = async function (...given) {
+        await new Promise((done) => setTimeout(done, times * late))
+        return prompt.apply(this, given)
+      }
+    }
+  }, 100 * slow)
+}
+
 /** A visit with a browser of its own: `wrongs` are errors, violations of the policy, and requests to elsewhere. */
 export async function visit({ address, browser }, { view = 'bench', clock, ...settings } = {}) {
   const context = await browser.newContext({
@@ -54,6 +75,7 @@ export async function visit({ address, browser }, { view = 'bench', clock, ...se
       console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`),
     )
   })
+  if (slow) await slowDown(context, page)
   if (clock) await page.clock.install({ time: clock })
   await page.goto(`${address}#${view}`)
   await page.locator('html[data-ready]').waitFor()
@@ -103,8 +125,12 @@ export const line = (page, number) =>
     .getByRole('listitem')
     .and(page.locator('.line'))
     .nth(number - 1)
-export const chooseFile = (page, label, name, text) =>
-  page.getByLabel(label).setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
+
+/** Opens a file, and waits until it has been taken in, whatever came of it. */
+export async function chooseFile(page, label, name, text) {
+  await page.getByLabel(label).setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
+  await page.locator('main[aria-busy="false"]').waitFor()
+}
 
 /** What the library says in the page. */
 export const ask = (page, request) =>
