@@ -55,7 +55,8 @@ pub(super) enum What {
 }
 
 impl Portion {
-    fn session(&self) -> Option<usize> {
+    /// The session that it is a layer of.
+    pub(super) fn session(&self) -> Option<usize> {
         match self.what {
             What::Layer { session, .. } => Some(session),
             What::Plain(_) => None,

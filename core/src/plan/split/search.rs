@@ -111,7 +111,8 @@ fn first_fit(
         }
     }
     let least_base = least_base(problem);
-    let mut fit = Fit { problem, state: State::new(problem, chains.len()), open: Vec::new() };
+    let state = State::new(problem, chains.len());
+    let mut fit = Fit { problem, state, open: Vec::new(), taken: None };
     let mut put_all = |(formula, portions): &(&Formula, Vec<Portion>)| {
         let node = problem.precedence.node(formula.formula);
         let own = node.and_then(|n| through.get(n)).map_or(&[][..], Vec::as_slice);
@@ -137,6 +138,8 @@ struct Fit<'a> {
     state: State,
     /// Pots to try for the formula at hand, in this order.
     open: Vec<usize>,
+    /// How much the last plain portion of it was, and which of `open` took it.
+    taken: Option<(f64, usize)>,
 }
 
 impl Fit<'_> {
@@ -148,19 +151,28 @@ impl Fit<'_> {
             .filter(|(_, load)| !load.stops.is_empty() && load.is_open(self.problem, least_base));
         self.open.clear();
         self.open.extend(own.iter().copied().chain(others.map(|(pot, _)| pot)));
+        self.taken = None;
     }
 
     fn put_whole(&mut self, portion: &Portion) {
-        let Self { problem, state, open } = self;
-        if !open.iter().any(|&pot| state.put(problem, pot, portion, Look::Whole)) {
+        let Self { problem, state, open, taken } = self;
+        let plain = portion.session().is_none();
+        // Pots that have refused just as much of it are as they were: an order of many pots stays linear.
+        let refused = taken.filter(|&(out, _)| plain && out == portion.out).map_or(0, |(_, at)| at);
+        let untried = open.iter().enumerate().skip(refused);
+        let mut taking = untried.filter(|&(_, &pot)| state.put(problem, pot, portion, Look::Whole));
+        let at = taking.next().map(|(at, _)| at);
+        let at = at.unwrap_or_else(|| {
             let new = state.open();
             state.put(problem, new, portion, Look::Whole);
             open.push(new);
-        }
+            open.len().saturating_sub(1)
+        });
+        *taken = plain.then_some((portion.out, at));
     }
 
     fn put_divided(&mut self, formula: &Formula) {
-        let Self { problem, state, open } = self;
+        let Self { problem, state, open, .. } = self;
         let mut left = formula.plain.clone();
         if left.is_empty() {
             return;
