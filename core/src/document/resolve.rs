@@ -177,7 +177,7 @@ impl Resolver {
     }
 
     /// What was found under `name`, or the fault that there is none.
-    fn find<T>(
+    pub(crate) fn find<T>(
         &mut self,
         what: &'static str,
         path: &Path<'_>,

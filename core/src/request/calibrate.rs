@@ -77,10 +77,9 @@ impl CalibrateRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<CalibrateResponse> {
-        let mut weights = Vec::with_capacity(self.weights.len());
-        for (index, weight) in self.weights.iter().enumerate() {
-            weights.extend(resolver.quantity(&At("/weights").index(index), weight));
-        }
+        let weights = resolver.each(&At("/weights"), &self.weights, |resolver, path, weight| {
+            resolver.quantity(path, weight)
+        });
         let cold = resolver.quantity(&At("/cold_density"), &self.cold_density);
         let hot = match &self.hot_density {
             Some(hot) => resolver.quantity(&At("/hot_density"), hot),
@@ -97,7 +96,7 @@ impl CalibrateRequest {
         }
         let voids = Ratio::from(self.voids.map_or(0.0, Percent::share));
         let melt = Melt { hot: hot?, cold: cold?, voids };
-        let weighed = resolver.keep(&At("/weights"), Weighed::new(&weights))?;
+        let weighed = resolver.keep(&At("/weights"), Weighed::new(&weights?))?;
         let solved = match (self.feed, cavity) {
             (Some(feed), None) => {
                 let solved = weighed.cavity_volume(&melt, Ratio::from(feed.share()));

@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::formula::{base_mass, combined, not_in_book};
+use super::formula::{base_mass, combined};
 use crate::book::Book;
 use crate::document::Named;
 use crate::document::book::BookDocument;
@@ -90,9 +90,9 @@ impl CorrectRequest {
         }
         for (name, amount) in &self.pot {
             let path = At("/pot").key(name);
-            let Some(id) = book.materials.find(name) else {
-                let mut names = book.materials.iter().map(|(_, material)| material.name.as_str());
-                not_in_book("material", &path, name, &mut names, resolver);
+            let found = book.materials.find(name);
+            let mut names = book.materials.iter().map(|(_, material)| material.name.as_str());
+            let Some(id) = resolver.find("material", &path, name, found, &mut names) else {
                 continue;
             };
             let material = resolver.keep(&At("/pot"), book.materials.get(id))?;

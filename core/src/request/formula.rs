@@ -1,6 +1,5 @@
 //! What formulas come to for an amount of base or of finished mix.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -8,7 +7,6 @@ use super::response;
 use crate::book::Book;
 use crate::document::book::BookDocument;
 use crate::document::entry::entry;
-use crate::document::nearest::nearest;
 use crate::document::path::Path::{self, At};
 use crate::document::reader::Name;
 use crate::document::resolve::Resolver;
@@ -154,11 +152,8 @@ pub(super) fn combined<'a>(
     let formulas: Vec<&Formula> =
         resolver.each(&At("/formulas"), names, |resolver, path, name| {
             let found = book.find_formula(&name.0).and_then(|index| book.formulas.get(index));
-            if found.is_none() {
-                let mut names = book.formulas.iter().map(|formula| formula.name.as_str());
-                not_in_book("formula", path, &name.0, &mut names, resolver);
-            }
-            found
+            let mut names = book.formulas.iter().map(|formula| formula.name.as_str());
+            resolver.find("formula", path, &name.0, found, &mut names)
         })?;
     let overlap = overlap.unwrap_or(Overlap::Refuse);
     let recipe =
@@ -179,27 +174,6 @@ pub(super) fn base_mass(
     } else {
         resolver.keep(&At("/base"), amount.to::<Mass>(book.system))
     }
-}
-
-/// The fault that the book has no `what` of this name, but `names`.
-pub(super) fn not_in_book(
-    what: &str,
-    path: &Path<'_>,
-    name: &str,
-    names: &mut dyn Iterator<Item = &str>,
-    resolver: &mut Resolver,
-) {
-    let names: Vec<&str> = names.collect();
-    let help = match nearest(name, names.iter().copied()) {
-        Some(near) => format!("Did you mean \"{near}\"?"),
-        None => format!("The book has: {}.", names.join(", ")),
-    };
-    resolver.fault(
-        "unknown-name",
-        path,
-        &format_args!("There is no {what} \"{name}\" in the book."),
-        &help,
-    );
 }
 
 fn describe(recipe: &Recipe, mix: &Mix, book: &Book) -> Result<FormulaResponse, MixError> {

@@ -128,9 +128,9 @@ impl HeatHistoryRequest {
 
     fn readings(&self, resolver: &mut Resolver) -> Option<Vec<Reading>> {
         resolver.each(&At("/readings"), &self.readings, |resolver, path, reading| {
-            let at = resolver.keep(path, reading.at.to(resolver.system))?;
-            let temperature = resolver.keep(path, reading.temperature.to(resolver.system))?;
-            Some(Reading { at, temperature })
+            let at = resolver.quantity(&path.key("at"), &reading.at);
+            let temperature = resolver.quantity(&path.key("temperature"), &reading.temperature);
+            Some(Reading { at: at?, temperature: temperature? })
         })
     }
 
@@ -138,14 +138,14 @@ impl HeatHistoryRequest {
     #[allow(clippy::option_option)] // not stated and wrong are two things
     fn budget(&self, resolver: &mut Resolver) -> Option<Option<Time>> {
         let Some(budget) = &self.budget else { return Some(None) };
-        let time = resolver.quantity(&At("/budget"), budget)?;
+        let time = resolver.quantity(&At("/budget"), budget);
         let extra = match &self.buys {
-            Some(buys) => Some(resolver.buys(&At("/buys"), buys)?),
-            None => None,
+            Some(buys) => resolver.buys(&At("/buys"), buys).map(Some),
+            None => Some(None),
         };
         let with = Ratio::from(self.with.map_or(0.0, Percent::share));
         let dose = self.stabilizer.map_or(with, |dose| Ratio::from(dose.share()));
-        let budget = resolver.keep(&At("/budget"), Budget::new(time, with, extra))?;
+        let budget = resolver.keep(&At("/budget"), Budget::new(time?, with, extra?))?;
         Some(Some(resolver.keep(&At("/stabilizer"), budget.at_dose(dose))?))
     }
 }
@@ -207,6 +207,16 @@ mod tests {
         request["with"] = json!("2 %");
         request["buys"] = json!({ "time": "6 min", "per": "1 %", "most": "4 %" });
         assert_eq!(result(request)["budget"]["text"], "36 min");
+    }
+
+    #[test]
+    fn all_that_is_wrong_is_told() {
+        let mut request = with("buys", json!({ "time": "0 min", "per": "0 %", "most": "4 %" }));
+        request["reference"] = json!("900 °C");
+        assert_eq!(
+            fault_codes(request),
+            ["not-positive", "share-of-nothing", "history-temperature"]
+        );
     }
 
     #[rstest]

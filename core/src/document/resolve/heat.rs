@@ -67,7 +67,7 @@ impl Resolver {
     }
 
     pub(crate) fn buys(&mut self, path: &Path<'_>, entry: &BuysEntry) -> Option<Extra> {
-        let time = self.positive(&path.key("time"), &entry.time)?;
+        let time = self.positive(&path.key("time"), &entry.time);
         let per = entry.per.share();
         if per <= 0.0 {
             self.fault(
@@ -78,6 +78,6 @@ impl Resolver {
             );
             return None;
         }
-        Some(Extra { time: time / per, most: Ratio::from(entry.most.share()) })
+        Some(Extra { time: time? / per, most: Ratio::from(entry.most.share()) })
     }
 }
