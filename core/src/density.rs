@@ -5,10 +5,12 @@
 //! error of nearly a half, so neither converts to the other.
 
 use alloc::borrow::Cow;
+use alloc::format;
 
-use crate::check::is_positive;
+use crate::check::{is_density, is_positive};
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, MassDensity, Volume};
+use crate::show;
 
 /// Mass per volume that the material itself displaces in a mix, air left out.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
@@ -22,34 +24,63 @@ pub struct ScoopedDensity(MassDensity);
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum DensityError {
-    /// Zero, negative, not finite or beyond belief.
+    /// Zero, negative or no number.
     #[error("A density must be a number above zero.")]
     NotPositive,
+    /// Less than a gas has, or more than any metal.
+    #[error("Nothing at a bench has a density of {}.", show::density(.0))]
+    Unbelievable(MassDensity),
 }
 
 impl Diagnose for DensityError {
     fn code(&self) -> &'static str {
         match self {
             Self::NotPositive => "density-not-positive",
+            Self::Unbelievable(_) => "density-unbelievable",
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
-        "Weigh a measured volume and divide: grams by milliliters, e.g. 1.03 g/mL.".into()
+        match self {
+            Self::NotPositive => {
+                "Weigh a measured volume and divide: grams by milliliters, e.g. 1.03 g/mL.".into()
+            }
+            Self::Unbelievable(found) => match meant(*found) {
+                Some(meant) => {
+                    format!("Was {} meant? 1 g/mL is 1000 kg/m³.", show::density(&meant)).into()
+                }
+                None => "It lies from 0.001 to 25 g/mL: weigh a measured volume and divide.".into(),
+            },
+        }
     }
 }
 
-fn checked(density: MassDensity) -> Result<MassDensity, DensityError> {
-    if is_positive(density.value) { Ok(density) } else { Err(DensityError::NotPositive) }
+/// What was meant where grams per milliliter and kilograms per cubic meter were taken for each other.
+fn meant(found: MassDensity) -> Option<MassDensity> {
+    [found / 1000.0, found * 1000.0].into_iter().find(|meant| is_density(meant.value))
+}
+
+/// The density, if something at a bench can have it: from 0.001 to 25 g/mL.
+///
+/// # Errors
+/// [`DensityError`]: it cannot.
+pub(crate) fn believed(density: MassDensity) -> Result<MassDensity, DensityError> {
+    if is_density(density.value) {
+        Ok(density)
+    } else if is_positive(density.value) {
+        Err(DensityError::Unbelievable(density))
+    } else {
+        Err(DensityError::NotPositive)
+    }
 }
 
 impl TrueDensity {
     /// The true density `density`.
     ///
     /// # Errors
-    /// [`DensityError::NotPositive`] unless it is a finite number above zero.
+    /// [`DensityError`] unless it lies from 0.001 to 25 g/mL.
     pub fn new(density: MassDensity) -> Result<Self, DensityError> {
-        checked(density).map(Self)
+        believed(density).map(Self)
     }
 
     /// As a plain density.
@@ -75,9 +106,9 @@ impl ScoopedDensity {
     /// The as-scooped density `density`.
     ///
     /// # Errors
-    /// [`DensityError::NotPositive`] unless it is a finite number above zero.
+    /// [`DensityError`] unless it lies from 0.001 to 25 g/mL.
     pub fn new(density: MassDensity) -> Result<Self, DensityError> {
-        checked(density).map(Self)
+        believed(density).map(Self)
     }
 
     /// As a plain density.
@@ -117,6 +148,17 @@ mod tests {
         let density = MassDensity::new::<gram_per_cubic_centimeter>(density);
         assert_eq!(TrueDensity::new(density), Err(DensityError::NotPositive));
         assert_eq!(ScoopedDensity::new(density), Err(DensityError::NotPositive));
+    }
+
+    #[rstest]
+    #[case(1030.0, "Was 1.03 g/mL meant?")]
+    #[case(0.000_9, "Was 0.9 g/mL meant?")]
+    #[case(2e6, "It lies from 0.001 to 25 g/mL")]
+    fn asks_back_where_nothing_has_it(#[case] density: f64, #[case] help: &str) {
+        let density = MassDensity::new::<gram_per_cubic_centimeter>(density);
+        let error = TrueDensity::new(density).unwrap_err();
+        assert_eq!(error, DensityError::Unbelievable(density));
+        assert!(error.help().starts_with(help), "{}", error.help());
     }
 
     #[test]

@@ -4,7 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 
-use crate::density::{ScoopedDensity, TrueDensity};
+use crate::density::{DensityError, ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::flake::Cut;
 use crate::price::Price;
@@ -204,6 +204,13 @@ impl Material {
         MaterialError::Missing { material: self.name.clone(), property, purpose }
     }
 
+    fn wrong(&self, property: Property, wrong: DensityError) -> MaterialError {
+        match wrong {
+            DensityError::NotPositive => self.not_positive(property),
+            wrong => MaterialError::Density { material: self.name.clone(), property, wrong },
+        }
+    }
+
     fn not_positive(&self, property: Property) -> MaterialError {
         MaterialError::NotPositive { material: self.name.clone(), property }
     }
@@ -213,7 +220,7 @@ impl Material {
         density: MassDensity,
         property: Property,
     ) -> Result<TrueDensity, MaterialError> {
-        TrueDensity::new(density).map_err(|_| self.not_positive(property))
+        TrueDensity::new(density).map_err(|wrong| self.wrong(property, wrong))
     }
 
     /// True density, of a plastisol that of the liquid.
@@ -246,7 +253,7 @@ impl Material {
     pub fn scooped_density(&self, purpose: &'static str) -> Result<ScoopedDensity, MaterialError> {
         match &self.as_scooped {
             Some(density) => ScoopedDensity::new(density.value)
-                .map_err(|_| self.not_positive(Property::AsScooped)),
+                .map_err(|wrong| self.wrong(Property::AsScooped, wrong)),
             None => Err(self.missing(Property::AsScooped, purpose)),
         }
     }
@@ -358,6 +365,16 @@ pub enum MaterialError {
         /// Which number.
         property: Property,
     },
+    /// A density that nothing has.
+    #[error("The {property} of \"{material}\" cannot be right. {wrong}")]
+    Density {
+        /// Of which material.
+        material: String,
+        /// Which of its densities.
+        property: Property,
+        /// What is wrong with it.
+        wrong: DensityError,
+    },
     /// An amount cannot be converted, or is none of a material.
     #[error(transparent)]
     Amount(#[from] AmountError),
@@ -368,6 +385,7 @@ impl Diagnose for MaterialError {
         match self {
             Self::Missing { .. } => "missing-property",
             Self::NotPositive { .. } => "property-not-positive",
+            Self::Density { wrong, .. } => wrong.code(),
             Self::Amount(error) => error.code(),
         }
     }
@@ -377,6 +395,7 @@ impl Diagnose for MaterialError {
             Self::Missing { material, property, .. } | Self::NotPositive { material, property } => {
                 (material, property)
             }
+            Self::Density { wrong, .. } => return wrong.help(),
             Self::Amount(error) => return error.help(),
         };
         let how = match property {
@@ -483,6 +502,18 @@ mod tests {
         assert_eq!(material.finished_density("").unwrap_err().code(), "property-not-positive");
         assert_eq!(material.scooped_density("").unwrap_err().code(), "property-not-positive");
         assert_eq!(material.drop_mass("").unwrap_err().code(), "property-not-positive");
+    }
+
+    #[test]
+    fn grams_for_kilograms_are_asked_about() {
+        let material =
+            Material { density: of_density(1030.0), ..Material::new("clear", Kind::Plastisol) };
+        let error = material.true_density("").unwrap_err();
+        assert_eq!(
+            std::string::ToString::to_string(&error),
+            "The density of \"clear\" cannot be right. Nothing at a bench has a density of 1030 g/mL."
+        );
+        assert_eq!(error.help(), "Was 1.03 g/mL meant? 1 g/mL is 1000 kg/m³.");
     }
 
     #[test]

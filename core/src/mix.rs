@@ -11,7 +11,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::vec::Vec;
 
-use crate::check::{is_not_negative, is_positive};
+use crate::check::{is_density, is_not_negative};
 use crate::density::TrueDensity;
 use crate::fault::Diagnose;
 use crate::material::{Kind, Material, MaterialError};
@@ -380,7 +380,7 @@ pub fn density_of_parts(
         if !is_not_negative(part.si()) {
             return Err(MixError::BadMass(part.si() * 1000.0));
         }
-        if !is_positive(density.si()) {
+        if !is_density(density.si()) {
             return Err(MixError::BadDensity(density.si() / 1000.0));
         }
         mass += part;

@@ -21,6 +21,7 @@ use alloc::borrow::Cow;
 use core::ops::RangeInclusive;
 
 use crate::check::{is_not_negative, is_positive, is_share, is_share_below_one};
+use crate::density::{DensityError, believed};
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::show;
@@ -89,6 +90,9 @@ pub enum ShotError {
         /// Which number.
         what: &'static str,
     },
+    /// A density that nothing has.
+    #[error(transparent)]
+    Density(#[from] DensityError),
     /// A volume or mass that is negative or no number.
     #[error("{what} must be zero or a number above.")]
     Negative {
@@ -120,6 +124,7 @@ impl Diagnose for ShotError {
     fn code(&self) -> &'static str {
         match self {
             Self::NotPositive { .. } => "shot-not-positive",
+            Self::Density(error) => error.code(),
             Self::Negative { .. } => "shot-negative",
             Self::Share { .. } => "shot-share-out-of-range",
             Self::NoCavity => "shot-no-cavity",
@@ -132,6 +137,7 @@ impl Diagnose for ShotError {
             Self::NotPositive { .. } => {
                 "Measure it, e.g. a cavity by the weight of water it holds."
             }
+            Self::Density(error) => return error.help(),
             Self::Negative { .. } => "Give 0 where there is none.",
             Self::Share { .. } => "Give a share, e.g. 0.4 or 40 %.",
             Self::NoCavity => "Give at least one cavity, with how many of its shape the mold has.",
@@ -152,6 +158,7 @@ impl Melt {
         if !is_positive(self.cold.value) {
             return Err(ShotError::NotPositive { what: "the density at 20 °C" });
         }
+        [self.hot, self.cold].into_iter().try_for_each(|density| believed(density).map(|_| ()))?;
         if !is_share_below_one(self.voids.value) {
             return Err(ShotError::Share {
                 what: "the share of voids",

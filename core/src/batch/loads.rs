@@ -1,6 +1,7 @@
 //! Shots to injector loads.
 
 use super::{BatchError, not_negative, positive, whole, within};
+use crate::density::believed;
 use crate::quantity::{Mass, MassDensity, Volume};
 
 /// An injector.
@@ -57,6 +58,7 @@ impl Injector {
         positive(self.holds.value, "what the injector holds")?;
         not_negative(self.keeps.value, "what the injector keeps")?;
         positive(hot_density.value, "the density at shot temperature")?;
+        believed(hot_density)?;
         let gives = self.keeps < self.holds;
         within(gives, "what the injector keeps", "less than what it holds")?;
         Ok((self.holds - self.keeps) * hot_density)
@@ -69,6 +71,7 @@ impl Injector {
     pub fn kept(&self, hot_density: MassDensity) -> Result<Mass, BatchError> {
         not_negative(self.keeps.value, "what the injector keeps")?;
         positive(hot_density.value, "the density at shot temperature")?;
+        believed(hot_density)?;
         Ok(self.keeps * hot_density)
     }
 }

@@ -3,6 +3,7 @@
 use super::whole::{self, SNAP};
 use super::{BatchError, positive, within};
 use crate::check::is_share;
+use crate::density::believed;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 
 /// The marks of a measuring cup.
@@ -82,6 +83,7 @@ impl Marks<'_> {
     ) -> Result<Measured, BatchError> {
         positive(need.value, "the mass to mix")?;
         positive(base_density.value, "the density of the base")?;
+        believed(base_density)?;
         positive(base_fraction.value, "the share of base in the mix")?;
         within(is_share(base_fraction.value), "the share of base in the mix", "at most 1")?;
         let base_volume = self.round_up(need * base_fraction / base_density)?;

@@ -29,6 +29,7 @@ pub use rejects::{MOST_CONFIDENCE, Rejects, reject_interval};
 pub use shots::{Wanted, shots};
 
 use crate::check::{is_not_negative, is_positive};
+use crate::density::DensityError;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Volume};
 use crate::show;
@@ -43,6 +44,9 @@ pub enum BatchError {
         /// Which number.
         what: &'static str,
     },
+    /// A density that nothing has.
+    #[error(transparent)]
+    Density(#[from] DensityError),
     /// A number outside its range.
     #[error("{what} must be {range}.")]
     Range {
@@ -104,6 +108,7 @@ impl Diagnose for BatchError {
     fn code(&self) -> &'static str {
         match self {
             Self::NotPositive { .. } => "batch-not-positive",
+            Self::Density(error) => error.code(),
             Self::Range { .. } => "batch-number-out-of-range",
             Self::NoPieces => "batch-no-pieces",
             Self::NoCavity { .. } => "batch-no-cavity",
@@ -120,6 +125,7 @@ impl Diagnose for BatchError {
             Self::NotPositive { .. } | Self::Range { .. } => {
                 "Correct that number; shares may be given as 0.1 or 10 %.".into()
             }
+            Self::Density(error) => error.help(),
             Self::NoPieces => "Order at least one piece.".into(),
             Self::NoCavity { .. } => "Choose a mold that has a cavity of that shape.".into(),
             Self::TooManyPieces { most, .. } => format!("Split the order into batches of at most {most} pieces.").into(),

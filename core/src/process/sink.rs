@@ -31,7 +31,8 @@ use alloc::format;
 use uom::si::acceleration::standard_gravity;
 use uom::si::velocity::centimeter_per_second;
 
-use crate::check::{is_not_negative, is_positive};
+use crate::check::{is_density, is_not_negative, is_positive};
+use crate::density::{DensityError, believed};
 use crate::fault::Diagnose;
 use crate::process::drag;
 use crate::process::seawater::Water;
@@ -145,6 +146,9 @@ pub enum SinkError {
         /// Which number.
         what: &'static str,
     },
+    /// A density that nothing has.
+    #[error(transparent)]
+    Density(DensityError),
     /// A hook with less than no mass or volume.
     #[error("{what} must be zero or a number above.")]
     Negative {
@@ -173,6 +177,14 @@ pub enum SinkError {
         /// What the hook would have to lose.
         excess: Mass,
     },
+    /// Nothing that a piece can be made of falls as fast.
+    #[error("To fall at {} cm/s the piece would have to have {}.", show::number(.speed.get::<centimeter_per_second>()), show::density(.needed))]
+    TooFast {
+        /// The speed asked for.
+        speed: Velocity,
+        /// The density that it takes.
+        needed: MassDensity,
+    },
     /// Too slow or too fast for the drag curve.
     #[error("This fall is outside the published drag (Re {least} to {most}).")]
     OutsideDrag {
@@ -195,10 +207,12 @@ impl Diagnose for SinkError {
     fn code(&self) -> &'static str {
         match self {
             Self::NotPositive { .. } => "sink-not-positive",
+            Self::Density(error) => error.code(),
             Self::Negative { .. } => "sink-negative",
             Self::TooShort { .. } => "sink-stick-too-short",
             Self::Floats { .. } => "sink-floats",
             Self::HookTooHeavy { .. } => "sink-hook-too-heavy",
+            Self::TooFast { .. } => "sink-too-fast",
             Self::OutsideDrag { .. } => "sink-outside-drag",
             Self::TooQuick { .. } => "sink-drop-too-quick",
         }
@@ -207,6 +221,7 @@ impl Diagnose for SinkError {
     fn help(&self) -> Cow<'static, str> {
         match self {
             Self::NotPositive { .. } => "Correct that number.".into(),
+            Self::Density(error) => error.help(),
             Self::Negative { .. } => "Give 0 where there is no hook or weight.".into(),
             Self::TooShort { .. } => {
                 "Describe a piece shorter than 2.01 diameters as a ball.".into()
@@ -222,6 +237,9 @@ impl Diagnose for SinkError {
                 show::mass(excess).at_least()
             )
             .into(),
+            Self::TooFast { .. } => {
+                "Nothing has that density: ask for a slower fall, or hang a weight on it.".into()
+            }
             Self::OutsideDrag { .. } => {
                 "Check size, density and weight; a lure in water is within.".into()
             }
@@ -373,10 +391,14 @@ impl Body {
         let drag: Force = 0.5 * coefficient * water.density * speed * speed * self.shape.area();
         let displaced = water.density * (self.volume + self.hook.volume);
         let piece = drag / gravity() + displaced - self.hook.mass;
-        if is_positive(piece.value) {
-            Ok(piece / self.volume)
+        let needed = piece / self.volume;
+        if !is_positive(piece.value) {
+            return Err(SinkError::HookTooHeavy { speed, excess: -piece });
+        }
+        if is_density(needed.value) {
+            Ok(needed)
         } else {
-            Err(SinkError::HookTooHeavy { speed, excess: -piece })
+            Err(SinkError::TooFast { speed, needed })
         }
     }
 
@@ -434,6 +456,7 @@ impl Body {
     fn weight(&self, density: MassDensity, water: &Water) -> Result<Force, SinkError> {
         self.check(water)?;
         positive(density.value, "the density of the piece")?;
+        believed(density).map_err(SinkError::Density)?;
         let displaced = water.density * (self.volume + self.hook.volume);
         let heavier = self.mass(density) - displaced;
         if heavier > Mass::default() {
@@ -659,6 +682,15 @@ mod tests {
     fn a_heavy_hook_leaves_no_slow_fall() {
         let error = stick(20.0).density_for(cm_per_s(5.0), &water(20.0, 0.0)).unwrap_err();
         assert_eq!(error.code(), "sink-hook-too-heavy");
+    }
+
+    #[test]
+    fn nothing_falls_as_fast_as_one_may_wish() {
+        let lake = water(20.0, 0.0);
+        let error = stick(0.0).density_for(cm_per_s(400.0), &lake).unwrap_err();
+        assert_eq!(error.code(), "sink-too-fast");
+        let error = stick(0.0).fall(per_ml(1030.0), &lake).unwrap_err();
+        assert_eq!(error.code(), "density-unbelievable");
     }
 
     #[test]
