@@ -98,7 +98,7 @@ impl Diagnose for PriceError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Shape(_) => "Write money per package, such as \"58.00 USD per 1 gal\".".into(),
+            Self::Shape(_) => "Write money per package, such as \"58.00 USD per 1 gal\"; for work \"16.00 USD per 1 h\".".into(),
             Self::Currency(_) => {
                 "Write the three capital letters of ISO 4217, such as USD or EUR.".into()
             }

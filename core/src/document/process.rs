@@ -208,7 +208,14 @@ impl Read for SalinityEntry {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         match node.value {
             Value::Number(_) => f64::read(node, faults).map(Self::Practical),
-            _ => Written::read(node, faults).map(Self::Absolute),
+            _ => {
+                let before = faults.len();
+                let read = Written::read(node, faults).map(Self::Absolute);
+                for fault in faults.iter_mut().skip(before) {
+                    fault.help = "Write practical salinity as a plain number, 35, or absolute salinity as \"35 g/kg\".".into();
+                }
+                read
+            }
         }
     }
 }

@@ -100,7 +100,13 @@ fn read_measured(
         }
         _ => MeasuredAmount::parse(amount_text(node, faults)?.as_ref()),
     };
-    keep(amount.and_then(|amount| serving(wanted, amount)), node, faults)
+    amount
+        .and_then(|amount| serving(wanted, amount))
+        .map_err(|error| {
+            let help = error.help_where(wanted).into();
+            faults.push(Fault { help, ..node.fault(&error) });
+        })
+        .ok()
 }
 
 /// The amount, if it serves as the dimension `wanted`.
@@ -360,7 +366,7 @@ mod tests {
 
     use super::*;
     use crate::document::reader::read_value;
-    use crate::quantity::{Mass, MassDensity, Volume};
+    use crate::quantity::{Mass, MassDensity, Pressure, Volume};
 
     #[rstest]
     #[case("0 %", Some(0.0))]
@@ -381,6 +387,16 @@ mod tests {
             let written = serde_json::to_value(percent).unwrap();
             assert_eq!(serde_json::from_value::<Percent>(written).unwrap(), percent);
         }
+    }
+
+    #[rstest]
+    #[case(json!("20"), "Write a pressure, such as 29 inHg or 98 kPa.")]
+    #[case(json!(20), "Write a pressure, such as 29 inHg or 98 kPa.")]
+    #[case(json!("20 in.Hg"), "Write a pressure, such as 29 inHg or 98 kPa.")]
+    #[case(json!("29 inHq"), "Did you mean inHg?")]
+    fn the_help_knows_what_belongs_here(#[case] value: Value, #[case] help: &str) {
+        let faults = read_value::<Written<Pressure>>(&value).unwrap_err();
+        assert_eq!(faults.iter().next().unwrap().help, help);
     }
 
     #[rstest]

@@ -240,6 +240,28 @@ impl Diagnose for AmountError {
     }
 }
 
+impl AmountError {
+    /// What would do where `wanted` belongs: what [`Diagnose::help`] says knows nothing of that.
+    pub(crate) fn help_where(&self, wanted: Dimension) -> Cow<'static, str> {
+        match self {
+            Self::UnknownUnit { nearest: Some(nearest), .. } if measures(nearest, wanted) => {
+                self.help()
+            }
+            Self::Empty
+            | Self::NoNumber { .. }
+            | Self::NoUnit { .. }
+            | Self::UnknownUnit { .. }
+            | Self::MalformedUnit { .. }
+            | Self::SeveralAmounts { .. } => wrong_dimension_help(wanted),
+            _ => self.help(),
+        }
+    }
+}
+
+fn measures(unit: &str, wanted: Dimension) -> bool {
+    Unit::parse(unit).is_ok_and(|unit| unit.dimension().serves_as(wanted))
+}
+
 /// An amount of the dimension `wanted` to follow.
 fn wrong_dimension_help(wanted: Dimension) -> Cow<'static, str> {
     let example = match wanted {

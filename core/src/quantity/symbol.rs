@@ -169,10 +169,13 @@ symbols! {
     Atmosphere: PRESSURE "atm", exact(Rational::from_int(101_325)), [],
         ["atmosphere", "atmospheres"];
     Psi: PRESSURE "psi", exact(PSI), ["[psi]"], ["psi"];
+    Torr: PRESSURE "Torr", exact(ratio(101_325, 760)), ["torr"], [];
     InchOfMercury: PRESSURE "inHg", exact(INCH_OF_MERCURY), ["in Hg", "\"Hg"],
         ["inch of mercury", "inches of mercury"];
     MillimeterOfMercury: PRESSURE "mmHg", exact(MILLIMETER_OF_MERCURY), ["mm Hg"],
         ["millimeter of mercury", "millimeters of mercury"];
+    CentimeterOfMercury: PRESSURE "cmHg", exact(times(MILLIMETER_OF_MERCURY, 10)), ["cm Hg"],
+        ["centimeter of mercury", "centimeters of mercury"];
     UcumInchOfMercury: PRESSURE "[in_i'Hg]", exact(mul(UCUM_METER_OF_MERCURY, INCH)), [], [];
     UcumMeterOfMercury: PRESSURE "m[Hg]", exact(UCUM_METER_OF_MERCURY), [], [];
     UcumMillimeterOfMercury: PRESSURE "mm[Hg]", exact(over(UCUM_METER_OF_MERCURY, 1000)), [], [];

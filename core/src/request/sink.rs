@@ -163,6 +163,7 @@ mod tests {
     use rstest::rstest;
     use serde_json::{Value, json};
 
+    use crate::request::answer_value;
     use crate::request::tests::{fault_codes, result};
 
     fn request() -> Value {
@@ -225,6 +226,17 @@ mod tests {
         let drop = json!({ "depth": "1 m", "time": { "value": time, "unit": "s" }, "density": "1.1 g/mL" });
         let answer = result(with("drop", drop));
         assert!((number(&answer, "time") - time).abs() < 1e-6 * time);
+    }
+
+    #[rstest]
+    #[case(json!("35"))]
+    #[case(json!("3.5 %"))]
+    #[case(json!("35 ppt"))]
+    fn salinity_is_one_of_two(#[case] salinity: Value) {
+        let answer =
+            answer_value(&with("water", json!({ "temperature": "20 °C", "salinity": salinity })));
+        let help = answer["faults"][0]["help"].as_str().unwrap();
+        assert!(help.starts_with("Write practical salinity as a plain number, 35, or"), "{answer}");
     }
 
     #[rstest]

@@ -80,8 +80,9 @@ fn factor(
     if written.is_empty() {
         return Err(cursor.malformed_unit("a unit is missing"));
     }
-    let (name, exponent) = split_exponent(written)
-        .ok_or_else(|| cursor.malformed_unit("an exponent is 0 or larger than 9"))?;
+    let (name, exponent) = split_exponent(written).ok_or_else(|| {
+        cursor.malformed_unit("what follows the letters is no exponent from 1 to 9")
+    })?;
     if name.ends_with(char::is_whitespace) || holds_number_after_space(name) {
         return Err(cursor.several());
     }
