@@ -4,3 +4,4 @@ mod corrupted;
 mod cost;
 mod demo;
 mod random;
+mod sheet;

@@ -148,8 +148,10 @@ impl Page {
                 left_over.mass.text, left_over.name
             ));
         }
+        let mut salted = false;
         for (index, stage) in pot.stages.iter().enumerate() {
-            self.stage(pot, stage, index == 0);
+            salted |= stage.weigh.iter().any(|weigh| weigh.kind == Kind::Salt);
+            self.stage(pot, stage, index == 0, salted);
         }
         self.heats(&pot.heats);
         self.detail(&format!(
@@ -158,12 +160,13 @@ impl Page {
         ));
     }
 
-    fn stage(&mut self, pot: &Pot, stage: &Stage, first: bool) {
+    fn stage(&mut self, pot: &Pot, stage: &Stage, first: bool, salted: bool) {
         let formulas = stage.formulas.join(" + ");
         if first {
             self.step(&format!("{formulas}: measure the base, then stir in the rest."));
         } else {
             self.step(&format!("Now {formulas}: add to what is in the cup, and stir in."));
+            self.caution(Caution::HotPlastisol);
         }
         if stage.weigh.iter().any(|weigh| weigh.kind == Kind::Salt) {
             self.caution(Caution::DampSalt);
@@ -184,13 +187,14 @@ impl Page {
         }
         self.heat(stage, first);
         for draw in &stage.draws {
-            self.draw(draw);
+            self.draw(draw, salted);
         }
         if stage.sprues_back.quantity > Mass::default() {
             self.step(&format!(
                 "Put the sprues back in: {}, weighed. It is one more heat for them.",
                 stage.sprues_back.text
             ));
+            self.caution(Caution::HotPlastisol);
         }
     }
 
@@ -255,7 +259,7 @@ impl Page {
         }
     }
 
-    fn draw(&mut self, draw: &Draw) {
+    fn draw(&mut self, draw: &Draw, salted: bool) {
         let loads = match (draw.loads, draw.shots_per_load) {
             (1, _) => "one load".to_string(),
             (loads, 1) => format!("{loads} loads, one shot each"),
@@ -282,6 +286,10 @@ impl Page {
             draw.per_shot.text
         ));
         self.caution(Caution::Water);
+        self.caution(Caution::HotPlastisol);
+        if salted {
+            self.detail("Stir before every load: the salt settles.");
+        }
         for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
             let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
             let range = if pieces.from.text == pieces.to.text {
@@ -297,8 +305,8 @@ impl Page {
             ));
             if !pieces.flakes.is_empty() {
                 let flakes = pieces.flakes.iter();
-                let flakes =
-                    flakes.map(|flake| format!("{} of {}", about(flake.count), flake.material));
+                let flakes = flakes
+                    .map(|flake| format!("{} flakes of {}", about(flake.count), flake.material));
                 self.detail(&format!("In each about {}.", flakes.collect::<Vec<_>>().join(", ")));
             }
             if pieces.sinks_in {

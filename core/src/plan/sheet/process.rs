@@ -35,10 +35,13 @@ impl Page {
         let fill = format!("fill the {cup} cup to {} at most", degas.fill_mark.text);
         let fills = match degas.fills {
             1 => "all at once".to_string(),
-            fills => format!("in {fills} fills of {}", degas.level.text),
+            fills => format!("in {fills} fills, while the rest waits in another cup"),
         };
         self.step(&format!("Degas {gauge}, before heating: {fill}; {fills}."));
-        let each = if degas.fills == 1 { "It swells" } else { "Each swells" };
+        let each = match degas.fills {
+            1 => "It swells".to_string(),
+            _ => format!("Each is {} with the air in it, and swells", degas.level.text),
+        };
         self.detail(&format!(
             "{each} {}-fold, to {}; {} are left in the chamber.",
             degas.rise.text, degas.swollen.text, degas.absolute.text
