@@ -53,6 +53,9 @@ parameters! {
     brim: "What the vessel holds to its brim.", "mL", "above 0";
     budget_with: "The stabilizer that the budget is stated for, by mass of base; none added where left out.", "1", "0 % to 100 %";
     buys: "The heat that more of the stabilizer buys; not known where left out.", "none", "as of a material in a book";
+    calibrated_material: "The material of a book that the answer shall be written for: it then carries the change to that book.", "none", "a name";
+    calibrated_mold: "The mold of a book that the answer shall be written for: it then carries the change to that book.", "none", "a name";
+    calibrated_shape: "The shape, where that mold has unlike cavities.", "none", "a name";
     cavities: "How many cavities a shot fills.", "1", "1 to 1 000 000";
     cavity: "Volume of one cavity.", "mL", "above 0";
     cleanings: "How often the injector is cleaned or goes cold, the last time included; 1 where left out.", "1", "1 or more";

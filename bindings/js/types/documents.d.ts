@@ -2599,6 +2599,27 @@ export interface CalibrateDropResponse {
    * Its standard uncertainty: what n drops carry n-fold.
    */
   uncertainty: Shown
+  /**
+   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+   */
+  write: Change[]
+}
+/**
+ * A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply.
+ */
+export interface Change {
+  /**
+   * What is done: `add`, which also takes the place of what stood there.
+   */
+  op: string
+  /**
+   * Where, as a JSON Pointer into the book.
+   */
+  path: string
+  /**
+   * What is to stand there.
+   */
+  value: string
 }
 /**
  * What stays in an injector.
@@ -2628,6 +2649,10 @@ export interface CalibrateInjectorResponse {
    * Its volume.
    */
   volume: Shown
+  /**
+   * What it changes in a book, as a JSON Patch (RFC 6902).
+   */
+  write: Change[]
 }
 /**
  * What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share.
@@ -2702,6 +2727,10 @@ export interface CalibrateSpoonResponse {
    * Its standard uncertainty.
    */
   uncertainty: Shown
+  /**
+   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+   */
+  write: Change[]
 }
 /**
  * How far apart they look.
@@ -3662,6 +3691,10 @@ export interface WaterResponse {
    * Its volume.
    */
   volume: Shown
+  /**
+   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+   */
+  write: Change[]
 }
 /**
  * An amount in another unit.
@@ -4011,6 +4044,14 @@ export interface WaterRequest {
    */
   measures?: System | null
   /**
+   * The mold of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   */
+  mold?: Name | null
+  /**
+   * The shape, where that mold has unlike cavities. Unit: none; a name.
+   */
+  shape?: Name | null
+  /**
    * What the balance reads for the water in one cavity. Unit: g; above 0.
    */
   water: MeasuredAmount
@@ -4067,6 +4108,10 @@ export interface CalibrateDropRequest {
     [k: string]: unknown
   } | null
   /**
+   * The material of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   */
+  material?: Name | null
+  /**
    * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
    */
   measures?: System | null
@@ -4090,6 +4135,10 @@ export interface CalibrateSpoonRequest {
   ext?: {
     [k: string]: unknown
   } | null
+  /**
+   * The material of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   */
+  material?: Name | null
   /**
    * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
    */

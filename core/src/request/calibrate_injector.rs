@@ -3,6 +3,7 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::change::{self, Change};
 use super::response;
 use crate::calibrate::{Emptied, Residue};
 use crate::document::entry::entry;
@@ -60,6 +61,8 @@ response! {
         pub deviation: Shown<Mass>,
         /// An emptying that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
+        /// What it changes in a book, as a JSON Patch (RFC 6902).
+        pub write: Vec<Change>,
     }
 }
 
@@ -87,6 +90,7 @@ impl CalibrateInjectorRequest {
         let keeps = resolver.keep(&At("/density"), residue.volume(&density?))?;
         let keeps = text::uncertain(keeps.value, keeps.uncertainty.unwrap_or_default());
         Some(CalibrateInjectorResponse {
+            write: change::writing(&At("/bench/injector/keeps"), &keeps.both),
             keeps: keeps.both,
             volume: keeps.value,
             uncertainty: keeps.uncertainty,

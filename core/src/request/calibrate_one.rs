@@ -3,10 +3,12 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::change::{self, Change};
 use super::response;
 use crate::calibrate::{Counted, PerOne};
 use crate::document::entry::entry;
 use crate::document::path::Path::At;
+use crate::document::reader::Name;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
@@ -37,6 +39,8 @@ entry! {
             readability: Written<Mass>,
         }
         optional {
+            #[doc = parameter!(calibrated_material)]
+            material: Name,
             #[doc = parameter!(measures)]
             measures: System,
         }
@@ -56,6 +60,8 @@ response! {
         pub scatter: Shown<Ratio>,
         /// A weighing that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
+        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+        pub write: Vec<Change>,
     }
 }
 
@@ -71,6 +77,8 @@ entry! {
             readability: Written<Mass>,
         }
         optional {
+            #[doc = parameter!(calibrated_material)]
+            material: Name,
             #[doc = parameter!(measures)]
             measures: System,
         }
@@ -92,6 +100,8 @@ response! {
         pub scatter: Shown<Ratio>,
         /// A weighing that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
+        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+        pub write: Vec<Change>,
     }
 }
 
@@ -106,6 +116,7 @@ impl CalibrateDropRequest {
         let response = one.map(|one| {
             let drop = text::uncertain(one.mass, one.uncertainty);
             CalibrateDropResponse {
+                write: change::of_material(self.material.as_ref(), "drop", &drop.both),
                 drop: drop.both,
                 mass: drop.value,
                 uncertainty: drop.uncertainty,
@@ -130,7 +141,9 @@ impl CalibrateSpoonRequest {
             let scooped = resolver.keep(&At("/spoon"), one.as_scooped(&spoon))?;
             let uncertainty = scooped.uncertainty.unwrap_or_default();
             let as_scooped = text::uncertain(scooped.value, uncertainty);
+            let material = self.material.as_ref();
             Some(CalibrateSpoonResponse {
+                write: change::of_material(material, "as_scooped", &as_scooped.both),
                 as_scooped: as_scooped.both,
                 density: as_scooped.value,
                 uncertainty: as_scooped.uncertainty,

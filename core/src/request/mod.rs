@@ -20,6 +20,7 @@ mod batch;
 mod calibrate;
 mod calibrate_injector;
 mod calibrate_one;
+mod change;
 mod color;
 mod color_difference;
 mod color_match;
@@ -52,6 +53,7 @@ pub use calibrate_one::{
     CalibrateDropRequest, CalibrateDropResponse, CalibrateSpoonRequest, CalibrateSpoonResponse,
     CountedEntry,
 };
+pub use change::Change;
 pub use color::{ColorEntry, ShownLab};
 pub use color_difference::{ColorDifferenceRequest, ColorDifferenceResponse};
 pub use color_match::{

@@ -1,10 +1,13 @@
 //! The volume of a cavity from the water that it holds.
 
 use alloc::string::String;
+use alloc::vec::Vec;
 
+use super::change::{self, Change};
 use super::response;
 use crate::document::entry::entry;
 use crate::document::path::Path::At;
+use crate::document::reader::Name;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
@@ -25,6 +28,10 @@ entry! {
             at: Written<ThermodynamicTemperature>,
         }
         optional {
+            #[doc = parameter!(calibrated_mold)]
+            mold: Name,
+            #[doc = parameter!(calibrated_shape)]
+            shape: Name,
             #[doc = parameter!(air_pressure)]
             air_pressure: Written<Pressure>,
             #[doc = parameter!(measures)]
@@ -44,6 +51,8 @@ response! {
         pub uncertainty: Option<Shown<Volume>>,
         /// The density of water at that temperature.
         pub density: Shown<MassDensity>,
+        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+        pub write: Vec<Change>,
     }
 }
 
@@ -74,7 +83,9 @@ impl WaterRequest {
                     (volume.text.clone(), volume, None)
                 }
             };
-            Some(WaterResponse { cavity, volume, uncertainty, density: text::density(density) })
+            let write = change::of_mold(self.mold.as_ref(), self.shape.as_ref(), "cavity", &cavity);
+            let density = text::density(density);
+            Some(WaterResponse { cavity, volume, uncertainty, density, write })
         });
         resolver.finish(response)
     }

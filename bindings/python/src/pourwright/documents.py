@@ -414,6 +414,9 @@ class CalibrateDropAnswer(TypedDict):
     uncertainty: Shown
     """Its standard uncertainty: what n drops carry n-fold."""
 
+    write: list[Change]
+    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named."""
+
 
 class CalibrateInjectorAnswer(TypedDict):
     """What stays in an injector."""
@@ -437,6 +440,9 @@ class CalibrateInjectorAnswer(TypedDict):
 
     volume: Shown
     """Its volume."""
+
+    write: list[Change]
+    """What it changes in a book, as a JSON Patch (RFC 6902)."""
 
 
 class CalibrateSpoonAnswer(TypedDict):
@@ -462,6 +468,9 @@ class CalibrateSpoonAnswer(TypedDict):
     uncertainty: Shown
     """Its standard uncertainty."""
 
+    write: list[Change]
+    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named."""
+
 
 class CavityEntry(TypedDict):
     """The cavities of one shape in a mold with unlike ones."""
@@ -477,6 +486,19 @@ class CavityEntry(TypedDict):
 
     ext: NotRequired[dict[str, Any] | None]
     """What an embedding program keeps here for itself; carried through untouched."""
+
+
+class Change(TypedDict):
+    """A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply."""
+
+    op: str
+    """What is done: `add`, which also takes the place of what stood there."""
+
+    path: str
+    """Where, as a JSON Pointer into the book."""
+
+    value: str
+    """What is to stand there."""
 
 
 class ColorDifferenceAnswer(TypedDict):
@@ -2498,6 +2520,9 @@ class WaterAnswer(TypedDict):
 
     volume: Shown
     """Its volume."""
+
+    write: list[Change]
+    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named."""
 
 
 class WaterEntry(TypedDict):

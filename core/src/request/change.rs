@@ -1,0 +1,117 @@
+//! What a calibration writes into a book.
+
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::response;
+use crate::document::path::Path;
+use crate::document::reader::Name;
+
+response! {
+    /// A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply.
+    pub struct Change {
+        /// What is done: `add`, which also takes the place of what stood there.
+        pub op: String,
+        /// Where, as a JSON Pointer into the book.
+        pub path: String,
+        /// What is to stand there.
+        pub value: String,
+    }
+}
+
+/// The patch by which `value` comes to stand at `path`.
+pub(super) fn writing(path: &Path<'_>, value: &str) -> Vec<Change> {
+    Vec::from([Change { op: "add".into(), path: path.to_string(), value: value.into() }])
+}
+
+/// The patch for `property` of a material; empty where none was named.
+pub(super) fn of_material(material: Option<&Name>, property: &str, value: &str) -> Vec<Change> {
+    let written = |name: &Name| writing(&Path::At("/materials").key(&name.0).key(property), value);
+    material.map(written).unwrap_or_default()
+}
+
+/// The patch for `property` of a mold, or of its cavities of one shape; empty where no mold was named.
+pub(super) fn of_mold(
+    mold: Option<&Name>,
+    shape: Option<&Name>,
+    property: &str,
+    value: &str,
+) -> Vec<Change> {
+    let molds = Path::At("/molds");
+    match (mold, shape) {
+        (None, _) => Vec::new(),
+        (Some(mold), None) => writing(&molds.key(&mold.0).key(property), value),
+        (Some(mold), Some(shape)) => {
+            let mold = molds.key(&mold.0);
+            let cavities = mold.key("cavities");
+            writing(&cavities.key(&shape.0).key(property), value)
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::string::ToString;
+
+    use rstest::rstest;
+    use serde_json::{Value, json};
+
+    use crate::document;
+    use crate::request::answer_value;
+
+    const BOOK: &str = include_str!("../../examples/demo/book.json");
+
+    /// What stands in the demo book once the patch of the answer has been applied to it.
+    #[rstest]
+    #[case(
+        json!({
+            "calculate": "calibrate-drop", "material": "plum", "readability": "0.01 g",
+            "weighings": [{ "count": 50, "weight": "2.2 g" }, { "count": 50, "weight": "2.3 g" }],
+        }),
+        "drop"
+    )]
+    #[case(
+        json!({
+            "calculate": "calibrate-spoon", "material": "fine-salt", "readability": "0.1 g",
+            "spoon": "1 tbsp", "weighings": [{ "count": 4, "weight": "72 g" }, { "count": 4, "weight": "73 g" }],
+        }),
+        "as_scooped"
+    )]
+    #[case(
+        json!({
+            "calculate": "calibrate-injector", "readability": "0.1 g", "density": "0.96 g/mL",
+            "weighings": [
+                { "clean": "212 g", "emptied": "216 g" }, { "clean": "212 g", "emptied": "216.5 g" }
+            ],
+        }),
+        "keeps"
+    )]
+    #[case(json!({ "calculate": "water", "water": "9.21 g ± 0.02", "at": "20 °C", "mold": "finger-5" }), "cavity")]
+    #[case(
+        json!({ "calculate": "water", "water": "8.3 g", "at": "20 °C", "mold": "claw-set", "shape": "long" }),
+        "cavity"
+    )]
+    fn a_book_takes_what_is_written(#[case] request: Value, #[case] written: &str) {
+        let answer = answer_value(&request);
+        let result = &answer["result"];
+        let [change] = result["write"].as_array().unwrap().as_slice() else { panic!("{answer}") };
+        assert_eq!(
+            (&change["op"], &change["value"]),
+            (&json!("add"), &result[written]),
+            "{answer}"
+        );
+        let mut book: Value = serde_json::from_str(BOOK).unwrap();
+        let path = change["path"].as_str().unwrap();
+        let (parent, key) = path.rsplit_once('/').unwrap();
+        assert_eq!(key, written);
+        book.pointer_mut(parent).unwrap()[key] = change["value"].clone();
+        document::book_from_text(&book.to_string()).unwrap();
+    }
+
+    #[test]
+    fn nothing_named_is_nothing_written() {
+        let answer =
+            answer_value(&json!({ "calculate": "water", "water": "9.21 g", "at": "20 °C" }));
+        assert_eq!(answer["result"]["write"], json!([]), "{answer}");
+    }
+}
