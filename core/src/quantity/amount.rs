@@ -109,6 +109,17 @@ impl Amount {
         Self::new(value, unit)
     }
 
+    /// The same with a number that people read: a fraction over more than 1000 that no decimal ends becomes the
+    /// decimal of its `f64`, which reads back as that.
+    #[must_use]
+    pub(crate) fn legible(self) -> Self {
+        const MOST_PARTS: i128 = 1000;
+        if self.value.denominator() <= MOST_PARTS || self.value.as_decimal().is_some() {
+            return self;
+        }
+        Self { value: Rational::from_f64(self.value.to_f64()).unwrap_or(self.value), ..self }
+    }
+
     fn checked(self) -> Result<Self, AmountError> {
         if !self.value.is_negative() {
             return Ok(self);

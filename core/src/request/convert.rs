@@ -29,7 +29,7 @@ entry! {
 response! {
     /// The amount in the unit that was asked for.
     pub struct ConvertResponse {
-        /// As text that reads back.
+        /// As text that reads back: exactly where a decimal or a fraction over at most 1000 says it, else as `value`.
         pub amount: String,
         /// The number.
         pub value: f64,
@@ -51,7 +51,7 @@ impl ConvertRequest {
             resolver.keep(&At("/amount"), converted)
         });
         let response = amount.map(|amount| ConvertResponse {
-            amount: alloc::format!("{amount}"),
+            amount: alloc::format!("{}", amount.legible()),
             value: amount.value().to_f64(),
             unit: alloc::format!("{}", amount.unit()),
         });
