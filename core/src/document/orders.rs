@@ -9,7 +9,7 @@ use super::named::Named;
 use super::reader::Name;
 use super::written::Written;
 use crate::formula::Overlap;
-use crate::quantity::{Amount, Mass};
+use crate::quantity::{Amount, Mass, Time};
 
 entry! {
     /// A day's orders.
@@ -52,6 +52,9 @@ entry! {
             parts: Named<Amount>,
             /// Heats that it has spent; needed where the book limits them.
             heats: u32,
+            /// What these spent, as time at the temperature of its plastisol's budget, as the sheet told it;
+            /// not known where left out.
+            spent: Written<Time>,
             /// The day it was made, as YYYY-MM-DD: the oldest is used first.
             made: String,
         }

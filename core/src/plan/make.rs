@@ -10,6 +10,8 @@ use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::dosing::Dosing;
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
+use super::process::Heated;
+use super::shelf::LeftOver;
 use super::split::Reason;
 use super::tool_names::ToolNames;
 use super::{
@@ -86,6 +88,9 @@ impl Plan {
             assumptions,
         };
         plan.use_shelf(book, &day.shelf)?;
+        for (pot, draft) in plan.pots.iter_mut().zip(&made.drafts) {
+            workshop.count_left_overs(pot, draft, &day.shelf);
+        }
         plan.count_stock(book, &day.stock)?;
         let served = Served { lines: &day.lines, batches: &batches, drafts: &made.drafts };
         plan.cost = cost::cost(&plan, &served, book);
@@ -204,6 +209,18 @@ impl Workshop<'_> {
             heel: larger(most.heel, vessel.heel),
             brim: None,
         })
+    }
+
+    /// Counts the heats of the left-overs that went into `pot` among its own.
+    fn count_left_overs(&self, pot: &mut Pot, draft: &PotDraft, shelf: &[LeftOver]) {
+        let Some(from) = &pot.from_shelf else { return };
+        let is_in = |one: &&LeftOver| from.left_overs.iter().any(|part| part.name == one.name);
+        let left_overs: Vec<&LeftOver> = shelf.iter().filter(is_in).collect();
+        let stages = draft.stages.iter().zip(&pot.stages);
+        let heated = stages.filter_map(|(draft, stage)| {
+            Some(Heated { recipe: &self.recipes.get(draft.recipe)?.recipe, stage })
+        });
+        pot.heats = process::heats(self.book, &heated.collect::<Vec<_>>(), &left_overs);
     }
 
     /// The batch of a stage as the assignment counts them.

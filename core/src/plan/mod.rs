@@ -47,7 +47,7 @@ pub use stock::StockEntry;
 use crate::caution::Caution;
 use crate::material::Kind;
 use crate::plan::measures::Tool;
-use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
+use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume};
 
 /// Derives that every part of a plan, or of what is made with one, has.
 macro_rules! part {
@@ -183,6 +183,11 @@ part! {
         pub name: String,
         /// How much of it, as the balance shows it.
         pub mass: Shown<Mass>,
+        /// Heats that it has spent; none where that is not known.
+        pub heats: Option<u32>,
+        /// What they spent, as time at the reference temperature of its plastisol's budget; none where that
+        /// is not known.
+        pub spent: Option<Shown<Time>>,
     }
 }
 

@@ -4,6 +4,9 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::Shown;
+use crate::quantity::Time;
+
 const WIDTH: usize = 80;
 
 /// Lines of text under construction.
@@ -67,6 +70,15 @@ impl Page {
 /// `1 shot`, `2 shots`.
 pub(super) fn counted(count: u32, what: &str) -> String {
     if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
+}
+
+/// What a mix has been through: `2 heats, 9.6 min spent`.
+pub(super) fn past(heats: Option<u32>, spent: Option<&Shown<Time>>) -> String {
+    let heats = heats.map_or_else(|| "heats not known".to_string(), |heats| counted(heats, "heat"));
+    match spent {
+        Some(spent) => format!("{heats}, {} spent", spent.text),
+        None => heats,
+    }
 }
 
 /// `text` in at most `width` columns.

@@ -34,7 +34,7 @@ use crate::fault::{Diagnose, Faults};
 use crate::formula::FormulaError;
 use crate::material::Kind;
 use crate::mix::{Mix, MixError};
-use crate::quantity::{AmountError, Mass, Ratio, System};
+use crate::quantity::{AmountError, Mass, Ratio, System, Time};
 use crate::show;
 
 /// What was really weighed and shot.
@@ -126,6 +126,12 @@ part! {
         pub lost: Option<Shown<Mass>>,
         /// The same as it was planned.
         pub planned_lost: Shown<Mass>,
+        /// How often what was left was heated, as planned, left-overs in it counted; none where that is not
+        /// known.
+        pub heats: Option<u32>,
+        /// What these heats spent, as time at the reference temperature of its plastisol's budget, as
+        /// planned; none where that is not known.
+        pub spent: Option<Shown<Time>>,
         /// Anything worth knowing.
         pub notes: Option<String>,
     }

@@ -280,6 +280,8 @@ impl<'a> Sharing<'a> {
                 from.left_overs.push(ShelfPart {
                     name: left_over.name.clone(),
                     mass: Shown::new(mass, text::balance(mass, Some(balance.readability))),
+                    heats: left_over.heats,
+                    spent: left_over.spent.map(text::minutes),
                 });
                 from.heats = from.heats.filter(|_| left_over.heats.is_some());
             }

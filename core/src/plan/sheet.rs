@@ -9,7 +9,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::measures::Tool;
-use super::page::{Page, broken, counted, cut};
+use super::page::{Page, broken, counted, cut, past};
 use super::{Draw, Plan, PlannedLine, Pot, ProofReason, Stage, Way, Weigh, WorkFrom};
 use crate::caution::Caution;
 use crate::material::Kind;
@@ -144,8 +144,10 @@ impl Page {
         self.rule('-');
         for left_over in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
             self.step(&format!(
-                "From the shelf: {} of \"{}\", cut small.",
-                left_over.mass.text, left_over.name
+                "From the shelf: {} of \"{}\" ({}), cut small.",
+                left_over.mass.text,
+                left_over.name,
+                past(left_over.heats, left_over.spent.as_ref())
             ));
         }
         let mut salted = false;
@@ -153,10 +155,13 @@ impl Page {
             salted |= stage.weigh.iter().any(|weigh| weigh.kind == Kind::Salt);
             self.stage(pot, stage, index == 0, salted);
         }
-        self.heats(&pot.heats);
+        self.heats(pot);
         self.detail(&format!(
-            "Left over: {} in the cup and {} of sprues. Lost to cup and injector: {}.",
-            pot.left_over.text, pot.sprues.text, pot.lost.text
+            "Left over: {} in the cup and {} of sprues ({}). Lost to cup and injector: {}.",
+            pot.left_over.text,
+            pot.sprues.text,
+            past(pot.heats.in_all, pot.heats.spent()),
+            pot.lost.text
         ));
     }
 

@@ -11,6 +11,7 @@ use alloc::string::ToString;
 #[cfg(not(feature = "solver"))]
 use crate::fault::{Fault, Faults};
 use crate::mix::Mix;
+use crate::quantity::Time;
 
 #[cfg(feature = "solver")]
 pub use super::share::ShelfError;
@@ -24,6 +25,9 @@ pub struct LeftOver {
     pub mix: Mix,
     /// Heats that it has spent; `None` where that is not known, which a book that limits heats does not allow.
     pub heats: Option<u32>,
+    /// What they spent, as time at the reference temperature of its plastisol's budget; `None` where that is
+    /// not known.
+    pub spent: Option<Time>,
     /// The day it was made, as YYYY-MM-DD.
     pub made: Option<String>,
     /// What the embedding program keeps with it.

@@ -14,7 +14,7 @@ use crate::mix::{MaterialId, Mix};
 use crate::plan::day::recipe_of;
 use crate::plan::shelf::LeftOver;
 use crate::plan::stock::InStock;
-use crate::quantity::{Amount, Mass, Measurable};
+use crate::quantity::{Amount, Mass, Measurable, Time};
 
 impl Resolver {
     pub(super) fn shelf(&mut self, entries: &[ShelfEntry], book: &Book) -> Option<Vec<LeftOver>> {
@@ -73,9 +73,50 @@ impl Resolver {
             );
             return None;
         }
+        let spent = self.spent(&path.key("spent"), entry, &mix, book);
         let mix = self.keep(path, mix.scaled((mass? / there).value))?;
-        let name = entry.name.0.clone();
-        Some(LeftOver { name, mix, heats: entry.heats, made: made?, ext: entry.ext.clone() })
+        Some(LeftOver {
+            name: entry.name.0.clone(),
+            mix,
+            heats: entry.heats,
+            spent,
+            made: made?,
+            ext: entry.ext.clone(),
+        })
+    }
+
+    /// What a left-over has spent. It counts at one temperature: that of the budget of its plastisols.
+    fn spent(
+        &mut self,
+        path: &Path<'_>,
+        entry: &ShelfEntry,
+        mix: &Mix,
+        book: &Book,
+    ) -> Option<Time> {
+        let spent = self.positive(path, entry.spent.as_ref()?)?;
+        let mut at = None;
+        for portion in mix.portions() {
+            let material = book.materials.get(portion.material).ok();
+            let Some(budget) = material.and_then(|material| material.budget) else { continue };
+            if *at.get_or_insert(budget.at) != budget.at {
+                self.fault(
+                    "spent-at-two-temperatures",
+                    path,
+                    &"The budgets of its plastisols are stated at different temperatures, and it is not said at which of them this time counts.",
+                    &"State these budgets at one temperature, or leave \"spent\" out: then it is not known.",
+                );
+                return None;
+            }
+        }
+        if at.is_none() {
+            self.fault(
+                "spent-without-budget",
+                path,
+                &"No plastisol in it states a \"budget\", at whose temperature this time would count.",
+                &"Give the plastisol its \"budget\", or leave \"spent\" out.",
+            );
+        }
+        Some(spent)
     }
 
     /// Amounts of materials as they were measured.

@@ -72,7 +72,7 @@ impl Workshop<'_> {
         let recipes = parts.iter().map(|part| &part.recipe.recipe);
         let heated: Vec<Heated<'_>> =
             recipes.zip(&stages).map(|(recipe, stage)| Heated { recipe, stage }).collect();
-        let heats = process::heats(self.book, &heated);
+        let heats = process::heats(self.book, &heated, &[]);
         Ok(Pot {
             pot: String::new(),
             cup: text::cup(marked.capacity, marked.mark, system),

@@ -9,16 +9,20 @@ use crate::book::Book;
 use crate::formula::Recipe;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
+use crate::plan::shelf::LeftOver;
 use crate::plan::{Note, Shown, Stage, part, text};
 use crate::process::budget::{Balance, Budget, BudgetError, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
-use crate::quantity::{Ratio, ThermodynamicTemperature, Time};
+use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
 
 part! {
     /// How often a pot is heated, and what that leaves of its stabilizer.
     pub struct Heats {
         /// How often it is heated.
         pub count: u32,
+        /// The same with the heats of the left-overs in it, of which the pot inherits the most; none where
+        /// those are not known. As often was heated what is left of it.
+        pub in_all: Option<u32>,
         /// What is spent and left, where the book states a budget.
         pub budget: Option<Reckoned<HeatSpent>>,
     }
@@ -33,8 +37,11 @@ part! {
         pub at: Shown<ThermodynamicTemperature>,
         /// What the pot stands.
         pub budget: Shown<Time>,
-        /// What its heats spend, each held at its aim from the last burst to the last shot.
+        /// What its heats spend, each held at its aim from the last burst to the last shot, and what the
+        /// left-overs in it had spent. So much is spent of what is left of it.
         pub spent: Shown<Time>,
+        /// What of that the left-overs in it had spent, where there are any: the most of one of them.
+        pub before: Option<Shown<Time>>,
         /// What is left.
         pub left: Shown<Time>,
         /// What is spent beyond the budget.
@@ -44,26 +51,42 @@ part! {
     }
 }
 
+impl Heats {
+    /// What is spent of what is left of the pot; `None` where that is not known.
+    #[must_use]
+    pub fn spent(&self) -> Option<&Shown<Time>> {
+        self.budget.as_ref()?.known().map(|spent| &spent.spent)
+    }
+}
+
 /// A stage of a pot as its heats count it.
 pub(in crate::plan) struct Heated<'a> {
     pub(in crate::plan) recipe: &'a Recipe,
     pub(in crate::plan) stage: &'a Stage,
 }
 
-/// The heats of a pot, and what they leave of the budget of the plastisol that has least left.
-pub(in crate::plan) fn heats(book: &Book, stages: &[Heated<'_>]) -> Heats {
+/// The heats of a pot with `left_overs` in it, and what they leave of the budget of the plastisol that
+/// has least left.
+pub(in crate::plan) fn heats(
+    book: &Book,
+    stages: &[Heated<'_>],
+    left_overs: &[&LeftOver],
+) -> Heats {
     let count = stages.iter().fold(0_u32, |sum, heated| sum.saturating_add(heated.stage.heats));
+    let before = left_overs.iter().try_fold(0, |most, one| Some(one.heats?.max(most)));
     let mut bases: Vec<MaterialId> =
         stages.iter().flat_map(|heated| heated.recipe.base()).map(|part| part.material).collect();
     bases.sort_unstable();
     bases.dedup();
-    let bases: Vec<&Material> =
-        bases.into_iter().filter_map(|base| book.materials.get(base).ok()).collect();
-    let stated = bases.iter().any(|base| base.budget.is_some());
-    let spent = bases.iter().map(|base| heat_spent(base, book, stages));
+    let mut stated = false;
+    let spent = bases.into_iter().filter_map(|id| {
+        let base = book.materials.get(id).ok()?;
+        stated |= base.budget.is_some();
+        Some(heat_spent(base, before_heating(id, left_overs), book, stages))
+    });
     let worst = spent.reduce(|a, b| Ok(with_less_left(a?, b?)));
     let budget = worst.filter(|_| stated).map(Reckoned::from);
-    Heats { count, budget }
+    Heats { count, in_all: before.map(|before| count.saturating_add(before)), budget }
 }
 
 /// The one of two that has less left, or is further over.
@@ -72,7 +95,30 @@ fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
     if margin(&b) < margin(&a) { b } else { a }
 }
 
-fn heat_spent(base: &Material, book: &Book, stages: &[Heated<'_>]) -> Result<HeatSpent, Note> {
+/// What those of the `left_overs` that bring `base` into a pot have been through: nothing where none does.
+fn before_heating(base: MaterialId, left_overs: &[&LeftOver]) -> Result<Option<HeatRecord>, Note> {
+    let mut record: Option<HeatRecord> = None;
+    for left_over in left_overs.iter().filter(|one| one.mix.mass_of(base) > Mass::default()) {
+        let Some(spent) = left_over.spent else {
+            let name = &left_over.name;
+            return Err(note(
+                "left-over-heat-not-known",
+                format!("\"{name}\" from the shelf states no \"spent\" time."),
+            ));
+        };
+        let heats = left_over.heats.unwrap_or_default();
+        let one = HeatRecord { heats, spent: Some(spent) };
+        record = Some(record.map_or(one, |record| record.joined(one)));
+    }
+    Ok(record)
+}
+
+fn heat_spent(
+    base: &Material,
+    before: Result<Option<HeatRecord>, Note>,
+    book: &Book,
+    stages: &[Heated<'_>],
+) -> Result<HeatSpent, Note> {
     let (Some(stated), Some(energy)) = (base.budget, &base.activation_energy) else {
         let name = &base.name;
         return Err(note(
@@ -84,7 +130,8 @@ fn heat_spent(base: &Material, book: &Book, stages: &[Heated<'_>]) -> Result<Hea
     };
     let source = energy.source.clone().unwrap_or_default();
     let kinetics = Kinetics::new(energy.value, stated.at, source).map_err(|e| because(&e))?;
-    let mut record = HeatRecord::fresh();
+    let before = before?;
+    let mut record = before.unwrap_or(HeatRecord::fresh());
     for heated in stages {
         let equivalent = equivalent_time(heated.stage, book, &kinetics)?;
         for _ in 0..heated.stage.heats {
@@ -105,6 +152,7 @@ fn heat_spent(base: &Material, book: &Book, stages: &[Heated<'_>]) -> Result<Hea
         at: text::temperature(stated.at, book.system),
         budget: text::minutes(budget),
         spent: text::minutes(record.spent.unwrap_or_default()),
+        before: before.and_then(|before| before.spent).map(text::minutes),
         left: text::minutes(left),
         over: over.map(text::minutes),
         more_stabilizer_not_counted: more,

@@ -37,6 +37,12 @@ fn with(path: &str, field: &str, value: Value) -> Value {
     book
 }
 
+/// The sheet without its line breaks.
+fn sheet(plan: &Plan) -> String {
+    let sheet = plan.sheet().to_string();
+    sheet.split_whitespace().collect::<std::vec::Vec<_>>().join(" ")
+}
+
 fn why<T>(reckoned: Option<&Reckoned<T>>) -> Option<&str> {
     match reckoned {
         Some(Reckoned::Unknown(note)) => Some(&note.code),
@@ -166,4 +172,83 @@ fn a_plan_comes_back_from_its_document() {
         serde_json::from_str::<Plan>(&text).unwrap().sheet().to_string(),
         plan.sheet().to_string()
     );
+}
+
+/// A day of the demo shop with a left-over on the shelf: dusk + plain, 500 g of it.
+#[cfg(feature = "solver")]
+fn with_left_over(book: &Value, heats: Value, spent: Value) -> Plan {
+    let book = document::book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
+    let mut left_over = json!({ "name": "jar 1", "mass": "500 g", "formulas": ["dusk", "plain"] });
+    for (field, value) in [("heats", heats), ("spent", spent)] {
+        if !value.is_null() {
+            left_over[field] = value;
+        }
+    }
+    let orders = json!({
+        "format": "pourwright/1.0",
+        "lines": [{ "order": "1", "product": "dusk finger", "pieces": 40 }],
+        "shelf": [left_over]
+    });
+    let day = document::orders_from_text(&orders.to_string(), &book).unwrap();
+    Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"))
+}
+
+#[cfg(feature = "solver")]
+#[test]
+fn what_a_left_over_has_been_through_counts_on() {
+    let alone = with_left_over(&demo(), json!(40), Value::Null).pots[0].heats.count;
+    assert_eq!(alone, 1);
+    let plan = with_left_over(&demo(), json!(40), json!("18.5 min"));
+    let pot = &plan.pots[0];
+    assert_eq!((pot.heats.count, pot.heats.in_all), (1, Some(41)));
+    let spent = pot.heats.budget.as_ref().and_then(Reckoned::known).unwrap();
+    let before = spent.before.as_ref().unwrap().quantity;
+    assert_eq!(before, Time::from_si(1110.0));
+    // The heat of the same pot without a left-over comes on top.
+    let mut fresh = spent.clone();
+    let heating = pot.stages[0].heating.as_ref().and_then(Reckoned::known).unwrap();
+    fresh.spent.quantity -= before;
+    assert!(fresh.spent.quantity > Time::from_si(7.0 * 60.0 * 0.6), "{:?}", fresh.spent);
+    assert!(fresh.spent.quantity < Time::from_si(480.0) + heating.total.quantity);
+    let sum = spent.spent.quantity + spent.left.quantity;
+    assert!((sum - spent.budget.quantity).value.abs() < 1e-6);
+    let sheet = sheet(&plan);
+    for told in ["(40 heats, 18.5 min spent)", "1 heat, 41 with those of", "(41 heats, "] {
+        assert!(sheet.contains(told), "{told}: {sheet}");
+    }
+}
+
+#[cfg(feature = "solver")]
+#[test]
+fn what_a_left_over_does_not_say_stays_unknown() {
+    for heats in [json!(40), Value::Null] {
+        let plan = with_left_over(&demo(), heats.clone(), Value::Null);
+        let pot = &plan.pots[0];
+        assert!(pot.from_shelf.is_some());
+        assert_eq!(pot.heats.in_all, heats.as_u64().map(|_| 41));
+        assert_eq!(why(pot.heats.budget.as_ref()), Some("left-over-heat-not-known"));
+        let sheet = sheet(&plan);
+        assert!(sheet.contains("\"jar 1\" from the shelf states no \"spent\" time"), "{sheet}");
+        assert!(!sheet.contains("min left"), "{sheet}");
+    }
+}
+
+#[test]
+fn spent_time_counts_at_the_temperature_of_one_budget() {
+    let faults = |book: &Value| -> std::vec::Vec<String> {
+        let book = document::book_from_text(&book.to_string()).unwrap();
+        let orders = json!({
+            "format": "pourwright/1.0", "lines": [],
+            "shelf": [{ "name": "jar 1", "mass": "90 g", "formulas": ["firm"], "spent": "9 min" }]
+        });
+        let day = document::orders_from_text(&orders.to_string(), &book);
+        let faults = day.map_or_else(|faults| faults.into_vec(), |_| [].into());
+        faults.into_iter().filter(|f| f.path == "/shelf/0/spent").map(|f| f.code.into()).collect()
+    };
+    assert!(faults(&demo()).is_empty());
+    let other = with("/materials/firm-base/budget", "at", json!("340 °F"));
+    assert_eq!(faults(&other), ["spent-at-two-temperatures"]);
+    let mut none = without("/materials/firm-base", "budget");
+    none["materials"]["clear-base"].as_object_mut().unwrap().remove("budget");
+    assert_eq!(faults(&none), ["spent-without-budget"]);
 }

@@ -120,6 +120,8 @@ impl Follow<'_> {
             left: balance.left.map(text::mass),
             lost: lost.map(signed_mass),
             planned_lost: pot.lost.clone(),
+            heats: pot.heats.in_all,
+            spent: pot.heats.spent().cloned(),
             notes: told.and_then(|told| told.notes.clone()),
         })
     }

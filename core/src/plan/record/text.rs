@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::{DrawRecord, PieceRecord, PotRecord, Record, StageRecord};
-use crate::plan::page::{Page, counted, cut};
+use crate::plan::page::{Page, counted, cut, past};
 
 /// The record as text, by `Display`.
 #[derive(Debug, Clone, Copy)]
@@ -57,6 +57,8 @@ impl Page {
             ),
         };
         self.wrapped("  ", &lost);
+        let past = past(pot.heats, pot.spent.as_ref());
+        self.wrapped("  ", &format!("What was left, and its sprues: {past}."));
         if let Some(notes) = &pot.notes {
             self.wrapped("  ", notes);
         }

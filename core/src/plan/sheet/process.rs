@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 
 use super::{Page, called, counted, cut};
 use crate::caution::Caution;
-use crate::plan::process::{Burst, Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
-use crate::plan::{PlannedLine, Stage};
+use crate::plan::process::{Burst, Degas, Heating, Reckoned, SinkWater, Sinking};
+use crate::plan::{PlannedLine, Pot, Stage};
 use crate::process::sink::Motion;
 use crate::quantity::Ratio;
 
@@ -102,15 +102,27 @@ impl Page {
     }
 
     /// How often the pot is heated, and what that leaves.
-    pub(super) fn heats(&mut self, heats: &Heats) {
+    pub(super) fn heats(&mut self, pot: &Pot) {
+        let heats = &pot.heats;
         let count = counted(heats.count, "heat");
+        let count = match (&pot.from_shelf, heats.in_all) {
+            (None, _) => count,
+            (Some(_), Some(all)) => format!("{count}, {all} with those of the left-over"),
+            (Some(_), None) => format!("{count}, those of the left-over not known"),
+        };
         match &heats.budget {
             None => self.detail(&format!("No heat budget was given: {count}.")),
             Some(Reckoned::Unknown(why)) => {
-                self.detail(&format!("{count}; what they spend is not known: {}", why.message));
+                self.detail(&format!("{count}. What is spent is not known. {}", why.message));
             }
             Some(Reckoned::Known(spent)) => {
-                let (spends, stands, at) = (&spent.spent.text, &spent.budget.text, &spent.at.text);
+                let (stands, at) = (&spent.budget.text, &spent.at.text);
+                let spends = match &spent.before {
+                    Some(before) => {
+                        format!("{}, {} of it by the left-over,", spent.spent.text, before.text)
+                    }
+                    None => spent.spent.text.clone(),
+                };
                 let material = &spent.material;
                 self.detail(&match &spent.over {
                     None => format!(
