@@ -1,4 +1,5 @@
 use serde_json::{Value, json};
+use std::format;
 use std::string::{String, ToString};
 
 use super::Reckoned;
@@ -251,4 +252,37 @@ fn spent_time_counts_at_the_temperature_of_one_budget() {
     let mut none = without("/materials/firm-base", "budget");
     none["materials"]["clear-base"].as_object_mut().unwrap().remove("budget");
     assert_eq!(faults(&none), ["spent-without-budget"]);
+}
+
+/// A shop whose timings scatter: 1 cup in 121 s, 3 cups in 400 s. Burst 2 and those after it bind.
+#[test]
+fn each_burst_that_may_overshoot_has_its_limit_on_the_sheet() {
+    let timings = json!([
+        { "mix": "1 cup", "from": "68 °F", "to": "335 °F", "time": "121 s" },
+        { "mix": "3 cup", "from": "70 °F", "to": "340 °F", "time": "400 s" }
+    ]);
+    let plan = plan(&with("/bench/oven", "timings", timings));
+    let sheet = sheet(&plan);
+    let first = plan.pots[0].stages[0].heating.as_ref().and_then(Reckoned::known).unwrap();
+    let binding = first.bursts.windows(2).filter(|two| {
+        let [before, burst] = two else { return false };
+        before.at_most.quantity > burst.only_below.quantity
+    });
+    let binding: std::vec::Vec<_> = binding.map(|two| &two[1]).collect();
+    assert!(binding.len() > 1, "{first:?}");
+    for burst in binding {
+        let told =
+            format!("{} only if it shows {} or less", burst.duration.text, burst.only_below.text);
+        assert!(sheet.contains(&told), "{told}: {sheet}");
+    }
+    assert!(first.bursts.iter().all(|burst| burst.duration.quantity >= Time::from_si(5.0)));
+    // What a reheated pot has is an assumption: its first burst has a limit, too.
+    let again = plan.pots[0].stages[1].heating.as_ref().and_then(Reckoned::known).unwrap();
+    let begins = format!(
+        "to {}: {} only if it shows {} or less",
+        again.bursts.last().unwrap().expected.text,
+        again.bursts[0].duration.text,
+        again.bursts[0].only_below.text
+    );
+    assert!(sheet.contains(&begins), "{begins}: {sheet}");
 }

@@ -4,12 +4,17 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use uom::si::thermodynamic_temperature::degree_celsius;
+
 use super::{Page, called, counted, cut};
 use crate::caution::Caution;
 use crate::plan::process::{Burst, Degas, Heating, Reckoned, SinkWater, Sinking};
 use crate::plan::{PlannedLine, Pot, Stage};
 use crate::process::sink::Motion;
-use crate::quantity::Ratio;
+use crate::quantity::{Ratio, ThermodynamicTemperature};
+
+/// What a cold pot may have in a warm room, in °C: common practice, no source.
+const WARM_ROOM: f64 = 30.0;
 
 impl Page {
     /// The step that lets the air out.
@@ -65,7 +70,7 @@ impl Page {
             "{again} in short bursts, stirring and taking the temperature between, to {window}.",
         ));
         match &stage.heating {
-            Some(Reckoned::Known(heating)) => self.bursts(heating),
+            Some(Reckoned::Known(heating)) => self.bursts(heating, first),
             Some(Reckoned::Unknown(why)) => self.detail(&format!("No times: {}", why.message)),
             None => {}
         }
@@ -73,7 +78,11 @@ impl Page {
         self.caution(Caution::Fumes);
     }
 
-    fn bursts(&mut self, heating: &Heating) {
+    fn bursts(&mut self, heating: &Heating, first: bool) {
+        let Some(last) = heating.bursts.last() else {
+            self.detail(&format!("At {} it is hot enough: no burst.", heating.from.text));
+            return;
+        };
         let uncertainty = heating
             .uncertainty
             .as_ref()
@@ -82,14 +91,10 @@ impl Page {
         self.detail(&format!(
             "From {} to {}: {}; {}{uncertainty} in all.",
             heating.from.text,
-            heating.aim.text,
-            in_a_row(&heating.bursts),
+            last.expected.text,
+            in_a_row(&heating.bursts, first),
             heating.total.text
         ));
-        let which = if heating.bursts.len() > 1 { "The last one only" } else { "Only" };
-        if let Some(last) = heating.bursts.last() {
-            self.detail(&format!("{which} if it shows {} or less.", last.only_below.text));
-        }
         if heating.one_overshoots {
             self.detail("Never in one go: that may scorch it.");
         }
@@ -189,16 +194,30 @@ fn bare(speed: &str) -> &str {
     speed.split(' ').next().unwrap_or(speed)
 }
 
-/// `3 × 120 s, 45 s`.
-fn in_a_row(bursts: &[Burst]) -> String {
-    let alike = bursts.chunk_by(|a, b| a.duration.text == b.duration.text);
-    let runs = alike.map(|run| match run {
-        [one] => one.duration.text.clone(),
-        run => format!(
-            "{} × {}",
-            run.len(),
-            run.first().map(|burst| burst.duration.text.as_str()).unwrap_or_default()
-        ),
-    });
-    runs.collect::<Vec<_>>().join(", ")
+/// `3 × 120 s, 45 s only if it shows 310 °F (154 °C) or less`.
+///
+/// A burst is given its limit where the pot may have more than that before it: after the one before, or at
+/// first in a warm room; of a reheat the first always, and of any the last.
+fn in_a_row(bursts: &[Burst], first: bool) -> String {
+    let mut runs: Vec<String> = Vec::new();
+    let mut free = ("", 0_u32);
+    let mut may_have = first.then(|| ThermodynamicTemperature::new::<degree_celsius>(WARM_ROOM));
+    for (index, burst) in bursts.iter().enumerate() {
+        let duration = burst.duration.text.as_str();
+        let limit = &burst.only_below;
+        let may_be_above = may_have.map_or(!first, |may_have| may_have > limit.quantity);
+        may_have = Some(burst.at_most.quantity);
+        if may_be_above || index.saturating_add(1) == bursts.len() {
+            runs.push(format!("{duration} only if it shows {} or less", limit.text));
+            free = ("", 0);
+        } else if free.0 == duration {
+            free.1 = free.1.saturating_add(1);
+            runs.pop();
+            runs.push(format!("{} × {duration}", free.1));
+        } else {
+            runs.push(duration.to_string());
+            free = (duration, 1);
+        }
+    }
+    runs.join(", ")
 }

@@ -9,6 +9,9 @@
 //! precautions say), θ the thermometer's own error, b the reach: for an amount larger than any timed by
 //! the factor b, the power may be larger by that factor at most, for a load takes no more than in
 //! proportion to its size. What the pot loses while it is stirred is left out: it only makes it cooler.
+//!
+//! The last burst is the first after which the pot is expected in the window by more than θ, however far
+//! it is from the aim; and no burst is shorter than a hand at an oven can set.
 
 use alloc::vec::Vec;
 
@@ -92,11 +95,13 @@ pub struct Precautions {
     pub single_timing_margin: Ratio,
     /// The longest burst without a stir.
     pub longest: Time,
+    /// The shortest burst that can be set.
+    pub shortest: Time,
     /// Bursts are whole multiples of this.
     pub step: Time,
 }
 
-/// 2 K, 5 %, 20 %, 120 s, 1 s: common practice, no source.
+/// 2 K, 5 %, 20 %, 120 s, 5 s, 1 s: common practice, no source.
 impl Default for Precautions {
     fn default() -> Self {
         Self {
@@ -104,6 +109,7 @@ impl Default for Precautions {
             least_margin: Ratio::from(0.05),
             single_timing_margin: Ratio::from(0.2),
             longest: Time::new::<second>(120.0),
+            shortest: Time::new::<second>(5.0),
             step: Time::new::<second>(1.0),
         }
     }
@@ -128,7 +134,7 @@ pub struct Burst {
 #[non_exhaustive]
 pub struct Bursts {
     /// The bursts in their order, as long as each comes out as expected; none where the pot is in the
-    /// window and less than a step below the aim.
+    /// window and the shortest would be too much.
     pub bursts: Vec<Burst>,
     /// How long the oven runs altogether.
     pub total: Time,
@@ -155,7 +161,8 @@ struct Course {
 }
 
 impl Oven {
-    /// The bursts that bring `load` from `start` to the window's aim.
+    /// The bursts that bring `load` from `start` towards the window's aim: a first one, and more until it is
+    /// in the window by more than the thermometer's error.
     ///
     /// A half-cooled pot is reheated in the same way, from its own temperature or from what
     /// [`super::Cooling`] makes of the minutes.
@@ -163,7 +170,7 @@ impl Oven {
     /// # Errors
     /// [`HeatError::HotAlready`] for a pot at its aim or above; [`HeatError::OutOfReach`] for an amount
     /// too far from those timed; [`HeatError::AimTooHigh`] where the thermometer leaves no room above
-    /// the aim; [`HeatError::TooFine`] where no burst is short enough, or more than 50 would be needed;
+    /// the aim; [`HeatError::TooFine`] where the shortest burst is too long, or more than 50 would be needed;
     /// [`HeatError::Precaution`] for a precaution outside its range.
     pub fn bursts(
         &self,
@@ -217,13 +224,15 @@ impl Oven {
 
 impl Course {
     fn bursts(&self, start: ThermodynamicTemperature) -> Result<Vec<Burst>, HeatError> {
-        let step = self.precautions.step;
-        let too_fine = HeatError::TooFine { step, aim: self.window.aim };
-        let mut bursts = Vec::new();
+        let Precautions { shortest, step, thermometer, .. } = self.precautions;
+        let shortest = if step > shortest { step } else { shortest };
+        let too_fine = HeatError::TooFine { shortest, aim: self.window.aim };
+        let hot_enough = self.window.least + thermometer;
+        let mut bursts: Vec<Burst> = Vec::new();
         let mut now = start;
-        loop {
+        while bursts.is_empty() || now < hot_enough {
             let duration = self.longest_from(now);
-            if duration < step {
+            if duration < shortest {
                 break;
             }
             if bursts.len() >= MOST_BURSTS {
@@ -233,7 +242,7 @@ impl Course {
             now = burst.expected;
             bursts.push(burst);
         }
-        // A step more would be too much; the pot must be hot enough by now.
+        // Where the shortest burst would be too much, the pot must be hot enough by now.
         if now < self.window.least { Err(too_fine) } else { Ok(bursts) }
     }
 
@@ -266,7 +275,7 @@ impl Course {
 }
 
 fn check_precautions(precautions: Precautions) -> Result<(), HeatError> {
-    let Precautions { thermometer, least_margin, single_timing_margin, longest, step } =
+    let Precautions { thermometer, least_margin, single_timing_margin, longest, shortest, step } =
         precautions;
     let is_margin = |x| is_not_negative(x) && x < 10.0;
     let checks = [
@@ -278,7 +287,12 @@ fn check_precautions(precautions: Precautions) -> Result<(), HeatError> {
             is_margin(single_timing_margin.value),
         ),
         ("step", step.value, is_positive(step.value)),
-        ("longest burst", longest.value, is_positive(longest.value) && longest >= step),
+        ("shortest burst", shortest.value, is_not_negative(shortest.value)),
+        (
+            "longest burst",
+            longest.value,
+            is_positive(longest.value) && longest >= step && longest >= shortest,
+        ),
     ];
     match checks.into_iter().find(|(_, _, is_right)| !is_right) {
         Some((what, value, _)) => Err(HeatError::Precaution { what, value }),

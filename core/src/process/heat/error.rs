@@ -109,10 +109,10 @@ pub enum HeatError {
         now: ThermodynamicTemperature,
     },
     /// No burst is short enough to be sure, or there are too many of them.
-    #[error("Bursts of at least {} do not reach the aim of {} safely.", seconds(.step), celsius(.aim))]
+    #[error("Bursts of at least {} do not reach the aim of {} safely.", seconds(.shortest), celsius(.aim))]
     TooFine {
         /// The shortest burst.
-        step: Time,
+        shortest: Time,
         /// The aim.
         aim: ThermodynamicTemperature,
     },

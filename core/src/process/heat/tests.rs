@@ -148,7 +148,34 @@ fn a_single_timing_is_trusted_less() {
         .bursts(load(250.0), celsius(20.0), window(), Precautions::default())
         .unwrap();
     assert!(plan.margin_assumed && plan.margin == Ratio::from(0.2));
-    assert_eq!(plan.bursts.len(), 3);
+    // The second burst is cut short: 20 + 0.8·120 °C is 60.7·0.96 K below 176.7 − 2 °C.
+    assert!((plan.bursts[1].duration.get::<second>() - 61.0).abs() < 1e-9);
+}
+
+/// What a shop with ordinary scatter gets: fewer bursts, none that no hand can set, and none in the window.
+#[test]
+fn the_last_burst_is_the_first_that_ends_in_the_window() {
+    let window = window();
+    let sure = window.least() + Precautions::default().thermometer;
+    for seconds in [&[178.0, 197.0][..], &[170.0, 205.0, 190.0], &[187.5], &[185.0, 187.5, 190.0]] {
+        for grams in [170.0, 250.0, 300.0, 370.0] {
+            let plan = oven(seconds)
+                .bursts(load(grams), celsius(20.0), window, Precautions::default())
+                .unwrap();
+            let (last, before) = plan.bursts.split_last().unwrap();
+            assert!(before.iter().all(|burst| burst.expected < sure), "{plan:?}");
+            assert!(last.expected >= window.least(), "{plan:?}");
+            let shortest = plan.bursts.iter().map(|b| b.duration.get::<second>());
+            assert!(shortest.fold(f64::INFINITY, f64::min) >= 5.0, "{plan:?}");
+        }
+    }
+    // 3 s to the aim are nothing to run an oven for, and the pot is hot enough; 8 s are.
+    let bursts = |below: f64| {
+        let start = window.aim() - TemperatureInterval::new::<temperature_interval::kelvin>(below);
+        let plan = oven(&[187.5]).bursts(load(250.0), start, window, Precautions::default());
+        plan.unwrap().bursts.len()
+    };
+    assert_eq!((bursts(2.4), bursts(6.4)), (0, 1));
 }
 
 #[test]
@@ -230,6 +257,10 @@ fn a_heating_that_cannot_be_careful_is_refused() {
     assert_eq!(bursts(celsius(20.0), narrow, careful), Err("heat-aim-too-high"));
     let coarse = Precautions { step: s(100.0), ..careful };
     assert_eq!(bursts(celsius(20.0), window(), coarse), Err("heat-too-fine"));
+    let coarse = Precautions { shortest: s(100.0), ..careful };
+    assert_eq!(bursts(celsius(20.0), window(), coarse), Err("heat-too-fine"));
+    let none = Precautions { shortest: s(121.0), ..careful };
+    assert_eq!(bursts(celsius(20.0), window(), none), Err("heat-precaution"));
     let none = Precautions { step: s(0.0), ..careful };
     assert_eq!(bursts(celsius(20.0), window(), none), Err("heat-precaution"));
     let thermometer = TemperatureInterval::new::<temperature_interval::kelvin>(f64::NAN);
