@@ -4,6 +4,8 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use uom::si::temperature_interval::kelvin;
+
 use super::{Reckoned, because, note};
 use crate::book::{Book, Oven};
 use crate::formula::Recipe;
@@ -14,14 +16,17 @@ use crate::process::heat::{
     Bursts, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
 };
 use crate::quantity::{
-    HeatCapacity, Mass, Measurable, Ratio, SpecificHeatCapacity, System, ThermodynamicTemperature,
-    Time,
+    HeatCapacity, Mass, Measurable, Ratio, SpecificHeatCapacity, System, TemperatureInterval,
+    ThermodynamicTemperature, Time,
 };
 
 /// What of a mix, by mass, must have a stated specific heat; the rest is taken to be like it.
 /// Common practice, no source: between plasticizer and salt it differs by a factor of two, which for
 /// a tenth of the mix is a twentieth of the time.
 const LEAST_KNOWN: f64 = 0.9;
+
+/// How much warmer than 20 °C a cold pot may be in a warm room, in K: common practice, no source.
+const WARM_ROOM: f64 = 10.0;
 
 part! {
     /// One run of the oven.
@@ -95,7 +100,9 @@ fn heating_in(
     let told = || {
         let load = Load::new(mass, specific_heat, HeatCapacity::default())?;
         let window = Window::around(window.low, window.high)?;
-        let bursts = oven.timed.bursts(load, start, window, Precautions::default())?;
+        let warmer = TemperatureInterval::new::<kelvin>(if first { WARM_ROOM } else { 0.0 });
+        let precautions = Precautions { warmer, ..Precautions::default() };
+        let bursts = oven.timed.bursts(load, start, window, precautions)?;
         Ok((bursts, oven.timed.time(load, start, window.aim())?, window.aim()))
     };
     let (bursts, straight, aim) = told().map_err(|error: HeatError| because(&error))?;

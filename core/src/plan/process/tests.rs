@@ -286,3 +286,18 @@ fn each_burst_that_may_overshoot_has_its_limit_on_the_sheet() {
     );
     assert!(sheet.contains(&begins), "{begins}: {sheet}");
 }
+
+/// A cold pot is heated in a warm room, too: at 86 °F its first burst may still be run.
+#[test]
+fn the_first_burst_holds_in_a_warm_room() {
+    let book = document::book_from_text(BOOK).unwrap();
+    let orders = include_str!("../../../examples/demo/orders.json");
+    let day = document::orders_from_text(orders, &book).unwrap();
+    let plan = Plan::make(&book, &day).unwrap();
+    let heatings = plan.pots.iter().filter_map(|pot| pot.stages[0].heating.as_ref()?.known());
+    let first: std::vec::Vec<_> = heatings.map(|heating| &heating.bursts[0]).collect();
+    assert!(first.len() > 3);
+    for burst in first {
+        assert!(burst.only_below.quantity.value >= 303.15 - 1e-9, "{burst:?}");
+    }
+}

@@ -4,17 +4,13 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use uom::si::thermodynamic_temperature::degree_celsius;
-
 use super::{Page, called, counted, cut};
 use crate::caution::Caution;
+use crate::mix::reference_temperature;
 use crate::plan::process::{Burst, Degas, Heating, Reckoned, SinkWater, Sinking};
 use crate::plan::{PlannedLine, Pot, Stage};
 use crate::process::sink::Motion;
-use crate::quantity::{Ratio, ThermodynamicTemperature};
-
-/// What a cold pot may have in a warm room, in °C: common practice, no source.
-const WARM_ROOM: f64 = 30.0;
+use crate::quantity::Ratio;
 
 impl Page {
     /// The step that lets the air out.
@@ -196,12 +192,13 @@ fn bare(speed: &str) -> &str {
 
 /// `3 × 120 s, 45 s only if it shows 310 °F (154 °C) or less`.
 ///
-/// A burst is given its limit where the pot may have more than that before it: after the one before, or at
-/// first in a warm room; of a reheat the first always, and of any the last.
+/// A burst is given its limit where the one before it may end above that; the first of a reheat always, and
+/// the last.
 fn in_a_row(bursts: &[Burst], first: bool) -> String {
     let mut runs: Vec<String> = Vec::new();
     let mut free = ("", 0_u32);
-    let mut may_have = first.then(|| ThermodynamicTemperature::new::<degree_celsius>(WARM_ROOM));
+    // The first burst of a cold pot was made for a warm room.
+    let mut may_have = first.then(reference_temperature);
     for (index, burst) in bursts.iter().enumerate() {
         let duration = burst.duration.text.as_str();
         let limit = &burst.only_below;

@@ -89,6 +89,9 @@ impl Window {
 pub struct Precautions {
     /// How far the thermometer may be off.
     pub thermometer: TemperatureInterval,
+    /// How much warmer than it is reckoned with the pot may be at first: of its first burst that is the least
+    /// that the limit leaves.
+    pub warmer: TemperatureInterval,
     /// The least relative margin of the power, however well the timings agree.
     pub least_margin: Ratio,
     /// The relative margin of a power that rests on a single timing.
@@ -101,11 +104,12 @@ pub struct Precautions {
     pub step: Time,
 }
 
-/// 2 K, 5 %, 20 %, 120 s, 5 s, 1 s: common practice, no source.
+/// 2 K, 0 K, 5 %, 20 %, 120 s, 5 s, 1 s: common practice, no source.
 impl Default for Precautions {
     fn default() -> Self {
         Self {
             thermometer: TemperatureInterval::new::<kelvin>(2.0),
+            warmer: TemperatureInterval::new::<kelvin>(0.0),
             least_margin: Ratio::from(0.05),
             single_timing_margin: Ratio::from(0.2),
             longest: Time::new::<second>(120.0),
@@ -227,11 +231,13 @@ impl Course {
         let Precautions { shortest, step, thermometer, .. } = self.precautions;
         let shortest = if step > shortest { step } else { shortest };
         let too_fine = HeatError::TooFine { shortest, aim: self.window.aim };
+        let none = TemperatureInterval::new::<kelvin>(0.0);
         let hot_enough = self.window.least + thermometer;
         let mut bursts: Vec<Burst> = Vec::new();
         let mut now = start;
         while bursts.is_empty() || now < hot_enough {
-            let duration = self.longest_from(now);
+            let warmer = if bursts.is_empty() { self.precautions.warmer } else { none };
+            let duration = self.longest_from(now, warmer);
             if duration < shortest {
                 break;
             }
@@ -246,11 +252,11 @@ impl Course {
         if now < self.window.least { Err(too_fine) } else { Ok(bursts) }
     }
 
-    /// The longest burst from `now`, in whole steps.
-    fn longest_from(&self, now: ThermodynamicTemperature) -> Time {
+    /// The longest burst from `now`, in whole steps, that holds for a pot `warmer` than that by so much.
+    fn longest_from(&self, now: ThermodynamicTemperature, warmer: TemperatureInterval) -> Time {
         let Precautions { thermometer, longest, step, .. } = self.precautions;
         let to_aim = rise(now, self.window.aim).value / self.rate;
-        let to_most = (rise(now, self.window.most) - thermometer).value / self.fastest;
+        let to_most = (rise(now + warmer, self.window.most) - thermometer).value / self.fastest;
         let most = to_aim.min(to_most).min(longest.value);
         // Rounding must not cost a step that fits exactly.
         step * libm::floor(most / step.value * (1.0 + 1e-12))
@@ -275,11 +281,19 @@ impl Course {
 }
 
 fn check_precautions(precautions: Precautions) -> Result<(), HeatError> {
-    let Precautions { thermometer, least_margin, single_timing_margin, longest, shortest, step } =
-        precautions;
+    let Precautions {
+        thermometer,
+        warmer,
+        least_margin,
+        single_timing_margin,
+        longest,
+        shortest,
+        step,
+    } = precautions;
     let is_margin = |x| is_not_negative(x) && x < 10.0;
     let checks = [
         ("thermometer", thermometer.value, is_not_negative(thermometer.value)),
+        ("warmer", warmer.value, is_not_negative(warmer.value)),
         ("least margin", least_margin.value, is_margin(least_margin.value)),
         (
             "margin of a single timing",
