@@ -135,7 +135,7 @@ parameters! {
     salt_softener: "The softener that goes in beside the salt; none where left out.", "none", "a material and its share of the salt";
     scale: "The scale of the durometer.", "none", "shore-00 or shore-a";
     scoops_weighed: "Level spoonfuls that were counted and weighed together, each weighing begun anew.", "none", "two or more weighings";
-    setting: "Setting of the oven, as a share of full power; 100 % where left out.", "1", "above 0 % to 100 %";
+    setting: "Setting of the oven, as a share of full power; that of the timings where left out.", "1", "above 0 % to 100 %";
     shot_density: "Density of what the injector draws: hot, voids counted.", "g/mL", "above 0";
     shot_temperature: "Temperature at which it is shot; 20 °C where left out.", "°C", "20 °C or above";
     shot_window: "Lowest and highest temperature at which it is shot.", "°C", "the lower one first";

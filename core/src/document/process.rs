@@ -61,7 +61,7 @@ entry! {
 }
 
 entry! {
-    /// The oven, by the shop's own timings at one setting.
+    /// The oven, by the shop's own timings at one setting, at which pots are then heated.
     pub struct OvenEntry {
         required {
             /// Heatings that were timed.
@@ -70,7 +70,7 @@ entry! {
         optional {
             /// The plastisol that was timed; the default base where left out.
             of: Name,
-            /// The setting, as a share of full power; 100 % where left out.
+            /// The setting, as a share of full power; that of the timings where left out.
             setting: Percent,
             /// What a pot shows when it goes back for one more heat, additions stirred in.
             reheat_from: Written<ThermodynamicTemperature>,
@@ -93,7 +93,11 @@ entry! {
             /// How long the oven ran.
             time: Written<Time>,
         }
-        optional {}
+        optional {
+            /// The setting that it ran at, as a share of full power; the oven's where left out, which is
+            /// 100 % where that is left out, too.
+            setting: Percent,
+        }
     }
 }
 

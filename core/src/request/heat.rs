@@ -59,6 +59,8 @@ entry! {
 response! {
     /// A heating.
     pub struct HeatResponse {
+        /// The setting of the oven that all of this holds for, as a share of full power.
+        pub setting: Shown<Ratio>,
         /// The power that reaches mix and vessel.
         pub power: Shown<Power>,
         /// Its standard uncertainty; none of a single timing.
@@ -117,6 +119,7 @@ impl HeatRequest {
         let heating = resolver.keep(&Path::ROOT, oven.time(load, from, window.aim()))?;
         let system = resolver.system;
         Some(HeatResponse {
+            setting: text::percent(oven.setting()),
             power: text::power(oven.power()),
             power_uncertainty: oven.power_uncertainty().map(text::power),
             time: text::time(heating.time),
@@ -234,6 +237,7 @@ mod tests {
         assert_eq!(answer["bursts"][0]["duration"]["text"], "120 s");
         assert_eq!(answer["total"]["text"], "3 min");
         assert_eq!(answer["beyond"], Value::Null);
+        assert_eq!(answer["setting"]["text"], "100 %");
         assert_eq!(answer["cautions"][0], "hot-plastisol");
     }
 
@@ -250,6 +254,19 @@ mod tests {
         assert!((answer["power"]["value"].as_f64().unwrap() - 140_000.0 / 120.0).abs() < 1e-9);
         assert!((answer["time"]["value"].as_f64().unwrap() - 180.0).abs() < 1e-9);
         assert_eq!(answer["margin_assumed"], true);
+    }
+
+    /// The setting is that of the timings, where the oven's is not stated.
+    #[test]
+    fn a_setting_is_told() {
+        assert_eq!(result(with("setting", json!("50 %")))["setting"]["text"], "50 %");
+        let mut request = request();
+        request["timings"][0]["setting"] = json!("50 %");
+        assert_eq!(fault_codes(request.clone()), ["heat-mixed-settings"]);
+        request["timings"][1]["setting"] = json!("50 %");
+        assert_eq!(result(request.clone())["setting"]["text"], "50 %");
+        request["setting"] = json!("70 %");
+        assert_eq!(fault_codes(request), ["heat-mixed-settings"]);
     }
 
     #[rstest]

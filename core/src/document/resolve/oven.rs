@@ -7,7 +7,7 @@ use crate::document::path::Path::{self, At};
 use crate::document::process::TimingEntry;
 use crate::document::written::Percent;
 use crate::mix::{MaterialId, Materials};
-use crate::process::heat::{self, Load, Timing};
+use crate::process::heat::{self, HeatError, Load, Timing};
 use crate::quantity::{
     Amount, Dimension, HeatCapacity, Mass, MassDensity, Ratio, SpecificHeatCapacity, Volume,
 };
@@ -72,20 +72,30 @@ impl Resolver {
         timed: Timed,
     ) -> Option<heat::Oven> {
         let path = at.key("timings");
-        let setting = Ratio::from(setting.map_or(1.0, Percent::share));
+        let wanted = setting.map(|setting| Ratio::from(setting.share()));
         let read = self.each(&path, timings, |resolver, path, timing| {
-            resolver.timing(path, timing, setting, timed)
+            resolver.timing(path, timing, wanted, timed)
         });
-        self.keep(&path, heat::Oven::from_timings(&read?))
+        let oven = self.keep(&path, heat::Oven::from_timings(&read?))?;
+        match wanted {
+            Some(wanted) if wanted != oven.setting() => {
+                let mixed = HeatError::MixedSettings { first: wanted, other: oven.setting() };
+                self.tell(&path, &mixed);
+                None
+            }
+            _ => Some(oven),
+        }
     }
 
     fn timing(
         &mut self,
         at: &Path<'_>,
         entry: &TimingEntry,
-        setting: Ratio,
+        wanted: Option<Ratio>,
         timed: Timed,
     ) -> Option<Timing> {
+        let own = entry.setting.map(|setting| Ratio::from(setting.share()));
+        let setting = own.or(wanted).unwrap_or(Ratio::from(1.0));
         let mass = self.amount_of_mix(&at.key("mix"), &entry.mix, timed.density);
         let start = self.keep(&at.key("from"), entry.from.to(self.system));
         let end = self.keep(&at.key("to"), entry.to.to(self.system));

@@ -45,6 +45,8 @@ part! {
 part! {
     /// How a pot is heated.
     pub struct Heating {
+        /// The setting of the oven, as a share of full power, where it is below that.
+        pub setting: Option<Shown<Ratio>>,
         /// What the pot has before.
         pub from: Shown<ThermodynamicTemperature>,
         /// What it shall have.
@@ -106,7 +108,9 @@ fn heating_in(
         Ok((bursts, oven.timed.time(load, start, window.aim())?, window.aim()))
     };
     let (bursts, straight, aim) = told().map_err(|error: HeatError| because(&error))?;
+    let setting = oven.timed.setting();
     Ok(Heating {
+        setting: (setting < Ratio::from(1.0)).then(|| text::percent(setting)),
         from: text::temperature(start, system),
         aim: text::temperature(aim, system),
         total: text::time(bursts.total),

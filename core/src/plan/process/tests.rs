@@ -301,3 +301,19 @@ fn the_first_burst_holds_in_a_warm_room() {
         assert!(burst.only_below.quantity.value >= 303.15 - 1e-9, "{burst:?}");
     }
 }
+
+#[test]
+fn the_setting_of_the_oven_reaches_the_bench() {
+    let told = "at 50 % of the oven's power in short bursts";
+    assert!(!sheet(&plan(&demo())).contains("of the oven's power"));
+    assert!(sheet(&plan(&with("/bench/oven", "setting", json!("50 %")))).contains(told));
+    let mut book = demo();
+    for timing in book["bench"]["oven"]["timings"].as_array_mut().unwrap() {
+        timing["setting"] = json!("50 %");
+    }
+    assert!(sheet(&plan(&book)).contains(told));
+    book["bench"]["oven"]["timings"][2].as_object_mut().unwrap().remove("setting");
+    let faults = document::book_from_text(&book.to_string()).unwrap_err();
+    let told: std::vec::Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
+    assert_eq!(told, [("heat-mixed-settings", "/bench/oven/timings")]);
+}

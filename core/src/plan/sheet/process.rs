@@ -62,8 +62,12 @@ impl Page {
             (Some(from), Some(to)) => format!("{} at least and {} at most", from.text, to.text),
             _ => "what the supplier states".to_string(),
         };
+        let heating = stage.heating.as_ref().and_then(Reckoned::known);
+        let setting = heating.and_then(|heating| heating.setting.as_ref());
+        let at = setting.map(|setting| format!(" at {} of the oven's power", setting.text));
         self.step(&format!(
-            "{again} in short bursts, stirring and taking the temperature between, to {window}.",
+            "{again}{} in short bursts, stirring and taking the temperature between, to {window}.",
+            at.unwrap_or_default()
         ));
         match &stage.heating {
             Some(Reckoned::Known(heating)) => self.bursts(heating, first),

@@ -51,9 +51,9 @@ pub enum HeatError {
         found: Ratio,
     },
     /// Timings at different settings do not make one power.
-    #[error("The timings are at different oven settings: {} and {}.", percent(.first), percent(.other))]
+    #[error("One power is not made of timings at different oven settings: {} and {}.", percent(.first), percent(.other))]
     MixedSettings {
-        /// Of the first timing.
+        /// Of the first timing, or of the oven that they shall tell of.
         first: Ratio,
         /// Of the first that differs.
         other: Ratio,
@@ -166,7 +166,7 @@ impl Diagnose for HeatError {
                 "Give the setting as a share of full power, above 0 and up to 100 %.".into()
             }
             Self::MixedSettings { .. } => {
-                "Make one oven of each setting from the timings at that setting.".into()
+                "Give the timings at one setting alone, and that as the oven's setting.".into()
             }
             Self::OutOfReach { least, most, .. } => format!(
                 "Take {} to {}, or time such an amount.",
