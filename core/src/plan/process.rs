@@ -20,7 +20,7 @@ pub(crate) use self::heating::shown_bursts;
 pub use self::heating::{Burst, Heating};
 pub(super) use self::heating::{assumed, heating};
 pub use self::heats::{HeatSpent, Heats};
-pub(super) use self::heats::{Heated, heats};
+pub(super) use self::heats::{Heated, heats, too_much_heat};
 pub use self::sinking::{SinkWater, Sinking};
 pub(super) use self::sinking::{sinking, water};
 use super::Note;

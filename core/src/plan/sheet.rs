@@ -10,6 +10,7 @@ use core::fmt;
 
 use super::measures::Tool;
 use super::page::{Page, broken, counted, cut, past};
+use super::process::too_much_heat;
 use super::{Draw, Plan, PlannedLine, Pot, ProofReason, Stage, Way, Weigh, WorkFrom};
 use crate::caution::Caution;
 use crate::material::Kind;
@@ -142,6 +143,9 @@ impl Page {
             &format!("{} cup", pot.cup.text.replace(" cup", "-cup")),
         );
         self.rule('-');
+        if let Some(told) = too_much_heat(pot) {
+            self.wrapped("  ! ", &told);
+        }
         for left_over in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
             self.step(&format!(
                 "From the shelf: {} of \"{}\" ({}), cut small.",

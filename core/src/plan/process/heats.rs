@@ -10,8 +10,8 @@ use crate::formula::Recipe;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
 use crate::plan::shelf::LeftOver;
-use crate::plan::{Note, Shown, Stage, part, text};
-use crate::process::budget::{Balance, Budget, BudgetError, Standing};
+use crate::plan::{MaterialMass, Note, Pot, Shown, Stage, part, text};
+use crate::process::budget::{Balance, Budget, BudgetError, Extra, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
 
@@ -46,6 +46,9 @@ part! {
         pub left: Shown<Time>,
         /// What is spent beyond the budget.
         pub over: Option<Shown<Time>>,
+        /// What more of the stabilizer, put in at first, would stand that; none where no dose is known that
+        /// does.
+        pub needs: Option<MaterialMass>,
         /// Whether there is more stabilizer than the material's figure holds for, the rest not counted.
         pub more_stabilizer_not_counted: bool,
     }
@@ -138,7 +141,8 @@ fn heat_spent(
             record = record.heated(Some(equivalent));
         }
     }
-    let (budget, more) = budget_with(stated, book, stages)?;
+    let stabilizer = Stabilizer::of(book, stages);
+    let (budget, more) = stabilizer.budget(stated)?;
     let standing = Standing::of(record, Some(budget)).map_err(|error| because(&error))?;
     let (left, over) = match standing.balance {
         Balance::Left(left) => (left, None),
@@ -147,7 +151,9 @@ fn heat_spent(
             return Err(note("heat-not-known", "The heats of the pot are not known.".to_string()));
         }
     };
+    let needs = over.and_then(|_| stabilizer.needed(stated, record.spent?, stages.first()?));
     Ok(HeatSpent {
+        needs,
         material: base.name.clone(),
         at: text::temperature(stated.at, book.system),
         budget: text::minutes(budget),
@@ -192,33 +198,81 @@ fn equivalent_time(stage: &Stage, book: &Book, kinetics: &Kinetics) -> Result<Ti
     kinetics.equivalent_time(&history).map_err(|error| because(&error))
 }
 
-/// What a `stated` budget comes to with the least stabilizer of all stages, and whether there is more
-/// of it than the figures hold for.
-fn budget_with(
-    stated: HeatBudget,
-    book: &Book,
-    stages: &[Heated<'_>],
-) -> Result<(Time, bool), Note> {
-    let mut extra = None;
-    let mut least: Option<f64> = None;
-    for heated in stages {
-        let mut dose = 0.0;
-        for ingredient in heated.recipe.ingredients() {
-            let material = book.materials.get(ingredient.material);
-            if let Some(material) = material.ok().filter(|one| one.kind == Kind::Stabilizer) {
-                dose += ingredient.ratio;
-                extra = extra.or(material.buys);
+/// The stabilizer of a pot.
+struct Stabilizer<'a> {
+    /// The least dose of all stages, by mass of base.
+    dose: Ratio,
+    /// The first that says what more of it buys, and that.
+    buys: Option<(&'a Material, Extra)>,
+}
+
+impl<'a> Stabilizer<'a> {
+    fn of(book: &'a Book, stages: &[Heated<'_>]) -> Self {
+        let mut buys = None;
+        let mut least: Option<f64> = None;
+        for heated in stages {
+            let mut dose = 0.0;
+            for ingredient in heated.recipe.ingredients() {
+                let material = book.materials.get(ingredient.material);
+                if let Some(material) = material.ok().filter(|one| one.kind == Kind::Stabilizer) {
+                    dose += ingredient.ratio;
+                    buys = buys.or(material.buys.map(|extra| (material, extra)));
+                }
             }
+            least = Some(least.map_or(dose, |least: f64| least.min(dose)));
         }
-        least = Some(least.map_or(dose, |least: f64| least.min(dose)));
+        Self { dose: Ratio::from(least.unwrap_or(0.0)), buys }
     }
-    let dose = Ratio::from(least.unwrap_or(0.0));
-    let budget = Budget::new(stated.time, stated.with, extra).map_err(|error| because(&error))?;
-    match budget.at_dose(dose) {
-        Ok(time) => Ok((time, false)),
-        Err(BudgetError::TooMuch { most, .. }) => {
-            budget.at_dose(most).map(|time| (time, true)).map_err(|error| because(&error))
+
+    fn known(&self, stated: HeatBudget) -> Result<Budget, BudgetError> {
+        Budget::new(stated.time, stated.with, self.buys.map(|(_, extra)| extra))
+    }
+
+    /// What a `stated` budget comes to with this dose, and whether there is more of it than the figures
+    /// hold for.
+    fn budget(&self, stated: HeatBudget) -> Result<(Time, bool), Note> {
+        let budget = self.known(stated).map_err(|error| because(&error))?;
+        match budget.at_dose(self.dose) {
+            Ok(time) => Ok((time, false)),
+            Err(BudgetError::TooMuch { most, .. }) => {
+                budget.at_dose(most).map(|time| (time, true)).map_err(|error| because(&error))
+            }
+            Err(error) => Err(because(&error)),
         }
-        Err(error) => Err(because(&error)),
     }
+
+    /// What must be put in beyond this dose, from the `first` stage on, to stand the time `spent`.
+    fn needed(&self, stated: HeatBudget, spent: Time, first: &Heated<'_>) -> Option<MaterialMass> {
+        let dose = self.known(stated).ok()?.dose_for(spent).ok()?;
+        let base = first.stage.holds.quantity / first.recipe.total_per_base();
+        let (material, _) = self.buys?;
+        let mass = text::mass(base * (dose - self.dose));
+        Some(MaterialMass { material: material.name.clone(), mass })
+    }
+}
+
+/// That a pot gets more heat than it stands, and what would help; `None` where it stands it, or where that is
+/// not known.
+pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<String> {
+    let spent = pot.heats.budget.as_ref()?.known().filter(|spent| spent.over.is_some())?;
+    let mut helps = Vec::new();
+    if let Some(needs) = &spent.needs {
+        helps.push(format!("{} more of {} from the start", needs.mass.text, needs.material));
+    }
+    if let [_, .., last] = pot.stages.as_slice() {
+        helps.push(format!("a pot of its own for {}", last.formulas.join(" + ")));
+    }
+    if spent.before.is_some() {
+        helps.push("no left-over in it".to_string());
+    }
+    helps.push("less time hot".to_string());
+    Some(format!(
+        "Pot {} gets TOO MUCH HEAT: {} where {} stands {} at {}. What would help: {}.",
+        pot.pot,
+        spent.spent.text,
+        spent.material,
+        spent.budget.text,
+        spent.at.text,
+        helps.join(", or ")
+    ))
 }

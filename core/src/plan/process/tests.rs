@@ -93,7 +93,29 @@ fn too_much_heat_is_said() {
     let plan = plan(&book);
     let spent = plan.pots[0].heats.budget.as_ref().and_then(Reckoned::known).unwrap();
     assert!(spent.over.is_some() && spent.left.quantity == Time::default());
-    assert!(plan.sheet().to_string().contains("TOO MUCH HEAT"));
+    let told = sheet(&plan);
+    let head = told.find("! Pot A gets TOO MUCH HEAT: ").unwrap();
+    assert!(head < told.find("dusk + plain: measure the base").unwrap(), "{told}");
+    let notes = plan.assumptions.iter().filter(|note| note.code == "too-much-heat");
+    let notes: std::vec::Vec<_> = notes.collect();
+    assert_eq!(notes.len(), 1);
+    assert!(notes[0].message.contains("or a pot of its own for dusk + salted"), "{notes:?}");
+    // With so much more of it the same pot stands its heat, and with a little less it does not.
+    let needs = spent.needs.as_ref().unwrap();
+    assert_eq!(needs.material, "stabilizer");
+    let base = plan.pots[0].stages[0].weigh[0].wanted.quantity;
+    let per_cup = |part: f64| {
+        let dose = 0.020_630_6 + part * (needs.mass.quantity / base).value;
+        let book = with("/materials/clear-base/budget", "time", json!("6 min"));
+        let mut book = book;
+        let doses = format!("{} % of base", 100.0 * dose);
+        for formula in ["plain", "salted"] {
+            book["formulas"][formula]["doses"]["stabilizer"] = json!(doses);
+        }
+        let plan = self::plan(&book);
+        plan.pots[0].heats.budget.as_ref().and_then(Reckoned::known).unwrap().over.is_some()
+    };
+    assert_eq!((per_cup(0.95), per_cup(1.05)), (true, false));
 }
 
 #[test]
