@@ -13,7 +13,7 @@ use crate::process::heat;
 use crate::process::seawater::Water;
 use crate::process::sink::Shape;
 use crate::quantity::{
-    Length, Mass, Measured, Ratio, System, ThermodynamicTemperature, Time, Volume,
+    HeatCapacity, Length, Mass, Measured, Ratio, System, ThermodynamicTemperature, Time, Volume,
 };
 use crate::salt::Hook;
 use crate::uncertainty::ToolUncertainty;
@@ -124,6 +124,8 @@ pub struct Vessel {
     pub heel: Mass,
     /// What it holds up to its brim.
     pub brim: Option<Volume>,
+    /// Its own heat capacity; zero where that is left to the oven's timings.
+    pub heat_capacity: HeatCapacity,
 }
 
 /// The injectors: alike.

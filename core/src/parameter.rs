@@ -63,6 +63,7 @@ parameters! {
     color: "A color.", "none", "as lab or srgb";
     colorants: "The colorants by name, each with its test pieces.", "none", "one or more";
     confidence: "How sure the number of good pieces shall be; 90 % where left out.", "1", "0 % to below 100 %";
+    cooling: "How such a pot was watched to cool, and how long this one has stood; not at all where left out.", "none", "about the same amount, in a cooler room";
     cost_margin: "What the shop keeps, as a share of the price (a markup on the cost is another thing); no price is told where left out.", "1", "0 % to below 100 %";
     cup: "What the cup may hold; the book's largest cup, as full as its limits allow, where left out.", "mL", "above 0";
     cup_mark: "The distance between the marks of the cup that the base is measured in; its amount is one mark where left out.", "mL", "above 0";
@@ -83,6 +84,7 @@ parameters! {
     heat_budget: "What the plastisol stands at the reference temperature; not known where left out.", "s", "above 0";
     heated_from: "The temperature before.", "°C", "-73 to 427 °C, below the aim";
     heats_before: "How often it was heated before; never where left out.", "1", "1 or more";
+    heated_together: "Further cups in the oven beside it, all of them one load; none where left out.", "none", "from the same temperature, with the mix within what was timed";
     heel: "What cannot be drawn from the cup; none where left out.", "g", "0 or more";
     hook: "Hook and weight on the piece; none where left out.", "none", "mass and volume";
     hook_mass: "Mass of hook and weight on a piece; none where left out.", "g", "0 or more";

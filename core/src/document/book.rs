@@ -413,6 +413,11 @@ entry! {
             heel: Written<Mass>,
             /// What it holds up to its brim, above its highest mark.
             brim: Written<Volume>,
+            /// What it weighs empty: its own heat then counts, in the oven's timings too. Left to the
+            /// timings where left out.
+            mass: Written<Mass>,
+            /// Its specific heat; with its mass.
+            specific_heat: Written<SpecificHeatCapacity>,
         }
     }
 }

@@ -11,7 +11,8 @@ use super::written::{Percent, Written};
 use crate::fault::Fault;
 use crate::flake::Cut;
 use crate::quantity::{
-    Amount, Length, Mass, Pressure, Ratio, ThermodynamicTemperature, Time, Volume,
+    Amount, Length, Mass, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature, Time,
+    Volume,
 };
 
 entry! {
@@ -97,6 +98,10 @@ entry! {
             /// The setting that it ran at, as a share of full power; the oven's where left out, which is
             /// 100 % where that is left out, too.
             setting: Percent,
+            /// What its vessel weighs empty; where the book's cups state their mass.
+            vessel: Written<Mass>,
+            /// The vessel's specific heat; with its mass.
+            vessel_specific_heat: Written<SpecificHeatCapacity>,
         }
     }
 }

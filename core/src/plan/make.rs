@@ -15,8 +15,8 @@ use super::shelf::LeftOver;
 use super::split::Reason;
 use super::tool_names::ToolNames;
 use super::{
-    Note, Plan, PlannedLine, Pot, Proof, ProofReason, Reckoned, Sinking, Work, WorkFrom, process,
-    text,
+    Heating, Note, Plan, PlannedLine, Pot, Proof, ProofReason, Reckoned, Sinking, Work, WorkFrom,
+    process, text,
 };
 use crate::book::{Book, Layer, Vessel};
 use crate::caution::Caution;
@@ -176,10 +176,12 @@ impl Workshop<'_> {
         }
         let assigned = assigned.renumbered(&order);
         name_companions(&assigned, &mut pots);
+        let works = assigned.work.iter();
+        let work = works.filter_map(|work| self.work(work, &assigned.pots, &pots)).collect();
         Ok(Made {
             pots,
             serving: self.serving(&assigned),
-            work: assigned.work.iter().filter_map(|work| self.work(work)).collect(),
+            work,
             proof: proof(&assigned, self.recipes),
             notes,
             drafts: assigned.pots,
@@ -210,7 +212,7 @@ impl Workshop<'_> {
         self.book.vessels.iter().fold(Vessel::default(), |most, vessel| Vessel {
             film: larger(most.film, vessel.film),
             heel: larger(most.heel, vessel.heel),
-            brim: None,
+            ..Vessel::default()
         })
     }
 
@@ -232,7 +234,7 @@ impl Workshop<'_> {
         layers.flat_map(|(batch, of)| of.layers.iter().map(move |_| batch)).nth(stage)
     }
 
-    fn work(&self, draws: &[WorkDraw]) -> Option<Work> {
+    fn work(&self, draws: &[WorkDraw], drafts: &[PotDraft], pots: &[Pot]) -> Option<Work> {
         let first = draws.first()?;
         let batch = self.batches.get(first.batch)?;
         let from = draws.iter().map(|draw| WorkFrom {
@@ -244,7 +246,31 @@ impl Workshop<'_> {
             mold: self.book.molds.get(batch.mold)?.name.clone(),
             shots: first.shots,
             from: from.collect(),
+            heating: self.heating_together(draws, drafts, pots),
         })
+    }
+
+    /// How the pots that are heated for `draws` are heated as one load, where there are several.
+    fn heating_together(
+        &self,
+        draws: &[WorkDraw],
+        drafts: &[PotDraft],
+        pots: &[Pot],
+    ) -> Option<Reckoned<Heating>> {
+        let mut cups = Vec::new();
+        for draw in draws.iter().filter(|draw| draw.heated) {
+            let stage = drafts.get(draw.pot)?.stages.get(draw.stage)?;
+            let pot = pots.get(draw.pot)?;
+            let mut vessels = self.book.tools.cups().iter().zip(&self.book.vessels);
+            let vessel = vessels.find(|(cup, _)| cup.capacity == pot.cup.quantity);
+            cups.push(process::Cup {
+                recipe: self.recipes.get(stage.recipe)?,
+                mass: pot.stages.get(draw.stage)?.holds.quantity,
+                vessel: vessel.map(|(_, vessel)| vessel.heat_capacity).unwrap_or_default(),
+                first: draw.stage == 0,
+            });
+        }
+        if cups.len() > 1 { process::heating(self.book, &cups) } else { None }
     }
 
     fn line(&self, line: &Line, batch: Option<usize>, serving: &[Vec<usize>]) -> PlannedLine {

@@ -342,6 +342,9 @@ part! {
         pub shots: u32,
         /// Where they come from, one a layer.
         pub from: Vec<WorkFrom>,
+        /// How the pots that are heated for this are heated together as one load, where there are several
+        /// and the book states an oven.
+        pub heating: Option<Reckoned<Heating>>,
     }
 }
 

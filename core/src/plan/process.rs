@@ -18,7 +18,7 @@ pub(super) use self::degas::degas;
 #[cfg(feature = "document")]
 pub(crate) use self::heating::shown_bursts;
 pub use self::heating::{Burst, Heating};
-pub(super) use self::heating::{assumed, heating};
+pub(super) use self::heating::{Cup, assumed, heating};
 pub use self::heats::{HeatSpent, Heats};
 pub(super) use self::heats::{Heated, heats, too_much_heat};
 pub use self::sinking::{SinkWater, Sinking};

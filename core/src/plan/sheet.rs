@@ -119,6 +119,7 @@ impl Page {
                 from.join(" and ")
             );
             self.wrapped(&format!("{number:>3}. "), &what);
+            self.heated_together(plan, work);
         }
         let proof = &plan.proof;
         let pots = counted(proof.pots, "pot");

@@ -14,14 +14,14 @@ use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::process::{Burst, shown_bursts};
 use crate::plan::{Shown, text};
-use crate::process::heat::{Load, Oven, Precautions, Reach, Window};
+use crate::process::heat::{Cooling, Load, Oven, Precautions, Reach, Window};
 use crate::quantity::{
     Amount, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
     TemperatureInterval, ThermodynamicTemperature, Time,
 };
 
 entry! {
-    /// Asks for the heating of a pot. Cups that are heated together are one load.
+    /// Asks for the heating of a pot, or of several cups together as one load: all from one temperature.
     pub struct HeatRequest {
         required {
             #[doc = parameter!(timings)]
@@ -50,8 +50,52 @@ entry! {
             vessel: Written<Mass>,
             #[doc = parameter!(vessel_specific_heat)]
             vessel_specific_heat: Written<SpecificHeatCapacity>,
+            #[doc = parameter!(heated_together)]
+            together: Vec<LoadEntry>,
+            #[doc = parameter!(cooling)]
+            cooling: CoolingEntry,
             #[doc = parameter!(measures)]
             measures: System,
+        }
+    }
+}
+
+entry! {
+    /// A further cup that is heated together with the mix.
+    pub struct LoadEntry {
+        required {
+            /// What is in it: a mass, or a volume cold and liquid.
+            mix: Amount,
+        }
+        optional {
+            /// Specific heat of that; as of the mix where left out.
+            specific_heat: Written<SpecificHeatCapacity>,
+            /// Mass of its vessel.
+            vessel: Written<Mass>,
+            /// Specific heat of its vessel; the vessel is like that of the mix where both are left out.
+            vessel_specific_heat: Written<SpecificHeatCapacity>,
+        }
+    }
+}
+
+entry! {
+    /// How such a pot cools, as the shop watched it, and how long this one has stood.
+    pub struct CoolingEntry {
+        required {
+            /// The temperature when the watch began.
+            from: Written<ThermodynamicTemperature>,
+            /// The temperature when it ended.
+            to: Written<ThermodynamicTemperature>,
+            /// How long that took.
+            time: Written<Time>,
+            /// The temperature of the room.
+            room: Written<ThermodynamicTemperature>,
+            /// How long the pot has stood since it had the temperature that it is heated `from`.
+            stood: Written<Time>,
+        }
+        optional {
+            /// How much was watched; as much as is heated where left out.
+            mix: Amount,
         }
     }
 }
@@ -59,6 +103,10 @@ entry! {
 response! {
     /// A heating.
     pub struct HeatResponse {
+        /// What is heated, all cups together.
+        pub load: Shown<Mass>,
+        /// The temperature that it begins at, cooled as long as it stood.
+        pub from: Shown<ThermodynamicTemperature>,
         /// The setting of the oven that all of this holds for, as a share of full power.
         pub setting: Shown<Ratio>,
         /// The power that reaches mix and vessel.
@@ -105,7 +153,11 @@ impl HeatRequest {
             Some(density) => Some(resolver.quantity(&At("/density"), density)?),
             None => None,
         };
-        let vessel = self.vessel(resolver);
+        let vessel = resolver.vessel(
+            &Path::ROOT,
+            ("vessel", self.vessel.as_ref()),
+            ("vessel_specific_heat", self.vessel_specific_heat.as_ref()),
+        );
         let oven = self.oven(resolver, density, vessel);
         let specific_heat = resolver.quantity(&At("/specific_heat"), &self.specific_heat);
         let mass = resolver.amount_of_mix(&At("/mix"), &self.mix, density);
@@ -113,12 +165,15 @@ impl HeatRequest {
         let window = self.window(resolver);
         let load = Load::new(mass?, specific_heat?, vessel?);
         let load = resolver.keep(&At("/mix"), load)?;
-        let (oven, from, window) = (oven?, from?, window?);
+        let load = self.together(resolver, load, density, specific_heat?, vessel?)?;
+        let (oven, from, window) = (oven?, self.cooled(resolver, load, from?, density)?, window?);
         let precautions = self.precautions(resolver)?;
         let bursts = resolver.keep(&Path::ROOT, oven.bursts(load, from, window, precautions))?;
         let heating = resolver.keep(&Path::ROOT, oven.time(load, from, window.aim()))?;
         let system = resolver.system;
         Some(HeatResponse {
+            load: text::mass(load.mass()),
+            from: text::temperature(from, system),
             setting: text::percent(oven.setting()),
             power: text::power(oven.power()),
             power_uncertainty: oven.power_uncertainty().map(text::power),
@@ -157,24 +212,64 @@ impl HeatRequest {
         resolver.timings(&Path::ROOT, &self.timings, self.setting, timed)
     }
 
-    /// The vessel's own heat capacity; zero where it is left to the timings.
-    fn vessel(&self, resolver: &mut Resolver) -> Option<HeatCapacity> {
-        match (&self.vessel, &self.vessel_specific_heat) {
-            (None, None) => Some(HeatCapacity::default()),
-            (Some(mass), Some(specific_heat)) => {
-                let mass = resolver.quantity(&At("/vessel"), mass);
-                Some(mass? * resolver.quantity(&At("/vessel_specific_heat"), specific_heat)?)
+    /// The `first` cup and those that are heated with it, as one load.
+    fn together(
+        &self,
+        resolver: &mut Resolver,
+        first: Load,
+        density: Option<MassDensity>,
+        specific_heat: SpecificHeatCapacity,
+        vessel: HeatCapacity,
+    ) -> Option<Load> {
+        let at = &At("/together");
+        let others = self.together.as_deref().unwrap_or_default();
+        let mut loads = resolver.each(at, others, |resolver, path, cup| {
+            let mass = resolver.amount_of_mix(&path.key("mix"), &cup.mix, density);
+            let specific_heat = match &cup.specific_heat {
+                Some(own) => resolver.quantity(&path.key("specific_heat"), own),
+                None => Some(specific_heat),
+            };
+            let vessel = match (&cup.vessel, &cup.vessel_specific_heat) {
+                (None, None) => Some(vessel),
+                (mass, specific_heat) => resolver.vessel(
+                    path,
+                    ("vessel", mass.as_ref()),
+                    ("vessel_specific_heat", specific_heat.as_ref()),
+                ),
+            };
+            resolver.keep(path, Load::new(mass?, specific_heat?, vessel?))
+        })?;
+        loads.push(first);
+        resolver.keep(at, Load::together(&loads))
+    }
+
+    /// What `load` has by now, which had `from` when it was set down.
+    fn cooled(
+        &self,
+        resolver: &mut Resolver,
+        load: Load,
+        from: ThermodynamicTemperature,
+        density: Option<MassDensity>,
+    ) -> Option<ThermodynamicTemperature> {
+        let Some(entry) = &self.cooling else { return Some(from) };
+        let at = &At("/cooling");
+        let watched_from = resolver.quantity(&at.key("from"), &entry.from);
+        let to = resolver.quantity(&at.key("to"), &entry.to);
+        let time = resolver.quantity(&at.key("time"), &entry.time);
+        let room = resolver.quantity(&at.key("room"), &entry.room);
+        let stood = resolver.quantity(&at.key("stood"), &entry.stood);
+        let watched = match &entry.mix {
+            Some(mix) => {
+                let mass = resolver.amount_of_mix(&at.key("mix"), mix, density)?;
+                // Of a load that cools its mass alone counts.
+                let like = load.heat_capacity() / load.mass();
+                resolver.keep(&at.key("mix"), Load::new(mass, like, HeatCapacity::default()))?
             }
-            _ => {
-                resolver.fault(
-                    "vessel-half-known",
-                    &Path::ROOT,
-                    &"Of the vessel one number is missing.",
-                    &"Give both \"vessel\" and \"vessel_specific_heat\", or neither: then it is left to the timings.",
-                );
-                None
-            }
-        }
+            None => load,
+        };
+        let cooling = Cooling::observed(watched, watched_from?, to?, time?, room?);
+        let cooling = resolver.keep(at, cooling)?;
+        resolver.keep(at, cooling.after(load, from, stood?, room?))
     }
 
     fn window(&self, resolver: &mut Resolver) -> Option<Window> {
@@ -267,6 +362,45 @@ mod tests {
         assert_eq!(result(request.clone())["setting"]["text"], "50 %");
         request["setting"] = json!("70 %");
         assert_eq!(fault_codes(request), ["heat-mixed-settings"]);
+    }
+
+    /// Two cups that are each too small for what was timed are together 300 g: the same as one such pot. The
+    /// vessel of the second counts on its own.
+    #[test]
+    fn cups_together_are_one_load() {
+        let one = result(request());
+        let mut two = with("mix", json!("180 g"));
+        two["together"] = json!([{ "mix": "120 g" }]);
+        let answer = result(two.clone());
+        for field in ["load", "time", "bursts", "beyond"] {
+            assert_eq!(answer[field], one[field]);
+        }
+        two["together"][0]["vessel"] = json!("1 kg");
+        assert_eq!(fault_codes(two.clone()), ["vessel-half-known"]);
+        two["together"][0]["vessel_specific_heat"] = json!("0.8 J/(g.K)");
+        // (600 + 800) J/K · 150 K at 500 W.
+        let seconds = result(two.clone())["time"]["value"].as_f64().unwrap();
+        assert!((seconds - 420.0).abs() < 1e-9, "{seconds}");
+        two["together"] = json!([{ "mix": "900 g" }]);
+        assert_eq!(fault_codes(two), ["heat-out-of-reach"]);
+    }
+
+    /// From 170 °C to 120 °C in 10 min, in 20 °C: after twice that long 20 + 150/1.5² °C are left.
+    #[test]
+    fn a_pot_that_has_stood_is_heated_from_what_it_then_has() {
+        let mut request = with("from", json!("170 °C"));
+        request["cooling"] = json!({
+            "from": "170 °C", "to": "120 °C", "time": "10 min", "room": "20 °C", "stood": "20 min"
+        });
+        let answer = result(request.clone());
+        let celsius = answer["from"]["value"].as_f64().unwrap();
+        assert!((celsius - (20.0 + 150.0 / 2.25)).abs() < 1e-9, "{celsius}");
+        let seconds = answer["time"]["value"].as_f64().unwrap();
+        assert!((seconds - 600.0 * (170.0 - celsius) / 500.0).abs() < 1e-9, "{seconds}");
+        request["cooling"]["mix"] = json!("600 g");
+        assert_eq!(fault_codes(request.clone()), ["heat-out-of-reach"]);
+        request["cooling"]["to"] = json!("175 °C");
+        assert_eq!(fault_codes(request), ["heat-no-cooling"]);
     }
 
     #[rstest]

@@ -48,6 +48,13 @@ impl Resolver {
                 film: self.or_zero(&path.key("film"), cup.film.as_ref()).unwrap_or_default(),
                 heel: self.or_zero(&path.key("heel"), cup.heel.as_ref()).unwrap_or_default(),
                 brim: self.brim(&path, cup.brim.as_ref(), capacity),
+                heat_capacity: self
+                    .vessel(
+                        &path,
+                        ("mass", cup.mass.as_ref()),
+                        ("specific_heat", cup.specific_heat.as_ref()),
+                    )
+                    .unwrap_or_default(),
             });
             if let (Some(capacity), Some(mark)) = (capacity, mark) {
                 cups.push(Cup { mark, capacity });

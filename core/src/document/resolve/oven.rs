@@ -1,11 +1,13 @@
 //! The oven, by the shop's own timings.
 
+use alloc::vec::Vec;
+
 use super::Resolver;
 use crate::book::Oven;
-use crate::document::book::BookDocument;
+use crate::document::book::{BenchEntry, BookDocument};
 use crate::document::path::Path::{self, At};
 use crate::document::process::TimingEntry;
-use crate::document::written::Percent;
+use crate::document::written::{Percent, Written};
 use crate::mix::{MaterialId, Materials};
 use crate::process::heat::{self, HeatError, Load, Timing};
 use crate::quantity::{
@@ -18,7 +20,8 @@ pub(crate) struct Timed {
     /// Cold and liquid; needed where a volume was timed.
     pub(crate) density: Option<MassDensity>,
     pub(crate) specific_heat: SpecificHeatCapacity,
-    /// Heat capacity of the vessel, zero where it is left to the timings.
+    /// Heat capacity of the vessel of a timing that does not state its own, zero where it is left to the
+    /// timings.
     pub(crate) vessel: HeatCapacity,
 }
 
@@ -53,6 +56,7 @@ impl Resolver {
             specific_heat,
             vessel: HeatCapacity::default(),
         };
+        self.vessels_of_all(&document.bench, &entry.timings);
         let timed = self.timings(at, &entry.timings, entry.setting, timed);
         let reheat_from = entry
             .reheat_from
@@ -61,6 +65,53 @@ impl Resolver {
         let hot_for = entry.hot_for.as_ref();
         let hot_for = hot_for.and_then(|time| self.positive(&at.key("hot_for"), time));
         Some(Oven { timed: timed?, reheat_from, hot_for })
+    }
+
+    /// The heat of vessels is counted in all timings and for all cups, or it is left to the timings.
+    fn vessels_of_all(&mut self, bench: &BenchEntry, timings: &[TimingEntry]) {
+        let cups = bench.cups.iter().map(|cup| cup.mass.is_some());
+        let cups = cups.enumerate().map(|(index, states)| ("/bench/cups", index, states));
+        let timed = timings.iter().map(|timing| timing.vessel.is_some());
+        let timed = timed.enumerate().map(|(index, states)| ("/bench/oven/timings", index, states));
+        let all: Vec<_> = cups.chain(timed).collect();
+        if all.iter().all(|(.., states)| !states) {
+            return;
+        }
+        for (list, index, _) in all.into_iter().filter(|(.., states)| !states) {
+            self.fault(
+                "vessel-not-of-all",
+                &At(list).index(index),
+                &"The mass of the vessel is stated elsewhere, and not here.",
+                &"State the \"mass\" of all cups and the \"vessel\" of all timings; or of none, which leaves them to the timings.",
+            );
+        }
+    }
+
+    /// The heat capacity of a vessel by its mass and specific heat, each at its name below `at`; zero where
+    /// neither is stated.
+    pub(crate) fn vessel(
+        &mut self,
+        at: &Path<'_>,
+        (mass_name, mass): (&str, Option<&Written<Mass>>),
+        (heat_name, specific_heat): (&str, Option<&Written<SpecificHeatCapacity>>),
+    ) -> Option<HeatCapacity> {
+        match (mass, specific_heat) {
+            (None, None) => Some(HeatCapacity::default()),
+            (Some(mass), Some(specific_heat)) => {
+                let mass = self.positive(&at.key(mass_name), mass);
+                let specific_heat = self.positive(&at.key(heat_name), specific_heat);
+                Some(mass? * specific_heat?)
+            }
+            _ => {
+                self.fault(
+                    "vessel-half-known",
+                    at,
+                    &"Of the vessel one number is missing.",
+                    &format_args!("Give both \"{mass_name}\" and \"{heat_name}\", or neither: then it is left to the timings."),
+                );
+                None
+            }
+        }
     }
 
     /// The oven that `timings` of one mix show.
@@ -100,7 +151,15 @@ impl Resolver {
         let start = self.keep(&at.key("from"), entry.from.to(self.system));
         let end = self.keep(&at.key("to"), entry.to.to(self.system));
         let duration = self.positive(&at.key("time"), &entry.time);
-        let load = Load::new(mass?, timed.specific_heat, timed.vessel);
+        let vessel = match &entry.vessel {
+            None if entry.vessel_specific_heat.is_none() => Some(timed.vessel),
+            vessel => self.vessel(
+                at,
+                ("vessel", vessel.as_ref()),
+                ("vessel_specific_heat", entry.vessel_specific_heat.as_ref()),
+            ),
+        };
+        let load = Load::new(mass?, timed.specific_heat, vessel?);
         let load = self.keep(&at.key("mix"), load)?;
         let timing = Timing { load, setting, start: start?, end: end?, duration: duration? };
         self.keep(at, heat::Oven::from_timings(&[timing]))?;

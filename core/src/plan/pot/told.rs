@@ -29,6 +29,8 @@ impl Workshop<'_> {
         let mut kept = Mass::default();
         let mut sprues = Mass::default();
         let last = parts.len().saturating_sub(1);
+        let vessel = self.book.vessels.get(cup).map(|vessel| vessel.heat_capacity);
+        let vessel = vessel.unwrap_or_default();
         let mut takings: Vec<Taking> = Vec::new();
         for (index, ((step, part), list)) in sequence.steps.iter().zip(parts).zip(lists).enumerate()
         {
@@ -61,7 +63,15 @@ impl Workshop<'_> {
                 shoot_to: window.map(|window| text::temperature(window.high, system)),
                 draws,
                 heats: part.draft.heats,
-                heating: process::heating(self.book, part.recipe, step.held, index == 0),
+                heating: process::heating(
+                    self.book,
+                    &[process::Cup {
+                        recipe: part.recipe,
+                        mass: step.held,
+                        vessel,
+                        first: index == 0,
+                    }],
+                ),
                 sprues_back: text::mass(step.returned),
                 carried: text::mass(step.carried),
             });

@@ -9,6 +9,7 @@ use uom::si::temperature_interval::kelvin;
 use super::{Reckoned, because, note};
 use crate::book::{Book, Oven};
 use crate::formula::Recipe;
+use crate::material::ShotWindow;
 use crate::mix::reference_temperature;
 use crate::plan::day::DayRecipe;
 use crate::plan::{Note, Pot, Shown, part, text};
@@ -66,27 +67,52 @@ part! {
     }
 }
 
-/// How `mass` of a mix of `recipe` is heated, at first from the bench's 20 °C.
-pub(in crate::plan) fn heating(
-    book: &Book,
-    recipe: &DayRecipe,
-    mass: Mass,
-    first: bool,
-) -> Option<Reckoned<Heating>> {
-    book.oven.as_ref().map(|oven| heating_in(oven, book, recipe, mass, first).into())
+/// A cup that is heated.
+#[derive(Clone, Copy)]
+pub(in crate::plan) struct Cup<'a> {
+    pub(in crate::plan) recipe: &'a DayRecipe,
+    /// What is in it.
+    pub(in crate::plan) mass: Mass,
+    /// Its own heat capacity.
+    pub(in crate::plan) vessel: HeatCapacity,
+    /// Whether it is heated for the first time, from the bench's 20 °C.
+    pub(in crate::plan) first: bool,
 }
 
-fn heating_in(
-    oven: &Oven,
-    book: &Book,
-    recipe: &DayRecipe,
-    mass: Mass,
-    first: bool,
-) -> Result<Heating, Note> {
+/// How `cups` are heated: one, or several together as one load.
+pub(in crate::plan) fn heating(book: &Book, cups: &[Cup<'_>]) -> Option<Reckoned<Heating>> {
+    book.oven.as_ref().map(|oven| heating_in(oven, book, cups).into())
+}
+
+fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Note> {
     let system = book.system;
-    let window = recipe.window.ok_or_else(|| {
-        note("window-not-known", "The book states no shot window to heat to.".to_string())
-    })?;
+    let mut windows: Option<ShotWindow> = None;
+    let mut loads = Vec::new();
+    let mut not_known: Vec<String> = Vec::new();
+    for cup in cups {
+        let own = cup.recipe.window.ok_or_else(|| {
+            note("window-not-known", "The book states no shot window to heat to.".to_string())
+        })?;
+        windows = Some(windows.map_or(own, |other| ShotWindow {
+            low: if own.low > other.low { own.low } else { other.low },
+            high: if own.high < other.high { own.high } else { other.high },
+        }));
+        let (specific_heat, names) = specific_heat(&cup.recipe.recipe, book)?;
+        let load = Load::new(cup.mass, specific_heat, cup.vessel);
+        loads.push(load.map_err(|error| because(&error))?);
+        not_known.extend(names);
+    }
+    not_known.sort_unstable();
+    not_known.dedup();
+    let (Some(window), Some(Cup { first, .. })) = (windows, cups.first().copied()) else {
+        return Err(because(&HeatError::Nothing));
+    };
+    if cups.iter().any(|cup| cup.first != first) {
+        return Err(note(
+            "heated-from-two-temperatures",
+            "One of them is cold and another is not: they do not heat as one load.".to_string(),
+        ));
+    }
     let start = match (first, oven.reheat_from) {
         (true, _) => reference_temperature(),
         (false, Some(from)) => from,
@@ -98,9 +124,8 @@ fn heating_in(
             ));
         }
     };
-    let (specific_heat, not_known) = specific_heat(&recipe.recipe, book)?;
     let told = || {
-        let load = Load::new(mass, specific_heat, HeatCapacity::default())?;
+        let load = Load::together(&loads)?;
         let window = Window::around(window.low, window.high)?;
         let warmer = TemperatureInterval::new::<kelvin>(if first { WARM_ROOM } else { 0.0 });
         let precautions = Precautions { warmer, ..Precautions::default() };

@@ -339,3 +339,75 @@ fn the_setting_of_the_oven_reaches_the_bench() {
     let told: std::vec::Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
     assert_eq!(told, [("heat-mixed-settings", "/bench/oven/timings")]);
 }
+
+/// Of pots that are hot at once the sheet tells the order, and the times of one load: the small one has none
+/// alone.
+#[test]
+fn pots_that_are_hot_at_once_are_heated_in_order_or_together() {
+    let book = document::book_from_text(BOOK).unwrap();
+    let orders = include_str!("../../../examples/demo/orders.json");
+    let day = document::orders_from_text(orders, &book).unwrap();
+    let plan = Plan::make(&book, &day).unwrap();
+    let work = plan.work.iter().find(|work| work.mold == "minnow-3").unwrap();
+    let one_load = work.heating.as_ref().and_then(Reckoned::known).unwrap();
+    let single = |pot: usize| plan.pots[pot].stages[0].heating.as_ref().unwrap();
+    assert!(single(2).known().is_none());
+    let alone = single(1).known().unwrap();
+    let masses = [1, 2].map(|pot: usize| plan.pots[pot].stages[0].holds.quantity.value);
+    // The specific heats differ by the colors alone, the power is the same.
+    let ratio = one_load.total.quantity.value / alone.total.quantity.value;
+    assert!((ratio - (masses[0] + masses[1]) / masses[0]).abs() < 0.01, "{ratio}");
+    assert!(plan.work.iter().filter(|work| work.heating.is_some()).count() == 1);
+    let sheet = sheet(&plan);
+    for told in ["heat pot B, then pot C", "Or together as one load", "No times for it alone"] {
+        assert!(sheet.contains(told), "{told}: {sheet}");
+    }
+}
+
+/// A cup that weighs something takes its share of the heat, in the timings and on the day.
+#[test]
+fn a_cups_own_mass_counts_in_heating() {
+    // The uncertainty is the same share of the whole time for both, which the bursts need not fill.
+    let unsure = |book: &Value| {
+        let plan = plan(book);
+        plan.pots[0].stages[0]
+            .heating
+            .as_ref()
+            .and_then(Reckoned::known)
+            .unwrap()
+            .uncertainty
+            .as_ref()
+            .unwrap()
+            .quantity
+            .value
+    };
+    let glass = |book: &mut Value, mass: &str| {
+        for cup in book["bench"]["cups"].as_array_mut().unwrap() {
+            cup["mass"] = json!(mass);
+            cup["specific_heat"] = json!("0.8 J/(g.K)");
+        }
+    };
+    let timed = |book: &mut Value, mass: &str| {
+        for timing in book["bench"]["oven"]["timings"].as_array_mut().unwrap() {
+            timing["vessel"] = json!(mass);
+            timing["vessel_specific_heat"] = json!("0.8 J/(g.K)");
+        }
+    };
+    let mut heavier = demo();
+    glass(&mut heavier, "900 g");
+    let faults = document::book_from_text(&heavier.to_string()).unwrap_err();
+    let told: std::vec::Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
+    assert_eq!(told[0], ("vessel-not-of-all", "/bench/oven/timings/0"));
+    assert_eq!(told.len(), 3);
+    timed(&mut heavier, "300 g");
+    let mut alike = demo();
+    glass(&mut alike, "300 g");
+    timed(&mut alike, "300 g");
+    // 600 g more of 0.8 J/(g K) on 817 g of 1.9 and 300 g of 0.8 J/(g K).
+    let ratio = unsure(&heavier) / unsure(&alike);
+    let mix = plan(&demo()).pots[0].stages[0].holds.quantity.value * 1000.0 * 1.9;
+    assert!((ratio - (mix + 720.0) / (mix + 240.0)).abs() < 0.01, "{ratio}");
+    heavier["bench"]["cups"][1].as_object_mut().unwrap().remove("specific_heat");
+    let faults = document::book_from_text(&heavier.to_string()).unwrap_err();
+    assert_eq!(faults.iter().next().map(|f| &*f.code), Some("vessel-half-known"));
+}

@@ -8,7 +8,7 @@ use super::{Page, called, counted, cut};
 use crate::caution::Caution;
 use crate::mix::reference_temperature;
 use crate::plan::process::{Burst, Degas, Heating, Reckoned, SinkWater, Sinking};
-use crate::plan::{PlannedLine, Pot, Stage};
+use crate::plan::{Plan, PlannedLine, Pot, Stage, Work};
 use crate::process::sink::Motion;
 use crate::quantity::Ratio;
 
@@ -71,38 +71,60 @@ impl Page {
         ));
         match &stage.heating {
             Some(Reckoned::Known(heating)) => self.bursts(heating, first),
-            Some(Reckoned::Unknown(why)) => self.detail(&format!("No times: {}", why.message)),
+            Some(Reckoned::Unknown(why)) => {
+                let alone = stage.draws.iter().any(|draw| !draw.together_with.is_empty());
+                let alone = if alone { " for it alone (see ORDER OF WORK)" } else { "" };
+                self.detail(&format!("No times{alone}: {}", why.message));
+            }
             None => {}
         }
         self.caution(Caution::HotPlastisol);
         self.caution(Caution::Fumes);
     }
 
-    fn bursts(&mut self, heating: &Heating, first: bool) {
-        let Some(last) = heating.bursts.last() else {
-            self.detail(&format!("At {} it is hot enough: no burst.", heating.from.text));
-            return;
-        };
-        let uncertainty = heating
-            .uncertainty
-            .as_ref()
-            .map(|uncertainty| format!(" ± {}", uncertainty.text))
-            .unwrap_or_default();
-        self.detail(&format!(
-            "From {} to {}: {}; {}{uncertainty} in all.",
-            heating.from.text,
-            last.expected.text,
-            in_a_row(&heating.bursts, first),
-            heating.total.text
-        ));
-        if heating.one_overshoots {
-            self.detail("Never in one go: that may scorch it.");
+    /// How the pots of a piece of work become hot at once: in which order, or as one load.
+    pub(super) fn heated_together(&mut self, plan: &Plan, work: &Work) {
+        let mut heated: Vec<(&Pot, &Stage, bool)> = Vec::new();
+        for from in work.from.iter().filter(|from| from.heat) {
+            let pot = plan.pots.iter().find(|pot| pot.pot == from.pot);
+            let stage = usize::try_from(from.stage).unwrap_or(usize::MAX).wrapping_sub(1);
+            if let Some((pot, stage)) = pot.and_then(|pot| Some((pot, pot.stages.get(stage)?))) {
+                heated.push((pot, stage, from.stage == 1));
+            }
         }
-        if let Some(beyond) = &heating.beyond {
-            self.detail(&format!(
-                "That is beyond what was timed, by a factor of {}: look sooner, and time it.",
-                beyond.text
-            ));
+        let [(_, _, first), _, ..] = heated.as_slice() else { return };
+        let first = *first;
+        heated.sort_by(|(_, a, _), (_, b, _)| {
+            b.holds.quantity.value.total_cmp(&a.holds.quantity.value)
+        });
+        let names: Vec<&str> = heated.iter().map(|(pot, ..)| pot.pot.as_str()).collect();
+        self.wrapped(
+            "     ",
+            &format!(
+                "One after the other: heat pot {}; the largest cools most slowly.",
+                names.join(", then pot ")
+            ),
+        );
+        match &work.heating {
+            Some(Reckoned::Known(heating)) => {
+                let bursts = told_bursts(heating, first);
+                let look = "stir and take the temperature of each between, the hottest counts";
+                self.wrapped("     ", &format!("Or together as one load; {look}. {bursts}"));
+                for warning in warnings(heating) {
+                    self.wrapped("     ", &warning);
+                }
+            }
+            Some(Reckoned::Unknown(why)) => {
+                self.wrapped("     ", &format!("As one load, no times: {}", why.message));
+            }
+            None => {}
+        }
+    }
+
+    fn bursts(&mut self, heating: &Heating, first: bool) {
+        self.detail(&told_bursts(heating, first));
+        for warning in warnings(heating) {
+            self.detail(&warning);
         }
     }
 
@@ -192,6 +214,37 @@ fn sinking(what: &str, sinks: &Sinking) -> String {
 /// A speed without its unit.
 fn bare(speed: &str) -> &str {
     speed.split(' ').next().unwrap_or(speed)
+}
+
+/// The bursts of a heating, at first or again.
+fn told_bursts(heating: &Heating, first: bool) -> String {
+    let Some(last) = heating.bursts.last() else {
+        return format!("At {} it is hot enough: no burst.", heating.from.text);
+    };
+    let uncertainty = heating.uncertainty.as_ref();
+    let uncertainty = uncertainty.map(|it| format!(" ± {}", it.text)).unwrap_or_default();
+    format!(
+        "From {} to {}: {}; {}{uncertainty} in all.",
+        heating.from.text,
+        last.expected.text,
+        in_a_row(&heating.bursts, first),
+        heating.total.text
+    )
+}
+
+/// What to look out for in a heating.
+fn warnings(heating: &Heating) -> Vec<String> {
+    let mut warnings = Vec::new();
+    if heating.one_overshoots {
+        warnings.push("Never in one go: that may scorch it.".to_string());
+    }
+    if let Some(beyond) = &heating.beyond {
+        warnings.push(format!(
+            "That is beyond what was timed, by a factor of {}: look sooner, and time it.",
+            beyond.text
+        ));
+    }
+    warnings
 }
 
 /// `3 × 120 s, 45 s only if it shows 310 °F (154 °C) or less`.
