@@ -10,7 +10,7 @@
 
 mod counted;
 mod error;
-mod outlier;
+pub(crate) mod outlier;
 mod residue;
 mod weighed;
 

@@ -63,7 +63,7 @@ pub fn grubbs_critical(count: usize, alpha: Ratio) -> Option<f64> {
 }
 
 /// The value that Grubbs' test questions, of values given as distances from their mean in standard deviations.
-pub(super) fn question(distances: impl Iterator<Item = f64>) -> Option<Questioned> {
+pub(crate) fn question(distances: impl Iterator<Item = f64>) -> Option<Questioned> {
     let mut count = 0_usize;
     let (mut place, mut farthest) = (0_usize, 0.0);
     for distance in distances {

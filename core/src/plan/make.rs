@@ -60,6 +60,7 @@ impl Plan {
         assumptions.extend(assumed(&recipes, &book.materials));
         assumptions.extend(feed_not_known(&batches, book));
         assumptions.extend(process::assumed(&made.pots));
+        assumptions.extend(process::questioned(book, &made.pots));
         let mut batch_of: Vec<Option<usize>> = alloc::vec![None; day.lines.len()];
         for (batch, lines) in batches.iter().map(|batch| &batch.lines).enumerate() {
             for line in lines {

@@ -15,10 +15,10 @@ pub use self::degas::Degas;
 #[cfg(feature = "document")]
 pub(crate) use self::degas::SPARE;
 pub(super) use self::degas::degas;
-#[cfg(feature = "document")]
-pub(crate) use self::heating::shown_bursts;
 pub use self::heating::{Burst, Heating};
-pub(super) use self::heating::{Cup, assumed, heating};
+pub(super) use self::heating::{Cup, assumed, heating, questioned};
+#[cfg(feature = "document")]
+pub(crate) use self::heating::{question, shown_bursts};
 pub use self::heats::{HeatSpent, Heats};
 pub(super) use self::heats::{Heated, heats, too_much_heat};
 pub use self::sinking::{SinkWater, Sinking};

@@ -1,5 +1,6 @@
 //! How long a pot takes in the shop's own oven, and in which bursts.
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::response;
@@ -12,7 +13,7 @@ use crate::document::resolve::oven::Timed;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
-use crate::plan::process::{Burst, shown_bursts};
+use crate::plan::process::{Burst, question, shown_bursts};
 use crate::plan::{Shown, text};
 use crate::process::heat::{Cooling, Load, Oven, Precautions, Reach, Window};
 use crate::quantity::{
@@ -131,6 +132,9 @@ response! {
         pub margin_assumed: bool,
         /// How far the amount lies outside those that were timed, as a factor.
         pub beyond: Option<Shown<Ratio>>,
+        /// What to ask about the timings: one that does not fit the others, or that ends far above the
+        /// window. It counts all the same.
+        pub questioned: Option<String>,
         /// What can hurt somebody.
         pub cautions: Vec<Caution>,
     }
@@ -168,7 +172,13 @@ impl HeatRequest {
         let load = self.together(resolver, load, density, specific_heat?, vessel?)?;
         let (oven, from, window) = (oven?, self.cooled(resolver, load, from?, density)?, window?);
         let precautions = self.precautions(resolver)?;
-        let bursts = resolver.keep(&Path::ROOT, oven.bursts(load, from, window, precautions))?;
+        let questioned = question(&oven, window.most(), resolver.system);
+        let bursts = resolver.keep(&Path::ROOT, oven.bursts(load, from, window, precautions));
+        if let (None, Some(question)) = (&bursts, &questioned) {
+            let help = &"Correct it, or leave it out.";
+            resolver.fault("timing-questioned", &At("/timings"), question, help);
+        }
+        let bursts = bursts?;
         let heating = resolver.keep(&Path::ROOT, oven.time(load, from, window.aim()))?;
         let system = resolver.system;
         Some(HeatResponse {
@@ -189,6 +199,7 @@ impl HeatRequest {
                 Reach::Beyond { factor, .. } => Some(text::factor(factor)),
             },
             bursts: shown_bursts(&bursts, system),
+            questioned,
             cautions: Vec::from([
                 Caution::HotPlastisol,
                 Caution::Fumes,
@@ -349,6 +360,23 @@ mod tests {
         assert!((answer["power"]["value"].as_f64().unwrap() - 140_000.0 / 120.0).abs() < 1e-9);
         assert!((answer["time"]["value"].as_f64().unwrap() - 180.0).abs() < 1e-9);
         assert_eq!(answer["margin_assumed"], true);
+    }
+
+    #[test]
+    fn a_timing_that_does_not_fit_is_questioned() {
+        let timing = |seconds: &str| json!({ "mix": "200 g", "from": "20 °C", "to": "120 °C", "time": seconds });
+        let asked = |last: &str| {
+            let timings = ["80 s", "81 s", "79 s", last].map(timing);
+            let mut request = with("timings", json!(timings));
+            request["mix"] = json!("200 g");
+            result(request)["questioned"].clone()
+        };
+        assert_eq!(asked("82 s"), Value::Null);
+        let text = asked("160 s");
+        assert!(text.as_str().is_some_and(|it| it.starts_with("Timing 4 does not fit")), "{text}");
+        let mut fahrenheit = request();
+        fahrenheit["timings"][1]["to"] = json!("320 °C");
+        assert_eq!(fault_codes(fahrenheit), ["heat-too-fine", "timing-questioned"]);
     }
 
     /// The setting is that of the timings, where the oven's is not stated.

@@ -14,7 +14,7 @@ use crate::mix::reference_temperature;
 use crate::plan::day::DayRecipe;
 use crate::plan::{Note, Pot, Shown, part, text};
 use crate::process::heat::{
-    Bursts, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
+    self, Bursts, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
 };
 use crate::quantity::{
     HeatCapacity, Mass, Measurable, Ratio, SpecificHeatCapacity, System, TemperatureInterval,
@@ -191,6 +191,36 @@ fn specific_heat(
     }
     let mean = mix_specific_heat(&parts).map_err(|error| because(&error))?;
     Ok((mean, not_known))
+}
+
+/// What to ask about the timings of `oven`: which of them does not fit the others, or ends far above `most`,
+/// where the window ends.
+pub(crate) fn question(
+    oven: &heat::Oven,
+    most: ThermodynamicTemperature,
+    system: System,
+) -> Option<String> {
+    if let Some((place, end)) = oven.scorched(most) {
+        let [end, most] = [end, most].map(|at| text::temperature(at, system).text);
+        return Some(format!(
+            "Timing {place} ends at {end}, far above the {most} where the window ends: check whether it is °F or °C."
+        ));
+    }
+    oven.questioned().map(|found| {
+        format!(
+            "Timing {} does not fit the others: it is {:.2} standard deviations from their mean, beyond {:.2}. Check it, or time such a pot again; it counts all the same.",
+            found.place, found.distance.value, found.critical.value
+        )
+    })
+}
+
+/// What to ask about the oven's timings, where `pots` are heated by them.
+pub(in crate::plan) fn questioned(book: &Book, pots: &[Pot]) -> Option<Note> {
+    let windows =
+        pots.iter().flat_map(|pot| &pot.stages).filter_map(|stage| stage.shoot_to.as_ref());
+    let most = windows.map(|most| most.quantity).reduce(|a, b| if b > a { b } else { a })?;
+    let question = question(&book.oven.as_ref()?.timed, most, book.system)?;
+    Some(note("timing-questioned", question))
 }
 
 /// What the heating of `pots` had to assume.

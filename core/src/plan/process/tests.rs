@@ -411,3 +411,19 @@ fn a_cups_own_mass_counts_in_heating() {
     let faults = document::book_from_text(&heavier.to_string()).unwrap_err();
     assert_eq!(faults.iter().next().map(|f| &*f.code), Some("vessel-half-known"));
 }
+
+#[test]
+fn a_timing_that_cannot_be_believed_is_questioned() {
+    let asked = |mix: &str, to: &str, time: &str| {
+        let mut book = demo();
+        let timing = json!({ "mix": mix, "from": "68 °F", "to": to, "time": time });
+        book["bench"]["oven"]["timings"].as_array_mut().unwrap().push(timing);
+        let plan = plan(&book);
+        let notes = plan.assumptions.iter().filter(|note| note.code == "timing-questioned");
+        notes.map(|note| note.message.clone()).collect::<std::vec::Vec<_>>().join("; ")
+    };
+    assert_eq!(asked("2 cup", "335 °F", "240 s"), "");
+    assert!(asked("2 cup", "335 °F", "400 s").starts_with("Timing 4 does not fit the others"));
+    let hot = asked("2 cup", "335 °C", "400 s");
+    assert!(hot.starts_with("Timing 4 ends at 635 °F (335 °C), far above the 350 °F"), "{hot}");
+}

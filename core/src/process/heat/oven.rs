@@ -1,16 +1,23 @@
 //! The power that reaches a pot, from the shop's own timings.
 
+use alloc::vec::Vec;
+
 use uom::si::power::watt;
+use uom::si::temperature_interval::kelvin;
 use uom::si::time::second;
 
 use super::load::check;
 use super::{HeatError, Load, beyond, check_temperature, rise};
+use crate::calibrate::outlier::{Questioned, question};
 use crate::check::is_positive;
-use crate::quantity::{Mass, Power, Ratio, ThermodynamicTemperature, Time};
+use crate::quantity::{Mass, Power, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
 
 /// Student's t for a coverage of 95.45 %, by degrees of freedom from 1 on: JCGM 100, Table G.2 (from
 /// memory). Beyond the table its last value is kept, which is 1 % to 14 % too large.
 const STUDENT_T: [f64; 10] = [13.97, 4.53, 3.31, 2.87, 2.65, 2.52, 2.43, 2.37, 2.32, 2.28];
+
+/// How far above its window nobody heats a plastisol to time it, in K: common practice, no source.
+const FAR_ABOVE: f64 = 30.0;
 
 /// One heating that the shop has timed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -36,6 +43,8 @@ pub struct Oven {
     timings: u32,
     least: Mass,
     most: Mass,
+    questioned: Option<Questioned>,
+    hottest: (usize, ThermodynamicTemperature),
 }
 
 /// Whether an amount is one that was timed.
@@ -83,7 +92,9 @@ impl Oven {
     pub fn from_timings(timings: &[Timing]) -> Result<Self, HeatError> {
         let first = timings.first().ok_or(HeatError::NoTimings)?;
         let (mut sum, mut least, mut most) = (0.0, first.load.mass(), first.load.mass());
-        for timing in timings {
+        let mut hottest = (1, first.end);
+        for (timing, place) in timings.iter().zip(1..) {
+            hottest = if timing.end > hottest.1 { (place, timing.end) } else { hottest };
             sum += timing.per_joule(first.setting)?;
             let mass = timing.load.mass();
             least = if mass < least { mass } else { least };
@@ -92,11 +103,14 @@ impl Oven {
         let n = timings.len() as f64;
         let mean = sum / n;
         let mut squares = 0.0;
+        let mut residuals = Vec::with_capacity(timings.len());
         for timing in timings {
             let residual = timing.per_joule(first.setting)? / mean - 1.0;
             squares += residual * residual;
+            residuals.push(residual);
         }
         let scatter = (n > 1.0).then(|| Ratio::from(libm::sqrt(squares / (n - 1.0))));
+        let questioned = scatter.and_then(|s| question(residuals.into_iter().map(|r| r / s.value)));
         Ok(Self {
             setting: first.setting,
             power: Power::new::<watt>(1.0 / mean),
@@ -104,6 +118,8 @@ impl Oven {
             timings: u32::try_from(timings.len()).unwrap_or(u32::MAX),
             least,
             most,
+            questioned,
+            hottest,
         })
     }
 
@@ -135,6 +151,23 @@ impl Oven {
     #[must_use]
     pub fn timed(&self) -> (Mass, Mass) {
         (self.least, self.most)
+    }
+
+    /// The timing that does not fit the others, by Grubbs' test on t_i/Q_i; it counts all the same.
+    #[must_use]
+    pub fn questioned(&self) -> Option<Questioned> {
+        self.questioned
+    }
+
+    /// The timing that ended hottest, where that is far above the window's `most`: its place, counted from 1,
+    /// and its end. It would have scorched what was timed, so it may be a misreading, such as °F for °C.
+    #[must_use]
+    pub fn scorched(
+        &self,
+        most: ThermodynamicTemperature,
+    ) -> Option<(usize, ThermodynamicTemperature)> {
+        let far = most + TemperatureInterval::new::<kelvin>(FAR_ABOVE);
+        Some(self.hottest).filter(|(_, end)| *end > far)
     }
 
     /// How long `load` takes from `start` to `end`, without a break: t = C·ΔT/P.
