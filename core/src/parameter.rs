@@ -83,7 +83,7 @@ parameters! {
     hardness_points: "The shop's own measured points, by rising ratio.", "none", "two or more";
     heat_budget: "What the plastisol stands at the reference temperature; not known where left out.", "s", "above 0";
     heated_from: "The temperature before.", "°C", "-73 to 427 °C, below the aim";
-    heats_before: "How often it was heated before; never where left out.", "1", "1 or more";
+    heats_before: "How often it was heated before; never where left out.", "1", "0 or more";
     heated_together: "Further cups in the oven beside it, all of them one load; none where left out.", "none", "from the same temperature, with the mix within what was timed";
     heel: "What cannot be drawn from the cup; none where left out.", "g", "0 or more";
     hook: "Hook and weight on the piece; none where left out.", "none", "mass and volume";
@@ -145,7 +145,7 @@ parameters! {
     softener_ratio: "Mass of softener or hardener as a share of the mass of base.", "1", "between the measured points";
     spare: "Share of the vessel that stays empty; 10 % where left out.", "1", "0 % to below 100 %";
     specific_heat: "Specific heat of the mix, its salt counted.", "J/(g.K)", "above 0";
-    spent_before: "What earlier heats spent; none where it was never heated.", "s", "0 or more";
+    spent_before: "What earlier heats spent; not known where left out after earlier heats.", "s", "0 or more; above 0 only with heats_before";
     spoon: "What the spoon holds; the dose is one spoonful where left out.", "mL", "above 0, a whole number of them being the dose";
     spoon_measured: "What the level spoon holds; with ± its uncertainty counts too.", "mL", "above 0";
     sprue_mass: "What of a shot stays as sprue; none where left out.", "g", "0 to what a shot takes";

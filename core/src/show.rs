@@ -5,7 +5,7 @@ use core::fmt;
 use uom::si::mass::gram;
 use uom::si::mass_density::gram_per_cubic_centimeter;
 use uom::si::ratio::percent as in_percent;
-use uom::si::thermodynamic_temperature::degree_celsius;
+use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
 use uom::si::volume::milliliter;
 
 use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Volume};
@@ -59,6 +59,31 @@ pub(crate) fn celsius(x: &ThermodynamicTemperature) -> Figure {
     Figure::new(x.get::<degree_celsius>(), " °C")
 }
 
+/// Degrees Celsius and Fahrenheit.
+pub(crate) fn both_scales(x: &ThermodynamicTemperature) -> BothScales {
+    let fahrenheit = Figure::new(x.get::<degree_fahrenheit>(), " °F");
+    BothScales { celsius: celsius(x), fahrenheit }
+}
+
+/// A temperature on both scales: `168.6 °C (335.4 °F)`.
+pub(crate) struct BothScales {
+    celsius: Figure,
+    fahrenheit: Figure,
+}
+
+impl BothScales {
+    /// The same as an upper bound on each.
+    pub(crate) fn at_most(self) -> Self {
+        Self { celsius: self.celsius.at_most(), fahrenheit: self.fahrenheit.at_most() }
+    }
+}
+
+impl fmt::Display for BothScales {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} ({})", self.celsius, self.fahrenheit)
+    }
+}
+
 /// A number without a unit.
 pub(crate) fn number(x: f64) -> Figure {
     Figure::new(x, "")
@@ -104,6 +129,15 @@ mod tests {
         assert_eq!(number(1.23456).at_most().to_string(), "1.234");
         assert_eq!(volume(&Volume::new::<milliliter>(9.5)).at_most().to_string(), "9.5 mL");
         assert_eq!(volume(&Volume::new::<milliliter>(9.5)).at_least().to_string(), "9.5 mL");
+    }
+
+    #[test]
+    fn a_temperature_on_both_scales() {
+        let at = ThermodynamicTemperature::new::<degree_celsius>(168.66);
+        assert_eq!(both_scales(&at).to_string(), "168.7 °C (335.6 °F)");
+        assert_eq!(both_scales(&at).at_most().to_string(), "168.6 °C (335.5 °F)");
+        let none = ThermodynamicTemperature::new::<degree_celsius>(f64::NAN);
+        assert_eq!(both_scales(&none).to_string(), "NaN °C (NaN °F)");
     }
 
     #[test]

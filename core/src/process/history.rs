@@ -19,7 +19,7 @@ use super::figures::{kilojoules_per_mole, seconds};
 use super::is_a_pots;
 use crate::fault::Diagnose;
 use crate::quantity::{MolarEnergy, ThermodynamicTemperature, Time};
-use crate::show::celsius;
+use crate::show::both_scales;
 
 /// The molar gas constant in J/(mol K), exact since 2019 but for the rounding (CODATA 2018).
 const GAS_CONSTANT: f64 = 8.314_462_618;
@@ -80,7 +80,7 @@ pub enum HistoryError {
     #[error("The activation energy has no source.")]
     NoSource,
     /// A temperature that no pot has.
-    #[error("The temperature of {} is that of no pot.", celsius(.found))]
+    #[error("The temperature of {} is that of no pot.", both_scales(.found))]
     Temperature {
         /// What was given.
         found: ThermodynamicTemperature,
@@ -123,7 +123,7 @@ impl Diagnose for HistoryError {
                     .into()
             }
             Self::Temperature { .. } => {
-                "Give a temperature from -73 °C to 427 °C; check whether it is °F or °C.".into()
+                "Give a temperature from -73 °C to 427 °C (-99 °F to 800 °F); check whether it is °F or °C.".into()
             }
             Self::TooFew { .. } => "Give at least two readings, one at each end.".into(),
             Self::Order { .. } => {

@@ -7,6 +7,7 @@ use crate::caution::Caution;
 use crate::document::entry::entry;
 use crate::document::path::Path::At;
 use crate::document::process::BuysEntry;
+use crate::document::record::Count;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Sourced, Written};
 use crate::fault::Faults;
@@ -31,7 +32,7 @@ entry! {
             #[doc = parameter!(spent_before)]
             spent_before: Written<Time>,
             #[doc = parameter!(heats_before)]
-            heats_before: u32,
+            heats_before: Count,
             #[doc = parameter!(heat_budget)]
             budget: Written<Time>,
             #[doc = parameter!(budget_with)]
@@ -101,9 +102,9 @@ impl HeatHistoryRequest {
         let kinetics = resolver.keep(&At("/activation_energy"), kinetics)?;
         let equivalent = resolver.keep(&At("/readings"), kinetics.equivalent_time(&readings?))?;
         let mut record = HeatRecord::fresh();
-        record.heats = self.heats_before.unwrap_or(0);
+        record.heats = self.heats_before.map_or(0, |Count(heats)| heats);
         record.spent = match &self.spent_before {
-            Some(before) => Some(resolver.quantity(&At("/spent_before"), before)?),
+            Some(before) => Some(self.before(resolver, before)?),
             None if record.heats > 0 => None,
             None => record.spent,
         };
@@ -124,6 +125,22 @@ impl HeatHistoryRequest {
             over: over.map(text::minutes),
             cautions: Vec::from([Caution::HotPlastisol, Caution::Fumes, Caution::DataSheet]),
         })
+    }
+
+    /// What earlier heats spent, which there must have been then.
+    fn before(&self, resolver: &mut Resolver, written: &Written<Time>) -> Option<Time> {
+        let path = &At("/spent_before");
+        let before = resolver.quantity(path, written)?;
+        if before > Time::default() && self.heats_before.is_none_or(|Count(heats)| heats == 0) {
+            resolver.fault(
+                "spent-without-heat",
+                path,
+                &"Time was spent before, and it is not said by how many heats.",
+                &"Give \"heats_before\", 1 or more, or leave \"spent_before\" out.",
+            );
+            return None;
+        }
+        Some(before)
     }
 
     fn readings(&self, resolver: &mut Resolver) -> Option<Vec<Reading>> {
@@ -197,8 +214,14 @@ mod tests {
     fn unknown_stays_unknown() {
         let answer = result(with("heats_before", json!(2)));
         assert_eq!((&answer["heats"], &answer["left"]), (&json!(3), &Value::Null));
-        let answer = result(with("spent_before", json!("25 min")));
-        assert_eq!(answer["over"]["text"], "5 min");
+        let mut twice = with("spent_before", json!("25 min"));
+        twice["heats_before"] = json!(1);
+        let answer = result(twice.clone());
+        assert_eq!((&answer["heats"], &answer["over"]["text"]), (&json!(2), &json!("5 min")));
+        twice["heats_before"] = json!(0);
+        assert_eq!(fault_codes(twice), ["spent-without-heat"]);
+        let fresh = result(with("heats_before", json!(0)));
+        assert_eq!((&fresh["heats"], &fresh["left"]["text"]), (&json!(1), &json!("20 min")));
     }
 
     #[test]
@@ -221,6 +244,7 @@ mod tests {
 
     #[rstest]
     #[case("activation_energy", json!("120 kJ/mol"), "history-no-source")]
+    #[case("spent_before", json!("25 min"), "spent-without-heat")]
     #[case("readings", json!([]), "history-too-few-readings")]
     #[case("stabilizer", json!("3 %"), "budget-too-much-stabilizer")]
     #[case("reference", json!("900 °C"), "history-temperature")]

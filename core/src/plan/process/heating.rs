@@ -14,7 +14,7 @@ use crate::mix::reference_temperature;
 use crate::plan::day::DayRecipe;
 use crate::plan::{Note, Pot, Shown, part, text};
 use crate::process::heat::{
-    self, Bursts, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
+    self, Bursts, FARTHEST_REACH, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
 };
 use crate::quantity::{
     HeatCapacity, Mass, Measurable, Ratio, SpecificHeatCapacity, System, TemperatureInterval,
@@ -132,7 +132,16 @@ fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Not
         let bursts = oven.timed.bursts(load, start, window, precautions)?;
         Ok((bursts, oven.timed.time(load, start, window.aim())?, window.aim()))
     };
-    let (bursts, straight, aim) = told().map_err(|error: HeatError| because(&error))?;
+    let (bursts, straight, aim) = told().map_err(|error: HeatError| {
+        let mut note = because(&error);
+        if let (HeatError::OutOfReach { wanted, least, most }, [cup]) = (error, cups) {
+            let [wanted, least, most] = [wanted, least / FARTHEST_REACH, most * FARTHEST_REACH]
+                .map(|mass| text::volume(mass / cup.recipe.liquid, system).text);
+            let in_cups = format!(" It fills {wanted}; {least} to {most} would do.");
+            note.message.push_str(&in_cups);
+        }
+        note
+    })?;
     let setting = oven.timed.setting();
     Ok(Heating {
         setting: (setting < Ratio::from(1.0)).then(|| text::percent(setting)),

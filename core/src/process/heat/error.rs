@@ -7,8 +7,8 @@ use super::FARTHEST_REACH;
 use crate::fault::Diagnose;
 use crate::process::figures::seconds;
 use crate::quantity::{Mass, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
-use crate::show::{celsius, mass, percent};
-use uom::si::temperature_interval::kelvin;
+use crate::show::{both_scales, mass, percent};
+use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
 
 /// A heating that cannot be told.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -23,7 +23,7 @@ pub enum HeatError {
         value: f64,
     },
     /// A temperature that no pot has.
-    #[error("{what} is {}.", celsius(.found))]
+    #[error("{what} is {}.", both_scales(.found))]
     Temperature {
         /// Which.
         what: &'static str,
@@ -31,7 +31,7 @@ pub enum HeatError {
         found: ThermodynamicTemperature,
     },
     /// A heating that ends no hotter than it began.
-    #[error("A heating from {} to {} is none.", celsius(.start), celsius(.end))]
+    #[error("A heating from {} to {} is none.", both_scales(.start), both_scales(.end))]
     NotHotter {
         /// At first.
         start: ThermodynamicTemperature,
@@ -72,7 +72,7 @@ pub enum HeatError {
         most: Mass,
     },
     /// A window that ends below its beginning, or an aim outside it.
-    #[error("The aim of {} is not inside the window of {} to {}.", celsius(.aim), celsius(.least), celsius(.most))]
+    #[error("The aim of {} is not inside the window of {} to {}.", both_scales(.aim), both_scales(.least), both_scales(.most))]
     Window {
         /// Least temperature.
         least: ThermodynamicTemperature,
@@ -91,8 +91,9 @@ pub enum HeatError {
     },
     /// The aim is so near the top of the window that the thermometer alone may overshoot.
     #[error(
-        "The aim is {:.1} K below the top of the window, and the thermometer is only true to {:.1} K.",
-        .room.get::<kelvin>(), .thermometer.get::<kelvin>()
+        "The aim is {:.1} K ({:.1} °F) below the top of the window, and the thermometer is only true to {:.1} K ({:.1} °F).",
+        .room.get::<kelvin>(), .room.get::<degree_fahrenheit>(),
+        .thermometer.get::<kelvin>(), .thermometer.get::<degree_fahrenheit>()
     )]
     AimTooHigh {
         /// From the aim to the top of the window.
@@ -103,13 +104,13 @@ pub enum HeatError {
         highest: ThermodynamicTemperature,
     },
     /// The pot is in the window already.
-    #[error("The pot has {} and is as hot as wanted.", celsius(.now))]
+    #[error("The pot has {} and is as hot as wanted.", both_scales(.now))]
     HotAlready {
         /// Its temperature.
         now: ThermodynamicTemperature,
     },
     /// No burst is short enough to be sure, or there are too many of them.
-    #[error("Bursts of at least {} do not reach the aim of {} safely.", seconds(.shortest), celsius(.aim))]
+    #[error("Bursts of at least {} do not reach the aim of {} safely.", seconds(.shortest), both_scales(.aim))]
     TooFine {
         /// The shortest burst.
         shortest: Time,
@@ -119,7 +120,7 @@ pub enum HeatError {
     /// What was watched is no cooling towards the room.
     #[error(
         "From {} to {} in a room of {} is no cooling.",
-        celsius(.from), celsius(.to), celsius(.room)
+        both_scales(.from), both_scales(.to), both_scales(.room)
     )]
     NoCooling {
         /// At first.
@@ -155,7 +156,7 @@ impl Diagnose for HeatError {
         match self {
             Self::OutOfRange { .. } => "Give a number above zero; check the unit.".into(),
             Self::Temperature { .. } => {
-                "Give a temperature from -73 °C to 427 °C; check whether it is °F or °C.".into()
+                "Give a temperature from -73 °C to 427 °C (-99 °F to 800 °F); check whether it is °F or °C.".into()
             }
             Self::NotHotter { .. } => "Give an end temperature above the start.".into(),
             Self::Nothing => "Give at least one mass above zero.".into(),
@@ -181,7 +182,7 @@ impl Diagnose for HeatError {
                 times above zero, margins below 10."
                 .into(),
             Self::AimTooHigh { highest, .. } => {
-                format!("Aim below {}, or use a truer thermometer.", celsius(highest).at_most())
+                format!("Aim below {}, or use a truer thermometer.", both_scales(highest).at_most())
                     .into()
             }
             Self::HotAlready { .. } => "It needs no burst: stir it and shoot.".into(),
