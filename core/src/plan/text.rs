@@ -75,6 +75,22 @@ pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
     Shown::new(volume, text)
 }
 
+/// A volume as a lower bound, rounded up to an eighth of a cup.
+pub(crate) fn at_least_by_cup(bound: Volume, system: System) -> String {
+    by_cup(bound, libm::ceil, system)
+}
+
+/// A volume as an upper bound, rounded down to an eighth of a cup.
+pub(crate) fn at_most_by_cup(bound: Volume, system: System) -> String {
+    by_cup(bound, libm::floor, system)
+}
+
+fn by_cup(bound: Volume, round: fn(f64) -> f64, system: System) -> String {
+    let eighth = step(8, Unit::CUP).and_then(|eighth| eighth.to::<Volume>(system));
+    let rounded = eighth.map_or(bound, |eighth| eighth * round((bound / eighth).si()));
+    volume(rounded, system).text
+}
+
 /// A volume in household measure where one fits within 1 in 1000, else in milliliters of four digits.
 pub(crate) fn household(volume: Volume, system: System) -> String {
     let amount = nearest_household(volume, system, Ratio::from(1e-3)).ok();

@@ -135,10 +135,11 @@ fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Not
     let (bursts, straight, aim) = told().map_err(|error: HeatError| {
         let mut note = because(&error);
         if let (HeatError::OutOfReach { wanted, least, most }, [cup]) = (error, cups) {
-            let [wanted, least, most] = [wanted, least / FARTHEST_REACH, most * FARTHEST_REACH]
-                .map(|mass| text::volume(mass / cup.recipe.liquid, system).text);
-            let in_cups = format!(" It fills {wanted}; {least} to {most} would do.");
-            note.message.push_str(&in_cups);
+            let volume = |mass: Mass| mass / cup.recipe.liquid;
+            let wanted = text::volume(volume(wanted), system).text;
+            let least = text::at_least_by_cup(volume(least / FARTHEST_REACH), system);
+            let most = text::at_most_by_cup(volume(most * FARTHEST_REACH), system);
+            note.message.push_str(&format!(" It fills {wanted}; from {least} to {most} would do."));
         }
         note
     })?;
