@@ -83,8 +83,8 @@ parameters! {
     hardness_points: "The shop's own measured points, by rising ratio.", "none", "two or more";
     heat_budget: "What the plastisol stands at the reference temperature; not known where left out.", "s", "above 0";
     heated_from: "The temperature before.", "°C", "-73 to 427 °C, below the aim";
-    heats_before: "How often it was heated before; never where left out.", "1", "0 or more";
     heated_together: "Further cups in the oven beside it, all of them one load; none where left out.", "none", "from the same temperature, with the mix within what was timed";
+    heats_before: "How often it was heated before; never where left out.", "1", "0 or more";
     heel: "What cannot be drawn from the cup; none where left out.", "g", "0 or more";
     hook: "Hook and weight on the piece; none where left out.", "none", "mass and volume";
     hook_mass: "Mass of hook and weight on a piece; none where left out.", "g", "0 or more";

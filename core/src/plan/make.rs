@@ -92,9 +92,7 @@ impl Plan {
         for (pot, draft) in plan.pots.iter_mut().zip(&made.drafts) {
             workshop.count_left_overs(pot, draft, &day.shelf);
         }
-        for message in plan.pots.iter().filter_map(process::too_much_heat) {
-            plan.assumptions.push(Note { code: "too-much-heat".to_string(), message });
-        }
+        plan.assumptions.extend(plan.pots.iter().filter_map(process::too_much_heat));
         plan.count_stock(book, &day.stock)?;
         let served = Served { lines: &day.lines, batches: &batches, drafts: &made.drafts };
         plan.cost = cost::cost(&plan, &served, book);

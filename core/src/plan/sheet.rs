@@ -145,7 +145,7 @@ impl Page {
         );
         self.rule('-');
         if let Some(told) = too_much_heat(pot) {
-            self.wrapped("  ! ", &told);
+            self.wrapped("  ! ", &told.message);
         }
         for left_over in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
             self.step(&format!(

@@ -175,8 +175,12 @@ impl HeatRequest {
         let questioned = question(&oven, window.most(), resolver.system);
         let bursts = resolver.keep(&Path::ROOT, oven.bursts(load, from, window, precautions));
         if let (None, Some(question)) = (&bursts, &questioned) {
-            let help = &"Correct it, or leave it out.";
-            resolver.fault("timing-questioned", &At("/timings"), question, help);
+            resolver.fault(
+                "timing-questioned",
+                &At("/timings"),
+                &format_args!("A timing may be the reason. {}", question.message),
+                &"Correct it, or leave it out.",
+            );
         }
         let bursts = bursts?;
         let heating = resolver.keep(&Path::ROOT, oven.time(load, from, window.aim()))?;
@@ -199,7 +203,7 @@ impl HeatRequest {
                 Reach::Beyond { factor, .. } => Some(text::factor(factor)),
             },
             bursts: shown_bursts(&bursts, system),
-            questioned,
+            questioned: questioned.map(|question| question.message),
             cautions: Vec::from([
                 Caution::HotPlastisol,
                 Caution::Fumes,

@@ -209,17 +209,23 @@ pub(crate) fn question(
     oven: &heat::Oven,
     most: ThermodynamicTemperature,
     system: System,
-) -> Option<String> {
+) -> Option<Note> {
     if let Some((place, end)) = oven.scorched(most) {
         let [end, most] = [end, most].map(|at| text::temperature(at, system).text);
-        return Some(format!(
-            "Timing {place} ends at {end}, far above the {most} where the window ends: check whether it is °F or °C."
+        return Some(note(
+            "timing-ends-too-hot",
+            format!(
+                "Timing {place} ends at {end}, far above the {most} where the window ends: check whether it is °F or °C."
+            ),
         ));
     }
     oven.questioned().map(|found| {
-        format!(
-            "Timing {} does not fit the others: it is {:.2} standard deviations from their mean, beyond {:.2}. Check it, or time such a pot again; it counts all the same.",
-            found.place, found.distance.value, found.critical.value
+        note(
+            "timing-does-not-fit",
+            format!(
+                "Timing {} does not fit the others: it is {:.2} standard deviations from their mean, beyond {:.2}. Check it, or time such a pot again; it counts all the same.",
+                found.place, found.distance.value, found.critical.value
+            ),
         )
     })
 }
@@ -229,8 +235,7 @@ pub(in crate::plan) fn questioned(book: &Book, pots: &[Pot]) -> Option<Note> {
     let windows =
         pots.iter().flat_map(|pot| &pot.stages).filter_map(|stage| stage.shoot_to.as_ref());
     let most = windows.map(|most| most.quantity).reduce(|a, b| if b > a { b } else { a })?;
-    let question = question(&book.oven.as_ref()?.timed, most, book.system)?;
-    Some(note("timing-questioned", question))
+    question(&book.oven.as_ref()?.timed, most, book.system)
 }
 
 /// What the heating of `pots` had to assume.

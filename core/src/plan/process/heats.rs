@@ -253,7 +253,7 @@ impl<'a> Stabilizer<'a> {
 
 /// That a pot gets more heat than it stands, and what would help; `None` where it stands it, or where that is
 /// not known.
-pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<String> {
+pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<Note> {
     let spent = pot.heats.budget.as_ref()?.known().filter(|spent| spent.over.is_some())?;
     let mut helps = Vec::new();
     if let Some(needs) = &spent.needs {
@@ -266,13 +266,16 @@ pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<String> {
         helps.push("no left-over in it".to_string());
     }
     helps.push("less time hot".to_string());
-    Some(format!(
-        "Pot {} gets TOO MUCH HEAT: {} where {} stands {} at {}. What would help: {}.",
-        pot.pot,
-        spent.spent.text,
-        spent.material,
-        spent.budget.text,
-        spent.at.text,
-        helps.join(", or ")
+    Some(note(
+        "too-much-heat",
+        format!(
+            "Pot {} gets TOO MUCH HEAT: {} where {} stands {} at {}. What would help: {}.",
+            pot.pot,
+            spent.spent.text,
+            spent.material,
+            spent.budget.text,
+            spent.at.text,
+            helps.join(", or ")
+        ),
     ))
 }
