@@ -44,7 +44,9 @@ fn the_sheet_prints_what_comes_from_the_shelf() {
     let day = orders_from_text(&orders.to_string(), &book).unwrap();
     let sheet = Plan::make(&book, &day).unwrap().sheet().to_string();
     assert!(
-        sheet.contains("[ ] From the shelf: 120.0 g of \"dusk of 1 March\", cut small."),
+        sheet.contains(
+            "[ ] From the shelf: 120.0 g of \"dusk of 1 March\" (heats not known), cut small."
+        ),
         "{sheet}"
     );
 }

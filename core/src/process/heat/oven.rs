@@ -1,7 +1,5 @@
 //! The power that reaches a pot, from the shop's own timings.
 
-use alloc::vec::Vec;
-
 use uom::si::power::watt;
 use uom::si::temperature_interval::kelvin;
 use uom::si::time::second;
@@ -103,14 +101,16 @@ impl Oven {
         let n = timings.len() as f64;
         let mean = sum / n;
         let mut squares = 0.0;
-        let mut residuals = Vec::with_capacity(timings.len());
         for timing in timings {
             let residual = timing.per_joule(first.setting)? / mean - 1.0;
             squares += residual * residual;
-            residuals.push(residual);
         }
         let scatter = (n > 1.0).then(|| Ratio::from(libm::sqrt(squares / (n - 1.0))));
-        let questioned = scatter.and_then(|s| question(residuals.into_iter().map(|r| r / s.value)));
+        let distance = |timing: &Timing, s: Ratio| {
+            Some((timing.per_joule(first.setting).ok()? / mean - 1.0) / s.value)
+        };
+        let questioned =
+            scatter.and_then(|s| question(timings.iter().filter_map(|timing| distance(timing, s))));
         Ok(Self {
             setting: first.setting,
             power: Power::new::<watt>(1.0 / mean),
