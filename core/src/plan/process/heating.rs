@@ -223,7 +223,7 @@ pub(crate) fn question(
         note(
             "timing-does-not-fit",
             format!(
-                "Timing {} does not fit the others: it is {:.2} standard deviations from their mean, beyond {:.2}. Check it, or time such a pot again; it counts all the same.",
+                "Timing {} does not fit the others: it is {:.3} standard deviations from their mean, beyond {:.3}. Check it, or time such a pot again; it counts all the same.",
                 found.place, found.distance.value, found.critical.value
             ),
         )
