@@ -111,6 +111,7 @@ impl Amount {
 
     /// The same with a number that people read: a fraction over more than 1000 that no decimal ends becomes the
     /// decimal of its `f64`, which reads back as that.
+    #[cfg(feature = "document")]
     #[must_use]
     pub(crate) fn legible(self) -> Self {
         const MOST_PARTS: i128 = 1000;

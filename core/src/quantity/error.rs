@@ -240,6 +240,7 @@ impl Diagnose for AmountError {
     }
 }
 
+#[cfg(feature = "document")]
 impl AmountError {
     /// What would do where `wanted` belongs: what [`Diagnose::help`] says knows nothing of that.
     pub(crate) fn help_where(&self, wanted: Dimension) -> Cow<'static, str> {
@@ -258,6 +259,7 @@ impl AmountError {
     }
 }
 
+#[cfg(feature = "document")]
 fn measures(unit: &str, wanted: Dimension) -> bool {
     Unit::parse(unit).is_ok_and(|unit| unit.dimension().serves_as(wanted))
 }
