@@ -111,7 +111,7 @@ parameters! {
     other_flake: "The flake that shall take its place.", "none", "as a material in a book";
     overlap: "What happens where two of the formulas dose the same material; it is refused where left out.", "none", "refuse, add or last";
     packing: "What goes into each pack; nothing where left out.", "none", "a price per pieces, and how many a pack takes";
-    packs: "How many packs the pieces go into; one where left out.", "1", "1 to 1 000 000";
+    packs: "How many packs the pieces go into; one where left out.", "1", "1 to the number of pieces";
     per_base: "The base that the dose is for, as it is taken: weighed (a mass) or by cup (a volume).", "g or mL", "above 0";
     per_shot: "What one shot takes, sprue included.", "g", "above 0";
     phase: "Whether the plastisol is liquid or fused; fused where left out.", "none", "liquid or fused";
