@@ -184,6 +184,17 @@ pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
     Shown::new(pressure, text)
 }
 
+/// How far a gauge is off, to two digits: small, and never nothing.
+pub(crate) fn gauge_off(pressure: Pressure, system: System) -> Shown<Pressure> {
+    let digits = |unit| or_plain(significant(pressure, unit, 2, System::Metric), pressure);
+    let (inches, kilopascals) = (digits(Unit::INCH_OF_MERCURY), digits(Unit::KILOPASCAL));
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{inches} ({kilopascals})"),
+        System::Metric | System::Imperial => format!("{kilopascals} ({inches})"),
+    };
+    Shown::new(pressure, text)
+}
+
 /// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.
 pub(crate) fn time(time: Time) -> Shown<Time> {
     const LONGEST_IN_SECONDS: f64 = 120.0;

@@ -1,5 +1,6 @@
 use serde_json::{Value, json};
 use std::string::{String, ToString};
+use std::vec::Vec;
 
 use super::Reckoned;
 use super::degas::SPARE;
@@ -63,6 +64,26 @@ fn the_fills_hold_the_pot_and_stay_below_the_brim() {
     assert!(degas.swollen.quantity <= brim * (1.0 - SPARE));
     let held = degas.level.quantity * f64::from(degas.fills);
     assert!(held >= plan.pots[0].stages[0].fills.quantity);
+}
+
+/// Near the end of its dial a gauge cannot tell how far a share of air swells; a rise that was seen still does.
+#[test]
+fn a_gauge_near_its_end_makes_no_fill_mark_of_a_share() {
+    let share =
+        |gauge: &str| with("/bench", "vacuum", json!({ "gauge": gauge, "entrained": "2 %" }));
+    let plan_at = |gauge: &str| plan(&share(gauge));
+    let degas = plan_at("25 inHg");
+    let degas = degas.pots[0].degas.as_ref().and_then(Reckoned::known).unwrap();
+    let least = degas.swells_at.as_ref().unwrap().quantity;
+    assert!(least < degas.absolute.quantity && degas.at_most.is_none());
+    for gauge in ["27 inHg", "27.6 inHg", "28.5 inHg"] {
+        assert_eq!(why(plan_at(gauge).pots[0].degas.as_ref()), Some("degas-dial-cannot-tell"));
+    }
+    let seen = plan(&with("/bench/vacuum", "gauge", json!("27.8 inHg")));
+    let sheet = seen.sheet().to_string();
+    let sheet = sheet.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains("1.8-fold") && sheet.contains("so near its end the gauge cannot tell"));
+    assert!(sheet.contains("it reads at least 0.0"), "{sheet}");
 }
 
 #[test]

@@ -42,9 +42,20 @@ impl Page {
             1 => "It swells".to_string(),
             _ => format!("Each is {} with the air in it, and swells", degas.level.text),
         };
+        let left = match (&degas.at_most, &degas.swells_at) {
+            (Some(most), _) => format!(
+                "anything up to {} may be left in the chamber: so near its end the gauge cannot tell",
+                most.text
+            ),
+            (None, Some(least)) => format!(
+                "{} are left in the chamber, reckoned with {}, as the gauge may be off",
+                degas.absolute.text, least.text
+            ),
+            (None, None) => format!("{} are left in the chamber", degas.absolute.text),
+        };
         self.detail(&format!(
-            "{each} {}-fold, to {}; {} are left in the chamber.",
-            degas.rise.text, degas.swollen.text, degas.absolute.text
+            "{each} {}-fold, to {}; {left}.",
+            degas.rise.text, degas.swollen.text
         ));
         if let Some(off) = &degas.gauge_off {
             self.detail(&format!(
