@@ -69,7 +69,6 @@ parameters! {
     damp_at: "Temperature of a damp pot, whose water boils under vacuum; a dry one where left out.", "°C", "0.01 to 200 °C";
     depth: "The depth to tell the time for.", "m", "above 0";
     dose_amount: "The dose as it is taken: weighed (a mass), by spoon (a volume) or in drops.", "g, mL or drops", "above 0";
-    drop: "A drop of this piece that the shop timed; the drag of the shape where left out.", "none", "depth, time and density";
     drops_weighed: "Drops that were counted and weighed together, each weighing begun anew.", "none", "two or more weighings";
     feed: "Share of its contraction that a piece draws from the sprue while it cools.", "1", "0 % to 100 %";
     film: "What stays on the wall of the cup; none where left out.", "g", "0 or more";
@@ -94,7 +93,7 @@ parameters! {
     injector_weighed: "Weighings of the injector, each clean and then emptied as at work.", "none", "two or more";
     layer_share: "Share of the cavity that this layer of a laminated piece fills; all of it where left out.", "1", "above 0 % to 100 %";
     liquid: "Volume of the pot, cold and without air.", "mL", "above 0";
-    loading: "How much salt, stated in just one way.", "none", "one of seven ways";
+    loading: "How much salt, stated in just one way.", "none", "one of eight ways";
     made: "How many good pieces are made; one where left out.", "1", "1 to 1 000 000";
     marks: "The step between the vessel's marks; any level where left out.", "mL", "above 0";
     mass: "The mass that is wanted.", "g", "above 0";
@@ -115,7 +114,7 @@ parameters! {
     per_base: "The base that the dose is for, as it is taken: weighed (a mass) or by cup (a volume).", "g or mL", "above 0";
     per_shot: "What one shot takes, sprue included.", "g", "above 0";
     phase: "Whether the plastisol is liquid or fused; fused where left out.", "none", "liquid or fused";
-    piece_density: "Density of the piece, its salt and voids counted.", "g/mL", "above 0";
+    piece_density: "Density of the piece, its salt and voids counted; with ± its uncertainty counts in the bounds.", "g/mL", "above 0";
     piece_mass: "Mass of one piece.", "g", "above 0, at most the finished mass";
     piece_volume: "Volume of the piece without its hook.", "mL", "above 0";
     pieces: "How many pieces are wanted.", "1", "1 to 1 000 000";
@@ -133,6 +132,8 @@ parameters! {
     returned_worth: "What of its material cost that is still worth; all of it where left out.", "1", "0 % to 100 %";
     salt: "The salt: its true density, its density as scooped.", "none", "as a material in a book";
     salt_softener: "The softener that goes in beside the salt; none where left out.", "none", "a material and its share of the salt";
+    salted_body: "What the piece is like as it sinks, for its fall with the salt and without; no fall is told where left out.", "none", "a stick or a ball";
+    salted_water: "The water that it sinks in; needed with the body.", "none", "0 to 40 °C, salinity 0 to 42 g/kg";
     scale: "The scale of the durometer.", "none", "shore-00 or shore-a";
     scoops_weighed: "Level spoonfuls that were counted and weighed together, each weighing begun anew.", "none", "two or more weighings";
     setting: "Setting of the oven, as a share of full power; 100 % where left out.", "1", "above 0 % to 100 %";

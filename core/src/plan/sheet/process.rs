@@ -150,7 +150,7 @@ impl Page {
             }
             false => format!("fresh water of {}", water.temperature.text),
         };
-        self.wrapped("", &format!("SINK RATE with hook, {salt}: a model and its bounds"));
+        self.wrapped("", &format!("SINK RATE with hook, {salt}: a model and its bounds, twice the ± of the density in them"));
         let mut shown: Vec<String> = Vec::new();
         for line in lines {
             let Some(sinks) = &line.sinks else { continue };
@@ -174,8 +174,10 @@ fn sinking(what: &str, sinks: &Sinking) -> String {
         Motion::MaySwing => "may swing",
         Motion::Swings => "swings",
     };
+    let unsure = sinks.density_uncertainty.as_ref();
+    let unsure = unsure.map(|unsure| format!(" ± {}", bare(&unsure.text))).unwrap_or_default();
     format!(
-        "{what:<29} {}, {} ({} to {}), {motion}",
+        "{what:<29} {}{unsure}, {} ({} to {}), {motion}",
         sinks.density.text,
         sinks.speed.text,
         bare(&sinks.slowest.text),
@@ -183,9 +185,9 @@ fn sinking(what: &str, sinks: &Sinking) -> String {
     )
 }
 
-/// A speed without its unit.
-fn bare(speed: &str) -> &str {
-    speed.split(' ').next().unwrap_or(speed)
+/// A number without its unit.
+fn bare(amount: &str) -> &str {
+    amount.split(' ').next().unwrap_or(amount)
 }
 
 /// `3 × 120 s, 45 s`.
