@@ -58,8 +58,9 @@ parameters! {
     calibrated_shape: "The shape, where that mold has unlike cavities.", "none", "a name";
     cavities: "How many cavities a shot fills.", "1", "1 to 1 000 000";
     cavity: "Volume of one cavity.", "mL", "above 0";
+    cavity_measured: "Volume of one cavity; with ± its uncertainty counts too.", "mL", "above 0";
     cleanings: "How often the injector is cleaned or goes cold, the last time included; 1 where left out.", "1", "1 or more";
-    cold_density: "Density of the finished plastic at 20 °C, without voids.", "g/mL", "above 0";
+    cold_density: "Density of the finished plastic at 20 °C, without voids; its uncertainty is counted.", "g/mL", "above 0";
     color: "A color.", "none", "as lab or srgb";
     colorants: "The colorants by name, each with its test pieces.", "none", "one or more";
     confidence: "How sure the number of good pieces shall be; 90 % where left out.", "1", "0 % to below 100 %";
@@ -71,6 +72,7 @@ parameters! {
     dose_amount: "The dose as it is taken: weighed (a mass), by spoon (a volume) or in drops.", "g, mL or drops", "above 0";
     drops_weighed: "Drops that were counted and weighed together, each weighing begun anew.", "none", "two or more weighings";
     feed: "Share of its contraction that a piece draws from the sprue while it cools.", "1", "0 % to 100 %";
+    feed_uncertainty: "Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %); none counted where left out.", "1", "0 % to 100 %";
     film: "What stays on the wall of the cup; none where left out.", "g", "0 or more";
     finished_amount: "The finished mix to make: its mass, or its volume cold and liquid.", "g or mL", "above 0";
     finished_mass: "Finished mass that the dose of flake is in.", "g", "above 0";
