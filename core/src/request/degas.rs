@@ -135,8 +135,8 @@ impl DegasRequest {
         let swollen = resolver.keep(&At("/volume"), pot.vacuum.swollen(pot.liquid, pot.air));
         let vessel = vessel_for(pot.liquid, pot.air, pot.vacuum, pot.spare);
         let vessel = resolver.keep(&At("/spare"), vessel);
-        let fills = match &self.brim {
-            None => None,
+        let (fills, step) = match &self.brim {
+            None => (None, None),
             Some(brim) => {
                 let brim = resolver.quantity(&At("/brim"), brim)?;
                 let mark = match &self.marks {
@@ -144,7 +144,8 @@ impl DegasRequest {
                     None => None,
                 };
                 let vessel = resolver.keep(&At("/brim"), Vessel::new(brim, pot.spare, mark))?;
-                Some(resolver.keep(&At("/brim"), vessel.fills(pot.liquid, pot.air, pot.vacuum))?)
+                let fills = vessel.fills(pot.liquid, pot.air, pot.vacuum);
+                (Some(resolver.keep(&At("/brim"), fills)?), mark)
             }
         };
         let pressure = |pressure| text::pressure(pressure, system);
@@ -157,7 +158,7 @@ impl DegasRequest {
             standing: text::volume(standing?, system),
             swollen: text::volume(swollen?, system),
             vessel: text::volume(vessel?, system),
-            fill_mark: fills.map(|fills| text::scoop(fills.mark, system)),
+            fill_mark: fills.map(|fills| text::fill_mark(fills.mark, step, system)),
             fills: fills.map(|fills| fills.count),
             level: fills.map(|fills| text::volume(fills.level, system)),
             cautions: Vec::from([Caution::Vacuum, Caution::Fumes, Caution::DataSheet]),

@@ -106,7 +106,8 @@ fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Resul
         gauge_off: pressure.over.map(|over| text::gauge_off(over, system)),
         rise: text::factor(fills.swollen / fills.level),
         cup: text::cup(capacity, step, system),
-        fill_mark: text::cup(fills.mark, step, system),
+        // A cup with its highest mark alone is filled to any level.
+        fill_mark: text::fill_mark(fills.mark, (step < capacity).then_some(step), system),
         fills: fills.count,
         level: text::volume(fills.level, system),
         swollen: text::volume(fills.swollen, system),
