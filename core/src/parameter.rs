@@ -66,7 +66,7 @@ parameters! {
     confidence: "How sure the number of good pieces shall be; 90 % where left out.", "1", "0 % to below 100 %";
     cost_margin: "What the shop keeps, as a share of the price (a markup on the cost is another thing); no price is told where left out.", "1", "0 % to below 100 %";
     cup: "What the cup may hold; the book's largest cup, as full as its limits allow, where left out.", "mL", "above 0";
-    cup_mark: "The distance between the marks of the cup that the base is measured in; its amount is one mark where left out.", "mL", "above 0";
+    cup_mark: "The distance between the marks of the cup that the base is measured in; it has one mark alone, for its amount, where left out.", "mL", "above 0";
     damp_at: "Temperature of a damp pot, whose water boils under vacuum; a dry one where left out.", "°C", "0.01 to 200 °C";
     depth: "The depth to tell the time for.", "m", "above 0";
     dose_amount: "The dose as it is taken: weighed (a mass), by spoon (a volume) or in drops.", "g, mL or drops", "above 0";
