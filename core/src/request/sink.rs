@@ -87,8 +87,10 @@ impl SinkRequest {
             Some(hook) => resolver.hook(&At("/hook"), hook),
         };
         let (body, water) = (body?, water?.water);
+        let volume = volume?;
+        resolver.keep(&At("/volume"), body.shape.check_volume(volume))?;
         let at = if body.drop.is_some() { At("/body/drop") } else { At("/body") };
-        let body = resolver.keep(&at, body.of(volume?, hook?, &water))?;
+        let body = resolver.keep(&at, body.of(volume, hook?, &water))?;
         let density = match (&self.density, &self.speed) {
             (Some(density), None) => resolver.measured(&At("/density"), density),
             (None, Some(speed)) => {
