@@ -223,14 +223,14 @@ pub(super) mod tests {
     #[test]
     fn whole_packages_are_counted_up() {
         let base = material("base", Kind::Plastisol, "10.00 USD per 1 kg");
-        for (grams, packages) in [(0.0, 0), (1000.0, 1), (1000.0001, 2), (1000.000_000_4, 1)] {
+        for (grams, packages) in [(0.0, 0), (1000.0, 1), (1000.0001, 2), (1_000.000_000_4, 1)] {
             assert_eq!(costs(&[(&base, grams)]).unwrap().lines[0].packages, packages, "{grams}");
         }
     }
 
     /// n packages are n packages, however their masses round: gallons, quarts and pounds have no end in grams.
     #[rstest]
-    #[case("58.00 USD per 1 gal", 3785.411_784 * 1.03, 58)]
+    #[case("58.00 USD per 1 gal", 3_785.411_784 * 1.03, 58)]
     #[case("58.00 USD per 1 qt", 946.352_946 * 1.03, 58)]
     #[case("21.00 USD per 1 lb", 453.592_37, 21)]
     #[case("21.00 USD per 1 oz weight", 28.349_523_125, 21)]

@@ -111,7 +111,7 @@ mod tests {
     #[test]
     fn whole_packages_are_missing() {
         let base = material("base", Kind::Plastisol, "58.00 USD per 1 gal");
-        let gallon = Mass::new::<gram>(3785.411_784 * 1.03);
+        let gallon = Mass::new::<gram>(3_785.411_784 * 1.03);
         for short in 1_u32..400 {
             let need =
                 Need { material: &base, held: gallon * 2.0, used: gallon * f64::from(short + 2) };
