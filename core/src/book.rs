@@ -11,9 +11,10 @@ use crate::process::atmosphere::StationPressure;
 use crate::process::chamber::Chamber;
 use crate::process::heat;
 use crate::process::seawater::Water;
-use crate::process::sink::Shape;
+use crate::process::sink::{Body, Shape, SinkError, TimedDrop};
 use crate::quantity::{
-    HeatCapacity, Length, Mass, Measured, Ratio, System, ThermodynamicTemperature, Time, Volume,
+    HeatCapacity, Length, Mass, MassDensity, Measured, Ratio, System, ThermodynamicTemperature,
+    Time, Volume,
 };
 use crate::salt::Hook;
 use crate::uncertainty::ToolUncertainty;
@@ -90,7 +91,44 @@ pub struct Cavities {
     /// Volume of one.
     pub volume: Measured<Volume>,
     /// What a piece of it is like as it sinks.
-    pub body: Option<Shape>,
+    pub body: Option<PieceBody>,
+}
+
+/// What a piece is like as it sinks.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PieceBody {
+    /// Its shape.
+    pub shape: Shape,
+    /// A drop of such a piece, which tells its own drag.
+    pub drop: Option<SeenDrop>,
+}
+
+/// A drop of a piece with its hook that the shop has timed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SeenDrop {
+    /// How far it fell, and how long that took.
+    pub drop: TimedDrop,
+    /// Density of the piece, its salt and voids counted.
+    pub density: MassDensity,
+    /// The water that it fell in; `None`: the one that its fall is told for.
+    pub water: Option<Water>,
+}
+
+impl PieceBody {
+    /// A piece of `volume` with `hook` and, where a drop was timed, its own drag; `water` is the one that its fall is
+    /// told for.
+    ///
+    /// # Errors
+    /// Those of [`Body::with_drop`].
+    pub fn of(&self, volume: Volume, hook: Hook, water: &Water) -> Result<Body, SinkError> {
+        let body = Body { volume, hook, shape: self.shape, own_drag: None };
+        match &self.drop {
+            None => Ok(body),
+            Some(seen) => {
+                body.with_drop(seen.density, &seen.drop, seen.water.as_ref().unwrap_or(water))
+            }
+        }
+    }
 }
 
 /// A mold and what is shot into it.

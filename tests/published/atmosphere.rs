@@ -52,10 +52,15 @@ fn standard_temperature(row: &Row) -> f64 {
     altitude.standard_temperature().get::<kelvin>()
 }
 
+/// A dial that is not off: the tables know of no other.
+fn true_dial() -> Dial {
+    Dial::new(Pressure::new::<kilopascal>(101.325), Ratio::from(0.0)).expect("a dial")
+}
+
 fn expansion(row: &Row) -> f64 {
     let local = station(row);
     let reading = vacuum_reading(row.number("gauge_inHg"));
-    let chamber = reading.absolute(local, Dial::default()).expect("a possible reading");
+    let chamber = reading.absolute(local, true_dial()).expect("a possible reading");
     let vacuum = Vacuum::new(local, chamber.absolute, Pressure::default()).expect("a vacuum");
     vacuum.expansion().value
 }
@@ -71,7 +76,7 @@ fn boyle(row: &Row) -> f64 {
     let local = StationPressure::measured(Pressure::new::<kilopascal>(p1 * scale)).expect("air");
     let swollen = |absolute: f64| {
         let reading = VacuumReading::new(Pressure::new::<kilopascal>(101.325 - absolute));
-        let chamber = reading.expect("a reading").absolute(local, Dial::default());
+        let chamber = reading.expect("a reading").absolute(local, true_dial());
         let absolute = chamber.expect("a possible reading").absolute;
         let vacuum = Vacuum::new(local, absolute, Pressure::default()).expect("a vacuum");
         vacuum.swollen(liquid, air).expect("a volume").get::<milliliter>() - 1.0

@@ -7,7 +7,9 @@
 //! in s, so refill and begin anew each time.
 
 use super::CalibrateError;
-use super::error::ABSURD_SPREAD;
+use super::error::{
+    ABSURD_SPREAD, HEAVIEST_DROP, HEAVIEST_POWDER, LIGHTEST_DROP, LIGHTEST_POWDER, but_for_rounding,
+};
 use super::outlier::{Questioned, question};
 use crate::check::{is_not_negative, is_positive};
 use crate::material::Drop;
@@ -69,7 +71,8 @@ impl PerOne {
         // (m_i − n_i μ)/(μ √n_i), and their sum of squares.
         let residual = |weighing: &Counted| {
             let n = f64::from(weighing.count);
-            (weighing.weight / mass).value / libm::sqrt(n) - libm::sqrt(n)
+            let off = (weighing.weight / mass).value - n;
+            but_for_rounding(off, n) / libm::sqrt(n)
         };
         let squares = weighings.iter().map(residual).fold(0.0, |sum, r| sum + r * r);
         let scatter = libm::sqrt(squares / (k - 1.0));
@@ -91,9 +94,15 @@ impl PerOne {
     }
 
     /// One drop, as a book keeps it.
-    #[must_use]
-    pub fn drop(&self) -> Drop {
-        Drop::Mass(Measured::new(self.mass, self.uncertainty))
+    ///
+    /// # Errors
+    /// [`CalibrateError::NoDrop`] outside 2 mg to 200 mg.
+    pub fn drop(&self) -> Result<Drop, CalibrateError> {
+        if (LIGHTEST_DROP..=HEAVIEST_DROP).contains(&self.mass.value) {
+            Ok(Drop::Mass(Measured::new(self.mass, self.uncertainty)))
+        } else {
+            Err(CalibrateError::NoDrop { mass: self.mass })
+        }
     }
 
     /// The density as scooped, β = μ/V, with a level spoon that holds V:
@@ -103,7 +112,8 @@ impl PerOne {
     /// of a spoon's size in [`ToolUncertainty`](crate::uncertainty::ToolUncertainty) to zero.
     ///
     /// # Errors
-    /// [`CalibrateError::NotPositive`] for a spoon that holds nothing.
+    /// [`CalibrateError::NotPositive`] for a spoon that holds nothing; [`CalibrateError::NoPowder`] outside
+    /// 0.02 g/mL to 5 g/mL.
     pub fn as_scooped(
         &self,
         spoon: &Measured<Volume>,
@@ -113,6 +123,9 @@ impl PerOne {
             return Err(CalibrateError::NotPositive { what: "the spoon's volume" });
         }
         let density = self.mass / spoon.value;
+        if !(LIGHTEST_POWDER..=HEAVIEST_POWDER).contains(&density.value) {
+            return Err(CalibrateError::NoPowder { density });
+        }
         let (own, size) = (self.uncertainty / self.mass, spread / spoon.value);
         let relative = libm::sqrt((own * own + size * size).value);
         Ok(Measured::new(density, density * relative))
@@ -150,7 +163,7 @@ mod tests {
         assert!((got.scatter.get::<gram>() - libm::sqrt(2e-4)).abs() < 1e-12);
         assert!((got.uncertainty.get::<gram>() - libm::sqrt(2e-4 / 150.0)).abs() < 1e-12);
         assert_eq!(got.questioned, None);
-        assert_eq!(got.drop(), Drop::Mass(Measured::new(got.mass, got.uncertainty)));
+        assert_eq!(got.drop(), Ok(Drop::Mass(Measured::new(got.mass, got.uncertainty))));
     }
 
     #[test]
@@ -160,7 +173,9 @@ mod tests {
         // Two net weights of u = 0.1/√6 each, over 100 drops.
         let by_hand = 0.1 / libm::sqrt(6.0) * libm::sqrt(2.0) / 100.0;
         assert!((got.uncertainty.get::<gram>() - by_hand).abs() < 1e-12);
-        assert!(got.scatter.get::<gram>() < 1e-12);
+        assert_eq!((got.scatter, got.questioned), (Mass::default(), None));
+        let three = weighings(&[(50, 2.2), (50, 2.2), (50, 2.2)]);
+        assert_eq!(PerOne::new(&three, exact()).unwrap().scatter, Mass::default());
     }
 
     #[test]
@@ -195,6 +210,24 @@ mod tests {
     #[case(&[(50, 2.2), (50, 4.4)], "calibrate-weighings-uneven")]
     fn refuses(#[case] list: &[(u32, f64)], #[case] code: &str) {
         assert_eq!(PerOne::new(&weighings(list), exact()).unwrap_err().code(), code);
+    }
+
+    /// Grams a drop, milligrams a heaped scoop: a slip of the unit or of the count.
+    #[test]
+    fn what_is_no_drop_and_no_powder_is_questioned() {
+        let of = |each: f64| {
+            PerOne::new(&weighings(&[(10, 10.0 * each), (10, 10.0 * each)]), exact()).unwrap()
+        };
+        for grams in [447.0, 0.21, 0.001] {
+            assert_eq!(of(grams).drop().unwrap_err().code(), "calibrate-no-drop", "{grams}");
+        }
+        assert!(of(0.002_001).drop().is_ok() && of(0.2).drop().is_ok());
+        let spoon = Measured::exact(Volume::new::<milliliter>(2.5));
+        for density in [12.38, 0.01] {
+            let refused = of(density * 2.5).as_scooped(&spoon).unwrap_err();
+            assert_eq!(refused.code(), "calibrate-no-powder", "{density}");
+        }
+        assert!(of(0.1 * 2.5).as_scooped(&spoon).is_ok());
     }
 
     #[test]

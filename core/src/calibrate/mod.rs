@@ -18,4 +18,4 @@ pub use counted::{Counted, PerOne};
 pub use error::CalibrateError;
 pub use outlier::{Questioned, Verdict, grubbs_critical};
 pub use residue::{Emptied, Residue};
-pub use weighed::{CavityVolume, FeedShare, Weighed};
+pub use weighed::{CavityVolume, FeedShare, Unsure, Weighed};

@@ -5,6 +5,7 @@
 //! balance that shows steps of d, which equal readings hide (JCGM 100:2008, 4.2 and F.2.2.1).
 
 use super::CalibrateError;
+use super::error::but_for_rounding;
 use super::outlier::{Questioned, question};
 use crate::check::{is_not_negative, is_positive};
 use crate::quantity::{Mass, MassDensity, Measured, Volume};
@@ -57,7 +58,9 @@ impl Residue {
         let n = weighings.len() as f64;
         let kept = || weighings.iter().map(|weighing| weighing.emptied - weighing.clean);
         let mass = kept().fold(Mass::default(), |sum, kept| sum + kept) / n;
-        let square = kept().map(|kept| (kept - mass).value).fold(0.0, |sum, off| sum + off * off);
+        let weighed = weighings.iter().map(|weighing| weighing.emptied.value).fold(0.0, f64::max);
+        let off = |kept: Mass| but_for_rounding((kept - mass).value, weighed);
+        let square = kept().map(off).fold(0.0, |sum, off| sum + off * off);
         let deviation = Mass { value: libm::sqrt(square / (n - 1.0)), ..mass };
         let rounding = by_difference(readability).value;
         let one = libm::sqrt(deviation.value * deviation.value + rounding * rounding);
@@ -65,7 +68,7 @@ impl Residue {
             mass,
             uncertainty: Mass { value: one, ..mass } / libm::sqrt(n),
             deviation,
-            questioned: question(kept().map(|kept| ((kept - mass) / deviation).value)),
+            questioned: question(kept().map(|kept| off(kept) / deviation.value)),
         })
     }
 

@@ -1,7 +1,9 @@
 //! How far apart two colors look: CIEDE2000.
 //!
-//! ΔE₀₀ with k_L = k_C = k_H = 1; about 1 is what a trained eye just sees side by side. The formula jumps a little
-//! where two hues lie exactly opposite.
+//! ΔE₀₀ with k_L = k_C = k_H = 1; about 1 is what a trained eye just sees side by side. The formula jumps
+//! where two hues lie exactly opposite: by 0.04 near gray, but between strong colors by as much as half (60 to 90), so that
+//! there the last digit of a color decides. It was made for small differences: two such colors are far apart by either
+//! number.
 //!
 //! ISO/CIE 11664-6; as set out by G. Sharma, W. Wu, E. N. Dalal, *Color Res. Appl.* 30 (2005) 21–30, whose
 //! equation numbers stand beside the steps.
@@ -113,6 +115,24 @@ mod tests {
 
     fn colors() -> impl Strategy<Value = Lab> {
         (0.0..=100.0, -120.0..120.0, -120.0..120.0).prop_map(|(l, a, b)| Lab::new(l, a, b).unwrap())
+    }
+
+    /// Between strong colors of opposite hues the last digit decides; how far is in the module's text.
+    #[test]
+    fn opposite_hues_jump() {
+        let mut most = 1.0;
+        for degree in 0..180_u32 {
+            let angle = f64::from(degree) * PI / 180.0;
+            let at = |angle: f64| {
+                Lab::new(50.0, 60.0 * libm::cos(angle), 60.0 * libm::sin(angle)).unwrap()
+            };
+            let one = at(angle);
+            let sides =
+                (ciede2000(&one, &at(angle + PI - 1e-7)), ciede2000(&one, &at(angle + PI + 1e-7)));
+            let (low, high) = (sides.0.min(sides.1), sides.0.max(sides.1));
+            most = f64::max(most, high / low);
+        }
+        assert!((1.45..1.6).contains(&most), "{most}");
     }
 
     proptest! {

@@ -85,6 +85,14 @@ pub enum CostError {
         /// What there is none of.
         what: &'static str,
     },
+    /// More packs than pieces to go into them.
+    #[error("There are more packs than pieces to go into them: {packs} and {pieces}.")]
+    EmptyPacks {
+        /// Pieces.
+        pieces: u32,
+        /// Packs.
+        packs: u32,
+    },
     /// Nothing to split a sum by.
     #[error("There is nothing to split {money} {currency} by.")]
     NoWeights {
@@ -115,6 +123,7 @@ impl Diagnose for CostError {
             Self::NothingUsed => "cost-nothing-used",
             Self::ReturnedTooMuch { .. } => "cost-returned-too-much",
             Self::Nothing { .. } => "cost-nothing-made",
+            Self::EmptyPacks { .. } => "cost-empty-packs",
             Self::NoWeights { .. } => "cost-no-weights",
             Self::Material(error) => error.code(),
             Self::Amount(error) => error.code(),
@@ -127,7 +136,7 @@ impl Diagnose for CostError {
                 "State all prices in {expected}; a rate of exchange is the shop's own and of the day."
             )
             .into(),
-            Self::OutOfRange { .. } => "Give masses up to 900 000 t and sums up to 1e15.".into(),
+            Self::OutOfRange { .. } => "Give masses up to 900 000 t and 9 000 000 packages, and sums up to 1e15.".into(),
             Self::Negative { .. } => "Give 0 where there is none.".into(),
             Self::Share { .. } => "Give a share, such as 50 %.".into(),
             Self::Margin { .. } => {
@@ -143,6 +152,9 @@ impl Diagnose for CostError {
             )
             .into(),
             Self::Nothing { .. } => "Give at least one.".into(),
+            Self::EmptyPacks { .. } => {
+                "Give all pieces of the job, and no more packs than those.".into()
+            }
             Self::NoWeights { .. } => {
                 "Give each part a weight of zero or more, and at least one above zero.".into()
             }

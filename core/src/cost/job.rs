@@ -41,7 +41,7 @@ pub struct Job<'a> {
     pub worth: Ratio,
     /// How many good pieces are made, at least one.
     pub pieces: u32,
-    /// How many packs they go into, at least one.
+    /// How many packs they go into, at least one and at most as many as pieces.
     pub packs: u32,
     /// What each pack takes.
     pub packing: &'a [Packing<'a>],
@@ -73,14 +73,13 @@ impl Job<'_> {
     ///
     /// # Errors
     /// As [`MaterialCosts::new`]; prices of packing not per pieces or of work not per time; no piece or pack;
-    /// more returned than used; a worth outside 0 to 1.
+    /// more packs than
+    /// pieces; more returned than used; a worth outside 0 to 1.
     pub fn cost(&self, system: System) -> Result<JobCost, CostError> {
         if self.pieces == 0 {
             return Err(CostError::Nothing { what: "piece" });
         }
-        if self.packs == 0 {
-            return Err(CostError::Nothing { what: "pack" });
-        }
+        self.check_packs()?;
         let materials = MaterialCosts::new(self.used, system)?;
         let credit = self.credit(&materials)?;
         let nothing = Money::zero(materials.currency());
@@ -96,6 +95,17 @@ impl Job<'_> {
         let of = |count: u32| total.scaled(Decimal::ONE, Decimal::from(count));
         let (per_piece, per_pack) = (of(self.pieces)?, of(self.packs)?);
         Ok(JobCost { materials, credit, packing, work, total, per_piece, per_pack })
+    }
+
+    /// Whether each pack gets a piece at least: else a pack would cost less than a piece.
+    pub(crate) fn check_packs(&self) -> Result<(), CostError> {
+        if self.packs == 0 {
+            return Err(CostError::Nothing { what: "pack" });
+        }
+        if self.packs > self.pieces {
+            return Err(CostError::EmptyPacks { pieces: self.pieces, packs: self.packs });
+        }
+        Ok(())
     }
 
     fn credit(&self, materials: &MaterialCosts) -> Result<Money, CostError> {
@@ -273,6 +283,7 @@ mod tests {
         let code = |job: Job<'_>| job.cost(System::UsCustomary).unwrap_err().code();
         assert_eq!(code(Job { pieces: 0, ..job }), "cost-nothing-made");
         assert_eq!(code(Job { packs: 0, ..job }), "cost-nothing-made");
+        assert_eq!(code(Job { packs: 41, ..job }), "cost-empty-packs");
         assert_eq!(code(Job { worth: Ratio::from(1.1), ..job }), "cost-share-out-of-range");
         let more = Mass::new::<gram>(501.0);
         assert_eq!(code(Job { returned: more, ..job }), "cost-returned-too-much");

@@ -5,9 +5,10 @@ use alloc::vec::Vec;
 
 use rust_decimal::Decimal;
 
-use super::money::{packages, scaled};
-use super::number::{grams, mass_of, minus, times};
+use super::money::{scaled, whole_packages};
+use super::number::{float, minus, packages_of};
 use super::{CostError, Money};
+use crate::check::is_positive;
 use crate::material::{Material, Property};
 use crate::mix::{Materials, Mix, MixError};
 use crate::price::{Currency, Price};
@@ -42,8 +43,7 @@ impl<'a> Used<'a> {
     /// A missing price or density; a package or mass that cannot be.
     pub fn cost(&self, system: System) -> Result<Money, CostError> {
         let package = package(self.material, system)?;
-        let mass = grams(self.mass, "The mass of a material")?;
-        scaled(package.price.money, mass, package.grams, package.price.currency)
+        package.cost(packages_of(self.mass, package.mass, USED)?)
     }
 }
 
@@ -75,10 +75,20 @@ pub struct MaterialCosts {
     pub to_buy: Money,
 }
 
-/// A material's package: its price, and how many grams it holds.
+/// How errors call a mass that is too large for its package.
+const USED: &str = "The mass of a material, in packages,";
+
+/// A material's package: its price, and what it holds.
 pub(super) struct Package<'a> {
-    pub(super) price: &'a Price,
-    pub(super) grams: Decimal,
+    price: &'a Price,
+    pub(super) mass: Mass,
+}
+
+impl Package<'_> {
+    /// The price of so many.
+    fn cost(&self, packages: Decimal) -> Result<Money, CostError> {
+        scaled(self.price.money, packages, Decimal::ONE, self.price.currency)
+    }
 }
 
 /// The package of a material, its mass by the density as scooped for a powder sold by volume, by the true
@@ -100,11 +110,10 @@ pub(super) fn package(material: &Material, system: System) -> Result<Package<'_>
             return Err(CostError::WrongPackage { name, wanted: "mass or volume, such as 1 gal" });
         }
     };
-    let grams = grams(mass, "What a package holds")?;
-    if grams.is_zero() {
+    if !is_positive(mass.value) {
         return Err(CostError::EmptyPackage { name: material.name.clone() });
     }
-    Ok(Package { price, grams })
+    Ok(Package { price, mass })
 }
 
 impl MaterialCosts {
@@ -147,18 +156,16 @@ impl MaterialCosts {
 
 fn line(used: &Used<'_>, system: System) -> Result<MaterialLine, CostError> {
     let package = package(used.material, system)?;
-    let mass = grams(used.mass, "The mass of a material")?;
-    let Price { money, currency, .. } = *package.price;
-    let packages = packages(mass, package.grams)?;
-    let what = "What is left of the packages";
-    let left = minus(times(package.grams, Decimal::from(packages), what)?, mass, what)?;
+    let needed = packages_of(used.mass, package.mass, USED)?;
+    let packages = whole_packages(needed)?;
+    let bought = Decimal::from(packages);
     Ok(MaterialLine {
         material: used.material.name.clone(),
         mass: used.mass,
-        cost: scaled(money, mass, package.grams, currency)?,
+        cost: package.cost(needed)?,
         packages,
-        to_buy: scaled(money, Decimal::from(packages), Decimal::ONE, currency)?,
-        left: mass_of(left),
+        to_buy: package.cost(bought)?,
+        left: package.mass * float(minus(bought, needed, USED)?),
     })
 }
 
@@ -216,8 +223,28 @@ pub(super) mod tests {
     #[test]
     fn whole_packages_are_counted_up() {
         let base = material("base", Kind::Plastisol, "10.00 USD per 1 kg");
-        for (grams, packages) in [(0.0, 0), (1000.0, 1), (1000.0001, 2), (1000.00004, 1)] {
+        for (grams, packages) in [(0.0, 0), (1000.0, 1), (1000.0001, 2), (1_000.000_000_4, 1)] {
             assert_eq!(costs(&[(&base, grams)]).unwrap().lines[0].packages, packages, "{grams}");
+        }
+    }
+
+    /// n packages are n packages, however their masses round: gallons, quarts and pounds have no end in grams.
+    #[rstest]
+    #[case("58.00 USD per 1 gal", 3_785.411_784 * 1.03, 58)]
+    #[case("58.00 USD per 1 qt", 946.352_946 * 1.03, 58)]
+    #[case("21.00 USD per 1 lb", 453.592_37, 21)]
+    #[case("21.00 USD per 1 oz weight", 28.349_523_125, 21)]
+    fn so_many_packages_are_that_many(
+        #[case] price: &str,
+        #[case] package: f64,
+        #[case] money: u64,
+    ) {
+        let base = material("base", Kind::Plastisol, price);
+        for count in 0..400 {
+            let got = costs(&[(&base, count as f64 * package)]).unwrap();
+            assert_eq!(got.lines[0].packages, count, "{count} × {price}");
+            assert_eq!(got.used.amount(), Decimal::from(count * money), "{count} × {price}");
+            assert_eq!((got.used, got.lines[0].left), (got.to_buy, Mass::default()));
         }
     }
 

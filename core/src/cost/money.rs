@@ -165,10 +165,9 @@ pub(super) fn scaled(
     Money::new(over(times(amount, factor, SUM)?, divisor, SUM)?, currency)
 }
 
-/// The least whole number of packages of `package` that holds `needed`.
-pub(super) fn packages(needed: Decimal, package: Decimal) -> Result<u64, CostError> {
-    let what = "The number of packages";
-    over(needed, package, what)?.ceil().to_u64().ok_or(CostError::OutOfRange { what })
+/// The least whole number of packages that holds so many.
+pub(super) fn whole_packages(packages: Decimal) -> Result<u64, CostError> {
+    packages.ceil().to_u64().ok_or(CostError::OutOfRange { what: "The number of packages" })
 }
 
 /// Decimals of the currency's minor unit: ISO 4217, list one (from memory); two for all that are not named.

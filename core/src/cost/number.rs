@@ -22,6 +22,16 @@ pub(super) fn share(share: Ratio, what: &'static str) -> Result<Decimal, CostErr
     decimal(share.value, SHARE_DECIMALS, what)
 }
 
+/// How many packages of `package` a mass is, in steps of 1e-9. Formed once, of what was measured: two masses that
+/// are rounded each for itself make a gallon too many of 2 gal in packages of 1 gal.
+pub(super) fn packages_of(
+    mass: Mass,
+    package: Mass,
+    what: &'static str,
+) -> Result<Decimal, CostError> {
+    share(mass / package, what)
+}
+
 /// A number that is not negative, with so many decimals.
 pub(crate) fn decimal(value: f64, decimals: u32, what: &'static str) -> Result<Decimal, CostError> {
     // Beyond 2⁵³ steps an f64 has no last step to round.
@@ -39,7 +49,12 @@ pub(crate) fn decimal(value: f64, decimals: u32, what: &'static str) -> Result<D
 
 /// A mass of so many grams.
 pub(super) fn mass_of(grams: Decimal) -> Mass {
-    Mass::from_si(grams.to_f64().unwrap_or(f64::NAN) / 1e3)
+    Mass::from_si(float(grams) / 1e3)
+}
+
+/// As a number that is measured.
+pub(super) fn float(number: Decimal) -> f64 {
+    number.to_f64().unwrap_or(f64::NAN)
 }
 
 // The library's own operations are compiled anew at each place that calls them, 2 kB each: hence one place each.

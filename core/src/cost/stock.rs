@@ -5,8 +5,8 @@ use alloc::vec::Vec;
 
 use super::CostError;
 use super::materials::package;
-use super::money::packages;
-use super::number::{grams, mass_of, minus};
+use super::money::whole_packages;
+use super::number::{grams, mass_of, minus, packages_of};
 use crate::material::Material;
 use crate::quantity::{Mass, System};
 
@@ -60,7 +60,9 @@ fn line(need: &Need<'_>, system: System) -> Result<StockLine, CostError> {
     let packages = if short.is_zero() {
         Some(0)
     } else if need.material.price.is_some() {
-        Some(packages(short, package(need.material, system)?.grams)?)
+        let package = package(need.material, system)?;
+        let missing = packages_of(need.used - need.held, package.mass, "What is missing")?;
+        Some(whole_packages(missing)?)
     } else {
         None
     };
@@ -103,6 +105,19 @@ mod tests {
         assert_eq!((got[1].left, got[1].packages), (Mass::default(), Some(3)));
         assert_eq!((got[2].packages, got[4].days), (None, None));
         assert_eq!((got[3].packages, got[3].days), (Some(0), Some(100.0)));
+    }
+
+    /// So many packages short are that many to buy, however their masses round.
+    #[test]
+    fn whole_packages_are_missing() {
+        let base = material("base", Kind::Plastisol, "58.00 USD per 1 gal");
+        let gallon = Mass::new::<gram>(3_785.411_784 * 1.03);
+        for short in 1_u32..400 {
+            let need =
+                Need { material: &base, held: gallon * 2.0, used: gallon * f64::from(short + 2) };
+            let got = stock(&[need], System::UsCustomary).unwrap();
+            assert_eq!(got[0].packages, Some(u64::from(short)));
+        }
     }
 
     #[test]

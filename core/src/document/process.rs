@@ -11,8 +11,8 @@ use super::written::{Percent, Written};
 use crate::fault::Fault;
 use crate::flake::Cut;
 use crate::quantity::{
-    Amount, Length, Mass, Pressure, Ratio, SpecificHeatCapacity, ThermodynamicTemperature, Time,
-    Volume,
+    Amount, Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity,
+    ThermodynamicTemperature, Time, Volume,
 };
 
 entry! {
@@ -146,6 +146,26 @@ entry! {
             stick: StickEntry,
             /// As long as thick, about.
             ball: BallEntry,
+            /// A drop of such a piece with its hook that the shop timed; the drag of the shape where left out.
+            drop: TimedDropEntry,
+        }
+    }
+}
+
+entry! {
+    /// A drop of a piece that the shop timed, let go just below the surface.
+    pub struct TimedDropEntry {
+        required {
+            /// Depth.
+            depth: Written<Length>,
+            /// Time to it.
+            time: Written<Time>,
+            /// Density that the piece had; what stands behind its ± is not counted.
+            density: Written<MassDensity>,
+        }
+        optional {
+            /// The water that it fell in; the one that its fall is told for where left out.
+            water: FishedWaterEntry,
         }
     }
 }

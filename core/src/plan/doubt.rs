@@ -94,8 +94,10 @@ fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
             Some(Taken::Weighed { net: reading, times, readability })
         }
         Step::Fill { cup, mark, times } => {
-            let (name, step) = (names.cup(cup), tools.cups().get(cup)?.mark);
-            Some(Taken::Cup { name, filled: step * f64::from(mark), mark: step, times })
+            let (name, cup) = (names.cup(cup), tools.cups().get(cup)?);
+            let between = (cup.mark < cup.capacity).then_some(cup.mark);
+            let filled = cup.mark * f64::from(mark);
+            Some(Taken::Cup { name, filled, mark: between, times })
         }
         Step::Spoon { spoon, times } => {
             let (name, holds) = (names.spoon(spoon), *tools.spoons().get(spoon)?);
@@ -147,10 +149,10 @@ mod tests {
     // a net weight of 1.8 g to 0.1 g is sure to √2·0.1/√12/1.8 = 2.27 %, its span to 0.1 %; divided by a drop that is
     // 10 % off to either side, (1/0.9 − 1/1.1)/2 = 10.10 %.
     #[rstest]
-    #[case("30 drops", Tool::Drops, 0.790_569, "drops of blue")]
-    #[case("1.35 g", Tool::Drops, 10.031_201, "drop of blue")]
-    #[case("1.35 g", Tool::Balance, 2.270_283, "reading blue")]
-    #[case("30 drops", Tool::Balance, 10.352_992, "drop of blue")]
+    #[case("30 drops", Tool::Drops, 0.790_569, "drop against drop of blue")]
+    #[case("1.35 g", Tool::Drops, 10.031_201, "what a drop of blue weighs")]
+    #[case("1.35 g", Tool::Balance, 2.270_283, "reading the balance for blue")]
+    #[case("30 drops", Tool::Balance, 10.352_992, "what a drop of blue weighs")]
     fn a_dose_is_as_sure_as_the_way_between_formula_and_bench(
         #[case] dose: &str,
         #[case] tool: Tool,

@@ -10,7 +10,7 @@ use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::dosing::Dosing;
 use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
-use super::process::Heated;
+use super::process::{Heated, SinkLayer};
 use super::shelf::LeftOver;
 use super::split::Reason;
 use super::tool_names::ToolNames;
@@ -23,7 +23,7 @@ use crate::caution::Caution;
 use crate::fault::{Fault, Faults};
 use crate::material::Kind;
 use crate::mix::{Assumption, Materials};
-use crate::quantity::Mass;
+use crate::quantity::{Mass, MassDensity};
 
 impl Plan {
     /// Plans `day` in the shop of `book`.
@@ -67,8 +67,8 @@ impl Plan {
                 batch_of.get_mut(*line).into_iter().for_each(|of| *of = Some(batch));
             }
         }
-        let lines = day.lines.iter().zip(batch_of);
-        let lines = lines.map(|(line, batch)| workshop.line(line, batch, &made.serving)).collect();
+        let lines = day.lines.iter().zip(&batch_of);
+        let lines = lines.map(|(line, batch)| workshop.line(line, *batch, &made.serving)).collect();
         let mut plan = Self {
             #[cfg(feature = "document")]
             format: crate::document::Format::V1,
@@ -93,6 +93,11 @@ impl Plan {
             workshop.count_left_overs(pot, draft, &day.shelf);
         }
         plan.assumptions.extend(plan.pots.iter().filter_map(process::too_much_heat));
+        // What comes from the shelf makes a pot's density less sure.
+        for ((planned, line), batch) in plan.lines.iter_mut().zip(&day.lines).zip(batch_of) {
+            planned.sinks =
+                batch.and_then(|batch| workshop.sinks(batch, line.shape, &made.drafts, &plan.pots));
+        }
         plan.count_stock(book, &day.stock)?;
         let served = Served { lines: &day.lines, batches: &batches, drafts: &made.drafts };
         plan.cost = cost::cost(&plan, &served, book);
@@ -292,23 +297,36 @@ impl Workshop<'_> {
             pack_of: line.packs.map(|(_, each)| each),
             pots: pots.copied().map(letter).collect(),
             piece: text::mass(piece),
-            sinks: batch.and_then(|batch| self.sinks(batch, line.shape)),
+            sinks: None,
             promised: line.promised.clone(),
             #[cfg(feature = "document")]
             ext: line.ext.clone(),
         }
     }
 
-    /// How a piece of `batch` from the cavities of index `shape` sinks.
-    fn sinks(&self, batch: usize, shape: usize) -> Option<Reckoned<Sinking>> {
+    /// How a piece of `batch` from the cavities of index `shape` sinks, shot from `pots` as they are drafted.
+    fn sinks(
+        &self,
+        batch: usize,
+        shape: usize,
+        drafts: &[PotDraft],
+        pots: &[Pot],
+    ) -> Option<Reckoned<Sinking>> {
+        let place = batch;
         let (batch, shots) = (self.batches.get(batch)?, self.shots.get(batch)?);
         let mold = self.book.molds.get(batch.mold)?;
         let cavities = mold.cavities.get(shape)?;
-        let layers = batch.layers.iter().zip(&shots.layers).filter_map(|(layer, shot)| {
+        let mut layers = Vec::with_capacity(batch.layers.len());
+        for (index, (layer, shot)) in batch.layers.iter().zip(&shots.layers).enumerate() {
             let melt = self.recipes.get(layer.0)?.melt_in(mold);
-            Some((shot.mass.piece(cavities.volume.value), melt.cold * (1.0 - melt.voids.value)))
-        });
-        process::sinking(self.book, mold, cavities, &layers.collect::<Vec<_>>())
+            let solid = 1.0 - melt.voids.value;
+            layers.push(SinkLayer {
+                mass: shot.mass.piece(cavities.volume.value),
+                density: melt.cold * solid,
+                unsure: unsure(place, index, drafts, pots).map(|unsure| unsure * solid),
+            });
+        }
+        process::sinking(self.book, mold, cavities, &layers)
     }
 
     /// The product's name, or the formulas of its layers.
@@ -322,6 +340,21 @@ impl Workshop<'_> {
         };
         line.product.layers.iter().map(layer).collect::<Vec<_>>().join(" / ")
     }
+}
+
+/// How unsure the density of a layer of a batch is: as that of the least sure stage that it is drawn from; `None` where
+/// that is not known of one.
+fn unsure(batch: usize, layer: usize, drafts: &[PotDraft], pots: &[Pot]) -> Option<MassDensity> {
+    let mut most = None;
+    for (draft, pot) in drafts.iter().zip(pots) {
+        for (draft, stage) in draft.stages.iter().zip(&pot.stages) {
+            if draft.draws.iter().any(|draw| (draw.batch, draw.layer) == (batch, layer)) {
+                let unsure = stage.density_uncertainty.as_ref()?.quantity;
+                most = Some(most.map_or(unsure, |most: MassDensity| most.max(unsure)));
+            }
+        }
+    }
+    most
 }
 
 impl PotDraft {

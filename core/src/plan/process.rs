@@ -21,8 +21,10 @@ pub(super) use self::heating::{Cup, assumed, heating, questioned};
 pub(crate) use self::heating::{question, shown_bursts};
 pub use self::heats::{HeatSpent, Heats};
 pub(super) use self::heats::{Heated, heats, too_much_heat};
+#[cfg(feature = "document")]
+pub(crate) use self::sinking::fall;
+pub(super) use self::sinking::{SinkLayer, sinking, water};
 pub use self::sinking::{SinkWater, Sinking};
-pub(super) use self::sinking::{sinking, water};
 use super::Note;
 use crate::fault::Diagnose;
 
@@ -59,7 +61,7 @@ impl<T> Reckoned<T> {
 }
 
 /// What stands in the way, as a note.
-fn because(error: &dyn Diagnose) -> Note {
+pub(crate) fn because(error: &dyn Diagnose) -> Note {
     Note { code: error.code().to_string(), message: format!("{error} {}", error.help()) }
 }
 

@@ -53,10 +53,77 @@ pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
     }
 }
 
-/// A volume as spoons and cups hold it: `2 tbsp`.
+/// A volume as spoons and cups hold it: `2 tbsp`; what none holds, in milliliters with what comes near and by how much
+/// that is off: `2.259 mL (about 1/4 + 1/8 + 1/16 tsp, -4.5 %)`.
 #[cfg(feature = "document")]
 pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
-    Shown::new(volume, household(volume, system))
+    Shown::new(volume, scooped(volume, system))
+}
+
+#[cfg(feature = "document")]
+fn scooped(volume: Volume, system: System) -> String {
+    // Nobody levels more spoonfuls than that.
+    const MOST_SPOONFULS: f64 = 6.0;
+    // Near enough to be called by its name, a coarser measure is better than a finer one.
+    let near = |off| nearest_household(volume, system, Ratio::from(off));
+    let exact = near(1e-3).ok().filter(|amount| says(amount, volume, system));
+    if let Some(amount) = exact
+        && (amount.unit() != Unit::TSP || amount.value().to_f64() <= MOST_SPOONFULS)
+    {
+        return amount.to_string();
+    }
+    let milliliters = four_digits(volume, system);
+    let about = near(0.05).ok().filter(|amount| !amount.value().is_zero());
+    let said = about.and_then(|about| Some((about, about.to::<Volume>(system).ok()?)));
+    match said {
+        Some((about, said)) => {
+            let off = signed_percent(said / volume - Ratio::from(1.0));
+            format!("{milliliters} (about {}, {off})", spoons(&about))
+        }
+        None => milliliters,
+    }
+}
+
+/// An amount by the spoons that there are: of `7/16 tsp` a quarter, an eighth and a sixteenth.
+#[cfg(feature = "document")]
+fn spoons(amount: &Amount) -> String {
+    let (value, whole) = (amount.value(), libm::floor(amount.value().to_f64()));
+    let mut rest = value.to_f64() - whole;
+    if amount.unit() != Unit::TSP || value.denominator() < 8 {
+        return amount.to_string();
+    }
+    let mut text = if whole > 0.0 { format!("{whole} + ") } else { String::new() };
+    for part in [2, 4, 8, 16, 32] {
+        let spoon = 1.0 / f64::from(part);
+        if rest >= spoon {
+            rest -= spoon;
+            let more = if rest > 0.0 { " + " } else { "" };
+            text = format!("{text}1/{part}{more}");
+        }
+    }
+    format!("{text} tsp")
+}
+
+/// A level that must not be passed: a mark of a vessel that is marked in steps of `step`, else rounded down, to a
+/// milliliter and to an eighth of a cup: `575 mL (2 3/8 cup)`.
+pub(crate) fn fill_mark(volume: Volume, step: Option<Volume>, system: System) -> Shown<Volume> {
+    if let Some(step) = step {
+        return cup(volume, step, system);
+    }
+    // Rounding must not cost a milliliter that is one exactly.
+    let whole = |x: f64| libm::floor(x * (1.0 + 1e-12));
+    let milliliters = whole(volume.shown_value());
+    let eighth = Amount::new(Rational::new(1, 8).unwrap_or(Rational::ONE), Unit::CUP);
+    let cups = eighth.ok().and_then(|eighth| {
+        let eighths = whole((volume / eighth.to::<Volume>(system).ok()?).value) as i64;
+        let value = Rational::from_int(eighths).checked_mul(eighth.value())?;
+        Amount::new(value, Unit::CUP).ok()
+    });
+    let text = match cups.filter(|cups| !cups.value().is_zero()) {
+        Some(cups) => format!("{milliliters} mL ({cups})"),
+        None => format!("{milliliters} mL"),
+    };
+    Shown::new(volume, text)
 }
 
 /// A volume to a hundredth of a milliliter.
@@ -200,6 +267,17 @@ pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
     Shown::new(pressure, text)
 }
 
+/// How far a gauge is off, to two digits: small, and never nothing.
+pub(crate) fn gauge_off(pressure: Pressure, system: System) -> Shown<Pressure> {
+    let digits = |unit| or_plain(significant(pressure, unit, 2, System::Metric), pressure);
+    let (inches, kilopascals) = (digits(Unit::INCH_OF_MERCURY), digits(Unit::KILOPASCAL));
+    let text = match system {
+        System::UsCustomary | System::UsLabel => format!("{inches} ({kilopascals})"),
+        System::Metric | System::Imperial => format!("{kilopascals} ({inches})"),
+    };
+    Shown::new(pressure, text)
+}
+
 /// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.
 pub(crate) fn time(time: Time) -> Shown<Time> {
     const LONGEST_IN_SECONDS: f64 = 120.0;
@@ -308,6 +386,40 @@ mod tests {
     #[case(4.9, "4.9 mL")]
     fn spoons(#[case] volume: f64, #[case] text: &str) {
         assert_eq!(household(ml(volume), US), text);
+    }
+
+    /// By hand: a US teaspoon is 4.929 mL.
+    #[cfg(feature = "document")]
+    #[rstest]
+    #[case(CUP / 4.0, "1/4 cup")]
+    #[case(CUP / 48.0 * 0.75, "3/4 tsp")]
+    #[case(0.2263, "0.2263 mL (about 1/32 tsp, -31.9 %)")]
+    #[case(2.259, "2.259 mL (about 1/4 + 1/8 + 1/16 tsp, -4.5 %)")]
+    #[case(36.16, "36.16 mL (about 2 1/2 tbsp, +2.2 %)")]
+    #[case(CUP / 48.0 * 116.75, "575.5 mL (about 2 1/2 cup, +2.8 %)")]
+    #[case(CUP / 48.0 * (11.0 + 3.0 / 32.0), "54.68 mL (about 11 tsp, -0.8 %)")]
+    #[case(CUP / 48.0 * 1.375, "1 3/8 tsp")]
+    #[case(CUP / 48.0 * 1.38, "6.802 mL (about 1 + 1/4 + 1/8 tsp, -0.4 %)")]
+    #[case(0.05, "0.05 mL")]
+    fn scoops(#[case] volume: f64, #[case] text: &str) {
+        assert_eq!(scoop(ml(volume), US).text, text);
+    }
+
+    /// A fill mark is never above what fits.
+    #[rstest]
+    #[case(575.46, None, US, "575 mL (2 3/8 cup)")]
+    #[case(54.99, None, US, "54 mL (1/8 cup)")]
+    #[case(20.0, None, US, "20 mL")]
+    #[case(CUP * 2.0, None, US, "473 mL (2 cup)")]
+    #[case(CUP * 1.75, Some(CUP / 4.0), US, "1 3/4 cup")]
+    #[case(500.0, Some(250.0), System::Metric, "2 cup")]
+    fn fill_marks(
+        #[case] volume: f64,
+        #[case] step: Option<f64>,
+        #[case] system: System,
+        #[case] text: &str,
+    ) {
+        assert_eq!(fill_mark(ml(volume), step.map(ml), system).text, text);
     }
 
     #[rstest]

@@ -56,6 +56,26 @@ impl Chamber {
         }
     }
 
+    /// The vacuum to reckon swelling in, over a liquid whose vapor has `vapor`. A rise was seen in the vacuum itself,
+    /// so that it hardly matters which pressure stands for that; a share of air swells the more, the less is left,
+    /// and there the least counts that the dial allows.
+    ///
+    /// # Errors
+    /// Those of [`Vacuum::new`]; [`DegasError::DialCannotTell`] for a share of air where next to nothing may be left.
+    pub fn vacuum(
+        &self,
+        local: StationPressure,
+        pressure: &ChamberPressure,
+        vapor: Pressure,
+    ) -> Result<Vacuum, DegasError> {
+        let middle = Vacuum::new(local, pressure.absolute, vapor)?;
+        match self.air {
+            Some(Air::Share(_)) => Vacuum::new(local, pressure.least, vapor)
+                .map_err(|_| DegasError::DialCannotTell { most: pressure.most.get() }),
+            _ => Ok(middle),
+        }
+    }
+
     /// The air that a pot holds, from the rise seen in `vacuum` or from its share; `None` where
     /// neither is known.
     ///
@@ -119,6 +139,34 @@ mod tests {
         let vacuum = Vacuum::new(sea_level(), pressure.absolute, kpa(0.0)).unwrap();
         let found = chamber.entrained(vacuum).unwrap().unwrap();
         assert!((found.as_share().value - 0.1).abs() < 1e-9, "{found:?}");
+    }
+
+    /// A share of air swells by the least that the dial allows: more with each step of the dial, until it cannot tell.
+    #[test]
+    fn a_share_is_on_the_safe_side() {
+        let swelling = |reading: f64, air: Air| {
+            let chamber = gauge(reading, Some(air));
+            let pressure = chamber.pressure(sea_level()).unwrap();
+            let vacuum = chamber.vacuum(sea_level(), &pressure, kpa(0.0))?;
+            let air = chamber.entrained(vacuum)?.unwrap();
+            let one = Volume::new::<liter>(1.0);
+            Ok((vacuum.swollen(one, air)? / vacuum.standing(one, air)?).value)
+        };
+        let share = Air::Share(Ratio::from(0.02));
+        // 101.325 − 90 less 3.0477 of tolerance: 8.2773 kPa. Swelling 0.98 + 0.02 · 101.325/8.2773.
+        let found: f64 = swelling(90.0, share).unwrap();
+        assert!((found - 1.224_83).abs() < 1e-4, "{found}");
+        let mut last = found;
+        for tenth in 901..982 {
+            let next = swelling(f64::from(tenth) / 10.0, share).unwrap();
+            assert!(next > last);
+            last = next;
+        }
+        for beyond in [98.5, 101.0, 101.325, 103.0] {
+            let refused: Result<f64, DegasError> = swelling(beyond, share);
+            assert_eq!(refused.unwrap_err().code(), "degas-dial-cannot-tell");
+            assert!((swelling(beyond, Air::Rise(1.8)).unwrap() - 1.8).abs() < 1e-9);
+        }
     }
 
     #[test]

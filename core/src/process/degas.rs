@@ -114,6 +114,15 @@ pub enum DegasError {
         /// The most that a vacuum gauge may show.
         most_vacuum: Pressure,
     },
+    /// The dial is so near its end that there may be nothing left in the chamber.
+    #[error(
+        "Anything up to {} may be left in the chamber: so near its end the gauge cannot tell how far a pot swells.",
+        kilopascals(.most)
+    )]
+    DialCannotTell {
+        /// The most that may be left.
+        most: Pressure,
+    },
     /// The pot rose more than any amount of air explains, or sank.
     #[error("Air alone does not make a pot rise to {} times its volume in this vacuum.", number(*.factor))]
     NotAir {
@@ -151,6 +160,7 @@ impl Diagnose for DegasError {
             Self::Vapor { .. } => "degas-vapor-pressure",
             Self::NoVacuum { .. } => "degas-no-vacuum",
             Self::Boils { .. } => "degas-boils",
+            Self::DialCannotTell { .. } => "degas-dial-cannot-tell",
             Self::NotAir { .. } => "degas-not-air",
             Self::BelowLowestMark { .. } => "degas-below-lowest-mark",
             Self::TooManyFills { .. } => "degas-too-many-fills",
@@ -167,12 +177,18 @@ impl Diagnose for DegasError {
             Self::NoVacuum { local, .. } => {
                 format!("Give an absolute pressure of at most {}.", kilopascals(local).at_most()).into()
             }
+            Self::Boils { most_vacuum, .. } if !is_positive(most_vacuum.value) => {
+                "Dry and cool the pot: its vapor is as strong as the air here, vacuum or not.".into()
+            }
             Self::Boils { vapor, most_vacuum, .. } => format!(
                 "Stay above {} absolute, which is a vacuum of less than {} here, or dry and cool the pot.",
                 kilopascals(vapor).at_least(),
                 kilopascals(most_vacuum).at_most()
             )
             .into(),
+            Self::DialCannotTell { .. } => {
+                "Give the \"rise\" that was seen in this vacuum (its level over the level before), or what an absolute gauge shows.".into()
+            }
             Self::NotAir { of_air, .. } => format!(
                 "It can rise 1 to {} times: check the two levels and the gauge; moisture boils and rises more.",
                 number(*of_air).at_most()
@@ -195,7 +211,7 @@ impl Vacuum {
     /// `vapor` at its temperature.
     ///
     /// A damp pot has the vapor of water ([`super::vapor::of_water`]); dry plasticizers have next to
-    /// none. To be on the safe side of a dial, take [`super::gauge::ChamberPressure::least`].
+    /// none. What a dial's accuracy makes of it: [`super::chamber::Chamber::vacuum`].
     ///
     /// # Errors
     /// [`DegasError::Vapor`], [`DegasError::NoVacuum`], or [`DegasError::Boils`] at p_abs ≤ p_vap,
@@ -470,6 +486,15 @@ mod tests {
         assert_eq!(
             refused.help(),
             "Stay above 2.34 kPa absolute, which is a vacuum of less than 98.98 kPa here, or dry and cool the pot."
+        );
+    }
+
+    #[test]
+    fn what_boils_without_a_vacuum_is_not_told_one() {
+        let refused = vacuum(93_776.0, 10_000.0, 101_325.0).unwrap_err();
+        assert_eq!(
+            refused.help(),
+            "Dry and cool the pot: its vapor is as strong as the air here, vacuum or not."
         );
     }
 

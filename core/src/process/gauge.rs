@@ -32,15 +32,15 @@ pub struct Dial {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub struct ChamberPressure {
-    /// The pressure to reckon with: p_local − gauge; of a dial that is off, the middle of what is
-    /// possible. Near the end of the scale a dial tells little: compare `least` and `most`.
+    /// The pressure to reckon with: p_local − gauge; where that is within the dial's accuracy of nothing at
+    /// all, the middle of what is possible.
     pub absolute: AbsolutePressure,
-    /// The least that the dial's accuracy allows.
+    /// The least that the dial's accuracy allows: 0 where the dial, so near its end, cannot tell.
     pub least: AbsolutePressure,
     /// The most that the dial's accuracy allows.
     pub most: AbsolutePressure,
     /// How much more the dial shows than the air can give. `Some` means that the dial is off, within
-    /// its accuracy, and that `absolute` rests on that alone.
+    /// its accuracy.
     pub over: Option<Pressure>,
 }
 
@@ -215,9 +215,10 @@ impl VacuumReading {
     /// The absolute pressure in the chamber, p_abs = p_local − gauge, and what the dial's accuracy
     /// makes of it.
     ///
-    /// Where the dial shows more than the air gives, by no more than its accuracy, the chamber may be
-    /// anywhere from 0 to p_local − gauge + tolerance; the middle of that is taken (the expectation of
-    /// an evenly spread value, JCGM 100 4.3.7), and [`ChamberPressure::over`] says so.
+    /// Where p_local − gauge is less than the dial's accuracy, the chamber may be anywhere from 0 to
+    /// p_local − gauge + tolerance; the middle of that is taken (the expectation of an evenly spread value,
+    /// JCGM 100 4.3.7), and a [`ChamberPressure::least`] of 0 says so. Where the dial shows more than the air
+    /// gives, [`ChamberPressure::over`] says by how much.
     ///
     /// # Errors
     /// [`GaugeError::MoreThanTheAir`] for a reading that even the dial's accuracy does not explain.
@@ -233,9 +234,9 @@ impl VacuumReading {
         if most < nothing {
             return Err(GaugeError::MoreThanTheAir { reading: self.0, local, tolerance });
         }
-        let least = if shown > tolerance { shown - tolerance } else { nothing };
+        let (least, absolute) =
+            if shown > tolerance { (shown - tolerance, shown) } else { (nothing, most / 2.0) };
         let over = (shown < nothing).then(|| -shown);
-        let absolute = if over.is_some() { most / 2.0 } else { shown };
         Ok(ChamberPressure {
             absolute: AbsolutePressure(absolute),
             least: AbsolutePressure(least),
@@ -308,6 +309,23 @@ mod tests {
         assert_eq!(found.over, None);
     }
 
+    /// At 640 m a dial of ± 0.9 inHg tells something up to 26.8 inHg; from there on the middle is taken, and the
+    /// more it shows, the less may be left.
+    #[test]
+    fn near_its_end_a_dial_does_not_tell() {
+        let local = at(640.0);
+        let found = vacuum(27.4).absolute(local, Dial::default()).unwrap();
+        assert_eq!((found.least.get(), found.over), (Pressure::default(), None));
+        assert!((found.absolute.get() * 2.0 - found.most.get()).value.abs() < 1e-9);
+        let mut last = local.get();
+        for tenth in 1..=285 {
+            let found = vacuum(f64::from(tenth) / 10.0).absolute(local, Dial::default()).unwrap();
+            let fall = inches(last - found.absolute.get());
+            assert!((0.049..0.101).contains(&fall), "{tenth}: {fall}");
+            last = found.absolute.get();
+        }
+    }
+
     #[test]
     fn an_absolute_pressure_is_no_vacuum_above_the_air() {
         let absolute = AbsolutePressure::new(from_inches_of_mercury(29.0)).unwrap();
@@ -334,7 +352,9 @@ mod tests {
         fn there_and_back(m in -400.0..5_000.0f64, share in 0.0..0.999f64) {
             let local = at(m);
             let read = VacuumReading::new(local.get() * share).unwrap();
-            let found = read.absolute(local, Dial::default()).unwrap();
+            let dial = Dial::new(from_inches_of_mercury(30.0), Ratio::from(0.0005)).unwrap();
+            prop_assume!(local.get() - read.get() > dial.tolerance());
+            let found = read.absolute(local, dial).unwrap();
             let back = found.absolute.vacuum(local).unwrap();
             prop_assert!((back.get() - read.get()).value.abs() <= 1e-9);
             prop_assert!(found.least <= found.absolute && found.absolute <= found.most);

@@ -20,6 +20,8 @@
 //! - Above Re ≈ 300, with some cylinders from 80, a falling piece swings, and its drag depends on its density
 //!   too (L. G. Marchildon, A. Clamen, W. H. Gauvin, *Can. J. Chem. Eng.* 42 (1964) 178–182). There the
 //!   bounds take twice the spread (an allowance, no source). The same limits are taken for a ball.
+//! - A density that is unsure makes the fall so: where its standard uncertainty u is known, the bounds are those at
+//!   ρ_p ± 2 u, about 95 % of a normal spread. A piece a little denser than its water may as well hang in it.
 //!
 //! A piece that the shop has dropped and timed answers for itself: better than any curve for one that is
 //! neither stick nor ball. A piece is taken to fall sideways or as a ball; a head-heavy one that dives nose
@@ -27,8 +29,10 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
+use core::fmt;
 
 use uom::si::acceleration::standard_gravity;
+use uom::si::length::millimeter;
 use uom::si::velocity::centimeter_per_second;
 
 use crate::check::{is_density, is_not_negative, is_positive};
@@ -48,6 +52,11 @@ pub const MAY_SWING_FROM: f64 = 80.0;
 
 /// Reynolds number from which a falling cylinder swings (source: [module](self)).
 pub const SWINGS_FROM: f64 = 300.0;
+
+/// The least and the most that a piece is believed to hold, of a plain cylinder or ball of its size: tails and waists
+/// make it less, fins more (common practice, no source). Beyond it is a slip of the unit.
+const LEAST_OF_BODY: f64 = 0.4;
+const MOST_OF_BODY: f64 = 1.3;
 
 /// What a piece is like as it falls.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -161,6 +170,16 @@ pub enum SinkError {
         /// Length per diameter.
         length_per_diameter: Ratio,
     },
+    /// A volume that is not that of the body, by far.
+    #[error("A piece of {} is no {}, which holds about {}.", show::volume(.volume), .shape, show::volume(.of_shape))]
+    VolumeNotOfBody {
+        /// Volume of the piece.
+        volume: Volume,
+        /// The body.
+        shape: Shape,
+        /// What a plain cylinder or ball of its size holds.
+        of_shape: Volume,
+    },
     /// It does not sink.
     #[error("The piece with its hook floats: the water lifts it by {}.", show::mass(.lift))]
     Floats {
@@ -210,6 +229,7 @@ impl Diagnose for SinkError {
             Self::Density(error) => error.code(),
             Self::Negative { .. } => "sink-negative",
             Self::TooShort { .. } => "sink-stick-too-short",
+            Self::VolumeNotOfBody { .. } => "sink-volume-not-of-body",
             Self::Floats { .. } => "sink-floats",
             Self::HookTooHeavy { .. } => "sink-hook-too-heavy",
             Self::TooFast { .. } => "sink-too-fast",
@@ -226,6 +246,12 @@ impl Diagnose for SinkError {
             Self::TooShort { .. } => {
                 "Describe a piece shorter than 2.01 diameters as a ball.".into()
             }
+            Self::VolumeNotOfBody { of_shape, .. } => format!(
+                "Check the units of volume, diameter and length: for this body the piece has {} to {}.",
+                show::volume(&(*of_shape * LEAST_OF_BODY)).at_least(),
+                show::volume(&(*of_shape * MOST_OF_BODY)).at_most()
+            )
+            .into(),
             Self::Floats { lift, needed } => format!(
                 "Add more than {} of weight (plus what its own volume lifts), or salt the piece above {}.",
                 show::mass(lift).at_least(),
@@ -257,6 +283,26 @@ impl Shape {
     /// [`SinkError::TooShort`] for a stick of less than 2.01 diameters.
     pub fn check(&self) -> Result<(), SinkError> {
         self.end_factor().map(|_| ())
+    }
+
+    /// Whether a piece of this shape may have such a volume.
+    ///
+    /// # Errors
+    /// [`SinkError::VolumeNotOfBody`] outside 0.4 to 1.3 times that of a plain cylinder or ball.
+    pub fn check_volume(&self, volume: Volume) -> Result<(), SinkError> {
+        let of_shape = match self {
+            Self::Stick { diameter, length } => {
+                *diameter * *diameter * *length * core::f64::consts::FRAC_PI_4
+            }
+            Self::Ball { diameter } => {
+                *diameter * *diameter * *diameter * core::f64::consts::FRAC_PI_6
+            }
+        };
+        if (of_shape * LEAST_OF_BODY..=of_shape * MOST_OF_BODY).contains(&volume) {
+            Ok(())
+        } else {
+            Err(SinkError::VolumeNotOfBody { volume, shape: *self, of_shape })
+        }
     }
 
     fn diameter(&self) -> Length {
@@ -341,6 +387,19 @@ impl Shape {
     }
 }
 
+/// As a bench says it: `stick of 9.6 mm by 127 mm`.
+impl fmt::Display for Shape {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mm = |length: &Length| show::number(length.get::<millimeter>());
+        match self {
+            Self::Stick { diameter, length } => {
+                write!(f, "stick of {} mm by {} mm", mm(diameter), mm(length))
+            }
+            Self::Ball { diameter } => write!(f, "ball of {} mm", mm(diameter)),
+        }
+    }
+}
+
 impl Motion {
     fn at(reynolds: f64) -> Self {
         match reynolds {
@@ -356,7 +415,8 @@ impl Body {
     ///
     /// # Errors
     /// [`SinkError::Floats`] unless it sinks; [`SinkError::OutsideDrag`] where its Reynolds number, or that of a
-    /// bound, is outside the published drag; [`SinkError::TooShort`]; a number out of its range.
+    /// bound, is outside the published drag; [`SinkError::TooShort`]; a volume
+    /// that is not that of the shape; a number out of its range.
     pub fn fall(&self, density: MassDensity, water: &Water) -> Result<Fall, SinkError> {
         let weight = self.weight(density, water)?;
         let factor = self.factor();
@@ -375,6 +435,28 @@ impl Body {
             drag_coefficient: factor * self.shape.drag_coefficient(reynolds)?,
             acceleration: self.acceleration(weight, density, water),
         })
+    }
+
+    /// The same of a piece whose density is unsure by the standard uncertainty `unsure`: the bounds are those at twice
+    /// that to either side, the lower one 0 where the piece may hang or float.
+    ///
+    /// # Errors
+    /// Those of [`Body::fall`].
+    pub fn fall_within(
+        &self,
+        density: MassDensity,
+        unsure: MassDensity,
+        water: &Water,
+    ) -> Result<Fall, SinkError> {
+        not_negative(unsure.value, "the uncertainty of the density")?;
+        let mut fall = self.fall(density, water)?;
+        fall.trust.slowest = match self.fall(density - 2.0 * unsure, water) {
+            Ok(light) => light.trust.slowest,
+            // It sinks at `density`: what is wrong with less of it is that it hardly sinks, or does not.
+            Err(_) => Velocity::default(),
+        };
+        fall.trust.fastest = self.fall(density + 2.0 * unsure, water)?.trust.fastest;
+        Ok(fall)
     }
 
     /// The density of the piece, voids included, at which it falls at `speed` in `water`; the salt for it follows
@@ -485,6 +567,7 @@ impl Body {
         }
         // Whether the drag is published for it, own drag or not: a short stick does not lie across.
         self.shape.end_factor()?;
+        self.shape.check_volume(self.volume)?;
         not_negative(self.hook.mass.value, "the mass of the hook")?;
         not_negative(self.hook.volume.value, "the volume of the hook")?;
         positive(water.density.value, "the density of the water")?;
@@ -611,6 +694,42 @@ mod tests {
         assert!((fall.drag_coefficient - 0.95).abs() < 0.01);
         assert_eq!(fall.trust.motion, Motion::Swings);
         assert!(fall.trust.slowest < fall.speed && fall.speed < fall.trust.fastest);
+    }
+
+    /// Near its water's density a piece may fall twice as fast as told, or hang.
+    #[test]
+    fn an_unsure_density_widens_the_bounds() {
+        let (lake, body) = (water(20.0, 0.0), stick(0.0));
+        let sure = body.fall(per_ml(1.044), &lake).unwrap();
+        assert_eq!(body.fall_within(per_ml(1.044), per_ml(0.0), &lake), Ok(sure));
+        let unsure = body.fall_within(per_ml(1.044), per_ml(0.008), &lake).unwrap();
+        for (density, bound) in [(1.028, unsure.trust.slowest), (1.060, unsure.trust.fastest)] {
+            let trust = body.fall(per_ml(density), &lake).unwrap().trust;
+            assert!(bound == trust.slowest || bound == trust.fastest);
+        }
+        assert!(unsure.trust.slowest < sure.trust.slowest);
+        assert!(unsure.trust.fastest > sure.trust.fastest);
+        assert_eq!(unsure.speed, sure.speed);
+        let may_hang = body.fall_within(per_ml(1.01), per_ml(0.008), &lake).unwrap();
+        assert_eq!(may_hang.trust.slowest, Velocity::default());
+        assert!(body.fall_within(per_ml(1.0), per_ml(-0.1), &lake).is_err());
+    }
+
+    #[rstest]
+    #[case(stick(0.0).shape, 92.0, "A piece of 92 mL is no stick of 10 mm by 120 mm, which holds about 9.425 mL.")]
+    #[case(Shape::Ball { diameter: mm(16.0) }, 0.5, "A piece of 0.5 mL is no ball of 16 mm, which holds about 2.145 mL.")]
+    fn a_volume_is_that_of_its_body(#[case] shape: Shape, #[case] ml: f64, #[case] says: &str) {
+        let volume = Volume::new::<milliliter>(ml);
+        let body = Body { volume, hook: Hook::default(), shape, own_drag: None };
+        let refused = body.fall(per_ml(1.2), &water(20.0, 0.0)).unwrap_err();
+        assert_eq!(refused.to_string(), says);
+        // What it says would do does.
+        let help = refused.help().into_owned();
+        let bounds = help.split_once("has ").unwrap().1.trim_end_matches(" mL.");
+        for bound in bounds.split(" mL to ") {
+            let volume = Volume::new::<milliliter>(bound.parse().unwrap());
+            assert!(shape.check_volume(volume).is_ok(), "{bound}");
+        }
     }
 
     #[test]

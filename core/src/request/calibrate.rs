@@ -4,7 +4,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::response;
-use crate::calibrate::{CalibrateError, Weighed};
+use crate::calibrate::{CalibrateError, Unsure, Weighed};
 use crate::document::entry::entry;
 use crate::document::path::Path::{self, At};
 use crate::document::resolve::Resolver;
@@ -12,7 +12,7 @@ use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
-use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
+use crate::quantity::{Mass, MassDensity, Measured, Ratio, System, Volume};
 use crate::shot::Melt;
 
 entry! {
@@ -23,6 +23,8 @@ entry! {
             weights: Vec<Written<Mass>>,
             #[doc = parameter!(cold_density)]
             cold_density: Written<MassDensity>,
+            #[doc = parameter!(readability)]
+            readability: Written<Mass>,
         }
         optional {
             #[doc = parameter!(hot_density)]
@@ -31,7 +33,9 @@ entry! {
             voids: Percent,
             #[doc = parameter!(feed)]
             feed: Percent,
-            #[doc = parameter!(cavity)]
+            #[doc = parameter!(feed_uncertainty)]
+            feed_uncertainty: Percent,
+            #[doc = parameter!(cavity_measured)]
             cavity: Written<Volume>,
             #[doc = parameter!(measures)]
             measures: System,
@@ -48,7 +52,7 @@ response! {
         pub mean: Shown<Mass>,
         /// Standard deviation of one.
         pub deviation: Shown<Mass>,
-        /// Standard uncertainty of the mean.
+        /// Standard uncertainty of the mean: from their scatter, and from the rounding of the balance.
         pub uncertainty: Shown<Mass>,
         /// A weight that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
@@ -56,11 +60,11 @@ response! {
         pub cavity: Option<String>,
         /// The volume of the cavity.
         pub volume: Option<Shown<Volume>>,
-        /// Its standard uncertainty, from the scatter of the weights.
+        /// Its standard uncertainty: from that of the mean, what stands behind the ± of densities, and `feed_uncertainty`.
         pub volume_uncertainty: Option<Shown<Volume>>,
         /// Share of its contraction that a piece draws from the sprue.
         pub feed: Option<Shown<Ratio>>,
-        /// Its standard uncertainty.
+        /// Its standard uncertainty: from that of the mean, and what stands behind the ± of densities and cavity.
         pub feed_uncertainty: Option<Shown<Ratio>>,
     }
 }
@@ -80,12 +84,14 @@ impl CalibrateRequest {
         let weights = resolver.each(&At("/weights"), &self.weights, |resolver, path, weight| {
             resolver.quantity(path, weight)
         });
-        let cold = resolver.quantity(&At("/cold_density"), &self.cold_density);
+        let readability = resolver.quantity(&At("/readability"), &self.readability);
+        let cold = resolver.measured(&At("/cold_density"), &self.cold_density);
         let hot = match &self.hot_density {
-            Some(hot) => resolver.quantity(&At("/hot_density"), hot),
-            None => cold,
+            Some(hot) => resolver.measured(&At("/hot_density"), hot),
+            // It is the cold one, and errs with it.
+            None => cold.as_ref().map(|cold| Measured::exact(cold.value)),
         };
-        let cavity = self.cavity.as_ref().map(|volume| resolver.quantity(&At("/cavity"), volume));
+        let cavity = self.cavity.as_ref().map(|volume| resolver.measured(&At("/cavity"), volume));
         if self.cavity.is_some() == self.feed.is_some() {
             resolver.fault(
                 "feed-or-cavity",
@@ -95,15 +101,25 @@ impl CalibrateRequest {
             );
         }
         let voids = Ratio::from(self.voids.map_or(0.0, Percent::share));
-        let melt = Melt { hot: hot?, cold: cold?, voids };
-        let weighed = resolver.keep(&At("/weights"), Weighed::new(&weights?))?;
+        let (cold, hot) = (cold?, hot?);
+        let melt = Melt { hot: hot.value, cold: cold.value, voids };
+        let unsure = Unsure {
+            cold: cold.uncertainty.unwrap_or_default(),
+            hot: hot.uncertainty.unwrap_or_default(),
+            ..Unsure::default()
+        };
+        let weighed = resolver.keep(&At("/weights"), Weighed::new(&weights?, readability?))?;
         let solved = match (self.feed, cavity) {
             (Some(feed), None) => {
-                let solved = weighed.cavity_volume(&melt, Ratio::from(feed.share()));
+                let of_feed = Ratio::from(self.feed_uncertainty.map_or(0.0, Percent::share));
+                let unsure = Unsure { feed: of_feed, ..unsure };
+                let solved = weighed.cavity_volume(&melt, Ratio::from(feed.share()), &unsure);
                 solved.map(|solved| (Some(solved), None))
             }
             (None, Some(cavity)) => {
-                let solved = weighed.feed_share(&melt, cavity?);
+                let cavity = cavity?;
+                let unsure = Unsure { cavity: cavity.uncertainty.unwrap_or_default(), ..unsure };
+                let solved = weighed.feed_share(&melt, cavity.value, &unsure);
                 solved.map(|solved| (None, Some(solved)))
             }
             _ => Ok::<_, CalibrateError>((None, None)),
@@ -126,5 +142,58 @@ impl CalibrateRequest {
             feed: share.map(|share| text::percent(share.share)),
             feed_uncertainty: share.map(|share| text::percent(share.uncertainty)),
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    fn request(more: &[(&str, &str)]) -> Value {
+        let mut request = json!({
+            "calculate": "calibrate", "weights": ["9.5 g", "9.5 g", "9.5 g", "9.5 g", "9.5 g"],
+            "cold_density": "1.042 g/mL", "readability": "0.1 g"
+        });
+        for (field, value) in more {
+            request[*field] = json!(value);
+        }
+        request
+    }
+
+    fn unsure(more: &[(&str, &str)], field: &str) -> f64 {
+        result(request(more))[field]["value"].as_f64().unwrap()
+    }
+
+    /// Equal readings hide the rounding of the balance: 0.1/√6/√5 g of 1.042 g/mL are 0.0175 mL.
+    #[test]
+    fn a_book_is_not_told_of_certainty() {
+        let answer = result(request(&[("feed", "60 %")]));
+        assert_eq!(answer["cavity"], "9.117 mL ± 0.018");
+        // With 0.8 % of density 0.07 mL: √(0.0175² + 0.07²) = 0.072.
+        let answer = result(request(&[("feed", "60 %"), ("cold_density", "1.042 g/mL ± 0.008")]));
+        assert_eq!(answer["cavity"], "9.117 mL ± 0.072");
+    }
+
+    /// What each input is unsure by counts.
+    #[test]
+    fn each_uncertainty_counts() {
+        let hot = ("hot_density", "0.97 g/mL");
+        let volume = unsure(&[hot, ("feed", "60 %")], "volume_uncertainty");
+        for more in [("hot_density", "0.97 g/mL ± 0.02"), ("feed_uncertainty", "10 %")] {
+            let more = [hot, ("feed", "60 %"), more];
+            assert!(unsure(&more, "volume_uncertainty") > volume, "{more:?}");
+        }
+        let feed = unsure(&[hot, ("cavity", "9.4 mL")], "feed_uncertainty");
+        assert!(unsure(&[hot, ("cavity", "9.4 mL ± 0.05")], "feed_uncertainty") > feed);
+    }
+
+    #[test]
+    fn faults() {
+        assert_eq!(fault_codes(request(&[])), ["feed-or-cavity"]);
+        let mut unread = request(&[("feed", "60 %")]);
+        unread.as_object_mut().unwrap().remove("readability");
+        assert_eq!(fault_codes(unread), ["missing-field"]);
     }
 }

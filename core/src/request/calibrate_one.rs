@@ -113,16 +113,17 @@ impl CalibrateDropRequest {
     pub fn answer(&self) -> Result<CalibrateDropResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
         let one = per_one(&self.weighings, &self.readability, &mut resolver);
-        let response = one.map(|one| {
+        let response = one.and_then(|one| {
+            resolver.keep(&At("/weighings"), one.drop())?;
             let drop = text::uncertain(one.mass, one.uncertainty);
-            CalibrateDropResponse {
+            Some(CalibrateDropResponse {
                 write: change::of_material(self.material.as_ref(), "drop", &drop.both),
                 drop: drop.both,
                 mass: drop.value,
                 uncertainty: drop.uncertainty,
                 scatter: text::percent(one.scatter / one.mass),
                 questioned: one.questioned.map(|questioned| questioned.to_string()),
-            }
+            })
         });
         resolver.finish(response)
     }
@@ -209,6 +210,7 @@ mod tests {
     #[case(json!([{ "count": 50, "weight": "2.2 g" }]), "/weighings", "calibrate-too-few-weighings")]
     #[case(json!([{ "count": 50, "weight": "2 g" }, { "count": 50, "weight": "0 g" }]), "/weighings", "calibrate-weighing-of-nothing")]
     #[case(json!([{ "count": 0, "weight": "2 g" }]), "/weighings/0/count", "wrong-type")]
+    #[case(json!([{ "count": 5, "weight": "2.2 kg" }, { "count": 5, "weight": "2.3 kg" }]), "/weighings", "calibrate-no-drop")]
     fn faults_say_where(#[case] weighings: Value, #[case] path: &str, #[case] code: &str) {
         let answer = answer_value(&json!({
             "calculate": "calibrate-drop", "weighings": weighings, "readability": "0.01 g",

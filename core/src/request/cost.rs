@@ -125,9 +125,11 @@ impl CostRequest {
             packing: &packing,
             work: work?,
         };
+        let packs = resolver.keep(&At("/packs"), job.check_packs());
         if !prices(&used, resolver) {
             return None;
         }
+        packs?;
         let cost = resolver.keep(&Path::ROOT, job.cost(book.system))?;
         let price = match self.margin {
             Some(margin) => {
@@ -247,6 +249,25 @@ mod tests {
         let paths: Vec<_> =
             answer["faults"].as_array().unwrap().iter().map(|fault| &fault["path"]).collect();
         assert_eq!(paths, ["/book/materials/clear-base", "/book/materials/softener"], "{answer}");
+    }
+
+    /// A pack of less than a piece would cost less than one.
+    #[test]
+    fn a_pack_holds_a_piece() {
+        let mut request = request();
+        request["pieces"] = json!(5);
+        request["packs"] = json!(6);
+        let answer = answer_value(&request);
+        assert_eq!(
+            (&answer["faults"][0]["path"], &answer["faults"][0]["message"]),
+            (
+                &json!("/packs"),
+                &json!("There are more packs than pieces to go into them: 6 and 5.")
+            )
+        );
+        request["packs"] = json!(5);
+        let result = &answer_value(&request)["result"];
+        assert_eq!(result["per_pack"], result["per_piece"]);
     }
 
     #[test]

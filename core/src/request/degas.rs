@@ -48,11 +48,13 @@ entry! {
 }
 
 response! {
-    /// What the vacuum does, if no bubble bursts on the way.
+    /// What the vacuum does, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
+    /// `least` pressure that the dial's tolerance allows.
     pub struct DegasResponse {
-        /// What is left in the chamber.
+        /// What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and
+        /// `most`.
         pub absolute: Shown<Pressure>,
-        /// The least that the dial's tolerance allows.
+        /// The least that the dial's tolerance allows: 0 where the dial cannot tell.
         pub least: Shown<Pressure>,
         /// The most that it allows.
         pub most: Shown<Pressure>,
@@ -113,8 +115,7 @@ impl DegasRequest {
             resolver.whole(|resolver| resolver.chamber(&At("/vacuum"), &self.vacuum, local));
         let (chamber, local) = (chamber?, local?);
         let pressure = resolver.keep(&At("/vacuum"), chamber.pressure(local))?;
-        let vacuum =
-            resolver.keep(&At("/vacuum"), Vacuum::new(local, pressure.absolute, vapor?))?;
+        let vacuum = resolver.keep(&At("/vacuum"), chamber.vacuum(local, &pressure, vapor?))?;
         let Some(air) = resolver.keep(&At("/vacuum"), chamber.entrained(vacuum))? else {
             resolver.fault(
                 "rise-or-entrained",
@@ -134,8 +135,8 @@ impl DegasRequest {
         let swollen = resolver.keep(&At("/volume"), pot.vacuum.swollen(pot.liquid, pot.air));
         let vessel = vessel_for(pot.liquid, pot.air, pot.vacuum, pot.spare);
         let vessel = resolver.keep(&At("/spare"), vessel);
-        let fills = match &self.brim {
-            None => None,
+        let (fills, step) = match &self.brim {
+            None => (None, None),
             Some(brim) => {
                 let brim = resolver.quantity(&At("/brim"), brim)?;
                 let mark = match &self.marks {
@@ -143,7 +144,8 @@ impl DegasRequest {
                     None => None,
                 };
                 let vessel = resolver.keep(&At("/brim"), Vessel::new(brim, pot.spare, mark))?;
-                Some(resolver.keep(&At("/brim"), vessel.fills(pot.liquid, pot.air, pot.vacuum))?)
+                let fills = vessel.fills(pot.liquid, pot.air, pot.vacuum);
+                (Some(resolver.keep(&At("/brim"), fills)?), mark)
             }
         };
         let pressure = |pressure| text::pressure(pressure, system);
@@ -151,12 +153,12 @@ impl DegasRequest {
             absolute: pressure(pot.pressure.absolute.get()),
             least: pressure(pot.pressure.least.get()),
             most: pressure(pot.pressure.most.get()),
-            gauge_off: pot.pressure.over.map(pressure),
+            gauge_off: pot.pressure.over.map(|over| text::gauge_off(over, system)),
             entrained: text::percent(pot.air.as_share()),
             standing: text::volume(standing?, system),
             swollen: text::volume(swollen?, system),
             vessel: text::volume(vessel?, system),
-            fill_mark: fills.map(|fills| text::scoop(fills.mark, system)),
+            fill_mark: fills.map(|fills| text::fill_mark(fills.mark, step, system)),
             fills: fills.map(|fills| fills.count),
             level: fills.map(|fills| text::volume(fills.level, system)),
             cautions: Vec::from([Caution::Vacuum, Caution::Fumes, Caution::DataSheet]),
@@ -207,7 +209,36 @@ mod tests {
             "calculate": "degas", "altitude": "0 m", "volume": "500 mL",
             "vacuum": { "gauge": "30 inHg", "rise": 2 }
         }));
-        assert_eq!(answer["gauge_off"]["text"], "0.1 inHg (0.3 kPa)");
+        assert_eq!(answer["gauge_off"]["text"], "0.079 inHg (0.27 kPa)");
+    }
+
+    /// At 640 m a dial to ± 0.9 inHg cannot tell how far a share of air swells from 26.8 inHg on.
+    #[test]
+    fn a_dial_near_its_end_is_not_reckoned_with() {
+        let request = |gauge: f64| {
+            json!({
+                "calculate": "degas", "altitude": "640 m", "volume": "500 mL", "brim": "600 mL",
+                "vacuum": { "gauge": { "value": gauge, "unit": "inHg" }, "entrained": "2 %" }
+            })
+        };
+        let mut last = 0;
+        for gauge in [24.0, 25.0, 26.0, 26.5] {
+            let fills = result(request(gauge))["fills"].as_u64().unwrap();
+            assert!(fills >= last, "{gauge}");
+            last = fills;
+        }
+        for gauge in [27.0, 27.4, 27.7, 27.8, 28.5] {
+            assert_eq!(fault_codes(request(gauge)), ["degas-dial-cannot-tell"]);
+        }
+    }
+
+    #[test]
+    fn a_share_of_all_is_one_fault() {
+        let request = json!({
+            "calculate": "degas", "altitude": "640 m", "volume": "500 mL",
+            "vacuum": { "gauge": "25 inHg", "entrained": "100 %" }
+        });
+        assert_eq!(fault_codes(request), ["share-of-all"]);
     }
 
     #[rstest]

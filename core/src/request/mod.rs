@@ -76,7 +76,7 @@ pub use plan::PlanRequest;
 pub use record::RecordRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
-pub use sink::{SinkRequest, SinkResponse, TimedDropEntry};
+pub use sink::{SinkRequest, SinkResponse};
 pub use uncertainty::{SourceShare, UncertaintyRequest, UncertaintyResponse};
 pub use water::{WaterRequest, WaterResponse};
 

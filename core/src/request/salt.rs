@@ -1,17 +1,25 @@
 //! Salt, from any way to state it to all others.
 
 use super::response;
+use crate::book::PieceBody;
 use crate::document::book::MaterialEntry;
 use crate::document::entry::entry;
 use crate::document::path::Path::{self, At};
+use crate::document::process::{BodyEntry, FishedWaterEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::mix::reference_temperature;
 use crate::parameter::parameter;
+use crate::plan::process::{Reckoned, Sinking, because, fall};
 use crate::plan::{Shown, text};
-use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
-use crate::salt::{Hook, PieceCavity, Salt, SaltForm, SaltLoading, SaltSoftener, Unsalted};
+use crate::process::seawater::Water;
+use crate::quantity::{
+    Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Velocity, Volume,
+};
+use crate::salt::{
+    Hook, PieceCavity, Salt, SaltError, SaltForm, SaltLoading, SaltSoftener, Unsalted,
+};
 
 entry! {
     /// Asks what a salt loading is when it is stated in every other way.
@@ -49,6 +57,10 @@ entry! {
             hook_mass: Written<Mass>,
             #[doc = parameter!(hook_volume)]
             hook_volume: Written<Volume>,
+            #[doc = parameter!(salted_body)]
+            body: BodyEntry,
+            #[doc = parameter!(salted_water)]
+            water: FishedWaterEntry,
             #[doc = parameter!(measures)]
             measures: System,
         }
@@ -74,6 +86,8 @@ entry! {
             piece: Written<Mass>,
             /// Mean density of that piece with its hook and weight.
             sink_density: Written<MassDensity>,
+            /// How fast that piece sinks, with its hook, in the water of the request.
+            sink_speed: Written<Velocity>,
         }
     }
 }
@@ -110,7 +124,17 @@ response! {
         pub piece: Option<Shown<Mass>>,
         /// Mean density of a piece with its hook and weight.
         pub sink_density: Option<Shown<MassDensity>>,
+        /// How the piece sinks with its hook, where body and water were given.
+        pub sinks: Option<Reckoned<Sinking>>,
+        /// How it would without the salt.
+        pub unsalted_sinks: Option<Reckoned<Sinking>>,
     }
+}
+
+/// A piece and the water that it falls in.
+struct Dropped {
+    body: PieceBody,
+    water: Water,
 }
 
 impl SaltRequest {
@@ -120,11 +144,47 @@ impl SaltRequest {
     /// A loading out of reach, with what is in reach; a property of the salt that is missing.
     pub fn answer(&self) -> Result<SaltResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
+        let dropped = self.dropped(&mut resolver);
         let response = self.unsalted(&mut resolver).and_then(|unsalted| {
-            let loading = self.loading.read(&unsalted, &mut resolver)?;
-            resolver.keep(&At("/loading"), respond(&unsalted, loading, resolver.system))
+            let dropped = dropped?;
+            let loading = self.loading.read(&unsalted, dropped.as_ref(), &mut resolver)?;
+            let mut response =
+                resolver.keep(&At("/loading"), respond(&unsalted, loading, resolver.system))?;
+            if let (Some(dropped), Some(cavity)) = (&dropped, &unsalted.cavity) {
+                let at = At("/loading");
+                let salted = resolver.keep(&at, dropped.fall(&unsalted, cavity, loading))?;
+                let none = SaltLoading::OfBase(Ratio::default());
+                let plain = resolver.keep(&at, dropped.fall(&unsalted, cavity, none))?;
+                response.sinks = Some(salted);
+                response.unsalted_sinks = Some(plain);
+            }
+            Some(response)
         });
         resolver.finish(response)
+    }
+
+    /// The outer `None` where it is wrong.
+    #[allow(clippy::option_option)] // no fall and a wrong one are two things
+    fn dropped(&self, resolver: &mut Resolver) -> Option<Option<Dropped>> {
+        let body = self.body.as_ref().map(|body| resolver.body(&At("/body"), body));
+        let water = self.water.as_ref().map(|water| resolver.fished_water(&At("/water"), water));
+        let missing = match (&body, &water) {
+            (None, None) => return Some(None),
+            (None, Some(_)) => "body",
+            (Some(_), None) => "water",
+            (Some(_), Some(_)) if self.cavity.is_none() => "cavity",
+            (Some(body), Some(water)) => {
+                let (body, water) = ((*body)?, (*water)?.water);
+                return Some(Some(Dropped { body, water }));
+            }
+        };
+        resolver.fault(
+            "missing-field",
+            &Path::ROOT,
+            &format_args!("\"{missing}\" is missing."),
+            &"How a piece sinks takes its \"body\", its \"cavity\" and the \"water\": give all three or neither \"body\" nor \"water\".",
+        );
+        None
     }
 
     fn unsalted(&self, resolver: &mut Resolver) -> Option<Unsalted> {
@@ -202,7 +262,12 @@ impl SaltSoftenerEntry {
 }
 
 impl LoadingEntry {
-    fn read(&self, unsalted: &Unsalted, resolver: &mut Resolver) -> Option<SaltLoading> {
+    fn read(
+        &self,
+        unsalted: &Unsalted,
+        dropped: Option<&Dropped>,
+        resolver: &mut Resolver,
+    ) -> Option<SaltLoading> {
         let system = resolver.system;
         let base = unsalted.base_volume;
         let ratio = |percent: Percent| Ratio::from(percent.share());
@@ -224,14 +289,28 @@ impl LoadingEntry {
                 .map(|density| density.to(system).map(SaltLoading::SinkDensity)),
         ];
         let mut stated = stated.into_iter().flatten();
-        match (stated.next(), stated.next()) {
-            (Some(loading), None) => resolver.keep(&At("/loading"), loading),
+        match (stated.next(), stated.next(), &self.sink_speed) {
+            (Some(loading), None, None) => resolver.keep(&At("/loading"), loading),
+            (None, None, Some(speed)) => {
+                let at = At("/loading/sink_speed");
+                let speed = resolver.quantity(&at, speed)?;
+                let (Some(dropped), Some(cavity)) = (dropped, &unsalted.cavity) else {
+                    resolver.fault(
+                        "missing-field",
+                        &Path::ROOT,
+                        &"\"body\" and \"water\" are missing.",
+                        &"Give what the piece is like as it sinks, its \"cavity\", and the \"water\".",
+                    );
+                    return None;
+                };
+                dropped.loading_for(speed, unsalted, cavity, &at, resolver)
+            }
             _ => {
                 resolver.fault(
                     "one-loading",
                     &At("/loading"),
                     &"The loading must be stated in just one way.",
-                    &"Write one of as_scooped, mass, of_base, of_finished, density, piece, sink_density.",
+                    &"Write one of as_scooped, mass, of_base, of_finished, density, piece, sink_density, sink_speed.",
                 );
                 None
             }
@@ -239,11 +318,66 @@ impl LoadingEntry {
     }
 }
 
+impl Dropped {
+    /// How a piece from `cavity` with its hook sinks that is salted so.
+    fn fall(
+        &self,
+        unsalted: &Unsalted,
+        cavity: &PieceCavity,
+        loading: SaltLoading,
+    ) -> Result<Reckoned<Sinking>, SaltError> {
+        let (density, volume) = cooled(unsalted, cavity, loading)?;
+        let body = self.body.of(volume, unsalted.hook, &self.water);
+        let fall = body.and_then(|body| fall(&body, density, None, &self.water));
+        Ok(fall.map_err(|error| because(&error)).into())
+    }
+
+    /// The loading at which a piece falls so fast.
+    fn loading_for(
+        &self,
+        speed: Velocity,
+        unsalted: &Unsalted,
+        cavity: &PieceCavity,
+        at: &Path<'_>,
+        resolver: &mut Resolver,
+    ) -> Option<SaltLoading> {
+        // How much of the cavity a piece still fills when it has cooled hardly depends on its salt: each turn brings
+        // two digits and more.
+        const TURNS: u32 = 12;
+        let mut volume = cavity.volume;
+        let mut loading = SaltLoading::OfBase(Ratio::default());
+        for _ in 0..TURNS {
+            let body = self.body.of(volume, unsalted.hook, &self.water);
+            let density = body.and_then(|body| body.density_for(speed, &self.water));
+            loading = SaltLoading::FinishedDensity(resolver.keep(at, density)?);
+            volume = resolver.keep(at, cooled(unsalted, cavity, loading))?.1;
+        }
+        Some(loading)
+    }
+}
+
+/// Density of the finished plastic, and the volume of a piece from `cavity` that has cooled.
+fn cooled(
+    unsalted: &Unsalted,
+    cavity: &PieceCavity,
+    loading: SaltLoading,
+) -> Result<(MassDensity, Volume), SaltError> {
+    let salt = SaltLoading::OfBase(unsalted.ratio(loading)?);
+    let finished = unsalted.convert(salt, SaltForm::FinishedDensity)?;
+    let piece = unsalted.convert(salt, SaltForm::PieceMass)?;
+    match (finished, piece) {
+        (SaltLoading::FinishedDensity(density), SaltLoading::PieceMass(piece)) => {
+            Ok((density, piece / density))
+        }
+        _ => Ok((unsalted.mass / unsalted.volume, cavity.volume)),
+    }
+}
+
 fn respond(
     unsalted: &Unsalted,
     loading: SaltLoading,
     system: System,
-) -> Result<SaltResponse, crate::salt::SaltError> {
+) -> Result<SaltResponse, SaltError> {
     let mass = unsalted.salt_mass(loading)?;
     let canonical = SaltLoading::OfBase(mass / unsalted.base_mass);
     let density = |form| match unsalted.convert(canonical, form)? {
@@ -277,5 +411,81 @@ fn respond(
             Some(_) => density(SaltForm::SinkDensity)?,
             None => None,
         },
+        sinks: None,
+        unsalted_sinks: None,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::{Value, json};
+
+    use crate::request::tests::{fault_codes, result};
+
+    fn request(loading: Value) -> Value {
+        json!({
+            "calculate": "salt", "base": "1 cup", "base_density": "1.03 g/mL",
+            "salt": { "kind": "salt", "density": "2.165 g/mL", "as_scooped": "1.22 g/mL" },
+            "cavity": "9.5 mL", "feed": "60 %", "hot_volume": "245 mL", "loading": loading,
+            "hook_mass": "0.5 g", "hook_volume": "0.06 mL",
+            "body": { "stick": { "diameter": "10 mm", "length": "121 mm" } },
+            "water": { "temperature": "15 °C" }
+        })
+    }
+
+    fn known(answer: &Value, field: &str) -> f64 {
+        answer[field]["known"]["speed"]["value"].as_f64().unwrap_or_else(|| panic!("{answer}"))
+    }
+
+    /// The salt for a wanted fall makes that fall; without it the piece falls more slowly.
+    #[test]
+    fn a_wanted_fall_comes_true() {
+        let answer = result(request(json!({ "sink_speed": "14 cm/s" })));
+        assert!((known(&answer, "sinks") - 14.0).abs() < 1e-6, "{answer}");
+        assert!(known(&answer, "unsalted_sinks") < 11.0, "{answer}");
+        // By its density the same salt falls as fast.
+        let density = answer["density"]["value"].as_f64().unwrap();
+        let by_density =
+            result(request(json!({ "density": { "value": density, "unit": "g/mL" } })));
+        assert!((known(&by_density, "sinks") - 14.0).abs() < 1e-6);
+        assert!(answer["mass"]["value"].as_f64().unwrap() > 10.0);
+        // So does the piece that is asked for alone, as large as it is when it has cooled.
+        let volume = answer["piece"]["value"].as_f64().unwrap() / density;
+        let alone = json!({
+            "calculate": "sink", "body": request(json!({}))["body"], "water": { "temperature": "15 °C" },
+            "volume": { "value": volume, "unit": "mL" }, "hook": { "mass": "0.5 g", "volume": "0.06 mL" },
+            "density": { "value": density, "unit": "g/mL" }
+        });
+        let alone = result(alone)["speed"]["value"].as_f64().unwrap();
+        assert!((alone - 14.0).abs() < 1e-6, "{alone}");
+    }
+
+    /// A piece that floats without its salt says so.
+    #[test]
+    fn what_floats_unsalted_is_said() {
+        let mut request = request(json!({ "of_base": "20 %" }));
+        request["base_density"] = json!("0.95 g/mL");
+        request.as_object_mut().unwrap().remove("hook_mass");
+        request.as_object_mut().unwrap().remove("hook_volume");
+        let answer = result(request);
+        assert_eq!(answer["unsalted_sinks"]["unknown"]["code"], "sink-floats");
+        assert!(known(&answer, "sinks") > 0.0);
+    }
+
+    #[test]
+    fn what_a_fall_takes_is_asked_for() {
+        for missing in ["body", "water", "cavity"] {
+            let mut request = request(json!({ "sink_speed": "14 cm/s" }));
+            request.as_object_mut().unwrap().remove(missing);
+            assert_eq!(fault_codes(request), ["missing-field"], "{missing}");
+        }
+        let mut none = request(json!({ "sink_speed": "14 cm/s" }));
+        none.as_object_mut().unwrap().remove("body");
+        none.as_object_mut().unwrap().remove("water");
+        assert_eq!(fault_codes(none), ["missing-field"]);
+        let twice = request(json!({ "sink_speed": "14 cm/s", "of_base": "10 %" }));
+        assert_eq!(fault_codes(twice), ["one-loading"]);
+        let slow = request(json!({ "sink_speed": "2 cm/s" }));
+        assert_eq!(fault_codes(slow), ["salt-out-of-reach"]);
+    }
 }

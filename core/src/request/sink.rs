@@ -9,9 +9,8 @@ use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::parameter::parameter;
 use crate::plan::{Shown, text};
-use crate::process::seawater::Water;
-use crate::process::sink::{Body, Motion, TimedDrop};
-use crate::quantity::{Length, MassDensity, System, Time, Velocity, Volume};
+use crate::process::sink::Motion;
+use crate::quantity::{Length, MassDensity, Measured, System, Time, Velocity, Volume};
 use crate::salt::Hook;
 
 entry! {
@@ -34,26 +33,9 @@ entry! {
             hook: HookEntry,
             #[doc = parameter!(depth)]
             depth: Written<Length>,
-            #[doc = parameter!(drop)]
-            drop: TimedDropEntry,
             #[doc = parameter!(measures)]
             measures: System,
         }
-    }
-}
-
-entry! {
-    /// A drop of this piece that the shop timed in this water, let go just below the surface.
-    pub struct TimedDropEntry {
-        required {
-            /// Depth.
-            depth: Written<Length>,
-            /// Time to it.
-            time: Written<Time>,
-            /// Density that the piece had.
-            density: Written<MassDensity>,
-        }
-        optional {}
     }
 }
 
@@ -62,6 +44,8 @@ response! {
     pub struct SinkResponse {
         /// Density of the piece, its salt and voids counted.
         pub density: Shown<MassDensity>,
+        /// Standard uncertainty of that, where it was given: twice that to either side is in the bounds.
+        pub density_uncertainty: Option<Shown<MassDensity>>,
         /// How fast it falls with its hook.
         pub speed: Shown<Velocity>,
         /// Lower bound.
@@ -96,14 +80,23 @@ impl SinkRequest {
     fn response(&self, resolver: &mut Resolver) -> Option<SinkResponse> {
         let _system = resolver.system;
         let water = resolver.fished_water(&At("/water"), &self.water);
-        let body = self.body(resolver);
+        let body = resolver.body(&At("/body"), &self.body);
+        let volume = resolver.quantity(&At("/volume"), &self.volume);
+        let hook = match &self.hook {
+            None => Some(Hook::default()),
+            Some(hook) => resolver.hook(&At("/hook"), hook),
+        };
         let (body, water) = (body?, water?.water);
-        let body = self.own_drag(body, &water, resolver)?;
+        let volume = volume?;
+        resolver.keep(&At("/volume"), body.shape.check_volume(volume))?;
+        let at = if body.drop.is_some() { At("/body/drop") } else { At("/body") };
+        let body = resolver.keep(&at, body.of(volume, hook?, &water))?;
         let density = match (&self.density, &self.speed) {
-            (Some(density), None) => resolver.quantity(&At("/density"), density),
+            (Some(density), None) => resolver.measured(&At("/density"), density),
             (None, Some(speed)) => {
                 let speed = resolver.quantity(&At("/speed"), speed)?;
-                resolver.keep(&At("/speed"), body.density_for(speed, &water))
+                let density = resolver.keep(&At("/speed"), body.density_for(speed, &water));
+                density.map(Measured::exact)
             }
             _ => {
                 resolver.fault(
@@ -115,7 +108,9 @@ impl SinkRequest {
                 None
             }
         }?;
-        let fall = resolver.keep(&Path::ROOT, body.fall(density, &water))?;
+        let unsure = density.uncertainty;
+        let (density, within) = (density.value, unsure.unwrap_or_default());
+        let fall = resolver.keep(&Path::ROOT, body.fall_within(density, within, &water))?;
         let time = match &self.depth {
             None => None,
             Some(depth) => {
@@ -125,6 +120,7 @@ impl SinkRequest {
         };
         Some(SinkResponse {
             density: text::density(density),
+            density_uncertainty: unsure.map(text::density),
             speed: text::speed(fall.speed),
             slowest: text::speed(fall.trust.slowest),
             fastest: text::speed(fall.trust.fastest),
@@ -134,27 +130,6 @@ impl SinkRequest {
             time,
             water: text::density(water.density),
         })
-    }
-
-    fn body(&self, resolver: &mut Resolver) -> Option<Body> {
-        let _system = resolver.system;
-        let shape = resolver.body(&At("/body"), &self.body);
-        let volume = resolver.quantity(&At("/volume"), &self.volume);
-        let hook = match &self.hook {
-            None => Some(Hook::default()),
-            Some(hook) => resolver.hook(&At("/hook"), hook),
-        };
-        Some(Body { volume: volume?, hook: hook?, shape: shape?, own_drag: None })
-    }
-
-    /// The same body, with its own drag where a drop was timed.
-    fn own_drag(&self, body: Body, water: &Water, resolver: &mut Resolver) -> Option<Body> {
-        let Some(drop) = &self.drop else { return Some(body) };
-        let depth = resolver.quantity(&At("/drop"), &drop.depth);
-        let time = resolver.quantity(&At("/drop"), &drop.time);
-        let density = resolver.quantity(&At("/drop"), &drop.density);
-        let timed = TimedDrop { depth: depth?, time: time? };
-        resolver.keep(&At("/drop"), body.with_drop(density?, &timed, water))
     }
 }
 
@@ -224,8 +199,24 @@ mod tests {
     fn a_drop_as_expected() {
         let time = number(&result(request()), "time");
         let drop = json!({ "depth": "1 m", "time": { "value": time, "unit": "s" }, "density": "1.1 g/mL" });
-        let answer = result(with("drop", drop));
+        let mut request = request();
+        request["body"]["drop"] = drop;
+        let answer = result(request);
         assert!((number(&answer, "time") - time).abs() < 1e-6 * time);
+    }
+
+    /// What is written behind ± is in the bounds.
+    #[test]
+    fn an_unsure_density_counts() {
+        let sure = result(request());
+        let unsure = result(with("density", json!("1.1 g/mL ± 0.01")));
+        assert_eq!(
+            (&unsure["speed"], number(&unsure, "density_uncertainty")),
+            (&sure["speed"], 0.01)
+        );
+        assert_eq!(sure["density_uncertainty"], Value::Null);
+        assert!(number(&unsure, "slowest") < number(&sure, "slowest"));
+        assert!(number(&unsure, "fastest") > number(&sure, "fastest"));
     }
 
     #[rstest]
@@ -246,7 +237,15 @@ mod tests {
     #[case("body", json!({ "stick": { "diameter": "10 mm", "length": "15 mm" } }), "sink-stick-too-short")]
     #[case("water", json!({ "temperature": "60 °C" }), "seawater-temperature-out-of-range")]
     #[case("water", json!({ "temperature": "20 °C", "salinity": 80 }), "seawater-salinity-out-of-range")]
-    #[case("drop", json!({ "depth": "1 m", "time": "0.1 s", "density": "1.1 g/mL" }), "sink-drop-too-quick")]
+    #[case(
+        "body",
+        json!({
+            "stick": { "diameter": "10 mm", "length": "121 mm" },
+            "drop": { "depth": "1 m", "time": "0.1 s", "density": "1.1 g/mL" }
+        }),
+        "sink-drop-too-quick"
+    )]
+    #[case("volume", json!("95 mL"), "sink-volume-not-of-body")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

@@ -62,7 +62,11 @@ response! {
         /// The same with the dose weighed, where it is not and `readability` is given: its relative standard
         /// uncertainty.
         pub weighed: Option<Shown<Ratio>>,
-        /// What would do most, where weighing the dose would halve the uncertainty.
+        /// The same with the base weighed, where it is not and `readability` is given.
+        pub base_weighed: Option<Shown<Ratio>>,
+        /// The same with both weighed, where neither is and `readability` is given.
+        pub both_weighed: Option<Shown<Ratio>>,
+        /// What to weigh, where that would halve the uncertainty: the one that hurts, or both.
         pub advice: Option<String>,
     }
 }
@@ -115,31 +119,51 @@ impl UncertaintyRequest {
         let dose = Dosed { material, taken: &dose_taken, share: 1.0 };
         let estimate = resolver.keep(&Path::ROOT, dose_ratio(&dose, &base, &tools))?;
         let coverage = resolver.keep(&Path::ROOT, estimate.coverage(Ratio::from(0.95)))?;
-        let weighed = match (readability, dose_taken) {
-            (Some(readability), [Taken::Spoon { .. } | Taken::Drops { .. }]) => {
-                let weighed = on_the_balance(&dose, &base, readability, &tools);
-                Some(relative(&resolver.keep(&Path::ROOT, weighed)?))
+        let (mut weighed, mut base_weighed, mut both_weighed) = (None, None, None);
+        if let Some(readability) = readability {
+            let balance = |dosed, at| on_the_balance(dosed, at, readability, &tools);
+            let at = &Path::ROOT;
+            let (dose_net, base_net) = (
+                resolver.keep(at, balance(&dose, dose_taken))?,
+                resolver.keep(at, balance(&base, base_taken))?,
+            );
+            let mut with = |dose_taken: &Option<[Taken<'_>; 1]>,
+                            base_taken: &Option<[Taken<'_>; 1]>| {
+                let dose = dose_taken.as_ref().map_or(dose, |taken| Dosed { taken, ..dose });
+                let base = base_taken.as_ref().map_or(base, |taken| Dosed { taken, ..base });
+                resolver.keep(at, dose_ratio(&dose, &base, &tools)).map(|found| relative(&found))
+            };
+            if dose_net.is_some() {
+                weighed = Some(with(&dose_net, &None)?);
             }
-            _ => None,
-        };
+            if base_net.is_some() {
+                base_weighed = Some(with(&None, &base_net)?);
+            }
+            if dose_net.is_some() && base_net.is_some() {
+                both_weighed = Some(with(&dose_net, &base_net)?);
+            }
+        }
         let now = relative(&estimate);
+        let ways = [
+            ("the dose", weighed),
+            ("the base", base_weighed),
+            ("both dose and base", both_weighed),
+        ];
         Some(UncertaintyResponse {
             ratio: fine_percent(estimate.value),
             relative: text::percent(now),
             relative_95: text::percent(coverage.half_width / estimate.value),
-            advice: weighed.filter(|weighed| *weighed <= 0.5 * now).and_then(|weighed| {
-                let main = &estimate.main_source()?.source;
-                Some(format!(
-                    "Weigh the dose: it is then sure to {} instead of {}; what hurts most now is {main}.",
-                    text::percent(weighed).text,
-                    text::percent(now).text,
-                ))
-            }),
+            advice: advice(&ways, now, &estimate),
             weighed: weighed.map(text::percent),
+            base_weighed: base_weighed.map(text::percent),
+            both_weighed: both_weighed.map(text::percent),
             sources: estimate
                 .shares
                 .into_iter()
-                .map(|share| SourceShare { source: share.source, share: text::percent(share.share) })
+                .map(|share| SourceShare {
+                    source: in_words(&share.source).into(),
+                    share: text::percent(share.share),
+                })
                 .collect(),
             unknown: estimate.unknown,
         })
@@ -176,8 +200,8 @@ impl UncertaintyRequest {
         }
         let filled: Volume = resolver.keep(&At("/per"), self.per.to(resolver.system))?;
         let mark = match &self.mark {
-            Some(mark) => resolver.quantity(&At("/mark"), mark)?,
-            None => filled,
+            Some(mark) => Some(resolver.quantity(&At("/mark"), mark)?),
+            None => None,
         };
         Some(Taken::Cup { name: "for the base", filled, mark, times: 1 })
     }
@@ -217,16 +241,45 @@ fn weighed(
     }
 }
 
-/// The same dose, weighed.
+/// As much, weighed; `None` where it is.
 fn on_the_balance(
-    dose: &Dosed<'_>,
-    base: &Dosed<'_>,
+    dosed: &Dosed<'_>,
+    taken: [Taken<'_>; 1],
     readability: Mass,
     tools: &ToolUncertainty,
-) -> Result<Estimate<Ratio>, UncertaintyError> {
-    let net = dosed_mass(dose, tools)?.value;
-    let taken = [Taken::Weighed { net, times: 1, readability }];
-    dose_ratio(&Dosed { taken: &taken, ..*dose }, base, tools)
+) -> Result<Option<[Taken<'static>; 1]>, UncertaintyError> {
+    if let [Taken::Weighed { .. }] = taken {
+        return Ok(None);
+    }
+    let net = dosed_mass(dosed, tools)?.value;
+    Ok(Some([Taken::Weighed { net, times: 1, readability }]))
+}
+
+/// What to weigh: the one of the two that leaves less, where that halves the uncertainty; else both.
+fn advice(
+    ways: &[(&str, Option<Ratio>); 3],
+    now: Ratio,
+    estimate: &Estimate<Ratio>,
+) -> Option<String> {
+    let [dose, base, both] = ways;
+    let one = match (dose.1, base.1) {
+        (Some(of_dose), Some(of_base)) if of_base < of_dose => base,
+        (None, Some(_)) => base,
+        _ => dose,
+    };
+    let halves = |way: &&(&str, Option<Ratio>)| way.1.is_some_and(|then| then <= 0.5 * now);
+    let &(what, then) = Some(one).filter(halves).or(Some(both).filter(halves))?;
+    let main = in_words(&estimate.main_source()?.source);
+    Some(format!(
+        "Weigh {what}: the ratio is then sure to {} instead of {}; what hurts most now is {main}.",
+        text::percent(then?).text,
+        text::percent(now).text,
+    ))
+}
+
+/// A source as it is told where each material is taken once.
+fn in_words(source: &str) -> &str {
+    source.strip_suffix(", taking 1").unwrap_or(source)
 }
 
 fn relative(estimate: &Estimate<Ratio>) -> Ratio {
@@ -241,6 +294,8 @@ fn fine_percent(share: Ratio) -> Shown<Ratio> {
 
 #[cfg(test)]
 mod tests {
+    use alloc::vec::Vec;
+
     use serde_json::{Value, json};
 
     use crate::request::answer_value;
@@ -264,12 +319,49 @@ mod tests {
     fn a_spoon_of_flake_is_better_weighed() {
         let answer = flake_by("1/2 tsp", &[]);
         let result = &answer["result"];
-        assert_eq!(result["sources"][0]["source"], "as_scooped of the dose", "{answer}");
+        assert_eq!(
+            result["sources"][0]["source"], "what a spoonful of the dose weighs",
+            "{answer}"
+        );
         // √(9.09² + 2.89² + 3²) % = 10.0 %; weighed: 0.01/√6/1.355 = 0.3 %.
         assert_eq!(result["relative"]["text"], "10 %");
         assert_eq!(result["weighed"]["text"], "0.3 %");
         let advice = result["advice"].as_str().unwrap();
-        assert!(advice.starts_with("Weigh the dose: it is then sure to 0.3 % instead of 10 %"));
+        assert!(
+            advice.starts_with("Weigh the dose: the ratio is then sure to 0.3 % instead of 10 %")
+        );
+    }
+
+    /// The plainest question: so many drops to a cup. What a drop weighs hurts, not the cup; and where the drop is known
+    /// well, the cup does.
+    #[test]
+    fn what_hurts_is_named() {
+        let drops = |drop: &str| {
+            answer_value(&json!({
+                "calculate": "uncertainty",
+                "material": { "kind": "colorant", "density": "1.05 g/mL", "drop": drop },
+                "amount": "32 drops",
+                "base": { "kind": "plastisol", "density": "1.03 g/mL ± 0.005" },
+                "per": "1 cup", "readability": "0.01 g",
+            }))
+        };
+        let by_drop = drops("0.044 g ± 0.006");
+        let result = &by_drop["result"];
+        assert_eq!(result["sources"][0]["source"], "what a drop of the dose weighs", "{by_drop}");
+        let names: Vec<_> =
+            result["sources"].as_array().unwrap().iter().map(|one| &one["source"]).collect();
+        assert!(names.contains(&&json!("filling the cup with the base")), "{names:?}");
+        assert!(result["advice"].as_str().unwrap().starts_with("Weigh the dose: "), "{by_drop}");
+        let by_cup = drops("0.044 g ± 0.0004");
+        assert!(
+            by_cup["result"]["advice"].as_str().unwrap().starts_with("Weigh the base: "),
+            "{by_cup}"
+        );
+        let by_both = drops("0.044 g ± 0.002");
+        let advice = by_both["result"]["advice"].as_str().unwrap();
+        assert!(advice.starts_with("Weigh both dose and base: "), "{by_both}");
+        let of = |field: &str| by_both["result"][field]["value"].as_f64().unwrap();
+        assert!(of("both_weighed") < of("weighed") && of("both_weighed") < of("base_weighed"));
     }
 
     #[test]

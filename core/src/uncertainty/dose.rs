@@ -258,7 +258,7 @@ impl<'a, 't> Model<'a, 't> {
                 let times = positive("how often it is weighed", f64::from(times))?;
                 let tool = self.tool(self.tools.balance_span, Origin::BalanceSpan);
                 let rounding = by_difference(readability) / net;
-                let scatter = self.scatter(rounding, times, own("reading"));
+                let scatter = self.scatter(rounding, times, own("reading the balance for"));
                 Ok(Term { fixed, properties: [None; 2], times, tool: Some(tool), scatter })
             }
             Taken::Spoon { name: spoon, holds, times } => {
@@ -266,25 +266,32 @@ impl<'a, 't> Model<'a, 't> {
                 let times = positive("the number of spoonfuls", f64::from(times))?;
                 let density = self.by_volume(material)?;
                 let tool = self.tool(self.tools.spoon_size, Origin::SpoonSize(spoon));
-                let scatter = self.scatter(self.tools.spoon_level, times, own("leveling"));
+                let scatter =
+                    self.scatter(self.tools.spoon_level, times, own("leveling the spoon of"));
                 let properties = [Some(density), None];
                 Ok(Term { fixed, properties, times, tool: Some(tool), scatter })
             }
             Taken::Cup { name: cup, filled, mark, times } => {
                 let fixed = positive("the volume at the mark", filled.value)?;
-                positive("the distance between marks", mark.value)?;
+                let once = match mark {
+                    Some(mark) => {
+                        positive("the distance between marks", mark.value)?;
+                        self.tools.cup_filling * (mark / filled)
+                    }
+                    None => self.tools.spoon_level,
+                };
                 let times = positive("the number of fillings", f64::from(times))?;
                 let density = self.by_volume(material)?;
                 let tool = self.tool(self.tools.cup_size, Origin::CupSize(cup));
-                let once = self.tools.cup_filling * (mark / filled);
-                let scatter = self.scatter(once, times, own("filling"));
+                let scatter = self.scatter(once, times, own("filling the cup with"));
                 let properties = [Some(density), None];
                 Ok(Term { fixed, properties, times, tool: Some(tool), scatter })
             }
             Taken::Drops { count } => {
                 let times = positive("the number of drops", f64::from(count))?;
                 let properties = self.drop(material)?;
-                let scatter = self.scatter(self.tools.drop_scatter, times, own("drops of"));
+                let scatter =
+                    self.scatter(self.tools.drop_scatter, times, own("drop against drop of"));
                 Ok(Term { fixed: 1.0, properties, times, tool: None, scatter })
             }
         }

@@ -29,14 +29,19 @@ impl fmt::Display for Origin<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::BalanceSpan => f.write_str("span of the balance"),
-            Self::SpoonSize(spoon) => write!(f, "size of spoon {spoon}"),
-            Self::CupSize(cup) => write!(f, "size of cup {cup}"),
+            Self::SpoonSize(spoon) => write!(f, "size of the spoon {spoon}"),
+            Self::CupSize(cup) => write!(f, "size of the cup {cup}"),
             Self::Taking { what, material, place } => {
                 write!(f, "{what} {material}, taking {}", place.saturating_add(1))
             }
+            Self::Property(Property::AsScooped, material) => {
+                write!(f, "what a spoonful of {material} weighs")
+            }
             Self::Property(property, material) => write!(f, "{property} of {material}"),
-            Self::Drop(material) => write!(f, "drop of {material}"),
-            Self::UnweighedDrop(material) => write!(f, "drop of {material}, never weighed"),
+            Self::Drop(material) => write!(f, "what a drop of {material} weighs"),
+            Self::UnweighedDrop(material) => {
+                write!(f, "what a drop of {material} weighs, which was never found out")
+            }
             Self::Voids => f.write_str("voids"),
         }
     }

@@ -159,7 +159,7 @@ const CUP_ML: f64 = 236.588_236_5;
 
 fn cup() -> Taken<'static> {
     let filled = Volume::new::<milliliter>(CUP_ML);
-    Taken::Cup { name: "1 cup", filled, mark: filled / 4.0, times: 1 }
+    Taken::Cup { name: "1 cup", filled, mark: Some(filled / 4.0), times: 1 }
 }
 
 fn weighed(net_g: f64) -> Taken<'static> {
@@ -186,7 +186,7 @@ fn relative(estimate: &Estimate<Ratio>) -> f64 {
 #[test]
 fn a_spoon_of_flake_is_unsure_by_the_spoon_and_a_balance_cures_it() {
     let spooned = ratio_of(&[spoon(1)], &flake(), &[weighed(243.7)]);
-    assert_eq!(spooned.main_source().unwrap().source, "as_scooped of flake");
+    assert_eq!(spooned.main_source().unwrap().source, "what a spoonful of flake weighs");
     // By hand: as scooped 0.05/0.55, size 0.05/√3, leveling 0.03, span 0.001, rounding negligible.
     let expected = [0.05 / 0.55, 0.05 / libm::sqrt(3.0), 0.03, 0.001];
     let by_hand = libm::sqrt(expected.iter().map(|u| u * u).sum());
@@ -227,7 +227,17 @@ fn drops_carry_their_own_uncertainty_n_fold_and_their_scatter_by_the_root() {
     let scatter = 0.05 / 10.0;
     let by_hand = libm::sqrt(own * own + scatter * scatter + 0.001 * 0.001);
     assert!((relative(&drops) - by_hand).abs() < 1e-4, "{}", relative(&drops));
-    assert_eq!(drops.main_source().unwrap().source, "drop of plum");
+    assert_eq!(drops.main_source().unwrap().source, "what a drop of plum weighs");
+}
+
+/// A tenth of the distance between marks is nothing to fill a whole cup by: one with a single mark is leveled.
+#[test]
+fn a_cup_with_one_mark_is_filled_like_a_spoon() {
+    let Taken::Cup { name, filled, .. } = cup() else { panic!("no cup") };
+    let single = Taken::Cup { name, filled, mark: None, times: 1 };
+    let found = ratio_of(&[weighed(1.4)], &plum(), &[single]);
+    let filling = found.shares.iter().find(|share| share.source.starts_with("filling")).unwrap();
+    assert!((filling.contribution.value.abs() / found.value.value - 0.03).abs() < 1e-3);
 }
 
 #[test]
@@ -236,7 +246,7 @@ fn a_drop_that_was_never_weighed_is_less_sure() {
     let never =
         ratio_of(&[Taken::Drops { count: 40 }], &Material { drop: None, ..plum() }, &[cup()]);
     assert!(relative(&never) > 3.0 * relative(&known));
-    assert!(never.main_source().unwrap().source.contains("never weighed"));
+    assert!(never.main_source().unwrap().source.contains("never found out"));
 }
 
 #[test]

@@ -17,7 +17,7 @@ pub struct ToolUncertainty {
     /// Of the size of a spoon: the same for all its spoonfuls. Default ±5 %, rectangular: 2.9 % (the tolerance
     /// of household measures in ANSI Z61.1, from memory).
     pub spoon_size: Ratio,
-    /// Of leveling one spoonful, new each time. Default 3 % (common practice, no source).
+    /// Of leveling one spoonful, new each time; also of filling a cup to its only mark. Default 3 % (common practice, no source).
     pub spoon_level: Ratio,
     /// Of where the marks of a cup stand. Default as a spoon's size.
     pub cup_size: Ratio,
@@ -98,8 +98,9 @@ pub enum Taken<'a> {
         name: &'a str,
         /// The volume at the mark.
         filled: Volume,
-        /// The distance from mark to mark.
-        mark: Volume,
+        /// The distance from mark to mark; `None` of a cup with this mark alone, which is filled like a spoon is
+        /// leveled.
+        mark: Option<Volume>,
         /// How often.
         times: u32,
     },

@@ -135,6 +135,15 @@ const weighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool 
 
 const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` : nothing)
 
+/** What the gauge says of the pressure in the chamber, and how far that can be trusted. */
+function leftInChamber({ absolute, at_most, swells_at }) {
+  if (at_most) {
+    return html`anything up to ${both(at_most)} may be left in the chamber: so near its end the gauge cannot tell`
+  }
+  const reckoned = swells_at ? html`, reckoned with ${both(swells_at)}, as the gauge may be off` : nothing
+  return html`${both(absolute)} are left in the chamber${reckoned}`
+}
+
 function degasCard(plan, step, now) {
   const { known, unknown } = step.of.pot.degas ?? {}
   const cautions = cautionsAt(plan, 'vacuum')
@@ -156,7 +165,7 @@ function degasCard(plan, step, now) {
         </p>
         ${step.items.map((item) => holdRow(step, item, now, known.fills > 1 ? `Fill ${step.items.indexOf(item) + 1}` : 'Degassed'))}
         <p class="hint">
-          Swells ${known.rise.text}-fold, to ${both(known.swollen)}; ${both(known.absolute)} are left in the chamber.
+          Swells ${known.rise.text}-fold, to ${both(known.swollen)}; ${leftInChamber(known)}.
           ${
             known.gauge_off
               ? `The air here does not give what the gauge shows: it reads at least ${short(known.gauge_off)} too much.`

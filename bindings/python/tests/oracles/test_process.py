@@ -62,7 +62,7 @@ def test_drag_of_a_ball(diameter_mm: float, density: float) -> None:
     assert fall.drag_coefficient == pytest.approx(fluids.drag.Clift(fall.reynolds), rel=1e-9)
     # Other curves lie within 7 % of it (core/src/process/drag.rs); Barati's high one is through the same data.
     assert fall.drag_coefficient == pytest.approx(fluids.drag.Barati_high(fall.reynolds), rel=0.07)
-    water = pw.calculate("sink", body={"ball": {"diameter": f"{diameter_mm} mm"}}, volume="1 mL",
+    water = pw.calculate("sink", body={"ball": {"diameter": "12 mm"}}, volume="0.9 mL",
                          water={"temperature": "20 °C"}, density="1.5 g/mL")["water"]["value"] * 1000  # fmt: skip
     viscosity = water * fall.speed_cm_per_s / 100 * diameter_mm / 1000 / fall.reynolds
     expected = fluids.drag.v_terminal(

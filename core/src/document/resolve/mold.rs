@@ -21,7 +21,7 @@ impl Resolver {
         self.check_below_one(&path.key("voids"), Some(voids));
         self.check_below_one(&path.key("rejects"), rejects);
         let hook = entry.hook.as_ref().map(|hook| self.hook(&path.key("hook"), hook));
-        Some(Mold {
+        let mold = Mold {
             name: name.to_owned(),
             cavities: cavities?,
             sprue: sprue.unwrap_or_default(),
@@ -30,7 +30,9 @@ impl Resolver {
             rejects,
             top: top.unwrap_or_default(),
             hook: hook.flatten().unwrap_or_default(),
-        })
+        };
+        self.check_bodies(path, &mold);
+        Some(mold)
     }
 
     fn cavities(&mut self, path: &Path<'_>, entry: &MoldEntry) -> Option<Vec<Cavities>> {

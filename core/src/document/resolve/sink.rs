@@ -1,11 +1,13 @@
 //! Pieces, their hooks, and the water that they sink in.
 
 use super::Resolver;
-use crate::book::FishedWater;
+use crate::book::{FishedWater, Mold, PieceBody, SeenDrop};
 use crate::document::path::Path;
-use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry, SalinityEntry};
+use crate::document::process::{
+    BodyEntry, FishedWaterEntry, HookEntry, SalinityEntry, TimedDropEntry,
+};
 use crate::process::seawater::{Salinity, Water};
-use crate::process::sink::Shape;
+use crate::process::sink::{Shape, TimedDrop};
 use crate::salt::Hook;
 
 impl Resolver {
@@ -13,12 +15,51 @@ impl Resolver {
         &mut self,
         parent: &Path<'_>,
         entry: Option<&BodyEntry>,
-    ) -> Option<Shape> {
+    ) -> Option<PieceBody> {
         self.body(&parent.key("body"), entry?)
     }
 
-    /// The shape of a piece.
-    pub(crate) fn body(&mut self, path: &Path<'_>, entry: &BodyEntry) -> Option<Shape> {
+    /// What a piece is like as it sinks.
+    pub(crate) fn body(&mut self, path: &Path<'_>, entry: &BodyEntry) -> Option<PieceBody> {
+        let shape = self.body_shape(path, entry);
+        let drop = match &entry.drop {
+            Some(drop) => Some(self.timed_drop(&path.key("drop"), drop)?),
+            None => None,
+        };
+        Some(PieceBody { shape: shape?, drop })
+    }
+
+    fn timed_drop(&mut self, path: &Path<'_>, entry: &TimedDropEntry) -> Option<SeenDrop> {
+        let depth = self.positive(&path.key("depth"), &entry.depth);
+        let time = self.positive(&path.key("time"), &entry.time);
+        let density = self.positive(&path.key("density"), &entry.density);
+        let water = match &entry.water {
+            Some(water) => Some(self.fished_water(&path.key("water"), water)?.water),
+            None => None,
+        };
+        let drop = TimedDrop { depth: depth?, time: time? };
+        Some(SeenDrop { drop, density: density?, water })
+    }
+
+    /// The faults of a mold's bodies: cavities that are not of their body, and drops that cannot be, as far as the water
+    /// is known in which they were timed.
+    pub(super) fn check_bodies(&mut self, path: &Path<'_>, mold: &Mold) {
+        for cavities in &mold.cavities {
+            let Some(body) = &cavities.body else { continue };
+            let parent = path.key("cavities");
+            let unlike = cavities.shape.as_ref().map(|shape| parent.key(shape));
+            let path = unlike.as_ref().unwrap_or(path).key("body");
+            let volume = cavities.volume.value;
+            if self.keep(&path, body.shape.check_volume(volume)).is_none() {
+                continue;
+            }
+            if let Some(water) = body.drop.and_then(|drop| drop.water) {
+                self.keep(&path.key("drop"), body.of(volume, mold.hook, &water));
+            }
+        }
+    }
+
+    fn body_shape(&mut self, path: &Path<'_>, entry: &BodyEntry) -> Option<Shape> {
         match (&entry.stick, &entry.ball) {
             (Some(stick), None) => {
                 let path = path.key("stick");

@@ -101,15 +101,16 @@ impl Resolver {
         Some(Pulled::Gauge { reading: reading?, dial: dial? })
     }
 
-    /// The air in a pot, where it is stated; the outer `None` where it is stated twice.
+    /// The air in a pot, where it is stated; the outer `None` where it is stated wrongly.
     #[allow(clippy::option_option)] // absent and wrong are two things
     fn entrained(&mut self, at: &Path<'_>, entry: &VacuumEntry) -> Option<Option<Air>> {
         match (entry.rise, entry.entrained) {
             (None, None) => Some(None),
             (Some(rise), None) => Some(Some(Air::Rise(rise))),
             (None, Some(share)) => {
-                self.check_below_one(&at.key("entrained"), Some(share.share()));
-                Some(Some(Air::Share(Ratio::from(share.share()))))
+                let share = share.share();
+                self.check_below_one(&at.key("entrained"), Some(share));
+                (share < 1.0).then(|| Some(Air::Share(Ratio::from(share))))
             }
             (Some(_), Some(_)) => {
                 self.fault(

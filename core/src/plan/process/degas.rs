@@ -5,8 +5,8 @@ use alloc::string::ToString;
 use super::{Reckoned, because, note};
 use crate::book::Book;
 use crate::plan::{Note, Shown, part, text};
-use crate::process::chamber::{Chamber, Pulled};
-use crate::process::degas::{Vacuum, Vessel};
+use crate::process::chamber::{Air, Chamber, Pulled};
+use crate::process::degas::Vessel;
 use crate::quantity::{Pressure, Ratio, Volume};
 
 /// Share of a vessel that stays empty under vacuum. Common practice, no source.
@@ -19,8 +19,12 @@ part! {
         pub gauge: Shown<Pressure>,
         /// Whether that counts up from nothing.
         pub is_absolute: bool,
-        /// What is left in the chamber.
+        /// What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
         pub absolute: Shown<Pressure>,
+        /// The most that may be left, where the dial cannot tell.
+        pub at_most: Option<Shown<Pressure>>,
+        /// The least that the dial allows, which the swelling is reckoned with where no rise was seen.
+        pub swells_at: Option<Shown<Pressure>>,
         /// How far the vacuum gauge must be off, since the air here does not give what it shows.
         pub gauge_off: Option<Shown<Pressure>>,
         /// How many times its level the pot swells to, if no bubble bursts.
@@ -54,7 +58,7 @@ fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Resul
     })?;
     let pressure = chamber.pressure(local).map_err(|error| because(&error))?;
     // Plasticizers give off next to nothing at degassing temperatures.
-    let vacuum = Vacuum::new(local, pressure.absolute, Pressure::default());
+    let vacuum = chamber.vacuum(local, &pressure, Pressure::default());
     let vacuum = vacuum.map_err(|error| because(&error))?;
     let air = chamber.entrained(vacuum).map_err(|error| because(&error))?.ok_or_else(|| {
         note(
@@ -95,10 +99,15 @@ fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Resul
         gauge: text::pressure(gauge, system),
         is_absolute,
         absolute: text::pressure(pressure.absolute.get(), system),
-        gauge_off: pressure.over.map(|over| text::pressure(over, system)),
+        at_most: (pressure.least.get() == Pressure::default())
+            .then(|| text::pressure(pressure.most.get(), system)),
+        swells_at: (matches!(chamber.air, Some(Air::Share(_))) && !is_absolute)
+            .then(|| text::pressure(pressure.least.get(), system)),
+        gauge_off: pressure.over.map(|over| text::gauge_off(over, system)),
         rise: text::factor(fills.swollen / fills.level),
         cup: text::cup(capacity, step, system),
-        fill_mark: text::cup(fills.mark, step, system),
+        // A cup with its highest mark alone is filled to any level.
+        fill_mark: text::fill_mark(fills.mark, (step < capacity).then_some(step), system),
         fills: fills.count,
         level: text::volume(fills.level, system),
         swollen: text::volume(fills.swollen, system),

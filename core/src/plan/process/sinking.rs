@@ -5,7 +5,8 @@ use alloc::format;
 use super::{Reckoned, because, note};
 use crate::book::{Book, Cavities, FishedWater, Mold};
 use crate::plan::{Note, Shown, part, text};
-use crate::process::sink::{Body, Motion};
+use crate::process::seawater::Water;
+use crate::process::sink::{Body, Motion, SinkError};
 use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Velocity, Volume};
 
 part! {
@@ -25,6 +26,8 @@ part! {
     pub struct Sinking {
         /// Density of the piece without its hook.
         pub density: Shown<MassDensity>,
+        /// Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
+        pub density_uncertainty: Option<Shown<MassDensity>>,
         /// Mass of hook and weight.
         pub hook: Shown<Mass>,
         /// How fast it falls.
@@ -47,12 +50,21 @@ pub(in crate::plan) fn water(book: &Book) -> Option<SinkWater> {
     })
 }
 
-/// How a piece from `cavities` of `mold` sinks that is made of `layers`, each a mass and its density.
+/// A layer of a piece.
+pub(in crate::plan) struct SinkLayer {
+    pub(in crate::plan) mass: Mass,
+    /// Voids counted.
+    pub(in crate::plan) density: MassDensity,
+    /// Standard uncertainty of its density.
+    pub(in crate::plan) unsure: Option<MassDensity>,
+}
+
+/// How a piece from `cavities` of `mold` sinks that is made of `layers`.
 pub(in crate::plan) fn sinking(
     book: &Book,
     mold: &Mold,
     cavities: &Cavities,
-    layers: &[(Mass, MassDensity)],
+    layers: &[SinkLayer],
 ) -> Option<Reckoned<Sinking>> {
     let water = book.limits.water.as_ref()?;
     Some(sinking_in(water, mold, cavities, layers).into())
@@ -62,22 +74,37 @@ fn sinking_in(
     fished: &FishedWater,
     mold: &Mold,
     cavities: &Cavities,
-    layers: &[(Mass, MassDensity)],
+    layers: &[SinkLayer],
 ) -> Result<Sinking, Note> {
-    let shape = cavities
+    let body = cavities
         .body
         .ok_or_else(|| note("body-not-known", format!("\"{}\" states no body.", mold.name)))?;
     let (mut mass, mut volume) = (Mass::default(), Volume::default());
-    for (layer, density) in layers {
-        mass += *layer;
-        volume += *layer / *density;
+    // That much mass is unsure; layers of one pot are unsure together, so that their shares add up.
+    let mut unsure = Some(Mass::default());
+    for layer in layers {
+        let of_layer = layer.mass / layer.density;
+        mass += layer.mass;
+        volume += of_layer;
+        unsure = unsure.zip(layer.unsure).map(|(sum, unsure)| sum + of_layer * unsure);
     }
-    let density = mass / volume;
-    let body = Body { volume, hook: mold.hook, shape, own_drag: None };
-    let fall = body.fall(density, &fished.water).map_err(|error| because(&error))?;
+    let body = body.of(volume, mold.hook, &fished.water).map_err(|error| because(&error))?;
+    let unsure = unsure.map(|unsure| unsure / volume);
+    fall(&body, mass / volume, unsure, &fished.water).map_err(|error| because(&error))
+}
+
+/// How `body` sinks at `density`, which is `unsure` by so much, where that is known.
+pub(crate) fn fall(
+    body: &Body,
+    density: MassDensity,
+    unsure: Option<MassDensity>,
+    water: &Water,
+) -> Result<Sinking, SinkError> {
+    let fall = body.fall_within(density, unsure.unwrap_or_default(), water)?;
     Ok(Sinking {
         density: text::density(density),
-        hook: text::mass(mold.hook.mass),
+        density_uncertainty: unsure.map(text::density),
+        hook: text::mass(body.hook.mass),
         speed: text::speed(fall.speed),
         slowest: text::speed(fall.trust.slowest),
         fastest: text::speed(fall.trust.fastest),

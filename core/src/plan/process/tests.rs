@@ -1,6 +1,7 @@
 use serde_json::{Value, json};
 use std::format;
 use std::string::{String, ToString};
+use std::vec::Vec;
 
 use super::Reckoned;
 use super::degas::SPARE;
@@ -70,6 +71,85 @@ fn the_fills_hold_the_pot_and_stay_below_the_brim() {
     assert!(degas.swollen.quantity <= brim * (1.0 - SPARE));
     let held = degas.level.quantity * f64::from(degas.fills);
     assert!(held >= plan.pots[0].stages[0].fills.quantity);
+}
+
+/// Near the density of the sea a piece may fall much faster than told, or hang: the ± of its density is in the bounds.
+#[test]
+fn an_unsure_density_is_in_the_bounds() {
+    let lake = plan(&demo());
+    let pots = &lake.pots[0];
+    let mut book = demo();
+    book["limits"]["water"] = json!({ "temperature": "60 °F", "salinity": 35 });
+    let sea = plan(&book);
+    let sinks = sea.lines[0].sinks.as_ref().and_then(Reckoned::known).unwrap();
+    let unsure = sinks.density_uncertainty.as_ref().unwrap().quantity;
+    let of_pot = pots.stages[0].density_uncertainty.as_ref().unwrap().quantity;
+    assert!(((unsure / of_pot).value - 1.0).abs() < 1e-12);
+    let mold = document::book_from_text(&book.to_string()).unwrap();
+    let (water, mold) =
+        (mold.limits.water.unwrap().water, &mold.molds[mold.find_mold("finger-5").unwrap()]);
+    let piece = sea.lines[0].piece.quantity;
+    let body = mold.cavities[0].body.unwrap();
+    let body = body.of(piece / sinks.density.quantity, mold.hook, &water).unwrap();
+    for off in [-2.0, -1.0, 1.0, 2.0] {
+        let speed = body.fall(sinks.density.quantity + off * unsure, &water).unwrap().speed;
+        assert!(sinks.slowest.quantity < speed && speed < sinks.fastest.quantity, "{off}");
+    }
+    assert!(sea.sheet().to_string().contains(" g/mL ± 0.0"));
+}
+
+/// A drop of the shop's own tells how its pieces fall.
+#[test]
+fn a_drop_of_its_own_is_on_the_sheet() {
+    let speed = |book: &Value| {
+        plan(book).lines[0].sinks.as_ref().and_then(Reckoned::known).unwrap().speed.quantity.value
+    };
+    let own = |time: &str| {
+        let drop = json!({ "depth": "1 m", "time": time, "density": "1.04 g/mL" });
+        with("/molds/finger-5/body", "drop", drop)
+    };
+    assert!(speed(&own("14 s")) < speed(&own("7 s")));
+    assert!((speed(&own("7 s")) / speed(&demo()) - 1.0).abs() > 0.01);
+    let mut in_a_bucket = own("0.1 s");
+    let at = "/molds/finger-5/body/drop";
+    in_a_bucket.pointer_mut(at).unwrap()["water"] = json!({ "temperature": "20 °C" });
+    let refused = document::book_from_text(&in_a_bucket.to_string()).unwrap_err();
+    let refused: Vec<_> = refused.iter().map(|fault| (&*fault.path, &*fault.code)).collect();
+    assert_eq!(refused, [(at, "sink-drop-too-quick")]);
+}
+
+/// A slip of the unit in a cavity or its body is a fault of the book.
+#[test]
+fn a_cavity_is_as_large_as_its_body() {
+    let length = with("/molds/finger-5/body/stick", "length", json!("127 cm"));
+    for book in [with("/molds/finger-5", "cavity", json!("92 mL")), length] {
+        let refused = document::book_from_text(&book.to_string()).unwrap_err();
+        let refused: Vec<_> = refused.iter().map(|fault| (&*fault.path, &*fault.code)).collect();
+        assert_eq!(refused, [("/molds/finger-5/body", "sink-volume-not-of-body")]);
+    }
+    let claw = with("/molds/claw-set/cavities/short", "cavity", json!("46 mL"));
+    let refused = document::book_from_text(&claw.to_string()).unwrap_err();
+    assert_eq!(refused.iter().next().unwrap().path, "/molds/claw-set/cavities/short/body");
+}
+
+/// Near the end of its dial a gauge cannot tell how far a share of air swells; a rise that was seen still does.
+#[test]
+fn a_gauge_near_its_end_makes_no_fill_mark_of_a_share() {
+    let share =
+        |gauge: &str| with("/bench", "vacuum", json!({ "gauge": gauge, "entrained": "2 %" }));
+    let plan_at = |gauge: &str| plan(&share(gauge));
+    let degas = plan_at("25 inHg");
+    let degas = degas.pots[0].degas.as_ref().and_then(Reckoned::known).unwrap();
+    let least = degas.swells_at.as_ref().unwrap().quantity;
+    assert!(least < degas.absolute.quantity && degas.at_most.is_none());
+    for gauge in ["27 inHg", "27.6 inHg", "28.5 inHg"] {
+        assert_eq!(why(plan_at(gauge).pots[0].degas.as_ref()), Some("degas-dial-cannot-tell"));
+    }
+    let seen = plan(&with("/bench/vacuum", "gauge", json!("27.8 inHg")));
+    let sheet = seen.sheet().to_string();
+    let sheet = sheet.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains("1.8-fold") && sheet.contains("so near its end the gauge cannot tell"));
+    assert!(sheet.contains("it reads at least 0.0"), "{sheet}");
 }
 
 #[test]

@@ -516,7 +516,7 @@ fn weighed(weights: &[Mass]) -> Result<Option<(Mass, Option<Mass>)>, RecordError
         [only] if crate::check::is_positive(only.value) => Ok(Some((*only, None))),
         [only] => Err(CalibrateError::Weight { piece: 1, weight: *only }.into()),
         all => {
-            let weighed = Weighed::new(all)?;
+            let weighed = Weighed::new(all, Mass::default())?;
             Ok(Some((weighed.mean, Some(weighed.deviation))))
         }
     }

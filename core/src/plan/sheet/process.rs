@@ -43,9 +43,20 @@ impl Page {
             1 => "It swells".to_string(),
             _ => format!("Each is {} with the air in it, and swells", degas.level.text),
         };
+        let left = match (&degas.at_most, &degas.swells_at) {
+            (Some(most), _) => format!(
+                "anything up to {} may be left in the chamber: so near its end the gauge cannot tell",
+                most.text
+            ),
+            (None, Some(least)) => format!(
+                "{} are left in the chamber, reckoned with {}, as the gauge may be off",
+                degas.absolute.text, least.text
+            ),
+            (None, None) => format!("{} are left in the chamber", degas.absolute.text),
+        };
         self.detail(&format!(
-            "{each} {}-fold, to {}; {} are left in the chamber.",
-            degas.rise.text, degas.swollen.text, degas.absolute.text
+            "{each} {}-fold, to {}; {left}.",
+            degas.rise.text, degas.swollen.text
         ));
         if let Some(off) = &degas.gauge_off {
             self.detail(&format!(
@@ -178,7 +189,7 @@ impl Page {
             }
             false => format!("fresh water of {}", water.temperature.text),
         };
-        self.wrapped("", &format!("SINK RATE with hook, {salt}: a model and its bounds"));
+        self.wrapped("", &format!("SINK RATE with hook, {salt}: a model and its bounds, twice the ± of the density in them"));
         let mut shown: Vec<String> = Vec::new();
         for line in lines {
             let Some(sinks) = &line.sinks else { continue };
@@ -202,8 +213,10 @@ fn sinking(what: &str, sinks: &Sinking) -> String {
         Motion::MaySwing => "may swing",
         Motion::Swings => "swings",
     };
+    let unsure = sinks.density_uncertainty.as_ref();
+    let unsure = unsure.map(|unsure| format!(" ± {}", bare(&unsure.text))).unwrap_or_default();
     format!(
-        "{what:<29} {}, {} ({} to {}), {motion}",
+        "{what:<29} {}{unsure}, {} ({} to {}), {motion}",
         sinks.density.text,
         sinks.speed.text,
         bare(&sinks.slowest.text),
@@ -211,9 +224,9 @@ fn sinking(what: &str, sinks: &Sinking) -> String {
     )
 }
 
-/// A speed without its unit.
-fn bare(speed: &str) -> &str {
-    speed.split(' ').next().unwrap_or(speed)
+/// A number without its unit.
+fn bare(amount: &str) -> &str {
+    amount.split(' ').next().unwrap_or(amount)
 }
 
 /// The bursts of a heating, at first or again.
