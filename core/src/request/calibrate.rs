@@ -3,10 +3,12 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::change::{self, Change};
 use super::response;
 use crate::calibrate::{CalibrateError, Unsure, Weighed};
 use crate::document::entry::entry;
 use crate::document::path::Path::{self, At};
+use crate::document::reader::Name;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
@@ -37,6 +39,10 @@ entry! {
             feed_uncertainty: Percent,
             #[doc = parameter!(cavity_measured)]
             cavity: Written<Volume>,
+            #[doc = parameter!(calibrated_mold)]
+            mold: Name,
+            #[doc = parameter!(calibrated_shape)]
+            shape: Name,
             #[doc = parameter!(measures)]
             measures: System,
         }
@@ -66,6 +72,8 @@ response! {
         pub feed: Option<Shown<Ratio>>,
         /// Its standard uncertainty: from that of the mean, and what stands behind the ± of densities and cavity.
         pub feed_uncertainty: Option<Shown<Ratio>>,
+        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+        pub write: Vec<Change>,
     }
 }
 
@@ -130,6 +138,14 @@ impl CalibrateRequest {
             Some(cavity) => (Some(cavity.both), Some(cavity.value), Some(cavity.uncertainty)),
             None => (None, None, None),
         };
+        let feed = share.map(|share| text::percent(share.share));
+        let mold = self.mold.as_ref();
+        let write = match (&cavity, &feed) {
+            (Some(cavity), _) => change::of_mold(mold, self.shape.as_ref(), "cavity", cavity),
+            // A mold has one feed share for all its shapes.
+            (None, Some(feed)) => change::of_mold(mold, None, "feed", &feed.text),
+            (None, None) => Vec::new(),
+        };
         Some(CalibrateResponse {
             count: u32::try_from(weighed.count).unwrap_or(u32::MAX),
             mean: text::mass(weighed.mean),
@@ -139,8 +155,9 @@ impl CalibrateRequest {
             cavity,
             volume,
             volume_uncertainty,
-            feed: share.map(|share| text::percent(share.share)),
+            feed,
             feed_uncertainty: share.map(|share| text::percent(share.uncertainty)),
+            write,
         })
     }
 }

@@ -91,6 +91,14 @@ mod tests {
         json!({ "calculate": "water", "water": "8.3 g", "at": "20 °C", "mold": "claw-set", "shape": "long" }),
         "cavity"
     )]
+    #[case(
+        json!({
+            "calculate": "calibrate", "weights": ["8.6 g", "8.7 g", "8.6 g"], "readability": "0.1 g",
+            "cold_density": "1.042 g/mL", "hot_density": "0.97 g/mL", "feed": "60 %", "mold": "claw-set",
+            "shape": "long",
+        }),
+        "cavity"
+    )]
     fn a_book_takes_what_is_written(#[case] request: Value, #[case] written: &str) {
         let answer = answer_value(&request);
         let result = &answer["result"];
@@ -105,6 +113,21 @@ mod tests {
         let (parent, key) = path.rsplit_once('/').unwrap();
         assert_eq!(key, written);
         book.pointer_mut(parent).unwrap()[key] = change["value"].clone();
+        document::book_from_text(&book.to_string()).unwrap();
+    }
+
+    #[test]
+    fn a_mold_has_one_feed_share() {
+        let answer = answer_value(&json!({
+            "calculate": "calibrate", "weights": ["9.5 g", "9.6 g", "9.5 g"], "readability": "0.1 g",
+            "cold_density": "1.042 g/mL", "hot_density": "0.97 g/mL", "cavity": "9.5 mL",
+            "mold": "claw-set", "shape": "short",
+        }));
+        let change = &answer["result"]["write"][0];
+        assert_eq!(change["path"], "/molds/claw-set/feed", "{answer}");
+        assert_eq!(change["value"], answer["result"]["feed"]["text"]);
+        let mut book: Value = serde_json::from_str(BOOK).unwrap();
+        book["molds"]["claw-set"]["feed"] = change["value"].clone();
         document::book_from_text(&book.to_string()).unwrap();
     }
 
