@@ -830,8 +830,11 @@ int32_t pour_book_plan(const struct pour_book *book,
                        struct pour_plan **plan,
                        struct pour_error **error);
 
-// The plan as JSON, complete: the record of the day. Freed by `pour_string_free`; `out_len` may be null.
-int32_t pour_plan_json(const struct pour_plan *plan, char **out, size_t *out_len, struct pour_error **error);
+// The plan as JSON, complete: the record of the day, with the book and the orders that it was made from. Freed by `pour_string_free`; `out_len` may be null.
+int32_t pour_plan_json(const struct pour_plan *plan,
+                       char **out,
+                       size_t *out_len,
+                       struct pour_error **error);
 
 // The bench sheet of the plan: text of 80 columns for the wall. Freed by `pour_string_free`; `out_len` may be null.
 int32_t pour_plan_sheet(const struct pour_plan *plan,
