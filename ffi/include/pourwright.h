@@ -19,8 +19,8 @@
  * it alone, so set it to NULL before. No error is kept in the library or in the thread: what failed is what the call
  * says. The codes are stable; those of the calculations stand in core/ERRORS.md, and those of this border are:
  * null-pointer, not-finite, not-utf8, too-large, unknown-number, misaligned, output-stride-zero,
- * outside-conversion, not-believable, mix-no-such-material, material-name-twice, mix-into-itself,
- * mix-other-materials, panic.
+ * outside-conversion, out-of-range, mix-no-such-material, material-name-twice, mix-into-itself,
+ * mix-other-materials, mix-too-much, panic.
  *
  * Ownership. What a call takes it copies, or has done with when it returns; it never frees what is the host's. A
  * handle (pour_book, pour_plan, pour_mix, pour_error) is made by a call, belongs to the host, and is freed once by its
@@ -36,8 +36,10 @@
  * bytes, at most 16 MiB, and need no NUL. Invalid UTF-8 is POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. What a call
  * gives out ends with a NUL, and has none inside.
  *
- * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that cannot be are POUR_REFUSED, with the range in
- * the help. Where a comment says so, 0 in a struct stands for what is left out; so set structs to {0} first.
+ * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that cannot be are POUR_REFUSED: each that is outside
+ * its range is a fault out-of-range at its parameter, /voids or /mix/voids, that says what was passed and what may be.
+ * Numbers that do not go together have a code of their own, and the path of the one that would have to change. Where a
+ * comment says so, 0 in a struct stands for what is left out; so set structs to {0} first.
  *
  * Columns. A call that ends in _n does for `rows` rows what the call without it does once. Each column is a pointer
  * and a stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd
@@ -882,14 +884,14 @@ int32_t pour_mix_mass_of(const struct pour_mix *mix,
 
 // Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 //
-// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`. Where a material's expansion is not known, none is reckoned with.
+// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`, `at_celsius` at most 400. Where a material's expansion is not known, none is reckoned with.
 int32_t pour_mix_volume(const struct pour_mix *mix,
                         int32_t as_phase,
                         double at_celsius,
                         double *volume_ml,
                         struct pour_error **error);
 
-// Density of the mix at a temperature: M/V · (1 − voids).
+// Density of the mix at a temperature: M/V · (1 − voids), with the volume of `pour_mix_volume`.
 int32_t pour_mix_density(const struct pour_mix *mix,
                          int32_t as_phase,
                          double at_celsius,
