@@ -18,7 +18,7 @@
  * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call leaves
  * it alone, so set it to NULL before. No error is kept in the library or in the thread: what failed is what the call
  * says. The codes are stable; those of the calculations stand in core/ERRORS.md, and those of this border are:
- * null-pointer, not-finite, not-utf8, too-large, unknown-number, misaligned, output-stride-zero,
+ * null-pointer, not-finite, not-utf8, too-large, unknown-number, misaligned, output-stride,
  * outside-conversion, out-of-range, mix-no-such-material, material-name-twice, mix-into-itself,
  * mix-other-materials, mix-too-much, panic.
  *
@@ -43,11 +43,11 @@
  *
  * Columns. A call that ends in _n does for `rows` rows what the call without it does once. Each column is a pointer
  * and a stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd
- * if need be; 0 repeats one number for all rows. The stride of a result must not be 0. A result may replace a column
- * that has the same address and stride; else they must not overlap. A row that cannot be is NaN, always the same one
- * (bits 7ff8000000000000), and the call still returns POUR_OK; if `statuses` is not null, it is a plain array of
- * `rows` int32_t that receives the status of each row. These calls allocate nothing. With rows = 0 any pointer may be
- * null.
+ * if need be; 0 repeats one number for all rows. The results of one call do not overlap: where there is more than one,
+ * a stride between -8 and 8 is POUR_REFUSED. A result may replace a column that has the same address and stride; else
+ * they must not overlap. A row that cannot be is NaN, always the same one (bits 7ff8000000000000), and the call still
+ * returns POUR_OK; if `statuses` is not null, it is a plain, aligned array of `rows` int32_t that receives the status
+ * of each row. These calls allocate nothing. With rows = 0 any pointer may be null.
  *
  * Threads. Any call may run on any thread, at any time, with handles of its own. One book, plan or error may be used
  * by many threads at once. One mix is used by one thread at a time. No call waits for another.

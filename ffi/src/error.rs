@@ -49,8 +49,8 @@ pub(crate) enum ArgumentError {
     UnknownNumber { found: i32, known: &'static str },
     #[error("The address is no multiple of {0}.")]
     Misaligned(usize),
-    #[error("A stride of 0 would write all rows to one place.")]
-    OneOutput,
+    #[error("With a stride of {0}, results would overlap.")]
+    OutputStride(isize),
     #[error(
         "{} lies below {least}, the least, or what it gives is beyond what a double holds.",
         Shown(*.value)
@@ -81,7 +81,7 @@ impl ArgumentError {
             Self::TooLarge { .. } => POUR_TOO_LARGE,
             Self::UnknownNumber { .. } => POUR_UNKNOWN_NUMBER,
             Self::Misaligned(_) => POUR_MISALIGNED,
-            Self::OneOutput
+            Self::OutputStride(_)
             | Self::OutsideConversion { .. }
             | Self::OutOfRange { .. }
             | Self::TooMuch { .. }
@@ -103,7 +103,7 @@ impl Diagnose for ArgumentError {
             Self::TooLarge { .. } => "too-large",
             Self::UnknownNumber { .. } => "unknown-number",
             Self::Misaligned(_) => "misaligned",
-            Self::OneOutput => "output-stride-zero",
+            Self::OutputStride(_) => "output-stride",
             Self::OutsideConversion { .. } => "outside-conversion",
             Self::OutOfRange { .. } => "out-of-range",
             Self::TooMuch { .. } => "mix-too-much",
@@ -125,11 +125,11 @@ impl Diagnose for ArgumentError {
             Self::TooLarge { .. } => "Check the length, or split the work.".into(),
             Self::UnknownNumber { known, .. } => format!("Use one of {known}.").into(),
             Self::Misaligned(_) => {
-                "Pass an array of that type, or use a columnar call, which takes any address."
-                    .into()
+                "Pass an array of that type; only columns may begin at any address.".into()
             }
-            Self::OneOutput => {
-                "Pass the distance between two results in bytes, 8 for a plain array.".into()
+            Self::OutputStride(_) => {
+                "Pass the distance between two results in bytes: 8 for a plain array, or more."
+                    .into()
             }
             Self::OutsideConversion { .. } => {
                 "Only a temperature can be negative, and none lies below absolute zero.".into()

@@ -2,6 +2,7 @@
 
 use std::ffi::CStr;
 use std::mem::MaybeUninit;
+use std::ptr;
 
 use pourwright_ffi::*;
 
@@ -422,7 +423,7 @@ fn a_mix_of_materials() {
 }
 
 #[test]
-fn a_share_has_a_help_that_holds() {
+fn a_share_and_a_misaligned_array_have_a_help_that_holds() {
     let help = |call: &dyn Fn(Slot<'_>) -> i32| {
         let mut error = MaybeUninit::uninit();
         assert_ne!(call(Some(&mut error)), POUR_OK);
@@ -436,4 +437,47 @@ fn a_share_has_a_help_that_holds() {
         pour_piece_mass(5.0, 0.9, 1.0, 0.0, 50.0, Some(&mut MaybeUninit::uninit()), error)
     });
     assert_eq!(share, "A share is a pure number: 0.05 for 5 %.");
+    let statuses = [0_i32; 3];
+    let statuses = statuses.as_ptr().cast::<u8>().wrapping_add(1).cast_mut().cast();
+    let (numbers, mut masses) = ([1.0; 2], [0.0; 2]);
+    let masses = masses.as_mut_ptr();
+    // SAFETY: two numbers each; the statuses are refused before any is written.
+    let array = help(&|error| unsafe {
+        let numbers = numbers.as_ptr();
+        pour_mass_of_volume_n(2, numbers, 8, numbers, 8, masses, 8, statuses, error)
+    });
+    assert_eq!(array, "Pass an array of that type; only columns may begin at any address.");
+}
+
+/// Results that would overlap are refused, and nothing is written; one result has no next one.
+#[test]
+fn results_do_not_overlap() {
+    let numbers = [1.0, 2.0];
+    let mut masses = [0.0; 3];
+    let mut ask = |rows, stride, error: Slot<'_>| {
+        let (numbers, masses) = (numbers.as_ptr(), masses[1..].as_mut_ptr());
+        // SAFETY: room for two results a stride of at most 8 apart, on either side.
+        unsafe {
+            pour_mass_of_volume_n(
+                rows,
+                numbers,
+                8,
+                numbers,
+                0,
+                masses,
+                stride,
+                ptr::null_mut(),
+                error,
+            )
+        }
+    };
+    for stride in -7..8 {
+        let says = format!("/masses_g: With a stride of {stride}, results would overlap.");
+        says!(says, |error| ask(2, stride, error));
+        assert_eq!(ask(0, stride, None), POUR_OK);
+    }
+    assert_eq!(ask(1, 0, None), POUR_OK);
+    assert_eq!(ask(2, 8, None), POUR_OK);
+    assert_eq!(ask(2, -8, None), POUR_OK);
+    assert_eq!(masses, [2.0, 1.0, 2.0]);
 }

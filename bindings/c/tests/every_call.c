@@ -442,7 +442,11 @@ static void columns(void)
     FAILS(pour_convert_n(NULL, 4, a, 8, out, 8, NULL, error), POUR_NULL, "null-pointer", "/conversion");
     FAILS(pour_convert_n(&way, 4, NULL, 8, out, 8, NULL, error), POUR_NULL, "null-pointer", "/values");
     FAILS(pour_convert_n(&way, 4, a, 8, NULL, 8, NULL, error), POUR_NULL, "null-pointer", "/converted");
-    FAILS(pour_convert_n(&way, 4, a, 8, out, 0, NULL, error), POUR_REFUSED, "output-stride-zero", "/converted");
+    FAILS(pour_convert_n(&way, 4, a, 8, out, 0, NULL, error), POUR_REFUSED, "output-stride", "/converted");
+    FAILS(pour_convert_n(&way, 2, a, 8, out, 7, NULL, error), POUR_REFUSED, "output-stride", "/converted");
+    FAILS(pour_convert_n(&way, 2, a, 8, out + 1, -1, NULL, error), POUR_REFUSED, "output-stride", "/converted");
+    FAILS(pour_convert_n(&way, 2, a, 8, out, 8, (int32_t *)(void *)((char *)statuses + 1), error), POUR_MISALIGNED,
+          "misaligned", "/statuses");
     FAILS(pour_convert_n(&way, SIZE_MAX, a, 8, out, 8, NULL, error), POUR_TOO_LARGE, "too-large", "/values");
     FAILS(pour_convert_n(&way, 4, a, PTRDIFF_MIN, out, 8, NULL, error), POUR_TOO_LARGE, "too-large", "/values");
     FAILS(pour_mass_of_volume_n(4, a, 8, NULL, 0, out, 8, NULL, error), POUR_NULL, "null-pointer",
@@ -455,6 +459,7 @@ static void columns(void)
           "null-pointer", "/feed");
     CHECK(out[0] == UNTOUCHED);
     CHECK(pour_convert_n(&way, 0, NULL, 8, NULL, 8, NULL, NULL) == POUR_OK);
+    GIVES(pour_convert_n(&way, 1, a, 8, out, 0, NULL, &error), out[0], 2500);
 }
 
 static void mixes(const pour_book *book)
