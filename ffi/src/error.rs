@@ -3,6 +3,7 @@
 use std::ffi::{CString, c_char};
 use std::{fmt, ptr};
 
+use pourwright::density::DensityError;
 use pourwright::request::Answer;
 use pourwright::{Diagnose, Fault, Faults};
 use thiserror::Error as ThisError;
@@ -58,6 +59,8 @@ pub(crate) enum ArgumentError {
     OutsideConversion { value: f64, least: f64 },
     #[error("{}", fmt::from_fn(|f| .range.outside(*.number, f)))]
     OutOfRange { number: f64, range: Range },
+    #[error(transparent)]
+    Density(DensityError),
     #[error("The mix would weigh {} g.", Shown(*.grams))]
     TooMuch { grams: f64 },
     #[error("There is no material \"{0}\" in this mix.")]
@@ -84,6 +87,7 @@ impl ArgumentError {
             Self::OutputStride(_)
             | Self::OutsideConversion { .. }
             | Self::OutOfRange { .. }
+            | Self::Density(_)
             | Self::TooMuch { .. }
             | Self::NoMaterial(_)
             | Self::NameTwice(_)
@@ -106,6 +110,7 @@ impl Diagnose for ArgumentError {
             Self::OutputStride(_) => "output-stride",
             Self::OutsideConversion { .. } => "outside-conversion",
             Self::OutOfRange { .. } => "out-of-range",
+            Self::Density(error) => error.code(),
             Self::TooMuch { .. } => "mix-too-much",
             Self::NoMaterial(_) => "mix-no-such-material",
             Self::NameTwice(_) => "material-name-twice",
@@ -135,6 +140,7 @@ impl Diagnose for ArgumentError {
                 "Only a temperature can be negative, and none lies below absolute zero.".into()
             }
             Self::OutOfRange { range, .. } => range.help().into(),
+            Self::Density(error) => error.help(),
             Self::TooMuch { .. } => {
                 "No mix of more than 1e18 g is believed: check the unit.".into()
             }

@@ -5,7 +5,6 @@ use std::mem::MaybeUninit;
 use std::ptr;
 use std::sync::Arc;
 
-use pourwright::density::TrueDensity;
 use pourwright::material::{Drop, Material as CoreMaterial};
 use pourwright::mix::{MaterialId, Materials, Mix as CoreMix};
 use pourwright::quantity::{MassDensity, Measurable, Measured};
@@ -15,10 +14,9 @@ use crate::error::{ArgumentError, Error, Failure, Refused};
 use crate::guard::{guard, guard_or};
 use crate::memory::{array, finite, given, text};
 use crate::number::{
-    celsius, grams, grams_per_milliliter, in_grams, in_grams_per_milliliter, in_milliliters, kind,
-    per_kelvin, phase,
+    celsius, grams, in_grams, in_grams_per_milliliter, in_milliliters, kind, per_kelvin, phase,
 };
-use crate::range::{Range, SHARE_BELOW_1};
+use crate::range::{Range, SHARE_BELOW_1, true_density};
 use crate::scalar::{believable, not_negative};
 
 /// A plastisol as a cup measures it.
@@ -155,8 +153,7 @@ impl Material {
                 if finite(&path, number)? == 0.0 {
                     return Ok(None);
                 }
-                let density = TrueDensity::new(grams_per_milliliter(number)).in_parameter(&path)?;
-                Ok(Some(Measured::exact(density.get())))
+                Ok(Some(Measured::exact(true_density(&path, number)?.get())))
             };
         material.density = density("density_g_per_ml", self.density_g_per_ml)?;
         material.fused = density("fused_g_per_ml", self.fused_g_per_ml)?;

@@ -6,9 +6,11 @@
 use std::fmt;
 
 use pourwright::Diagnose;
+use pourwright::density::{DensityError, TrueDensity};
 
 use crate::error::{ArgumentError, Failure};
 use crate::memory;
+use crate::number::grams_per_milliliter;
 
 /// A unit, as the least above 0 and the most that the core believes in it.
 #[derive(Debug, Clone, Copy)]
@@ -28,6 +30,10 @@ pub(crate) enum Range {
     Within(f64, f64),
     /// From the first to below the second.
     Below(f64, f64),
+    /// Grams per milliliter that something at a bench can have.
+    Density,
+    /// The same, or 0 where it is left out.
+    DensityOr0,
     /// At least another number of the call, which is named.
     AtLeast(&'static str, f64),
     /// At most another number of the call.
@@ -57,6 +63,8 @@ impl Range {
         match self {
             Self::Within(least, most) => (least..=most).contains(&x),
             Self::Below(least, end) => (least..end).contains(&x),
+            Self::Density => TrueDensity::new(grams_per_milliliter(x)).is_ok(),
+            Self::DensityOr0 => x == 0.0 || Self::Density.holds(x),
             Self::AtLeast(_, other) => x >= other,
             Self::AtMost(_, other) => x <= other,
             Self::LessThan(_, other) => x < other,
@@ -66,16 +74,28 @@ impl Range {
     /// The number that the parameter `name` is, if it is inside.
     pub(crate) fn check(self, name: &str, x: f64) -> Result<f64, Failure> {
         let number = memory::finite(name, x)?;
-        if self.holds(number) {
-            Ok(number)
-        } else {
-            Err(Failure::at(name, &ArgumentError::OutOfRange { number, range: self }))
+        if self.holds(number) { Ok(number) } else { Err(self.refusal(name, number)) }
+    }
+
+    /// Why the number that the parameter `name` is, which is outside, is refused.
+    pub(crate) fn refusal(self, name: &str, number: f64) -> Failure {
+        Failure::at(name, &self.error(number))
+    }
+
+    /// What is wrong with a number that is outside; the core asks back what was meant by a density that nothing has.
+    fn error(self, number: f64) -> ArgumentError {
+        if let Self::Density | Self::DensityOr0 = self
+            && let Err(error @ DensityError::Unbelievable(_)) =
+                TrueDensity::new(grams_per_milliliter(number))
+        {
+            return ArgumentError::Density(error);
         }
+        ArgumentError::OutOfRange { number, range: self }
     }
 
     /// Whether it says how the number stands to another one, which may be the wrong one of the two.
     fn is_relation(self) -> bool {
-        !matches!(self, Self::Within(..) | Self::Below(..))
+        matches!(self, Self::AtLeast(..) | Self::AtMost(..) | Self::LessThan(..))
     }
 
     /// What to do about a number that is outside.
@@ -98,11 +118,19 @@ impl Range {
             Self::Below(least, end) => {
                 write!(f, "{x} is not from {} to below {}.", Shown(least), Shown(end))
             }
+            Self::Density | Self::DensityOr0 => write!(f, "{x} is not above 0."),
             Self::AtLeast(name, other) => write!(f, "{x} is below {name}, {}.", Shown(other)),
             Self::AtMost(name, other) => write!(f, "{x} is above {name}, {}.", Shown(other)),
             Self::LessThan(name, other) => write!(f, "{x} is not below {name}, {}.", Shown(other)),
         }
     }
+}
+
+/// The density that the parameter `name` is.
+pub(crate) fn true_density(name: &str, g_per_ml: f64) -> Result<TrueDensity, Failure> {
+    let density = memory::finite(name, g_per_ml)?;
+    TrueDensity::new(grams_per_milliliter(density))
+        .map_err(|_| Range::Density.refusal(name, density))
 }
 
 /// A number as a message has it: with an exponent where it would have a row of zeros.
@@ -171,9 +199,5 @@ fn not_finite(numbers: &[Number<'_>]) -> Option<Failure> {
 
 fn outside(numbers: &[Number<'_>], which: impl Fn(Range) -> bool) -> Option<Failure> {
     let bad = numbers.iter().filter(|(_, x, range)| which(*range) && !range.holds(*x));
-    Failure::all(
-        bad.map(|(name, x, range)| {
-            (*name, ArgumentError::OutOfRange { number: *x, range: *range })
-        }),
-    )
+    Failure::all(bad.map(|(name, x, range)| (*name, range.error(*x))))
 }

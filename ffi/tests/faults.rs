@@ -112,15 +112,16 @@ fn a_mix_before_salt() {
         change(&|mix| (mix.voids, mix.feed) = (2.0, -1.0)),
         "/mix/voids: 2 is not from 0 to below 1.\n/mix/feed: -1 is not from 0 to 1."
     );
-    // A density that is none.
+    // A density that is none, and one that nothing has.
     for (at, set) in [
         ("/mix/base_g_per_ml", (|mix, x| mix.base_g_per_ml = x) as fn(&mut Unsalted, f64)),
         ("/mix/salt_g_per_ml", |mix, x| mix.salt_g_per_ml = x),
         ("/mix/softener_g_per_ml", |mix, x| mix.softener_g_per_ml = x),
         ("/mix/salt_as_scooped_g_per_ml", |mix, x| mix.salt_as_scooped_g_per_ml = x),
     ] {
-        let faults = change(&|mix| set(mix, -1.0));
-        assert!(faults.starts_with(at), "{faults}");
+        assert_eq!(change(&|mix| set(mix, -1.0)), format!("{at}: -1 is not above 0."));
+        let thousands = change(&|mix| set(mix, 1030.0));
+        assert_eq!(thousands, format!("{at}: Nothing at a bench has a density of 1030 g/mL."));
     }
 }
 
@@ -180,6 +181,9 @@ fn a_piece_and_a_shot() {
     says!("/cold_g_per_ml: -1 is not above 0.", |e| ask(5.0, 0.9, -1.0, 0.0, 0.5, e));
     says!("/voids: 1 is not from 0 to below 1.", |e| ask(5.0, 0.9, 1.0, 1.0, 0.5, e));
     says!("/feed: 50 is not from 0 to 1.", |e| ask(5.0, 0.9, 1.0, 0.0, 50.0, e));
+    says!("/cold_g_per_ml: Nothing at a bench has a density of 1030 g/mL.", |e| {
+        ask(5.0, 0.9, 1030.0, 0.0, 0.5, e)
+    });
     says!("/hot_g_per_ml: The mix is denser hot (1.1 g/mL) than cold (1 g/mL).", |e| {
         ask(5.0, 1.1, 1.0, 0.0, 0.5, e)
     });
@@ -206,7 +210,7 @@ fn a_piece_and_a_shot() {
         topped_g = -6.0 => "-6 is not from 0 to 1e18.",
         share = 1.5 => "1.5 is not from 0 to 1.",
         feed = -0.5 => "-0.5 is not from 0 to 1.",
-        hot_g_per_ml = -0.9 => "-0.9 is not from 0 to 1e12.",
+        hot_g_per_ml = -0.9 => "-0.9 is not above 0.",
         cold_g_per_ml = 0.0 => "0 is not above 0.",
         voids = -0.02 => "-0.02 is not from 0 to below 1.",
     }
@@ -334,6 +338,9 @@ fn a_body_that_sinks() {
     }
     let short = Body { length_mm: 12.0, ..good };
     says!("/body/length_mm: A stick of 1 diameters is too short.", |error| sink(&short, error));
+    says!("/density_g_per_ml: Nothing at a bench has a density of 1100 g/mL.", |error| {
+        pour_sink_rate(Some(&good), 1100.0, Some(&mut fall), error)
+    });
     says!("/density_g_per_ml: -1 is not above 0.", |error| {
         pour_sink_rate(Some(&good), -1.0, Some(&mut fall), error)
     });

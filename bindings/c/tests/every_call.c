@@ -129,7 +129,7 @@ static void doses(void)
     FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_NOT_FINITE, "not-finite",
           "/material/density_g_per_ml");
     salt.density_g_per_ml = -1;
-    FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_REFUSED, "density-not-positive",
+    FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_REFUSED, "out-of-range",
           "/material/density_g_per_ml");
     salt.name = NULL;
     FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_NULL, "null-pointer", "/material/name");
@@ -139,10 +139,10 @@ static void doses(void)
     FAILS(pour_mass_of_volume(NAN, 1, &out, error), POUR_NOT_FINITE, "not-finite", "/volume_ml");
     FAILS(pour_mass_of_volume(-1, 1, &out, error), POUR_REFUSED, "out-of-range", "/volume_ml");
     FAILS(pour_mass_of_volume(1e300, 1, &out, error), POUR_REFUSED, "out-of-range", "/volume_ml");
-    FAILS(pour_mass_of_volume(1, 0, &out, error), POUR_REFUSED, "density-not-positive", "/density_g_per_ml");
+    FAILS(pour_mass_of_volume(1, 0, &out, error), POUR_REFUSED, "out-of-range", "/density_g_per_ml");
     FAILS(pour_mass_of_volume(1, 1, NULL, error), POUR_NULL, "null-pointer", "/mass_g");
     FAILS(pour_volume_of_mass(INFINITY, 1, &out, error), POUR_NOT_FINITE, "not-finite", "/mass_g");
-    FAILS(pour_volume_of_mass(1, -1, &out, error), POUR_REFUSED, "density-not-positive", "/density_g_per_ml");
+    FAILS(pour_volume_of_mass(1, -1, &out, error), POUR_REFUSED, "out-of-range", "/density_g_per_ml");
     FAILS(pour_volume_of_mass(1, 1, NULL, error), POUR_NULL, "null-pointer", "/volume_ml");
     CHECK(out == UNTOUCHED);
 }

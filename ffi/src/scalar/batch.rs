@@ -10,7 +10,7 @@ use crate::guard::guard;
 use crate::memory::given;
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, or, share};
 use crate::range::{
-    At, G, G_PER_ML, ML, Number, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
+    At, G, ML, Number, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
 };
 
 /// Pieces wanted, and the shop that makes them. Set all to 0 first.
@@ -83,7 +83,7 @@ impl Batch {
             ("batch/shot_g", self.shot_g, above_0(G)),
             ("batch/sprue_g", self.sprue_g, from_0(G)),
             ("batch/returned", self.returned, SHARE),
-            ("batch/shot_g_per_ml", self.shot_g_per_ml, above_0(G_PER_ML)),
+            ("batch/shot_g_per_ml", self.shot_g_per_ml, Range::Density),
             ("batch/injector_holds_ml", self.injector_holds_ml, above_0(ML)),
             ("batch/injector_keeps_ml", self.injector_keeps_ml, from_0(ML)),
             ("batch/film_g", self.film_g, from_0(G)),

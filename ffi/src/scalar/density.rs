@@ -8,7 +8,7 @@ use crate::error::{Error, Failure};
 use crate::guard::guard;
 use crate::memory::{array, given};
 use crate::number::{grams, grams_per_milliliter, in_grams_per_milliliter};
-use crate::range::{At, G, G_PER_ML, SHARE_BELOW_1, above_0, first_outside, from_0, refusal};
+use crate::range::{At, G, Range, SHARE_BELOW_1, first_outside, from_0, refusal};
 
 /// Density at 20 °C of `parts` constituents mixed: ρ = Σm/(Σm/ρ) · (1 − voids).
 ///
@@ -45,7 +45,7 @@ pub unsafe extern "C" fn pour_density_of_parts(
 fn why(masses: &[f64], densities: &[f64], voids: f64, error: &MixError) -> Failure {
     let parts = [
         first_outside("masses_g", masses, from_0(G)),
-        first_outside("densities_g_per_ml", densities, above_0(G_PER_ML)),
+        first_outside("densities_g_per_ml", densities, Range::Density),
     ];
     let parts = parts.iter().flatten().map(|(name, x, range)| (name.as_str(), *x, *range));
     let numbers: Vec<_> = parts.chain([("voids", voids, SHARE_BELOW_1)]).collect();

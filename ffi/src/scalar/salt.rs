@@ -8,7 +8,7 @@ use pourwright::salt::{
     Hook, PieceCavity, Salt, SaltError, SaltForm, SaltLoading, SaltSoftener, Unsalted as Mix,
 };
 
-use crate::error::{Error, Failure, Refused};
+use crate::error::{Error, Failure};
 use crate::guard::guard;
 use crate::memory::{self, given};
 use crate::number::{
@@ -16,8 +16,8 @@ use crate::number::{
     per_kelvin, salt_form, share,
 };
 use crate::range::{
-    ANY, At, G, G_PER_ML, ML, Number, PURE, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0,
-    refusal,
+    ANY, At, G, ML, Number, PURE, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
+    true_density,
 };
 
 /// mL of salt as scooped per mL of base.
@@ -84,17 +84,17 @@ impl Unsalted {
     fn numbers(&self) -> [Number<'static>; 18] {
         [
             ("mix/base_ml", self.base_ml, above_0(ML)),
-            ("mix/base_g_per_ml", self.base_g_per_ml, above_0(G_PER_ML)),
+            ("mix/base_g_per_ml", self.base_g_per_ml, Range::Density),
             ("mix/mix_g", self.mix_g, from_0(G)),
             ("mix/mix_ml", self.mix_ml, from_0(ML)),
             ("mix/hot_ml", self.hot_ml, from_0(ML)),
             ("mix/shot_celsius", or(self.shot_celsius, 20.0), Range::Within(20.0, 400.0)),
             ("mix/voids", self.voids, SHARE_BELOW_1),
-            ("mix/salt_g_per_ml", self.salt_g_per_ml, above_0(G_PER_ML)),
-            ("mix/salt_as_scooped_g_per_ml", self.salt_as_scooped_g_per_ml, from_0(G_PER_ML)),
+            ("mix/salt_g_per_ml", self.salt_g_per_ml, Range::Density),
+            ("mix/salt_as_scooped_g_per_ml", self.salt_as_scooped_g_per_ml, Range::DensityOr0),
             ("mix/salt_expansion_per_kelvin", self.salt_expansion_per_kelvin, from_0(PURE)),
             ("mix/softener_per_salt", self.softener_per_salt, from_0(PURE)),
-            ("mix/softener_g_per_ml", self.softener_g_per_ml, from_0(G_PER_ML)),
+            ("mix/softener_g_per_ml", self.softener_g_per_ml, Range::DensityOr0),
             ("mix/softener_expansion_per_kelvin", self.softener_expansion_per_kelvin, from_0(PURE)),
             ("mix/most_solids", self.most_solids, SHARE_BELOW_1),
             ("mix/cavity_ml", self.cavity_ml, from_0(ML)),
@@ -124,9 +124,6 @@ impl Unsalted {
 
     fn read(&self) -> Result<Mix, Failure> {
         finite(&self.numbers())?;
-        let true_density = |name: &str, number: f64| {
-            TrueDensity::new(grams_per_milliliter(number)).in_parameter(name)
-        };
         let base = true_density("mix/base_g_per_ml", self.base_g_per_ml)?;
         let base_volume = milliliters(self.base_ml);
         let base_mass = base.mass_of(base_volume);
@@ -152,7 +149,7 @@ impl Unsalted {
             salt: Salt {
                 true_density: true_density("mix/salt_g_per_ml", self.salt_g_per_ml)?,
                 scooped_density: ScoopedDensity::new(grams_per_milliliter(scooped))
-                    .in_parameter("mix/salt_as_scooped_g_per_ml")?,
+                    .map_err(|_| Range::Density.refusal("mix/salt_as_scooped_g_per_ml", scooped))?,
                 expansion: per_kelvin(self.salt_expansion_per_kelvin),
             },
             softener,
@@ -292,8 +289,8 @@ fn why_no_salt(numbers: [f64; 5], error: &SaltError) -> Failure {
     };
     let numbers = [
         ("base_ml", base_ml, above_0(ML)),
-        ("base_g_per_ml", base_g_per_ml, above_0(G_PER_ML)),
-        ("salt_g_per_ml", salt_g_per_ml, above_0(G_PER_ML)),
+        ("base_g_per_ml", base_g_per_ml, Range::Density),
+        ("salt_g_per_ml", salt_g_per_ml, Range::Density),
         ("voids", voids, SHARE_BELOW_1),
         ("density_g_per_ml", density_g_per_ml, ANY),
     ];

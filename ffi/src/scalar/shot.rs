@@ -9,7 +9,7 @@ use crate::guard::guard;
 use crate::memory::given;
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, or, share};
 use crate::range::{
-    At, G, G_PER_ML, ML, Number, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
+    At, G, ML, Number, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
 };
 
 /// One shot into cavities of one shape. Set all to 0 first.
@@ -64,8 +64,8 @@ impl Shot {
             ("shot/topped_g", self.topped_g, from_0(G)),
             ("shot/share", self.share, SHARE),
             ("shot/feed", self.feed, SHARE),
-            ("shot/hot_g_per_ml", self.hot_g_per_ml, from_0(G_PER_ML)),
-            ("shot/cold_g_per_ml", self.cold_g_per_ml, above_0(G_PER_ML)),
+            ("shot/hot_g_per_ml", self.hot_g_per_ml, Range::DensityOr0),
+            ("shot/cold_g_per_ml", self.cold_g_per_ml, Range::Density),
             ("shot/voids", self.voids, SHARE_BELOW_1),
         ]
     }
@@ -145,8 +145,8 @@ fn why_no_piece(numbers: [f64; 5], error: &ShotError) -> Failure {
     let at = if let ShotError::Swells { .. } = error { At::Parameter } else { At::Number };
     let numbers = [
         ("cavity_ml", cavity_ml, above_0(ML)),
-        ("hot_g_per_ml", hot_g_per_ml, above_0(G_PER_ML)),
-        ("cold_g_per_ml", cold_g_per_ml, above_0(G_PER_ML)),
+        ("hot_g_per_ml", hot_g_per_ml, Range::Density),
+        ("cold_g_per_ml", cold_g_per_ml, Range::Density),
         ("voids", voids, SHARE_BELOW_1),
         ("feed", feed, SHARE),
     ];

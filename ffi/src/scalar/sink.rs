@@ -11,9 +11,7 @@ use crate::error::{Error, Failure};
 use crate::guard::guard;
 use crate::memory::given;
 use crate::number::{celsius, grams, grams_per_milliliter, in_grams_per_milliliter, milliliters};
-use crate::range::{
-    ANY, At, CM_PER_S, G, G_PER_ML, ML, MM, Number, above_0, finite, from_0, refusal,
-};
+use crate::range::{ANY, At, CM_PER_S, G, ML, MM, Number, Range, above_0, finite, from_0, refusal};
 
 /// It falls straight.
 pub const POUR_STRAIGHT: i32 = 1;
@@ -131,7 +129,7 @@ pub extern "C" fn pour_sink_rate(
         let body = given("body", body)?;
         let fall = given("fall", fall.as_deref_mut())?;
         let beside = "density_g_per_ml";
-        let numbers = body.numbers((beside, density_g_per_ml, above_0(G_PER_ML)));
+        let numbers = body.numbers((beside, density_g_per_ml, Range::Density));
         finite(&numbers)?;
         let (body, water) = body.read()?;
         let found = body.fall(grams_per_milliliter(density_g_per_ml), &water);
