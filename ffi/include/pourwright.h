@@ -38,7 +38,7 @@
  *
  * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that cannot be are POUR_REFUSED: each that is outside
  * its range is a fault out-of-range at its parameter, /voids or /mix/voids, that says what was passed and what may be.
- * Numbers that do not go together have a code of their own, and the path of the one that would have to change. Where a
+ * Other faults have the code of the calculation, and the path of the parameter that would have to change. Where a
  * comment says so, 0 in a struct stands for what is left out; so set structs to {0} first.
  *
  * Columns. A call that ends in _n does for `rows` rows what the call without it does once. Each column is a pointer
@@ -832,11 +832,10 @@ int32_t pour_book_plan(const struct pour_book *book,
                        struct pour_plan **plan,
                        struct pour_error **error);
 
-// The plan as JSON, complete: the record of the day, with the book and the orders that it was made from. Freed by `pour_string_free`; `out_len` may be null.
-int32_t pour_plan_json(const struct pour_plan *plan,
-                       char **out,
-                       size_t *out_len,
-                       struct pour_error **error);
+// The plan as JSON, complete: the record of the day, with the book and the orders that it was made from.
+//
+// Freed by `pour_string_free`; `out_len` may be null.
+int32_t pour_plan_json(const struct pour_plan *plan, char **out, size_t *out_len, struct pour_error **error);
 
 // The bench sheet of the plan: text of 80 columns for the wall. Freed by `pour_string_free`; `out_len` may be null.
 int32_t pour_plan_sheet(const struct pour_plan *plan,
@@ -884,14 +883,15 @@ int32_t pour_mix_mass_of(const struct pour_mix *mix,
 
 // Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 //
-// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`, `at_celsius` at most 400. Where a material's expansion is not known, none is reckoned with.
+// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`; `at_celsius` is from -273.15 to 400. Where a material's expansion is
+// not known, none is reckoned with.
 int32_t pour_mix_volume(const struct pour_mix *mix,
                         int32_t as_phase,
                         double at_celsius,
                         double *volume_ml,
                         struct pour_error **error);
 
-// Density of the mix at a temperature: M/V · (1 − voids), with the volume of `pour_mix_volume`.
+// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1.
 int32_t pour_mix_density(const struct pour_mix *mix,
                          int32_t as_phase,
                          double at_celsius,

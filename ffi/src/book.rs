@@ -79,7 +79,9 @@ pub unsafe extern "C" fn pour_book_plan(
     })
 }
 
-/// The plan as JSON, complete: the record of the day, with the book and the orders that it was made from. Freed by `pour_string_free`; `out_len` may be null.
+/// The plan as JSON, complete: the record of the day, with the book and the orders that it was made from.
+///
+/// Freed by `pour_string_free`; `out_len` may be null.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_plan_json(
     plan: Option<&Plan>,

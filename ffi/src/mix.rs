@@ -281,7 +281,8 @@ pub unsafe extern "C" fn pour_mix_mass_of(
 
 /// Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 ///
-/// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`, `at_celsius` at most 400. Where a material's expansion is not known, none is reckoned with.
+/// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`; `at_celsius` is from -273.15 to 400. Where a material's expansion is
+/// not known, none is reckoned with.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_mix_volume(
     mix: Option<&Mix>,
@@ -301,7 +302,7 @@ pub extern "C" fn pour_mix_volume(
     })
 }
 
-/// Density of the mix at a temperature: M/V · (1 − voids), with the volume of `pour_mix_volume`.
+/// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_mix_density(
     mix: Option<&Mix>,
