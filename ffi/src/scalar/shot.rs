@@ -8,9 +8,7 @@ use crate::error::{Error, Failure};
 use crate::guard::guard;
 use crate::memory::given;
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, or, share};
-use crate::range::{
-    At, G, ML, Number, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
-};
+use crate::range::{At, G, ML, Number, Range, SHARE, SHARE_BELOW_1, above_0, from_0, refusal};
 
 /// One shot into cavities of one shape. Set all to 0 first.
 #[repr(C)]
@@ -91,7 +89,6 @@ pub extern "C" fn pour_shot_fill(
     guard(error, &mut || {
         let shot = given("shot", shot)?;
         let result = given("result", result.as_deref_mut())?;
-        finite(&shot.numbers())?;
         let volume = milliliters(shot.cavity_ml);
         let masses = CoreShot {
             cavities: &[Cavity { volume, count: shot.cavities }],
