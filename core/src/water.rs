@@ -17,7 +17,7 @@ use alloc::borrow::Cow;
 
 use uom::si::f64::SpecificVolume;
 use uom::si::mass_density::kilogram_per_cubic_meter;
-use uom::si::pressure::hectopascal;
+use uom::si::pressure::{hectopascal, kilopascal};
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 use crate::check::is_positive;
@@ -42,7 +42,10 @@ pub enum WaterError {
     #[error("Water at {} is outside 0 to 40 °C, where its density is known.", show::celsius(.0))]
     Temperature(ThermodynamicTemperature),
     /// No pressure of air on this planet's surface.
-    #[error("An air pressure of {} hPa is outside 450 to 1100 hPa.", show::number(.0.get::<hectopascal>()))]
+    #[error(
+        "An air pressure of {} hPa ({} kPa) is outside 450 to 1100 hPa (45 to 110 kPa).",
+        show::number(.0.get::<hectopascal>()), show::number(.0.get::<kilopascal>())
+    )]
     AirPressure(Pressure),
     /// A weight that no water has.
     #[error("The weight of the water must be a number above zero, not {}.", show::mass(.0))]

@@ -18,9 +18,9 @@
  * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call leaves
  * it alone, so set it to NULL before. No error is kept in the library or in the thread: what failed is what the call
  * says. The codes are stable; those of the calculations stand in core/ERRORS.md, and those of this border are:
- * null-pointer, not-finite, not-utf8, too-large, unknown-number, misaligned, output-stride-zero,
- * outside-conversion, not-believable, mix-no-such-material, material-name-twice, mix-into-itself,
- * mix-other-materials, panic.
+ * null-pointer, not-finite, not-utf8, too-large, unknown-number, misaligned, output-stride,
+ * outside-conversion, out-of-range, mix-no-such-material, material-name-twice, mix-into-itself,
+ * mix-other-materials, mix-too-much, panic.
  *
  * Ownership. What a call takes it copies, or has done with when it returns; it never frees what is the host's. A
  * handle (pour_book, pour_plan, pour_mix, pour_error) is made by a call, belongs to the host, and is freed once by its
@@ -36,16 +36,18 @@
  * bytes, at most 16 MiB, and need no NUL. Invalid UTF-8 is POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. What a call
  * gives out ends with a NUL, and has none inside.
  *
- * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that cannot be are POUR_REFUSED, with the range in
- * the help. Where a comment says so, 0 in a struct stands for what is left out; so set structs to {0} first.
+ * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that cannot be are POUR_REFUSED: each that is outside
+ * its range is a fault out-of-range at its parameter, /voids or /mix/voids, that says what was passed and what may be.
+ * Other faults have the code of the calculation, and the path of the parameter that would have to change. Where a
+ * comment says so, 0 in a struct stands for what is left out; so set structs to {0} first.
  *
  * Columns. A call that ends in _n does for `rows` rows what the call without it does once. Each column is a pointer
  * and a stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd
- * if need be; 0 repeats one number for all rows. The stride of a result must not be 0. A result may replace a column
- * that has the same address and stride; else they must not overlap. A row that cannot be is NaN, always the same one
- * (bits 7ff8000000000000), and the call still returns POUR_OK; if `statuses` is not null, it is a plain array of
- * `rows` int32_t that receives the status of each row. These calls allocate nothing. With rows = 0 any pointer may be
- * null.
+ * if need be; 0 repeats one number for all rows. The results of one call do not overlap: where there is more than one,
+ * a stride between -8 and 8 is POUR_REFUSED. A result may replace a column that has the same address and stride; else
+ * they must not overlap. A row that cannot be is NaN, always the same one (bits 7ff8000000000000), and the call still
+ * returns POUR_OK; if `statuses` is not null, it is a plain, aligned array of `rows` int32_t that receives the status
+ * of each row. These calls allocate nothing. With rows = 0 any pointer may be null.
  *
  * Threads. Any call may run on any thread, at any time, with handles of its own. One book, plan or error may be used
  * by many threads at once. One mix is used by one thread at a time. No call waits for another.
@@ -830,7 +832,9 @@ int32_t pour_book_plan(const struct pour_book *book,
                        struct pour_plan **plan,
                        struct pour_error **error);
 
-// The plan as JSON, complete: the record of the day. Freed by `pour_string_free`; `out_len` may be null.
+// The plan as JSON, complete: the record of the day, with the book and the orders that it was made from.
+//
+// Freed by `pour_string_free`; `out_len` may be null.
 int32_t pour_plan_json(const struct pour_plan *plan, char **out, size_t *out_len, struct pour_error **error);
 
 // The bench sheet of the plan: text of 80 columns for the wall. Freed by `pour_string_free`; `out_len` may be null.
@@ -879,14 +883,15 @@ int32_t pour_mix_mass_of(const struct pour_mix *mix,
 
 // Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 //
-// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`. Where a material's expansion is not known, none is reckoned with.
+// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`; `at_celsius` is from -273.15 to 400. Where a material's expansion is
+// not known, none is reckoned with.
 int32_t pour_mix_volume(const struct pour_mix *mix,
                         int32_t as_phase,
                         double at_celsius,
                         double *volume_ml,
                         struct pour_error **error);
 
-// Density of the mix at a temperature: M/V · (1 − voids).
+// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1.
 int32_t pour_mix_density(const struct pour_mix *mix,
                          int32_t as_phase,
                          double at_celsius,

@@ -4,8 +4,7 @@ use std::ffi::c_char;
 use std::mem::MaybeUninit;
 use std::sync::Arc;
 
-use pourwright::book::Book as CoreBook;
-use pourwright::document::{book_from_text, orders_from_text};
+use pourwright::document::LoadedBook;
 use pourwright::mix::Materials;
 use pourwright::plan::Plan as CorePlan;
 
@@ -18,7 +17,7 @@ use crate::memory::{document, given};
 ///
 /// It never changes, and any number of threads may use it at once. What is made from it lives on when it is freed.
 pub struct Book {
-    book: CoreBook,
+    book: LoadedBook,
     materials: Arc<Materials>,
 }
 
@@ -45,8 +44,8 @@ pub unsafe extern "C" fn pour_book_from_json(
     guard(error, &mut || {
         let out = given("book", book.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let book = book_from_text(unsafe { document("json", json, len)? })?;
-        let materials = Arc::new(book.materials.clone());
+        let book = LoadedBook::from_text(unsafe { document("json", json, len)? })?;
+        let materials = Arc::new(book.ready().materials.clone());
         out.write(Box::new(Book { book, materials }));
         Ok(())
     })
@@ -75,13 +74,14 @@ pub unsafe extern "C" fn pour_book_plan(
         let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `orders_len` bytes, or null.
         let orders = unsafe { document("orders_json", orders_json, orders_len)? };
-        let day = orders_from_text(orders, book)?;
-        out.write(Box::new(Plan(CorePlan::make(book, &day)?)));
+        out.write(Box::new(Plan(book.plan_text(orders)?)));
         Ok(())
     })
 }
 
-/// The plan as JSON, complete: the record of the day. Freed by `pour_string_free`; `out_len` may be null.
+/// The plan as JSON, complete: the record of the day, with the book and the orders that it was made from.
+///
+/// Freed by `pour_string_free`; `out_len` may be null.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_plan_json(
     plan: Option<&Plan>,

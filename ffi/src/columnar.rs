@@ -94,8 +94,8 @@ impl Output {
         if start.is_null() && rows > 0 {
             return Err(Failure::at(name, &ArgumentError::Null));
         }
-        if stride == 0 && rows > 1 {
-            return Err(Failure::at(name, &ArgumentError::OneOutput));
+        if stride.unsigned_abs() < size_of::<f64>() && rows > 1 {
+            return Err(Failure::at(name, &ArgumentError::OutputStride(stride)));
         }
         if !statuses.is_null() && !statuses.is_aligned() {
             return Err(Failure::at("statuses", &ArgumentError::Misaligned(align_of::<i32>())));

@@ -1,13 +1,15 @@
 //! Errors as a host reads them: a list of faults.
 
 use std::ffi::{CString, c_char};
-use std::ptr;
+use std::{fmt, ptr};
 
+use pourwright::density::DensityError;
 use pourwright::request::Answer;
 use pourwright::{Diagnose, Fault, Faults};
 use thiserror::Error as ThisError;
 
 use crate::guard::guard_or;
+use crate::range::{Range, Shown};
 use crate::status::*;
 
 /// What is wrong with a call: one fault or more, the first found first.
@@ -48,14 +50,19 @@ pub(crate) enum ArgumentError {
     UnknownNumber { found: i32, known: &'static str },
     #[error("The address is no multiple of {0}.")]
     Misaligned(usize),
-    #[error("A stride of 0 would write all rows to one place.")]
-    OneOutput,
+    #[error("With a stride of {0}, results would overlap.")]
+    OutputStride(isize),
     #[error(
-        "{value} lies below {least}, the least, or what it gives is beyond what a double holds."
+        "{} lies below {least}, the least, or what it gives is beyond what a double holds.",
+        Shown(*.value)
     )]
     OutsideConversion { value: f64, least: f64 },
-    #[error("{number} is not from 0 to 1e15.")]
-    NotBelievable { number: f64 },
+    #[error("{}", fmt::from_fn(|f| .range.outside(*.number, f)))]
+    OutOfRange { number: f64, range: Range },
+    #[error(transparent)]
+    Density(DensityError),
+    #[error("The mix would weigh {} g.", Shown(*.grams))]
+    TooMuch { grams: f64 },
     #[error("There is no material \"{0}\" in this mix.")]
     NoMaterial(String),
     #[error("Two materials are named \"{0}\".")]
@@ -77,9 +84,11 @@ impl ArgumentError {
             Self::TooLarge { .. } => POUR_TOO_LARGE,
             Self::UnknownNumber { .. } => POUR_UNKNOWN_NUMBER,
             Self::Misaligned(_) => POUR_MISALIGNED,
-            Self::OneOutput
+            Self::OutputStride(_)
             | Self::OutsideConversion { .. }
-            | Self::NotBelievable { .. }
+            | Self::OutOfRange { .. }
+            | Self::Density(_)
+            | Self::TooMuch { .. }
             | Self::NoMaterial(_)
             | Self::NameTwice(_)
             | Self::SameMix
@@ -98,9 +107,11 @@ impl Diagnose for ArgumentError {
             Self::TooLarge { .. } => "too-large",
             Self::UnknownNumber { .. } => "unknown-number",
             Self::Misaligned(_) => "misaligned",
-            Self::OneOutput => "output-stride-zero",
+            Self::OutputStride(_) => "output-stride",
             Self::OutsideConversion { .. } => "outside-conversion",
-            Self::NotBelievable { .. } => "not-believable",
+            Self::OutOfRange { .. } => "out-of-range",
+            Self::Density(error) => error.code(),
+            Self::TooMuch { .. } => "mix-too-much",
             Self::NoMaterial(_) => "mix-no-such-material",
             Self::NameTwice(_) => "material-name-twice",
             Self::SameMix => "mix-into-itself",
@@ -119,16 +130,20 @@ impl Diagnose for ArgumentError {
             Self::TooLarge { .. } => "Check the length, or split the work.".into(),
             Self::UnknownNumber { known, .. } => format!("Use one of {known}.").into(),
             Self::Misaligned(_) => {
-                "Pass an array of that type, or use a columnar call, which takes any address."
-                    .into()
+                "Pass an array of that type; only columns may begin at any address.".into()
             }
-            Self::OneOutput => {
-                "Pass the distance between two results in bytes, 8 for a plain array.".into()
+            Self::OutputStride(_) => {
+                "Pass the distance between two results in bytes: 8 for a plain array, or more."
+                    .into()
             }
             Self::OutsideConversion { .. } => {
                 "Only a temperature can be negative, and none lies below absolute zero.".into()
             }
-            Self::NotBelievable { .. } => "Check the sign and the unit.".into(),
+            Self::OutOfRange { range, .. } => range.help().into(),
+            Self::Density(error) => error.help(),
+            Self::TooMuch { .. } => {
+                "No mix of more than 1e18 g is believed: check the unit.".into()
+            }
             Self::NoMaterial(_) => {
                 "Use a name of the book or of the list that the mix was made with.".into()
             }
@@ -156,8 +171,23 @@ pub(crate) struct Failure {
 impl Failure {
     /// The failure that `error` is in the parameter `name`; an empty name stands for the call as a whole.
     pub(crate) fn at(name: &str, error: &ArgumentError) -> Self {
-        let faults = Faults::from(Fault::at(path(name), error));
-        Self { status: error.status(), faults: Box::new(faults) }
+        Self { status: error.status(), ..Self::of(name, error) }
+    }
+
+    /// The failure that the core's `error` is there.
+    pub(crate) fn of(name: &str, error: &dyn Diagnose) -> Self {
+        Faults::from(Fault::at(path(name), error)).into()
+    }
+
+    /// All of these failures, which have one status, as one; `None` where there are none.
+    pub(crate) fn all<'a>(errors: impl Iterator<Item = (&'a str, ArgumentError)>) -> Option<Self> {
+        let mut status = POUR_REFUSED;
+        let faults = errors.map(|(name, error)| {
+            status = error.status();
+            Fault::at(path(name), &error)
+        });
+        let faults = Faults::from_vec(faults.collect())?;
+        Some(Self { status, faults: Box::new(faults) })
     }
 
     pub(crate) fn status(&self) -> i32 {
@@ -183,7 +213,7 @@ pub(crate) trait Refused<T> {
 
 impl<T, E: Diagnose> Refused<T> for Result<T, E> {
     fn in_parameter(self, name: &str) -> Result<T, Failure> {
-        self.map_err(|error| Faults::from(Fault::at(path(name), &error)).into())
+        self.map_err(|error| Failure::of(name, &error))
     }
 }
 

@@ -47,6 +47,7 @@ mod float;
 mod guard;
 mod memory;
 mod number;
+mod range;
 
 pub use book::*;
 pub use columnar::*;

@@ -5,7 +5,6 @@ use std::mem::MaybeUninit;
 use std::ptr;
 use std::sync::Arc;
 
-use pourwright::density::TrueDensity;
 use pourwright::material::{Drop, Material as CoreMaterial};
 use pourwright::mix::{MaterialId, Materials, Mix as CoreMix};
 use pourwright::quantity::{MassDensity, Measurable, Measured};
@@ -15,10 +14,10 @@ use crate::error::{ArgumentError, Error, Failure, Refused};
 use crate::guard::{guard, guard_or};
 use crate::memory::{array, finite, given, text};
 use crate::number::{
-    celsius, grams, grams_per_milliliter, in_grams, in_grams_per_milliliter, in_milliliters, kind,
-    per_kelvin, phase,
+    celsius, grams, in_grams, in_grams_per_milliliter, in_milliliters, kind, per_kelvin, phase,
 };
-use crate::scalar::not_negative;
+use crate::range::{Range, SHARE_BELOW_1, true_density};
+use crate::scalar::{believable, not_negative};
 
 /// A plastisol as a cup measures it.
 pub const POUR_LIQUID: i32 = 1;
@@ -85,7 +84,10 @@ impl Mix {
     /// Puts `held` in the place of what is there, unless all of it together is more than is believed: then the mix
     /// stays as it was.
     fn hold(&mut self, name: &str, held: CoreMix) -> Result<(), Failure> {
-        not_negative(name, held.mass().si())?;
+        if !believable(held.mass().si()) {
+            let grams = in_grams(held.mass());
+            return Err(Failure::at(name, &ArgumentError::TooMuch { grams }));
+        }
         self.held = held;
         Ok(())
     }
@@ -151,8 +153,7 @@ impl Material {
                 if finite(&path, number)? == 0.0 {
                     return Ok(None);
                 }
-                let density = TrueDensity::new(grams_per_milliliter(number)).in_parameter(&path)?;
-                Ok(Some(Measured::exact(density.get())))
+                Ok(Some(Measured::exact(true_density(&path, number)?.get())))
             };
         material.density = density("density_g_per_ml", self.density_g_per_ml)?;
         material.fused = density("fused_g_per_ml", self.fused_g_per_ml)?;
@@ -280,7 +281,8 @@ pub unsafe extern "C" fn pour_mix_mass_of(
 
 /// Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 ///
-/// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`. Where a material's expansion is not known, none is reckoned with.
+/// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`; `at_celsius` is from -273.15 to 400. Where a material's expansion is
+/// not known, none is reckoned with.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_mix_volume(
     mix: Option<&Mix>,
@@ -300,7 +302,7 @@ pub extern "C" fn pour_mix_volume(
     })
 }
 
-/// Density of the mix at a temperature: M/V · (1 − voids).
+/// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_mix_density(
     mix: Option<&Mix>,
@@ -315,7 +317,7 @@ pub extern "C" fn pour_mix_density(
         let mix = given("mix", mix)?;
         let found = given("density_g_per_ml", density_g_per_ml.as_deref_mut())?;
         let (phase, at) = (phase("as_phase", as_phase)?, celsius(temperature(at_celsius)?));
-        let voids = finite("voids", voids)?;
+        let voids = SHARE_BELOW_1.check("voids", voids)?;
         let density = mix.held.density(&mix.materials, phase, at, voids).in_parameter("mix")?;
         found.write(in_grams_per_milliliter(density));
         Ok(())
@@ -324,7 +326,7 @@ pub extern "C" fn pour_mix_density(
 
 /// A temperature that a mix can have.
 fn temperature(at_celsius: f64) -> Result<f64, Failure> {
-    not_negative("at_celsius", finite("at_celsius", at_celsius)? + 273.15).map(|_| at_celsius)
+    Range::Within(-273.15, 400.0).check("at_celsius", at_celsius)
 }
 
 /// Frees a mix. Null is let pass.

@@ -74,12 +74,13 @@ fn many_threads_plan_with_one_book() {
     assert_eq!(json(&plan), first);
 }
 
-/// The sheet and the plan are those of the core, to the letter.
+/// The sheet and the plan are those of the request door, to the letter: with the documents that they were made from.
 #[test]
-fn a_plan_is_that_of_the_core() {
-    let core_book = pourwright::document::book_from_text(BOOK).unwrap();
-    let day = pourwright::document::orders_from_text(ORDERS, &core_book).unwrap();
-    let wanted = pourwright::plan::Plan::make(&core_book, &day).unwrap();
+fn a_plan_is_that_of_a_request() {
+    let request = format!(r#"{{"calculate":"plan","book":{BOOK},"orders":{ORDERS}}}"#);
+    let read = pourwright::request::read(&serde_json::from_str(&request).unwrap()).unwrap();
+    let Ok(pourwright::request::Response::Plan(wanted)) = read.answer() else { panic!() };
+    assert!(wanted.made_from.is_some());
     let found = plan(&load(BOOK), ORDERS);
     let sheet = ask(|out, _| pour_plan_sheet(Some(&found), Some(out), None, None)).ok().unwrap();
     assert_eq!(taken(sheet), wanted.sheet().to_string());

@@ -1,12 +1,8 @@
 //! The document door: requests, and a book that is loaded once.
 
-use std::sync::Arc;
-
-use pourwright::document::{self, BookDocument, MadeFrom, text};
-use pourwright::plan::Plan;
-use pourwright::plan::day::Day;
+use pourwright::document::{LoadedBook, text};
 use pourwright::request;
-use pourwright::{Fault, Faults, book};
+use pourwright::{Fault, Faults};
 use serde::Serialize;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -25,10 +21,7 @@ pub fn calculate(request: &str) -> Result<String, Refused> {
 /// A shop's book, read once for many plans.
 #[derive(Debug)]
 #[wasm_bindgen]
-pub struct Book {
-    written: Arc<BookDocument>,
-    book: book::Book,
-}
+pub struct Book(LoadedBook);
 
 #[wasm_bindgen]
 impl Book {
@@ -38,10 +31,7 @@ impl Book {
     /// All faults of the document.
     #[wasm_bindgen(constructor)]
     pub fn new(book: &str) -> Result<Self, Refused> {
-        let written =
-            text::parse(book).and_then(|value| document::read_book(&value)).map_err(all)?;
-        let book = book::Book::try_from(&written).map_err(all)?;
-        Ok(Self { written: Arc::new(written), book })
+        LoadedBook::from_text(book).map(Self).map_err(all)
     }
 
     /// The plan of a day, as the request `plan` gives it.
@@ -49,7 +39,7 @@ impl Book {
     /// # Errors
     /// All faults of the orders, or of the plan.
     pub fn plan(&self, orders: &str) -> Result<String, Refused> {
-        write(&self.make(orders).map_err(all)?)
+        write(&self.0.plan_text(orders).map_err(all)?)
     }
 
     /// The bench sheet of a day.
@@ -57,15 +47,7 @@ impl Book {
     /// # Errors
     /// All faults of the orders, or of the plan.
     pub fn sheet(&self, orders: &str) -> Result<String, Refused> {
-        Ok(self.make(orders).map_err(all)?.sheet().to_string())
-    }
-
-    fn make(&self, orders: &str) -> Result<Plan, Faults> {
-        let orders = document::read_orders(&text::parse(orders)?)?;
-        let day = Day::resolve(&orders, &self.book)?;
-        let mut plan = Plan::make(&self.book, &day)?;
-        plan.made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
-        Ok(plan)
+        Ok(self.0.plan_text(orders).map_err(all)?.sheet().to_string())
     }
 }
 

@@ -77,6 +77,11 @@ static void conversions(void)
     FAILS(pour_convert(-INFINITY, "cup", "mL", POUR_METRIC, &out, error), POUR_NOT_FINITE, "not-finite", "/value");
     FAILS(pour_convert(-1, "cup", "mL", POUR_METRIC, &out, error), POUR_REFUSED, "amount-negative", "/value");
     FAILS(pour_convert(1, "cup", "g", POUR_METRIC, &out, error), POUR_REFUSED, "amount-wrong-dimension", "/to");
+    FAILS(pour_convert(6, "tsp", "mL", POUR_IMPERIAL, &out, error), POUR_REFUSED, "system-lacks-measure", "/from");
+    FAILS(pour_convert(6, "mL", "tsp", POUR_IMPERIAL, &out, error), POUR_REFUSED, "system-lacks-measure", "/to");
+    FAILS(pour_convert_amount("6 tsp", "mL", POUR_IMPERIAL, &out, error), POUR_REFUSED, "system-lacks-measure",
+          "/amount");
+    FAILS(pour_convert_amount("6 mL", "tsp", POUR_IMPERIAL, &out, error), POUR_REFUSED, "system-lacks-measure", "/to");
     FAILS(pour_convert(1, "oz", "g", POUR_METRIC, &out, error), POUR_REFUSED, "amount-ambiguous", "/from");
     FAILS(pour_convert_amount("6 oz", "g", POUR_METRIC, &out, error), POUR_REFUSED, "amount-ambiguous", "/amount");
     FAILS(pour_convert_amount(NULL, "g", POUR_METRIC, &out, error), POUR_NULL, "null-pointer", "/amount");
@@ -124,7 +129,7 @@ static void doses(void)
     FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_NOT_FINITE, "not-finite",
           "/material/density_g_per_ml");
     salt.density_g_per_ml = -1;
-    FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_REFUSED, "density-not-positive",
+    FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_REFUSED, "out-of-range",
           "/material/density_g_per_ml");
     salt.name = NULL;
     FAILS(pour_dose_mass(&salt, "1 g", POUR_METRIC, &out, error), POUR_NULL, "null-pointer", "/material/name");
@@ -132,12 +137,12 @@ static void doses(void)
     FAILS(pour_dose_mass(&plum, "1 g", POUR_METRIC, &out, error), POUR_UNKNOWN_NUMBER, "unknown-number",
           "/material/kind");
     FAILS(pour_mass_of_volume(NAN, 1, &out, error), POUR_NOT_FINITE, "not-finite", "/volume_ml");
-    FAILS(pour_mass_of_volume(-1, 1, &out, error), POUR_REFUSED, "not-believable", "/volume_ml");
-    FAILS(pour_mass_of_volume(1e300, 1, &out, error), POUR_REFUSED, "not-believable", "/volume_ml");
-    FAILS(pour_mass_of_volume(1, 0, &out, error), POUR_REFUSED, "density-not-positive", "/density_g_per_ml");
+    FAILS(pour_mass_of_volume(-1, 1, &out, error), POUR_REFUSED, "out-of-range", "/volume_ml");
+    FAILS(pour_mass_of_volume(1e300, 1, &out, error), POUR_REFUSED, "out-of-range", "/volume_ml");
+    FAILS(pour_mass_of_volume(1, 0, &out, error), POUR_REFUSED, "out-of-range", "/density_g_per_ml");
     FAILS(pour_mass_of_volume(1, 1, NULL, error), POUR_NULL, "null-pointer", "/mass_g");
     FAILS(pour_volume_of_mass(INFINITY, 1, &out, error), POUR_NOT_FINITE, "not-finite", "/mass_g");
-    FAILS(pour_volume_of_mass(1, -1, &out, error), POUR_REFUSED, "density-not-positive", "/density_g_per_ml");
+    FAILS(pour_volume_of_mass(1, -1, &out, error), POUR_REFUSED, "out-of-range", "/density_g_per_ml");
     FAILS(pour_volume_of_mass(1, 1, NULL, error), POUR_NULL, "null-pointer", "/volume_ml");
     CHECK(out == UNTOUCHED);
 }
@@ -153,10 +158,11 @@ static void densities(void)
     FAILS(pour_density_of_parts(2, masses, NULL, 0, &out, error), POUR_NULL, "null-pointer", "/densities_g_per_ml");
     FAILS(pour_density_of_parts(2, masses, of, 0, NULL, error), POUR_NULL, "null-pointer", "/density_g_per_ml");
     FAILS(pour_density_of_parts(2, masses, of, NAN, &out, error), POUR_NOT_FINITE, "not-finite", "/voids");
-    FAILS(pour_density_of_parts(2, masses, of, 1, &out, error), POUR_REFUSED, "mix-bad-voids", "");
-    FAILS(pour_density_of_parts(2, bad, of, 0, &out, error), POUR_NOT_FINITE, "not-finite", "/masses_g");
-    FAILS(pour_density_of_parts(2, masses, bad, 0, &out, error), POUR_NOT_FINITE, "not-finite", "/densities_g_per_ml");
-    FAILS(pour_density_of_parts(0, NULL, NULL, 0, &out, error), POUR_REFUSED, "mix-empty", "");
+    FAILS(pour_density_of_parts(2, masses, of, 1, &out, error), POUR_REFUSED, "out-of-range", "/voids");
+    FAILS(pour_density_of_parts(2, bad, of, 0, &out, error), POUR_NOT_FINITE, "not-finite", "/masses_g/1");
+    FAILS(pour_density_of_parts(2, masses, bad, 0, &out, error), POUR_NOT_FINITE, "not-finite",
+          "/densities_g_per_ml/1");
+    FAILS(pour_density_of_parts(0, NULL, NULL, 0, &out, error), POUR_REFUSED, "mix-empty", "/masses_g");
     FAILS(pour_density_of_parts(SIZE_MAX, masses, of, 0, &out, error), POUR_TOO_LARGE, "too-large", "/masses_g");
     FAILS(pour_density_of_parts(1, (const double *)(const void *)(odd + (((uintptr_t)odd & 1) ? 0 : 1)), of, 0, &out, error),
           POUR_MISALIGNED, "misaligned", "/masses_g");
@@ -203,12 +209,14 @@ static void salt(void)
     FAILS(pour_salt_reach(NULL, 3, &least, &most, error), POUR_NULL, "null-pointer", "/mix");
     bad = mix;
     bad.cavity_ml = 0;
-    FAILS(pour_salt_reach(&bad, POUR_SALT_PIECE, &least, &most, error), POUR_REFUSED, "salt-no-cavity", "/mix");
+    FAILS(pour_salt_reach(&bad, POUR_SALT_PIECE, &least, &most, error), POUR_REFUSED, "salt-no-cavity",
+          "/mix/cavity_ml");
     bad.hook_ml = -INFINITY;
     FAILS(pour_salt_reach(&bad, 3, &least, &most, error), POUR_NOT_FINITE, "not-finite", "/mix/hook_ml");
     FAILS(pour_salt_for_density(100, 1, 2, NAN, 1.1, &out, error), POUR_NOT_FINITE, "not-finite", "/voids");
-    FAILS(pour_salt_for_density(100, 1, 2, 0, 1.9, &out, error), POUR_REFUSED, "salt-out-of-reach", "");
-    FAILS(pour_salt_for_density(100, 0, 2, 0, 1.9, &out, error), POUR_REFUSED, "salt-not-positive", "");
+    FAILS(pour_salt_for_density(100, 1, 2, 0, 1.9, &out, error), POUR_REFUSED, "salt-out-of-reach",
+          "/density_g_per_ml");
+    FAILS(pour_salt_for_density(100, 0, 2, 0, 1.9, &out, error), POUR_REFUSED, "out-of-range", "/base_g_per_ml");
     FAILS(pour_salt_for_density(100, 1, 2, 0, 1.1, NULL, error), POUR_NULL, "null-pointer", "/salt_g");
     CHECK(out == UNTOUCHED && least == UNTOUCHED && most == UNTOUCHED);
 }
@@ -239,7 +247,7 @@ static void softener(void)
           "/reading");
     FAILS(pour_softener_ratio(points, 5, 1, 50, NULL, error), POUR_NULL, "null-pointer", "/ratio");
     points[1].reading = NAN;
-    FAILS(pour_softener_ratio(points, 5, 1, 50, &out, error), POUR_NOT_FINITE, "not-finite", "/points");
+    FAILS(pour_softener_ratio(points, 5, 1, 50, &out, error), POUR_NOT_FINITE, "not-finite", "/points/1/reading");
     CHECK(out == UNTOUCHED);
 }
 
@@ -285,22 +293,23 @@ static void shots_and_batches(void)
     FAILS(pour_shot_fill(NULL, &filled, error), POUR_NULL, "null-pointer", "/shot");
     FAILS(pour_shot_fill(&shot, NULL, error), POUR_NULL, "null-pointer", "/result");
     shot.cavities = 0;
-    FAILS(pour_shot_fill(&shot, &filled, error), POUR_REFUSED, "shot-no-cavity", "/shot");
+    FAILS(pour_shot_fill(&shot, &filled, error), POUR_REFUSED, "shot-no-cavity", "/shot/cavities");
     shot.voids = NAN;
     FAILS(pour_shot_fill(&shot, &filled, error), POUR_NOT_FINITE, "not-finite", "/shot/voids");
-    FAILS(pour_piece_mass(10, 1.1, 1, 0, 0, &out, error), POUR_REFUSED, "shot-denser-hot-than-cold", "");
+    FAILS(pour_piece_mass(10, 1.1, 1, 0, 0, &out, error), POUR_REFUSED, "shot-denser-hot-than-cold",
+          "/hot_g_per_ml");
     FAILS(pour_piece_mass(10, 0.9, 1, 0, INFINITY, &out, error), POUR_NOT_FINITE, "not-finite", "/feed");
     FAILS(pour_piece_mass(10, 0.9, 1, 0, 0, NULL, error), POUR_NULL, "null-pointer", "/piece_g");
-    FAILS(pour_shots(0, 4, 0, 0, &shots, error), POUR_REFUSED, "batch-no-pieces", "");
-    FAILS(pour_shots(UINT32_MAX, 4, 0, 0, &shots, error), POUR_REFUSED, "batch-too-many-pieces", "");
-    FAILS(pour_shots(5, 0, 0, 0, &shots, error), POUR_REFUSED, "batch-no-cavity", "");
-    FAILS(pour_shots(5, 4, 1, 0, &shots, error), POUR_REFUSED, "batch-number-out-of-range", "");
+    FAILS(pour_shots(0, 4, 0, 0, &shots, error), POUR_REFUSED, "batch-no-pieces", "/pieces");
+    FAILS(pour_shots(UINT32_MAX, 4, 0, 0, &shots, error), POUR_REFUSED, "batch-too-many-pieces", "/pieces");
+    FAILS(pour_shots(5, 0, 0, 0, &shots, error), POUR_REFUSED, "batch-no-cavity", "/cavities");
+    FAILS(pour_shots(5, 4, 1, 0, &shots, error), POUR_REFUSED, "out-of-range", "/rejects");
     FAILS(pour_shots(5, 4, NAN, 0, &shots, error), POUR_NOT_FINITE, "not-finite", "/rejects");
     FAILS(pour_shots(5, 4, 0, 0, NULL, error), POUR_NULL, "null-pointer", "/shots");
     FAILS(pour_batch_need(NULL, &need, error), POUR_NULL, "null-pointer", "/batch");
     FAILS(pour_batch_need(&batch, NULL, error), POUR_NULL, "null-pointer", "/result");
     batch.shot_g = 200;
-    FAILS(pour_batch_need(&batch, &need, error), POUR_REFUSED, "batch-shot-does-not-fit", "/batch");
+    FAILS(pour_batch_need(&batch, &need, error), POUR_REFUSED, "batch-shot-does-not-fit", "/batch/shot_g");
     batch.heel_g = NAN;
     FAILS(pour_batch_need(&batch, &need, error), POUR_NOT_FINITE, "not-finite", "/batch/heel_g");
     CHECK(out == UNTOUCHED && filled.fill_g == UNTOUCHED && need.total_g == UNTOUCHED && shots == 7777);
@@ -333,7 +342,7 @@ static void bench(void)
     FAILS(pour_bench_measure(NULL, 1, 0.05, &measure, error), POUR_NULL, "null-pointer", "/bench");
     FAILS(pour_bench_measure(&tools, 1, 0.05, NULL, error), POUR_NULL, "null-pointer", "/measure");
     FAILS(pour_bench_measure(&tools, NAN, 0.05, &measure, error), POUR_NOT_FINITE, "not-finite", "/mass_g");
-    FAILS(pour_bench_measure(&tools, 1, 0, &measure, error), POUR_REFUSED, "measure-tolerance", "/mass_g");
+    FAILS(pour_bench_measure(&tools, 1, 0, &measure, error), POUR_REFUSED, "measure-tolerance", "/tolerance");
     FAILS(pour_bench_measure(&tools, 0.07, 0.01, &measure, error), POUR_REFUSED, "measure-not-reached", "/mass_g");
     tools.spoons = 9;
     tools.spoons_ml = many;
@@ -374,7 +383,7 @@ static void process(void)
     FAILS(pour_water_density(41, &out, error), POUR_REFUSED, "water-temperature-out-of-range", "/at_celsius");
     FAILS(pour_water_density(NAN, &out, error), POUR_NOT_FINITE, "not-finite", "/at_celsius");
     FAILS(pour_water_density(20, NULL, error), POUR_NULL, "null-pointer", "/density_g_per_ml");
-    FAILS(pour_cavity_of_water(0, 20, 101, &out, error), POUR_REFUSED, "water-weight-not-positive", "");
+    FAILS(pour_cavity_of_water(0, 20, 101, &out, error), POUR_REFUSED, "water-weight-not-positive", "/water_g");
     FAILS(pour_cavity_of_water(9, 20, NAN, &out, error), POUR_NOT_FINITE, "not-finite", "/air_kpa");
     FAILS(pour_cavity_of_water(9, 20, 101, NULL, error), POUR_NULL, "null-pointer", "/cavity_ml");
     FAILS(pour_swollen_volume(100, 0.1, 2, 100, 2.3, &out, error), POUR_REFUSED, "degas-boils", "/absolute_kpa");
@@ -386,12 +395,13 @@ static void process(void)
     FAILS(pour_flake_count(".035", 100, 1.25, 1, NULL, error), POUR_NULL, "null-pointer", "/particles");
     FAILS(pour_sink_rate(NULL, 1.05, &fall, error), POUR_NULL, "null-pointer", "/body");
     FAILS(pour_sink_rate(&body, 1.05, NULL, error), POUR_NULL, "null-pointer", "/fall");
-    FAILS(pour_sink_rate(&body, 0.9, &fall, error), POUR_REFUSED, "sink-floats", "");
+    FAILS(pour_sink_rate(&body, 0.9, &fall, error), POUR_REFUSED, "sink-floats", "/density_g_per_ml");
     FAILS(pour_sink_rate(&body, NAN, &fall, error), POUR_NOT_FINITE, "not-finite", "/density_g_per_ml");
-    FAILS(pour_density_for_sink_rate(&body, 0, &out, error), POUR_REFUSED, "sink-not-positive", "");
+    FAILS(pour_density_for_sink_rate(&body, 0, &out, error), POUR_REFUSED, "out-of-range", "/speed_cm_per_s");
     FAILS(pour_density_for_sink_rate(&body, 1, NULL, error), POUR_NULL, "null-pointer", "/density_g_per_ml");
     body.salinity = 99;
-    FAILS(pour_density_for_sink_rate(&body, 1, &out, error), POUR_REFUSED, "seawater-salinity-out-of-range", "/body");
+    FAILS(pour_density_for_sink_rate(&body, 1, &out, error), POUR_REFUSED, "seawater-salinity-out-of-range",
+          "/body/salinity");
     FAILS(pour_density_for_sink_rate(NULL, 1, &out, error), POUR_NULL, "null-pointer", "/body");
     CHECK(out == UNTOUCHED && fall.reynolds == UNTOUCHED);
 }
@@ -432,7 +442,11 @@ static void columns(void)
     FAILS(pour_convert_n(NULL, 4, a, 8, out, 8, NULL, error), POUR_NULL, "null-pointer", "/conversion");
     FAILS(pour_convert_n(&way, 4, NULL, 8, out, 8, NULL, error), POUR_NULL, "null-pointer", "/values");
     FAILS(pour_convert_n(&way, 4, a, 8, NULL, 8, NULL, error), POUR_NULL, "null-pointer", "/converted");
-    FAILS(pour_convert_n(&way, 4, a, 8, out, 0, NULL, error), POUR_REFUSED, "output-stride-zero", "/converted");
+    FAILS(pour_convert_n(&way, 4, a, 8, out, 0, NULL, error), POUR_REFUSED, "output-stride", "/converted");
+    FAILS(pour_convert_n(&way, 2, a, 8, out, 7, NULL, error), POUR_REFUSED, "output-stride", "/converted");
+    FAILS(pour_convert_n(&way, 2, a, 8, out + 1, -1, NULL, error), POUR_REFUSED, "output-stride", "/converted");
+    FAILS(pour_convert_n(&way, 2, a, 8, out, 8, (int32_t *)(void *)((char *)statuses + 1), error), POUR_MISALIGNED,
+          "misaligned", "/statuses");
     FAILS(pour_convert_n(&way, SIZE_MAX, a, 8, out, 8, NULL, error), POUR_TOO_LARGE, "too-large", "/values");
     FAILS(pour_convert_n(&way, 4, a, PTRDIFF_MIN, out, 8, NULL, error), POUR_TOO_LARGE, "too-large", "/values");
     FAILS(pour_mass_of_volume_n(4, a, 8, NULL, 0, out, 8, NULL, error), POUR_NULL, "null-pointer",
@@ -445,6 +459,7 @@ static void columns(void)
           "null-pointer", "/feed");
     CHECK(out[0] == UNTOUCHED);
     CHECK(pour_convert_n(&way, 0, NULL, 8, NULL, 8, NULL, NULL) == POUR_OK);
+    GIVES(pour_convert_n(&way, 1, a, 8, out, 0, NULL, &error), out[0], 2500);
 }
 
 static void mixes(const pour_book *book)
@@ -497,7 +512,7 @@ static void mixes(const pour_book *book)
     FAILS(pour_mix_add(pot, "sand", 1, error), POUR_REFUSED, "mix-no-such-material", "/material");
     FAILS(pour_mix_add(pot, "base", NAN, error), POUR_NOT_FINITE, "not-finite", "/mass_g");
     FAILS(pour_mix_add(pot, "base", -1, error), POUR_REFUSED, "mix-bad-mass", "/mass_g");
-    FAILS(pour_mix_add(pot, "base", 1e300, error), POUR_REFUSED, "not-believable", "/mass_g");
+    FAILS(pour_mix_add(pot, "base", 1e300, error), POUR_REFUSED, "mix-too-much", "/mass_g");
     FAILS(pour_mix_draw(NULL, 1, &untouched, error), POUR_NULL, "null-pointer", "/mix");
     FAILS(pour_mix_draw(pot, 1, NULL, error), POUR_NULL, "null-pointer", "/drawn");
     FAILS(pour_mix_draw(pot, 151, &untouched, error), POUR_REFUSED, "mix-draw-too-large", "/mass_g");
@@ -514,10 +529,10 @@ static void mixes(const pour_book *book)
     FAILS(pour_mix_mass_of(pot, "sand", &out, error), POUR_REFUSED, "mix-no-such-material", "/material");
     FAILS(pour_mix_mass_of(NULL, "base", &out, error), POUR_NULL, "null-pointer", "/mix");
     FAILS(pour_mix_volume(pot, 0, 20, &out, error), POUR_UNKNOWN_NUMBER, "unknown-number", "/as_phase");
-    FAILS(pour_mix_volume(pot, 1, -300, &out, error), POUR_REFUSED, "not-believable", "/at_celsius");
+    FAILS(pour_mix_volume(pot, 1, -300, &out, error), POUR_REFUSED, "out-of-range", "/at_celsius");
     FAILS(pour_mix_volume(pot, 1, 20, NULL, error), POUR_NULL, "null-pointer", "/volume_ml");
     FAILS(pour_mix_density(pot, 1, 20, NAN, &out, error), POUR_NOT_FINITE, "not-finite", "/voids");
-    FAILS(pour_mix_density(pot, 1, 20, 1, &out, error), POUR_REFUSED, "mix-bad-voids", "/mix");
+    FAILS(pour_mix_density(pot, 1, 20, 1, &out, error), POUR_REFUSED, "out-of-range", "/voids");
     FAILS(pour_mix_density(NULL, 1, 20, 0, &out, error), POUR_NULL, "null-pointer", "/mix");
     /* What is refused changes nothing. */
     GIVES(pour_mix_mass(pot, &out, &error), out, 150);

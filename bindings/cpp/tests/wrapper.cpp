@@ -113,8 +113,13 @@ int main(int argc, char **argv) {
     numbers();
     const pourwright::book book(read_file(argv[1]));
     mixes(book);
-    const pourwright::plan plan = book.plan(read_file(argv[2]));
+    const std::string orders = read_file(argv[2]);
+    const pourwright::plan plan = book.plan(orders);
     CHECK(plan.sheet().find("ORDER OF WORK") != std::string::npos && plan.json().front() == '{');
+    // The same plan by the request door, with the documents that it was made from.
+    const std::string asked = pourwright::request(R"({"calculate":"plan","book":)" + read_file(argv[1])
+                                                  + R"(,"orders":)" + orders + "}");
+    CHECK(asked == R"({"result":{"calculate":"plan",)" + plan.json().substr(1) + "}");
     CHECK(thrown([&] { book.plan("[]"); }) == POUR_REFUSED);
     CHECK(thrown([] { pourwright::book("\xff"); }) == POUR_NOT_UTF8);
     vectors(argv[3], argv[4]);

@@ -7,6 +7,7 @@
 pub mod book;
 pub mod costing;
 pub(crate) mod entry;
+pub mod loaded;
 pub mod named;
 pub(crate) mod nearest;
 pub mod orders;
@@ -23,6 +24,7 @@ pub mod text;
 pub mod written;
 
 pub use book::{BookDocument, Format};
+pub use loaded::LoadedBook;
 pub use named::Named;
 pub use orders::OrdersDocument;
 pub use reader::{Ext, Name};

@@ -159,7 +159,7 @@ struct Wanted {
 
 impl Wanted {
     fn new(mass: Mass, tolerance: Ratio) -> Result<Self, MeasureError> {
-        positive("the mass wanted", mass.value)?;
+        positive("the mass wanted", mass)?;
         let tolerance = tolerance.value;
         if tolerance > 0.0 && tolerance < 1.0 {
             Ok(Self { mass, tolerance })
@@ -201,12 +201,12 @@ impl Bench {
         let mut tried = Vec::with_capacity(4);
         tried.extend(self.balance().map(|balance| self.weigh(balance, wanted)));
         if let Some(density) = material.by_volume {
-            positive("the density as measured", density.value)?;
+            positive("the density as measured", density)?;
             tried.extend(self.fill(density, wanted));
             tried.extend(self.spoon(density, wanted));
         }
         if let Some(drop) = material.drop {
-            positive("the mass of a drop", drop.value)?;
+            positive("the mass of a drop", drop)?;
             tried.extend(self.drop(drop, wanted));
         }
         choose(wanted, tried)

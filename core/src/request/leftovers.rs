@@ -62,7 +62,7 @@ impl LeftoversRequest {
     ///
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan; an empty shelf.
-    pub fn answer(&self) -> Result<LeftoversResponse, Faults> {
+    pub fn answer(self) -> Result<LeftoversResponse, Faults> {
         if self.orders.shelf.as_ref().is_none_or(Vec::is_empty) {
             return Err(Faults::from(Fault {
                 code: "shelf-missing".into(),
@@ -71,7 +71,7 @@ impl LeftoversRequest {
                 help: "Add one: \"shelf\": [{ \"name\": \"dusk\", \"formulas\": [\"dusk\", \"plain\"], \"mass\": \"120 g\", \"heats\": 1 }].".into(),
             }));
         }
-        Ok(plan_of(&self.book, &self.orders)?.into())
+        Ok(plan_of(self.book, self.orders)?.into())
     }
 }
 

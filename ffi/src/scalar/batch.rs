@@ -2,13 +2,16 @@
 
 use std::mem::MaybeUninit;
 
-use pourwright::batch::{Injector, Rejects, Run, Wanted, shots};
+use pourwright::batch::{BatchError, Injector, Rejects, Run, Wanted, shots};
 use pourwright::quantity::Ratio;
 
-use crate::error::{Error, Failure, Refused};
+use crate::error::{Error, Failure};
 use crate::guard::guard;
-use crate::memory::{finite, given};
+use crate::memory::given;
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, or, share};
+use crate::range::{
+    At, G, ML, Number, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
+};
 
 /// Pieces wanted, and the shop that makes them. Set all to 0 first.
 #[repr(C)]
@@ -73,26 +76,51 @@ pub struct BatchResult {
 }
 
 impl Batch {
-    fn numbers(&self) -> [(&'static str, f64); 10] {
+    fn numbers(&self) -> [Number<'static>; 10] {
         [
-            ("batch/rejects", self.rejects),
-            ("batch/confidence", self.confidence),
-            ("batch/shot_g", self.shot_g),
-            ("batch/sprue_g", self.sprue_g),
-            ("batch/returned", self.returned),
-            ("batch/shot_g_per_ml", self.shot_g_per_ml),
-            ("batch/injector_holds_ml", self.injector_holds_ml),
-            ("batch/injector_keeps_ml", self.injector_keeps_ml),
-            ("batch/film_g", self.film_g),
-            ("batch/heel_g", self.heel_g),
+            ("batch/rejects", self.rejects, SHARE_BELOW_1),
+            ("batch/confidence", self.confidence, CONFIDENCE),
+            ("batch/shot_g", self.shot_g, above_0(G)),
+            ("batch/sprue_g", self.sprue_g, from_0(G)),
+            ("batch/returned", self.returned, SHARE),
+            ("batch/shot_g_per_ml", self.shot_g_per_ml, Range::Density),
+            ("batch/injector_holds_ml", self.injector_holds_ml, above_0(ML)),
+            ("batch/injector_keeps_ml", self.injector_keeps_ml, from_0(ML)),
+            ("batch/film_g", self.film_g, from_0(G)),
+            ("batch/heel_g", self.heel_g, from_0(G)),
         ]
+    }
+
+    fn why(&self, error: &BatchError) -> Failure {
+        let at = match error {
+            BatchError::NoPieces | BatchError::TooManyPieces { .. } => {
+                At::Parameter("batch/pieces")
+            }
+            BatchError::NoCavity { .. } => At::Parameter("batch/cavities"),
+            BatchError::TooManyCast { .. } => At::Parameter("batch/rejects"),
+            BatchError::NothingFits { .. } => At::Parameter("batch/shot_g"),
+            _ => At::Number("batch"),
+        };
+        let (shot_g, holds_ml) = (self.shot_g, self.injector_holds_ml);
+        let together = [
+            ("batch/sprue_g", self.sprue_g, Range::AtMost("shot_g", shot_g)),
+            (
+                "batch/injector_keeps_ml",
+                self.injector_keeps_ml,
+                Range::LessThan("injector_holds_ml", holds_ml),
+            ),
+        ];
+        refusal(&[&self.numbers()[..], &together].concat(), at, error)
     }
 }
 
-fn count_shots(pieces: u32, cavities: u32, rate: f64, confidence: f64) -> Result<u32, Failure> {
+/// How sure a number of pieces can be; the core goes no nearer to 1.
+const CONFIDENCE: Range = Range::Within(0.0, 0.999_999_999);
+
+fn count_shots(pieces: u32, cavities: u32, rate: f64, confidence: f64) -> Result<u32, BatchError> {
     let confidence = Ratio::from(or(confidence, 0.9));
     let rejects = (rate != 0.0).then(|| Rejects { rate: share(rate), confidence });
-    shots(&[Wanted { pieces, cavities }], rejects).in_parameter("")
+    shots(&[Wanted { pieces, cavities }], rejects)
 }
 
 /// The least number of shots that gives so many good pieces.
@@ -111,9 +139,18 @@ pub extern "C" fn pour_shots(
     let mut shots = shots;
     guard(error, &mut || {
         let shots = given("shots", shots.as_deref_mut())?;
-        let rejects = finite("rejects", rejects)?;
-        let confidence = finite("confidence", confidence)?;
-        shots.write(count_shots(pieces, cavities, rejects, confidence)?);
+        let numbers = [("rejects", rejects, SHARE_BELOW_1), ("confidence", confidence, CONFIDENCE)];
+        finite(&numbers)?;
+        let found = count_shots(pieces, cavities, rejects, confidence).map_err(|error| {
+            let at = match error {
+                BatchError::NoPieces | BatchError::TooManyPieces { .. } => At::Parameter("pieces"),
+                BatchError::NoCavity { .. } => At::Parameter("cavities"),
+                BatchError::TooManyCast { .. } => At::Parameter("rejects"),
+                _ => At::Number(""),
+            };
+            refusal(&numbers, at, &error)
+        })?;
+        shots.write(found);
         Ok(())
     })
 }
@@ -129,13 +166,13 @@ pub extern "C" fn pour_batch_need(
     guard(error, &mut || {
         let batch = given("batch", batch)?;
         let result = given("result", result.as_deref_mut())?;
-        batch.numbers().into_iter().try_for_each(|(name, x)| finite(name, x).map(drop))?;
-        result.write(need(batch)?);
+        finite(&batch.numbers())?;
+        result.write(need(batch).map_err(|error| batch.why(&error))?);
         Ok(())
     })
 }
 
-fn need(batch: &Batch) -> Result<BatchResult, Failure> {
+fn need(batch: &Batch) -> Result<BatchResult, BatchError> {
     let shots = count_shots(batch.pieces, batch.cavities, batch.rejects, batch.confidence)?;
     let fill = grams(batch.shot_g);
     let density = grams_per_milliliter(batch.shot_g_per_ml);
@@ -143,20 +180,19 @@ fn need(batch: &Batch) -> Result<BatchResult, Failure> {
         holds: milliliters(batch.injector_holds_ml),
         keeps: milliliters(batch.injector_keeps_ml),
     };
-    let loads = injector.loads(shots, fill, density).in_parameter("batch")?;
+    let loads = injector.loads(shots, fill, density)?;
     let need = Run {
         shots,
         loads,
         fill,
         sprue: grams(batch.sprue_g),
         returned: share(batch.returned),
-        injector_keeps: injector.kept(density).in_parameter("batch")?,
+        injector_keeps: injector.kept(density)?,
         cleanings: batch.cleanings.max(1),
         film: grams(batch.film_g),
         heel: grams(batch.heel_g),
     }
-    .need()
-    .in_parameter("batch")?;
+    .need()?;
     Ok(BatchResult {
         total_g: in_grams(need.total),
         drawn_g: in_grams(need.drawn),

@@ -3,13 +3,16 @@
 use std::mem::MaybeUninit;
 
 use pourwright::plan::measures::{
-    Balance, Bench as Tools, Limits, Manner, Measure as Best, Step, Tool,
+    Balance, Bench as Tools, Limits, Manner, Measure as Best, MeasureError, Step, Tool,
 };
 
-use crate::error::{ArgumentError, Error, Failure, Refused};
+use crate::error::{ArgumentError, Error, Failure};
 use crate::guard::guard;
-use crate::memory::{array, finite, given};
+use crate::memory::{array, given};
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
+use crate::range::{
+    ANY, At, G, G_PER_ML, ML, Number, above_0, finite, first_outside, from_0, refusal,
+};
 
 /// The balance.
 pub const POUR_BALANCE: i32 = 1;
@@ -77,42 +80,68 @@ pub unsafe extern "C" fn pour_bench_measure(
     guard(error, &mut || {
         let bench = given("bench", bench)?;
         let measure = given("measure", measure.as_deref_mut())?;
-        let wanted = grams(finite("mass_g", mass_g)?);
-        let tolerance = share(finite("tolerance", tolerance)?);
         // SAFETY: the header asks for an array of so many spoons, or null.
         let spoons = unsafe { array("bench/spoons_ml", bench.spoons_ml, bench.spoons)? };
-        let tools = bench.tools(spoons)?;
-        let choice = tools.measure(wanted, &bench.manner()?, tolerance).in_parameter("mass_g")?;
+        if spoons.len() > POUR_MOST_SPOONS {
+            let error = ArgumentError::TooLarge { most: POUR_MOST_SPOONS };
+            return Err(Failure::at("bench/spoons", &error));
+        }
+        let numbers = bench.numbers(mass_g, tolerance);
+        finite(&numbers)?;
+        let choice = bench
+            .tools(spoons)
+            .and_then(|tools| tools.measure(grams(mass_g), &bench.manner(), share(tolerance)));
+        let choice = choice.map_err(|error| why(&numbers, spoons, &error))?;
         measure.write(best(&choice.best));
         Ok(())
     })
 }
 
 impl Bench {
-    fn tools(&self, spoons: &[f64]) -> Result<Tools, Failure> {
-        let balance = Balance {
-            readability: grams(finite("bench/balance_reads_g", self.balance_reads_g)?),
-            capacity: grams(finite("bench/balance_to_g", self.balance_to_g)?),
-            least_load: grams(finite("bench/balance_from_g", self.balance_from_g)?),
-        };
-        if spoons.len() > POUR_MOST_SPOONS {
-            let error = ArgumentError::TooLarge { most: POUR_MOST_SPOONS };
-            return Err(Failure::at("bench/spoons", &error));
-        }
-        let each = |ml: &f64| finite("bench/spoons_ml", *ml).map(milliliters);
-        let spoons = spoons.iter().map(each).collect::<Result<_, _>>()?;
-        let balance = (self.balance_reads_g != 0.0).then_some(balance);
-        Tools::new(balance, spoons, Vec::new(), Limits::default()).in_parameter("bench")
+    fn numbers(&self, mass_g: f64, tolerance: f64) -> [Number<'static>; 7] {
+        let weighs = if self.balance_reads_g == 0.0 { from_0(G) } else { above_0(G) };
+        [
+            ("mass_g", mass_g, above_0(G)),
+            ("tolerance", tolerance, ANY),
+            ("bench/balance_reads_g", self.balance_reads_g, from_0(G)),
+            ("bench/balance_to_g", self.balance_to_g, weighs),
+            ("bench/balance_from_g", self.balance_from_g, from_0(G)),
+            ("bench/as_measured_g_per_ml", self.as_measured_g_per_ml, from_0(G_PER_ML)),
+            ("bench/drop_g", self.drop_g, from_0(G)),
+        ]
     }
 
-    fn manner(&self) -> Result<Manner, Failure> {
-        let by_volume = finite("bench/as_measured_g_per_ml", self.as_measured_g_per_ml)?;
-        let drop = finite("bench/drop_g", self.drop_g)?;
-        Ok(Manner {
+    fn tools(&self, spoons: &[f64]) -> Result<Tools, MeasureError> {
+        let balance = (self.balance_reads_g != 0.0).then(|| Balance {
+            readability: grams(self.balance_reads_g),
+            capacity: grams(self.balance_to_g),
+            least_load: grams(self.balance_from_g),
+        });
+        let spoons = spoons.iter().map(|ml| milliliters(*ml)).collect();
+        Tools::new(balance, spoons, Vec::new(), Limits::default())
+    }
+
+    fn manner(&self) -> Manner {
+        let (by_volume, drop) = (self.as_measured_g_per_ml, self.drop_g);
+        Manner {
             by_volume: (by_volume != 0.0).then(|| grams_per_milliliter(by_volume)),
             drop: (drop != 0.0).then(|| grams(drop)),
-        })
+        }
     }
+}
+
+fn why(numbers: &[Number<'static>], spoons: &[f64], error: &MeasureError) -> Failure {
+    let at = match error {
+        MeasureError::Tolerance { .. } => At::Parameter("tolerance"),
+        MeasureError::Capacity { .. } => At::Parameter("bench/balance_to_g"),
+        MeasureError::NotReached { .. } => At::Parameter("mass_g"),
+        MeasureError::NoTool => At::Parameter("bench"),
+        _ => At::Number("bench"),
+    };
+    let spoon = first_outside("bench/spoons_ml", spoons, above_0(ML));
+    let spoon = spoon.iter().map(|(name, x, range)| (name.as_str(), *x, *range));
+    let numbers: Vec<_> = numbers.iter().copied().chain(spoon).collect();
+    refusal(&numbers, at, error)
 }
 
 fn best(best: &Best) -> Measure {

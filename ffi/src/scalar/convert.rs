@@ -53,7 +53,8 @@ unsafe fn units(from: *const c_char, to: *const c_char) -> Result<(Unit, Unit), 
 }
 
 fn between(from: Unit, to: Unit, measures: System) -> Result<Way, Failure> {
-    Way::between(from, to, measures).in_parameter("to")
+    let at = || if from.factor(measures).is_err() { "from" } else { "to" };
+    Way::between(from, to, measures).map_err(|error| Failure::of(at(), &error))
 }
 
 /// Prepares the conversion between two units, each by trade symbol or UCUM code: `"cup"`, `"[tsp_us]"`, `"g/mL"`.
@@ -145,7 +146,9 @@ pub unsafe extern "C" fn pour_convert_amount(
         let amount = Amount::parse(amount).in_parameter("amount")?;
         let to = Unit::parse(to).in_parameter("to")?;
         let measures = system("measures", measures)?;
-        let found = amount.in_unit(to, measures).in_parameter("amount")?;
+        let known = |unit: Unit| unit.factor(measures).is_ok();
+        let at = || if known(amount.unit()) && !known(to) { "to" } else { "amount" };
+        let found = amount.in_unit(to, measures).map_err(|error| Failure::of(at(), &error))?;
         converted.write(found.value().to_f64());
         Ok(())
     })

@@ -11,6 +11,7 @@ use crate::error::{Error, Failure, Refused};
 use crate::guard::guard;
 use crate::memory::{finite, given};
 use crate::number::{in_milliliters, milliliters, share};
+use crate::scalar::not_negative;
 
 /// What `liquid_ml` takes up in a vacuum with the air that it holds: V = V_liq [1 + φ/(1 − φ) · p_local/(p − p_vapor)].
 ///
@@ -34,7 +35,7 @@ pub extern "C" fn pour_swollen_volume(
             .in_parameter("absolute_kpa")?;
         let local = StationPressure::measured(kilopascals("local_kpa", local_kpa)?)
             .in_parameter("local_kpa")?;
-        let vapor = kilopascals("vapor_kpa", vapor_kpa)?;
+        let vapor = kilopascals("vapor_kpa", not_negative("vapor_kpa", vapor_kpa)?)?;
         let air = EntrainedAir::share(share(finite("air", air)?)).in_parameter("air")?;
         let vacuum = Vacuum::new(local, absolute, vapor).in_parameter("absolute_kpa")?;
         let liquid = milliliters(finite("liquid_ml", liquid_ml)?);

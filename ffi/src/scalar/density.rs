@@ -2,12 +2,13 @@
 
 use std::mem::MaybeUninit;
 
-use pourwright::mix::density_of_parts;
+use pourwright::mix::{MixError, density_of_parts};
 
-use crate::error::{Error, Refused};
+use crate::error::{Error, Failure};
 use crate::guard::guard;
-use crate::memory::{array, finite, given};
+use crate::memory::{array, given};
 use crate::number::{grams, grams_per_milliliter, in_grams_per_milliliter};
+use crate::range::{At, G, Range, SHARE_BELOW_1, first_outside, from_0, refusal};
 
 /// Density at 20 °C of `parts` constituents mixed: ρ = Σm/(Σm/ρ) · (1 − voids).
 ///
@@ -32,13 +33,22 @@ pub unsafe extern "C" fn pour_density_of_parts(
                 array("densities_g_per_ml", densities_g_per_ml, parts)?,
             )
         };
-        let voids = finite("voids", voids)?;
-        masses.iter().try_for_each(|mass| finite("masses_g", *mass).map(drop))?;
-        densities.iter().try_for_each(|it| finite("densities_g_per_ml", *it).map(drop))?;
         let each = masses.iter().zip(densities);
         let each = each.map(|(mass, density)| (grams(*mass), grams_per_milliliter(*density)));
-        let mixed = density_of_parts(each, voids).in_parameter("")?;
+        let mixed =
+            density_of_parts(each, voids).map_err(|error| why(masses, densities, voids, &error))?;
         found.write(in_grams_per_milliliter(mixed));
         Ok(())
     })
+}
+
+fn why(masses: &[f64], densities: &[f64], voids: f64, error: &MixError) -> Failure {
+    let parts = [
+        first_outside("masses_g", masses, from_0(G)),
+        first_outside("densities_g_per_ml", densities, Range::Density),
+    ];
+    let parts = parts.iter().flatten().map(|(name, x, range)| (name.as_str(), *x, *range));
+    let numbers: Vec<_> = parts.chain([("voids", voids, SHARE_BELOW_1)]).collect();
+    let at = if let MixError::Empty = error { At::Parameter } else { At::Number };
+    refusal(&numbers, at("masses_g"), error)
 }

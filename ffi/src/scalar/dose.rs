@@ -3,14 +3,14 @@
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
-use pourwright::density::TrueDensity;
 use pourwright::quantity::Amount;
 
-use crate::error::{Error, Failure, Refused};
+use crate::error::{Error, Refused};
 use crate::guard::guard;
 use crate::memory::{finite, given, text};
 use crate::mix::Material;
-use crate::number::{grams, grams_per_milliliter, in_grams, in_milliliters, milliliters, system};
+use crate::number::{grams, in_grams, in_milliliters, milliliters, system};
+use crate::range::true_density;
 use crate::scalar::not_negative;
 
 /// Mass of an amount of a material, as a person writes it: `"1/4 tsp"`, `"40 drops"`, `"12.5 g"`.
@@ -54,7 +54,7 @@ pub extern "C" fn pour_mass_of_volume(
     guard(error, &mut || {
         let mass_g = given("mass_g", mass_g.as_deref_mut())?;
         finite("volume_ml", volume_ml)?;
-        let density = density(density_g_per_ml)?;
+        let density = true_density("density_g_per_ml", density_g_per_ml)?;
         let volume = milliliters(not_negative("volume_ml", volume_ml)?);
         mass_g.write(in_grams(density.mass_of(volume)));
         Ok(())
@@ -73,14 +73,9 @@ pub extern "C" fn pour_volume_of_mass(
     guard(error, &mut || {
         let volume_ml = given("volume_ml", volume_ml.as_deref_mut())?;
         finite("mass_g", mass_g)?;
-        let density = density(density_g_per_ml)?;
+        let density = true_density("density_g_per_ml", density_g_per_ml)?;
         let mass = grams(not_negative("mass_g", mass_g)?);
         volume_ml.write(in_milliliters(density.volume_of(mass)));
         Ok(())
     })
-}
-
-fn density(density_g_per_ml: f64) -> Result<TrueDensity, Failure> {
-    let density = finite("density_g_per_ml", density_g_per_ml)?;
-    TrueDensity::new(grams_per_milliliter(density)).in_parameter("density_g_per_ml")
 }

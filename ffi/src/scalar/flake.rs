@@ -3,14 +3,14 @@
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
-use pourwright::density::TrueDensity;
 use pourwright::flake::{Cut, Flake};
 use pourwright::quantity::{Length, Measurable};
 
 use crate::error::{Error, Refused};
 use crate::guard::guard;
 use crate::memory::{finite, given, text};
-use crate::number::{grams, grams_per_milliliter};
+use crate::number::grams;
+use crate::range::true_density;
 
 /// How many particles a dose of flake holds: m/(A · h · ρ), a nominal number.
 ///
@@ -31,8 +31,7 @@ pub unsafe extern "C" fn pour_flake_count(
         // SAFETY: the header asks for a text that ends, or null.
         let cut = Cut::parse(unsafe { text("cut", cut)? }).in_parameter("cut")?;
         let thickness = Length::from_si(finite("thickness_um", thickness_um)? / 1e6);
-        let film = grams_per_milliliter(finite("film_g_per_ml", film_g_per_ml)?);
-        let film = TrueDensity::new(film).in_parameter("film_g_per_ml")?;
+        let film = true_density("film_g_per_ml", film_g_per_ml)?;
         let flake = Flake::new(cut, thickness, film, None).in_parameter("thickness_um")?;
         let dose = grams(finite("dose_g", dose_g)?);
         particles.write(flake.particles(dose).in_parameter("dose_g")?);

@@ -26,20 +26,18 @@ pub use sink::*;
 pub use softener::*;
 pub use water::*;
 
-use crate::error::{ArgumentError, Failure};
+use crate::error::Failure;
+use crate::range::Range;
 
 /// The number that the parameter `name` is: zero or above, and believable.
 pub(crate) fn not_negative(name: &str, number: f64) -> Result<f64, Failure> {
-    let number = crate::memory::finite(name, number)?;
-    if believable(number) {
-        Ok(number)
-    } else {
-        Err(Failure::at(name, &ArgumentError::NotBelievable { number }))
-    }
+    BELIEVABLE.check(name, number)
 }
 
 /// Whether it is zero or above, and no slip of units.
 #[inline]
 pub(crate) fn believable(number: f64) -> bool {
-    (0.0..=1e15).contains(&number)
+    BELIEVABLE.holds(number)
 }
+
+const BELIEVABLE: Range = Range::Within(0.0, 1e15);

@@ -8,12 +8,16 @@ use pourwright::salt::{
     Hook, PieceCavity, Salt, SaltError, SaltForm, SaltLoading, SaltSoftener, Unsalted as Mix,
 };
 
-use crate::error::{Error, Failure, Refused};
+use crate::error::{Error, Failure};
 use crate::guard::guard;
-use crate::memory::{finite, given};
+use crate::memory::{self, given};
 use crate::number::{
     celsius, grams, grams_per_milliliter, in_grams, in_grams_per_milliliter, milliliters, or,
     per_kelvin, salt_form, share,
+};
+use crate::range::{
+    ANY, At, G, ML, Number, PURE, Range, SHARE, SHARE_BELOW_1, above_0, finite, from_0, refusal,
+    true_density,
 };
 
 /// mL of salt as scooped per mL of base.
@@ -77,38 +81,50 @@ pub struct Unsalted {
 }
 
 impl Unsalted {
-    fn check_finite(&self) -> Result<(), Failure> {
+    fn numbers(&self) -> [Number<'static>; 18] {
         [
-            ("base_ml", self.base_ml),
-            ("base_g_per_ml", self.base_g_per_ml),
-            ("mix_g", self.mix_g),
-            ("mix_ml", self.mix_ml),
-            ("hot_ml", self.hot_ml),
-            ("shot_celsius", self.shot_celsius),
-            ("voids", self.voids),
-            ("salt_g_per_ml", self.salt_g_per_ml),
-            ("salt_as_scooped_g_per_ml", self.salt_as_scooped_g_per_ml),
-            ("salt_expansion_per_kelvin", self.salt_expansion_per_kelvin),
-            ("softener_per_salt", self.softener_per_salt),
-            ("softener_g_per_ml", self.softener_g_per_ml),
-            ("softener_expansion_per_kelvin", self.softener_expansion_per_kelvin),
-            ("most_solids", self.most_solids),
-            ("cavity_ml", self.cavity_ml),
-            ("feed", self.feed),
-            ("hook_g", self.hook_g),
-            ("hook_ml", self.hook_ml),
+            ("mix/base_ml", self.base_ml, above_0(ML)),
+            ("mix/base_g_per_ml", self.base_g_per_ml, Range::Density),
+            ("mix/mix_g", self.mix_g, from_0(G)),
+            ("mix/mix_ml", self.mix_ml, from_0(ML)),
+            ("mix/hot_ml", self.hot_ml, from_0(ML)),
+            ("mix/shot_celsius", or(self.shot_celsius, 20.0), Range::Within(20.0, 400.0)),
+            ("mix/voids", self.voids, SHARE_BELOW_1),
+            ("mix/salt_g_per_ml", self.salt_g_per_ml, Range::Density),
+            ("mix/salt_as_scooped_g_per_ml", self.salt_as_scooped_g_per_ml, Range::DensityOr0),
+            ("mix/salt_expansion_per_kelvin", self.salt_expansion_per_kelvin, from_0(PURE)),
+            ("mix/softener_per_salt", self.softener_per_salt, from_0(PURE)),
+            ("mix/softener_g_per_ml", self.softener_g_per_ml, Range::DensityOr0),
+            ("mix/softener_expansion_per_kelvin", self.softener_expansion_per_kelvin, from_0(PURE)),
+            ("mix/most_solids", self.most_solids, SHARE_BELOW_1),
+            ("mix/cavity_ml", self.cavity_ml, from_0(ML)),
+            ("mix/feed", self.feed, SHARE),
+            ("mix/hook_g", self.hook_g, from_0(G)),
+            ("mix/hook_ml", self.hook_ml, from_0(ML)),
         ]
-        .into_iter()
-        .try_for_each(|(field, number)| finite(&format!("mix/{field}"), number).map(drop))
+    }
+
+    /// Why a loading, which is in the parameter `loading`, is refused.
+    fn why(&self, loading: &'static str, error: &SaltError) -> Failure {
+        let at = match error {
+            SaltError::OutOfReach { .. } => At::Parameter(loading),
+            SaltError::NoCavity { .. } => At::Parameter("mix/cavity_ml"),
+            SaltError::ScoopedAboveTrue { .. } => At::Parameter("mix/salt_as_scooped_g_per_ml"),
+            SaltError::DoesNotRaise { .. } => At::Parameter("mix"),
+            _ => At::Number("mix"),
+        };
+        let base_g = self.base_ml * self.base_g_per_ml;
+        let cold_ml = or(self.mix_ml, self.base_ml);
+        let together = [
+            ("mix/mix_g", or(self.mix_g, base_g), Range::AtLeast("the mass of its base", base_g)),
+            ("mix/hot_ml", or(self.hot_ml, cold_ml), Range::AtLeast("its cold volume", cold_ml)),
+        ];
+        refusal(&[&self.numbers()[..], &together].concat(), at, error)
     }
 
     fn read(&self) -> Result<Mix, Failure> {
-        self.check_finite()?;
-        let in_field = |field: &str| format!("mix/{field}");
-        let true_density = |field: &str, number: f64| {
-            TrueDensity::new(grams_per_milliliter(number)).in_parameter(&in_field(field))
-        };
-        let base = true_density("base_g_per_ml", self.base_g_per_ml)?;
+        finite(&self.numbers())?;
+        let base = true_density("mix/base_g_per_ml", self.base_g_per_ml)?;
         let base_volume = milliliters(self.base_ml);
         let base_mass = base.mass_of(base_volume);
         let volume = if self.mix_ml == 0.0 { base_volume } else { milliliters(self.mix_ml) };
@@ -118,7 +134,7 @@ impl Unsalted {
         } else {
             Some(SaltSoftener {
                 per_salt: share(self.softener_per_salt),
-                density: true_density("softener_g_per_ml", self.softener_g_per_ml)?,
+                density: true_density("mix/softener_g_per_ml", self.softener_g_per_ml)?,
                 expansion: per_kelvin(self.softener_expansion_per_kelvin),
             })
         };
@@ -131,9 +147,9 @@ impl Unsalted {
             shot_temperature: celsius(or(self.shot_celsius, 20.0)),
             voids: share(self.voids),
             salt: Salt {
-                true_density: true_density("salt_g_per_ml", self.salt_g_per_ml)?,
+                true_density: true_density("mix/salt_g_per_ml", self.salt_g_per_ml)?,
                 scooped_density: ScoopedDensity::new(grams_per_milliliter(scooped))
-                    .in_parameter(&in_field("salt_as_scooped_g_per_ml"))?,
+                    .map_err(|_| Range::Density.refusal("mix/salt_as_scooped_g_per_ml", scooped))?,
                 expansion: per_kelvin(self.salt_expansion_per_kelvin),
             },
             softener,
@@ -185,11 +201,13 @@ pub extern "C" fn pour_salt_convert(
 ) -> i32 {
     let mut converted = converted;
     guard(error, &mut || {
-        let mix = given("mix", mix)?.read()?;
+        let given_mix = given("mix", mix)?;
+        let mix = given_mix.read()?;
         let converted = given("converted", converted.as_deref_mut())?;
-        let from = loading(salt_form("from", from)?, finite("value", value)?);
+        let from = loading(salt_form("from", from)?, memory::finite("value", value)?);
         let to = salt_form("to", to)?;
-        converted.write(number(mix.convert(from, to).in_parameter("value")?));
+        let found = mix.convert(from, to).map_err(|error| given_mix.why("value", &error))?;
+        converted.write(number(found));
         Ok(())
     })
 }
@@ -205,10 +223,12 @@ pub extern "C" fn pour_salt_mass(
 ) -> i32 {
     let mut salt_g = salt_g;
     guard(error, &mut || {
-        let mix = given("mix", mix)?.read()?;
+        let given_mix = given("mix", mix)?;
+        let mix = given_mix.read()?;
         let salt_g = given("salt_g", salt_g.as_deref_mut())?;
-        let loading = loading(salt_form("form", form)?, finite("value", value)?);
-        salt_g.write(in_grams(mix.salt_mass(loading).in_parameter("value")?));
+        let loading = loading(salt_form("form", form)?, memory::finite("value", value)?);
+        let mass = mix.salt_mass(loading).map_err(|error| given_mix.why("value", &error))?;
+        salt_g.write(in_grams(mass));
         Ok(())
     })
 }
@@ -224,10 +244,12 @@ pub extern "C" fn pour_salt_reach(
 ) -> i32 {
     let (mut least, mut most) = (least, most);
     guard(error, &mut || {
-        let mix = given("mix", mix)?.read()?;
+        let given_mix = given("mix", mix)?;
+        let mix = given_mix.read()?;
         let least = given("least", least.as_deref_mut())?;
         let most = given("most", most.as_deref_mut())?;
-        let (low, high) = mix.reach(salt_form("form", form)?).in_parameter("mix")?;
+        let reach = mix.reach(salt_form("form", form)?);
+        let (low, high) = reach.map_err(|error| given_mix.why("form", &error))?;
         least.write(number(low));
         most.write(number(high));
         Ok(())
@@ -251,18 +273,28 @@ pub extern "C" fn pour_salt_for_density(
     let mut salt_g = salt_g;
     guard(error, &mut || {
         let salt_g = given("salt_g", salt_g.as_deref_mut())?;
-        let named = [
-            ("base_ml", base_ml),
-            ("base_g_per_ml", base_g_per_ml),
-            ("salt_g_per_ml", salt_g_per_ml),
-            ("voids", voids),
-            ("density_g_per_ml", density_g_per_ml),
-        ];
-        named.into_iter().try_for_each(|(name, number)| finite(name, number).map(drop))?;
         let numbers = [base_ml, base_g_per_ml, salt_g_per_ml, voids, density_g_per_ml];
-        salt_g.write(salt_for_density(numbers).in_parameter("")?);
+        salt_g.write(salt_for_density(numbers).map_err(|error| why_no_salt(numbers, &error))?);
         Ok(())
     })
+}
+
+#[cold]
+fn why_no_salt(numbers: [f64; 5], error: &SaltError) -> Failure {
+    let [base_ml, base_g_per_ml, salt_g_per_ml, voids, density_g_per_ml] = numbers;
+    let at = match error {
+        SaltError::OutOfReach { .. } => At::Parameter("density_g_per_ml"),
+        SaltError::DoesNotRaise { .. } => At::Parameter("salt_g_per_ml"),
+        _ => At::Number("density_g_per_ml"),
+    };
+    let numbers = [
+        ("base_ml", base_ml, above_0(ML)),
+        ("base_g_per_ml", base_g_per_ml, Range::Density),
+        ("salt_g_per_ml", salt_g_per_ml, Range::Density),
+        ("voids", voids, SHARE_BELOW_1),
+        ("density_g_per_ml", density_g_per_ml, ANY),
+    ];
+    refusal(&numbers, at, error)
 }
 
 /// Grams of salt for `[base_ml, base_g_per_ml, salt_g_per_ml, voids, density_g_per_ml]`.

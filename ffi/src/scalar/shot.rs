@@ -4,10 +4,11 @@ use std::mem::MaybeUninit;
 
 use pourwright::shot::{Cavity, Melt, Shot as CoreShot, ShotError};
 
-use crate::error::{Error, Refused};
+use crate::error::{Error, Failure};
 use crate::guard::guard;
-use crate::memory::{finite, given};
+use crate::memory::given;
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, or, share};
+use crate::range::{At, G, ML, Number, Range, SHARE, SHARE_BELOW_1, above_0, from_0, refusal};
 
 /// One shot into cavities of one shape. Set all to 0 first.
 #[repr(C)]
@@ -54,17 +55,26 @@ pub struct ShotResult {
 }
 
 impl Shot {
-    fn numbers(&self) -> [(&'static str, f64); 8] {
+    fn numbers(&self) -> [Number<'static>; 8] {
         [
-            ("shot/cavity_ml", self.cavity_ml),
-            ("shot/sprue_ml", self.sprue_ml),
-            ("shot/topped_g", self.topped_g),
-            ("shot/share", self.share),
-            ("shot/feed", self.feed),
-            ("shot/hot_g_per_ml", self.hot_g_per_ml),
-            ("shot/cold_g_per_ml", self.cold_g_per_ml),
-            ("shot/voids", self.voids),
+            ("shot/cavity_ml", self.cavity_ml, above_0(ML)),
+            ("shot/sprue_ml", self.sprue_ml, from_0(ML)),
+            ("shot/topped_g", self.topped_g, from_0(G)),
+            ("shot/share", self.share, SHARE),
+            ("shot/feed", self.feed, SHARE),
+            ("shot/hot_g_per_ml", self.hot_g_per_ml, Range::DensityOr0),
+            ("shot/cold_g_per_ml", self.cold_g_per_ml, Range::Density),
+            ("shot/voids", self.voids, SHARE_BELOW_1),
         ]
+    }
+
+    fn why(&self, error: &ShotError) -> Failure {
+        let at = match error {
+            ShotError::NoCavity => At::Parameter("shot/cavities"),
+            ShotError::Swells { .. } => At::Parameter("shot/hot_g_per_ml"),
+            _ => At::Number("shot"),
+        };
+        refusal(&self.numbers(), at, error)
     }
 }
 
@@ -79,7 +89,6 @@ pub extern "C" fn pour_shot_fill(
     guard(error, &mut || {
         let shot = given("shot", shot)?;
         let result = given("result", result.as_deref_mut())?;
-        shot.numbers().into_iter().try_for_each(|(name, x)| finite(name, x).map(drop))?;
         let volume = milliliters(shot.cavity_ml);
         let masses = CoreShot {
             cavities: &[Cavity { volume, count: shot.cavities }],
@@ -94,7 +103,7 @@ pub extern "C" fn pour_shot_fill(
             },
         }
         .masses()
-        .in_parameter("shot")?;
+        .map_err(|error| shot.why(&error))?;
         result.write(ShotResult {
             fill_g: in_grams(masses.fill),
             pieces_g: in_grams(masses.pieces),
@@ -121,15 +130,24 @@ pub extern "C" fn pour_piece_mass(
     let mut piece_g = piece_g;
     guard(error, &mut || {
         let piece_g = given("piece_g", piece_g.as_deref_mut())?;
-        finite("cavity_ml", cavity_ml)?;
-        finite("hot_g_per_ml", hot_g_per_ml)?;
-        finite("cold_g_per_ml", cold_g_per_ml)?;
-        finite("voids", voids)?;
-        finite("feed", feed)?;
         let numbers = [cavity_ml, hot_g_per_ml, cold_g_per_ml, voids, feed];
-        piece_g.write(piece_mass(numbers).in_parameter("")?);
+        piece_g.write(piece_mass(numbers).map_err(|error| why_no_piece(numbers, &error))?);
         Ok(())
     })
+}
+
+#[cold]
+fn why_no_piece(numbers: [f64; 5], error: &ShotError) -> Failure {
+    let [cavity_ml, hot_g_per_ml, cold_g_per_ml, voids, feed] = numbers;
+    let at = if let ShotError::Swells { .. } = error { At::Parameter } else { At::Number };
+    let numbers = [
+        ("cavity_ml", cavity_ml, above_0(ML)),
+        ("hot_g_per_ml", hot_g_per_ml, Range::Density),
+        ("cold_g_per_ml", cold_g_per_ml, Range::Density),
+        ("voids", voids, SHARE_BELOW_1),
+        ("feed", feed, SHARE),
+    ];
+    refusal(&numbers, at("hot_g_per_ml"), error)
 }
 
 /// Grams of a piece for `[cavity_ml, hot_g_per_ml, cold_g_per_ml, voids, feed]`.

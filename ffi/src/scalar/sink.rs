@@ -2,15 +2,16 @@
 
 use std::mem::MaybeUninit;
 
-use pourwright::process::seawater::{Salinity, Water};
-use pourwright::process::sink::{Body as CoreBody, Motion, Shape};
+use pourwright::process::seawater::{Salinity, SeawaterError, Water};
+use pourwright::process::sink::{Body as CoreBody, Motion, Shape, SinkError};
 use pourwright::quantity::{Length, Measurable, Velocity};
 use pourwright::salt::Hook;
 
-use crate::error::{Error, Failure, Refused};
+use crate::error::{Error, Failure};
 use crate::guard::guard;
-use crate::memory::{finite, given};
+use crate::memory::given;
 use crate::number::{celsius, grams, grams_per_milliliter, in_grams_per_milliliter, milliliters};
+use crate::range::{ANY, At, CM_PER_S, G, ML, MM, Number, Range, above_0, finite, from_0, refusal};
 
 /// It falls straight.
 pub const POUR_STRAIGHT: i32 = 1;
@@ -68,25 +69,49 @@ fn in_cm_per_s(speed: Velocity) -> f64 {
 }
 
 impl Body {
+    /// Its numbers, and the one that the call has beside it.
+    fn numbers(&self, beside: Number<'static>) -> [Number<'static>; 8] {
+        [
+            ("body/piece_ml", self.piece_ml, above_0(ML)),
+            ("body/diameter_mm", self.diameter_mm, above_0(MM)),
+            ("body/length_mm", self.length_mm, from_0(MM)),
+            ("body/hook_g", self.hook_g, from_0(G)),
+            ("body/hook_ml", self.hook_ml, from_0(ML)),
+            ("body/water_celsius", self.water_celsius, ANY),
+            ("body/salinity", self.salinity, ANY),
+            beside,
+        ]
+    }
+
     fn read(&self) -> Result<(CoreBody, Water), Failure> {
-        let diameter = millimeters(finite("body/diameter_mm", self.diameter_mm)?);
-        let length = millimeters(finite("body/length_mm", self.length_mm)?);
+        let diameter = millimeters(self.diameter_mm);
+        let length = millimeters(self.length_mm);
         let stick = self.length_mm != 0.0;
         let shape =
             if stick { Shape::Stick { diameter, length } } else { Shape::Ball { diameter } };
         let body = CoreBody {
-            volume: milliliters(finite("body/piece_ml", self.piece_ml)?),
-            hook: Hook {
-                mass: grams(finite("body/hook_g", self.hook_g)?),
-                volume: milliliters(finite("body/hook_ml", self.hook_ml)?),
-            },
+            volume: milliliters(self.piece_ml),
+            hook: Hook { mass: grams(self.hook_g), volume: milliliters(self.hook_ml) },
             shape,
             own_drag: None,
         };
-        let at = celsius(finite("body/water_celsius", self.water_celsius)?);
-        let salinity = Salinity::Practical(finite("body/salinity", self.salinity)?);
-        Ok((body, Water::new(at, salinity).in_parameter("body")?))
+        let salinity = Salinity::Practical(self.salinity);
+        let water = Water::new(celsius(self.water_celsius), salinity).map_err(|error| {
+            let salty = matches!(error, SeawaterError::Salinity(_));
+            Failure::of(if salty { "body/salinity" } else { "body/water_celsius" }, &error)
+        })?;
+        Ok((body, water))
     }
+}
+
+/// Why a fall is refused: of a call that has the parameter `beside` beside the body.
+fn why(numbers: [Number<'static>; 8], beside: &'static str, error: &SinkError) -> Failure {
+    let at = match error {
+        SinkError::NotPositive { .. } | SinkError::Negative { .. } => At::Number("body"),
+        SinkError::TooShort { .. } => At::Parameter("body/length_mm"),
+        _ => At::Parameter(beside),
+    };
+    refusal(&numbers, at, error)
 }
 
 /// How fast a piece of `density_g_per_ml` (voids and salt counted) sinks.
@@ -101,10 +126,14 @@ pub extern "C" fn pour_sink_rate(
 ) -> i32 {
     let mut fall = fall;
     guard(error, &mut || {
-        let (body, water) = given("body", body)?.read()?;
+        let body = given("body", body)?;
         let fall = given("fall", fall.as_deref_mut())?;
-        let density = grams_per_milliliter(finite("density_g_per_ml", density_g_per_ml)?);
-        let found = body.fall(density, &water).in_parameter("")?;
+        let beside = "density_g_per_ml";
+        let numbers = body.numbers((beside, density_g_per_ml, Range::Density));
+        finite(&numbers)?;
+        let (body, water) = body.read()?;
+        let found = body.fall(grams_per_milliliter(density_g_per_ml), &water);
+        let found = found.map_err(|error| why(numbers, beside, &error))?;
         fall.write(Fall {
             speed_cm_per_s: in_cm_per_s(found.speed),
             slowest_cm_per_s: in_cm_per_s(found.trust.slowest),
@@ -132,10 +161,14 @@ pub extern "C" fn pour_density_for_sink_rate(
 ) -> i32 {
     let mut density_g_per_ml = density_g_per_ml;
     guard(error, &mut || {
-        let (body, water) = given("body", body)?.read()?;
+        let body = given("body", body)?;
         let found = given("density_g_per_ml", density_g_per_ml.as_deref_mut())?;
-        let speed = Velocity::from_si(finite("speed_cm_per_s", speed_cm_per_s)? / 1e2);
-        let density = body.density_for(speed, &water).in_parameter("")?;
+        let beside = "speed_cm_per_s";
+        let numbers = body.numbers((beside, speed_cm_per_s, above_0(CM_PER_S)));
+        finite(&numbers)?;
+        let (body, water) = body.read()?;
+        let density = body.density_for(Velocity::from_si(speed_cm_per_s / 1e2), &water);
+        let density = density.map_err(|error| why(numbers, beside, &error))?;
         found.write(in_grams_per_milliliter(density));
         Ok(())
     })

@@ -44,10 +44,13 @@ unsafe fn on_curve(
     let Some(kept) = kept.get_mut(..given.len()) else {
         return Err(Failure::at("points", &ArgumentError::TooLarge { most: MOST_POINTS }));
     };
-    for (place, point) in kept.iter_mut().zip(given) {
-        let reading = finite("points", point.reading)?;
-        let ratio = share(finite("points", point.ratio)?);
-        *place = Point { ratio, hardness: Hardness { reading, scale: on } };
+    for (index, (place, point)) in kept.iter_mut().zip(given).enumerate() {
+        let HardnessPoint { ratio, reading } = *point;
+        if !(ratio.is_finite() && reading.is_finite()) {
+            finite(&format!("points/{index}/ratio"), ratio)?;
+            finite(&format!("points/{index}/reading"), reading)?;
+        }
+        *place = Point { ratio: share(ratio), hardness: Hardness { reading, scale: on } };
     }
     ask(&HardnessCurve::new(kept).in_parameter("points")?)
 }

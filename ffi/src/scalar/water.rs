@@ -3,9 +3,9 @@
 use std::mem::MaybeUninit;
 
 use pourwright::quantity::{Measurable, Pressure};
-use pourwright::water;
+use pourwright::water::{self, WaterError};
 
-use crate::error::{Error, Refused};
+use crate::error::{Error, Failure, Refused};
 use crate::guard::guard;
 use crate::memory::{finite, given};
 use crate::number::{celsius, grams, in_grams_per_milliliter, in_milliliters};
@@ -42,7 +42,14 @@ pub extern "C" fn pour_cavity_of_water(
         let reading = grams(finite("water_g", water_g)?);
         let at = celsius(finite("at_celsius", at_celsius)?);
         let air = Pressure::from_si(finite("air_kpa", air_kpa)? * 1e3);
-        let volume = water::volume_weighed(reading, at, air).in_parameter("")?;
+        let volume = water::volume_weighed(reading, at, air).map_err(|error| {
+            let at = match error {
+                WaterError::Temperature(_) => "at_celsius",
+                WaterError::AirPressure(_) => "air_kpa",
+                _ => "water_g",
+            };
+            Failure::of(at, &error)
+        })?;
         cavity_ml.write(in_milliliters(volume));
         Ok(())
     })

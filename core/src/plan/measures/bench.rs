@@ -5,7 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{MeasureError, Step};
-use crate::quantity::{Mass, MassDensity, Volume};
+use crate::quantity::{Mass, MassDensity, Measurable, Volume};
 
 /// The most spoons of different size a bench may have.
 pub const MOST_SPOONS: usize = 8;
@@ -134,7 +134,7 @@ impl Bench {
             return Err(MeasureError::TooManySpoons { found: spoons.len() });
         }
         for (index, spoon) in spoons.iter().enumerate() {
-            positive(&format!("spoon {}", index.saturating_add(1)), spoon.value)?;
+            positive(&format!("spoon {}", index.saturating_add(1)), *spoon)?;
         }
         for (index, cup) in cups.iter().enumerate() {
             check_cup(index.saturating_add(1), cup)?;
@@ -207,10 +207,10 @@ fn check_limits(limits: Limits) -> Result<(), MeasureError> {
 }
 
 fn check_balance(balance: &Balance) -> Result<(), MeasureError> {
-    positive("the balance's readability", balance.readability.value)?;
-    positive("the balance's capacity", balance.capacity.value)?;
+    positive("the balance's readability", balance.readability)?;
+    positive("the balance's capacity", balance.capacity)?;
     if balance.least_load.value != 0.0 {
-        positive("the balance's least load", balance.least_load.value)?;
+        positive("the balance's least load", balance.least_load)?;
     }
     if balance.capacity < balance.readability {
         return Err(MeasureError::Capacity {
@@ -229,8 +229,8 @@ fn check_balance(balance: &Balance) -> Result<(), MeasureError> {
 }
 
 fn check_cup(number: usize, cup: &Cup) -> Result<(), MeasureError> {
-    positive(&format!("the mark of cup {number}"), cup.mark.value)?;
-    positive(&format!("the capacity of cup {number}"), cup.capacity.value)?;
+    positive(&format!("the mark of cup {number}"), cup.mark)?;
+    positive(&format!("the capacity of cup {number}"), cup.capacity)?;
     if cup.marks() == 0 {
         return Err(MeasureError::Capacity {
             what: format!("cup {number}"),
@@ -240,14 +240,43 @@ fn check_cup(number: usize, cup: &Cup) -> Result<(), MeasureError> {
     Ok(())
 }
 
-/// Fails unless the SI `value` is finite and between 1e-12 and 1e12. What lies outside is a slip of
+/// A quantity in the unit in which a bench has it.
+pub(super) trait OnBench: Measurable {
+    /// That unit.
+    const UNIT: &'static str;
+    /// How many of it one SI unit is.
+    const PER_SI: f64;
+}
+
+impl OnBench for Mass {
+    const UNIT: &'static str = "g";
+    const PER_SI: f64 = 1e3;
+}
+
+impl OnBench for Volume {
+    const UNIT: &'static str = "mL";
+    const PER_SI: f64 = 1e6;
+}
+
+impl OnBench for MassDensity {
+    const UNIT: &'static str = "g/mL";
+    const PER_SI: f64 = 1e-3;
+}
+
+/// Fails unless the quantity is finite and between 1e-12 and 1e12 SI units. What lies outside is a slip of
 /// units, and inside no quotient or product of the search overflows.
-pub(super) fn positive(what: &str, value: f64) -> Result<(), MeasureError> {
-    if (1e-12..=1e12).contains(&value) {
-        Ok(())
-    } else {
-        Err(MeasureError::OutOfRange { what: String::from(what), value })
+pub(super) fn positive<Q: OnBench>(what: &str, quantity: Q) -> Result<(), MeasureError> {
+    const BELIEVED: [f64; 2] = [1e-12, 1e12];
+    let [least, most] = BELIEVED;
+    if (least..=most).contains(&quantity.si()) {
+        return Ok(());
     }
+    Err(MeasureError::OutOfRange {
+        what: String::from(what),
+        value: quantity.si() * Q::PER_SI,
+        unit: Q::UNIT,
+        believed: BELIEVED.map(|end| end * Q::PER_SI),
+    })
 }
 
 /// The whole part of `ratio`; a ratio short of a whole number by rounding alone counts as that.

@@ -2,12 +2,13 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::{MOST_SPOONS, Measure};
 use crate::fault::Diagnose;
 use crate::quantity::Mass;
+use crate::show;
 use uom::si::mass::gram;
 
 /// How far a tool comes.
@@ -28,12 +29,16 @@ pub struct Shortfall {
 #[non_exhaustive]
 pub enum MeasureError {
     /// A quantity is not positive, not finite, or of an unbelievable size.
-    #[error("{what} is {value:e} in SI units.")]
+    #[error("{what} is {} {unit}.", plain(*.value))]
     OutOfRange {
         /// Which.
         what: String,
-        /// Its value in kg, m³ or kg/m³.
+        /// Its value in `unit`.
         value: f64,
+        /// The unit in which a bench has it: `g`, `mL` or `g/mL`.
+        unit: &'static str,
+        /// The least and the most that is believed, in `unit`.
+        believed: [f64; 2],
     },
     /// A tolerance must lie between 0 and 100 %.
     #[error("The tolerance of a measure is {tolerance}, as a fraction.")]
@@ -106,9 +111,9 @@ impl Diagnose for MeasureError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::OutOfRange { .. } => Cow::Borrowed(
-                "Give a positive number between 1e-12 and 1e12 in SI units; check the unit.",
-            ),
+            Self::OutOfRange { unit, believed: [least, most], .. } => Cow::Owned(format!(
+                "Give a number above 0, from {least:e} to {most:e} {unit}; check the unit."
+            )),
             Self::Tolerance { .. } => {
                 Cow::Borrowed("Give a tolerance above 0 % and below 100 %, such as 2 %.")
             }
@@ -153,6 +158,16 @@ fn way_out(wanted: Mass, tools: &[Shortfall]) -> String {
         None => text.push_str(". Use another tool, allow more acts, or split the amount."),
     }
     text
+}
+
+/// A number with an exponent where it would have a row of zeros.
+fn plain(x: f64) -> String {
+    let size = libm::fabs(x);
+    if size == 0.0 || (1e-5..1e7).contains(&size) {
+        show::number(x).to_string()
+    } else {
+        format!("{x:e}")
+    }
 }
 
 fn grams(mass: Mass) -> String {

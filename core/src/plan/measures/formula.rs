@@ -36,11 +36,11 @@ pub struct FormulaDeviation {
 /// [`MeasureError::OutOfRange`] for a wanted mass or a given base that is not positive and finite,
 /// or a given dose that is negative or not finite.
 pub fn dose_deviation(dose: Portion, base: Portion) -> Result<Ratio, MeasureError> {
-    positive("the mass of base wanted", base.wanted.value)?;
-    positive("the mass of base given", base.given.value)?;
-    positive("the mass of a dose wanted", dose.wanted.value)?;
+    positive("the mass of base wanted", base.wanted)?;
+    positive("the mass of base given", base.given)?;
+    positive("the mass of a dose wanted", dose.wanted)?;
     if dose.given.value != 0.0 {
-        positive("the mass of a dose given", dose.given.value)?;
+        positive("the mass of a dose given", dose.given)?;
     }
     let ratio = (dose.given / dose.wanted).value / (base.given / base.wanted).value;
     Ok(Ratio::from(ratio - 1.0))

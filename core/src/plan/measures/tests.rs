@@ -193,6 +193,19 @@ fn a_tolerance_that_is_none_is_refused(#[case] tolerance: f64) {
 }
 
 #[test]
+fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
+    let refused = Bench::new(None, std::vec![ml(-1.0)], Vec::new(), Limits::default()).unwrap_err();
+    assert_eq!(refused.to_string(), "spoon 1 is -1 mL.");
+    assert!(refused.help().contains("from 1e-6 to 1e18 mL"), "{}", refused.help());
+    let none = Balance { capacity: g(0.0), ..balance() };
+    let refused = Bench::new(Some(none), Vec::new(), Vec::new(), Limits::default()).unwrap_err();
+    assert_eq!(refused.to_string(), "the balance's capacity is 0 g.");
+    let bench = bench(None, spoons(), Vec::new());
+    let refused = bench.measure(g(5.0), &scooped(1e300), within(5.0)).unwrap_err();
+    assert_eq!(refused.to_string(), "the density as measured is 1e300 g/mL.");
+}
+
+#[test]
 fn a_material_that_no_tool_takes_is_refused() {
     let bench = bench(None, spoons(), cups());
     let refused = bench.measure(g(5.0), &Manner::default(), within(2.0)).unwrap_err();

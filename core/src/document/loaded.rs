@@ -1,0 +1,60 @@
+//! A book that is read once and planned with many times.
+
+use alloc::sync::Arc;
+
+use super::{BookDocument, MadeFrom, OrdersDocument, read_book, read_orders, text};
+use crate::book::Book;
+use crate::fault::Faults;
+use crate::plan::Plan;
+use crate::plan::day::Day;
+
+/// A shop's book ready for planning, and as it is written: its plans say what they were made from.
+#[derive(Debug, Clone)]
+pub struct LoadedBook {
+    written: Arc<BookDocument>,
+    ready: Book,
+}
+
+impl LoadedBook {
+    /// Reads a book from JSON text.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form, else all of its meaning.
+    pub fn from_text(text: &str) -> Result<Self, Faults> {
+        read_book(&text::parse(text)?)?.try_into()
+    }
+
+    /// The book that is planned with.
+    #[must_use]
+    pub fn ready(&self) -> &Book {
+        &self.ready
+    }
+
+    /// Plans the day of an order list.
+    ///
+    /// # Errors
+    /// All faults of the orders, else of the plan.
+    pub fn plan(&self, orders: OrdersDocument) -> Result<Plan, Faults> {
+        let day = Day::resolve(&orders, &self.ready)?;
+        let mut plan = Plan::make(&self.ready, &day)?;
+        plan.made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
+        Ok(plan)
+    }
+
+    /// Plans the day of an order list in JSON text.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form, else those of [`LoadedBook::plan`].
+    pub fn plan_text(&self, orders: &str) -> Result<Plan, Faults> {
+        self.plan(read_orders(&text::parse(orders)?)?)
+    }
+}
+
+impl TryFrom<BookDocument> for LoadedBook {
+    type Error = Faults;
+
+    fn try_from(written: BookDocument) -> Result<Self, Faults> {
+        let ready = Book::try_from(&written)?;
+        Ok(Self { written: Arc::new(written), ready })
+    }
+}
