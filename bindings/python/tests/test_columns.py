@@ -177,6 +177,7 @@ def test_subnormals_and_the_state_of_the_processor() -> None:
             ValueError,
             "contiguous",
         ),
+        (lambda: columns.convert("cup", np.ones(2)), TypeError, "conversion must be of type Conversion, not str"),  # type: ignore[arg-type]
         (lambda: columns.density_of_parts(np.ones(2), [1.0, 1.0]), ValueError, "table"),
         (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0]), ValueError, "constituents"),
         (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0, 1.0], np.ones(2)), ValueError, "broadcast"),

@@ -23,7 +23,7 @@ try:
 except ImportError as error:
     raise ImportError("pourwright.columns needs NumPy: pip install pourwright[numpy]") from error
 
-from ._call import checked
+from ._call import checked, instance
 from ._convert import Conversion
 from ._native import ffi, lib
 
@@ -51,7 +51,8 @@ def convert(
         out: Where the result goes; a new array where left out.
         statuses: Receives the status of each row.
     """
-    return _call(lib.pour_convert_n, [("values", values)], out, statuses, conversion._prepared)
+    prepared = instance("conversion", conversion, Conversion)._prepared
+    return _call(lib.pour_convert_n, [("values", values)], out, statuses, prepared)
 
 
 def mass_of_volume(
