@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import dataclasses
+import datetime
+import math
 import pickle
 from collections.abc import Callable
 from decimal import Decimal
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -94,13 +98,10 @@ def test_a_zero_is_not_taken_for_nothing_said(make: Any) -> None:
         make()
 
 
-def test_python_type_errors() -> None:
-    with pytest.raises(TypeError):
-        pw.calculate(5)  # type: ignore[call-overload]
-    with pytest.raises(TypeError, match="set cannot stand"):
-        pw.calculate("convert", amount={"1 cup"}, to="mL")
-    with pytest.raises(TypeError, match="Decimal"):
-        pw.calculate("convert", amount={"value": Decimal(1), "unit": "g"}, to="kg")
+def test_a_request_of_another_type() -> None:
+    for request in (5, b"convert", None):
+        with pytest.raises(TypeError, match="request must be the name of a calculation, or a mapping"):
+            pw.calculate(request)  # type: ignore[call-overload]
 
 
 SALT: Any = pw.Material(name="salt", kind="salt", density_g_per_ml="2.165 g/mL")  # type: ignore[arg-type]
@@ -180,7 +181,7 @@ def test_what_c_cannot_hold_has_a_path(call: Callable[[Any], object], code: str,
 def test_numbers_of_other_kinds() -> None:
     for number in (2, np.float32(2), np.int8(2), Decimal(2), Fraction(2), np.array(2.0)):
         assert pw.mass_of_volume(number, 1.5) == 3.0  # type: ignore[arg-type]
-    assert pw.shots(np.int64(24), 4) == pw.shots(24, 4)  # type: ignore[arg-type]
+    assert pw.shots(np.int64(24), 4) == pw.shots(24, 4)
     assert pw.density_of_parts(iter([1.0, 1.0]), np.array([1.0, 1.0])) == pw.density_of_parts([1.0, 1.0], [1.0, 1.0])  # type: ignore[arg-type]
 
 
@@ -193,8 +194,33 @@ def test_a_point_has_two_numbers() -> None:
     assert pw.hardness(iter([(0, 60), (0.1, 40)]), 0.1, scale="shore-00") == 40  # type: ignore[arg-type]
 
 
+def test_what_cannot_stand_in_a_document_has_a_path() -> None:
+    @dataclasses.dataclass
+    class Amount:
+        value: Any
+        unit: str
+
+    for wrong, words in (
+        ({"1 cup"}, "/amount: A set cannot stand in a document"),
+        ({"value": [1, b"2"]}, "/amount/value/1: A bytes cannot"),
+        ({"a/b": Path("x")}, "/amount/a~1b: A .*Path cannot"),
+        (Amount(object(), "g"), "/amount/value: A object cannot"),
+        ([datetime.datetime(2027, 3, 2)], "/amount/0: A datetime cannot"),
+        ([{(1,): 2}], "/amount/0: A tuple cannot be a name"),
+    ):
+        with pytest.raises(TypeError, match=words):
+            pw.calculate("convert", amount=wrong, to="mL")
+    with pytest.raises(TypeError, match=r"^A tuple cannot be a name"):
+        pw.Book({(1,): 2})  # type: ignore[dict-item]
+    for number in (math.nan, np.float32("inf"), Decimal("NaN"), Decimal("sNaN"), Decimal("1e400"), Fraction(10**400)):
+        for amount in ({"value": number, "unit": "g"}, Amount(number, "g")):
+            with pytest.raises(pw.PourwrightError) as caught:
+                pw.calculate("convert", amount=amount, to="kg")
+            assert (caught.value.code, caught.value.path) == ("not-finite", "/amount/value")
+
+
 def test_numbers_of_other_kinds_in_documents() -> None:
-    for number in (np.float64(0.5), np.float32(0.5), Fraction(1, 2)):
+    for number in (np.float64(0.5), np.float32(0.5), Fraction(1, 2), Decimal("0.50")):
         answer = pw.calculate("convert", amount={"value": number, "unit": "kg"}, to="g")
         assert answer["value"] == 500.0
     assert pw.calculate("convert", amount={"value": np.int64(2), "unit": "kg"}, to="g")["value"] == 2000.0

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any, final
 
 from ._call import MEASURES, Measures, c_text, checked, number, real, word
@@ -84,6 +85,9 @@ class Conversion:
                 what a float holds.
         """
         return number(lib.pour_convert_with, self._prepared, real("value", value))
+
+    def __reduce__(self) -> tuple[partial[Conversion], tuple[str, str]]:
+        return partial(Conversion, measures=self.measures), (self.unit, self.to)
 
     def __repr__(self) -> str:
         return f"Conversion({self.unit!r}, {self.to!r}, measures={self.measures!r})"

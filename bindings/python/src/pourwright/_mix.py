@@ -5,7 +5,7 @@ from __future__ import annotations
 import threading
 from collections.abc import Iterable, Mapping
 from types import TracebackType
-from typing import Any, Literal, final
+from typing import Any, Literal, NoReturn, final
 
 from ._bench import Material, material_struct
 from ._book import Book
@@ -152,6 +152,22 @@ class Mix:
             real("at_celsius", at_celsius),
             real("voids", voids),
         )
+
+    def __copy__(self) -> Mix:
+        """A mix of the same masses, to the bit."""
+        out = ffi.new("pour_mix **")
+        with self._lock:
+            # None of it drawn, and all of it poured in: 0 + m is m.
+            checked(lib.pour_mix_draw, self._open(), 0.0, out)
+            made = Mix(out[0])
+            checked(lib.pour_mix_merge, made._open(), self._open())
+        return made
+
+    def __deepcopy__(self, memo: dict[int, Any]) -> Mix:
+        return self.__copy__()
+
+    def __reduce__(self) -> NoReturn:
+        raise TypeError("A Mix cannot be pickled. Keep what mass_of says of each material, and add it to a new Mix.")
 
     def close(self) -> None:
         """Gives the mix back. To close it twice does nothing."""

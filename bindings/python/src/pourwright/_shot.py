@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import SupportsIndex
 
 from ._call import checked, number, real, whole
 from ._native import ffi, lib
@@ -93,7 +94,7 @@ def piece_mass(
     )
 
 
-def shots(pieces: int, cavities: int, rejects: float = 0.0, confidence: float | None = None) -> int:
+def shots(pieces: SupportsIndex, cavities: SupportsIndex, rejects: float = 0.0, confidence: float | None = None) -> int:
     """The least number of shots that gives so many good pieces.
 
     Args:
