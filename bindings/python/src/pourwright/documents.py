@@ -565,7 +565,7 @@ class ConvertAnswer(TypedDict):
     calculate: Literal["convert"]
 
     amount: str
-    """As text that reads back."""
+    """As text that reads back: exactly where a decimal or a fraction over at most 1000 says it, else as `value`."""
 
     unit: str
     """The unit."""
