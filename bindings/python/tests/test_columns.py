@@ -130,7 +130,33 @@ def test_one_row_counts_for_all() -> None:
     assert columns.mass_of_volume(2.0, 1.5).tolist() == [3.0]
     assert columns.mass_of_volume([2.0], [1.0, 2.0, 3.0]).tolist() == [2.0, 4.0, 6.0]
     assert columns.mass_of_volume(2.0, 1.5, out=np.empty(3)).tolist() == [3.0, 3.0, 3.0]
+    assert columns.mass_of_volume([2.0], 1.5, out=np.empty(3)).tolist() == [3.0, 3.0, 3.0]
+    assert columns.mass_of_volume([2.0], [1.5], out=np.empty(1)).tolist() == [3.0]
     assert columns.mass_of_volume([], 1.03).tolist() == []
+    with pytest.raises(ValueError, match=r"shape \(0,\)"):
+        columns.mass_of_volume([], 1.03, out=np.empty(3))
+    half = pw.density_of_parts([1.0, 3.0], [1.0, 2.0], 0.5)
+    whole = pw.density_of_parts([1.0, 3.0], [1.0, 2.0])
+    assert columns.density_of_parts([[1.0, 3.0]], [1.0, 2.0], [0.0, 0.5]).tolist() == [whole, half]
+    assert columns.density_of_parts([[1.0, 3.0]], [[1.0, 2.0]] * 2, [0.5]).tolist() == [half, half]
+    assert columns.density_of_parts([[1.0, 3.0]], [1.0, 2.0], out=np.empty(2)).tolist() == [whole, whole]
+
+
+def test_what_is_masked_is_not_known() -> None:
+    volumes = np.ma.array([1.0, 999.0, 3.0], mask=[False, True, False])
+    expected = [pw.mass_of_volume(1.0, 1.03), math.nan, pw.mass_of_volume(3.0, 1.03)]
+    statuses = np.zeros(3, np.int32)
+    for given in (volumes, volumes.astype(np.int64), volumes[::-1][::-1]):
+        assert same_bits(columns.mass_of_volume(given, 1.03, statuses=statuses), expected)
+        assert statuses.tolist() == [0, 2, 0]
+    assert volumes.data[1] == 999.0
+    assert same_bits(columns.mass_of_volume(2.0, np.ma.masked), [math.nan])
+    table = [volumes, np.ma.ones(3)]
+    assert np.isnan(columns.density_of_parts(table, [1.0, 1.0, 1.0])).tolist() == [True, False]
+    # One that masks nothing is read in place.
+    nothing = np.ma.array([1.0, 2.0])
+    assert columns.mass_of_volume(nothing, 1.03, out=nothing.data) is not None
+    assert nothing.data[0] == pw.mass_of_volume(1.0, 1.03)
 
 
 def test_bad_rows() -> None:
@@ -177,9 +203,22 @@ def test_subnormals_and_the_state_of_the_processor() -> None:
             ValueError,
             "contiguous",
         ),
+        (lambda: columns.convert("cup", np.ones(2)), TypeError, "conversion must be of type Conversion, not str"),  # type: ignore[arg-type]
         (lambda: columns.density_of_parts(np.ones(2), [1.0, 1.0]), ValueError, "table"),
         (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0]), ValueError, "constituents"),
-        (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0, 1.0], np.ones(2)), ValueError, "broadcast"),
+        (
+            lambda: columns.density_of_parts(np.ones((3, 2)), [1.0, 1.0], np.ones(2)),
+            ValueError,
+            "masses_g 3, .*voids 2",
+        ),
+        (lambda: columns.density_of_parts(np.ones((3, 2)), np.ones((2, 2))), ValueError, "densities_g_per_ml 2"),
+        (lambda: columns.mass_of_volume([2.0], 1.0, out=[0.0, 0.0]), TypeError, "array of float64"),  # type: ignore[arg-type]
+        (lambda: columns.mass_of_volume(np.ones(2), 1.0, out=np.ma.ones(2)), TypeError, "plain array"),
+        (
+            lambda: columns.mass_of_volume(np.ones(2), 1.0, statuses=np.ma.ones(2, np.int32)),
+            TypeError,
+            "plain array",
+        ),
     ],
 )
 def test_what_is_refused(wrong: Callable[[], Any], error: type[Exception], words: str) -> None:
@@ -195,4 +234,12 @@ def test_what_overlaps_is_refused() -> None:
         columns.mass_of_volume(memory[:10], 1.0, out=memory[:10][::-1])
     with pytest.raises(ValueError, match="statuses overlaps"):
         columns.mass_of_volume(np.ones(4), 1.0, out=memory[:4], statuses=memory[2:4].view(np.int32))
+    with pytest.raises(ValueError, match="statuses overlaps volumes_ml"):
+        columns.mass_of_volume(memory[:4], 1.0, statuses=memory[2:4].view(np.int32))
+    with pytest.raises(ValueError, match="statuses overlaps densities_g_per_ml"):
+        columns.density_of_parts(np.ones((2, 2)), memory[:2], statuses=memory[1:2].view(np.int32))
     assert (memory == 1).all()
+    # Between the rows of a column there is room.
+    rows = np.ones(2, dtype=[("volume", "f8"), ("statuses", "i4", (2,))])
+    columns.mass_of_volume(rows["volume"], -1.0, statuses=rows["statuses"][0])
+    assert rows["statuses"][0].tolist() == [6, 6] and (rows["volume"] == 1).all()

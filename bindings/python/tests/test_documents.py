@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+import copy
 import dataclasses
+import datetime
 import gc
 import json
+import pickle
 from collections.abc import Callable
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any
+from typing import Any, assert_type
 
 import pytest
 
 import pourwright as pw
+from pourwright import documents
 
 from .conftest import DEMO
 
@@ -40,8 +44,47 @@ def test_dataclasses_are_documents() -> None:
     assert caught.value.code == "missing-property"
 
 
-def test_fields_that_are_keywords() -> None:
-    timing = {"mix": "240 g", "from": "20 °C", "to": "170 °C", "time": "150 s"}
+@dataclasses.dataclass
+class Line:
+    order: str
+    mold: str
+    formulas: list[str]
+    pieces: int
+    promised: datetime.date
+
+
+@dataclasses.dataclass
+class Orders:
+    format: str
+    lines: list[Line]
+    shop: str | None = None
+
+
+def test_dataclasses_are_whole_documents(shop: dict[str, Any], orders: dict[str, Any]) -> None:
+    """Type checkers know that, and a date is as it is written."""
+    book = pw.Book(shop)
+    line = orders["lines"][0] | {"promised": "2027-03-02"}
+    plan = book.plan(Orders("pourwright/1.0", [Line(**{**line, "promised": datetime.date(2027, 3, 2)})]))
+    assert plan.json() == book.plan({**orders, "lines": [line]}).json()
+    assert '"2027-03-02"' in plan.json()
+
+
+@dataclasses.dataclass
+class Timing:
+    mix: str
+    from_: str
+    to: str
+    time: str
+
+
+@pytest.mark.parametrize(
+    "timing",
+    [
+        {"mix": "240 g", "from": "20 °C", "to": "170 °C", "time": "150 s"},
+        Timing("240 g", "20 °C", "170 °C", "150 s"),
+    ],
+)
+def test_fields_that_are_keywords(timing: Any) -> None:
     answer = pw.calculate(
         "heat",
         timings=[timing],
@@ -65,8 +108,26 @@ def test_plan_is_a_mapping(demo_book: bytes, demo_orders: bytes) -> None:
     assert plan["pots"] == json.loads(plan.json())["pots"]
     assert plan["cautions"]
     assert "2027-03-02" in repr(plan)
+    assert plan.get("pot") is None and "pots" in plan
+
+
+def test_a_plan_never_changes(demo_book: bytes, demo_orders: bytes) -> None:
+    plan = pw.Book(demo_book).plan(demo_orders)
+    before = plan.to_dict()
     plan.to_dict()["pots"].clear()
-    assert plan["pots"]
+    plan["pots"][0]["stages"].clear()
+    plan["pots"].clear()
+    dict(plan)["lines"].clear()
+    assert dict(plan) == before == plan.to_dict() == json.loads(plan.json())
+
+
+def test_the_parts_of_a_plan_have_types(demo_book: bytes, demo_orders: bytes) -> None:
+    """What mypy knows of them; it fails there."""
+    plan = pw.Book(demo_book).plan(demo_orders)
+    assert_type(plan["pots"], list[documents.Pot])
+    assert_type(plan["pots"][0]["cup"]["text"], str)
+    assert_type(plan["day"], str | None)
+    assert set(plan) == set(documents.PlanDocument.__annotations__)
 
 
 def test_sheet(demo_book: bytes, demo_orders: bytes) -> None:
@@ -75,6 +136,67 @@ def test_sheet(demo_book: bytes, demo_orders: bytes) -> None:
     assert "ORDER OF WORK" in sheet
     assert max(map(len, sheet.splitlines())) <= 80
     assert sheet == book.plan(demo_orders).sheet()
+
+
+def test_bytes_of_any_kind_are_text(demo_book: bytes, demo_orders: bytes) -> None:
+    expected = pw.Book(demo_book).plan(demo_orders).json()
+    for kind in (bytearray, memoryview, lambda text: text.decode("utf-8")):
+        assert pw.Book(kind(demo_book)).plan(kind(demo_orders)).json() == expected
+    request = b'{"calculate":"convert","amount":"1 cup","to":"mL"}'
+    assert pw.answer_text(memoryview(request)) == pw.answer_text(bytearray(request)) == pw.answer_text(request)
+
+
+def test_paths_are_read(demo_book: bytes, demo_orders: bytes, tmp_path: Path) -> None:
+    book = pw.Book(DEMO / "book.json")
+    assert book.plan(DEMO / "orders.json").json() == pw.Book(demo_book).plan(demo_orders).json()
+    with pytest.raises(FileNotFoundError):
+        book.plan(tmp_path / "none.json")
+    for read in (pw.Book, book.plan):
+        with pytest.raises(pw.PourwrightError) as caught:
+            read("orders.json")
+        assert caught.value.code == "not-json" and "Path('orders.json')" in caught.value.help
+    # Text that no path is meant by has the words of every door.
+    with pytest.raises(pw.PourwrightError, match="expected value"):
+        pw.Book("orders")
+    assert json.loads(pw.answer_text("orders.json"))["faults"][0]["message"].startswith("The text is not JSON: ")
+
+
+AGAIN = pytest.mark.parametrize("again", [lambda one: pickle.loads(pickle.dumps(one)), copy.copy, copy.deepcopy])
+
+
+@AGAIN
+def test_books_plans_and_conversions_are_copied(
+    again: Callable[[Any], Any], shop: dict[str, Any], orders: dict[str, Any]
+) -> None:
+    book = pw.Book(shop)
+    plan = book.plan(orders)
+    other = again(book)
+    book.close()
+    assert other.plan(orders).json() == plan.json()
+    with pytest.raises(ValueError, match="The book is closed"):
+        again(book)
+    kept = again(again(plan))
+    assert isinstance(kept, pw.Plan) and kept == plan
+    assert (kept.json(), kept.sheet(), repr(kept)) == (plan.json(), plan.sheet(), repr(plan))
+    way = again(pw.Conversion("cup", "mL", measures="metric"))
+    assert way(1.0) == 250.0 and repr(way) == "Conversion('cup', 'mL', measures='metric')"
+
+
+def test_a_mix_is_copied_to_the_bit(shop: dict[str, Any]) -> None:
+    mix = pw.Mix.of_book(pw.Book(shop))
+    assert copy.copy(mix).mass_g == 0.0
+    mix.add("my-salt", 1 / 3)
+    mix.add("base", 100 / 7)
+    for made in (copy.copy(mix), copy.deepcopy(mix)):
+        assert [made.mass_of(name) for name in shop["materials"]] == [mix.mass_of(name) for name in shop["materials"]]
+        assert made.mass_g == mix.mass_g and made.density_g_per_ml() == mix.density_g_per_ml()
+        made.add("base", 1.0)
+        assert made.mass_of("base") != mix.mass_of("base")
+    with pytest.raises(TypeError, match="cannot be pickled. Keep what mass_of says"):
+        pickle.dumps(mix)
+    mix.close()
+    with pytest.raises(ValueError, match="The mix is closed"):
+        copy.copy(mix)
 
 
 def test_load(tmp_path: Path) -> None:

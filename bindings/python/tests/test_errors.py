@@ -2,11 +2,17 @@
 
 from __future__ import annotations
 
+import dataclasses
+import datetime
+import math
 import pickle
+from collections.abc import Callable
 from decimal import Decimal
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 
 import pourwright as pw
@@ -92,23 +98,129 @@ def test_a_zero_is_not_taken_for_nothing_said(make: Any) -> None:
         make()
 
 
-def test_python_type_errors() -> None:
-    with pytest.raises(TypeError):
-        pw.mass_of_volume("1/4 cup", 1.0)  # type: ignore[arg-type]
-    with pytest.raises(TypeError):
-        pw.calculate(5)  # type: ignore[call-overload]
-    with pytest.raises(TypeError, match="set cannot stand"):
-        pw.calculate("convert", amount={"1 cup"}, to="mL")
-    with pytest.raises(TypeError, match="Decimal"):
-        pw.calculate("convert", amount={"value": Decimal(1), "unit": "g"}, to="kg")
-    with pytest.raises(OverflowError):
-        pw.shots(-1, 4)
+def test_a_request_of_another_type() -> None:
+    for request in (5, b"convert", None):
+        with pytest.raises(TypeError, match="request must be the name of a calculation, or a mapping"):
+            pw.calculate(request)  # type: ignore[call-overload]
+
+
+SALT: Any = pw.Material(name="salt", kind="salt", density_g_per_ml="2.165 g/mL")  # type: ignore[arg-type]
+MIX: Any = pw.Mix.of_materials([pw.Material(name="base", kind="plastisol", density_g_per_ml=1.03)])
+WANTED: dict[str, Any] = {"pieces": 24, "cavities": 4, "shot_g": 44, "shot_g_per_ml": 0.97, "injector_holds_ml": 118}
+
+
+@pytest.mark.parametrize(
+    ("call", "words"),
+    [
+        (lambda p: p.mass_of_volume("1/4 cup", 1.0), "volume_ml must be a real number, not str. Amounts .* convert_amount"),
+        (lambda p: p.mass_of_volume(1.0, None), "density_g_per_ml must be a real number, not NoneType"),
+        (lambda p: p.mass_of_volume(np.ones(2), 1.0), "volume_ml must be a real number, not ndarray. .* pourwright.columns"),
+        (lambda p: p.mass_of_volume(1j, 1.0), "volume_ml must be a real number, not complex"),
+        (lambda p: p.convert("1/4", "cup", "mL"), "value must be a real number"),
+        (lambda p: p.convert(1.0, 5, "mL"), "unit must be of type str, not int"),
+        (lambda p: p.convert(1.0, "cup", "mL", measures=["metric"]), "measures must be of type str, not list"),
+        (lambda p: p.convert_amount(1.5, "mL"), "amount must be of type str, not float"),
+        (lambda p: p.convert_amount(b"1 cup", "mL"), "amount must be of type str, not bytes"),
+        (lambda p: p.Conversion("cup", "mL")("2"), "value must be a real number"),
+        (lambda p: p.shots(24.0, 4), "pieces must be a whole number, not float"),
+        (lambda p: p.shots(24, "4"), "cavities must be a whole number, not str"),
+        (lambda p: p.shots(24, 4, "5 %"), "rejects must be a real number"),
+        (lambda p: p.shots(24, 4, 0.05, "95 %"), "confidence must be a real number"),
+        # cffi would take these for 24.
+        (lambda p: p.shots(np.float32(24.5), 4), "pieces must be a whole number, not float32"),
+        (lambda p: p.shots(Decimal("24.5"), 4), "pieces must be a whole number, not Decimal"),
+        (lambda p: p.batch_need(p.Batch(**{**WANTED, "pieces": Decimal("24.5")})), "batch/pieces must be a whole number"),
+        (lambda p: p.batch_need(p.Batch(**{**WANTED, "shot_g": "44"})), "batch/shot_g must be a real number, not str"),
+        (lambda p: p.batch_need(WANTED), "batch must be of type Batch, not dict"),
+        (lambda p: p.shot_fill(p.Shot(cavity_ml=9, cavities=4, cold_g_per_ml="1")), "shot/cold_g_per_ml must be a real number"),
+        (lambda p: p.dose_mass(SALT, "1 g"), "material/density_g_per_ml must be a real number, not str"),
+        (lambda p: p.dose_mass({"name": "salt"}, "1 g"), "material must be of type Material, not dict"),
+        (lambda p: p.dose_mass(p.Material(name="x", kind=3), "1 g"), "material/kind must be of type str"),
+        (lambda p: p.bench_measure(p.Bench(spoons_ml=[5, "1 tsp"]), 1, 0.1), "bench/spoons_ml/1 must be a real number"),
+        (lambda p: p.bench_measure(p.Bench(spoons_ml=5), 1, 0.1), "bench/spoons_ml must be a sequence of numbers, not int"),
+        (lambda p: p.density_of_parts([1, "2"], [1, 2]), "masses_g/1 must be a real number, not str"),
+        (lambda p: p.density_of_parts([1], 1.03), "densities_g_per_ml must be a sequence of numbers"),
+        (lambda p: p.flake_count(".035", 25, "1.38", 2), "film_g_per_ml must be a real number"),
+        (lambda p: p.hardness([(0, 60), (0.1, None)], 0.05, scale="shore-00"), "points/1/reading must be a real number"),
+        (lambda p: p.hardness(5, 0.05, scale="shore-00"), "points must be a sequence of pairs"),
+        (lambda p: p.water_density("22 °C"), "at_celsius must be a real number"),
+        (lambda p: p.sink_rate({"piece_ml": 9}, 1.1), "body must be of type Body"),
+        (lambda p: p.salt_mass({"base_ml": 9}, "of-base", 0.1), "mix must be of type Unsalted"),
+        (lambda p: MIX.add("base", "1 cup"), "mass_g must be a real number"),
+        (lambda p: MIX.add(1, 1.0), "material must be of type str"),
+        (lambda p: MIX.merge(5), "other must be of type Mix"),
+        (lambda p: p.Mix.of_materials([SALT]), "materials/0/density_g_per_ml must be a real number"),
+        (lambda p: p.Mix.of_materials(["salt"]), "materials/0 must be of type Material, not str"),
+        (lambda p: p.Mix.of_book({}), "book must be of type Book"),
+    ],
+)  # fmt: skip
+def test_a_wrong_type_is_named(call: Callable[[Any], object], words: str) -> None:
+    with pytest.raises(TypeError, match=words):
+        call(pw)
+
+
+@pytest.mark.parametrize(
+    ("call", "code", "path"),
+    [
+        (lambda p: p.shots(-1, 4), "not-a-count", "/pieces"),
+        (lambda p: p.shots(2**32, 4), "not-a-count", "/pieces"),
+        (lambda p: p.shots(24, 10**5000), "not-a-count", "/cavities"),
+        (lambda p: p.batch_need(p.Batch(**{**WANTED, "cavities": -4})), "not-a-count", "/batch/cavities"),
+        (lambda p: p.mass_of_volume(1.0, 10**400), "not-finite", "/density_g_per_ml"),
+        (lambda p: p.mass_of_volume(Fraction(10**400), 1.0), "not-finite", "/volume_ml"),
+        (lambda p: p.mass_of_volume(Decimal("sNaN"), 1.0), "not-finite", "/volume_ml"),
+        (lambda p: p.density_of_parts([1, 10**400], [1, 2]), "not-finite", "/masses_g/1"),
+    ],
+)
+def test_what_c_cannot_hold_has_a_path(call: Callable[[Any], object], code: str, path: str) -> None:
+    with pytest.raises(pw.PourwrightError) as caught:
+        call(pw)
+    assert (caught.value.code, caught.value.path) == (code, path)
+
+
+def test_numbers_of_other_kinds() -> None:
+    for number in (2, np.float32(2), np.int8(2), Decimal(2), Fraction(2), np.array(2.0)):
+        assert pw.mass_of_volume(number, 1.5) == 3.0  # type: ignore[arg-type]
+    assert pw.shots(np.int64(24), 4) == pw.shots(24, 4)
+    assert pw.density_of_parts(iter([1.0, 1.0]), np.array([1.0, 1.0])) == pw.density_of_parts([1.0, 1.0], [1.0, 1.0])  # type: ignore[arg-type]
+
+
+def test_a_point_has_two_numbers() -> None:
+    """cffi fills up a shorter one with a 0."""
+    for call in (pw.hardness, pw.softener_ratio):
+        for wrong in ([(0, 60), (0.1,)], [(0, 60), ()], [(0, 60), 0.1], [(0, 60), (0.1, 40, 3)]):
+            with pytest.raises(ValueError, match="points/1 must be two numbers"):
+                call(wrong, 0.05, scale="shore-00")  # type: ignore[arg-type]
+    assert pw.hardness(iter([(0, 60), (0.1, 40)]), 0.1, scale="shore-00") == 40  # type: ignore[arg-type]
+
+
+def test_what_cannot_stand_in_a_document_has_a_path() -> None:
+    @dataclasses.dataclass
+    class Amount:
+        value: Any
+        unit: str
+
+    for wrong, words in (
+        ({"1 cup"}, "/amount: A set cannot stand in a document"),
+        ({"value": [1, b"2"]}, "/amount/value/1: A bytes cannot"),
+        ({"a/b": Path("x")}, "/amount/a~1b: A .*Path cannot"),
+        (Amount(object(), "g"), "/amount/value: A object cannot"),
+        ([datetime.datetime(2027, 3, 2)], "/amount/0: A datetime cannot"),
+        ([{(1,): 2}], "/amount/0: A tuple cannot be a name"),
+    ):
+        with pytest.raises(TypeError, match=words):
+            pw.calculate("convert", amount=wrong, to="mL")
+    with pytest.raises(TypeError, match=r"^A tuple cannot be a name"):
+        pw.Book({(1,): 2})  # type: ignore[dict-item]
+    for number in (math.nan, np.float32("inf"), Decimal("NaN"), Decimal("sNaN"), Decimal("1e400"), Fraction(10**400)):
+        for amount in ({"value": number, "unit": "g"}, Amount(number, "g")):
+            with pytest.raises(pw.PourwrightError) as caught:
+                pw.calculate("convert", amount=amount, to="kg")
+            assert (caught.value.code, caught.value.path) == ("not-finite", "/amount/value")
 
 
 def test_numbers_of_other_kinds_in_documents() -> None:
-    import numpy as np
-
-    for number in (np.float64(0.5), np.float32(0.5), Fraction(1, 2)):
+    for number in (np.float64(0.5), np.float32(0.5), Fraction(1, 2), Decimal("0.50")):
         answer = pw.calculate("convert", amount={"value": number, "unit": "kg"}, to="g")
         assert answer["value"] == 500.0
     assert pw.calculate("convert", amount={"value": np.int64(2), "unit": "kg"}, to="g")["value"] == 2000.0

@@ -50,11 +50,60 @@ def test_grams() -> None:
 
 
 def test_grams_says_what_is_wrong(tmp_path: Path) -> None:
+    """All of it at once, with the lines of the list; a dose that stands twice is not lost."""
     wrong = tmp_path / "wrong.csv"
-    wrong.write_text("formula,material,amount\ndusk,plum,6 oz\n", "utf-8")
+    rows = [
+        "formula,material,amount",
+        "dusk,plum,6 oz",
+        "dusk,plumm,3 drops",
+        "dusk,moss,1 drop",
+        ",,",
+        "dusk,moss,10 drops",
+        "reed,plum,1,25 tsp",
+        "reed,moss",
+        "rust,moss,101 % of finished",
+    ]
+    wrong.write_text("\n".join(rows), "utf-8")
     done = run(EXAMPLES / "grams.py", DEMO / "book.json", wrong, "1 cup")
-    assert done.returncode == 1
-    assert "6 fl oz" in done.stderr and done.stdout.count("\n") <= 1
+    assert (done.returncode, done.stdout) == (1, "")
+    found = [line.removeprefix(str(wrong)) for line in done.stderr.splitlines()]
+    expected = [
+        ":2: `6 oz`",
+        ':3: There is no material "plumm"',
+        ":6: moss stands for dusk already, in line 4",
+        ":7: A row has",
+        ":8: A row has",
+        ":9: The shares",
+    ]
+    assert [one[: len(two)] for one, two in zip(found, expected, strict=True)] == expected
+    done = run(EXAMPLES / "grams.py", DEMO / "book.json", wrong, "1 cuup")
+    assert done.stderr.startswith("/base: `cuup`") and ":2: `6 oz`" in done.stderr
+    # What is wrong with all doses of a formula together has the line of the first.
+    wrong.write_text(f"{rows[0]}\nx,softener,60 % of finished\nx,plum,50 % of finished\n", "utf-8")
+    done = run(EXAMPLES / "grams.py", DEMO / "book.json", wrong, "1 cup")
+    assert done.stderr.startswith(f"{wrong}:2: The shares") and done.stderr.count("\n") == 1
+    for written in (b"", b"material;amount\n", b"formula,material,amount\nx,pl\xfcm,1 g\n"):
+        wrong.write_bytes(written)
+        done = run(EXAMPLES / "grams.py", DEMO / "book.json", wrong, "1 cup")
+        assert done.returncode == 1 and done.stderr.startswith(f"{wrong}: ")
+    done = run(EXAMPLES / "grams.py", DEMO / "orders.json", wrong, "1 cup")
+    assert done.returncode == 1 and f"{DEMO / 'orders.json'}/lines: " in done.stderr
+
+
+@pytest.mark.parametrize(
+    "written",
+    [
+        b"\xef\xbb\xbfformula,material,amount\r\ndusk,plum,32 drops\r\n",
+        b"formula;material;amount\r\n\r\ndusk;plum;32 drops\r\n;;\r\n",
+        b'"Amount"\t"Formula"\t"Notes"\t"Material"\n32 drops\t dusk \tshake\tplum\t\n',
+    ],
+)
+def test_grams_reads_what_spreadsheets_write(written: bytes, tmp_path: Path) -> None:
+    path = tmp_path / "formulas.csv"
+    path.write_bytes(written)
+    done = run(EXAMPLES / "grams.py", DEMO / "book.json", path, "1 cup")
+    assert (done.returncode, done.stderr) == (0, "")
+    assert done.stdout == "formula,material,grams\ndusk,clear-base,243.69\ndusk,plum,1.41\n"
 
 
 def test_the_readme_of_the_project() -> None:

@@ -7,7 +7,8 @@ Three levels, all of them with the same bits as every other door of the library:
 * :func:`calculate`: every calculation as one request with amounts as one says them (``"1/4 tsp"``);
 * :class:`Book`: the shop's book, and the plan and the bench sheet of a day.
 
-What is wrong comes as a :class:`PourwrightError`, all faults together.
+What is wrong comes as a :class:`PourwrightError`, all faults together; what is of another type than a call takes, as a
+:class:`TypeError` that names it.
 
 Hot plastisol sticks and burns deep, its fumes need ventilation, a drop of water in a mold erupts. Plans and answers
 carry cautions: show them to the person who pours. The supplier's safety data sheet, local codes and licensed practice

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from ._call import MEASURES, Measures, c_text, checked, number, word
+from ._call import MEASURES, Measures, c_text, checked, instance, number, real, reals, word
 from ._native import ffi, lib
 from ._struct import left_out, struct
 
@@ -61,11 +61,11 @@ class Material:
     expansion_per_kelvin: float | None = left_out("none")
 
 
-def material_struct(material: Material) -> tuple[Any, Any]:
+def material_struct(place: str, material: Material) -> tuple[Any, Any]:
     """The C struct of a material, and its name, which must live as long."""
-    name = ffi.new("char[]", c_text("name", material.name))
-    kind = word(KINDS, "kind", material.kind)
-    return struct("pour_material", material, name=name, kind=kind), name
+    name = ffi.new("char[]", c_text(f"{place}/name", instance(place, material, Material).name))
+    kind = word(KINDS, f"{place}/kind", material.kind)
+    return struct("pour_material", Material, place, material, name=name, kind=kind), name
 
 
 def dose_mass(material: Material, amount: str, *, measures: Measures = "us-customary") -> float:
@@ -81,7 +81,7 @@ def dose_mass(material: Material, amount: str, *, measures: Measures = "us-custo
     Raises:
         PourwrightError: A number that this takes is not known; an amount that is none of a material.
     """
-    made, name = material_struct(material)
+    made, name = material_struct("material", material)
     mass = number(lib.pour_dose_mass, made, c_text("amount", amount), word(MEASURES, "measures", measures))
     del name
     return mass
@@ -98,7 +98,7 @@ def mass_of_volume(volume_ml: float, density_g_per_ml: float) -> float:
     Raises:
         PourwrightError: A number that is not finite or out of its range.
     """
-    return number(lib.pour_mass_of_volume, volume_ml, density_g_per_ml)
+    return number(lib.pour_mass_of_volume, real("volume_ml", volume_ml), real("density_g_per_ml", density_g_per_ml))
 
 
 def volume_of_mass(mass_g: float, density_g_per_ml: float) -> float:
@@ -111,7 +111,7 @@ def volume_of_mass(mass_g: float, density_g_per_ml: float) -> float:
     Raises:
         PourwrightError: A number that is not finite or out of its range.
     """
-    return number(lib.pour_volume_of_mass, mass_g, density_g_per_ml)
+    return number(lib.pour_volume_of_mass, real("mass_g", mass_g), real("density_g_per_ml", density_g_per_ml))
 
 
 def density_of_parts(masses_g: Sequence[float], densities_g_per_ml: Sequence[float], voids: float = 0.0) -> float:
@@ -126,11 +126,16 @@ def density_of_parts(masses_g: Sequence[float], densities_g_per_ml: Sequence[flo
         ValueError: The two sequences are not of the same length.
         PourwrightError: A number that is not finite or out of its range.
     """
-    if len(masses_g) != len(densities_g_per_ml):
-        raise ValueError(f"{len(masses_g)} masses do not go with {len(densities_g_per_ml)} densities.")
-    masses = ffi.new("double[]", list(masses_g))
-    densities = ffi.new("double[]", list(densities_g_per_ml))
-    return number(lib.pour_density_of_parts, len(masses_g), masses, densities, voids)
+    masses, densities = reals("masses_g", masses_g), reals("densities_g_per_ml", densities_g_per_ml)
+    if len(masses) != len(densities):
+        raise ValueError(f"{len(masses)} masses do not go with {len(densities)} densities.")
+    return number(
+        lib.pour_density_of_parts,
+        len(masses),
+        ffi.new("double[]", masses),
+        ffi.new("double[]", densities),
+        real("voids", voids),
+    )
 
 
 def flake_count(cut: str, thickness_um: float, film_g_per_ml: float, dose_g: float) -> float:
@@ -145,7 +150,13 @@ def flake_count(cut: str, thickness_um: float, film_g_per_ml: float, dose_g: flo
     Raises:
         PourwrightError: A cut that cannot be read; a number that is not finite or out of its range.
     """
-    return number(lib.pour_flake_count, c_text("cut", cut), thickness_um, film_g_per_ml, dose_g)
+    return number(
+        lib.pour_flake_count,
+        c_text("cut", cut),
+        real("thickness_um", thickness_um),
+        real("film_g_per_ml", film_g_per_ml),
+        real("dose_g", dose_g),
+    )
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -210,16 +221,16 @@ def bench_measure(bench: Bench, mass_g: float, tolerance: float) -> Measure:
         PourwrightError: No tool keeps the tolerance (the help says from what mass on it would do), or a
             number that cannot be.
     """
-    count = len(bench.spoons_ml)
-    spoons = ffi.new("double[]", list(bench.spoons_ml))
-    made = struct("pour_bench", bench, spoons_ml=spoons, spoons=count)
+    spoons = reals("bench/spoons_ml", instance("bench", bench, Bench).spoons_ml)
+    array = ffi.new("double[]", spoons)
+    made = struct("pour_bench", Bench, "bench", bench, spoons_ml=array, spoons=len(spoons))
     way = ffi.new("pour_measure *")
-    checked(lib.pour_bench_measure, made, mass_g, tolerance, way)
+    checked(lib.pour_bench_measure, made, real("mass_g", mass_g), real("tolerance", tolerance), way)
     return Measure(
         mass_g=way.mass_g,
         deviation=way.deviation,
         tool=_TOOLS[way.tool],
         acts=way.acts,
         drops=way.drops,
-        spoonfuls=tuple(way.spoonfuls)[:count],
+        spoonfuls=tuple(way.spoonfuls)[: len(spoons)],
     )

@@ -7,15 +7,15 @@ import os
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 from types import TracebackType
-from typing import Any, final
+from typing import TYPE_CHECKING, Any, final
 
 from ._call import checked, handed_out
-from ._document import Document, to_json
+from ._document import Document, named, read, to_json
 from ._native import ffi, lib
-from .documents import PlanDocument
+from .documents import PlanDocument, PlanItem
 
 
-def answer_text(request: str | bytes) -> str:
+def answer_text(request: str | bytes | bytearray | memoryview) -> str:
     """Answers a calculation request as JSON text with JSON text: ``{"result":...}`` or ``{"faults":...}``.
 
     The text is the same in every door; it never raises for what the request says.
@@ -54,60 +54,79 @@ def calculate(request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, A
         PourwrightError: All faults of the request together, with paths into it.
     """
     known: Mapping[str, Any] = {"calculate": request} if isinstance(request, str) else request
-    text = to_json({**known, **_named(fields)})
+    if not isinstance(known, Mapping):
+        kind = type(request).__name__
+        raise TypeError(f"request must be the name of a calculation, or a mapping, not {kind}.")
+    text = to_json({**known, **named(fields.items())})
     result: dict[str, Any] = json.loads(handed_out(lib.pour_request, text, len(text)))["result"]
     return result
-
-
-def _named(fields: dict[str, Any]) -> dict[str, Any]:
-    """Fields by their names in a request, which none ends with an underscore; None is left out."""
-    return {name.removesuffix("_"): value for name, value in fields.items() if value is not None}
 
 
 @final
 class Plan(Mapping[str, Any]):
     """A day's plan: a mapping as in ``core/schema/plan.json``, and a bench sheet.
 
-    It is complete and never changes; it outlives its book. Its ``cautions`` are for the person who pours.
+    It is complete and never changes; it outlives its book. What ``plan["pots"]`` gives is the caller's own, made anew
+    each time. Its ``cautions`` are for the person who pours.
 
     >>> plan = book.plan(orders)                  # doctest: +SKIP
     >>> print(plan.sheet())                       # doctest: +SKIP
     >>> [pot["cup"]["text"] for pot in plan["pots"]]   # doctest: +SKIP
     """
 
-    __slots__ = ("_handle", "_read")
+    __slots__ = ("_handle", "_json", "_sheet", "_texts")
 
     def __init__(self, handle: Any) -> None:
         """Plans are made by :meth:`Book.plan`."""
         self._handle = handle
-        self._read: dict[str, Any] | None = None
+        self._json: str | None = None
+        self._sheet: str | None = None
+        self._texts: dict[str, str] | None = None
 
     def json(self) -> str:
         """The plan as JSON text: the record of the day."""
-        return handed_out(lib.pour_plan_json, self._handle)
+        if self._json is None:
+            self._json = handed_out(lib.pour_plan_json, self._handle)
+        return self._json
 
     def sheet(self) -> str:
         """The bench sheet: text of 80 columns for the wall."""
-        return handed_out(lib.pour_plan_sheet, self._handle)
+        if self._sheet is None:
+            self._sheet = handed_out(lib.pour_plan_sheet, self._handle)
+        return self._sheet
 
     def to_dict(self) -> PlanDocument:
         """The plan as a dictionary of the caller's own."""
         made: PlanDocument = json.loads(self.json())
         return made
 
-    def _document(self) -> dict[str, Any]:
-        if self._read is None:
-            self._read = dict(self.to_dict())
-        return self._read
+    def _parts(self) -> dict[str, str]:
+        """The text of each part."""
+        if self._texts is None:
+            self._texts = {name: json.dumps(part) for name, part in self.to_dict().items()}
+        return self._texts
 
-    def __getitem__(self, name: str) -> Any:
-        return self._document()[name]
+    if TYPE_CHECKING:
+        # What each part is, is known by its name.
+        __getitem__: PlanItem
+    else:
+
+        def __getitem__(self, name: str) -> Any:
+            return json.loads(self._parts()[name])
 
     def __iter__(self) -> Iterator[str]:
-        return iter(self._document())
+        return iter(self._parts())
 
     def __len__(self) -> int:
-        return len(self._document())
+        return len(self._parts())
+
+    def __getstate__(self) -> tuple[str, str]:
+        # What it says, and not the way to plan it again: another version may plan otherwise.
+        return self.json(), self.sheet()
+
+    def __setstate__(self, state: tuple[str, str]) -> None:
+        self._handle = self._texts = None
+        self._json, self._sheet = state
 
     def __repr__(self) -> str:
         pots = ", ".join(pot["pot"] for pot in self["pots"])
@@ -125,20 +144,23 @@ class Book:
     ...     print(book.sheet(orders))
     """
 
-    __slots__ = ("_handle",)
+    __slots__ = ("_handle", "_text")
 
     def __init__(self, document: Document) -> None:
         """Loads a book.
 
         Args:
-            document: The book as a mapping or as JSON text; ``core/schema/book.json``.
+            document: The book as a mapping, a dataclass or JSON text, or the path of its file;
+                ``core/schema/book.json``.
 
         Raises:
+            OSError: The file cannot be read.
+            TypeError: A value that cannot stand in a document, with its path.
             PourwrightError: All faults of the text, else all of its form, else all of its meaning.
         """
-        text = to_json(document)
+        self._text = read(document)
         out = ffi.new("pour_book **")
-        checked(lib.pour_book_from_json, text, len(text), out)
+        checked(lib.pour_book_from_json, self._text, len(self._text), out)
         self._handle: Any = ffi.gc(out[0], lib.pour_book_free)
 
     @classmethod
@@ -149,20 +171,23 @@ class Book:
             OSError: The file cannot be read.
             PourwrightError: As by :class:`Book`.
         """
-        return cls(Path(path).read_bytes())
+        return cls(Path(path))
 
     def plan(self, orders: Document) -> Plan:
         """Plans a day.
 
         Args:
-            orders: The order list as a mapping or as JSON text; ``core/schema/orders.json``.
+            orders: The order list as a mapping, a dataclass or JSON text, or the path of its file;
+                ``core/schema/orders.json``.
 
         Raises:
+            OSError: The file cannot be read.
+            TypeError: A value that cannot stand in a document, with its path.
             PourwrightError: All faults of the order list, with paths into it, or why the day cannot be
                 planned.
             ValueError: The book is closed.
         """
-        text = to_json(orders)
+        text = read(orders)
         out = ffi.new("pour_plan **")
         # The name keeps the book alive through the call, whoever closes it meanwhile.
         handle = self._open()
@@ -176,6 +201,7 @@ class Book:
     def close(self) -> None:
         """Gives the book back; a call that runs on it ends well. To close it twice does nothing."""
         self._handle = None
+        self._text = b""
 
     @property
     def closed(self) -> bool:
@@ -187,6 +213,12 @@ class Book:
         if handle is None:
             raise ValueError("The book is closed.")
         return handle
+
+    def __reduce__(self) -> tuple[type[Book], tuple[bytes]]:
+        # Loaded anew from its text, which is taken before a close under way can take it.
+        text = self._text
+        self._open()
+        return Book, (text,)
 
     def __enter__(self) -> Book:
         self._open()

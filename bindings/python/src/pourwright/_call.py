@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from typing import Any, Literal
+import operator
+from collections.abc import Callable, Iterable, Mapping
+from typing import Any, Literal, TypeVar
 
-from ._error import failed
+from ._error import failed, not_finite, refused
 from ._native import ffi, lib
 
 if lib.pour_abi_version() != lib.POUR_ABI_VERSION:
@@ -22,11 +23,62 @@ MEASURES: Mapping[str, int] = {
     "imperial": lib.POUR_IMPERIAL,
 }
 
+_Kind = TypeVar("_Kind")
+
+_MOST = 2**32 - 1
+
+_INSTEAD: Mapping[str, str] = {
+    "str": " Amounts as one says them are for convert_amount, dose_mass and calculate.",
+    "ndarray": " For whole columns there is pourwright.columns.",
+}
+
+
+def instance(parameter: str, value: object, kind: type[_Kind]) -> _Kind:
+    """What a parameter holds, which must be of its kind."""
+    if isinstance(value, kind):
+        return value
+    raise TypeError(f"{parameter} must be of type {kind.__name__}, not {type(value).__name__}.")
+
+
+def real(parameter: str, value: Any) -> float:
+    """A number for C: whatever Python takes for one, but no text."""
+    kind = type(value)
+    if kind is float:
+        return value  # type: ignore[no-any-return]
+    # By itself, `float` would read text and bytes.
+    if (hasattr(kind, "__float__") or hasattr(kind, "__index__")) and not issubclass(kind, str):
+        try:
+            return float(value)
+        except (OverflowError, ValueError):
+            raise not_finite(f"/{parameter}") from None
+        except TypeError:
+            pass  # an array of several
+    raise TypeError(f"{parameter} must be a real number, not {kind.__name__}.{_INSTEAD.get(kind.__name__, '')}")
+
+
+def reals(parameter: str, values: Iterable[object]) -> list[float]:
+    """Numbers for C, each named by its place: ``parameter/0``, as in paths."""
+    if not isinstance(values, Iterable):
+        raise TypeError(f"{parameter} must be a sequence of numbers, not {type(values).__name__}.")
+    return [real(f"{parameter}/{index}", value) for index, value in enumerate(values)]
+
+
+def whole(parameter: str, value: Any) -> int:
+    """A count for C; cffi would drop what is behind the point of some numbers."""
+    try:
+        count = operator.index(value)
+    except TypeError:
+        raise TypeError(f"{parameter} must be a whole number, not {type(value).__name__}.") from None
+    if not 0 <= count <= _MOST:
+        help = f"Give a whole number from 0 to {_MOST}."
+        raise refused("not-a-count", f"/{parameter}", "This is no count.", help, lib.POUR_REFUSED)
+    return count
+
 
 def word(table: Mapping[str, int], parameter: str, chosen: str) -> int:
     """The number that stands for a word."""
     try:
-        return table[chosen]
+        return table[instance(parameter, chosen, str)]
     except KeyError:
         known = ", ".join(f'"{one}"' for one in table)
         raise ValueError(f"{parameter} must be one of {known}, not {chosen!r}.") from None
@@ -34,7 +86,7 @@ def word(table: Mapping[str, int], parameter: str, chosen: str) -> int:
 
 def c_text(parameter: str, text: str) -> bytes:
     """Text for C, where a NUL would end it."""
-    if "\0" in text:
+    if "\0" in instance(parameter, text, str):
         raise ValueError(f"{parameter} must not have a NUL character.")
     return text.encode("utf-8", "surrogatepass")
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any, final
 
-from ._call import MEASURES, Measures, c_text, checked, number, word
+from ._call import MEASURES, Measures, c_text, checked, number, real, word
 from ._native import ffi, lib
 
 
@@ -24,7 +25,13 @@ def convert(value: float, unit: str, to: str, *, measures: Measures = "us-custom
         PourwrightError: A text that is no unit, can be read as several (``"oz"``), or measures
             something else; a number that cannot be.
     """
-    return number(lib.pour_convert, value, c_text("unit", unit), c_text("to", to), word(MEASURES, "measures", measures))
+    return number(
+        lib.pour_convert,
+        real("value", value),
+        c_text("unit", unit),
+        c_text("to", to),
+        word(MEASURES, "measures", measures),
+    )
 
 
 def convert_amount(amount: str, to: str, *, measures: Measures = "us-customary") -> float:
@@ -77,7 +84,10 @@ class Conversion:
             PourwrightError: Below zero (a temperature: below absolute zero), not finite, or beyond
                 what a float holds.
         """
-        return number(lib.pour_convert_with, self._prepared, value)
+        return number(lib.pour_convert_with, self._prepared, real("value", value))
+
+    def __reduce__(self) -> tuple[partial[Conversion], tuple[str, str]]:
+        return partial(Conversion, measures=self.measures), (self.unit, self.to)
 
     def __repr__(self) -> str:
         return f"Conversion({self.unit!r}, {self.to!r}, measures={self.measures!r})"

@@ -3,69 +3,118 @@
 from __future__ import annotations
 
 import dataclasses
+import datetime
 import json
 import math
 import numbers
-from collections.abc import Mapping
-from typing import Any
+import os
+from collections.abc import Iterable, Mapping
+from decimal import Decimal
+from pathlib import Path
+from typing import Any, ClassVar, Protocol
 
-from ._error import refused
+from ._error import not_finite, refused
 from ._native import lib
 
-Document = Mapping[str, Any] | str | bytes
-"""A document: a mapping (or a dataclass), or its JSON text."""
+
+class DataclassInstance(Protocol):
+    """What is of any dataclass."""
+
+    __dataclass_fields__: ClassVar[dict[str, Any]]
+
+
+Document = Mapping[str, Any] | DataclassInstance | str | bytes | bytearray | memoryview | os.PathLike[str]
+"""A document: a mapping or a dataclass, its JSON text, or the path of its file, which is no text but a
+:class:`pathlib.Path`.
+
+In a mapping or a dataclass may stand what JSON has, dataclasses, dates, and numbers of any real kind, which go as
+floats; of a dataclass what is None is left out, and an underscore behind the name of a field (``from_``)."""
+
+
+def read(document: Document) -> bytes:
+    """The JSON text of a document, from its file where it is a path.
+
+    Raises:
+        OSError: The file cannot be read.
+        TypeError: What cannot stand in a document, with its path.
+        PourwrightError: A number that is not finite; text that is a path.
+    """
+    if isinstance(document, os.PathLike):
+        return Path(document).read_bytes()
+    if isinstance(document, str) and "{" not in document and document.rstrip().lower().endswith(".json"):
+        help = f"Pass Path({document!r}) to read the file."
+        raise refused("not-json", "", "The text is not JSON: it seems to be a path.", help, lib.POUR_REFUSED)
+    return to_json(document)
 
 
 def to_json(document: object) -> bytes:
     """The JSON text of a document; text is taken as it stands."""
-    if isinstance(document, bytes):
-        return document
+    if isinstance(document, (bytes, bytearray, memoryview)):
+        return bytes(document)
     if isinstance(document, str):
         # A lone surrogate becomes bytes that the library refuses as no UTF-8.
         return document.encode("utf-8", "surrogatepass")
     try:
         text = json.dumps(document, default=_plain, allow_nan=False, ensure_ascii=False)
-    except ValueError:
+    except (TypeError, ValueError):
         try:
-            path = _not_finite(document, "")
+            error = _unfit(document, "")
         except RecursionError:
-            path = None
-        if path is None:
+            error = None
+        if error is None:
             raise
-        raise refused(
-            "not-finite", path, "This is not a finite number.", "Pass a number.", lib.POUR_NOT_FINITE
-        ) from None
+        raise error from None
     return text.encode("utf-8", "surrogatepass")
 
 
+def named(fields: Iterable[tuple[str, Any]]) -> dict[str, Any]:
+    """Fields by their names in a document, which none ends with an underscore; None is left out."""
+    return {name.removesuffix("_"): value for name, value in fields if value is not None}
+
+
 def _plain(value: object) -> object:
-    """What `json` cannot write by itself: mappings, dataclasses, numbers of other kinds."""
+    """What `json` cannot write by itself."""
     if isinstance(value, Mapping):
         return dict(value)
     if dataclasses.is_dataclass(value) and not isinstance(value, type):
-        return {
-            field.name: getattr(value, field.name)
-            for field in dataclasses.fields(value)
-            if getattr(value, field.name) is not None
-        }
+        return named((field.name, getattr(value, field.name)) for field in dataclasses.fields(value))
     if isinstance(value, numbers.Integral):
         return int(value)
-    if isinstance(value, numbers.Real):
-        return float(value)
+    if isinstance(value, (numbers.Real, Decimal)):
+        try:
+            return float(value)
+        except (OverflowError, ValueError):
+            return math.nan
+    # A time of day is nothing that a document has.
+    if isinstance(value, datetime.date) and not isinstance(value, datetime.datetime):
+        return value.isoformat()
     raise TypeError(f"A {type(value).__name__} cannot stand in a document.")
 
 
-def _not_finite(value: object, path: str) -> str | None:
-    """The path of the first number that is not finite."""
-    if isinstance(value, numbers.Real) and not isinstance(value, numbers.Integral):
-        return None if math.isfinite(value) else path
-    if dataclasses.is_dataclass(value) and not isinstance(value, type):
-        value = _plain(value)
-    if isinstance(value, Mapping):
-        parts = [(str(key).replace("~", "~0").replace("/", "~1"), one) for key, one in value.items()]
-    elif isinstance(value, (list, tuple)):
-        parts = [(str(index), one) for index, one in enumerate(value)]
-    else:
+def _unfit(value: object, path: str) -> Exception | None:
+    """What is wrong with the first thing that cannot stand in a document."""
+    if value is None or isinstance(value, (str, int)):
         return None
-    found = (_not_finite(one, f"{path}/{name}") for name, one in parts)
-    return next((one for one in found if one is not None), None)
+    if isinstance(value, float):
+        return None if math.isfinite(value) else not_finite(path)
+    if isinstance(value, (list, tuple)):
+        parts: Iterable[tuple[object, object]] = enumerate(value)
+    elif isinstance(value, dict):
+        parts = value.items()
+    else:
+        try:
+            plain = _plain(value)
+        except TypeError as error:
+            return _misplaced(path, str(error))
+        return _unfit(plain, path)
+    for name, part in parts:
+        if not (name is None or isinstance(name, (str, int, float))):
+            return _misplaced(path, f"A {type(name).__name__} cannot be a name in a document.")
+        step = str(name).replace("~", "~0").replace("/", "~1")
+        if found := _unfit(part, f"{path}/{step}"):
+            return found
+    return None
+
+
+def _misplaced(path: str, message: str) -> TypeError:
+    return TypeError(f"{path}: {message}" if path else message)

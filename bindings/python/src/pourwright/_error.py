@@ -90,6 +90,11 @@ def failed(status: int, error: Any) -> PourwrightError:
     return PourwrightError(faults, text_of(lib.pour_error_text(error)), status)
 
 
+def not_finite(path: str) -> PourwrightError:
+    """The exception for a number that cannot even be handed to the library."""
+    return refused("not-finite", path, "This is not a finite number.", "Pass a number.", lib.POUR_NOT_FINITE)
+
+
 def refused(code: str, path: str, message: str, help: str, status: int) -> PourwrightError:
     """An exception for what cannot even be handed to the library."""
     fault = Fault(code, path, message, help)

@@ -5,11 +5,11 @@ from __future__ import annotations
 import threading
 from collections.abc import Iterable, Mapping
 from types import TracebackType
-from typing import Any, Literal, final
+from typing import Any, Literal, NoReturn, final
 
 from ._bench import Material, material_struct
 from ._book import Book
-from ._call import c_text, checked, word
+from ._call import c_text, checked, instance, real, word
 from ._native import ffi, lib
 
 Phase = Literal["liquid", "fused"]
@@ -46,7 +46,7 @@ class Mix:
             ValueError: The book is closed.
         """
         out = ffi.new("pour_mix **")
-        handle = book._open()
+        handle = instance("book", book, Book)._open()
         checked(lib.pour_mix_of_book, handle, out)
         return cls(out[0])
 
@@ -57,7 +57,7 @@ class Mix:
         Raises:
             PourwrightError: Two materials of one name, or a number that cannot be.
         """
-        made = [material_struct(material) for material in materials]
+        made = [material_struct(f"materials/{index}", material) for index, material in enumerate(materials)]
         array = ffi.new("pour_material[]", [one[0] for one, _ in made])
         out = ffi.new("pour_mix **")
         checked(lib.pour_mix_of_materials, array, len(made), out)
@@ -70,7 +70,7 @@ class Mix:
             PourwrightError: No such material in the mix, or a number that cannot be.
         """
         with self._lock:
-            checked(lib.pour_mix_add, self._open(), c_text("material", material), mass_g)
+            checked(lib.pour_mix_add, self._open(), c_text("material", material), real("mass_g", mass_g))
 
     def draw(self, mass_g: float) -> Mix:
         """Takes a mass of the well-stirred mix out, as a mix of its own.
@@ -83,7 +83,7 @@ class Mix:
         """
         out = ffi.new("pour_mix **")
         with self._lock:
-            checked(lib.pour_mix_draw, self._open(), mass_g, out)
+            checked(lib.pour_mix_draw, self._open(), real("mass_g", mass_g), out)
         return Mix(out[0])
 
     def merge(self, other: Mix) -> None:
@@ -92,7 +92,7 @@ class Mix:
         Raises:
             PourwrightError: The same mix, or one that is not made of the same materials.
         """
-        if other is self:
+        if instance("other", other, Mix) is self:
             with self._lock:
                 checked(lib.pour_mix_merge, self._open(), self._open())
             return
@@ -108,7 +108,7 @@ class Mix:
             PourwrightError: A number that cannot be.
         """
         with self._lock:
-            checked(lib.pour_mix_scale, self._open(), factor)
+            checked(lib.pour_mix_scale, self._open(), real("factor", factor))
 
     @property
     def mass_g(self) -> float:
@@ -133,7 +133,7 @@ class Mix:
         Raises:
             PourwrightError: A density that is not known, or a number that cannot be.
         """
-        return self._number(lib.pour_mix_volume, word(_PHASES, "phase", phase), at_celsius)
+        return self._number(lib.pour_mix_volume, word(_PHASES, "phase", phase), real("at_celsius", at_celsius))
 
     def density_g_per_ml(self, phase: Phase = "fused", at_celsius: float = 20.0, voids: float = 0.0) -> float:
         """Density of the mix, in g/mL: M/V · (1 − voids).
@@ -146,7 +146,28 @@ class Mix:
         Raises:
             PourwrightError: An empty mix, a density that is not known, or a number that cannot be.
         """
-        return self._number(lib.pour_mix_density, word(_PHASES, "phase", phase), at_celsius, voids)
+        return self._number(
+            lib.pour_mix_density,
+            word(_PHASES, "phase", phase),
+            real("at_celsius", at_celsius),
+            real("voids", voids),
+        )
+
+    def __copy__(self) -> Mix:
+        """A mix of the same masses, to the bit."""
+        out = ffi.new("pour_mix **")
+        with self._lock:
+            # None of it drawn, and all of it poured in: 0 + m is m.
+            checked(lib.pour_mix_draw, self._open(), 0.0, out)
+            made = Mix(out[0])
+            checked(lib.pour_mix_merge, made._open(), self._open())
+        return made
+
+    def __deepcopy__(self, memo: dict[int, Any]) -> Mix:
+        return self.__copy__()
+
+    def __reduce__(self) -> NoReturn:
+        raise TypeError("A Mix cannot be pickled. Keep what mass_of says of each material, and add it to a new Mix.")
 
     def close(self) -> None:
         """Gives the mix back. To close it twice does nothing."""

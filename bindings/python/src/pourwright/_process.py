@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from ._call import checked, number, word
+from ._call import checked, number, real, word
 from ._native import ffi, lib
 from ._struct import left_out, struct
 
@@ -21,7 +21,17 @@ base (0 or above), and what the durometer showed (0 to 100)."""
 
 
 def _points(points: Points) -> Any:
-    return ffi.new("pour_hardness_point[]", [tuple(point) for point in points])
+    """Points for C; cffi would fill up a point that lacks its reading, with a 0."""
+    if not isinstance(points, Iterable):
+        raise TypeError(f"points must be a sequence of pairs, not {type(points).__name__}.")
+    return ffi.new("pour_hardness_point[]", [_point(f"points/{index}", point) for index, point in enumerate(points)])
+
+
+def _point(place: str, point: object) -> tuple[float, float]:
+    pair = list(point) if isinstance(point, Iterable) else [point]
+    if len(pair) != 2:
+        raise ValueError(f"{place} must be two numbers, a ratio and a reading, not {len(pair)}.")
+    return real(f"{place}/ratio", pair[0]), real(f"{place}/reading", pair[1])
 
 
 def hardness(points: Points, ratio: float, *, scale: Scale) -> float:
@@ -33,9 +43,11 @@ def hardness(points: Points, ratio: float, *, scale: Scale) -> float:
         scale: The scale of all readings; scales do not convert.
 
     Raises:
+        ValueError: A point that is not two numbers.
         PourwrightError: Points that make no curve, a ratio outside them.
     """
-    return number(lib.pour_hardness, _points(points), len(points), word(_SCALES, "scale", scale), ratio)
+    array = _points(points)
+    return number(lib.pour_hardness, array, len(array), word(_SCALES, "scale", scale), real("ratio", ratio))
 
 
 def softener_ratio(points: Points, reading: float, *, scale: Scale) -> float:
@@ -47,9 +59,11 @@ def softener_ratio(points: Points, reading: float, *, scale: Scale) -> float:
         scale: The scale of all readings.
 
     Raises:
+        ValueError: A point that is not two numbers.
         PourwrightError: Points that make no curve, a hardness outside them.
     """
-    return number(lib.pour_softener_ratio, _points(points), len(points), word(_SCALES, "scale", scale), reading)
+    array = _points(points)
+    return number(lib.pour_softener_ratio, array, len(array), word(_SCALES, "scale", scale), real("reading", reading))
 
 
 def swollen_volume(
@@ -71,7 +85,14 @@ def swollen_volume(
     Raises:
         PourwrightError: It boils; a vacuum that the local air cannot give; a number that cannot be.
     """
-    return number(lib.pour_swollen_volume, liquid_ml, air, absolute_kpa, local_kpa, vapor_kpa)
+    return number(
+        lib.pour_swollen_volume,
+        real("liquid_ml", liquid_ml),
+        real("air", air),
+        real("absolute_kpa", absolute_kpa),
+        real("local_kpa", local_kpa),
+        real("vapor_kpa", vapor_kpa),
+    )
 
 
 def water_density(at_celsius: float) -> float:
@@ -83,7 +104,7 @@ def water_density(at_celsius: float) -> float:
     Raises:
         PourwrightError: A temperature outside the range.
     """
-    return number(lib.pour_water_density, at_celsius)
+    return number(lib.pour_water_density, real("at_celsius", at_celsius))
 
 
 def cavity_of_water(water_g: float, at_celsius: float, air_kpa: float = 101.325) -> float:
@@ -99,7 +120,9 @@ def cavity_of_water(water_g: float, at_celsius: float, air_kpa: float = 101.325)
     Raises:
         PourwrightError: A number that is not finite or out of its range.
     """
-    return number(lib.pour_cavity_of_water, water_g, at_celsius, air_kpa)
+    return number(
+        lib.pour_cavity_of_water, real("water_g", water_g), real("at_celsius", at_celsius), real("air_kpa", air_kpa)
+    )
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -164,8 +187,9 @@ def sink_rate(body: Body, density_g_per_ml: float) -> Fall:
         PourwrightError: A piece that floats, with the density at which it would not; a fall outside the
             published drag; a number that cannot be.
     """
+    made = struct("pour_body", Body, "body", body)
     fall = ffi.new("pour_fall *")
-    checked(lib.pour_sink_rate, struct("pour_body", body), density_g_per_ml, fall)
+    checked(lib.pour_sink_rate, made, real("density_g_per_ml", density_g_per_ml), fall)
     return Fall(
         speed_cm_per_s=fall.speed_cm_per_s,
         slowest_cm_per_s=fall.slowest_cm_per_s,
@@ -183,4 +207,5 @@ def density_for_sink_rate(body: Body, speed_cm_per_s: float) -> float:
         PourwrightError: A hook too heavy for the speed; a fall outside the published drag; a number that
             cannot be.
     """
-    return number(lib.pour_density_for_sink_rate, struct("pour_body", body), speed_cm_per_s)
+    made = struct("pour_body", Body, "body", body)
+    return number(lib.pour_density_for_sink_rate, made, real("speed_cm_per_s", speed_cm_per_s))

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-from ._call import checked, number, word
+from ._call import checked, number, real, word
 from ._native import ffi, lib
 from ._struct import left_out, struct
 
@@ -94,16 +94,17 @@ def salt_convert(mix: Unsalted, form: SaltForm, value: float, to: SaltForm) -> f
     """
     return number(
         lib.pour_salt_convert,
-        struct("pour_unsalted", mix),
+        struct("pour_unsalted", Unsalted, "mix", mix),
         word(_FORMS, "form", form),
-        value,
+        real("value", value),
         word(_FORMS, "to", to),
     )
 
 
 def salt_mass(mix: Unsalted, form: SaltForm, value: float) -> float:
     """The mass of salt that a loading takes, in g; arguments and errors are those of :func:`salt_convert`."""
-    return number(lib.pour_salt_mass, struct("pour_unsalted", mix), word(_FORMS, "form", form), value)
+    made = struct("pour_unsalted", Unsalted, "mix", mix)
+    return number(lib.pour_salt_mass, made, word(_FORMS, "form", form), real("value", value))
 
 
 def salt_reach(mix: Unsalted, form: SaltForm) -> tuple[float, float]:
@@ -112,8 +113,9 @@ def salt_reach(mix: Unsalted, form: SaltForm) -> tuple[float, float]:
     Raises:
         PourwrightError: A number that cannot be; a form that needs a cavity that is left out.
     """
+    made = struct("pour_unsalted", Unsalted, "mix", mix)
     least, most = ffi.new("double *"), ffi.new("double *")
-    checked(lib.pour_salt_reach, struct("pour_unsalted", mix), word(_FORMS, "form", form), least, most)
+    checked(lib.pour_salt_reach, made, word(_FORMS, "form", form), least, most)
     return least[0], most[0]
 
 
@@ -135,4 +137,11 @@ def salt_for_density(
     Raises:
         PourwrightError: A density out of reach, with what is in reach; a number that cannot be.
     """
-    return number(lib.pour_salt_for_density, base_ml, base_g_per_ml, salt_g_per_ml, voids, density_g_per_ml)
+    return number(
+        lib.pour_salt_for_density,
+        real("base_ml", base_ml),
+        real("base_g_per_ml", base_g_per_ml),
+        real("salt_g_per_ml", salt_g_per_ml),
+        real("voids", voids),
+        real("density_g_per_ml", density_g_per_ml),
+    )

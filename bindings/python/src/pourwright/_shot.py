@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import SupportsIndex
 
-from ._call import checked, number
+from ._call import checked, number, real, whole
 from ._native import ffi, lib
 from ._struct import left_out, struct
 
@@ -64,7 +65,7 @@ def shot_fill(shot: Shot) -> ShotFill:
         PourwrightError: A number that is not finite or out of its range.
     """
     result = ffi.new("pour_shot_result *")
-    checked(lib.pour_shot_fill, struct("pour_shot", shot), result)
+    checked(lib.pour_shot_fill, struct("pour_shot", Shot, "shot", shot), result)
     return ShotFill(result.fill_g, result.pieces_g, result.sprue_g, result.missing_g, result.piece_g, result.feed)
 
 
@@ -83,10 +84,17 @@ def piece_mass(
     Raises:
         PourwrightError: A number that is not finite or out of its range.
     """
-    return number(lib.pour_piece_mass, cavity_ml, hot_g_per_ml, cold_g_per_ml, voids, feed)
+    return number(
+        lib.pour_piece_mass,
+        real("cavity_ml", cavity_ml),
+        real("hot_g_per_ml", hot_g_per_ml),
+        real("cold_g_per_ml", cold_g_per_ml),
+        real("voids", voids),
+        real("feed", feed),
+    )
 
 
-def shots(pieces: int, cavities: int, rejects: float = 0.0, confidence: float | None = None) -> int:
+def shots(pieces: SupportsIndex, cavities: SupportsIndex, rejects: float = 0.0, confidence: float | None = None) -> int:
     """The least number of shots that gives so many good pieces.
 
     Args:
@@ -99,10 +107,15 @@ def shots(pieces: int, cavities: int, rejects: float = 0.0, confidence: float | 
         ValueError: A confidence of 0.
         PourwrightError: A number that is not finite or out of its range.
     """
-    if confidence == 0:
-        raise ValueError("confidence must not be 0; leave it out (None) for 0.9.")
+    sure = 0.0
+    if confidence is not None:
+        sure = real("confidence", confidence)
+        if sure == 0:
+            raise ValueError("confidence must not be 0; leave it out (None) for 0.9.")
     result = ffi.new("uint32_t *")
-    checked(lib.pour_shots, pieces, cavities, rejects, confidence or 0.0, result)
+    checked(
+        lib.pour_shots, whole("pieces", pieces), whole("cavities", cavities), real("rejects", rejects), sure, result
+    )
     least: int = result[0]
     return least
 
@@ -182,7 +195,7 @@ def batch_need(batch: Batch) -> BatchNeed:
             cannot be.
     """
     result = ffi.new("pour_batch_result *")
-    checked(lib.pour_batch_need, struct("pour_batch", batch), result)
+    checked(lib.pour_batch_need, struct("pour_batch", Batch, "batch", batch), result)
     return BatchNeed(
         total_g=result.total_g,
         drawn_g=result.drawn_g,

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import dataclasses
+import functools
 from typing import Any
 
+from ._call import instance, real, whole
 from ._native import ffi
 
 
@@ -16,24 +18,32 @@ def left_out(default: str) -> Any:
     return dataclasses.field(default=None, metadata={"left_out": default})
 
 
-def struct(c_name: str, given: Any, /, **others: Any) -> Any:
-    """A C struct with the fields of a dataclass.
+@functools.cache
+def _counts(c_name: str) -> frozenset[str]:
+    """The fields of a C struct that are counts."""
+    return frozenset(name for name, field in ffi.typeof(c_name).fields if field.type.cname == "uint32_t")
+
+
+def struct(c_name: str, kind: type[Any], place: str, given: Any, /, **others: Any) -> Any:
+    """A C struct with the fields of a dataclass, which are numbers; `others` are fields that are made already.
 
     Raises:
+        TypeError: What stands at `place` is not of the dataclass, or a field of it no number.
         ValueError: A 0 where it would be taken as left out.
     """
     made = ffi.new(f"{c_name} *")
-    for field in dataclasses.fields(given):
+    counts = _counts(c_name)
+    for field in dataclasses.fields(instance(place, given, kind)):
         if field.name in others:
             continue
         value = getattr(given, field.name)
-        if "left_out" in field.metadata:
-            if value is None:
-                continue
-            if value == 0:
-                counts = field.metadata["left_out"]
-                raise ValueError(f"{field.name} must not be 0; leave it out (None) for {counts}.")
-        setattr(made, field.name, value)
+        if "left_out" in field.metadata and value is None:
+            continue
+        name = f"{place}/{field.name}"
+        number = (whole if field.name in counts else real)(name, value)
+        if "left_out" in field.metadata and number == 0:
+            raise ValueError(f"{name} must not be 0; leave it out (None) for {field.metadata['left_out']}.")
+        setattr(made, field.name, number)
     for field_name, value in others.items():
         setattr(made, field_name, value)
     return made

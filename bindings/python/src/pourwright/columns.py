@@ -3,7 +3,8 @@
 It needs NumPy: ``pip install pourwright[numpy]``.
 
 Each column is a one-dimensional array, or a number that counts for all rows (as does an array of one row).
-Arrays of ``float64`` are read in place, whatever their strides; other real ones are converted first.
+Arrays of ``float64`` are read in place, whatever their strides; other real ones are converted first. What is masked
+in a masked array is read as NaN.
 
 A row that cannot be is NaN in the result, and does not stop the others. Pass ``statuses``, an array of ``int32``,
 to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused; the function of the
@@ -15,6 +16,7 @@ interpreter is free for other threads meanwhile.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 try:
@@ -23,7 +25,7 @@ try:
 except ImportError as error:
     raise ImportError("pourwright.columns needs NumPy: pip install pourwright[numpy]") from error
 
-from ._call import checked
+from ._call import checked, instance
 from ._convert import Conversion
 from ._native import ffi, lib
 
@@ -32,6 +34,7 @@ __all__ = ["convert", "density_of_parts", "mass_of_volume", "piece_mass", "salt_
 Floats = NDArray[np.float64]
 Statuses = NDArray[np.int32]
 Column = ArrayLike | float
+Read = tuple[str, Floats]
 
 _FLOAT = np.dtype(np.float64)
 _STATUS = np.dtype(np.int32)
@@ -51,7 +54,8 @@ def convert(
         out: Where the result goes; a new array where left out.
         statuses: Receives the status of each row.
     """
-    return _call(lib.pour_convert_n, [("values", values)], out, statuses, conversion._prepared)
+    prepared = instance("conversion", conversion, Conversion)._prepared
+    return _call(lib.pour_convert_n, [_column("values", values)], out, statuses, before=[prepared])
 
 
 def mass_of_volume(
@@ -69,7 +73,7 @@ def mass_of_volume(
         out: Where the result goes; a new array where left out.
         statuses: Receives the status of each row.
     """
-    columns = [("volumes_ml", volumes_ml), ("densities_g_per_ml", densities_g_per_ml)]
+    columns = [_column("volumes_ml", volumes_ml), _column("densities_g_per_ml", densities_g_per_ml)]
     return _call(lib.pour_mass_of_volume_n, columns, out, statuses)
 
 
@@ -95,11 +99,11 @@ def salt_for_density(
         statuses: Receives the status of each row.
     """
     columns = [
-        ("base_ml", base_ml),
-        ("base_g_per_ml", base_g_per_ml),
-        ("salt_g_per_ml", salt_g_per_ml),
-        ("voids", voids),
-        ("density_g_per_ml", density_g_per_ml),
+        _column("base_ml", base_ml),
+        _column("base_g_per_ml", base_g_per_ml),
+        _column("salt_g_per_ml", salt_g_per_ml),
+        _column("voids", voids),
+        _column("density_g_per_ml", density_g_per_ml),
     ]
     return _call(lib.pour_salt_for_density_n, columns, out, statuses)
 
@@ -126,11 +130,11 @@ def piece_mass(
         statuses: Receives the status of each row.
     """
     columns = [
-        ("cavity_ml", cavity_ml),
-        ("hot_g_per_ml", hot_g_per_ml),
-        ("cold_g_per_ml", cold_g_per_ml),
-        ("voids", voids),
-        ("feed", feed),
+        _column("cavity_ml", cavity_ml),
+        _column("hot_g_per_ml", hot_g_per_ml),
+        _column("cold_g_per_ml", cold_g_per_ml),
+        _column("voids", voids),
+        _column("feed", feed),
     ]
     return _call(lib.pour_piece_mass_n, columns, out, statuses)
 
@@ -146,7 +150,7 @@ def density_of_parts(
     """Densities of mixes, in g/mL; numbers as in :func:`pourwright.density_of_parts`.
 
     Args:
-        masses_g: A table: a row for each mix, a column for each constituent.
+        masses_g: A table: a row for each mix, a column for each constituent; or a table of one row for all mixes.
         densities_g_per_ml: A table of the same shape, or one row for all mixes.
         voids: Shares of the volume that are air.
         out: Where the result goes; a new array where left out.
@@ -156,108 +160,108 @@ def density_of_parts(
     densities = _floats("densities_g_per_ml", densities_g_per_ml)
     if masses.ndim != 2 or densities.ndim not in (1, 2):
         raise ValueError("masses_g must be a table, densities_g_per_ml a table or one row.")
-    rows, parts = masses.shape
+    parts = masses.shape[1]
     if densities.shape[-1] != parts:
         raise ValueError(f"{parts} constituents do not go with {densities.shape[-1]} densities.")
-    densities = np.broadcast_to(densities, (rows, parts))
-    shares = _column("voids", voids, rows)
-    result = _result(out, rows, [("masses_g", masses), ("densities_g_per_ml", densities), ("voids", shares)])
-    checked(
-        lib.pour_density_of_parts_n,
-        rows,
-        parts,
-        _address(masses),
-        *masses.strides,
-        _address(densities),
-        *densities.strides,
-        _address(shares),
-        *shares.strides,
-        _address(result),
-        *result.strides,
-        _statuses(statuses, rows, result),
-    )
-    return result
+    read = [
+        ("masses_g", masses),
+        ("densities_g_per_ml", np.atleast_2d(densities)),
+        _column("voids", voids),
+    ]
+    return _call(lib.pour_density_of_parts_n, read, out, statuses, behind=[parts])
 
 
 def _call(
     call: Any,
-    given: list[tuple[str, Column]],
+    given: list[Read],
     out: Floats | None,
     statuses: Statuses | None,
-    *first: Any,
+    *,
+    before: Sequence[Any] = (),
+    behind: Sequence[Any] = (),
 ) -> Floats:
-    """Does a columnar call: `first`, the rows, each column with its stride, the result, the statuses."""
-    read = [(name, _floats(name, values)) for name, values in given]
-    rows = _rows(read, out)
-    columns = [(name, _column(name, values, rows)) for name, values in read]
+    """Does a columnar call: the rows, with what stands before and behind, each column, the result, the statuses."""
+    if out is not None and not _plain(out, _FLOAT):
+        raise TypeError("out must be a plain array of float64.")
+    rows = _rows(given, out)
+    columns = [(name, _spread(values, rows)) for name, values in given]
     result = _result(out, rows, columns)
-    spread = [part for _, column in columns for part in (_address(column), column.strides[0])]
+    places = [part for _, column in columns for part in (_address(column), *column.strides)]
+    written = _statuses(statuses, rows, [*columns, ("the result", result)])
     # The arrays are named here until the call ends: their memory stays.
-    checked(call, *first, rows, *spread, _address(result), result.strides[0], _statuses(statuses, rows, result))
+    checked(call, *before, rows, *behind, *places, _address(result), *result.strides, written)
     return result
 
 
-def _floats(name: str, values: Column) -> Floats:
-    """An array of native `float64`: the very same where it is one."""
-    array = np.asarray(values)
-    if array.dtype == _FLOAT:
-        return array
-    if array.dtype.kind not in "fiu":
-        raise TypeError(f"{name} must be real numbers, not {array.dtype}.")
-    return array.astype(_FLOAT)
-
-
-def _rows(columns: list[tuple[str, Floats]], out: Floats | None) -> int:
-    """How many rows the columns have together."""
-    lengths: set[int] = {column.shape[0] for _, column in columns if column.ndim == 1}
-    long = lengths - {1}
-    if len(long) > 1:
-        each = ", ".join(f"{name} {column.shape[0]}" for name, column in columns if column.ndim == 1)
-        raise ValueError(f"The columns differ in length: {each}.")
-    if long:
-        return long.pop()
-    if lengths or out is None:
-        return 1
-    return len(out) if out.ndim == 1 else 1
-
-
-def _column(name: str, values: Column, rows: int) -> Floats:
-    """A column of `rows`; what has one row counts for all, by a stride of 0."""
+def _column(name: str, values: Column) -> Read:
+    """One number for each row, or one for all."""
     array = _floats(name, values)
     if array.ndim > 1:
         raise ValueError(f"{name} must be one-dimensional; see numpy.ravel.")
-    if array.ndim == 1 and array.shape[0] == rows:
-        return array
-    return np.broadcast_to(array, (rows,))
+    return name, array
 
 
-def _result(out: Floats | None, rows: int, columns: list[tuple[str, Floats]]) -> Floats:
+def _floats(name: str, values: ArrayLike) -> Floats:
+    """An array of native `float64`: the very same where it is one."""
+    if isinstance(values, (list, tuple)) and any(map(np.ma.isMaskedArray, values)):
+        values = np.ma.asarray(values)
+    array = np.asarray(values)
+    if array.dtype != _FLOAT:
+        if array.dtype.kind not in "fiu":
+            raise TypeError(f"{name} must be real numbers, not {array.dtype}.")
+        array = array.astype(_FLOAT)
+    if isinstance(values, np.ma.MaskedArray) and values.mask.any():
+        # Below a mask there may be any number, such as a -999 that stands for none.
+        array = np.where(values.mask, np.nan, array)
+    return array
+
+
+def _rows(columns: list[Read], out: Floats | None) -> int:
+    """How many rows the columns have together; where each has one, it counts for all of the result."""
+    lengths: set[int] = {column.shape[0] for _, column in columns if column.ndim} - {1}
+    if len(lengths) > 1:
+        each = ", ".join(f"{name} {column.shape[0]}" for name, column in columns if column.ndim)
+        raise ValueError(f"The columns differ in length: {each}.")
+    if lengths:
+        return lengths.pop()
+    return len(out) if out is not None and out.ndim == 1 else 1
+
+
+def _spread(array: Floats, rows: int) -> Floats:
+    """As many rows; one counts for all, by a stride of 0."""
+    return array if array.shape[:1] == (rows,) else np.broadcast_to(array, (rows, *array.shape[1:]))
+
+
+def _plain(array: object, dtype: np.dtype[Any]) -> bool:
+    """Whether C can write there all that it has to say, which is not so below a mask."""
+    return isinstance(array, np.ndarray) and array.dtype == dtype and not np.ma.isMaskedArray(array)
+
+
+def _result(out: Floats | None, rows: int, columns: list[Read]) -> Floats:
     """Where the result goes: `out`, where it can be written and overlaps nothing, or a new array."""
     if out is None:
         return np.empty(rows, _FLOAT)
-    if not isinstance(out, np.ndarray) or out.dtype != _FLOAT:
-        raise TypeError("out must be an array of float64.")
     if out.shape != (rows,):
         raise ValueError(f"out must have the shape ({rows},), not {out.shape}.")
     if not out.flags.writeable:
         raise ValueError("out is read-only.")
     for name, column in columns:
-        same = _place(column) == _place(out)
-        if not same and np.may_share_memory(column, out) and np.shares_memory(column, out):
+        if _place(column) != _place(out) and np.shares_memory(column, out):
             raise ValueError(f"out overlaps {name}, and is not the same array.")
     return out
 
 
-def _statuses(statuses: Statuses | None, rows: int, result: Floats) -> Any:
+def _statuses(statuses: Statuses | None, rows: int, others: list[Read]) -> Any:
     """The address of the statuses; null where they are not asked for."""
     if statuses is None:
         return ffi.NULL
-    if not isinstance(statuses, np.ndarray) or statuses.dtype != _STATUS:
-        raise TypeError("statuses must be an array of int32.")
+    if not _plain(statuses, _STATUS):
+        raise TypeError("statuses must be a plain array of int32.")
     if statuses.shape != (rows,) or not statuses.flags.c_contiguous or not statuses.flags.writeable:
         raise ValueError(f"statuses must be a contiguous, writable array of shape ({rows},).")
-    if np.may_share_memory(statuses, result):
-        raise ValueError("statuses overlaps the result.")
+    for name, other in others:
+        if np.shares_memory(statuses, other):
+            raise ValueError(f"statuses overlaps {name}.")
     return ffi.cast("int32_t *", statuses.__array_interface__["data"][0])
 
 

@@ -565,7 +565,7 @@ class ConvertAnswer(TypedDict):
     calculate: Literal["convert"]
 
     amount: str
-    """As text that reads back."""
+    """As text that reads back: exactly where a decimal or a fraction over at most 1000 says it, else as `value`."""
 
     unit: str
     """The unit."""
@@ -2614,6 +2614,58 @@ class WorkFrom(TypedDict):
 
     stage: int
     """Which of its stages, counted from 1."""
+
+
+class PlanItem(Protocol):
+    """The type of ``plan[...]``: what each part of a plan is."""
+
+    @overload
+    def __call__(self, name: Literal["assumptions"], /) -> list[Note]: ...
+
+    @overload
+    def __call__(self, name: Literal["cautions"], /) -> list[Caution]: ...
+
+    @overload
+    def __call__(self, name: Literal["cost"], /) -> Reckoned5 | None: ...
+
+    @overload
+    def __call__(self, name: Literal["day"], /) -> str | None: ...
+
+    @overload
+    def __call__(self, name: Literal["format"], /) -> Format: ...
+
+    @overload
+    def __call__(self, name: Literal["lines"], /) -> list[PlannedLine]: ...
+
+    @overload
+    def __call__(self, name: Literal["made_from"], /) -> MadeFrom | None: ...
+
+    @overload
+    def __call__(self, name: Literal["measures"], /) -> System: ...
+
+    @overload
+    def __call__(self, name: Literal["pots"], /) -> list[Pot]: ...
+
+    @overload
+    def __call__(self, name: Literal["proof"], /) -> Proof: ...
+
+    @overload
+    def __call__(self, name: Literal["shelf"], /) -> list[OnShelf]: ...
+
+    @overload
+    def __call__(self, name: Literal["shop"], /) -> str | None: ...
+
+    @overload
+    def __call__(self, name: Literal["stock"], /) -> list[StockEntry]: ...
+
+    @overload
+    def __call__(self, name: Literal["water"], /) -> SinkWater | None: ...
+
+    @overload
+    def __call__(self, name: Literal["work"], /) -> list[Work]: ...
+
+    @overload
+    def __call__(self, name: str, /) -> Any: ...
 
 
 class Calculate(Protocol):
