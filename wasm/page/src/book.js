@@ -118,7 +118,7 @@ function openBook(text) {
   const book = parsed(text)
   const twice = faultsOfBook(text).filter(({ code }) => code === 'duplicate-key')
   if (book === undefined || twice.length) change({ bookText: text })
-  else change({ book, bookText: null, done: {}, ticked: [], timers: [] })
+  else change({ book, bookText: null, done: {}, ticked: [], timers: [], notice: '' })
 }
 
 function openOrders(text, name) {

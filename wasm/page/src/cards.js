@@ -9,7 +9,7 @@ import { isDone, progress, toggle } from './progress.js'
 import { both, counted, cupName, off, short } from './show.js'
 import { state } from './state.js'
 import { flakes } from './steps.js'
-import { clock, clockOf, face, start, timerOf } from './timers.js'
+import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
 
 // The fields that the cards show: what else a plan has is shown as it stands.
 const STAGE =
@@ -190,7 +190,7 @@ function clockKey(step, item) {
   const clockOfItem = clockOf(step, item)
   const timer = timerOf(item)
   if (timer) {
-    return html`<output class="running ${timer.over ? 'over' : ''}" aria-label=${timer.label}
+    return html`<output class="running ${isOver(timer) ? 'over' : ''}" aria-label=${timer.label}
       >${clock(face(timer))}</output
     >`
   }

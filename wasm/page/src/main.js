@@ -11,7 +11,7 @@ import { saltView } from './salt.js'
 import { day } from './show.js'
 import { change, isInvented, onChange, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
-import { demo, keepNow, keepSoon, kept } from './storage.js'
+import { begun, demo, follow, keepNow, keepSoon, kept } from './storage.js'
 import { clockOf, keepAwake, runTimers, start, timerBar, timerOf } from './timers.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
@@ -60,8 +60,8 @@ function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
     </header>
     <main id="main" tabindex="-1" aria-busy=${state.reading > 0}>
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
-      ${state.notice ? html`<p class="notice" role="status">${state.notice}</p>` : nothing} ${invented()}
-      ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
+      ${[state.notice, state.unkept].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
+      ${invented()} ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
       ${guarded(() => viewOf(shown, plan, steps, pots, bookFaults, ordersFaults))}
     </main>
     ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale) : nothing}
@@ -163,6 +163,7 @@ async function begin() {
   }
   const parts = before?.book && before.orders ? before : await firstVisit()
   Object.assign(state, parts)
+  begun()
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {
@@ -170,6 +171,9 @@ async function begin() {
     scrollTo(0, 0)
   })
   addEventListener('pagehide', keepNow)
+  // Another tab has kept something; a page that comes back from the browser's cache may have missed that.
+  addEventListener('storage', follow)
+  addEventListener('pageshow', follow)
   document.addEventListener('visibilitychange', () => keepAwake())
   document.body.replaceChildren()
   change()

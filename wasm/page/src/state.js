@@ -20,8 +20,10 @@ export const state = {
   one: { formulas: [], base: '', of: null, poured: {} },
   /** The piece whose salt is looked at. */
   salt: { product: '', salt: '', at: null },
-  /** Something that the maker should know of the page itself. */
+  /** Something that the maker should know of a file that was opened, or of what an earlier visit has left. */
   notice: '',
+  /** Why the browser keeps nothing, while it does not. */
+  unkept: '',
   /** How many documents are being taken in from elsewhere. */
   reading: 0,
 }

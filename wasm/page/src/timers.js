@@ -8,7 +8,7 @@ const REPEAT = 4000
 /** Starts the clock of an item. */
 export function start(item, { label, seconds }) {
   sound()
-  const timer = { id: item.id, label, seconds, started: Date.now(), over: false }
+  const timer = { id: item.id, label, seconds, started: Date.now() }
   change({ timers: [...state.timers.filter(({ id }) => id !== item.id), timer] })
 }
 
@@ -46,6 +46,9 @@ export function face(timer) {
   return timer.seconds === null ? Math.floor(gone) : Math.max(0, Math.ceil(timer.seconds - gone))
 }
 
+/** Whether a clock has run out. */
+export const isOver = (timer) => timer.seconds !== null && face(timer) === 0
+
 /** `2:05`. */
 export function clock(seconds) {
   const [minutes, rest] = [Math.floor(seconds / 60), seconds % 60]
@@ -56,10 +59,10 @@ export function clock(seconds) {
 export function timerBar(goTo) {
   return state.timers.map(
     (timer) =>
-      html`<div class="timer ${timer.over ? 'over' : ''}" role="timer" aria-label=${timer.label}>
+      html`<div class="timer ${isOver(timer) ? 'over' : ''}" role="timer" aria-label=${timer.label}>
         <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
           <span class="face">${clock(face(timer))}</span>
-          <span class="of">${timer.over ? 'Over: ' : nothing}${timer.label}</span>
+          <span class="of">${isOver(timer) ? 'Over: ' : nothing}${timer.label}</span>
         </a>
         <button type="button" class="quiet" @click=${() => stop(timer.id)} aria-label="Stop the clock: ${timer.label}">
           Stop
@@ -70,6 +73,8 @@ export function timerBar(goTo) {
 
 let rang = 0
 let beat = 0
+/** The clocks that have been told to be over, by when they were started. */
+const told = new Set()
 
 /** Lets the clocks run: to be called once, and after each change. */
 export function runTimers() {
@@ -82,13 +87,14 @@ export function runTimers() {
       keepAwake(false)
       return
     }
-    const ended = state.timers.filter((timer) => !timer.over && timer.seconds !== null && face(timer) === 0)
+    const over = state.timers.filter(isOver)
+    const ended = over.filter(({ started }) => !told.has(started))
     if (ended.length) {
       document.getElementById('said').textContent = ended.map(({ label }) => `Over: ${label}.`).join(' ')
+      for (const { started } of ended) told.add(started)
     }
-    const timers = state.timers.map((timer) => (ended.includes(timer) ? { ...timer, over: true } : timer))
-    if (timers.some(({ over }) => over) && Date.now() - rang > REPEAT) ring()
-    change(ended.length ? { timers } : {})
+    if (over.length && Date.now() - rang > REPEAT) ring()
+    change()
   }, 250)
 }
 
