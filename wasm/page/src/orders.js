@@ -154,9 +154,17 @@ function count(label, path, faults) {
   })
 }
 
+/** Counts a line by piece, or in packs; as many are ordered as before. */
 function swap(line, index, byPack) {
   const { pieces, packs, pack_of, ...rest } = line
-  editOrders(['lines', index], { ...rest, ...(byPack ? { pieces: 1 } : { packs: 1, pack_of: pieces ?? 1 }) })
+  const counted = byPack ? { pieces: piecesIn(packs, pack_of) } : { packs: 1, pack_of: pieces ?? 1 }
+  editOrders(['lines', index], { ...rest, ...counted })
+}
+
+/** All pieces of so many packs; what is no number yet stays, to be seen with its fault. */
+function piecesIn(packs = 1, each = 1) {
+  if (typeof packs !== 'number') return packs
+  return typeof each === 'number' ? packs * each : each
 }
 
 function addLine() {

@@ -103,3 +103,13 @@ test('works without its server once it has been there', async () => {
   assert.deepEqual(wrongs, [])
   await own.close()
 })
+
+test('is served on after an address that is none', async () => {
+  const own = await open()
+  for (const address of ['%', '..%2f..%2fetc', '%00']) {
+    const { status } = await fetch(`${own.address}${address}`)
+    assert.equal(status, 404, address)
+  }
+  assert.equal((await fetch(own.address)).status, 200)
+  await own.close()
+})

@@ -65,3 +65,18 @@ person('tell what the day costs and what runs short, where', { view: 'orders' },
   for (const { material } of short) await page.getByLabel(material, { exact: true }).fill('2 gal')
   assert.equal(await page.getByText('runs out').count(), 0)
 })
+
+person('are as many by piece as in packs', { view: 'orders' }, async (page) => {
+  const swap = (name) => line(page, 1).getByRole('button', { name }).click()
+  const written = (name) => line(page, 1).getByRole('textbox', { name, exact: true })
+  await swap('in packs')
+  assert.equal(await written('Each pack').inputValue(), '24')
+  await written('Packs').fill('3')
+  await swap('by piece')
+  assert.equal(await written('Pieces').inputValue(), '72')
+  // What is no number is not made one.
+  await swap('in packs')
+  await written('Each pack').fill('some')
+  await swap('by piece')
+  assert.equal(await written('Pieces').inputValue(), 'some')
+})
