@@ -1,11 +1,12 @@
 // The shop's book: the cups at hand, files, and every field of the book with its faults beside it.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
-import { faultsOfBook } from './core.js'
+import { faultsOfBook, plan as planOf } from './core.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
+import { isBegun } from './progress.js'
 import { change, editBook, isInvented, state, valueAt } from './state.js'
 
 /** The view; `plan` is that of the documents as they stand, where there is one; `faults` are those of the book. */
@@ -25,6 +26,7 @@ export function bookView(plan, faults) {
           <button type="button" @click=${() => saveFile('orders.json', state.orders)}>Save the orders</button>
           ${plan ? html`<button type="button" class="quiet" @click=${() => saveFile('plan.json', plan)}>Save the plan</button>` : nothing}
           <button type="button" class="quiet" @click=${demoDay}>Demo book and orders</button>
+          ${state.before ? html`<button type="button" class="quiet" @click=${takeBack}>Back to what was here before</button>` : nothing}
         </div>
       </section>
       <section>
@@ -113,19 +115,40 @@ function opener(label, open) {
   /></label>`
 }
 
-/** Opens a book: whatever is wrong with it, it can be mended here. */
-function openBook(text) {
+/** Opens a book: whatever is wrong with it, it can be mended here. Until it reads, the book before stands. */
+function openBook(text, name = null) {
   const book = parsed(text)
   const twice = faultsOfBook(text).filter(({ code }) => code === 'duplicate-key')
-  if (book === undefined || twice.length) change({ bookText: text })
-  else change({ book, bookText: null, done: {}, ticked: [], timers: [], notice: '' })
+  if (book && 'lines' in book && !('materials' in book)) {
+    change({ notice: `“${name ?? 'This'}” is an order list, no book: open it by “Open orders”.` })
+  } else if (book === undefined || twice.length) change({ bookText: text, notice: '' })
+  else replace({ book, bookText: null })
 }
 
 function openOrders(text, name) {
   const orders = parsed(text)
-  if (orders && Array.isArray(orders.lines) && orders.lines.every(isObject))
-    change({ orders, notice: '', done: {}, ticked: [], timers: [] })
+  if (orders && Array.isArray(orders.lines) && orders.lines.every(isObject)) replace({ orders })
+  else if (orders && 'materials' in orders) change({ notice: `“${name}” is a book: open it by “Open a book”.` })
   else change({ notice: `“${name}” is no order list: that is a JSON object with a list “lines” of objects.` })
+}
+
+/** What belongs to a day and goes with its documents. */
+const DAY = ['book', 'orders', 'done', 'ticked', 'tickedOn', 'timers']
+
+const asItStands = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
+
+/** Puts other documents in the place of those that stand here, which are put aside with their ticks and clocks. */
+function replace(documents) {
+  if (isBegun() && !confirm('The ticks and clocks of the day go with what stands here. Replace it?')) return
+  // A book that does not read does not push the one before out.
+  const reads = !state.before || !planOf(state.book, state.orders).bookFaults.length
+  const before = reads ? asItStands() : state.before
+  change({ ...documents, done: {}, ticked: [], tickedOn: null, timers: [], before, notice: '', removed: null })
+}
+
+/** Takes back what was put aside; what stands here is put aside in its place. */
+function takeBack() {
+  change({ ...state.before, before: asItStands(), bookText: null, notice: '', removed: null })
 }
 
 /** The object that a JSON text says; undefined where it says none. */
@@ -145,7 +168,7 @@ function demoDay() {
   if (!isInvented() && !confirm('The book and the orders that stand here are replaced. Are they saved?')) return
   takeIn(async () => {
     const [book, orders] = await Promise.all([demo('book'), demo('orders')])
-    change({ book, orders, bookText: null, done: {}, ticked: [], timers: [], notice: '' })
+    replace({ book, orders, bookText: null })
   })
 }
 

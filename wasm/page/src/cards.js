@@ -5,6 +5,7 @@ import { cupDrawing } from './cup.js'
 import { anything } from './generic.js'
 import { letter } from './letter.js'
 import { lookAt } from './one.js'
+import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
 import { both, counted, cupName, off, short } from './show.js'
 import { state } from './state.js'
@@ -46,7 +47,7 @@ function tick(item, now, label, again = '') {
     id="item:${item.id}${again}"
     aria-checked=${state === 'done' ? 'true' : 'false'}
     aria-label=${label}
-    @click=${() => toggle(item)}
+    @click=${once(item.id, () => toggle(item))}
   >
     <span aria-hidden="true">${state === 'done' ? '✓' : state === 'changed' ? '!' : ''}</span>
   </button>`
@@ -246,7 +247,7 @@ function heatCard(plan, step, now) {
 function burst(step, item) {
   const { burst, number } = item
   return html`<p class="say">
-      <span class="only">if it shows <strong>${short(burst.only_below)}</strong> or less</span>
+      <span class="only">Burst ${number}, if it shows <strong>${short(burst.only_below)}</strong> or less</span>
       <span class="then">then about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
     </p>
     ${clockKey(step, item)}`
@@ -267,14 +268,13 @@ function shootCard(plan, step, now, pot) {
           </p>`
         : nothing
     }
-    ${
-      step.hot
-        ? html`<div class="row">
-            <p class="say">While it is hot:</p>
-            ${clockKey(step, step.hot)}
-          </div>`
-        : nothing
-    }
+    ${step.hot.map(
+      (hot) =>
+        html`<div class="row">
+          <p class="say">${hot.clock.label}:</p>
+          ${clockKey(step, hot)}
+        </div>`,
+    )}
     <div class="loads" role="group" aria-label="Loads of ${draw.mold} from pot ${pot.pot}">
       ${step.items.map(
         (item) =>

@@ -1,6 +1,6 @@
 // What salt does to a piece: every point is an answer of the library to the requests `salt` and `sink`, for the mix that
 // the piece is shot from, cold and as hot as it is shot.
-import { ask } from './core.js'
+import { FORMAT, ask } from './core.js'
 import { state } from './state.js'
 
 /** Salt goes up in half teaspoons for the base of the formula, as a spoon doses it. */
@@ -104,7 +104,7 @@ function basisOf(piece, salt, must) {
     calculate: 'plan',
     book,
     orders: {
-      format: 'pourwright/1.0',
+      format: FORMAT,
       lines: [{ order: '1', product: piece.product, ...(piece.shape && { shape: piece.shape }), pieces: 1 }],
     },
   }).pots[0].stages[0]

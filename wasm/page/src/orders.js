@@ -2,9 +2,12 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { costOfLine, costTable, lineCosts, runsOut } from './cost.js'
+import { FORMAT } from './core.js'
 import { letter } from './letter.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
 import { choice, field, number, stepper, textInput } from './fields.js'
+import { once } from './press.js'
+import { ofBefore } from './progress.js'
 import { counted, short } from './show.js'
 import { change, editOrders, state, valueAt } from './state.js'
 
@@ -12,8 +15,9 @@ import { change, editOrders, state, valueAt } from './state.js'
 export function ordersView(plan, faults) {
   const { lines } = state.orders
   return html`
-    ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)}
+    ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)} ${whole(faults)}
     <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
+    ${ofBefore()}
     <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
       ${repeat(
         lines,
@@ -21,6 +25,7 @@ export function ordersView(plan, faults) {
         (line, index) => lineCard(line, index, plan, faults),
       )}
     </ol>
+    ${removedLine()}
     <div class="buttons"><button type="button" @click=${addLine}>Add a line</button></div>
     ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf(faults)}
     ${faults.length ? nothing : costTable(plan)}
@@ -56,13 +61,13 @@ function lineCard(line, index, plan, faults) {
           type="button"
           class="quiet"
           aria-label="Remove line ${index + 1}"
-          @click=${() => editOrders(path, undefined)}
+          @click=${once(`remove ${index}`, () => removeLine(index))}
         >
           <span aria-hidden="true">✕</span>
         </button>
       </div>
     </div>
-    ${beside(id, own)}
+    ${beside(id, own)} ${strays(line, path, fieldsOf(line, byPack), faults, OPPOSITES)}
     ${
       planned
         ? html`<p class="comes-to">
@@ -167,6 +172,72 @@ function piecesIn(packs = 1, each = 1) {
   return typeof each === 'number' ? packs * each : each
 }
 
+function removeLine(at) {
+  const { lines } = state.orders
+  change({ orders: { ...state.orders, lines: lines.toSpliced(at, 1) }, removed: { line: lines[at], at } })
+}
+
+/** The line that was removed last, and a key to put it back. */
+function removedLine() {
+  if (!state.removed) return nothing
+  const { line, at } = state.removed
+  const what = line.product ?? line.mold ?? ''
+  const back = () =>
+    change({ orders: { ...state.orders, lines: state.orders.lines.toSpliced(at, 0, line) }, removed: null })
+  return html`<p class="undo" role="status">
+    Line ${at + 1} is removed: ${line.order} ${what}.
+    <button type="button" @click=${back}>Undo</button>
+  </p>`
+}
+
+/** What a line cannot say beside a product, or beside packs. */
+const OPPOSITES = ['mold', 'formulas', 'layers', 'pieces']
+
+/** The keys of a line that have a field of their own. */
+function fieldsOf(line, byPack) {
+  const byMold = line.product === undefined ? ['mold', Array.isArray(line.layers) ? 'layers' : 'formulas'] : []
+  return ['order', 'product', ...byMold, 'shape', 'promised', ...(byPack ? ['packs', 'pack_of'] : ['pieces'])]
+}
+
+/** What is at fault in a part of the list, or stands beside its opposite, and has no field there; with a key to remove it. */
+function strays(object, path, fields, faults, opposites = []) {
+  return Object.keys(object)
+    .filter((key) => !fields.includes(key) && key !== 'ext')
+    .map((key) => ({ key, at: [...path, key], own: faultsAt(faults, [...path, key]) }))
+    .filter(({ key, own }) => own.length || opposites.includes(key))
+    .map(({ key, at, own }) => {
+      const id = fieldId('orders', at)
+      return html`<div class="stray" id=${id} tabindex="-1">
+        <code>${key}: ${JSON.stringify(object[key])}</code>
+        <button
+          type="button"
+          class="quiet"
+          aria-label="Remove ${at.join(' ')}"
+          @click=${() => editOrders(at, undefined)}
+        >
+          Remove
+        </button>
+        ${beside(id, own)}
+      </div>`
+    })
+}
+
+/** What is wrong with the list itself, rather than with one of its fields. */
+function whole(faults) {
+  const own = faultsJustAt(faults, [])
+  const wrong = own.some(({ code }) => code === 'missing-field') || faultsAt(faults, ['format']).length
+  return html`<div id="orders" tabindex="-1">
+    ${beside('orders', own)} ${strays(state.orders, [], ['day', 'lines', 'stock', 'shelf'], faults)}
+    ${
+      wrong && state.orders.format !== FORMAT
+        ? html`<div class="buttons">
+            <button type="button" @click=${() => editOrders(['format'], FORMAT)}>Write the format, ${FORMAT}</button>
+          </div>`
+        : nothing
+    }
+  </div>`
+}
+
 function addLine() {
   const { lines } = state.orders
   const product = names('products')[0]
@@ -200,5 +271,12 @@ function shelf(faults) {
     ${beside(fieldId('orders', path), own)}
     <ul>
       ${left.map((one) => html`<li>${words(one ?? {})}</li>`)}
-    </ul>`
+    </ul>
+    ${
+      own.length
+        ? html`<div class="buttons">
+            <button type="button" @click=${() => editOrders(path, undefined)}>Do without left-overs</button>
+          </div>`
+        : nothing
+    }`
 }

@@ -8,10 +8,16 @@ export const state = {
   bookText: null,
   /** What has been done, by the id of the step: the words it was done by. */
   done: {},
-  /** The ids of what was ticked, the last one last. */
+  /** What was ticked, the last one last: its id, the clocks that it stopped, and the one that it started. */
   ticked: [],
+  /** The day of the order list when the first of these was ticked. */
+  tickedOn: null,
   /** Clocks that run, or have run out and wait to be seen. */
   timers: [],
+  /** The documents before the last that were opened, with their ticks and clocks. */
+  before: null,
+  /** The order line that was removed last, with its place, while it can be put back. */
+  removed: null,
   /** Which scale is shown: "us" or "metric". */
   scale: 'us',
   /** Minutes that a degassing is held, as the maker wrote it; empty: the clock counts up. */
@@ -29,7 +35,20 @@ export const state = {
 }
 
 /** The parts that are kept between visits. */
-export const KEPT = ['book', 'orders', 'bookText', 'done', 'ticked', 'timers', 'scale', 'hold', 'one', 'salt']
+export const KEPT = [
+  'book',
+  'orders',
+  'bookText',
+  'done',
+  'ticked',
+  'tickedOn',
+  'timers',
+  'before',
+  'scale',
+  'hold',
+  'one',
+  'salt',
+]
 
 const listeners = []
 

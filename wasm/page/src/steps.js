@@ -35,7 +35,7 @@ function stepsOf(work, pots, begun, hotFor) {
   const fresh = from.filter(({ name }) => !begun.has(name) && begun.add(name))
   return [
     ...fresh.flatMap((of) => prepare(of)),
-    ...from.filter((of) => of.heat).map((of) => heat(of, work)),
+    ...from.filter((of) => of.heat).map((of) => heat(of, work, hot(of, work, hotFor))),
     shoot(from, work, hotFor),
     ...fresh.filter((of) => of.at.sprues_back.value > 0).map((of) => spruesBack(of)),
   ]
@@ -79,7 +79,7 @@ function degas(of) {
   return step('degas', of, { items })
 }
 
-function heat(of, work) {
+function heat(of, work, hot) {
   const known = of.at.heating?.known
   // A pot that is heated for each of several molds is heated so often; the mold tells these heats apart.
   const name = `${of.name}/heat/${of.at.heats > 1 ? `${work.mold}/` : ''}`
@@ -87,12 +87,13 @@ function heat(of, work) {
     ? known.bursts.map((burst, at) => ({
         id: `${name}${at + 1}`,
         words: burst.duration.text,
-        say: `Heat ${burst.duration.text}, if it shows ${short(burst.only_below)} or less`,
+        say: `Burst ${at + 1} of ${known.bursts.length}: ${burst.duration.text}, if it shows ${short(burst.only_below)} or less`,
         burst,
         number: at + 1,
         of: known.bursts.length,
       }))
     : [{ id: `${name}1`, words: 'heated', say: 'Heat in short bursts, with a thermometer' }]
+  if (hot) items.at(-1).starts = hot
   return step('heat', of, { items, again: of.stage > 1 })
 }
 
@@ -113,18 +114,15 @@ function shoot(from, work, hotFor) {
       shots,
     }
   })
-  return step('shoot', of, {
-    pots: from.map(({ pot }) => pot.pot),
-    work,
-    draws,
-    items: loads,
-    hot: work.from.some(({ heat }) => heat) ? hot(of, work, hotFor) : null,
-  })
+  const clocks = from.filter(({ heat }) => heat).flatMap((of) => hot(of, work, hotFor) ?? [])
+  loads.at(-1).ends = clocks
+  return step('shoot', of, { pots: from.map(({ pot }) => pot.pot), work, draws, items: loads, hot: clocks })
 }
 
-/** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. */
-function hot(of, work, hotFor) {
-  return hotFor.seconds && { id: `${of.name}/hot/${work.mold}`, hot: hotFor }
+/** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. It starts when the pot is hot. */
+function hot(of, work, { words, seconds }) {
+  if (!seconds) return null
+  return { id: `${of.name}/hot/${work.mold}`, clock: { label: `Pot ${of.pot.pot} stays hot`, seconds, words } }
 }
 
 function spruesBack(of) {

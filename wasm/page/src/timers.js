@@ -7,9 +7,9 @@ const REPEAT = 4000
 
 /** Starts the clock of an item. */
 export function start(item, { label, seconds }) {
-  sound()
   const timer = { id: item.id, label, seconds, started: Date.now() }
   change({ timers: [...state.timers.filter(({ id }) => id !== item.id), timer] })
+  readySound()
 }
 
 /** Stops the clock of an item. */
@@ -32,7 +32,7 @@ export function clockOf(step, item) {
     const { value, text } = item.burst.duration
     return { label: `Pot ${pot}, burst ${item.number} of ${item.of}`, seconds: value, words: text }
   }
-  if (item.hot) return { label: `Pot ${pot} stays hot`, ...item.hot }
+  if (item.clock) return item.clock
   if (item.hold) {
     const seconds = holdSeconds()
     return { label: `Pot ${pot}, ${item.hold}`, seconds, words: seconds ? clock(seconds) : 'clock' }
@@ -57,7 +57,8 @@ export function clock(seconds) {
 
 /** The clocks that run, for the bar at the foot of the page. */
 export function timerBar(goTo) {
-  return state.timers.map(
+  const silent = audio?.state !== 'running' && state.timers.some(({ seconds }) => seconds !== null)
+  return html`${state.timers.map(
     (timer) =>
       html`<div class="timer ${isOver(timer) ? 'over' : ''}" role="timer" aria-label=${timer.label}>
         <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
@@ -68,7 +69,8 @@ export function timerBar(goTo) {
           Stop
         </button>
       </div>`,
-  )
+  )}
+  ${silent ? html`<p class="silent">Touch the page to let it ring.</p>` : nothing}`
 }
 
 let rang = 0
@@ -100,8 +102,9 @@ export function runTimers() {
 
 let audio = null
 
-/** Browsers let a page sound only once it has been touched: called when a clock is started. */
-function sound() {
+/** Browsers let a page sound only once it has been touched: called at each touch while clocks run, after a reload too. */
+export function readySound() {
+  if (!state.timers.length || audio?.state === 'running') return
   audio ??= new AudioContext()
   audio.resume()
 }

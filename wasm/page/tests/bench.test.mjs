@@ -2,9 +2,13 @@
 import assert from 'node:assert/strict'
 import { chooseFile, go, line, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
 
+/** Longer than two presses of one key are one. */
+const BOUNCE = 600
+
 person('ticks steps off, keeps them over a reload, and takes them back', {}, async (page) => {
   const done = page.getByRole('button', { name: 'Done', exact: true })
   await done.click()
+  await page.waitForTimeout(BOUNCE)
   await done.click()
   const base = page.getByRole('checkbox', { name: /^clear-base: 2 cup \+ 1 1\/4 cup/ })
   assert.equal(await base.getAttribute('aria-checked'), 'true')
@@ -43,7 +47,12 @@ person('says where a ticked step has changed since', {}, async (page) => {
 person('goes through the whole day by one key', {}, async (page) => {
   const foot = page.getByLabel('Clocks and next step')
   await page.evaluate(() => {
-    for (let press = 0; press < 300; press += 1) document.querySelector('.done-next')?.click()
+    // A press a second, as the key hears it.
+    for (let press = 0; press < 300; press += 1) {
+      const click = new MouseEvent('click', { bubbles: true })
+      Object.defineProperty(click, 'timeStamp', { value: 1000 * press })
+      document.querySelector('.done-next')?.dispatchEvent(click)
+    }
   })
   assert.match(await foot.innerText(), /All done/)
   const boxes = page.getByRole('checkbox')
@@ -99,10 +108,73 @@ person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page
   assert.match(await clock.innerText(), /0:00[^]*Over/)
   assert.match(await page.locator('#said').innerText(), /Over: Pot A, burst 1 of 4/)
   await page
-    .getByRole('checkbox', { name: /Pot A: Heat 120 s/ })
+    .getByRole('checkbox', { name: /Pot A: Burst 1 of 4: 120 s/ })
     .first()
     .click()
   assert.equal(await clock.count(), 0)
+})
+
+/** Goes on by the big key to where the foot speaks of something. */
+async function goOnTo(page, words) {
+  const foot = page.getByLabel('Clocks and next step')
+  for (let press = 0; press < 60 && !words.test(await foot.innerText()); press += 1) {
+    await page.locator('.done-next').click()
+    await page.clock.runFor(BOUNCE)
+  }
+  assert.match(await foot.innerText(), words)
+  return foot
+}
+
+person('does one thing at a double tap', { clock: '2027-03-02T08:00:00' }, async (page) => {
+  const ticked = page.locator('[role="checkbox"][aria-checked="true"]')
+  await page.getByRole('button', { name: 'Done', exact: true }).dblclick()
+  assert.equal(await ticked.count(), 1)
+  await page.clock.runFor(BOUNCE)
+  await page.getByRole('checkbox').nth(1).dblclick()
+  assert.equal(await ticked.count(), 2)
+  const foot = await goOnTo(page, /Burst 1 of 4: 120 s/)
+  const before = await ticked.count()
+  await page.locator('.done-next').dblclick()
+  assert.equal(await ticked.count(), before)
+  const clock = page.getByRole('timer', { name: 'Pot A, burst 1 of 4' })
+  assert.ok(await clock.isVisible())
+  // To end it early is another key, and is taken back with its clock.
+  await page.clock.runFor(20_000)
+  assert.equal(await page.getByRole('button', { name: 'Done', exact: true }).count(), 0)
+  await page.getByRole('button', { name: 'Done early' }).click()
+  assert.match(await foot.innerText(), /Burst 2 of 4: 120 s/)
+  assert.equal(await clock.count(), 0)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  assert.match(await clock.innerText(), /1:40/)
+  await page.clock.runFor(101_000)
+  assert.ok(await page.getByRole('button', { name: 'Done', exact: true }).isVisible())
+})
+
+person('says how long a pot stays hot from when it is hot', { clock: '2027-03-02T08:00:00' }, async (page) => {
+  const foot = await goOnTo(page, /Load 1 of/)
+  const clock = page.getByRole('timer', { name: 'Pot A stays hot' })
+  assert.match(await clock.innerText(), /7:5\d|8:00/)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  assert.equal(await clock.count(), 0)
+  await goOnTo(page, /Load 1 of/)
+  assert.ok(await clock.isVisible())
+  for (let load = 0; /Load/.test(await foot.innerText()); load += 1) {
+    await page.locator('.done-next').click()
+    await page.clock.runFor(BOUNCE)
+  }
+  assert.equal(await clock.count(), 0)
+})
+
+person('rings after a reload once it is touched, and says so', {}, async (page) => {
+  await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 120 s' }).click()
+  const silent = page.getByText('Touch the page to let it ring.')
+  await silent.waitFor({ state: 'detached' })
+  await page.waitForFunction(() => JSON.parse(localStorage.getItem('pourwright')).timers.length === 1)
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  await silent.waitFor()
+  await page.locator('.sheet-title, h2').last().click()
+  await silent.waitFor({ state: 'detached' })
 })
 
 person('holds a degassing as long as the maker says', { clock: '2027-03-02T08:00:00' }, async (page) => {
