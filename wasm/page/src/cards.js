@@ -4,10 +4,11 @@ import { cautionsAt } from './cautions.js'
 import { cupDrawing } from './cup.js'
 import { anything } from './generic.js'
 import { letter } from './letter.js'
+import { measured } from './meant.js'
 import { lookAt } from './one.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
-import { both, counted, cupName, off, short } from './show.js'
+import { about, both, counted, cupName, off, short } from './show.js'
 import { state } from './state.js'
 import { flakes } from './steps.js'
 import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
@@ -27,7 +28,7 @@ const CARDS = {
   degas: degasCard,
   heat: heatCard,
   shoot: shootCard,
-  sprues: simpleCard,
+  sprues: spruesCard,
 }
 
 /** The card of a step in the card of a pot; `now` is the item that comes next, where it is one of this step. */
@@ -53,11 +54,25 @@ function tick(item, now, label, again = '') {
   </button>`
 }
 
-/** What was ticked by other words than the plan has now. */
-function changed(item) {
+/** What was ticked by other words than the plan has now, and what that comes to where it can be said. */
+function changed(item, comesTo = () => '.') {
   return progress(item) === 'changed'
-    ? html`<p class="changed">Ticked as “${state.done[item.id]}”; the plan now says “${item.words}”.</p>`
+    ? html`<p class="changed">
+        Ticked as “${state.done[item.id].words}”; the plan now says “${item.words}”${comesTo()}
+      </p>`
     : nothing
+}
+
+/** How much more the plan now wants than was measured, as the bench measures that; what is too much is put right. */
+function difference(step, item) {
+  const { material, best } = item.weigh
+  const { gives } = state.done[item.id]
+  const grams = best.gives.value - gives.value
+  const way = measured(material, { value: Math.abs(grams), unit: 'g' }).best
+  const words = `: ${way?.measure ?? `${about(Math.abs(grams))} g`}`
+  if (grams > 0) return html`${words} more.`
+  return html`${words} less.
+    <a class="button quiet" href="#one" @click=${() => lookAt(step, { [material]: gives.text })}>Put it right</a>`
 }
 
 function shelfCard(plan, step, now, pot) {
@@ -76,17 +91,22 @@ function simpleCard(plan, step, now) {
   )
 }
 
+function spruesCard(plan, step, now) {
+  return html`${cautionsAt(plan, 'hot-plastisol')} ${simpleCard(plan, step, now)}`
+}
+
+const isSalted = ({ weigh }) => weigh.some(({ kind }) => kind === 'salt')
+
 function weighCard(plan, step, now, pot) {
   const { at, stage } = step.of
-  const salt = step.items.some(({ weigh }) => weigh.kind === 'salt')
   return html`<h3>${stage === 1 ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>
     <p class="hint">
       ${stage === 1 ? 'Measure the base, then stir in the rest.' : 'To what is in the cup, and stir in.'}
     </p>
-    ${salt ? cautionsAt(plan, 'damp-salt') : nothing}
+    ${cautionsAt(plan, ...(stage > 1 ? ['hot-plastisol'] : []), ...(isSalted(at) ? ['damp-salt'] : []))}
     <div class="with-cup">
       <ul class="weigh">
-        ${step.items.map((item) => weighRow(item, now))}
+        ${step.items.map((item) => weighRow(step, item, now))}
       </ul>
       <figure>
         ${cupDrawing({
@@ -107,7 +127,7 @@ function weighCard(plan, step, now, pot) {
     ${anything(at, STAGE)}`
 }
 
-function weighRow(item, now) {
+function weighRow(step, item, now) {
   const { weigh } = item
   const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
@@ -118,7 +138,7 @@ function weighRow(item, now) {
       <small>${others}</small>
       ${weighed(weigh) ? nothing : html`<small>${short(weigh.best.gives)}</small>`}
     </span>
-    ${changed(item)}${anything(weigh, WEIGH)}
+    ${changed(item, () => difference(step, item))}${anything(weigh, WEIGH)}
   </li>`
 }
 
@@ -254,12 +274,13 @@ function burst(step, item) {
 }
 
 function shootCard(plan, step, now, pot) {
-  const { draw } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
+  const { draw, of } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
+  const salted = of.pot.stages.slice(0, of.stage).some(isSalted)
   const others = draw.together_with
   // What several pots are shot for together stands with each of them, and is one step.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
   return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(draw.shots, 'shot')} of ${short(draw.per_shot)}</h3>
-    ${cautionsAt(plan, 'water')}
+    ${cautionsAt(plan, 'hot-plastisol', 'water', ...(salted ? ['damp-salt'] : []))}
     ${
       others.length
         ? html`<p class="say together">
@@ -283,7 +304,7 @@ function shootCard(plan, step, now, pot) {
           </div>`,
       )}
     </div>
-    ${step.items.map(changed)}
+    ${step.items.map((item) => changed(item))}
     <ul class="pieces">
       ${draw.pieces.filter(({ made }) => made > 0).map((pieces) => piecesOf(pieces))}
     </ul>

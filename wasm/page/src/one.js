@@ -12,10 +12,10 @@ import { demo, takeIn } from './storage.js'
 
 const edit = (parts) => change({ one: { ...state.one, ...parts } })
 
-/** Looks at a stage of one of the day's pots. */
-export function lookAt(step) {
+/** Looks at a stage of one of the day's pots, into which `poured` went instead. */
+export function lookAt(step, poured = {}) {
   const { key, stage } = step.of
-  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured: {} })
+  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured })
 }
 
 /** Looks at formulas and an amount of base. */

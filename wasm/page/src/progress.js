@@ -7,9 +7,9 @@ import { isOver, start } from './timers.js'
 
 /** "todo", "done", or "changed": done, but by other words than the plan's. */
 export function progress(item) {
-  const words = state.done[item.id]
-  if (words === undefined) return 'todo'
-  return words === item.words ? 'done' : 'changed'
+  const tick = state.done[item.id]
+  if (!tick) return 'todo'
+  return tick.words === item.words ? 'done' : 'changed'
 }
 
 export const isDone = (step) => step.items.every((item) => progress(item) === 'done')
@@ -20,7 +20,7 @@ export function toggle(item) {
   const over = [item, ...(item.ends ?? [])].map(({ id }) => id)
   const stopped = state.timers.filter(({ id }) => over.includes(id))
   change({
-    done: { ...state.done, [item.id]: item.words },
+    done: { ...state.done, [item.id]: { words: item.words, gives: item.gives } },
     tickedOn: anyTicked() ? state.tickedOn : (state.orders.day ?? null),
     timers: state.timers.filter((timer) => !stopped.includes(timer)),
     ticked: [...state.ticked.filter(({ id }) => id !== item.id), { id: item.id, stopped, started: item.starts?.id }],

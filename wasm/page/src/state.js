@@ -6,7 +6,7 @@ export const state = {
   orders: null,
   /** The text of a book that is no JSON, while it is mended. */
   bookText: null,
-  /** What has been done, by the id of the step: the words it was done by. */
+  /** What has been done, by the id of the step: the words it was done by, and the mass that was measured. */
   done: {},
   /** What was ticked, the last one last: its id, the clocks that it stopped, and the one that it started. */
   ticked: [],

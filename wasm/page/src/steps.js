@@ -51,6 +51,7 @@ function prepare(of) {
       id: `${of.name}/${weigh.material}`,
       words: weigh.best.measure,
       say: `${weigh.material}: ${weigh.best.measure}`,
+      gives: weigh.best.gives,
       weigh,
     })),
   })

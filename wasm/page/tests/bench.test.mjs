@@ -37,11 +37,28 @@ person('lists the order of work with what each layer is shot from', {}, async (p
 person('says where a ticked step has changed since', {}, async (page) => {
   await page.getByRole('button', { name: 'Done', exact: true }).click()
   await go(page, 'Orders')
+  await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('28')
+  await go(page, 'Bench')
+  const row = pot(page, 'A').locator('ul.weigh li').first()
+  // More is said in measures of the bench.
+  assert.match(
+    await row.locator('p').innerText(),
+    /Ticked as “2 cup \+ 1 1\/4 cup”; the plan now says “3 1\/2 cup”: 1\/4 cup more\./,
+  )
+  // The box stays at its place beside what is to be measured.
+  const [box, measure] = await Promise.all(
+    [row.getByRole('checkbox'), row.locator('.measure')].map((part) => part.boundingBox()),
+  )
+  assert.ok(box.width < 80 && box.x + box.width < measure.x && box.y < measure.y + measure.height)
+  await picture(page, 'a ticked step that has changed')
+  // Less is put right.
+  await go(page, 'Orders')
   await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('44')
   await go(page, 'Bench')
-  await pot(page, 'A')
-    .getByText(/Ticked as “2 cup \+ 1 1\/4 cup”; the plan now says “/)
-    .waitFor()
+  await row.getByText(/ less\./).waitFor()
+  await row.getByRole('link', { name: 'Put it right' }).click()
+  assert.equal(await page.getByLabel('What went in of clear-base').inputValue(), '792 g')
+  await page.getByText('It comes right').waitFor()
 })
 
 person('goes through the whole day by one key', {}, async (page) => {
@@ -88,10 +105,33 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
     ['heat', 'fumes'],
     ['degas', 'vacuum'],
     ['shoot', 'water'],
+    ['shoot', 'hot-plastisol'],
   ]) {
     const steps = page.locator(`.step.${step}`)
+    assert.ok((await steps.count()) > 0, step)
     assert.equal(await steps.count(), await steps.filter({ has: page.locator(`[data-caution="${code}"]`) }).count())
   }
+  // What goes into a hot pot, and salt wherever it is stirred.
+  const adds = page.locator('.step.weigh', { hasText: 'Now add' })
+  assert.ok((await adds.count()) > 0)
+  assert.equal(await adds.count(), await adds.locator('[data-caution="hot-plastisol"]').count())
+  const salted = plan.work.flatMap(({ from }) =>
+    from.filter(({ pot, stage }) => {
+      const { stages } = plan.pots.find((one) => one.pot === pot)
+      return stages.slice(0, stage).some(({ weigh }) => weigh.some(({ kind }) => kind === 'salt'))
+    }),
+  )
+  assert.ok(salted.length > 0)
+  assert.equal(await page.locator('.step.shoot [data-caution="damp-salt"]').count(), salted.length)
+})
+
+person('says that sprues go back into a hot pot', { view: 'book' }, async (page) => {
+  const book = (await read('core/examples/demo/book.json')).replace('"sprues": "keep"', '"sprues": "melt-again"')
+  await chooseFile(page, 'Open a book', 'book.json', book)
+  await go(page, 'Bench')
+  const sprues = page.locator('.step.sprues')
+  assert.ok((await sprues.count()) > 0)
+  assert.equal(await sprues.count(), await sprues.locator('[data-caution="hot-plastisol"]').count())
 })
 
 person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page) => {
