@@ -156,6 +156,9 @@ const weighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool 
 
 const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` : nothing)
 
+/** What of a pot goes into one of so many fills. */
+const PART = { 2: 'Half', 3: 'A third', 4: 'A quarter' }
+
 function degasCard(plan, step, now) {
   const { known, unknown } = step.of.pot.degas ?? {}
   const cautions = cautionsAt(plan, 'vacuum')
@@ -173,7 +176,12 @@ function degasCard(plan, step, now) {
       <div>
         <p class="say">
           Fill the ${cupName(known.cup)} to <strong>${short(known.fill_mark)}</strong> at most:
-          ${known.fills === 1 ? 'all at once,' : html`<strong>${known.fills} fills</strong> of`} ${both(known.level)}.
+          ${
+            known.fills === 1
+              ? html`all at once, ${both(known.level)} with its air.`
+              : html`<strong>in ${known.fills} fills.</strong> ${PART[known.fills] ?? `One part in ${known.fills}`} of
+                  it at a time, the rest waits in another cup; with its air ${both(known.level)} each.`
+          }
         </p>
         ${step.items.map((item) => holdRow(step, item, now, known.fills > 1 ? `Fill ${step.items.indexOf(item) + 1}` : 'Degassed'))}
         <p class="hint">

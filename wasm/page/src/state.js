@@ -23,7 +23,7 @@ export const state = {
   /** Minutes that a degassing is held, as the maker wrote it; empty: the clock counts up. */
   hold: '',
   /** The pot that is looked at by itself: a formula and an amount, or one of the day's. */
-  one: { formulas: [], base: '', of: null, poured: {} },
+  one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '' },
   /** The piece whose salt is looked at. */
   salt: { product: '', salt: '', at: null },
   /** Something that the maker should know of a file that was opened, or of what an earlier visit has left. */

@@ -73,7 +73,7 @@ function degas(of) {
     id: `${of.name}/degas/${fill + 1}`,
     words: known ? `${known.level.text}` : 'degassed',
     say: known
-      ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} in the ${cupName(known.cup)}`
+      ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} with its air, in the ${cupName(known.cup)}`
       : 'Degas',
     hold: fills > 1 ? `degassing fill ${fill + 1}` : 'degassing',
   }))

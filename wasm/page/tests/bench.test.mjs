@@ -217,6 +217,15 @@ person('rings after a reload once it is touched, and says so', {}, async (page) 
   await silent.waitFor({ state: 'detached' })
 })
 
+person('says what waits while a pot is degassed in fills', {}, async (page) => {
+  const { pots } = await planOf(page)
+  const { fills, level } = pots[0].degas.known
+  assert.equal(fills, 2)
+  const words = (await pot(page, 'A').locator('.step.degas .say').first().innerText()).replaceAll(/\s+/g, ' ')
+  assert.match(words, /in 2 fills\. Half of it at a time, the rest waits in another cup; with its air 1 7\/8 cup/)
+  assert.ok(level.text.includes('1 7/8 cup'))
+})
+
 person('holds a degassing as long as the maker says', { clock: '2027-03-02T08:00:00' }, async (page) => {
   await page.getByRole('button', { name: /Start: Pot A, degassing fill 1/ }).click()
   const clock = page.getByRole('timer', { name: 'Pot A, degassing fill 1' })
