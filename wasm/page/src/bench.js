@@ -111,7 +111,9 @@ function potCard(plan, pot, steps, now) {
       (step) => step.items[0].id,
       (step) => stepCard(plan, pot, step, now?.step === step ? now.item : null),
     )}
-    <footer>${heats(pot)} ${leftOver(pot)} ${anything(pot, POT)}</footer>
+    <footer>
+      <span class="on-paper">${letter(pot.pot)}</span>${heats(pot)} ${leftOver(pot)} ${anything(pot, POT)}
+    </footer>
   </section>`
 }
 

@@ -34,6 +34,7 @@ const CARDS = {
 /** The card of a step in the card of a pot; `now` is the item that comes next, where it is one of this step. */
 export function stepCard(plan, pot, step, now) {
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
+    <span class="on-paper">${letter(pot.pot)}</span>
     ${CARDS[step.kind](plan, step, now, pot)}
   </div>`
 }

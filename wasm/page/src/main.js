@@ -6,6 +6,7 @@ import { load, plan } from './core.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
+import { headOfSheets } from './paper.js'
 import { once } from './press.js'
 import { next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
@@ -28,7 +29,9 @@ function draw() {
   // The words of the steps are on the scale that is shown.
   if (last.plan) last.steps = steps(last.plan)
   const stale = !made
-  document.title = `${VIEWS[view()]} · ${state.book.shop ?? 'pourwright'}`
+  const shop = state.book.shop ?? 'pourwright'
+  document.title = `${VIEWS[view()]} · ${shop}`
+  headOfSheets([VIEWS[view()], day(state.orders.day), shop].filter(Boolean).join(' · '))
   render(page(last, stale, bookFaults, ordersFaults), document.body)
   if (state.timers.length) runTimers()
 }

@@ -89,7 +89,7 @@ function inTheCup(of, faults) {
   const own = faultsAt(faults, ['cup'])
   const none = of ? 'as planned' : 'the largest'
   const control = choice({ id: 'one/cup', value: state.one.cup, names, faults: own, set: (cup) => edit({ cup }), none })
-  return field('In the cup', 'one/cup', control, own)
+  return html`<div class="fields">${field('In the cup', 'one/cup', control, own)}</div>`
 }
 
 /** What the library says of a pot; `planned` is what a pot of the day is by its plan. */

@@ -269,6 +269,19 @@ person('prints every pot with its boxes, and no keys', {}, async (page) => {
   assert.ok(pages >= 3 && pages <= 9, `${pages} pages`)
   await page.emulateMedia({ media: 'print' })
   for (const letter of 'ABCDE') assert.ok(await pot(page, letter).isVisible())
+  // Loose sheets can be told apart: each step has its pot's letter, each sheet its day and number.
+  const letters = await page.locator('.pot .step').evaluateAll((steps) =>
+    steps.map((step) => {
+      const shown = step.querySelector('.on-paper .letter')
+      return shown?.checkVisibility() && step.closest('.pot').id === `pot-${shown.dataset.pot}`
+    }),
+  )
+  assert.ok(letters.length > 20 && letters.every(Boolean))
+  const head = await page.evaluate(() =>
+    [...document.adoptedStyleSheets[0].cssRules].map(({ cssText }) => cssText).join(),
+  )
+  assert.match(head, /@top-left[^}]*Bench · Tue, Mar 2 · Tern Island workshop/)
+  assert.match(head, /@top-right[^}]*counter\(page\)/)
   assert.ok(await page.getByRole('checkbox').first().isVisible())
   for (const name of ['Done', 'Print', 'Undo']) {
     assert.equal(await page.getByRole('button', { name, exact: true }).count(), 0, name)
