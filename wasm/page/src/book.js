@@ -1,6 +1,7 @@
 // The shop's book: the cups at hand, files, and every field of the book with its faults beside it.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
+import { calibration } from './calibrate.js'
 import { faultsOfBook, plan as planOf } from './core.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
@@ -39,6 +40,7 @@ export function bookView(plan, faults) {
         <p class="hint">Empty: the clock counts up, and you stop it. The library states no time for it.</p>
       </section>
     </div>
+    ${calibration()}
     <section class="tree" id="book" tabindex="-1">
       <h2>Every field of the book</h2>
       ${beside('book', faultsJustAt(faults, []))}

@@ -26,6 +26,8 @@ export const state = {
   one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '' },
   /** The piece whose salt is looked at. */
   salt: { product: '', salt: '', at: null },
+  /** What is weighed for the book: of what, with which spoon, and the weighings as they were written. */
+  calibrate: { kind: 'drop', material: '', spoon: '', rows: [] },
   /** Something that the maker should know of a file that was opened, or of what an earlier visit has left. */
   notice: '',
   /** Why the browser keeps nothing, while it does not. */
@@ -35,20 +37,7 @@ export const state = {
 }
 
 /** The parts that are kept between visits. */
-export const KEPT = [
-  'book',
-  'orders',
-  'bookText',
-  'done',
-  'ticked',
-  'tickedOn',
-  'timers',
-  'before',
-  'scale',
-  'hold',
-  'one',
-  'salt',
-]
+export const KEPT = 'book orders bookText done ticked tickedOn timers before scale hold one salt calibrate'.split(' ')
 
 const listeners = []
 
