@@ -7,6 +7,7 @@ import { beside, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faul
 import { field, number, textInput } from './fields.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
+import { once } from './press.js'
 import { isBegun } from './progress.js'
 import { change, editBook, isInvented, state, valueAt } from './state.js'
 
@@ -77,7 +78,7 @@ function cups() {
             type="button"
             role="switch"
             aria-checked="true"
-            @click=${() => move(here.toSpliced(at, 1), [...away, cup])}
+            @click=${once('cups', () => move(here.toSpliced(at, 1), [...away, cup]))}
           >
             <span aria-hidden="true">✓</span> ${holds(cup)}
           </button>`,
@@ -89,7 +90,7 @@ function cups() {
             role="switch"
             aria-checked="false"
             class="quiet"
-            @click=${() => move([...here, cup], away.toSpliced(at, 1))}
+            @click=${once('cups', () => move([...here, cup], away.toSpliced(at, 1)))}
           >
             ${holds(cup)}
           </button>`,
@@ -274,7 +275,7 @@ function leaf(path, value, faults) {
       type="button"
       class="quiet remove"
       aria-label="Remove ${path.join(' ')}"
-      @click=${() => editBook(path, undefined)}
+      @click=${once(`remove ${id}`, () => editBook(path, undefined))}
     >
       <span aria-hidden="true">✕</span>
     </button>
@@ -285,7 +286,11 @@ function leaf(path, value, faults) {
 /** A field more: its name and value, or in a list one like the last. */
 function adder(path, value) {
   if (Array.isArray(value)) {
-    return html`<button type="button" class="quiet" @click=${() => editBook(path, [...value, value.at(-1) ?? ''])}>
+    return html`<button
+      type="button"
+      class="quiet"
+      @click=${once(`more ${path}`, () => editBook(path, [...value, value.at(-1) ?? '']))}
+    >
       One more like the last
     </button>`
   }

@@ -17,7 +17,7 @@ export function ordersView(plan, faults) {
   return html`
     ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)} ${whole(faults)}
     <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
-    ${ofBefore()}
+    ${ofBefore()} ${beside(fieldId('orders', ['lines']), faultsJustAt(faults, ['lines']))}
     <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
       ${repeat(
         lines,
@@ -26,7 +26,7 @@ export function ordersView(plan, faults) {
       )}
     </ol>
     ${removedLine()}
-    <div class="buttons"><button type="button" @click=${addLine}>Add a line</button></div>
+    <div class="buttons"><button type="button" @click=${once('add', addLine)}>Add a line</button></div>
     ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf(faults)}
     ${faults.length ? nothing : costTable(plan)}
   `
@@ -54,7 +54,7 @@ function lineCard(line, index, plan, faults) {
       }
       ${written('Promised', [...path, 'promised'], faults, { size: 9, placeholder: 'year-mm-dd' })}
       <div class="field ends">
-        <button type="button" class="quiet" @click=${() => swap(line, index, byPack)}>
+        <button type="button" class="quiet" @click=${once(`swap ${index}`, () => swap(line, index, byPack))}>
           ${byPack ? 'by piece' : 'in packs'}
         </button>
         <button
@@ -112,7 +112,7 @@ function byMold(line, path, faults) {
             <button
               type="button"
               class="quiet"
-              @click=${() => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]])}
+              @click=${once(fieldId('orders', formulas), () => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]]))}
             >
               and another
             </button>

@@ -8,7 +8,7 @@ import { isOver, start } from './timers.js'
 /** "todo", "done", or "changed": done, but by other words than the plan's. */
 export function progress(item) {
   const tick = state.done[item.id]
-  if (!tick) return 'todo'
+  if (!tick?.words) return 'todo'
   return tick.words === item.words ? 'done' : 'changed'
 }
 
@@ -17,7 +17,7 @@ export const isDone = (step) => step.items.every((item) => progress(item) === 'd
 /** Ticks an item off, or takes the tick back. */
 export function toggle(item) {
   if (progress(item) === 'done') return takeBack(item.id)
-  const over = [item, ...(item.ends ?? [])].map(({ id }) => id)
+  const over = [item.id, ...(item.ends ?? [])]
   const stopped = state.timers.filter(({ id }) => over.includes(id))
   change({
     done: { ...state.done, [item.id]: { words: item.words, gives: item.gives } },

@@ -9,8 +9,16 @@ export function steps(plan) {
   const begun = new Set()
   const { bench, measures } = plan.made_from.book
   const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
-  const all = plan.work.flatMap((work) => stepsOf(work, pots, begun, hotFor))
-  return all.filter((step) => step.items.length)
+  const all = plan.work.flatMap((work) => stepsOf(work, pots, begun, hotFor)).filter((step) => step.items.length)
+  endClocks(all)
+  return all
+}
+
+/** The clock of a hot pot ends with the last load that is shot from that heat. */
+function endClocks(steps) {
+  const shots = steps.filter(({ kind }) => kind === 'shoot')
+  const last = new Map(shots.flatMap((step) => step.hot.map((clock) => [clock.id, step])))
+  for (const [id, step] of last) (step.items.at(-1).ends ??= []).push(id)
 }
 
 /** The pots by their letters, each with a key that does not change with its place in the day. */
@@ -21,22 +29,25 @@ export function potsByLetter(plan) {
       const first = pot.stages[0].formulas.join(' + ')
       const count = (seen.get(first) ?? 0) + 1
       seen.set(first, count)
-      return [pot.pot, { pot, key: count > 1 ? `${first} (${count})` : first, shot: new Set() }]
+      return [pot.pot, { pot, key: count > 1 ? `${first} (${count})` : first, shot: new Set(), hot: null }]
     }),
   )
 }
 
 function stepsOf(work, pots, begun, hotFor) {
   const from = work.from.map((from) => {
-    const { pot, key, shot } = pots.get(from.pot)
-    const stage = pot.stages[from.stage - 1]
-    return { ...from, pot, key, shot, at: stage, name: `${key}/${from.stage}` }
+    const held = pots.get(from.pot)
+    const { pot, key, shot } = held
+    const of = { ...from, pot, key, shot, at: pot.stages[from.stage - 1], name: `${key}/${from.stage}` }
+    // A pot that is still hot is shot from by the clock of its last heat.
+    if (from.heat) held.hot = hot(of, work, hotFor)
+    return { ...of, hot: held.hot }
   })
   const fresh = from.filter(({ name }) => !begun.has(name) && begun.add(name))
   return [
     ...fresh.flatMap((of) => prepare(of)),
-    ...from.filter((of) => of.heat).map((of) => heat(of, work, hot(of, work, hotFor))),
-    shoot(from, work, hotFor),
+    ...from.filter((of) => of.heat).map((of) => heat(of, work)),
+    shoot(from, work),
     ...fresh.filter((of) => of.at.sprues_back.value > 0).map((of) => spruesBack(of)),
   ]
 }
@@ -80,7 +91,7 @@ function degas(of) {
   return step('degas', of, { items })
 }
 
-function heat(of, work, hot) {
+function heat(of, work) {
   const known = of.at.heating?.known
   // A pot that is heated for each of several molds is heated so often; the mold tells these heats apart.
   const name = `${of.name}/heat/${of.at.heats > 1 ? `${work.mold}/` : ''}`
@@ -94,11 +105,11 @@ function heat(of, work, hot) {
         of: known.bursts.length,
       }))
     : [{ id: `${name}1`, words: 'heated', say: 'Heat in short bursts, with a thermometer' }]
-  if (hot) items.at(-1).starts = hot
+  if (of.hot && items.length) items.at(-1).starts = of.hot
   return step('heat', of, { items, again: of.stage > 1 })
 }
 
-function shoot(from, work, hotFor) {
+function shoot(from, work) {
   const [of] = from
   const draws = from.map((of) => {
     const draw = of.at.draws.find((draw) => draw.mold === work.mold && draw.shots === work.shots && !of.shot.has(draw))
@@ -115,8 +126,7 @@ function shoot(from, work, hotFor) {
       shots,
     }
   })
-  const clocks = from.filter(({ heat }) => heat).flatMap((of) => hot(of, work, hotFor) ?? [])
-  loads.at(-1).ends = clocks
+  const clocks = from.flatMap(({ hot }) => hot ?? [])
   return step('shoot', of, { pots: from.map(({ pot }) => pot.pot), work, draws, items: loads, hot: clocks })
 }
 

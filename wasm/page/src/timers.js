@@ -1,5 +1,6 @@
 // Clocks: a burst counts down, a degassing counts up, or down where the maker has set how long it is held. A clock is the
 // moment it was started at, so that it runs on while the page is closed.
+import { once } from './press.js'
 import { change, state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
@@ -65,7 +66,12 @@ export function timerBar(goTo) {
           <span class="face">${clock(face(timer))}</span>
           <span class="of">${isOver(timer) ? 'Over: ' : nothing}${timer.label}</span>
         </a>
-        <button type="button" class="quiet" @click=${() => stop(timer.id)} aria-label="Stop the clock: ${timer.label}">
+        <button
+          type="button"
+          class="quiet"
+          @click=${once('stop', () => stop(timer.id))}
+          aria-label="Stop the clock: ${timer.label}"
+        >
           Stop
         </button>
       </div>`,

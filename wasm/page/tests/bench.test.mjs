@@ -1,9 +1,6 @@
 // The bench: ticks, clocks, scales, cautions, paper.
 import assert from 'node:assert/strict'
-import { chooseFile, go, line, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
-
-/** Longer than two presses of one key are one. */
-const BOUNCE = 600
+import { BOUNCE, chooseFile, go, line, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
 
 person('ticks steps off, keeps them over a reload, and takes them back', {}, async (page) => {
   const done = page.getByRole('button', { name: 'Done', exact: true })
@@ -198,7 +195,13 @@ person('says how long a pot stays hot from when it is hot', { clock: '2027-03-02
   assert.equal(await clock.count(), 0)
   await goOnTo(page, /Load 1 of/)
   assert.ok(await clock.isVisible())
-  for (let load = 0; /Load/.test(await foot.innerText()); load += 1) {
+  // It goes on for all that is shot from this heat, and ends with the last load of it.
+  await goOnTo(page, /Burst 1 of/)
+  assert.equal(await clock.count(), 0)
+  await goOnTo(page, /Load 1 of .* stick-6/)
+  assert.ok(await clock.isVisible())
+  assert.ok(await page.locator('.step.shoot', { hasText: 'stick-6' }).first().locator('.running').isVisible())
+  while (/stick-6/.test(await foot.innerText())) {
     await page.locator('.done-next').click()
     await page.clock.runFor(BOUNCE)
   }

@@ -1,7 +1,7 @@
 // The book: files, faults beside their fields, cups.
 import assert from 'node:assert/strict'
 import { readFile } from 'node:fs/promises'
-import { chooseFile, go, line, person, picture, pot, read } from './support.mjs'
+import { BOUNCE, chooseFile, go, line, person, picture, pot, read } from './support.mjs'
 
 person('that is broken shows each fault beside its field', { view: 'book' }, async (page) => {
   for (const name of [
@@ -60,7 +60,10 @@ person('that is no JSON is mended as text', { view: 'book' }, async (page) => {
 })
 
 person('with another cup on the shelf changes the day', { view: 'book' }, async (page) => {
-  await page.getByRole('switch', { name: '4 cup' }).click()
+  // A second tap does not take another cup away.
+  await page.getByRole('switch', { name: '4 cup' }).dblclick()
+  assert.equal(await page.getByRole('switch', { checked: false }).count(), 1)
+  await page.waitForTimeout(BOUNCE)
   await go(page, 'Bench')
   assert.doesNotMatch(await page.getByRole('main').innerText(), /in the 4-cup cup/)
   await go(page, 'Book')

@@ -1,6 +1,6 @@
 // The order list: what is changed there, and what is wrong with it.
 import assert from 'node:assert/strict'
-import { chooseFile, go, line, person, picture, planOf, pot, read } from './support.mjs'
+import { BOUNCE, chooseFile, go, line, person, picture, planOf, pot, read } from './support.mjs'
 
 person('change and the plan follows at once', { view: 'orders' }, async (page) => {
   const packs = line(page, 3)
@@ -67,7 +67,10 @@ person('tell what the day costs and what runs short, where', { view: 'orders' },
 })
 
 person('are as many by piece as in packs', { view: 'orders' }, async (page) => {
-  const swap = (name) => line(page, 1).getByRole('button', { name }).click()
+  const swap = async (name) => {
+    await line(page, 1).getByRole('button', { name }).click()
+    await page.waitForTimeout(BOUNCE)
+  }
   const written = (name) => line(page, 1).getByRole('textbox', { name, exact: true })
   await swap('in packs')
   assert.equal(await written('Each pack').inputValue(), '24')
