@@ -158,7 +158,7 @@ const weighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool 
 const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` : nothing)
 
 /** What of a pot goes into one of so many fills. */
-const PART = { 2: 'Half', 3: 'A third', 4: 'A quarter' }
+const PART = { 2: 'half', 3: 'a third', 4: 'a quarter' }
 
 function degasCard(plan, step, now) {
   const { known, unknown } = step.of.pot.degas ?? {}
@@ -179,9 +179,9 @@ function degasCard(plan, step, now) {
           Fill the ${cupName(known.cup)} to <strong>${short(known.fill_mark)}</strong> at most:
           ${
             known.fills === 1
-              ? html`all at once, ${both(known.level)} with its air.`
-              : html`<strong>in ${known.fills} fills.</strong> ${PART[known.fills] ?? `One part in ${known.fills}`} of
-                  it at a time, the rest waits in another cup; with its air ${both(known.level)} each.`
+              ? html`all at once, ${both(known.level)} with the air in it.`
+              : html`<strong>in ${known.fills} fills</strong>, ${PART[known.fills] ?? `one part in ${known.fills}`} of
+                  it at a time, while the rest waits in another cup; each is ${both(known.level)} with the air in it.`
           }
         </p>
         ${step.items.map((item) => holdRow(step, item, now, known.fills > 1 ? `Fill ${step.items.indexOf(item) + 1}` : 'Degassed'))}
@@ -289,7 +289,8 @@ function shootCard(plan, step, now, pot) {
   // What several pots are shot for together stands with each of them, and is one step.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
   return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(draw.shots, 'shot')} of ${short(draw.per_shot)}</h3>
-    ${cautionsAt(plan, 'hot-plastisol', 'water', ...(salted ? ['damp-salt'] : []))}
+    ${cautionsAt(plan, 'hot-plastisol', 'water')}
+    ${salted ? html`<p class="stir">Stir before every load: the salt settles.</p>` : nothing}
     ${
       others.length
         ? html`<p class="say together">

@@ -84,7 +84,7 @@ function degas(of) {
     id: `${of.name}/degas/${fill + 1}`,
     words: known ? `${known.level.text}` : 'degassed',
     say: known
-      ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} with its air, in the ${cupName(known.cup)}`
+      ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} with the air in it, in the ${cupName(known.cup)}`
       : 'Degas',
     hold: fills > 1 ? `degassing fill ${fill + 1}` : 'degassing',
   }))
@@ -141,7 +141,7 @@ function spruesBack(of) {
   return step('sprues', of, { items: [{ id: `${of.name}/sprues`, words: of.at.sprues_back.text, say }] })
 }
 
-/** What is in each piece of flakes, `about 1100 of teal-flake`. */
+/** What is in each piece of flakes, `1100 flakes of teal-flake`. */
 export function flakes(pieces) {
-  return pieces.flakes.map((flake) => `${about(flake.count)} of ${flake.material}`).join(', ')
+  return pieces.flakes.map((flake) => `${about(flake.count)} flakes of ${flake.material}`).join(', ')
 }

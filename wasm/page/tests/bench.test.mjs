@@ -119,7 +119,7 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
     }),
   )
   assert.ok(salted.length > 0)
-  assert.equal(await page.locator('.step.shoot [data-caution="damp-salt"]').count(), salted.length)
+  assert.equal(await page.locator('.step.shoot', { hasText: 'Stir before every load' }).count(), salted.length)
 })
 
 person('says that sprues go back into a hot pot', { view: 'book' }, async (page) => {
@@ -225,7 +225,7 @@ person('says what waits while a pot is degassed in fills', {}, async (page) => {
   const { fills, level } = pots[0].degas.known
   assert.equal(fills, 2)
   const words = (await pot(page, 'A').locator('.step.degas .say').first().innerText()).replaceAll(/\s+/g, ' ')
-  assert.match(words, /in 2 fills\. Half of it at a time, the rest waits in another cup; with its air 1 7\/8 cup/)
+  assert.match(words, /in 2 fills, half of it at a time, while the rest waits in another cup; each is 1 7\/8 cup/)
   assert.ok(level.text.includes('1 7/8 cup'))
 })
 
