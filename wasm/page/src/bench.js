@@ -6,7 +6,7 @@ import { runsOut } from './cost.js'
 import { anything } from './generic.js'
 import { letter } from './letter.js'
 import { toKnow } from './notes.js'
-import { begin, isDone, next, progress } from './progress.js'
+import { begin, isDone, next, ofBefore, progress } from './progress.js'
 import { both, counted, cupName, day, short } from './show.js'
 
 /** The view: `steps` are those of the plan. */
@@ -19,6 +19,7 @@ export function bench(plan, steps) {
       </p>
       ${orderOfWork(plan, steps, now)}
       <div class="pots">
+        ${ofBefore()}
         ${repeat(
           plan.pots,
           (pot) => pot.pot,
@@ -110,7 +111,9 @@ function potCard(plan, pot, steps, now) {
       (step) => step.items[0].id,
       (step) => stepCard(plan, pot, step, now?.step === step ? now.item : null),
     )}
-    <footer>${heats(pot)} ${leftOver(pot)} ${anything(pot, POT)}</footer>
+    <footer>
+      <span class="on-paper">${letter(pot.pot)}</span>${heats(pot)} ${leftOver(pot)} ${anything(pot, POT)}
+    </footer>
   </section>`
 }
 

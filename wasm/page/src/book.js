@@ -1,11 +1,14 @@
 // The shop's book: the cups at hand, files, and every field of the book with its faults beside it.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
-import { faultsOfBook } from './core.js'
+import { calibration } from './calibrate.js'
+import { faultsOfBook, plan as planOf } from './core.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
+import { once } from './press.js'
+import { isBegun } from './progress.js'
 import { change, editBook, isInvented, state, valueAt } from './state.js'
 
 /** The view; `plan` is that of the documents as they stand, where there is one; `faults` are those of the book. */
@@ -25,6 +28,7 @@ export function bookView(plan, faults) {
           <button type="button" @click=${() => saveFile('orders.json', state.orders)}>Save the orders</button>
           ${plan ? html`<button type="button" class="quiet" @click=${() => saveFile('plan.json', plan)}>Save the plan</button>` : nothing}
           <button type="button" class="quiet" @click=${demoDay}>Demo book and orders</button>
+          ${state.before ? html`<button type="button" class="quiet" @click=${takeBack}>Back to what was here before</button>` : nothing}
         </div>
       </section>
       <section>
@@ -37,6 +41,7 @@ export function bookView(plan, faults) {
         <p class="hint">Empty: the clock counts up, and you stop it. The library states no time for it.</p>
       </section>
     </div>
+    ${calibration()}
     <section class="tree" id="book" tabindex="-1">
       <h2>Every field of the book</h2>
       ${beside('book', faultsJustAt(faults, []))}
@@ -73,7 +78,7 @@ function cups() {
             type="button"
             role="switch"
             aria-checked="true"
-            @click=${() => move(here.toSpliced(at, 1), [...away, cup])}
+            @click=${once('cups', () => move(here.toSpliced(at, 1), [...away, cup]))}
           >
             <span aria-hidden="true">✓</span> ${holds(cup)}
           </button>`,
@@ -85,7 +90,7 @@ function cups() {
             role="switch"
             aria-checked="false"
             class="quiet"
-            @click=${() => move([...here, cup], away.toSpliced(at, 1))}
+            @click=${once('cups', () => move([...here, cup], away.toSpliced(at, 1)))}
           >
             ${holds(cup)}
           </button>`,
@@ -113,19 +118,40 @@ function opener(label, open) {
   /></label>`
 }
 
-/** Opens a book: whatever is wrong with it, it can be mended here. */
-function openBook(text) {
+/** Opens a book: whatever is wrong with it, it can be mended here. Until it reads, the book before stands. */
+function openBook(text, name = null) {
   const book = parsed(text)
   const twice = faultsOfBook(text).filter(({ code }) => code === 'duplicate-key')
-  if (book === undefined || twice.length) change({ bookText: text })
-  else change({ book, bookText: null, done: {}, ticked: [], timers: [] })
+  if (book && 'lines' in book && !('materials' in book)) {
+    change({ notice: `“${name ?? 'This'}” is an order list, no book: open it by “Open orders”.` })
+  } else if (book === undefined || twice.length) change({ bookText: text, notice: '' })
+  else replace({ book, bookText: null })
 }
 
 function openOrders(text, name) {
   const orders = parsed(text)
-  if (orders && Array.isArray(orders.lines) && orders.lines.every(isObject))
-    change({ orders, notice: '', done: {}, ticked: [], timers: [] })
+  if (orders && Array.isArray(orders.lines) && orders.lines.every(isObject)) replace({ orders })
+  else if (orders && 'materials' in orders) change({ notice: `“${name}” is a book: open it by “Open a book”.` })
   else change({ notice: `“${name}” is no order list: that is a JSON object with a list “lines” of objects.` })
+}
+
+/** What belongs to a day and goes with its documents. */
+const DAY = ['book', 'orders', 'done', 'ticked', 'tickedOn', 'timers']
+
+const asItStands = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
+
+/** Puts other documents in the place of those that stand here, which are put aside with their ticks and clocks. */
+function replace(documents) {
+  if (isBegun() && !confirm('The ticks and clocks of the day go with what stands here. Replace it?')) return
+  // A book that does not read does not push the one before out.
+  const reads = !state.before || !planOf(state.book, state.orders).bookFaults.length
+  const before = reads ? asItStands() : state.before
+  change({ ...documents, done: {}, ticked: [], tickedOn: null, timers: [], before, notice: '', removed: null })
+}
+
+/** Takes back what was put aside; what stands here is put aside in its place. */
+function takeBack() {
+  change({ ...state.before, before: asItStands(), bookText: null, notice: '', removed: null })
 }
 
 /** The object that a JSON text says; undefined where it says none. */
@@ -145,7 +171,7 @@ function demoDay() {
   if (!isInvented() && !confirm('The book and the orders that stand here are replaced. Are they saved?')) return
   takeIn(async () => {
     const [book, orders] = await Promise.all([demo('book'), demo('orders')])
-    change({ book, orders, bookText: null, done: {}, ticked: [], timers: [], notice: '' })
+    replace({ book, orders, bookText: null })
   })
 }
 
@@ -249,7 +275,7 @@ function leaf(path, value, faults) {
       type="button"
       class="quiet remove"
       aria-label="Remove ${path.join(' ')}"
-      @click=${() => editBook(path, undefined)}
+      @click=${once(`remove ${id}`, () => editBook(path, undefined))}
     >
       <span aria-hidden="true">✕</span>
     </button>
@@ -260,7 +286,11 @@ function leaf(path, value, faults) {
 /** A field more: its name and value, or in a list one like the last. */
 function adder(path, value) {
   if (Array.isArray(value)) {
-    return html`<button type="button" class="quiet" @click=${() => editBook(path, [...value, value.at(-1) ?? ''])}>
+    return html`<button
+      type="button"
+      class="quiet"
+      @click=${once(`more ${path}`, () => editBook(path, [...value, value.at(-1) ?? '']))}
+    >
       One more like the last
     </button>`
   }

@@ -4,12 +4,14 @@ import { cautionsAt } from './cautions.js'
 import { cupDrawing } from './cup.js'
 import { anything } from './generic.js'
 import { letter } from './letter.js'
+import { measured } from './meant.js'
 import { lookAt } from './one.js'
+import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
-import { both, counted, cupName, off, short } from './show.js'
+import { about, both, counted, cupName, off, short } from './show.js'
 import { state } from './state.js'
 import { flakes } from './steps.js'
-import { clock, clockOf, face, start, timerOf } from './timers.js'
+import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
 
 // The fields that the cards show: what else a plan has is shown as it stands.
 const STAGE =
@@ -26,12 +28,13 @@ const CARDS = {
   degas: degasCard,
   heat: heatCard,
   shoot: shootCard,
-  sprues: simpleCard,
+  sprues: spruesCard,
 }
 
 /** The card of a step in the card of a pot; `now` is the item that comes next, where it is one of this step. */
 export function stepCard(plan, pot, step, now) {
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
+    <span class="on-paper">${letter(pot.pot)}</span>
     ${CARDS[step.kind](plan, step, now, pot)}
   </div>`
 }
@@ -46,17 +49,31 @@ function tick(item, now, label, again = '') {
     id="item:${item.id}${again}"
     aria-checked=${state === 'done' ? 'true' : 'false'}
     aria-label=${label}
-    @click=${() => toggle(item)}
+    @click=${once(item.id, () => toggle(item))}
   >
     <span aria-hidden="true">${state === 'done' ? '✓' : state === 'changed' ? '!' : ''}</span>
   </button>`
 }
 
-/** What was ticked by other words than the plan has now. */
-function changed(item) {
+/** What was ticked by other words than the plan has now, and what that comes to where it can be said. */
+function changed(item, comesTo = () => '.') {
   return progress(item) === 'changed'
-    ? html`<p class="changed">Ticked as “${state.done[item.id]}”; the plan now says “${item.words}”.</p>`
+    ? html`<p class="changed">
+        Ticked as “${state.done[item.id].words}”; the plan now says “${item.words}”${comesTo()}
+      </p>`
     : nothing
+}
+
+/** How much more the plan now wants than was measured, as the bench measures that; what is too much is put right. */
+function difference(step, item) {
+  const { material, best } = item.weigh
+  const { gives } = state.done[item.id]
+  const grams = best.gives.value - gives.value
+  const way = measured(material, { value: Math.abs(grams), unit: 'g' }).best
+  const words = `: ${way?.measure ?? `${about(Math.abs(grams))} g`}`
+  if (grams > 0) return html`${words} more.`
+  return html`${words} less.
+    <a class="button quiet" href="#one" @click=${() => lookAt(step, { [material]: gives.text })}>Put it right</a>`
 }
 
 function shelfCard(plan, step, now, pot) {
@@ -75,17 +92,22 @@ function simpleCard(plan, step, now) {
   )
 }
 
+function spruesCard(plan, step, now) {
+  return html`${cautionsAt(plan, 'hot-plastisol')} ${simpleCard(plan, step, now)}`
+}
+
+const isSalted = ({ weigh }) => weigh.some(({ kind }) => kind === 'salt')
+
 function weighCard(plan, step, now, pot) {
   const { at, stage } = step.of
-  const salt = step.items.some(({ weigh }) => weigh.kind === 'salt')
   return html`<h3>${stage === 1 ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>
     <p class="hint">
       ${stage === 1 ? 'Measure the base, then stir in the rest.' : 'To what is in the cup, and stir in.'}
     </p>
-    ${salt ? cautionsAt(plan, 'damp-salt') : nothing}
+    ${cautionsAt(plan, ...(stage > 1 ? ['hot-plastisol'] : []), ...(isSalted(at) ? ['damp-salt'] : []))}
     <div class="with-cup">
       <ul class="weigh">
-        ${step.items.map((item) => weighRow(item, now))}
+        ${step.items.map((item) => weighRow(step, item, now))}
       </ul>
       <figure>
         ${cupDrawing({
@@ -106,7 +128,7 @@ function weighCard(plan, step, now, pot) {
     ${anything(at, STAGE)}`
 }
 
-function weighRow(item, now) {
+function weighRow(step, item, now) {
   const { weigh } = item
   const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
@@ -117,7 +139,7 @@ function weighRow(item, now) {
       <small>${others}</small>
       ${weighed(weigh) ? nothing : html`<small>${short(weigh.best.gives)}</small>`}
     </span>
-    ${changed(item)}${anything(weigh, WEIGH)}
+    ${changed(item, () => difference(step, item))}${anything(weigh, WEIGH)}
   </li>`
 }
 
@@ -144,6 +166,9 @@ function leftInChamber({ absolute, at_most, swells_at }) {
   return html`${both(absolute)} are left in the chamber${reckoned}`
 }
 
+/** What of a pot goes into one of so many fills. */
+const PART = { 2: 'half', 3: 'a third', 4: 'a quarter' }
+
 function degasCard(plan, step, now) {
   const { known, unknown } = step.of.pot.degas ?? {}
   const cautions = cautionsAt(plan, 'vacuum')
@@ -161,7 +186,12 @@ function degasCard(plan, step, now) {
       <div>
         <p class="say">
           Fill the ${cupName(known.cup)} to <strong>${short(known.fill_mark)}</strong> at most:
-          ${known.fills === 1 ? 'all at once,' : html`<strong>${known.fills} fills</strong> of`} ${both(known.level)}.
+          ${
+            known.fills === 1
+              ? html`all at once, ${both(known.level)} with the air in it.`
+              : html`<strong>in ${known.fills} fills</strong>, ${PART[known.fills] ?? `one part in ${known.fills}`} of
+                  it at a time, while the rest waits in another cup; each is ${both(known.level)} with the air in it.`
+          }
         </p>
         ${step.items.map((item) => holdRow(step, item, now, known.fills > 1 ? `Fill ${step.items.indexOf(item) + 1}` : 'Degassed'))}
         <p class="hint">
@@ -199,7 +229,7 @@ function clockKey(step, item) {
   const clockOfItem = clockOf(step, item)
   const timer = timerOf(item)
   if (timer) {
-    return html`<output class="running ${timer.over ? 'over' : ''}" aria-label=${timer.label}
+    return html`<output class="running ${isOver(timer) ? 'over' : ''}" aria-label=${timer.label}
       >${clock(face(timer))}</output
     >`
   }
@@ -255,19 +285,21 @@ function heatCard(plan, step, now) {
 function burst(step, item) {
   const { burst, number } = item
   return html`<p class="say">
-      <span class="only">if it shows <strong>${short(burst.only_below)}</strong> or less</span>
+      <span class="only">Burst ${number}, if it shows <strong>${short(burst.only_below)}</strong> or less</span>
       <span class="then">then about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
     </p>
     ${clockKey(step, item)}`
 }
 
 function shootCard(plan, step, now, pot) {
-  const { draw } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
+  const { draw, of } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
+  const salted = of.pot.stages.slice(0, of.stage).some(isSalted)
   const others = draw.together_with
   // What several pots are shot for together stands with each of them, and is one step.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
   return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(draw.shots, 'shot')} of ${short(draw.per_shot)}</h3>
-    ${cautionsAt(plan, 'water')}
+    ${cautionsAt(plan, 'hot-plastisol', 'water')}
+    ${salted ? html`<p class="stir">Stir before every load: the salt settles.</p>` : nothing}
     ${
       others.length
         ? html`<p class="say together">
@@ -276,14 +308,13 @@ function shootCard(plan, step, now, pot) {
           </p>`
         : nothing
     }
-    ${
-      step.hot
-        ? html`<div class="row">
-            <p class="say">While it is hot:</p>
-            ${clockKey(step, step.hot)}
-          </div>`
-        : nothing
-    }
+    ${step.hot.map(
+      (hot) =>
+        html`<div class="row">
+          <p class="say">${hot.clock.label}:</p>
+          ${clockKey(step, hot)}
+        </div>`,
+    )}
     <div class="loads" role="group" aria-label="Loads of ${draw.mold} from pot ${pot.pot}">
       ${step.items.map(
         (item) =>
@@ -292,7 +323,7 @@ function shootCard(plan, step, now, pot) {
           </div>`,
       )}
     </div>
-    ${step.items.map(changed)}
+    ${step.items.map((item) => changed(item))}
     <ul class="pieces">
       ${draw.pieces.filter(({ made }) => made > 0).map((pieces) => piecesOf(pieces))}
     </ul>

@@ -3,6 +3,9 @@ import init, { Book, PourwrightError, calculate } from '../pourwright/src/web.js
 
 export const load = init
 
+/** The format that documents are written in here. */
+export const FORMAT = 'pourwright/1.0'
+
 /** What the library says to `request`: `{ answer, faults }`, one of them empty. */
 export function ask(request) {
   return refusable(() => ({ answer: calculate(request), faults: [] }))

@@ -6,12 +6,25 @@ import { state } from './state.js'
 
 /** Asks what to add; null where nothing went in otherwise. */
 export function putRight(wanted) {
-  const poured = Object.fromEntries(Object.entries(state.one.poured).filter(([, amount]) => amount.trim()))
+  const { poured: written, cup, trace } = state.one
+  const poured = Object.fromEntries(Object.entries(written).filter(([, amount]) => amount.trim()))
   if (!Object.keys(poured).length) return null
   const pot = { ...wanted.whole, ...poured }
-  const request = { calculate: 'correct', book: state.book, ...wanted.request, pot }
-  return { request, ...ask(request) }
+  const chosen = { ...(cup && { cup }), ...(trace && { trace }) }
+  const request = { calculate: 'correct', book: state.book, ...wanted.request, ...chosen, pot }
+  const { answer, faults } = ask(request)
+  return { request, answer, faults: faults.map(helped) }
 }
+
+// Help in the words of the page, where the library's speaks of a request.
+const HELP = {
+  'pot-foreign-material':
+    'Nothing can be taken out: make of it what it could still become, keep it as left-over, or let it pass where it is little enough.',
+  'correction-over-full': 'Say above which cup it is in; a larger one must stand on the shelf, in the book.',
+  'pot-without-cup': 'Put a cup on the shelf, in the book.',
+}
+
+const helped = (fault) => ({ ...fault, help: HELP[fault.code] ?? fault.help })
 
 const OUTCOMES = {
   right: 'It comes right. Add:',
@@ -19,11 +32,13 @@ const OUTCOMES = {
   foreign: 'It cannot be made right.',
 }
 
-/** The answer, in words and weigh list. */
-export function answerOf(answer) {
+/** The answer, in words and weigh list; `letPass` is given the share of the pot up to which a stranger is let pass. */
+export function answerOf(answer, letPass) {
+  const fault = answer.fault && helped(answer.fault)
   return html`
     <p class="outcome ${answer.outcome}"><strong>${OUTCOMES[answer.outcome]}</strong></p>
-    ${answer.fault ? html`<p>${answer.fault.message} ${answer.fault.help}</p>` : nothing}
+    ${fault ? html`<p>${fault.message} ${fault.help}</p>` : nothing}
+    ${answer.outcome === 'foreign' ? pass(answer, letPass) : nothing}
     <ul class="weigh">
       ${answer.add.map(
         ({ material, kind, best, others }) =>
@@ -47,6 +62,7 @@ export function answerOf(answer) {
         ? html`<p>
             Little enough to let pass:
             ${answer.traces.map((trace) => `${trace.material} ${short(trace.mass)}`).join(', ')}.
+            <button type="button" class="quiet" @click=${() => letPass('')}>It is not</button>
           </p>`
         : nothing
     }
@@ -74,6 +90,16 @@ export function answerOf(answer) {
         : nothing
     }
   `
+}
+
+/** A key to let pass what does not belong, with the share that it is of the pot. */
+function pass({ foreign, mass }, letPass) {
+  const most = Math.max(...foreign.map((one) => one.mass.value / mass.value))
+  // Up to the next tenth of a per cent, so that it is not refused for the rounding.
+  const trace = `${Math.ceil(most * 1000) / 10} %`
+  return html`<button type="button" class="quiet" @click=${() => letPass(trace)}>
+    Let it pass: ${trace} of the pot at most
+  </button>`
 }
 
 function becomes(list) {

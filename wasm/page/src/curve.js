@@ -1,6 +1,6 @@
 // What salt does to a piece: every point is an answer of the library to the requests `salt` and `sink`, for the mix that
 // the piece is shot from, cold and as hot as it is shot.
-import { ask } from './core.js'
+import { FORMAT, ask } from './core.js'
 import { state } from './state.js'
 
 /** Salt goes up in half teaspoons for the base of the formula, as a spoon doses it. */
@@ -42,17 +42,17 @@ export function reckon(piece, salt) {
   if (base.fault) return base
   const askFor = (loading) => point(piece, base, loading)
   const points = []
-  let end = ''
+  let end = null
   while (points.length < MOST_STEPS) {
     const next = askFor({ as_scooped: teaspoons(points.length) })
     if (next.fault) {
       if (!points.length) return next
-      end = `More is refused: ${next.fault.message} ${next.fault.help}`
+      end = next.fault
       break
     }
     points.push(next)
   }
-  if (points.length < 2) return { fault: { message: `No salt goes in. ${end}`, help: '' } }
+  if (points.length < 2) return { fault: end ?? { message: 'No salt goes in.', help: '' } }
   const dosed = base.dosed && askFor({ mass: base.dosed })
   // Where on the scale the book's dose lies; a step of it is a step of the scale within rounding.
   const exact = dosed?.salt ? dosed.salt.as_scooped.value / (points[1].salt.as_scooped.value || 1) : null
@@ -60,13 +60,23 @@ export function reckon(piece, salt) {
   return {
     piece,
     points,
-    end,
+    end: end ? endOf(end, points.at(-1)) : '',
     now,
     ask: askFor,
     per: base.per,
     formula: base.formula,
     dose: base.dose,
   }
+}
+
+const OUT_OF_REACH = 'salt-out-of-reach'
+
+/** Why the plot goes no further, on the scale that it has. */
+function endOf(fault, { salt }) {
+  const most = `More than ${salt.as_scooped.text} is refused`
+  if (fault.code !== OUT_OF_REACH) return `${most}: ${fault.message} ${fault.help}`
+  const limit = state.book.limits?.solids
+  return `${most}: it would be more salt by volume than the limit of solids${limit ? `, ${limit}` : ''}.`
 }
 
 /** The mix without its salt, cold and as hot as it is shot, and the piece. */
@@ -104,7 +114,7 @@ function basisOf(piece, salt, must) {
     calculate: 'plan',
     book,
     orders: {
-      format: 'pourwright/1.0',
+      format: FORMAT,
       lines: [{ order: '1', product: piece.product, ...(piece.shape && { shape: piece.shape }), pieces: 1 }],
     },
   }).pots[0].stages[0]
@@ -192,9 +202,15 @@ export function saltFor(curve, kind, wanted) {
     const { answer, faults } = ask({ ...sinking(curve.piece, near.salt), speed: wanted })
     if (!answer) return noted({ fault: faults[0] })
     near = curve.ask({ density: same(answer.density) })
-    if (near.fault) return noted(near)
+    if (near.fault) return near.fault.code === OUT_OF_REACH ? { note: speedsOf(curve, wanted) } : noted(near)
   }
   return near
+}
+
+/** What speeds are in reach, where one is wished that is not. */
+function speedsOf({ points }, wanted) {
+  const [none, most] = [points[0], points.at(-1)]
+  return `${wanted} is out of reach by adding salt. In reach is ${none.sink.speed.text} (no salt) to ${most.sink.speed.text} (${most.salt.as_scooped.text}).`
 }
 
 const noted = (answered) => (answered.fault ? { note: `${answered.fault.message} ${answered.fault.help}` } : answered)

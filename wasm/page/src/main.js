@@ -6,13 +6,15 @@ import { load, plan } from './core.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
+import { headOfSheets } from './paper.js'
+import { once } from './press.js'
 import { next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
 import { day } from './show.js'
 import { change, isInvented, onChange, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
-import { demo, keepNow, keepSoon, kept } from './storage.js'
-import { clockOf, keepAwake, runTimers, start, timerBar, timerOf } from './timers.js'
+import { begun, demo, follow, keepNow, keepSoon, kept } from './storage.js'
+import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
 
@@ -27,7 +29,9 @@ function draw() {
   // The words of the steps are on the scale that is shown.
   if (last.plan) last.steps = steps(last.plan)
   const stale = !made
-  document.title = `${VIEWS[view()]} · ${state.book.shop ?? 'pourwright'}`
+  const shop = state.book.shop ?? 'pourwright'
+  document.title = `${VIEWS[view()]} · ${shop}`
+  headOfSheets([VIEWS[view()], day(state.orders.day), shop].filter(Boolean).join(' · '))
   render(page(last, stale, bookFaults, ordersFaults), document.body)
   if (state.timers.length) runTimers()
 }
@@ -60,8 +64,8 @@ function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
     </header>
     <main id="main" tabindex="-1" aria-busy=${state.reading > 0}>
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
-      ${state.notice ? html`<p class="notice" role="status">${state.notice}</p>` : nothing} ${invented()}
-      ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
+      ${[state.notice, state.unkept].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
+      ${invented()} ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
       ${guarded(() => viewOf(shown, plan, steps, pots, bookFaults, ordersFaults))}
     </main>
     ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale) : nothing}
@@ -120,26 +124,36 @@ function foot(shown, plan, steps, stale) {
                     ${mainKey(now, steps)}`
                 : html`<p class="say">${stale ? 'Mend the faults first.' : 'All done.'}</p>`
             }
-            <button type="button" class="quiet" ?disabled=${!state.ticked.length} @click=${undo}>Undo</button>
+            <button type="button" class="quiet" ?disabled=${!state.ticked.length} @click=${once('undo', undo)}>
+              Undo
+            </button>
           </div>`
         : nothing
     }
   </aside>`
 }
 
-/** The key for the next thing: to start its clock, or else that it is done. */
+/** The key for the next thing: to start its clock, or else that it is done; one that ends a clock looks unlike the rest. */
 function mainKey(now, steps) {
   const clock = clockOf(now.step, now.item)
-  if (clock?.seconds && !timerOf(now.item)) {
+  const timer = timerOf(now.item)
+  if (clock?.seconds && !timer) {
     const press = () => {
       start(now.item, clock)
       goToItem(null, now.item.id)
     }
-    return html`<button type="button" class="done-next clock" @click=${press}>
+    return html`<button type="button" class="done-next clock" @click=${once('foot', press)}>
       <span aria-hidden="true">▶</span> ${clock.words}
     </button>`
   }
-  return html`<button type="button" class="done-next" @click=${() => doneNext(now, steps)}>Done</button>`
+  const early = timer && timer.seconds !== null && !isOver(timer)
+  return html`<button
+    type="button"
+    class="done-next ${early ? 'early' : ''}"
+    @click=${once('foot', () => doneNext(now, steps))}
+  >
+    ${early ? 'Done early' : 'Done'}
+  </button>`
 }
 
 function doneNext(now, steps) {
@@ -163,6 +177,7 @@ async function begin() {
   }
   const parts = before?.book && before.orders ? before : await firstVisit()
   Object.assign(state, parts)
+  begun()
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {
@@ -170,6 +185,10 @@ async function begin() {
     scrollTo(0, 0)
   })
   addEventListener('pagehide', keepNow)
+  // Another tab has kept something; a page that comes back from the browser's cache may have missed that.
+  addEventListener('storage', follow)
+  addEventListener('pageshow', follow)
+  for (const touch of ['pointerdown', 'pointerup', 'keydown']) addEventListener(touch, readySound)
   document.addEventListener('visibilitychange', () => keepAwake())
   document.body.replaceChildren()
   change()

@@ -12,7 +12,7 @@ export function wantedByAmount(formulas, base) {
 }
 
 /** How a mass is measured at the bench. */
-function measured(material, mass) {
+export function measured(material, mass) {
   const entry = state.book.materials[material]
   const tolerance = entry.tolerance ?? state.book.limits?.tolerance
   const request = { calculate: 'measure', mass: grams(mass), material: entry, bench: state.book.bench }

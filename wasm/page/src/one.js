@@ -12,15 +12,15 @@ import { demo, takeIn } from './storage.js'
 
 const edit = (parts) => change({ one: { ...state.one, ...parts } })
 
-/** Looks at a stage of one of the day's pots. */
-export function lookAt(step) {
+/** Looks at a stage of one of the day's pots, into which `poured` went instead. */
+export function lookAt(step, poured = {}) {
   const { key, stage } = step.of
-  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured: {} })
+  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured, cup: '', trace: '' })
 }
 
 /** Looks at formulas and an amount of base. */
 export function lookAtAmount(formulas, base, poured = {}) {
-  edit({ formulas, base, of: null, poured })
+  edit({ formulas, base, of: null, poured, cup: '', trace: '' })
 }
 
 /** The view; `pots` are those of the plan by their letters, with their keys. */
@@ -45,8 +45,9 @@ export function oneView(pots) {
         }
         ${beside(
           'one:other',
-          faults.filter(({ path }) => !/^\/(pot|base|formulas)/.test(path)),
+          faults.filter(({ path }) => !/^\/(pot\/|base|formulas|cup)/.test(path)),
         )}
+        ${wanted.rows.length ? inTheCup(of, faults) : nothing}
         <div class="wide">
           <table class="one-pot">
             <thead>
@@ -72,11 +73,7 @@ export function oneView(pots) {
       </section>
       <section aria-live="polite" class="correction">
         <h2>To put it right</h2>
-        ${
-          correction?.answer
-            ? html`${answerOf(correction.answer)} ${asked([correction.request, correction.answer])}`
-            : nothingWrong()
-        }
+        ${correction ? corrected(correction, of && wanted.total) : nothingWrong()}
       </section>
     </div>
   `
@@ -84,6 +81,35 @@ export function oneView(pots) {
 
 /** The letter that a pot of the day has now: the key stays, the letter may change. */
 const letterOf = (pots, of) => [...pots].find(([, { key }]) => key === of.key)?.[0]
+
+/** The cup that the pot is in, where it is another one than is taken for it. */
+function inTheCup(of, faults) {
+  const cups = Array.isArray(state.book.bench?.cups) ? state.book.bench.cups : []
+  const names = cups.map(({ holds }) => holds).filter((holds) => typeof holds === 'string')
+  const own = faultsAt(faults, ['cup'])
+  const none = of ? 'as planned' : 'the largest'
+  const control = choice({ id: 'one/cup', value: state.one.cup, names, faults: own, set: (cup) => edit({ cup }), none })
+  return html`<div class="fields">${field('In the cup', 'one/cup', control, own)}</div>`
+}
+
+/** What the library says of a pot; `planned` is what a pot of the day is by its plan. */
+function corrected({ request, answer, faults }, planned) {
+  if (!answer) {
+    const first = faults.length === 1 ? 'what is marked' : `the ${faults.length} things that are marked`
+    return html`<p class="hint">What to add can be told once ${first} ${faults.length === 1 ? 'is' : 'are'} mended.</p>`
+  }
+  const other = planned && answer.outcome !== 'foreign' && answer.mass.text !== planned.mass.text
+  return html`${answerOf(answer, (trace) => edit({ trace }))}
+  ${
+    other
+      ? html`<p class="bench-keeps">
+          <strong>The bench keeps to the plan:</strong> its fills, bursts and loads are for ${short(planned.mass)}, not
+          for ${short(answer.mass)}. Go by the fill mark and the thermometer.
+        </p>`
+      : nothing
+  }
+  ${asked([request, answer])}`
+}
 
 /** Nothing to put right: shows how, by the demo's pot. */
 function nothingWrong() {

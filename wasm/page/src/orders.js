@@ -2,9 +2,12 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { costOfLine, costTable, lineCosts, runsOut } from './cost.js'
+import { FORMAT } from './core.js'
 import { letter } from './letter.js'
 import { beside, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
 import { choice, field, number, stepper, textInput } from './fields.js'
+import { once } from './press.js'
+import { ofBefore } from './progress.js'
 import { counted, short } from './show.js'
 import { change, editOrders, state, valueAt } from './state.js'
 
@@ -12,8 +15,9 @@ import { change, editOrders, state, valueAt } from './state.js'
 export function ordersView(plan, faults) {
   const { lines } = state.orders
   return html`
-    ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)}
+    ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)} ${whole(faults)}
     <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
+    ${ofBefore()} ${beside(fieldId('orders', ['lines']), faultsJustAt(faults, ['lines']))}
     <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
       ${repeat(
         lines,
@@ -21,7 +25,8 @@ export function ordersView(plan, faults) {
         (line, index) => lineCard(line, index, plan, faults),
       )}
     </ol>
-    <div class="buttons"><button type="button" @click=${addLine}>Add a line</button></div>
+    ${removedLine()}
+    <div class="buttons"><button type="button" @click=${once('add', addLine)}>Add a line</button></div>
     ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf(faults)}
     ${faults.length ? nothing : costTable(plan)}
   `
@@ -49,20 +54,20 @@ function lineCard(line, index, plan, faults) {
       }
       ${written('Promised', [...path, 'promised'], faults, { size: 9, placeholder: 'year-mm-dd' })}
       <div class="field ends">
-        <button type="button" class="quiet" @click=${() => swap(line, index, byPack)}>
+        <button type="button" class="quiet" @click=${once(`swap ${index}`, () => swap(line, index, byPack))}>
           ${byPack ? 'by piece' : 'in packs'}
         </button>
         <button
           type="button"
           class="quiet"
           aria-label="Remove line ${index + 1}"
-          @click=${() => editOrders(path, undefined)}
+          @click=${once(`remove ${index}`, () => removeLine(index))}
         >
           <span aria-hidden="true">✕</span>
         </button>
       </div>
     </div>
-    ${beside(id, own)}
+    ${beside(id, own)} ${strays(line, path, fieldsOf(line, byPack), faults, OPPOSITES)}
     ${
       planned
         ? html`<p class="comes-to">
@@ -107,7 +112,7 @@ function byMold(line, path, faults) {
             <button
               type="button"
               class="quiet"
-              @click=${() => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]])}
+              @click=${once(fieldId('orders', formulas), () => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]]))}
             >
               and another
             </button>
@@ -154,9 +159,83 @@ function count(label, path, faults) {
   })
 }
 
+/** Counts a line by piece, or in packs; as many are ordered as before. */
 function swap(line, index, byPack) {
   const { pieces, packs, pack_of, ...rest } = line
-  editOrders(['lines', index], { ...rest, ...(byPack ? { pieces: 1 } : { packs: 1, pack_of: pieces ?? 1 }) })
+  const counted = byPack ? { pieces: piecesIn(packs, pack_of) } : { packs: 1, pack_of: pieces ?? 1 }
+  editOrders(['lines', index], { ...rest, ...counted })
+}
+
+/** All pieces of so many packs; what is no number yet stays, to be seen with its fault. */
+function piecesIn(packs = 1, each = 1) {
+  if (typeof packs !== 'number') return packs
+  return typeof each === 'number' ? packs * each : each
+}
+
+function removeLine(at) {
+  const { lines } = state.orders
+  change({ orders: { ...state.orders, lines: lines.toSpliced(at, 1) }, removed: { line: lines[at], at } })
+}
+
+/** The line that was removed last, and a key to put it back. */
+function removedLine() {
+  if (!state.removed) return nothing
+  const { line, at } = state.removed
+  const what = line.product ?? line.mold ?? ''
+  const back = () =>
+    change({ orders: { ...state.orders, lines: state.orders.lines.toSpliced(at, 0, line) }, removed: null })
+  return html`<p class="undo" role="status">
+    Line ${at + 1} is removed: ${line.order} ${what}.
+    <button type="button" @click=${back}>Undo</button>
+  </p>`
+}
+
+/** What a line cannot say beside a product, or beside packs. */
+const OPPOSITES = ['mold', 'formulas', 'layers', 'pieces']
+
+/** The keys of a line that have a field of their own. */
+function fieldsOf(line, byPack) {
+  const byMold = line.product === undefined ? ['mold', Array.isArray(line.layers) ? 'layers' : 'formulas'] : []
+  return ['order', 'product', ...byMold, 'shape', 'promised', ...(byPack ? ['packs', 'pack_of'] : ['pieces'])]
+}
+
+/** What is at fault in a part of the list, or stands beside its opposite, and has no field there; with a key to remove it. */
+function strays(object, path, fields, faults, opposites = []) {
+  return Object.keys(object)
+    .filter((key) => !fields.includes(key) && key !== 'ext')
+    .map((key) => ({ key, at: [...path, key], own: faultsAt(faults, [...path, key]) }))
+    .filter(({ key, own }) => own.length || opposites.includes(key))
+    .map(({ key, at, own }) => {
+      const id = fieldId('orders', at)
+      return html`<div class="stray" id=${id} tabindex="-1">
+        <code>${key}: ${JSON.stringify(object[key])}</code>
+        <button
+          type="button"
+          class="quiet"
+          aria-label="Remove ${at.join(' ')}"
+          @click=${() => editOrders(at, undefined)}
+        >
+          Remove
+        </button>
+        ${beside(id, own)}
+      </div>`
+    })
+}
+
+/** What is wrong with the list itself, rather than with one of its fields. */
+function whole(faults) {
+  const own = faultsJustAt(faults, [])
+  const wrong = own.some(({ code }) => code === 'missing-field') || faultsAt(faults, ['format']).length
+  return html`<div id="orders" tabindex="-1">
+    ${beside('orders', own)} ${strays(state.orders, [], ['day', 'lines', 'stock', 'shelf'], faults)}
+    ${
+      wrong && state.orders.format !== FORMAT
+        ? html`<div class="buttons">
+            <button type="button" @click=${() => editOrders(['format'], FORMAT)}>Write the format, ${FORMAT}</button>
+          </div>`
+        : nothing
+    }
+  </div>`
 }
 
 function addLine() {
@@ -192,5 +271,12 @@ function shelf(faults) {
     ${beside(fieldId('orders', path), own)}
     <ul>
       ${left.map((one) => html`<li>${words(one ?? {})}</li>`)}
-    </ul>`
+    </ul>
+    ${
+      own.length
+        ? html`<div class="buttons">
+            <button type="button" @click=${() => editOrders(path, undefined)}>Do without left-overs</button>
+          </div>`
+        : nothing
+    }`
 }

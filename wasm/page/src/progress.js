@@ -1,39 +1,69 @@
 // What has been done. A tick keeps the words that it was done by: where the plan says something else by now, the tick no
 // longer counts and both are shown.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { day } from './show.js'
 import { change, state } from './state.js'
+import { isOver, start } from './timers.js'
 
 /** "todo", "done", or "changed": done, but by other words than the plan's. */
 export function progress(item) {
-  const words = state.done[item.id]
-  if (words === undefined) return 'todo'
-  return words === item.words ? 'done' : 'changed'
+  const tick = state.done[item.id]
+  if (!tick?.words) return 'todo'
+  return tick.words === item.words ? 'done' : 'changed'
 }
 
 export const isDone = (step) => step.items.every((item) => progress(item) === 'done')
 
 /** Ticks an item off, or takes the tick back. */
 export function toggle(item) {
-  const done = { ...state.done }
-  if (progress(item) === 'done') {
-    delete done[item.id]
-    change({ done, ticked: state.ticked.filter((id) => id !== item.id) })
-  } else {
-    done[item.id] = item.words
-    const timers = state.timers.filter((timer) => timer.id !== item.id)
-    change({ done, timers, ticked: [...state.ticked.filter((id) => id !== item.id), item.id] })
-  }
+  if (progress(item) === 'done') return takeBack(item.id)
+  const over = [item.id, ...(item.ends ?? [])]
+  const stopped = state.timers.filter(({ id }) => over.includes(id))
+  change({
+    done: { ...state.done, [item.id]: { words: item.words, gives: item.gives } },
+    tickedOn: anyTicked() ? state.tickedOn : (state.orders.day ?? null),
+    timers: state.timers.filter((timer) => !stopped.includes(timer)),
+    ticked: [...state.ticked.filter(({ id }) => id !== item.id), { id: item.id, stopped, started: item.starts?.id }],
+  })
+  if (item.starts) start(item.starts, item.starts.clock)
 }
 
 /** Takes the last tick back. */
 export function undo() {
-  const done = { ...state.done }
-  delete done[state.ticked.at(-1)]
-  change({ done, ticked: state.ticked.slice(0, -1) })
+  takeBack(state.ticked.at(-1).id)
 }
+
+/** Takes a tick back, and what it did to the clocks: one that it stopped runs on, unless it would have run out. */
+function takeBack(taken) {
+  const { [taken]: _, ...done } = state.done
+  const { stopped = [], started } = state.ticked.find(({ id }) => id === taken) ?? {}
+  const timers = [...state.timers.filter(({ id }) => id !== started), ...stopped.filter((timer) => !isOver(timer))]
+  change({ done, timers, ticked: state.ticked.filter(({ id }) => id !== taken) })
+}
+
+const anyTicked = () => Object.keys(state.done).length > 0
+
+/** Whether anything is ticked, or a clock runs. */
+export const isBegun = () => state.timers.length > 0 || anyTicked()
 
 /** Begins the day anew. */
 export function begin() {
-  if (confirm('All ticks and clocks are cleared. Go on?')) change({ done: {}, ticked: [], timers: [] })
+  if (confirm('All ticks and clocks are cleared. Go on?')) change({ done: {}, ticked: [], tickedOn: null, timers: [] })
+}
+
+/** Whether the ticks were made on another day than that of the order list: the same words may be another day's work. */
+const isOfBefore = () => anyTicked() && (state.tickedOn ?? '') !== (state.orders.day ?? '')
+
+/** Ticks of another day, and keys to begin anew or to keep them. */
+export function ofBefore() {
+  if (!isOfBefore()) return nothing
+  return html`<div class="undo" role="status">
+    The ticks here were made for ${state.tickedOn ? day(state.tickedOn) : 'a list without a day'}.
+    <button type="button" @click=${begin}>Clear all ticks</button>
+    <button type="button" class="quiet" @click=${() => change({ tickedOn: state.orders.day ?? null })}>
+      Keep them
+    </button>
+  </div>`
 }
 
 /** The first item that is not done, with its step. */

@@ -3,7 +3,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { asked } from './asked.js'
-import { piecesOf, reckon, saltFor, saltOf, same, teaspoons } from './curve.js'
+import { piecesOf, reckon, saltFor, saltOf, teaspoons } from './curve.js'
 import { choice, field } from './fields.js'
 import { plot } from './plot.js'
 import { short } from './show.js'
@@ -55,14 +55,16 @@ function look(piece, salt) {
   const { points, ask: askFor, per, formula } = curve
   const at = Math.min(state.salt.at ?? curve.now ?? 0, points.length - 1)
   const here = Number.isInteger(at) ? points[at] : askFor({ as_scooped: teaspoons(at) })
-  const words = `${here.salt.as_scooped.text} of salt to ${per}: ${short(here.salt.piece)} a piece${
+  const none = !(here.salt.mass.value > 0)
+  const dose = doseOf(here, at)
+  const words = `${dose} of salt to ${per}: ${short(here.salt.piece)} a piece${
     here.sink ? `, sinks ${short(here.sink.speed)}` : ''
   }`
   return html`
     <div class="readout">
       <p>
-        <small>salt to ${per} of base</small><strong>${here.salt.as_scooped.text}</strong> ${short(here.salt.mass)},
-        ${here.salt.of_base.text} of base
+        <small>salt to ${per} of base</small><strong>${dose}</strong>
+        ${dose === here.salt.mass.text ? nothing : html`${short(here.salt.mass)}, `}${here.salt.of_base.text} of base
       </p>
       <p><small>a piece weighs</small><strong>${short(here.salt.piece)}</strong> ${short(here.salt.density)}</p>
       ${
@@ -91,8 +93,8 @@ function look(piece, salt) {
       ${wish('A piece shall weigh', 'g', 'piece')} ${here.sink ? wish('It shall sink at', 'cm/s', 'speed') : nothing}
     </div>
     <div class="buttons">
-      <button type="button" ?disabled=${at === curve.now} @click=${() => write(formula, salt, per, here)}>
-        Write ${here.salt.as_scooped.text} into “${formula}”
+      <button type="button" ?disabled=${at === (curve.now ?? 0)} @click=${() => write(curve, salt, none ? null : dose)}>
+        ${none ? takenOut(curve) : `Write ${dose} into “${formula}”`}
       </button>
       ${
         curve.now !== null && at !== curve.now
@@ -137,13 +139,17 @@ function wish(label, unit, kind) {
   </div>`
 }
 
-function write(formula, salt, per, here) {
+/** Salt as it is dosed: by the spoon where a spoon measures it, else weighed. */
+function doseOf({ salt }, at) {
+  return Number.isInteger(at) && !/\b(mL|L)$/.test(salt.as_scooped.text) ? salt.as_scooped.text : salt.mass.text
+}
+
+const takenOut = ({ now, formula }) => (now ? `Take the salt out of “${formula}”` : `“${formula}” has no salt`)
+
+/** Writes the salt of a formula into the book, null takes it out; the piece is still looked at. */
+function write({ formula, per, piece }, salt, dose) {
   const entry = state.book.formulas[formula]
-  const { salt: reckoned } = here
-  const dose = /\b(mL|g)$/.test(reckoned.as_scooped.text) ? same(reckoned.mass) : reckoned.as_scooped.text
-  const doses = { ...entry.doses }
-  if (reckoned.mass.value > 0) doses[salt] = dose
-  else delete doses[salt]
-  editBook(['formulas', formula], { ...entry, per, doses })
-  edit({ at: null })
+  const { [salt]: _, ...others } = entry.doses
+  editBook(['formulas', formula], { ...entry, per, doses: dose ? { ...entry.doses, [salt]: dose } : others })
+  edit({ product: piece.name, salt, at: null })
 }

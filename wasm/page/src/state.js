@@ -6,28 +6,38 @@ export const state = {
   orders: null,
   /** The text of a book that is no JSON, while it is mended. */
   bookText: null,
-  /** What has been done, by the id of the step: the words it was done by. */
+  /** What has been done, by the id of the step: the words it was done by, and the mass that was measured. */
   done: {},
-  /** The ids of what was ticked, the last one last. */
+  /** What was ticked, the last one last: its id, the clocks that it stopped, and the one that it started. */
   ticked: [],
+  /** The day of the order list when the first of these was ticked. */
+  tickedOn: null,
   /** Clocks that run, or have run out and wait to be seen. */
   timers: [],
+  /** The documents before the last that were opened, with their ticks and clocks. */
+  before: null,
+  /** The order line that was removed last, with its place, while it can be put back. */
+  removed: null,
   /** Which scale is shown: "us" or "metric". */
   scale: 'us',
   /** Minutes that a degassing is held, as the maker wrote it; empty: the clock counts up. */
   hold: '',
   /** The pot that is looked at by itself: a formula and an amount, or one of the day's. */
-  one: { formulas: [], base: '', of: null, poured: {} },
+  one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '' },
   /** The piece whose salt is looked at. */
   salt: { product: '', salt: '', at: null },
-  /** Something that the maker should know of the page itself. */
+  /** What is weighed for the book: of what, with which spoon, and the weighings as they were written. */
+  calibrate: { kind: 'drop', material: '', spoon: '', rows: [] },
+  /** Something that the maker should know of a file that was opened, or of what an earlier visit has left. */
   notice: '',
+  /** Why the browser keeps nothing, while it does not. */
+  unkept: '',
   /** How many documents are being taken in from elsewhere. */
   reading: 0,
 }
 
 /** The parts that are kept between visits. */
-export const KEPT = ['book', 'orders', 'bookText', 'done', 'ticked', 'timers', 'scale', 'hold', 'one', 'salt']
+export const KEPT = 'book orders bookText done ticked tickedOn timers before scale hold one salt calibrate'.split(' ')
 
 const listeners = []
 

@@ -9,8 +9,16 @@ export function steps(plan) {
   const begun = new Set()
   const { bench, measures } = plan.made_from.book
   const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
-  const all = plan.work.flatMap((work) => stepsOf(work, pots, begun, hotFor))
-  return all.filter((step) => step.items.length)
+  const all = plan.work.flatMap((work) => stepsOf(work, pots, begun, hotFor)).filter((step) => step.items.length)
+  endClocks(all)
+  return all
+}
+
+/** The clock of a hot pot ends with the last load that is shot from that heat. */
+function endClocks(steps) {
+  const shots = steps.filter(({ kind }) => kind === 'shoot')
+  const last = new Map(shots.flatMap((step) => step.hot.map((clock) => [clock.id, step])))
+  for (const [id, step] of last) (step.items.at(-1).ends ??= []).push(id)
 }
 
 /** The pots by their letters, each with a key that does not change with its place in the day. */
@@ -21,22 +29,25 @@ export function potsByLetter(plan) {
       const first = pot.stages[0].formulas.join(' + ')
       const count = (seen.get(first) ?? 0) + 1
       seen.set(first, count)
-      return [pot.pot, { pot, key: count > 1 ? `${first} (${count})` : first, shot: new Set() }]
+      return [pot.pot, { pot, key: count > 1 ? `${first} (${count})` : first, shot: new Set(), hot: null }]
     }),
   )
 }
 
 function stepsOf(work, pots, begun, hotFor) {
   const from = work.from.map((from) => {
-    const { pot, key, shot } = pots.get(from.pot)
-    const stage = pot.stages[from.stage - 1]
-    return { ...from, pot, key, shot, at: stage, name: `${key}/${from.stage}` }
+    const held = pots.get(from.pot)
+    const { pot, key, shot } = held
+    const of = { ...from, pot, key, shot, at: pot.stages[from.stage - 1], name: `${key}/${from.stage}` }
+    // A pot that is still hot is shot from by the clock of its last heat.
+    if (from.heat) held.hot = hot(of, work, hotFor)
+    return { ...of, hot: held.hot }
   })
   const fresh = from.filter(({ name }) => !begun.has(name) && begun.add(name))
   return [
     ...fresh.flatMap((of) => prepare(of)),
     ...from.filter((of) => of.heat).map((of) => heat(of, work)),
-    shoot(from, work, hotFor),
+    shoot(from, work),
     ...fresh.filter((of) => of.at.sprues_back.value > 0).map((of) => spruesBack(of)),
   ]
 }
@@ -51,6 +62,7 @@ function prepare(of) {
       id: `${of.name}/${weigh.material}`,
       words: weigh.best.measure,
       say: `${weigh.material}: ${weigh.best.measure}`,
+      gives: weigh.best.gives,
       weigh,
     })),
   })
@@ -72,7 +84,7 @@ function degas(of) {
     id: `${of.name}/degas/${fill + 1}`,
     words: known ? `${known.level.text}` : 'degassed',
     say: known
-      ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} in the ${cupName(known.cup)}`
+      ? `Degas ${fills > 1 ? `fill ${fill + 1} of ${fills}: ` : ''}${short(known.level)} with the air in it, in the ${cupName(known.cup)}`
       : 'Degas',
     hold: fills > 1 ? `degassing fill ${fill + 1}` : 'degassing',
   }))
@@ -87,16 +99,17 @@ function heat(of, work) {
     ? known.bursts.map((burst, at) => ({
         id: `${name}${at + 1}`,
         words: burst.duration.text,
-        say: `Heat ${burst.duration.text}, if it shows ${short(burst.only_below)} or less`,
+        say: `Burst ${at + 1} of ${known.bursts.length}: ${burst.duration.text}, if it shows ${short(burst.only_below)} or less`,
         burst,
         number: at + 1,
         of: known.bursts.length,
       }))
     : [{ id: `${name}1`, words: 'heated', say: 'Heat in short bursts, with a thermometer' }]
+  if (of.hot && items.length) items.at(-1).starts = of.hot
   return step('heat', of, { items, again: of.stage > 1 })
 }
 
-function shoot(from, work, hotFor) {
+function shoot(from, work) {
   const [of] = from
   const draws = from.map((of) => {
     const draw = of.at.draws.find((draw) => draw.mold === work.mold && draw.shots === work.shots && !of.shot.has(draw))
@@ -113,18 +126,14 @@ function shoot(from, work, hotFor) {
       shots,
     }
   })
-  return step('shoot', of, {
-    pots: from.map(({ pot }) => pot.pot),
-    work,
-    draws,
-    items: loads,
-    hot: work.from.some(({ heat }) => heat) ? hot(of, work, hotFor) : null,
-  })
+  const clocks = from.flatMap(({ hot }) => hot ?? [])
+  return step('shoot', of, { pots: from.map(({ pot }) => pot.pot), work, draws, items: loads, hot: clocks })
 }
 
-/** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. */
-function hot(of, work, hotFor) {
-  return hotFor.seconds && { id: `${of.name}/hot/${work.mold}`, hot: hotFor }
+/** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. It starts when the pot is hot. */
+function hot(of, work, { words, seconds }) {
+  if (!seconds) return null
+  return { id: `${of.name}/hot/${work.mold}`, clock: { label: `Pot ${of.pot.pot} stays hot`, seconds, words } }
 }
 
 function spruesBack(of) {
@@ -132,7 +141,7 @@ function spruesBack(of) {
   return step('sprues', of, { items: [{ id: `${of.name}/sprues`, words: of.at.sprues_back.text, say }] })
 }
 
-/** What is in each piece of flakes, `about 1100 of teal-flake`. */
+/** What is in each piece of flakes, `1100 flakes of teal-flake`. */
 export function flakes(pieces) {
-  return pieces.flakes.map((flake) => `${about(flake.count)} of ${flake.material}`).join(', ')
+  return pieces.flakes.map((flake) => `${about(flake.count)} flakes of ${flake.material}`).join(', ')
 }

@@ -3,31 +3,68 @@ import { KEPT, change, state } from './state.js'
 
 const KEY = 'pourwright'
 
-/** What an earlier visit has left; null where there was none. */
+/** The parts as they stand in the store: those that differ from it are what this tab has changed. */
+let stand = {}
+
+/** What an earlier visit, or another tab, has left; null where there was none. */
 export function kept() {
   const text = localStorage.getItem(KEY)
   if (text === null) return null
   const parts = JSON.parse(text)
+  if (typeof parts !== 'object' || parts === null) throw new TypeError(`it is ${text}`)
   return Object.fromEntries(KEPT.filter((part) => part in parts).map((part) => [part, parts[part]]))
 }
+
+/** What is in the store as far as it can be read: what cannot was told when the page began. */
+function readable() {
+  try {
+    return kept() ?? {}
+  } catch {
+    return {}
+  }
+}
+
+const own = (names) => Object.fromEntries(names.map((part) => [part, state[part]]))
+
+/** Takes the state as it is for what is kept: from here on a change is one that this tab makes. */
+export function begun() {
+  stand = own(KEPT)
+}
+
+/** Takes over what another tab has kept; what this one has changed and not kept yet stays. */
+export function follow() {
+  const changed = changedHere()
+  const theirs = Object.fromEntries(Object.entries(readable()).filter(([part]) => !changed.includes(part)))
+  const parts = Object.keys(theirs).filter((part) => JSON.stringify(theirs[part]) !== JSON.stringify(state[part]))
+  if (!parts.length) return
+  const taken = Object.fromEntries(parts.map((part) => [part, theirs[part]]))
+  Object.assign(stand, taken)
+  change(taken)
+}
+
+const changedHere = () => KEPT.filter((part) => state[part] !== stand[part])
 
 let waiting = 0
 
 /** Keeps the parts of the state that have changed, soon: not at every key. */
-export function keepSoon(parts) {
-  if (KEPT.some((part) => part in parts)) waiting ||= setTimeout(keepNow, 200)
+export function keepSoon() {
+  if (changedHere().length) waiting ||= setTimeout(keepNow, 200)
 }
 
-/** Keeps the state at once; a browser that refuses is told of on the page. */
+/** Keeps at once what this tab has changed, beside what others have; a browser that refuses is told of on the page. */
 export function keepNow() {
   clearTimeout(waiting)
   waiting = 0
+  const changed = own(changedHere())
+  if (!Object.keys(changed).length) return
+  let unkept = ''
   try {
-    localStorage.setItem(KEY, JSON.stringify(Object.fromEntries(KEPT.map((part) => [part, state[part]]))))
+    localStorage.setItem(KEY, JSON.stringify({ ...own(KEPT), ...readable(), ...changed }))
+    Object.assign(stand, changed)
   } catch (failure) {
-    const notice = `This browser does not keep the page's data (${failure.name}): save the book and the orders as files.`
-    if (state.notice !== notice) change({ notice })
+    unkept = `This browser does not keep the page's data (${failure.name}): save the book and the orders as files.`
   }
+  if (state.unkept !== unkept) change({ unkept })
 }
 
 let turn = Promise.resolve()

@@ -1,5 +1,6 @@
 // Clocks: a burst counts down, a degassing counts up, or down where the maker has set how long it is held. A clock is the
 // moment it was started at, so that it runs on while the page is closed.
+import { once } from './press.js'
 import { change, state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
@@ -7,9 +8,9 @@ const REPEAT = 4000
 
 /** Starts the clock of an item. */
 export function start(item, { label, seconds }) {
-  sound()
-  const timer = { id: item.id, label, seconds, started: Date.now(), over: false }
+  const timer = { id: item.id, label, seconds, started: Date.now() }
   change({ timers: [...state.timers.filter(({ id }) => id !== item.id), timer] })
+  readySound()
 }
 
 /** Stops the clock of an item. */
@@ -32,7 +33,7 @@ export function clockOf(step, item) {
     const { value, text } = item.burst.duration
     return { label: `Pot ${pot}, burst ${item.number} of ${item.of}`, seconds: value, words: text }
   }
-  if (item.hot) return { label: `Pot ${pot} stays hot`, ...item.hot }
+  if (item.clock) return item.clock
   if (item.hold) {
     const seconds = holdSeconds()
     return { label: `Pot ${pot}, ${item.hold}`, seconds, words: seconds ? clock(seconds) : 'clock' }
@@ -46,6 +47,9 @@ export function face(timer) {
   return timer.seconds === null ? Math.floor(gone) : Math.max(0, Math.ceil(timer.seconds - gone))
 }
 
+/** Whether a clock has run out. */
+export const isOver = (timer) => timer.seconds !== null && face(timer) === 0
+
 /** `2:05`. */
 export function clock(seconds) {
   const [minutes, rest] = [Math.floor(seconds / 60), seconds % 60]
@@ -54,22 +58,31 @@ export function clock(seconds) {
 
 /** The clocks that run, for the bar at the foot of the page. */
 export function timerBar(goTo) {
-  return state.timers.map(
+  const silent = audio?.state !== 'running' && state.timers.some(({ seconds }) => seconds !== null)
+  return html`${state.timers.map(
     (timer) =>
-      html`<div class="timer ${timer.over ? 'over' : ''}" role="timer" aria-label=${timer.label}>
+      html`<div class="timer ${isOver(timer) ? 'over' : ''}" role="timer" aria-label=${timer.label}>
         <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
           <span class="face">${clock(face(timer))}</span>
-          <span class="of">${timer.over ? 'Over: ' : nothing}${timer.label}</span>
+          <span class="of">${isOver(timer) ? 'Over: ' : nothing}${timer.label}</span>
         </a>
-        <button type="button" class="quiet" @click=${() => stop(timer.id)} aria-label="Stop the clock: ${timer.label}">
+        <button
+          type="button"
+          class="quiet"
+          @click=${once('stop', () => stop(timer.id))}
+          aria-label="Stop the clock: ${timer.label}"
+        >
           Stop
         </button>
       </div>`,
-  )
+  )}
+  ${silent ? html`<p class="silent">Touch the page to let it ring.</p>` : nothing}`
 }
 
 let rang = 0
 let beat = 0
+/** The clocks that have been told to be over, by when they were started. */
+const told = new Set()
 
 /** Lets the clocks run: to be called once, and after each change. */
 export function runTimers() {
@@ -82,20 +95,22 @@ export function runTimers() {
       keepAwake(false)
       return
     }
-    const ended = state.timers.filter((timer) => !timer.over && timer.seconds !== null && face(timer) === 0)
+    const over = state.timers.filter(isOver)
+    const ended = over.filter(({ started }) => !told.has(started))
     if (ended.length) {
       document.getElementById('said').textContent = ended.map(({ label }) => `Over: ${label}.`).join(' ')
+      for (const { started } of ended) told.add(started)
     }
-    const timers = state.timers.map((timer) => (ended.includes(timer) ? { ...timer, over: true } : timer))
-    if (timers.some(({ over }) => over) && Date.now() - rang > REPEAT) ring()
-    change(ended.length ? { timers } : {})
+    if (over.length && Date.now() - rang > REPEAT) ring()
+    change()
   }, 250)
 }
 
 let audio = null
 
-/** Browsers let a page sound only once it has been touched: called when a clock is started. */
-function sound() {
+/** Browsers let a page sound only once it has been touched: called at each touch while clocks run, after a reload too. */
+export function readySound() {
+  if (!state.timers.length || audio?.state === 'running') return
   audio ??= new AudioContext()
   audio.resume()
 }

@@ -33,6 +33,28 @@ for (const colorScheme of ['light', 'dark']) {
   }
 }
 
+person('holds long names', { viewport: { width: 820, height: 1180 } }, async (page) => {
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const long = (document) =>
+      ['dusk', 'dusk finger', 'teal-flake', 'finger-5', '31'].reduce(
+        (text, name) => text.replaceAll(`"${name}"`, `"${name.replace(' ', '').padEnd(76, 'x')}"`),
+        JSON.stringify(document),
+      )
+    change({ book: JSON.parse(long(state.book)), orders: JSON.parse(long(state.orders)) })
+  })
+  for (const view of ['Orders', 'One pot', 'Salt', 'Book', 'Bench']) {
+    await go(page, view)
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+    assert.ok(wide <= 0, `${view} is ${wide} px too wide`)
+  }
+  // The letter of a pot stays in view, and all of its card.
+  const out = await page
+    .locator('.pot, .pot .letter, .pot .step *, .foot *')
+    .evaluateAll((parts) => parts.filter((part) => part.getBoundingClientRect().right > innerWidth).length)
+  assert.equal(out, 0)
+})
+
 person('goes by the keyboard alone', { view: 'orders' }, async (page) => {
   await page.keyboard.press('Tab')
   await page.keyboard.press('Enter')
@@ -101,5 +123,15 @@ test('works without its server once it has been there', async () => {
   await page.locator('html[data-ready]').waitFor()
   await pot(page, 'A').waitFor()
   assert.deepEqual(wrongs, [])
+  await own.close()
+})
+
+test('is served on after an address that is none', async () => {
+  const own = await open()
+  for (const address of ['%', '..%2f..%2fetc', '%00']) {
+    const { status } = await fetch(`${own.address}${address}`)
+    assert.equal(status, 404, address)
+  }
+  assert.equal((await fetch(own.address)).status, 200)
   await own.close()
 })

@@ -1,10 +1,11 @@
 // The bench: ticks, clocks, scales, cautions, paper.
 import assert from 'node:assert/strict'
-import { chooseFile, go, line, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
+import { BOUNCE, chooseFile, go, line, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
 
 person('ticks steps off, keeps them over a reload, and takes them back', {}, async (page) => {
   const done = page.getByRole('button', { name: 'Done', exact: true })
   await done.click()
+  await page.waitForTimeout(BOUNCE)
   await done.click()
   const base = page.getByRole('checkbox', { name: /^clear-base: 2 cup \+ 1 1\/4 cup/ })
   assert.equal(await base.getAttribute('aria-checked'), 'true')
@@ -33,17 +34,39 @@ person('lists the order of work with what each layer is shot from', {}, async (p
 person('says where a ticked step has changed since', {}, async (page) => {
   await page.getByRole('button', { name: 'Done', exact: true }).click()
   await go(page, 'Orders')
+  await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('28')
+  await go(page, 'Bench')
+  const row = pot(page, 'A').locator('ul.weigh li').first()
+  // More is said in measures of the bench.
+  assert.match(
+    await row.locator('p').innerText(),
+    /Ticked as “2 cup \+ 1 1\/4 cup”; the plan now says “3 1\/2 cup”: 1\/4 cup more\./,
+  )
+  // The box stays at its place beside what is to be measured.
+  const [box, measure] = await Promise.all(
+    [row.getByRole('checkbox'), row.locator('.measure')].map((part) => part.boundingBox()),
+  )
+  assert.ok(box.width < 80 && box.x + box.width < measure.x && box.y < measure.y + measure.height)
+  await picture(page, 'a ticked step that has changed')
+  // Less is put right.
+  await go(page, 'Orders')
   await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('44')
   await go(page, 'Bench')
-  await pot(page, 'A')
-    .getByText(/Ticked as “2 cup \+ 1 1\/4 cup”; the plan now says “/)
-    .waitFor()
+  await row.getByText(/ less\./).waitFor()
+  await row.getByRole('link', { name: 'Put it right' }).click()
+  assert.equal(await page.getByLabel('What went in of clear-base').inputValue(), '792 g')
+  await page.getByText('It comes right').waitFor()
 })
 
 person('goes through the whole day by one key', {}, async (page) => {
   const foot = page.getByLabel('Clocks and next step')
   await page.evaluate(() => {
-    for (let press = 0; press < 300; press += 1) document.querySelector('.done-next')?.click()
+    // A press a second, as the key hears it.
+    for (let press = 0; press < 300; press += 1) {
+      const click = new MouseEvent('click', { bubbles: true })
+      Object.defineProperty(click, 'timeStamp', { value: 1000 * press })
+      document.querySelector('.done-next')?.dispatchEvent(click)
+    }
   })
   assert.match(await foot.innerText(), /All done/)
   const boxes = page.getByRole('checkbox')
@@ -79,10 +102,33 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
     ['heat', 'fumes'],
     ['degas', 'vacuum'],
     ['shoot', 'water'],
+    ['shoot', 'hot-plastisol'],
   ]) {
     const steps = page.locator(`.step.${step}`)
+    assert.ok((await steps.count()) > 0, step)
     assert.equal(await steps.count(), await steps.filter({ has: page.locator(`[data-caution="${code}"]`) }).count())
   }
+  // What goes into a hot pot, and salt wherever it is stirred.
+  const adds = page.locator('.step.weigh', { hasText: 'Now add' })
+  assert.ok((await adds.count()) > 0)
+  assert.equal(await adds.count(), await adds.locator('[data-caution="hot-plastisol"]').count())
+  const salted = plan.work.flatMap(({ from }) =>
+    from.filter(({ pot, stage }) => {
+      const { stages } = plan.pots.find((one) => one.pot === pot)
+      return stages.slice(0, stage).some(({ weigh }) => weigh.some(({ kind }) => kind === 'salt'))
+    }),
+  )
+  assert.ok(salted.length > 0)
+  assert.equal(await page.locator('.step.shoot', { hasText: 'Stir before every load' }).count(), salted.length)
+})
+
+person('says that sprues go back into a hot pot', { view: 'book' }, async (page) => {
+  const book = (await read('core/examples/demo/book.json')).replace('"sprues": "keep"', '"sprues": "melt-again"')
+  await chooseFile(page, 'Open a book', 'book.json', book)
+  await go(page, 'Bench')
+  const sprues = page.locator('.step.sprues')
+  assert.ok((await sprues.count()) > 0)
+  assert.equal(await sprues.count(), await sprues.locator('[data-caution="hot-plastisol"]').count())
 })
 
 person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page) => {
@@ -99,10 +145,88 @@ person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page
   assert.match(await clock.innerText(), /0:00[^]*Over/)
   assert.match(await page.locator('#said').innerText(), /Over: Pot A, burst 1 of 4/)
   await page
-    .getByRole('checkbox', { name: /Pot A: Heat 120 s/ })
+    .getByRole('checkbox', { name: /Pot A: Burst 1 of 4: 120 s/ })
     .first()
     .click()
   assert.equal(await clock.count(), 0)
+})
+
+/** Goes on by the big key to where the foot speaks of something. */
+async function goOnTo(page, words) {
+  const foot = page.getByLabel('Clocks and next step')
+  for (let press = 0; press < 60 && !words.test(await foot.innerText()); press += 1) {
+    await page.locator('.done-next').click()
+    await page.clock.runFor(BOUNCE)
+  }
+  assert.match(await foot.innerText(), words)
+  return foot
+}
+
+person('does one thing at a double tap', { clock: '2027-03-02T08:00:00' }, async (page) => {
+  const ticked = page.locator('[role="checkbox"][aria-checked="true"]')
+  await page.getByRole('button', { name: 'Done', exact: true }).dblclick()
+  assert.equal(await ticked.count(), 1)
+  await page.clock.runFor(BOUNCE)
+  await page.getByRole('checkbox').nth(1).dblclick()
+  assert.equal(await ticked.count(), 2)
+  const foot = await goOnTo(page, /Burst 1 of 4: 120 s/)
+  const before = await ticked.count()
+  await page.locator('.done-next').dblclick()
+  assert.equal(await ticked.count(), before)
+  const clock = page.getByRole('timer', { name: 'Pot A, burst 1 of 4' })
+  assert.ok(await clock.isVisible())
+  // To end it early is another key, and is taken back with its clock.
+  await page.clock.runFor(20_000)
+  assert.equal(await page.getByRole('button', { name: 'Done', exact: true }).count(), 0)
+  await page.getByRole('button', { name: 'Done early' }).click()
+  assert.match(await foot.innerText(), /Burst 2 of 4: 120 s/)
+  assert.equal(await clock.count(), 0)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  assert.match(await clock.innerText(), /1:[34]\d/)
+  await page.clock.runFor(101_000)
+  assert.ok(await page.getByRole('button', { name: 'Done', exact: true }).isVisible())
+})
+
+person('says how long a pot stays hot from when it is hot', { clock: '2027-03-02T08:00:00' }, async (page) => {
+  const foot = await goOnTo(page, /Load 1 of/)
+  const clock = page.getByRole('timer', { name: 'Pot A stays hot' })
+  assert.match(await clock.innerText(), /7:\d\d|8:00/)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  assert.equal(await clock.count(), 0)
+  await goOnTo(page, /Load 1 of/)
+  assert.ok(await clock.isVisible())
+  // It goes on for all that is shot from this heat, and ends with the last load of it.
+  await goOnTo(page, /Burst 1 of/)
+  assert.equal(await clock.count(), 0)
+  await goOnTo(page, /Load 1 of .* stick-6/)
+  assert.ok(await clock.isVisible())
+  assert.ok(await page.locator('.step.shoot', { hasText: 'stick-6' }).first().locator('.running').isVisible())
+  while (/stick-6/.test(await foot.innerText())) {
+    await page.locator('.done-next').click()
+    await page.clock.runFor(BOUNCE)
+  }
+  assert.equal(await clock.count(), 0)
+})
+
+person('rings after a reload once it is touched, and says so', {}, async (page) => {
+  await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 120 s' }).click()
+  const silent = page.getByText('Touch the page to let it ring.')
+  await silent.waitFor({ state: 'detached' })
+  await page.waitForFunction(() => JSON.parse(localStorage.getItem('pourwright')).timers.length === 1)
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  await silent.waitFor()
+  await page.locator('.sheet-title, h2').last().click()
+  await silent.waitFor({ state: 'detached' })
+})
+
+person('says what waits while a pot is degassed in fills', {}, async (page) => {
+  const { pots } = await planOf(page)
+  const { fills, level } = pots[0].degas.known
+  assert.equal(fills, 2)
+  const words = (await pot(page, 'A').locator('.step.degas .say').first().innerText()).replaceAll(/\s+/g, ' ')
+  assert.match(words, /in 2 fills, half of it at a time, while the rest waits in another cup; each is 1 7\/8 cup/)
+  assert.ok(level.text.includes('1 7/8 cup'))
 })
 
 person('holds a degassing as long as the maker says', { clock: '2027-03-02T08:00:00' }, async (page) => {
@@ -148,6 +272,19 @@ person('prints every pot with its boxes, and no keys', {}, async (page) => {
   assert.ok(pages >= 3 && pages <= 9, `${pages} pages`)
   await page.emulateMedia({ media: 'print' })
   for (const letter of 'ABCDE') assert.ok(await pot(page, letter).isVisible())
+  // Loose sheets can be told apart: each step has its pot's letter, each sheet its day and number.
+  const letters = await page.locator('.pot .step').evaluateAll((steps) =>
+    steps.map((step) => {
+      const shown = step.querySelector('.on-paper .letter')
+      return shown?.checkVisibility() && step.closest('.pot').id === `pot-${shown.dataset.pot}`
+    }),
+  )
+  assert.ok(letters.length > 20 && letters.every(Boolean))
+  const head = await page.evaluate(() =>
+    [...document.adoptedStyleSheets[0].cssRules].map(({ cssText }) => cssText).join(),
+  )
+  assert.match(head, /@top-left[^}]*Bench · Tue, Mar 2 · Tern Island workshop/)
+  assert.match(head, /@top-right[^}]*counter\(page\)/)
   assert.ok(await page.getByRole('checkbox').first().isVisible())
   for (const name of ['Done', 'Print', 'Undo']) {
     assert.equal(await page.getByRole('button', { name, exact: true }).count(), 0, name)

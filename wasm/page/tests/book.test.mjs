@@ -1,7 +1,7 @@
 // The book: files, faults beside their fields, cups.
 import assert from 'node:assert/strict'
 import { readFile } from 'node:fs/promises'
-import { chooseFile, go, line, person, picture, pot, read } from './support.mjs'
+import { BOUNCE, chooseFile, go, line, person, picture, pot, read } from './support.mjs'
 
 person('that is broken shows each fault beside its field', { view: 'book' }, async (page) => {
   for (const name of [
@@ -60,7 +60,10 @@ person('that is no JSON is mended as text', { view: 'book' }, async (page) => {
 })
 
 person('with another cup on the shelf changes the day', { view: 'book' }, async (page) => {
-  await page.getByRole('switch', { name: '4 cup' }).click()
+  // A second tap does not take another cup away.
+  await page.getByRole('switch', { name: '4 cup' }).dblclick()
+  assert.equal(await page.getByRole('switch', { checked: false }).count(), 1)
+  await page.waitForTimeout(BOUNCE)
   await go(page, 'Bench')
   assert.doesNotMatch(await page.getByRole('main').innerText(), /in the 4-cup cup/)
   await go(page, 'Book')
@@ -83,4 +86,46 @@ person('and the orders are saved as files and opened again', { view: 'orders' },
   await go(page, 'Book')
   await chooseFile(page, 'Open orders', 'list.txt', 'no list')
   await page.getByText('is no order list').waitFor()
+})
+
+person('is replaced only by a book, and comes back', { view: 'book' }, async (page) => {
+  const book = await read('core/examples/demo/book.json')
+  const orders = await read('core/examples/demo/orders.json')
+  const shop = page.locator('[id="book/shop"]')
+  const back = page.getByRole('button', { name: 'Back to what was here before' })
+  await shop.fill('A shop of mine')
+  await chooseFile(page, 'Open a book', 'orders.json', orders)
+  await page.getByText('“orders.json” is an order list, no book').waitFor()
+  assert.equal(await shop.inputValue(), 'A shop of mine')
+  await chooseFile(page, 'Open orders', 'book.json', book)
+  await page.getByText('“book.json” is a book: open it').waitFor()
+  assert.equal(await back.count(), 0)
+  // Ticks are not lost unasked, nor with the book.
+  await go(page, 'Bench')
+  await page.getByRole('checkbox').first().click()
+  await go(page, 'Book')
+  const asked = []
+  page.on('dialog', (dialog) => {
+    asked.push(dialog.message())
+    return asked.length === 1 ? dialog.dismiss() : dialog.accept()
+  })
+  await chooseFile(page, 'Open a book', 'book.json', book)
+  assert.equal(await shop.inputValue(), 'A shop of mine')
+  await chooseFile(page, 'Open a book', 'book.json', book)
+  assert.equal(asked.length, 2)
+  assert.match(asked[0], /ticks and clocks/)
+  assert.notEqual(await shop.inputValue(), 'A shop of mine')
+  await back.click()
+  assert.equal(await shop.inputValue(), 'A shop of mine')
+  await go(page, 'Bench')
+  assert.equal(await page.getByRole('checkbox').first().getAttribute('aria-checked'), 'true')
+})
+
+person('that does not read does not push the one before out', { view: 'book' }, async (page) => {
+  const broken = await read('tests/documents/broken/amounts.json')
+  await page.locator('[id="book/shop"]').fill('A shop of mine')
+  await chooseFile(page, 'Open a book', 'broken.json', broken)
+  await chooseFile(page, 'Open a book', 'broken too.json', broken)
+  await page.getByRole('button', { name: 'Back to what was here before' }).click()
+  assert.equal(await page.locator('[id="book/shop"]').inputValue(), 'A shop of mine')
 })

@@ -1,6 +1,6 @@
 // The order list: what is changed there, and what is wrong with it.
 import assert from 'node:assert/strict'
-import { go, line, person, picture, planOf, pot } from './support.mjs'
+import { BOUNCE, chooseFile, go, line, person, picture, planOf, pot, read } from './support.mjs'
 
 person('change and the plan follows at once', { view: 'orders' }, async (page) => {
   const packs = line(page, 3)
@@ -64,4 +64,90 @@ person('tell what the day costs and what runs short, where', { view: 'orders' },
   await go(page, 'Orders')
   for (const { material } of short) await page.getByLabel(material, { exact: true }).fill('2 gal')
   assert.equal(await page.getByText('runs out').count(), 0)
+})
+
+person('are as many by piece as in packs', { view: 'orders' }, async (page) => {
+  const swap = async (name) => {
+    await line(page, 1).getByRole('button', { name }).click()
+    await page.waitForTimeout(BOUNCE)
+  }
+  const written = (name) => line(page, 1).getByRole('textbox', { name, exact: true })
+  await swap('in packs')
+  assert.equal(await written('Each pack').inputValue(), '24')
+  await written('Packs').fill('3')
+  await swap('by piece')
+  assert.equal(await written('Pieces').inputValue(), '72')
+  // What is no number is not made one.
+  await swap('in packs')
+  await written('Each pack').fill('some')
+  await swap('by piece')
+  assert.equal(await written('Pieces').inputValue(), 'some')
+})
+
+person('are mended where a key has no field', { view: 'orders' }, async (page) => {
+  const alert = page.getByRole('alert')
+  const orders = JSON.parse(await read('core/examples/demo/orders.json'))
+  const { format, ...unsaid } = orders
+  const [first, ...others] = orders.lines
+  const open = async (broken) => {
+    await go(page, 'Book')
+    await chooseFile(page, 'Open orders', 'orders.json', JSON.stringify(broken))
+    await go(page, 'Orders')
+    await alert.waitFor()
+  }
+  await open(unsaid)
+  await page.getByRole('button', { name: 'Write the format, pourwright/1.0' }).click()
+  assert.equal(await alert.count(), 0)
+  const shelf = [{ name: 'rest', mass: '30 g', formulas: ['dusk', 'plain'] }]
+  const lines = [{ ...first, qty: 3, mold: 'finger-5', packs: 2, pack_of: 3 }, ...others]
+  await open({ ...orders, format: 'other', customer: 'x', shelf, lines })
+  // The way of each fault goes to what is beside it.
+  for (const [link, field] of [
+    ['customer', 'orders/customer'],
+    ['lines › no. 1 › qty', 'orders/lines/0/qty'],
+    ['format', 'orders/format'],
+  ]) {
+    await alert.getByRole('link', { name: link, exact: true }).click()
+    await page.waitForFunction((id) => document.activeElement.id === id, field)
+  }
+  await line(page, 1).getByText('"qty" is not a field').waitFor()
+  for (const remove of ['customer', 'lines 0 qty', 'lines 0 mold', 'lines 0 pieces']) {
+    await page.getByRole('button', { name: `Remove ${remove}`, exact: true }).click()
+  }
+  await page.getByRole('button', { name: 'Write the format' }).click()
+  await alert.getByRole('link', { name: 'shelf', exact: true }).waitFor()
+  await page.getByRole('button', { name: 'Do without left-overs' }).click()
+  assert.equal(await alert.count(), 0)
+  assert.equal(await page.locator('.stray').count(), 0)
+})
+
+person('get a removed line back', { view: 'orders' }, async (page) => {
+  const words = await line(page, 2).innerText()
+  await page.getByRole('button', { name: 'Remove line 2' }).dblclick()
+  assert.equal(await page.locator('.line').count(), 9)
+  // What is changed meanwhile stays.
+  await line(page, 1).getByRole('button', { name: 'One more: Pieces' }).click()
+  await page.getByText('Line 2 is removed: 31 dusk finger, salted.').waitFor()
+  await page.getByRole('button', { name: 'Undo' }).click()
+  assert.equal(await line(page, 2).innerText(), words)
+  assert.equal(await line(page, 1).getByRole('textbox', { name: 'Pieces' }).inputValue(), '25')
+  assert.equal(await page.getByRole('button', { name: 'Undo' }).count(), 0)
+})
+
+person('of another day do not take over the ticks', {}, async (page) => {
+  await page.getByRole('checkbox').first().click()
+  await go(page, 'Orders')
+  assert.equal(await page.getByText('The ticks here were made for').count(), 0)
+  await page.getByLabel('Day').fill('2027-03-09')
+  await page.getByText('The ticks here were made for Tue, Mar 2.').waitFor()
+  page.once('dialog', (dialog) => dialog.accept())
+  await page.getByRole('button', { name: 'Clear all ticks' }).click()
+  await go(page, 'Bench')
+  assert.equal(await page.locator('[role="checkbox"][aria-checked="true"]').count(), 0)
+  // Or they are kept, and are of this day then.
+  await page.getByRole('checkbox').nth(1).click()
+  await go(page, 'Orders')
+  await page.getByLabel('Day').fill('2027-03-10')
+  await page.getByRole('button', { name: 'Keep them' }).click()
+  assert.equal(await page.getByText('The ticks here were made for').count(), 0)
 })

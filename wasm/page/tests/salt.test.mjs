@@ -35,6 +35,10 @@ person('follows a wish for the weight and for the fall', { view: 'salt' }, async
   await page.getByLabel('A piece shall weigh').fill('10.2')
   await page.getByLabel('A piece shall weigh').press('Enter')
   assert.match(await page.locator('.readout p').nth(1).innerText(), /10\.2 g/)
+  // What no spoon measures is weighed, in the book too.
+  await page.getByLabel('A piece shall weigh').fill('11.2')
+  await page.getByLabel('A piece shall weigh').press('Enter')
+  await page.getByRole('button', { name: 'Write 101 g into “salted”' }).waitFor()
   await page.getByLabel('It shall sink at').fill('19')
   await page.getByLabel('It shall sink at').press('Enter')
   assert.match(await page.locator('.readout p').nth(2).innerText(), /19 cm\/s/)
@@ -44,6 +48,20 @@ person('follows a wish for the weight and for the fall', { view: 'salt' }, async
     .getByText(/out of reach/)
     .first()
     .waitFor()
+  await page.getByLabel('It shall sink at').fill('40')
+  await page.getByLabel('It shall sink at').press('Enter')
+  await page.getByText(/40 cm\/s is out of reach .* In reach is [\d.]+ cm\/s \(no salt\) to [\d.]+ cm\/s/).waitFor()
+  // The plot ends where its own scale says so.
+  await page.getByText('More than 7 1/2 tbsp is refused: it would be more salt by volume than').waitFor()
+})
+
+person('takes salt out, and writes nothing where there is none', { view: 'salt' }, async (page) => {
+  const along = page.getByRole('slider')
+  await along.press('Home')
+  await page.getByRole('button', { name: 'Take the salt out of “salted”' }).click()
+  assert.ok(await page.getByRole('button', { name: /no salt$/ }).isDisabled())
+  const doses = await page.evaluate(async () => (await import('./src/state.js')).state.book.formulas.salted.doses)
+  assert.deepEqual(Object.keys(doses), ['stabilizer', 'softener'])
 })
 
 person('weighs each piece as the plan does', { view: 'salt' }, async (page) => {

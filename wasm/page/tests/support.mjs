@@ -89,6 +89,9 @@ export async function go(page, name) {
   await key.and(page.locator('[aria-current="page"]')).waitFor()
 }
 
+/** Longer than two presses of one key are one. */
+export const BOUNCE = 600
+
 /** A picture for whoever wants to look. */
 export const picture = (page, name, more = {}) => page.screenshot({ path: `${pictures}${name}.png`, ...more })
 

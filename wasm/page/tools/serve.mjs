@@ -29,13 +29,14 @@ const HEADERS = {
 /** A server of `folder`, listening at `port` of this machine's `host` (a free one for 0). */
 export function serve(folder, port = 0, host = '127.0.0.1') {
   const server = createServer(async (request, response) => {
-    const path = normalize(decodeURIComponent(new URL(request.url, 'http://localhost').pathname))
-    const file = path.endsWith('/') ? `${path}index.html` : path
     try {
+      const path = normalize(decodeURIComponent(new URL(request.url, 'http://localhost').pathname))
+      const file = path.endsWith('/') ? `${path}index.html` : path
       const body = await readFile(join(folder, file))
       response.writeHead(200, { ...HEADERS, 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' })
       response.end(body)
     } catch {
+      // An address that is none is one of nothing.
       response.writeHead(404, HEADERS).end('Not found')
     }
   })

@@ -1,0 +1,203 @@
+// What a drop, a level spoonful or the injector's rest is, from the shop's own weighings, for the book to keep.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { asked } from './asked.js'
+import { ask } from './core.js'
+import { same } from './curve.js'
+import { beside, faultsAt, keys } from './faults.js'
+import { choice, field, number, textInput } from './fields.js'
+import { once } from './press.js'
+import { short } from './show.js'
+import { change, editBook, state, valueAt } from './state.js'
+
+const COUNTED = { count: 'How many', weight: 'Together, g' }
+
+/**
+ * What can be calibrated: of which kinds of material, the likeliest first; what a weighing is; and where the book keeps
+ * the answer.
+ */
+const KINDS = {
+  drop: {
+    title: 'a drop',
+    kinds: ['colorant', 'stabilizer', 'softener', 'hardener', 'scent', 'plastisol', 'other'],
+    columns: COUNTED,
+    keptAt: (material) => ['materials', material, 'drop'],
+    request: (_, weighings) => ({ calculate: 'calibrate-drop', weighings }),
+    answer: ({ drop, scatter }) => [drop, `one drop differs from the next by ${scatter.text}`],
+  },
+  spoon: {
+    title: 'a level spoonful',
+    kinds: ['salt', 'pearl', 'flake', 'other'],
+    columns: COUNTED,
+    keptAt: (material) => ['materials', material, 'as_scooped'],
+    request: (_, weighings, spoon) => ({ calculate: 'calibrate-spoon', weighings, spoon }),
+    answer: ({ as_scooped, spoonful, scatter }) => [
+      as_scooped,
+      `a spoonful is ${short(spoonful)}, and differs from the next by ${scatter.text}`,
+    ],
+  },
+  injector: {
+    title: 'what stays in the injector',
+    kinds: ['plastisol'],
+    columns: { clean: 'Clean, g', emptied: 'Emptied, g' },
+    keptAt: () => ['bench', 'injector', 'keeps'],
+    request: (material, weighings) => ({ calculate: 'calibrate-injector', weighings, density: hotDensity(material) }),
+    answer: ({ keeps, mass, deviation }) => [
+      keeps,
+      `that is ${short(mass)}; one emptying differs by ${deviation.text}`,
+    ],
+  },
+}
+
+/** What a plastisol weighs as it is shot, in the middle of its window; undefined where the book does not say. */
+function hotDensity(material) {
+  const entry = state.book.materials[material]
+  const [from, to] = (Array.isArray(entry.shot_window) ? entry.shot_window : []).map((amount) => inCelsius(amount))
+  const aim = from && to && { temperature: { value: (from.value + to.value) / 2, unit: '°C' } }
+  const { answer } = ask({
+    calculate: 'mix',
+    materials: { [material]: entry },
+    masses: { [material]: '1 kg' },
+    phase: 'fused',
+    measures: state.book.measures,
+    ...aim,
+  })
+  return answer && same(answer.density)
+}
+
+const inCelsius = (amount) => ask({ calculate: 'convert', amount, to: '°C', measures: state.book.measures }).answer
+
+const edit = (parts) => change({ calibrate: { ...state.calibrate, ...parts } })
+
+/** The part of the book's view that does it. */
+export function calibration() {
+  const { kind, rows } = state.calibrate
+  const { kinds, columns } = KINDS[kind]
+  const materials = Object.entries(state.book.materials ?? {})
+  const names = kinds.flatMap((kind) => materials.filter(([, entry]) => entry?.kind === kind).map(([name]) => name))
+  const spoons = (Array.isArray(state.book.bench?.spoons) ? state.book.bench.spoons : []).map(String)
+  const [material, spoon] = [oneOf(names, state.calibrate.material), oneOf(spoons, state.calibrate.spoon)]
+  const whole = rows.filter((row) => Object.keys(columns).every((key) => row[key]?.trim()))
+  const told = material && whole.length > 1 ? weighedOut(kind, material, spoon, whole) : null
+  const faults = told?.faults ?? []
+  const titles = Object.keys(KINDS).map((name) => KINDS[name].title)
+  const setKind = (title) => edit({ kind: Object.keys(KINDS)[titles.indexOf(title)], rows: [] })
+  return html`<section class="calibrate" aria-labelledby="calibrate">
+    <h2 id="calibrate">Calibrate</h2>
+    <div class="fields">
+      ${chosen('Weigh', 'kind', KINDS[kind].title, titles, setKind)}
+      ${chosen('of', 'material', material, names, (material) => edit({ material, rows: [] }))}
+      ${
+        kind === 'spoon'
+          ? chosen('with the spoon', 'spoon', spoon, spoons, (spoon) => edit({ spoon, rows: [] }), faults)
+          : nothing
+      }
+    </div>
+    <ol class="weighings">
+      ${[...rows, {}].map((row, at) => weighing(columns, row, at, faultsAt(faults, ['weighings', whole.indexOf(row)])))}
+    </ol>
+    <div class="outcome-of" aria-live="polite">${told ? outcome(told, KINDS[kind], material) : tooFew()}</div>
+  </section>`
+}
+
+const oneOf = (names, wanted) => (names.includes(wanted) ? wanted : (names[0] ?? ''))
+
+function chosen(label, name, value, names, set, faults = []) {
+  const id = `calibrate/${name}`
+  const own = faultsAt(faults, [name])
+  return field(label, id, choice({ id, value, names, faults: own, set }), own)
+}
+
+const tooFew = () => html`<p class="hint">Weigh at least twice, better five times, each time begun anew.</p>`
+
+/** The fields of a weighing; as many are counted as in the one before, until something else is written. */
+function weighing(columns, row, at, faults) {
+  const { rows } = state.calibrate
+  const { count } = rows[at - 1] ?? {}
+  const set = (key, text) => {
+    const written = { ...(count && { count }), ...row, [key]: text }
+    edit({ rows: at < rows.length ? rows.with(at, written) : [...rows, written] })
+  }
+  return html`<li class="fields">
+    ${Object.entries(columns).map(([key, label]) => {
+      const id = `calibrate/${at}/${key}`
+      const own = faults.filter(({ path }) => keys(path).at(-1) === key)
+      const control = textInput({
+        id,
+        value: row[key],
+        faults: own,
+        set: (text) => set(key, text),
+        size: 7,
+        placeholder: key === 'count' ? (count ?? '') : '',
+        label: `${label}, weighing ${at + 1}`,
+        numeric: true,
+      })
+      return field(label, id, control, own)
+    })}
+    ${
+      at < rows.length
+        ? html`<div class="field ends">
+            <button
+              type="button"
+              class="quiet"
+              aria-label="Remove weighing ${at + 1}"
+              @click=${once(`weighing ${at}`, () => edit({ rows: rows.toSpliced(at, 1) }))}
+            >
+              <span aria-hidden="true">✕</span>
+            </button>
+          </div>`
+        : nothing
+    }
+  </li>`
+}
+
+/** What the library makes of the weighings; `unsaid` is what the book must say first. */
+function weighedOut(kind, material, spoon, rows) {
+  const weighings = rows.map((row) =>
+    Object.fromEntries(Object.entries(row).map(([key, text]) => [key, key === 'count' ? number(text) : inGrams(text)])),
+  )
+  const { bench, measures } = state.book
+  const readability = bench?.balance?.reads
+  const request = { ...KINDS[kind].request(material, weighings, spoon), readability, measures }
+  const unsaid = Object.keys(UNSAID).filter((key) => key in request && !request[key])
+  return unsaid.length ? { request, unsaid, faults: [] } : { request, unsaid, ...ask(request) }
+}
+
+const UNSAID = {
+  readability: 'what the balance reads',
+  density: 'what the plastisol weighs',
+  spoon: 'what spoons there are',
+}
+
+const inGrams = (text) => (/[a-z]/i.test(text) ? text : `${text} g`)
+
+/** What comes of the weighings, with a key that writes it into the book; or why nothing does. */
+function outcome({ request, unsaid, answer, faults }, { answer: words, keptAt }, material) {
+  if (unsaid.length) {
+    return html`<p class="fault">The book does not say ${unsaid.map((key) => UNSAID[key]).join(', nor ')}.</p>`
+  }
+  if (!answer) {
+    return beside(
+      'calibrate',
+      faults.filter(({ path }) => !/^\/(weighings\/|spoon)/.test(path)),
+    )
+  }
+  const [text, more] = words(answer)
+  const path = keptAt(material)
+  const now = valueAt(state.book, path)
+  const kept = now?.value ?? now
+  return html`<p class="say"><strong>${text}</strong>, one standard uncertainty; ${more}.</p>
+    ${
+      answer.questioned
+        ? html`<p class="fault">
+            <strong>In question: ${answer.questioned}.</strong> It counts all the same; weigh anew where it went wrong.
+          </p>`
+        : nothing
+    }
+    <p class="hint">The book has ${kept === undefined ? 'none' : kept}.</p>
+    <div class="buttons">
+      <button type="button" ?disabled=${kept === text} @click=${() => editBook(path, text)}>
+        Write ${text} into the book
+      </button>
+    </div>
+    ${asked([request, answer])}`
+}
