@@ -1,9 +1,10 @@
 // The parameters of every function that takes them by name, in the order in which the module takes them; what is left
-// out has the value that stands here.
+// out has the value that stands here. What `needs` another is not given alone.
 const number = { type: 'number', required: true }
 const text = { type: 'string', required: true }
 const optional = { type: 'number' }
 const or = (value) => ({ type: typeof value, value })
+const needing = (needs, wanted) => ({ ...wanted, needs })
 
 const batch = { pieces: number, cavities: number, rejects: or(0), confidence: or(0.9) }
 
@@ -11,11 +12,11 @@ const batch = { pieces: number, cavities: number, rejects: or(0), confidence: or
 export const MIX = {
   baseMl: number,
   baseGPerMl: number,
-  mixG: optional,
-  mixMl: optional,
+  mixG: needing('mixMl', optional),
+  mixMl: needing('mixG', optional),
   saltGPerMl: number,
   scoopedGPerMl: optional,
-  softenerPerSalt: or(0),
+  softenerPerSalt: needing('softenerGPerMl', or(0)),
   softenerGPerMl: optional,
   voids: or(0),
   mostSolids: or(0.3),

@@ -36,12 +36,17 @@ function ofMix(name, given, ask) {
 function read(given, parameter, wanted) {
   const value = given[parameter]
   if (value === undefined) {
-    if (wanted.required)
-      refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, `Give a ${wanted.type}.`)
+    if (wanted.required) missing(parameter, `Give a ${wanted.type}.`)
     return wanted.value
   }
+  if (wanted.needs && value !== wanted.value && given[wanted.needs] === undefined)
+    missing(wanted.needs, `Give it with "${parameter}", or leave out both.`)
   if (wanted.type === 'list') return list(items(parameter, value), parameter)
   return typed(parameter, value, wanted.type)
+}
+
+function missing(parameter, help) {
+  refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, help)
 }
 
 /** `value`, unless it is of another type: JavaScript would make a number of anything. */

@@ -94,6 +94,21 @@ describe('plain numbers', () => {
     near(reach.most, 0.8 + 0.2 * 2)
     assert.equal(refused(() => pourwright.saltMassG({ form: 'spoons', value: 1, ...mix })).path, '/form')
   })
+  test('a mix before salt is given whole', () => {
+    const mix = { form: 'finished-density', value: 1.1, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }
+    for (const [given, needed] of [
+      [{ mixG: 250 }, 'mixMl'],
+      [{ mixMl: 248 }, 'mixG'],
+      [{ softenerPerSalt: 0.5 }, 'softenerGPerMl'],
+      [{ softenerPerSalt: NaN }, 'softenerGPerMl'],
+    ]) {
+      const error = refused(() => pourwright.saltMassG({ ...mix, ...given }))
+      const [parameter] = Object.keys(given)
+      assert.deepEqual([error.code, error.path], ['missing-field', `/${needed}`])
+      assert.equal(error.help, `Give it with "${parameter}", or leave out both.`)
+    }
+    near(pourwright.saltMassG({ ...mix, softenerPerSalt: 0 }), pourwright.saltMassG(mix))
+  })
   test('the tools of a bench', () => {
     const spoonsMl = [5, 2.5, 1.25]
     const bySpoon = pourwright.benchMeasure({ massG: 7.6, spoonsMl, asMeasuredGPerMl: 1.2 })

@@ -230,21 +230,21 @@ export function injectorLoads(parameters: {
 export type SaltForm =
   'scooped' | 'per-volume' | 'of-base' | 'of-finished' | 'finished-density' | 'piece-mass' | 'sink-density'
 
+/** A mix before salt, both or neither; its base alone where left out. */
+type Mixed = { mixG: number; mixMl: number } | { mixG?: undefined; mixMl?: undefined }
+
 /** A mix before salt. It is cold. */
-interface Unsalted {
+type Unsalted = Mixed & {
   /** The base, as a cup measures it. */
   baseMl: number
   baseGPerMl: number
-  /** The mix before salt; its base alone where left out. */
-  mixG?: number
-  mixMl?: number
   /** Density of the grains. */
   saltGPerMl: number
   /** Density in the spoon; that of the grains where left out. */
   scoopedGPerMl?: number
   /** Mass of softener that goes in per mass of salt; none where left out. */
   softenerPerSalt?: number
-  /** Its density. */
+  /** Its density, which is needed where there is any. */
   softenerGPerMl?: number
   /** Share of air, 0 to below 1; none where left out. */
   voids?: number
