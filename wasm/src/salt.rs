@@ -21,8 +21,9 @@ pub struct SaltMix(Unsalted);
 
 #[wasm_bindgen]
 impl SaltMix {
-    /// The mix, its base alone where its mass and volume are not given; the salt, as scooped with its own density where
-    /// no other is given; the softener that goes in with it; the piece, if there is one, and the hook on it.
+    /// The mix, its base alone where its mass and volume are not given (the wrapper sees to it that both are, or neither);
+    /// the salt, whose density in the spoon the wrapper asks for where a form speaks of it; the softener that goes in with
+    /// it; the piece, if there is one, and the hook on it.
     ///
     /// # Errors
     /// A number out of its range.

@@ -25,6 +25,8 @@ function ofMix(name, given, ask) {
   const { SaltMix } = scalar()
   const all = values(name, given)
   const asked = all.splice(Object.keys(MIX).length)
+  if (asked.includes('scooped') && given.scoopedGPerMl === undefined)
+    missing('scoopedGPerMl', 'Weigh a level spoonful of salt: the form "scooped" speaks of its density in the spoon.')
   const mix = new SaltMix(...all)
   try {
     return ask(mix, ...asked)

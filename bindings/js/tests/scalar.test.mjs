@@ -109,6 +109,20 @@ describe('plain numbers', () => {
     }
     near(pourwright.saltMassG({ ...mix, softenerPerSalt: 0 }), pourwright.saltMassG(mix))
   })
+  test('salt as scooped has a density in the spoon, a piece a cavity', () => {
+    const mix = { value: 0.1, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }
+    for (const ask of [
+      () => pourwright.saltMassG({ form: 'scooped', ...mix }),
+      () => pourwright.saltLoading({ from: 'scooped', to: 'of-base', ...mix }),
+      () => pourwright.saltLoading({ from: 'of-base', to: 'scooped', ...mix }),
+      () => pourwright.saltReach({ form: 'scooped', baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }),
+    ]) {
+      const error = refused(ask)
+      assert.deepEqual([error.code, error.path], ['missing-field', '/scoopedGPerMl'])
+    }
+    near(pourwright.saltMassG({ form: 'scooped', ...mix, scoopedGPerMl: 1.2 }), 0.1 * 240 * 1.2)
+    assert.equal(refused(() => pourwright.saltMassG({ form: 'piece-mass', ...mix })).code, 'salt-no-cavity')
+  })
   test('the tools of a bench', () => {
     const spoonsMl = [5, 2.5, 1.25]
     const bySpoon = pourwright.benchMeasure({ massG: 7.6, spoonsMl, asMeasuredGPerMl: 1.2 })

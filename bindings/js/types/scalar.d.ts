@@ -226,7 +226,10 @@ export function injectorLoads(parameters: {
   keepsMl?: number
 }): number
 
-/** A way to state a salt loading, and its unit: ratios by volume or mass, g/mL, g of a piece. */
+/**
+ * A way to state a salt loading: mL in the spoon per mL of base, g per mL of base, mass per mass of base or of the finished
+ * mix, finished density in g/mL, g of a piece, or g/mL of it with its hook.
+ */
 export type SaltForm =
   'scooped' | 'per-volume' | 'of-base' | 'of-finished' | 'finished-density' | 'piece-mass' | 'sink-density'
 
@@ -240,7 +243,7 @@ type Unsalted = Mixed & {
   baseGPerMl: number
   /** Density of the grains. */
   saltGPerMl: number
-  /** Density in the spoon; that of the grains where left out. */
+  /** Density in the spoon, which the form `scooped` needs. */
   scoopedGPerMl?: number
   /** Mass of softener that goes in per mass of salt; none where left out. */
   softenerPerSalt?: number
@@ -250,7 +253,7 @@ type Unsalted = Mixed & {
   voids?: number
   /** The most salt that the finished mix may hold, by true volume; 0.3 where left out. */
   mostSolids?: number
-  /** For the forms that speak of a piece. */
+  /** Of a piece, which the forms `piece-mass` and `sink-density` need. */
   cavityMl?: number
   /** Share of its contraction that the piece draws from the sprue; all of it where left out. */
   feed?: number
