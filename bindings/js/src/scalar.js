@@ -43,7 +43,7 @@ function read(given, parameter, wanted) {
   }
   if (wanted.needs && value !== wanted.value && given[wanted.needs] === undefined)
     missing(wanted.needs, `Give it with "${parameter}", or leave out both.`)
-  if (wanted.type === 'list') return list(items(parameter, value), parameter)
+  if (wanted.type === 'list') return numbers(parameter, value)
   return typed(parameter, value, wanted.type)
 }
 
@@ -137,21 +137,20 @@ export function softenerRatio(points, reading) {
 
 /** The first and the second numbers of a list of pairs. */
 function pairs(name, given) {
-  const all = items(name, given)
-  return [0, 1].map((index) => list(all, name, index))
+  const all = items(name, given).map((pair, index) => numbers(`${name}/${index}`, pair, 2))
+  return [0, 1].map((index) => Float64Array.from(all, (pair) => pair[index]))
 }
 
-/** The numbers of a list, or those at `index` in each of its items. */
-function list(all, name, index) {
-  return Float64Array.from(all, (item, i) =>
-    index === undefined
-      ? typed(`${name}/${i}`, item, 'number')
-      : typed(`${name}/${i}/${index}`, item?.[index], 'number'),
-  )
+/** The numbers of a list, which are so many where that is said. */
+function numbers(name, given, wanted) {
+  const all = items(name, given)
+  if (wanted !== undefined && all.length !== wanted)
+    refuse('wrong-type', `/${name}`, `"${name}" has ${all.length} items.`, `Give ${wanted} numbers.`)
+  return all.map((item, index) => typed(`${name}/${index}`, item, 'number'))
 }
 
 function items(name, given) {
-  if (typeof given?.[Symbol.iterator] !== 'function')
+  if (typeof given !== 'object' || typeof given?.[Symbol.iterator] !== 'function')
     refuse('wrong-type', `/${name}`, `"${name}" is no list.`, 'Give a list.')
   return [...given]
 }
@@ -159,7 +158,5 @@ function items(name, given) {
 /** The color difference ΔE₀₀ (CIEDE2000) of two colors [L*, a*, b*]. */
 export function colorDifference(one, other) {
   const { colorDifference } = scalar()
-  const values = [...items('one', one), ...items('other', other)].map((value) => typed('color', value, 'number'))
-  if (values.length !== 6) refuse('wrong-type', '', 'A color is not three numbers.', 'Give [L*, a*, b*] twice.')
-  return colorDifference(...values)
+  return colorDifference(...numbers('one', one, 3), ...numbers('other', other, 3))
 }

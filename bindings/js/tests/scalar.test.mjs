@@ -169,6 +169,30 @@ describe('plain numbers', () => {
   })
 })
 
+test('lists have as many numbers as are meant', () => {
+  const { colorDifference, densityOfPartsGPerMl, hardness, softenerRatio, benchMeasure } = pourwright
+  const color = [50, 2.67, -79.78]
+  for (const [call, path] of [
+    [() => colorDifference([50, 2.67], [50, 0, -82, 1]), '/one'],
+    [() => colorDifference(color, [50, 0, -82, 1]), '/other'],
+    [() => colorDifference(color, [50, 0, '-82']), '/other/2'],
+    [() => colorDifference(color), '/other'],
+    [() => densityOfPartsGPerMl([[10, 1, 7]]), '/parts/0'],
+    [() => densityOfPartsGPerMl([[10, 1], [5]]), '/parts/1'], // prettier-ignore
+    [() => densityOfPartsGPerMl([[10, 1], 5]), '/parts/1'], // prettier-ignore
+    [() => densityOfPartsGPerMl('10'), '/parts'],
+    [() => hardness([[0, 60, 1], [0.2, 40]], 0.1), '/points/0'], // prettier-ignore
+    [() => softenerRatio([[0, 60], [0.2, 40, 1]], 50), '/points/1'], // prettier-ignore
+    [() => benchMeasure({ massG: 1, spoonsMl: [[5, 2.5]] }), '/spoonsMl/0'],
+    [() => benchMeasure({ massG: 1, spoonsMl: '5' }), '/spoonsMl'],
+  ]) {
+    const error = refused(call)
+    assert.deepEqual([error.code, error.path], ['wrong-type', path])
+  }
+  const parts = new Map([[100, 1], [100.5, 2]]) // prettier-ignore
+  assert.equal(densityOfPartsGPerMl(parts), densityOfPartsGPerMl([...parts]))
+})
+
 test('parameters are checked by name, type and presence', () => {
   const { shots } = pourwright
   for (const [given, code, path] of [
