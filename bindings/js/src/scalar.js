@@ -10,6 +10,8 @@ function byName(name) {
 
 /** What is given to the function `name`, in the order in which the module takes it. */
 function values(name, given = {}) {
+  if (typeof given !== 'object' || given === null)
+    refuse('wrong-type', '', `The parameters of "${name}" are ${kindOf(given)}.`, 'Give an object with them by name.')
   const parameters = Object.entries(PARAMETERS[name])
   const values = parameters.map(([parameter, wanted]) => read(given, parameter, wanted))
   const unknown = Object.keys(given).find((key) => !Object.hasOwn(PARAMETERS[name], key))
@@ -53,15 +55,17 @@ function missing(parameter, help) {
 
 /** `value`, unless it is of another type: JavaScript would make a number of anything. */
 function typed(parameter, value, type) {
-  if (typeof value !== type) {
-    refuse(
-      'wrong-type',
-      `/${parameter}`,
-      `"${parameter}" is ${value === null ? 'null' : `a ${typeof value}`}.`,
-      `Give a ${type}.`,
-    )
-  }
+  if (value === undefined) missing(parameter, `Give a ${type}.`)
+  if (typeof value !== type)
+    refuse('wrong-type', `/${parameter}`, `"${parameter}" is ${kindOf(value)}.`, `Give a ${type}.`)
   return type === 'string' ? short(`/${parameter}`, value) : value
+}
+
+/** What `value` is, in words. */
+function kindOf(value) {
+  if (value === null) return 'null'
+  if (Array.isArray(value)) return 'a list'
+  return typeof value === 'object' ? 'an object' : `a ${typeof value}`
 }
 
 export const massG = byName('massG')
@@ -145,13 +149,14 @@ function pairs(name, given) {
 function numbers(name, given, wanted) {
   const all = items(name, given)
   if (wanted !== undefined && all.length !== wanted)
-    refuse('wrong-type', `/${name}`, `"${name}" has ${all.length} items.`, `Give ${wanted} numbers.`)
+    refuse('wrong-type', `/${name}`, `"${name}" has the length ${all.length}.`, `Give ${wanted} numbers.`)
   return all.map((item, index) => typed(`${name}/${index}`, item, 'number'))
 }
 
 function items(name, given) {
+  if (given === undefined) missing(name, 'Give a list.')
   if (typeof given !== 'object' || typeof given?.[Symbol.iterator] !== 'function')
-    refuse('wrong-type', `/${name}`, `"${name}" is no list.`, 'Give a list.')
+    refuse('wrong-type', `/${name}`, `"${name}" is ${kindOf(given)}.`, 'Give a list.')
   return [...given]
 }
 

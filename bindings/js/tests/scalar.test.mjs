@@ -176,7 +176,6 @@ test('lists have as many numbers as are meant', () => {
     [() => colorDifference([50, 2.67], [50, 0, -82, 1]), '/one'],
     [() => colorDifference(color, [50, 0, -82, 1]), '/other'],
     [() => colorDifference(color, [50, 0, '-82']), '/other/2'],
-    [() => colorDifference(color), '/other'],
     [() => densityOfPartsGPerMl([[10, 1, 7]]), '/parts/0'],
     [() => densityOfPartsGPerMl([[10, 1], [5]]), '/parts/1'], // prettier-ignore
     [() => densityOfPartsGPerMl([[10, 1], 5]), '/parts/1'], // prettier-ignore
@@ -197,6 +196,8 @@ test('parameters are checked by name, type and presence', () => {
   const { shots } = pourwright
   for (const [given, code, path] of [
     [undefined, 'missing-field', '/pieces'],
+    [null, 'wrong-type', ''],
+    ['24 pieces', 'wrong-type', ''],
     [{ pieces: 3 }, 'missing-field', '/cavities'],
     [{ pieces: '3', cavities: 4 }, 'wrong-type', '/pieces'],
     [{ pieces: 3, cavities: null }, 'wrong-type', '/cavities'],
@@ -207,6 +208,20 @@ test('parameters are checked by name, type and presence', () => {
   ]) {
     const error = refused(() => shots(given))
     assert.deepEqual([error.code, error.path], [code, path])
+  }
+  for (const [call, path, message] of [
+    [() => convert('1 cup'), '/to', '"to" is missing.'],
+    [() => convert({}, 'mL'), '/amount', '"amount" is an object.'],
+    [() => convert([], 'mL'), '/amount', '"amount" is a list.'],
+    [() => convert(1, 'mL'), '/amount', '"amount" is a number.'],
+    [() => pourwright.hardness(undefined, 1), '/points', '"points" is missing.'],
+    [() => pourwright.hardness(5, 1), '/points', '"points" is a number.'],
+    [() => pourwright.hardness([[0]], 1), '/points/0', '"points/0" has the length 1.'],
+    [() => pourwright.hardness([[0, undefined]], 1), '/points/0/1', '"points/0/1" is missing.'],
+    [() => pourwright.massG(null), '', 'The parameters of "massG" are null.'],
+  ]) {
+    const error = refused(call)
+    assert.deepEqual([error.path, error.message], [path, message])
   }
   assert.equal(refused(() => convert('6 oz', 'g')).code, 'amount-ambiguous')
   assert.equal(refused(() => convert('1 cup', 'g')).code, refused(() => convert('1 mL', 'lb')).code)
