@@ -37,15 +37,15 @@ pub fn bench_measure(
     mass_g: f64,
     tolerance: f64,
     balance_reads_g: Option<f64>,
-    balance_to_g: f64,
+    balance_to_g: Option<f64>,
     balance_from_g: f64,
     as_measured_g_per_ml: Option<f64>,
     drop_g: Option<f64>,
     spoons_ml: &[f64],
 ) -> Result<Measured, Refused> {
-    let balance = balance_reads_g.map(|g| Balance {
-        readability: grams(g),
-        capacity: grams(balance_to_g),
+    let balance = balance_reads_g.map(grams).map(|readability| Balance {
+        readability,
+        capacity: balance_to_g.map_or_else(|| Balance::usual_capacity(readability), grams),
         least_load: grams(balance_from_g),
     });
     let spoons = spoons_ml.iter().map(|ml| milliliters(*ml)).collect();

@@ -132,6 +132,16 @@ describe('plain numbers', () => {
     const byDrop = pourwright.benchMeasure({ massG: 0.4, dropG: 0.05 })
     assert.deepEqual([byDrop.tool, byDrop.drops, byDrop.spoonfuls], ['drops', 8, []])
     assert.equal(pourwright.benchMeasure({ massG: 12.3, balanceReadsG: 0.1, balanceToG: 500 }).tool, 'balance')
+    // Without a capacity as a book's balance: up to 5000 steps in one reading, so that 501 g takes two.
+    const balance = { balanceReadsG: 0.1 }
+    assert.deepEqual(
+      [3.1, 500, 501].map((massG) => pourwright.benchMeasure({ massG, ...balance }).acts),
+      [1, 1, 2],
+    )
+    for (const limit of [{ balanceToG: 500 }, { balanceFromG: 1 }]) {
+      const error = refused(() => pourwright.benchMeasure({ massG: 0.4, dropG: 0.05, ...limit }))
+      assert.deepEqual([error.code, error.path], ['missing-field', '/balanceReadsG'])
+    }
     assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: 5 })).path, '/spoonsMl')
     assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: [5, '1'] })).path, '/spoonsMl/1')
     refused(() => pourwright.benchMeasure({ massG: 1 }))

@@ -201,11 +201,11 @@ export function benchMeasure(parameters: {
   tolerance?: number
   /** The smallest difference that the balance shows; no balance where left out. */
   balanceReadsG?: number
-  /** The most that it weighs at once. */
+  /** The most that it weighs at once, what is heavier in several readings; 5000 times what it shows where left out. */
   balanceToG?: number
-  /** The least that it is trusted with. */
+  /** The least that it is trusted with; nothing is known where left out. */
   balanceFromG?: number
-  /** What each spoon holds. */
+  /** What each spoon holds; no spoons where left out. */
   spoonsMl?: Iterable<number>
   /** The material in a spoon: a liquid's density, a powder's as scooped; not measured by spoon where left out. */
   asMeasuredGPerMl?: number
