@@ -22,8 +22,8 @@ function values(name, given = {}) {
   return values
 }
 
-/** Asks a mix for salt, which the module keeps only as long as that takes. */
-function ofMix(name, given, ask) {
+/** Asks a mix for salt by `method`; the module keeps the mix only as long as that takes. */
+function ofMix(name, given, method) {
   const { SaltMix } = scalar()
   const all = values(name, given)
   const asked = all.splice(Object.keys(MIX).length)
@@ -31,7 +31,7 @@ function ofMix(name, given, ask) {
     missing('scoopedGPerMl', 'Weigh a level spoonful of salt: the form "scooped" speaks of its density in the spoon.')
   const mix = new SaltMix(...all)
   try {
-    return ask(mix, ...asked)
+    return mix[method](...asked)
   } finally {
     mix.free()
   }
@@ -46,7 +46,9 @@ function read(given, parameter, wanted) {
   if (wanted.needs && value !== wanted.value && given[wanted.needs] === undefined)
     missing(wanted.needs, `Give it with "${parameter}", or leave out both.`)
   if (wanted.type === 'list') return numbers(parameter, value)
-  return typed(parameter, value, wanted.type)
+  typed(parameter, value, wanted.type)
+  wanted.check?.(`/${parameter}`, value)
+  return value
 }
 
 function missing(parameter, help) {
@@ -84,14 +86,14 @@ export const sinkSpeedCmPerS = byName('sinkSpeedCmPerS')
 export const densityForSinkSpeedGPerMl = byName('densityForSinkSpeedGPerMl')
 
 /** A salt loading stated another way. */
-export const saltLoading = (given) => ofMix('saltLoading', given, (mix, ...asked) => mix.loading(...asked))
+export const saltLoading = (given) => ofMix('saltLoading', given, 'loading')
 
 /** The mass of salt that a loading takes, in g. */
-export const saltMassG = (given) => ofMix('saltMassG', given, (mix, ...asked) => mix.mass(...asked))
+export const saltMassG = (given) => ofMix('saltMassG', given, 'mass')
 
 /** What loading is in reach. */
 export function saltReach(given) {
-  const [least, most] = ofMix('saltReach', given, (mix, form) => mix.reach(form))
+  const [least, most] = ofMix('saltReach', given, 'reach')
   return { least, most }
 }
 
@@ -106,13 +108,8 @@ export function batchNeed(given) {
 /** A mass as the tools of a bench can give it, by the way with the least handling. */
 export function benchMeasure(given) {
   const { benchMeasure } = scalar()
-  const measured = benchMeasure(...values('benchMeasure', given))
-  try {
-    const [massG, deviation, acts, drops, ...spoonfuls] = measured.numbers()
-    return { tool: measured.tool(), massG, deviation, acts, drops, spoonfuls }
-  } finally {
-    measured.free()
-  }
+  const [tool, massG, deviation, acts, drops, ...spoonfuls] = benchMeasure(...values('benchMeasure', given))
+  return { tool: ['balance', 'spoons', 'drops'][tool], massG, deviation, acts, drops, spoonfuls }
 }
 
 /** The density of constituents mixed, each [mass in g, density in g/mL]. */

@@ -179,6 +179,62 @@ describe('plain numbers', () => {
   })
 })
 
+test('a refusal says in which parameter, where it is one', () => {
+  const p = pourwright
+  const piece = { cavityMl: 10, hotGPerMl: 0.9, coldGPerMl: 1, feed: 0.5 }
+  const loads = { shots: 7, shotG: 46, hotGPerMl: 1, holdsMl: 100 }
+  const salt = { form: 'of-base', value: 0.3, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }
+  const stick = { volumeMl: 9.5, diameterMm: 10, lengthMm: 120, waterCelsius: 15 }
+  const curve = [[0, 60], [0.2, 40]] // prettier-ignore
+  const color = [50, 0, 0]
+  for (const [call, path] of [
+    [() => convert('1 cup', 'g'), '/amount'],
+    [() => convert('1 cup', 'furlong'), '/to'],
+    [() => p.massG({ amount: '40 drops', densityGPerMl: 1, dropG: 0 }), '/dropG'],
+    [() => p.massG({ amount: '4 inHg', densityGPerMl: 1 }), '/amount'],
+    [() => p.flakeCount({ cut: 'round', thicknessUm: 50, filmGPerMl: 1.4, doseG: 1 }), '/cut'],
+    [() => p.pieceG({ ...piece, hotGPerMl: 900, coldGPerMl: 1000 }), '/hotGPerMl'],
+    [() => p.pieceG({ ...piece, coldGPerMl: 1030 }), '/coldGPerMl'],
+    [() => p.pieceG({ ...piece, hotGPerMl: 1.1 }), ''],
+    [() => p.shotG({ cavities: 0, cavityMl: 10, hotGPerMl: 1 }), '/cavities'],
+    [() => p.shots({ pieces: 0, cavities: 4 }), '/pieces'],
+    [() => p.shots({ pieces: 1e7, cavities: 4 }), '/pieces'],
+    [() => p.shots({ pieces: 5, cavities: 0 }), '/cavities'],
+    [() => p.shots({ pieces: 1e6, cavities: 4, rejects: 0.999 }), '/rejects'],
+    [() => p.injectorLoads({ ...loads, shots: 0 }), '/shots'],
+    [() => p.injectorLoads({ ...loads, hotGPerMl: 950 }), '/hotGPerMl'],
+    [() => p.injectorLoads({ ...loads, shotG: 460 }), '/shotG'],
+    [() => p.injectorLoads({ ...loads, keepsMl: 100 }), '/keepsMl'],
+    [() => p.saltMassG({ ...salt, value: 5 }), '/value'],
+    [() => p.saltMassG({ ...salt, scoopedGPerMl: 2.1 }), '/scoopedGPerMl'],
+    [() => p.saltMassG({ ...salt, form: 'piece-mass' }), '/cavityMl'],
+    [() => p.saltMassG({ ...salt, mixG: 200, mixMl: 240 }), '/mixG'],
+    [() => p.sinkSpeedCmPerS({ ...stick, densityGPerMl: 0.9 }), '/densityGPerMl'],
+    [() => p.sinkSpeedCmPerS({ ...stick, densityGPerMl: 1150 }), '/densityGPerMl'],
+    [() => p.sinkSpeedCmPerS({ ...stick, densityGPerMl: 1.15, lengthMm: 10 }), '/lengthMm'],
+    [() => p.densityForSinkSpeedGPerMl({ ...stick, speedCmPerS: 400 }), '/speedCmPerS'],
+    [() => p.swollenMl({ liquidMl: 100, air: 0.1, vacuumPa: 110000 }), '/vacuumPa'],
+    [() => p.swollenMl({ liquidMl: 100, air: 0.1, vacuumPa: 100000, vaporPa: 2000 }), '/vacuumPa'],
+    [() => p.benchMeasure({ massG: 1, balanceReadsG: 0.1, balanceToG: 0.05 }), '/balanceToG'],
+    [() => p.benchMeasure({ massG: 1, spoonsMl: [5, 0], asMeasuredGPerMl: 1 }), '/spoonsMl'],
+    [() => p.benchMeasure({ massG: 1 }), ''],
+    [() => p.densityOfPartsGPerMl([[1, 1], [-1, 1], [1, 0]]), '/parts/1/0'], // prettier-ignore
+    [() => p.densityOfPartsGPerMl([[1, 1], [1, 1030]]), '/parts/1/1'], // prettier-ignore
+    [() => p.densityOfPartsGPerMl([[1, 1]], 1), '/voids'],
+    [() => p.densityOfPartsGPerMl([]), '/parts'],
+    [() => p.hardness([[0, 60]], 0), '/points'],
+    [() => p.hardness([[0, 60], [-0.2, 40]], 0), '/points/1/0'], // prettier-ignore
+    [() => p.hardness([[0, 101], [0.2, 40]], 0), '/points/0/1'], // prettier-ignore
+    [() => p.hardness([[0.2, 60], [0, 40]], 0), '/points/1'], // prettier-ignore
+    [() => p.hardness(curve, 0.3), '/ratio'],
+    [() => p.softenerRatio(curve, 30), '/reading'],
+    [() => p.colorDifference([101, 0, 0], color), '/one'],
+    [() => p.colorDifference(color, [50, 0, 201]), '/other'],
+  ]) {
+    assert.equal(refused(call).path, path, String(call))
+  }
+})
+
 test('lists have as many numbers as are meant', () => {
   const { colorDifference, densityOfPartsGPerMl, hardness, softenerRatio, benchMeasure } = pourwright
   const color = [50, 2.67, -79.78]
