@@ -1,12 +1,13 @@
 //! Amounts as a person writes them.
 
-use pourwright::density::TrueDensity;
 use pourwright::material::{Drop, Kind, Material};
 use pourwright::quantity::{Amount, Measured, System, Unit};
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::number::{grams, grams_per_milliliter, in_grams, in_milliliters, milliliters};
+use crate::number::{grams, in_grams, in_milliliters, milliliters, true_density};
 use crate::refused::Refused;
+
+const DENSITY: &str = "/densityGPerMl";
 
 /// How many of the unit `to` the amount is.
 ///
@@ -15,8 +16,9 @@ use crate::refused::Refused;
 #[wasm_bindgen]
 pub fn convert(amount: &str, to: &str, measures: &str) -> Result<f64, Refused> {
     let amount = self::amount(amount)?;
-    let unit = Unit::parse(to).map_err(|error| Refused::at("to", &error))?;
-    Ok(amount.in_unit(unit, system(measures)?)?.value().to_f64())
+    let unit = Unit::parse(to).map_err(|error| Refused::at("/to", &error))?;
+    let converted = amount.in_unit(unit, system(measures)?);
+    Ok(converted.map_err(|error| Refused::at("/amount", &error))?.value().to_f64())
 }
 
 /// The mass of an amount of a material: a volume of it by the density with which it is measured (of a liquid its own,
@@ -33,7 +35,7 @@ pub fn mass_g(
 ) -> Result<f64, Refused> {
     // Whatever it is: it is measured as a liquid of that density is.
     let mut material = Material::new("the material", Kind::Other);
-    material.density = Some(Measured::exact(density(density_g_per_ml)?.get()));
+    material.density = Some(Measured::exact(true_density(DENSITY, density_g_per_ml)?.get()));
     material.drop = drop_g.map(|g| Drop::Mass(Measured::exact(grams(g))));
     let amount = self::amount(amount)?;
     Ok(in_grams(material.mass_of(&amount, system(measures)?, "the mass of the amount")?))
@@ -45,7 +47,7 @@ pub fn mass_g(
 /// A number out of its range.
 #[wasm_bindgen(js_name = massOfVolumeG)]
 pub fn mass_of_volume_g(volume_ml: f64, density_g_per_ml: f64) -> Result<f64, Refused> {
-    Ok(in_grams(density(density_g_per_ml)?.mass_of(milliliters(volume_ml))))
+    Ok(in_grams(true_density(DENSITY, density_g_per_ml)?.mass_of(milliliters(volume_ml))))
 }
 
 /// The volume of a mass: V = m/ρ.
@@ -54,17 +56,13 @@ pub fn mass_of_volume_g(volume_ml: f64, density_g_per_ml: f64) -> Result<f64, Re
 /// A number out of its range.
 #[wasm_bindgen(js_name = volumeOfMassMl)]
 pub fn volume_of_mass_ml(mass_g: f64, density_g_per_ml: f64) -> Result<f64, Refused> {
-    Ok(in_milliliters(density(density_g_per_ml)?.volume_of(grams(mass_g))))
-}
-
-fn density(g_per_ml: f64) -> Result<TrueDensity, Refused> {
-    Ok(TrueDensity::new(grams_per_milliliter(g_per_ml))?)
+    Ok(in_milliliters(true_density(DENSITY, density_g_per_ml)?.volume_of(grams(mass_g))))
 }
 
 fn amount(text: &str) -> Result<Amount, Refused> {
-    Amount::parse(text).map_err(|error| Refused::at("amount", &error))
+    Amount::parse(text).map_err(|error| Refused::at("/amount", &error))
 }
 
 fn system(name: &str) -> Result<System, Refused> {
-    name.parse().map_err(|error| Refused::at("measures", &error))
+    name.parse().map_err(|error| Refused::at("/measures", &error))
 }

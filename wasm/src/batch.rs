@@ -1,9 +1,9 @@
 //! Pieces to shots, shots to injector loads.
 
-use pourwright::batch::{self, Injector, Rejects, Run, Wanted};
+use pourwright::batch::{self, BatchError, Injector, Rejects, Run, Wanted};
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::number::{count, grams, grams_per_milliliter, in_grams, milliliters, share};
+use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
 use crate::refused::Refused;
 
 /// The least shots that give so many good pieces, with this confidence where there are rejects.
@@ -11,12 +11,10 @@ use crate::refused::Refused;
 /// # Errors
 /// A number out of its range.
 #[wasm_bindgen]
-pub fn shots(pieces: f64, cavities: f64, rejects: f64, confidence: f64) -> Result<u32, Refused> {
-    let wanted =
-        Wanted { pieces: count("pieces", pieces)?, cavities: count("cavities", cavities)? };
+pub fn shots(pieces: u32, cavities: u32, rejects: f64, confidence: f64) -> Result<u32, Refused> {
     let rejects =
         (rejects != 0.0).then(|| Rejects { rate: share(rejects), confidence: share(confidence) });
-    Ok(batch::shots(&[wanted], rejects)?)
+    Ok(batch::shots(&[Wanted { pieces, cavities }], rejects)?)
 }
 
 /// The injector loads that so many shots take, whole shots in each.
@@ -25,15 +23,18 @@ pub fn shots(pieces: f64, cavities: f64, rejects: f64, confidence: f64) -> Resul
 /// A shot that the injector does not hold; a number out of its range.
 #[wasm_bindgen(js_name = injectorLoads)]
 pub fn injector_loads(
-    shots: f64,
+    shots: u32,
     shot_g: f64,
     hot_g_per_ml: f64,
     holds_ml: f64,
     keeps_ml: f64,
 ) -> Result<u32, Refused> {
     let injector = Injector { holds: milliliters(holds_ml), keeps: milliliters(keeps_ml) };
-    let shots = count("shots", shots)?;
-    Ok(injector.loads(shots, grams(shot_g), grams_per_milliliter(hot_g_per_ml))?.loads)
+    match injector.loads(shots, grams(shot_g), grams_per_milliliter(hot_g_per_ml)) {
+        Ok(loads) => Ok(loads.loads),
+        Err(error @ BatchError::NoPieces) => Err(Refused::at("/shots", &error)),
+        Err(error) => Err(error.into()),
+    }
 }
 
 /// How much to mix for so many pieces: the masses `total`, `drawn`, `returned`, `pieces`, `sprues` left, `kept` by the
@@ -44,8 +45,8 @@ pub fn injector_loads(
 #[wasm_bindgen(js_name = batchNeed)]
 #[allow(clippy::too_many_arguments)] // the wrapper takes them by name
 pub fn batch_need(
-    pieces: f64,
-    cavities: f64,
+    pieces: u32,
+    cavities: u32,
     rejects: f64,
     confidence: f64,
     shot_g: f64,
@@ -54,7 +55,7 @@ pub fn batch_need(
     hot_g_per_ml: f64,
     holds_ml: f64,
     keeps_ml: f64,
-    cleanings: f64,
+    cleanings: u32,
     film_g: f64,
     heel_g: f64,
 ) -> Result<Vec<f64>, Refused> {
@@ -69,7 +70,7 @@ pub fn batch_need(
         sprue: grams(sprue_g),
         returned: share(returned),
         injector_keeps: injector.kept(density)?,
-        cleanings: count("cleanings", cleanings)?,
+        cleanings,
         film: grams(film_g),
         heel: grams(heel_g),
     }

@@ -1,33 +1,14 @@
 //! A mass as the balance, the spoons or the dropper can give it.
 
-use pourwright::plan::measures::{Balance, Bench, Limits, Manner, Measure, Step};
+use pourwright::plan::measures::{Balance, Bench, Limits, Manner, Step, Tool};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
 use crate::refused::Refused;
 
-/// The way with the least handling: its tool, and what it comes to.
-#[wasm_bindgen]
-#[derive(Debug)]
-pub struct Measured(Measure, Vec<f64>);
-
-#[wasm_bindgen]
-impl Measured {
-    /// `balance`, `spoons` or `drops`.
-    #[must_use]
-    pub fn tool(&self) -> String {
-        self.0.tool.to_string()
-    }
-
-    /// The mass that it gives in g, (given − wanted)/wanted, how much handling it is, how many drops, and how many
-    /// spoonfuls of each spoon.
-    #[must_use]
-    pub fn numbers(&self) -> Vec<f64> {
-        self.1.clone()
-    }
-}
-
-/// How to measure a mass within a relative tolerance.
+/// How to measure a mass within a relative tolerance, by the way with the least handling: its tool (0 the balance, 1 the
+/// spoons, 2 the dropper), the mass that it gives in g, (given − wanted)/wanted, how much handling it is, how many drops, and
+/// how many spoonfuls of each spoon.
 ///
 /// # Errors
 /// No tool keeps the tolerance, with the mass from which one would; a number out of its range.
@@ -37,15 +18,15 @@ pub fn bench_measure(
     mass_g: f64,
     tolerance: f64,
     balance_reads_g: Option<f64>,
-    balance_to_g: f64,
+    balance_to_g: Option<f64>,
     balance_from_g: f64,
     as_measured_g_per_ml: Option<f64>,
     drop_g: Option<f64>,
     spoons_ml: &[f64],
-) -> Result<Measured, Refused> {
-    let balance = balance_reads_g.map(|g| Balance {
-        readability: grams(g),
-        capacity: grams(balance_to_g),
+) -> Result<Vec<f64>, Refused> {
+    let balance = balance_reads_g.map(grams).map(|readability| Balance {
+        readability,
+        capacity: balance_to_g.map_or_else(|| Balance::usual_capacity(readability), grams),
         least_load: grams(balance_from_g),
     });
     let spoons = spoons_ml.iter().map(|ml| milliliters(*ml)).collect();
@@ -68,7 +49,11 @@ pub fn bench_measure(
             _ => {}
         }
     }
-    let first = [in_grams(best.mass), best.deviation.value, best.acts.into(), drops.into()];
-    let numbers = first.into_iter().chain(spoonfuls).collect();
-    Ok(Measured(best, numbers))
+    let tool = match best.tool {
+        Tool::Spoons => 1.0,
+        Tool::Drops => 2.0,
+        _ => 0.0,
+    };
+    let first = [tool, in_grams(best.mass), best.deviation.value, best.acts.into(), drops.into()];
+    Ok(first.into_iter().chain(spoonfuls).collect())
 }

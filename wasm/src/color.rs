@@ -19,5 +19,10 @@ pub fn color_difference(
     other_a: f64,
     other_b: f64,
 ) -> Result<f64, Refused> {
-    Ok(ciede2000(&Lab::new(lightness, a, b)?, &Lab::new(other_lightness, other_a, other_b)?))
+    let one = lab("/one", lightness, a, b)?;
+    Ok(ciede2000(&one, &lab("/other", other_lightness, other_a, other_b)?))
+}
+
+fn lab(path: &str, lightness: f64, a: f64, b: f64) -> Result<Lab, Refused> {
+    Lab::new(lightness, a, b).map_err(|error| Refused::at(path, &error))
 }

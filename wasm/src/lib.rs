@@ -26,6 +26,7 @@ mod color;
 mod document;
 mod mix;
 mod number;
+mod parameter;
 mod refused;
 mod salt;
 mod shot;
@@ -36,7 +37,7 @@ mod water;
 
 pub use amount::{convert, mass_g, mass_of_volume_g, volume_of_mass_ml};
 pub use batch::{batch_need, injector_loads, shots};
-pub use bench::{Measured, bench_measure};
+pub use bench::bench_measure;
 pub use color::color_difference;
 #[cfg(feature = "document")]
 pub use document::{Book, calculate};

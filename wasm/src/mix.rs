@@ -1,11 +1,12 @@
 //! Mixes of which only masses and densities are known, and the flakes in a dose.
 
-use pourwright::density::TrueDensity;
 use pourwright::flake::{Cut, Flake};
-use pourwright::mix::density_of_parts;
+use pourwright::mix::{MixError, density_of_parts};
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::number::{grams, grams_per_milliliter, in_grams_per_milliliter, micrometers};
+use crate::number::{
+    grams, grams_per_milliliter, in_grams_per_milliliter, micrometers, true_density,
+};
 use crate::refused::Refused;
 
 /// The density at 20 °C of constituents mixed: ρ = Σm/(Σm/ρ) · (1 − voids), solids with their true density.
@@ -18,9 +19,22 @@ pub fn density_of_parts_g_per_ml(
     masses_g: &[f64],
     densities_g_per_ml: &[f64],
 ) -> Result<f64, Refused> {
-    let each = masses_g.iter().zip(densities_g_per_ml);
-    let each = each.map(|(mass, density)| (grams(*mass), grams_per_milliliter(*density)));
-    Ok(in_grams_per_milliliter(density_of_parts(each, voids)?))
+    let mut part = 0;
+    let each = masses_g.iter().zip(densities_g_per_ml).enumerate();
+    let each = each.map(|(index, (mass, density))| {
+        part = index;
+        (grams(*mass), grams_per_milliliter(*density))
+    });
+    density_of_parts(each, voids).map(in_grams_per_milliliter).map_err(|error| {
+        // The part that was taken last is the wrong one.
+        let at = match error {
+            MixError::BadVoids(_) => "/voids".into(),
+            MixError::BadMass(_) => format!("/parts/{part}/0"),
+            MixError::BadDensity(_) => format!("/parts/{part}/1"),
+            _ => "/parts".into(),
+        };
+        Refused::at(&at, &error)
+    })
 }
 
 /// How many particles a dose of flake holds: m/(A · h · ρ), a nominal number.
@@ -34,7 +48,7 @@ pub fn flake_count(
     film_g_per_ml: f64,
     dose_g: f64,
 ) -> Result<f64, Refused> {
-    let cut = Cut::parse(cut).map_err(|error| Refused::at("cut", &error))?;
-    let film = TrueDensity::new(grams_per_milliliter(film_g_per_ml))?;
+    let cut = Cut::parse(cut).map_err(|error| Refused::at("/cut", &error))?;
+    let film = true_density("/filmGPerMl", film_g_per_ml)?;
     Ok(Flake::new(cut, micrometers(thickness_um), film, None)?.particles(grams(dose_g))?)
 }

@@ -1,11 +1,9 @@
-//! Plain numbers to quantities and back, and words to what they stand for.
+//! Plain numbers to quantities and back.
 //!
 //! Into SI units by one division or product with a power of ten, which is exact, so that a decimal number is rounded
 //! as the document door rounds it.
 
-use std::borrow::Cow;
-
-use pourwright::Diagnose;
+use pourwright::density::TrueDensity;
 use pourwright::quantity::{
     Length, Mass, MassDensity, Measurable, Pressure, Ratio, ThermodynamicTemperature, Velocity,
     Volume,
@@ -31,6 +29,11 @@ pub(crate) fn in_milliliters(volume: Volume) -> f64 {
 
 pub(crate) fn grams_per_milliliter(g_per_ml: f64) -> MassDensity {
     MassDensity::from_si(g_per_ml * 1e3)
+}
+
+/// The density that the parameter `path` is.
+pub(crate) fn true_density(path: &str, g_per_ml: f64) -> Result<TrueDensity, Refused> {
+    TrueDensity::new(grams_per_milliliter(g_per_ml)).map_err(|error| Refused::at(path, &error))
 }
 
 pub(crate) fn in_grams_per_milliliter(density: MassDensity) -> f64 {
@@ -63,25 +66,4 @@ pub(crate) fn celsius(degrees: f64) -> ThermodynamicTemperature {
 
 pub(crate) fn share(number: f64) -> Ratio {
     Ratio::from_si(number)
-}
-
-/// A number that must count something.
-#[derive(Debug, thiserror::Error)]
-#[error("{0} is no count.")]
-struct NotACount(f64);
-
-impl Diagnose for NotACount {
-    fn code(&self) -> &'static str {
-        "not-a-count"
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        format!("Give a whole number from 0 to {}.", u32::MAX).into()
-    }
-}
-
-/// A count: JavaScript has no whole numbers of its own, and a conversion would drop what is behind the point.
-pub(crate) fn count(name: &str, number: f64) -> Result<u32, Refused> {
-    let whole = number as u32;
-    if f64::from(whole) == number { Ok(whole) } else { Err(Refused::at(name, &NotACount(number))) }
 }

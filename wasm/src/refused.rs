@@ -4,6 +4,8 @@ use pourwright::{Diagnose, Fault};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
+use crate::parameter::InParameter;
+
 #[wasm_bindgen(raw_module = "../src/error.js")]
 extern "C" {
     /// A fault as JavaScript has it.
@@ -21,15 +23,15 @@ extern "C" {
 pub struct Refused(pub(crate) Vec<Fault>);
 
 impl Refused {
-    /// `error`, found at the parameter `name` of the call.
-    pub(crate) fn at(name: &str, error: &dyn Diagnose) -> Self {
-        Self(vec![Fault::at(format!("/{name}"), error)])
+    /// `error`, found at the parameter `path` of the call; at no single one where that is empty.
+    pub(crate) fn at(path: &str, error: &dyn Diagnose) -> Self {
+        Self(vec![Fault::at(path, error)])
     }
 }
 
-impl<E: Diagnose> From<E> for Refused {
+impl<E: InParameter> From<E> for Refused {
     fn from(error: E) -> Self {
-        Self(vec![Fault::at("", &error)])
+        Self::at(error.path(), &error)
     }
 }
 

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use pourwright::Diagnose;
-use pourwright::density::{ScoopedDensity, TrueDensity};
+use pourwright::density::ScoopedDensity;
 use pourwright::mix::reference_temperature;
 use pourwright::quantity::TemperatureCoefficient;
 use pourwright::salt::{Hook, PieceCavity, Salt, SaltForm, SaltLoading, SaltSoftener, Unsalted};
@@ -11,6 +11,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::number::{
     grams, grams_per_milliliter, in_grams, in_grams_per_milliliter, milliliters, share,
+    true_density,
 };
 use crate::refused::Refused;
 
@@ -21,8 +22,9 @@ pub struct SaltMix(Unsalted);
 
 #[wasm_bindgen]
 impl SaltMix {
-    /// The mix, its base alone where its mass and volume are not given; the salt, as scooped with its own density where
-    /// no other is given; the softener that goes in with it; the piece, if there is one, and the hook on it.
+    /// The mix, its base alone where its mass and volume are not given (the wrapper sees to it that both are, or neither);
+    /// the salt, whose density in the spoon the wrapper asks for where a form speaks of it; the softener that goes in with
+    /// it; the piece, if there is one, and the hook on it.
     ///
     /// # Errors
     /// A number out of its range.
@@ -46,12 +48,12 @@ impl SaltMix {
     ) -> Result<Self, Refused> {
         let expansion = TemperatureCoefficient::default();
         let base_volume = milliliters(base_ml);
-        let base_mass = TrueDensity::new(grams_per_milliliter(base_g_per_ml))?.mass_of(base_volume);
+        let base_mass = true_density("/baseGPerMl", base_g_per_ml)?.mass_of(base_volume);
         let volume = mix_ml.map_or(base_volume, milliliters);
         let softener = match softener_g_per_ml {
             Some(density) => Some(SaltSoftener {
                 per_salt: share(softener_per_salt),
-                density: TrueDensity::new(grams_per_milliliter(density))?,
+                density: true_density("/softenerGPerMl", density)?,
                 expansion,
             }),
             None => None,
@@ -66,8 +68,9 @@ impl SaltMix {
             shot_temperature: reference_temperature(),
             voids: share(voids),
             salt: Salt {
-                true_density: TrueDensity::new(grams_per_milliliter(salt_g_per_ml))?,
-                scooped_density: ScoopedDensity::new(scooped)?,
+                true_density: true_density("/saltGPerMl", salt_g_per_ml)?,
+                scooped_density: ScoopedDensity::new(scooped)
+                    .map_err(|error| Refused::at("/scoopedGPerMl", &error))?,
                 expansion,
             },
             softener,
@@ -83,8 +86,8 @@ impl SaltMix {
     /// # Errors
     /// A loading out of reach, with what is in reach.
     pub fn loading(&self, from: &str, value: f64, to: &str) -> Result<f64, Refused> {
-        let from = loading(form("from", from)?, value)?;
-        plain(self.0.convert(from, form("to", to)?)?)
+        let from = loading(form("/from", from)?, value)?;
+        plain(self.0.convert(from, form("/to", to)?)?)
     }
 
     /// The mass of salt that a loading takes, in g.
@@ -92,7 +95,7 @@ impl SaltMix {
     /// # Errors
     /// A loading out of reach, with what is in reach.
     pub fn mass(&self, form: &str, value: f64) -> Result<f64, Refused> {
-        Ok(in_grams(self.0.salt_mass(loading(self::form("form", form)?, value)?)?))
+        Ok(in_grams(self.0.salt_mass(loading(self::form("/form", form)?, value)?)?))
     }
 
     /// What is in reach: without salt, and with the most that the limits allow.
@@ -100,7 +103,7 @@ impl SaltMix {
     /// # Errors
     /// A form that there is not.
     pub fn reach(&self, form: &str) -> Result<Vec<f64>, Refused> {
-        let (least, most) = self.0.reach(self::form("form", form)?)?;
+        let (least, most) = self.0.reach(self::form("/form", form)?)?;
         Ok(vec![plain(least)?, plain(most)?])
     }
 }
@@ -132,9 +135,9 @@ const FORMS: [(&str, SaltForm); 7] = [
     ("sink-density", SaltForm::SinkDensity),
 ];
 
-fn form(parameter: &str, word: &str) -> Result<SaltForm, Refused> {
+fn form(path: &str, word: &str) -> Result<SaltForm, Refused> {
     let known = FORMS.iter().find(|(name, _)| *name == word);
-    known.map(|(_, form)| *form).ok_or_else(|| Refused::at(parameter, &UnknownForm(shown(word))))
+    known.map(|(_, form)| *form).ok_or_else(|| Refused::at(path, &UnknownForm(shown(word))))
 }
 
 /// A word as a message can hold it: cut short, without control characters.
@@ -151,7 +154,7 @@ fn loading(form: SaltForm, value: f64) -> Result<SaltLoading, Refused> {
         SaltForm::FinishedDensity => SaltLoading::FinishedDensity(grams_per_milliliter(value)),
         SaltForm::PieceMass => SaltLoading::PieceMass(grams(value)),
         SaltForm::SinkDensity => SaltLoading::SinkDensity(grams_per_milliliter(value)),
-        other => return Err(Refused::from(UnknownForm(other.to_string()))),
+        other => return Err(Refused::at("/form", &UnknownForm(other.to_string()))),
     })
 }
 
@@ -164,6 +167,6 @@ fn plain(loading: SaltLoading) -> Result<f64, Refused> {
         | SaltLoading::FinishedDensity(density)
         | SaltLoading::SinkDensity(density) => Ok(in_grams_per_milliliter(density)),
         SaltLoading::PieceMass(mass) => Ok(in_grams(mass)),
-        other => Err(Refused::from(UnknownForm(other.form().to_string()))),
+        other => Err(Refused::at("/form", &UnknownForm(other.form().to_string()))),
     }
 }

@@ -1,9 +1,10 @@
 //! What a shot takes and a piece weighs.
 
-use pourwright::shot::{Cavity, Melt, Shot};
+use pourwright::density::DensityError;
+use pourwright::shot::{Cavity, Melt, Shot, ShotError};
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::number::{count, grams, grams_per_milliliter, in_grams, milliliters, share};
+use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
 use crate::refused::Refused;
 
 /// The mass of a piece, fed the share `feed` of its contraction from the sprue.
@@ -23,7 +24,15 @@ pub fn piece_g(
         cold: grams_per_milliliter(cold_g_per_ml),
         voids: share(voids),
     };
-    Ok(in_grams(melt.piece(milliliters(cavity_ml), share(feed))?))
+    match melt.piece(milliliters(cavity_ml), share(feed)) {
+        Ok(piece) => Ok(in_grams(piece)),
+        Err(error @ ShotError::Density(DensityError::Unbelievable(found)))
+            if found == melt.cold =>
+        {
+            Err(Refused::at("/coldGPerMl", &error))
+        }
+        Err(error) => Err(error.into()),
+    }
 }
 
 /// What one shot takes: all cavities and the sprue, hot, and what topping off adds.
@@ -32,14 +41,14 @@ pub fn piece_g(
 /// A number out of its range.
 #[wasm_bindgen(js_name = shotG)]
 pub fn shot_g(
-    cavities: f64,
+    cavities: u32,
     cavity_ml: f64,
     hot_g_per_ml: f64,
     sprue_ml: f64,
     topped_g: f64,
     voids: f64,
 ) -> Result<f64, Refused> {
-    let cavity = Cavity { volume: milliliters(cavity_ml), count: count("cavities", cavities)? };
+    let cavity = Cavity { volume: milliliters(cavity_ml), count: cavities };
     // What a shot takes is hot: the cold density and the feed say where it goes later.
     let hot = grams_per_milliliter(hot_g_per_ml);
     let shot = Shot {

@@ -1,6 +1,6 @@
 //! Softener and hardness, between the shop's own measured points.
 
-use pourwright::softener::{Hardness, HardnessCurve, HardnessPoint, Scale};
+use pourwright::softener::{Hardness, HardnessCurve, HardnessPoint, Scale, SoftenerError};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::number::share;
@@ -13,7 +13,8 @@ use crate::refused::Refused;
 #[wasm_bindgen]
 pub fn hardness(ratio: f64, ratios: &[f64], readings: &[f64]) -> Result<f64, Refused> {
     let points = points(ratios, readings);
-    Ok(HardnessCurve::new(&points)?.hardness(share(ratio))?.reading)
+    let hardness = HardnessCurve::new(&points).and_then(|curve| curve.hardness(share(ratio)));
+    Ok(hardness.map_err(|error| refused(&error))?.reading)
 }
 
 /// The ratio of softener to base that gives a reading.
@@ -23,7 +24,8 @@ pub fn hardness(ratio: f64, ratios: &[f64], readings: &[f64]) -> Result<f64, Ref
 #[wasm_bindgen(js_name = softenerRatio)]
 pub fn softener_ratio(reading: f64, ratios: &[f64], readings: &[f64]) -> Result<f64, Refused> {
     let points = points(ratios, readings);
-    Ok(HardnessCurve::new(&points)?.ratio(on_one_scale(reading))?.value)
+    let ratio = HardnessCurve::new(&points).and_then(|curve| curve.ratio(on_one_scale(reading)));
+    Ok(ratio.map_err(|error| refused(&error))?.value)
 }
 
 /// The wrapper makes both lists from one list of points, so that they are equally long.
@@ -40,4 +42,17 @@ fn points(ratios: &[f64], readings: &[f64]) -> Vec<HardnessPoint> {
 /// Plain numbers are all of one scale; which one makes no difference to the curve.
 fn on_one_scale(reading: f64) -> Hardness {
     Hardness { reading, scale: Scale::Shore00 }
+}
+
+/// The error at its parameter; the core counts the points from 1.
+fn refused(error: &SoftenerError) -> Refused {
+    let (point, number) = match *error {
+        SoftenerError::RatioOutside { .. } => return Refused::at("/ratio", error),
+        SoftenerError::HardnessOutside { .. } => return Refused::at("/reading", error),
+        SoftenerError::Ratio { point } => (point, "/0"),
+        SoftenerError::Reading { point, .. } => (point, "/1"),
+        SoftenerError::Order { point } | SoftenerError::Turns { point } => (point, ""),
+        _ => return Refused::at("/points", error),
+    };
+    Refused::at(&format!("/points/{}{number}", point.saturating_sub(1)), error)
 }

@@ -10,6 +10,8 @@ function byName(name) {
 
 /** What is given to the function `name`, in the order in which the module takes it. */
 function values(name, given = {}) {
+  if (typeof given !== 'object' || given === null)
+    refuse('wrong-type', '', `The parameters of "${name}" are ${kindOf(given)}.`, 'Give an object with them by name.')
   const parameters = Object.entries(PARAMETERS[name])
   const values = parameters.map(([parameter, wanted]) => read(given, parameter, wanted))
   const unknown = Object.keys(given).find((key) => !Object.hasOwn(PARAMETERS[name], key))
@@ -20,14 +22,16 @@ function values(name, given = {}) {
   return values
 }
 
-/** Asks a mix for salt, which the module keeps only as long as that takes. */
-function ofMix(name, given, ask) {
+/** Asks a mix for salt by `method`; the module keeps the mix only as long as that takes. */
+function ofMix(name, given, method) {
   const { SaltMix } = scalar()
   const all = values(name, given)
   const asked = all.splice(Object.keys(MIX).length)
+  if (asked.includes('scooped') && given.scoopedGPerMl === undefined)
+    missing('scoopedGPerMl', 'Weigh a level spoonful of salt: the form "scooped" speaks of its density in the spoon.')
   const mix = new SaltMix(...all)
   try {
-    return ask(mix, ...asked)
+    return mix[method](...asked)
   } finally {
     mix.free()
   }
@@ -36,25 +40,34 @@ function ofMix(name, given, ask) {
 function read(given, parameter, wanted) {
   const value = given[parameter]
   if (value === undefined) {
-    if (wanted.required)
-      refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, `Give a ${wanted.type}.`)
+    if (wanted.required) missing(parameter, `Give a ${wanted.type}.`)
     return wanted.value
   }
-  if (wanted.type === 'list') return list(items(parameter, value), parameter)
-  return typed(parameter, value, wanted.type)
+  if (wanted.needs && value !== wanted.value && given[wanted.needs] === undefined)
+    missing(wanted.needs, `Give it with "${parameter}", or leave out both.`)
+  if (wanted.type === 'list') return numbers(parameter, value)
+  typed(parameter, value, wanted.type)
+  wanted.check?.(`/${parameter}`, value)
+  return value
+}
+
+function missing(parameter, help) {
+  refuse('missing-field', `/${parameter}`, `"${parameter}" is missing.`, help)
 }
 
 /** `value`, unless it is of another type: JavaScript would make a number of anything. */
 function typed(parameter, value, type) {
-  if (typeof value !== type) {
-    refuse(
-      'wrong-type',
-      `/${parameter}`,
-      `"${parameter}" is ${value === null ? 'null' : `a ${typeof value}`}.`,
-      `Give a ${type}.`,
-    )
-  }
+  if (value === undefined) missing(parameter, `Give a ${type}.`)
+  if (typeof value !== type)
+    refuse('wrong-type', `/${parameter}`, `"${parameter}" is ${kindOf(value)}.`, `Give a ${type}.`)
   return type === 'string' ? short(`/${parameter}`, value) : value
+}
+
+/** What `value` is, in words. */
+function kindOf(value) {
+  if (value === null) return 'null'
+  if (Array.isArray(value)) return 'a list'
+  return typeof value === 'object' ? 'an object' : `a ${typeof value}`
 }
 
 export const massG = byName('massG')
@@ -73,14 +86,14 @@ export const sinkSpeedCmPerS = byName('sinkSpeedCmPerS')
 export const densityForSinkSpeedGPerMl = byName('densityForSinkSpeedGPerMl')
 
 /** A salt loading stated another way. */
-export const saltLoading = (given) => ofMix('saltLoading', given, (mix, ...asked) => mix.loading(...asked))
+export const saltLoading = (given) => ofMix('saltLoading', given, 'loading')
 
 /** The mass of salt that a loading takes, in g. */
-export const saltMassG = (given) => ofMix('saltMassG', given, (mix, ...asked) => mix.mass(...asked))
+export const saltMassG = (given) => ofMix('saltMassG', given, 'mass')
 
 /** What loading is in reach. */
 export function saltReach(given) {
-  const [least, most] = ofMix('saltReach', given, (mix, form) => mix.reach(form))
+  const [least, most] = ofMix('saltReach', given, 'reach')
   return { least, most }
 }
 
@@ -95,13 +108,8 @@ export function batchNeed(given) {
 /** A mass as the tools of a bench can give it, by the way with the least handling. */
 export function benchMeasure(given) {
   const { benchMeasure } = scalar()
-  const measured = benchMeasure(...values('benchMeasure', given))
-  try {
-    const [massG, deviation, acts, drops, ...spoonfuls] = measured.numbers()
-    return { tool: measured.tool(), massG, deviation, acts, drops, spoonfuls }
-  } finally {
-    measured.free()
-  }
+  const [tool, massG, deviation, acts, drops, ...spoonfuls] = benchMeasure(...values('benchMeasure', given))
+  return { tool: ['balance', 'spoons', 'drops'][tool], massG, deviation, acts, drops, spoonfuls }
 }
 
 /** The density of constituents mixed, each [mass in g, density in g/mL]. */
@@ -130,29 +138,27 @@ export function softenerRatio(points, reading) {
 
 /** The first and the second numbers of a list of pairs. */
 function pairs(name, given) {
-  const all = items(name, given)
-  return [0, 1].map((index) => list(all, name, index))
+  const all = items(name, given).map((pair, index) => numbers(`${name}/${index}`, pair, 2))
+  return [0, 1].map((index) => Float64Array.from(all, (pair) => pair[index]))
 }
 
-/** The numbers of a list, or those at `index` in each of its items. */
-function list(all, name, index) {
-  return Float64Array.from(all, (item, i) =>
-    index === undefined
-      ? typed(`${name}/${i}`, item, 'number')
-      : typed(`${name}/${i}/${index}`, item?.[index], 'number'),
-  )
+/** The numbers of a list, which are so many where that is said. */
+function numbers(name, given, wanted) {
+  const all = items(name, given)
+  if (wanted !== undefined && all.length !== wanted)
+    refuse('wrong-type', `/${name}`, `"${name}" has the length ${all.length}.`, `Give ${wanted} numbers.`)
+  return all.map((item, index) => typed(`${name}/${index}`, item, 'number'))
 }
 
 function items(name, given) {
-  if (typeof given?.[Symbol.iterator] !== 'function')
-    refuse('wrong-type', `/${name}`, `"${name}" is no list.`, 'Give a list.')
+  if (given === undefined) missing(name, 'Give a list.')
+  if (typeof given !== 'object' || typeof given?.[Symbol.iterator] !== 'function')
+    refuse('wrong-type', `/${name}`, `"${name}" is ${kindOf(given)}.`, 'Give a list.')
   return [...given]
 }
 
 /** The color difference ΔE₀₀ (CIEDE2000) of two colors [L*, a*, b*]. */
 export function colorDifference(one, other) {
   const { colorDifference } = scalar()
-  const values = [...items('one', one), ...items('other', other)].map((value) => typed('color', value, 'number'))
-  if (values.length !== 6) refuse('wrong-type', '', 'A color is not three numbers.', 'Give [L*, a*, b*] twice.')
-  return colorDifference(...values)
+  return colorDifference(...numbers('one', one, 3), ...numbers('other', other, 3))
 }

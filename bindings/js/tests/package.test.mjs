@@ -1,5 +1,6 @@
 // The installed package in Node: documents, and what it throws.
 import assert from 'node:assert/strict'
+import { spawnSync } from 'node:child_process'
 import { describe, test } from 'node:test'
 
 import init, { Book, calculate, convert } from 'pourwright'
@@ -81,6 +82,21 @@ describe('documents', () => {
       assert.equal(refused(() => disposed.plan(orders)).code, 'book-freed')
     }
   })
+})
+
+test('an uncaught error shows what was refused and where, in lines that can be read', () => {
+  const script = "import init, { convert } from 'pourwright'\nawait init()\nconvert('6 oz', 'g')\n"
+  const { stderr } = spawnSync(process.execPath, ['--input-type=module', '--eval', script], { encoding: 'utf8' })
+  const lines = stderr.split('\n')
+  assert.ok(
+    lines.slice(0, 6).some((line) => line.startsWith('PourwrightError: `6 oz` can be read as')),
+    stderr,
+  )
+  assert.ok(
+    lines.every((line) => line.length <= 200),
+    stderr,
+  )
+  assert.match(stderr, /\[eval1\]:3:1/)
 })
 
 test('the examples of the README', () => {

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 
 import { GOOD, longTexts, oddNumbers, oddTexts } from './calls.mjs'
-import { survivesWith } from './support.mjs'
+import { refused, survivesWith } from './support.mjs'
 
 const { default: init, ...pourwright } = await import(process.env.POURWRIGHT_ENTRY)
 await init()
@@ -22,6 +22,18 @@ test('what the odd calls are made from is answered', () => {
       survives(() => pourwright[name](parameters), name),
       name,
     )
+  }
+})
+test('a number that cannot be is told of its parameter, and the stack of its caller', () => {
+  for (const [name, parameters] of Object.entries(GOOD)) {
+    for (const parameter of Object.keys(parameters).filter((each) => typeof parameters[each] === 'number')) {
+      for (const number of [NaN, Infinity, -Infinity, -1e9]) {
+        const error = refused(() => pourwright[name]({ ...parameters, [parameter]: number }))
+        const what = `${name} ${parameter} ${number}: ${error.message}`
+        assert.equal(error.path, `/${parameter}`, what)
+        assert.ok(error.stack.includes('scalar-hostile.test.mjs'), what)
+      }
+    }
   }
 })
 test('odd numbers', () => survivesAll(oddNumbers()))

@@ -94,6 +94,35 @@ describe('plain numbers', () => {
     near(reach.most, 0.8 + 0.2 * 2)
     assert.equal(refused(() => pourwright.saltMassG({ form: 'spoons', value: 1, ...mix })).path, '/form')
   })
+  test('a mix before salt is given whole', () => {
+    const mix = { form: 'finished-density', value: 1.1, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }
+    for (const [given, needed] of [
+      [{ mixG: 250 }, 'mixMl'],
+      [{ mixMl: 248 }, 'mixG'],
+      [{ softenerPerSalt: 0.5 }, 'softenerGPerMl'],
+      [{ softenerPerSalt: NaN }, 'softenerGPerMl'],
+    ]) {
+      const error = refused(() => pourwright.saltMassG({ ...mix, ...given }))
+      const [parameter] = Object.keys(given)
+      assert.deepEqual([error.code, error.path], ['missing-field', `/${needed}`])
+      assert.equal(error.help, `Give it with "${parameter}", or leave out both.`)
+    }
+    near(pourwright.saltMassG({ ...mix, softenerPerSalt: 0 }), pourwright.saltMassG(mix))
+  })
+  test('salt as scooped has a density in the spoon, a piece a cavity', () => {
+    const mix = { value: 0.1, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }
+    for (const ask of [
+      () => pourwright.saltMassG({ form: 'scooped', ...mix }),
+      () => pourwright.saltLoading({ from: 'scooped', to: 'of-base', ...mix }),
+      () => pourwright.saltLoading({ from: 'of-base', to: 'scooped', ...mix }),
+      () => pourwright.saltReach({ form: 'scooped', baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }),
+    ]) {
+      const error = refused(ask)
+      assert.deepEqual([error.code, error.path], ['missing-field', '/scoopedGPerMl'])
+    }
+    near(pourwright.saltMassG({ form: 'scooped', ...mix, scoopedGPerMl: 1.2 }), 0.1 * 240 * 1.2)
+    assert.equal(refused(() => pourwright.saltMassG({ form: 'piece-mass', ...mix })).code, 'salt-no-cavity')
+  })
   test('the tools of a bench', () => {
     const spoonsMl = [5, 2.5, 1.25]
     const bySpoon = pourwright.benchMeasure({ massG: 7.6, spoonsMl, asMeasuredGPerMl: 1.2 })
@@ -103,6 +132,16 @@ describe('plain numbers', () => {
     const byDrop = pourwright.benchMeasure({ massG: 0.4, dropG: 0.05 })
     assert.deepEqual([byDrop.tool, byDrop.drops, byDrop.spoonfuls], ['drops', 8, []])
     assert.equal(pourwright.benchMeasure({ massG: 12.3, balanceReadsG: 0.1, balanceToG: 500 }).tool, 'balance')
+    // Without a capacity as a book's balance: up to 5000 steps in one reading, so that 501 g takes two.
+    const balance = { balanceReadsG: 0.1 }
+    assert.deepEqual(
+      [3.1, 500, 501].map((massG) => pourwright.benchMeasure({ massG, ...balance }).acts),
+      [1, 1, 2],
+    )
+    for (const limit of [{ balanceToG: 500 }, { balanceFromG: 1 }]) {
+      const error = refused(() => pourwright.benchMeasure({ massG: 0.4, dropG: 0.05, ...limit }))
+      assert.deepEqual([error.code, error.path], ['missing-field', '/balanceReadsG'])
+    }
     assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: 5 })).path, '/spoonsMl')
     assert.equal(refused(() => pourwright.benchMeasure({ massG: 1, spoonsMl: [5, '1'] })).path, '/spoonsMl/1')
     refused(() => pourwright.benchMeasure({ massG: 1 }))
@@ -140,10 +179,91 @@ describe('plain numbers', () => {
   })
 })
 
+test('a refusal says in which parameter, where it is one', () => {
+  const p = pourwright
+  const piece = { cavityMl: 10, hotGPerMl: 0.9, coldGPerMl: 1, feed: 0.5 }
+  const loads = { shots: 7, shotG: 46, hotGPerMl: 1, holdsMl: 100 }
+  const salt = { form: 'of-base', value: 0.3, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 }
+  const stick = { volumeMl: 9.5, diameterMm: 10, lengthMm: 120, waterCelsius: 15 }
+  const curve = [[0, 60], [0.2, 40]] // prettier-ignore
+  const color = [50, 0, 0]
+  for (const [call, path] of [
+    [() => convert('1 cup', 'g'), '/amount'],
+    [() => convert('1 cup', 'furlong'), '/to'],
+    [() => p.massG({ amount: '40 drops', densityGPerMl: 1, dropG: 0 }), '/dropG'],
+    [() => p.massG({ amount: '4 inHg', densityGPerMl: 1 }), '/amount'],
+    [() => p.flakeCount({ cut: 'round', thicknessUm: 50, filmGPerMl: 1.4, doseG: 1 }), '/cut'],
+    [() => p.pieceG({ ...piece, hotGPerMl: 900, coldGPerMl: 1000 }), '/hotGPerMl'],
+    [() => p.pieceG({ ...piece, coldGPerMl: 1030 }), '/coldGPerMl'],
+    [() => p.pieceG({ ...piece, hotGPerMl: 1.1 }), ''],
+    [() => p.shotG({ cavities: 0, cavityMl: 10, hotGPerMl: 1 }), '/cavities'],
+    [() => p.shots({ pieces: 0, cavities: 4 }), '/pieces'],
+    [() => p.shots({ pieces: 1e7, cavities: 4 }), '/pieces'],
+    [() => p.shots({ pieces: 5, cavities: 0 }), '/cavities'],
+    [() => p.shots({ pieces: 1e6, cavities: 4, rejects: 0.999 }), '/rejects'],
+    [() => p.injectorLoads({ ...loads, shots: 0 }), '/shots'],
+    [() => p.injectorLoads({ ...loads, hotGPerMl: 950 }), '/hotGPerMl'],
+    [() => p.injectorLoads({ ...loads, shotG: 460 }), '/shotG'],
+    [() => p.injectorLoads({ ...loads, keepsMl: 100 }), '/keepsMl'],
+    [() => p.saltMassG({ ...salt, value: 5 }), '/value'],
+    [() => p.saltMassG({ ...salt, scoopedGPerMl: 2.1 }), '/scoopedGPerMl'],
+    [() => p.saltMassG({ ...salt, form: 'piece-mass' }), '/cavityMl'],
+    [() => p.saltMassG({ ...salt, mixG: 200, mixMl: 240 }), '/mixG'],
+    [() => p.sinkSpeedCmPerS({ ...stick, densityGPerMl: 0.9 }), '/densityGPerMl'],
+    [() => p.sinkSpeedCmPerS({ ...stick, densityGPerMl: 1150 }), '/densityGPerMl'],
+    [() => p.sinkSpeedCmPerS({ ...stick, densityGPerMl: 1.15, lengthMm: 10 }), '/lengthMm'],
+    [() => p.densityForSinkSpeedGPerMl({ ...stick, speedCmPerS: 400 }), '/speedCmPerS'],
+    [() => p.swollenMl({ liquidMl: 100, air: 0.1, vacuumPa: 110000 }), '/vacuumPa'],
+    [() => p.swollenMl({ liquidMl: 100, air: 0.1, vacuumPa: 100000, vaporPa: 2000 }), '/vacuumPa'],
+    [() => p.benchMeasure({ massG: 1, balanceReadsG: 0.1, balanceToG: 0.05 }), '/balanceToG'],
+    [() => p.benchMeasure({ massG: 1, spoonsMl: [5, 0], asMeasuredGPerMl: 1 }), '/spoonsMl'],
+    [() => p.benchMeasure({ massG: 1 }), ''],
+    [() => p.densityOfPartsGPerMl([[1, 1], [-1, 1], [1, 0]]), '/parts/1/0'], // prettier-ignore
+    [() => p.densityOfPartsGPerMl([[1, 1], [1, 1030]]), '/parts/1/1'], // prettier-ignore
+    [() => p.densityOfPartsGPerMl([[1, 1]], 1), '/voids'],
+    [() => p.densityOfPartsGPerMl([]), '/parts'],
+    [() => p.hardness([[0, 60]], 0), '/points'],
+    [() => p.hardness([[0, 60], [-0.2, 40]], 0), '/points/1/0'], // prettier-ignore
+    [() => p.hardness([[0, 101], [0.2, 40]], 0), '/points/0/1'], // prettier-ignore
+    [() => p.hardness([[0.2, 60], [0, 40]], 0), '/points/1'], // prettier-ignore
+    [() => p.hardness(curve, 0.3), '/ratio'],
+    [() => p.softenerRatio(curve, 30), '/reading'],
+    [() => p.colorDifference([101, 0, 0], color), '/one'],
+    [() => p.colorDifference(color, [50, 0, 201]), '/other'],
+  ]) {
+    assert.equal(refused(call).path, path, String(call))
+  }
+})
+
+test('lists have as many numbers as are meant', () => {
+  const { colorDifference, densityOfPartsGPerMl, hardness, softenerRatio, benchMeasure } = pourwright
+  const color = [50, 2.67, -79.78]
+  for (const [call, path] of [
+    [() => colorDifference([50, 2.67], [50, 0, -82, 1]), '/one'],
+    [() => colorDifference(color, [50, 0, -82, 1]), '/other'],
+    [() => colorDifference(color, [50, 0, '-82']), '/other/2'],
+    [() => densityOfPartsGPerMl([[10, 1, 7]]), '/parts/0'],
+    [() => densityOfPartsGPerMl([[10, 1], [5]]), '/parts/1'], // prettier-ignore
+    [() => densityOfPartsGPerMl([[10, 1], 5]), '/parts/1'], // prettier-ignore
+    [() => densityOfPartsGPerMl('10'), '/parts'],
+    [() => hardness([[0, 60, 1], [0.2, 40]], 0.1), '/points/0'], // prettier-ignore
+    [() => softenerRatio([[0, 60], [0.2, 40, 1]], 50), '/points/1'], // prettier-ignore
+    [() => benchMeasure({ massG: 1, spoonsMl: [[5, 2.5]] }), '/spoonsMl/0'],
+    [() => benchMeasure({ massG: 1, spoonsMl: '5' }), '/spoonsMl'],
+  ]) {
+    const error = refused(call)
+    assert.deepEqual([error.code, error.path], ['wrong-type', path])
+  }
+  const parts = new Map([[100, 1], [100.5, 2]]) // prettier-ignore
+  assert.equal(densityOfPartsGPerMl(parts), densityOfPartsGPerMl([...parts]))
+})
+
 test('parameters are checked by name, type and presence', () => {
   const { shots } = pourwright
   for (const [given, code, path] of [
     [undefined, 'missing-field', '/pieces'],
+    [null, 'wrong-type', ''],
+    ['24 pieces', 'wrong-type', ''],
     [{ pieces: 3 }, 'missing-field', '/cavities'],
     [{ pieces: '3', cavities: 4 }, 'wrong-type', '/pieces'],
     [{ pieces: 3, cavities: null }, 'wrong-type', '/cavities'],
@@ -154,6 +274,20 @@ test('parameters are checked by name, type and presence', () => {
   ]) {
     const error = refused(() => shots(given))
     assert.deepEqual([error.code, error.path], [code, path])
+  }
+  for (const [call, path, message] of [
+    [() => convert('1 cup'), '/to', '"to" is missing.'],
+    [() => convert({}, 'mL'), '/amount', '"amount" is an object.'],
+    [() => convert([], 'mL'), '/amount', '"amount" is a list.'],
+    [() => convert(1, 'mL'), '/amount', '"amount" is a number.'],
+    [() => pourwright.hardness(undefined, 1), '/points', '"points" is missing.'],
+    [() => pourwright.hardness(5, 1), '/points', '"points" is a number.'],
+    [() => pourwright.hardness([[0]], 1), '/points/0', '"points/0" has the length 1.'],
+    [() => pourwright.hardness([[0, undefined]], 1), '/points/0/1', '"points/0/1" is missing.'],
+    [() => pourwright.massG(null), '', 'The parameters of "massG" are null.'],
+  ]) {
+    const error = refused(call)
+    assert.deepEqual([error.path, error.message], [path, message])
   }
   assert.equal(refused(() => convert('6 oz', 'g')).code, 'amount-ambiguous')
   assert.equal(refused(() => convert('1 cup', 'g')).code, refused(() => convert('1 mL', 'lb')).code)

@@ -5,6 +5,7 @@ import init, {
   calculate,
   convert,
   initSync,
+  saltMassG,
   shots,
   type BookDocument,
   type Fault,
@@ -95,6 +96,10 @@ export function wrong(): void {
   shots({ pieces: '24', cavities: 4 })
   // @ts-expect-error no such measuring system
   convert('1 cup', 'mL', 'us')
+  const mix = { form: 'of-base', value: 0.3, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 } as const
+  saltMassG({ ...mix, mixG: 250, mixMl: 248 })
+  // @ts-expect-error the volume of a mix belongs to its mass
+  saltMassG({ ...mix, mixG: 250 })
   // @ts-expect-error documents are not among plain numbers
   scalar.Book
   // @ts-expect-error nor are requests

@@ -12,7 +12,9 @@ const FETCHES = /^(?:import|export)\b[^;]*?from ?['"](.+?)['"]|new URL\(['"](.+?
 
 for (const [entry, most] of Object.entries(MOST)) {
   let total = 0
-  for (const file of fetched(new URL(entry, root))) {
+  const files = fetched(new URL(entry, root))
+  if (!files.some((file) => file.href.endsWith('.wasm'))) throw new Error(`No module is found that ${entry} fetches.`)
+  for (const file of files) {
     const bytes = readFileSync(file)
     const compressed = gzipSync(bytes, { level: 9 }).length
     total += compressed

@@ -2,14 +2,26 @@ import type { Fault, System } from './documents.js'
 
 export type { Fault, System }
 
+/** A type of the platform, where the program's own libraries declare it: a browser's, Node's, or none. */
+type Platform<Name extends string> = typeof globalThis extends { [name in Name]: { prototype: infer Type } }
+  ? Type
+  : never
+
+/** A compiled module, likewise; no number or text, which its empty interface would let pass. */
+type Module = typeof globalThis extends { WebAssembly: { Module: { prototype: infer Type } } } ? Type & object : never
+
+/** The bytes of a module. */
+type Bytes = ArrayBuffer | ArrayBufferView<ArrayBuffer>
+
 /** Where the WebAssembly module comes from, if not from the package: its address, what was fetched, its bytes, or it. */
-export type Source = string | URL | Request | Response | Promise<Response> | BufferSource | WebAssembly.Module
+export type Source =
+  string | Platform<'URL'> | Platform<'Request'> | Platform<'Response'> | Promise<Platform<'Response'>> | Bytes | Module
 
 /** Loads the WebAssembly module. To be awaited once, before anything else; again, it does nothing. */
 export default function init(source?: Source): Promise<void>
 
 /** The same from bytes or a compiled module that are at hand, without waiting. */
-export function initSync(module: BufferSource | WebAssembly.Module): void
+export function initSync(module: Bytes | Module): void
 
 /** What is refused: one fault or more, the first of them also as the error's own code, path and help. */
 export class PourwrightError extends Error {
@@ -201,11 +213,11 @@ export function benchMeasure(parameters: {
   tolerance?: number
   /** The smallest difference that the balance shows; no balance where left out. */
   balanceReadsG?: number
-  /** The most that it weighs at once. */
+  /** The most that it weighs at once, what is heavier in several readings; 5000 times what it shows where left out. */
   balanceToG?: number
-  /** The least that it is trusted with. */
+  /** The least that it is trusted with; nothing is known where left out. */
   balanceFromG?: number
-  /** What each spoon holds. */
+  /** What each spoon holds; no spoons where left out. */
   spoonsMl?: Iterable<number>
   /** The material in a spoon: a liquid's density, a powder's as scooped; not measured by spoon where left out. */
   asMeasuredGPerMl?: number
@@ -226,31 +238,34 @@ export function injectorLoads(parameters: {
   keepsMl?: number
 }): number
 
-/** A way to state a salt loading, and its unit: ratios by volume or mass, g/mL, g of a piece. */
+/**
+ * A way to state a salt loading: mL in the spoon per mL of base, g per mL of base, mass per mass of base or of the finished
+ * mix, finished density in g/mL, g of a piece, or g/mL of it with its hook.
+ */
 export type SaltForm =
   'scooped' | 'per-volume' | 'of-base' | 'of-finished' | 'finished-density' | 'piece-mass' | 'sink-density'
 
+/** A mix before salt, both or neither; its base alone where left out. */
+type Mixed = { mixG: number; mixMl: number } | { mixG?: undefined; mixMl?: undefined }
+
 /** A mix before salt. It is cold. */
-interface Unsalted {
+type Unsalted = Mixed & {
   /** The base, as a cup measures it. */
   baseMl: number
   baseGPerMl: number
-  /** The mix before salt; its base alone where left out. */
-  mixG?: number
-  mixMl?: number
   /** Density of the grains. */
   saltGPerMl: number
-  /** Density in the spoon; that of the grains where left out. */
+  /** Density in the spoon, which the form `scooped` needs. */
   scoopedGPerMl?: number
   /** Mass of softener that goes in per mass of salt; none where left out. */
   softenerPerSalt?: number
-  /** Its density. */
+  /** Its density, which is needed where there is any. */
   softenerGPerMl?: number
   /** Share of air, 0 to below 1; none where left out. */
   voids?: number
   /** The most salt that the finished mix may hold, by true volume; 0.3 where left out. */
   mostSolids?: number
-  /** For the forms that speak of a piece. */
+  /** Of a piece, which the forms `piece-mass` and `sink-density` need. */
   cavityMl?: number
   /** Share of its contraction that the piece draws from the sprue; all of it where left out. */
   feed?: number

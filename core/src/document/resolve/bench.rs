@@ -27,8 +27,7 @@ impl Resolver {
                 least_load: least_load.unwrap_or_default(),
                 capacity: match &balance.to {
                     Some(capacity) => self.positive(&path.key("to"), capacity)?,
-                    // Shop balances show some 5 000 to 50 000 steps (common practice, no source).
-                    None => readability * 5000.0,
+                    None => Balance::usual_capacity(readability),
                 },
             })
         });

@@ -25,6 +25,13 @@ pub struct Balance {
 }
 
 impl Balance {
+    /// The capacity of a balance of which only the `readability` is known, at the low end: shop balances show some 5 000 to
+    /// 50 000 steps (common practice, no source). What is heavier is split over several readings.
+    #[must_use]
+    pub fn usual_capacity(readability: Mass) -> Mass {
+        readability * 5000.0
+    }
+
     /// The least load and the capacity in units of the readability, the least at least 1.
     pub(super) fn increments(&self) -> (u64, u64) {
         let least = -ratio_floor(-(self.least_load / self.readability).value);
