@@ -48,6 +48,10 @@ export type BaseEntry =
  */
 export type Percent = string
 /**
+ * Salt in water.
+ */
+export type SalinityEntry = number | MeasuredAmount
+/**
  * Money per package, such as "58.00 USD per 1 gal".
  */
 export type Price = string
@@ -55,10 +59,6 @@ export type Price = string
  * What becomes of sprues.
  */
 export type Sprues = 'keep' | 'melt-again'
-/**
- * Salt in water.
- */
-export type SalinityEntry = number | MeasuredAmount
 /**
  * The two forms of a sourced quantity, for serde and the schema.
  */
@@ -399,6 +399,15 @@ export interface CupEntry {
    * The step between its marks; without it only the highest mark counts.
    */
   marks?: MeasuredAmount | null
+  /**
+   * What it weighs empty: its own heat then counts, in the oven's timings too. Left to the
+   * timings where left out.
+   */
+  mass?: MeasuredAmount | null
+  /**
+   * Its specific heat; with its mass.
+   */
+  specific_heat?: MeasuredAmount | null
 }
 /**
  * An injector.
@@ -424,7 +433,7 @@ export interface InjectorEntry {
   keeps?: MeasuredAmount | null
 }
 /**
- * The oven, by the shop's own timings at one setting.
+ * The oven, by the shop's own timings at one setting, at which pots are then heated.
  */
 export interface OvenEntry {
   /**
@@ -446,7 +455,7 @@ export interface OvenEntry {
    */
   reheat_from?: MeasuredAmount | null
   /**
-   * The setting, as a share of full power; 100 % where left out.
+   * The setting, as a share of full power; that of the timings where left out.
    */
   setting?: Percent | null
   /**
@@ -473,6 +482,11 @@ export interface TimingEntry {
    */
   mix: Amount
   /**
+   * The setting that it ran at, as a share of full power; the oven's where left out, which is
+   * 100 % where that is left out, too.
+   */
+  setting?: Percent | null
+  /**
    * How long the oven ran.
    */
   time: MeasuredAmount
@@ -480,6 +494,14 @@ export interface TimingEntry {
    * The temperature after, stirred.
    */
   to: MeasuredAmount
+  /**
+   * What its vessel weighs empty; where the book's cups state their mass.
+   */
+  vessel?: MeasuredAmount | null
+  /**
+   * The vessel's specific heat; with its mass.
+   */
+  vessel_specific_heat?: MeasuredAmount | null
 }
 /**
  * Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the
@@ -566,6 +588,10 @@ export interface BodyEntry {
    */
   ball?: BallEntry | null
   /**
+   * A drop of such a piece with its hook that the shop timed; the drag of the shape where left out.
+   */
+  drop?: TimedDropEntry | null
+  /**
    * What an embedding program keeps here for itself; carried through untouched.
    */
   ext?: {
@@ -575,6 +601,53 @@ export interface BodyEntry {
    * Longer than thick: it falls sideways.
    */
   stick?: StickEntry | null
+}
+/**
+ * A drop of a piece that the shop timed, let go just below the surface.
+ */
+export interface TimedDropEntry {
+  /**
+   * Density that the piece had; what stands behind its ± is not counted.
+   */
+  density: MeasuredAmount
+  /**
+   * Depth.
+   */
+  depth: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Time to it.
+   */
+  time: MeasuredAmount
+  /**
+   * The water that it fell in; the one that its fall is told for where left out.
+   */
+  water?: FishedWaterEntry | null
+}
+/**
+ * Water that a piece sinks in.
+ */
+export interface FishedWaterEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where
+   * left out.
+   */
+  salinity?: SalinityEntry | null
+  /**
+   * Its temperature.
+   */
+  temperature: MeasuredAmount
 }
 /**
  * A piece that falls sideways.
@@ -819,26 +892,6 @@ export interface LimitsEntry {
    * The water to tell sink rates for.
    */
   water?: FishedWaterEntry | null
-}
-/**
- * Water that a piece sinks in.
- */
-export interface FishedWaterEntry {
-  /**
-   * What an embedding program keeps here for itself; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  } | null
-  /**
-   * Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where
-   * left out.
-   */
-  salinity?: SalinityEntry | null
-  /**
-   * Its temperature.
-   */
-  temperature: MeasuredAmount
 }
 /**
  * A material. What is not known is left out; a calculation that needs it says so.
@@ -1258,6 +1311,41 @@ export interface LetDownEntry {
   } | null
 }
 /**
+ * How such a pot cools, as the shop watched it, and how long this one has stood.
+ */
+export interface CoolingEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The temperature when the watch began.
+   */
+  from: MeasuredAmount
+  /**
+   * How much was watched; as much as is heated where left out.
+   */
+  mix?: Amount | null
+  /**
+   * The temperature of the room.
+   */
+  room: MeasuredAmount
+  /**
+   * How long the pot has stood since it had the temperature that it is heated `from`.
+   */
+  stood: MeasuredAmount
+  /**
+   * How long that took.
+   */
+  time: MeasuredAmount
+  /**
+   * The temperature when it ended.
+   */
+  to: MeasuredAmount
+}
+/**
  * So many drops or spoonfuls, weighed together.
  */
 export interface CountedEntry {
@@ -1419,9 +1507,13 @@ export interface MaterialCost {
  */
 export interface Degas {
   /**
-   * What is left in the chamber.
+   * What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
    */
   absolute: Shown
+  /**
+   * The most that may be left, where the dial cannot tell.
+   */
+  at_most?: Shown | null
   /**
    * The cup to degas in: what it holds to its highest mark.
    */
@@ -1454,6 +1546,10 @@ export interface Degas {
    * How many times its level the pot swells to, if no bubble bursts.
    */
   rise: Shown
+  /**
+   * The least that the dial allows, which the swelling is reckoned with where no rise was seen.
+   */
+  swells_at?: Shown | null
   /**
    * What each swells to.
    */
@@ -1633,6 +1729,10 @@ export interface MaterialMass {
  */
 export interface ShelfPart {
   /**
+   * Heats that it has spent; none where that is not known.
+   */
+  heats?: number | null
+  /**
    * How much of it, as the balance shows it.
    */
   mass: Shown
@@ -1640,6 +1740,11 @@ export interface ShelfPart {
    * Its name.
    */
   name: string
+  /**
+   * What they spent, as time at the reference temperature of its plastisol's budget; none where that
+   * is not known.
+   */
+  spent?: Shown | null
 }
 /**
  * How far a material is from its formula.
@@ -1682,6 +1787,10 @@ export interface HeatSpent {
    */
   at: Shown
   /**
+   * What of that the left-overs in it had spent, where there are any: the most of one of them.
+   */
+  before?: Shown | null
+  /**
    * What the pot stands.
    */
   budget: Shown
@@ -1698,11 +1807,17 @@ export interface HeatSpent {
    */
   more_stabilizer_not_counted: boolean
   /**
+   * What more of the stabilizer, put in at first, would stand that; none where no dose is known that
+   * does.
+   */
+  needs?: MaterialMass | null
+  /**
    * What is spent beyond the budget.
    */
   over?: Shown | null
   /**
-   * What its heats spend, each held at its aim from the last burst to the last shot.
+   * What its heats spend, each held at its aim from the last burst to the last shot, and what the
+   * left-overs in it had spent. So much is spent of what is left of it.
    */
   spent: Shown
 }
@@ -1731,6 +1846,10 @@ export interface Heating {
    */
   one_overshoots: boolean
   /**
+   * The setting of the oven, as a share of full power, where it is below that.
+   */
+  setting?: Shown | null
+  /**
    * Materials whose specific heat the book does not state: taken to be that of the rest.
    */
   specific_heat_not_known: string[]
@@ -1755,6 +1874,11 @@ export interface Heats {
    * How often it is heated.
    */
   count: number
+  /**
+   * The same with the heats of the left-overs in it, of which the pot inherits the most; none where
+   * those are not known. As often was heated what is left of it.
+   */
+  in_all?: number | null
 }
 /**
  * Something that a reader must know of a result.
@@ -1768,6 +1892,33 @@ export interface Note {
    * The sentence.
    */
   message: string
+}
+/**
+ * A further cup that is heated together with the mix.
+ */
+export interface LoadEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What is in it: a mass, or a volume cold and liquid.
+   */
+  mix: Amount
+  /**
+   * Specific heat of that; as of the mix where left out.
+   */
+  specific_heat?: MeasuredAmount | null
+  /**
+   * Mass of its vessel.
+   */
+  vessel?: MeasuredAmount | null
+  /**
+   * Specific heat of its vessel; the vessel is like that of the mix where both are left out.
+   */
+  vessel_specific_heat?: MeasuredAmount | null
 }
 /**
  * A salt loading, stated in just one way.
@@ -1807,6 +1958,10 @@ export interface LoadingEntry {
    * Mean density of that piece with its hook and weight.
    */
   sink_density?: MeasuredAmount | null
+  /**
+   * How fast that piece sinks, with its hook, in the water of the request.
+   */
+  sink_speed?: MeasuredAmount | null
 }
 /**
  * A book and an order list: all that a plan is made from.
@@ -1954,6 +2109,11 @@ export interface ShelfEntry {
   parts?: {
     [k: string]: Amount
   } | null
+  /**
+   * What these spent, as time at the temperature of its plastisol's budget, as the sheet told it;
+   * not known where left out.
+   */
+  spent?: MeasuredAmount | null
 }
 /**
  * A left-over mix on the shelf.
@@ -2119,6 +2279,10 @@ export interface Sinking {
    * Density of the piece without its hook.
    */
   density: Shown
+  /**
+   * Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
+   */
+  density_uncertainty?: Shown | null
   /**
    * Upper bound.
    */
@@ -2394,6 +2558,11 @@ export interface Work {
    */
   from: WorkFrom[]
   /**
+   * How the pots that are heated for this are heated together as one load, where there are several
+   * and the book states an oven.
+   */
+  heating?: Reckoned3 | null
+  /**
    * The mold.
    */
   mold: string
@@ -2456,29 +2625,6 @@ export interface SaltSoftenerEntry {
    * Mass of softener as a share of the mass of salt.
    */
   per_salt: Percent
-}
-/**
- * A drop of this piece that the shop timed in this water, let go just below the surface.
- */
-export interface TimedDropEntry {
-  /**
-   * Density that the piece had.
-   */
-  density: MeasuredAmount
-  /**
-   * Depth.
-   */
-  depth: MeasuredAmount
-  /**
-   * What an embedding program keeps here for itself; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  } | null
-  /**
-   * Time to it.
-   */
-  time: MeasuredAmount
 }
 /**
  * What the air has.
@@ -2675,7 +2821,7 @@ export interface CalibrateResponse {
    */
   feed?: Shown | null
   /**
-   * Its standard uncertainty.
+   * Its standard uncertainty: from that of the mean, and what stands behind the ± of densities and cavity.
    */
   feed_uncertainty?: Shown | null
   /**
@@ -2687,7 +2833,7 @@ export interface CalibrateResponse {
    */
   questioned?: string | null
   /**
-   * Standard uncertainty of the mean.
+   * Standard uncertainty of the mean: from their scatter, and from the rounding of the balance.
    */
   uncertainty: Shown
   /**
@@ -2695,9 +2841,13 @@ export interface CalibrateResponse {
    */
   volume?: Shown | null
   /**
-   * Its standard uncertainty, from the scatter of the weights.
+   * Its standard uncertainty: from that of the mean, what stands behind the ± of densities, and `feed_uncertainty`.
    */
   volume_uncertainty?: Shown | null
+  /**
+   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+   */
+  write: Change[]
 }
 /**
  * The density as scooped.
@@ -2826,7 +2976,7 @@ export interface ColorantDrops {
  */
 export interface ConvertResponse {
   /**
-   * As text that reads back.
+   * As text that reads back: exactly where a decimal or a fraction over at most 1000 says it, else as `value`.
    */
   amount: string
   /**
@@ -2884,11 +3034,13 @@ export interface CostResponse {
   work: MoneyShown
 }
 /**
- * What the vacuum does, if no bubble bursts on the way.
+ * What the vacuum does, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
+ * `least` pressure that the dial's tolerance allows.
  */
 export interface DegasResponse {
   /**
-   * What is left in the chamber.
+   * What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and
+   * `most`.
    */
   absolute: Shown
   /**
@@ -2912,7 +3064,7 @@ export interface DegasResponse {
    */
   gauge_off?: Shown | null
   /**
-   * The least that the dial's tolerance allows.
+   * The least that the dial's tolerance allows: 0 where the dial cannot tell.
    */
   least: Shown
   /**
@@ -3200,9 +3352,17 @@ export interface HeatResponse {
    */
   cautions: Caution[]
   /**
+   * The temperature that it begins at, cooled as long as it stood.
+   */
+  from: Shown
+  /**
    * The most that the pot may have after as long a run in one go.
    */
   in_one: Shown
+  /**
+   * What is heated, all cups together.
+   */
+  load: Shown
   /**
    * The margin of the power that the bursts were made with.
    */
@@ -3223,6 +3383,15 @@ export interface HeatResponse {
    * Its standard uncertainty; none of a single timing.
    */
   power_uncertainty?: Shown | null
+  /**
+   * What to ask about the timings: one that does not fit the others, or that ends far above the
+   * window. It counts all the same.
+   */
+  questioned?: string | null
+  /**
+   * The setting of the oven that all of this holds for, as a share of full power.
+   */
+  setting: Shown
   /**
    * How long it takes to the aim, without a break.
    */
@@ -3425,6 +3594,11 @@ export interface MoldRecord {
  */
 export interface PotRecord {
   /**
+   * How often what was left was heated, as planned, left-overs in it counted; none where that is not
+   * known.
+   */
+  heats?: number | null
+  /**
    * What was left in the cup; none where it was not weighed.
    */
   left?: Shown | null
@@ -3453,6 +3627,11 @@ export interface PotRecord {
    * What was shot, sprues that went back not counted.
    */
   shot: Shown
+  /**
+   * What these heats spent, as time at the reference temperature of its plastisol's budget, as
+   * planned; none where that is not known.
+   */
+  spent?: Shown | null
   /**
    * Its stages.
    */
@@ -3524,9 +3703,17 @@ export interface SaltResponse {
    */
   sink_density?: Shown | null
   /**
+   * How the piece sinks with its hook, where body and water were given.
+   */
+  sinks?: Reckoned | null
+  /**
    * Mass of softener that goes in beside it.
    */
   softener: Shown
+  /**
+   * How it would without the salt.
+   */
+  unsalted_sinks?: Reckoned | null
 }
 /**
  * The pieces of one shape.
@@ -3592,6 +3779,10 @@ export interface SinkResponse {
    */
   density: Shown
   /**
+   * Standard uncertainty of that, where it was given: twice that to either side is in the bounds.
+   */
+  density_uncertainty?: Shown | null
+  /**
    * Drag coefficient, on length times diameter of a stick and the cross-section of a ball.
    */
   drag_coefficient: number
@@ -3642,9 +3833,17 @@ export interface SourceShare {
  */
 export interface UncertaintyResponse {
   /**
-   * What would do most, where weighing the dose would halve the uncertainty.
+   * What to weigh, where that would halve the uncertainty: the one that hurts, or both.
    */
   advice?: string | null
+  /**
+   * The same with the base weighed, where it is not and `readability` is given.
+   */
+  base_weighed?: Shown | null
+  /**
+   * The same with both weighed, where neither is and `readability` is given.
+   */
+  both_weighed?: Shown | null
   /**
    * Mass of the dose per mass of base.
    */
@@ -3828,6 +4027,10 @@ export interface SaltRequest {
    * Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; above 0.
    */
   base_density: MeasuredAmount
+  /**
+   * What the piece is like as it sinks, for its fall with the salt and without; no fall is told where left out. Unit: none; a stick or a ball.
+   */
+  body?: BodyEntry | null
   calculate: 'salt'
   /**
    * Volume of one cavity. Unit: mL; above 0.
@@ -3856,7 +4059,7 @@ export interface SaltRequest {
    */
   hot_volume?: MeasuredAmount | null
   /**
-   * How much salt, stated in just one way. Unit: none; one of seven ways.
+   * How much salt, stated in just one way. Unit: none; one of eight ways.
    */
   loading: LoadingEntry
   /**
@@ -3891,6 +4094,10 @@ export interface SaltRequest {
    * Volume of the mix before salt at 20 °C; that of its base where left out. Unit: mL; above 0.
    */
   volume?: MeasuredAmount | null
+  /**
+   * The water that it sinks in; needed with the body. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg.
+   */
+  water?: FishedWaterEntry | null
 }
 /**
  * Softener for a hardness, or the hardness that it gives.
@@ -3926,7 +4133,7 @@ export interface HardnessRequest {
 export interface ShotRequest {
   calculate: 'shot'
   /**
-   * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; above 0.
+   * Density of the finished plastic at 20 °C, without voids; its uncertainty is counted. Unit: g/mL; above 0.
    */
   cold_density: MeasuredAmount
   /**
@@ -4062,11 +4269,11 @@ export interface WaterRequest {
 export interface CalibrateRequest {
   calculate: 'calibrate'
   /**
-   * Volume of one cavity. Unit: mL; above 0.
+   * Volume of one cavity; with ± its uncertainty counts too. Unit: mL; above 0.
    */
   cavity?: MeasuredAmount | null
   /**
-   * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; above 0.
+   * Density of the finished plastic at 20 °C, without voids; its uncertainty is counted. Unit: g/mL; above 0.
    */
   cold_density: MeasuredAmount
   /**
@@ -4080,6 +4287,10 @@ export interface CalibrateRequest {
    */
   feed?: Percent | null
   /**
+   * Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %); none counted where left out. Unit: 1; 0 % to 100 %.
+   */
+  feed_uncertainty?: Percent | null
+  /**
    * Density of the plastic at shot temperature, without voids; the cold one where left out. Unit: g/mL; above 0, at most the cold one.
    */
   hot_density?: MeasuredAmount | null
@@ -4087,6 +4298,18 @@ export interface CalibrateRequest {
    * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
    */
   measures?: System | null
+  /**
+   * The mold of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   */
+  mold?: Name | null
+  /**
+   * The smallest difference that the balance shows. Unit: g; above 0.
+   */
+  readability: MeasuredAmount
+  /**
+   * The shape, where that mold has unlike cavities. Unit: none; a name.
+   */
+  shape?: Name | null
   /**
    * Share of the volume that is air; none where left out. Unit: 1; 0 % to below 100 %.
    */
@@ -4204,7 +4427,7 @@ export interface UncertaintyRequest {
     [k: string]: unknown
   } | null
   /**
-   * The distance between the marks of the cup that the base is measured in; its amount is one mark where left out. Unit: mL; above 0.
+   * The distance between the marks of the cup that the base is measured in; it has one mark alone, for its amount, where left out. Unit: mL; above 0.
    */
   mark?: MeasuredAmount | null
   /**
@@ -4268,7 +4491,7 @@ export interface CostRequest {
    */
   packing?: PackingEntry[] | null
   /**
-   * How many packs the pieces go into; one where left out. Unit: 1; 1 to 1 000 000.
+   * How many packs the pieces go into; one where left out. Unit: 1; 1 to the number of pieces.
    */
   packs?: number | null
   /**
@@ -4410,6 +4633,10 @@ export interface HeatRequest {
   aim?: MeasuredAmount | null
   calculate: 'heat'
   /**
+   * How such a pot was watched to cool, and how long this one has stood; not at all where left out. Unit: none; about the same amount, in a cooler room.
+   */
+  cooling?: CoolingEntry | null
+  /**
    * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; above 0.
    */
   density?: MeasuredAmount | null
@@ -4432,7 +4659,7 @@ export interface HeatRequest {
    */
   mix: Amount
   /**
-   * Setting of the oven, as a share of full power; 100 % where left out. Unit: 1; above 0 % to 100 %.
+   * Setting of the oven, as a share of full power; that of the timings where left out. Unit: 1; above 0 % to 100 %.
    */
   setting?: Percent | null
   /**
@@ -4458,6 +4685,10 @@ export interface HeatRequest {
    * Heatings that the shop has timed, all at one setting. Unit: none; one or more.
    */
   timings: TimingEntry[]
+  /**
+   * Further cups in the oven beside it, all of them one load; none where left out. Unit: none; from the same temperature, with the mix within what was timed.
+   */
+  together?: LoadEntry[] | null
   /**
    * Mass of the vessel; left to the timings where left out. Unit: g; above 0.
    */
@@ -4491,9 +4722,9 @@ export interface HeatHistoryRequest {
     [k: string]: unknown
   } | null
   /**
-   * How often it was heated before; never where left out. Unit: 1; 1 or more.
+   * How often it was heated before; never where left out. Unit: 1; 0 or more.
    */
-  heats_before?: number | null
+  heats_before?: Count | null
   /**
    * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
    */
@@ -4507,7 +4738,7 @@ export interface HeatHistoryRequest {
    */
   reference: MeasuredAmount
   /**
-   * What earlier heats spent; none where it was never heated. Unit: s; 0 or more.
+   * What earlier heats spent; not known where left out after earlier heats. Unit: s; 0 or more; above 0 only with heats_before.
    */
   spent_before?: MeasuredAmount | null
   /**
@@ -4529,17 +4760,13 @@ export interface SinkRequest {
   body: BodyEntry
   calculate: 'sink'
   /**
-   * Density of the piece, its salt and voids counted. Unit: g/mL; above 0.
+   * Density of the piece, its salt and voids counted; with ± its uncertainty counts in the bounds. Unit: g/mL; above 0.
    */
   density?: MeasuredAmount | null
   /**
    * The depth to tell the time for. Unit: m; above 0.
    */
   depth?: MeasuredAmount | null
-  /**
-   * A drop of this piece that the shop timed; the drag of the shape where left out. Unit: none; depth, time and density.
-   */
-  drop?: TimedDropEntry | null
   /**
    * What an embedding program keeps here for itself; carried through untouched.
    */

@@ -257,6 +257,9 @@ class BodyEntry(TypedDict):
     ball: NotRequired[BallEntry | None]
     """As long as thick, about."""
 
+    drop: NotRequired[TimedDropEntry | None]
+    """A drop of such a piece with its hook that the shop timed; the drag of the shape where left out."""
+
     ext: NotRequired[dict[str, Any] | None]
     """What an embedding program keeps here for itself; carried through untouched."""
 
@@ -376,7 +379,7 @@ class CalibrateAnswer(TypedDict):
     """Share of its contraction that a piece draws from the sprue."""
 
     feed_uncertainty: Shown | None
-    """Its standard uncertainty."""
+    """Its standard uncertainty: from that of the mean, and what stands behind the ± of densities and cavity."""
 
     mean: Shown
     """Their mean."""
@@ -385,13 +388,16 @@ class CalibrateAnswer(TypedDict):
     """A weight that Grubbs' test questions; it is in the mean."""
 
     uncertainty: Shown
-    """Standard uncertainty of the mean."""
+    """Standard uncertainty of the mean: from their scatter, and from the rounding of the balance."""
 
     volume: Shown | None
     """The volume of the cavity."""
 
     volume_uncertainty: Shown | None
-    """Its standard uncertainty, from the scatter of the weights."""
+    """Its standard uncertainty: from that of the mean, what stands behind the ± of densities, and `feed_uncertainty`."""
+
+    write: list[Change]
+    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named."""
 
 
 class CalibrateDropAnswer(TypedDict):
@@ -716,6 +722,12 @@ class CupEntry(TypedDict):
     marks: NotRequired[MeasuredAmount | None]
     """The step between its marks; without it only the highest mark counts."""
 
+    mass: NotRequired[MeasuredAmount | None]
+    """What it weighs empty: its own heat then counts, in the oven's timings too. Left to the timings where left out."""
+
+    specific_heat: NotRequired[MeasuredAmount | None]
+    """Its specific heat; with its mass."""
+
 
 class DayCost(TypedDict):
     """What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the sum
@@ -756,7 +768,10 @@ class Degas(TypedDict):
     """How a pot is degassed."""
 
     absolute: Shown
-    """What is left in the chamber."""
+    """What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be."""
+
+    at_most: Shown | None
+    """The most that may be left, where the dial cannot tell."""
 
     cup: Shown
     """The cup to degas in: what it holds to its highest mark."""
@@ -782,17 +797,21 @@ class Degas(TypedDict):
     rise: Shown
     """How many times its level the pot swells to, if no bubble bursts."""
 
+    swells_at: Shown | None
+    """The least that the dial allows, which the swelling is reckoned with where no rise was seen."""
+
     swollen: Shown
     """What each swells to."""
 
 
 class DegasAnswer(TypedDict):
-    """What the vacuum does, if no bubble bursts on the way."""
+    """What the vacuum does, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
+    `least` pressure that the dial's tolerance allows."""
 
     calculate: Literal["degas"]
 
     absolute: Shown
-    """What is left in the chamber."""
+    """What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and `most`."""
 
     cautions: list[Caution]
     """What can hurt somebody."""
@@ -810,7 +829,7 @@ class DegasAnswer(TypedDict):
     """How far the gauge must be off, since the air does not give what it shows."""
 
     least: Shown
-    """The least that the dial's tolerance allows."""
+    """The least that the dial's tolerance allows: 0 where the dial cannot tell."""
 
     level: Shown | None
     """The level of each, shared out evenly."""
@@ -1054,46 +1073,43 @@ class HardnessAnswer(TypedDict):
     """Its scale."""
 
 
-class HeatAnswer(TypedDict):
-    """A heating."""
-
-    calculate: Literal["heat"]
-
-    beyond: Shown | None
-    """How far the amount lies outside those that were timed, as a factor."""
-
-    bursts: list[Burst]
-    """The bursts, as long as each comes out as expected."""
-
-    cautions: list[Caution]
-    """What can hurt somebody."""
-
-    in_one: Shown
-    """The most that the pot may have after as long a run in one go."""
-
-    margin: Shown
-    """The margin of the power that the bursts were made with."""
-
-    margin_assumed: bool
-    """Whether that margin is an assumption, the power resting on a single timing."""
-
-    one_overshoots: bool
-    """Whether that is above the window."""
-
-    power: Shown
-    """The power that reaches mix and vessel."""
-
-    power_uncertainty: Shown | None
-    """Its standard uncertainty; none of a single timing."""
-
-    time: Shown
-    """How long it takes to the aim, without a break."""
-
-    total: Shown
-    """How long the oven runs in them altogether."""
-
-    uncertainty: Shown | None
-    """Its standard uncertainty for one more heating."""
+HeatAnswer = TypedDict("HeatAnswer", {
+    "calculate": 'Literal["heat"]',
+    # How far the amount lies outside those that were timed, as a factor.
+    "beyond": "Shown | None",
+    # The bursts, as long as each comes out as expected.
+    "bursts": "list[Burst]",
+    # What can hurt somebody.
+    "cautions": "list[Caution]",
+    # The temperature that it begins at, cooled as long as it stood.
+    "from": "Shown",
+    # The most that the pot may have after as long a run in one go.
+    "in_one": "Shown",
+    # What is heated, all cups together.
+    "load": "Shown",
+    # The margin of the power that the bursts were made with.
+    "margin": "Shown",
+    # Whether that margin is an assumption, the power resting on a single timing.
+    "margin_assumed": "bool",
+    # Whether that is above the window.
+    "one_overshoots": "bool",
+    # The power that reaches mix and vessel.
+    "power": "Shown",
+    # Its standard uncertainty; none of a single timing.
+    "power_uncertainty": "Shown | None",
+    # What to ask about the timings: one that does not fit the others, or that ends far above the window. It counts
+    # all the same.
+    "questioned": "str | None",
+    # The setting of the oven that all of this holds for, as a share of full power.
+    "setting": "Shown",
+    # How long it takes to the aim, without a break.
+    "time": "Shown",
+    # How long the oven runs in them altogether.
+    "total": "Shown",
+    # Its standard uncertainty for one more heating.
+    "uncertainty": "Shown | None",
+})
+"""A heating."""
 
 
 class HeatHistoryAnswer(TypedDict):
@@ -1129,6 +1145,9 @@ class HeatSpent(TypedDict):
     at: Shown
     """The temperature at which the time is counted."""
 
+    before: Shown | None
+    """What of that the left-overs in it had spent, where there are any: the most of one of them."""
+
     budget: Shown
     """What the pot stands."""
 
@@ -1141,11 +1160,15 @@ class HeatSpent(TypedDict):
     more_stabilizer_not_counted: bool
     """Whether there is more stabilizer than the material's figure holds for, the rest not counted."""
 
+    needs: MaterialMass | None
+    """What more of the stabilizer, put in at first, would stand that; none where no dose is known that does."""
+
     over: Shown | None
     """What is spent beyond the budget."""
 
     spent: Shown
-    """What its heats spend, each held at its aim from the last burst to the last shot."""
+    """What its heats spend, each held at its aim from the last burst to the last shot, and what the left-overs in it
+    had spent. So much is spent of what is left of it."""
 
 
 Heating = TypedDict("Heating", {
@@ -1159,6 +1182,8 @@ Heating = TypedDict("Heating", {
     "from": "Shown",
     # Whether one burst of that length may overshoot the window.
     "one_overshoots": "bool",
+    # The setting of the oven, as a share of full power, where it is below that.
+    "setting": "Shown | None",
     # Materials whose specific heat the book does not state: taken to be that of the rest.
     "specific_heat_not_known": "list[str]",
     # How long the oven runs altogether.
@@ -1177,6 +1202,10 @@ class Heats(TypedDict):
 
     count: int
     """How often it is heated."""
+
+    in_all: int | None
+    """The same with the heats of the left-overs in it, of which the pot inherits the most; none where those are not
+    known. As often was heated what is left of it."""
 
 
 class HookEntry(TypedDict):
@@ -1687,7 +1716,7 @@ class OrdersDocument(TypedDict):
 
 
 class OvenEntry(TypedDict):
-    """The oven, by the shop's own timings at one setting."""
+    """The oven, by the shop's own timings at one setting, at which pots are then heated."""
 
     ext: NotRequired[dict[str, Any] | None]
     """What an embedding program keeps here for itself; carried through untouched."""
@@ -1702,7 +1731,7 @@ class OvenEntry(TypedDict):
     """What a pot shows when it goes back for one more heat, additions stirred in."""
 
     setting: NotRequired[Percent | None]
-    """The setting, as a share of full power; 100 % where left out."""
+    """The setting, as a share of full power; that of the timings where left out."""
 
     timings: list[TimingEntry]
     """Heatings that were timed."""
@@ -1973,6 +2002,9 @@ class PotLeftOvers(TypedDict):
 class PotRecord(TypedDict):
     """What became of a pot."""
 
+    heats: int | None
+    """How often what was left was heated, as planned, left-overs in it counted; none where that is not known."""
+
     left: Shown | None
     """What was left in the cup; none where it was not weighed."""
 
@@ -1994,6 +2026,10 @@ class PotRecord(TypedDict):
 
     shot: Shown
     """What was shot, sprues that went back not counted."""
+
+    spent: Shown | None
+    """What these heats spent, as time at the reference temperature of its plastisol's budget, as planned; none where
+    that is not known."""
 
     stages: list[StageRecord]
     """Its stages."""
@@ -2113,8 +2149,14 @@ class SaltAnswer(TypedDict):
     sink_density: Shown | None
     """Mean density of a piece with its hook and weight."""
 
+    sinks: Reckoned | None
+    """How the piece sinks with its hook, where body and water were given."""
+
     softener: Shown
     """Mass of softener that goes in beside it."""
+
+    unsalted_sinks: Reckoned | None
+    """How it would without the salt."""
 
 
 class ShelfEntry(TypedDict):
@@ -2145,15 +2187,25 @@ class ShelfEntry(TypedDict):
     parts: NotRequired[dict[str, Amount] | None]
     """What went into the pot that it is left of, by material, on any scale."""
 
+    spent: NotRequired[MeasuredAmount | None]
+    """What these spent, as time at the temperature of its plastisol's budget, as the sheet told it; not known where
+    left out."""
+
 
 class ShelfPart(TypedDict):
     """What of a left-over goes into one pot."""
+
+    heats: int | None
+    """Heats that it has spent; none where that is not known."""
 
     mass: Shown
     """How much of it, as the balance shows it."""
 
     name: str
     """Its name."""
+
+    spent: Shown | None
+    """What they spent, as time at the reference temperature of its plastisol's budget; none where that is not known."""
 
 
 class ShotAnswer(TypedDict):
@@ -2229,6 +2281,9 @@ class SinkAnswer(TypedDict):
     density: Shown
     """Density of the piece, its salt and voids counted."""
 
+    density_uncertainty: Shown | None
+    """Standard uncertainty of that, where it was given: twice that to either side is in the bounds."""
+
     drag_coefficient: float
     """Drag coefficient, on length times diameter of a stick and the cross-section of a ball."""
 
@@ -2272,6 +2327,9 @@ class Sinking(TypedDict):
 
     density: Shown
     """Density of the piece without its hook."""
+
+    density_uncertainty: Shown | None
+    """Standard uncertainty of that, where it is known: twice that to either side is in the bounds."""
 
     fastest: Shown
     """Upper bound."""
@@ -2408,6 +2466,25 @@ class StockEntry(TypedDict):
     """What the day's pots take."""
 
 
+class TimedDropEntry(TypedDict):
+    """A drop of a piece that the shop timed, let go just below the surface."""
+
+    density: MeasuredAmount
+    """Density that the piece had; what stands behind its ± is not counted."""
+
+    depth: MeasuredAmount
+    """Depth."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    time: MeasuredAmount
+    """Time to it."""
+
+    water: NotRequired[FishedWaterEntry | None]
+    """The water that it fell in; the one that its fall is told for where left out."""
+
+
 TimingEntry = TypedDict("TimingEntry", {
     # What an embedding program keeps here for itself; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
@@ -2415,10 +2492,17 @@ TimingEntry = TypedDict("TimingEntry", {
     "from": "MeasuredAmount",
     # How much was heated: a mass, or a volume cold and liquid.
     "mix": "Amount",
+    # The setting that it ran at, as a share of full power; the oven's where left out, which is 100 % where that is
+    # left out, too.
+    "setting": "NotRequired[Percent | None]",
     # How long the oven ran.
     "time": "MeasuredAmount",
     # The temperature after, stirred.
     "to": "MeasuredAmount",
+    # What its vessel weighs empty; where the book's cups state their mass.
+    "vessel": "NotRequired[MeasuredAmount | None]",
+    # The vessel's specific heat; with its mass.
+    "vessel_specific_heat": "NotRequired[MeasuredAmount | None]",
 })
 """One heating that the shop has timed."""
 
@@ -2461,7 +2545,13 @@ class UncertaintyAnswer(TypedDict):
     calculate: Literal["uncertainty"]
 
     advice: str | None
-    """What would do most, where weighing the dose would halve the uncertainty."""
+    """What to weigh, where that would halve the uncertainty: the one that hurts, or both."""
+
+    base_weighed: Shown | None
+    """The same with the base weighed, where it is not and `readability` is given."""
+
+    both_weighed: Shown | None
+    """The same with both weighed, where neither is and `readability` is given."""
 
     ratio: Shown
     """Mass of the dose per mass of base."""
@@ -2595,6 +2685,9 @@ class WithSource(TypedDict):
 Work = TypedDict("Work", {
     # Where they come from, one a layer.
     "from": "list[WorkFrom]",
+    # How the pots that are heated for this are heated together as one load, where there are several and the book
+    # states an oven.
+    "heating": "Reckoned3 | None",
     # The mold.
     "mold": "str",
     # How many shots.
