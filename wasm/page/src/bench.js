@@ -105,7 +105,7 @@ function potCard(plan, pot, steps, now) {
         aria-label="Pot ${pot.pot}: ${done} of ${items.length} done"
       ></progress>
     </header>
-    ${runsOut(plan, pot.pot)}
+    ${runsOut(plan, pot.pot)} ${tooMuchHeat(plan, pot)}
     ${repeat(
       own,
       (step) => step.items[0].id,
@@ -117,19 +117,36 @@ function potCard(plan, pot, steps, now) {
   </section>`
 }
 
-function heats(pot) {
-  const { count, budget } = pot.heats
+/** What the library tells of a pot that gets more heat than it stands, and what would help. */
+function tooMuchHeat(plan, { pot, heats }) {
+  if (!heats.budget?.known?.over) return nothing
+  const told = plan.assumptions.find(
+    ({ code, message }) => code === 'too-much-heat' && message.startsWith(`Pot ${pot} `),
+  )
+  return html`<p class="runs-out">${told.message}</p>`
+}
+
+/** How often a pot is heated, with what the left-overs in it have been through. */
+function timesHeated({ heats: { count, in_all }, from_shelf }) {
   const times = counted(count, 'heat')
+  if (!from_shelf) return times
+  return `${times}, ${in_all === null ? 'those of the left-over not known' : `${in_all} with those of the left-over`}`
+}
+
+function heats(pot) {
+  const { budget } = pot.heats
+  const times = timesHeated(pot)
   if (!budget) return html`<p>${times}; no heat budget was given.</p>`
-  if (budget.unknown) return html`<p>${times}; what they spend is not known: ${budget.unknown.message}</p>`
-  const { spent, budget: stands, left, at, material, over, more_stabilizer_not_counted: more } = budget.known
+  if (budget.unknown) return html`<p>${times}. What is spent is not known. ${budget.unknown.message}</p>`
+  const { budget: stands, left, at, material, over, before, more_stabilizer_not_counted: more } = budget.known
+  const spent = `${budget.known.spent.text}${before ? `, ${before.text} of it by the left-over,` : ''}`
   return html`<p class=${over ? 'changed' : ''}>
     ${times}:
     ${
       over
-        ? html`<strong>too much heat:</strong> ${spent.text} where ${material} stands ${stands.text} at ${both(at)},
+        ? html`<strong>too much heat:</strong> ${spent} where ${material} stands ${stands.text} at ${both(at)},
             ${over.text} over.`
-        : html`${spent.text} of the ${stands.text} at ${both(at)} that ${material} stands, ${left.text} left.`
+        : html`${spent} of the ${stands.text} at ${both(at)} that ${material} stands, ${left.text} left.`
     }
     ${more ? 'What its stabilizer buys beyond that is not known, nor counted.' : nothing}
   </p>`

@@ -12,24 +12,21 @@ import { change, editBook, state, valueAt } from './state.js'
 const COUNTED = { count: 'How many', weight: 'Together, g' }
 
 /**
- * What can be calibrated: of which kinds of material, the likeliest first; what a weighing is; and where the book keeps
- * the answer.
+ * What can be calibrated: of which kinds of material, the likeliest first; and what a weighing is.
  */
 const KINDS = {
   drop: {
     title: 'a drop',
     kinds: ['colorant', 'stabilizer', 'softener', 'hardener', 'scent', 'plastisol', 'other'],
     columns: COUNTED,
-    keptAt: (material) => ['materials', material, 'drop'],
-    request: (_, weighings) => ({ calculate: 'calibrate-drop', weighings }),
+    request: (material, weighings) => ({ calculate: 'calibrate-drop', material, weighings }),
     answer: ({ drop, scatter }) => [drop, `one drop differs from the next by ${scatter.text}`],
   },
   spoon: {
     title: 'a level spoonful',
     kinds: ['salt', 'pearl', 'flake', 'other'],
     columns: COUNTED,
-    keptAt: (material) => ['materials', material, 'as_scooped'],
-    request: (_, weighings, spoon) => ({ calculate: 'calibrate-spoon', weighings, spoon }),
+    request: (material, weighings, spoon) => ({ calculate: 'calibrate-spoon', material, weighings, spoon }),
     answer: ({ as_scooped, spoonful, scatter }) => [
       as_scooped,
       `a spoonful is ${short(spoonful)}, and differs from the next by ${scatter.text}`,
@@ -39,7 +36,6 @@ const KINDS = {
     title: 'what stays in the injector',
     kinds: ['plastisol'],
     columns: { clean: 'Clean, g', emptied: 'Emptied, g' },
-    keptAt: () => ['bench', 'injector', 'keeps'],
     request: (material, weighings) => ({ calculate: 'calibrate-injector', weighings, density: hotDensity(material) }),
     answer: ({ keeps, mass, deviation }) => [
       keeps,
@@ -95,7 +91,7 @@ export function calibration() {
     <ol class="weighings">
       ${[...rows, {}].map((row, at) => weighing(columns, row, at, faultsAt(faults, ['weighings', whole.indexOf(row)])))}
     </ol>
-    <div class="outcome-of" aria-live="polite">${told ? outcome(told, KINDS[kind], material) : tooFew()}</div>
+    <div class="outcome-of" aria-live="polite">${told ? outcome(told, KINDS[kind].answer) : tooFew()}</div>
   </section>`
 }
 
@@ -171,7 +167,7 @@ const UNSAID = {
 const inGrams = (text) => (/[a-z]/i.test(text) ? text : `${text} g`)
 
 /** What comes of the weighings, with a key that writes it into the book; or why nothing does. */
-function outcome({ request, unsaid, answer, faults }, { answer: words, keptAt }, material) {
+function outcome({ request, unsaid, answer, faults }, words) {
   if (unsaid.length) {
     return html`<p class="fault">The book does not say ${unsaid.map((key) => UNSAID[key]).join(', nor ')}.</p>`
   }
@@ -182,7 +178,8 @@ function outcome({ request, unsaid, answer, faults }, { answer: words, keptAt },
     )
   }
   const [text, more] = words(answer)
-  const path = keptAt(material)
+  const [written] = answer.write
+  const path = keys(written.path)
   const now = valueAt(state.book, path)
   const kept = now?.value ?? now
   return html`<p class="say"><strong>${text}</strong>, one standard uncertainty; ${more}.</p>
@@ -195,7 +192,7 @@ function outcome({ request, unsaid, answer, faults }, { answer: words, keptAt },
     }
     <p class="hint">The book has ${kept === undefined ? 'none' : kept}.</p>
     <div class="buttons">
-      <button type="button" ?disabled=${kept === text} @click=${() => editBook(path, text)}>
+      <button type="button" ?disabled=${kept === text} @click=${() => editBook(path, written.value)}>
         Write ${text} into the book
       </button>
     </div>

@@ -251,13 +251,15 @@ function heatCard(plan, step, now) {
       ? html`${both(at.shoot_from)} at least, ${both(at.shoot_to)} at most`
       : html`what the supplier states`
   const pot = step.of.pot.pot
-  return html`<h3>Heat ${step.again ? 'again' : nothing} to ${window}</h3>
+  const setting = known?.setting ? html`at <strong>${known.setting.text} of the oven’s power</strong>` : nothing
+  return html`<h3>Heat ${step.again ? 'again' : nothing} ${setting} to ${window}</h3>
     ${cautionsAt(plan, 'hot-plastisol', 'fumes')}
     <p class="hint">
       In short bursts; stir and take the temperature after each.
       ${known?.one_overshoots ? html`<strong>Never in one go: that may scorch it.</strong>` : nothing}
-      ${unknown ? html`<strong>No times:</strong> ${unknown.message}` : nothing}
+      ${unknown ? html`<strong>No times${step.work.heating ? ' for it alone' : ''}:</strong> ${unknown.message}` : nothing}
     </p>
+    ${together(step.work)}
     <ol class="bursts">
       ${step.items.map(
         (item) =>
@@ -280,6 +282,23 @@ function heatCard(plan, step, now) {
           </p>`
         : nothing
     }`
+}
+
+/** How pots that are shot together become hot at once: one after the other, or as one load. */
+function together({ from, heating }) {
+  const heated = from.filter(({ heat }) => heat).map(({ pot }) => pot)
+  if (heated.length < 2) return nothing
+  const { known, unknown } = heating ?? {}
+  return html`<p class="hint">
+    Pots ${heated.join(' and ')} are all hot at once: one after the other, the largest first; it cools most slowly.
+    ${
+      known
+        ? html`Or together as one load: stir and take the temperature of each between, the hottest counts.
+          ${known.bursts.map(({ duration, only_below }) => `${duration.text} if it shows ${short(only_below)} or less`).join(', ')}.`
+        : nothing
+    }
+    ${unknown ? html`As one load, no times: ${unknown.message}` : nothing}
+  </p>`
 }
 
 function burst(step, item) {

@@ -106,7 +106,7 @@ function heat(of, work) {
       }))
     : [{ id: `${name}1`, words: 'heated', say: 'Heat in short bursts, with a thermometer' }]
   if (of.hot && items.length) items.at(-1).starts = of.hot
-  return step('heat', of, { items, again: of.stage > 1 })
+  return step('heat', of, { work, items, again: of.stage > 1 })
 }
 
 function shoot(from, work) {
