@@ -282,7 +282,7 @@ typedef struct pour_batch_result {
 typedef struct pour_bench {
     // The smallest difference that the balance shows; no balance where 0.
     double balance_reads_g;
-    // The most that it weighs at once.
+    // The most that it weighs at once; 5000 times what it reads where 0.
     double balance_to_g;
     // The least that it is trusted with; 0 where nothing is known.
     double balance_from_g;
@@ -356,9 +356,10 @@ typedef struct pour_unsalted {
     double base_ml;
     // Density of the base as measured; above 0.
     double base_g_per_ml;
-    // Mass of the mix before salt; that of its base where 0.
+    // Mass of the mix before salt; that of its base where 0, and then `mix_ml` is 0, too.
     double mix_g;
-    // Volume of the mix before salt at 20 °C as fused, without voids; that of its base where 0.
+    // Volume of the mix before salt at 20 °C as fused, without voids; that of its base where 0, and then `mix_g` is 0,
+    // too.
     double mix_ml;
     // Volume of that mix at shot temperature; the cold one where 0.
     double hot_ml;
@@ -368,8 +369,8 @@ typedef struct pour_unsalted {
     double voids;
     // True density of the salt; above 0.
     double salt_g_per_ml;
-    // Density of the salt in the spoon, at most the true one; the true one where 0, and then the form
-    // `POUR_SALT_AS_SCOOPED` is one of true volume.
+    // Density of the salt in the spoon, at most the true one; 0 where it is not known. The form `POUR_SALT_AS_SCOOPED`
+    // needs it.
     double salt_as_scooped_g_per_ml;
     // Volumetric expansion of the salt; 0 or above.
     double salt_expansion_per_kelvin;

@@ -61,6 +61,8 @@ pub(crate) enum ArgumentError {
     OutOfRange { number: f64, range: Range },
     #[error(transparent)]
     Density(DensityError),
+    #[error("It is 0, and {by} needs it.")]
+    Needed { by: &'static str },
     #[error("The mix would weigh {} g.", Shown(*.grams))]
     TooMuch { grams: f64 },
     #[error("There is no material \"{0}\" in this mix.")]
@@ -88,6 +90,7 @@ impl ArgumentError {
             | Self::OutsideConversion { .. }
             | Self::OutOfRange { .. }
             | Self::Density(_)
+            | Self::Needed { .. }
             | Self::TooMuch { .. }
             | Self::NoMaterial(_)
             | Self::NameTwice(_)
@@ -111,6 +114,7 @@ impl Diagnose for ArgumentError {
             Self::OutsideConversion { .. } => "outside-conversion",
             Self::OutOfRange { .. } => "out-of-range",
             Self::Density(error) => error.code(),
+            Self::Needed { .. } => "missing-field",
             Self::TooMuch { .. } => "mix-too-much",
             Self::NoMaterial(_) => "mix-no-such-material",
             Self::NameTwice(_) => "material-name-twice",
@@ -141,6 +145,7 @@ impl Diagnose for ArgumentError {
             }
             Self::OutOfRange { range, .. } => range.help().into(),
             Self::Density(error) => error.help(),
+            Self::Needed { by } => format!("Give it, or leave {by} out as well.").into(),
             Self::TooMuch { .. } => {
                 "No mix of more than 1e18 g is believed: check the unit.".into()
             }

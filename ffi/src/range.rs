@@ -18,7 +18,6 @@ pub(crate) struct Unit(f64, f64);
 
 pub(crate) const G: Unit = Unit(1e-12, 1e18);
 pub(crate) const ML: Unit = Unit(1e-9, 1e21);
-pub(crate) const G_PER_ML: Unit = Unit(1e-18, 1e12);
 pub(crate) const MM: Unit = Unit(1e-12, 1e18);
 pub(crate) const CM_PER_S: Unit = Unit(1e-13, 1e17);
 pub(crate) const PURE: Unit = Unit(1e-15, 1e15);

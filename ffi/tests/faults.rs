@@ -107,6 +107,8 @@ fn a_mix_before_salt() {
         change(&|mix| mix.hot_ml = 201.0),
         "/mix/hot_ml: 201 is below its cold volume, 205."
     );
+    assert_eq!(change(&|mix| mix.mix_ml = 0.0), "/mix/mix_ml: It is 0, and mix_g needs it.");
+    assert_eq!(change(&|mix| mix.mix_g = 0.0), "/mix/mix_g: It is 0, and mix_ml needs it.");
     // All at once.
     assert_eq!(
         change(&|mix| (mix.voids, mix.feed) = (2.0, -1.0)),
@@ -139,6 +141,19 @@ fn a_loading_and_the_mix_that_it_is_for() {
     let (mut least, mut most) = (MaybeUninit::uninit(), MaybeUninit::uninit());
     says!("/mix/voids: 2 is not from 0 to below 1.", |error| {
         pour_salt_reach(Some(&bad), 1, Some(&mut least), Some(&mut most), error)
+    });
+    // The two densities of a powder are never taken for each other.
+    let solid = Unsalted { salt_as_scooped_g_per_ml: 0.0, ..mix() };
+    let (form, lacks) = (
+        POUR_SALT_AS_SCOOPED,
+        "/mix/salt_as_scooped_g_per_ml: It is 0, and the form POUR_SALT_AS_SCOOPED needs it.",
+    );
+    says!(lacks, |error| pour_salt_mass(Some(&solid), form, 0.1, Some(&mut out), error));
+    says!(lacks, |error| {
+        pour_salt_convert(Some(&solid), POUR_SALT_OF_BASE, 0.1, form, Some(&mut out), error)
+    });
+    says!(lacks, |error| {
+        pour_salt_reach(Some(&solid), form, Some(&mut least), Some(&mut most), error)
     });
 }
 
@@ -291,9 +306,10 @@ fn the_tools_of_a_bench() {
     let mut call = |bench: &Bench, error: Slot<'_>| ask(bench, 10.0, 0.05, error);
     each_field! { good, call, "bench":
         balance_reads_g = -0.1 => "-0.1 is not from 0 to 1e18.",
-        balance_to_g = 0.0 => "0 is not above 0.",
+        balance_to_g = -1.0 => "-1 is not from 0 to 1e18.",
         balance_from_g = -1.0 => "-1 is not from 0 to 1e18.",
-        as_measured_g_per_ml = -1.0 => "-1 is not from 0 to 1e12.",
+        as_measured_g_per_ml = -1.0 => "-1 is not above 0.",
+        as_measured_g_per_ml = 1030.0 => "Nothing at a bench has a density of 1030 g/mL.",
         drop_g = -1.0 => "-1 is not from 0 to 1e18.",
     }
     says!("/mass_g: 0 is not above 0.", |error| ask(&good, 0.0, 0.05, error));
@@ -307,8 +323,21 @@ fn the_tools_of_a_bench() {
     says!("/bench/balance_to_g: The capacity of the balance is too small.", |error| {
         ask(&small, 10.0, 0.05, error)
     });
+    // As many steps as the least of shop balances have.
+    let plain = Bench { balance_to_g: 0.0, ..good };
+    assert_eq!(ask(&plain, 400.0, 0.05, None), POUR_OK);
+    let none = Bench { balance_reads_g: 0.0, ..good };
+    says!("/bench/balance_reads_g: It is 0, and what the balance weighs needs it.", |error| {
+        ask(&none, 10.0, 0.05, error)
+    });
     // Beyond what a bench is believed to have, though a number that could be: the core says it in its unit.
-    let tiny = Bench { drop_g: 1e-11, balance_reads_g: 0.0, ..good };
+    let tiny = Bench {
+        drop_g: 1e-11,
+        balance_reads_g: 0.0,
+        balance_to_g: 0.0,
+        balance_from_g: 0.0,
+        ..good
+    };
     says!("/bench: The mass of a drop is 1e-11 g.", |error| ask(&tiny, 10.0, 0.05, error));
 }
 

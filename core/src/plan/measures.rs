@@ -23,6 +23,7 @@ mod spoons;
 use alloc::vec;
 use alloc::vec::Vec;
 
+use crate::density::believed;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::words::words;
 use bench::{positive, ratio_floor};
@@ -202,6 +203,7 @@ impl Bench {
         tried.extend(self.balance().map(|balance| self.weigh(balance, wanted)));
         if let Some(density) = material.by_volume {
             positive("the density as measured", density)?;
+            believed(density)?;
             tried.extend(self.fill(density, wanted));
             tried.extend(self.spoon(density, wanted));
         }

@@ -202,6 +202,19 @@ impl SaltRequest {
         let hook_mass = resolver.or_zero(&At("/hook_mass"), self.hook_mass.as_ref());
         let hook_volume = resolver.or_zero(&At("/hook_volume"), self.hook_volume.as_ref());
         let cavity = self.cavity.as_ref().map(|volume| resolver.quantity(&At("/cavity"), volume));
+        let lacks = match (&self.mix, &self.volume) {
+            (Some(_), None) => Some(("/volume", "mix")),
+            (None, Some(_)) => Some(("/mix", "volume")),
+            _ => None,
+        };
+        if let Some((path, given)) = lacks {
+            resolver.fault(
+                "missing-field",
+                &At(path),
+                &format_args!("\"{given}\" is given without it."),
+                &"Give mass and volume of the mix before salt, or neither: its base is then all of it.",
+            );
+        }
         let mut own = |path: Path<'_>, written: Option<&Written<Volume>>, other| match written {
             Some(written) => resolver.quantity(&path, written),
             None => other,

@@ -11,7 +11,7 @@ use crate::guard::guard;
 use crate::memory::{array, given};
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
 use crate::range::{
-    ANY, At, G, G_PER_ML, ML, Number, above_0, finite, first_outside, from_0, refusal,
+    ANY, At, G, ML, Number, Range, above_0, finite, first_outside, from_0, refusal,
 };
 
 /// The balance.
@@ -30,7 +30,7 @@ pub const POUR_MOST_SPOONS: usize = 8;
 pub struct Bench {
     /// The smallest difference that the balance shows; no balance where 0.
     pub balance_reads_g: f64,
-    /// The most that it weighs at once.
+    /// The most that it weighs at once; 5000 times what it reads where 0.
     pub balance_to_g: f64,
     /// The least that it is trusted with; 0 where nothing is known.
     pub balance_from_g: f64,
@@ -88,6 +88,12 @@ pub unsafe extern "C" fn pour_bench_measure(
         }
         let numbers = bench.numbers(mass_g, tolerance);
         finite(&numbers)?;
+        if bench.balance_reads_g == 0.0
+            && (bench.balance_to_g != 0.0 || bench.balance_from_g != 0.0)
+        {
+            let error = ArgumentError::Needed { by: "what the balance weighs" };
+            return Err(Failure::at("bench/balance_reads_g", &error));
+        }
         let choice = bench
             .tools(spoons)
             .and_then(|tools| tools.measure(grams(mass_g), &bench.manner(), share(tolerance)));
@@ -99,22 +105,25 @@ pub unsafe extern "C" fn pour_bench_measure(
 
 impl Bench {
     fn numbers(&self, mass_g: f64, tolerance: f64) -> [Number<'static>; 7] {
-        let weighs = if self.balance_reads_g == 0.0 { from_0(G) } else { above_0(G) };
         [
             ("mass_g", mass_g, above_0(G)),
             ("tolerance", tolerance, ANY),
             ("bench/balance_reads_g", self.balance_reads_g, from_0(G)),
-            ("bench/balance_to_g", self.balance_to_g, weighs),
+            ("bench/balance_to_g", self.balance_to_g, from_0(G)),
             ("bench/balance_from_g", self.balance_from_g, from_0(G)),
-            ("bench/as_measured_g_per_ml", self.as_measured_g_per_ml, from_0(G_PER_ML)),
+            ("bench/as_measured_g_per_ml", self.as_measured_g_per_ml, Range::DensityOr0),
             ("bench/drop_g", self.drop_g, from_0(G)),
         ]
     }
 
     fn tools(&self, spoons: &[f64]) -> Result<Tools, MeasureError> {
+        let readability = grams(self.balance_reads_g);
         let balance = (self.balance_reads_g != 0.0).then(|| Balance {
-            readability: grams(self.balance_reads_g),
-            capacity: grams(self.balance_to_g),
+            readability,
+            capacity: match self.balance_to_g {
+                0.0 => Balance::usual_capacity(readability),
+                to => grams(to),
+            },
             least_load: grams(self.balance_from_g),
         });
         let spoons = spoons.iter().map(|ml| milliliters(*ml)).collect();

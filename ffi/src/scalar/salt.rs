@@ -8,7 +8,7 @@ use pourwright::salt::{
     Hook, PieceCavity, Salt, SaltError, SaltForm, SaltLoading, SaltSoftener, Unsalted as Mix,
 };
 
-use crate::error::{Error, Failure};
+use crate::error::{ArgumentError, Error, Failure};
 use crate::guard::guard;
 use crate::memory::{self, given};
 use crate::number::{
@@ -45,9 +45,10 @@ pub struct Unsalted {
     pub base_ml: f64,
     /// Density of the base as measured; above 0.
     pub base_g_per_ml: f64,
-    /// Mass of the mix before salt; that of its base where 0.
+    /// Mass of the mix before salt; that of its base where 0, and then `mix_ml` is 0, too.
     pub mix_g: f64,
-    /// Volume of the mix before salt at 20 °C as fused, without voids; that of its base where 0.
+    /// Volume of the mix before salt at 20 °C as fused, without voids; that of its base where 0, and then `mix_g` is 0,
+    /// too.
     pub mix_ml: f64,
     /// Volume of that mix at shot temperature; the cold one where 0.
     pub hot_ml: f64,
@@ -57,8 +58,8 @@ pub struct Unsalted {
     pub voids: f64,
     /// True density of the salt; above 0.
     pub salt_g_per_ml: f64,
-    /// Density of the salt in the spoon, at most the true one; the true one where 0, and then the form
-    /// `POUR_SALT_AS_SCOOPED` is one of true volume.
+    /// Density of the salt in the spoon, at most the true one; 0 where it is not known. The form `POUR_SALT_AS_SCOOPED`
+    /// needs it.
     pub salt_as_scooped_g_per_ml: f64,
     /// Volumetric expansion of the salt; 0 or above.
     pub salt_expansion_per_kelvin: f64,
@@ -124,6 +125,14 @@ impl Unsalted {
 
     fn read(&self) -> Result<Mix, Failure> {
         finite(&self.numbers())?;
+        for (name, x, by, other) in [
+            ("mix/mix_g", self.mix_g, "mix_ml", self.mix_ml),
+            ("mix/mix_ml", self.mix_ml, "mix_g", self.mix_g),
+        ] {
+            if x == 0.0 && other != 0.0 {
+                return Err(Failure::at(name, &ArgumentError::Needed { by }));
+            }
+        }
         let base = true_density("mix/base_g_per_ml", self.base_g_per_ml)?;
         let base_volume = milliliters(self.base_ml);
         let base_mass = base.mass_of(base_volume);
@@ -160,6 +169,17 @@ impl Unsalted {
             }),
             hook: Hook { mass: grams(self.hook_g), volume: milliliters(self.hook_ml) },
         })
+    }
+}
+
+impl Unsalted {
+    /// The form of that number, if this mix can be stated so.
+    fn form(&self, name: &'static str, number: i32) -> Result<SaltForm, Failure> {
+        if number == POUR_SALT_AS_SCOOPED && self.salt_as_scooped_g_per_ml == 0.0 {
+            let error = ArgumentError::Needed { by: "the form POUR_SALT_AS_SCOOPED" };
+            return Err(Failure::at("mix/salt_as_scooped_g_per_ml", &error));
+        }
+        salt_form(name, number)
     }
 }
 
@@ -204,8 +224,8 @@ pub extern "C" fn pour_salt_convert(
         let given_mix = given("mix", mix)?;
         let mix = given_mix.read()?;
         let converted = given("converted", converted.as_deref_mut())?;
-        let from = loading(salt_form("from", from)?, memory::finite("value", value)?);
-        let to = salt_form("to", to)?;
+        let from = loading(given_mix.form("from", from)?, memory::finite("value", value)?);
+        let to = given_mix.form("to", to)?;
         let found = mix.convert(from, to).map_err(|error| given_mix.why("value", &error))?;
         converted.write(number(found));
         Ok(())
@@ -226,7 +246,7 @@ pub extern "C" fn pour_salt_mass(
         let given_mix = given("mix", mix)?;
         let mix = given_mix.read()?;
         let salt_g = given("salt_g", salt_g.as_deref_mut())?;
-        let loading = loading(salt_form("form", form)?, memory::finite("value", value)?);
+        let loading = loading(given_mix.form("form", form)?, memory::finite("value", value)?);
         let mass = mix.salt_mass(loading).map_err(|error| given_mix.why("value", &error))?;
         salt_g.write(in_grams(mass));
         Ok(())
@@ -248,7 +268,7 @@ pub extern "C" fn pour_salt_reach(
         let mix = given_mix.read()?;
         let least = given("least", least.as_deref_mut())?;
         let most = given("most", most.as_deref_mut())?;
-        let reach = mix.reach(salt_form("form", form)?);
+        let reach = mix.reach(given_mix.form("form", form)?);
         let (low, high) = reach.map_err(|error| given_mix.why("form", &error))?;
         least.write(number(low));
         most.write(number(high));

@@ -166,7 +166,7 @@ class Bench:
     Attributes:
         balance_reads_g: The smallest difference that the balance shows; no balance where left out.
         balance_from_g: The least that it is trusted with.
-        balance_to_g: The most that it weighs at once.
+        balance_to_g: The most that it weighs at once; 5000 times ``balance_reads_g`` where left out.
         spoons_ml: The spoons, at most 8.
         as_measured_g_per_ml: The material in a spoon: a liquid's density, a powder's as scooped; not
             measured by spoon where left out.
@@ -175,7 +175,7 @@ class Bench:
 
     balance_reads_g: float | None = left_out("no balance")
     balance_from_g: float = 0.0
-    balance_to_g: float | None = left_out("no balance")
+    balance_to_g: float | None = left_out("5000 times what it reads")
     spoons_ml: Sequence[float] = ()
     as_measured_g_per_ml: float | None = left_out("a material that is not measured by spoon")
     drop_g: float | None = left_out("a material that is not dropped")

@@ -41,11 +41,11 @@ class Unsalted:
         base_ml: Volume of base, cold and liquid, as a cup measures it; above 0.
         base_g_per_ml: Density of the base as measured; above 0.
         salt_g_per_ml: True density of the salt; above 0.
-        salt_as_scooped_g_per_ml: Density of the salt in the spoon, at most the true one, which counts
-            where it is left out: ``"as-scooped"`` is then a true volume.
+        salt_as_scooped_g_per_ml: Density of the salt in the spoon, at most the true one; the form
+            ``"as-scooped"`` needs it.
         salt_expansion_per_kelvin: Volumetric expansion of the salt; 0 or above.
-        mix_g: Mass of the mix before salt; that of its base where left out.
-        mix_ml: Its volume at 20 °C as fused, without voids; that of its base where left out.
+        mix_g: Mass of the mix before salt; that of its base where it and ``mix_ml`` are left out.
+        mix_ml: Its volume at 20 °C as fused, without voids; that of its base where left out with ``mix_g``.
         hot_ml: Its volume at shot temperature; the cold one where left out.
         shot_celsius: Shot temperature, 20 to 400 °C; 20 °C where left out.
         voids: Share of the finished volume that is air, 0 to below 1.
@@ -63,7 +63,7 @@ class Unsalted:
     base_ml: float
     base_g_per_ml: float
     salt_g_per_ml: float
-    salt_as_scooped_g_per_ml: float | None = left_out("the true density")
+    salt_as_scooped_g_per_ml: float | None = left_out("what is not known")
     salt_expansion_per_kelvin: float = 0.0
     mix_g: float | None = left_out("the mass of the base")
     mix_ml: float | None = left_out("the volume of the base")

@@ -6,6 +6,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::{MOST_SPOONS, Measure};
+use crate::density::DensityError;
 use crate::fault::Diagnose;
 use crate::quantity::Mass;
 use crate::show;
@@ -40,6 +41,9 @@ pub enum MeasureError {
         /// The least and the most that is believed, in `unit`.
         believed: [f64; 2],
     },
+    /// A density that nothing has.
+    #[error(transparent)]
+    Density(#[from] DensityError),
     /// A tolerance must lie between 0 and 100 %.
     #[error("The tolerance of a measure is {tolerance}, as a fraction.")]
     Tolerance {
@@ -100,6 +104,7 @@ impl Diagnose for MeasureError {
     fn code(&self) -> &'static str {
         match self {
             Self::OutOfRange { .. } => "measure-out-of-range",
+            Self::Density(error) => error.code(),
             Self::Tolerance { .. } => "measure-tolerance",
             Self::Limit { .. } => "bench-limit",
             Self::TooManySpoons { .. } => "bench-too-many-spoons",
@@ -114,6 +119,7 @@ impl Diagnose for MeasureError {
             Self::OutOfRange { unit, believed: [least, most], .. } => Cow::Owned(format!(
                 "Give a number above 0, from {least:e} to {most:e} {unit}; check the unit."
             )),
+            Self::Density(error) => error.help(),
             Self::Tolerance { .. } => {
                 Cow::Borrowed("Give a tolerance above 0 % and below 100 %, such as 2 %.")
             }
