@@ -12,6 +12,9 @@ use crate::plan::{Plan, PlannedLine, Pot, Stage, Work};
 use crate::process::sink::Motion;
 use crate::quantity::Ratio;
 
+/// Columns for what sinks, so that a row stays on one line.
+const SUNK: usize = 26;
+
 impl Page {
     /// The step that lets the air out.
     pub(super) fn degas(&mut self, degas: Option<&Reckoned<Degas>>) {
@@ -193,14 +196,14 @@ impl Page {
         let mut shown: Vec<String> = Vec::new();
         for line in lines {
             let Some(sinks) = &line.sinks else { continue };
-            let what = cut(&called(line), 29);
+            let what = cut(&called(line), SUNK);
             let row = match sinks {
                 Reckoned::Known(sinks) => sinking(&what, sinks),
-                Reckoned::Unknown(why) => format!("{what:<29} not told: {}", why.message),
+                Reckoned::Unknown(why) => format!("{what:<SUNK$} not told: {}", why.message),
             };
             if !shown.contains(&row) {
                 let (lead, rest) = row.split_at(what.len());
-                self.wrapped(&format!("        {lead:<29}"), rest.trim_start());
+                self.wrapped(&format!("    {lead:<SUNK$}"), rest.trim_start());
                 shown.push(row);
             }
         }
@@ -216,7 +219,7 @@ fn sinking(what: &str, sinks: &Sinking) -> String {
     let unsure = sinks.density_uncertainty.as_ref();
     let unsure = unsure.map(|unsure| format!(" ± {}", bare(&unsure.text))).unwrap_or_default();
     format!(
-        "{what:<29} {}{unsure}, {} ({} to {}), {motion}",
+        "{what:<SUNK$} {}{unsure}, {} ({} to {}), {motion}",
         sinks.density.text,
         sinks.speed.text,
         bare(&sinks.slowest.text),
