@@ -280,7 +280,7 @@ typedef struct pour_batch_result {
 
 // The tools on a bench, and a material. Set all to 0 first: a tool that is 0 is not there.
 typedef struct pour_bench {
-    // The smallest difference that the balance shows; no balance where 0.
+    // The smallest difference that the balance shows; no balance where 0, whatever it would weigh.
     double balance_reads_g;
     // The most that it weighs at once; 5000 times what it reads where 0.
     double balance_to_g;

@@ -326,18 +326,8 @@ fn the_tools_of_a_bench() {
     // As many steps as the least of shop balances have.
     let plain = Bench { balance_to_g: 0.0, ..good };
     assert_eq!(ask(&plain, 400.0, 0.05, None), POUR_OK);
-    let none = Bench { balance_reads_g: 0.0, ..good };
-    says!("/bench/balance_reads_g: It is 0, and what the balance weighs needs it.", |error| {
-        ask(&none, 10.0, 0.05, error)
-    });
     // Beyond what a bench is believed to have, though a number that could be: the core says it in its unit.
-    let tiny = Bench {
-        drop_g: 1e-11,
-        balance_reads_g: 0.0,
-        balance_to_g: 0.0,
-        balance_from_g: 0.0,
-        ..good
-    };
+    let tiny = Bench { drop_g: 1e-11, balance_reads_g: 0.0, ..good };
     says!("/bench: The mass of a drop is 1e-11 g.", |error| ask(&tiny, 10.0, 0.05, error));
 }
 

@@ -28,7 +28,7 @@ pub const POUR_MOST_SPOONS: usize = 8;
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct Bench {
-    /// The smallest difference that the balance shows; no balance where 0.
+    /// The smallest difference that the balance shows; no balance where 0, whatever it would weigh.
     pub balance_reads_g: f64,
     /// The most that it weighs at once; 5000 times what it reads where 0.
     pub balance_to_g: f64,
@@ -88,12 +88,6 @@ pub unsafe extern "C" fn pour_bench_measure(
         }
         let numbers = bench.numbers(mass_g, tolerance);
         finite(&numbers)?;
-        if bench.balance_reads_g == 0.0
-            && (bench.balance_to_g != 0.0 || bench.balance_from_g != 0.0)
-        {
-            let error = ArgumentError::Needed { by: "what the balance weighs" };
-            return Err(Failure::at("bench/balance_reads_g", &error));
-        }
         let choice = bench
             .tools(spoons)
             .and_then(|tools| tools.measure(grams(mass_g), &bench.manner(), share(tolerance)));
