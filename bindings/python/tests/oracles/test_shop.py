@@ -1,4 +1,5 @@
-"""Pots, batches, costs: against SciPy's linear programs and distributions, networkx, and decimals."""
+"""Pots, batches, costs, changes of a book: against SciPy's linear programs and distributions, networkx, decimals, and
+a JSON Patch library."""
 
 from __future__ import annotations
 
@@ -6,6 +7,7 @@ import math
 from decimal import ROUND_HALF_UP, Decimal
 from typing import Any
 
+import jsonpatch  # type: ignore[import-untyped]
 import networkx as nx
 import numpy as np
 import pytest
@@ -206,11 +208,6 @@ def test_the_fewest_pots(count: int, shop: dict[str, Any]) -> None:
 STEP = Decimal("0.000001")
 
 
-def weighed(grams: float | Decimal) -> Decimal:
-    """A mass becomes decimal once, in steps of 0.0001 g (`core/src/cost/mod.rs`)."""
-    return Decimal(grams).quantize(Decimal("0.0001"), ROUND_HALF_UP)
-
-
 @pytest.mark.parametrize("base", ["1 cup", "2 1/2 cup", "1 gal", "731.3 g", "3 qt"])
 def test_costs(base: str, shop: dict[str, Any]) -> None:
     prices = {"base": ("58.00", "1 gal"), "blue": ("6.75", "1 fl oz"), "my-salt": ("9.00", "25 lb")}
@@ -221,16 +218,16 @@ def test_costs(base: str, shop: dict[str, Any]) -> None:
         packing=[{"name": "bag", "price": "9.00 USD per 100 pieces", "per_pack": 2}], returned="12.5 g", worth="50 %",
     )  # fmt: skip
     sold_g = {
-        "base": weighed(Decimal(pw.convert(1, "gal", "mL")) * Decimal("1.03")),
-        "blue": weighed(Decimal(pw.convert(1, "fl oz", "mL")) * Decimal("1.05")),
+        "base": Decimal(pw.convert(1, "gal", "mL")) * Decimal("1.03"),
+        "blue": Decimal(pw.convert(1, "fl oz", "mL")) * Decimal("1.05"),
         "my-salt": 25 * Decimal("453.59237"),
     }
     for line in answer["lines"]:
         price, _ = prices[line["material"]]
-        mass = weighed(line["mass"]["value"])
-        exact = Decimal(price) * mass / sold_g[line["material"]]
-        assert abs(Decimal(line["cost"]["amount"]) - exact) <= STEP
-        packages = math.ceil(mass / sold_g[line["material"]])
+        # A mass is counted in packages once, to nine decimals: what only rounding leaves buys no package.
+        sold = (Decimal(line["mass"]["value"]) / sold_g[line["material"]]).quantize(Decimal("1e-9"), ROUND_HALF_UP)
+        assert abs(Decimal(line["cost"]["amount"]) - Decimal(price) * sold) <= STEP
+        packages = math.ceil(sold)
         assert line["packages"] == packages
         assert Decimal(line["to_buy"]["amount"]) == packages * Decimal(price)
     amount = {name: Decimal(money["amount"]) for name, money in answer.items() if isinstance(money, dict)}
@@ -244,3 +241,16 @@ def test_costs(base: str, shop: dict[str, Any]) -> None:
     for shown in (answer["total"], answer["work"], answer["per_piece"]):
         cents = Decimal(shown["amount"]).quantize(Decimal("0.01"), ROUND_HALF_UP)
         assert shown["text"] == f"{cents} USD"
+
+
+# --- What calibrations write into a book: jsonpatch 1.32 (RFC 6902). ---------------------------------------------
+
+
+def test_what_calibrations_write(shop: dict[str, Any]) -> None:
+    weighings = [{"count": 50, "weight": "2.2 g"}, {"count": 50, "weight": "2.3 g"}]
+    drop = pw.calculate("calibrate-drop", material="blue", readability="0.01 g", weighings=weighings)
+    water = pw.calculate("water", mold="worm", water="9.21 g ± 0.02", at="20 °C")
+    changed = jsonpatch.apply_patch(shop, [*drop["write"], *water["write"]])
+    assert changed["materials"]["blue"]["drop"] == drop["drop"] != shop["materials"]["blue"].get("drop")
+    assert changed["molds"]["worm"]["cavity"] == water["cavity"] != shop["molds"]["worm"]["cavity"]
+    pw.Book(changed)

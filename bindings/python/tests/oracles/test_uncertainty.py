@@ -46,7 +46,7 @@ def test_spoons_of_flake_in_cups_of_base(spoonfuls: int) -> None:
     # Slopes over ± one uncertainty against derivatives: they differ in the second order, here by 0.3 %.
     assert relative(answer) == pytest.approx(ratio.std_dev / ratio.nominal_value, rel=0.003)
     shares = {share["source"]: share["share"]["value"] for share in answer["sources"]}
-    scooped = next(share for source, share in shares.items() if source.startswith("as_scooped"))
+    scooped = next(share for source, share in shares.items() if source.startswith("what a spoonful of"))
     assert scooped == pytest.approx((0.05 / 0.55 / (ratio.std_dev / ratio.nominal_value)) ** 2, rel=0.01)
 
 
