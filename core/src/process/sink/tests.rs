@@ -238,6 +238,19 @@ prop_compose! {
 }
 
 proptest! {
+    /// Over all of the curve of each shape, its joins apart.
+    #[test]
+    fn the_curve_of_drag_is_inverted(log in 0.0..1.0) {
+        let stick = Shape::Stick { diameter: mm(10.0), length: mm(100.0) };
+        for (shape, close) in [(stick, 1e-13), (Shape::Ball { diameter: mm(10.0) }, 5e-3)] {
+            let (least, most) = shape.range();
+            let reynolds = (least * libm::pow(most / least, log)).clamp(least, most);
+            let load = shape.drag_coefficient(reynolds).unwrap() * reynolds * reynolds;
+            let back = shape.reynolds(load).unwrap();
+            prop_assert!((back / reynolds - 1.0).abs() < close, "{back} {reynolds}");
+        }
+    }
+
     #[test]
     fn density_for_its_speed_comes_back(
         body in bodies(), density in 1.03..1.6, t in 0.0..40.0, salinity in 0.0..35.0,
