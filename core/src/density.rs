@@ -64,13 +64,17 @@ fn meant(found: MassDensity) -> Option<MassDensity> {
 ///
 /// # Errors
 /// [`DensityError`]: it cannot.
+#[inline]
 pub(crate) fn believed(density: MassDensity) -> Result<MassDensity, DensityError> {
-    if is_density(density.value) {
-        Ok(density)
-    } else if is_positive(density.value) {
-        Err(DensityError::Unbelievable(density))
+    if is_density(density.value) { Ok(density) } else { Err(wrong(density)) }
+}
+
+#[cold]
+fn wrong(density: MassDensity) -> DensityError {
+    if is_positive(density.value) {
+        DensityError::Unbelievable(density)
     } else {
-        Err(DensityError::NotPositive)
+        DensityError::NotPositive
     }
 }
 
@@ -79,6 +83,7 @@ impl TrueDensity {
     ///
     /// # Errors
     /// [`DensityError`] unless it lies from 0.001 to 25 g/mL.
+    #[inline]
     pub fn new(density: MassDensity) -> Result<Self, DensityError> {
         believed(density).map(Self)
     }
@@ -107,6 +112,7 @@ impl ScoopedDensity {
     ///
     /// # Errors
     /// [`DensityError`] unless it lies from 0.001 to 25 g/mL.
+    #[inline]
     pub fn new(density: MassDensity) -> Result<Self, DensityError> {
         believed(density).map(Self)
     }

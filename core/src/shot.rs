@@ -158,7 +158,8 @@ impl Melt {
         if !is_positive(self.cold.value) {
             return Err(ShotError::NotPositive { what: "the density at 20 °C" });
         }
-        [self.hot, self.cold].into_iter().try_for_each(|density| believed(density).map(|_| ()))?;
+        believed(self.hot)?;
+        believed(self.cold)?;
         if !is_share_below_one(self.voids.value) {
             return Err(ShotError::Share {
                 what: "the share of voids",
