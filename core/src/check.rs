@@ -7,12 +7,14 @@ const GREATEST: f64 = 1e15;
 const LEAST: f64 = 1e-15;
 
 /// Whether `x` is above zero and of a believable magnitude.
+#[inline]
 pub(crate) fn is_positive(x: f64) -> bool {
     (LEAST..=GREATEST).contains(&x)
 }
 
 /// Whether `x`, in kg/m³, is the density of something that a bench weighs or measures: from 0.001 to 25 g/mL. What
 /// is lighter is a gas; the heaviest metal, osmium, has 22.6 g/mL.
+#[inline]
 pub(crate) fn is_density(x: f64) -> bool {
     (1.0..=25_000.0).contains(&x)
 }

@@ -66,15 +66,12 @@ fn meant(found: MassDensity) -> Option<MassDensity> {
 /// [`DensityError`]: it cannot.
 #[inline]
 pub(crate) fn believed(density: MassDensity) -> Result<MassDensity, DensityError> {
-    if is_density(density.value) { Ok(density) } else { Err(wrong(density)) }
-}
-
-#[cold]
-fn wrong(density: MassDensity) -> DensityError {
-    if is_positive(density.value) {
-        DensityError::Unbelievable(density)
+    if is_density(density.value) {
+        Ok(density)
+    } else if is_positive(density.value) {
+        Err(DensityError::Unbelievable(density))
     } else {
-        DensityError::NotPositive
+        Err(DensityError::NotPositive)
     }
 }
 
