@@ -266,7 +266,7 @@ typedef struct pour_batch_result {
     double sprues_g;
     // What the injector keeps over the run.
     double kept_g;
-    // What stays in the cup: film and heel.
+    // What stays in the cup: the heel, with the film in it.
     double in_cup_g;
     // Shots.
     uint32_t shots;

@@ -2652,7 +2652,7 @@ export interface BatchResponse {
    */
   drawn: Shown
   /**
-   * What stays in the cup: film and heel.
+   * What stays in the cup: the heel, with the film in it.
    */
   in_cup: Shown
   /**

@@ -1,18 +1,18 @@
 //! Which recipe is made in which pot: the day's stages put to [`split`](super::split), within what
-//! the largest cup, the injectors and the stabilizer allow.
+//! the cups, the injectors and the stabilizer allow.
 //!
 //! Ties go, in this order: fewer heats; light before dark, less colorant counting as lighter; fewer
 //! changes of the mold; what was promised earlier; the order of the lines.
 
 use alloc::vec::Vec;
 
-use super::day::{Batch, DayRecipe};
-use super::pot::{DrawDraft, PotDraft, PotError, Shots, StageDraft, Workshop};
+use super::day::DayRecipe;
+use super::pot::{DrawDraft, PotDraft, PotError, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
 use super::split::{self, Proof, Split, Wanted};
 use crate::book::Book;
 use crate::material::Kind;
-use crate::quantity::{Mass, Ratio, Volume};
+use crate::quantity::{Mass, Ratio};
 
 /// A stage to serve and where it comes from.
 struct Layer {
@@ -35,47 +35,54 @@ pub(super) struct Assigned {
 pub(super) struct WorkDraw {
     pub(super) pot: usize,
     pub(super) stage: usize,
+    /// Which of that stage's draws.
+    pub(super) draw: usize,
     pub(super) batch: usize,
     pub(super) shots: u32,
     /// Whether the pot is heated for it.
     pub(super) heated: bool,
 }
 
-/// Assigns all stages of the day to pots of up to `holds`, what the largest cup may be filled to.
-pub(super) fn assign(
-    workshop: &Workshop<'_>,
-    holds: Volume,
-    vessel: crate::book::Vessel,
-) -> Result<Assigned, PotError> {
-    let Workshop { book, recipes, batches, shots, .. } = workshop;
+/// The ways to assign all stages of the day to pots, the one to be taken first. Without fresh base there is
+/// one. With it, a second where the first is not proven to have the fewest pots: the pots that do without,
+/// which are allowed too; what is proven with fresh base holds for both.
+pub(super) fn assign(workshop: &Workshop<'_>) -> Result<Vec<Assigned>, PotError> {
+    let Workshop { book, recipes, .. } = workshop;
     let mut compositions = Vec::with_capacity(recipes.len());
     for recipe in *recipes {
         compositions.push(composition(recipe)?);
     }
-    let fresh = if book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-    let precedence = Precedence::new(&compositions, fresh)?;
-    let capacity: Vec<Option<Mass>> =
-        recipes.iter().map(|recipe| Some(holds * recipe.liquid)).collect();
-    let keeps =
-        recipes.iter().map(|recipe| recipe.melt.hot).fold(Mass::default(), |most, density| {
-            let kept = book.injector.keeps * density;
-            if kept > most { kept } else { most }
-        });
+    let cups = book.tools.cups().iter().zip(&book.vessels).map(|(cup, vessel)| split::Cup {
+        film: vessel.film,
+        heel: vessel.heel,
+        capacity: recipes.iter().map(|recipe| Some(workshop.may_hold(cup, recipe))).collect(),
+    });
+    let cups: Vec<split::Cup> = cups.collect();
+    let least: Vec<Mass> = recipes.iter().map(|recipe| workshop.least_pot(recipe)).collect();
     let limits = split::Limits {
-        vessel: super::sequence::Vessel {
-            film: vessel.film,
-            heel: if vessel.heel > vessel.film { vessel.heel } else { vessel.film },
-            least: Mass::default(),
-            heats: book.limits.heats,
-        },
-        capacity: &capacity,
-        kept: keeps,
+        cups: &cups,
+        least: &least,
+        heats: book.limits.heats,
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
-    let (wanted, layers) = wanted(batches, shots, recipes, book)?;
-    let split = split::split(&wanted, &precedence, &limits)?;
-    Ok(assigned(split, &layers, &wanted))
+    let (wanted, layers) = wanted(workshop)?;
+    let pots = |fresh_base| -> Result<Split, PotError> {
+        let precedence = Precedence::new(&compositions, fresh_base)?;
+        Ok(split::split(&wanted, &precedence, &limits)?)
+    };
+    if !book.limits.fresh_base {
+        return Ok(Vec::from([assigned(pots(FreshBase::Off)?, &layers, &wanted)]));
+    }
+    let fresh = pots(FreshBase::On)?;
+    let proof = fresh.proof.clone();
+    let mut ways = Vec::from([assigned(fresh, &layers, &wanted)]);
+    if !proof.least() {
+        let mut without = pots(FreshBase::Off)?;
+        without.proof = Proof { found: without.pots.len(), searched: false, ..proof };
+        ways.push(assigned(without, &layers, &wanted));
+    }
+    Ok(ways)
 }
 
 fn composition(recipe: &DayRecipe) -> Result<Composition, PotError> {
@@ -88,19 +95,22 @@ fn composition(recipe: &DayRecipe) -> Result<Composition, PotError> {
 }
 
 /// The stages to serve: every layer of every batch.
-fn wanted(
-    batches: &[Batch],
-    shots: &[Shots],
-    recipes: &[DayRecipe],
-    book: &Book,
-) -> Result<(Vec<Wanted>, Vec<Layer>), PotError> {
+fn wanted(workshop: &Workshop<'_>) -> Result<(Vec<Wanted>, Vec<Layer>), PotError> {
+    let Workshop { book, recipes, batches, shots, .. } = workshop;
     let mut wanted = Vec::new();
     let mut layers = Vec::new();
-    for (batch, (of, shots)) in batches.iter().zip(shots).enumerate() {
+    for (batch, (of, shots)) in batches.iter().zip(*shots).enumerate() {
         let laminate = (of.layers.len() > 1).then_some(batch);
         for (layer, (&(formula, _), takes)) in of.layers.iter().zip(&shots.layers).enumerate() {
-            let shot = takes.mass.fill;
-            wanted.push(Wanted { formula, shot, shots: shots.shots, laminate, key: 0 });
+            wanted.push(Wanted {
+                formula,
+                shot: takes.mass.fill,
+                returned: workshop.returned(of, takes),
+                kept: workshop.kept(takes)?,
+                shots: shots.shots,
+                laminate,
+                key: 0,
+            });
             layers.push(Layer { batch, layer });
         }
     }
@@ -134,10 +144,7 @@ fn colorant(recipe: &DayRecipe, book: &Book) -> Result<f64, PotError> {
 }
 
 fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
-    let draft = |&(stage, shots): &(usize, u32)| {
-        layers.get(stage).map(|of| DrawDraft { batch: of.batch, layer: of.layer, shots })
-    };
-    let pots = split
+    let mut pots: Vec<PotDraft> = split
         .pots
         .iter()
         .map(|pot| PotDraft {
@@ -146,28 +153,36 @@ fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
                 .iter()
                 .map(|visit| StageDraft {
                     recipe: visit.formula,
-                    draws: visit.draws.iter().filter_map(draft).collect(),
+                    draws: Vec::with_capacity(visit.draws.len()),
                     heats: visit.heats,
                 })
                 .collect(),
         })
         .collect();
+    // Shots of each stage that come before, in the order of work.
+    let mut before = alloc::vec![0_u32; wanted.len()];
     let mut works = Vec::with_capacity(split.work.len());
     for work in &split.work {
-        let draws = work.draws.iter().filter_map(|draw| {
-            layers.get(draw.wanted).map(|of| WorkDraw {
-                pot: draw.pot,
-                stage: draw.visit,
-                batch: of.batch,
-                shots: draw.shots,
-                heated: work.heated.contains(&draw.pot),
-            })
-        });
+        let mut draws = Vec::with_capacity(work.draws.len());
+        for draw in &work.draws {
+            let (Some(of), Some(before)) = (layers.get(draw.wanted), before.get_mut(draw.wanted))
+            else {
+                continue;
+            };
+            let (batch, layer, shots) = (of.batch, of.layer, draw.shots);
+            let stage = pots.get_mut(draw.pot).and_then(|pot| pot.stages.get_mut(draw.visit));
+            let draft = DrawDraft { batch, layer, shots, before: *before };
+            stage.into_iter().for_each(|stage| stage.draws.push(draft));
+            *before = before.saturating_add(shots);
+            let heated = work.heated.contains(&draw.pot);
+            let (pot, stage, draw) = (draw.pot, draw.visit, draw.draw);
+            draws.push(WorkDraw { pot, stage, draw, batch, shots, heated });
+        }
         if work.laminate.is_some() {
-            works.push(draws.collect());
+            works.push(draws);
         } else {
             // Shots of several molds from one heat come one after the other.
-            for (index, draw) in draws.enumerate() {
+            for (index, draw) in draws.into_iter().enumerate() {
                 works.push(Vec::from([WorkDraw { heated: draw.heated && index == 0, ..draw }]));
             }
         }
@@ -192,21 +207,14 @@ impl Assigned {
         self.proof.found = self.pots.len();
     }
 
-    /// The pots that are hot with another for a laminated piece: (pot, batch, other pot), rising.
-    pub(super) fn companions(&self) -> Vec<(usize, usize, usize)> {
-        let mut companions = Vec::new();
-        for work in self.work.iter().filter(|work| work.len() > 1) {
-            for draw in work {
-                let others = work
-                    .iter()
-                    .filter(|other| other.batch == draw.batch && other.pot != draw.pot)
-                    .map(|other| (draw.pot, draw.batch, other.pot));
-                companions.extend(others);
-            }
-        }
-        companions.sort_unstable();
-        companions.dedup();
-        companions
+    /// For each draw of a laminated piece the pots that are hot with it: (pot, stage, draw, other pot).
+    pub(super) fn companions(&self) -> impl Iterator<Item = (usize, usize, usize, usize)> {
+        self.work.iter().flat_map(|work| {
+            work.iter().flat_map(move |draw| {
+                let others = work.iter().filter(|other| other.pot != draw.pot);
+                others.map(|other| (draw.pot, draw.stage, draw.draw, other.pot))
+            })
+        })
     }
 
     /// The pots in the order of work.

@@ -295,8 +295,8 @@ impl<'a> Reckoning<'a> {
             for (draw, draw_draft) in stage.draws.iter().zip(&stage_draft.draws) {
                 let shots = f64::from(draw.shots);
                 // A laminated piece's sprue holds both colors: nothing can be made of it.
-                let sprue =
-                    if draw.together_with.is_empty() { draw.sprue.quantity.value } else { 0.0 };
+                let laminated = self.layers(draw_draft.batch) > 1;
+                let sprue = if laminated { 0.0 } else { draw.sprue.quantity.value };
                 sprues += shots * sprue;
                 let pieces = shots * (draw.per_shot.quantity.value - sprue);
                 draws.push((draw_draft.batch, worth * pieces));
@@ -320,15 +320,15 @@ impl<'a> Reckoning<'a> {
         self.share(worth.net, &weights, |parts| &mut parts.plastic)
     }
 
-    /// Shares the work of a pot among its lines: heats and cleaning by its shots, and each shot by its pieces. The
-    /// pots of a laminated piece share its shots.
+    /// Shares the work of a pot among its lines: heats and cleaning by its shots, and each shot by its pieces. A shot
+    /// of a laminated piece is one shot: each of its layers is its part of it.
     fn share_work(&mut self, pot: &Pot, draft: &PotDraft) -> Result<(), CostError> {
         let Some(work) = &self.costing.work else { return Ok(()) };
         let mut shots = Vec::new();
         for (stage, stage_draft) in pot.stages.iter().zip(&draft.stages) {
             for (draw, draw_draft) in stage.draws.iter().zip(&stage_draft.draws) {
-                let pots = 1.0 + draw.together_with.len() as f64;
-                shots.push((draw_draft.batch, f64::from(draw.shots) / pots));
+                let layers = self.layers(draw_draft.batch) as f64;
+                shots.push((draw_draft.batch, f64::from(draw.shots) / layers));
             }
         }
         let all = shots.iter().fold(0.0, |sum, (_, shots)| sum + shots);
@@ -337,6 +337,11 @@ impl<'a> Reckoning<'a> {
         let cost = self.work(time)?;
         let weights = self.weights(&shots);
         self.share(cost, &weights, |parts| &mut parts.work)
+    }
+
+    /// Layers of the pieces of a batch.
+    fn layers(&self, batch: usize) -> usize {
+        self.served.batches.get(batch).map_or(1, |batch| batch.layers.len().max(1))
     }
 
     fn work(&self, time: Time) -> Result<Money, CostError> {

@@ -11,19 +11,19 @@ use super::dosing::Dosing;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::process::{Heated, SinkLayer};
 use super::shelf::LeftOver;
-use super::split::Reason;
+use super::split::{Alone, Reason};
 use super::tool_names::ToolNames;
 use super::{
-    Heating, Plan, PlannedLine, Pot, Proof, ProofReason, Sinking, Work, WorkFrom, process,
+    Heating, Plan, PlannedLine, Pot, Proof, ProofFormula, ProofReason, Sinking, Work, WorkFrom,
+    process,
 };
-use crate::bench::Cup;
-use crate::book::{Book, Layer, Vessel};
+use crate::book::{Book, Layer};
 use crate::caution::Caution;
 use crate::fault::{Fault, Faults};
 use crate::material::Kind;
 use crate::mix::{Assumption, Materials};
 use crate::quantity::{Mass, MassDensity};
-use crate::show::{Calculated, Note, text};
+use crate::show::{self, Calculated, Note, text};
 
 impl Plan {
     /// Plans `day` in the shop of `book`.
@@ -120,6 +120,13 @@ struct Made {
     notes: Vec<Note>,
 }
 
+/// Pots and heats, the fewest first; what could not be made comes last.
+fn made_size(made: &Result<Made, At>) -> (bool, usize, u32) {
+    let Ok(made) = made else { return (true, 0, 0) };
+    let heats = made.pots.iter().fold(0_u32, |sum, pot| sum.saturating_add(pot.heats.count));
+    (false, made.pots.len(), heats)
+}
+
 /// The batch that an error concerns, and the error.
 type At = (Option<usize>, PotError);
 
@@ -133,28 +140,22 @@ fn line_path(batch: &Batch) -> String {
 }
 
 impl Workshop<'_> {
-    /// Assigns the day's stages to pots and builds those.
+    /// Assigns the day's stages to pots and builds those: of the ways to assign them the one with the fewest
+    /// pots, then the fewest heats, then the first.
     ///
-    /// The assignment knows the largest cup, but not that its base goes up to a mark, nor what the
-    /// bench can dose: where a pot then overflows, less is assigned to each; where a later addition
-    /// is too small to measure, the pot's stages get pots of their own.
+    /// The assignment does not know what the bench can dose: where a later addition is too small to measure, the
+    /// pot's stages get pots of their own.
     fn make(&self) -> Result<Made, At> {
-        let largest = self.largest_cup().ok_or((None, PotError::Lost))?;
-        let whole = largest.capacity * self.book.limits.most_full;
-        let mut holds = whole;
-        loop {
-            let assigned = assign(self, holds, self.largest_vessel())
-                .map_err(|error| (error.stage().and_then(|stage| self.batch_of(stage)), error))?;
-            match self.build_all(assigned) {
-                Err((batch, error)) if error.is_too_full() => {
-                    holds -= largest.mark;
-                    if holds < whole * 0.5 {
-                        return Err((batch, error));
-                    }
-                }
-                made => return made,
+        let ways = assign(self)
+            .map_err(|error| (error.stage().and_then(|stage| self.batch_of(stage)), error))?;
+        let mut best: Option<Result<Made, At>> = None;
+        for way in ways {
+            let made = self.build_all(way);
+            if best.as_ref().is_none_or(|best| made_size(&made) < made_size(best)) {
+                best = Some(made);
             }
         }
+        best.unwrap_or(Err((None, PotError::Lost)))
     }
 
     fn build_all(&self, mut assigned: Assigned) -> Result<Made, At> {
@@ -174,9 +175,9 @@ impl Workshop<'_> {
         let mut pots = Vec::new();
         let in_order = order.iter().filter_map(|pot| built.get_mut(*pot)?.take());
         for (index, pot) in in_order.enumerate() {
-            let (pot, note) = pot.named(letter(index));
+            let (pot, said) = pot.named(letter(index));
             pots.push(pot);
-            notes.extend(note);
+            notes.extend(said);
         }
         let assigned = assigned.renumbered(&order);
         name_companions(&assigned, &mut pots);
@@ -202,22 +203,6 @@ impl Workshop<'_> {
             }
         }
         serving
-    }
-
-    /// The cup that holds most.
-    fn largest_cup(&self) -> Option<Cup> {
-        let cups = self.book.tools.cups().iter().copied();
-        cups.reduce(|a, b| if b.capacity > a.capacity { b } else { a })
-    }
-
-    /// The largest film and heel of all cups: whichever a pot gets, it keeps no more.
-    fn largest_vessel(&self) -> Vessel {
-        let larger = |a: Mass, b: Mass| if b > a { b } else { a };
-        self.book.vessels.iter().fold(Vessel::default(), |most, vessel| Vessel {
-            film: larger(most.film, vessel.film),
-            heel: larger(most.heel, vessel.heel),
-            ..Vessel::default()
-        })
     }
 
     /// Counts the heats of the left-overs that went into `pot` among its own.
@@ -366,16 +351,10 @@ impl PotDraft {
 
 /// Names, at each draw of a laminated piece, the pots that are hot with it.
 fn name_companions(assigned: &Assigned, pots: &mut [Pot]) {
-    let companions = assigned.companions();
-    for (index, (draft, pot)) in assigned.pots.iter().zip(pots).enumerate() {
-        for (draft, stage) in draft.stages.iter().zip(&mut pot.stages) {
-            for (draw, shown) in draft.draws.iter().zip(&mut stage.draws) {
-                let own = |at: &(usize, usize, usize)| (at.0, at.1).cmp(&(index, draw.batch));
-                let first = companions.partition_point(|at| own(at).is_lt());
-                let others = companions.iter().skip(first).take_while(|at| own(at).is_eq());
-                shown.together_with = others.map(|&(_, _, other)| letter(other)).collect();
-            }
-        }
+    for (pot, stage, draw, other) in assigned.companions() {
+        let stage = pots.get_mut(pot).and_then(|pot| pot.stages.get_mut(stage));
+        let draw = stage.and_then(|stage| stage.draws.get_mut(draw));
+        draw.into_iter().for_each(|draw| draw.together_with.push(letter(other)));
     }
 }
 
@@ -399,38 +378,80 @@ fn taken_apart(draft: &PotDraft, error: &PotError, recipes: &[DayRecipe]) -> Not
 /// The proof in words.
 fn proof(assigned: &Assigned, recipes: &[DayRecipe]) -> Proof {
     let number = |count: usize| u32::try_from(count).unwrap_or(u32::MAX);
-    let names = |formulas: &[(usize, u32)]| -> Vec<String> {
-        formulas.iter().map(|(formula, _)| recipe_name(*formula, recipes)).collect()
+    let named = |formula: usize, pots, because| ProofFormula {
+        formula: recipe_name(formula, recipes),
+        pots,
+        because,
+    };
+    let alone = |of: &[Alone]| -> Vec<ProofFormula> {
+        of.iter().map(|alone| named(alone.formula, Some(alone.pots), filled(alone))).collect()
     };
     let reasons = assigned.proof.reasons.iter().map(|reason| {
-        let (because, apart) = match reason {
-            Reason::Apart { formulas } => {
-                ("no two of these can become each other by adding, so none shares a pot".to_string(), names(formulas))
+        let (because, formulas) = match reason {
+            Reason::Apart { formulas } if formulas.len() == 1 => {
+                ("its shots alone fill so many pots".to_string(), alone(formulas))
             }
+            Reason::Apart { formulas } => (
+                "no two of these can become each other by adding, so none shares a pot".to_string(),
+                alone(formulas),
+            ),
             Reason::Layers { layers, formulas } => {
-                let mut apart: Vec<String> = layers
-                    .iter()
-                    .filter_map(|stage| assigned.recipes.get(*stage))
-                    .map(|recipe| recipe_name(*recipe, recipes))
-                    .collect();
-                apart.extend(names(formulas));
-                ("the layers of a piece are hot at once, and none of these can share a pot with another".to_string(), apart)
+                let layers = layers.iter().filter_map(|stage| assigned.recipes.get(*stage));
+                let layer = |recipe: &usize| named(*recipe, Some(1), "one of the layers".to_string());
+                (
+                    "the layers of a piece are hot at once, and none of these can share a pot with another"
+                        .to_string(),
+                    layers.map(layer).chain(alone(formulas)).collect(),
+                )
             }
-            Reason::Capacity { .. } => {
-                ("the base that all shots take fills so many cups".to_string(), Vec::new())
-            }
-            Reason::Heats { heats, .. } => (
-                format!("{heats} heats are more than the stabilizer allows fewer pots"),
-                Vec::new(),
+            Reason::Capacity { base, all, a_pot, .. } => (
+                format!(
+                    "all base is in the pots from their start, the shots take {} of it, and a pot supplies at most {}: \
+                     {} / {} = {}",
+                    text::mass(*all).text,
+                    text::mass(*a_pot).text,
+                    text::mass(*all).text,
+                    text::mass(*a_pot).text,
+                    show::number((*all / *a_pot).value).at_least(),
+                ),
+                base.iter()
+                    .map(|&(formula, base)| {
+                        named(formula, None, format!("{} of base", text::mass(base).text))
+                    })
+                    .collect(),
+            ),
+            Reason::Heats { each, heats, allowed, .. } => (
+                format!("the shots take at least {heats} heats, and a pot withstands {allowed}"),
+                each.iter()
+                    .map(|&(formula, heats)| named(formula, None, counted(heats, "heat")))
+                    .collect(),
             ),
         };
-        ProofReason { pots: number(reason.pots()), because, apart }
+        ProofReason { pots: number(reason.pots()), because, formulas }
     });
     Proof {
         pots: number(assigned.proof.found),
         least: number(assigned.proof.lower),
         reasons: reasons.collect(),
     }
+}
+
+/// What fills the pots of one formula.
+fn filled(alone: &Alone) -> String {
+    let taken = text::mass(alone.taken).text;
+    let Some(room) = alone.room else { return format!("{taken} of shots") };
+    let room = text::mass(room).text;
+    match alone.shots {
+        Some((shots, a_pot)) => format!(
+            "{} of one mold, of which a pot gives at most {a_pot}, {room}",
+            counted(shots, "shot")
+        ),
+        None => format!("{taken} of shots, of which a pot gives at most {room}"),
+    }
+}
+
+fn counted(count: u32, what: &str) -> String {
+    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
 /// What the day's recipes had to assume: one note a kind, with the materials it concerns.

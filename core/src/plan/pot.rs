@@ -1,5 +1,6 @@
 //! One pot: which cup, how much base to its mark, what each stage adds and shoots.
 
+mod base;
 mod error;
 mod shots;
 mod told;
@@ -8,6 +9,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use self::base::{BaseMeasure, Measuring};
 pub(super) use self::error::PotError;
 use self::shots::{LayerShots, injector};
 pub(super) use self::shots::{Shots, shots};
@@ -18,11 +20,11 @@ use super::precedence::FreshBase;
 use super::sequence;
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
-use crate::batch::{self, BatchError, Marks};
-use crate::bench::Step;
+use crate::batch::BatchError;
+use crate::bench::Cup;
 use crate::book::{Book, Sprues};
 use crate::mix::MaterialId;
-use crate::quantity::{Mass, Measurable, Ratio, Volume};
+use crate::quantity::{Mass, Measurable, Ratio};
 use crate::show::{Note, text};
 
 /// What is to be made in one pot.
@@ -46,6 +48,8 @@ pub(super) struct DrawDraft {
     pub(super) batch: usize,
     pub(super) layer: usize,
     pub(super) shots: u32,
+    /// Shots of the same layer that other draws shoot before.
+    pub(super) before: u32,
 }
 
 /// What all pots of a day are built from.
@@ -58,10 +62,12 @@ pub(super) struct Workshop<'a> {
     pub(super) shots: &'a [Shots],
 }
 
-/// A pot that has no name yet, and what made it larger than its orders need.
+/// A pot that has no name yet, what made it larger than its orders need, and how its base is measured where
+/// that is not up to a mark.
 pub(super) struct Built {
     pot: Pot,
     raised: Option<Raised>,
+    off_marks: Option<String>,
 }
 
 /// Why there is `mix` where the orders need less.
@@ -73,9 +79,13 @@ struct Raised {
 
 impl Built {
     /// The pot by its name, and what there is to say of it.
-    pub(super) fn named(self, name: String) -> (Pot, Option<Note>) {
-        let note = self.raised.map(|raised| raised.note(&name));
-        (Pot { pot: name, ..self.pot }, note)
+    pub(super) fn named(self, name: String) -> (Pot, Vec<Note>) {
+        let raised = self.raised.map(|raised| raised.note(&name));
+        let off_marks = self.off_marks.map(|how| Note {
+            code: "base-off-marks".to_string(),
+            message: format!("Pot {name}: {how}"),
+        });
+        (Pot { pot: name, ..self.pot }, raised.into_iter().chain(off_marks).collect())
     }
 }
 
@@ -105,7 +115,8 @@ struct Part<'a> {
 }
 
 impl Workshop<'_> {
-    /// Builds the pot in the smallest cup that holds it.
+    /// Builds the pot in the smallest cup that holds it with its base up to a mark; where that overfills all
+    /// cups, in the smallest that holds it with its base measured otherwise.
     pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
         let materials = self.materials(draft)?;
         let mut parts = Vec::with_capacity(draft.stages.len());
@@ -118,15 +129,22 @@ impl Workshop<'_> {
                 |cup: usize| self.book.tools.cups().get(cup).map_or(0.0, |cup| cup.capacity.si());
             holds(a).total_cmp(&holds(b))
         });
-        let mut last = PotError::Lost;
-        for cup in cups {
-            match self.in_cup(cup, &parts, &materials) {
-                Ok(built) => return Ok(built),
-                Err(error) if error.wants_larger_cup() => last = error,
-                Err(error) => return Err(error),
+        let mut refused: Option<PotError> = None;
+        for measuring in Measuring::ALL {
+            for &cup in &cups {
+                match self.in_cup(cup, &parts, &materials, measuring) {
+                    Ok(built) => return Ok(built),
+                    Err(error) if error.wants_larger_cup() => {
+                        // That a material cannot be dosed says more than that it does not fit.
+                        if refused.as_ref().is_none_or(PotError::is_too_full) {
+                            refused = Some(error);
+                        }
+                    }
+                    Err(error) => return Err(error),
+                }
             }
         }
-        Err(last)
+        Err(refused.unwrap_or(PotError::Lost))
     }
 
     /// The materials of all stages, in the order of the table.
@@ -149,15 +167,13 @@ impl Workshop<'_> {
         let recipe = self.recipes.get(draft.recipe).ok_or(PotError::Lost)?;
         let mut draw = Mass::default();
         let mut kept = Mass::default();
-        let mut sprues = Mass::default();
+        let mut returned = Mass::default();
         for shot in &draft.draws {
             let layer = self.layer(shot)?;
             draw += layer.mass.fill * f64::from(shot.shots);
-            // A laminated piece's sprue holds both colors and goes back into neither.
-            if self.batches.get(shot.batch).is_some_and(|batch| batch.layers.len() == 1) {
-                sprues += layer.mass.sprue * f64::from(shot.shots);
-            }
-            let keeps = injector(self.book).kept(layer.density)?;
+            let batch = self.batches.get(shot.batch).ok_or(PotError::Lost)?;
+            returned += self.returned(batch, layer) * f64::from(shot.shots);
+            let keeps = self.kept(layer)?;
             if keeps > kept {
                 kept = keeps;
             }
@@ -170,10 +186,6 @@ impl Workshop<'_> {
             })
             .collect();
         let kept = kept * f64::from(draft.heats);
-        let returned = match self.book.limits.sprues {
-            Sprues::Keep => Mass::default(),
-            Sprues::MeltAgain => sprues,
-        };
         Ok(Part { draft, recipe, draw, kept, returned, composition })
     }
 
@@ -184,39 +196,52 @@ impl Workshop<'_> {
             .ok_or(PotError::Lost)
     }
 
+    /// What of a shot goes back into the pot before the next stage. A laminated piece's sprue holds both
+    /// colors and goes back into neither.
+    pub(super) fn returned(&self, batch: &Batch, layer: &LayerShots) -> Mass {
+        match self.book.limits.sprues {
+            Sprues::MeltAgain if batch.layers.len() == 1 => layer.mass.sprue,
+            _ => Mass::default(),
+        }
+    }
+
+    /// What the injector keeps of a layer at each heat.
+    pub(super) fn kept(&self, layer: &LayerShots) -> Result<Mass, PotError> {
+        Ok(injector(self.book).kept(layer.density)?)
+    }
+
+    /// The most of a recipe that a cup may hold.
+    pub(super) fn may_hold(&self, cup: &Cup, recipe: &DayRecipe) -> Mass {
+        cup.capacity * self.book.limits.most_full * recipe.liquid
+    }
+
     fn in_cup(
         &self,
         cup: usize,
         parts: &[Part<'_>],
         materials: &[MaterialId],
+        measuring: Measuring,
     ) -> Result<Built, PotError> {
         let first = parts.first().ok_or(PotError::Lost)?;
-        let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
-        let holds = capacity * self.book.limits.most_full;
-        let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
-        let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
-        let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
-
-        let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
-        let even = self.least_pot(first);
+        let start = |least| Ok::<_, PotError>(self.sequence(parts, cup, (least, None))?.start());
+        let need = start(Mass::default())?;
+        let even = self.least_pot(first.recipe);
         let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
         let wanted = if even > need { even } else { need };
-        let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
-        let steps = Marks::Every { step: mark, capacity };
-        let mut measured = steps.measure(wanted, base_fraction, base_density)?;
+        let mut measured = self.measure_base(cup, first.recipe, wanted, measuring)?;
         let mut undosed: Option<PotError> = None;
         loop {
-            let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
-            {
+            let limits = (measured.mix, measured.most);
+            let sequence = match (self.sequence(parts, cup, limits), undosed.take()) {
                 // What it takes to dose a material does not fit.
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
                 (sequence, _) => sequence?,
             };
-            match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
+            match self.weigh_all(&sequence, parts, materials, &measured) {
                 Ok(lists) => {
                     let pot = self.pot(cup, parts, sequence, lists)?;
                     let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                    return Ok(Built { pot, raised });
+                    return Ok(Built { pot, raised, off_marks: measured.off_marks });
                 }
                 Err(WeighError::Measure { material, tolerance, error }) => {
                     if error.least().is_none() {
@@ -228,9 +253,10 @@ impl Workshop<'_> {
                     ));
                     let too_small = PotError::TooSmallToDose { material, tolerance, error };
                     // One mark more: the least that works need not be one that works for every amount above it.
-                    let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
-                    measured = match steps.measure(more, base_fraction, base_density) {
-                        Err(BatchError::AboveMarks { .. }) => return Err(too_small),
+                    measured = match self.one_mark_more(cup, first.recipe, &measured) {
+                        Err(PotError::Batch(BatchError::AboveMarks { .. })) => {
+                            return Err(too_small);
+                        }
                         measured => measured?,
                     };
                     undosed = Some(too_small);
@@ -240,19 +266,22 @@ impl Workshop<'_> {
         }
     }
 
-    /// The least that the oven heats evenly, as a mass of the first stage's mix.
-    fn least_pot(&self, first: &Part<'_>) -> Mass {
-        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.recipe.liquid)
+    /// The least that the oven heats evenly, as a mass of the mix that a pot starts with.
+    pub(super) fn least_pot(&self, first: &DayRecipe) -> Mass {
+        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
     }
 
+    /// The sequence in cup `cup` that starts with no less than `least`, and no more than `most` where that is
+    /// given.
     fn sequence(
         &self,
         parts: &[Part<'_>],
-        holds: Volume,
-        vessel: crate::book::Vessel,
-        least: Mass,
+        cup: usize,
+        (least, most): (Mass, Option<Mass>),
     ) -> Result<sequence::Sequence, PotError> {
-        let stages: Vec<sequence::Stage<'_>> = parts
+        let holds = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
+        let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
+        let mut stages: Vec<sequence::Stage<'_>> = parts
             .iter()
             .map(|part| sequence::Stage {
                 composition: &part.composition,
@@ -260,13 +289,15 @@ impl Workshop<'_> {
                 kept: part.kept,
                 returned: part.returned,
                 loss: Ratio::from(0.0),
-                capacity: Some(holds * part.recipe.liquid),
+                capacity: Some(self.may_hold(holds, part.recipe)),
                 heats: part.draft.heats,
             })
             .collect();
-        let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };
+        if let (Some(first), Some(most)) = (stages.first_mut(), most) {
+            first.capacity = Some(most);
+        }
         let heats = self.book.limits.heats;
-        let vessel = sequence::Vessel { film: vessel.film, heel, least, heats };
+        let vessel = sequence::Vessel { film: vessel.film, heel: vessel.heel, least, heats };
         let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
         sequence::plan(&stages, &vessel, fresh).map_err(PotError::from)
     }
@@ -276,7 +307,7 @@ impl Workshop<'_> {
         sequence: &sequence::Sequence,
         parts: &[Part<'_>],
         materials: &[MaterialId],
-        (measurer, measured): (usize, &batch::Measured),
+        measured: &BaseMeasure,
     ) -> Result<Vec<Vec<Listed<'_>>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
@@ -291,41 +322,12 @@ impl Workshop<'_> {
                 })
                 .collect();
             let base = match (index, part.recipe.recipe.base()) {
-                (0, [base]) => {
-                    let steps = self.fillings(measurer, measured.base_volume);
-                    steps.map(|steps| (base.material, steps))
-                }
+                (0, [base]) => Some((base.material, &measured.way)),
                 _ => None,
             };
             lists.push(weigh::list(&additions, base, self.book, self.dosing)?);
         }
         Ok(lists)
-    }
-
-    /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
-    /// those the one with the fewest fillings.
-    fn measurer(&self, base: Volume) -> Result<(usize, Volume), PotError> {
-        let mut rounded = Vec::new();
-        for (index, cup) in self.book.tools.cups().iter().enumerate() {
-            let marks = Marks::Every { step: cup.mark, capacity: base + cup.mark };
-            let volume = marks.round_up(base)?;
-            let fillings = libm::ceil((volume / cup.capacity).si() - 1e-9);
-            rounded.push((volume.si(), fillings, index, cup.mark));
-        }
-        let least = rounded.into_iter().min_by(|a, b| {
-            // What differs by rounding alone is the same mark.
-            let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
-            let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
-            volume.then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
-        });
-        least.map(|(.., index, mark)| (index, mark)).ok_or(PotError::Lost)
-    }
-
-    /// `volume` in fillings of cup `cup` to its marks.
-    fn fillings(&self, cup: usize, volume: Volume) -> Option<Vec<Step>> {
-        let tool = self.book.tools.cups().get(cup)?;
-        let marks = libm::round((volume / tool.mark).si());
-        Some(tool.steps(cup, marks as u32))
     }
 }
 

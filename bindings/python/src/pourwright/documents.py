@@ -168,7 +168,7 @@ class BatchAnswer(TypedDict):
     """What all shots take."""
 
     in_cup: Shown
-    """What stays in the cup: film and heel."""
+    """What stays in the cup: the heel, with the film in it."""
 
     kept: Shown
     """What the injector keeps."""

@@ -4,7 +4,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::shots::LayerShots;
-use super::{Part, PotError, Workshop};
+use super::{DrawDraft, Part, PotError, Workshop};
+use crate::batch::undrawn;
 use crate::book::Mold;
 use crate::mix::{Mix, Phase};
 use crate::plan::day::{Batch, DayRecipe};
@@ -99,9 +100,8 @@ impl Workshop<'_> {
 
     /// What of the left-over can still be shot: all but the heel.
     fn drawable(&self, cup: usize, sequence: &Sequence) -> Mass {
-        let heel = self.book.vessels.get(cup).map_or(Mass::default(), |vessel| vessel.heel);
-        let rest = sequence.left + sequence.film - heel;
-        let rest = if rest < sequence.left { rest } else { sequence.left };
+        let stays = self.book.vessels.get(cup).map(|vessel| undrawn(vessel.film, vessel.heel));
+        let rest = sequence.left + sequence.film - stays.unwrap_or_default();
         if rest > Mass::default() { rest } else { Mass::default() }
     }
 
@@ -159,7 +159,7 @@ impl Workshop<'_> {
                 pieces: self.pieces(
                     part.recipe,
                     unsure,
-                    &Drawn { batch, mold, share, layer, shots: shot.shots },
+                    &Drawn { batch, mold, share, layer, draft: shot, all: shots.shots },
                 )?,
             });
         }
@@ -172,7 +172,7 @@ impl Workshop<'_> {
         unsure: Option<MassDensity>,
         drawn: &Drawn<'_>,
     ) -> Result<Vec<Pieces>, PotError> {
-        let &Drawn { batch, mold, share, layer, shots } = drawn;
+        let &Drawn { batch, mold, share, layer, draft, all } = drawn;
         let melt = recipe.melt_in(mold);
         let mut pieces = Vec::with_capacity(mold.cavities.len());
         for (cavities, &ordered) in mold.cavities.iter().zip(&batch.ordered) {
@@ -181,8 +181,8 @@ impl Workshop<'_> {
             let weighs = layer.mass.piece(volume);
             pieces.push(Pieces {
                 shape: cavities.shape.clone(),
-                ordered,
-                made: shots.saturating_mul(cavities.count),
+                ordered: draft.of_order(ordered, all),
+                made: draft.shots.saturating_mul(cavities.count),
                 weighs: text::mass(weighs),
                 uncertainty: doubt::piece(&cavities.volume, share, &melt, unsure, layer.mass.feed),
                 from: text::mass(*range.start()),
@@ -201,5 +201,20 @@ struct Drawn<'a> {
     mold: &'a Mold,
     share: f64,
     layer: &'a LayerShots,
-    shots: u32,
+    draft: &'a DrawDraft,
+    /// All shots of the batch.
+    all: u32,
+}
+
+impl DrawDraft {
+    /// What of `ordered` pieces its shots are for, of `all` shots that are shot for them: by its part of the
+    /// shots, so that each draw has its part of the spares, and rounded so that the draws add up to the order.
+    fn of_order(&self, ordered: u32, all: u32) -> u32 {
+        let up_to = |shots: u32| {
+            let ordered = u64::from(ordered).saturating_mul(u64::from(shots));
+            ordered.checked_div(u64::from(all)).unwrap_or(0)
+        };
+        let through = up_to(self.before.saturating_add(self.shots));
+        u32::try_from(through.saturating_sub(up_to(self.before))).unwrap_or(u32::MAX)
+    }
 }

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::EXACT_PORTIONS;
 use super::bound::Bound;
 use super::load::{Ask, Load, Look, Portion, State, What};
-use super::problem::{Formula, Problem, Shots};
+use super::problem::{Formula, Problem, Shots, Take};
 
 /// One way of first fit.
 #[derive(Clone, Copy)]
@@ -83,8 +83,8 @@ fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
     let layer = |&(session, layer): &(usize, usize)| {
         let s = problem.sessions.get(session)?;
         let stage = *s.layers.get(layer)?;
-        let out = problem.out(&[(stage, s.shots)]);
-        Some(Portion { formula: formula.formula, out, what: What::Layer { session, stage } })
+        let take = problem.take(&[(stage, s.shots)]);
+        Some(Portion { formula: formula.formula, take, what: What::Layer { session, stage } })
     };
     formula.layers.iter().filter_map(layer).collect()
 }
@@ -92,8 +92,10 @@ fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
 /// The least base that any shot takes.
 fn least_base(problem: &Problem<'_>) -> f64 {
     let stages = problem.wanted.iter().enumerate().filter(|(_, w)| w.shots > 0);
-    let base =
-        stages.map(|(stage, _)| problem.shot(stage) * problem.base_share(problem.formula(stage)));
+    let base = stages.map(|(stage, _)| {
+        let take = problem.take(&[(stage, 1)]);
+        (take.out - take.back) * problem.base_share(problem.formula(stage))
+    });
     base.fold(f64::INFINITY, f64::min)
 }
 
@@ -139,7 +141,7 @@ struct Fit<'a> {
     /// Pots to try for the formula at hand, in this order.
     open: Vec<usize>,
     /// How much the last plain portion of it was, and which of `open` took it.
-    taken: Option<(f64, usize)>,
+    taken: Option<(Take, usize)>,
 }
 
 impl Fit<'_> {
@@ -158,7 +160,8 @@ impl Fit<'_> {
         let Self { problem, state, open, taken } = self;
         let plain = portion.session().is_none();
         // Pots that have refused just as much of it are as they were: an order of many pots stays linear.
-        let refused = taken.filter(|&(out, _)| plain && out == portion.out).map_or(0, |(_, at)| at);
+        let refused =
+            taken.filter(|&(take, _)| plain && take == portion.take).map_or(0, |(_, at)| at);
         let untried = open.iter().enumerate().skip(refused);
         let mut taking = untried.filter(|&(_, &pot)| state.put(problem, pot, portion, Look::Whole));
         let at = taking.next().map(|(at, _)| at);
@@ -168,7 +171,7 @@ impl Fit<'_> {
             open.push(new);
             open.len().saturating_sub(1)
         });
-        *taken = plain.then_some((portion.out, at));
+        *taken = plain.then_some((portion.take, at));
     }
 
     fn put_divided(&mut self, formula: &Formula) {
@@ -178,7 +181,7 @@ impl Fit<'_> {
             return;
         }
         let formula = formula.formula;
-        let all = Portion { formula, out: problem.out(&left), what: What::Plain(left.clone()) };
+        let all = Portion { formula, take: problem.take(&left), what: What::Plain(left.clone()) };
         if open.iter().any(|&pot| state.put(problem, pot, &all, Look::Whole)) {
             return;
         }
@@ -204,8 +207,8 @@ fn fill_up(
 ) -> Option<Portion> {
     let all: u64 = left.iter().map(|&(_, shots)| u64::from(shots)).sum();
     let mut takes = |n: u64| {
-        let out = problem.out_of_first(left, n);
-        state.can_take(problem, pot, Ask { formula, out, session: None }, Look::Whole)
+        let take = problem.take_of_first(left, n);
+        state.can_take(problem, pot, Ask { formula, take, session: None }, Look::Whole)
     };
     let most = if all == 0 || !takes(1) {
         return None;
@@ -220,7 +223,7 @@ fn fill_up(
         low
     };
     let shots = first(left, most);
-    let portion = Portion { formula, out: problem.out(&shots), what: What::Plain(shots) };
+    let portion = Portion { formula, take: problem.take(&shots), what: What::Plain(shots) };
     if !state.put(problem, pot, &portion, Look::Whole) {
         return None;
     }
