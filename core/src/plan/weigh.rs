@@ -69,7 +69,10 @@ pub(crate) fn list<'a>(
         if let Some((base, way)) = base
             && base == addition.material
         {
-            choice = Ok(Choice::settled(way.clone(), choice.ok()));
+            // Another way to come just below a cup's brim may come above it.
+            let to_a_mark = way.steps.iter().all(|step| matches!(step, Step::Fill { .. }));
+            let others = if to_a_mark { choice.ok() } else { None };
+            choice = Ok(Choice::settled(way.clone(), others));
         }
         let choice = choice.map_err(|error| WeighError::Measure {
             material: material.name.clone(),

@@ -40,7 +40,7 @@ pub(super) struct BaseMeasure {
 }
 
 impl Workshop<'_> {
-    /// The base for `wanted` of a recipe, for a pot in cup `cup`.
+    /// The base for `wanted` of a recipe, for a pot in cup `cup`; no less than the least pot.
     pub(super) fn measure_base(
         &self,
         cup: usize,
@@ -124,8 +124,11 @@ impl Workshop<'_> {
         }
         let none = BatchError::AboveMarks { needed: volume, highest: Volume::default() };
         let best = best.filter(|(below, _)| below.value > 0.0 && self.book.limits.fresh_base);
-        let (below, with) = best.ok_or(none)?;
+        let (below, with) = best.ok_or_else(|| none.clone())?;
         let measured = self.filled(recipe, with, below)?;
+        if measured.mix < self.least_pot(recipe) {
+            return Err(none.into());
+        }
         let next = text::mark(below + with.1, with.1, self.book.system);
         Ok(BaseMeasure {
             most: Some(measured.mix),

@@ -61,6 +61,14 @@ impl Portion {
             What::Plain(_) => None,
         }
     }
+
+    /// Whether it is one and the same for all plans.
+    pub(super) fn is_like(&self, other: &Self) -> bool {
+        match (&self.what, &other.what) {
+            (What::Plain(own), What::Plain(others)) => own == others,
+            _ => false,
+        }
+    }
 }
 
 /// What a pot is asked to take.
@@ -312,7 +320,15 @@ impl Load {
         let Some(stop) = self.stops.get_mut(at) else { return };
         match what {
             What::Layer { session, stage } => stop.layers.push((*session, *stage)),
-            What::Plain(shots) => stop.plain.extend(shots),
+            What::Plain(shots) => {
+                for &(stage, n) in shots {
+                    match stop.plain.iter_mut().find(|(known, _)| *known == stage) {
+                        Some((_, shots)) => *shots = shots.saturating_add(n),
+                        None => stop.plain.push((stage, n)),
+                    }
+                }
+                stop.plain.sort_unstable_by_key(|&(stage, _)| (problem.key(stage), stage));
+            }
         }
         stop.take = stop.take.and(take);
         self.base += (take.out - take.back) * problem.base_share(formula);

@@ -30,10 +30,11 @@
 //! # How the pots are found
 //!
 //! First fit along the fewest chains and without them, the darkest formula first and the lightest,
-//! draws whole and divided; the fewest pots win, then the fewest heats, then the first way. Where that
-//! stays above the bound and there are at most [`EXACT_PORTIONS`] portions, all ways to
-//! put whole portions together are searched (with fresh base, formulas of the same materials only in
-//! the order of their keys). A plan is always valid; [`Proof::least`] says whether it is
+//! draws whole and divided, shots by key and the largest first; the fewest pots win, then the fewest heats,
+//! then the first way. Where that stays above the bound, all ways to put at most [`EXACT_PORTIONS`] portions
+//! together are searched: each plain shot by itself where there are so few, else as much of a formula as a pot
+//! holds (with fresh base, formulas of the same materials only in one order, the one with more base
+//! first). A plan is always valid; [`Proof::least`] says whether it is
 //! proven least.
 //!
 //! # Ties
@@ -176,7 +177,7 @@ pub struct Proof {
     pub found: usize,
     /// Why; more than one where bases differ.
     pub reasons: Vec<Reason>,
-    /// Whether all plans that keep every portion whole were searched: none has fewer pots.
+    /// Whether all ways to put the portions together were searched: none has fewer pots.
     pub searched: bool,
 }
 

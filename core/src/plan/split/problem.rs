@@ -136,6 +136,11 @@ impl<'a> Problem<'a> {
         Ok(problem)
     }
 
+    /// The key of a stage.
+    pub(super) fn key(&self, stage: usize) -> u32 {
+        self.wanted.get(stage).map_or(0, |w| w.key)
+    }
+
     /// What `shots` take.
     pub(super) fn take(&self, shots: &[(usize, u32)]) -> Take {
         Take::of(shots, self.wanted)

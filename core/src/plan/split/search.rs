@@ -16,27 +16,40 @@ struct Way {
     darkest_first: bool,
     /// Plain draws are divided to fill a pot up.
     divide: bool,
+    /// Of one formula the largest shots go first.
+    largest_first: bool,
 }
 
 /// The best way first: what ties is left as it is.
-const WAYS: [Way; 8] = [
-    Way { chains: true, darkest_first: true, divide: false },
-    Way { chains: true, darkest_first: false, divide: false },
-    Way { chains: false, darkest_first: true, divide: false },
-    Way { chains: false, darkest_first: false, divide: false },
-    Way { chains: true, darkest_first: true, divide: true },
-    Way { chains: true, darkest_first: false, divide: true },
-    Way { chains: false, darkest_first: true, divide: true },
-    Way { chains: false, darkest_first: false, divide: true },
+const WAYS: [Way; 16] = [
+    Way { chains: true, darkest_first: true, divide: false, largest_first: false },
+    Way { chains: true, darkest_first: false, divide: false, largest_first: false },
+    Way { chains: false, darkest_first: true, divide: false, largest_first: false },
+    Way { chains: false, darkest_first: false, divide: false, largest_first: false },
+    Way { chains: true, darkest_first: true, divide: true, largest_first: false },
+    Way { chains: true, darkest_first: false, divide: true, largest_first: false },
+    Way { chains: false, darkest_first: true, divide: true, largest_first: false },
+    Way { chains: false, darkest_first: false, divide: true, largest_first: false },
+    Way { chains: true, darkest_first: true, divide: false, largest_first: true },
+    Way { chains: true, darkest_first: false, divide: false, largest_first: true },
+    Way { chains: false, darkest_first: true, divide: false, largest_first: true },
+    Way { chains: false, darkest_first: false, divide: false, largest_first: true },
+    Way { chains: true, darkest_first: true, divide: true, largest_first: true },
+    Way { chains: true, darkest_first: false, divide: true, largest_first: true },
+    Way { chains: false, darkest_first: true, divide: true, largest_first: true },
+    Way { chains: false, darkest_first: false, divide: true, largest_first: true },
 ];
 
 /// The fewest pots found, and whether all whole portions were put together in all ways.
 pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) {
-    let whole: Vec<(&Formula, Vec<Portion>)> =
-        problem.formulas.iter().map(|f| (f, whole_portions(problem, f))).collect();
+    let whole = |largest_first| -> Vec<Whole<'_>> {
+        problem.formulas.iter().map(|f| whole_portions(problem, f, largest_first)).collect()
+    };
+    let (by_key, by_size) = (whole(false), whole(true));
     let mut best: Option<State> = None;
     for way in WAYS {
-        let found = first_fit(problem, bound, &whole, way);
+        let portions = if way.largest_first { &by_size } else { &by_key };
+        let found = first_fit(problem, bound, portions, way);
         let size = |state: &State| (state.used(), state.heats());
         if best.as_ref().is_none_or(|best| size(&found) < size(best)) {
             best = Some(found);
@@ -46,9 +59,10 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
         }
     }
     let mut best = best.unwrap_or_else(|| State::new(problem, 0));
-    let portions: Vec<&Portion> = whole.iter().flat_map(|(_, portions)| portions).collect();
     let mut searched = false;
-    if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
+    if best.used() > bound.lower
+        && let Some(portions) = few_portions(problem, by_key)
+    {
         let mut search = Search {
             problem,
             portions: &portions,
@@ -56,7 +70,7 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
             fewest: best.used(),
             best: None,
         };
-        search.go(&mut State::new(problem, 0), 0);
+        search.go(&mut State::new(problem, 0), 0, 0);
         // With fresh base, formulas of the same materials were taken in one order only.
         searched = !problem.fresh_base();
         best = search.best.unwrap_or(best);
@@ -65,10 +79,27 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
     (best.loads, searched)
 }
 
-/// Layers, and plain draws in as few portions as pots hold them, each as full as it can be.
-fn whole_portions(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
+/// A formula with its layers, and its plain draws in as few portions as pots hold them.
+struct Whole<'a> {
+    formula: &'a Formula,
+    /// Its plain draws in the order in which they are put into pots.
+    plain: Shots,
+    portions: Vec<Portion>,
+}
+
+/// Plain draws go into portions as full as they can be.
+fn whole_portions<'a>(
+    problem: &Problem<'_>,
+    formula: &'a Formula,
+    largest_first: bool,
+) -> Whole<'a> {
+    let mut plain = formula.plain.clone();
+    if largest_first {
+        let shot = |stage: usize| problem.take(&[(stage, 1)]).out;
+        plain.sort_by(|a, b| shot(b.0).total_cmp(&shot(a.0)));
+    }
     let mut portions = layers(problem, formula);
-    let mut left = formula.plain.clone();
+    let mut left = plain.clone();
     while !left.is_empty() {
         match fill_up(problem, &mut State::new(problem, 1), 0, formula.formula, &mut left) {
             Some(portion) => portions.push(portion),
@@ -76,7 +107,29 @@ fn whole_portions(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
             None => break,
         }
     }
-    portions
+    Whole { formula, plain, portions }
+}
+
+/// Layers with each plain shot by itself, or else `whole` portions: what there are few enough of.
+fn few_portions(problem: &Problem<'_>, whole: Vec<Whole<'_>>) -> Option<Vec<Portion>> {
+    let plain = problem.formulas.iter().flat_map(|formula| &formula.plain);
+    let shots = plain.fold(0_u64, |sum, &(_, shots)| sum.saturating_add(shots.into()));
+    let layers_of = |formula: &Formula| formula.layers.len() as u64;
+    let single = problem.formulas.iter().map(layers_of).fold(shots, u64::saturating_add);
+    if single <= EXACT_PORTIONS as u64 {
+        let each = problem.formulas.iter().flat_map(|formula| {
+            let mut portions = layers(problem, formula);
+            for &(stage, shots) in &formula.plain {
+                let (formula, take) = (formula.formula, problem.take(&[(stage, 1)]));
+                let one = Portion { formula, take, what: What::Plain(vec![(stage, 1)]) };
+                portions.extend((0..shots).map(|_| one.clone()));
+            }
+            portions
+        });
+        return Some(each.collect());
+    }
+    let portions: Vec<Portion> = whole.into_iter().flat_map(|whole| whole.portions).collect();
+    (portions.len() <= EXACT_PORTIONS).then_some(portions)
 }
 
 fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
@@ -99,12 +152,7 @@ fn least_base(problem: &Problem<'_>) -> f64 {
     base.fold(f64::INFINITY, f64::min)
 }
 
-fn first_fit(
-    problem: &Problem<'_>,
-    bound: &Bound,
-    whole: &[(&Formula, Vec<Portion>)],
-    way: Way,
-) -> State {
+fn first_fit(problem: &Problem<'_>, bound: &Bound, whole: &[Whole<'_>], way: Way) -> State {
     let chains = if way.chains { bound.chains.as_slice() } else { &[] };
     let mut through = vec![Vec::new(); problem.precedence.order().len()];
     for (pot, chain) in chains.iter().enumerate() {
@@ -115,15 +163,16 @@ fn first_fit(
     let least_base = least_base(problem);
     let state = State::new(problem, chains.len());
     let mut fit = Fit { problem, state, open: Vec::new(), taken: None };
-    let mut put_all = |(formula, portions): &(&Formula, Vec<Portion>)| {
+    let mut put_all = |whole: &Whole<'_>| {
+        let formula = whole.formula;
         let node = problem.precedence.node(formula.formula);
         let own = node.and_then(|n| through.get(n)).map_or(&[][..], Vec::as_slice);
         fit.candidates(own, least_base);
         if way.divide {
             layers(problem, formula).iter().for_each(|layer| fit.put_whole(layer));
-            fit.put_divided(formula);
+            fit.put_divided(formula.formula, &whole.plain);
         } else {
-            portions.iter().for_each(|portion| fit.put_whole(portion));
+            whole.portions.iter().for_each(|portion| fit.put_whole(portion));
         }
     };
     if way.darkest_first {
@@ -174,13 +223,12 @@ impl Fit<'_> {
         *taken = plain.then_some((portion.take, at));
     }
 
-    fn put_divided(&mut self, formula: &Formula) {
+    fn put_divided(&mut self, formula: usize, plain: &Shots) {
         let Self { problem, state, open, .. } = self;
-        let mut left = formula.plain.clone();
+        let mut left = plain.clone();
         if left.is_empty() {
             return;
         }
-        let formula = formula.formula;
         let all = Portion { formula, take: problem.take(&left), what: What::Plain(left.clone()) };
         if open.iter().any(|&pot| state.put(problem, pot, &all, Look::Whole)) {
             return;
@@ -257,7 +305,7 @@ fn drop_first(shots: &mut Shots, mut n: u64) {
 /// All ways to put portions together, depth first.
 struct Search<'a> {
     problem: &'a Problem<'a>,
-    portions: &'a [&'a Portion],
+    portions: &'a [Portion],
     lower: usize,
     /// What a way must have fewer pots than.
     fewest: usize,
@@ -265,19 +313,22 @@ struct Search<'a> {
 }
 
 impl Search<'_> {
-    /// Puts the portions from number `next` on; no deeper than there are portions.
-    fn go(&mut self, state: &mut State, next: usize) {
+    /// Puts the portions from number `next` on; no deeper than there are portions. A portion that is like the
+    /// one before goes into no earlier pot than `from`, where that one went.
+    fn go(&mut self, state: &mut State, next: usize, from: usize) {
         if state.loads.len() >= self.fewest || self.fewest <= self.lower {
             return;
         }
-        let Some(&portion) = self.portions.get(next) else {
+        let Some(portion) = self.portions.get(next) else {
             if state.keeps_limits(self.problem) {
                 self.fewest = state.loads.len();
                 self.best = Some(state.clone());
             }
             return;
         };
-        for pot in 0..state.loads.len() {
+        let before = next.checked_sub(1).and_then(|before| self.portions.get(before));
+        let from = if before.is_some_and(|before| before.is_like(portion)) { from } else { 0 };
+        for pot in from..state.loads.len() {
             self.try_in(state, pot, portion, next);
         }
         let new = state.open();
@@ -288,7 +339,7 @@ impl Search<'_> {
     fn try_in(&mut self, state: &mut State, pot: usize, portion: &Portion, next: usize) {
         let Some(before) = state.loads.get(pot).cloned() else { return };
         if state.put(self.problem, pot, portion, Look::Hopeless) {
-            self.go(state, next.saturating_add(1));
+            self.go(state, next.saturating_add(1), pot);
             state.take_back(pot, before, portion);
         }
     }
