@@ -9,10 +9,13 @@ use alloc::vec::Vec;
 use super::day::DayRecipe;
 use super::pot::{DrawDraft, PotDraft, PotError, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
-use super::split::{self, Proof, Split, Wanted};
+use super::split::{self, Proof, Split, SplitError, Wanted};
 use crate::book::Book;
 use crate::material::Kind;
 use crate::quantity::{Mass, Ratio};
+
+/// The batch that an error concerns, and the error.
+pub(super) type At = (Option<usize>, PotError);
 
 /// A stage to serve and where it comes from.
 struct Layer {
@@ -43,15 +46,15 @@ pub(super) struct WorkDraw {
     pub(super) heated: bool,
 }
 
-/// The ways to assign all stages of the day to pots, the one to be taken first. Without fresh base there is
-/// one. With it, a second where the first is not proven to have the fewest pots: the pots that do without,
-/// which are allowed too; what is proven with fresh base holds for both.
-pub(super) fn assign(workshop: &Workshop<'_>) -> Result<Vec<Assigned>, PotError> {
+/// Assigns all stages of the day to pots, with fresh base or without.
+pub(super) fn assign(workshop: &Workshop<'_>, fresh_base: FreshBase) -> Result<Assigned, At> {
     let Workshop { book, recipes, .. } = workshop;
     let mut compositions = Vec::with_capacity(recipes.len());
     for recipe in *recipes {
-        compositions.push(composition(recipe)?);
+        compositions.push(composition(recipe).map_err(|error| (None, error))?);
     }
+    let precedence = Precedence::new(&compositions, fresh_base);
+    let precedence = precedence.map_err(|error| (None, error.into()))?;
     let cups = book.tools.cups().iter().zip(&book.vessels).map(|(cup, vessel)| split::Cup {
         film: vessel.film,
         heel: vessel.heel,
@@ -66,23 +69,43 @@ pub(super) fn assign(workshop: &Workshop<'_>) -> Result<Vec<Assigned>, PotError>
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
-    let (wanted, layers) = wanted(workshop)?;
-    let pots = |fresh_base| -> Result<Split, PotError> {
-        let precedence = Precedence::new(&compositions, fresh_base)?;
-        Ok(split::split(&wanted, &precedence, &limits)?)
+    let (wanted, layers) = wanted(workshop).map_err(|error| (None, error))?;
+    let split = split::split(&wanted, &precedence, &limits)
+        .map_err(|error| in_words(error, &layers, workshop))?;
+    Ok(assigned(split, &layers, &wanted))
+}
+
+/// Why there are no pots, in the words of the book and the orders, and the batch that it concerns.
+fn in_words(error: SplitError, layers: &[Layer], workshop: &Workshop<'_>) -> At {
+    let Workshop { book, recipes, batches, names, .. } = workshop;
+    let batch_of = |stage: usize| layers.get(stage).map(|layer| layer.batch);
+    let mold = |batch: Option<usize>| {
+        let batch = batch.and_then(|batch| batches.get(batch));
+        let mold = batch.and_then(|batch| book.molds.get(batch.mold));
+        mold.map(|mold| mold.name.clone()).unwrap_or_default()
     };
-    if !book.limits.fresh_base {
-        return Ok(Vec::from([assigned(pots(FreshBase::Off)?, &layers, &wanted)]));
+    let recipe = |stage: usize| {
+        let layer = layers.get(stage)?;
+        let &(recipe, _) = batches.get(layer.batch)?.layers.get(layer.layer)?;
+        Some(recipes.get(recipe)?.formulas.join(" + "))
+    };
+    let mut cups = book.tools.cups().iter().map(|cup| cup.capacity).enumerate();
+    let first = cups.next().unwrap_or_default();
+    let largest = cups.fold(first, |most, cup| if cup.1 > most.1 { cup } else { most });
+    let cup = names.cup_called(largest.0);
+    match error {
+        SplitError::ShotTooLarge { stage, shot, room } => {
+            let (batch, formulas) = (batch_of(stage), recipe(stage).unwrap_or_default());
+            (batch, PotError::ShotOverCup { mold: mold(batch), formulas, shot, room, cup })
+        }
+        SplitError::LeastOverCapacity { stage, least, capacity: holds } => {
+            let formulas = recipe(stage).unwrap_or_default();
+            (batch_of(stage), PotError::LeastOverCup { formulas, least, holds, cup })
+        }
+        // Laminated pieces are numbered by their batches.
+        SplitError::TooFewInjectors { laminate, .. } => (Some(laminate), error.into()),
+        error => (error.stage().and_then(batch_of), error.into()),
     }
-    let fresh = pots(FreshBase::On)?;
-    let proof = fresh.proof.clone();
-    let mut ways = Vec::from([assigned(fresh, &layers, &wanted)]);
-    if !proof.least() {
-        let mut without = pots(FreshBase::Off)?;
-        without.proof = Proof { found: without.pots.len(), searched: false, ..proof };
-        ways.push(assigned(without, &layers, &wanted));
-    }
-    Ok(ways)
 }
 
 fn composition(recipe: &DayRecipe) -> Result<Composition, PotError> {

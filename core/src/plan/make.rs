@@ -4,14 +4,15 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::assign::{Assigned, WorkDraw, assign};
+use super::assign::{Assigned, At, WorkDraw, assign};
 use super::cost::{self, Served};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::dosing::Dosing;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
+use super::precedence::FreshBase;
 use super::process::{Heated, SinkLayer};
 use super::shelf::LeftOver;
-use super::split::{Alone, Reason};
+use super::split::{self, Alone, Reason};
 use super::tool_names::ToolNames;
 use super::{
     Heating, Plan, PlannedLine, Pot, Proof, ProofFormula, ProofReason, Sinking, Work, WorkFrom,
@@ -127,9 +128,6 @@ fn made_size(made: &Result<Made, At>) -> (bool, usize, u32) {
     (false, made.pots.len(), heats)
 }
 
-/// The batch that an error concerns, and the error.
-type At = (Option<usize>, PotError);
-
 fn keep<T>(result: Result<T, PotError>, batch: &Batch, faults: &mut Vec<Fault>) -> Option<T> {
     result.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()
 }
@@ -140,22 +138,25 @@ fn line_path(batch: &Batch) -> String {
 }
 
 impl Workshop<'_> {
-    /// Assigns the day's stages to pots and builds those: of the ways to assign them the one with the fewest
-    /// pots, then the fewest heats, then the first.
+    /// Assigns the day's stages to pots and builds those. With fresh base, pots that do without it are allowed
+    /// too, and taken where they are fewer; what is proven with fresh base holds for them as well.
     ///
     /// The assignment does not know what the bench can dose: where a later addition is too small to measure, the
     /// pot's stages get pots of their own.
     fn make(&self) -> Result<Made, At> {
-        let ways = assign(self)
-            .map_err(|error| (error.stage().and_then(|stage| self.batch_of(stage)), error))?;
-        let mut best: Option<Result<Made, At>> = None;
-        for way in ways {
-            let made = self.build_all(way);
-            if best.as_ref().is_none_or(|best| made_size(&made) < made_size(best)) {
-                best = Some(made);
-            }
+        if !self.book.limits.fresh_base {
+            return self.build_all(assign(self, FreshBase::Off)?);
         }
-        best.unwrap_or(Err((None, PotError::Lost)))
+        let fresh = assign(self, FreshBase::On)?;
+        let proof = fresh.proof.clone();
+        let fresh = self.build_all(fresh);
+        if fresh.as_ref().is_ok_and(|made| made.pots.len() <= proof.lower) {
+            return fresh;
+        }
+        let mut without = assign(self, FreshBase::Off)?;
+        without.proof = split::Proof { found: without.pots.len(), searched: false, ..proof };
+        let without = self.build_all(without);
+        if made_size(&without) < made_size(&fresh) { without } else { fresh }
     }
 
     fn build_all(&self, mut assigned: Assigned) -> Result<Made, At> {
@@ -215,12 +216,6 @@ impl Workshop<'_> {
             Some(Heated { recipe: &self.recipes.get(draft.recipe)?.recipe, stage })
         });
         pot.heats = process::heats(self.book, &heated.collect::<Vec<_>>(), &left_overs);
-    }
-
-    /// The batch of a stage as the assignment counts them.
-    fn batch_of(&self, stage: usize) -> Option<usize> {
-        let layers = self.batches.iter().enumerate();
-        layers.flat_map(|(batch, of)| of.layers.iter().map(move |_| batch)).nth(stage)
     }
 
     fn work(&self, draws: &[WorkDraw], drafts: &[PotDraft], pots: &[Pot]) -> Option<Work> {

@@ -17,7 +17,7 @@ use super::Pot;
 use super::day::{Batch, DayRecipe};
 use super::dosing::Dosing;
 use super::precedence::FreshBase;
-use super::sequence;
+use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
 use crate::batch::BatchError;
@@ -299,7 +299,14 @@ impl Workshop<'_> {
         let heats = self.book.limits.heats;
         let vessel = sequence::Vessel { film: vessel.film, heel: vessel.heel, least, heats };
         let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-        sequence::plan(&stages, &vessel, fresh).map_err(PotError::from)
+        sequence::plan(&stages, &vessel, fresh).map_err(|error| match error {
+            SequenceError::OverCapacity { stage, held, capacity: holds } => {
+                let formulas = parts.get(stage).map(|part| part.recipe.formulas.join(" + "));
+                let cup = self.names.cup_called(cup);
+                PotError::OverCup { formulas: formulas.unwrap_or_default(), held, holds, cup }
+            }
+            error => error.into(),
+        })
     }
 
     fn weigh_all(

@@ -217,7 +217,10 @@ fn one_step(step: &Step, names: &ToolNames<'_>) -> String {
             let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
             (text::mark(step * f64::from(mark), step, names.system), times)
         }
-        Step::Between { volume, .. } => (text::household(volume, names.system), 1),
+        Step::Between { cup, volume } => {
+            let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
+            (text::between_marks(volume, step, names.system), 1)
+        }
         Step::Spoon { spoon, times } => (names.spoon(spoon).to_string(), times),
         Step::Drop { times: 1 } => return "1 drop".to_string(),
         Step::Drop { times } => return format!("{times} drops"),

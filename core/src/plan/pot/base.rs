@@ -167,12 +167,14 @@ impl Workshop<'_> {
             let way = Measure::exactly(Tool::Balance, steps, mass, given);
             return Ok(exact(way, Some(format!("weigh its base; {why}."))));
         }
-        // Cup and spoons, where they come nearer than the eye between two marks.
+        // Cup and spoons, as near as they come, where that is nearer than the eye between two marks.
         let by_eye = self.book.unsure.cup_filling * (mark / volume);
         let manner = Manner { by_volume: Some(mass / volume), drop: None };
-        if let Ok(choice) = self.book.tools.measure(mass, &manner, by_eye) {
-            let how = "measure its base with cup and spoons";
-            return Ok(exact(choice.best, Some(format!("{how}; {why}."))));
+        for nearer in [0.1, 0.3, 1.0] {
+            if let Ok(choice) = self.book.tools.measure(mass, &manner, by_eye * nearer) {
+                let how = "measure its base with cup and spoons";
+                return Ok(exact(choice.best, Some(format!("{how}; {why}."))));
+            }
         }
         let off = text::volume(mark * self.book.unsure.cup_filling, system).text;
         let way = Measure::exactly(
