@@ -248,7 +248,7 @@ typedef struct pour_batch {
     double injector_keeps_ml;
     // What stays on the wall of the cup; 0 or above.
     double film_g;
-    // What cannot be drawn from the cup; 0 or above.
+    // What cannot be drawn from the cup, its film included; 0 or above.
     double heel_g;
 } pour_batch;
 
