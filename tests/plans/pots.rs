@@ -79,10 +79,11 @@ fn no_small_day_has_a_plan_with_fewer_pots_than_it_says() {
     if let Err(error) = result {
         panic!("{error}");
     }
-    // Plans are proven least or searched for, never worse than that by much: a session of a laminated piece is not
-    // divided to save a pot.
+    // Of plans that are not proven least few are not: heats of a laminated piece are counted before its shots from the
+    // same pots come together, and with fresh base one order of like formulas is tried.
     assert!(compared.get() >= DAYS * 9 / 10, "only {} days have a plan", compared.get());
-    assert!(least.get() >= compared.get() * 98 / 100, "{} of {}", least.get(), compared.get());
+    eprintln!("{} of {}", least.get(), compared.get());
+    assert!(least.get() >= compared.get() * 99 / 100, "{} of {}", least.get(), compared.get());
 }
 
 /// A day of cups, formulas on bases of density 1 and a mold of one cavity of 10 mL.

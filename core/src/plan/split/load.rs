@@ -335,6 +335,19 @@ impl Load {
         self.heats = self.stops.iter().fold(0, |sum, stop| sum.saturating_add(stop.heats()));
     }
 
+    /// The layer of `session` that it holds.
+    pub(super) fn stage_of(&self, session: usize) -> Option<usize> {
+        let mut layers = self.stops.iter().flat_map(|stop| &stop.layers);
+        layers.find(|(of, _)| *of == session).map(|&(_, stage)| stage)
+    }
+
+    /// Leaves out `session`, whose shots another one of the same pots has.
+    pub(super) fn leave_out(&mut self, session: usize) {
+        for stop in &mut self.stops {
+            stop.layers.retain(|(of, _)| *of != session);
+        }
+    }
+
     /// The visits that the plan shows; the order of work puts their draws in.
     pub(super) fn pot(&self) -> Pot {
         let visit = |stop: &Stop| {

@@ -32,8 +32,8 @@
 //! First fit along the fewest chains and without them, the darkest formula first and the lightest,
 //! draws whole and divided, shots by key and the largest first; the fewest pots win, then the fewest heats,
 //! then the first way. Where that stays above the bound, all ways to put at most [`EXACT_PORTIONS`] portions
-//! together are searched: each plain shot by itself where there are so few, else as much of a formula as a pot
-//! holds (with fresh base, formulas of the same materials only in one order, the one with more base
+//! together are searched: as much of a formula as a pot holds, then each plain shot by itself, then each shot of a
+//! laminated piece too (with fresh base, formulas of the same materials only in one order, the one with more base
 //! first). A plan is always valid; [`Proof::least`] says whether it is
 //! proven least.
 //!
@@ -281,13 +281,25 @@ pub fn split(
     precedence: &Precedence,
     limits: &Limits<'_>,
 ) -> Result<Split, SplitError> {
-    let problem = Problem::new(wanted, precedence, limits)?;
+    let mut problem = Problem::new(wanted, precedence, limits, u32::MAX)?;
     let bound = bound::bound(&problem)?;
-    let (loads, searched) = search::fewest(&problem, &bound);
+    let (mut loads, searched) = search::fewest(&problem, &bound);
+    let divisible = problem.sessions.iter().any(|session| session.shots > 1);
+    if loads.len() > bound.lower && divisible && shots(wanted) <= EXACT_PORTIONS as u64 {
+        let mut single = Problem::new(wanted, precedence, limits, 1)?;
+        if let Some(fewer) = search::fewer(&mut single, bound.lower, loads.len()) {
+            (problem, loads) = (single, fewer);
+        }
+    }
     let mut pots: Vec<Pot> = loads.iter().map(Load::pot).collect();
     let work = work::order(&problem, &loads, &mut pots)?;
     let proof = Proof { lower: bound.lower, found: pots.len(), reasons: bound.reasons, searched };
     Ok(Split { pots, work, proof })
+}
+
+/// All shots, each layer counted.
+fn shots(wanted: &[Wanted]) -> u64 {
+    wanted.iter().fold(0_u64, |sum, wanted| sum.saturating_add(wanted.shots.into()))
 }
 
 /// The sequence of draws of `pot` in the first cup that holds it, compositions in rows of `materials` entries.

@@ -108,10 +108,12 @@ pub(super) struct Session {
 }
 
 impl<'a> Problem<'a> {
+    /// The problem with sessions of laminated pieces of at most `most_shots`.
     pub(super) fn new(
         wanted: &'a [Wanted],
         precedence: &'a Precedence,
         limits: &Limits<'_>,
+        most_shots: u32,
     ) -> Result<Self, SplitError> {
         check_limits(precedence, limits)?;
         let mut problem = Self {
@@ -131,7 +133,7 @@ impl<'a> Problem<'a> {
         for (stage, w) in wanted.iter().enumerate() {
             problem.check_stage(stage, w)?;
         }
-        problem.sessions = problem.sessions(limits.injectors)?;
+        problem.sessions = problem.sessions(limits.injectors, most_shots)?;
         problem.pool();
         Ok(problem)
     }
@@ -243,8 +245,8 @@ impl<'a> Problem<'a> {
         Ok(())
     }
 
-    /// As few sessions of each laminated piece as its layers' pots allow.
-    fn sessions(&self, injectors: u32) -> Result<Vec<Session>, SplitError> {
+    /// As few sessions of each laminated piece as its layers' pots allow, of at most `most_shots`.
+    fn sessions(&self, injectors: u32, most_shots: u32) -> Result<Vec<Session>, SplitError> {
         let stages = self.wanted.iter().enumerate();
         let mut pieces: Vec<(usize, usize)> =
             stages.filter_map(|(stage, w)| Some((w.laminate?, stage))).collect();
@@ -267,6 +269,7 @@ impl<'a> Problem<'a> {
             }
             let key = stages.iter().map(|w| w.key).min().unwrap_or(0);
             let most = layers.iter().map(|&l| self.shots_a_pot(l)).min().unwrap_or(0);
+            let most = most.min(most_shots);
             let mut left = first.shots;
             while left > 0 && most > 0 {
                 let shots = left.min(most);

@@ -60,23 +60,48 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
     }
     let mut best = best.unwrap_or_else(|| State::new(problem, 0));
     let mut searched = false;
-    if best.used() > bound.lower
-        && let Some(portions) = few_portions(problem, by_key)
-    {
-        let mut search = Search {
-            problem,
-            portions: &portions,
-            lower: bound.lower,
-            fewest: best.used(),
-            best: None,
-        };
-        search.go(&mut State::new(problem, 0), 0, 0);
-        // With fresh base, formulas of the same materials were taken in one order only.
-        searched = !problem.fresh_base();
-        best = search.best.unwrap_or(best);
+    let whole: Vec<Portion> = by_key.into_iter().flat_map(|whole| whole.portions).collect();
+    // Whole portions first, so that none is divided where that saves no pot.
+    for portions in [Some(whole), single_shots(problem)].into_iter().flatten() {
+        if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
+            best = all_ways(problem, &portions, bound.lower, best.used()).unwrap_or(best);
+            // With fresh base, formulas of the same materials were taken in one order only.
+            searched = !problem.fresh_base();
+        }
     }
     best.loads.retain(|load| !load.stops.is_empty());
     (best.loads, searched)
+}
+
+/// Pots fewer than `fewest`, where all sessions of laminated pieces are a single shot in `problem` and there are few
+/// enough portions to put together in all ways. Sessions that then come from the same pots are one.
+pub(super) fn fewer(problem: &mut Problem<'_>, lower: usize, fewest: usize) -> Option<Vec<Load>> {
+    let portions = single_shots(problem)?;
+    let mut loads = all_ways(problem, &portions, lower, fewest)?.loads;
+    loads.retain(|load| !load.stops.is_empty());
+    let mut known: Vec<(usize, Vec<(usize, usize)>)> = Vec::new();
+    for session in 0..problem.sessions.len() {
+        let laminate = problem.sessions.get(session)?.laminate;
+        let pots_of = |(pot, load): (usize, &Load)| {
+            let stage = load.stage_of(session)?;
+            Some((stage, pot))
+        };
+        let mut pots: Vec<(usize, usize)> = loads.iter().enumerate().filter_map(pots_of).collect();
+        pots.sort_unstable();
+        let same = known.iter().find(|(other, of)| {
+            *of == pots && problem.sessions.get(*other).is_some_and(|s| s.laminate == laminate)
+        });
+        match same {
+            Some(&(first, _)) => {
+                loads.iter_mut().for_each(|load| load.leave_out(session));
+                let shots = problem.sessions.get(session).map_or(0, |s| s.shots);
+                let first = problem.sessions.get_mut(first)?;
+                first.shots = first.shots.saturating_add(shots);
+            }
+            None => known.push((session, pots)),
+        }
+    }
+    Some(loads)
 }
 
 /// A formula with its layers, and its plain draws in as few portions as pots hold them.
@@ -110,13 +135,13 @@ fn whole_portions<'a>(
     Whole { formula, plain, portions }
 }
 
-/// Layers with each plain shot by itself, or else `whole` portions: what there are few enough of.
-fn few_portions(problem: &Problem<'_>, whole: Vec<Whole<'_>>) -> Option<Vec<Portion>> {
-    let plain = problem.formulas.iter().flat_map(|formula| &formula.plain);
-    let shots = plain.fold(0_u64, |sum, &(_, shots)| sum.saturating_add(shots.into()));
-    let layers_of = |formula: &Formula| formula.layers.len() as u64;
-    let single = problem.formulas.iter().map(layers_of).fold(shots, u64::saturating_add);
-    if single <= EXACT_PORTIONS as u64 {
+/// Layers, and each plain shot by itself, where there are few enough.
+fn single_shots(problem: &Problem<'_>) -> Option<Vec<Portion>> {
+    let count = problem.formulas.iter().fold(0_usize, |sum, formula| {
+        let plain = formula.plain.iter().map(|&(_, shots)| shots as usize);
+        plain.fold(sum.saturating_add(formula.layers.len()), usize::saturating_add)
+    });
+    (count <= EXACT_PORTIONS).then(|| {
         let each = problem.formulas.iter().flat_map(|formula| {
             let mut portions = layers(problem, formula);
             for &(stage, shots) in &formula.plain {
@@ -126,10 +151,8 @@ fn few_portions(problem: &Problem<'_>, whole: Vec<Whole<'_>>) -> Option<Vec<Port
             }
             portions
         });
-        return Some(each.collect());
-    }
-    let portions: Vec<Portion> = whole.into_iter().flat_map(|whole| whole.portions).collect();
-    (portions.len() <= EXACT_PORTIONS).then_some(portions)
+        each.collect()
+    })
 }
 
 fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
@@ -300,6 +323,19 @@ fn drop_first(shots: &mut Shots, mut n: u64) {
         n = n.saturating_sub(u64::from(taken));
     }
     shots.retain(|&(_, all)| all > 0);
+}
+
+/// Of all ways to put `portions` together one with the fewest pots, where these are fewer than `fewest`; no
+/// further than to `lower`.
+fn all_ways(
+    problem: &Problem<'_>,
+    portions: &[Portion],
+    lower: usize,
+    fewest: usize,
+) -> Option<State> {
+    let mut search = Search { problem, portions, lower, fewest, best: None };
+    search.go(&mut State::new(problem, 0), 0, 0);
+    search.best
 }
 
 /// All ways to put portions together, depth first.
