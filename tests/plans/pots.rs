@@ -82,7 +82,6 @@ fn no_small_day_has_a_plan_with_fewer_pots_than_it_says() {
     // Of plans that are not proven least few are not: heats of a laminated piece are counted before its shots from the
     // same pots come together, and with fresh base one order of like formulas is tried.
     assert!(compared.get() >= DAYS * 9 / 10, "only {} days have a plan", compared.get());
-    eprintln!("{} of {}", least.get(), compared.get());
     assert!(least.get() >= compared.get() * 99 / 100, "{} of {}", least.get(), compared.get());
 }
 
