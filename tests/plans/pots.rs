@@ -321,7 +321,7 @@ fn a_refusal_names_the_order_line_and_the_cup() {
     assert_eq!(shot.code, "pot-shot-over-cup");
     assert_eq!(
         shot.message,
-        "A shot of \"stub\" takes 10 g of x, but a pot of it in the 20 mL cup gives at most 5 g."
+        "A shot of \"stub\" takes 10 g of x, but no cup gives more than 5 g of it; the largest is the 20 mL cup."
     );
     assert!(shot.help.contains("a cup that gives 10 g"), "{}", shot.help);
     let least = refused(&|book| book["limits"]["least_pot"] = "600 mL".into());

@@ -29,7 +29,7 @@ pub(in crate::plan) enum PotError {
     #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, error: MeasureError },
     /// A single shot is more than any pot gives.
-    #[error("A shot of \"{mold}\" takes {} of {formulas}, but a pot of it in the {cup} gives at most {}.",
+    #[error("A shot of \"{mold}\" takes {} of {formulas}, but no cup gives more than {} of it; the largest is the {cup}.",
         show::mass(.shot).at_least(), show::mass(.room).at_most())]
     ShotOverCup { mold: String, formulas: String, shot: Mass, room: Mass, cup: String },
     /// The least pot is more than any cup may hold.

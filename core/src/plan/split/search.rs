@@ -45,10 +45,15 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
     let whole = |largest_first| -> Vec<Whole<'_>> {
         problem.formulas.iter().map(|f| whole_portions(problem, f, largest_first)).collect()
     };
-    let (by_key, by_size) = (whole(false), whole(true));
+    let by_key = whole(false);
+    let mut by_size: Option<Vec<Whole<'_>>> = None;
     let mut best: Option<State> = None;
     for way in WAYS {
-        let portions = if way.largest_first { &by_size } else { &by_key };
+        let portions = if way.largest_first {
+            by_size.get_or_insert_with(|| whole(true))
+        } else {
+            &by_key
+        };
         let found = first_fit(problem, bound, portions, way);
         let size = |state: &State| (state.used(), state.heats());
         if best.as_ref().is_none_or(|best| size(&found) < size(best)) {
