@@ -228,7 +228,7 @@ fn without_a_balance_spoons_come_near_a_brim_and_else_the_eye() {
     let (tool, measure, said) = way(&book);
     assert_eq!((&*tool, &*measure), ("cup", "440 mL"));
     assert!(said.contains("between two marks, sure to some 10 mL"), "{said}");
-    assert!(said.contains("A scale would be surer"), "{said}");
+    assert!(said.contains("a scale would be surer"), "{said}");
     book["bench"]["spoons"] = object!(["1 tbsp", "1 tsp"]);
     let (tool, measure, said) = way(&book);
     assert_eq!((&*tool, &*measure), ("cup", "400 mL + 2 × 1 tbsp + 2 × 1 tsp"));

@@ -4,60 +4,66 @@
 //! Ties go, in this order: fewer heats; light before dark, less colorant counting as lighter; fewer
 //! changes of the mold; what was promised earlier; the order of the lines.
 
+use alloc::rc::Rc;
 use alloc::vec::Vec;
 
-use super::day::DayRecipe;
-use super::pot::{DrawDraft, PotDraft, PotError, StageDraft, Workshop};
+use super::day::{Batch, DayRecipe};
+use super::one_or_more::OneOrMore;
+use super::pot::{DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
 use super::split::{self, Proof, Split, SplitError, Wanted};
 use crate::book::Book;
 use crate::material::Kind;
 use crate::quantity::{Mass, Ratio};
 
-/// The batch that an error concerns, and the error.
-pub(super) type At = (Option<usize>, PotError);
-
-/// A stage to serve and where it comes from.
-struct Layer {
-    batch: usize,
-    layer: usize,
+/// A layer of a batch: a stage to serve.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Layer<'a> {
+    pub(super) of: &'a Shots<'a>,
+    pub(super) layer: &'a LayerShots<'a>,
 }
 
 /// The pots of a day, before they are built.
-pub(super) struct Assigned {
-    pub(super) pots: Vec<PotDraft>,
-    /// What is shot at one time, in the order of work: pot and stage of each draw.
-    pub(super) work: Vec<Vec<WorkDraw>>,
+pub(super) struct Assigned<'a> {
+    pub(super) pots: Vec<PotDraft<'a>>,
+    /// What is shot at one time, in the order of work.
+    pub(super) work: Vec<Vec<WorkDraw<'a>>>,
     pub(super) proof: Proof,
-    /// The wanted stages, for the proof's words.
-    pub(super) recipes: Vec<usize>,
+    /// The stages to serve, as the proof counts them.
+    pub(super) layers: Vec<Layer<'a>>,
 }
 
 /// Shots of one stage of a pot.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct WorkDraw {
+pub(super) struct WorkDraw<'a> {
     pub(super) pot: usize,
     pub(super) stage: usize,
     /// Which of that stage's draws.
     pub(super) draw: usize,
-    pub(super) batch: usize,
+    pub(super) of: &'a Shots<'a>,
     pub(super) shots: u32,
     /// Whether the pot is heated for it.
     pub(super) heated: bool,
 }
 
+/// The batch that an error concerns, and the error.
+pub(super) type At<'a> = (Option<&'a Batch<'a>>, PotError);
+
 /// Assigns all stages of the day to pots, with fresh base or without.
-pub(super) fn assign(workshop: &Workshop<'_>, fresh_base: FreshBase) -> Result<Assigned, At> {
-    let Workshop { book, recipes, .. } = workshop;
+pub(super) fn assign<'a>(
+    workshop: &Workshop<'a>,
+    fresh_base: FreshBase,
+) -> Result<Assigned<'a>, At<'a>> {
+    let Workshop { book, recipes, cups, .. } = workshop;
     let mut compositions = Vec::with_capacity(recipes.len());
     for recipe in *recipes {
         compositions.push(composition(recipe).map_err(|error| (None, error))?);
     }
     let precedence = Precedence::new(&compositions, fresh_base);
     let precedence = precedence.map_err(|error| (None, error.into()))?;
-    let cups = book.tools.cups().iter().zip(&book.vessels).map(|(cup, vessel)| split::Cup {
-        film: vessel.film,
-        heel: vessel.heel,
+    let cups = cups.iter().map(|cup| split::Cup {
+        film: cup.vessel.film,
+        heel: cup.vessel.heel,
         capacity: recipes.iter().map(|recipe| Some(workshop.may_hold(cup, recipe))).collect(),
     });
     let cups: Vec<split::Cup> = cups.collect();
@@ -69,46 +75,45 @@ pub(super) fn assign(workshop: &Workshop<'_>, fresh_base: FreshBase) -> Result<A
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
-    let (wanted, layers) = wanted(workshop).map_err(|error| (None, error))?;
+    let layers = workshop.layers();
+    let wanted = wanted(&layers, workshop).map_err(|error| (None, error))?;
     let split = split::split(&wanted, &precedence, &limits)
         .map_err(|error| in_words(error, &layers, workshop))?;
-    Ok(assigned(split, &layers, &wanted))
+    Ok(assigned(split, layers, recipes))
 }
 
 /// Why there are no pots, in the words of the book and the orders, and the batch that it concerns.
-fn in_words(error: SplitError, layers: &[Layer], workshop: &Workshop<'_>) -> At {
-    let Workshop { book, recipes, batches, names, .. } = workshop;
-    let batch_of = |stage: usize| layers.get(stage).map(|layer| layer.batch);
-    let mold = |batch: Option<usize>| {
-        let batch = batch.and_then(|batch| batches.get(batch));
-        let mold = batch.and_then(|batch| book.molds.get(batch.mold));
-        mold.map(|mold| mold.name.clone()).unwrap_or_default()
-    };
-    let recipe = |stage: usize| {
-        let layer = layers.get(stage)?;
-        let &(recipe, _) = batches.get(layer.batch)?.layers.get(layer.layer)?;
-        Some(recipes.get(recipe)?.formulas.join(" + "))
-    };
-    let mut cups = book.tools.cups().iter().map(|cup| cup.capacity).enumerate();
-    let first = cups.next().unwrap_or_default();
-    let largest = cups.fold(first, |most, cup| if cup.1 > most.1 { cup } else { most });
-    let cup = names.cup_called(largest.0);
-    match error {
-        SplitError::ShotTooLarge { stage, shot, room } => {
-            let (batch, formulas) = (batch_of(stage), recipe(stage).unwrap_or_default());
-            (batch, PotError::ShotOverCup { mold: mold(batch), formulas, shot, room, cup })
-        }
-        SplitError::LeastOverCapacity { stage, least, capacity: holds } => {
-            let formulas = recipe(stage).unwrap_or_default();
-            (batch_of(stage), PotError::LeastOverCup { formulas, least, holds, cup })
-        }
+fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>) -> At<'a> {
+    let stage = match error {
         // Laminated pieces are numbered by their batches.
-        SplitError::TooFewInjectors { laminate, .. } => (Some(laminate), error.into()),
-        error => (error.stage().and_then(batch_of), error.into()),
-    }
+        SplitError::TooFewInjectors { laminate, .. } => {
+            layers.iter().find(|layer| layer.of.batch.number == laminate)
+        }
+        _ => error.stage().and_then(|stage| layers.get(stage)),
+    };
+    let capacity = |cup: &&super::layout::PotCup| cup.cup.capacity;
+    let largest = workshop
+        .cups
+        .iter()
+        .reduce(|most, cup| if capacity(&cup) > capacity(&most) { cup } else { most });
+    let (Some(Layer { of, layer }), Some(largest)) = (stage, largest) else {
+        return (stage.map(|stage| stage.of.batch), error.into());
+    };
+    let (mold, formulas) = (of.batch.mold.name.clone(), layer.recipe.name());
+    let cup = workshop.names.cup_called(largest.number);
+    let error = match error {
+        SplitError::ShotTooLarge { shot, room, .. } => {
+            PotError::ShotOverCup { mold, formulas, shot, room, cup }
+        }
+        SplitError::LeastOverCapacity { least, capacity: holds, .. } => {
+            PotError::LeastOverCup { formulas, least, holds, cup }
+        }
+        error => error.into(),
+    };
+    (Some(of.batch), error)
 }
 
-fn composition(recipe: &DayRecipe) -> Result<Composition, PotError> {
+fn composition(recipe: &DayRecipe<'_>) -> Result<Composition, PotError> {
     let exact = |ingredient: &crate::formula::Ingredient| {
         (ingredient.material.0 as usize, ingredient.exact.clone())
     };
@@ -117,31 +122,27 @@ fn composition(recipe: &DayRecipe) -> Result<Composition, PotError> {
     Ok(Composition::new(base, additives)?)
 }
 
-/// The stages to serve: every layer of every batch.
-fn wanted(workshop: &Workshop<'_>) -> Result<(Vec<Wanted>, Vec<Layer>), PotError> {
-    let Workshop { book, recipes, batches, shots, .. } = workshop;
-    let mut wanted = Vec::new();
-    let mut layers = Vec::new();
-    for (batch, (of, shots)) in batches.iter().zip(*shots).enumerate() {
-        let laminate = (of.layers.len() > 1).then_some(batch);
-        for (layer, (&(formula, _), takes)) in of.layers.iter().zip(&shots.layers).enumerate() {
-            wanted.push(Wanted {
-                formula,
-                shot: takes.mass.fill,
-                returned: workshop.returned(of, takes),
-                kept: workshop.kept(takes)?,
-                shots: shots.shots,
-                laminate,
-                key: 0,
-            });
-            layers.push(Layer { batch, layer });
-        }
-    }
-    let mut order: Vec<(f64, usize, Option<&str>, usize)> = Vec::new();
-    for (index, (stage, layer)) in wanted.iter().zip(&layers).enumerate() {
-        let batch = batches.get(layer.batch).ok_or(PotError::Lost)?;
-        let recipe = recipes.get(stage.formula).ok_or(PotError::Lost)?;
-        order.push((colorant(recipe, book)?, batch.mold, batch.promised.as_deref(), index));
+/// What the stages to serve want.
+fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, PotError> {
+    let mut wanted = Vec::with_capacity(layers.len());
+    let mut order: Vec<(f64, usize, Option<&str>, usize)> = Vec::with_capacity(layers.len());
+    for (index, Layer { of, layer }) in layers.iter().enumerate() {
+        let batch = of.batch;
+        wanted.push(Wanted {
+            formula: layer.recipe.number,
+            shot: layer.mass.fill,
+            returned: workshop.returned(batch, layer),
+            kept: workshop.kept(layer)?,
+            shots: of.shots,
+            laminate: batch.is_laminated().then_some(batch.number),
+            key: 0,
+        });
+        order.push((
+            colorant(layer.recipe, workshop.book)?,
+            batch.mold_number,
+            batch.promised,
+            index,
+        ));
     }
     // What was promised for no day comes after what was.
     order.sort_unstable_by(|a, b| {
@@ -155,72 +156,81 @@ fn wanted(workshop: &Workshop<'_>) -> Result<(Vec<Wanted>, Vec<Layer>), PotError
             stage.key = key;
         }
     }
-    Ok((wanted, layers))
+    Ok(wanted)
 }
 
 /// How dark a recipe is: its colorants, mass per mass of base.
-fn colorant(recipe: &DayRecipe, book: &Book) -> Result<f64, PotError> {
+fn colorant(recipe: &DayRecipe<'_>, book: &Book) -> Result<f64, PotError> {
     recipe.recipe.additives().iter().try_fold(0.0, |sum, additive| {
         let colorant = book.materials.get(additive.material)?.kind == Kind::Colorant;
         Ok(if colorant { sum + additive.ratio } else { sum })
     })
 }
 
-fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
-    let mut pots: Vec<PotDraft> = split
-        .pots
-        .iter()
-        .map(|pot| PotDraft {
-            stages: pot
-                .visits
-                .iter()
-                .map(|visit| StageDraft {
-                    recipe: visit.formula,
-                    draws: Vec::with_capacity(visit.draws.len()),
-                    heats: visit.heats,
-                })
-                .collect(),
-        })
-        .collect();
-    // Shots of each stage that come before, in the order of work.
-    let mut before = alloc::vec![0_u32; wanted.len()];
+/// The pots of `split`, which counts the stages to serve and the recipes as they are given here.
+fn assigned<'a>(
+    split: Split,
+    layers: Vec<Layer<'a>>,
+    recipes: &'a [Rc<DayRecipe<'a>>],
+) -> Assigned<'a> {
+    // Shots of each stage that come before, in the order of work, which is that of each visit's draws.
+    let mut before = alloc::vec![0_u32; layers.len()];
+    let mut drafts: Vec<Vec<Vec<DrawDraft<'a>>>> = Vec::with_capacity(split.pots.len());
+    for pot in &split.pots {
+        let visit = |visit: &split::Visit| Vec::with_capacity(visit.draws.len());
+        drafts.push(pot.visits.iter().map(visit).collect());
+    }
+    for draw in split.work.iter().flat_map(|work| &work.draws) {
+        let visit = drafts.get_mut(draw.pot).and_then(|visits| visits.get_mut(draw.visit));
+        let (Some(visit), Some(&Layer { of, layer }), Some(before)) =
+            (visit, layers.get(draw.wanted), before.get_mut(draw.wanted))
+        else {
+            continue;
+        };
+        visit.push(DrawDraft { of, layer, shots: draw.shots, before: *before });
+        *before = before.saturating_add(draw.shots);
+    }
+    let stage = |(visit, draws): (&split::Visit, Vec<DrawDraft<'a>>)| {
+        let recipe = recipes.get(visit.formula)?;
+        Some(StageDraft { recipe, draws, heats: visit.heats })
+    };
+    let pots = split.pots.iter().zip(drafts).filter_map(|(pot, draws)| {
+        let stages = pot.visits.iter().zip(draws).filter_map(stage);
+        OneOrMore::of(stages).map(|stages| PotDraft { stages })
+    });
+    let pots = pots.collect();
     let mut works = Vec::with_capacity(split.work.len());
     for work in &split.work {
-        let mut draws = Vec::with_capacity(work.draws.len());
-        for draw in &work.draws {
-            let (Some(of), Some(before)) = (layers.get(draw.wanted), before.get_mut(draw.wanted))
-            else {
-                continue;
-            };
-            let (batch, layer, shots) = (of.batch, of.layer, draw.shots);
-            let stage = pots.get_mut(draw.pot).and_then(|pot| pot.stages.get_mut(draw.visit));
-            let draft = DrawDraft { batch, layer, shots, before: *before };
-            stage.into_iter().for_each(|stage| stage.draws.push(draft));
-            *before = before.saturating_add(shots);
-            let heated = work.heated.contains(&draw.pot);
-            let (pot, stage, draw) = (draw.pot, draw.visit, draw.draw);
-            draws.push(WorkDraw { pot, stage, draw, batch, shots, heated });
-        }
+        let draws = work.draws.iter().filter_map(|draw| {
+            layers.get(draw.wanted).map(|of| WorkDraw {
+                pot: draw.pot,
+                stage: draw.visit,
+                draw: draw.draw,
+                of: of.of,
+                shots: draw.shots,
+                heated: work.heated.contains(&draw.pot),
+            })
+        });
         if work.laminate.is_some() {
-            works.push(draws);
+            works.push(draws.collect());
         } else {
             // Shots of several molds from one heat come one after the other.
-            for (index, draw) in draws.into_iter().enumerate() {
+            for (index, draw) in draws.enumerate() {
                 works.push(Vec::from([WorkDraw { heated: draw.heated && index == 0, ..draw }]));
             }
         }
     }
-    let recipes = wanted.iter().map(|stage| stage.formula).collect();
-    Assigned { pots, work: works, proof: split.proof, recipes }
+    Assigned { pots, work: works, proof: split.proof, layers }
 }
 
-impl Assigned {
+impl Assigned<'_> {
     /// Takes pot `pot` apart: each of its stages gets a pot of its own. The order of work stays.
     pub(super) fn take_apart(&mut self, pot: usize) {
         let Some(whole) = self.pots.get_mut(pot) else { return };
-        let rest = whole.stages.split_off(1.min(whole.stages.len()));
+        let later = core::mem::take(&mut whole.stages.later);
         let first_new = self.pots.len();
-        self.pots.extend(rest.into_iter().map(|stage| PotDraft { stages: Vec::from([stage]) }));
+        let alone = |first| PotDraft { stages: OneOrMore { first, later: Vec::new() } };
+        self.pots.extend(later.into_iter().map(alone));
         for draw in self.work.iter_mut().flatten().filter(|draw| draw.pot == pot) {
             if let Some(later) = draw.stage.checked_sub(1) {
                 draw.pot = first_new.saturating_add(later);

@@ -3,50 +3,58 @@
 mod base;
 mod error;
 mod shots;
-mod told;
+mod stages;
 
-use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::rc::Rc;
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use self::base::{BaseMeasure, Measuring};
+pub(super) use self::base::{OffMark, OffMarks};
 pub(super) use self::error::PotError;
-use self::shots::{LayerShots, injector};
-pub(super) use self::shots::{Shots, shots};
-use super::Pot;
+use self::shots::injector;
+pub(super) use self::shots::{LayerShots, Shots, shots};
+use super::assign::Layer;
 use super::day::{Batch, DayRecipe};
 use super::dosing::Dosing;
+use super::layout::{PotCup, PotLayout};
+use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
 use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
 use crate::batch::BatchError;
-use crate::bench::Cup;
 use crate::book::{Book, Sprues};
 use crate::mix::MaterialId;
 use crate::quantity::{Mass, Measurable, Ratio};
-use crate::show::{Note, text};
 
 /// What is to be made in one pot.
 #[derive(Debug, Clone)]
-pub(super) struct PotDraft {
-    pub(super) stages: Vec<StageDraft>,
+pub(super) struct PotDraft<'a> {
+    pub(super) stages: OneOrMore<StageDraft<'a>>,
+}
+
+impl<'a> PotDraft<'a> {
+    /// The first batch that it serves.
+    pub(super) fn batch(&self) -> Option<&'a Batch<'a>> {
+        self.stages.iter().flat_map(|stage| &stage.draws).map(|draw| draw.of.batch).next()
+    }
 }
 
 /// What is to be shot of one recipe.
 #[derive(Debug, Clone)]
-pub(super) struct StageDraft {
-    pub(super) recipe: usize,
-    pub(super) draws: Vec<DrawDraft>,
+pub(super) struct StageDraft<'a> {
+    pub(super) recipe: &'a DayRecipe<'a>,
+    pub(super) draws: Vec<DrawDraft<'a>>,
     /// Heats that it takes.
     pub(super) heats: u32,
 }
 
 /// Shots of one layer of a batch.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct DrawDraft {
-    pub(super) batch: usize,
-    pub(super) layer: usize,
+pub(super) struct DrawDraft<'a> {
+    pub(super) of: &'a Shots<'a>,
+    pub(super) layer: &'a LayerShots<'a>,
     pub(super) shots: u32,
     /// Shots of the same layer that other draws shoot before.
     pub(super) before: u32,
@@ -57,56 +65,30 @@ pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
     pub(super) dosing: &'a Dosing,
     pub(super) names: ToolNames<'a>,
-    pub(super) recipes: &'a [DayRecipe],
-    pub(super) batches: &'a [Batch],
-    pub(super) shots: &'a [Shots],
-}
-
-/// A pot that has no name yet, what made it larger than its orders need, and how its base is measured where
-/// that is not up to a mark.
-pub(super) struct Built {
-    pot: Pot,
-    raised: Option<Raised>,
-    off_marks: Option<String>,
+    pub(super) cups: Vec<PotCup>,
+    pub(super) recipes: &'a [Rc<DayRecipe<'a>>],
+    pub(super) shots: &'a [Shots<'a>],
 }
 
 /// Why there is `mix` where the orders need less.
-struct Raised {
-    why: String,
-    need: Mass,
-    mix: Mass,
+pub(super) struct Raised {
+    pub(super) why: WhyRaised,
+    pub(super) need: Mass,
+    pub(super) mix: Mass,
 }
 
-impl Built {
-    /// The pot by its name, and what there is to say of it.
-    pub(super) fn named(self, name: String) -> (Pot, Vec<Note>) {
-        let raised = self.raised.map(|raised| raised.note(&name));
-        let off_marks = self.off_marks.map(|how| Note {
-            code: "base-off-marks".to_string(),
-            message: format!("Pot {name}: {how}"),
-        });
-        (Pot { pot: name, ..self.pot }, raised.into_iter().chain(off_marks).collect())
-    }
-}
-
-impl Raised {
-    fn note(&self, pot: &str) -> Note {
-        let Self { why, need, mix } = self;
-        Note {
-            code: "pot-raised".to_string(),
-            message: format!(
-                "Pot {pot} is {} where its orders need {}: {why}.",
-                text::mass(*mix).text,
-                text::mass(*need).text
-            ),
-        }
-    }
+/// What wants a larger pot.
+pub(super) enum WhyRaised {
+    /// The oven does not heat less evenly.
+    Oven,
+    /// The bench doses a material to its tolerance in no less.
+    Dosing { material: String, tolerance: f64 },
 }
 
 /// A stage in numbers.
-struct Part<'a> {
-    draft: &'a StageDraft,
-    recipe: &'a DayRecipe,
+struct Part<'a, 'd> {
+    draft: &'d StageDraft<'a>,
+    recipe: &'a DayRecipe<'a>,
     draw: Mass,
     kept: Mass,
     /// Sprues that are melted again with the next stage.
@@ -114,24 +96,23 @@ struct Part<'a> {
     composition: Vec<f64>,
 }
 
-impl Workshop<'_> {
+impl<'a> Workshop<'a> {
+    /// The stages to serve: every layer of every batch.
+    pub(super) fn layers(&self) -> Vec<Layer<'a>> {
+        let each = self.shots.iter();
+        each.flat_map(|of| of.layers.iter().map(move |layer| Layer { of, layer })).collect()
+    }
+
     /// Builds the pot in the smallest cup that holds it with its base up to a mark; where that overfills all
     /// cups, in the smallest that holds it with its base measured otherwise.
-    pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
-        let materials = self.materials(draft)?;
-        let mut parts = Vec::with_capacity(draft.stages.len());
-        for stage in &draft.stages {
-            parts.push(self.part(stage, &materials)?);
-        }
-        let mut cups: Vec<usize> = (0..self.book.tools.cups().len()).collect();
-        cups.sort_by(|&a, &b| {
-            let holds =
-                |cup: usize| self.book.tools.cups().get(cup).map_or(0.0, |cup| cup.capacity.si());
-            holds(a).total_cmp(&holds(b))
-        });
-        let mut refused: Option<PotError> = None;
+    pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
+        let materials = materials(draft);
+        let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
+        let mut cups: Vec<&PotCup> = self.cups.iter().collect();
+        cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
+        let mut refused = None;
         for measuring in Measuring::ALL {
-            for &cup in &cups {
+            for cup in &cups {
                 match self.in_cup(cup, &parts, &materials, measuring) {
                     Ok(built) => return Ok(built),
                     Err(error) if error.wants_larger_cup() => {
@@ -144,35 +125,21 @@ impl Workshop<'_> {
                 }
             }
         }
-        Err(refused.unwrap_or(PotError::Lost))
+        Err(refused.unwrap_or(PotError::NoCup))
     }
 
-    /// The materials of all stages, in the order of the table.
-    fn materials(&self, draft: &PotDraft) -> Result<Vec<MaterialId>, PotError> {
-        let mut materials = Vec::new();
-        for stage in &draft.stages {
-            let recipe = self.recipes.get(stage.recipe).ok_or(PotError::Lost)?;
-            materials.extend(recipe.recipe.ingredients().map(|ingredient| ingredient.material));
-        }
-        materials.sort_unstable();
-        materials.dedup();
-        Ok(materials)
-    }
-
-    fn part<'a>(
-        &'a self,
-        draft: &'a StageDraft,
+    fn part<'d>(
+        &self,
+        draft: &'d StageDraft<'a>,
         materials: &[MaterialId],
-    ) -> Result<Part<'a>, PotError> {
-        let recipe = self.recipes.get(draft.recipe).ok_or(PotError::Lost)?;
+    ) -> Result<Part<'a, 'd>, PotError> {
+        let recipe = draft.recipe;
         let mut draw = Mass::default();
         let mut kept = Mass::default();
         let mut returned = Mass::default();
-        for shot in &draft.draws {
-            let layer = self.layer(shot)?;
-            draw += layer.mass.fill * f64::from(shot.shots);
-            let batch = self.batches.get(shot.batch).ok_or(PotError::Lost)?;
-            returned += self.returned(batch, layer) * f64::from(shot.shots);
+        for DrawDraft { of, layer, shots, .. } in &draft.draws {
+            draw += layer.mass.fill * f64::from(*shots);
+            returned += self.returned(of.batch, layer) * f64::from(*shots);
             let keeps = self.kept(layer)?;
             if keeps > kept {
                 kept = keeps;
@@ -189,46 +156,38 @@ impl Workshop<'_> {
         Ok(Part { draft, recipe, draw, kept, returned, composition })
     }
 
-    fn layer(&self, draw: &DrawDraft) -> Result<&LayerShots, PotError> {
-        self.shots
-            .get(draw.batch)
-            .and_then(|shots| shots.layers.get(draw.layer))
-            .ok_or(PotError::Lost)
-    }
-
     /// What of a shot goes back into the pot before the next stage. A laminated piece's sprue holds both
     /// colors and goes back into neither.
-    pub(super) fn returned(&self, batch: &Batch, layer: &LayerShots) -> Mass {
+    pub(super) fn returned(&self, batch: &Batch<'_>, layer: &LayerShots<'_>) -> Mass {
         match self.book.limits.sprues {
-            Sprues::MeltAgain if batch.layers.len() == 1 => layer.mass.sprue,
+            Sprues::MeltAgain if !batch.is_laminated() => layer.mass.sprue,
             _ => Mass::default(),
         }
     }
 
     /// What the injector keeps of a layer at each heat.
-    pub(super) fn kept(&self, layer: &LayerShots) -> Result<Mass, PotError> {
+    pub(super) fn kept(&self, layer: &LayerShots<'_>) -> Result<Mass, PotError> {
         Ok(injector(self.book).kept(layer.density)?)
     }
 
     /// The most of a recipe that a cup may hold.
-    pub(super) fn may_hold(&self, cup: &Cup, recipe: &DayRecipe) -> Mass {
-        cup.capacity * self.book.limits.most_full * recipe.liquid
+    pub(super) fn may_hold(&self, cup: &PotCup, recipe: &DayRecipe<'_>) -> Mass {
+        cup.cup.capacity * self.book.limits.most_full * recipe.liquid
     }
 
     fn in_cup(
         &self,
-        cup: usize,
-        parts: &[Part<'_>],
+        cup: &PotCup,
+        parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
         measuring: Measuring,
-    ) -> Result<Built, PotError> {
-        let first = parts.first().ok_or(PotError::Lost)?;
-        let start = |least| Ok::<_, PotError>(self.sequence(parts, cup, (least, None))?.start());
-        let need = start(Mass::default())?;
-        let even = self.least_pot(first.recipe);
-        let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
+    ) -> Result<PotLayout<'a>, PotError> {
+        let recipe = parts.first.recipe;
+        let need = self.sequence(parts, cup, (Mass::default(), None))?.start();
+        let even = self.least_pot(recipe);
+        let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
-        let mut measured = self.measure_base(cup, first.recipe, wanted, measuring)?;
+        let mut measured = self.measure_base(cup, recipe, wanted, measuring)?;
         let mut undosed: Option<PotError> = None;
         loop {
             let limits = (measured.mix, measured.most);
@@ -239,21 +198,18 @@ impl Workshop<'_> {
             };
             match self.weigh_all(&sequence, parts, materials, &measured) {
                 Ok(lists) => {
-                    let pot = self.pot(cup, parts, sequence, lists)?;
                     let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                    return Ok(Built { pot, raised, off_marks: measured.off_marks });
+                    let pot = self.pot(cup, parts, &sequence, lists)?;
+                    return Ok(PotLayout { raised, off_marks: measured.off_marks, ..pot });
                 }
                 Err(WeighError::Measure { material, tolerance, error }) => {
                     if error.least().is_none() {
                         return Err(PotError::Measure { material, error });
                     }
-                    why = Some(format!(
-                        "the bench doses \"{material}\" to {} in no less",
-                        text::percent(Ratio::from(tolerance)).text
-                    ));
+                    why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
                     let too_small = PotError::TooSmallToDose { material, tolerance, error };
                     // One mark more: the least that works need not be one that works for every amount above it.
-                    measured = match self.one_mark_more(cup, first.recipe, &measured) {
+                    measured = match self.one_mark_more(cup, recipe, &measured) {
                         Err(PotError::Batch(BatchError::AboveMarks { .. })) => {
                             return Err(too_small);
                         }
@@ -267,20 +223,17 @@ impl Workshop<'_> {
     }
 
     /// The least that the oven heats evenly, as a mass of the mix that a pot starts with.
-    pub(super) fn least_pot(&self, first: &DayRecipe) -> Mass {
+    pub(super) fn least_pot(&self, first: &DayRecipe<'_>) -> Mass {
         self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
     }
 
-    /// The sequence in cup `cup` that starts with no less than `least`, and no more than `most` where that is
-    /// given.
+    /// The sequence in `cup` that starts with no less than `least`, and no more than `most` where that is given.
     fn sequence(
         &self,
-        parts: &[Part<'_>],
-        cup: usize,
+        parts: &OneOrMore<Part<'_, '_>>,
+        cup: &PotCup,
         (least, most): (Mass, Option<Mass>),
     ) -> Result<sequence::Sequence, PotError> {
-        let holds = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?;
-        let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
         let mut stages: Vec<sequence::Stage<'_>> = parts
             .iter()
             .map(|part| sequence::Stage {
@@ -289,7 +242,7 @@ impl Workshop<'_> {
                 kept: part.kept,
                 returned: part.returned,
                 loss: Ratio::from(0.0),
-                capacity: Some(self.may_hold(holds, part.recipe)),
+                capacity: Some(self.may_hold(cup, part.recipe)),
                 heats: part.draft.heats,
             })
             .collect();
@@ -297,13 +250,14 @@ impl Workshop<'_> {
             first.capacity = Some(most);
         }
         let heats = self.book.limits.heats;
-        let vessel = sequence::Vessel { film: vessel.film, heel: vessel.heel, least, heats };
+        let (film, heel) = (cup.vessel.film, cup.vessel.heel);
+        let vessel = sequence::Vessel { film, heel, least, heats };
         let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
         sequence::plan(&stages, &vessel, fresh).map_err(|error| match error {
             SequenceError::OverCapacity { stage, held, capacity: holds } => {
-                let formulas = parts.get(stage).map(|part| part.recipe.formulas.join(" + "));
-                let cup = self.names.cup_called(cup);
-                PotError::OverCup { formulas: formulas.unwrap_or_default(), held, holds, cup }
+                let recipe = parts.iter().nth(stage).map_or(parts.first.recipe, |part| part.recipe);
+                let (formulas, cup) = (recipe.name(), self.names.cup_called(cup.number));
+                PotError::OverCup { formulas, held, holds, cup }
             }
             error => error.into(),
         })
@@ -312,10 +266,10 @@ impl Workshop<'_> {
     fn weigh_all(
         &self,
         sequence: &sequence::Sequence,
-        parts: &[Part<'_>],
+        parts: &OneOrMore<Part<'_, '_>>,
         materials: &[MaterialId],
         measured: &BaseMeasure,
-    ) -> Result<Vec<Vec<Listed<'_>>>, WeighError> {
+    ) -> Result<Vec<Vec<Listed<'a>>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
@@ -338,21 +292,16 @@ impl Workshop<'_> {
     }
 }
 
-/// The letter of the pot at `index`: A, B, ..., Z, AA, AB, ...
-pub(super) fn letter(index: usize) -> String {
-    let mut letters: Vec<u8> = Vec::new();
-    let mut rest = index;
-    loop {
-        letters.push(
-            b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)),
-        );
-        match rest.checked_div(26).unwrap_or(0).checked_sub(1) {
-            Some(next) => rest = next,
-            None => break,
-        }
-    }
-    letters.iter().rev().map(|&letter| char::from(letter)).collect()
+/// The materials of all stages, in the order of the table.
+fn materials(draft: &PotDraft<'_>) -> Vec<MaterialId> {
+    let recipes = draft.stages.iter().map(|stage| &stage.recipe.recipe);
+    let mut materials: Vec<MaterialId> = recipes
+        .flat_map(|recipe| recipe.ingredients().map(|ingredient| ingredient.material))
+        .collect();
+    materials.sort_unstable();
+    materials.dedup();
+    materials
 }
 
-#[cfg(test)]
+#[cfg(all(test, feature = "document"))]
 mod tests;

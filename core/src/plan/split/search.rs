@@ -49,11 +49,8 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
     let mut by_size: Option<Vec<Whole<'_>>> = None;
     let mut best: Option<State> = None;
     for way in WAYS {
-        let portions = if way.largest_first {
-            by_size.get_or_insert_with(|| whole(true))
-        } else {
-            &by_key
-        };
+        let portions =
+            if way.largest_first { by_size.get_or_insert_with(|| whole(true)) } else { &by_key };
         let found = first_fit(problem, bound, portions, way);
         let size = |state: &State| (state.used(), state.heats());
         if best.as_ref().is_none_or(|best| size(&found) < size(best)) {
