@@ -41,10 +41,6 @@ impl Workshop<'_> {
             assumptions.push(note.clone());
         }
         Plan {
-            #[cfg(feature = "document")]
-            format: crate::document::Format::V1,
-            #[cfg(feature = "document")]
-            made_from: None,
             shop: book.shop.clone(),
             day: day.day.clone(),
             measures: book.system,
