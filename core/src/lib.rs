@@ -54,6 +54,8 @@ pub mod salt;
 pub mod shot;
 pub mod show;
 pub mod softener;
+#[cfg(feature = "table")]
+pub mod table;
 pub mod uncertainty;
 pub mod water;
 

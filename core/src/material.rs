@@ -4,9 +4,10 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 
-use crate::density::{DensityError, ScoopedDensity, TrueDensity};
+use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::flake::Cut;
+use crate::parameter::ParameterError;
 use crate::price::Price;
 use crate::process::budget::Extra;
 use crate::quantity::{
@@ -204,11 +205,8 @@ impl Material {
         MaterialError::Missing { material: self.name.clone(), property, purpose }
     }
 
-    fn wrong(&self, property: Property, wrong: DensityError) -> MaterialError {
-        match wrong {
-            DensityError::NotPositive => self.not_positive(property),
-            wrong => MaterialError::Density { material: self.name.clone(), property, wrong },
-        }
+    fn wrong(&self, property: Property, wrong: ParameterError) -> MaterialError {
+        MaterialError::Density { material: self.name.clone(), property, wrong }
     }
 
     fn not_positive(&self, property: Property) -> MaterialError {
@@ -366,14 +364,14 @@ pub enum MaterialError {
         property: Property,
     },
     /// A density that nothing has.
-    #[error("The {property} of \"{material}\" cannot be right. {wrong}")]
+    #[error("The {property} of \"{material}\" cannot be right: {wrong}.")]
     Density {
         /// Of which material.
         material: String,
         /// Which of its densities.
         property: Property,
         /// What is wrong with it.
-        wrong: DensityError,
+        wrong: ParameterError,
     },
     /// An amount cannot be converted, or is none of a material.
     #[error(transparent)]

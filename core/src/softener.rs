@@ -38,6 +38,12 @@ pub enum Scale {
 }
 
 impl Scale {
+    /// All of them, in order.
+    pub const ALL: &'static [Self] = &[Self::Shore00, Self::ShoreA];
+
+    /// How documents and doors write them, in the same order.
+    pub const WORDS: &'static [&'static str] = &["shore-00", "shore-a"];
+
     /// How a document writes it.
     #[must_use]
     pub const fn word(self) -> &'static str {

@@ -3,7 +3,7 @@
 use std::ffi::{CString, c_char};
 use std::{fmt, ptr};
 
-use pourwright::density::DensityError;
+use pourwright::parameter::ParameterError;
 use pourwright::request::Answer;
 use pourwright::{Diagnose, Fault, Faults};
 use thiserror::Error as ThisError;
@@ -60,7 +60,7 @@ pub(crate) enum ArgumentError {
     #[error("{}", fmt::from_fn(|f| .range.outside(*.number, f)))]
     OutOfRange { number: f64, range: Range },
     #[error(transparent)]
-    Density(DensityError),
+    Density(ParameterError),
     #[error("It is 0, and {by} needs it.")]
     Needed { by: &'static str },
     #[error("The mix would weigh {} g.", Shown(*.grams))]

@@ -6,7 +6,7 @@
 use std::fmt;
 
 use pourwright::Diagnose;
-use pourwright::density::{DensityError, TrueDensity};
+use pourwright::density::TrueDensity;
 
 use crate::error::{ArgumentError, Failure};
 use crate::memory;
@@ -84,8 +84,8 @@ impl Range {
     /// What is wrong with a number that is outside; the core asks back what was meant by a density that nothing has.
     fn error(self, number: f64) -> ArgumentError {
         if let Self::Density | Self::DensityOr0 = self
-            && let Err(error @ DensityError::Unbelievable(_)) =
-                TrueDensity::new(grams_per_milliliter(number))
+            && number > 0.0
+            && let Err(error) = TrueDensity::new(grams_per_milliliter(number))
         {
             return ArgumentError::Density(error);
         }

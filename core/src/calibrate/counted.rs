@@ -11,8 +11,8 @@ use super::error::{
     ABSURD_SPREAD, HEAVIEST_DROP, HEAVIEST_POWDER, LIGHTEST_DROP, LIGHTEST_POWDER, but_for_rounding,
 };
 use super::outlier::{Questioned, question};
-use crate::check::{is_not_negative, is_positive};
 use crate::material::Drop;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::uncertainty::by_difference;
 
@@ -47,25 +47,23 @@ impl PerOne {
     /// rounding plays no part).
     ///
     /// # Errors
-    /// [`CalibrateError::TooFewWeighings`]; [`CalibrateError::Weighing`] for a count of none or a weight that
-    /// is not above zero; [`CalibrateError::Readability`]; [`CalibrateError::Uneven`] where the weighings
+    /// Numbers out of their ranges; [`CalibrateError::Uneven`] where the weighings
     /// scatter by more than a fifth.
     pub fn new(weighings: &[Counted], readability: Mass) -> Result<Self, CalibrateError> {
-        if weighings.len() < 2 {
-            return Err(CalibrateError::TooFewWeighings { count: weighings.len() });
-        }
-        if !is_not_negative(readability.value) {
-            return Err(CalibrateError::Readability { readability });
-        }
+        let mut check = Check::new();
+        super::check_readability(readability, &mut check);
+        check.count(Parameter::DropsWeighed, weighings.len());
         let (mut count, mut total) = (0_u64, Mass::default());
-        for (i, &Counted { count: n, weight }) in weighings.iter().enumerate() {
-            if n == 0 || !is_positive(weight.value) {
-                let place = i.saturating_add(1);
-                return Err(CalibrateError::Weighing { place, count: n, weight });
-            }
+        for (index, &Counted { count: n, weight }) in weighings.iter().enumerate() {
+            check.element(Parameter::WeighedCount, index, f64::from(n)).element(
+                Parameter::WeighedMass,
+                index,
+                weight.value,
+            );
             count = count.saturating_add(u64::from(n));
             total += weight;
         }
+        check.finish()?;
         let (k, n) = (weighings.len() as f64, count as f64);
         let mass = total / n;
         // (m_i − n_i μ)/(μ √n_i), and their sum of squares.
@@ -112,16 +110,18 @@ impl PerOne {
     /// of a spoon's size in [`ToolUncertainty`](crate::uncertainty::ToolUncertainty) to zero.
     ///
     /// # Errors
-    /// [`CalibrateError::NotPositive`] for a spoon that holds nothing; [`CalibrateError::NoPowder`] outside
+    /// Numbers out of their ranges; [`CalibrateError::NoPowder`] outside
     /// 0.02 g/mL to 5 g/mL.
     pub fn as_scooped(
         &self,
         spoon: &Measured<Volume>,
     ) -> Result<Measured<MassDensity>, CalibrateError> {
         let spread = spoon.uncertainty.unwrap_or_default();
-        if !(is_positive(spoon.value.value) && is_not_negative(spread.value)) {
-            return Err(CalibrateError::NotPositive { what: "the spoon's volume" });
-        }
+        let mut check = Check::new();
+        check
+            .number(Parameter::SpoonVolume, spoon.value.value)
+            .number(Parameter::VolumeUncertainty, spread.value);
+        check.finish()?;
         let density = self.mass / spoon.value;
         if !(LIGHTEST_POWDER..=HEAVIEST_POWDER).contains(&density.value) {
             return Err(CalibrateError::NoPowder { density });

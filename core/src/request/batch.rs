@@ -19,11 +19,11 @@ entry! {
             pieces: u32,
             #[doc = parameter!(cavities)]
             cavities: u32,
-            #[doc = parameter!(per_shot)]
+            #[doc = parameter!(shot_mass)]
             per_shot: Written<Mass>,
             #[doc = parameter!(shot_density)]
             shot_density: Written<MassDensity>,
-            #[doc = parameter!(injector_holds)]
+            #[doc = parameter!(injector_capacity)]
             injector_holds: Written<Volume>,
         }
         optional {
@@ -31,13 +31,13 @@ entry! {
             sprue: Written<Mass>,
             #[doc = parameter!(returned)]
             returned: Percent,
-            #[doc = parameter!(injector_keeps)]
+            #[doc = parameter!(injector_residue)]
             injector_keeps: Written<Volume>,
             #[doc = parameter!(cleanings)]
             cleanings: u32,
-            #[doc = parameter!(film)]
+            #[doc = parameter!(pot_film)]
             film: Written<Mass>,
-            #[doc = parameter!(heel)]
+            #[doc = parameter!(pot_heel)]
             heel: Written<Mass>,
             #[doc = parameter!(rejects)]
             rejects: Percent,

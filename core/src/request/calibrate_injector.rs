@@ -36,7 +36,7 @@ entry! {
             weighings: Vec<EmptiedEntry>,
             #[doc = parameter!(residue_density)]
             density: Written<MassDensity>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
         }
         optional {

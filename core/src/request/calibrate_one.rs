@@ -35,7 +35,7 @@ entry! {
         required {
             #[doc = parameter!(drops_weighed)]
             weighings: Vec<CountedEntry>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
         }
         optional {
@@ -71,9 +71,9 @@ entry! {
         required {
             #[doc = parameter!(scoops_weighed)]
             weighings: Vec<CountedEntry>,
-            #[doc = parameter!(spoon_measured)]
+            #[doc = parameter!(spoon_volume)]
             spoon: Written<Volume>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
         }
         optional {

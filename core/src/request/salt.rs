@@ -32,7 +32,7 @@ entry! {
             base_density: Written<MassDensity>,
             #[doc = parameter!(salt)]
             salt: MaterialEntry,
-            #[doc = parameter!(loading)]
+            #[doc = parameter!(loading_requested)]
             loading: LoadingEntry,
         }
         optional {
@@ -50,7 +50,7 @@ entry! {
             softener: SaltSoftenerEntry,
             #[doc = parameter!(most_solids)]
             most_solids: Percent,
-            #[doc = parameter!(cavity)]
+            #[doc = parameter!(cavity_volume)]
             cavity: Written<Volume>,
             #[doc = parameter!(feed)]
             feed: Percent,
@@ -111,8 +111,8 @@ response! {
     pub struct SaltResponse {
         /// Mass of salt for the base of the request.
         pub mass: Shown<Mass>,
-        /// Its volume as scooped.
-        pub as_scooped: Shown<Volume>,
+        /// Its volume as scooped, where that density of the salt is known.
+        pub as_scooped: Option<Shown<Volume>>,
         /// Mass of salt per mass of base.
         pub of_base: Shown<Ratio>,
         /// Mass of salt per finished mass.
@@ -254,10 +254,13 @@ impl SaltRequest {
         let purpose = "reckoning with salt";
         let salt = resolver.one_material(&At("/salt"), &self.salt)?;
         let true_density = resolver.keep(&At("/salt"), salt.true_density(purpose));
-        let scooped_density = resolver.keep(&At("/salt"), salt.scooped_density(purpose));
+        let scooped_density = match &salt.as_scooped {
+            Some(_) => Some(resolver.keep(&At("/salt"), salt.scooped_density(purpose))?),
+            None => None,
+        };
         Some(Salt {
             true_density: true_density?,
-            scooped_density: scooped_density?,
+            scooped_density,
             expansion: salt.expansion_or_none(),
         })
     }
@@ -394,11 +397,13 @@ fn respond(
 ) -> Result<SaltResponse, SaltError> {
     let mass = unsalted.salt_mass(loading)?;
     let canonical = SaltLoading::OfBase(mass / unsalted.base_mass);
-    let density = |form| match unsalted.convert(canonical, form)? {
-        SaltLoading::FinishedDensity(density) | SaltLoading::SinkDensity(density) => {
-            Ok(Some(text::density(density)))
-        }
-        _ => Ok(None),
+    let density = |form| -> Result<_, SaltError> {
+        Ok(match unsalted.convert(canonical, form)? {
+            SaltLoading::FinishedDensity(density) | SaltLoading::SinkDensity(density) => {
+                Some(text::density(density))
+            }
+            _ => None,
+        })
     };
     let k = unsalted.softener.map_or(0.0, |softener| softener.per_salt.value);
     let of_finished = match unsalted.convert(canonical, SaltForm::OfFinished)? {
@@ -414,7 +419,10 @@ fn respond(
     };
     Ok(SaltResponse {
         mass: text::mass(mass),
-        as_scooped: text::scoop(unsalted.salt.scooped_density.scoop_of(mass), system),
+        as_scooped: unsalted
+            .salt
+            .scooped_density
+            .map(|density| text::scoop(density.scoop_of(mass), system)),
         of_base: text::percent(mass / unsalted.base_mass),
         of_finished: text::percent(of_finished),
         softener: text::mass(mass * k),

@@ -27,7 +27,7 @@ entry! {
         optional {
             #[doc = parameter!(piece_density)]
             density: Written<MassDensity>,
-            #[doc = parameter!(sink_speed)]
+            #[doc = parameter!(sink_rate)]
             speed: Written<Velocity>,
             #[doc = parameter!(hook)]
             hook: HookEntry,

@@ -22,9 +22,9 @@ entry! {
     /// Asks for the volume of water that was weighed in air.
     pub struct WaterRequest {
         required {
-            #[doc = parameter!(water)]
+            #[doc = parameter!(water_mass)]
             water: Written<Mass>,
-            #[doc = parameter!(at)]
+            #[doc = parameter!(water_temperature)]
             at: Written<ThermodynamicTemperature>,
         }
         optional {

@@ -2,7 +2,9 @@
 
 use std::mem::MaybeUninit;
 
+use pourwright::Diagnose;
 use pourwright::batch::{BatchError, Injector, Rejects, Run, Wanted, shots};
+use pourwright::parameter::Parameter;
 use pourwright::quantity::Ratio;
 
 use crate::error::{Error, Failure};
@@ -93,10 +95,8 @@ impl Batch {
 
     fn why(&self, error: &BatchError) -> Failure {
         let at = match error {
-            BatchError::NoPieces | BatchError::TooManyPieces { .. } => {
-                At::Parameter("batch/pieces")
-            }
-            BatchError::NoCavity { .. } => At::Parameter("batch/cavities"),
+            _ if error.parameter() == Some(Parameter::Pieces) => At::Parameter("batch/pieces"),
+            _ if error.parameter() == Some(Parameter::Cavities) => At::Parameter("batch/cavities"),
             BatchError::TooManyCast { .. } => At::Parameter("batch/rejects"),
             BatchError::NothingFits { .. } => At::Parameter("batch/shot_g"),
             _ => At::Number("batch"),
@@ -143,8 +143,8 @@ pub extern "C" fn pour_shots(
         finite(&numbers)?;
         let found = count_shots(pieces, cavities, rejects, confidence).map_err(|error| {
             let at = match error {
-                BatchError::NoPieces | BatchError::TooManyPieces { .. } => At::Parameter("pieces"),
-                BatchError::NoCavity { .. } => At::Parameter("cavities"),
+                _ if error.parameter() == Some(Parameter::Pieces) => At::Parameter("pieces"),
+                _ if error.parameter() == Some(Parameter::Cavities) => At::Parameter("cavities"),
                 BatchError::TooManyCast { .. } => At::Parameter("rejects"),
                 _ => At::Number(""),
             };

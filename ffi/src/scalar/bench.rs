@@ -2,9 +2,11 @@
 
 use std::mem::MaybeUninit;
 
+use pourwright::Diagnose;
 use pourwright::bench::{
     Balance, Bench as Tools, Handling, Manner, Measure as Best, MeasureError, Step, Tool,
 };
+use pourwright::parameter::Parameter;
 
 use crate::error::{ArgumentError, Error, Failure};
 use crate::guard::guard;
@@ -135,7 +137,7 @@ impl Bench {
 
 fn why(numbers: &[Number<'static>], spoons: &[f64], error: &MeasureError) -> Failure {
     let at = match error {
-        MeasureError::Tolerance { .. } => At::Parameter("tolerance"),
+        _ if error.parameter() == Some(Parameter::Tolerance) => At::Parameter("tolerance"),
         MeasureError::Capacity { .. } => At::Parameter("bench/balance_to_g"),
         MeasureError::NotReached { .. } => At::Parameter("mass_g"),
         MeasureError::NoTool => At::Parameter("bench"),

@@ -2,7 +2,9 @@
 
 use std::mem::MaybeUninit;
 
+use pourwright::Diagnose;
 use pourwright::density::{ScoopedDensity, TrueDensity};
+use pourwright::parameter::{Parameter, ParameterError};
 use pourwright::quantity::{Ratio, TemperatureCoefficient};
 use pourwright::salt::{
     Hook, PieceCavity, Salt, SaltError, SaltForm, SaltLoading, SaltSoftener, Unsalted as Mix,
@@ -109,8 +111,10 @@ impl Unsalted {
     fn why(&self, loading: &'static str, error: &SaltError) -> Failure {
         let at = match error {
             SaltError::OutOfReach { .. } => At::Parameter(loading),
-            SaltError::NoCavity { .. } => At::Parameter("mix/cavity_ml"),
-            SaltError::ScoopedAboveTrue { .. } => At::Parameter("mix/salt_as_scooped_g_per_ml"),
+            _ if error.code() == "needs-other" => At::Parameter("mix/cavity_ml"),
+            _ if error.parameter() == Some(Parameter::SaltAsScooped) => {
+                At::Parameter("mix/salt_as_scooped_g_per_ml")
+            }
             SaltError::DoesNotRaise { .. } => At::Parameter("mix"),
             _ => At::Number("mix"),
         };
@@ -157,8 +161,9 @@ impl Unsalted {
             voids: share(self.voids),
             salt: Salt {
                 true_density: true_density("mix/salt_g_per_ml", self.salt_g_per_ml)?,
-                scooped_density: ScoopedDensity::new(grams_per_milliliter(scooped))
-                    .map_err(|_| Range::Density.refusal("mix/salt_as_scooped_g_per_ml", scooped))?,
+                scooped_density: Some(ScoopedDensity::new(grams_per_milliliter(scooped)).map_err(
+                    |_| Range::Density.refusal("mix/salt_as_scooped_g_per_ml", scooped),
+                )?),
                 expansion: per_kelvin(self.salt_expansion_per_kelvin),
             },
             softener,
@@ -320,11 +325,11 @@ fn why_no_salt(numbers: [f64; 5], error: &SaltError) -> Failure {
 /// Grams of salt for `[base_ml, base_g_per_ml, salt_g_per_ml, voids, density_g_per_ml]`.
 pub(crate) fn salt_for_density(numbers: [f64; 5]) -> Result<f64, SaltError> {
     let [base_ml, base_g_per_ml, salt_g_per_ml, voids, density_g_per_ml] = numbers;
-    let not_positive = |what| SaltError::NotPositive { what };
     let base = TrueDensity::new(grams_per_milliliter(base_g_per_ml))
-        .map_err(|_| not_positive("the density of base"))?;
+        .map_err(|error| SaltError::Parameters(error.of(Parameter::BaseDensity).into()))?;
     let salt = grams_per_milliliter(salt_g_per_ml);
-    let not_salt = |_| not_positive("the density of salt");
+    let not_salt =
+        |error: ParameterError| SaltError::Parameters(error.of(Parameter::SaltDensity).into());
     let volume = milliliters(base_ml);
     let mass = base.mass_of(volume);
     let mix = Mix {
@@ -337,7 +342,7 @@ pub(crate) fn salt_for_density(numbers: [f64; 5]) -> Result<f64, SaltError> {
         voids: share(voids),
         salt: Salt {
             true_density: TrueDensity::new(salt).map_err(not_salt)?,
-            scooped_density: ScoopedDensity::new(salt).map_err(not_salt)?,
+            scooped_density: Some(ScoopedDensity::new(salt).map_err(not_salt)?),
             expansion: TemperatureCoefficient::default(),
         },
         softener: None,

@@ -2,7 +2,9 @@
 
 use std::mem::MaybeUninit;
 
-use pourwright::shot::{Cavity, Melt, Shot as CoreShot, ShotError};
+use pourwright::Diagnose;
+use pourwright::parameter::{Parameter, ParameterErrors, Problem};
+use pourwright::shot::{Cavity, Melt, Shot as CoreShot};
 
 use crate::error::{Error, Failure};
 use crate::guard::guard;
@@ -68,10 +70,10 @@ impl Shot {
         ]
     }
 
-    fn why(&self, error: &ShotError) -> Failure {
+    fn why(&self, error: &ParameterErrors) -> Failure {
         let at = match error {
-            ShotError::NoCavity => At::Parameter("shot/cavities"),
-            ShotError::Swells { .. } => At::Parameter("shot/hot_g_per_ml"),
+            _ if error.parameter() == Some(Parameter::Cavities) => At::Parameter("shot/cavities"),
+            _ if is_relation(error) => At::Parameter("shot/hot_g_per_ml"),
             _ => At::Number("shot"),
         };
         refusal(&self.numbers(), at, error)
@@ -137,9 +139,9 @@ pub extern "C" fn pour_piece_mass(
 }
 
 #[cold]
-fn why_no_piece(numbers: [f64; 5], error: &ShotError) -> Failure {
+fn why_no_piece(numbers: [f64; 5], error: &ParameterErrors) -> Failure {
     let [cavity_ml, hot_g_per_ml, cold_g_per_ml, voids, feed] = numbers;
-    let at = if let ShotError::Swells { .. } = error { At::Parameter } else { At::Number };
+    let at = if is_relation(error) { At::Parameter } else { At::Number };
     let numbers = [
         ("cavity_ml", cavity_ml, above_0(ML)),
         ("hot_g_per_ml", hot_g_per_ml, Range::Density),
@@ -152,7 +154,7 @@ fn why_no_piece(numbers: [f64; 5], error: &ShotError) -> Failure {
 
 /// Grams of a piece for `[cavity_ml, hot_g_per_ml, cold_g_per_ml, voids, feed]`.
 #[inline]
-pub(crate) fn piece_mass(numbers: [f64; 5]) -> Result<f64, ShotError> {
+pub(crate) fn piece_mass(numbers: [f64; 5]) -> Result<f64, ParameterErrors> {
     let [cavity_ml, hot_g_per_ml, cold_g_per_ml, voids, feed] = numbers;
     let melt = Melt {
         hot: grams_per_milliliter(hot_g_per_ml),
@@ -160,4 +162,8 @@ pub(crate) fn piece_mass(numbers: [f64; 5]) -> Result<f64, ShotError> {
         voids: share(voids),
     };
     melt.piece(milliliters(cavity_ml), share(feed)).map(in_grams)
+}
+
+fn is_relation(errors: &ParameterErrors) -> bool {
+    errors.as_slice().iter().any(|error| matches!(error.problem, Problem::Relation { .. }))
 }

@@ -107,7 +107,7 @@ impl Body {
 /// Why a fall is refused: of a call that has the parameter `beside` beside the body.
 fn why(numbers: [Number<'static>; 8], beside: &'static str, error: &SinkError) -> Failure {
     let at = match error {
-        SinkError::NotPositive { .. } | SinkError::Negative { .. } => At::Number("body"),
+        SinkError::Parameters(_) => At::Number("body"),
         SinkError::TooShort { .. } => At::Parameter("body/length_mm"),
         _ => At::Parameter(beside),
     };

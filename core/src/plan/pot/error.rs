@@ -8,10 +8,10 @@ use crate::batch::BatchError;
 use crate::bench::MeasureError;
 use crate::fault::Diagnose;
 use crate::mix::MixError;
+use crate::parameter::ParameterErrors;
 use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
-use crate::shot::ShotError;
 
 /// Why a pot cannot be made.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -32,7 +32,7 @@ pub(in crate::plan) enum PotError {
     #[error(transparent)]
     Batch(#[from] BatchError),
     #[error(transparent)]
-    Shot(#[from] ShotError),
+    Shot(#[from] ParameterErrors),
     #[error(transparent)]
     Mix(#[from] MixError),
     #[error(transparent)]

@@ -67,6 +67,14 @@ impl Shape {
         }
     }
 
+    /// The length of a stick.
+    pub(super) fn length(&self) -> Option<Length> {
+        match self {
+            Self::Stick { length, .. } => Some(*length),
+            Self::Ball { .. } => None,
+        }
+    }
+
     /// The area on which its drag coefficient stands.
     pub(super) fn area(&self) -> Area {
         match self {
@@ -128,14 +136,17 @@ impl Shape {
     /// 28 (1997) 145–149; in logarithms, in which the curve is nearly straight. A jump of the curve is found by halving.
     pub(super) fn reynolds(&self, wanted: f64) -> Result<f64, SinkError> {
         const MOST_STEPS: u32 = 100;
-        let load = |reynolds: f64| Ok(self.drag_coefficient(reynolds)? * reynolds * reynolds);
+        let load = |reynolds: f64| -> Result<f64, SinkError> {
+            Ok(self.drag_coefficient(reynolds)? * reynolds * reynolds)
+        };
         let (least, most) = self.range();
         let (at_least, at_most) = (load(least)?, load(most)?);
         if !(at_least..=at_most).contains(&wanted) {
             return Err(self.outside());
         }
         let reynolds = |log: f64| libm::exp(log).clamp(least, most);
-        let excess = |log| Ok(libm::log(load(reynolds(log))? / wanted));
+        let excess =
+            |log| -> Result<f64, SinkError> { Ok(libm::log(load(reynolds(log))? / wanted)) };
         // The newest point, the one across the root from it, and the one before.
         let (mut new, mut other) = (libm::log(least), libm::log(most));
         let (mut f_new, mut f_other) = (libm::log(at_least / wanted), libm::log(at_most / wanted));

@@ -142,7 +142,7 @@ fn a_wanted_fall_leads_to_salt() {
         voids: Ratio::from(0.01),
         salt: Salt {
             true_density: TrueDensity::new(per_ml(2.165)).unwrap(),
-            scooped_density: ScoopedDensity::new(per_ml(1.2)).unwrap(),
+            scooped_density: Some(ScoopedDensity::new(per_ml(1.2)).unwrap()),
             expansion: TemperatureCoefficient::default(),
         },
         softener: None,

@@ -1,0 +1,272 @@
+//! Salt loadings.
+
+use super::{if_given, of, or_default};
+use crate::density::{ScoopedDensity, TrueDensity};
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, PlainUnit, Problem};
+use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
+use crate::salt::{Hook, PieceCavity, Salt, SaltForm, SaltLoading, SaltSoftener, Unsalted};
+use crate::table::{Refusal, calculation};
+
+/// A mix before salt, and all that a conversion of loadings rests on.
+struct Mix {
+    base_volume_ml: f64,
+    base_density_g_per_ml: f64,
+    salt_density_g_per_ml: f64,
+    mix_mass_g: Option<f64>,
+    mix_volume_ml: Option<f64>,
+    hot_volume_ml: Option<f64>,
+    shot_temperature_celsius: Option<f64>,
+    voids: Option<f64>,
+    salt_as_scooped_g_per_ml: Option<f64>,
+    salt_expansion_per_kelvin: Option<f64>,
+    softener_per_salt: Option<f64>,
+    softener_density_g_per_ml: Option<f64>,
+    softener_expansion_per_kelvin: Option<f64>,
+    most_solids: Option<f64>,
+    cavity_volume_ml: Option<f64>,
+    feed: Option<f64>,
+    hook_mass_g: Option<f64>,
+    hook_volume_ml: Option<f64>,
+}
+
+impl Mix {
+    #[inline]
+    fn read(&self) -> Result<Unsalted, ParameterErrors> {
+        let base_volume: Volume = of(Parameter::BaseVolume, self.base_volume_ml);
+        let base_density: MassDensity = of(Parameter::BaseDensity, self.base_density_g_per_ml);
+        let base_mass = base_density * base_volume;
+        let volume = if_given(Parameter::MixVolume, self.mix_volume_ml).unwrap_or(base_volume);
+        let solid: MassDensity = of(Parameter::SaltDensity, self.salt_density_g_per_ml);
+        let per_salt: Ratio = or_default(Parameter::SoftenerPerSalt, self.softener_per_salt);
+        let softener_density: Option<MassDensity> =
+            if_given(Parameter::SoftenerDensity, self.softener_density_g_per_ml);
+        let unsalted = Unsalted {
+            base_mass,
+            base_volume,
+            mass: if_given(Parameter::MixMass, self.mix_mass_g).unwrap_or(base_mass),
+            volume,
+            hot_volume: if_given(Parameter::HotVolume, self.hot_volume_ml).unwrap_or(volume),
+            shot_temperature: or_default(Parameter::ShotTemperature, self.shot_temperature_celsius),
+            voids: or_default(Parameter::Voids, self.voids),
+            salt: Salt {
+                true_density: TrueDensity::unchecked(solid),
+                scooped_density: if_given(Parameter::SaltAsScooped, self.salt_as_scooped_g_per_ml)
+                    .map(ScoopedDensity::unchecked),
+                expansion: or_default(Parameter::SaltExpansion, self.salt_expansion_per_kelvin),
+            },
+            // Without softener its density must still be one.
+            softener: softener_density.map(|density| SaltSoftener {
+                per_salt,
+                density: TrueDensity::unchecked(density),
+                expansion: or_default(
+                    Parameter::SoftenerExpansion,
+                    self.softener_expansion_per_kelvin,
+                ),
+            }),
+            most_solids: or_default(Parameter::MostSolids, self.most_solids),
+            cavity: if_given(Parameter::CavityVolume, self.cavity_volume_ml)
+                .map(|volume| PieceCavity { volume, feed: or_default(Parameter::Feed, self.feed) }),
+            hook: Hook {
+                mass: or_default(Parameter::HookMass, self.hook_mass_g),
+                volume: or_default(Parameter::HookVolume, self.hook_volume_ml),
+            },
+        };
+        self.is_whole(per_salt, &unsalted)?;
+        Ok(unsalted)
+    }
+
+    /// Whether what needs another number has it; if not, with all that is wrong besides.
+    #[inline]
+    fn is_whole(&self, per_salt: Ratio, unsalted: &Unsalted) -> Result<(), ParameterErrors> {
+        let pairs = [
+            (Parameter::MixMass, self.mix_mass_g, Parameter::MixVolume, self.mix_volume_ml),
+            (Parameter::HookMass, self.hook_mass_g, Parameter::HookVolume, self.hook_volume_ml),
+        ];
+        let mut check = Check::new();
+        for (one, first, other, second) in pairs {
+            if first.is_some() != second.is_some() {
+                let (missing, by) = if first.is_none() { (one, other) } else { (other, one) };
+                check.push(ParameterError::new(missing, Problem::NeededBy(by)));
+            }
+        }
+        if per_salt.value != 0.0 && self.softener_density_g_per_ml.is_none() {
+            let by = Problem::NeededBy(Parameter::SoftenerPerSalt);
+            check.push(ParameterError::new(Parameter::SoftenerDensity, by));
+            check.number(Parameter::SoftenerPerSalt, per_salt.value);
+        }
+        if check.is_clean() {
+            return Ok(());
+        }
+        check.merge(unsalted.checked());
+        check.finish()
+    }
+}
+
+/// The loading `plain` as `form` states it.
+fn loading(form: SaltForm, plain: f64) -> SaltLoading {
+    let density = || MassDensity::from_si(PlainUnit::GramPerMilliliter.to_si(plain));
+    match form {
+        SaltForm::Scooped => SaltLoading::Scooped(Ratio::from(plain)),
+        SaltForm::PerVolume => SaltLoading::PerVolume(density()),
+        SaltForm::OfBase => SaltLoading::OfBase(Ratio::from(plain)),
+        SaltForm::OfFinished => SaltLoading::OfFinished(Ratio::from(plain)),
+        SaltForm::FinishedDensity => SaltLoading::FinishedDensity(density()),
+        SaltForm::PieceMass => SaltLoading::PieceMass(Mass::from_si(PlainUnit::Gram.to_si(plain))),
+        SaltForm::SinkDensity => SaltLoading::SinkDensity(density()),
+    }
+}
+
+/// A loading as a plain number, in the unit of its form.
+fn plain(loading: SaltLoading) -> f64 {
+    match loading {
+        SaltLoading::Scooped(x) | SaltLoading::OfBase(x) | SaltLoading::OfFinished(x) => x.value,
+        SaltLoading::PerVolume(x)
+        | SaltLoading::FinishedDensity(x)
+        | SaltLoading::SinkDensity(x) => PlainUnit::GramPerMilliliter.from_si(x.si()),
+        SaltLoading::PieceMass(x) => PlainUnit::Gram.from_si(x.si()),
+    }
+}
+
+/// Declares a calculation on a mix before salt: that of the mix follow its own parameters.
+macro_rules! salt_calculation {
+    (
+        $(#[doc = $doc:literal])+
+        $NAME:ident = $name:literal: $Inputs:ident -> $Results:ident
+        takes { $($field:ident: $Field:ty = $Parameter:ident,)* }
+        gives { $($gives:tt)+ }
+        example { $($own:ident: $value:expr),* } => $answer:expr;
+    ) => {
+        calculation! {
+            $(#[doc = $doc])+
+            $NAME = $name: $Inputs -> $Results
+            takes {
+                base_volume_ml: f64 = BaseVolume,
+                base_density_g_per_ml: f64 = BaseDensity,
+                salt_density_g_per_ml: f64 = SaltDensity,
+                $($field: $Field = $Parameter,)*
+                mix_mass_g: Option<f64> = MixMass,
+                mix_volume_ml: Option<f64> = MixVolume,
+                hot_volume_ml: Option<f64> = HotVolume,
+                shot_temperature_celsius: Option<f64> = ShotTemperature,
+                voids: Option<f64> = Voids,
+                salt_as_scooped_g_per_ml: Option<f64> = SaltAsScooped,
+                salt_expansion_per_kelvin: Option<f64> = SaltExpansion,
+                softener_per_salt: Option<f64> = SoftenerPerSalt,
+                softener_density_g_per_ml: Option<f64> = SoftenerDensity,
+                softener_expansion_per_kelvin: Option<f64> = SoftenerExpansion,
+                most_solids: Option<f64> = MostSolids,
+                cavity_volume_ml: Option<f64> = CavityVolume,
+                feed: Option<f64> = Feed,
+                hook_mass_g: Option<f64> = HookMass,
+                hook_volume_ml: Option<f64> = HookVolume,
+            }
+            gives { $($gives)+ }
+            cautions ["salt-settles", "salt-dry"]
+            request "salt"
+            example $Inputs {
+                base_volume_ml: 250.0,
+                base_density_g_per_ml: 1.0,
+                salt_density_g_per_ml: 2.0,
+                $($own: $value,)*
+                mix_mass_g: None,
+                mix_volume_ml: None,
+                hot_volume_ml: None,
+                shot_temperature_celsius: None,
+                voids: None,
+                salt_as_scooped_g_per_ml: Some(1.25),
+                salt_expansion_per_kelvin: None,
+                softener_per_salt: None,
+                softener_density_g_per_ml: None,
+                softener_expansion_per_kelvin: None,
+                most_solids: None,
+                cavity_volume_ml: None,
+                feed: None,
+                hook_mass_g: None,
+                hook_volume_ml: None,
+            } => $answer;
+        }
+
+        impl $Inputs {
+            /// The mix before salt.
+            #[inline]
+            fn mix(&self) -> Mix {
+                Mix {
+                    base_volume_ml: self.base_volume_ml,
+                    base_density_g_per_ml: self.base_density_g_per_ml,
+                    salt_density_g_per_ml: self.salt_density_g_per_ml,
+                    mix_mass_g: self.mix_mass_g,
+                    mix_volume_ml: self.mix_volume_ml,
+                    hot_volume_ml: self.hot_volume_ml,
+                    shot_temperature_celsius: self.shot_temperature_celsius,
+                    voids: self.voids,
+                    salt_as_scooped_g_per_ml: self.salt_as_scooped_g_per_ml,
+                    salt_expansion_per_kelvin: self.salt_expansion_per_kelvin,
+                    softener_per_salt: self.softener_per_salt,
+                    softener_density_g_per_ml: self.softener_density_g_per_ml,
+                    softener_expansion_per_kelvin: self.softener_expansion_per_kelvin,
+                    most_solids: self.most_solids,
+                    cavity_volume_ml: self.cavity_volume_ml,
+                    feed: self.feed,
+                    hook_mass_g: self.hook_mass_g,
+                    hook_volume_ml: self.hook_volume_ml,
+                }
+            }
+        }
+    };
+}
+
+salt_calculation! {
+    /// States a salt loading another way.
+    ///
+    /// All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In reach is
+    /// what lies between no salt and the maximum that `most_solids` allows. Where a form that is about a piece needs the
+    /// feed and it is not known, the bounds are those without feed and fed in full.
+    SALT_CONVERT = "salt_convert": SaltConvert -> SaltConvertResult
+    takes {
+        form: SaltForm = Form,
+        loading: f64 = Loading,
+        to_form: SaltForm = ToForm,
+    }
+    gives {
+        /// The loading as `to_form` states it, in the unit of that form.
+        loading: f64 = "loading" Any,
+        /// Its lower bound where the feed matters and is not known; else the loading.
+        loading_min: f64 = "loading_min" Any,
+        /// Its upper bound where the feed matters and is not known; else the loading.
+        loading_max: f64 = "loading_max" Any,
+    }
+    example { form: SaltForm::OfBase, loading: 0.1, to_form: SaltForm::Scooped }
+        => SaltConvertResult { loading: 0.08, loading_min: 0.08, loading_max: 0.08 };
+}
+
+impl SaltConvert {
+    /// Calculates.
+    ///
+    /// # Errors
+    /// Numbers out of their ranges; a loading out of reach, with what is in reach.
+    pub fn calculate(&self) -> Result<SaltConvertResult, Refusal> {
+        let mix = self.mix().read()?;
+        let from = loading(self.form, self.loading);
+        let convert = |mix: &Unsalted| mix.convert(from, self.to_form).map(plain);
+        let loading = convert(&mix)?;
+        let [loading_min, loading_max] = bounds(&mix, self.feed, loading, convert)?;
+        Ok(SaltConvertResult { loading, loading_min, loading_max })
+    }
+}
+
+/// What `calculate` gives without feed and fed in full, the smaller first, where the feed is not known and matters; else
+/// `answer` twice. An end at which the loading is out of reach leaves `answer` as that bound.
+fn bounds(
+    mix: &Unsalted,
+    feed: Option<f64>,
+    answer: f64,
+    calculate: impl Fn(&Unsalted) -> Result<f64, crate::salt::SaltError>,
+) -> Result<[f64; 2], Refusal> {
+    let Some(cavity) = mix.cavity.filter(|_| feed.is_none()) else { return Ok([answer; 2]) };
+    let at = |feed: f64| {
+        let cavity = Some(PieceCavity { feed: Ratio::from(feed), ..cavity });
+        calculate(&Unsalted { cavity, ..*mix }).unwrap_or(answer)
+    };
+    let (one, other) = (at(0.0), at(1.0));
+    Ok([one.min(other).min(answer), one.max(other).max(answer)])
+}
