@@ -14,6 +14,7 @@ use crate::text::{self, has_columns, of_result, paragraphs, places, plain_name, 
 pub(crate) fn files() -> Vec<File> {
     vec![
         File::new("ffi/src/calculations.rs", calculations()),
+        File::new("ffi/tests/calculations/calls.rs", crate::ffi_test::text()),
         File::new("ffi/tests/sizes/mod.rs", sizes()),
         File::new("bindings/c/tests/calculations.h", crate::c_test::text()),
     ]
@@ -153,7 +154,13 @@ fn sizes() -> String {
 /// The macros that initialize input structs: all left out.
 #[must_use]
 pub fn initializers() -> String {
-    let mut text = String::new();
+    let mut text = String::from(
+        "\n/* Stands for a number that is omitted: -DBL_MAX, which is in no range. */\n\
+         #define POUR_OMITTED (-1.7976931348623157e308)\n\
+         /* A pour_material in which everything is omitted. */\n\
+         #define POUR_MATERIAL_INIT \\\n    \
+         { NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }\n",
+    );
     for calculation in CALCULATIONS.iter().filter(|calculation| has_struct(calculation)) {
         let name = calculation.name;
         let members = calculation.parameters.iter().flat_map(members);

@@ -6,6 +6,7 @@
 
 pub mod c;
 mod c_test;
+mod ffi_test;
 mod js;
 mod text;
 
