@@ -289,7 +289,7 @@ parameters! {
         "Confidence that enough good pieces come out.";
     Cooling cooling None (text "about the same amount, in a cooler room") (nothing)
         "How such a pot was seen to cool, and how long this one has been out of the oven.";
-    CostInMinorUnits cost Count (0 to 4000000000) (required)
+    CostInMinorUnits cost Count (0 to 4e9) (required)
         "Cost, in the smallest unit of the currency: cents.";
     CostMargin cost_margin Pure (0 below 1) (nothing)
         "Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price.";
