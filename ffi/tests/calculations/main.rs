@@ -79,6 +79,7 @@ fn what_must_be_given_is_missing_where_it_is_omitted() {
 /// Just outside the range at either end, and NaN: a fault at that very parameter.
 #[test]
 fn numbers_outside_their_range_are_refused_at_their_parameter() {
+    let mut accepted = Vec::new();
     for (name, call) in calls::CALLS {
         let calculation = table::find(name).unwrap();
         for (place, field) in calculation.parameters.iter().enumerate() {
@@ -94,12 +95,15 @@ fn numbers_outside_their_range_are_refused_at_their_parameter() {
                 let code = if number.is_nan() { "not-finite" } else { "out-of-range" };
                 let mut arguments = calculation.example().arguments;
                 arguments[place] = Argument::Number(number);
-                let refused = call(&arguments).expect_err("it is out of its range");
+                let found = call(&arguments);
                 let fault = (code.to_owned(), format!("/{}", field.field));
-                assert!(refused.contains(&fault), "{name}: {number} gives {refused:?}, not {fault:?}");
+                if !found.as_ref().is_err_and(|faults| faults.contains(&fault)) {
+                    accepted.push(format!("{name}: {number} gives {found:?}, not {fault:?}"));
+                }
             }
         }
     }
+    assert!(accepted.is_empty(), "{}", accepted.join("\n"));
 }
 
 fn outside(range: Range) -> [f64; 3] {
