@@ -5,6 +5,8 @@ mod by_name;
 #[rustfmt::skip] // as the generator writes it
 mod calls;
 
+use std::alloc::{GlobalAlloc, Layout, System};
+use std::cell::Cell;
 use std::mem::MaybeUninit;
 use std::ptr;
 
@@ -15,6 +17,29 @@ use pourwright_ffi::*;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use proptest::test_runner::TestRunner;
+
+struct Counting;
+
+thread_local! {
+    static ALLOCATIONS: Cell<usize> = const { Cell::new(0) };
+}
+
+// SAFETY: every call goes to the system's allocator unchanged.
+unsafe impl GlobalAlloc for Counting {
+    unsafe fn alloc(&self, layout: Layout) -> *mut u8 {
+        ALLOCATIONS.set(ALLOCATIONS.get() + 1);
+        // SAFETY: as the caller asks.
+        unsafe { System.alloc(layout) }
+    }
+
+    unsafe fn dealloc(&self, pointer: *mut u8, layout: Layout) {
+        // SAFETY: as the caller asks.
+        unsafe { System.dealloc(pointer, layout) }
+    }
+}
+
+#[global_allocator]
+static COUNTING: Counting = Counting;
 
 const NAN: u64 = 0x7ff8_0000_0000_0000;
 
@@ -57,6 +82,31 @@ fn each_example_gives_its_answer() {
         let example = table::find(name).unwrap().example();
         assert_eq!(bits(call(&example.arguments)), bits(Ok(example.results)), "{name}");
     }
+}
+
+/// A call that is answered allocates nothing, unless it takes lists or texts.
+#[test]
+fn calls_that_are_answered_allocate_nothing() {
+    let input = pour_shot_fill_input {
+        cavities: 4,
+        cavity_volume_ml: 10.0,
+        cold_density_g_per_ml: 1.05,
+        hot_density_g_per_ml: POUR_OMITTED,
+        voids: POUR_OMITTED,
+        feed: POUR_OMITTED,
+        sprue_volume_ml: POUR_OMITTED,
+        topped_mass_g: POUR_OMITTED,
+        layer_share: POUR_OMITTED,
+    };
+    let (mut mass, mut piece, mut shot) =
+        (MaybeUninit::uninit(), MaybeUninit::uninit(), MaybeUninit::uninit());
+    let before = ALLOCATIONS.get();
+    let found = [
+        pour_mass_of_volume(59.0, 1.22, Some(&mut mass), None),
+        pour_piece_mass(9.5, 1.03, 0.95, 0.01, POUR_OMITTED, Some(&mut piece), None),
+        pour_shot_fill(Some(&input), Some(&mut shot), None),
+    ];
+    assert_eq!((found, ALLOCATIONS.get()), ([POUR_OK; 3], before));
 }
 
 /// A required parameter that is omitted is missing, and nothing else is wrong.
