@@ -205,7 +205,7 @@ fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
     assert_eq!(refused.to_string(), "the balance capacity is 0 g; it must be above 0 and at most 1e15 g");
     let bench = bench(None, spoons(), Vec::new());
     let refused = bench.measure(g(5.0), &scooped(1e300), within(5.0)).unwrap_err();
-    assert_eq!(refused.to_string(), "the density as measured is 1e300 g/mL.");
+    assert_eq!(refused.to_string(), "the as measured density is 1e300 g/mL; it must be from 0.001 to 25 g/mL");
 }
 
 #[test]
