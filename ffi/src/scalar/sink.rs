@@ -2,7 +2,9 @@
 
 use std::mem::MaybeUninit;
 
-use pourwright::process::seawater::{Salinity, SeawaterError, Water};
+use pourwright::Diagnose;
+use pourwright::parameter::Parameter;
+use pourwright::process::seawater::{Salinity, Water};
 use pourwright::process::sink::{Body as CoreBody, Motion, Shape, SinkError};
 use pourwright::quantity::{Length, Measurable, Velocity};
 use pourwright::salt::Hook;
@@ -97,7 +99,7 @@ impl Body {
         };
         let salinity = Salinity::Practical(self.salinity);
         let water = Water::new(celsius(self.water_celsius), salinity).map_err(|error| {
-            let salty = matches!(error, SeawaterError::Salinity(_));
+            let salty = error.parameter() == Some(Parameter::SalinityPractical);
             Failure::of(if salty { "body/salinity" } else { "body/water_celsius" }, &error)
         })?;
         Ok((body, water))

@@ -2,8 +2,10 @@
 
 use std::mem::MaybeUninit;
 
+use pourwright::Diagnose;
+use pourwright::parameter::Parameter;
 use pourwright::quantity::{Measurable, Pressure};
-use pourwright::water::{self, WaterError};
+use pourwright::water;
 
 use crate::error::{Error, Failure, Refused};
 use crate::guard::guard;
@@ -43,9 +45,9 @@ pub extern "C" fn pour_cavity_of_water(
         let at = celsius(finite("at_celsius", at_celsius)?);
         let air = Pressure::from_si(finite("air_kpa", air_kpa)? * 1e3);
         let volume = water::volume_weighed(reading, at, air).map_err(|error| {
-            let at = match error {
-                WaterError::Temperature(_) => "at_celsius",
-                WaterError::AirPressure(_) => "air_kpa",
+            let at = match error.parameter() {
+                Some(Parameter::WaterTemperature) => "at_celsius",
+                Some(Parameter::AirPressure) => "air_kpa",
                 _ => "water_g",
             };
             Failure::of(at, &error)

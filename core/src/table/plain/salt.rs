@@ -348,7 +348,11 @@ impl SaltMass {
 
 /// Mass of salt and softener for a loading of a mix.
 #[inline]
-fn mass_of(mix: &Unsalted, feed: Option<f64>, loading: SaltLoading) -> Result<SaltMassResult, Refusal> {
+fn mass_of(
+    mix: &Unsalted,
+    feed: Option<f64>,
+    loading: SaltLoading,
+) -> Result<SaltMassResult, Refusal> {
     let grams = |mass: Mass| PlainUnit::Gram.from_si(mass.si());
     let mass = mix.salt_mass(loading)?;
     let salt = grams(mass);
