@@ -225,6 +225,7 @@ impl BatchNeed {
         let loaded = loads(shots.clone().unwrap_or(1), fill, density, capacity, residue);
         let mut check = Check::new();
         check.merge_numbers(&shots).merge_numbers(&loaded);
+        check.option(Parameter::Cleanings, self.cleanings.map(f64::from));
         check.merge_numbers(&run(1, one, Mass::default()).need());
         check.finish()?;
         let (shots, (injector, loads)) = (shots?, loaded?);
@@ -296,7 +297,10 @@ impl BaseToMark {
         let step = if_given(Parameter::CupMark, self.cup_mark_ml).unwrap_or(capacity);
         let shot: Option<Mass> = if_given(Parameter::ShotMass, self.shot_mass_g);
         let mut check = Check::new();
-        check.option(Parameter::ShotMass, shot.map(|shot| shot.si()));
+        check
+            .number(Parameter::CupCapacity, capacity.si())
+            .option(Parameter::CupMark, self.cup_mark_ml.map(|_| step.si()))
+            .option(Parameter::ShotMass, shot.map(|shot| shot.si()));
         let measured = Marks::Every { step, capacity }.measure(
             of(Parameter::MixNeeded, self.mix_needed_g),
             of(Parameter::BaseFraction, self.base_fraction),
