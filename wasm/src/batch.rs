@@ -1,6 +1,6 @@
 //! Pieces to shots, shots to injector loads.
 
-use pourwright::batch::{self, BatchError, Injector, Rejects, Run, Wanted};
+use pourwright::batch::{self, Injector, Rejects, Run, Wanted};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
@@ -30,11 +30,8 @@ pub fn injector_loads(
     keeps_ml: f64,
 ) -> Result<u32, Refused> {
     let injector = Injector { holds: milliliters(holds_ml), keeps: milliliters(keeps_ml) };
-    match injector.loads(shots, grams(shot_g), grams_per_milliliter(hot_g_per_ml)) {
-        Ok(loads) => Ok(loads.loads),
-        Err(error @ BatchError::NoPieces) => Err(Refused::at("/shots", &error)),
-        Err(error) => Err(error.into()),
-    }
+    let loads = injector.loads(shots, grams(shot_g), grams_per_milliliter(hot_g_per_ml))?;
+    Ok(loads.loads)
 }
 
 /// How much to mix for so many pieces: the masses `total`, `drawn`, `returned`, `pieces`, `sprues` left, `kept` by the

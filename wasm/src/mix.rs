@@ -28,9 +28,7 @@ pub fn density_of_parts_g_per_ml(
     density_of_parts(each, voids).map(in_grams_per_milliliter).map_err(|error| {
         // The part that was taken last is the wrong one.
         let at = match error {
-            MixError::BadVoids(_) => "/voids".into(),
-            MixError::BadMass(_) => format!("/parts/{part}/0"),
-            MixError::BadDensity(_) => format!("/parts/{part}/1"),
+            MixError::Parameters(_) => format!("/parts/{part}"),
             _ => "/parts".into(),
         };
         Refused::at(&at, &error)

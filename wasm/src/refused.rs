@@ -31,7 +31,7 @@ impl Refused {
 
 impl<E: InParameter> From<E> for Refused {
     fn from(error: E) -> Self {
-        Self::at(error.path(), &error)
+        Self::at(&error.path(), &error)
     }
 }
 

@@ -69,8 +69,10 @@ impl SaltMix {
             voids: share(voids),
             salt: Salt {
                 true_density: true_density("/saltGPerMl", salt_g_per_ml)?,
-                scooped_density: ScoopedDensity::new(scooped)
-                    .map_err(|error| Refused::at("/scoopedGPerMl", &error))?,
+                scooped_density: Some(
+                    ScoopedDensity::new(scooped)
+                        .map_err(|error| Refused::at("/scoopedGPerMl", &error))?,
+                ),
                 expansion,
             },
             softener,

@@ -1,7 +1,6 @@
 //! What a shot takes and a piece weighs.
 
-use pourwright::density::DensityError;
-use pourwright::shot::{Cavity, Melt, Shot, ShotError};
+use pourwright::shot::{Cavity, Melt, Shot};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
@@ -24,15 +23,7 @@ pub fn piece_g(
         cold: grams_per_milliliter(cold_g_per_ml),
         voids: share(voids),
     };
-    match melt.piece(milliliters(cavity_ml), share(feed)) {
-        Ok(piece) => Ok(in_grams(piece)),
-        Err(error @ ShotError::Density(DensityError::Unbelievable(found)))
-            if found == melt.cold =>
-        {
-            Err(Refused::at("/coldGPerMl", &error))
-        }
-        Err(error) => Err(error.into()),
-    }
+    Ok(in_grams(melt.piece(milliliters(cavity_ml), share(feed))?))
 }
 
 /// What one shot takes: all cavities and the sprue, hot, and what topping off adds.
