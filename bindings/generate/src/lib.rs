@@ -5,6 +5,7 @@
 //! pourwright-generate` writes them anew, and a test of this crate compares them.
 
 mod js;
+mod text;
 
 use std::path::{Path, PathBuf};
 
