@@ -421,6 +421,20 @@ impl Check {
         self
     }
 
+    /// Keeps the parameters that are wrong by another calculation; what else is wrong with it is left alone. One that is
+    /// wrong already is not told again.
+    pub fn merge_numbers<T, E: Diagnose>(&mut self, other: &Result<T, E>) -> &mut Self {
+        if let Err(error) = other {
+            for number in error.numbers() {
+                let known = |known: &ParameterError| known.parameter == number.parameter;
+                if number.index.is_some() || !self.0.iter().any(known) {
+                    self.0.push(*number);
+                }
+            }
+        }
+        self
+    }
+
     /// Keeps the errors of a result and gives its value.
     #[inline]
     pub fn keep<T>(&mut self, result: Result<T, ParameterError>) -> Option<T> {

@@ -206,6 +206,8 @@ macro_rules! fix {
 }
 
 parameters! {
+    GreenRed a Pure (-200 to 200) (required)
+        "a* of the color: green below 0, red above.";
     AbsolutePressure absolute_pressure Kilopascal (0 to 180) (nothing)
         "Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum.";
     ActivationEnergy activation_energy KilojoulePerMole (10 to 500) (required)
@@ -227,6 +229,8 @@ parameters! {
         "Density of the material in a measure: of a liquid its density, of a powder its bulk density, level and not tapped.";
     AsScooped as_scooped GramPerMilliliter (density) (nothing)
         "Bulk density of a powder, level in the spoon and not tapped.";
+    BlueYellow b Pure (-200 to 200) (required)
+        "b* of the color: blue below 0, yellow above.";
     BalanceCapacity balance_capacity Gram (positive 1e-12 to 1e15) (text "5000 times its readability")
         "Maximum that the balance weighs at once.";
     BalanceLeastLoad balance_least_load Gram (0 to 1e15) (zero)
@@ -264,10 +268,10 @@ parameters! {
         "The mold of a book that the answer is for; the answer then includes the change to that book.";
     CalibratedShape calibrated_shape None (text "a name") (nothing)
         "The shape, where that mold has unlike cavities.";
-    Cavities cavities Count (1 to 1000000) (required)
-        "Number of cavities that a shot fills.";
     CastPieces cast_pieces Count (1 to 1000000) (required)
         "Number of pieces that were cast.";
+    Cavities cavities Count (1 to 1000000) (required)
+        "Number of cavities that a shot fills.";
     CavityVolume cavity_volume Milliliter (positive 1e-9 to 1e15) (required)
         "Volume of one cavity."
         "Measure it, e.g. by the weight of the water that it holds.";
@@ -285,13 +289,15 @@ parameters! {
         "Confidence that enough good pieces come out.";
     Cooling cooling None (text "about the same amount, in a cooler room") (nothing)
         "How such a pot was seen to cool, and how long this one has been out of the oven.";
+    CostInMinorUnits cost Count (0 to 4000000000) (required)
+        "Cost, in the smallest unit of the currency: cents.";
     CostMargin cost_margin Pure (0 below 1) (nothing)
         "Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price.";
     Cup cup Milliliter (text "above 0") (text "the book's largest cup, as full as its limits allow")
         "Volume that the cup may hold.";
     CupCapacity cup_capacity Milliliter (positive 1e-9 to 1e15) (required)
         "Volume of the cup up to its last mark.";
-    CupMark cup_mark Milliliter (positive 1e-9 to 1e15) (text "one mark alone, for the amount of base")
+    CupMark cup_mark Milliliter (positive 1e-9 to 1e15) (text "one mark alone, when it is full")
         "Distance between the marks of the cup.";
     Cups cups None (1 to 64) (nothing)
         "The cups with evenly spaced marks: of each the distance between marks and the capacity.";
@@ -305,8 +311,12 @@ parameters! {
         "Standard uncertainty of the density of the piece; its bounds are counted at twice that.";
     Depth depth Meter (positive 1e-9 to 12000) (nothing)
         "Depth to give the sink time for.";
-    DialTolerance dial_tolerance Kilopascal (0 to 101.325) (= 3.05)
-        "How far the vacuum gauge may be off to either side; 3.05 kPa (0.9 inHg) is 3 % of a common dial.";
+    DialAccuracy dial_accuracy Pure (0 to 1) (= 0.03)
+        "Accuracy of the vacuum gauge, as a share of its span.";
+    DialSpan dial_span Kilopascal (positive 1e-3 to 1000) (= 101.59167)
+        "Maximum that the vacuum gauge shows.";
+    DialTolerance dial_tolerance Kilopascal (0 to 101) (= 3.0477501)
+        "How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial.";
     Diameter diameter Millimeter (positive 1e-6 to 1e6) (required)
         "Mean diameter of the piece.";
     DoseAmount dose_amount None (text "above 0; g, mL or drops") (required)
@@ -319,6 +329,8 @@ parameters! {
         "The doses: of each its smallest step, its tolerance and its ratio to the base.";
     DragFactor drag_factor Pure (positive 1e-3 to 1e3) (= 1)
         "Drag of the piece per drag of its shape, from a timed drop.";
+    DropDensity drop_density GramPerMilliliter (density) (nothing)
+        "Density of the piece that was dropped.";
     DropDepth drop_depth Meter (positive 1e-9 to 12000) (nothing)
         "Depth of a timed drop, the piece let go just below the surface.";
     DropMass drop_mass Gram (positive 1e-12 to 1e15) (nothing)
@@ -332,6 +344,12 @@ parameters! {
         "Mass of the injector emptied as at work; at least that of the clean one.";
     EntrainedAir entrained_air Pure (0 below 1) (required)
         "Share of air in the mix by volume, under the outside pressure.";
+    EquivalentTime equivalent_time Second (0 to 1e15) (required)
+        "Equivalent time that the pot has been through, at the temperature of its budget.";
+    ExtraMost extra_most Pure (0 to 1) (nothing)
+        "Highest dose of stabilizer for which the extra time is known, by mass of base.";
+    ExtraTime extra_time Second (positive 1e-6 to 1e15) (nothing)
+        "Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000 s is 5 min for every 1 %.";
     Feed feed Pure (0 to 1) (= 0.5)
         "Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).";
     FeedUncertainty feed_uncertainty Pure (0 to 1) (zero)
@@ -340,6 +358,8 @@ parameters! {
         "Density of the film that the flake is cut from.";
     FinishedAmount finished_amount None (text "above 0, g or mL") (nothing)
         "The finished mix to make: its mass, or its volume cold and liquid.";
+    FinishedDensity finished_density GramPerMilliliter (density) (required)
+        "Density of the finished plastic at 20 °C, voids counted.";
     FinishedMass finished_mass Gram (positive 1e-12 to 1e15) (required)
         "Finished mass that contains the dose of flake.";
     FishedWater fished_water None (text "0 to 40 °C, salinity 0 to 42 g/kg") (required)
@@ -380,7 +400,7 @@ parameters! {
         "Smallest mix that the injector can draw from.";
     InjectorResidue injector_residue Milliliter (0 to 1e15) (zero)
         "Volume that stays in the injector each time it is emptied; below its capacity.";
-    InjectorWeighed injector_weighed None (2 to 1000) (required)
+    InjectorWeighed injector_weighed Gram (2 to 1000) (required)
         "Weighings of the injector, each clean and then emptied as at work.";
     Kind kind None (text "a kind of material") (required)
         "What the material is for; powders (pearl, flake, salt) are measured as scooped.";
@@ -388,6 +408,8 @@ parameters! {
         "Share of the cavity that this layer of a laminated piece fills.";
     Length length Millimeter (positive 1e-6 to 1e6) (nothing)
         "Length of a stick, at least 2.01 diameters; not used for a ball.";
+    Lightness lightness Pure (0 to 100) (required)
+        "L* of the color: 0 for black, 100 for white.";
     LiquidVolume liquid_volume Milliliter (positive 1e-9 to 1e15) (required)
         "Volume of the pot, cold and without air.";
     Loading loading Any (text "in the unit of its form") (required)
@@ -426,8 +448,22 @@ parameters! {
         "Maximum share of salt in the finished mix, by true volume.";
     Orders orders None (text "an orders document") (required)
         "The order list.";
+    OtherGreenRed other_a Pure (-200 to 200) (required)
+        "a* of the other color.";
+    OtherAsScooped other_as_scooped GramPerMilliliter (density) (nothing)
+        "Bulk density of the other flake, level in the spoon.";
+    OtherBlueYellow other_b Pure (-200 to 200) (required)
+        "b* of the other color.";
+    OtherCut other_cut None (text "0.05 to 6.35 mm") (required)
+        "Size and shape of the other flake.";
+    OtherFilmDensity other_film_density GramPerMilliliter (density) (required)
+        "Density of the film of the other flake.";
     OtherFlake other_flake None (text "as a material in a book") (nothing)
         "The flake that takes its place.";
+    OtherLightness other_lightness Pure (0 to 100) (required)
+        "L* of the other color.";
+    OtherThickness other_thickness Micrometer (positive 1e-3 to 6350) (required)
+        "Thickness of the film of the other flake; below the size of its cut.";
     OvenLeast oven_least Gram (positive 1e-12 to 1e15) (nothing)
         "Smallest mix that the oven heats evenly.";
     Overlap overlap None (text "refuse, add or last") (word "refuse")
@@ -436,6 +472,8 @@ parameters! {
         "What goes into each pack.";
     Packs packs Count (1 to 1000000) (= 1)
         "Number of packs for the pieces; at most one for each piece.";
+    Part part Count (1 to 1000) (required)
+        "Which part of the mix, counted from 1.";
     PartDensity part_density GramPerMilliliter (density) (required)
         "True density of one part of a mix.";
     PartMass part_mass Gram (0 to 1e15) (required)
@@ -463,6 +501,10 @@ parameters! {
         "Durometer reading of a measured point.";
     PointRatio point_ratio Pure (0 to 10) (required)
         "Softener or hardener of a measured point, mass per mass of base.";
+    PointSalt point_salt Pure (0 to 10) (required)
+        "Salt of a measured point, mass per mass of base.";
+    PointSoftener point_softener Pure (0 to 10) (required)
+        "Softener that the shop adds at that salt, mass per mass of base.";
     Points points None (2 to 1000) (required)
         "The shop's own measured points, by rising ratio: of each the ratio and the durometer reading.";
     Pot pot None (text "amounts: a volume, a mass or drops; 0 or more") (required)
@@ -497,6 +539,8 @@ parameters! {
         "Mass of the mix that comes back: sprue that is melted again, leftover that is kept; at most the mass of the mix.";
     ReturnedWorth returned_worth Pure (0 to 1) (= 1)
         "Share of its material cost that it is still worth.";
+    Rise rise Pure (1 to 1000) (nothing)
+        "Level of a pot in the vacuum over its level before; give this or the entrained air.";
     SalinityAbsolute salinity_absolute Pure (0 to 0.042) (nothing)
         "Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical one."
         "Give 0 for fresh water, about 0.035 for the ocean.";
@@ -512,10 +556,14 @@ parameters! {
         "True density of the salt: 2.165 g/mL for sodium chloride.";
     SaltExpansion salt_expansion PerKelvin (0 to 0.01) (zero)
         "Volumetric thermal expansion of the salt.";
+    SaltOfBase salt_of_base Pure (0 to 10) (required)
+        "Salt, mass per mass of base; between the measured points.";
     SaltSoftener salt_softener None (text "a material and its share of the salt") (nothing)
         "The softener that goes in with the salt.";
     SaltedBody salted_body None (text "a stick or a ball") (nothing)
         "Shape and size of the piece as it sinks, for its sink rate with and without the salt.";
+    SaltedPoints salted_points None (2 to 1000) (required)
+        "The shop's own measured points, by rising salt: of each the salt and the softener, mass per mass of base.";
     SaltedWater salted_water None (text "0 to 40 °C, salinity 0 to 42 g/kg") (nothing)
         "The water in which it sinks; needed with the body.";
     Scale scale None (text "shore-00 or shore-a") (required)
@@ -562,7 +610,7 @@ parameters! {
         "Volume of the sprue.";
     StabilizerDose stabilizer_dose Pure (0 to 1) (as BudgetWith budget_with)
         "Stabilizer in the mix, by mass of base.";
-    StationPressure station_pressure Kilopascal (22.64 to 177.6) (required)
+    StationPressure station_pressure Kilopascal (22.6 to 178) (required)
         "Air pressure at the place itself, not reduced to sea level.";
     StillThere still_there None (text "above 0, at most all of it; g or mL") (text "all of it")
         "What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot.";
@@ -695,6 +743,7 @@ impl Parameter {
             Self::Scale => crate::softener::Scale::WORDS,
             Self::Phase => crate::mix::Phase::WORDS,
             Self::Alike => crate::flake::Alike::WORDS,
+            Self::Shape => crate::process::sink::Outline::WORDS,
             Self::Kind => crate::material::Kind::WORDS,
             _ => &[],
         }
@@ -707,6 +756,7 @@ impl Parameter {
         match self {
             Self::Parts => &[Self::PartMass, Self::PartDensity],
             Self::Points => &[Self::PointRatio, Self::PointHardness],
+            Self::SaltedPoints => &[Self::PointSalt, Self::PointSoftener],
             Self::Doses => &[Self::DoseStep, Self::Tolerance, Self::DoseRatio],
             Self::Cups => &[Self::CupMark, Self::CupCapacity],
             Self::Spoons => &[Self::SpoonVolume],

@@ -31,11 +31,11 @@ mod error;
 mod shape;
 
 pub use self::error::SinkError;
-pub use self::shape::Shape;
+pub use self::shape::{Outline, Shape};
 
 use uom::si::acceleration::standard_gravity;
 
-use crate::parameter::{Check, Parameter};
+use crate::parameter::{Check, Parameter, ParameterErrors};
 use crate::process::seawater::Water;
 use crate::quantity::{
     Acceleration, Force, Length, Mass, MassDensity, Ratio, Time, Velocity, Volume,
@@ -282,13 +282,21 @@ impl Body {
         weight / (self.mass(density) + self.shape.added_mass() * displaced)
     }
 
-    fn check(&self, water: &Water, mut check: Check) -> Result<(), SinkError> {
+    /// Checks all numbers of the piece.
+    pub(crate) fn checked(&self) -> Result<(), ParameterErrors> {
+        let mut check = Check::new();
         check
             .number(Parameter::PieceVolume, self.volume.value)
             .number(Parameter::Diameter, self.shape.diameter().value)
             .option(Parameter::Length, self.shape.length().map(|length| length.value))
             .number(Parameter::HookMass, self.hook.mass.value)
-            .number(Parameter::HookVolume, self.hook.volume.value)
+            .number(Parameter::HookVolume, self.hook.volume.value);
+        check.finish()
+    }
+
+    fn check(&self, water: &Water, mut check: Check) -> Result<(), SinkError> {
+        check
+            .merge(self.checked())
             .number(Parameter::WaterDensity, water.density.value)
             .number(Parameter::WaterViscosity, water.viscosity.value)
             .number(Parameter::DragFactor, self.factor());

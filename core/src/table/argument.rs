@@ -208,6 +208,7 @@ word_fields! {
     crate::mix::Phase, "mix::Phase";
     crate::flake::Alike, "flake::Alike";
     crate::material::Kind, "material::Kind";
+    crate::process::sink::Outline, "process::sink::Outline";
 }
 
 /// The type of a result's field.

@@ -42,6 +42,32 @@ refusals! {
 
     /// A salt loading out of reach.
     Salt(crate::salt::SaltError),
+    /// A batch that cannot be made.
+    Batch(crate::batch::BatchError),
+    /// A fall that cannot be told.
+    Sink(crate::process::sink::SinkError),
+    /// Points that make no curve, or a question outside them.
+    Softener(crate::softener::SoftenerError),
+    /// A gauge reading that the air does not give.
+    Gauge(crate::process::gauge::GaugeError),
+    /// A vacuum in which the pot boils.
+    Degas(crate::process::degas::DegasError),
+    /// A cut that cannot be read.
+    Cut(crate::flake::CutError),
+    /// A flake that cannot be.
+    Flake(crate::flake::FlakeError),
+    /// A color that cannot be.
+    Color(crate::color::ColorError),
+    /// A heat history that cannot be.
+    History(crate::process::history::HistoryError),
+    /// A budget that is not known.
+    Budget(crate::process::budget::BudgetError),
+    /// Weighings that do not agree.
+    Calibrate(crate::calibrate::CalibrateError),
+    /// Money that does not add up.
+    Cost(crate::cost::CostError),
+    /// A currency that is none.
+    Price(crate::price::PriceError),
     /// No tool of the bench is fine enough.
     Measure(crate::bench::MeasureError),
 }

@@ -8,11 +8,22 @@ use super::SinkError;
 use crate::process::drag;
 use crate::quantity::{Area, Length, Volume};
 use crate::show;
+use crate::words::words;
 
 /// The least and the most that a piece is believed to hold, of a plain cylinder or ball of its size: tails and waists
 /// make it less, fins more (common practice, no source). Beyond it is a slip of the unit.
 pub(super) const LEAST_OF_BODY: f64 = 0.4;
 pub(super) const MOST_OF_BODY: f64 = 1.3;
+
+words! {
+    /// The shape of a piece, as a word.
+    pub enum Outline {
+        /// Longer than thick: it sinks sideways.
+        Stick = "stick",
+        /// As long as thick, about.
+        Ball = "ball",
+    }
+}
 
 /// What a piece is like as it falls.
 #[derive(Debug, Clone, Copy, PartialEq)]

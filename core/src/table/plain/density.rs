@@ -1,8 +1,8 @@
 //! Masses, volumes and densities.
 
 use super::{of, or_default};
-use crate::mix::density_of_parts;
-use crate::parameter::{Check, Parameter, PlainUnit};
+use crate::mix::{MixError, density_of_parts};
+use crate::parameter::{Check, Parameter, ParameterError, PlainUnit, Problem};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
 use crate::table::{Refusal, calculation};
 
@@ -37,6 +37,96 @@ impl MassOfVolume {
         check.finish()?;
         let mass: Mass = volume * density;
         Ok(MassOfVolumeResult { mass_g: PlainUnit::Gram.from_si(mass.si()) })
+    }
+}
+
+calculation! {
+    /// Volume of a mass: V = m/ρ, with the densities of `mass_of_volume`.
+    VOLUME_OF_MASS = "volume_of_mass": VolumeOfMass -> VolumeOfMassResult
+    takes {
+        mass_g: f64 = Mass,
+        density_g_per_ml: f64 = Density,
+    }
+    gives {
+        /// The volume.
+        volume_ml: f64 = "volume" Milliliter,
+    }
+    example VolumeOfMass { mass_g: 257.5, density_g_per_ml: 1.03 } => VolumeOfMassResult { volume_ml: 250.0 };
+}
+
+impl VolumeOfMass {
+    /// Calculates.
+    ///
+    /// # Errors
+    /// Numbers out of their ranges.
+    #[inline]
+    pub fn calculate(&self) -> Result<VolumeOfMassResult, Refusal> {
+        let mass: Mass = of(Parameter::Mass, self.mass_g);
+        let density: MassDensity = of(Parameter::Density, self.density_g_per_ml);
+        let mut check = Check::new();
+        check.number(Parameter::Mass, mass.value).number(Parameter::Density, density.value);
+        check.finish()?;
+        let volume: Volume = mass / density;
+        Ok(VolumeOfMassResult { volume_ml: PlainUnit::Milliliter.from_si(volume.si()) })
+    }
+}
+
+calculation! {
+    /// Share of one part in a mix, by mass and by true volume.
+    ///
+    /// Mass: m_i/Σm; volume: (m_i/ρ_i)/Σ(m/ρ).
+    MIX_SHARE = "mix_share": MixShare<'a> -> MixShareResult
+    takes {
+        parts: &'a [[f64; 2]] = Parts,
+        part: u32 = Part,
+    }
+    gives {
+        /// Share of its mass.
+        mass_share: f64 = "mass_share" Pure,
+        /// Share of its true volume.
+        volume_share: f64 = "volume_share" Pure,
+    }
+    request "mix"
+    example MixShare { parts: &[[75.0, 1.0], [50.0, 2.0]], part: 2 }
+        => MixShareResult { mass_share: 0.4, volume_share: 0.25 };
+}
+
+impl MixShare<'_> {
+    /// Calculates.
+    ///
+    /// # Errors
+    /// Numbers out of their ranges; a part that there is not; parts without any mass.
+    pub fn calculate(&self) -> Result<MixShareResult, Refusal> {
+        let mut check = Check::new();
+        check.count(Parameter::Parts, self.parts.len());
+        let count = self.parts.len() as f64;
+        check.number(Parameter::Part, f64::from(self.part));
+        if f64::from(self.part) > count {
+            check.push(ParameterError::new(
+                Parameter::Part,
+                Problem::OutOfRange(f64::from(self.part)),
+            ));
+        }
+        let (mut mass, mut volume) = (0.0, 0.0);
+        let mut own = (0.0, 0.0);
+        for (index, &[part, density]) in self.parts.iter().enumerate() {
+            let part: Mass = of(Parameter::PartMass, part);
+            let density: MassDensity = of(Parameter::PartDensity, density);
+            check
+                .element(Parameter::PartMass, index, part.value)
+                .element(Parameter::PartDensity, index, density.value);
+            let filled: Volume = part / density;
+            mass += part.value;
+            volume += filled.value;
+            if u32::try_from(index.saturating_add(1)) == Ok(self.part) {
+                own = (part.value, filled.value);
+            }
+        }
+        check.finish()?;
+        if volume <= 0.0 {
+            return Err(MixError::Empty.into());
+        }
+        Ok(MixShareResult { mass_share: own.0 / mass, volume_share: own.1 / volume })
     }
 }
 

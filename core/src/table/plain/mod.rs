@@ -3,17 +3,37 @@
 //! A number that is `None` is omitted, and the default of its parameter counts. NaN is refused like any other number that
 //! is not finite. A door whose language has no way to omit a number takes [`OMITTED`] for it.
 
+pub(in crate::table) mod batch;
 pub(in crate::table) mod bench;
+pub(in crate::table) mod calibrate;
+pub(in crate::table) mod color;
+pub(in crate::table) mod cost;
+pub(in crate::table) mod degas;
 pub(in crate::table) mod density;
+pub(in crate::table) mod flake;
+pub(in crate::table) mod heat;
 pub(in crate::table) mod quantity;
 pub(in crate::table) mod salt;
 pub(in crate::table) mod shot;
+pub(in crate::table) mod sink;
+pub(in crate::table) mod softener;
+pub(in crate::table) mod water;
 
+pub use batch::*;
 pub use bench::*;
+pub use calibrate::*;
+pub use color::*;
+pub use cost::*;
+pub use degas::*;
 pub use density::*;
+pub use flake::*;
+pub use heat::*;
 pub use quantity::*;
 pub use salt::*;
 pub use shot::*;
+pub use sink::*;
+pub use softener::*;
+pub use water::*;
 
 use crate::parameter::Parameter;
 use crate::quantity::Measurable;

@@ -270,3 +270,154 @@ fn bounds(
     let (one, other) = (at(0.0), at(1.0));
     Ok([one.min(other).min(answer), one.max(other).max(answer)])
 }
+
+salt_calculation! {
+    /// Mass of salt for a loading, and of the softener that goes in with it.
+    SALT_MASS = "salt_mass": SaltMass -> SaltMassResult
+    takes {
+        form: SaltForm = Form,
+        loading: f64 = Loading,
+    }
+    gives {
+        /// Mass of salt.
+        salt_mass_g: f64 = "salt_mass" Gram,
+        /// Its lower bound where the feed matters and is not known; else the mass.
+        salt_mass_min_g: f64 = "salt_mass_min" Gram,
+        /// Its upper bound where the feed matters and is not known; else the mass.
+        salt_mass_max_g: f64 = "salt_mass_max" Gram,
+        /// Mass of softener that goes in with it.
+        softener_mass_g: f64 = "softener_mass" Gram,
+    }
+    example { form: SaltForm::OfBase, loading: 0.1 } => SaltMassResult {
+        salt_mass_g: 25.0,
+        salt_mass_min_g: 25.0,
+        salt_mass_max_g: 25.0,
+        softener_mass_g: 0.0,
+    };
+}
+
+impl SaltMass {
+    /// Calculates.
+    ///
+    /// # Errors
+    /// Numbers out of their ranges; a loading out of reach, with what is in reach.
+    pub fn calculate(&self) -> Result<SaltMassResult, Refusal> {
+        let mix = self.mix().read()?;
+        mass_of(&mix, self.feed, loading(self.form, self.loading))
+    }
+}
+
+/// Mass of salt and softener for a loading of a mix.
+#[inline]
+fn mass_of(mix: &Unsalted, feed: Option<f64>, loading: SaltLoading) -> Result<SaltMassResult, Refusal> {
+    let grams = |mass: Mass| PlainUnit::Gram.from_si(mass.si());
+    let mass = mix.salt_mass(loading)?;
+    let salt = grams(mass);
+    let calculate = |mix: &Unsalted| mix.salt_mass(loading).map(grams);
+    let [salt_mass_min_g, salt_mass_max_g] = bounds(mix, feed, salt, calculate)?;
+    let per_salt = mix.softener.map_or(0.0, |softener| softener.per_salt.value);
+    Ok(SaltMassResult {
+        salt_mass_g: salt,
+        salt_mass_min_g,
+        salt_mass_max_g,
+        softener_mass_g: grams(mass * per_salt),
+    })
+}
+
+salt_calculation! {
+    /// Salt loadings in reach: without salt, and with the maximum that `most_solids` allows.
+    SALT_REACH = "salt_reach": SaltReach -> SaltReachResult
+    takes {
+        form: SaltForm = Form,
+    }
+    gives {
+        /// The loading without salt, in the unit of the form.
+        loading_min: f64 = "loading_min" Any,
+        /// The maximum loading, in the unit of the form.
+        loading_max: f64 = "loading_max" Any,
+    }
+    example { form: SaltForm::FinishedDensity }
+        => SaltReachResult { loading_min: 1.0, loading_max: 1.3 };
+}
+
+impl SaltReach {
+    /// Calculates.
+    ///
+    /// # Errors
+    /// Numbers out of their ranges; salt that does not raise the form.
+    pub fn calculate(&self) -> Result<SaltReachResult, Refusal> {
+        let (least, most) = self.mix().read()?.reach(self.form)?;
+        Ok(SaltReachResult { loading_min: plain(least), loading_max: plain(most) })
+    }
+}
+
+calculation! {
+    /// Mass of salt that brings a base alone to a finished density: `salt_mass` in one form, with few numbers.
+    ///
+    /// m_s = (ρ′V₀ − M₀)/(1 − ρ′/ρ_s) with ρ′ = ρ_t/(1 − φ).
+    SALT_FOR_DENSITY = "salt_for_density": SaltForDensity -> SaltForDensityResult
+    takes {
+        base_volume_ml: f64 = BaseVolume,
+        base_density_g_per_ml: f64 = BaseDensity,
+        salt_density_g_per_ml: f64 = SaltDensity,
+        finished_density_g_per_ml: f64 = FinishedDensity,
+        voids: Option<f64> = Voids,
+        most_solids: Option<f64> = MostSolids,
+    }
+    gives {
+        /// Mass of salt.
+        salt_mass_g: f64 = "salt_mass" Gram,
+    }
+    cautions ["salt-settles", "salt-dry"]
+    request "salt"
+    example SaltForDensity {
+        base_volume_ml: 250.0,
+        base_density_g_per_ml: 1.0,
+        salt_density_g_per_ml: 2.0,
+        finished_density_g_per_ml: 1.25,
+        voids: None,
+        most_solids: None,
+    } => SaltForDensityResult { salt_mass_g: 166.666_666_666_666_7 };
+}
+
+impl SaltForDensity {
+    /// Calculates.
+    ///
+    /// # Errors
+    /// Numbers out of their ranges; a density out of reach, with what is in reach.
+    #[inline]
+    pub fn calculate(&self) -> Result<SaltForDensityResult, Refusal> {
+        let base_volume: Volume = of(Parameter::BaseVolume, self.base_volume_ml);
+        let base_density: MassDensity = of(Parameter::BaseDensity, self.base_density_g_per_ml);
+        let base_mass = base_density * base_volume;
+        let mix = Unsalted {
+            base_mass,
+            base_volume,
+            mass: base_mass,
+            volume: base_volume,
+            hot_volume: base_volume,
+            shot_temperature: or_default(Parameter::ShotTemperature, None),
+            voids: or_default(Parameter::Voids, self.voids),
+            salt: Salt {
+                true_density: TrueDensity::unchecked(of(
+                    Parameter::SaltDensity,
+                    self.salt_density_g_per_ml,
+                )),
+                scooped_density: None,
+                expansion: or_default(Parameter::SaltExpansion, None),
+            },
+            softener: None,
+            most_solids: or_default(Parameter::MostSolids, self.most_solids),
+            cavity: None,
+            hook: Hook::default(),
+        };
+        let wanted: MassDensity = of(Parameter::FinishedDensity, self.finished_density_g_per_ml);
+        if !Parameter::FinishedDensity.holds_si(wanted.value) {
+            let mut check = Check::new();
+            check.number(Parameter::FinishedDensity, wanted.value).merge(mix.checked());
+            check.finish()?;
+        }
+        let mass = mix.salt_mass(SaltLoading::FinishedDensity(wanted))?;
+        Ok(SaltForDensityResult { salt_mass_g: PlainUnit::Gram.from_si(mass.si()) })
+    }
+}
