@@ -33,7 +33,9 @@ const fields = (text) =>
 
 /** A function for each calculation. */
 export function functions(calculations) {
-  return Object.fromEntries(calculations.map((calculation) => [calculation.name, (given) => evaluate(calculation, given)]))
+  return Object.fromEntries(
+    calculations.map((calculation) => [calculation.name, (given) => evaluate(calculation, given)]),
+  )
 }
 
 /** A function on columns for each that takes a number and gives no list. */
@@ -78,7 +80,9 @@ function evaluateColumns(calculation, given, statuses) {
     if (value instanceof Column && value.numbers.length !== rows) {
       const { name } = calculation.parameters[index]
       const found = `"${name}" has ${value.numbers.length} rows, the first column ${rows}.`
-      faults.push(fault('unequal-columns', `/${name}`, found, 'Give columns of the same length, or a number for all rows.'))
+      faults.push(
+        fault('unequal-columns', `/${name}`, found, 'Give columns of the same length, or a number for all rows.'),
+      )
     }
   }
   if (rows === undefined) {
@@ -154,6 +158,7 @@ class Column {
 function list(path, given, width, faults) {
   if (!isList(given)) return NO_LIST
   const numbers = []
+  const before = faults.length
   let index = 0
   for (const item of given) {
     const place = `${path}/${index++}`
@@ -162,7 +167,7 @@ function list(path, given, width, faults) {
     else row(place, item)
     if (index * BYTES * width > LONGEST) refuse('document-too-long', path, 'The list is too long.', 'Split it.')
   }
-  return Float64Array.from(numbers)
+  return faults.length > before ? NO_LIST : Float64Array.from(numbers)
 
   function row(place, items) {
     let column = 0
