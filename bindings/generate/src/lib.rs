@@ -4,6 +4,9 @@
 //! One module per door, each with `files()`: what it writes. The results are committed; `cargo run -p
 //! pourwright-generate` writes them anew, and a test of this crate compares them.
 
+pub mod c;
+mod c_test;
+mod ffi_test;
 mod js;
 mod text;
 
@@ -39,5 +42,5 @@ pub fn root() -> &'static Path {
 /// All files, of all doors.
 #[must_use]
 pub fn files() -> Vec<File> {
-    [js::files()].concat()
+    [c::files(), js::files()].concat()
 }
