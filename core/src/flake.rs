@@ -290,9 +290,11 @@ mod tests {
 
     #[test]
     fn films_that_are_none() {
-        for micrometers in [0.0, -1.0, 890.0, f64::NAN] {
-            assert_eq!(film(".035", micrometers, None).unwrap_err().code(), "flake-thickness");
+        for micrometers in [0.0, -1.0, f64::NAN] {
+            let refused = film(".035", micrometers, None).unwrap_err();
+            assert_eq!(refused.code(), crate::parameter::refused_as(micrometers));
         }
+        assert_eq!(film(".035", 890.0, None).unwrap_err().code(), "flake-thickness");
         assert_eq!(
             film(".035", 900.0, None).unwrap_err().to_string(),
             "A film of 900 µm is none for a cut of .035 in hex (0.889 mm)."
@@ -313,7 +315,7 @@ mod tests {
             flake.scoop(g(grams)).unwrap_err().code(),
             flake.swap(g(grams), &flake, Alike::Count).unwrap_err().code(),
         ] {
-            assert_eq!(code, "flake-dose");
+            assert_eq!(code, crate::parameter::refused_as(grams));
         }
     }
 

@@ -599,13 +599,13 @@ mod tests {
         for celsius in [-1.0e4, f64::NAN, f64::INFINITY] {
             let at = ThermodynamicTemperature::from_si(celsius);
             let refused = mix.density(&table, Phase::Liquid, at, 0.0).unwrap_err();
-            assert_eq!(refused.code(), "mix-bad-temperature");
+            assert_eq!(refused.code(), crate::parameter::refused_as(celsius));
         }
         for voids in [-0.1, 1.0, f64::NAN] {
             let at = reference_temperature();
             assert_eq!(
                 mix.density(&table, Phase::Liquid, at, voids).unwrap_err().code(),
-                "mix-bad-voids"
+                crate::parameter::refused_as(voids)
             );
         }
         let unknown = super::tests::mix(&[(2, 1.0)]);
@@ -691,11 +691,11 @@ mod tests {
         let bad = |mass: f64, density: f64, voids: f64| {
             density_of_parts([(g(mass), g_per_ml(density))], voids).unwrap_err().code()
         };
-        assert_eq!(bad(-1.0, 1.0, 0.0), "mix-bad-mass");
-        assert_eq!(bad(f64::NAN, 1.0, 0.0), "mix-bad-mass");
-        assert_eq!(bad(1.0, 0.0, 0.0), "mix-bad-density");
-        assert_eq!(bad(1.0, f64::NAN, 0.0), "mix-bad-density");
-        assert_eq!(bad(1.0, 1.0, 1.0), "mix-bad-voids");
+        assert_eq!(bad(-1.0, 1.0, 0.0), "out-of-range");
+        assert_eq!(bad(f64::NAN, 1.0, 0.0), "not-finite");
+        assert_eq!(bad(1.0, 0.0, 0.0), "out-of-range");
+        assert_eq!(bad(1.0, f64::NAN, 0.0), "not-finite");
+        assert_eq!(bad(1.0, 1.0, 1.0), "out-of-range");
         assert_eq!(bad(0.0, 1.0, 0.0), "mix-empty");
     }
 }

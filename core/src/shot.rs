@@ -265,7 +265,7 @@ mod tests {
     #[case(&[Cavity { volume: ml(5.0), count: 0 }], 1.0, 0.0, 0.5, "out-of-range")]
     #[case(&[Cavity { volume: ml(0.0), count: 1 }], 1.0, 0.0, 0.5, "out-of-range")]
     #[case(&[Cavity { volume: ml(5.0), count: 1 }], -1.0, 0.0, 0.5, "out-of-range")]
-    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, f64::NAN, 0.5, "out-of-range")]
+    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, f64::NAN, 0.5, "not-finite")]
     #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, 0.0, 1.5, "out-of-range")]
     fn refuses(
         #[case] cavities: &[Cavity],
@@ -279,7 +279,7 @@ mod tests {
 
     #[rstest]
     #[case(melt(0.0, 1.0, 0.0), "out-of-range")]
-    #[case(melt(1.0, f64::NAN, 0.0), "out-of-range")]
+    #[case(melt(1.0, f64::NAN, 0.0), "not-finite")]
     #[case(melt(0.9, 1.0, 1.0), "out-of-range")]
     #[case(melt(1.0, 0.9, 0.0), "out-of-range")]
     fn refuses_a_mix(#[case] melt: Melt, #[case] code: &str) {

@@ -448,14 +448,14 @@ mod tests {
     }
 
     #[rstest]
-    #[case(&[], "softener-too-few-points")]
-    #[case(&[(0.1, 50.0)], "softener-too-few-points")]
+    #[case(&[], "out-of-range")]
+    #[case(&[(0.1, 50.0)], "out-of-range")]
     #[case(&[(0.1, 50.0), (0.1, 40.0)], "softener-points-not-rising")]
     #[case(&[(0.2, 50.0), (0.1, 40.0)], "softener-points-not-rising")]
-    #[case(&[(-0.1, 50.0), (0.1, 40.0)], "softener-ratio-not-valid")]
-    #[case(&[(0.1, 50.0), (f64::NAN, 40.0)], "softener-ratio-not-valid")]
-    #[case(&[(0.1, 50.0), (0.2, 140.0)], "softener-reading-not-valid")]
-    #[case(&[(0.1, 50.0), (0.2, f64::NAN)], "softener-reading-not-valid")]
+    #[case(&[(-0.1, 50.0), (0.1, 40.0)], "out-of-range")]
+    #[case(&[(0.1, 50.0), (f64::NAN, 40.0)], "not-finite")]
+    #[case(&[(0.1, 50.0), (0.2, 140.0)], "out-of-range")]
+    #[case(&[(0.1, 50.0), (0.2, f64::NAN)], "not-finite")]
     fn refuses_what_makes_no_curve(#[case] points: &[(f64, f64)], #[case] code: &str) {
         assert_eq!(HardnessCurve::new(&on(Scale::Shore00, points)).unwrap_err().code(), code);
     }

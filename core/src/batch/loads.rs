@@ -134,11 +134,11 @@ mod tests {
     }
 
     #[rstest]
-    #[case(injector(4.0, 4.0), 3, 1.0, "batch-number-out-of-range")]
-    #[case(injector(0.0, 0.0), 3, 1.0, "batch-not-positive")]
-    #[case(injector(100.0, -1.0), 3, 1.0, "batch-number-out-of-range")]
-    #[case(injector(100.0, 4.0), 3, f64::NAN, "batch-not-positive")]
-    #[case(injector(100.0, 4.0), 0, 1.0, "batch-no-pieces")]
+    #[case(injector(4.0, 4.0), 3, 1.0, "out-of-range")]
+    #[case(injector(0.0, 0.0), 3, 1.0, "out-of-range")]
+    #[case(injector(100.0, -1.0), 3, 1.0, "out-of-range")]
+    #[case(injector(100.0, 4.0), 3, f64::NAN, "not-finite")]
+    #[case(injector(100.0, 4.0), 0, 1.0, "out-of-range")]
     fn refuses(
         #[case] injector: Injector,
         #[case] shots: u32,

@@ -156,11 +156,11 @@ mod tests {
 
     #[rstest]
     #[case(every(0.0, 500.0), 100.0)]
-    #[case(every(25.0, f64::NAN), 100.0)]
+    #[case(every(25.0, -1.0), 100.0)]
     #[case(every(25.0, 500.0), 0.0)]
     #[case(Marks::List(&[ml(0.0)]), 100.0)]
     fn refuses(#[case] marks: Marks<'_>, #[case] volume: f64) {
-        assert_eq!(marks.round_up(ml(volume)).unwrap_err().code(), "batch-not-positive");
+        assert_eq!(marks.round_up(ml(volume)).unwrap_err().code(), "out-of-range");
     }
 
     #[test]

@@ -84,7 +84,6 @@ impl Run {
             .number(Parameter::SprueMass, self.sprue.value)
             .number(Parameter::Returned, self.returned.value)
             .number(Parameter::ResidueMass, self.injector_keeps.value)
-            .number(Parameter::Cleanings, f64::from(self.cleanings))
             .number(Parameter::PotFilm, self.film.value)
             .number(Parameter::PotHeel, self.heel.value)
             .relation(
@@ -140,12 +139,12 @@ mod tests {
     }
 
     #[rstest]
-    #[case(Run { shots: 0, ..run() }, "batch-no-pieces")]
-    #[case(Run { fill: g(0.0), ..run() }, "batch-not-positive")]
-    #[case(Run { sprue: g(50.0), ..run() }, "batch-number-out-of-range")]
-    #[case(Run { returned: Ratio::from(1.1), ..run() }, "batch-number-out-of-range")]
-    #[case(Run { film: g(f64::NAN), ..run() }, "batch-number-out-of-range")]
-    #[case(Run { heel: g(-1.0), ..run() }, "batch-number-out-of-range")]
+    #[case(Run { shots: 0, ..run() }, "out-of-range")]
+    #[case(Run { fill: g(0.0), ..run() }, "out-of-range")]
+    #[case(Run { sprue: g(50.0), ..run() }, "out-of-range")]
+    #[case(Run { returned: Ratio::from(1.1), ..run() }, "out-of-range")]
+    #[case(Run { film: g(f64::NAN), ..run() }, "not-finite")]
+    #[case(Run { heel: g(-1.0), ..run() }, "out-of-range")]
     fn refuses(#[case] run: Run, #[case] code: &str) {
         assert_eq!(run.need().unwrap_err().code(), code);
     }

@@ -123,13 +123,13 @@ mod tests {
     }
 
     #[rstest]
-    #[case(&[], None, "batch-no-pieces")]
-    #[case(&[of(0, 4)], None, "batch-no-pieces")]
-    #[case(&[of(3, 0)], None, "batch-no-cavity")]
-    #[case(&[of(1_000_001, 4)], None, "batch-too-many-pieces")]
-    #[case(&[of(10, 4)], rejects(1.0, 0.9), "batch-number-out-of-range")]
-    #[case(&[of(10, 4)], rejects(f64::NAN, 0.9), "batch-number-out-of-range")]
-    #[case(&[of(10, 4)], rejects(0.1, 1.0), "batch-number-out-of-range")]
+    #[case(&[], None, "out-of-range")]
+    #[case(&[of(0, 4)], None, "out-of-range")]
+    #[case(&[of(3, 0)], None, "out-of-range")]
+    #[case(&[of(1_000_001, 4)], None, "out-of-range")]
+    #[case(&[of(10, 4)], rejects(1.0, 0.9), "out-of-range")]
+    #[case(&[of(10, 4)], rejects(f64::NAN, 0.9), "not-finite")]
+    #[case(&[of(10, 4)], rejects(0.1, 1.0), "out-of-range")]
     #[case(&[of(1_000_000, 1)], rejects(0.999, 0.9), "batch-too-many-cast")]
     fn refuses(#[case] wanted: &[Wanted], #[case] rejects: Option<Rejects>, #[case] code: &str) {
         assert_eq!(shots(wanted, rejects).unwrap_err().code(), code);

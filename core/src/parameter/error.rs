@@ -457,8 +457,9 @@ impl Check {
         if self.0.is_empty() { Ok(()) } else { Err(self.into_errors()) }
     }
 
+    /// All that is wrong, of a check that found something.
     #[cold]
-    fn into_errors(self) -> ParameterErrors {
+    pub(crate) fn into_errors(self) -> ParameterErrors {
         ParameterErrors(self.0)
     }
 }

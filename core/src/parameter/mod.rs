@@ -289,7 +289,7 @@ parameters! {
         "Confidence that enough good pieces come out.";
     Cooling cooling None (text "about the same amount, in a cooler room") (nothing)
         "How such a pot was seen to cool, and how long this one has been out of the oven.";
-    CostInMinorUnits cost Count (0 to 4000000000) (required)
+    CostInMinorUnits cost Count (0 to 1000000000) (required)
         "Cost, in the smallest unit of the currency: cents.";
     CostMargin cost_margin Pure (0 below 1) (nothing)
         "Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price.";
@@ -830,6 +830,12 @@ impl Parameter {
         };
         ParameterError::new(self, problem)
     }
+}
+
+/// The code with which `x`, which is in no range, is refused.
+#[cfg(test)]
+pub(crate) fn refused_as(x: f64) -> &'static str {
+    if x.is_finite() { "out-of-range" } else { "not-finite" }
 }
 
 /// The name alone, as a message of a door that shows names has it.

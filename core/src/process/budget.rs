@@ -284,8 +284,8 @@ mod tests {
     #[case(4.0, Ok(30.0))]
     #[case(1.9, Err("budget-too-little-stabilizer"))]
     #[case(4.1, Err("budget-too-much-stabilizer"))]
-    #[case(-1.0, Err("budget-out-of-range"))]
-    #[case(f64::NAN, Err("budget-out-of-range"))]
+    #[case(-1.0, Err("out-of-range"))]
+    #[case(f64::NAN, Err("not-finite"))]
     fn extra_buys_time_by_its_own_figure(
         #[case] percent: f64,
         #[case] expected: Result<f64, &str>,
@@ -327,10 +327,10 @@ mod tests {
     #[test]
     fn budgets_that_are_none() {
         let code = |time, dose, extra| Budget::new(time, dose, extra).unwrap_err().code();
-        assert_eq!(code(min(0.0), dose(2.0), None), "budget-out-of-range");
-        assert_eq!(code(min(f64::NAN), dose(2.0), None), "budget-out-of-range");
+        assert_eq!(code(min(0.0), dose(2.0), None), "out-of-range");
+        assert_eq!(code(min(f64::NAN), dose(2.0), None), "not-finite");
         let low = Extra { time: min(500.0), most: dose(2.0) };
-        assert_eq!(code(min(20.0), dose(2.0), Some(low)), "budget-out-of-range");
+        assert_eq!(code(min(20.0), dose(2.0), Some(low)), "out-of-range");
     }
 
     proptest! {

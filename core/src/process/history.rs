@@ -308,14 +308,14 @@ mod tests {
     }
 
     #[rstest]
-    #[case(&[], "history-too-few-readings")]
-    #[case(&[(0.0, 170.0)], "history-too-few-readings")]
+    #[case(&[], "out-of-range")]
+    #[case(&[(0.0, 170.0)], "out-of-range")]
     #[case(&[(0.0, 170.0), (-1.0, 170.0)], "history-order")]
     #[case(&[(0.0, 170.0), (f64::NAN, 170.0)], "history-order")]
     #[case(&[(f64::NAN, 170.0), (0.0, 170.0)], "history-order")]
     #[case(&[(0.0, 170.0), (1e9, 170.0)], "history-order")]
-    #[case(&[(0.0, 170.0), (60.0, 1_700.0)], "history-temperature")]
-    #[case(&[(0.0, 170.0), (60.0, f64::NAN)], "history-temperature")]
+    #[case(&[(0.0, 170.0), (60.0, 1_700.0)], "out-of-range")]
+    #[case(&[(0.0, 170.0), (60.0, f64::NAN)], "not-finite")]
     fn histories_that_are_none(#[case] readings: &[(f64, f64)], #[case] code: &str) {
         let refused = kinetics(117.5).equivalent_time(&history(readings)).unwrap_err();
         assert_eq!(refused.code(), code);
@@ -324,9 +324,10 @@ mod tests {
     #[test]
     fn kinetics_that_are_none() {
         for energy in [0.0, 9.0, 501.0, f64::NAN] {
+            let code = crate::parameter::refused_as(energy);
             let energy = MolarEnergy::new::<kilojoule_per_mole>(energy);
             let refused = Kinetics::new(energy, celsius(170.0), "a test").unwrap_err();
-            assert_eq!(refused.code(), "history-activation-energy");
+            assert_eq!(refused.code(), code);
         }
         let energy = MolarEnergy::new::<kilojoule_per_mole>(117.5);
         assert_eq!(

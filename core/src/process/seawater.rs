@@ -145,13 +145,14 @@ mod tests {
     use rstest::rstest;
 
     use super::*;
+    use crate::fault::Diagnose;
 
-    fn water(celsius: f64, salinity: Salinity) -> Result<Water, SeawaterError> {
+    fn water(celsius: f64, salinity: Salinity) -> Result<Water, ParameterErrors> {
         Water::new(ThermodynamicTemperature::new::<degree_celsius>(celsius), salinity)
     }
 
     fn absolute(g_per_kg: f64) -> Salinity {
-        Salinity::Absolute(Ratio::new::<per_mille>(g_per_kg))
+        Salinity::Absolute(Ratio::from(g_per_kg / 1e3))
     }
 
     // TEOS-10 GSW toolbox 3.6, rho_t_exact(SA, t, 0).
@@ -181,13 +182,13 @@ mod tests {
     }
 
     #[rstest]
-    #[case(-0.1, Salinity::FRESH, "seawater-temperature-out-of-range")]
-    #[case(40.1, Salinity::FRESH, "seawater-temperature-out-of-range")]
-    #[case(f64::NAN, Salinity::FRESH, "seawater-temperature-out-of-range")]
-    #[case(20.0, Salinity::Practical(-1.0), "seawater-salinity-out-of-range")]
-    #[case(20.0, Salinity::Practical(43.0), "seawater-salinity-out-of-range")]
-    #[case(20.0, Salinity::Practical(f64::NAN), "seawater-salinity-out-of-range")]
-    #[case(20.0, absolute(42.1), "seawater-salinity-out-of-range")]
+    #[case(-0.1, Salinity::FRESH, "out-of-range")]
+    #[case(40.1, Salinity::FRESH, "out-of-range")]
+    #[case(f64::NAN, Salinity::FRESH, "not-finite")]
+    #[case(20.0, Salinity::Practical(-1.0), "out-of-range")]
+    #[case(20.0, Salinity::Practical(43.0), "out-of-range")]
+    #[case(20.0, Salinity::Practical(f64::NAN), "not-finite")]
+    #[case(20.0, absolute(42.1), "out-of-range")]
     fn refuses_beyond_the_equations(#[case] t: f64, #[case] s: Salinity, #[case] code: &str) {
         assert_eq!(water(t, s).unwrap_err().code(), code);
     }

@@ -41,6 +41,7 @@ mod tests {
     use rstest::rstest;
 
     use super::*;
+    use crate::fault::Diagnose;
 
     /// IAPWS SR1-86(1992), its verification table: 273.16 K and 373.1243 K, from memory.
     #[rstest]
@@ -57,6 +58,6 @@ mod tests {
     #[case(f64::NAN)]
     fn outside_its_range_it_refuses(#[case] t: f64) {
         let refused = of_water(ThermodynamicTemperature::new::<kelvin>(t)).unwrap_err();
-        assert_eq!(refused.code(), "vapor-temperature-out-of-range");
+        assert_eq!(refused.code(), crate::parameter::refused_as(t));
     }
 }

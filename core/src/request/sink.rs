@@ -235,8 +235,8 @@ mod tests {
     #[case("speed", json!("5 cm/s"), "density-or-speed")]
     #[case("body", json!({}), "stick-or-ball")]
     #[case("body", json!({ "stick": { "diameter": "10 mm", "length": "15 mm" } }), "sink-stick-too-short")]
-    #[case("water", json!({ "temperature": "60 °C" }), "seawater-temperature-out-of-range")]
-    #[case("water", json!({ "temperature": "20 °C", "salinity": 80 }), "seawater-salinity-out-of-range")]
+    #[case("water", json!({ "temperature": "60 °C" }), "out-of-range")]
+    #[case("water", json!({ "temperature": "20 °C", "salinity": 80 }), "out-of-range")]
     #[case(
         "body",
         json!({

@@ -36,7 +36,7 @@ use core::fmt::Write as _;
 pub use argument::{Argument, Field, Output, Value};
 pub use refusal::{Reason, Refusal};
 
-use crate::parameter::{Parameter, PlainUnit};
+use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 
 /// The kind of an argument or a result.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -70,6 +70,19 @@ pub struct ParameterField {
     pub kind: Kind,
     /// Whether it may be omitted.
     pub optional: bool,
+}
+
+impl ParameterField {
+    /// What counts where it is omitted: as its parameter has it, nothing where that must be given elsewhere, and required
+    /// where this calculation cannot do without.
+    #[must_use]
+    pub fn if_omitted(&self) -> IfOmitted {
+        match self.parameter.if_omitted() {
+            _ if !self.optional => IfOmitted::Required,
+            IfOmitted::Required => IfOmitted::Nothing,
+            other => other,
+        }
+    }
 }
 
 /// A result of a calculation.

@@ -225,6 +225,7 @@ impl BatchNeed {
         let loaded = loads(shots.clone().unwrap_or(1), fill, density, capacity, residue);
         let mut check = Check::new();
         check.merge_numbers(&shots).merge_numbers(&loaded);
+        check.option(Parameter::Cleanings, self.cleanings.map(f64::from));
         check.merge_numbers(&run(1, one, Mass::default()).need());
         check.finish()?;
         let (shots, (injector, loads)) = (shots?, loaded?);

@@ -94,11 +94,36 @@ impl Mix {
             check.push(ParameterError::new(Parameter::SoftenerDensity, by));
             check.number(Parameter::SoftenerPerSalt, per_salt.value);
         }
-        if check.is_clean() {
-            return Ok(());
+        let base = [
+            (Parameter::BaseVolume, self.base_volume_ml),
+            (Parameter::BaseDensity, self.base_density_g_per_ml),
+        ];
+        for (parameter, plain) in base {
+            check.number(parameter, parameter.unit().to_si(plain));
         }
-        check.merge(unsalted.checked());
-        check.finish()
+        if check.is_clean() { Ok(()) } else { Err(self.all_wrong(check, unsalted)) }
+    }
+
+    /// All that is wrong besides what `check` has found: numbers that were given and are out of their own ranges, not what
+    /// follows from the base.
+    #[cold]
+    fn all_wrong(&self, mut check: Check, unsalted: &Unsalted) -> ParameterErrors {
+        let follows = |parameter: Parameter| match parameter {
+            Parameter::BaseVolume | Parameter::BaseDensity | Parameter::MixDensity => true,
+            Parameter::MixMass => self.mix_mass_g.is_none(),
+            Parameter::MixVolume => self.mix_volume_ml.is_none(),
+            Parameter::HotVolume => self.hot_volume_ml.is_none(),
+            _ => false,
+        };
+        let checked = unsalted.checked().err();
+        let others = checked.as_ref().map(ParameterErrors::as_slice).unwrap_or_default();
+        for other in others {
+            let own = matches!(other.problem, Problem::OutOfRange(_) | Problem::NotFinite(_));
+            if own && !follows(other.parameter) {
+                check.push(*other);
+            }
+        }
+        check.into_errors()
     }
 }
 
@@ -387,37 +412,37 @@ impl SaltForDensity {
     /// Numbers out of their ranges; a density out of reach, with what is in reach.
     #[inline]
     pub fn calculate(&self) -> Result<SaltForDensityResult, Refusal> {
-        let base_volume: Volume = of(Parameter::BaseVolume, self.base_volume_ml);
-        let base_density: MassDensity = of(Parameter::BaseDensity, self.base_density_g_per_ml);
-        let base_mass = base_density * base_volume;
-        let mix = Unsalted {
-            base_mass,
-            base_volume,
-            mass: base_mass,
-            volume: base_volume,
-            hot_volume: base_volume,
-            shot_temperature: or_default(Parameter::ShotTemperature, None),
-            voids: or_default(Parameter::Voids, self.voids),
-            salt: Salt {
-                true_density: TrueDensity::unchecked(of(
-                    Parameter::SaltDensity,
-                    self.salt_density_g_per_ml,
-                )),
-                scooped_density: None,
-                expansion: or_default(Parameter::SaltExpansion, None),
-            },
-            softener: None,
-            most_solids: or_default(Parameter::MostSolids, self.most_solids),
-            cavity: None,
-            hook: Hook::default(),
-        };
+        let mix = Mix {
+            base_volume_ml: self.base_volume_ml,
+            base_density_g_per_ml: self.base_density_g_per_ml,
+            salt_density_g_per_ml: self.salt_density_g_per_ml,
+            mix_mass_g: None,
+            mix_volume_ml: None,
+            hot_volume_ml: None,
+            shot_temperature_celsius: None,
+            voids: self.voids,
+            salt_as_scooped_g_per_ml: None,
+            salt_expansion_per_kelvin: None,
+            softener_per_salt: None,
+            softener_density_g_per_ml: None,
+            softener_expansion_per_kelvin: None,
+            most_solids: self.most_solids,
+            cavity_volume_ml: None,
+            feed: None,
+            hook_mass_g: None,
+            hook_volume_ml: None,
+        }
+        .read();
         let wanted: MassDensity = of(Parameter::FinishedDensity, self.finished_density_g_per_ml);
         if !Parameter::FinishedDensity.holds_si(wanted.value) {
             let mut check = Check::new();
-            check.number(Parameter::FinishedDensity, wanted.value).merge(mix.checked());
+            check.number(Parameter::FinishedDensity, wanted.value).merge_numbers(&mix);
+            if let Ok(mix) = &mix {
+                check.merge(mix.checked());
+            }
             check.finish()?;
         }
-        let mass = mix.salt_mass(SaltLoading::FinishedDensity(wanted))?;
+        let mass = mix?.salt_mass(SaltLoading::FinishedDensity(wanted))?;
         Ok(SaltForDensityResult { salt_mass_g: PlainUnit::Gram.from_si(mass.si()) })
     }
 }

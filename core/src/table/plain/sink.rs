@@ -217,12 +217,12 @@ sink_calculation! {
     }
     example { piece_density_g_per_ml: 1.1, density_uncertainty_g_per_ml: None, depth_m: None }
         => SinkRateResult {
-            sink_rate_cm_per_s: 15.331_302_206_970_566,
-            sink_rate_min_cm_per_s: 13.3,
-            sink_rate_max_cm_per_s: 20.0,
+            sink_rate_cm_per_s: 22.041_046_698_5,
+            sink_rate_min_cm_per_s: 19.297_542_687_6,
+            sink_rate_max_cm_per_s: 30.860_510_855_1,
             motion: Motion::Swings,
-            reynolds: 1528.0,
-            drag_coefficient: 1.0,
+            reynolds: 2_196.283_465_05,
+            drag_coefficient: 0.908_336_165_559,
             sink_time_s: None,
         };
 }
@@ -270,8 +270,8 @@ sink_calculation! {
         /// Density of the piece, voids and salt counted.
         piece_density_g_per_ml: f64 = "piece_density" GramPerMilliliter,
     }
-    example { sink_rate_cm_per_s: 15.0 }
-        => DensityForSinkRateResult { piece_density_g_per_ml: 1.09 };
+    example { sink_rate_cm_per_s: 22.041_046_698_539_03 }
+        => DensityForSinkRateResult { piece_density_g_per_ml: 1.1 };
 }
 
 impl DensityForSinkRate {

@@ -20,7 +20,7 @@ calculation! {
     }
     request "water"
     example WaterDensity { water_temperature_celsius: 20.0 }
-        => WaterDensityResult { density_g_per_ml: 0.998_206_7 };
+        => WaterDensityResult { density_g_per_ml: 0.998_206_745_56 };
 }
 
 impl WaterDensity {
@@ -56,7 +56,7 @@ calculation! {
         water_mass_g: 10.0,
         water_temperature_celsius: 20.0,
         air_pressure_kpa: None,
-    } => CavityOfWaterResult { cavity_volume_ml: 10.028_5 };
+    } => CavityOfWaterResult { cavity_volume_ml: 10.028_511_692_2 };
 }
 
 impl CavityOfWater {
