@@ -781,7 +781,7 @@ export function benchMeasure(parameters: {
  *
  * @example
  * sinkRate({ pieceDensityGPerMl: 1.1, pieceVolumeMl: 9.5, diameterMm: 10, waterTemperatureCelsius: 20, lengthMm: 121, hookMassG: 2, hookVolumeMl: 0.25 })
- * // { sinkRateCmPerS: 15.331302206970566, sinkRateMinCmPerS: 13.3, sinkRateMaxCmPerS: 20, motion: 'swings', reynolds: 1528, dragCoefficient: 1, sinkTimeS: null }
+ * // { sinkRateCmPerS: 22.0410466985, sinkRateMinCmPerS: 19.2975426876, sinkRateMaxCmPerS: 30.8605108551, motion: 'swings', reynolds: 2196.28346505, dragCoefficient: 0.908336165559, sinkTimeS: null }
  */
 export function sinkRate(parameters: {
   /** Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25. */
@@ -846,8 +846,8 @@ export function sinkRate(parameters: {
  * Density at which a piece sinks at a rate: the finished density to salt for.
  *
  * @example
- * densityForSinkRate({ sinkRateCmPerS: 15, pieceVolumeMl: 9.5, diameterMm: 10, waterTemperatureCelsius: 20, lengthMm: 121, hookMassG: 2, hookVolumeMl: 0.25 })
- * // { pieceDensityGPerMl: 1.09 }
+ * densityForSinkRate({ sinkRateCmPerS: 22.04104669853903, pieceVolumeMl: 9.5, diameterMm: 10, waterTemperatureCelsius: 20, lengthMm: 121, hookMassG: 2, hookVolumeMl: 0.25 })
+ * // { pieceDensityGPerMl: 1.1 }
  */
 export function densityForSinkRate(parameters: {
   /** Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6. */
@@ -967,7 +967,7 @@ export function saltedSoftener(parameters: {
  *
  * @example
  * waterDensity({ waterTemperatureCelsius: 20 })
- * // { densityGPerMl: 0.9982067 }
+ * // { densityGPerMl: 0.99820674556 }
  */
 export function waterDensity(parameters: {
   /** Temperature of the water. Unit: °C; 0 to 40. */
@@ -984,7 +984,7 @@ export function waterDensity(parameters: {
  *
  * @example
  * cavityOfWater({ waterMassG: 10, waterTemperatureCelsius: 20 })
- * // { cavityVolumeMl: 10.0285 }
+ * // { cavityVolumeMl: 10.0285116922 }
  */
 export function cavityOfWater(parameters: {
   /** Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to 1e15. */
