@@ -20,9 +20,9 @@ const NO_LIST = ''
  * `name: text`, or `name: 2` for a list of rows of two numbers; a result is a number, `name: word` or `name: list`.
  */
 export function calculations(table) {
-  return Object.entries(table).map(([name, [parameters, results]], place) => ({
-    ...{ name, place, parameters: fields(parameters), results: fields(results) },
-  }))
+  return Object.entries(table).map(([name, [parameters, results]], place) => {
+    return { name, place, parameters: fields(parameters), results: fields(results) }
+  })
 }
 
 const fields = (text) =>
@@ -93,7 +93,9 @@ function evaluateColumns(calculation, given, statuses) {
     const help = 'Give a Uint8Array with as many places as the columns have rows.'
     faults.push(fault('wrong-type', '', 'The statuses do not fit the columns.', help))
   }
-  if (faults.length > 0) throw new PourwrightError(faults)
+  // What all rows have in common is refused with the first, or with none.
+  const row = values.map((value) => (value instanceof Column ? value.row(0) : value))
+  withAll(faults, () => table.columns(place, handOver(row, 0, 1), 1))
 
   const found = results.map(() => new Float64Array(rows))
   for (let from = 0; from < rows; from += BLOCK) {
@@ -124,13 +126,13 @@ function withAll(faults, call) {
 const parameterOf = (path) => path.split('/', 2)[1]
 
 /** The values of all parameters, in order: read before any is handed over, since reading may run code of the caller. */
-function read({ name, parameters }, given = {}, number, faults) {
+function read({ name, parameters }, given = {}, readNumber, faults) {
   if (typeof given !== 'object' || given === null)
     refuse('wrong-type', '', `The parameters of "${name}" are not an object.`, 'Give an object with them by name.')
   const values = parameters.map(({ name, kind }) => {
     const value = given[name]
     if (value === undefined) return value
-    if (kind === 'number') return number(value)
+    if (kind === 'number') return readNumber(value)
     if (kind === 'text') return typeof value === 'string' ? short(`/${name}`, value) : NO_NUMBER
     return list(`/${name}`, value, Number(kind), faults)
   })
@@ -151,6 +153,11 @@ const numberOrColumn = (value) => (value instanceof Float64Array ? new Column(va
 class Column {
   constructor(numbers) {
     this.numbers = numbers
+  }
+
+  /** The column of one row alone; of NaN where there is none. */
+  row(index) {
+    return new Column(Float64Array.of(this.numbers[index]))
   }
 }
 

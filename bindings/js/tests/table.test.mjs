@@ -229,7 +229,9 @@ describe('columns', () => {
       [{ volumeMl, densityGPerMl: 1, mass: 1 }, undefined, ['unknown-field', '/mass']],
       [{ volumeMl }, undefined, ['missing-field', '/densityGPerMl']],
       [{ volumeMl, densityGPerMl: [1, 1, 1] }, undefined, ['wrong-type', '/densityGPerMl']],
-      [undefined, undefined, ['no-column', '']],
+      [undefined, undefined, ['no-column', ''], ['missing-field', '/volumeMl'], ['missing-field', '/densityGPerMl']],
+      [{ volumeMl: new Float64Array() }, undefined, ['missing-field', '/densityGPerMl']],
+      [{ volumeMl, density: 1 }, undefined, ['unknown-field', '/density'], ['missing-field', '/densityGPerMl']],
       [null, undefined, ['wrong-type', '']],
     ]) {
       const { faults } = refused(() => massOfVolume(given, statuses))
