@@ -478,9 +478,18 @@ mod tests {
             drop: Some(Drop::Mass(Measured::exact(Mass::from_si(wrong)))),
             ..Material::new("x", Kind::Other)
         };
-        assert_eq!(material.true_density("").unwrap_err().code(), crate::parameter::refused_as(wrong));
-        assert_eq!(material.finished_density("").unwrap_err().code(), crate::parameter::refused_as(wrong));
-        assert_eq!(material.scooped_density("").unwrap_err().code(), crate::parameter::refused_as(wrong));
+        assert_eq!(
+            material.true_density("").unwrap_err().code(),
+            crate::parameter::refused_as(wrong)
+        );
+        assert_eq!(
+            material.finished_density("").unwrap_err().code(),
+            crate::parameter::refused_as(wrong)
+        );
+        assert_eq!(
+            material.scooped_density("").unwrap_err().code(),
+            crate::parameter::refused_as(wrong)
+        );
         assert_eq!(material.drop_mass("").unwrap_err().code(), crate::parameter::refused_as(wrong));
     }
 

@@ -15,8 +15,8 @@ use alloc::format;
 use core::fmt;
 
 use crate::fault::Diagnose;
-use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Problem};
 use crate::monotone::{self, Knot, Knots};
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Problem};
 use crate::quantity::Ratio;
 use crate::show;
 
@@ -400,8 +400,7 @@ fn interpolate<P: Measured>(points: &[P], ratio: Ratio) -> Result<f64, SoftenerE
     let next = points.partition_point(|point| point.knot().x < x);
     match points.get(next).map(Measured::knot) {
         Some(knot) if knot.x == x => Ok(knot.y),
-        _ => monotone::value(&points, next.saturating_sub(1), x)
-            .ok_or_else(no_points),
+        _ => monotone::value(&points, next.saturating_sub(1), x).ok_or_else(no_points),
     }
 }
 

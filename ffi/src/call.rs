@@ -7,7 +7,7 @@ use pourwright::parameter::{Parameter, ParameterError, Problem};
 use pourwright::table::plain::OMITTED;
 use pourwright::table::{self, Argument, Field, Refusal};
 
-use crate::failure::{ArgumentError, BAD, Failure};
+use crate::failure::{ArgumentError, BAD, Failure, status_of};
 use crate::memory::{array, text};
 use crate::status::*;
 
@@ -209,7 +209,7 @@ impl Call {
             let (code, path) = (reason.code.into(), path.unwrap_or_default());
             Fault { code, path, message: reason.message, help: reason.help }
         });
-        Failure::of_faults(faults.collect()).with(row_status(refusal))
+        Failure::of_faults(faults.collect()).with(status_of(refusal))
     }
 }
 
@@ -242,11 +242,9 @@ pub(crate) fn given_column_count(parameter: Parameter, number: f64) -> Result<Op
 }
 
 /// The status of a row that is refused.
-pub(crate) fn row_status(refusal: impl std::borrow::Borrow<Refusal>) -> i32 {
-    use pourwright::Diagnose;
-    let numbers = refusal.borrow().numbers();
-    let not_finite = numbers.iter().any(|number| matches!(number.problem, Problem::NotFinite(_)));
-    if not_finite { POUR_NOT_FINITE } else { POUR_REFUSED }
+#[cold]
+pub(crate) fn row_status(refusal: Refusal) -> i32 {
+    status_of(&refusal)
 }
 
 /// The place of a word among the others, counted from 1.

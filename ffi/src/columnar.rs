@@ -9,7 +9,7 @@ use pourwright::quantity::{Mass, MassDensity, Measurable};
 use crate::column::{Column, Inputs, Outputs, check_reach, pour_column, pour_result_column};
 use crate::convert::Conversion;
 use crate::error::Error;
-use crate::failure::{ArgumentError, Failure};
+use crate::failure::{ArgumentError, Failure, status_of};
 use crate::guard::guard;
 use crate::memory::given;
 use crate::status::*;
@@ -112,8 +112,8 @@ impl pour_table {
 }
 
 #[inline(always)]
-fn mixed(parts: impl Iterator<Item = (f64, f64)> + Clone, voids: f64) -> Result<[f64; 1], i32> {
-    let each = parts.clone().map(|(mass, density)| {
+fn mixed(parts: impl Iterator<Item = (f64, f64)>, voids: f64) -> Result<[f64; 1], i32> {
+    let each = parts.map(|(mass, density)| {
         (
             Mass::from_si(PlainUnit::Gram.to_si(mass)),
             MassDensity::from_si(PlainUnit::GramPerMilliliter.to_si(density)),
@@ -121,10 +121,6 @@ fn mixed(parts: impl Iterator<Item = (f64, f64)> + Clone, voids: f64) -> Result<
     });
     match density_of_parts(each, voids) {
         Ok(density) => Ok([PlainUnit::GramPerMilliliter.from_si(density.si())]),
-        Err(_) => {
-            let mut numbers = parts.flat_map(|(mass, density)| [mass, density]).chain([voids]);
-            let finite = numbers.all(f64::is_finite);
-            Err(if finite { POUR_REFUSED } else { POUR_NOT_FINITE })
-        }
+        Err(error) => Err(status_of(&error)),
     }
 }

@@ -1,6 +1,6 @@
 //! Why a call fails: a status and the faults.
 
-use pourwright::parameter::Parameter;
+use pourwright::parameter::{Parameter, ParameterError, Problem};
 use pourwright::{Diagnose, Fault, Faults};
 use thiserror::Error as ThisError;
 
@@ -122,6 +122,12 @@ fn known(words: &[&str]) -> String {
     help + "."
 }
 
+/// The status of what the core refuses.
+pub(crate) fn status_of(error: &dyn Diagnose) -> i32 {
+    let not_finite = |number: &ParameterError| matches!(number.problem, Problem::NotFinite(_));
+    if error.numbers().iter().any(not_finite) { POUR_NOT_FINITE } else { POUR_REFUSED }
+}
+
 /// Why a call fails.
 #[derive(Debug)]
 pub(crate) struct Failure {
@@ -138,7 +144,7 @@ impl Failure {
 
     /// The failure that the core's `error` is there.
     pub(crate) fn of(name: &str, error: &dyn Diagnose) -> Self {
-        Faults::from(Fault::at(path(name), error)).into()
+        Self { status: status_of(error), ..Faults::from(Fault::at(path(name), error)).into() }
     }
 
     /// All of these failures as one, with the status of the first.

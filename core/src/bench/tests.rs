@@ -196,16 +196,23 @@ fn a_tolerance_that_is_none_is_refused(#[case] tolerance: f64) {
 fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
     let refused =
         Bench::new(None, std::vec![ml(-1.0)], Vec::new(), Handling::default()).unwrap_err();
-    assert_eq!(refused.to_string(), 
+    assert_eq!(
+        refused.to_string(),
         "number 1 of the list: the spoon volume is -1 mL; it must be above 0 and at most 1e15 mL"
-   );
+    );
     assert!(refused.help().contains("the sign and the unit"), "{}", refused.help());
     let none = Balance { capacity: g(0.0), ..balance() };
     let refused = Bench::new(Some(none), Vec::new(), Vec::new(), Handling::default()).unwrap_err();
-    assert_eq!(refused.to_string(), "the balance capacity is 0 g; it must be above 0 and at most 1e15 g");
+    assert_eq!(
+        refused.to_string(),
+        "the balance capacity is 0 g; it must be above 0 and at most 1e15 g"
+    );
     let bench = bench(None, spoons(), Vec::new());
     let refused = bench.measure(g(5.0), &scooped(1e300), within(5.0)).unwrap_err();
-    assert_eq!(refused.to_string(), "the density as measured is 1e300 g/mL.");
+    assert_eq!(
+        refused.to_string(),
+        "the as measured density is 1e300 g/mL; it must be from 0.001 to 25 g/mL"
+    );
 }
 
 #[test]

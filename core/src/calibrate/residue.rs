@@ -137,10 +137,7 @@ mod tests {
         let of = MassDensity::new::<gram_per_cubic_centimeter>;
         let volume = got.volume(&Measured::exact(of(0.9))).unwrap();
         assert_eq!(volume, Measured::new(Volume::default(), Volume::default()));
-        assert_eq!(
-            got.volume(&Measured::exact(of(0.0))).unwrap_err().code(),
-            "out-of-range"
-        );
+        assert_eq!(got.volume(&Measured::exact(of(0.0))).unwrap_err().code(), "out-of-range");
     }
 
     #[rstest]

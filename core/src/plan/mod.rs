@@ -10,10 +10,12 @@ pub mod day;
 mod dosing;
 mod doubt;
 pub mod flakes;
+mod layout;
 #[cfg(feature = "solver")]
 pub mod leftover;
 mod make;
 pub mod mispour;
+mod one_or_more;
 pub mod order;
 mod page;
 mod places;
@@ -22,12 +24,11 @@ pub mod precedence;
 pub mod process;
 pub mod record;
 pub mod sequence;
-#[cfg(feature = "solver")]
-mod share;
 pub mod sheet;
 pub mod shelf;
 pub mod split;
 pub mod stock;
+mod tell;
 pub(crate) mod tool_names;
 pub(crate) mod weigh;
 

@@ -236,10 +236,7 @@ mod tests {
     fn all_that_is_wrong_is_told() {
         let mut request = with("buys", json!({ "time": "0 min", "per": "0 %", "most": "4 %" }));
         request["reference"] = json!("900 °C");
-        assert_eq!(
-            fault_codes(request),
-            ["not-positive", "share-of-nothing", "out-of-range"]
-        );
+        assert_eq!(fault_codes(request), ["not-positive", "share-of-nothing", "out-of-range"]);
     }
 
     #[rstest]

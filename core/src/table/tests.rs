@@ -22,7 +22,9 @@ fn each_example_gives_its_answer() {
 /// Equal, but for what rounding does to the last digits of a number: examples are written as a person has them.
 fn is_close(found: &Value, wanted: &Value) -> bool {
     match (found, wanted) {
-        (Value::Number(found), Value::Number(wanted)) => (found - wanted).abs() <= 1e-9 * wanted.abs(),
+        (Value::Number(found), Value::Number(wanted)) => {
+            (found - wanted).abs() <= 1e-9 * wanted.abs()
+        }
         _ => found == wanted,
     }
 }
@@ -61,7 +63,11 @@ fn outside(parameter: Parameter) -> Vec<(f64, &'static str)> {
     let mut outside = Vec::from([(f64::NAN, "not-finite"), (f64::INFINITY, "not-finite")]);
     if let Some(range) = parameter.range() {
         // Temperatures are kept in kelvins, whose last digits are coarser.
-        let step = |bound: f64| 1e-9 * (bound.abs() + 300.0 * f64::from(bound == 0.0) + f64::from(parameter.unit() == PlainUnit::Celsius) * 300.0);
+        let step = |bound: f64| {
+            1e-9 * (bound.abs()
+                + 300.0 * f64::from(bound == 0.0)
+                + f64::from(parameter.unit() == PlainUnit::Celsius) * 300.0)
+        };
         let least = if range.above { range.least } else { range.least - step(range.least) };
         let most = if range.below { range.most } else { range.most + step(range.most) };
         outside.extend([(least, "out-of-range"), (most, "out-of-range")]);
@@ -141,7 +147,8 @@ fn every_number_outside_its_range_is_refused_at_its_parameter() {
                             let mut rows = rows.to_vec();
                             rows[column] = number;
                             if of_column.unit() == PlainUnit::Count && number.is_finite() {
-                                rows[column] = number.round() + (number.round() >= 1.0) as u32 as f64;
+                                rows[column] =
+                                    number.round() + (number.round() >= 1.0) as u32 as f64;
                             }
                             let mut arguments = example.clone();
                             arguments[place] = Argument::Numbers(&rows);

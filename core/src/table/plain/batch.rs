@@ -297,7 +297,10 @@ impl BaseToMark {
         let step = if_given(Parameter::CupMark, self.cup_mark_ml).unwrap_or(capacity);
         let shot: Option<Mass> = if_given(Parameter::ShotMass, self.shot_mass_g);
         let mut check = Check::new();
-        check.option(Parameter::ShotMass, shot.map(|shot| shot.si()));
+        check
+            .number(Parameter::CupCapacity, capacity.si())
+            .option(Parameter::CupMark, self.cup_mark_ml.map(|_| step.si()))
+            .option(Parameter::ShotMass, shot.map(|shot| shot.si()));
         let measured = Marks::Every { step, capacity }.measure(
             of(Parameter::MixNeeded, self.mix_needed_g),
             of(Parameter::BaseFraction, self.base_fraction),

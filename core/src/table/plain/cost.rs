@@ -41,7 +41,8 @@ impl PriceOf {
         let cents = Decimal::new(i64::from(self.cost), 2);
         let cost = Money::new(cents, "XTS".parse()?)?;
         let price = Profit::Margin(Ratio::from(self.cost_margin)).price(cost)?;
-        let price = price.amount().checked_mul(Decimal::ONE_HUNDRED).and_then(|price| price.to_u32());
+        let price =
+            price.amount().checked_mul(Decimal::ONE_HUNDRED).and_then(|price| price.to_u32());
         let beyond = || crate::cost::CostError::OutOfRange { what: "the price" };
         Ok(PriceOfResult { price: price.ok_or_else(beyond)? })
     }

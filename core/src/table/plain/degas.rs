@@ -99,10 +99,8 @@ impl Pull {
         air: Air,
         check: &mut Check,
     ) -> Result<(Vacuum, CoreAir, ChamberPressure), Refusal> {
-        let station = StationPressure::measured(of(
-            Parameter::StationPressure,
-            self.station_pressure_kpa,
-        ));
+        let station =
+            StationPressure::measured(of(Parameter::StationPressure, self.station_pressure_kpa));
         check.merge_numbers(&station);
         let pulled = self.pulled(check);
         let vapor = self.vapor(check);

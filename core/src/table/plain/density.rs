@@ -112,9 +112,11 @@ impl MixShare<'_> {
         for (index, &[part, density]) in self.parts.iter().enumerate() {
             let part: Mass = of(Parameter::PartMass, part);
             let density: MassDensity = of(Parameter::PartDensity, density);
-            check
-                .element(Parameter::PartMass, index, part.value)
-                .element(Parameter::PartDensity, index, density.value);
+            check.element(Parameter::PartMass, index, part.value).element(
+                Parameter::PartDensity,
+                index,
+                density.value,
+            );
             let filled: Volume = part / density;
             mass += part.value;
             volume += filled.value;

@@ -16,9 +16,8 @@ struct Film {
 
 impl Film {
     fn check(&self, check: &mut Check) -> Option<(TrueDensity, Option<ScoopedDensity>, Length)> {
-        let named = |(parameter, plain): (Parameter, f64)| {
-            (parameter, of::<MassDensity>(parameter, plain))
-        };
+        let named =
+            |(parameter, plain): (Parameter, f64)| (parameter, of::<MassDensity>(parameter, plain));
         let (name, density) = named(self.density);
         let film = check.keep(TrueDensity::new(density).map_err(|error| error.of(name)));
         let scooped = match self.as_scooped.map(named) {

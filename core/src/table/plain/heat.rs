@@ -53,9 +53,11 @@ impl EquivalentTime<'_> {
         check.merge_numbers(&kinetics);
         check.count(Parameter::Readings, readings.len());
         for (index, reading) in readings.iter().enumerate() {
-            check
-                .element(Parameter::ReadingTime, index, reading.at.si())
-                .element(Parameter::ReadingTemperature, index, reading.temperature.si());
+            check.element(Parameter::ReadingTime, index, reading.at.si()).element(
+                Parameter::ReadingTemperature,
+                index,
+                reading.temperature.si(),
+            );
         }
         check.finish()?;
         let time = kinetics?.equivalent_time(&readings)?;

@@ -3,9 +3,7 @@
 use super::if_given;
 use crate::material::{Drop, Kind, Material};
 use crate::parameter::{Check, Parameter, PlainUnit};
-use crate::quantity::{
-    Amount, Conversion, Mass, MassDensity, Measurable, Measured, System, Unit,
-};
+use crate::quantity::{Amount, Conversion, Mass, MassDensity, Measurable, Measured, System, Unit};
 use crate::table::{Refusal, calculation};
 
 calculation! {

@@ -127,6 +127,20 @@ impl Mix {
     }
 }
 
+/// The mix, where the number of a loading is finite too.
+fn read_with(mix: &Mix, loading: f64) -> Result<Unsalted, ParameterErrors> {
+    let read = mix.read();
+    if loading.is_finite() {
+        return read;
+    }
+    let mut check = Check::new();
+    check.number(Parameter::Loading, loading).merge_numbers(&read);
+    if let Ok(mix) = &read {
+        check.merge(mix.checked());
+    }
+    Err(check.into_errors())
+}
+
 /// The loading `plain` as `form` states it.
 fn loading(form: SaltForm, plain: f64) -> SaltLoading {
     let density = || MassDensity::from_si(PlainUnit::GramPerMilliliter.to_si(plain));
@@ -270,7 +284,7 @@ impl SaltConvert {
     /// # Errors
     /// Numbers out of their ranges; a loading out of reach, with what is in reach.
     pub fn calculate(&self) -> Result<SaltConvertResult, Refusal> {
-        let mix = self.mix().read()?;
+        let mix = read_with(&self.mix(), self.loading)?;
         let from = loading(self.form, self.loading);
         let convert = |mix: &Unsalted| mix.convert(from, self.to_form).map(plain);
         let loading = convert(&mix)?;
@@ -327,14 +341,18 @@ impl SaltMass {
     /// # Errors
     /// Numbers out of their ranges; a loading out of reach, with what is in reach.
     pub fn calculate(&self) -> Result<SaltMassResult, Refusal> {
-        let mix = self.mix().read()?;
+        let mix = read_with(&self.mix(), self.loading)?;
         mass_of(&mix, self.feed, loading(self.form, self.loading))
     }
 }
 
 /// Mass of salt and softener for a loading of a mix.
 #[inline]
-fn mass_of(mix: &Unsalted, feed: Option<f64>, loading: SaltLoading) -> Result<SaltMassResult, Refusal> {
+fn mass_of(
+    mix: &Unsalted,
+    feed: Option<f64>,
+    loading: SaltLoading,
+) -> Result<SaltMassResult, Refusal> {
     let grams = |mass: Mass| PlainUnit::Gram.from_si(mass.si());
     let mass = mix.salt_mass(loading)?;
     let salt = grams(mass);

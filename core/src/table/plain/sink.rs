@@ -74,9 +74,8 @@ impl Piece {
                 mass: or_default(Parameter::HookMass, self.hook_mass_g),
                 volume: or_default(Parameter::HookVolume, self.hook_volume_ml),
             },
-            shape: shape.unwrap_or(Shape::Ball {
-                diameter: of(Parameter::Diameter, self.diameter_mm),
-            }),
+            shape: shape
+                .unwrap_or(Shape::Ball { diameter: of(Parameter::Diameter, self.diameter_mm) }),
             own_drag: None,
         };
         check.number(more.0, more.1).merge(body.checked());
