@@ -37,14 +37,14 @@ const salt = { kind: 'salt', like: 'sodium-chloride', as_scooped: '1.22 g/mL' }
 for (const density of ['1.05 g/mL', '1.12 g/mL', '1.17 g/mL', '3 g/mL']) {
   requests.push({
     calculate: 'salt',
-    base: '1 cup',
+    base_volume: '1 cup',
     base_density: '1.03 g/mL',
     salt,
-    loading: { density },
-    cavity: '9.5 mL',
+    loading: { finished_density: density },
+    cavity_volume: '9.5 mL',
   })
 }
-requests.push({ calculate: 'water', water: '9.47 g', at: '22 °C' }, { calculate: 'nothing' }, {})
+requests.push({ calculate: 'water', water_mass: '9.47 g', water_temperature: '22 °C' }, { calculate: 'nothing' }, {})
 
 const answers = native(requests)
 

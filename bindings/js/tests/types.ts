@@ -27,10 +27,10 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   const value: number = converted.value
   const salt: Requests['salt'] = {
     calculate: 'salt',
-    base: '1 cup',
+    base_volume: '1 cup',
     base_density: { value: 1.03, unit: 'g/mL' },
     salt: { kind: 'salt', like: 'sodium-chloride' },
-    loading: { density: '1.12 g/mL' },
+    loading: { finished_density: '1.12 g/mL' },
   }
   const grams: number = calculate(salt).mass.value
 
