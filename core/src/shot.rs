@@ -80,8 +80,11 @@ impl Melt {
     /// Checks densities and voids, and that the mix shrinks as it cools.
     #[inline]
     pub(crate) fn check(&self, check: &mut Check) {
+        // Where hot is as cold, it is one number, said once.
+        if self.hot.value.to_bits() != self.cold.value.to_bits() {
+            check.number(Parameter::HotDensity, self.hot.value);
+        }
         check
-            .number(Parameter::HotDensity, self.hot.value)
             .number(Parameter::ColdDensity, self.cold.value)
             .number(Parameter::Voids, self.voids.value)
             .relation(

@@ -125,19 +125,19 @@ macro_rules! range_text {
         "0.001 to 25"
     };
     (positive $least:literal to $most:literal) => {
-        concat!("above 0 to ", stringify!($most))
+        concat!("above 0 to ", $most)
     };
     (above $least:literal to $most:literal) => {
-        concat!("above ", stringify!($least), " to ", stringify!($most))
+        concat!("above ", $least, " to ", $most)
     };
     (above $least:literal below $most:literal) => {
-        concat!("above ", stringify!($least), " to below ", stringify!($most))
+        concat!("above ", $least, " to below ", $most)
     };
     ($least:literal to $most:literal) => {
-        concat!(stringify!($least), " to ", stringify!($most))
+        concat!($least, " to ", $most)
     };
     ($least:literal below $most:literal) => {
-        concat!(stringify!($least), " to below ", stringify!($most))
+        concat!($least, " to below ", $most)
     };
 }
 

@@ -500,7 +500,7 @@ mod tests {
             "piece_volume": { "value": volume, "unit": "mL" }, "hook": { "mass": "0.5 g", "volume": "0.06 mL" },
             "piece_density": { "value": density, "unit": "g/mL" }
         });
-        let alone = result(alone)["speed"]["value"].as_f64().unwrap();
+        let alone = result(alone)["sink_rate"]["value"].as_f64().unwrap();
         assert!((alone - 14.0).abs() < 1e-6, "{alone}");
     }
 

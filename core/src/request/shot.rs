@@ -114,7 +114,8 @@ fn shoot(
     let mut shapes = Vec::with_capacity(mold.cavities.len());
     for shape in &mold.cavities {
         let volume = shape.volume.value * share;
-        let range = resolver.keep_named(&Path::ROOT, ShotRequest::FIELDS, melt.piece_range(volume))?;
+        let range =
+            resolver.keep_named(&Path::ROOT, ShotRequest::FIELDS, melt.piece_range(volume))?;
         let uncertainty = match shape.volume.uncertainty.zip(cold.uncertainty) {
             Some((unsure, _)) => {
                 let layer = Measured::new(volume, unsure * share);

@@ -134,13 +134,17 @@ impl Pull {
         let gauge: Option<Pressure> = if_given(Parameter::GaugeVacuum, self.gauge_vacuum_kpa);
         let absolute: Option<Pressure> =
             if_given(Parameter::AbsolutePressure, self.absolute_pressure_kpa);
+        check
+            .option(Parameter::GaugeVacuum, gauge.map(|gauge| gauge.si()))
+            .option(Parameter::AbsolutePressure, absolute.map(|absolute| absolute.si()))
+            .option(Parameter::DialTolerance, tolerance.map(|tolerance| tolerance.si()));
         let excludes = |parameter, other| ParameterError::new(parameter, Problem::Excludes(other));
         match (gauge, absolute) {
             (Some(gauge), None) => {
-                let reading = check.keep(VacuumReading::new(gauge));
+                let reading = VacuumReading::new(gauge).ok();
                 let dial = match tolerance {
                     None => Some(Dial::default()),
-                    Some(tolerance) => check.keep(Dial::within(tolerance)),
+                    Some(tolerance) => Dial::within(tolerance).ok(),
                 };
                 Some(Pulled::Gauge { reading: reading?, dial: dial? })
             }
@@ -149,7 +153,7 @@ impl Pull {
                     let other = Parameter::AbsolutePressure;
                     check.push(excludes(Parameter::DialTolerance, other));
                 }
-                check.keep(AbsolutePressure::new(absolute)).map(Pulled::Absolute)
+                AbsolutePressure::new(absolute).ok().map(Pulled::Absolute)
             }
             (Some(_), Some(_)) => {
                 check.push(excludes(Parameter::AbsolutePressure, Parameter::GaugeVacuum));

@@ -111,7 +111,10 @@ impl BudgetLeft {
         let mut check = Check::new();
         check
             .number(Parameter::EquivalentTime, spent.si())
-            .number(Parameter::StabilizerDose, dose.value);
+            .number(Parameter::StabilizerDose, dose.value)
+            .number(Parameter::BudgetWith, with.value)
+            .option(Parameter::ExtraTime, self.extra_time_s)
+            .option(Parameter::ExtraMost, self.extra_most);
         let extra = match (self.extra_time_s, self.extra_most) {
             (Some(time), Some(most)) => {
                 Some(Extra { time: of(Parameter::ExtraTime, time), most: Ratio::from(most) })

@@ -94,6 +94,13 @@ impl Mix {
             check.push(ParameterError::new(Parameter::SoftenerDensity, by));
             check.number(Parameter::SoftenerPerSalt, per_salt.value);
         }
+        // What only counts with another number is looked at without it too.
+        if self.softener_density_g_per_ml.is_none() {
+            check.option(Parameter::SoftenerExpansion, self.softener_expansion_per_kelvin);
+        }
+        if self.cavity_volume_ml.is_none() {
+            check.option(Parameter::Feed, self.feed);
+        }
         let base = [
             (Parameter::BaseVolume, self.base_volume_ml),
             (Parameter::BaseDensity, self.base_density_g_per_ml),
