@@ -236,7 +236,7 @@ impl<'a> HardnessCurve<'a> {
         for (index, point) in points.iter().enumerate() {
             check.element(Parameter::PointHardness, index, point.hardness.reading);
         }
-        check_rising(points, check)?;
+        check_rising(points, [Parameter::Points, Parameter::PointRatio], check)?;
         let first = points.first().ok_or_else(no_points)?.hardness.scale;
         for (i, HardnessPoint { hardness, .. }) in points.iter().enumerate() {
             let (point, found) = (i.saturating_add(1), hardness.scale);
@@ -330,7 +330,7 @@ impl<'a> SaltedCurve<'a> {
         for (index, point) in points.iter().enumerate() {
             check.element(Parameter::PointSoftener, index, point.softener.value);
         }
-        check_rising(points, check)?;
+        check_rising(points, [Parameter::SaltedPoints, Parameter::PointSalt], check)?;
         Ok(Self { points })
     }
 
@@ -367,10 +367,14 @@ impl<P: Measured> Knots for &[P] {
 }
 
 /// Checks the number of points and their ratios, which must rise, after what the caller has checked.
-fn check_rising<P: Measured>(points: &[P], mut check: Check) -> Result<(), SoftenerError> {
-    check.count(Parameter::Points, points.len());
+fn check_rising<P: Measured>(
+    points: &[P],
+    [list, x]: [Parameter; 2],
+    mut check: Check,
+) -> Result<(), SoftenerError> {
+    check.count(list, points.len());
     for (index, point) in points.iter().enumerate() {
-        check.element(Parameter::PointRatio, index, point.knot().x);
+        check.element(x, index, point.knot().x);
     }
     check.finish()?;
     let mut before = None;

@@ -49,8 +49,6 @@ fn refused(error: &SoftenerError) -> Refused {
     let (point, number) = match *error {
         SoftenerError::RatioOutside { .. } => return Refused::at("/ratio", error),
         SoftenerError::HardnessOutside { .. } => return Refused::at("/reading", error),
-        SoftenerError::Ratio { point } => (point, "/0"),
-        SoftenerError::Reading { point, .. } => (point, "/1"),
         SoftenerError::Order { point } | SoftenerError::Turns { point } => (point, ""),
         _ => return Refused::at("/points", error),
     };

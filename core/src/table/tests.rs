@@ -62,11 +62,11 @@ fn names_and_defaults_follow_from_the_parameters() {
 fn outside(parameter: Parameter) -> Vec<(f64, &'static str)> {
     let mut outside = Vec::from([(f64::NAN, "not-finite"), (f64::INFINITY, "not-finite")]);
     if let Some(range) = parameter.range() {
-        // Temperatures are kept in kelvins, whose last digits are coarser.
-        let step = |bound: f64| {
-            1e-9 * (bound.abs()
-                + 300.0 * f64::from(bound == 0.0)
-                + f64::from(parameter.unit() == PlainUnit::Celsius) * 300.0)
+        let step = |bound: f64| match parameter.unit() {
+            PlainUnit::Count => 1.0,
+            // Kept in kelvins, whose last digits are coarser.
+            PlainUnit::Celsius => 1e-6,
+            _ => 1e-9 * if bound == 0.0 { 1.0 } else { bound.abs() },
         };
         let least = if range.above { range.least } else { range.least - step(range.least) };
         let most = if range.below { range.most } else { range.most + step(range.most) };
@@ -148,10 +148,6 @@ fn every_number_outside_its_range_is_refused_at_its_parameter() {
                         for (number, code) in outside(*of_column) {
                             let mut rows = rows.to_vec();
                             rows[column] = number;
-                            if of_column.unit() == PlainUnit::Count && number.is_finite() {
-                                rows[column] =
-                                    number.round() + (number.round() >= 1.0) as u32 as f64;
-                            }
                             let mut arguments = example.clone();
                             arguments[place] = Argument::Numbers(&rows);
                             refuses(calculation, &arguments, *of_column, code);

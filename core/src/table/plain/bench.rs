@@ -84,6 +84,12 @@ impl BenchMeasure<'_> {
             least_load: or_default(Parameter::BalanceLeastLoad, self.balance_least_load_g),
         });
         let mut check = Check::new();
+        if readability.is_none() {
+            let grams = |g: Option<f64>| g.map(|g| PlainUnit::Gram.to_si(g));
+            check
+                .option(Parameter::BalanceCapacity, grams(self.balance_capacity_g))
+                .option(Parameter::BalanceLeastLoad, grams(self.balance_least_load_g));
+        }
         if let Some(cups) = self.cups {
             check.count(Parameter::Cups, cups.len());
         }
