@@ -384,8 +384,8 @@ fn function(text: &mut String, calculation: &Calculation) {
     text.push_str("        result,\n    )\n");
     match calculation.results {
         [only] if !has_result_struct(calculation) => {
-            writeln!(text, "    value: {} = {}", result_type(calculation, only), made(only, "result[0]")).unwrap();
-            text.push_str("    return value\n");
+            writeln!(text, "    found: {} = {}", result_type(calculation, only), made(only, "result[0]")).unwrap();
+            text.push_str("    return found\n");
         }
         results => {
             writeln!(text, "    return {}(", result_class(calculation)).unwrap();

@@ -7,8 +7,8 @@ Three levels, all of them with the same bits as every other door of the library:
 * :func:`calculate`: every calculation as one request with amounts as one says them (``"1/4 tsp"``);
 * :class:`Book`: the shop's book, and the plan and the bench sheet of a day.
 
-What is wrong comes as a :class:`PourwrightError`, which is a :class:`ValueError`, all faults together; what is of another
-type than a call takes, as a :class:`PourwrightTypeError`, which is a :class:`TypeError` too.
+What is wrong comes as a :class:`PourwrightError`, a :class:`ValueError`, all faults together; what is of another type
+than a call takes, as a :class:`PourwrightTypeError`, which is a :class:`TypeError` too.
 
 Hot plastisol sticks and burns deep, its fumes need ventilation, a drop of water in a mold erupts. Plans and answers
 carry cautions: show them to the person who pours. The supplier's safety data sheet, local codes and licensed practice

@@ -172,8 +172,8 @@ def convert(
         given.optional_word(MEASURES_WORDS, "measures", measures),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def convert_number(
@@ -214,8 +214,8 @@ def convert_number(
         given.optional_word(MEASURES_WORDS, "measures", measures),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def dose_mass(
@@ -267,8 +267,8 @@ def dose_mass(
         given.optional_word(MEASURES_WORDS, "measures", measures),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def mass_of_volume(
@@ -301,8 +301,8 @@ def mass_of_volume(
         given.number("density_g_per_ml", density_g_per_ml),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def volume_of_mass(
@@ -332,8 +332,8 @@ def volume_of_mass(
         given.number("density_g_per_ml", density_g_per_ml),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def density_of_parts(
@@ -368,8 +368,8 @@ def density_of_parts(
         given.optional_number("voids", voids),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -821,8 +821,8 @@ def salt_for_density(
         given.optional_number("most_solids", most_solids),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -1665,8 +1665,8 @@ def density_for_sink_rate(
         made,
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def hardness(
@@ -1704,8 +1704,8 @@ def hardness(
         given.number("softener_ratio", softener_ratio),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def softener_ratio(
@@ -1739,8 +1739,8 @@ def softener_ratio(
         given.number("hardness", hardness),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def salted_softener(
@@ -1774,8 +1774,8 @@ def salted_softener(
         given.number("salt_of_base", salt_of_base),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def water_density(
@@ -1804,8 +1804,8 @@ def water_density(
         given.number("water_temperature_celsius", water_temperature_celsius),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def cavity_of_water(
@@ -1843,8 +1843,8 @@ def cavity_of_water(
         given.optional_number("air_pressure_kpa", air_pressure_kpa),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def standard_pressure(
@@ -1874,8 +1874,8 @@ def standard_pressure(
         given.number("altitude_m", altitude_m),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def station_pressure(
@@ -1909,8 +1909,8 @@ def station_pressure(
         given.number("altitude_m", altitude_m),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -2045,8 +2045,8 @@ def entrained_air(
         made,
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -2316,8 +2316,8 @@ def color_difference(
         given.number("other_b", other_b),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 def equivalent_time(
@@ -2354,8 +2354,8 @@ def equivalent_time(
         given.number("reference_temperature_celsius", reference_temperature_celsius),
         result,
     )
-    value: float = result[0]
-    return value
+    found: float = result[0]
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -2762,6 +2762,6 @@ def price(
         given.number("cost_margin", cost_margin),
         result,
     )
-    value: int = result[0]
-    return value
+    found: int = result[0]
+    return found
 

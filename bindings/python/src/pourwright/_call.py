@@ -125,7 +125,7 @@ class Arguments:
 
     def optional_count(self, name: str, value: SupportsIndex | None) -> int:
         """A count, or none."""
-        return lib.POUR_OMITTED_COUNT if value is None else self.count(name, value)  # type: ignore[no-any-return]
+        return int(lib.POUR_OMITTED_COUNT) if value is None else self.count(name, value)
 
     def word(self, words: Sequence[str], name: str, chosen: str) -> int:
         """The number of a word."""

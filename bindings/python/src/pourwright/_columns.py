@@ -92,7 +92,7 @@ def word_of(words: Sequence[str], name: str, chosen: str | None) -> int:
 def columnar(
     call: Any,
     c_name: str,
-    given: list[Maybe],
+    given: Sequence[Maybe],
     words: Mapping[str, int],
     names: Sequence[str],
     out: Mapping[str, Floats] | None,

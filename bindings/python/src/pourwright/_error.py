@@ -96,7 +96,9 @@ def failed(status: int, error: Any) -> PourwrightError:
 
 def not_finite(path: str) -> PourwrightError:
     """The exception for a number that cannot even be handed to the library."""
-    return refused("not-finite", path, "This is not a finite number.", "Check the calculation that made it.", lib.POUR_NOT_FINITE)
+    return refused(
+        "not-finite", path, "This is not a finite number.", "Check the calculation that made it.", lib.POUR_NOT_FINITE
+    )
 
 
 def refused(code: str, path: str, message: str, help: str, status: int) -> PourwrightError:

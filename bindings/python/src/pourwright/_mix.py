@@ -171,7 +171,9 @@ class Mix:
         Raises:
             PourwrightError: A density that is not known, or a number that cannot be.
         """
-        return self._number(lib.pour_mix_volume, word(PHASE_WORDS, "phase", phase), real("temperature_celsius", temperature_celsius))
+        return self._number(
+            lib.pour_mix_volume, word(PHASE_WORDS, "phase", phase), real("temperature_celsius", temperature_celsius)
+        )
 
     def density_g_per_ml(self, phase: Phase = "fused", temperature_celsius: float = 20.0, voids: float = 0.0) -> float:
         """Density of the mix, in g/mL: M/V · (1 − voids).
