@@ -4,8 +4,9 @@ use std::io::{self, Write};
 use std::process::ExitCode;
 use std::{env, fs};
 
-use pourwright::document::{self, text};
+use pourwright::document;
 use pourwright::fault::Faults;
+use pourwright::json::text;
 use pourwright::request::PlanRequest;
 
 const DEMO_BOOK: &str = include_str!("demo/book.json");

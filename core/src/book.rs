@@ -3,10 +3,10 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use crate::bench::Bench;
 use crate::cost::Costing;
 use crate::formula::{Formula, Overlap};
 use crate::mix::{MaterialId, Materials};
-use crate::plan::measures::Bench;
 use crate::process::atmosphere::StationPressure;
 use crate::process::chamber::Chamber;
 use crate::process::heat;

@@ -27,6 +27,7 @@ extern crate alloc;
 extern crate std;
 
 pub mod batch;
+pub mod bench;
 pub mod book;
 pub mod calibrate;
 pub mod caution;
@@ -38,6 +39,8 @@ pub mod document;
 pub mod fault;
 pub mod flake;
 pub mod formula;
+#[cfg(feature = "document")]
+pub mod json;
 pub mod material;
 pub mod mix;
 pub mod parameter;
@@ -49,6 +52,7 @@ pub mod quantity;
 pub mod request;
 pub mod salt;
 pub mod shot;
+pub mod show;
 pub mod softener;
 pub mod uncertainty;
 pub mod water;
@@ -57,7 +61,6 @@ mod check;
 mod exact;
 mod monotone;
 mod nnls;
-mod show;
 mod words;
 
 pub use fault::{Diagnose, Fault, Faults};

@@ -33,23 +33,23 @@ macro_rules! words {
         }
 
         #[cfg(feature = "document")]
-        impl $crate::document::reader::Read for $Words {
+        impl $crate::json::reader::Read for $Words {
             fn read(
-                node: &$crate::document::reader::Node<'_>,
+                node: &$crate::json::reader::Node<'_>,
                 faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
             ) -> Option<Self> {
-                $crate::document::reader::read_word(node, Self::ALL, Self::word, faults)
+                $crate::json::reader::read_word(node, Self::ALL, Self::word, faults)
             }
         }
 
         #[cfg(feature = "document")]
-        impl $crate::document::read_back::ReadBack for $Words {
+        impl $crate::json::read_back::ReadBack for $Words {
             fn read_back(
-                node: &$crate::document::reader::Node<'_>,
+                node: &$crate::json::reader::Node<'_>,
                 faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
             ) -> Self {
                 let [nothing, ..] = [$( Self::$Variant, )+];
-                $crate::document::reader::Read::read(node, faults).unwrap_or(nothing)
+                $crate::json::reader::Read::read(node, faults).unwrap_or(nothing)
             }
         }
     };

@@ -4,7 +4,7 @@ use std::ffi::{CString, c_char};
 use std::mem::MaybeUninit;
 
 use pourwright::Faults;
-use pourwright::document::text;
+use pourwright::json::text;
 use pourwright::request::{Answer, answer};
 
 use crate::error::{ArgumentError, Error, Failure, c_text};

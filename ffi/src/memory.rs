@@ -54,7 +54,7 @@ pub(crate) unsafe fn document<'a>(
     if pointer.is_null() {
         return Err(Failure::at(name, &ArgumentError::Null));
     }
-    let most = pourwright::document::text::LONGEST_DOCUMENT;
+    let most = pourwright::json::text::LONGEST_DOCUMENT;
     if len > most {
         return Err(Failure::at(name, &ArgumentError::TooLarge { most }));
     }

@@ -1,7 +1,8 @@
 //! What the demo sheet says of vacuum, heat and the fall in water, by plain arithmetic.
 
 use pourwright::document;
-use pourwright::plan::{Plan, Reckoned};
+use pourwright::plan::Plan;
+use pourwright::show::Calculated;
 use pourwright_tests::reference::process;
 use pourwright_tests::reference::process::Stick;
 
@@ -15,8 +16,8 @@ fn demo() -> Plan {
     Plan::make(&book, &day).unwrap()
 }
 
-fn known<T>(reckoned: Option<&Reckoned<T>>) -> &T {
-    reckoned.and_then(Reckoned::known).expect("the demo book states what it takes")
+fn known<T>(reckoned: Option<&Calculated<T>>) -> &T {
+    reckoned.and_then(Calculated::known).expect("the demo book states what it takes")
 }
 
 fn assert_close(found: f64, wanted: f64, relative: f64) {

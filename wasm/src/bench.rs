@@ -1,6 +1,6 @@
 //! A mass as the balance, the spoons or the dropper can give it.
 
-use pourwright::plan::measures::{Balance, Bench, Limits, Manner, Step, Tool};
+use pourwright::bench::{Balance, Bench, Handling, Manner, Step, Tool};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::number::{grams, grams_per_milliliter, in_grams, milliliters, share};
@@ -30,7 +30,7 @@ pub fn bench_measure(
         least_load: grams(balance_from_g),
     });
     let spoons = spoons_ml.iter().map(|ml| milliliters(*ml)).collect();
-    let bench = Bench::new(balance, spoons, Vec::new(), Limits::default())?;
+    let bench = Bench::new(balance, spoons, Vec::new(), Handling::default())?;
     let manner = Manner {
         by_volume: as_measured_g_per_ml.map(grams_per_milliliter),
         drop: drop_g.map(grams),

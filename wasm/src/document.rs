@@ -1,6 +1,7 @@
 //! The document door: requests, and a book that is loaded once.
 
-use pourwright::document::{LoadedBook, text};
+use pourwright::document::LoadedBook;
+use pourwright::json::text;
 use pourwright::request;
 use pourwright::{Fault, Faults};
 use serde::Serialize;

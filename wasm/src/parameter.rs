@@ -4,9 +4,9 @@
 
 use pourwright::Diagnose;
 use pourwright::batch::BatchError;
+use pourwright::bench::MeasureError;
 use pourwright::flake::FlakeError;
 use pourwright::material::{MaterialError, Property};
-use pourwright::plan::measures::MeasureError;
 use pourwright::process::atmosphere::AtmosphereError;
 use pourwright::process::degas::DegasError;
 use pourwright::process::gauge::GaugeError;

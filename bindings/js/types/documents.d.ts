@@ -97,15 +97,11 @@ export type CavityVolume = WaterEntry | MeasuredAmount
  */
 export type Overlap = 'refuse' | 'add' | 'last'
 /**
- * A caution by its stable code.
+ * What could be calculated, or why it could not.
  */
-export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuum' | 'food-gear' | 'data-sheet'
-/**
- * What could be reckoned, or why it could not.
- */
-export type Reckoned4 =
+export type Calculated =
   | {
-      known: HeatSpent
+      known: Sinking
     }
   | {
       unknown: Note
@@ -115,33 +111,9 @@ export type Reckoned4 =
  */
 export type Motion = 'straight' | 'may-swing' | 'swings'
 /**
- * Whether a plastisol in the mix is still liquid or has been fused.
+ * What could be calculated, or why it could not.
  */
-export type Phase = 'liquid' | 'fused'
-/**
- * What could be reckoned, or why it could not.
- */
-export type Reckoned5 =
-  | {
-      known: DayCost
-    }
-  | {
-      unknown: Note
-    }
-/**
- * What could be reckoned, or why it could not.
- */
-export type Reckoned =
-  | {
-      known: Sinking
-    }
-  | {
-      unknown: Note
-    }
-/**
- * What could be reckoned, or why it could not.
- */
-export type Reckoned2 =
+export type Calculated2 =
   | {
       known: Degas
     }
@@ -149,15 +121,43 @@ export type Reckoned2 =
       unknown: Note
     }
 /**
- * What could be reckoned, or why it could not.
+ * What could be calculated, or why it could not.
  */
-export type Reckoned3 =
+export type Calculated3 =
   | {
       known: Heating
     }
   | {
       unknown: Note
     }
+/**
+ * What could be calculated, or why it could not.
+ */
+export type Calculated4 =
+  | {
+      known: HeatSpent
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * What could be calculated, or why it could not.
+ */
+export type Calculated5 =
+  | {
+      known: DayCost
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * A caution by its stable code.
+ */
+export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuum' | 'food-gear' | 'data-sheet'
+/**
+ * Whether a plastisol in the mix is still liquid or has been fused.
+ */
+export type Phase = 'liquid' | 'fused'
 /**
  * A tool of the bench, in the order in which the last tie is broken.
  */
@@ -1244,125 +1244,200 @@ export interface Shown {
   value: number
 }
 /**
- * A color, in one of two ways.
+ * How a piece sinks, with its hook: a model value between bounds.
  */
-export interface ColorEntry {
+export interface Sinking {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * Density of the piece without its hook.
    */
-  ext?: {
-    [k: string]: unknown
-  } | null
+  density: Shown
   /**
-   * L*, a*, b* of a reading, beside D65.
-   *
-   * @minItems 3
-   * @maxItems 3
+   * Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
    */
-  lab?: [number, number, number] | null
+  density_uncertainty?: Shown | null
   /**
-   * Red, green and blue from 0 to 255, as a photograph beside white stores them.
-   *
-   * @minItems 3
-   * @maxItems 3
+   * Upper bound.
    */
-  srgb?: [number, number, number] | null
+  fastest: Shown
+  /**
+   * Mass of hook and weight.
+   */
+  hook: Shown
+  /**
+   * Whether it falls straight, as the model has it.
+   */
+  motion: Motion
+  /**
+   * Lower bound.
+   */
+  slowest: Shown
+  /**
+   * How fast it falls.
+   */
+  speed: Shown
 }
 /**
- * A colorant, by test pieces with two or more doses of it alone.
+ * Something that a reader must know of a result.
  */
-export interface ColorantEntry {
+export interface Note {
   /**
-   * Mass of one drop.
+   * Stable code in kebab case.
    */
-  drop: MeasuredAmount
+  code: string
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * The sentence.
    */
-  ext?: {
-    [k: string]: unknown
-  } | null
-  /**
-   * The test pieces.
-   */
-  let_downs: LetDownEntry[]
+  message: string
 }
 /**
- * A test piece of base with one colorant.
+ * How a pot is degassed.
  */
-export interface LetDownEntry {
+export interface Degas {
   /**
-   * In how much base.
+   * What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
    */
-  base_mass: MeasuredAmount
+  absolute: Shown
   /**
-   * What the piece looks like.
+   * The most that may be left, where the dial cannot tell.
    */
-  color: ColorEntry
+  at_most?: Shown | null
   /**
-   * How much colorant: "20 drops", or a mass.
+   * The cup to degas in: what it holds to its highest mark.
    */
-  dose: Amount
+  cup: Shown
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * The level to fill it to at most.
    */
-  ext?: {
-    [k: string]: unknown
-  } | null
+  fill_mark: Shown
+  /**
+   * In how many fills the pot goes through.
+   */
+  fills: number
+  /**
+   * What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber.
+   */
+  gauge: Shown
+  /**
+   * How far the vacuum gauge must be off, since the air here does not give what it shows.
+   */
+  gauge_off?: Shown | null
+  /**
+   * Whether that counts up from nothing.
+   */
+  is_absolute: boolean
+  /**
+   * The level of each, shared out evenly.
+   */
+  level: Shown
+  /**
+   * How many times its level the pot swells to, if no bubble bursts.
+   */
+  rise: Shown
+  /**
+   * The least that the dial allows, which the swelling is reckoned with where no rise was seen.
+   */
+  swells_at?: Shown | null
+  /**
+   * What each swells to.
+   */
+  swollen: Shown
 }
 /**
- * How such a pot cools, as the shop watched it, and how long this one has stood.
+ * How a pot is heated.
  */
-export interface CoolingEntry {
+export interface Heating {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * What it shall have.
    */
-  ext?: {
-    [k: string]: unknown
-  } | null
+  aim: Shown
   /**
-   * The temperature when the watch began.
+   * How far the amount lies outside those that were timed, as a factor.
    */
-  from: MeasuredAmount
+  beyond?: Shown | null
   /**
-   * How much was watched; as much as is heated where left out.
+   * The bursts, as long as each comes out as expected.
    */
-  mix?: Amount | null
+  bursts: Burst[]
   /**
-   * The temperature of the room.
+   * What the pot has before.
    */
-  room: MeasuredAmount
+  from: Shown
   /**
-   * How long the pot has stood since it had the temperature that it is heated `from`.
+   * Whether one burst of that length may overshoot the window.
    */
-  stood: MeasuredAmount
+  one_overshoots: boolean
   /**
-   * How long that took.
+   * The setting of the oven, as a share of full power, where it is below that.
    */
-  time: MeasuredAmount
+  setting?: Shown | null
   /**
-   * The temperature when it ended.
+   * Materials whose specific heat the book does not state: taken to be that of the rest.
    */
-  to: MeasuredAmount
+  specific_heat_not_known: string[]
+  /**
+   * How long the oven runs altogether.
+   */
+  total: Shown
+  /**
+   * Its standard uncertainty, where more than one timing shows one.
+   */
+  uncertainty?: Shown | null
 }
 /**
- * So many drops or spoonfuls, weighed together.
+ * What the heats of a pot cost it, as time at one temperature.
  */
-export interface CountedEntry {
+export interface HeatSpent {
   /**
-   * How many.
+   * The temperature at which the time is counted.
    */
-  count: number
+  at: Shown
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * What of that the left-overs in it had spent, where there are any: the most of one of them.
    */
-  ext?: {
-    [k: string]: unknown
-  } | null
+  before?: Shown | null
   /**
-   * What they weigh together, net.
+   * What the pot stands.
    */
-  weight: MeasuredAmount
+  budget: Shown
+  /**
+   * What is left.
+   */
+  left: Shown
+  /**
+   * The plastisol that has least left.
+   */
+  material: string
+  /**
+   * Whether there is more stabilizer than the material's figure holds for, the rest not counted.
+   */
+  more_stabilizer_not_counted: boolean
+  /**
+   * What more of the stabilizer, put in at first, would stand that; none where no dose is known that
+   * does.
+   */
+  needs?: MaterialMass | null
+  /**
+   * What is spent beyond the budget.
+   */
+  over?: Shown | null
+  /**
+   * What its heats spend, each held at its aim from the last burst to the last shot, and what the
+   * left-overs in it had spent. So much is spent of what is left of it.
+   */
+  spent: Shown
+}
+/**
+ * A mass of a material.
+ */
+export interface MaterialMass {
+  /**
+   * How much of it.
+   */
+  mass: Shown
+  /**
+   * Which material.
+   */
+  material: string
 }
 /**
  * What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
@@ -1503,57 +1578,125 @@ export interface MaterialCost {
   to_buy: MoneyShown
 }
 /**
- * How a pot is degassed.
+ * A color, in one of two ways.
  */
-export interface Degas {
+export interface ColorEntry {
   /**
-   * What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
+   * What an embedding program keeps here for itself; carried through untouched.
    */
-  absolute: Shown
+  ext?: {
+    [k: string]: unknown
+  } | null
   /**
-   * The most that may be left, where the dial cannot tell.
+   * L*, a*, b* of a reading, beside D65.
+   *
+   * @minItems 3
+   * @maxItems 3
    */
-  at_most?: Shown | null
+  lab?: [number, number, number] | null
   /**
-   * The cup to degas in: what it holds to its highest mark.
+   * Red, green and blue from 0 to 255, as a photograph beside white stores them.
+   *
+   * @minItems 3
+   * @maxItems 3
    */
-  cup: Shown
+  srgb?: [number, number, number] | null
+}
+/**
+ * A colorant, by test pieces with two or more doses of it alone.
+ */
+export interface ColorantEntry {
   /**
-   * The level to fill it to at most.
+   * Mass of one drop.
    */
-  fill_mark: Shown
+  drop: MeasuredAmount
   /**
-   * In how many fills the pot goes through.
+   * What an embedding program keeps here for itself; carried through untouched.
    */
-  fills: number
+  ext?: {
+    [k: string]: unknown
+  } | null
   /**
-   * What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber.
+   * The test pieces.
    */
-  gauge: Shown
+  let_downs: LetDownEntry[]
+}
+/**
+ * A test piece of base with one colorant.
+ */
+export interface LetDownEntry {
   /**
-   * How far the vacuum gauge must be off, since the air here does not give what it shows.
+   * In how much base.
    */
-  gauge_off?: Shown | null
+  base_mass: MeasuredAmount
   /**
-   * Whether that counts up from nothing.
+   * What the piece looks like.
    */
-  is_absolute: boolean
+  color: ColorEntry
   /**
-   * The level of each, shared out evenly.
+   * How much colorant: "20 drops", or a mass.
    */
-  level: Shown
+  dose: Amount
   /**
-   * How many times its level the pot swells to, if no bubble bursts.
+   * What an embedding program keeps here for itself; carried through untouched.
    */
-  rise: Shown
+  ext?: {
+    [k: string]: unknown
+  } | null
+}
+/**
+ * How such a pot cools, as the shop watched it, and how long this one has stood.
+ */
+export interface CoolingEntry {
   /**
-   * The least that the dial allows, which the swelling is reckoned with where no rise was seen.
+   * What an embedding program keeps here for itself; carried through untouched.
    */
-  swells_at?: Shown | null
+  ext?: {
+    [k: string]: unknown
+  } | null
   /**
-   * What each swells to.
+   * The temperature when the watch began.
    */
-  swollen: Shown
+  from: MeasuredAmount
+  /**
+   * How much was watched; as much as is heated where left out.
+   */
+  mix?: Amount | null
+  /**
+   * The temperature of the room.
+   */
+  room: MeasuredAmount
+  /**
+   * How long the pot has stood since it had the temperature that it is heated `from`.
+   */
+  stood: MeasuredAmount
+  /**
+   * How long that took.
+   */
+  time: MeasuredAmount
+  /**
+   * The temperature when it ended.
+   */
+  to: MeasuredAmount
+}
+/**
+ * So many drops or spoonfuls, weighed together.
+ */
+export interface CountedEntry {
+  /**
+   * How many.
+   */
+  count: number
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What they weigh together, net.
+   */
+  weight: MeasuredAmount
 }
 /**
  * How sure a measure is.
@@ -1712,19 +1855,6 @@ export interface FromShelf {
   off: Off[]
 }
 /**
- * A mass of a material.
- */
-export interface MaterialMass {
-  /**
-   * How much of it.
-   */
-  mass: Shown
-  /**
-   * Which material.
-   */
-  material: string
-}
-/**
  * What of a left-over goes into one pot.
  */
 export interface ShelfPart {
@@ -1779,97 +1909,13 @@ export interface HardnessPointEntry {
   reading: number
 }
 /**
- * What the heats of a pot cost it, as time at one temperature.
- */
-export interface HeatSpent {
-  /**
-   * The temperature at which the time is counted.
-   */
-  at: Shown
-  /**
-   * What of that the left-overs in it had spent, where there are any: the most of one of them.
-   */
-  before?: Shown | null
-  /**
-   * What the pot stands.
-   */
-  budget: Shown
-  /**
-   * What is left.
-   */
-  left: Shown
-  /**
-   * The plastisol that has least left.
-   */
-  material: string
-  /**
-   * Whether there is more stabilizer than the material's figure holds for, the rest not counted.
-   */
-  more_stabilizer_not_counted: boolean
-  /**
-   * What more of the stabilizer, put in at first, would stand that; none where no dose is known that
-   * does.
-   */
-  needs?: MaterialMass | null
-  /**
-   * What is spent beyond the budget.
-   */
-  over?: Shown | null
-  /**
-   * What its heats spend, each held at its aim from the last burst to the last shot, and what the
-   * left-overs in it had spent. So much is spent of what is left of it.
-   */
-  spent: Shown
-}
-/**
- * How a pot is heated.
- */
-export interface Heating {
-  /**
-   * What it shall have.
-   */
-  aim: Shown
-  /**
-   * How far the amount lies outside those that were timed, as a factor.
-   */
-  beyond?: Shown | null
-  /**
-   * The bursts, as long as each comes out as expected.
-   */
-  bursts: Burst[]
-  /**
-   * What the pot has before.
-   */
-  from: Shown
-  /**
-   * Whether one burst of that length may overshoot the window.
-   */
-  one_overshoots: boolean
-  /**
-   * The setting of the oven, as a share of full power, where it is below that.
-   */
-  setting?: Shown | null
-  /**
-   * Materials whose specific heat the book does not state: taken to be that of the rest.
-   */
-  specific_heat_not_known: string[]
-  /**
-   * How long the oven runs altogether.
-   */
-  total: Shown
-  /**
-   * Its standard uncertainty, where more than one timing shows one.
-   */
-  uncertainty?: Shown | null
-}
-/**
  * How often a pot is heated, and what that leaves of its stabilizer.
  */
 export interface Heats {
   /**
    * What is spent and left, where the book states a budget.
    */
-  budget?: Reckoned4 | null
+  budget?: Calculated4 | null
   /**
    * How often it is heated.
    */
@@ -1879,19 +1925,6 @@ export interface Heats {
    * those are not known. As often was heated what is left of it.
    */
   in_all?: number | null
-}
-/**
- * Something that a reader must know of a result.
- */
-export interface Note {
-  /**
-   * Stable code in kebab case.
-   */
-  code: string
-  /**
-   * The sentence.
-   */
-  message: string
 }
 /**
  * A further cup that is heated together with the mix.
@@ -2166,7 +2199,7 @@ export interface Plan {
   /**
    * What the day costs, where the book says how to reckon it.
    */
-  cost?: Reckoned5 | null
+  cost?: Calculated5 | null
   /**
    * The day, as the order list has it.
    */
@@ -2265,44 +2298,11 @@ export interface PlannedLine {
   /**
    * How it sinks, where the book states a water.
    */
-  sinks?: Reckoned | null
+  sinks?: Calculated | null
   /**
    * What is ordered: the product's name, or its formulas.
    */
   what: string
-}
-/**
- * How a piece sinks, with its hook: a model value between bounds.
- */
-export interface Sinking {
-  /**
-   * Density of the piece without its hook.
-   */
-  density: Shown
-  /**
-   * Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
-   */
-  density_uncertainty?: Shown | null
-  /**
-   * Upper bound.
-   */
-  fastest: Shown
-  /**
-   * Mass of hook and weight.
-   */
-  hook: Shown
-  /**
-   * Whether it falls straight, as the model has it.
-   */
-  motion: Motion
-  /**
-   * Lower bound.
-   */
-  slowest: Shown
-  /**
-   * How fast it falls.
-   */
-  speed: Shown
 }
 /**
  * One vessel of mix from first measure to last shot.
@@ -2315,7 +2315,7 @@ export interface Pot {
   /**
    * How it is degassed, where the book states a vacuum.
    */
-  degas?: Reckoned2 | null
+  degas?: Calculated2 | null
   /**
    * What goes in from the shelf before the first stage's weigh list, which is then that of
    * the rest.
@@ -2377,7 +2377,7 @@ export interface Stage {
   /**
    * How it is heated each time, where the book states an oven.
    */
-  heating?: Reckoned3 | null
+  heating?: Calculated3 | null
   /**
    * How often it is heated: once, or again for each laminated piece.
    */
@@ -2561,7 +2561,7 @@ export interface Work {
    * How the pots that are heated for this are heated together as one load, where there are several
    * and the book states an oven.
    */
-  heating?: Reckoned3 | null
+  heating?: Calculated3 | null
   /**
    * The mold.
    */
@@ -3705,7 +3705,7 @@ export interface SaltResponse {
   /**
    * How the piece sinks with its hook, where body and water were given.
    */
-  sinks?: Reckoned | null
+  sinks?: Calculated | null
   /**
    * Mass of softener that goes in beside it.
    */
@@ -3713,7 +3713,7 @@ export interface SaltResponse {
   /**
    * How it would without the salt.
    */
-  unsalted_sinks?: Reckoned | null
+  unsalted_sinks?: Calculated | null
 }
 /**
  * The pieces of one shape.

@@ -6,17 +6,17 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::costing::CostingEntry;
-use super::entry::entry;
-use super::named::Named;
 use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry,
     ToolUncertaintyEntry, VacuumEntry,
 };
-use super::reader::{Name, Node, Read, deserialize_by_reading};
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
 use crate::fault::Fault;
 use crate::formula::Overlap;
+use crate::json::entry::entry;
+use crate::json::named::Named;
+use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
 use crate::material::Kind;
 use crate::quantity::{
     Amount, Length, Mass, MassDensity, MolarEnergy, Pressure, SpecificHeatCapacity, System,
@@ -483,13 +483,21 @@ entry! {
     }
 }
 
+impl crate::json::read_back::ReadBack for FormulaEntry {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        let nothing =
+            || Self { doses: Default::default(), per: None, base: None, notes: None, ext: None };
+        Self::read(node, faults).unwrap_or_else(nothing)
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use rstest::rstest;
     use serde_json::json;
 
     use super::*;
-    use crate::document::reader::read_value;
+    use crate::json::reader::read_value;
 
     #[rstest]
     #[case(json!("0.044 g"), true)]

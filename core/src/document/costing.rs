@@ -4,9 +4,9 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::book::PriceText;
-use super::entry::entry;
-use super::reader::Name;
 use super::written::{Percent, Written};
+use crate::json::entry::entry;
+use crate::json::reader::Name;
 use crate::quantity::Time;
 
 entry! {

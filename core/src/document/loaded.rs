@@ -2,9 +2,10 @@
 
 use alloc::sync::Arc;
 
-use super::{BookDocument, MadeFrom, OrdersDocument, read_book, read_orders, text};
+use super::{BookDocument, MadeFrom, OrdersDocument, read_book, read_orders};
 use crate::book::Book;
 use crate::fault::Faults;
+use crate::json::text;
 use crate::plan::Plan;
 use crate::plan::day::Day;
 

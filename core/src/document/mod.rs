@@ -6,28 +6,19 @@
 
 pub mod book;
 pub mod costing;
-pub(crate) mod entry;
 pub mod loaded;
-pub mod named;
-pub(crate) mod nearest;
 pub mod orders;
-pub(crate) mod path;
 pub mod process;
-pub(crate) mod read_back;
-pub(crate) mod reader;
 pub mod record;
 pub(crate) mod resolve;
 #[cfg(feature = "schema")]
 pub mod schema;
 pub mod starter;
-pub mod text;
 pub mod written;
 
 pub use book::{BookDocument, Format};
 pub use loaded::LoadedBook;
-pub use named::Named;
 pub use orders::OrdersDocument;
-pub use reader::{Ext, Name};
 pub use record::ActualsDocument;
 pub use starter::StarterDocument;
 
@@ -36,10 +27,12 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use self::entry::Fields;
-use self::reader::{Node, Read};
 use crate::book::Book;
 use crate::fault::{Fault, Faults};
+use crate::json::entry::Fields;
+use crate::json::read_back;
+use crate::json::reader::{self, Node, Read};
+use crate::json::text;
 use crate::plan::day::Day;
 use crate::plan::record::Actuals;
 
@@ -55,6 +48,8 @@ pub struct MadeFrom {
 }
 
 reader::deserialize_by_reading! { MadeFrom; }
+
+read_back::or_null_by_reading! { MadeFrom; }
 
 impl Read for MadeFrom {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {

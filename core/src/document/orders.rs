@@ -4,11 +4,11 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::book::{Format, LayerEntry};
-use super::entry::entry;
-use super::named::Named;
-use super::reader::Name;
 use super::written::Written;
 use crate::formula::Overlap;
+use crate::json::entry::entry;
+use crate::json::named::Named;
+use crate::json::reader::Name;
 use crate::quantity::{Amount, Mass, Time};
 
 entry! {
@@ -96,7 +96,7 @@ entry! {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::document::reader::read_value;
+    use crate::json::reader::read_value;
     use serde_json::json;
 
     #[test]

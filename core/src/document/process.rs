@@ -5,11 +5,11 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use super::entry::entry;
-use super::reader::{Name, Node, Read, deserialize_by_reading};
 use super::written::{Percent, Written};
 use crate::fault::Fault;
 use crate::flake::Cut;
+use crate::json::entry::entry;
+use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
 use crate::quantity::{
     Amount, Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity,
     ThermodynamicTemperature, Time, Volume,

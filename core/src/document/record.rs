@@ -7,12 +7,12 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::book::Format;
-use super::entry::entry;
-use super::named::Named;
-use super::read_back;
-use super::reader::{LARGEST_COUNT, Name, Node, Read};
 use super::written::Written;
 use crate::fault::Fault;
+use crate::json::entry::entry;
+use crate::json::named::Named;
+use crate::json::read_back;
+use crate::json::reader::{LARGEST_COUNT, Name, Node, Read};
 use crate::plan::Plan;
 use crate::quantity::{Amount, Mass};
 

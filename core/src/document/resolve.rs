@@ -27,16 +27,16 @@ use alloc::vec::Vec;
 use core::fmt::Display;
 
 use super::book::{BenchEntry, MaterialEntry, MoldEntry};
-use super::named::Named;
-use super::nearest::nearest;
 use super::written::{Sourced, Written};
+use crate::bench::Bench;
 use crate::book::Mold;
-use crate::document::path::Path;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::Overlap;
+use crate::json::named::Named;
+use crate::json::nearest::nearest;
+use crate::json::path::Path;
 use crate::material::Material;
 use crate::mix::Materials;
-use crate::plan::measures::Bench;
 use crate::quantity::{Dimension, Measurable, Measured, MeasuredAmount, System};
 
 /// Makes of what is written what it says, and keeps all faults that are found on the way.

@@ -6,12 +6,12 @@
 use alloc::string::String;
 
 use super::book::{Format, MaterialEntry};
-use super::entry::entry;
-use super::named::Named;
-use super::path::Path::At;
-use super::reader::read_value;
-use super::text;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::named::Named;
+use crate::json::path::Path::At;
+use crate::json::reader::read_value;
+use crate::json::text;
 use crate::mix::Materials;
 use crate::quantity::System;
 

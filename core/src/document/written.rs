@@ -8,9 +8,9 @@ use core::marker::PhantomData;
 use serde::{Serialize, Serializer};
 use serde_json::Value;
 
-use super::entry::{Fields, Slot};
-use super::reader::{Node, Read, deserialize_by_reading};
 use crate::fault::Fault;
+use crate::json::entry::{Fields, Slot};
+use crate::json::reader::{Node, Read, deserialize_by_reading};
 use crate::quantity::{
     Amount, AmountError, Dimension, Measurable, Measured, MeasuredAmount, Rational, System,
 };
@@ -365,7 +365,7 @@ mod tests {
     use serde_json::json;
 
     use super::*;
-    use crate::document::reader::read_value;
+    use crate::json::reader::read_value;
     use crate::quantity::{Mass, MassDensity, Pressure, Volume};
 
     #[rstest]

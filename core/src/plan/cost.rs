@@ -16,13 +16,14 @@ use rust_decimal::prelude::ToPrimitive;
 use super::day::{Batch, Line};
 use super::places::Places;
 use super::pot::PotDraft;
-use super::{Note, Plan, Pot, Reckoned, Shown, Stage, part, text};
+use super::{Plan, Pot, Stage};
 use crate::book::Book;
 use crate::cost::{CostError, Costing, MaterialCosts, MaterialLine, Money, Used, Work, decimal};
 use crate::fault::Diagnose;
 use crate::material::{Material, MaterialError, Property};
 use crate::price::Currency;
 use crate::quantity::{Mass, Time};
+use crate::show::{Calculated, Note, Shown, part, text};
 
 part! {
     /// A sum of money.
@@ -130,11 +131,11 @@ pub(super) struct Served<'a> {
 }
 
 /// What a day costs by `book`; `None` where the book does not ask for it.
-pub(super) fn cost(plan: &Plan, served: &Served<'_>, book: &Book) -> Option<Reckoned<DayCost>> {
+pub(super) fn cost(plan: &Plan, served: &Served<'_>, book: &Book) -> Option<Calculated<DayCost>> {
     let costing = book.costing.as_ref()?;
     let unpriced = unpriced(&plan.pots, book);
     if !unpriced.is_empty() {
-        return Some(Reckoned::Unknown(Note {
+        return Some(Calculated::Unknown(Note {
             code: "price-not-known".to_string(),
             message: format!(
                 "Price not known of {}: the day's costs cannot be told.",
@@ -144,8 +145,8 @@ pub(super) fn cost(plan: &Plan, served: &Served<'_>, book: &Book) -> Option<Reck
     }
     let cost = Reckoning::new(plan, served, book, costing).and_then(|reckoning| reckoning.day());
     Some(match cost {
-        Ok(cost) => Reckoned::Known(cost),
-        Err(error) => Reckoned::Unknown(Note {
+        Ok(cost) => Calculated::Known(cost),
+        Err(error) => Calculated::Unknown(Note {
             code: error.code().to_string(),
             message: format!("The day's costs cannot be told: {error}"),
         }),

@@ -4,14 +4,14 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::measures::Step;
 use super::tool_names::ToolNames;
-use super::{Shown, part, text};
+use crate::bench::Step;
 use crate::book::Book;
 use crate::material::Material;
 use crate::mix::MaterialId;
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::shot::Melt;
+use crate::show::{Shown, part, text};
 use crate::uncertainty::{
     Dosed, PieceInputs, Taken, ToolUncertainty, WrittenIn, density_uncertainty, doubt_as_written,
     piece_weight,
@@ -115,10 +115,10 @@ mod tests {
     use rstest::rstest;
 
     use super::*;
+    use crate::bench::{Measure, Tool};
     use crate::document::book_from_text;
     use crate::document::small::BOOK;
     use crate::plan::dosing::Dosing;
-    use crate::plan::measures::{Measure, Tool};
     use crate::quantity::{Mass, Measurable};
 
     /// How sure each way is in which the bench can take so much, in per cent, with what makes it unsure.

@@ -3,11 +3,11 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::part;
 use crate::flake::Flake;
 use crate::formula::Recipe;
 use crate::mix::Materials;
 use crate::quantity::Mass;
+use crate::show::part;
 
 part! {
     /// The flakes of one material in a piece.

@@ -8,22 +8,22 @@ use super::assign::{Assigned, WorkDraw, assign};
 use super::cost::{self, Served};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::dosing::Dosing;
-use super::measures::Cup;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::process::{Heated, SinkLayer};
 use super::shelf::LeftOver;
 use super::split::Reason;
 use super::tool_names::ToolNames;
 use super::{
-    Heating, Note, Plan, PlannedLine, Pot, Proof, ProofReason, Reckoned, Sinking, Work, WorkFrom,
-    process, text,
+    Heating, Plan, PlannedLine, Pot, Proof, ProofReason, Sinking, Work, WorkFrom, process,
 };
+use crate::bench::Cup;
 use crate::book::{Book, Layer, Vessel};
 use crate::caution::Caution;
 use crate::fault::{Fault, Faults};
 use crate::material::Kind;
 use crate::mix::{Assumption, Materials};
 use crate::quantity::{Mass, MassDensity};
+use crate::show::{Calculated, Note, text};
 
 impl Plan {
     /// Plans `day` in the shop of `book`.
@@ -101,7 +101,7 @@ impl Plan {
         plan.count_stock(book, &day.stock)?;
         let served = Served { lines: &day.lines, batches: &batches, drafts: &made.drafts };
         plan.cost = cost::cost(&plan, &served, book);
-        if let Some(Reckoned::Unknown(note)) = &plan.cost {
+        if let Some(Calculated::Unknown(note)) = &plan.cost {
             plan.assumptions.push(note.clone());
         }
         Ok(plan)
@@ -260,7 +260,7 @@ impl Workshop<'_> {
         draws: &[WorkDraw],
         drafts: &[PotDraft],
         pots: &[Pot],
-    ) -> Option<Reckoned<Heating>> {
+    ) -> Option<Calculated<Heating>> {
         let mut cups = Vec::new();
         for draw in draws.iter().filter(|draw| draw.heated) {
             let stage = drafts.get(draw.pot)?.stages.get(draw.stage)?;
@@ -311,7 +311,7 @@ impl Workshop<'_> {
         shape: usize,
         drafts: &[PotDraft],
         pots: &[Pot],
-    ) -> Option<Reckoned<Sinking>> {
+    ) -> Option<Calculated<Sinking>> {
         let place = batch;
         let (batch, shots) = (self.batches.get(batch)?, self.shots.get(batch)?);
         let mold = self.book.molds.get(batch.mold)?;

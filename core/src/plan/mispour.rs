@@ -14,14 +14,15 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::correction::{self, Correction, CorrectionError};
-use super::measures::MeasureError;
 use super::weigh::{self, Addition, WeighError};
-use super::{MaterialMass, Off, Shown, Weigh, part, text};
+use super::{MaterialMass, Off, Weigh};
+use crate::bench::MeasureError;
 use crate::book::{Book, Layer};
 use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, Overlap, Recipe};
 use crate::mix::{MaterialId, Mix, MixError, Phase};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
+use crate::show::{Shown, part, text};
 use crate::words::words;
 
 /// A pot that is not what it should be.

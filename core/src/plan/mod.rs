@@ -13,7 +13,6 @@ pub mod flakes;
 #[cfg(feature = "solver")]
 pub mod leftover;
 mod make;
-pub mod measures;
 pub mod mispour;
 pub mod order;
 mod page;
@@ -27,10 +26,8 @@ pub mod sequence;
 mod share;
 pub mod sheet;
 pub mod shelf;
-mod shown;
 pub mod split;
 pub mod stock;
-pub(crate) mod text;
 pub(crate) mod tool_names;
 pub(crate) mod weigh;
 
@@ -40,30 +37,14 @@ use alloc::vec::Vec;
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
 pub use flakes::FlakeCount;
-pub use process::{Degas, Heating, Heats, Reckoned, SinkWater, Sinking};
-pub use shown::{Showable, Shown};
+pub use process::{Degas, Heating, Heats, SinkWater, Sinking};
 pub use stock::StockEntry;
 
+use crate::bench::Tool;
 use crate::caution::Caution;
 use crate::material::Kind;
-use crate::plan::measures::Tool;
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume};
-
-/// Derives that every part of a plan, or of what is made with one, has.
-macro_rules! part {
-    ($(#[$meta:meta])* pub struct $Part:ident { $($(#[$field_meta:meta])* pub $field:ident: $Field:ty,)* }) => {
-        $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq)]
-        #[cfg_attr(feature = "document", derive(serde::Serialize))]
-        #[cfg_attr(feature = "document", serde(deny_unknown_fields))]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-        pub struct $Part { $($(#[$field_meta])* pub $field: $Field,)* }
-
-        #[cfg(feature = "document")]
-        $crate::document::read_back::read_back_by_fields! { $Part { $($field,)* } }
-    };
-}
-use part;
+use crate::show::{Calculated, Note, Shown, part};
 
 part! {
     /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
@@ -92,7 +73,7 @@ part! {
         /// Materials in stock and what is taken of them; what lasts shortest comes first.
         pub stock: Vec<StockEntry>,
         /// What the day costs, where the book says how to reckon it.
-        pub cost: Option<Reckoned<DayCost>>,
+        pub cost: Option<Calculated<DayCost>>,
         /// Why there are not fewer pots.
         pub proof: Proof,
         /// The water that sink rates are told for.
@@ -126,7 +107,7 @@ part! {
         /// What a piece weighs.
         pub piece: Shown<Mass>,
         /// How it sinks, where the book states a water.
-        pub sinks: Option<Reckoned<Sinking>>,
+        pub sinks: Option<Calculated<Sinking>>,
         /// The day it was promised for.
         pub promised: Option<String>,
         /// What the embedding program keeps on the line.
@@ -143,7 +124,7 @@ part! {
         /// The cup it is mixed in: what that holds.
         pub cup: Shown<Volume>,
         /// How it is degassed, where the book states a vacuum.
-        pub degas: Option<Reckoned<Degas>>,
+        pub degas: Option<Calculated<Degas>>,
         /// What goes in from the shelf before the first stage's weigh list, which is then that of
         /// the rest.
         pub from_shelf: Option<FromShelf>,
@@ -238,7 +219,7 @@ part! {
         /// How often it is heated: once, or again for each laminated piece.
         pub heats: u32,
         /// How it is heated each time, where the book states an oven.
-        pub heating: Option<Reckoned<Heating>>,
+        pub heating: Option<Calculated<Heating>>,
         /// Sprues that go back into the pot before the next stage.
         pub sprues_back: Shown<Mass>,
         /// What is then in the pot for the next stage, or is left over.
@@ -344,7 +325,7 @@ part! {
         pub from: Vec<WorkFrom>,
         /// How the pots that are heated for this are heated together as one load, where there are several
         /// and the book states an oven.
-        pub heating: Option<Reckoned<Heating>>,
+        pub heating: Option<Calculated<Heating>>,
     }
 }
 
@@ -401,15 +382,5 @@ part! {
         pub material: String,
         /// How much of it.
         pub mass: Shown<Mass>,
-    }
-}
-
-part! {
-    /// Something that a reader must know of a result.
-    pub struct Note {
-        /// Stable code in kebab case.
-        pub code: String,
-        /// The sentence.
-        pub message: String,
     }
 }

@@ -4,8 +4,8 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::Shown;
 use crate::quantity::Time;
+use crate::show::Shown;
 
 const WIDTH: usize = 80;
 

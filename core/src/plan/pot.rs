@@ -11,18 +11,19 @@ use alloc::vec::Vec;
 pub(super) use self::error::PotError;
 use self::shots::{LayerShots, injector};
 pub(super) use self::shots::{Shots, shots};
+use super::Pot;
 use super::day::{Batch, DayRecipe};
 use super::dosing::Dosing;
-use super::measures::Step;
 use super::precedence::FreshBase;
 use super::sequence;
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
-use super::{Note, Pot, text};
 use crate::batch::{self, BatchError, Marks};
+use crate::bench::Step;
 use crate::book::{Book, Sprues};
 use crate::mix::MaterialId;
 use crate::quantity::{Mass, Measurable, Ratio, Volume};
+use crate::show::{Note, text};
 
 /// What is to be made in one pot.
 #[derive(Debug, Clone)]

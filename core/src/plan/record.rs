@@ -26,7 +26,7 @@ use alloc::vec::Vec;
 
 pub use text::RecordSheet;
 
-use super::{Plan, Shown, part};
+use super::Plan;
 use crate::batch::BatchError;
 use crate::book::Book;
 use crate::calibrate::CalibrateError;
@@ -36,6 +36,7 @@ use crate::material::Kind;
 use crate::mix::{Mix, MixError};
 use crate::quantity::{AmountError, Mass, Ratio, System, Time};
 use crate::show;
+use crate::show::{Shown, part};
 
 /// What was really weighed and shot.
 #[derive(Debug, Clone, PartialEq, Default)]

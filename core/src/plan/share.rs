@@ -16,12 +16,13 @@ use super::Plan;
 use super::leftover::{Filled, Leftover, LeftoverError, NewPot, fill, use_most};
 use super::shelf::LeftOver;
 use super::weigh::{Addition, ToMix, WeighError, list_to_mix};
-use super::{FromShelf, MaterialMass, Note, Off, OnShelf, Pot, ShelfPart, Shown, text};
+use super::{FromShelf, MaterialMass, Off, OnShelf, Pot, ShelfPart};
+use crate::bench::Balance;
 use crate::book::Book;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::mix::{MaterialId, MixError};
-use crate::plan::measures::Balance;
 use crate::quantity::{Mass, Ratio};
+use crate::show::{Note, Shown, text};
 
 /// The left-overs' part of a tolerance.
 const PART: f64 = 0.5;

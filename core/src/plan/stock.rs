@@ -3,12 +3,13 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::{Plan, Pot, Shown, part, text};
+use super::{Plan, Pot};
 use crate::book::Book;
 use crate::cost::{CostError, Need, stock};
 use crate::fault::{Fault, Faults};
 use crate::mix::MaterialId;
 use crate::quantity::Mass;
+use crate::show::{Shown, part, text};
 
 /// What is in stock of a material.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -3,10 +3,10 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::measures::Bench;
-use super::text;
+use crate::bench::Bench;
 use crate::book::Book;
 use crate::quantity::System;
+use crate::show::text;
 
 /// The tools of a bench with their names in a measuring system.
 pub(crate) struct ToolNames<'a> {

@@ -7,15 +7,15 @@ use alloc::vec::Vec;
 
 use super::dosing::Dosing;
 use super::doubt::{Taking, doubt};
-use super::measures::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
-use super::text;
 use super::tool_names::ToolNames;
-use super::{Shown, Way, Weigh};
+use super::{Way, Weigh};
+use crate::bench::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
 use crate::book::Book;
 use crate::fault::Diagnose;
 use crate::material::Material;
 use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio};
+use crate::show::{Shown, text};
 
 /// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
 /// makes many lists and tells one.
@@ -253,9 +253,9 @@ mod tests {
     use alloc::vec::Vec;
 
     use super::*;
+    use crate::bench::Tool;
     use crate::document::book_from_text;
     use crate::document::small::BOOK;
-    use crate::plan::measures::Tool;
     use crate::quantity::Measurable;
 
     fn tools(book: &Book, name: &str, grams: f64) -> Vec<Tool> {

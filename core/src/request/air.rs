@@ -1,16 +1,16 @@
 //! The pressure of the air in the shop, and what a vacuum gauge can show there.
 
 use super::response;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::process::atmosphere::{GeometricAltitude, SeaLevelPressure, StationPressure};
 use crate::process::gauge::VacuumReading;
 use crate::quantity::{Length, Pressure, System};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks what the air has: by altitude, by a barometer, or by a weather report and the altitude.

@@ -2,14 +2,14 @@
 
 use super::response;
 use crate::batch::{self, Injector, Rejects, Run, Wanted};
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks how much to mix for so many like pieces from one mold.

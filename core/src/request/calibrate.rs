@@ -6,16 +6,16 @@ use alloc::vec::Vec;
 use super::change::{self, Change};
 use super::response;
 use crate::calibrate::{CalibrateError, Unsure, Weighed};
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
-use crate::document::reader::Name;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
+use crate::json::reader::Name;
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, System, Volume};
 use crate::shot::Melt;
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks for a cavity's volume, or its feed share, from the weights of pieces.

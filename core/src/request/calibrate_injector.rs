@@ -6,14 +6,14 @@ use alloc::vec::Vec;
 use super::change::{self, Change};
 use super::response;
 use crate::calibrate::{Emptied, Residue};
-use crate::document::entry::entry;
-use crate::document::path::Path::At;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::At;
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, System, Volume};
+use crate::show::{Shown, text};
 
 entry! {
     /// An injector weighed clean, and again when it has been used and emptied.

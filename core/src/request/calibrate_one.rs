@@ -6,15 +6,15 @@ use alloc::vec::Vec;
 use super::change::{self, Change};
 use super::response;
 use crate::calibrate::{Counted, PerOne};
-use crate::document::entry::entry;
-use crate::document::path::Path::At;
-use crate::document::reader::Name;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::At;
+use crate::json::reader::Name;
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
+use crate::show::{Shown, text};
 
 entry! {
     /// So many drops or spoonfuls, weighed together.

@@ -4,8 +4,8 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::response;
-use crate::document::path::Path;
-use crate::document::reader::Name;
+use crate::json::path::Path;
+use crate::json::reader::Name;
 
 response! {
     /// A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply.

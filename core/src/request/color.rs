@@ -5,11 +5,11 @@ use alloc::vec::Vec;
 use super::response;
 use crate::color::ColorError;
 use crate::color::lab::{Lab, Srgb};
-use crate::document::entry::entry;
-use crate::document::path::Path;
-use crate::document::reader::{Node, Read};
 use crate::document::resolve::Resolver;
 use crate::fault::Fault;
+use crate::json::entry::entry;
+use crate::json::path::Path;
+use crate::json::reader::{Node, Read};
 
 entry! {
     /// A color, in one of two ways.

@@ -3,10 +3,10 @@
 use super::color::{ColorEntry, ShownLab};
 use super::response;
 use crate::color::difference::ciede2000;
-use crate::document::entry::entry;
-use crate::document::path::Path::At;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::At;
 use crate::parameter::parameter;
 
 entry! {

@@ -8,15 +8,15 @@ use super::response;
 use crate::color::kubelka_munk::Surface;
 use crate::color::lab::SRGB_BANDS;
 use crate::color::match_color::{Colorants, LetDown, STARTING_POINT, StartingFormula};
-use crate::document::Named;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
+use crate::json::Named;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Amount, Dimension, Mass, Ratio, System};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks for a formula to begin with, from colorants that the shop has let down and photographed

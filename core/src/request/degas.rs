@@ -5,19 +5,19 @@ use alloc::vec::Vec;
 use super::air::air;
 use super::response;
 use crate::caution::Caution;
-use crate::document::entry::entry;
-use crate::document::path::Path::At;
 use crate::document::process::VacuumEntry;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::At;
 use crate::parameter::parameter;
 use crate::plan::process::SPARE;
-use crate::plan::{Shown, text};
 use crate::process::degas::{EntrainedAir, Vacuum, Vessel, vessel_for};
 use crate::process::gauge::ChamberPressure;
 use crate::process::vapor;
 use crate::quantity::{Length, Pressure, Ratio, System, ThermodynamicTemperature, Volume};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks what a vacuum does to a pot.

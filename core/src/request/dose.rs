@@ -2,15 +2,15 @@
 
 use super::response;
 use crate::document::book::MaterialEntry;
-use crate::document::entry::entry;
-use crate::document::path::Path::At;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::At;
 use crate::material::MaterialError;
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Amount, Dimension, Mass, System};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks what an amount of a material weighs: m, ρV, βV or n·m_drop.

@@ -4,15 +4,15 @@ use alloc::string::{String, ToString};
 
 use super::response;
 use crate::document::book::MaterialEntry;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::flake::{Alike, Flake};
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Amount, Dimension, Mass, Measurable, Ratio, System, Volume};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks what a dose of flake comes to.

@@ -6,16 +6,16 @@ use alloc::vec::Vec;
 use super::response;
 use crate::book::Book;
 use crate::document::book::BookDocument;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
-use crate::document::reader::Name;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::formula::{Formula, Overlap, Recipe};
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
+use crate::json::reader::Name;
 use crate::mix::{Mix, MixError, Phase};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Amount, Dimension, Mass, MassDensity, Ratio, Volume};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks for the recipe of one or more formulas, for an amount of base or of finished mix.

@@ -5,14 +5,14 @@ use alloc::vec::Vec;
 use serde_json::Number;
 
 use super::response;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve::Resolver;
 use crate::document::written::Percent;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::Ratio;
+use crate::show::{Shown, text};
 use crate::softener::{Hardness, HardnessCurve, HardnessPoint, Scale};
 
 entry! {

@@ -5,21 +5,21 @@ use alloc::vec::Vec;
 
 use super::response;
 use crate::caution::Caution;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::process::TimingEntry;
 use crate::document::resolve::Resolver;
 use crate::document::resolve::oven::Timed;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
 use crate::plan::process::{Burst, question, shown_bursts};
-use crate::plan::{Shown, text};
 use crate::process::heat::{Cooling, Load, Oven, Precautions, Reach, Window};
 use crate::quantity::{
     Amount, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
     TemperatureInterval, ThermodynamicTemperature, Time,
 };
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks for the heating of a pot, or of several cups together as one load: all from one temperature.

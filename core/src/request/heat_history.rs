@@ -4,18 +4,18 @@ use alloc::vec::Vec;
 
 use super::response;
 use crate::caution::Caution;
-use crate::document::entry::entry;
-use crate::document::path::Path::At;
 use crate::document::process::BuysEntry;
 use crate::document::record::Count;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Sourced, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::At;
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::process::budget::{Balance, Budget, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{MolarEnergy, Ratio, System, ThermodynamicTemperature, Time};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks what a heat came to, as time at one temperature.

@@ -6,12 +6,13 @@ use alloc::vec::Vec;
 use super::plan::plan_of;
 use super::response;
 use crate::document::book::BookDocument;
-use crate::document::entry::entry;
 use crate::document::orders::OrdersDocument;
 use crate::fault::{Fault, Faults};
+use crate::json::entry::entry;
 use crate::parameter::parameter;
-use crate::plan::{FromShelf, Note, OnShelf, Plan, Shown, Weigh, text};
+use crate::plan::{FromShelf, OnShelf, Plan, Weigh};
 use crate::quantity::Mass;
+use crate::show::{Note, Shown, text};
 
 entry! {
     /// Asks which left-overs of the orders' `shelf` go into which of the day's pots, and how much,

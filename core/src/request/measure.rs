@@ -5,12 +5,12 @@ use alloc::vec::Vec;
 
 use super::response;
 use crate::document::book::{BenchEntry, MaterialEntry};
-use crate::document::entry::entry;
-use crate::document::path::Path::At;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::At;
 use crate::parameter::parameter;
 use crate::plan::tool_names::ToolNames;
 use crate::plan::{Way, weigh};
@@ -66,7 +66,7 @@ impl MeasureRequest {
             let names = ToolNames::new(&tools, resolver.system);
             let way = |measure| weigh::way(measure, mass, mass, &names);
             Some(MeasureResponse {
-                wanted: crate::plan::text::mass(mass).text,
+                wanted: crate::show::text::mass(mass).text,
                 best: way(&choice.best),
                 others: choice.others.iter().filter(|other| other.within).map(way).collect(),
             })

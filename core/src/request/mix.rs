@@ -4,18 +4,18 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::response;
-use crate::document::Named;
 use crate::document::book::MaterialEntry;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::Named;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::mix::{Materials, Mix, MixError, Phase, reference_temperature};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks for the properties of a mix.

@@ -87,11 +87,11 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use crate::document::nearest::nearest;
-use crate::document::reader::{Node, Read};
 use crate::document::resolve::Resolver;
-use crate::document::text;
 use crate::fault::{Fault, Faults};
+use crate::json::nearest::nearest;
+use crate::json::reader::{Node, Read};
+use crate::json::text;
 use crate::plan::Plan;
 use crate::plan::mispour::PutRight;
 use crate::plan::record::Record;
@@ -281,7 +281,7 @@ impl From<Result<Response, Faults>> for Answer {
 /// # Errors
 /// All faults of its form together.
 pub fn read(value: &Value) -> Result<Request, Faults> {
-    crate::document::reader::read_value(value)
+    crate::json::reader::read_value(value)
 }
 
 /// Answers a request given as a JSON value.

@@ -2,9 +2,9 @@
 
 use crate::document::LoadedBook;
 use crate::document::book::BookDocument;
-use crate::document::entry::entry;
 use crate::document::orders::OrdersDocument;
 use crate::fault::Faults;
+use crate::json::entry::entry;
 use crate::parameter::parameter;
 use crate::plan::Plan;
 

@@ -2,9 +2,9 @@
 
 use crate::book::Book;
 use crate::document::book::BookDocument;
-use crate::document::entry::entry;
 use crate::document::record::ActualsDocument;
 use crate::fault::Faults;
+use crate::json::entry::entry;
 use crate::parameter::parameter;
 use crate::plan::Plan;
 use crate::plan::record::{Actuals, Record};

@@ -3,16 +3,15 @@
 use super::response;
 use crate::book::PieceBody;
 use crate::document::book::MaterialEntry;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::process::{BodyEntry, FishedWaterEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::mix::reference_temperature;
 use crate::parameter::parameter;
-use crate::plan::process::{Reckoned, Sinking, because, fall};
-use crate::plan::{Shown, text};
+use crate::plan::process::{Sinking, fall};
 use crate::process::seawater::Water;
 use crate::quantity::{
     Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Velocity, Volume,
@@ -20,6 +19,8 @@ use crate::quantity::{
 use crate::salt::{
     Hook, PieceCavity, Salt, SaltError, SaltForm, SaltLoading, SaltSoftener, Unsalted,
 };
+use crate::show::{Calculated, because};
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks what a salt loading is when it is stated in every other way.
@@ -125,9 +126,9 @@ response! {
         /// Mean density of a piece with its hook and weight.
         pub sink_density: Option<Shown<MassDensity>>,
         /// How the piece sinks with its hook, where body and water were given.
-        pub sinks: Option<Reckoned<Sinking>>,
+        pub sinks: Option<Calculated<Sinking>>,
         /// How it would without the salt.
-        pub unsalted_sinks: Option<Reckoned<Sinking>>,
+        pub unsalted_sinks: Option<Calculated<Sinking>>,
     }
 }
 
@@ -338,7 +339,7 @@ impl Dropped {
         unsalted: &Unsalted,
         cavity: &PieceCavity,
         loading: SaltLoading,
-    ) -> Result<Reckoned<Sinking>, SaltError> {
+    ) -> Result<Calculated<Sinking>, SaltError> {
         let (density, volume) = cooled(unsalted, cavity, loading)?;
         let body = self.body.of(volume, unsalted.hook, &self.water);
         let fall = body.and_then(|body| fall(&body, density, None, &self.water));

@@ -6,17 +6,17 @@ use alloc::vec::Vec;
 use super::response;
 use crate::book::Mold;
 use crate::document::book::MoldEntry;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
 use crate::plan::day::cavities;
-use crate::plan::{Shown, text};
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, System};
 use crate::shot::{Melt, Shot};
+use crate::show::{Shown, text};
 use crate::uncertainty::{PieceInputs, piece_weight};
 
 entry! {

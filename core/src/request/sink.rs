@@ -1,17 +1,17 @@
 //! How fast a piece sinks, and the density for a wanted fall.
 
 use super::response;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::process::sink::Motion;
 use crate::quantity::{Length, MassDensity, Measured, System, Time, Velocity, Volume};
 use crate::salt::Hook;
+use crate::show::{Shown, text};
 
 entry! {
     /// Asks how a piece sinks: at a density, or which density it needs for a speed.

@@ -6,16 +6,16 @@ use alloc::vec::Vec;
 
 use super::response;
 use crate::document::book::MaterialEntry;
-use crate::document::entry::entry;
-use crate::document::path::Path::{self, At};
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::path::Path::{self, At};
 use crate::material::Material;
 use crate::parameter::parameter;
-use crate::plan::{Shown, text};
 use crate::quantity::{Amount, Dimension, Mass, Measurable, Ratio, System, Volume};
+use crate::show::{Shown, text};
 use crate::uncertainty::{
     Dosed, Estimate, Taken, ToolUncertainty, UncertaintyError, dose_ratio, dosed_mass,
 };

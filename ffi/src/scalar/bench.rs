@@ -2,8 +2,8 @@
 
 use std::mem::MaybeUninit;
 
-use pourwright::plan::measures::{
-    Balance, Bench as Tools, Limits, Manner, Measure as Best, MeasureError, Step, Tool,
+use pourwright::bench::{
+    Balance, Bench as Tools, Handling, Manner, Measure as Best, MeasureError, Step, Tool,
 };
 
 use crate::error::{ArgumentError, Error, Failure};
@@ -121,7 +121,7 @@ impl Bench {
             least_load: grams(self.balance_from_g),
         });
         let spoons = spoons.iter().map(|ml| milliliters(*ml)).collect();
-        Tools::new(balance, spoons, Vec::new(), Limits::default())
+        Tools::new(balance, spoons, Vec::new(), Handling::default())
     }
 
     fn manner(&self) -> Manner {

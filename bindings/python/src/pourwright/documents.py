@@ -24,6 +24,26 @@ BaseEntry: TypeAlias = Union[Name, dict[str, Amount]]
 """The base of a formula."""
 
 
+Calculated: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
+Calculated2: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
+Calculated3: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
+Calculated4: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
+Calculated5: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
 Caution: TypeAlias = Literal["hot-plastisol", "fumes", "water", "damp-salt", "vacuum", "food-gear", "data-sheet"]
 """A caution by its stable code."""
 
@@ -71,26 +91,6 @@ Percent: TypeAlias = str
 
 Price: TypeAlias = str
 """Money per package, such as "58.00 USD per 1 gal"."""
-
-
-Reckoned: TypeAlias = dict[str, Any]
-"""What could be reckoned, or why it could not."""
-
-
-Reckoned2: TypeAlias = dict[str, Any]
-"""What could be reckoned, or why it could not."""
-
-
-Reckoned3: TypeAlias = dict[str, Any]
-"""What could be reckoned, or why it could not."""
-
-
-Reckoned4: TypeAlias = dict[str, Any]
-"""What could be reckoned, or why it could not."""
-
-
-Reckoned5: TypeAlias = dict[str, Any]
-"""What could be reckoned, or why it could not."""
 
 
 SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
@@ -1197,7 +1197,7 @@ Heating = TypedDict("Heating", {
 class Heats(TypedDict):
     """How often a pot is heated, and what that leaves of its stabilizer."""
 
-    budget: Reckoned4 | None
+    budget: Calculated4 | None
     """What is spent and left, where the book states a budget."""
 
     count: int
@@ -1819,7 +1819,7 @@ class PlanAnswer(TypedDict):
     cautions: list[Caution]
     """What can hurt somebody."""
 
-    cost: Reckoned5 | None
+    cost: Calculated5 | None
     """What the day costs, where the book says how to reckon it."""
 
     day: str | None
@@ -1869,7 +1869,7 @@ class PlanDocument(TypedDict):
     cautions: list[Caution]
     """What can hurt somebody."""
 
-    cost: Reckoned5 | None
+    cost: Calculated5 | None
     """What the day costs, where the book says how to reckon it."""
 
     day: str | None
@@ -1942,7 +1942,7 @@ class PlannedLine(TypedDict):
     shape: str | None
     """The shape, in a mold with unlike cavities."""
 
-    sinks: Reckoned | None
+    sinks: Calculated | None
     """How it sinks, where the book states a water."""
 
     what: str
@@ -1955,7 +1955,7 @@ class Pot(TypedDict):
     cup: Shown
     """The cup it is mixed in: what that holds."""
 
-    degas: Reckoned2 | None
+    degas: Calculated2 | None
     """How it is degassed, where the book states a vacuum."""
 
     from_shelf: FromShelf | None
@@ -2149,13 +2149,13 @@ class SaltAnswer(TypedDict):
     sink_density: Shown | None
     """Mean density of a piece with its hook and weight."""
 
-    sinks: Reckoned | None
+    sinks: Calculated | None
     """How the piece sinks with its hook, where body and water were given."""
 
     softener: Shown
     """Mass of softener that goes in beside it."""
 
-    unsalted_sinks: Reckoned | None
+    unsalted_sinks: Calculated | None
     """How it would without the salt."""
 
 
@@ -2378,7 +2378,7 @@ class Stage(TypedDict):
     formulas: list[str]
     """Its formulas."""
 
-    heating: Reckoned3 | None
+    heating: Calculated3 | None
     """How it is heated each time, where the book states an oven."""
 
     heats: int
@@ -2687,7 +2687,7 @@ Work = TypedDict("Work", {
     "from": "list[WorkFrom]",
     # How the pots that are heated for this are heated together as one load, where there are several and the book
     # states an oven.
-    "heating": "Reckoned3 | None",
+    "heating": "Calculated3 | None",
     # The mold.
     "mold": "str",
     # How many shots.
@@ -2719,7 +2719,7 @@ class PlanItem(Protocol):
     def __call__(self, name: Literal["cautions"], /) -> list[Caution]: ...
 
     @overload
-    def __call__(self, name: Literal["cost"], /) -> Reckoned5 | None: ...
+    def __call__(self, name: Literal["cost"], /) -> Calculated5 | None: ...
 
     @overload
     def __call__(self, name: Literal["day"], /) -> str | None: ...

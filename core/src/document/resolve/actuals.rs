@@ -4,11 +4,11 @@ use alloc::borrow::ToOwned;
 
 use super::Resolver;
 use crate::book::Book;
-use crate::document::path::Path::{self, At};
 use crate::document::record::{
     ActualsDocument, DrawActualsEntry, PieceActualsEntry, StageActualsEntry,
 };
 use crate::fault::Faults;
+use crate::json::path::Path::{self, At};
 use crate::mix::Mix;
 use crate::plan::record::{Actuals, DrawActuals, PieceActuals, PotActuals, StageActuals};
 

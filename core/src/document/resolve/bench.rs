@@ -3,12 +3,12 @@
 use alloc::vec::Vec;
 
 use super::Resolver;
+use crate::bench::{Balance, Bench, Cup, Handling};
 use crate::book::{Injector, Vessel};
 use crate::document::book::BenchEntry;
-use crate::document::path::Path;
 use crate::document::process::ToolUncertaintyEntry;
 use crate::document::written::{Percent, Written};
-use crate::plan::measures::{Balance, Bench, Cup, Limits as Handling};
+use crate::json::path::Path;
 use crate::quantity::{Ratio, Volume};
 use crate::uncertainty::ToolUncertainty;
 

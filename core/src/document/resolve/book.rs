@@ -7,9 +7,9 @@ use super::bench::tool_uncertainty;
 use super::product::Wanted;
 use crate::book::Book;
 use crate::document::book::BookDocument;
-use crate::document::path::Path::At;
-use crate::document::reader::Name;
 use crate::fault::Faults;
+use crate::json::path::Path::At;
+use crate::json::reader::Name;
 use crate::material::Kind;
 use crate::mix::{MaterialId, Materials};
 

@@ -3,8 +3,8 @@
 use super::Resolver;
 use crate::cost::{CostError, Costing, PackItem, Profit, Work, WorkTimes};
 use crate::document::costing::{CostingEntry, PackingEntry};
-use crate::document::path::Path::{self, At};
 use crate::document::written::{Percent, Written};
+use crate::json::path::Path::{self, At};
 use crate::mix::Materials;
 use crate::price::{Currency, Price};
 use crate::quantity::{Ratio, Time};

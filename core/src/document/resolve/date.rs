@@ -3,7 +3,7 @@
 use alloc::string::String;
 
 use super::Resolver;
-use crate::document::path::Path;
+use crate::json::path::Path;
 
 impl Resolver {
     /// The date, where one is given: years, months and days in digits, so that text sorts by time.

@@ -5,12 +5,12 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::Resolver;
-use crate::document::Named;
 use crate::document::book::{BaseEntry, FormulaEntry};
-use crate::document::path::Path::{self};
-use crate::document::reader::Name;
 use crate::document::written::DOSE_DIMENSIONS;
 use crate::formula::{Dose, Formula, FormulaError};
+use crate::json::Named;
+use crate::json::path::Path::{self};
+use crate::json::reader::Name;
 use crate::mix::{MaterialId, Materials};
 use crate::quantity::{Amount, Dimension, Rational, Unit};
 

@@ -2,9 +2,9 @@
 
 use super::Resolver;
 use crate::document::book::MaterialEntry;
-use crate::document::path::Path;
 use crate::document::process::{BudgetEntry, BuysEntry};
 use crate::document::written::Percent;
+use crate::json::path::Path;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::reference_temperature;
 use crate::process::budget::{Budget, Extra};

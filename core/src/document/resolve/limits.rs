@@ -4,8 +4,8 @@ use super::Resolver;
 use crate::batch;
 use crate::book::Limits;
 use crate::document::book::LimitsEntry;
-use crate::document::path::Path::At;
 use crate::document::written::Percent;
+use crate::json::path::Path::At;
 
 impl Resolver {
     pub(super) fn limits(&mut self, entry: Option<&LimitsEntry>) -> Limits {

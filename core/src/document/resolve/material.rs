@@ -3,12 +3,12 @@
 use alloc::borrow::ToOwned;
 
 use super::Resolver;
-use crate::document::Named;
 use crate::document::book::{MaterialEntry, SourcedDrop};
-use crate::document::path::Path;
-use crate::document::reader::Name;
 use crate::document::starter;
 use crate::document::written::Percent;
+use crate::json::Named;
+use crate::json::path::Path;
+use crate::json::reader::Name;
 use crate::material::{Drop, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
 

@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::{Cavities, Mold};
 use crate::document::book::{CavitiesEntry, CavityVolume, MoldEntry};
-use crate::document::path::Path;
 use crate::document::written::Percent;
+use crate::json::path::Path;
 use crate::quantity::{Measurable, Measured, Pressure, Volume};
 use crate::water;
 

@@ -6,9 +6,9 @@ use super::Resolver;
 use super::product::Wanted;
 use crate::book::{Book, Product};
 use crate::document::orders::{OrderLine, OrdersDocument};
-use crate::document::path::Path::{self, At};
-use crate::document::reader::LARGEST_COUNT;
 use crate::fault::Faults;
+use crate::json::path::Path::{self, At};
+use crate::json::reader::LARGEST_COUNT;
 use crate::plan::day::{Day, Line};
 
 impl Day {

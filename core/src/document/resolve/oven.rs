@@ -5,9 +5,9 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::Oven;
 use crate::document::book::{BenchEntry, BookDocument};
-use crate::document::path::Path::{self, At};
 use crate::document::process::TimingEntry;
 use crate::document::written::{Percent, Written};
+use crate::json::path::Path::{self, At};
 use crate::mix::{MaterialId, Materials};
 use crate::process::heat::{self, HeatError, Load, Timing};
 use crate::quantity::{

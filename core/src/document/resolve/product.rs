@@ -7,9 +7,9 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::{Book, Layer, Product};
 use crate::document::book::LayerEntry;
-use crate::document::path::Path::{self, At};
-use crate::document::reader::Name;
 use crate::formula::{Formula, Overlap};
+use crate::json::path::Path::{self, At};
+use crate::json::reader::Name;
 use crate::plan::day::recipe_of;
 
 /// What a product of the book, or an order line of its own, asks for.

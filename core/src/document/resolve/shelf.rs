@@ -5,11 +5,11 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::Book;
-use crate::document::Named;
 use crate::document::orders::ShelfEntry;
-use crate::document::path::Path::{self, At};
-use crate::document::reader::Name;
 use crate::formula::Overlap;
+use crate::json::Named;
+use crate::json::path::Path::{self, At};
+use crate::json::reader::Name;
 use crate::mix::{MaterialId, Mix};
 use crate::plan::day::recipe_of;
 use crate::plan::shelf::LeftOver;

@@ -2,10 +2,10 @@
 
 use super::Resolver;
 use crate::book::{FishedWater, Mold, PieceBody, SeenDrop};
-use crate::document::path::Path;
 use crate::document::process::{
     BodyEntry, FishedWaterEntry, HookEntry, SalinityEntry, TimedDropEntry,
 };
+use crate::json::path::Path;
 use crate::process::seawater::{Salinity, Water};
 use crate::process::sink::{Shape, TimedDrop};
 use crate::salt::Hook;

@@ -1,9 +1,9 @@
 //! The air in the shop, and the vacuum that pots are degassed in.
 
 use super::Resolver;
-use crate::document::path::Path::{self, At};
 use crate::document::process::VacuumEntry;
 use crate::document::written::Written;
+use crate::json::path::Path::{self, At};
 use crate::process::atmosphere::{GeometricAltitude, StationPressure};
 use crate::process::chamber::{Air, Chamber, Pulled, dial_within};
 use crate::process::degas::Vacuum;

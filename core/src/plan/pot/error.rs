@@ -5,9 +5,9 @@ use alloc::format;
 use alloc::string::String;
 
 use crate::batch::BatchError;
+use crate::bench::MeasureError;
 use crate::fault::Diagnose;
 use crate::mix::MixError;
-use crate::plan::measures::MeasureError;
 use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;

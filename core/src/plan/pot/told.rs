@@ -12,8 +12,9 @@ use crate::plan::doubt::{self, Taking};
 use crate::plan::process::{self, Heated};
 use crate::plan::sequence::Sequence;
 use crate::plan::weigh::Listed;
-use crate::plan::{Draw, Pieces, Pot, Stage, flakes, text};
+use crate::plan::{Draw, Pieces, Pot, Stage, flakes};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio};
+use crate::show::text;
 
 impl Workshop<'_> {
     /// The pot of `sequence` in cup `cup`, with the weigh list of each stage. It has no name yet.

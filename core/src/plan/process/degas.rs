@@ -2,12 +2,12 @@
 
 use alloc::string::ToString;
 
-use super::{Reckoned, because, note};
+use super::note;
 use crate::book::Book;
-use crate::plan::{Note, Shown, part, text};
 use crate::process::chamber::{Air, Chamber, Pulled};
 use crate::process::degas::Vessel;
 use crate::quantity::{Pressure, Ratio, Volume};
+use crate::show::{Calculated, Note, Shown, because, part, text};
 
 /// Share of a vessel that stays empty under vacuum. Common practice, no source.
 pub(crate) const SPARE: f64 = 0.1;
@@ -43,7 +43,7 @@ part! {
 }
 
 /// How a pot of `liquid`, cold and without air, is degassed that is mixed in cup `cup`.
-pub(in crate::plan) fn degas(book: &Book, cup: usize, liquid: Volume) -> Option<Reckoned<Degas>> {
+pub(in crate::plan) fn degas(book: &Book, cup: usize, liquid: Volume) -> Option<Calculated<Degas>> {
     book.chamber.as_ref().map(|chamber| degas_in(chamber, book, cup, liquid).into())
 }
 

@@ -6,13 +6,13 @@ use alloc::vec::Vec;
 
 use uom::si::temperature_interval::kelvin;
 
-use super::{Reckoned, because, note};
+use super::note;
 use crate::book::{Book, Oven};
 use crate::formula::Recipe;
 use crate::material::ShotWindow;
 use crate::mix::reference_temperature;
+use crate::plan::Pot;
 use crate::plan::day::DayRecipe;
-use crate::plan::{Note, Pot, Shown, part, text};
 use crate::process::heat::{
     self, Bursts, FARTHEST_REACH, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
 };
@@ -20,6 +20,7 @@ use crate::quantity::{
     HeatCapacity, Mass, Measurable, Ratio, SpecificHeatCapacity, System, TemperatureInterval,
     ThermodynamicTemperature, Time,
 };
+use crate::show::{Calculated, Note, Shown, because, part, text};
 
 /// What of a mix, by mass, must have a stated specific heat; the rest is taken to be like it.
 /// Common practice, no source: between plasticizer and salt it differs by a factor of two, which for
@@ -80,7 +81,7 @@ pub(in crate::plan) struct Cup<'a> {
 }
 
 /// How `cups` are heated: one, or several together as one load.
-pub(in crate::plan) fn heating(book: &Book, cups: &[Cup<'_>]) -> Option<Reckoned<Heating>> {
+pub(in crate::plan) fn heating(book: &Book, cups: &[Cup<'_>]) -> Option<Calculated<Heating>> {
     book.oven.as_ref().map(|oven| heating_in(oven, book, cups).into())
 }
 
@@ -241,7 +242,7 @@ pub(in crate::plan) fn questioned(book: &Book, pots: &[Pot]) -> Option<Note> {
 /// What the heating of `pots` had to assume.
 pub(in crate::plan) fn assumed(pots: &[Pot]) -> Option<Note> {
     let stages = pots.iter().flat_map(|pot| &pot.stages);
-    let known = stages.filter_map(|stage| stage.heating.as_ref().and_then(Reckoned::known));
+    let known = stages.filter_map(|stage| stage.heating.as_ref().and_then(Calculated::known));
     let mut names: Vec<&str> =
         known.flat_map(|heating| &heating.specific_heat_not_known).map(String::as_str).collect();
     names.sort_unstable();

@@ -4,16 +4,17 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::{Reckoned, because, note};
+use super::note;
 use crate::book::Book;
 use crate::formula::Recipe;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
 use crate::plan::shelf::LeftOver;
-use crate::plan::{MaterialMass, Note, Pot, Shown, Stage, part, text};
+use crate::plan::{MaterialMass, Pot, Stage};
 use crate::process::budget::{Balance, Budget, BudgetError, Extra, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
+use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
     /// How often a pot is heated, and what that leaves of its stabilizer.
@@ -24,7 +25,7 @@ part! {
         /// those are not known. As often was heated what is left of it.
         pub in_all: Option<u32>,
         /// What is spent and left, where the book states a budget.
-        pub budget: Option<Reckoned<HeatSpent>>,
+        pub budget: Option<Calculated<HeatSpent>>,
     }
 }
 
@@ -88,7 +89,7 @@ pub(in crate::plan) fn heats(
         Some(heat_spent(base, before_heating(id, left_overs), book, stages))
     });
     let worst = spent.reduce(|a, b| Ok(with_less_left(a?, b?)));
-    let budget = worst.filter(|_| stated).map(Reckoned::from);
+    let budget = worst.filter(|_| stated).map(Calculated::from);
     Heats { count, in_all: before.map(|before| count.saturating_add(before)), budget }
 }
 
@@ -168,8 +169,8 @@ fn heat_spent(
 /// One heat of a stage as time at the reference temperature: straight up to the aim, then held there.
 fn equivalent_time(stage: &Stage, book: &Book, kinetics: &Kinetics) -> Result<Time, Note> {
     let heating = match &stage.heating {
-        Some(Reckoned::Known(heating)) => heating,
-        Some(Reckoned::Unknown(_)) => {
+        Some(Calculated::Known(heating)) => heating,
+        Some(Calculated::Unknown(_)) => {
             return Err(note(
                 "heating-not-known",
                 "Its heating could not be reckoned.".to_string(),

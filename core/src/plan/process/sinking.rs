@@ -2,12 +2,12 @@
 
 use alloc::format;
 
-use super::{Reckoned, because, note};
+use super::note;
 use crate::book::{Book, Cavities, FishedWater, Mold};
-use crate::plan::{Note, Shown, part, text};
 use crate::process::seawater::Water;
 use crate::process::sink::{Body, Motion, SinkError};
 use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Velocity, Volume};
+use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
     /// The water that sink rates are told for.
@@ -65,7 +65,7 @@ pub(in crate::plan) fn sinking(
     mold: &Mold,
     cavities: &Cavities,
     layers: &[SinkLayer],
-) -> Option<Reckoned<Sinking>> {
+) -> Option<Calculated<Sinking>> {
     let water = book.limits.water.as_ref()?;
     Some(sinking_in(water, mold, cavities, layers).into())
 }

@@ -3,11 +3,11 @@ use std::format;
 use std::string::{String, ToString};
 use std::vec::Vec;
 
-use super::Reckoned;
 use super::degas::SPARE;
 use crate::document;
 use crate::plan::Plan;
 use crate::quantity::{Measurable, Time, Volume};
+use crate::show::Calculated;
 
 const BOOK: &str = include_str!("../../../examples/demo/book.json");
 
@@ -45,9 +45,9 @@ fn sheet(plan: &Plan) -> String {
     sheet.split_whitespace().collect::<std::vec::Vec<_>>().join(" ")
 }
 
-fn why<T>(reckoned: Option<&Reckoned<T>>) -> Option<&str> {
+fn why<T>(reckoned: Option<&Calculated<T>>) -> Option<&str> {
     match reckoned {
-        Some(Reckoned::Unknown(note)) => Some(&note.code),
+        Some(Calculated::Unknown(note)) => Some(&note.code),
         _ => None,
     }
 }
@@ -56,7 +56,7 @@ fn why<T>(reckoned: Option<&Reckoned<T>>) -> Option<&str> {
 fn a_salted_piece_sinks_faster_than_a_plain_one() {
     let plan = plan(&demo());
     let speed = |line: usize| {
-        plan.lines[line].sinks.as_ref().and_then(Reckoned::known).unwrap().speed.quantity
+        plan.lines[line].sinks.as_ref().and_then(Calculated::known).unwrap().speed.quantity
     };
     assert!(speed(1) > speed(0));
 }
@@ -64,7 +64,7 @@ fn a_salted_piece_sinks_faster_than_a_plain_one() {
 #[test]
 fn the_fills_hold_the_pot_and_stay_below_the_brim() {
     let plan = plan(&demo());
-    let degas = plan.pots[0].degas.as_ref().and_then(Reckoned::known).unwrap();
+    let degas = plan.pots[0].degas.as_ref().and_then(Calculated::known).unwrap();
     assert!(degas.level.quantity <= degas.fill_mark.quantity);
     assert!((degas.rise.quantity.value - 1.8).abs() < 1e-9);
     let brim = Volume::from_si(1150e-6);
@@ -81,7 +81,7 @@ fn an_unsure_density_is_in_the_bounds() {
     let mut book = demo();
     book["limits"]["water"] = json!({ "temperature": "60 °F", "salinity": 35 });
     let sea = plan(&book);
-    let sinks = sea.lines[0].sinks.as_ref().and_then(Reckoned::known).unwrap();
+    let sinks = sea.lines[0].sinks.as_ref().and_then(Calculated::known).unwrap();
     let unsure = sinks.density_uncertainty.as_ref().unwrap().quantity;
     let of_pot = pots.stages[0].density_uncertainty.as_ref().unwrap().quantity;
     assert!(((unsure / of_pot).value - 1.0).abs() < 1e-12);
@@ -102,7 +102,7 @@ fn an_unsure_density_is_in_the_bounds() {
 #[test]
 fn a_drop_of_its_own_is_on_the_sheet() {
     let speed = |book: &Value| {
-        plan(book).lines[0].sinks.as_ref().and_then(Reckoned::known).unwrap().speed.quantity.value
+        plan(book).lines[0].sinks.as_ref().and_then(Calculated::known).unwrap().speed.quantity.value
     };
     let own = |time: &str| {
         let drop = json!({ "depth": "1 m", "time": time, "density": "1.04 g/mL" });
@@ -139,7 +139,7 @@ fn a_gauge_near_its_end_makes_no_fill_mark_of_a_share() {
         |gauge: &str| with("/bench", "vacuum", json!({ "gauge": gauge, "entrained": "2 %" }));
     let plan_at = |gauge: &str| plan(&share(gauge));
     let degas = plan_at("25 inHg");
-    let degas = degas.pots[0].degas.as_ref().and_then(Reckoned::known).unwrap();
+    let degas = degas.pots[0].degas.as_ref().and_then(Calculated::known).unwrap();
     let least = degas.swells_at.as_ref().unwrap().quantity;
     assert!(least < degas.absolute.quantity && degas.at_most.is_none());
     for gauge in ["27 inHg", "27.6 inHg", "28.5 inHg"] {
@@ -157,7 +157,7 @@ fn heats_are_counted_and_balanced() {
     let plan = plan(&demo());
     let heats = &plan.pots[0].heats;
     assert_eq!(heats.count, 2);
-    let spent = heats.budget.as_ref().and_then(Reckoned::known).unwrap();
+    let spent = heats.budget.as_ref().and_then(Calculated::known).unwrap();
     let sum = spent.spent.quantity + spent.left.quantity;
     assert!((sum - spent.budget.quantity).value.abs() < 1e-6);
     // The budget of 45 min at 2 % of stabilizer, and what the teaspoon a cup has on top buys.
@@ -171,7 +171,7 @@ fn heats_are_counted_and_balanced() {
 fn too_much_heat_is_said() {
     let book = with("/materials/clear-base/budget", "time", json!("6 min"));
     let plan = plan(&book);
-    let spent = plan.pots[0].heats.budget.as_ref().and_then(Reckoned::known).unwrap();
+    let spent = plan.pots[0].heats.budget.as_ref().and_then(Calculated::known).unwrap();
     assert!(spent.over.is_some() && spent.left.quantity == Time::default());
     let told = sheet(&plan);
     let head = told.find("! Pot A gets TOO MUCH HEAT: ").unwrap();
@@ -193,7 +193,7 @@ fn too_much_heat_is_said() {
             book["formulas"][formula]["doses"]["stabilizer"] = json!(doses);
         }
         let plan = self::plan(&book);
-        plan.pots[0].heats.budget.as_ref().and_then(Reckoned::known).unwrap().over.is_some()
+        plan.pots[0].heats.budget.as_ref().and_then(Calculated::known).unwrap().over.is_some()
     };
     assert_eq!((per_cup(0.95), per_cup(1.05)), (true, false));
 }
@@ -259,7 +259,7 @@ fn a_specific_heat_is_taken_from_the_rest_only_where_it_hardly_counts() {
 fn more_stabilizer_than_the_figure_holds_for_is_said() {
     let book = with("/materials/stabilizer/buys", "most", json!("2.01 %"));
     let plan = plan(&book);
-    let spent = plan.pots[0].heats.budget.as_ref().and_then(Reckoned::known).unwrap();
+    let spent = plan.pots[0].heats.budget.as_ref().and_then(Calculated::known).unwrap();
     assert!(spent.more_stabilizer_not_counted);
     let book = with("/materials/clear-base/budget", "with", json!("3 %"));
     let plan = self::plan(&book);
@@ -304,12 +304,12 @@ fn what_a_left_over_has_been_through_counts_on() {
     let plan = with_left_over(&demo(), json!(40), json!("18.5 min"));
     let pot = &plan.pots[0];
     assert_eq!((pot.heats.count, pot.heats.in_all), (1, Some(41)));
-    let spent = pot.heats.budget.as_ref().and_then(Reckoned::known).unwrap();
+    let spent = pot.heats.budget.as_ref().and_then(Calculated::known).unwrap();
     let before = spent.before.as_ref().unwrap().quantity;
     assert_eq!(before, Time::from_si(1110.0));
     // The heat of the same pot without a left-over comes on top.
     let mut fresh = spent.clone();
-    let heating = pot.stages[0].heating.as_ref().and_then(Reckoned::known).unwrap();
+    let heating = pot.stages[0].heating.as_ref().and_then(Calculated::known).unwrap();
     fresh.spent.quantity -= before;
     assert!(fresh.spent.quantity > Time::from_si(7.0 * 60.0 * 0.6), "{:?}", fresh.spent);
     assert!(fresh.spent.quantity < Time::from_si(480.0) + heating.total.quantity);
@@ -365,7 +365,7 @@ fn each_burst_that_may_overshoot_has_its_limit_on_the_sheet() {
     ]);
     let plan = plan(&with("/bench/oven", "timings", timings));
     let sheet = sheet(&plan);
-    let first = plan.pots[0].stages[0].heating.as_ref().and_then(Reckoned::known).unwrap();
+    let first = plan.pots[0].stages[0].heating.as_ref().and_then(Calculated::known).unwrap();
     let binding = first.bursts.windows(2).filter(|two| {
         let [before, burst] = two else { return false };
         before.at_most.quantity > burst.only_below.quantity
@@ -379,7 +379,7 @@ fn each_burst_that_may_overshoot_has_its_limit_on_the_sheet() {
     }
     assert!(first.bursts.iter().all(|burst| burst.duration.quantity >= Time::from_si(5.0)));
     // What a reheated pot has is an assumption: its first burst has a limit, too.
-    let again = plan.pots[0].stages[1].heating.as_ref().and_then(Reckoned::known).unwrap();
+    let again = plan.pots[0].stages[1].heating.as_ref().and_then(Calculated::known).unwrap();
     let begins = format!(
         "to {}: {} only if it shows {} or less",
         again.bursts.last().unwrap().expected.text,
@@ -429,7 +429,7 @@ fn pots_that_are_hot_at_once_are_heated_in_order_or_together() {
     let day = document::orders_from_text(orders, &book).unwrap();
     let plan = Plan::make(&book, &day).unwrap();
     let work = plan.work.iter().find(|work| work.mold == "minnow-3").unwrap();
-    let one_load = work.heating.as_ref().and_then(Reckoned::known).unwrap();
+    let one_load = work.heating.as_ref().and_then(Calculated::known).unwrap();
     let single = |pot: usize| plan.pots[pot].stages[0].heating.as_ref().unwrap();
     assert!(single(2).known().is_none());
     let alone = single(1).known().unwrap();
@@ -457,7 +457,7 @@ fn a_cups_own_mass_counts_in_heating() {
         plan.pots[0].stages[0]
             .heating
             .as_ref()
-            .and_then(Reckoned::known)
+            .and_then(Calculated::known)
             .unwrap()
             .uncertainty
             .as_ref()

@@ -16,8 +16,9 @@ use crate::material::Kind;
 use crate::mix::{MaterialId, Mix, Phase};
 use crate::plan::page::counted;
 use crate::plan::tool_names::ToolNames;
-use crate::plan::{Draw, Pieces, Plan, Pot, Shown, Stage, text, weigh};
+use crate::plan::{Draw, Pieces, Plan, Pot, Stage, weigh};
 use crate::quantity::{Amount, Mass, Ratio, Rational, Unit, Volume};
+use crate::show::{Shown, text};
 
 /// How sure an interval of rejects is.
 const SURE: f64 = 0.95;

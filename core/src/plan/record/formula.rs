@@ -1,12 +1,12 @@
 //! A stage as made, as a formula for the book.
 
-use crate::document::Named;
+use crate::json::Named;
 use alloc::format;
 
 use super::RecordError;
 use crate::book::Book;
-use crate::document::Name;
 use crate::document::book::{BaseEntry, FormulaEntry};
+use crate::json::Name;
 use crate::material::Kind;
 use crate::mix::Mix;
 use crate::plan::{Pot, Stage};

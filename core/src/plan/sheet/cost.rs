@@ -6,8 +6,9 @@ use alloc::vec::Vec;
 
 use super::called;
 use crate::plan::page::{Page, counted, cut};
-use crate::plan::{DayCost, MoneyShown, PlannedLine, Reckoned, StockEntry};
+use crate::plan::{DayCost, MoneyShown, PlannedLine, StockEntry};
 use crate::quantity::Mass;
+use crate::show::Calculated;
 
 impl Page {
     /// What runs short, and what is left of the rest.
@@ -44,9 +45,9 @@ impl Page {
     }
 
     /// What each line costs, and the day.
-    pub(super) fn cost(&mut self, lines: &[PlannedLine], cost: Option<&Reckoned<DayCost>>) {
+    pub(super) fn cost(&mut self, lines: &[PlannedLine], cost: Option<&Calculated<DayCost>>) {
         // What is not known stands among the notes.
-        let Some(Reckoned::Known(cost)) = cost else { return };
+        let Some(Calculated::Known(cost)) = cost else { return };
         self.line("");
         self.rule('=');
         self.line(&format!(

@@ -7,20 +7,21 @@ use alloc::vec::Vec;
 use super::{Page, called, counted, cut};
 use crate::caution::Caution;
 use crate::mix::reference_temperature;
-use crate::plan::process::{Burst, Degas, Heating, Reckoned, SinkWater, Sinking};
+use crate::plan::process::{Burst, Degas, Heating, SinkWater, Sinking};
 use crate::plan::{Plan, PlannedLine, Pot, Stage, Work};
 use crate::process::sink::Motion;
 use crate::quantity::Ratio;
+use crate::show::Calculated;
 
 /// Columns for what sinks, so that a row stays on one line.
 const SUNK: usize = 26;
 
 impl Page {
     /// The step that lets the air out.
-    pub(super) fn degas(&mut self, degas: Option<&Reckoned<Degas>>) {
+    pub(super) fn degas(&mut self, degas: Option<&Calculated<Degas>>) {
         match degas {
-            Some(Reckoned::Known(degas)) => self.degas_at(degas),
-            Some(Reckoned::Unknown(why)) => {
+            Some(Calculated::Known(degas)) => self.degas_at(degas),
+            Some(Calculated::Unknown(why)) => {
                 self.step("Let the air out (degas) before heating.");
                 self.detail(&format!("No fill mark: {}", why.message));
             }
@@ -76,7 +77,7 @@ impl Page {
             (Some(from), Some(to)) => format!("{} at least and {} at most", from.text, to.text),
             _ => "what the supplier states".to_string(),
         };
-        let heating = stage.heating.as_ref().and_then(Reckoned::known);
+        let heating = stage.heating.as_ref().and_then(Calculated::known);
         let setting = heating.and_then(|heating| heating.setting.as_ref());
         let at = setting.map(|setting| format!(" at {} of the oven's power", setting.text));
         self.step(&format!(
@@ -84,8 +85,8 @@ impl Page {
             at.unwrap_or_default()
         ));
         match &stage.heating {
-            Some(Reckoned::Known(heating)) => self.bursts(heating, first),
-            Some(Reckoned::Unknown(why)) => {
+            Some(Calculated::Known(heating)) => self.bursts(heating, first),
+            Some(Calculated::Unknown(why)) => {
                 let alone = stage.draws.iter().any(|draw| !draw.together_with.is_empty());
                 let alone = if alone { " for it alone (see ORDER OF WORK)" } else { "" };
                 self.detail(&format!("No times{alone}: {}", why.message));
@@ -120,7 +121,7 @@ impl Page {
             ),
         );
         match &work.heating {
-            Some(Reckoned::Known(heating)) => {
+            Some(Calculated::Known(heating)) => {
                 let bursts = told_bursts(heating, first);
                 let look = "stir and take the temperature of each between, the hottest counts";
                 self.wrapped("     ", &format!("Or together as one load; {look}. {bursts}"));
@@ -128,7 +129,7 @@ impl Page {
                     self.wrapped("     ", &warning);
                 }
             }
-            Some(Reckoned::Unknown(why)) => {
+            Some(Calculated::Unknown(why)) => {
                 self.wrapped("     ", &format!("As one load, no times: {}", why.message));
             }
             None => {}
@@ -153,10 +154,10 @@ impl Page {
         };
         match &heats.budget {
             None => self.detail(&format!("No heat budget was given: {count}.")),
-            Some(Reckoned::Unknown(why)) => {
+            Some(Calculated::Unknown(why)) => {
                 self.detail(&format!("{count}. What is spent is not known. {}", why.message));
             }
-            Some(Reckoned::Known(spent)) => {
+            Some(Calculated::Known(spent)) => {
                 let (stands, at) = (&spent.budget.text, &spent.at.text);
                 let spends = match &spent.before {
                     Some(before) => {
@@ -198,8 +199,8 @@ impl Page {
             let Some(sinks) = &line.sinks else { continue };
             let what = cut(&called(line), SUNK);
             let row = match sinks {
-                Reckoned::Known(sinks) => sinking(&what, sinks),
-                Reckoned::Unknown(why) => format!("{what:<SUNK$} not told: {}", why.message),
+                Calculated::Known(sinks) => sinking(&what, sinks),
+                Calculated::Unknown(why) => format!("{what:<SUNK$} not told: {}", why.message),
             };
             if !shown.contains(&row) {
                 let (lead, rest) = row.split_at(what.len());

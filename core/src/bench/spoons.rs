@@ -2,7 +2,7 @@
 
 use core::cmp::Reverse;
 
-use super::bench::MOST_SPOONS;
+use super::tools::MOST_SPOONS;
 
 /// How many of each spoon, the largest spoon first.
 pub(super) type Counts = [u32; MOST_SPOONS];

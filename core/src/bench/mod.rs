@@ -7,7 +7,7 @@
 //! balance before cup before spoons before drops.
 //!
 //! Handling is counted in acts: one for a reading of the balance, one for a spoonful, one for a
-//! filling of a cup, one for every [`Limits::drops_per_act`] drops begun (common practice, no
+//! filling of a cup, one for every [`Handling::drops_per_act`] drops begun (common practice, no
 //! source).
 //!
 //! A measure in steps of q is off by q/2 at worst, so a tool keeps a relative tolerance t from
@@ -15,10 +15,10 @@
 //! and is taken where it does. A balance is not: what it shows is true only to half its
 //! readability, however well the number fits.
 
-mod bench;
 mod error;
 mod formula;
 mod spoons;
+mod tools;
 
 use alloc::vec;
 use alloc::vec::Vec;
@@ -26,12 +26,12 @@ use alloc::vec::Vec;
 use crate::density::believed;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::words::words;
-use bench::{positive, ratio_floor};
 use spoons::{Aim, BILLIONTH, Combination, Start, parts_per_billion};
+use tools::{positive, ratio_floor};
 
-pub use bench::{Balance, Bench, Cup, Limits, MOST_ACTS, MOST_SPOONS};
 pub use error::{MeasureError, Shortfall};
 pub use formula::{FormulaDeviation, Portion, dose_deviation, formula_deviation};
+pub use tools::{Balance, Bench, Cup, Handling, MOST_ACTS, MOST_SPOONS};
 
 /// How a material lets itself be measured, the balance apart, which takes everything.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]

@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::MeasureError;
-use super::bench::positive;
+use super::tools::positive;
 use crate::quantity::{Mass, Ratio};
 
 /// The mass that a formula wants of a material, and the mass that it really gets.

@@ -254,7 +254,7 @@ macro_rules! deserialize_by_reading {
     ($($Type:ty $(, $Generic:ident: $Bound:ident)?;)+) => {$(
         impl<'de $(, $Generic: $Bound)?> serde::Deserialize<'de> for $Type {
             fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                $crate::document::reader::deserialize(deserializer)
+                $crate::json::reader::deserialize(deserializer)
             }
         }
     )+};
@@ -318,7 +318,7 @@ mod tests {
         let value = json!(name);
         assert_eq!(read_value::<Name>(&value).is_ok(), good);
         let map = json!({ name: true });
-        assert_eq!(read_value::<crate::document::Named<bool>>(&map).is_ok(), good);
+        assert_eq!(read_value::<crate::json::Named<bool>>(&map).is_ok(), good);
         assert_eq!(serde_json::from_value::<Name>(value).is_ok(), good);
     }
 
@@ -343,8 +343,8 @@ mod tests {
 
     #[allow(unreachable_pub)] // the macro declares what documents are made of
     mod probe {
-        use crate::document::entry::entry;
-        use crate::document::reader::Name;
+        use crate::json::entry::entry;
+        use crate::json::reader::Name;
         use alloc::vec::Vec;
 
         entry! {

@@ -45,7 +45,7 @@ fn cups() -> Vec<Cup> {
 }
 
 fn bench(balance: Option<Balance>, spoons: Vec<Volume>, cups: Vec<Cup>) -> Bench {
-    Bench::new(balance, spoons, cups, Limits::default()).unwrap()
+    Bench::new(balance, spoons, cups, Handling::default()).unwrap()
 }
 
 #[test]
@@ -194,11 +194,12 @@ fn a_tolerance_that_is_none_is_refused(#[case] tolerance: f64) {
 
 #[test]
 fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
-    let refused = Bench::new(None, std::vec![ml(-1.0)], Vec::new(), Limits::default()).unwrap_err();
+    let refused =
+        Bench::new(None, std::vec![ml(-1.0)], Vec::new(), Handling::default()).unwrap_err();
     assert_eq!(refused.to_string(), "spoon 1 is -1 mL.");
     assert!(refused.help().contains("from 1e-6 to 1e18 mL"), "{}", refused.help());
     let none = Balance { capacity: g(0.0), ..balance() };
-    let refused = Bench::new(Some(none), Vec::new(), Vec::new(), Limits::default()).unwrap_err();
+    let refused = Bench::new(Some(none), Vec::new(), Vec::new(), Handling::default()).unwrap_err();
     assert_eq!(refused.to_string(), "the balance's capacity is 0 g.");
     let bench = bench(None, spoons(), Vec::new());
     let refused = bench.measure(g(5.0), &scooped(1e300), within(5.0)).unwrap_err();
@@ -213,22 +214,22 @@ fn a_material_that_no_tool_takes_is_refused() {
 }
 
 #[rstest]
-#[case::spoon(None, std::vec![ml(0.0)], Vec::new(), Limits::default(), "measure-out-of-range")]
-#[case::spoons(None, std::vec![ml(1.0); 9], Vec::new(), Limits::default(), "bench-too-many-spoons")]
+#[case::spoon(None, std::vec![ml(0.0)], Vec::new(), Handling::default(), "measure-out-of-range")]
+#[case::spoons(None, std::vec![ml(1.0); 9], Vec::new(), Handling::default(), "bench-too-many-spoons")]
 #[case::cup(None, Vec::new(), std::vec![Cup { mark: ml(60.0), capacity: ml(50.0) }],
-    Limits::default(), "bench-capacity")]
+    Handling::default(), "bench-capacity")]
 #[case::capacity(Some(Balance { capacity: g(0.05), ..balance() }), Vec::new(), Vec::new(),
-    Limits::default(), "bench-capacity")]
+    Handling::default(), "bench-capacity")]
 #[case::least_load(Some(Balance { least_load: g(300.0), ..balance() }), Vec::new(), Vec::new(),
-    Limits::default(), "bench-capacity")]
-#[case::acts(None, Vec::new(), Vec::new(), Limits { acts: 17, ..Limits::default() }, "bench-limit")]
-#[case::drops(None, Vec::new(), Vec::new(), Limits { drops_per_act: 0, ..Limits::default() },
+    Handling::default(), "bench-capacity")]
+#[case::acts(None, Vec::new(), Vec::new(), Handling { acts: 17, ..Handling::default() }, "bench-limit")]
+#[case::drops(None, Vec::new(), Vec::new(), Handling { drops_per_act: 0, ..Handling::default() },
     "bench-limit")]
 fn a_bench_that_cannot_be_is_refused(
     #[case] balance: Option<Balance>,
     #[case] spoons: Vec<Volume>,
     #[case] cups: Vec<Cup>,
-    #[case] limits: Limits,
+    #[case] limits: Handling,
     #[case] code: &str,
 ) {
     assert_eq!(Bench::new(balance, spoons, cups, limits).unwrap_err().code(), code);

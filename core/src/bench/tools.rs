@@ -10,7 +10,7 @@ use crate::quantity::{Mass, MassDensity, Measurable, Volume};
 /// The most spoons of different size a bench may have.
 pub const MOST_SPOONS: usize = 8;
 
-/// The most acts that [`Limits::acts`] may allow.
+/// The most acts that [`Handling::acts`] may allow.
 pub const MOST_ACTS: u32 = 16;
 
 /// A balance.
@@ -76,7 +76,7 @@ impl Cup {
     }
 
     /// `marks` as full cups and the rest.
-    pub(in crate::plan) fn steps(&self, cup: usize, marks: u32) -> Vec<Step> {
+    pub(crate) fn steps(&self, cup: usize, marks: u32) -> Vec<Step> {
         let per_cup = self.marks();
         let full = marks.checked_div(per_cup).unwrap_or(0);
         let rest = marks.saturating_sub(full.saturating_mul(per_cup));
@@ -90,7 +90,7 @@ impl Cup {
 
 /// How much a person can be asked to do for one amount.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Limits {
+pub struct Handling {
     /// The most acts: balance readings, or spoonfuls and fillings together; 1 to [`MOST_ACTS`].
     pub acts: u32,
     /// The most drops that are still counted; 0 where there is no dropper.
@@ -100,7 +100,7 @@ pub struct Limits {
 }
 
 /// 12 acts, 60 drops, 10 drops an act: common practice, no source.
-impl Default for Limits {
+impl Default for Handling {
     fn default() -> Self {
         Self { acts: 12, drops: 60, drops_per_act: 10 }
     }
@@ -114,7 +114,7 @@ pub struct Bench {
     /// Indices of `spoons`, the largest first.
     by_size: Vec<usize>,
     cups: Vec<Cup>,
-    limits: Limits,
+    limits: Handling,
 }
 
 impl Bench {
@@ -131,7 +131,7 @@ impl Bench {
         balance: Option<Balance>,
         spoons: Vec<Volume>,
         cups: Vec<Cup>,
-        limits: Limits,
+        limits: Handling,
     ) -> Result<Self, MeasureError> {
         check_limits(limits)?;
         if let Some(balance) = &balance {
@@ -172,7 +172,7 @@ impl Bench {
 
     /// How much a person can be asked to do.
     #[must_use]
-    pub fn limits(&self) -> Limits {
+    pub fn limits(&self) -> Handling {
         self.limits
     }
 
@@ -203,7 +203,7 @@ fn saturated(count: u64) -> u32 {
     u32::try_from(count).unwrap_or(u32::MAX)
 }
 
-fn check_limits(limits: Limits) -> Result<(), MeasureError> {
+fn check_limits(limits: Handling) -> Result<(), MeasureError> {
     if limits.acts == 0 || limits.acts > MOST_ACTS {
         return Err(MeasureError::Limit { what: "acts", found: limits.acts, most: MOST_ACTS });
     }

@@ -5,18 +5,15 @@
 //! code per field, and no way out in the midst of it.
 
 use alloc::borrow::Cow;
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use serde_json::{Map, Value};
 
-use super::book::FormulaEntry;
+use super::Ext;
 use super::entry::tell_unknown;
 use super::reader::{Node, Read};
-use super::{Ext, MadeFrom};
 use crate::fault::{Fault, Faults};
-use crate::plan::{Reckoned, Showable, Shown};
 use crate::quantity::System;
 
 /// What can be read back.
@@ -85,20 +82,20 @@ impl<'a> Parts<'a> {
 /// Implements [`ReadBack`] for a struct by its fields, and serde's `Deserialize` by that.
 macro_rules! read_back_by_fields {
     ($Part:ident { $($field:ident,)* }) => {
-        impl $crate::document::read_back::ReadBack for $Part {
+        impl $crate::json::read_back::ReadBack for $Part {
             fn read_back(
-                node: &$crate::document::reader::Node<'_>,
+                node: &$crate::json::reader::Node<'_>,
                 faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
             ) -> Self {
-                let mut parts = $crate::document::read_back::Parts::open(node, faults);
+                let mut parts = $crate::json::read_back::Parts::open(node, faults);
                 let read = Self { $($field: parts.take(stringify!($field), faults),)* };
                 parts.close(faults);
                 read
             }
         }
 
-        $crate::document::read_back::or_null! { $Part; }
-        $crate::document::read_back::deserialize_by_reading_back! { $Part; }
+        $crate::json::read_back::or_null! { $Part; }
+        $crate::json::read_back::deserialize_by_reading_back! { $Part; }
     };
 }
 pub(crate) use read_back_by_fields;
@@ -108,7 +105,7 @@ macro_rules! deserialize_by_reading_back {
     ($($Type:ty $(, $Generic:ident: $Bound:path)?;)+) => {$(
         impl<'de $(, $Generic: $Bound)?> serde::Deserialize<'de> for $Type {
             fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                $crate::document::read_back::deserialize(deserializer)
+                $crate::json::read_back::deserialize(deserializer)
             }
         }
     )+};
@@ -118,14 +115,14 @@ pub(crate) use deserialize_by_reading_back;
 /// Reads `null` back as `None`.
 macro_rules! or_null {
     ($($Type:ty $(, $Generic:ident: $Bound:path)?;)+) => {$(
-        impl $(<$Generic: $Bound>)? $crate::document::read_back::ReadBack for Option<$Type> {
+        impl $(<$Generic: $Bound>)? $crate::json::read_back::ReadBack for Option<$Type> {
             fn read_back(
-                node: &$crate::document::reader::Node<'_>,
+                node: &$crate::json::reader::Node<'_>,
                 faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
             ) -> Self {
                 match node.value {
                     serde_json::Value::Null => None,
-                    _ => Some($crate::document::read_back::ReadBack::read_back(node, faults)),
+                    _ => Some($crate::json::read_back::ReadBack::read_back(node, faults)),
                 }
             }
         }
@@ -133,24 +130,26 @@ macro_rules! or_null {
 }
 pub(crate) use or_null;
 
-or_null! { u32; u64; f64; String; Fault; Shown<Q>, Q: Showable; Reckoned<T>, T: ReadBack; }
-
-deserialize_by_reading_back! { Shown<Q>, Q: Showable; }
+or_null! { u32; u64; f64; String; Fault; }
 
 /// Of these there is no "nothing": they stand where null may.
 macro_rules! or_null_by_reading {
     ($($Type:ty;)+) => {$(
-        impl ReadBack for Option<$Type> {
-            fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        impl $crate::json::read_back::ReadBack for Option<$Type> {
+            fn read_back(
+                node: &$crate::json::reader::Node<'_>,
+                faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
+            ) -> Self {
                 match node.value {
-                    Value::Null => None,
-                    _ => Read::read(node, faults),
+                    serde_json::Value::Null => None,
+                    _ => $crate::json::reader::Read::read(node, faults),
                 }
             }
         }
     )+};
 }
-or_null_by_reading! { MadeFrom; Ext; }
+pub(crate) use or_null_by_reading;
+or_null_by_reading! { Ext; }
 
 /// Those that are read as in the documents that people write.
 macro_rules! as_read {
@@ -168,14 +167,6 @@ as_read! {
     f64, or 0.0;
     String, or String::new();
     System, or System::Metric;
-}
-
-impl ReadBack for FormulaEntry {
-    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-        let nothing =
-            || Self { doses: Default::default(), per: None, base: None, notes: None, ext: None };
-        Self::read(node, faults).unwrap_or_else(nothing)
-    }
 }
 
 /// Those that are whole numbers of any size.
@@ -208,41 +199,6 @@ impl<T: ReadBack> ReadBack for Vec<T> {
         for (index, value) in items.iter().enumerate() {
             read.push(T::read_back(&node.item(index, value), faults));
         }
-        read
-    }
-}
-
-impl<Q: Showable> ReadBack for Shown<Q> {
-    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-        let (text, value) = shown(node, Q::UNIT, faults);
-        Self { quantity: Q::from_shown(value), text }
-    }
-}
-
-fn shown(node: &Node<'_>, wanted: &str, faults: &mut Vec<Fault>) -> (String, f64) {
-    let before = faults.len();
-    let mut parts = Parts::open(node, faults);
-    let text = parts.take("text", faults);
-    let value = parts.take("value", faults);
-    let unit: String = parts.take("unit", faults);
-    parts.close(faults);
-    if faults.len() == before && unit != wanted {
-        let unit = Value::String(unit);
-        faults.push(node.child("unit", &unit).mismatch(&format!("\"{wanted}\"")));
-    }
-    (text, value)
-}
-
-impl<T: ReadBack> ReadBack for Reckoned<T> {
-    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-        let known = node.value.get("known").is_some();
-        let mut parts = Parts::open(node, faults);
-        let read = if known {
-            Self::Known(parts.take("known", faults))
-        } else {
-            Self::Unknown(parts.take("unknown", faults))
-        };
-        parts.close(faults);
         read
     }
 }

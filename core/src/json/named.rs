@@ -136,7 +136,7 @@ mod tests {
     use std::string::ToString;
 
     use super::*;
-    use crate::document::reader::read_value;
+    use crate::json::reader::read_value;
 
     #[test]
     fn names_stand_in_their_order() {

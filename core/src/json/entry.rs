@@ -125,24 +125,24 @@ macro_rules! entry {
             )*
             /// What an embedding program keeps here for itself; carried through untouched.
             #[serde(default, skip_serializing_if = "Option::is_none")]
-            pub ext: Option<$crate::document::reader::Ext>,
+            pub ext: Option<$crate::json::reader::Ext>,
         }
 
-        $crate::document::reader::deserialize_by_reading! { $Entry; }
+        $crate::json::reader::deserialize_by_reading! { $Entry; }
 
-        impl $crate::document::reader::Read for $Entry {
+        impl $crate::json::reader::Read for $Entry {
             fn read(
-                node: &$crate::document::reader::Node<'_>,
+                node: &$crate::json::reader::Node<'_>,
                 faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
             ) -> Option<Self> {
                 const REQUIRED: &[&str] = &[$( stringify!($required), )*];
-                const FIELDS: $crate::document::entry::Fields = $crate::document::entry::Fields {
+                const FIELDS: $crate::json::entry::Fields = $crate::json::entry::Fields {
                     names: &[$( stringify!($required), )* $( stringify!($optional), )* "ext"],
                     required: REQUIRED.len(),
                 };
                 $( let mut $required: Option<$Required> = None; )*
                 $( let mut $optional: Option<$Optional> = None; )*
-                let mut ext: Option<$crate::document::reader::Ext> = None;
+                let mut ext: Option<$crate::json::reader::Ext> = None;
                 let whole = FIELDS.read(
                     node,
                     &mut [$( &mut $required, )* $( &mut $optional, )* &mut ext],

@@ -73,9 +73,17 @@ impl<Q: Showable> Shown<Q> {
 mod document {
     use alloc::borrow::Cow;
 
+    use alloc::format;
+    use alloc::string::String;
+    use alloc::vec::Vec;
+
     use serde::{Serialize, Serializer};
+    use serde_json::Value;
 
     use super::{Showable, Shown};
+    use crate::fault::Fault;
+    use crate::json::read_back::{Parts, ReadBack, deserialize_by_reading_back, or_null};
+    use crate::json::reader::Node;
 
     /// A quantity in a result.
     #[derive(Serialize)]
@@ -110,5 +118,29 @@ mod document {
         fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
             Form::json_schema(generator)
         }
+    }
+
+    or_null! { Shown<Q>, Q: Showable; }
+    deserialize_by_reading_back! { Shown<Q>, Q: Showable; }
+
+    impl<Q: Showable> ReadBack for Shown<Q> {
+        fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+            let (text, value) = shown(node, Q::UNIT, faults);
+            Self { quantity: Q::from_shown(value), text }
+        }
+    }
+
+    fn shown(node: &Node<'_>, wanted: &str, faults: &mut Vec<Fault>) -> (String, f64) {
+        let before = faults.len();
+        let mut parts = Parts::open(node, faults);
+        let text = parts.take("text", faults);
+        let value = parts.take("value", faults);
+        let unit: String = parts.take("unit", faults);
+        parts.close(faults);
+        if faults.len() == before && unit != wanted {
+            let unit = Value::String(unit);
+            faults.push(node.child("unit", &unit).mismatch(&format!("\"{wanted}\"")));
+        }
+        (text, value)
     }
 }

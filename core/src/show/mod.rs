@@ -1,0 +1,13 @@
+//! Quantities as a person reads them: figures in messages, numbers with their texts in results, notes.
+
+pub(crate) mod figure;
+mod note;
+mod part;
+mod shown;
+pub(crate) mod text;
+
+pub(crate) use figure::{Figure, both_scales, celsius, density, mass, number, percent, volume};
+pub(crate) use note::because;
+pub use note::{Calculated, Note};
+pub(crate) use part::part;
+pub use shown::{Showable, Shown};
