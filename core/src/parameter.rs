@@ -52,6 +52,7 @@ parameters! {
     book: "The shop's book.", "none", "a book document";
     brim: "What the vessel holds to its brim.", "mL", "above 0";
     budget_with: "The stabilizer that the budget is stated for, by mass of base; none added where left out.", "1", "0 % to 100 %";
+    burst_step: "The shortest burst that can be set, of which the others are multiples; default: 5 s.", "s", "above 0";
     buys: "The heat that more of the stabilizer buys; not known where left out.", "none", "as of a material in a book";
     calibrated_material: "The material of a book that the answer shall be written for: it then carries the change to that book.", "none", "a name";
     calibrated_mold: "The mold of a book that the answer shall be written for: it then carries the change to that book.", "none", "a name";
@@ -83,8 +84,8 @@ parameters! {
     hardness: "The durometer reading that is wanted.", "1", "0 to 100, between the measured points";
     hardness_points: "The shop's own measured points, by rising ratio.", "none", "two or more";
     heat_budget: "What the plastisol stands at the reference temperature; not known where left out.", "s", "above 0";
-    heated_from: "The temperature before.", "°C", "-73 to 427 °C, below the aim";
-    heated_together: "Further cups in the oven beside it, all of them one load; none where left out.", "none", "from the same temperature, with the mix within what was timed";
+    heated_from: "The temperature before.", "°C", "-73 to 427 °C";
+    heated_together: "Further cups in the oven on the same clock; default: none.", "none", "alike: the same vessel, amounts within 10 %, from the same temperature";
     heats_before: "How often it was heated before; never where left out.", "1", "0 or more";
     heel: "What cannot be drawn from the cup; none where left out.", "g", "0 or more";
     hook: "Hook and weight on the piece; none where left out.", "none", "mass and volume";
@@ -98,6 +99,7 @@ parameters! {
     layer_share: "Share of the cavity that this layer of a laminated piece fills; all of it where left out.", "1", "above 0 % to 100 %";
     liquid: "Volume of the pot, cold and without air.", "mL", "above 0";
     loading: "How much salt, stated in just one way.", "none", "one of eight ways";
+    longest_burst: "The longest burst without a stir; default: 120 s.", "s", "at least the shortest";
     made: "How many good pieces are made; one where left out.", "1", "1 to 1 000 000";
     marks: "The step between the vessel's marks; any level where left out.", "mL", "above 0";
     mass: "The mass that is wanted.", "g", "above 0";
@@ -105,13 +107,15 @@ parameters! {
     material: "The material and its properties.", "none", "as in a book";
     materials: "The materials by name.", "none", "as in a book";
     measures: "What a cup, a spoon and a fluid ounce hold; US customary where left out.", "none", "us-customary, us-label, metric or imperial";
-    mix: "What is heated: a mass, or a volume cold and liquid.", "g or mL", "at most 1.5 times beyond what was timed";
+    mix: "What is heated: a mass, or a volume cold and liquid.", "g or mL", "above 0; beyond 1.6 times what was timed no time is given, and bursts are those of the safe side";
     mix_mass: "Mass of the mix before salt; that of its base where left out.", "g", "at least that of the base";
     mix_volume: "Volume of the mix before salt at 20 °C; that of its base where left out.", "mL", "above 0";
     mold: "The mold.", "none", "as in a book";
     most_solids: "The most salt that the finished mix may hold, by true volume; 30 % where left out.", "1", "above 0 % to below 100 %";
     orders: "The order list.", "none", "an orders document";
     other_flake: "The flake that shall take its place.", "none", "as a material in a book";
+    oven_power: "Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without them.", "W", "50 W to 10 kW";
+    oven_turn: "How long a turn of full power and none takes at a setting below full power; default: 30 s.", "s", "0 or more";
     overlap: "What happens where two of the formulas dose the same material; it is refused where left out.", "none", "refuse, add or last";
     packing: "What goes into each pack; nothing where left out.", "none", "a price per pieces, and how many a pack takes";
     packs: "How many packs the pieces go into; one where left out.", "1", "1 to the number of pieces";
@@ -148,6 +152,7 @@ parameters! {
     softener_ratio: "Mass of softener or hardener as a share of the mass of base.", "1", "between the measured points";
     spare: "Share of the vessel that stays empty; 10 % where left out.", "1", "0 % to below 100 %";
     specific_heat: "Specific heat of the mix, its salt counted.", "J/(g.K)", "above 0";
+    specific_heat_rise: "Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed; default: constant.", "1/K", "-0.002 to 0.01 1/K";
     spent_before: "What earlier heats spent; not known where left out after earlier heats.", "s", "0 or more; above 0 only with heats_before";
     spoon: "What the spoon holds; the dose is one spoonful where left out.", "mL", "above 0, a whole number of them being the dose";
     spoon_measured: "What the level spoon holds; with ± its uncertainty counts too.", "mL", "above 0";
@@ -160,7 +165,7 @@ parameters! {
     thermometer: "How far the thermometer may be off; 2 K where left out.", "K", "0 or more";
     timed_density: "Density of the mix, cold and liquid; needed where a volume is given.", "g/mL", "above 0";
     timed_specific_heat: "Specific heat of what was timed; that of the mix where left out.", "J/(g.K)", "above 0";
-    timings: "Heatings that the shop has timed, all at one setting.", "none", "one or more";
+    timings: "Heatings that the shop has timed, all at one setting; needed without the rated power.", "none", "one or more";
     to: "The unit that is wanted, by trade symbol or UCUM code.", "none", "a unit of the same dimension";
     tolerance: "Largest relative error that is accepted; the material's own, or 5 %, where left out.", "1", "above 0 % to below 100 %";
     trace: "Share of the pot's mass up to which a material that does not belong in it is let pass; none where left out.", "1", "0 % to 100 %";

@@ -14,10 +14,10 @@ pub use self::degas::Degas;
 #[cfg(feature = "document")]
 pub(crate) use self::degas::SPARE;
 pub(super) use self::degas::degas;
-pub use self::heating::{Burst, Heating};
+pub use self::heating::{HeatBand, Heating};
 pub(super) use self::heating::{Cup, assumed, heating, questioned};
 #[cfg(feature = "document")]
-pub(crate) use self::heating::{question, shown_bursts};
+pub(crate) use self::heating::{question, shown_bands, shown_reach};
 pub use self::heats::{HeatSpent, Heats};
 pub(super) use self::heats::{Heated, heats, too_much_heat};
 #[cfg(feature = "document")]

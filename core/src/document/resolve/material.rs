@@ -11,6 +11,8 @@ use crate::json::path::Path;
 use crate::json::reader::Name;
 use crate::material::{Drop, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
+use crate::process::heat::SpecificHeat;
+use crate::quantity::DynamicViscosity;
 
 impl Resolver {
     pub(super) fn find_material(
@@ -56,9 +58,12 @@ impl Resolver {
             self.property(path, "as_scooped", entry.as_scooped.as_ref()),
         );
         fill(&mut material.expansion, self.property(path, "expansion", entry.expansion.as_ref()));
+        self.specific_heat(path, entry, &mut material);
+        fill(&mut material.viscosity, self.viscosity(path, entry));
+        let grain = entry.grain.as_ref();
         fill(
-            &mut material.specific_heat,
-            self.property(path, "specific_heat", entry.specific_heat.as_ref()),
+            &mut material.grain,
+            grain.and_then(|grain| self.positive(&path.key("grain"), grain)),
         );
         let drop = match &entry.drop {
             Some(SourcedDrop::Mass(mass)) => {
@@ -95,6 +100,44 @@ impl Resolver {
         };
         self.starter = Some(table);
         found
+    }
+
+    /// A stated specific heat brings its own rise: that of the starter table belongs to another value.
+    fn specific_heat(&mut self, path: &Path<'_>, entry: &MaterialEntry, material: &mut Material) {
+        let stated = self.property(path, "specific_heat", entry.specific_heat.as_ref());
+        if stated.is_some() {
+            material.specific_heat = stated;
+            material.specific_heat_rise = None;
+        }
+        let Some(rise) = &entry.specific_heat_rise else { return };
+        let path = path.key("specific_heat_rise");
+        let Some(rise) = self.keep(&path, rise.measured(self.system)) else { return };
+        if let Some(specific_heat) = &material.specific_heat {
+            self.keep(&path, SpecificHeat::new(specific_heat.value, rise.value));
+        }
+        material.specific_heat_rise = Some(rise);
+    }
+
+    fn viscosity(
+        &mut self,
+        path: &Path<'_>,
+        entry: &MaterialEntry,
+    ) -> Option<(DynamicViscosity, DynamicViscosity)> {
+        let (low, high) = entry.viscosity.as_ref()?;
+        let path = path.key("viscosity");
+        let low = self.positive(&path.index(0), low);
+        let high = self.positive(&path.index(1), high);
+        let (low, high) = (low?, high?);
+        if low > high {
+            self.fault(
+                "viscosity-reversed",
+                &path,
+                &"The lowest viscosity is above the highest.",
+                &"Write the lower one first; for one value write it twice.",
+            );
+            return None;
+        }
+        Some((low, high))
     }
 
     fn shot_window(&mut self, path: &Path<'_>, entry: &MaterialEntry) -> Option<ShotWindow> {

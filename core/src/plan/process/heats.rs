@@ -183,6 +183,12 @@ fn equivalent_time(stage: &Stage, book: &Book, kinetics: &Kinetics) -> Result<Ti
             ));
         }
     };
+    let from = heating.from.as_ref().ok_or_else(|| {
+        note(
+            "reheat-not-known",
+            "How warm a pot goes back is not known: give the oven \"reheat_from\".".to_string(),
+        )
+    })?;
     let hot_for = book.oven.and_then(|oven| oven.hot_for).ok_or_else(|| {
         note(
             "hot-time-not-known",
@@ -192,7 +198,7 @@ fn equivalent_time(stage: &Stage, book: &Book, kinetics: &Kinetics) -> Result<Ti
     let at = |at: Time, temperature| Reading { at, temperature };
     let up = heating.total.quantity;
     let history = [
-        at(Time::default(), heating.from.quantity),
+        at(Time::default(), from.quantity),
         at(up, heating.aim.quantity),
         at(up + hot_for, heating.aim.quantity),
     ];

@@ -126,19 +126,6 @@ pub enum HeatError {
         /// The largest.
         largest: Mass,
     },
-    /// The amount is too far from the one that was watched to cool.
-    #[error(
-        "How {} cools does not follow from what was watched: {} to {} would.",
-        mass(.wanted), mass(.least).at_least(), mass(.most).at_most()
-    )]
-    NotWatched {
-        /// The amount.
-        wanted: Mass,
-        /// The smallest that follows.
-        least: Mass,
-        /// The largest that follows.
-        most: Mass,
-    },
     /// What was watched is no cooling towards the room.
     #[error(
         "From {} to {} in a room of {} is no cooling.",
@@ -171,7 +158,6 @@ impl Diagnose for HeatError {
             Self::TooFine { .. } => "heat-too-fine",
             Self::TooSlow { .. } => "heat-too-slow",
             Self::Unlike { .. } => "heat-unlike-cups",
-            Self::NotWatched { .. } => "heat-not-watched",
             Self::NoCooling { .. } => "heat-no-cooling",
         }
     }
@@ -222,7 +208,6 @@ impl Diagnose for HeatError {
             Self::Unlike { .. } => "Heat each on its own, the largest first. Cups are alike with \
                 the same vessel and amounts within 10 %."
                 .into(),
-            Self::NotWatched { .. } => "Watch a pot of about that amount cool.".into(),
             Self::NoCooling { .. } => {
                 "Give a later temperature that is lower, and a room that is cooler than both."
                     .into()

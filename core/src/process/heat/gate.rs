@@ -162,6 +162,27 @@ impl Default for Precautions {
     }
 }
 
+impl Precautions {
+    /// Whether they are some.
+    ///
+    /// # Errors
+    /// [`HeatError::Precaution`] for one that is below zero, a burst of no length, or a longest burst below
+    /// the shortest.
+    pub fn check(&self) -> Result<(), HeatError> {
+        let Self { thermometer, step, longest, turn, .. } = *self;
+        let checks = [
+            ("thermometer", thermometer.value, is_not_negative(thermometer.value)),
+            ("shortest burst", step.value, is_positive(step.value)),
+            ("longest burst", longest.value, is_positive(longest.value) && longest >= step),
+            ("turn", turn.value, is_not_negative(turn.value)),
+        ];
+        match checks.into_iter().find(|(_, _, is_right)| !is_right) {
+            Some((what, value, _)) => Err(HeatError::Precaution { what, value }),
+            None => Ok(()),
+        }
+    }
+}
+
 /// A range of readings, from the band before it up to `below`, and its burst.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
@@ -239,7 +260,7 @@ impl Oven {
         precautions: Precautions,
     ) -> Result<Gate, HeatError> {
         check_temperature("The temperature before", start)?;
-        check_precautions(precautions)?;
+        precautions.check()?;
         let heater = |load: Load| Heater {
             load,
             power: self.power(load).value,
@@ -379,19 +400,5 @@ impl Heater {
             now = self.load.after(now, self.expected_heat(burst));
         }
         Ok(course)
-    }
-}
-
-fn check_precautions(precautions: Precautions) -> Result<(), HeatError> {
-    let Precautions { thermometer, step, longest, turn, .. } = precautions;
-    let checks = [
-        ("thermometer", thermometer.value, is_not_negative(thermometer.value)),
-        ("shortest burst", step.value, is_positive(step.value)),
-        ("longest burst", longest.value, is_positive(longest.value) && longest >= step),
-        ("turn", turn.value, is_not_negative(turn.value)),
-    ];
-    match checks.into_iter().find(|(_, _, is_right)| !is_right) {
-        Some((what, value, _)) => Err(HeatError::Precaution { what, value }),
-        None => Ok(()),
     }
 }

@@ -42,7 +42,12 @@ impl SpecificHeat {
         value: SpecificHeatCapacity,
         rise: TemperatureCoefficient,
     ) -> Result<Self, HeatError> {
-        Self { value, rise }.checked("The specific heat")
+        Self::line(value, rise).checked("The specific heat")
+    }
+
+    /// The same before it is checked.
+    pub(crate) const fn line(value: SpecificHeatCapacity, rise: TemperatureCoefficient) -> Self {
+        Self { value, rise }
     }
 
     /// The value at 25 °C.
