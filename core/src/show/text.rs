@@ -144,17 +144,8 @@ pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
 
 /// A volume as a lower bound, rounded up to an eighth of a cup.
 pub(crate) fn at_least_by_cup(bound: Volume, system: System) -> String {
-    by_cup(bound, libm::ceil, system)
-}
-
-/// A volume as an upper bound, rounded down to an eighth of a cup.
-pub(crate) fn at_most_by_cup(bound: Volume, system: System) -> String {
-    by_cup(bound, libm::floor, system)
-}
-
-fn by_cup(bound: Volume, round: fn(f64) -> f64, system: System) -> String {
     let eighth = step(8, Unit::CUP).and_then(|eighth| eighth.to::<Volume>(system));
-    let rounded = eighth.map_or(bound, |eighth| eighth * round((bound / eighth).si()));
+    let rounded = eighth.map_or(bound, |eighth| eighth * libm::ceil((bound / eighth).si()));
     volume(rounded, system).text
 }
 
@@ -241,21 +232,6 @@ pub(crate) fn temperature(
     Shown::new(at, text)
 }
 
-/// The same as an upper bound: rounded down, so that what is shown is allowed.
-pub(crate) fn at_most(
-    at: ThermodynamicTemperature,
-    system: System,
-) -> Shown<ThermodynamicTemperature> {
-    // Rounding must not cost a degree that is one exactly.
-    let down = |degrees: f64| libm::floor(degrees + 1e-6);
-    let (fahrenheit, celsius) = (down(at.si() * 1.8 - 459.67), down(at.si() - 273.15));
-    let text = match system {
-        System::UsCustomary | System::UsLabel => format!("{fahrenheit} °F ({celsius} °C)"),
-        System::Metric | System::Imperial => format!("{celsius} °C ({fahrenheit} °F)"),
-    };
-    Shown::new(at, text)
-}
-
 /// A pressure on both scales: `27 inHg (91.4 kPa)`, that of the system first.
 pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
     let inches = nearest(pressure, 10, Unit::INCH_OF_MERCURY);
@@ -302,6 +278,23 @@ pub(crate) fn minutes(time: Time) -> Shown<Time> {
 pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
     let amount = significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric);
     Shown::new(speed, or_plain(amount, speed))
+}
+
+/// A viscosity to two digits.
+#[cfg(feature = "document")]
+pub(crate) fn viscosity(
+    viscosity: crate::quantity::DynamicViscosity,
+) -> Shown<crate::quantity::DynamicViscosity> {
+    let amount = significant(viscosity, Unit::PASCAL_SECOND, 2, System::Metric);
+    Shown::new(viscosity, or_plain(amount, viscosity))
+}
+
+/// A difference of temperatures to a tenth of a kelvin.
+#[cfg(feature = "document")]
+pub(crate) fn interval(
+    interval: crate::quantity::TemperatureInterval,
+) -> Shown<crate::quantity::TemperatureInterval> {
+    Shown::new(interval, nearest(interval, 10, Unit::KELVIN))
 }
 
 /// A power to three digits.

@@ -5,7 +5,7 @@ use alloc::borrow::ToOwned;
 use super::Resolver;
 use crate::document::book::{MaterialEntry, SourcedDrop};
 use crate::document::starter;
-use crate::document::written::Percent;
+use crate::document::written::{Percent, Written};
 use crate::json::Named;
 use crate::json::path::Path;
 use crate::json::reader::Name;
@@ -59,7 +59,10 @@ impl Resolver {
         );
         fill(&mut material.expansion, self.property(path, "expansion", entry.expansion.as_ref()));
         self.specific_heat(path, entry, &mut material);
-        fill(&mut material.viscosity, self.viscosity(path, entry));
+        let viscosity = entry.viscosity.as_ref();
+        let viscosity =
+            viscosity.and_then(|range| self.viscosity_range(&path.key("viscosity"), range));
+        fill(&mut material.viscosity, viscosity);
         let grain = entry.grain.as_ref();
         fill(
             &mut material.grain,
@@ -118,20 +121,19 @@ impl Resolver {
         material.specific_heat_rise = Some(rise);
     }
 
-    fn viscosity(
+    /// A lowest and a highest viscosity.
+    pub(crate) fn viscosity_range(
         &mut self,
         path: &Path<'_>,
-        entry: &MaterialEntry,
+        (low, high): &(Written<DynamicViscosity>, Written<DynamicViscosity>),
     ) -> Option<(DynamicViscosity, DynamicViscosity)> {
-        let (low, high) = entry.viscosity.as_ref()?;
-        let path = path.key("viscosity");
         let low = self.positive(&path.index(0), low);
         let high = self.positive(&path.index(1), high);
         let (low, high) = (low?, high?);
         if low > high {
             self.fault(
                 "viscosity-reversed",
-                &path,
+                path,
                 &"The lowest viscosity is above the highest.",
                 &"Write the lower one first; for one value write it twice.",
             );

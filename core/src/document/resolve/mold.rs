@@ -56,22 +56,31 @@ impl Resolver {
             cooling: None,
         };
         self.check_bodies(path, &mold);
-        let cooling = entry.cooling.as_ref();
-        let cooling =
-            cooling.and_then(|cooling| self.mold_cooling(&path.key("cooling"), cooling, &mold));
+        let cooling = entry.cooling.as_ref().and_then(|cooling| {
+            let path = path.key("cooling");
+            let is_metal = cooling.of.is_none_or(|of| of == MoldMaterial::Metal);
+            let section = match &cooling.section {
+                Some(section) => self.section(&path.key("section"), section),
+                None if is_metal => self.section_of_bodies(&path, &mold),
+                None => None,
+            };
+            self.mold_cooling(&path, cooling, section, mold.sets.is_some())
+        });
         let mold = Mold { cooling, ..mold };
         Some(mold)
     }
 
-    /// How a shot cools in `mold`; `None`, and a fault, where that cannot be calculated and no time was seen.
-    fn mold_cooling(
+    /// How a shot of that `section` cools; `None`, and a fault unless its time was `seen`, where that cannot be
+    /// calculated.
+    pub(crate) fn mold_cooling(
         &mut self,
         path: &Path<'_>,
         entry: &MoldCoolingEntry,
-        mold: &Mold,
+        section: Option<Section>,
+        seen: bool,
     ) -> Option<MoldCooling> {
         if let Some(of) = entry.of.filter(|of| *of != MoldMaterial::Metal) {
-            if mold.sets.is_none() {
+            if !seen {
                 self.fault(
                     "mold-not-metal",
                     &path.key("of"),
@@ -81,21 +90,16 @@ impl Resolver {
             }
             return None;
         }
-        let section = match &entry.section {
-            Some(section) => self.section(&path.key("section"), section),
-            None => self.section_of_bodies(path, mold),
-        };
         let mut temperature = |name: &str, written: Option<&Written<_>>, usual: f64| {
             let usual = ThermodynamicTemperature::new::<degree_celsius>(usual);
             written.map_or(Some(usual), |at| self.quantity(&path.key(name), at))
         };
         let at = temperature("at", entry.at.as_ref(), USUAL_MOLD);
         let take_out = temperature("take_out", entry.take_out.as_ref(), USUAL_TAKE_OUT);
-        let aluminum = SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(ALUMINUM);
-        let specific_heat = entry.specific_heat.as_ref();
-        let specific_heat = specific_heat.map_or(Some(aluminum), |specific_heat| {
-            self.positive(&path.key("specific_heat"), specific_heat)
-        });
+        let specific_heat = match &entry.specific_heat {
+            Some(own) => self.positive(&path.key("specific_heat"), own),
+            None => Some(SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(ALUMINUM)),
+        };
         let mass = entry.mass.as_ref().map(|mass| self.positive(&path.key("mass"), mass));
         let heat_capacity = match mass {
             Some(mass) => Some(mass? * specific_heat?),
@@ -107,6 +111,13 @@ impl Resolver {
             return None;
         }
         Some(MoldCooling { section: section?, at, take_out, heat_capacity })
+    }
+
+    /// A metal mold of which nothing is stated.
+    pub(crate) fn usual_mold(section: Section) -> MoldCooling {
+        let celsius = ThermodynamicTemperature::new::<degree_celsius>;
+        let (at, take_out) = (celsius(USUAL_MOLD), celsius(USUAL_TAKE_OUT));
+        MoldCooling { section, at, take_out, heat_capacity: None }
     }
 
     pub(crate) fn section(&mut self, path: &Path<'_>, entry: &SectionEntry) -> Option<Section> {

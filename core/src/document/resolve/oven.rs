@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::Oven;
 use crate::document::book::{BenchEntry, BookDocument};
-use crate::document::process::{OvenEntry, TimingEntry};
+use crate::document::process::{CoolsEntry, OvenEntry, TimingEntry};
 use crate::document::written::{Percent, Written};
 use crate::json::path::Path::{self, At};
 use crate::mix::{MaterialId, Materials, reference_temperature};
@@ -135,17 +135,26 @@ impl Resolver {
             None => reference_temperature(),
         };
         let Some(cools) = &entry.cools else { return Some((None, room)) };
-        let at = at.key("cools");
-        let mass = self.amount_of_mix(&at.key("mix"), &cools.mix, density);
-        let from = self.quantity(&at.key("from"), &cools.from);
-        let to = self.quantity(&at.key("to"), &cools.to);
-        let time = self.positive(&at.key("time"), &cools.time);
-        let watched_in = match &cools.room {
+        Some((Some(self.cooling(&at.key("cools"), cools, density, room)?), room))
+    }
+
+    /// How a pot was watched to cool; in the `room` where its own is not stated.
+    pub(crate) fn cooling(
+        &mut self,
+        at: &Path<'_>,
+        entry: &CoolsEntry,
+        density: Option<MassDensity>,
+        room: ThermodynamicTemperature,
+    ) -> Option<Cooling> {
+        let mass = self.amount_of_mix(&at.key("mix"), &entry.mix, density);
+        let from = self.quantity(&at.key("from"), &entry.from);
+        let to = self.quantity(&at.key("to"), &entry.to);
+        let time = self.positive(&at.key("time"), &entry.time);
+        let room = match &entry.room {
             Some(room) => self.quantity(&at.key("room"), room)?,
             None => room,
         };
-        let cooling = Cooling::observed(mass?, from?, to?, time?, watched_in);
-        Some((Some(self.keep(&at, cooling)?), room))
+        self.keep(at, Cooling::observed(mass?, from?, to?, time?, room))
     }
 
     /// The heat of vessels is counted in all timings and for all cups, or it is left to the timings.
