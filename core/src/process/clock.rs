@@ -199,3 +199,108 @@ impl Hot {
 fn check(what: &'static str, value: f64, is_right: bool) -> Result<(), ClockError> {
     if is_right { Ok(()) } else { Err(ClockError::OutOfRange { what, value }) }
 }
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use uom::si::mass::gram;
+    use uom::si::thermodynamic_temperature::degree_celsius;
+    use uom::si::time::second;
+
+    use super::*;
+
+    fn s(t: f64) -> Time {
+        Time::new::<second>(t)
+    }
+
+    fn g(m: f64) -> Mass {
+        Mass::new::<gram>(m)
+    }
+
+    fn run(shots: u32, every: f64) -> Run {
+        Run { shots, every: s(every), takes: g(40.0) }
+    }
+
+    fn shots(heats: &[Heat]) -> Vec<u32> {
+        heats.iter().map(|heat| heat.shots).collect()
+    }
+
+    /// 8 min hold 9 shots of 50 s: 22 of them take three heats (plain arithmetic).
+    #[rstest]
+    #[case(22, 50.0, 480.0, &[9, 9, 4])]
+    #[case(9, 50.0, 480.0, &[9])]
+    #[case(10, 48.0, 480.0, &[10])]
+    #[case(11, 48.0, 480.0, &[10, 1])]
+    #[case(3, 480.0, 480.0, &[1, 1, 1])]
+    fn shots_go_into_heats(
+        #[case] count: u32,
+        #[case] every: f64,
+        #[case] hot: f64,
+        #[case] expected: &[u32],
+    ) {
+        let heats = heats(g(1000.0), &[run(count, every)], &Hot::Stated(s(hot))).unwrap();
+        assert_eq!(shots(&heats), expected);
+        let after = heats.iter().map(|heat| heat.after).collect::<Vec<_>>();
+        let summed = expected.iter().scan(0, |sum, shots| {
+            let before = *sum;
+            *sum += shots;
+            Some(before)
+        });
+        assert_eq!(after, summed.collect::<Vec<_>>());
+    }
+
+    #[test]
+    fn molds_in_turn() {
+        assert_eq!(every(s(50.0), s(100.0), 1), Ok(s(150.0)));
+        assert_eq!(every(s(50.0), s(100.0), 2), Ok(s(75.0)));
+        assert_eq!(every(s(50.0), s(100.0), 4), Ok(s(50.0)));
+        assert!(every(s(0.0), s(100.0), 1).is_err() && every(s(50.0), s(100.0), 0).is_err());
+        assert!(every(s(50.0), s(f64::NAN), 1).is_err());
+    }
+
+    #[rstest]
+    #[case(1000.0, 50.0, 40.0, "clock-too-short")]
+    #[case(300.0, 50.0, 480.0, "clock-empty")]
+    #[case(0.0, 50.0, 480.0, "clock-out-of-range")]
+    #[case(1000.0, 0.0, 480.0, "clock-out-of-range")]
+    #[case(1000.0, 50.0, f64::NAN, "clock-out-of-range")]
+    fn refuses(#[case] grams: f64, #[case] every: f64, #[case] hot: f64, #[case] code: &str) {
+        let refused = heats(g(grams), &[run(10, every)], &Hot::Stated(s(hot))).unwrap_err();
+        assert_eq!(refused.code(), code);
+    }
+
+    proptest! {
+        /// All shots are made, in no heat more than the pot stays hot for, and none could end sooner.
+        #[test]
+        fn heats_hold_their_shots(
+            runs in prop::collection::vec((1..20_u32, 10.0..120.0f64), 1..4),
+            watched in any::<bool>(),
+        ) {
+            let celsius = ThermodynamicTemperature::new::<degree_celsius>;
+            let all: u32 = runs.iter().map(|run| run.0).sum();
+            let mass = g(40.0 * f64::from(all) + 100.0);
+            let runs: Vec<Run> = runs.iter().map(|&(shots, every)| run(shots, every)).collect();
+            let hot = if watched {
+                let cooling = Cooling::observed(mass, celsius(175.0), celsius(155.0), s(900.0), celsius(20.0));
+                Hot::Watched { cooling: cooling.unwrap(), room: celsius(20.0), from: celsius(175.0), to: celsius(160.0) }
+            } else {
+                Hot::Stated(s(480.0))
+            };
+            match heats(mass, &runs, &hot) {
+                Ok(heats) => {
+                    prop_assert_eq!(shots(&heats).iter().sum::<u32>(), all);
+                    for two in heats.windows(2) {
+                        prop_assert!(two[0].used.value <= 1.0 + 1e-9);
+                        prop_assert!(two[1].after == two[0].after + two[0].shots);
+                        prop_assert!(two[1].mass < two[0].mass);
+                    }
+                    let lasts = heats.iter().fold(0.0, |sum, heat| sum + heat.lasts.value);
+                    let took: f64 = runs.iter().map(|run| f64::from(run.shots) * run.every.value).sum();
+                    prop_assert!((lasts - took).abs() < 1e-6);
+                }
+                Err(error) => prop_assert_eq!(error.code(), "clock-too-short"),
+            }
+        }
+    }
+}

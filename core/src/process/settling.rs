@@ -259,3 +259,81 @@ fn check(
 ) -> Result<(), SettlingError> {
     if range.contains(&value) { Ok(()) } else { Err(SettlingError::OutOfRange { what, value }) }
 }
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use uom::si::dynamic_viscosity::pascal_second;
+    use uom::si::length::micrometer;
+    use uom::si::mass_density::kilogram_per_cubic_meter;
+    use uom::si::time::second;
+
+    use super::*;
+
+    fn salt(micrometers: f64, solids: f64) -> Suspension {
+        Suspension {
+            grain: Grain::Ball,
+            size: Length::new::<micrometer>(micrometers),
+            solid: MassDensity::new::<kilogram_per_cubic_meter>(2165.0),
+            melt: MassDensity::new::<kilogram_per_cubic_meter>(930.0),
+            solids: Ratio::from(solids),
+        }
+    }
+
+    fn pa_s(viscosity: f64) -> DynamicViscosity {
+        DynamicViscosity::new::<pascal_second>(viscosity)
+    }
+
+    #[test]
+    fn stirring_keeps_the_top_of_the_pot() {
+        let settling = salt(300.0, 0.0).settling(pa_s(0.5)).unwrap();
+        let every = settling.stir_every(Length::new::<meter>(0.08), Ratio::from(0.1)).unwrap();
+        assert!((every.get::<second>() * settling.speed.value - 0.008).abs() < 1e-12);
+        assert!(settling.stir_every(Length::new::<meter>(0.0), Ratio::from(0.1)).is_err());
+    }
+
+    #[rstest]
+    #[case(Suspension { melt: MassDensity::new::<kilogram_per_cubic_meter>(2165.0), ..salt(300.0, 0.0) }, 0.5, "settling-floats")]
+    #[case(Suspension { melt: MassDensity::new::<kilogram_per_cubic_meter>(f64::NAN), ..salt(300.0, 0.0) }, 0.5, "settling-out-of-range")]
+    #[case(salt(0.0, 0.0), 0.5, "settling-out-of-range")]
+    #[case(salt(300.0, 0.0), 0.0, "settling-out-of-range")]
+    #[case(salt(300.0, 0.0), f64::NAN, "settling-out-of-range")]
+    #[case(salt(300.0, 0.5), 0.5, "settling-too-thick")]
+    #[case(salt(300.0, f64::NAN), 0.5, "settling-out-of-range")]
+    #[case(salt(49_000.0, 0.0), 1e-4, "settling-too-fast")]
+    fn refuses(#[case] grains: Suspension, #[case] viscosity: f64, #[case] code: &str) {
+        assert_eq!(grains.settling(pa_s(viscosity)).unwrap_err().code(), code);
+    }
+
+    proptest! {
+        /// The viscosity that a grain's own fall shows is that of its melt.
+        #[test]
+        fn a_timed_ball_finds_the_viscosity(
+            size in 50.0..3_000.0f64, log in -1.5..1.5f64, depth in 0.02..0.2f64, cube in any::<bool>(),
+        ) {
+            let grain = if cube { Grain::Cube } else { Grain::Ball };
+            let grains = Suspension { grain, ..salt(size, 0.0) };
+            let viscosity = libm::pow(10.0, log);
+            let alone = grains.settling(pa_s(viscosity)).unwrap().alone;
+            let depth = Length::new::<meter>(depth);
+            let time = depth / alone;
+            if (0.01..1e6).contains(&time.get::<second>()) {
+                let found = grains.viscosity(depth, time).unwrap().get::<pascal_second>();
+                prop_assert!((found / viscosity - 1.0).abs() < 1e-9, "{found} for {viscosity}");
+            }
+        }
+
+        /// Never faster than Stokes, slower among others and in a thicker melt.
+        #[test]
+        fn settling_is_hindered(size in 50.0..1_000.0f64, viscosity in 0.05..5.0f64, solids in 0.0..0.38f64) {
+            let settling = salt(size, solids).settling(pa_s(viscosity)).unwrap();
+            let d = size * 1e-6;
+            let stokes = 9.80665 * d * d * 1235.0 / (18.0 * viscosity);
+            prop_assert!(settling.alone.value <= stokes * (1.0 + 1e-12));
+            prop_assert!(settling.speed <= settling.alone);
+            prop_assert!(salt(size, solids + 0.01).settling(pa_s(viscosity)).unwrap().speed < settling.speed);
+            prop_assert!(salt(size, solids).settling(pa_s(viscosity * 1.1)).unwrap().speed < settling.speed);
+        }
+    }
+}

@@ -297,3 +297,79 @@ fn check(
         Err(ShotCoolingError::OutOfRange { what, value })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+    use rstest::rstest;
+    use uom::si::heat_capacity::joule_per_kelvin;
+    use uom::si::length::millimeter;
+    use uom::si::temperature_interval::kelvin;
+    use uom::si::thermodynamic_temperature::degree_celsius;
+    use uom::si::time::second;
+
+    use super::*;
+
+    fn celsius(t: f64) -> ThermodynamicTemperature {
+        ThermodynamicTemperature::new::<degree_celsius>(t)
+    }
+
+    fn mm(d: f64) -> Length {
+        Length::new::<millimeter>(d)
+    }
+
+    fn of(section: Section, point: Point) -> ShotCooling {
+        let (shot, take_out) = (celsius(165.0), celsius(50.0));
+        ShotCooling { section, point, diffusivity: Diffusivity::default(), shot, take_out }
+    }
+
+    #[test]
+    fn a_mold_warms_until_it_does_not_do() {
+        let cooling = of(Section::Rod { diameter: mm(10.0) }, Point::Center);
+        let capacity = HeatCapacity::new::<joule_per_kelvin>;
+        let each = cooling.warms(capacity(76.0), capacity(448.0)).unwrap();
+        assert!((each.get::<kelvin>() - 19.51).abs() < 0.01);
+        // 44.5 °C after the first shot, 64 °C after the second.
+        assert_eq!(cooling.in_a_row(celsius(25.0), each), Some(1));
+        assert_eq!(cooling.in_a_row(celsius(25.0), each * 1e-3), None);
+    }
+
+    /// A rod so thin that the first term alone does not hold is given the time of the Fourier number 0.2.
+    #[test]
+    fn a_short_time_is_a_bound() {
+        let mean = of(Section::Rod { diameter: mm(3.0) }, Point::Mean);
+        let mean = ShotCooling { take_out: celsius(140.0), ..mean };
+        let setting = mean.in_mold(celsius(25.0)).unwrap();
+        assert!(setting.is_bound);
+        assert!((setting.time.get::<second>() - 0.2 * 1.5e-3 * 1.5e-3 / 8.0e-8).abs() < 1e-9);
+    }
+
+    #[rstest]
+    #[case(10.0, 55.0, "mold-too-warm")]
+    #[case(10.0, f64::NAN, "shot-cooling-temperature")]
+    #[case(0.0, 25.0, "shot-cooling-out-of-range")]
+    #[case(f64::NAN, 25.0, "shot-cooling-out-of-range")]
+    fn refuses(#[case] diameter: f64, #[case] mold: f64, #[case] code: &str) {
+        let cooling = of(Section::Rod { diameter: mm(diameter) }, Point::Center);
+        assert_eq!(cooling.in_mold(celsius(mold)).unwrap_err().code(), code);
+    }
+
+    proptest! {
+        /// Thicker, a warmer mold, a colder piece: longer; a ball faster than a rod, a rod faster than a plate.
+        #[test]
+        fn more_takes_longer(d in 3.0..40.0f64, mold in 0.0..45.0f64) {
+            let time = |section, mold| {
+                of(section, Point::Center).in_mold(celsius(mold)).unwrap().time.get::<second>()
+            };
+            let rod = |d| Section::Rod { diameter: mm(d) };
+            prop_assert!(time(rod(d * 1.1), mold) > time(rod(d), mold));
+            prop_assert!(time(rod(d), mold + 1.0) > time(rod(d), mold));
+            let (ball, plate) = (Section::Ball { diameter: mm(d) }, Section::Plate { thickness: mm(d) });
+            prop_assert!(time(ball, mold) < time(rod(d), mold));
+            prop_assert!(time(rod(d), mold) < time(plate, mold));
+            let center = of(rod(d), Point::Center).in_mold(celsius(mold)).unwrap();
+            let mean = of(rod(d), Point::Mean).in_mold(celsius(mold)).unwrap();
+            prop_assert!(mean.time <= center.time && center.shortest < center.longest);
+        }
+    }
+}

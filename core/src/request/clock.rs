@@ -181,6 +181,7 @@ impl ClockRequest {
 mod tests {
     use rstest::rstest;
     use serde_json::{Value, json};
+    use std::vec::Vec;
 
     use crate::request::tests::{fault_codes, result};
 

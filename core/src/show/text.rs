@@ -465,18 +465,6 @@ mod tests {
         assert_eq!(time(Time::from_si(seconds)).text, wanted);
     }
 
-    /// 177 °C is 350.6 °F.
-    #[rstest]
-    #[case(450.15, System::UsCustomary, "350 °F (177 °C)")]
-    #[case(450.65, System::Metric, "177 °C (351 °F)")]
-    fn a_bound_is_not_rounded_past_itself(
-        #[case] kelvin: f64,
-        #[case] system: System,
-        #[case] wanted: &str,
-    ) {
-        assert_eq!(at_most(ThermodynamicTemperature::from_si(kelvin), system).text, wanted);
-    }
-
     #[test]
     fn pressures_and_speeds() {
         let pressure = pressure(Pressure::from_si(27.0 * 3386.389), System::Metric);
