@@ -11,9 +11,9 @@ use crate::price::Price;
 use crate::process::budget::Extra;
 use crate::process::heat::SpecificHeat;
 use crate::quantity::{
-    Amount, AmountError, Dimension, DynamicViscosity, Length, Mass, MassDensity, Measurable, Measured, MolarEnergy,
-    Ratio, SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time,
-    Volume,
+    Amount, AmountError, Dimension, DynamicViscosity, Length, Mass, MassDensity, Measurable,
+    Measured, MolarEnergy, Ratio, SpecificHeatCapacity, System, TemperatureCoefficient,
+    ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
 
@@ -135,7 +135,7 @@ pub struct Material {
     /// Of a plastisol: lowest and highest viscosity at shot temperature.
     pub viscosity: Option<(DynamicViscosity, DynamicViscosity)>,
     /// Of a salt: the opening of a sieve that its grains just pass.
-    pub grain: Option<Length>,
+    pub grain: Option<Measured<Length>>,
     /// Temperatures between which it is shot.
     pub shot_window: Option<ShotWindow>,
     /// Activation energy of its decay in the heat, with who states it.
@@ -272,10 +272,7 @@ impl Material {
     ///
     /// # Errors
     /// The book does not state it.
-    pub fn specific_heat(
-        &self,
-        purpose: &'static str,
-    ) -> Result<SpecificHeat, MaterialError> {
+    pub fn specific_heat(&self, purpose: &'static str) -> Result<SpecificHeat, MaterialError> {
         let stated = self.specific_heat_line();
         stated.ok_or_else(|| self.missing(Property::SpecificHeat, purpose))
     }

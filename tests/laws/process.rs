@@ -51,7 +51,8 @@ fn the_pots_swell_as_boyle_says() {
 #[test]
 fn the_first_heating_of_pot_a_takes_as_long_as_it_must() {
     let kelvin = |fahrenheit: f64| fahrenheit / 1.8;
-    let timings = [(0.5, 267.0, 79.0), (1.0, 267.0, 121.0), (2.0, 267.0, 206.0), (4.0, 270.0, 380.0)];
+    let timings =
+        [(0.5, 267.0, 79.0), (1.0, 267.0, 121.0), (2.0, 267.0, 206.0), (4.0, 270.0, 380.0)];
     let points = timings.map(|(cups, rise, seconds)| {
         let mass_g = cups * CUP_ML * 1.03;
         (mass_g, seconds / (mass_g * 1.9 * kelvin(rise)))

@@ -5,8 +5,8 @@ use pourwright::process::heat::{Cooling, Load, Oven, SpecificHeat, Timing};
 use pourwright::process::settling::{Grain, Suspension, drag, hindrance};
 use pourwright::process::shot_cooling::{Diffusivity, Point, Section, ShotCooling};
 use pourwright::quantity::{
-    DiffusionCoefficient, DynamicViscosity, HeatCapacity, Length, Mass, MassDensity, Measurable, Ratio,
-    SpecificHeatCapacity, TemperatureCoefficient, ThermodynamicTemperature, Time,
+    DiffusionCoefficient, DynamicViscosity, HeatCapacity, Length, Mass, MassDensity, Measurable,
+    Ratio, SpecificHeatCapacity, TemperatureCoefficient, ThermodynamicTemperature, Time,
 };
 use pourwright::uom::si::heat_capacity::joule_per_kelvin;
 use serde_json::Value;
@@ -77,7 +77,8 @@ fn leave_one_out(row: &Row, amounts: &str) {
             let off = (heating.time.si() - printed).abs();
             assert!(off < 2.0 * heating.uncertainty.si(), "{}: {amount} off by {off} s", row.id);
             // No burst planned by the shortest plausible time is too long.
-            let shortest = load(amount).heat(celsius(20.0), celsius(120.0)) / others.most_power(load(amount));
+            let shortest =
+                load(amount).heat(celsius(20.0), celsius(120.0)) / others.most_power(load(amount));
             assert!(shortest.si() < printed, "{}: {amount}", row.id);
         }
     }
@@ -195,12 +196,15 @@ fn agrees_with_the_published_rows() {
             }
             "l-mw-model-one" => {
                 let one = oven(&[(1.0, 100.0)]);
-                series(row, "x").iter().for_each(|&(x, t)| row.check_against(t, seconds(&one, x) / 100.0));
+                series(row, "x")
+                    .iter()
+                    .for_each(|&(x, t)| row.check_against(t, seconds(&one, x) / 100.0));
             }
             // The bound itself, less what one more heating may scatter.
             "l-mw-model-one-safe" => series(row, "x").iter().for_each(|&(x, bound)| {
                 let one = oven(&[(1.0, 100.0)]);
-                let shortest = load(x).heat(celsius(20.0), celsius(120.0)) / one.most_power(load(x));
+                let shortest =
+                    load(x).heat(celsius(20.0), celsius(120.0)) / one.most_power(load(x));
                 let scatter = 1.0 - 2.0 * one.uncertainty(load(1.0)).value;
                 assert!(shortest.si() / 100.0 <= bound * scatter * 1.001, "{}: {x}", row.id);
             }),
@@ -208,9 +212,11 @@ fn agrees_with_the_published_rows() {
                 let (m0, k) = fitted(row, "g", &numbers(&row.inputs["s"]));
                 row.check_against(row.expected["m0_g"].as_f64().expect("m0"), m0);
                 row.check_against(row.expected["g_per_s"].as_f64().expect("a slope"), 1.0 / k);
-                let times: Vec<(f64, f64)> = numbers(&row.inputs["g"]).into_iter().zip(numbers(&row.inputs["s"])).collect();
+                let times: Vec<(f64, f64)> =
+                    numbers(&row.inputs["g"]).into_iter().zip(numbers(&row.inputs["s"])).collect();
                 let line = oven(&times);
-                let wanted = numbers(&row.inputs["wanted_g"]).into_iter().zip(numbers(&row.expected["s"]));
+                let wanted =
+                    numbers(&row.inputs["wanted_g"]).into_iter().zip(numbers(&row.expected["s"]));
                 wanted.for_each(|(grams, t)| row.check_against(t, seconds(&line, grams)));
             }
             "l-mw-model-neg" => {
@@ -229,7 +235,8 @@ fn agrees_with_the_published_rows() {
                 .for_each(|&(t, cp)| row.check_against(cp, dehp().at(celsius(t)).si() / 1e3)),
             "l-cp-dehp-mean" => {
                 let (from, to) = (row.number("from_C"), row.number("to_C"));
-                let one = Load::new(Mass::from_si(1.0), dehp(), HeatCapacity::default()).expect("a load");
+                let one =
+                    Load::new(Mass::from_si(1.0), dehp(), HeatCapacity::default()).expect("a load");
                 let mean = one.heat(celsius(from), celsius(to)).si() / (to - from) / 1e3;
                 let published = row.expected.as_f64().expect("a number");
                 assert!((mean / published - 1.0).abs() < 0.015, "{}: {mean}", row.id);
@@ -239,7 +246,10 @@ fn agrees_with_the_published_rows() {
             "l-mold-const" => {
                 let constants = numbers(&row.expected);
                 let section = |d: f64| Section::Rod { diameter: Length::from_si(d) };
-                let axis = ShotCooling { shot: celsius(120.0), ..cooling(row, section(0.01), Point::Center) };
+                let axis = ShotCooling {
+                    shot: celsius(120.0),
+                    ..cooling(row, section(0.01), Point::Center)
+                };
                 let theta = constants[1] * (-2.0f64).exp();
                 let axis = ShotCooling { take_out: celsius(20.0 + 100.0 * theta), ..axis };
                 let time = axis.in_mold(celsius(20.0)).expect("a time").time.si();
@@ -248,7 +258,11 @@ fn agrees_with_the_published_rows() {
             "l-mold-rod-9-30-165-50-mean" => row.check(rod(row, Point::Mean)),
             id if id.starts_with("l-mold-rod-") => row.check(rod(row, Point::Center)),
             "l-mold-55-never" => {
-                let stick = cooling(row, Section::Rod { diameter: millimeters(row, "d_mm") }, Point::Center);
+                let stick = cooling(
+                    row,
+                    Section::Rod { diameter: millimeters(row, "d_mm") },
+                    Point::Center,
+                );
                 let refused = stick.in_mold(celsius(row.number("Tm_C"))).expect_err("never");
                 assert_eq!(refused.code(), "mold-too-warm");
             }
@@ -261,14 +275,19 @@ fn agrees_with_the_published_rows() {
             }
             // A contact that is not perfect adds 1 to 6 %, as the module says.
             "l-mold-contact" => {
-                let perfect = cooling(row, Section::Rod { diameter: millimeters(row, "d_mm") }, Point::Center);
+                let perfect = cooling(
+                    row,
+                    Section::Rod { diameter: millimeters(row, "d_mm") },
+                    Point::Center,
+                );
                 let perfect = perfect.in_mold(celsius(25.0)).expect("a time").time.si();
                 for slower in numbers(&row.expected) {
                     assert!((1.01..1.065).contains(&(slower / perfect)), "{}: {perfect}", row.id);
                 }
             }
             "l-mold-warming" => {
-                let stick = cooling(row, Section::Rod { diameter: Length::from_si(0.01) }, Point::Center);
+                let stick =
+                    cooling(row, Section::Rod { diameter: Length::from_si(0.01) }, Point::Center);
                 let plastic = joules_per_kelvin(row.number("m_piece_g") * 1.9);
                 let mold = joules_per_kelvin(row.number("m_mold_g") * 0.896);
                 row.check(stick.warms(plastic, mold).expect("a rise").si());
@@ -277,27 +296,50 @@ fn agrees_with_the_published_rows() {
             "l-cool-data" => {
                 let readings = series(row, "min");
                 let cooling = Cooling::observed(
-                    Mass::from_si(1.0), celsius(readings[0].1), celsius(readings[2].1), s(600.0), celsius(26.48),
+                    Mass::from_si(1.0),
+                    celsius(readings[0].1),
+                    celsius(readings[2].1),
+                    s(600.0),
+                    celsius(26.48),
                 )
                 .expect("a cooling");
                 for (minutes, read) in readings {
-                    let found = cooling.after(Mass::from_si(1.0), celsius(49.0742), s(60.0 * minutes), celsius(26.48));
-                    assert!((kelvin(found.expect("a temperature")) - read).abs() < 0.5, "{minutes} min");
+                    let found = cooling.after(
+                        Mass::from_si(1.0),
+                        celsius(49.0742),
+                        s(60.0 * minutes),
+                        celsius(26.48),
+                    );
+                    assert!(
+                        (kelvin(found.expect("a temperature")) - read).abs() < 0.5,
+                        "{minutes} min"
+                    );
                 }
             }
             "l-cool-two" => {
                 let (cooling, room) = watched(row, 60.0 * row.number("t1_min"));
-                let tau = cooling.time_constant(Mass::from_si(1.0)).expect("a time constant").si() / 60.0;
+                let tau =
+                    cooling.time_constant(Mass::from_si(1.0)).expect("a time constant").si() / 60.0;
                 row.check_against(row.expected["tau_min"].as_f64().expect("a time"), tau);
-                row.check_against(row.expected["T30_C"].as_f64().expect("a temperature"), after(row, cooling, room, 1800.0));
+                row.check_against(
+                    row.expected["T30_C"].as_f64().expect("a temperature"),
+                    after(row, cooling, room, 1800.0),
+                );
             }
             "l-cool-newton" => {
                 let (cooling, room) = watched(row, row.number("t1_s"));
                 let tau = cooling.time_constant(Mass::from_si(1.0)).expect("a time constant").si();
                 row.check_against(row.expected["tau_s"].as_f64().expect("a time"), tau);
-                row.check_against(row.expected["T600_C"].as_f64().expect("a temperature"), after(row, cooling, room, 600.0));
-                let to_130 = cooling.time(Mass::from_si(1.0), celsius(170.0), celsius(130.0), celsius(room));
-                row.check_against(row.expected["t130_s"].as_f64().expect("a time"), to_130.expect("a time").si());
+                row.check_against(
+                    row.expected["T600_C"].as_f64().expect("a temperature"),
+                    after(row, cooling, room, 600.0),
+                );
+                let to_130 =
+                    cooling.time(Mass::from_si(1.0), celsius(170.0), celsius(130.0), celsius(room));
+                row.check_against(
+                    row.expected["t130_s"].as_f64().expect("a time"),
+                    to_130.expect("a time").si(),
+                );
             }
             // From the largest cup: the smaller ones are taken to cool faster than that model, and no more than 40 %.
             "l-cool-cup-rate" => {
@@ -305,7 +347,11 @@ fn agrees_with_the_published_rows() {
                 let (largest, slowest) = rates[2];
                 let start = celsius(170.0);
                 let cooling = Cooling::observed(
-                    Mass::from_si(largest), start, celsius(170.0 - slowest), s(60.0), celsius(22.0),
+                    Mass::from_si(largest),
+                    start,
+                    celsius(170.0 - slowest),
+                    s(60.0),
+                    celsius(22.0),
                 )
                 .expect("a cooling");
                 for &(amount, rate) in &rates[..2] {
@@ -329,7 +375,9 @@ fn agrees_with_the_published_rows() {
             }),
             "l-salt-cube" => row.check(cube_over_ball()),
             // Stokes, and Schiller and Naumann: the second is what is calculated.
-            id if id.starts_with("l-settle-") => row.check_against(numbers(&row.expected)[1], settle(row)),
+            id if id.starts_with("l-settle-") => {
+                row.check_against(numbers(&row.expected)[1], settle(row))
+            }
             other => panic!("{other}: nothing is checked against this row"),
         }
     }

@@ -7,8 +7,8 @@ use serde_json::Value;
 
 use super::costing::CostingEntry;
 use super::process::{
-    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry, OvenEntry,
-    ToolUncertaintyEntry, VacuumEntry,
+    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry,
+    OvenEntry, ToolUncertaintyEntry, VacuumEntry,
 };
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
@@ -19,8 +19,8 @@ use crate::json::named::Named;
 use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
 use crate::material::Kind;
 use crate::quantity::{
-    Amount, DynamicViscosity, Length, Mass, MassDensity, MolarEnergy, Pressure, SpecificHeatCapacity, System,
-    TemperatureCoefficient, ThermodynamicTemperature, Time, Volume,
+    Amount, DynamicViscosity, Length, Mass, MassDensity, MolarEnergy, Pressure,
+    SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
 
@@ -97,7 +97,7 @@ entry! {
             /// Of a plastisol: lowest and highest viscosity at shot temperature; default: not known.
             viscosity: (Written<DynamicViscosity>, Written<DynamicViscosity>),
             /// Of a salt: the opening of a sieve that its grains just pass; default: not known.
-            grain: Written<Length>,
+            grain: Sourced<Length>,
             /// Lowest and highest temperature at which it is shot.
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
             /// Activation energy of its decay in the heat, with who states it.

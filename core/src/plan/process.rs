@@ -14,8 +14,8 @@ pub use self::degas::Degas;
 #[cfg(feature = "document")]
 pub(crate) use self::degas::SPARE;
 pub(super) use self::degas::degas;
-pub use self::heating::{HeatBand, Heating};
 pub(super) use self::heating::{Cup, assumed, heating, questioned};
+pub use self::heating::{HeatBand, Heating};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bands, shown_reach};
 pub use self::heats::{HeatSpent, Heats};

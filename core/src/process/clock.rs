@@ -154,7 +154,10 @@ pub fn heats(mass: Mass, runs: &[Run], hot: &Hot) -> Result<Vec<Heat>, ClockErro
         check("What a shot takes", run.takes.value, is_positive(run.takes.value))?;
         for _ in 0..run.shots {
             if made == MOST_SHOTS {
-                return Err(ClockError::OutOfRange { what: "The number of shots", value: f64::from(made) });
+                return Err(ClockError::OutOfRange {
+                    what: "The number of shots",
+                    value: f64::from(made),
+                });
             }
             let hot_for = hot.lasts(left)?;
             let share = run.every / hot_for;
@@ -166,7 +169,11 @@ pub fn heats(mass: Mass, runs: &[Run], hot: &Hot) -> Result<Vec<Heat>, ClockErro
                     heat.used += share;
                 }
                 _ if share.value > 1.0 + 1e-9 => {
-                    return Err(ClockError::TooShort { shot: run.every, hot: hot_for, after: made });
+                    return Err(ClockError::TooShort {
+                        shot: run.every,
+                        hot: hot_for,
+                        after: made,
+                    });
                 }
                 _ => heats.push(Heat {
                     after: made,

@@ -219,7 +219,9 @@ impl Suspension {
     /// The diameter in m of the ball that stands for a grain, and how much slower than it the grain sinks.
     fn ball(&self) -> Result<(f64, f64), SettlingError> {
         check("The size of the grains", self.size.value, 1e-6..=0.05)?;
-        for (what, found) in [("Density of the grains", self.solid), ("Density of the melt", self.melt)] {
+        for (what, found) in
+            [("Density of the grains", self.solid), ("Density of the melt", self.melt)]
+        {
             if !is_density(found.value) {
                 return Err(SettlingError::OutOfRange { what, value: found.value });
             }

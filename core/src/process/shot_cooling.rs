@@ -219,7 +219,9 @@ impl ShotCooling {
     pub fn in_mold(&self, mold: ThermodynamicTemperature) -> Result<Setting, ShotCoolingError> {
         let (radius, zeta, c) = self.section.terms(self.point);
         check("The thickness of the piece", radius, 1e-4..=0.1)?;
-        for diffusivity in [self.diffusivity.lowest, self.diffusivity.expected, self.diffusivity.highest] {
+        for diffusivity in
+            [self.diffusivity.lowest, self.diffusivity.expected, self.diffusivity.highest]
+        {
             check("The diffusivity of the plastic", diffusivity.value, 1e-9..=1e-5)?;
         }
         let temperatures = [
@@ -274,7 +276,11 @@ impl ShotCooling {
     /// How often a mold that begins at `mold` and warms by `each` shot can be shot in a row, nothing lost between
     /// them; `None` where it goes on for 50 shots.
     #[must_use]
-    pub fn in_a_row(&self, mold: ThermodynamicTemperature, each: TemperatureInterval) -> Option<u32> {
+    pub fn in_a_row(
+        &self,
+        mold: ThermodynamicTemperature,
+        each: TemperatureInterval,
+    ) -> Option<u32> {
         let mut warm = mold;
         for shots in 0..MOST_IN_A_ROW {
             warm += each;

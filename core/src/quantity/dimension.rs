@@ -1,8 +1,9 @@
 //! Dimensions: what kind of quantity a unit measures, and the uom types that stand for them.
 
 use super::{
-    DiffusionCoefficient, DynamicViscosity, Energy, Length, Mass, MassDensity, MolarEnergy, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
+    DiffusionCoefficient, DynamicViscosity, Energy, Length, Mass, MassDensity, MolarEnergy, Power,
+    Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval,
+    ThermodynamicTemperature, Time, Velocity, Volume,
 };
 use core::fmt;
 use core::marker::PhantomData;

@@ -14,9 +14,7 @@ use crate::json::path::Path::{self, At};
 use crate::mix::reference_temperature;
 use crate::parameter::parameter;
 use crate::process::clock::{self, Hot, Run};
-use crate::quantity::{
-    Amount, Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time,
-};
+use crate::quantity::{Amount, Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
 
 entry! {
@@ -202,8 +200,12 @@ mod tests {
     #[test]
     fn shots_of_a_day_take_their_reheats() {
         let answer = result(request());
-        let shots: Vec<u64> =
-            answer["heats"].as_array().unwrap().iter().map(|it| it["shots"].as_u64().unwrap()).collect();
+        let shots: Vec<u64> = answer["heats"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|it| it["shots"].as_u64().unwrap())
+            .collect();
         assert_eq!(shots, [9, 9, 4]);
         assert_eq!(answer["reheats"], 2);
         assert_eq!(answer["heats"][1]["after"], 9);

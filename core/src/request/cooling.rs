@@ -191,7 +191,8 @@ mod tests {
     fn a_stick_of_9_mm() {
         let answer = result(request());
         assert!((answer["time"]["value"].as_f64().unwrap() - 104.2).abs() < 0.1, "{answer}");
-        let [shortest, longest] = ["shortest", "longest"].map(|it| answer[it]["value"].as_f64().unwrap());
+        let [shortest, longest] =
+            ["shortest", "longest"].map(|it| answer[it]["value"].as_f64().unwrap());
         assert!(shortest < 104.2 && longest > 104.2);
         assert_eq!(answer["warms"], Value::Null);
         let mean = result(with("point", json!("mean")));

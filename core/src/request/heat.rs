@@ -295,9 +295,7 @@ impl HeatRequest {
         let room = resolver.quantity(&at.key("room"), &entry.room);
         let stood = resolver.quantity(&at.key("stood"), &entry.stood);
         let watched = match &entry.mix {
-            Some(mix) => {
-                resolver.amount_of_mix(&at.key("mix"), mix, density)?
-            }
+            Some(mix) => resolver.amount_of_mix(&at.key("mix"), mix, density)?,
             None => load.mass(),
         };
         let cooling = Cooling::observed(watched, watched_from?, to?, time?, room?);
@@ -320,8 +318,7 @@ impl HeatRequest {
     }
 
     fn precautions(&self, resolver: &mut Resolver) -> Option<Precautions> {
-        let usual =
-            Precautions { marks: marks(resolver.system), ..Precautions::default() };
+        let usual = Precautions { marks: marks(resolver.system), ..Precautions::default() };
         let thermometer = match &self.thermometer {
             Some(thermometer) => resolver.quantity(&At("/thermometer"), thermometer)?,
             None => usual.thermometer,
@@ -368,11 +365,15 @@ mod tests {
         assert!((answer["power"]["value"].as_f64().unwrap() - 500.0).abs() < 1e-9);
         assert!((answer["time"]["value"].as_f64().unwrap() - 180.0).abs() < 1e-9);
         let bands = answer["bands"].as_array().unwrap();
-        let bursts: Vec<_> = bands.iter().map(|band| band["burst"]["text"].as_str().unwrap()).collect();
+        let bursts: Vec<_> =
+            bands.iter().map(|band| band["burst"]["text"].as_str().unwrap()).collect();
         assert_eq!(bursts.first(), Some(&"90 s"));
         assert_eq!(answer["shoot_to"]["text"], "352 °F (178 °C)");
         assert_eq!((&answer["beyond"], &answer["no_time"]), (&Value::Null, &Value::Null));
-        assert_eq!((&answer["guess"], &answer["setting"]["text"]), (&json!(false), &json!("100 %")));
+        assert_eq!(
+            (&answer["guess"], &answer["setting"]["text"]),
+            (&json!(false), &json!("100 %"))
+        );
         assert_eq!(answer["cautions"][0], "hot-plastisol");
     }
 
@@ -381,7 +382,8 @@ mod tests {
     #[test]
     fn a_fixed_part_and_a_proportional_one() {
         let timing = |mix: &str, time: &str| json!({ "mix": mix, "from": "20 °C", "to": "170 °C", "time": time });
-        let mut request = with("timings", json!([timing("1 cup", "3 min"), timing("2 cup", "5 min")]));
+        let mut request =
+            with("timings", json!([timing("1 cup", "3 min"), timing("2 cup", "5 min")]));
         request["density"] = json!("1.03 g/mL");
         request["mix"] = json!("3/4 cup");
         assert_eq!(result(request.clone())["time"]["text"], "2 min 30 s");
@@ -413,7 +415,8 @@ mod tests {
     #[test]
     fn a_specific_heat_that_rises() {
         let mut request = with("specific_heat_rise", json!("0.001667 1/K"));
-        request["timings"] = json!([{ "mix": "300 g", "from": "20 °C", "to": "170 °C", "time": "150 s" }]);
+        request["timings"] =
+            json!([{ "mix": "300 g", "from": "20 °C", "to": "170 °C", "time": "150 s" }]);
         request["shot_window"] = json!(["163 °C", "177 °C"]);
         assert_eq!(result(request.clone())["time"]["text"], "2 min 30 s");
         request["from"] = json!("120 °C");

@@ -108,8 +108,7 @@ impl SettlingRequest {
         let (low, high) = self.viscosity(resolver, melt)?;
         let solids = Ratio::from(self.solids.map_or(0.0, Percent::share));
         let unstirred = Ratio::from(self.unstirred.map_or(UNSTIRRED, Percent::share));
-        let grains =
-            Suspension { grain: Grain::Cube, size: size?, solid: solid?, melt, solids };
+        let grains = Suspension { grain: Grain::Cube, size: size?, solid: solid?, melt, solids };
         let fastest = resolver.keep(&Path::ROOT, grains.settling(low))?;
         let slowest = resolver.keep(&Path::ROOT, grains.settling(high))?;
         let depth = depth?;
@@ -201,9 +200,12 @@ mod tests {
     /// The viscosity that a ball of 1 mm of steel shows by Stokes: 9.80665·1e-6·6870/(18·v), v = 5 cm in 20 s.
     #[test]
     fn a_timed_ball_shows_the_viscosity() {
-        let mut request = with("ball", json!({
-            "diameter": "1 mm", "density": "7.8 g/mL", "depth": "50 mm", "time": "20 s"
-        }));
+        let mut request = with(
+            "ball",
+            json!({
+                "diameter": "1 mm", "density": "7.8 g/mL", "depth": "50 mm", "time": "20 s"
+            }),
+        );
         assert_eq!(fault_codes(request.clone()), ["viscosity-twice"]);
         request.as_object_mut().unwrap().remove("viscosity");
         let found = result(request)["viscosity_from"]["value"].as_f64().unwrap();

@@ -12,9 +12,7 @@ use crate::json::entry::entry;
 use crate::json::path::Path::At;
 use crate::mix::reference_temperature;
 use crate::parameter::parameter;
-use crate::quantity::{
-    Amount, MassDensity, Ratio, System, ThermodynamicTemperature, Time,
-};
+use crate::quantity::{Amount, MassDensity, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
 
 entry! {

@@ -63,11 +63,7 @@ impl Resolver {
         let viscosity =
             viscosity.and_then(|range| self.viscosity_range(&path.key("viscosity"), range));
         fill(&mut material.viscosity, viscosity);
-        let grain = entry.grain.as_ref();
-        fill(
-            &mut material.grain,
-            grain.and_then(|grain| self.positive(&path.key("grain"), grain)),
-        );
+        fill(&mut material.grain, self.property(path, "grain", entry.grain.as_ref()));
         let drop = match &entry.drop {
             Some(SourcedDrop::Mass(mass)) => {
                 self.property(path, "drop", Some(mass)).map(Drop::Mass)

@@ -9,11 +9,11 @@ use crate::document::book::{CavitiesEntry, CavityVolume, MoldEntry};
 use crate::document::process::{MoldCoolingEntry, MoldMaterial, SectionEntry};
 use crate::document::written::{Percent, Written};
 use crate::json::path::Path;
+use crate::process::shot_cooling::{Section, ShotCoolingError};
+use crate::process::sink::Shape;
 use crate::quantity::{
     Measurable, Measured, Pressure, SpecificHeatCapacity, ThermodynamicTemperature, Volume,
 };
-use crate::process::shot_cooling::{Section, ShotCoolingError};
-use crate::process::sink::Shape;
 use crate::water;
 use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 use uom::si::thermodynamic_temperature::degree_celsius;
@@ -36,7 +36,12 @@ impl Resolver {
         self.check_below_one(&path.key("rejects"), rejects);
         let hook = entry.hook.as_ref().map(|hook| self.hook(&path.key("hook"), hook));
         if entry.count == Some(0) {
-            self.fault("no-mold", &path.key("count"), &"There is no such mold.", &"Give 1 or more.");
+            self.fault(
+                "no-mold",
+                &path.key("count"),
+                &"There is no such mold.",
+                &"Give 1 or more.",
+            );
         }
         let sets = entry.sets.as_ref().map(|time| self.positive(&path.key("sets"), time));
         let per_shot = entry.per_shot.as_ref();

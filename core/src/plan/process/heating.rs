@@ -173,10 +173,7 @@ pub(crate) fn shown_reach(reach: Reach) -> Option<Shown<Ratio>> {
 }
 
 /// The specific heat of a recipe's mix, and the materials that do not state theirs.
-fn specific_heat(
-    recipe: &Recipe,
-    book: &Book,
-) -> Result<(SpecificHeat, Vec<String>), Note> {
+fn specific_heat(recipe: &Recipe, book: &Book) -> Result<(SpecificHeat, Vec<String>), Note> {
     let mut parts = Vec::new();
     let mut not_known = Vec::new();
     let (mut all, mut known) = (0.0, 0.0);

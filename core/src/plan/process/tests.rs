@@ -409,7 +409,11 @@ fn unlike_pots_are_never_on_one_clock() {
     let plan = Plan::make(&book, &day).unwrap();
     assert!(plan.work.iter().all(|work| work.heating.is_none()));
     for stage in plan.pots.iter().flat_map(|pot| &pot.stages) {
-        assert!(stage.heating.as_ref().and_then(Calculated::known).is_some(), "{:?}", stage.heating);
+        assert!(
+            stage.heating.as_ref().and_then(Calculated::known).is_some(),
+            "{:?}",
+            stage.heating
+        );
     }
     let sheet = sheet(&plan);
     assert!(sheet.contains("heat pot B, then pot C"), "{sheet}");

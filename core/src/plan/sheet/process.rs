@@ -115,15 +115,21 @@ impl Page {
             ),
         );
         if let Some(Calculated::Known(heating)) = &work.heating {
-            let look = "Or, as they are alike, on one clock: stir and read each, the hottest counts.";
+            let look =
+                "Or, as they are alike, on one clock: stir and read each, the hottest counts.";
             self.wrapped("     ", &format!("{look} {}", bands(heating)));
         }
     }
 
     fn by_reading(&mut self, heating: &Heating) {
-        self.detail(&format!("Stir and read the thermometer before each burst. {}", bands(heating)));
+        self.detail(&format!(
+            "Stir and read the thermometer before each burst. {}",
+            bands(heating)
+        ));
         if heating.guess {
-            self.detail("The bursts follow from the rated power alone: a first guess. Time this pot.");
+            self.detail(
+                "The bursts follow from the rated power alone: a first guess. Time this pot.",
+            );
         }
         if let Some(beyond) = &heating.beyond {
             self.detail(&format!(

@@ -124,9 +124,9 @@ impl Marks {
     ) -> ThermodynamicTemperature {
         let whole = |reading: f64| degrees * round(reading / degrees);
         match self {
-            Self::Celsius => ThermodynamicTemperature::new::<degree_celsius>(whole(
-                at.get::<degree_celsius>(),
-            )),
+            Self::Celsius => {
+                ThermodynamicTemperature::new::<degree_celsius>(whole(at.get::<degree_celsius>()))
+            }
             Self::Fahrenheit => ThermodynamicTemperature::new::<degree_fahrenheit>(whole(
                 at.get::<degree_fahrenheit>(),
             )),
@@ -279,7 +279,8 @@ impl Oven {
         let here = heater(load);
         let shortest = marks.down(here.never_over(step), 1.0);
         if shortest < bottom {
-            let would_do = |mass| marks.down(heater(load.of_mass(mass)).never_over(step), 1.0) >= bottom;
+            let would_do =
+                |mass| marks.down(heater(load.of_mass(mass)).never_over(step), 1.0) >= bottom;
             return Err(HeatError::TooFine { burst: step, enough: enough(load.mass(), would_do) });
         }
         let sure = marks.up(window.least + thermometer, 1.0);
@@ -385,11 +386,7 @@ impl Heater {
     }
 
     /// The heating by the table, each burst as it is expected.
-    fn course(
-        &self,
-        start: ThermodynamicTemperature,
-        gate: &Gate,
-    ) -> Result<Course, HeatError> {
+    fn course(&self, start: ThermodynamicTemperature, gate: &Gate) -> Result<Course, HeatError> {
         let (mut course, mut now) = (Course::default(), start);
         while let Some(burst) = gate.burst(now) {
             if course.bursts == MOST_BURSTS {

@@ -80,7 +80,9 @@ impl Load {
         }
         // Rounding must not part cups that are alike.
         let alike = ALIKE * (1.0 + 1e-9);
-        if largest > smallest * alike || heaviest > lightest * alike || vessels.1 > vessels.0 * alike
+        if largest > smallest * alike
+            || heaviest > lightest * alike
+            || vessels.1 > vessels.0 * alike
         {
             return Err(HeatError::Unlike { smallest, largest });
         }

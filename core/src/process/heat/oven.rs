@@ -314,7 +314,13 @@ impl Fit {
         } else {
             line(taken, mass, n)
         };
-        Ok(Self { a, b, basis, least: Mass { value: least, ..Mass::default() }, most: Mass { value: most, ..Mass::default() } })
+        Ok(Self {
+            a,
+            b,
+            basis,
+            least: Mass { value: least, ..Mass::default() },
+            most: Mass { value: most, ..Mass::default() },
+        })
     }
 
     /// t/Q at a mass in kg.

@@ -209,7 +209,10 @@ fn only_alike_cups_are_on_one_clock() {
     let unlike = Load::together(&[cup(250.0), cup(280.0)]).unwrap_err();
     assert_eq!(unlike.code(), "heat-unlike-cups");
     let bare = Load::new(Mass::new::<gram>(250.0), j_per_g_k(1.6), HeatCapacity::default());
-    assert_eq!(Load::together(&[cup(250.0), bare.unwrap()]).unwrap_err().code(), "heat-unlike-cups");
+    assert_eq!(
+        Load::together(&[cup(250.0), bare.unwrap()]).unwrap_err().code(),
+        "heat-unlike-cups"
+    );
     // Two alike cups are gated closer than one pot of both: one of them may be faster.
     let oven = oven(&[(250.0, 180.0), (500.0, 300.0)]);
     let top = |load: Load| {
@@ -290,7 +293,9 @@ fn cooling_by_two_readings() {
     assert!((back.get::<second>() - 1_200.0).abs() < 1e-9);
     assert_eq!(cooling.time(mass, celsius(120.0), celsius(130.0), celsius(20.0)), Ok(s(0.0)));
     // Less cools faster, more no slower than what was watched.
-    let of = |share: f64| (cooling.time_constant(mass * share).unwrap() / cooling.time_constant(mass).unwrap()).value;
+    let of = |share: f64| {
+        (cooling.time_constant(mass * share).unwrap() / cooling.time_constant(mass).unwrap()).value
+    };
     assert!((of(0.5) - 0.5 * 5.5 / 3.5).abs() < 1e-12 && of(2.0) == 1.0);
 }
 
@@ -299,11 +304,19 @@ fn cooling_by_two_readings() {
 fn smaller_cups_are_not_taken_to_stay_hot_longer() {
     let first = |milliliters: f64, watched: f64| {
         let cooling = Cooling::observed(
-            Mass::new::<gram>(1000.0), celsius(170.0), celsius(170.0 - watched), s(60.0), celsius(22.0),
+            Mass::new::<gram>(1000.0),
+            celsius(170.0),
+            celsius(170.0 - watched),
+            s(60.0),
+            celsius(22.0),
         )
         .unwrap();
         let mass = Mass::new::<gram>(milliliters);
-        170.0 - cooling.after(mass, celsius(170.0), s(60.0), celsius(22.0)).unwrap().get::<degree_celsius>()
+        170.0
+            - cooling
+                .after(mass, celsius(170.0), s(60.0), celsius(22.0))
+                .unwrap()
+                .get::<degree_celsius>()
     };
     assert!(first(500.0, 3.29) > 4.0 && first(250.0, 3.29) > 4.56);
 }
@@ -355,7 +368,8 @@ fn loads_that_are_none_are_refused() {
         assert_eq!(refused.code(), "heat-out-of-range");
     }
     assert_eq!(mix_specific_heat(&[]).unwrap_err().code(), "heat-nothing");
-    let refused = mix_specific_heat(&[(Mass::new::<gram>(1.0), j_per_g_k(-1.0).into())]).unwrap_err();
+    let refused =
+        mix_specific_heat(&[(Mass::new::<gram>(1.0), j_per_g_k(-1.0).into())]).unwrap_err();
     assert_eq!(refused.to_string(), "The specific heat of a constituent is -1e3 in SI units.");
 }
 
