@@ -394,7 +394,7 @@ fn line<I: Iterator<Item = (f64, f64)>>(
     let determinant = aa * bb - ab * ab;
     let (a, b) = ((a1 * bb - b1 * ab) / determinant, (b1 * aa - a1 * ab) / determinant);
     // Where one bound binds, the other coefficient is all there is to fit.
-    let (a, b, free, [aa, ab, bb]) = if !(a > 0.0) {
+    let (a, b, free, [aa, ab, bb]) = if a <= 0.0 {
         (0.0, b1 / bb, 1.0, [0.0, 0.0, 1.0 / bb])
     } else if b < 0.0 {
         (a1 / aa, 0.0, 1.0, [1.0 / aa, 0.0, 0.0])
