@@ -20,8 +20,8 @@ use crate::show::{Shown, text};
 /// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
 /// makes many lists and tells one.
 pub(crate) struct Listed<'a> {
-    material: &'a Material,
-    addition: Addition,
+    pub(super) material: &'a Material,
+    pub(super) addition: Addition,
     tolerance: f64,
     /// `None` where so little is lacking that adding nothing keeps the tolerance.
     choice: Option<Choice>,
@@ -38,8 +38,8 @@ pub(crate) struct Addition {
 }
 
 /// The weigh list for additions to a mix that has its own already.
-pub(crate) struct ToMix {
-    pub(crate) list: Vec<Weigh>,
+pub(crate) struct ToMix<'a> {
+    pub(crate) list: Vec<Listed<'a>>,
     /// What no tool can measure, and what is within its tolerance without it.
     pub(crate) left_out: Vec<MaterialId>,
 }
@@ -88,8 +88,11 @@ const LOOSEST: f64 = 0.5;
 /// The weigh list for additions to a mix, each with the tolerance of all of its material there:
 /// what is a small part of it need not be measured so well. An addition that no tool measures is
 /// left out where the material keeps its tolerance without it.
-pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
-    let (dosing, names) = (Dosing::of(book), ToolNames::of(book));
+pub(crate) fn list_to_mix<'a>(
+    additions: &[(Addition, f64)],
+    book: &'a Book,
+    dosing: &Dosing,
+) -> Result<ToMix<'a>, WeighError> {
     let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
     let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
     for (addition, tolerance) in additions {
@@ -100,8 +103,7 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
         match choose(material, addition.wanted, own, counted, &book.tools) {
             Ok(choice) => {
                 let choice = Some(choice);
-                let listed = Listed { material, addition: *addition, tolerance: own, choice };
-                made.list.push(listed.told(book, &dosing, &names));
+                made.list.push(Listed { material, addition: *addition, tolerance: own, choice });
             }
             Err(_) if share <= *tolerance => made.left_out.push(addition.material),
             Err(error) => {
@@ -110,7 +112,7 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
             }
         }
     }
-    made.list.sort_by_key(|weigh| weigh.kind);
+    made.list.sort_by_key(|listed| listed.material.kind);
     Ok(made)
 }
 
@@ -164,10 +166,15 @@ impl Listed<'_> {
         }
     }
 
+    /// What the way chosen gives.
+    pub(super) fn gives(&self) -> Mass {
+        self.choice.as_ref().map_or(Mass::default(), |choice| choice.best.mass)
+    }
+
     /// What goes into the mix by the way chosen, where anything does.
-    pub(super) fn taking(self) -> Option<Taking> {
-        let steps = self.choice?.best.steps;
-        Some(Taking { material: self.addition.material, steps, share: 1.0 })
+    pub(super) fn taking(&self) -> Option<Taking<'_>> {
+        let steps = &self.choice.as_ref()?.best.steps;
+        Some(Taking { material: self.material, steps, share: 1.0 })
     }
 }
 

@@ -17,9 +17,9 @@ use crate::shot::ShotError;
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub(in crate::plan) enum PotError {
-    /// A bookkeeping slip of the planner: an index without its entry.
-    #[error("The plan lost track of a part of itself.")]
-    Lost,
+    /// Nothing to mix in.
+    #[error("The bench has no cup to mix a pot in.")]
+    NoCup,
     /// Even the whole cup is too small to dose a material.
     #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
     TooSmallToDose { material: String, tolerance: f64, error: MeasureError },
@@ -80,7 +80,7 @@ impl PotError {
 impl Diagnose for PotError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Lost => "plan-lost",
+            Self::NoCup => "pot-without-cup",
             Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
             Self::Measure { error, .. } => error.code(),
             Self::TooManySolids { .. } => "too-many-solids",
@@ -95,7 +95,7 @@ impl Diagnose for PotError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Lost => "Please report it with the book and the orders.".into(),
+            Self::NoCup => "Add a cup with its marks to the bench.".into(),
             Self::TooSmallToDose { material, error, .. } => format!(
                 "{} Use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
                 error.help()
