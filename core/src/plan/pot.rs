@@ -17,6 +17,7 @@ use super::dosing::Dosing;
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
+use super::process;
 use super::sequence;
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
@@ -85,6 +86,8 @@ pub(super) enum WhyRaised {
 struct Part<'a, 'd> {
     draft: &'d StageDraft<'a>,
     recipe: &'a DayRecipe<'a>,
+    /// Heats that it takes, reheats counted.
+    heats: u32,
     draw: Mass,
     kept: Mass,
     /// Sprues that are melted again with the next stage.
@@ -143,12 +146,13 @@ impl<'a> Workshop<'a> {
                 found.map_or(0.0, |ingredient| ingredient.ratio)
             })
             .collect();
-        let kept = kept * f64::from(draft.heats);
+        let heats = process::least_heats(self.book, recipe, &draft.draws, draft.heats);
+        let kept = kept * f64::from(heats);
         let returned = match self.book.limits.sprues {
             Sprues::Keep => Mass::default(),
             Sprues::MeltAgain => sprues,
         };
-        Ok(Part { draft, recipe, draw, kept, returned, composition })
+        Ok(Part { draft, recipe, heats, draw, kept, returned, composition })
     }
 
     fn in_cup(
@@ -224,7 +228,7 @@ impl<'a> Workshop<'a> {
                 returned: part.returned,
                 loss: Ratio::from(0.0),
                 capacity: Some(holds * part.recipe.liquid),
-                heats: part.draft.heats,
+                heats: part.heats,
             })
             .collect();
         let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };

@@ -26,12 +26,14 @@ use alloc::format;
 use core::f64::consts::PI;
 
 use uom::si::diffusion_coefficient::square_meter_per_second;
+use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 
 use super::is_a_pots;
 use crate::check::is_positive;
 use crate::fault::Diagnose;
 use crate::quantity::{
-    DiffusionCoefficient, HeatCapacity, Length, TemperatureInterval, ThermodynamicTemperature, Time,
+    DiffusionCoefficient, HeatCapacity, Length, SpecificHeatCapacity, TemperatureInterval,
+    ThermodynamicTemperature, Time,
 };
 use crate::show::both_scales;
 
@@ -90,6 +92,12 @@ impl Default for Diffusivity {
         let of = DiffusionCoefficient::new::<square_meter_per_second>;
         Self { expected: of(8.0e-8), lowest: of(6.5e-8), highest: of(1.0e-7) }
     }
+}
+
+/// The specific heat of soft PVC, 1.9 J/(g K): from 1.8 to 2.1 by what is in it (source: [module](self)).
+#[must_use]
+pub fn specific_heat() -> SpecificHeatCapacity {
+    SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(1900.0)
 }
 
 /// A shot that cools in a metal mold.

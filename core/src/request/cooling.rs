@@ -5,15 +5,15 @@ use alloc::vec::Vec;
 use super::response;
 use crate::caution::Caution;
 use crate::document::process::{MoldCoolingEntry, SectionEntry};
-use crate::document::record::Count;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
+use crate::json::reader::Count;
 use crate::parameter::parameter;
 use crate::process::clock;
-use crate::process::shot_cooling::{Diffusivity, Point, ShotCooling};
+use crate::process::shot_cooling::{self, Diffusivity, Point, ShotCooling};
 use crate::quantity::{
     DiffusionCoefficient, Mass, SpecificHeatCapacity, System, TemperatureInterval,
     ThermodynamicTemperature, Time,
@@ -130,7 +130,7 @@ impl CoolingRequest {
                 let mass = resolver.quantity(&At("/shot"), mass)?;
                 let specific_heat = match &self.specific_heat {
                     Some(own) => resolver.quantity(&At("/specific_heat"), own)?,
-                    None => usual_specific_heat(),
+                    None => shot_cooling::specific_heat(),
                 };
                 let warms = cooling.warms(mass * specific_heat, capacity);
                 Some(resolver.keep(&At("/mold"), warms)?)
@@ -158,12 +158,6 @@ impl CoolingRequest {
             cautions: Vec::from([Caution::HotPlastisol, Caution::Water]),
         })
     }
-}
-
-/// That of soft PVC, 1.9 J/(g K): from 1.8 to 2.1 by what is in it (source:
-/// [`shot_cooling`](crate::process::shot_cooling)).
-fn usual_specific_heat() -> SpecificHeatCapacity {
-    SpecificHeatCapacity::new::<uom::si::specific_heat_capacity::joule_per_kilogram_kelvin>(1900.0)
 }
 
 #[cfg(test)]

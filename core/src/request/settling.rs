@@ -10,6 +10,7 @@ use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
+use crate::plan::process::UNSTIRRED;
 use crate::process::settling::{Grain, Suspension};
 use crate::quantity::{DynamicViscosity, Length, MassDensity, Ratio, System, Time, Velocity};
 use crate::show::{Shown, text};
@@ -83,9 +84,6 @@ response! {
 
 /// What the viscosity of a hot melt may be in Pa s: none was found published (an allowance).
 const NOT_KNOWN: (f64, f64) = (0.05, 5.0);
-
-/// What of the depth may be without grains before it is stirred: common practice, no source.
-const UNSTIRRED: f64 = 0.1;
 
 impl SettlingRequest {
     /// Calculates the settling of the grains.

@@ -269,6 +269,27 @@ pub(crate) fn time(time: Time) -> Shown<Time> {
     Shown::new(time, text)
 }
 
+/// A time that is kept by a clock at a bench, in steps of 5 s and never longer than it is: `45 s`, `2 min 5 s`.
+pub(crate) fn at_most_five_seconds(of: Time) -> Shown<Time> {
+    let steps = libm::floor(of.si() / 5.0 * (1.0 + 1e-12));
+    // Below one step there is nothing to wait for.
+    if steps < 1.0 {
+        Shown::new(of, "all the time")
+    } else {
+        Shown::new(of, time(Time::from_si(5.0 * steps)).text)
+    }
+}
+
+/// A time of the day's, in hours and minutes: `35 min`, `2 h 40 min`.
+pub(crate) fn hours(time: Time) -> Shown<Time> {
+    let minutes = libm::round(time.si() / 60.0);
+    let hours = libm::floor(minutes / 60.0);
+    let minutes = minutes - 60.0 * hours;
+    let text =
+        if hours > 0.0 { format!("{hours} h {minutes} min") } else { format!("{minutes} min") };
+    Shown::new(time, text)
+}
+
 /// A time in minutes, to a tenth of one: `12.4 min`.
 pub(crate) fn minutes(time: Time) -> Shown<Time> {
     Shown::new(time, nearest(time, 10, Unit::MINUTE))

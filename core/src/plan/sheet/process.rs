@@ -121,6 +121,61 @@ impl Page {
         }
     }
 
+    /// Where the reheats of a stage are among its shots, and how often it is stirred.
+    pub(super) fn reheats(&mut self, stage: &Stage) {
+        if let Some(Calculated::Known(heats)) = &stage.clock {
+            for heat in heats.iter().filter(|heat| heat.heating.is_some()) {
+                let what = format!(
+                    "After {} heat it again, {} in it, for the next {}.",
+                    counted(heat.after, "shot"),
+                    heat.holds.text,
+                    counted(heat.shots, "shot"),
+                );
+                self.step(&what);
+                match &heat.heating {
+                    Some(Calculated::Known(heating)) => self.by_reading(heating),
+                    Some(Calculated::Unknown(why)) => {
+                        self.detail(&format!("No heating times: {}", why.message));
+                    }
+                    None => {}
+                }
+            }
+        }
+        if let Some(every) = &stage.stir_every {
+            self.detail(&format!(
+                "Its salt settles: stir every {}, and before each load.",
+                every.text
+            ));
+        }
+    }
+
+    /// How long the day takes.
+    pub(super) fn time_line(&mut self, plan: &Plan) {
+        match &plan.clock {
+            Some(Calculated::Known(line)) => {
+                let without = if line.without_preparing {
+                    ", measuring and cleaning up not counted"
+                } else {
+                    ""
+                };
+                self.wrapped(
+                    "     ",
+                    &format!(
+                        "The day takes about {}: {} of heating, {} of shooting{without}.",
+                        line.total.text, line.heating.text, line.shooting.text
+                    ),
+                );
+            }
+            Some(Calculated::Unknown(why)) => {
+                self.wrapped(
+                    "     ",
+                    &format!("How long the day takes is not known. {}", why.message),
+                );
+            }
+            None => {}
+        }
+    }
+
     fn by_reading(&mut self, heating: &Heating) {
         self.detail(&format!(
             "Stir and read the thermometer before each burst. {}",

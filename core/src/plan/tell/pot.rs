@@ -76,6 +76,9 @@ impl Workshop<'_> {
             draws: stage.draws.iter().map(|draw| self.tell_draw(draw)).collect(),
             heats: stage.heats,
             heating: stage.heating.clone(),
+            clock: stage.clock.clone(),
+            stir_every: process::stir_every(self.book, recipe, stage.solids, stage.held)
+                .map(text::at_most_five_seconds),
             sprues_back: text::mass(stage.returned),
             carried: text::mass(stage.carried),
         }
