@@ -425,7 +425,8 @@ entry! {
             film: Written<Mass>,
             /// What cannot be drawn from its bottom.
             heel: Written<Mass>,
-            /// What it holds up to its brim, above its highest mark.
+            /// What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
+            /// fifth more than to its highest mark.
             brim: Written<Volume>,
             /// What it weighs empty: its own heat then counts, in the oven's timings too. Left to the
             /// timings where left out.

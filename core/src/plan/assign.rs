@@ -9,7 +9,7 @@ use alloc::vec::Vec;
 
 use super::day::DayRecipe;
 use super::one_or_more::OneOrMore;
-use super::pot::{DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, Workshop};
+use super::pot::{self, DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
 use super::split::{self, Proof, Split, Wanted};
 use crate::book::Book;
@@ -57,8 +57,11 @@ pub(super) fn assign<'a>(
     }
     let fresh = if book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
     let precedence = Precedence::new(&compositions, fresh)?;
+    let rooms = workshop.cups.iter().map(|cup| cup.vessel.hot_room(cup.cup.capacity));
+    let hot_room =
+        rooms.fold(Volume::default(), |most, room| if room > most { room } else { most });
     let capacity: Vec<Option<Mass>> =
-        recipes.iter().map(|recipe| Some(holds * recipe.liquid)).collect();
+        recipes.iter().map(|recipe| Some(pot::capacity(holds, hot_room, recipe))).collect();
     let keeps =
         recipes.iter().map(|recipe| recipe.melt.hot).fold(Mass::default(), |most, density| {
             let kept = book.injector.keeps * density;

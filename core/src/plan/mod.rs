@@ -201,6 +201,8 @@ part! {
         pub holds: Shown<Mass>,
         /// Its volume cold and liquid, as the cup shows it.
         pub fills: Shown<Volume>,
+        /// Its volume at shot temperature, as the cup shows it.
+        pub fills_hot: Shown<Volume>,
         /// Density of the finished plastic.
         pub density: Shown<MassDensity>,
         /// Its standard uncertainty, as measured fresh from the weigh lists.

@@ -163,12 +163,11 @@ impl<'a> Workshop<'a> {
     ) -> Result<PotLayout<'a>, PotError> {
         let first = &parts.first;
         let capacity = cup.cup.capacity;
-        let vessel = cup.vessel;
         let holds = capacity * self.book.limits.most_full;
         let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
         let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
 
-        let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
+        let need = self.sequence(parts, holds, cup, Mass::default())?.start();
         let even = self.least_pot(first);
         let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
@@ -177,8 +176,7 @@ impl<'a> Workshop<'a> {
         let mut measured = steps.measure(wanted, base_fraction, base_density)?;
         let mut undosed: Option<PotError> = None;
         loop {
-            let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
-            {
+            let sequence = match (self.sequence(parts, holds, cup, measured.mix), undosed.take()) {
                 // What it takes to dose a material does not fit.
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
                 (sequence, _) => sequence?,
@@ -216,9 +214,10 @@ impl<'a> Workshop<'a> {
         &self,
         parts: &OneOrMore<Part<'_, '_>>,
         holds: Volume,
-        vessel: crate::book::Vessel,
+        cup: &PotCup,
         least: Mass,
     ) -> Result<sequence::Sequence, PotError> {
+        let hot_room = cup.vessel.hot_room(cup.cup.capacity);
         let stages: Vec<sequence::Stage<'_>> = parts
             .iter()
             .map(|part| sequence::Stage {
@@ -227,10 +226,11 @@ impl<'a> Workshop<'a> {
                 kept: part.kept,
                 returned: part.returned,
                 loss: Ratio::from(0.0),
-                capacity: Some(holds * part.recipe.liquid),
+                capacity: Some(capacity(holds, hot_room, part.recipe)),
                 heats: part.heats,
             })
             .collect();
+        let vessel = cup.vessel;
         let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };
         let heats = self.book.limits.heats;
         let vessel = sequence::Vessel { film: vessel.film, heel, least, heats };
@@ -284,6 +284,13 @@ impl<'a> Workshop<'a> {
         });
         least.map(|(.., cup)| (cup, cup.cup.mark)).ok_or(PotError::NoCup)
     }
+}
+
+/// What a vessel may hold of a `recipe`: `holds` of it cold, and at shot temperature no more than its `hot_room`, which
+/// leaves room to stir and carry it.
+pub(super) fn capacity(holds: Volume, hot_room: Volume, recipe: &DayRecipe<'_>) -> Mass {
+    let (cold, hot) = (holds * recipe.liquid, hot_room * recipe.melt.hot);
+    if hot < cold { hot } else { cold }
 }
 
 /// The materials of all stages, in the order of the table.

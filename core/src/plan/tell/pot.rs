@@ -68,6 +68,7 @@ impl Workshop<'_> {
             weigh: weigh.collect(),
             holds: text::mass(stage.held),
             fills: text::volume(stage.held / recipe.liquid, system),
+            fills_hot: text::volume(stage.held / recipe.melt.hot, system),
             density: text::density(recipe.melt.cold),
             density_uncertainty: stage.unsure.map(text::density),
             solids: text::percent(Ratio::from(stage.solids)),
