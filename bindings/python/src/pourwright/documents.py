@@ -44,6 +44,14 @@ Calculated5: TypeAlias = dict[str, Any]
 """What could be calculated, or why it could not."""
 
 
+Calculated6: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
+Calculated7: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
 Caution: TypeAlias = Literal["hot-plastisol", "fumes", "water", "damp-salt", "vacuum", "food-gear", "data-sheet"]
 """A caution by its stable code."""
 
@@ -63,6 +71,10 @@ CavityVolume: TypeAlias = Union["WaterEntry", MeasuredAmount]
 
 Cut: TypeAlias = str
 """The cut of a flake: ".035", "1/64 hex", "0.4 mm square"."""
+
+
+Doing: TypeAlias = Literal["prepare", "heat", "reheat", "shoot"]
+"""What is done in a span of the day."""
 
 
 Format: TypeAlias = Literal["pourwright/1.0"]
@@ -781,7 +793,8 @@ class CupEntry(TypedDict):
     """A cup."""
 
     brim: NotRequired[MeasuredAmount | None]
-    """What it holds up to its brim, above its highest mark."""
+    """What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
+    fifth more than to its highest mark."""
 
     ext: NotRequired[dict[str, Any] | None]
     """What an embedding program keeps here for itself; carried through untouched."""
@@ -1300,7 +1313,7 @@ Heating = TypedDict("Heating", {
 class Heats(TypedDict):
     """How often a pot is heated, and what that leaves of its stabilizer."""
 
-    budget: Calculated4 | None
+    budget: Calculated5 | None
     """What is spent and left, where the book states a budget."""
 
     count: int
@@ -1993,7 +2006,10 @@ class PlanAnswer(TypedDict):
     cautions: list[Caution]
     """What can hurt somebody."""
 
-    cost: Calculated5 | None
+    clock: Calculated6 | None
+    """The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes."""
+
+    cost: Calculated7 | None
     """What the day costs, where the book says how to reckon it."""
 
     day: str | None
@@ -2006,7 +2022,7 @@ class PlanAnswer(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -2034,8 +2050,8 @@ class PlanAnswer(TypedDict):
 
 
 class PlanDocument(TypedDict):
-    """A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's record, and made again to
-    the same bits."""
+    """A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and
+    made again to the same bits."""
 
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
@@ -2043,7 +2059,10 @@ class PlanDocument(TypedDict):
     cautions: list[Caution]
     """What can hurt somebody."""
 
-    cost: Calculated5 | None
+    clock: Calculated6 | None
+    """The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes."""
+
+    cost: Calculated7 | None
     """What the day costs, where the book says how to reckon it."""
 
     day: str | None
@@ -2056,7 +2075,7 @@ class PlanDocument(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -2577,11 +2596,39 @@ class SourceShare(TypedDict):
     """Which."""
 
 
+class Span(TypedDict):
+    """A span of the day."""
+
+    begins: Shown
+    """When it begins, from the beginning of the day."""
+
+    doing: Doing
+    """What is done."""
+
+    lasts: Shown
+    """How long it takes."""
+
+    mold: str | None
+    """The mold that is shot."""
+
+    pots: list[str]
+    """The pots: several for a laminated piece."""
+
+    shots: int | None
+    """How many shots are made."""
+
+    stage: int
+    """The stage of the first of them, from 1 on."""
+
+
 class Stage(TypedDict):
     """One composition of a pot: what goes in, and what is shot out."""
 
     carried: Shown
     """What is then in the pot for the next stage, or is left over."""
+
+    clock: Calculated4 | None
+    """Its heats one by one, where the book states an oven: which shots are made in each, and the table of each reheat."""
 
     density: Shown
     """Density of the finished plastic."""
@@ -2595,6 +2642,9 @@ class Stage(TypedDict):
     fills: Shown
     """Its volume cold and liquid, as the cup shows it."""
 
+    fills_hot: Shown
+    """Its volume at shot temperature, as the cup shows it."""
+
     formulas: list[str]
     """Its formulas."""
 
@@ -2602,7 +2652,8 @@ class Stage(TypedDict):
     """How it is heated each time, where the book states an oven."""
 
     heats: int
-    """How often it is heated: once, or again for each laminated piece."""
+    """How often it is heated: once, again for each laminated piece, and again where its shots take longer than it stays
+    hot."""
 
     holds: Shown
     """What the pot then holds."""
@@ -2619,8 +2670,31 @@ class Stage(TypedDict):
     sprues_back: Shown
     """Sprues that go back into the pot before the next stage."""
 
+    stir_every: Shown | None
+    """How often to stir against the settling of its salt, where the book states the grain and the viscosity; else it is
+    stirred before every load."""
+
     weigh: list[Weigh]
     """What goes in at this stage."""
+
+
+class StageHeat(TypedDict):
+    """One heat of a stage: from the oven to the oven."""
+
+    after: int
+    """Shots of the stage that were made before it."""
+
+    heating: Calculated3 | None
+    """The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat."""
+
+    holds: Shown
+    """What is in the pot when it begins."""
+
+    lasts: Shown
+    """From the last burst to the last shot."""
+
+    shots: int
+    """Shots that are made in it."""
 
 
 class StageRecord(TypedDict):
@@ -2708,6 +2782,25 @@ class StockEntry(TypedDict):
 
     used: Shown
     """What the day's pots take."""
+
+
+class TimeLine(TypedDict):
+    """A day's time line, one thing after the other."""
+
+    heating: Shown
+    """How long of it pots are in the oven or between bursts."""
+
+    shooting: Shown
+    """How long of it shots are made."""
+
+    spans: list[Span]
+    """The spans in their order."""
+
+    total: Shown
+    """How long the day takes."""
+
+    without_preparing: bool
+    """Whether measuring, degassing and cleaning up are left out: the book states no time for a pot."""
 
 
 class TimedDropEntry(TypedDict):
@@ -2963,7 +3056,10 @@ class PlanItem(Protocol):
     def __call__(self, name: Literal["cautions"], /) -> list[Caution]: ...
 
     @overload
-    def __call__(self, name: Literal["cost"], /) -> Calculated5 | None: ...
+    def __call__(self, name: Literal["clock"], /) -> Calculated6 | None: ...
+
+    @overload
+    def __call__(self, name: Literal["cost"], /) -> Calculated7 | None: ...
 
     @overload
     def __call__(self, name: Literal["day"], /) -> str | None: ...

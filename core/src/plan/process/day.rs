@@ -146,10 +146,13 @@ impl<'a> Line<'a> {
         if let (true, 0, Some(per_pot)) = (begins, stage, self.per_pot) {
             self.span(Doing::Prepare, (pot, stage), per_pot);
         }
-        let oven = match heat.heating.as_ref().or(first) {
-            Some(Calculated::Known(heating)) => heating.total.quantity,
-            Some(Calculated::Unknown(why)) => return Err(why.clone()),
-            None => {
+        // A reheat without a table takes no longer than the first heat, of more.
+        let tables = [heat.heating.as_ref(), first];
+        let known = tables.into_iter().flatten().find_map(Calculated::known);
+        let oven = match (known, first) {
+            (Some(heating), _) => heating.total.quantity,
+            (None, Some(Calculated::Unknown(why))) => return Err(why.clone()),
+            (None, _) => {
                 return Err(note("oven-not-timed", "There is no oven in the book.".to_string()));
             }
         };

@@ -138,7 +138,9 @@ fn heat_spent(
         match stage.clock.as_ref().and_then(Calculated::known) {
             Some(clock) => {
                 for heat in clock {
-                    let heating = heat.heating.as_ref().or(stage.heating.as_ref());
+                    // A reheat without a table takes no longer than the first heat, of more.
+                    let again = heat.heating.as_ref().filter(|again| again.known().is_some());
+                    let heating = again.or(stage.heating.as_ref());
                     let equivalent = equivalent_time(heating, heat.lasts.quantity, &kinetics)?;
                     record = record.heated(Some(equivalent));
                 }
