@@ -15,7 +15,7 @@ import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
 
 // The fields that the cards show: what else a plan has is shown as it stands.
 const STAGE =
-  'formulas weigh holds fills density density_uncertainty solids shoot_from shoot_to draws heats heating sprues_back carried'.split(
+  'formulas weigh holds fills fills_hot density density_uncertainty solids shoot_from shoot_to draws heats heating clock stir_every sprues_back carried'.split(
     ' ',
   )
 const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
