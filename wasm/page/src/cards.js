@@ -280,7 +280,26 @@ function heatCard(plan, step, now) {
             About ${known.total.text} of the oven in ${counted(known.bursts, 'burst')}.
           </p>`
         : nothing
-    }`
+    }
+    ${reheats(at)}`
+}
+
+/** Where the reheats of a stage are among its shots, each with its own table, and how often it is stirred. */
+function reheats({ clock, stir_every }) {
+  const again = (clock?.known ?? []).filter(({ heating }) => heating)
+  return html`${again.map(
+    ({ after, shots, holds, heating }) => html`<p class="hint">
+      <strong>After ${counted(after, 'shot')} heat it again</strong>, ${short(holds)} in it, for the next
+      ${counted(shots, 'shot')}. ${heating.known ? table(heating.known) : heating.unknown.message}
+    </p>`,
+  )}
+  ${stir_every ? html`<p class="hint">Its salt settles: stir every ${stir_every.text}, and before each load.</p>` : nothing}`
+}
+
+/** A table of readings in a line. */
+function table({ bands, shoot_from, shoot_to }) {
+  const rows = bands.map(({ below, burst }) => `Under ${short(below)}: ${burst.text}`)
+  return `${rows.join('; ')}; ${short(shoot_from)} to ${short(shoot_to)}: shoot; above, stop and let it cool.`
 }
 
 /** How pots that are shot together become hot at once: one after the other, or on one clock where they are alike. */
@@ -293,8 +312,7 @@ function together({ from, heating }) {
     ${
       known
         ? html`Or, as they are alike, on one clock: read each, the hottest counts.
-          ${known.bands.map(({ below, burst }) => `Under ${short(below)} ${burst.text}`).join(', ')}, from
-          ${short(known.shoot_from)} on shoot.`
+          ${table(known)}`
         : nothing
     }
   </p>`
