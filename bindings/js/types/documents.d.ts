@@ -388,7 +388,7 @@ export interface CupEntry {
    */
   film?: MeasuredAmount | null
   /**
-   * What cannot be drawn from its bottom.
+   * What cannot be drawn from its bottom, the film included.
    */
   heel?: MeasuredAmount | null
   /**
@@ -2487,17 +2487,34 @@ export interface Proof {
  */
 export interface ProofReason {
   /**
-   * What is made, no two of which can share a pot; empty for other arguments.
-   */
-  apart: string[]
-  /**
-   * The argument as a sentence.
+   * The argument as a sentence, with its numbers.
    */
   because: string
+  /**
+   * All formulas that it counts.
+   */
+  formulas: ProofFormula[]
   /**
    * How many pots it calls for.
    */
   pots: number
+}
+/**
+ * What one formula adds to an argument.
+ */
+export interface ProofFormula {
+  /**
+   * Its numbers: what its shots take, and what a pot gives of it.
+   */
+  because: string
+  /**
+   * The formula, by its names.
+   */
+  formula: string
+  /**
+   * Pots that it needs for itself, where the argument adds these up.
+   */
+  pots: number | null
 }
 /**
  * A material in stock, and what the day takes of it.
@@ -2652,7 +2669,7 @@ export interface BatchResponse {
    */
   drawn: Shown
   /**
-   * What stays in the cup: film and heel.
+   * What stays in the cup: the heel, with the film in it.
    */
   in_cup: Shown
   /**

@@ -423,7 +423,7 @@ entry! {
             marks: Written<Volume>,
             /// What stays on its wall when it has been poured out.
             film: Written<Mass>,
-            /// What cannot be drawn from its bottom.
+            /// What cannot be drawn from its bottom, the film included.
             heel: Written<Mass>,
             /// What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
             /// fifth more than to its highest mark.

@@ -1,7 +1,7 @@
 //! What a plan says of vacuum, heat and the fall in water: fill marks, bursts, heats, sink rates.
 //!
 //! Each is told where the book states what it takes; where the book states a part of it alone, the
-//! plan says what is missing ([`Calculated::Unknown`]); where it states nothing, the plan is silent.
+//! plan says what is missing ([`Calculated::Unknown`](crate::show::Calculated::Unknown)); where it states nothing, the plan is silent.
 
 mod clock;
 mod day;
@@ -14,7 +14,7 @@ mod sinking;
 use alloc::string::{String, ToString};
 
 pub use self::clock::StageHeat;
-pub(super) use self::clock::{clock_notes, least_heats, stage_heats};
+pub(super) use self::clock::{clock_notes, stage_heats, too_many_heats};
 pub(super) use self::day::time_line;
 pub use self::day::{Doing, Span, TimeLine};
 pub use self::degas::Degas;

@@ -2,7 +2,7 @@
 //!
 //! The shots of a stage are made one after the other in one heat, but each laminated piece has a heat of its own: its
 //! pots are hot at once for it. Where the pot has fallen out of its window before all of them are made, it is
-//! heated again ([`crate::process::clock`]).
+//! heated again ([`crate::process::clock`]). What has set in the injector goes back into the pot for that.
 
 use alloc::format;
 use alloc::string::ToString;
@@ -12,10 +12,10 @@ use super::heating::{Cup, heating};
 use super::note;
 use crate::book::{Book, Mold};
 use crate::material::ShotWindow;
-use crate::plan::Heating;
 use crate::plan::day::DayRecipe;
 use crate::plan::layout::PotLayout;
 use crate::plan::pot::DrawDraft;
+use crate::plan::{Heating, Pot};
 use crate::process::clock::{self, Hot, Run};
 use crate::process::shot_cooling::{Diffusivity, Point, ShotCooling};
 use crate::quantity::{Mass, Time};
@@ -70,35 +70,6 @@ pub(in crate::plan) fn stage_heats(
         Ok(told)
     };
     Some(Calculated::from(told()))
-}
-
-/// How many heats a stage with these `draws` takes before its mass is known: `planned` at least, and as many as its
-/// shots take out of a pot that is as full as the one that was watched to cool.
-pub(in crate::plan) fn least_heats(
-    book: &Book,
-    recipe: &DayRecipe<'_>,
-    draws: &[DrawDraft<'_>],
-    planned: u32,
-) -> u32 {
-    let count = || {
-        let hot = match hot(book, recipe).ok()? {
-            Hot::Watched { cooling, room, from, to } => Hot::Stated(
-                cooling.time(Mass { value: f64::MAX, ..Mass::default() }, from, to, room).ok()?,
-            ),
-            stated @ Hot::Stated(_) => stated,
-        };
-        let mut count = 0_u32;
-        for session in sessions(draws) {
-            let runs = runs(book, recipe, session).ok()?;
-            let all = runs
-                .iter()
-                .fold(Mass::default(), |sum, run| sum + run.takes * f64::from(run.shots));
-            let heats = clock::heats(all, &runs, &hot).ok()?.len();
-            count = count.saturating_add(u32::try_from(heats).unwrap_or(u32::MAX));
-        }
-        Some(count)
-    };
-    count().map_or(planned, |count| count.max(planned))
 }
 
 /// The draws that are shot in one heat, if it lasts: plain ones go with the one before them.
@@ -185,6 +156,20 @@ fn sets(mold: &Mold, window: Option<ShotWindow>, shot: Mass) -> Result<Option<Ti
         let mut note = because(&error);
         note.message = format!("{}: {}", mold.name, note.message);
         note
+    })
+}
+
+/// That a pot with its reheats takes more heats than the book allows, and what would help.
+pub(in crate::plan) fn too_many_heats(book: &Book, pot: &Pot) -> Option<Note> {
+    let (allowed, count) = (book.limits.heats?, pot.heats.in_all.unwrap_or(pot.heats.count));
+    (count > allowed).then(|| {
+        note(
+            "too-many-heats",
+            format!(
+                "Pot {} takes {count} heats with its reheats, and the book allows {allowed}. What would help: more molds in turn, a pot that stays hot for longer, or fewer pieces a day.",
+                pot.pot
+            ),
+        )
     })
 }
 

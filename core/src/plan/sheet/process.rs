@@ -126,7 +126,7 @@ impl Page {
         if let Some(Calculated::Known(heats)) = &stage.clock {
             for heat in heats.iter().filter(|heat| heat.heating.is_some()) {
                 let what = format!(
-                    "After {} heat it again, {} in it, for the next {}.",
+                    "After {} put back what has set in the injector and heat it again, {} in it, for the next {}.",
                     counted(heat.after, "shot"),
                     heat.holds.text,
                     counted(heat.shots, "shot"),

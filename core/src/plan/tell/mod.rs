@@ -29,6 +29,8 @@ impl Workshop<'_> {
         let mut assumptions: Vec<_> = layout.apart.iter().map(notes::taken_apart).collect();
         let raised = each().filter_map(|(place, pot)| Some((place, pot.raised.as_ref()?)));
         assumptions.extend(raised.map(|(place, raised)| notes::raised(place, raised)));
+        let off_marks = each().filter_map(|(place, pot)| Some((place, pot.off_marks.as_ref()?)));
+        assumptions.extend(off_marks.map(|(place, off)| notes::off_marks(place, off, book.system)));
         assumptions.extend(notes::assumed(self.recipes, &book.materials));
         assumptions.extend(notes::feed_not_known(self.shots));
         assumptions.extend(process::assumed(&layout.pots));
@@ -36,6 +38,7 @@ impl Workshop<'_> {
         assumptions.extend(process::clock_notes(&layout.pots));
         assumptions.extend(notes::shelf_not_used(layout));
         assumptions.extend(pots.iter().filter_map(process::too_much_heat));
+        assumptions.extend(pots.iter().filter_map(|pot| process::too_many_heats(book, pot)));
         if let Some(Calculated::Unknown(note)) = &cost {
             assumptions.push(note.clone());
         }
