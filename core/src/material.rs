@@ -10,10 +10,11 @@ use crate::flake::Cut;
 use crate::parameter::{Parameter, ParameterError};
 use crate::price::Price;
 use crate::process::budget::Extra;
+use crate::process::heat::SpecificHeat;
 use crate::quantity::{
-    Amount, AmountError, Dimension, Length, Mass, MassDensity, Measurable, Measured, MolarEnergy,
-    Ratio, SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time,
-    Volume,
+    Amount, AmountError, Dimension, DynamicViscosity, Length, Mass, MassDensity, Measurable,
+    Measured, MolarEnergy, Ratio, SpecificHeatCapacity, System, TemperatureCoefficient,
+    ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
 
@@ -130,6 +131,12 @@ pub struct Material {
     pub expansion: Option<Measured<TemperatureCoefficient>>,
     /// Specific heat.
     pub specific_heat: Option<Measured<SpecificHeatCapacity>>,
+    /// Rise of the specific heat per kelvin, as a share of that at 25 °C; `None`: constant.
+    pub specific_heat_rise: Option<Measured<TemperatureCoefficient>>,
+    /// Of a plastisol: lowest and highest viscosity at shot temperature.
+    pub viscosity: Option<(DynamicViscosity, DynamicViscosity)>,
+    /// Of a salt: the opening of a sieve that its grains just pass.
+    pub grain: Option<Measured<Length>>,
     /// Temperatures between which it is shot.
     pub shot_window: Option<ShotWindow>,
     /// Activation energy of its decay in the heat, with who states it.
@@ -189,6 +196,9 @@ impl Material {
             drop: None,
             expansion: None,
             specific_heat: None,
+            specific_heat_rise: None,
+            viscosity: None,
+            grain: None,
             shot_window: None,
             activation_energy: None,
             budget: None,
@@ -256,12 +266,16 @@ impl Material {
     ///
     /// # Errors
     /// The book does not state it.
-    pub fn specific_heat(
-        &self,
-        purpose: &'static str,
-    ) -> Result<SpecificHeatCapacity, MaterialError> {
-        let stated = self.specific_heat.as_ref().map(|specific_heat| specific_heat.value);
+    pub fn specific_heat(&self, purpose: &'static str) -> Result<SpecificHeat, MaterialError> {
+        let stated = self.specific_heat_line();
         stated.ok_or_else(|| self.missing(Property::SpecificHeat, purpose))
+    }
+
+    /// Specific heat as a line in temperature, where the book states one.
+    #[must_use]
+    pub fn specific_heat_line(&self) -> Option<SpecificHeat> {
+        let rise = self.specific_heat_rise.as_ref().map(|rise| rise.value).unwrap_or_default();
+        Some(SpecificHeat::line(self.specific_heat.as_ref()?.value, rise))
     }
 
     /// Whether a spoon of it is measured as scooped: powders, and what has that density.

@@ -44,7 +44,10 @@ fn wrong(value: &Value) -> Value {
 }
 
 /// The parts of a plan that `laws/process.rs`, for the shelf `record`, and for doubts the core's own tests are for.
-const PROCESS: [&str; 8] = [
+const PROCESS: [&str; 11] = [
+    "/clock",
+    "/stir_every",
+    "/fills_hot/",
     "/degas/",
     "/heating/",
     "/heats/",

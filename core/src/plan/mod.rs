@@ -67,7 +67,9 @@ pub mod internals {
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
 pub use flakes::FlakeCount;
-pub use process::{Degas, Heating, Heats, SinkWater, Sinking};
+pub use process::{
+    Degas, Doing, HeatBand, Heating, Heats, SinkWater, Sinking, Span, StageHeat, TimeLine,
+};
 pub use stock::StockEntry;
 
 use crate::bench::Tool;
@@ -92,6 +94,8 @@ part! {
         pub pots: Vec<Pot>,
         /// The order of work over all pots.
         pub work: Vec<Work>,
+        /// The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
+        pub clock: Option<Calculated<TimeLine>>,
         /// The left-overs of the order list, and what of them is used.
         pub shelf: Vec<OnShelf>,
         /// Materials in stock and what is taken of them; what lasts shortest comes first.
@@ -228,6 +232,8 @@ part! {
         pub holds: Shown<Mass>,
         /// Its volume cold and liquid, as the cup shows it.
         pub fills: Shown<Volume>,
+        /// Its volume at shot temperature, as the cup shows it.
+        pub fills_hot: Shown<Volume>,
         /// Density of the finished plastic.
         pub density: Shown<MassDensity>,
         /// Its standard uncertainty, as measured fresh from the weigh lists.
@@ -240,10 +246,17 @@ part! {
         pub shoot_to: Option<Shown<ThermodynamicTemperature>>,
         /// What is shot.
         pub draws: Vec<Draw>,
-        /// How often it is heated: once, or again for each laminated piece.
+        /// How often it is heated: once, again for each laminated piece, and again where its shots take longer than
+        /// it stays hot.
         pub heats: u32,
         /// How it is heated each time, where the book states an oven.
         pub heating: Option<Calculated<Heating>>,
+        /// Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
+        /// reheat.
+        pub clock: Option<Calculated<Vec<StageHeat>>>,
+        /// How often to stir against the settling of its salt, where the book states the grain and the viscosity; else
+        /// it is stirred before every load.
+        pub stir_every: Option<Shown<Time>>,
         /// Sprues that go back into the pot before the next stage.
         pub sprues_back: Shown<Mass>,
         /// What is then in the pot for the next stage, or is left over.

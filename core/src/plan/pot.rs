@@ -170,9 +170,12 @@ impl<'a> Workshop<'a> {
         Ok(injector(self.book).kept(layer.density)?)
     }
 
-    /// The most of a recipe that a cup may hold.
+    /// The most of a recipe that a cup may hold: as full as the book has it cold, and at shot temperature no more than
+    /// leaves room to stir and carry it.
     pub(super) fn may_hold(&self, cup: &PotCup, recipe: &DayRecipe<'_>) -> Mass {
-        cup.cup.capacity * self.book.limits.most_full * recipe.liquid
+        let cold = cup.cup.capacity * self.book.limits.most_full * recipe.liquid;
+        let hot = cup.vessel.hot_room(cup.cup.capacity) * recipe.melt.hot;
+        if hot < cold { hot } else { cold }
     }
 
     fn in_cup(

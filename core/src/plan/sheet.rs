@@ -121,6 +121,7 @@ impl Page {
             self.wrapped(&format!("{number:>3}. "), &what);
             self.heated_together(plan, work);
         }
+        self.time_line(plan);
         let proof = &plan.proof;
         let pots = counted(proof.pots, "pot");
         if proof.pots == proof.least {
@@ -199,6 +200,7 @@ impl Page {
         for draw in &stage.draws {
             self.draw(draw, salted);
         }
+        self.reheats(stage);
         if stage.sprues_back.quantity > Mass::default() {
             self.step(&format!(
                 "Put the sprues back in: {}, weighed. It is one more heat for them.",

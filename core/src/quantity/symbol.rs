@@ -160,6 +160,7 @@ symbols! {
     // Pressures. SP 811 prints the conventional inch of mercury to seven digits, 3386.389 Pa;
     // UCUM starts from a rounded 133.322 kPa per meter, 3e-6 less.
     Pascal: PRESSURE "Pa", exact(Rational::ONE), [], ["pascal", "pascals"];
+    Millipascal: PRESSURE "mPa", exact(ratio(1, 1000)), [], ["millipascal", "millipascals"];
     Hectopascal: PRESSURE "hPa", exact(Rational::from_int(100)), [], ["hectopascal", "hectopascals"];
     Kilopascal: PRESSURE "kPa", exact(Rational::from_int(1000)), [], ["kilopascal", "kilopascals"];
     Megapascal: PRESSURE "MPa", exact(Rational::from_int(1_000_000)), [],

@@ -5,12 +5,14 @@ use alloc::borrow::ToOwned;
 use super::Resolver;
 use crate::document::book::{MaterialEntry, SourcedDrop};
 use crate::document::starter;
-use crate::document::written::Percent;
+use crate::document::written::{Percent, Written};
 use crate::json::Named;
 use crate::json::path::Path;
 use crate::json::reader::Name;
 use crate::material::{Drop, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
+use crate::process::heat::SpecificHeat;
+use crate::quantity::DynamicViscosity;
 
 impl Resolver {
     pub(super) fn find_material(
@@ -56,10 +58,12 @@ impl Resolver {
             self.property(path, "as_scooped", entry.as_scooped.as_ref()),
         );
         fill(&mut material.expansion, self.property(path, "expansion", entry.expansion.as_ref()));
-        fill(
-            &mut material.specific_heat,
-            self.property(path, "specific_heat", entry.specific_heat.as_ref()),
-        );
+        self.specific_heat(path, entry, &mut material);
+        let viscosity = entry.viscosity.as_ref();
+        let viscosity =
+            viscosity.and_then(|range| self.viscosity_range(&path.key("viscosity"), range));
+        fill(&mut material.viscosity, viscosity);
+        fill(&mut material.grain, self.property(path, "grain", entry.grain.as_ref()));
         let drop = match &entry.drop {
             Some(SourcedDrop::Mass(mass)) => {
                 self.property(path, "drop", Some(mass)).map(Drop::Mass)
@@ -95,6 +99,43 @@ impl Resolver {
         };
         self.starter = Some(table);
         found
+    }
+
+    /// A stated specific heat brings its own rise: that of the starter table belongs to another value.
+    fn specific_heat(&mut self, path: &Path<'_>, entry: &MaterialEntry, material: &mut Material) {
+        let stated = self.property(path, "specific_heat", entry.specific_heat.as_ref());
+        if stated.is_some() {
+            material.specific_heat = stated;
+            material.specific_heat_rise = None;
+        }
+        let Some(rise) = &entry.specific_heat_rise else { return };
+        let path = path.key("specific_heat_rise");
+        let Some(rise) = self.keep(&path, rise.measured(self.system)) else { return };
+        if let Some(specific_heat) = &material.specific_heat {
+            self.keep(&path, SpecificHeat::new(specific_heat.value, rise.value));
+        }
+        material.specific_heat_rise = Some(rise);
+    }
+
+    /// A lowest and a highest viscosity.
+    pub(crate) fn viscosity_range(
+        &mut self,
+        path: &Path<'_>,
+        (low, high): &(Written<DynamicViscosity>, Written<DynamicViscosity>),
+    ) -> Option<(DynamicViscosity, DynamicViscosity)> {
+        let low = self.positive(&path.index(0), low);
+        let high = self.positive(&path.index(1), high);
+        let (low, high) = (low?, high?);
+        if low > high {
+            self.fault(
+                "viscosity-reversed",
+                path,
+                &"The lowest viscosity is above the highest.",
+                &"Write the lower one first; for one value write it twice.",
+            );
+            return None;
+        }
+        Some((low, high))
     }
 
     fn shot_window(&mut self, path: &Path<'_>, entry: &MaterialEntry) -> Option<ShotWindow> {

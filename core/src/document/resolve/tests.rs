@@ -11,6 +11,8 @@ use crate::book::Book;
 use crate::document::BookDocument;
 use crate::document::small::BOOK;
 use crate::fault::Faults;
+use crate::process::heat::Load;
+use crate::quantity::{HeatCapacity, Mass, Measurable, SpecificHeatCapacity};
 
 fn read(book: &Value) -> Result<Book, Faults> {
     BookDocument::from_text(&book.to_string()).and_then(|document| Book::try_from(&document))
@@ -106,7 +108,10 @@ fn a_book_says_it_all() {
     let oven = book.oven.unwrap();
     // 487.4 g of 1.9 J/(g K) by 150 K in 240 s: 579 W (plain arithmetic).
     let watts = 2.0 * 236.588_236_5 * 1.03 * 1.9 * 150.0 / 240.0;
-    assert!((oven.timed.power().value - watts).abs() < 1e-6 * watts);
+    let two_cups = Mass::from_si(2.0 * 0.236_588_236_5 * 1.03);
+    let specific_heat = SpecificHeatCapacity::from_si(1900.0);
+    let load = Load::new(two_cups, specific_heat, HeatCapacity::default()).unwrap();
+    assert!((oven.timed.power(load).value - watts).abs() < 1e-6 * watts);
     let material = |name| book.materials.get(book.materials.find(name).unwrap()).unwrap();
     // 6 min for 2 % are 300 min for all of it.
     assert!((material("saver").buys.unwrap().time.value - 18_000.0).abs() < 1e-6);

@@ -21,7 +21,7 @@ use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
 use super::shelf::LeftOver;
 use super::split::Proof;
 use super::weigh::Listed;
-use super::{Heating, Heats};
+use super::{Heating, Heats, StageHeat};
 use crate::batch::Loads;
 use crate::bench::Cup;
 use crate::book::{Book, Cavities, Vessel};
@@ -138,6 +138,8 @@ pub(super) struct StageLayout<'a> {
     pub(super) draws: Vec<DrawLayout<'a>>,
     pub(super) heats: u32,
     pub(super) heating: Option<Calculated<Heating>>,
+    /// Its heats by the clock.
+    pub(super) clock: Option<Calculated<Vec<StageHeat>>>,
     /// Sprues that go back in.
     pub(super) returned: Mass,
     pub(super) carried: Mass,

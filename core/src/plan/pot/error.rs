@@ -73,7 +73,7 @@ impl PotError {
         )
     }
 
-    /// Whether the pot does not fit its cup.
+    /// Whether less in the pot may do: it does not fit its cup, or its shots take more heats than are allowed.
     pub(in crate::plan) fn is_too_full(&self) -> bool {
         matches!(self, Self::Batch(BatchError::AboveMarks { .. }) | Self::OverCup { .. })
     }

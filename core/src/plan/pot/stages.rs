@@ -13,6 +13,7 @@ use crate::plan::process;
 use crate::plan::sequence::Sequence;
 use crate::plan::weigh::Listed;
 use crate::quantity::{Mass, MassDensity, Measurable};
+use crate::show::Calculated;
 
 impl<'a> Workshop<'a> {
     /// The pot of `sequence` in `cup`, with the weigh list of each stage.
@@ -38,12 +39,15 @@ impl<'a> Workshop<'a> {
             sprues -= step.returned;
             let draws = self.draws(part, spare, unsure)?;
             let mix = part.recipe.recipe.for_mass(step.held)?;
-            let cups = [process::Cup {
+            let in_cup = process::Cup {
                 recipe: part.recipe,
                 mass: step.held,
                 vessel: cup.vessel.heat_capacity,
                 first: index == 0,
-            }];
+            };
+            let clock = process::stage_heats(self.book, &in_cup, &part.draft.draws);
+            let counted = clock.as_ref().and_then(Calculated::known).map_or(0, Vec::len);
+            let counted = u32::try_from(counted).unwrap_or(u32::MAX);
             stages.push(StageLayout {
                 recipe: part.recipe,
                 weigh,
@@ -51,8 +55,9 @@ impl<'a> Workshop<'a> {
                 solids: self.solids(&mix, part)?,
                 unsure,
                 draws,
-                heats: part.draft.heats,
-                heating: process::heating(self.book, &cups),
+                heats: counted.max(part.draft.heats),
+                heating: process::heating(self.book, &[in_cup]),
+                clock,
                 returned: step.returned,
                 carried: step.carried,
             });

@@ -35,8 +35,10 @@ impl Workshop<'_> {
         assumptions.extend(notes::feed_not_known(self.shots));
         assumptions.extend(process::assumed(&layout.pots));
         assumptions.extend(process::questioned(book, &layout.pots));
+        assumptions.extend(process::clock_notes(&layout.pots));
         assumptions.extend(notes::shelf_not_used(layout));
         assumptions.extend(pots.iter().filter_map(process::too_much_heat));
+        assumptions.extend(pots.iter().filter_map(|pot| process::too_many_heats(book, pot)));
         if let Some(Calculated::Unknown(note)) = &cost {
             assumptions.push(note.clone());
         }
@@ -47,6 +49,7 @@ impl Workshop<'_> {
             lines: self.tell_lines(layout),
             pots,
             work: layout.work.iter().map(pot::work).collect(),
+            clock: process::time_line(book, layout),
             shelf: layout.shelf.iter().map(pot::shelf).collect(),
             stock,
             cost,

@@ -68,6 +68,7 @@ impl Workshop<'_> {
             weigh: weigh.collect(),
             holds: text::mass(stage.held),
             fills: text::volume(stage.held / recipe.liquid, system),
+            fills_hot: text::volume(stage.held / recipe.melt.hot, system),
             density: text::density(recipe.melt.cold),
             density_uncertainty: stage.unsure.map(text::density),
             solids: text::percent(Ratio::from(stage.solids)),
@@ -76,6 +77,9 @@ impl Workshop<'_> {
             draws: stage.draws.iter().map(|draw| self.tell_draw(draw)).collect(),
             heats: stage.heats,
             heating: stage.heating.clone(),
+            clock: stage.clock.clone(),
+            stir_every: process::stir_every(self.book, recipe, stage.solids, stage.held)
+                .map(text::at_most_five_seconds),
             sprues_back: text::mass(stage.returned),
             carried: text::mass(stage.carried),
         }
