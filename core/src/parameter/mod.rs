@@ -499,7 +499,7 @@ parameters! {
         "The plan of the day, as the library made it.";
     PointHardness point_hardness Pure (0 to 100) (required)
         "Durometer reading of a measured point.";
-    PointRatio point_ratio Pure (0 to 10) (required)
+    PointRatio point_ratio Pure (0 to 100) (required)
         "Softener or hardener of a measured point, mass per mass of base.";
     PointSalt point_salt Pure (0 to 10) (required)
         "Salt of a measured point, mass per mass of base.";
@@ -592,7 +592,7 @@ parameters! {
         "Volumetric thermal expansion of that softener.";
     SoftenerPerSalt softener_per_salt Pure (0 to 10) (zero)
         "Softener that goes in with the salt, mass per mass of salt.";
-    SoftenerRatio softener_ratio Pure (0 to 10) (required)
+    SoftenerRatio softener_ratio Pure (0 to 100) (required)
         "Softener or hardener, mass per mass of base; between the measured points.";
     SpecificHeat specific_heat JoulePerGramKelvin (0.1 to 10) (required)
         "Specific heat of the mix, its salt counted.";
