@@ -549,7 +549,7 @@ parameters! {
         "The plan of the day, as the library made it.";
     PointHardness point_hardness Pure (0 to 100) (required)
         "Durometer reading of a measured point.";
-    PointRatio point_ratio Pure (0 to 10) (required)
+    PointRatio point_ratio Pure (0 to 100) (required)
         "Softener or hardener of a measured point, mass per mass of base.";
     PointSalt point_salt Pure (0 to 10) (required)
         "Salt of a measured point, mass per mass of base.";
@@ -650,7 +650,7 @@ parameters! {
         "Volumetric thermal expansion of that softener.";
     SoftenerPerSalt softener_per_salt Pure (0 to 10) (zero)
         "Softener that goes in with the salt, mass per mass of salt.";
-    SoftenerRatio softener_ratio Pure (0 to 10) (required)
+    SoftenerRatio softener_ratio Pure (0 to 100) (required)
         "Softener or hardener, mass per mass of base; between the measured points.";
     SolidsShare solids_share Pure (0 to 0.4) (zero)
         "Share of the grains in the volume; at 0 one grain alone.";
