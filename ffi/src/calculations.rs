@@ -1960,9 +1960,9 @@ pub struct pour_batch_need_input {
     pub sprue_mass_g: f64,
     /// Share of the sprues that is melted again. Unit: 1; 0 to 1. Default: 0.
     pub returned: f64,
-    /// Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
+    /// Mass that clings to the wall of the cup, part of the heel. Unit: g; 0 to 1e15. Default: 0.
     pub pot_film_g: f64,
-    /// Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+    /// Mass that cannot be drawn from the cup, its film included. Unit: g; 0 to 1e15. Default: 0.
     pub pot_heel_g: f64,
     /// Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
     pub rejects: f64,
@@ -1986,7 +1986,7 @@ pub struct pour_batch_need_result {
     pub sprues_mass_g: f64,
     /// Mass that stays in the injector over the run. Unit: g.
     pub kept_mass_g: f64,
-    /// Mass that stays in the cup: film and heel. Unit: g.
+    /// Mass that stays in the cup: the heel, with the film in it. Unit: g.
     pub in_cup_mass_g: f64,
     /// Number of shots.
     pub shots: u32,
@@ -2000,7 +2000,7 @@ pub struct pour_batch_need_result {
 
 /// Mass to mix for a number of good pieces: shots, injector loads, what is lost and what comes back.
 ///
-/// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + film + heel.
+/// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + max(film, heel).
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_batch_need(
     input: Option<&pour_batch_need_input>,
@@ -2074,9 +2074,9 @@ pub struct pour_batch_need_columns {
     pub sprue_mass_g: pour_column,
     /// Share of the sprues that is melted again. May be omitted.
     pub returned: pour_column,
-    /// Mass that stays on the wall of the cup. May be omitted.
+    /// Mass that clings to the wall of the cup, part of the heel. May be omitted.
     pub pot_film_g: pour_column,
-    /// Mass that cannot be drawn from the cup. May be omitted.
+    /// Mass that cannot be drawn from the cup, its film included. May be omitted.
     pub pot_heel_g: pour_column,
     /// Share of pieces that are not fit to sell. May be omitted.
     pub rejects: pour_column,
@@ -2100,7 +2100,7 @@ pub struct pour_batch_need_result_columns {
     pub sprues_mass_g: pour_result_column,
     /// Mass that stays in the injector over the run. Unit: g.
     pub kept_mass_g: pour_result_column,
-    /// Mass that stays in the cup: film and heel. Unit: g.
+    /// Mass that stays in the cup: the heel, with the film in it. Unit: g.
     pub in_cup_mass_g: pour_result_column,
     /// Number of shots.
     pub shots: pour_result_column,

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pourwright::document::schema;
+use pourwright::schema;
 use pourwright::parameter::Parameter;
 use pourwright::table::CALCULATIONS;
 

@@ -41,8 +41,10 @@ struct Spec {
     meaning: &'static str,
     unit: PlainUnit,
     range: Option<Range>,
+    #[cfg(feature = "table-texts")]
     range_text: &'static str,
     if_omitted: IfOmitted,
+    #[cfg(feature = "table-texts")]
     text: &'static str,
     fix: &'static str,
 }
@@ -67,8 +69,10 @@ macro_rules! parameters {
                         meaning: $meaning,
                         unit: PlainUnit::$Unit,
                         range: range!($($range)*),
+                        #[cfg(feature = "table-texts")]
                         range_text: range_text!($($range)*),
                         if_omitted: if_omitted!($($omitted)*),
+                        #[cfg(feature = "table-texts")]
                         text: concat!($meaning, " Unit: ", unit::unit_symbol!($Unit), "; ", range_text!($($range)*), ".", omitted_text!($($omitted)*)),
                         fix: fix!($Unit $($fix)?),
                     } },)*
@@ -499,7 +503,7 @@ parameters! {
         "The plan of the day, as the library made it.";
     PointHardness point_hardness Pure (0 to 100) (required)
         "Durometer reading of a measured point.";
-    PointRatio point_ratio Pure (0 to 10) (required)
+    PointRatio point_ratio Pure (0 to 100) (required)
         "Softener or hardener of a measured point, mass per mass of base.";
     PointSalt point_salt Pure (0 to 10) (required)
         "Salt of a measured point, mass per mass of base.";
@@ -512,9 +516,9 @@ parameters! {
     PotBase pot_base None (text "above 0, mL or g") (text "`pot` names everything in it")
         "The base that the pot was meant for: what `pot` does not name then went in as the formulas say.";
     PotFilm pot_film Gram (0 to 1e15) (zero)
-        "Mass that stays on the wall of the cup.";
+        "Mass that clings to the wall of the cup, part of the heel.";
     PotHeel pot_heel Gram (0 to 1e15) (zero)
-        "Mass that cannot be drawn from the cup.";
+        "Mass that cannot be drawn from the cup, its film included.";
     ReadingTemperature reading_temperature Celsius (-73 to 427) (required)
         "Temperature of a reading.";
     ReadingTime reading_time Second (0 to 1e15) (required)
@@ -592,7 +596,7 @@ parameters! {
         "Volumetric thermal expansion of that softener.";
     SoftenerPerSalt softener_per_salt Pure (0 to 10) (zero)
         "Softener that goes in with the salt, mass per mass of salt.";
-    SoftenerRatio softener_ratio Pure (0 to 10) (required)
+    SoftenerRatio softener_ratio Pure (0 to 100) (required)
         "Softener or hardener, mass per mass of base; between the measured points.";
     SpecificHeat specific_heat JoulePerGramKelvin (0.1 to 10) (required)
         "Specific heat of the mix, its salt counted.";
@@ -712,6 +716,7 @@ impl Parameter {
     }
 
     /// What is accepted, in words.
+    #[cfg(feature = "table-texts")]
     #[must_use]
     pub const fn range_text(self) -> &'static str {
         self.spec().range_text
@@ -724,6 +729,7 @@ impl Parameter {
     }
 
     /// Meaning, unit, range and default in one text, as in the documentation of requests.
+    #[cfg(feature = "table-texts")]
     #[must_use]
     pub const fn text(self) -> &'static str {
         self.spec().text

@@ -1,5 +1,7 @@
 //! Units of plain numbers: the ones that doors without quantities take and give.
 
+use alloc::string::String;
+
 macro_rules! units {
     ($($(#[$meta:meta])* $Unit:ident $symbol:literal $suffix:literal $camel:literal $to_si:ident $factor:literal;)*) => {
         /// The unit of a plain number, which is the last part of its name at the doors.
@@ -118,4 +120,22 @@ units! {
     JoulePerGramKelvin "J/(g.K)" "_j_per_g_k" "JPerGK" times 1e3;
     /// Kilojoules per mole.
     KilojoulePerMole "kJ/mol" "_kj_per_mol" "KjPerMol" times 1e3;
+}
+
+impl PlainUnit {
+    /// `name`, a name in snake case, as JavaScript writes it with this unit: `cavityVolumeMl`.
+    #[must_use]
+    pub fn camel_name(self, name: &str) -> String {
+        let mut camel = String::with_capacity(name.len());
+        for (index, word) in name.split('_').enumerate() {
+            let mut letters = word.chars();
+            match letters.next() {
+                Some(first) if index > 0 => camel.push(first.to_ascii_uppercase()),
+                Some(first) => camel.push(first),
+                None => {}
+            }
+            camel.push_str(letters.as_str());
+        }
+        camel + self.camel()
+    }
 }

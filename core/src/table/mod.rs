@@ -98,11 +98,13 @@ pub struct ResultField {
     pub kind: Kind,
     /// Whether it may be absent.
     pub optional: bool,
+    #[cfg(feature = "table-texts")]
     /// What it means, in one or more sentences.
     pub meaning: &'static str,
 }
 
 /// Arguments and the results that they give.
+#[cfg(feature = "table-texts")]
 #[derive(Debug, Clone, PartialEq)]
 pub struct Example {
     /// One for each parameter.
@@ -117,6 +119,7 @@ pub struct Calculation {
     pub name: &'static str,
     /// The name of its struct in [`plain`]: `PieceMass`.
     pub struct_name: &'static str,
+    #[cfg(feature = "table-texts")]
     /// The lines of its text, as Markdown; the first paragraph is a summary.
     pub text: &'static [&'static str],
     /// The parameters in order, those that must be given first.
@@ -127,12 +130,14 @@ pub struct Calculation {
     pub cautions: &'static [&'static str],
     /// The request that gives the same numbers, if any.
     pub request: Option<&'static str>,
+    #[cfg(feature = "table-texts")]
     example: fn() -> Example,
     evaluate: fn(&[Argument<'_>], &mut Vec<Value>) -> Result<(), Refusal>,
 }
 
 impl Calculation {
     /// The first paragraph of the text, in one line.
+    #[cfg(feature = "table-texts")]
     #[must_use]
     pub fn summary(&self) -> String {
         let mut summary = String::new();
@@ -146,6 +151,7 @@ impl Calculation {
     }
 
     /// An example.
+    #[cfg(feature = "table-texts")]
     #[must_use]
     pub fn example(&self) -> Example {
         (self.example)()
@@ -240,6 +246,7 @@ macro_rules! calculation {
         pub(in crate::table) static $NAME: $crate::table::Calculation = $crate::table::Calculation {
             name: $name,
             struct_name: stringify!($Inputs),
+            #[cfg(feature = "table-texts")]
             text: &[$($doc,)+],
             parameters: $Inputs::PARAMETERS,
             results: &[$($crate::table::ResultField {
@@ -248,10 +255,12 @@ macro_rules! calculation {
                 unit: $crate::parameter::PlainUnit::$Unit,
                 kind: <$Result as $crate::table::Output>::KIND,
                 optional: <$Result as $crate::table::Output>::OPTIONAL,
+                #[cfg(feature = "table-texts")]
                 meaning: concat!($($meaning,)+),
             },)+],
             cautions: &[$($($caution,)+)?],
             request: calculation!(@request $($request)?),
+            #[cfg(feature = "table-texts")]
             example: || {
                 let inputs = $example;
                 let answer = $answer;

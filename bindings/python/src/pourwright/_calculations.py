@@ -1110,7 +1110,7 @@ class BatchNeedResult:
         pieces_mass_g: Mass of all pieces. Unit: g.
         sprues_mass_g: Mass of sprues that are left over. Unit: g.
         kept_mass_g: Mass that stays in the injector over the run. Unit: g.
-        in_cup_mass_g: Mass that stays in the cup: film and heel. Unit: g.
+        in_cup_mass_g: Mass that stays in the cup: the heel, with the film in it. Unit: g.
         shots: Number of shots.
         loads: Number of injector loads.
         shots_per_load: Whole shots in one load.
@@ -1148,7 +1148,7 @@ def batch_need(
 ) -> BatchNeedResult:
     """Mass to mix for a number of good pieces: shots, injector loads, what is lost and what comes back.
 
-    total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + film + heel.
+    total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + max(film, heel).
 
     >>> batch_need(10, 4, 50.0, 1.0, 120.0, injector_residue_ml=5.0, sprue_mass_g=10.0)
     BatchNeedResult(total_mass_g=155.00000000000003, drawn_mass_g=150.00000000000003, returned_mass_g=0.0, pieces_mass_g=120.0, sprues_mass_g=30.0, kept_mass_g=5.0, in_cup_mass_g=0.0, shots=3, loads=2, shots_per_load=2, shots_in_last=1)
@@ -1167,8 +1167,8 @@ def batch_need(
         sprue_mass_g: Mass of a shot that stays as sprue; at most the mass of the shot. Unit: g; 0 to 1e15.
             Default: 0.
         returned: Share of the sprues that is melted again. Unit: 1; 0 to 1. Default: 0.
-        pot_film_g: Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
-        pot_heel_g: Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+        pot_film_g: Mass that clings to the wall of the cup, part of the heel. Unit: g; 0 to 1e15. Default: 0.
+        pot_heel_g: Mass that cannot be drawn from the cup, its film included. Unit: g; 0 to 1e15. Default: 0.
         rejects: Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
         confidence: Confidence that enough good pieces come out. Unit: 1; above 0 to 0.999999999. Default:
             0.9.

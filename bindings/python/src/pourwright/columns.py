@@ -736,7 +736,7 @@ class BatchNeedColumns:
         pieces_mass_g: Mass of all pieces. Unit: g.
         sprues_mass_g: Mass of sprues that are left over. Unit: g.
         kept_mass_g: Mass that stays in the injector over the run. Unit: g.
-        in_cup_mass_g: Mass that stays in the cup: film and heel. Unit: g.
+        in_cup_mass_g: Mass that stays in the cup: the heel, with the film in it. Unit: g.
         shots: Number of shots.
         loads: Number of injector loads.
         shots_per_load: Whole shots in one load.
@@ -786,8 +786,8 @@ def batch_need(
         cleanings: Number of times the injector is cleaned or goes cold, the last time included.
         sprue_mass_g: Mass of a shot that stays as sprue; at most the mass of the shot.
         returned: Share of the sprues that is melted again.
-        pot_film_g: Mass that stays on the wall of the cup.
-        pot_heel_g: Mass that cannot be drawn from the cup.
+        pot_film_g: Mass that clings to the wall of the cup, part of the heel.
+        pot_heel_g: Mass that cannot be drawn from the cup, its film included.
         rejects: Share of pieces that are not fit to sell.
         confidence: Confidence that enough good pieces come out.
         out: Where results go, by their names; new arrays if omitted.

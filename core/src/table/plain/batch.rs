@@ -128,7 +128,7 @@ fn loads(
 calculation! {
     /// Mass to mix for a number of good pieces: shots, injector loads, what is lost and what comes back.
     ///
-    /// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + film + heel.
+    /// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + max(film, heel).
     BATCH_NEED = "batch_need": BatchNeed -> BatchNeedResult
     takes {
         pieces: u32 = Pieces,
@@ -158,7 +158,7 @@ calculation! {
         sprues_mass_g: f64 = "sprues_mass" Gram,
         /// Mass that stays in the injector over the run.
         kept_mass_g: f64 = "kept_mass" Gram,
-        /// Mass that stays in the cup: film and heel.
+        /// Mass that stays in the cup: the heel, with the film in it.
         in_cup_mass_g: f64 = "in_cup_mass" Gram,
         /// Number of shots.
         shots: u32 = "shots" Count,
@@ -237,7 +237,7 @@ impl BatchNeed {
             pieces_mass_g: grams(need.pieces),
             sprues_mass_g: grams(need.sprues_left),
             kept_mass_g: grams(need.kept),
-            in_cup_mass_g: grams(need.film + need.heel),
+            in_cup_mass_g: grams(need.in_cup),
             shots,
             loads: loads.loads,
             shots_per_load: loads.shots_per_load,

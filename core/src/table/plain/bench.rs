@@ -135,7 +135,8 @@ impl BenchMeasure<'_> {
 impl BenchMeasureResult {
     fn add(&mut self, step: &Step, marks: &[u32]) {
         match *step {
-            Step::Weigh { .. } => {}
+            // Only a plan fills a cup between its marks.
+            Step::Weigh { .. } | Step::Between { .. } => {}
             Step::Drop { times } => self.drops = times,
             Step::Spoon { spoon, times } => {
                 if let Some(spoonfuls) = self.spoonfuls.get_mut(spoon) {
