@@ -32,8 +32,8 @@ macro_rules! refusals {
 refusals! {
     /// Parameters that are wrong by themselves or in comparison with each other.
     Parameters(ParameterErrors),
-    /// A text that is not an amount or a unit, or measures something else.
-    Amount(TextError<crate::quantity::AmountError>),
+    /// A text that is not an amount or a unit.
+    Amount(crate::quantity::AmountError),
     /// A property of a material that is missing.
     Material(crate::material::MaterialError),
     /// A mix that cannot be.
@@ -53,7 +53,7 @@ refusals! {
     /// A vacuum in which the pot boils.
     Degas(crate::process::degas::DegasError),
     /// A cut that cannot be read.
-    Cut(TextError<crate::flake::CutError>),
+    Cut(crate::flake::CutError),
     /// A flake that cannot be.
     Flake(crate::flake::FlakeError),
     /// A color that cannot be.
@@ -76,44 +76,6 @@ impl From<ParameterError> for Refusal {
     #[cold]
     fn from(error: ParameterError) -> Self {
         Self::Parameters(error.into())
-    }
-}
-
-/// Why a text is refused, and which parameter it is.
-#[derive(Debug, Clone, PartialEq)]
-pub struct TextError<E> {
-    /// The parameter.
-    pub parameter: Parameter,
-    /// What is wrong with its text.
-    pub error: E,
-}
-
-impl<E> TextError<E> {
-    /// Puts an error at `parameter`.
-    pub(super) fn at(parameter: Parameter) -> impl FnOnce(E) -> Self {
-        move |error| Self { parameter, error }
-    }
-}
-
-impl<E: fmt::Display> fmt::Display for TextError<E> {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.error.fmt(f)
-    }
-}
-
-impl<E: core::error::Error> core::error::Error for TextError<E> {}
-
-impl<E: Diagnose> Diagnose for TextError<E> {
-    fn code(&self) -> &'static str {
-        self.error.code()
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        self.error.help()
-    }
-
-    fn parameter(&self) -> Option<Parameter> {
-        Some(self.parameter)
     }
 }
 

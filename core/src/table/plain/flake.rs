@@ -5,7 +5,7 @@ use crate::density::{ScoopedDensity, TrueDensity};
 use crate::flake::{Alike, Cut, Flake};
 use crate::parameter::{Check, Parameter, ParameterError, PlainUnit, Problem};
 use crate::quantity::{Length, Mass, MassDensity, Measurable};
-use crate::table::{Refusal, TextError, calculation};
+use crate::table::{Refusal, calculation};
 
 /// The film of a flake: thickness, density, and bulk density of the cut, each with the parameter that states it.
 struct Film {
@@ -75,7 +75,7 @@ impl FlakeCount<'_> {
         let film = film.check(&mut check);
         check.number(Parameter::FlakeDose, dose.si());
         check.finish()?;
-        let flake = flake((Parameter::Cut, self.cut), film)?;
+        let flake = flake(self.cut, film)?;
         Ok(FlakeCountResult {
             particles: flake.particles(dose)?,
             area_cm2: PlainUnit::SquareCentimeter.from_si(flake.area(dose)?.value),
@@ -83,12 +83,11 @@ impl FlakeCount<'_> {
     }
 }
 
-/// The flake whose cut is the text of `parameter`.
 fn flake(
-    (parameter, cut): (Parameter, &str),
+    cut: &str,
     film: Option<(TrueDensity, Option<ScoopedDensity>, Length)>,
 ) -> Result<Flake, Refusal> {
-    let cut = Cut::parse(cut).map_err(TextError::at(parameter))?;
+    let cut = Cut::parse(cut)?;
     let missing = || ParameterError::new(Parameter::FilmDensity, Problem::Missing);
     let (film, scooped, thickness) = film.ok_or_else(missing)?;
     Ok(Flake::new(cut, thickness, film, scooped)?)
@@ -157,8 +156,7 @@ impl FlakeSwap<'_> {
         let (one, other) = (one.check(&mut check), other.check(&mut check));
         check.number(Parameter::FlakeDose, dose.si());
         check.finish()?;
-        let one = flake((Parameter::Cut, self.cut), one)?;
-        let other = flake((Parameter::OtherCut, self.other_cut), other)?;
+        let (one, other) = (flake(self.cut, one)?, flake(self.other_cut, other)?);
         let swap = one.swap(dose, &other, self.alike.unwrap_or(Alike::Area))?;
         let scoop = swap.scoop.map(|scoop| PlainUnit::Milliliter.from_si(scoop.si()));
         Ok(FlakeSwapResult {

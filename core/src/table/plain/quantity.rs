@@ -4,7 +4,7 @@ use super::if_given;
 use crate::material::{Drop, Kind, Material};
 use crate::parameter::{Check, Parameter, PlainUnit};
 use crate::quantity::{Amount, Conversion, Mass, MassDensity, Measurable, Measured, System, Unit};
-use crate::table::{Refusal, TextError, calculation};
+use crate::table::{Refusal, calculation};
 
 calculation! {
     /// Converts an amount as a person writes it, such as `1 1/4 cup` or `330 °F`, exactly, and rounds once.
@@ -31,10 +31,9 @@ impl Convert<'_> {
     /// A text that is not an amount or a unit, can be read as several, or measures something else.
     pub fn calculate(&self) -> Result<ConvertResult, Refusal> {
         let system = self.measures.unwrap_or(System::UsCustomary);
-        let amount = Amount::parse(self.amount).map_err(TextError::at(Parameter::Amount))?;
-        let to = Unit::parse(self.to).map_err(TextError::at(Parameter::To))?;
-        let converted = amount.in_unit(to, system).map_err(TextError::at(Parameter::Amount))?;
-        Ok(ConvertResult { value: converted.value().to_f64() })
+        let amount = Amount::parse(self.amount)?;
+        let to = Unit::parse(self.to)?;
+        Ok(ConvertResult { value: amount.in_unit(to, system)?.value().to_f64() })
     }
 }
 
@@ -66,11 +65,9 @@ impl ConvertNumber<'_> {
     pub fn calculate(&self) -> Result<ConvertNumberResult, Refusal> {
         let value = Parameter::Value.check_si(self.value)?;
         let system = self.measures.unwrap_or(System::UsCustomary);
-        let unit = Unit::parse(self.unit).map_err(TextError::at(Parameter::Unit))?;
-        let to = Unit::parse(self.to).map_err(TextError::at(Parameter::To))?;
-        let way = Conversion::between(unit, to, system).map_err(TextError::at(Parameter::Unit))?;
-        let converted = way.convert(value, unit).map_err(TextError::at(Parameter::Value))?;
-        Ok(ConvertNumberResult { value: converted })
+        let unit = Unit::parse(self.unit)?;
+        let way = Conversion::between(unit, Unit::parse(self.to)?, system)?;
+        Ok(ConvertNumberResult { value: way.convert(value, unit)? })
     }
 }
 
@@ -123,7 +120,7 @@ impl DoseMass<'_> {
         material.density = density.map(Measured::exact);
         material.as_scooped = scooped.map(Measured::exact);
         material.drop = drop.map(|drop| Drop::Mass(Measured::exact(drop)));
-        let amount = Amount::parse(self.amount).map_err(TextError::at(Parameter::Amount))?;
+        let amount = Amount::parse(self.amount)?;
         let system = self.measures.unwrap_or(System::UsCustomary);
         let mass = material.mass_of(&amount, system, "the mass of the amount")?;
         Ok(DoseMassResult { mass_g: PlainUnit::Gram.from_si(mass.si()) })
