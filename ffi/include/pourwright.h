@@ -2780,7 +2780,7 @@ int32_t pour_residue_of_weighings(const struct pour_injector_weighed_row *inject
 // price = cost/(1 − margin), rounded up, so that the margin is never missed; in decimal, never in binary.
 // Costs of materials, work and packing with their packages and currencies: the request `cost`.
 //
-// `cost`: Cost, in the smallest unit of the currency: cents. 0 to 4e9.
+// `cost`: Cost, in the smallest unit of the currency: cents. 0 to 1000000000.
 // `cost_margin`: Share of the price that the shop keeps (a markup on the cost is another thing). Without it
 // there is no price. Unit: 1; 0 to below 1.
 //

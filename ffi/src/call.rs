@@ -205,7 +205,8 @@ impl Call {
     pub(crate) fn refused(&self, refusal: &Refusal) -> Failure {
         let calculation = table::find(self.calculation);
         let faults = refusal.reasons().map(|reason| {
-            let path = calculation.map(|calculation| calculation.path(&reason, |field| field.field));
+            let path =
+                calculation.map(|calculation| calculation.path(&reason, |field| field.field));
             let (code, path) = (reason.code.into(), path.unwrap_or_default());
             Fault { code, path, message: reason.message, help: reason.help }
         });
@@ -230,9 +231,8 @@ pub(crate) fn given_count(count: u32) -> Option<u32> {
 /// The count that a number of a column is.
 #[inline]
 pub(crate) fn column_count(parameter: Parameter, number: f64) -> Result<u32, i32> {
-    u32::read(Argument::Number(number), parameter).map_err(|_| {
-        if number.is_finite() { POUR_REFUSED } else { POUR_NOT_FINITE }
-    })
+    u32::read(Argument::Number(number), parameter)
+        .map_err(|_| if number.is_finite() { POUR_REFUSED } else { POUR_NOT_FINITE })
 }
 
 /// The same where it may be omitted.

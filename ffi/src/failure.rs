@@ -150,8 +150,10 @@ impl Failure {
     /// All of these failures as one, with the status of the first.
     pub(crate) fn all(failures: Vec<Self>) -> Self {
         let status = failures.first().map_or(POUR_PANIC, |failure| failure.status);
-        Self::of_faults(failures.into_iter().flat_map(|failure| failure.faults.into_vec()).collect())
-            .with(status)
+        Self::of_faults(
+            failures.into_iter().flat_map(|failure| failure.faults.into_vec()).collect(),
+        )
+        .with(status)
     }
 
     /// The failure of these faults.
@@ -198,4 +200,3 @@ impl<T, E: Diagnose> Refused<T> for Result<T, E> {
         self.map_err(|error| Failure::of(name, &error))
     }
 }
-

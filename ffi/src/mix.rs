@@ -228,7 +228,8 @@ pub extern "C" fn pour_mix_mass(
     let mut mass_g = mass_g;
     guard(error, &mut || {
         let mix = given("mix", mix)?;
-        given("mass_g", mass_g.as_deref_mut())?.write(PlainUnit::Gram.from_si(mix.held.mass().si()));
+        given("mass_g", mass_g.as_deref_mut())?
+            .write(PlainUnit::Gram.from_si(mix.held.mass().si()));
         Ok(())
     })
 }

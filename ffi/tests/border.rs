@@ -119,9 +119,7 @@ mod float {
         number(&|out| pour_mass_of_volume(f64::NAN, 1.1, out, None));
         number(&|out| pour_volume_of_mass(1e300, 1.1, out, None));
         let omitted = POUR_OMITTED;
-        number(&|out| {
-            pour_salt_for_density(236.6, 1.03, 2.165, 1.15, 0.01, omitted, out, None)
-        });
+        number(&|out| pour_salt_for_density(236.6, 1.03, 2.165, 1.15, 0.01, omitted, out, None));
         // SAFETY: texts that end.
         number(&|out| unsafe { pour_convert(c"1/3 cup".as_ptr(), c"mL".as_ptr(), 0, out, None) });
         let plan = json(&plan(book, ORDERS));

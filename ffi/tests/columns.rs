@@ -76,7 +76,6 @@ fn number(sensible: std::ops::Range<f64>) -> impl Strategy<Value = f64> {
     prop_oneof![8 => sensible, 1 => odd]
 }
 
-
 proptest! {
     #[test]
     fn every_row_of_a_conversion_is_the_scalar_call(values in prop::collection::vec(number(0.5..500.0), 1..40)) {
@@ -144,11 +143,15 @@ fn columns_allocate_nothing() {
         voids: pour_column { start: ptr::null(), stride: 0 },
         feed: pour_column { start: ptr::null(), stride: 0 },
     };
-    let mass = pour_mass_of_volume_columns { volume_ml: column(&values), density_g_per_ml: column(&density) };
+    let mass = pour_mass_of_volume_columns {
+        volume_ml: column(&values),
+        density_g_per_ml: column(&density),
+    };
     for beside in [ptr::null_mut(), statuses.as_mut_ptr()] {
         let before = ALLOCATIONS.get();
         let nowhere = pour_result_column { start: ptr::null_mut(), stride: 0 };
-        let table = |column: pour_column| pour_table { start: column.start, row_stride: 8, part_stride: 8 };
+        let table =
+            |column: pour_column| pour_table { start: column.start, row_stride: 8, part_stride: 8 };
         let masses = pour_mass_of_volume_result_columns { mass_g: to(&mut out) };
         let pieces = pour_piece_mass_result_columns {
             piece_mass_g: to(&mut out),
@@ -159,8 +162,16 @@ fn columns_allocate_nothing() {
         let found = unsafe {
             [
                 pour_convert_with_n(Some(&cup), 3, column(&values), to(&mut out), beside, None),
-                pour_density_of_parts_n(3, 1, table(column(&values)), table(column(&density)), piece.voids,
-                    to(&mut out), beside, None),
+                pour_density_of_parts_n(
+                    3,
+                    1,
+                    table(column(&values)),
+                    table(column(&density)),
+                    piece.voids,
+                    to(&mut out),
+                    beside,
+                    None,
+                ),
                 pour_mass_of_volume_n(3, Some(&mass), Some(&masses), beside, None),
                 pour_piece_mass_n(3, Some(&piece), Some(&pieces), beside, None),
             ]
@@ -192,7 +203,10 @@ fn columns_that_cannot_be_are_refused_before_anything_is_written() {
     let (value, mut out) = (1.0, [7.0; 2]);
     let o = to(&mut out);
     let one = pour_column { start: &raw const value, stride: 0 };
-    let (none, nowhere) = (pour_column { start: ptr::null(), ..one }, pour_result_column { start: ptr::null_mut(), ..o });
+    let (none, nowhere) = (
+        pour_column { start: ptr::null(), ..one },
+        pour_result_column { start: ptr::null_mut(), ..o },
+    );
     let no = ptr::null_mut();
     let odd = out.as_mut_ptr().cast::<i32>().wrapping_byte_add(1);
     // SAFETY: what is refused is not read.
@@ -201,9 +215,23 @@ fn columns_that_cannot_be_are_refused_before_anything_is_written() {
             pour_convert_with_n(None, 2, one, o, no, None),
             pour_convert_with_n(Some(&cup), 2, none, o, no, None),
             pour_convert_with_n(Some(&cup), 2, one, nowhere, no, None),
-            pour_convert_with_n(Some(&cup), 2, one, pour_result_column { stride: 0, ..o }, no, None),
+            pour_convert_with_n(
+                Some(&cup),
+                2,
+                one,
+                pour_result_column { stride: 0, ..o },
+                no,
+                None,
+            ),
             pour_convert_with_n(Some(&cup), usize::MAX, one, o, no, None),
-            pour_convert_with_n(Some(&cup), 2, pour_column { stride: isize::MIN, ..one }, o, no, None),
+            pour_convert_with_n(
+                Some(&cup),
+                2,
+                pour_column { stride: isize::MIN, ..one },
+                o,
+                no,
+                None,
+            ),
             pour_convert_with_n(Some(&cup), 2, one, o, odd, None),
             pour_convert_with_n(Some(&cup), 0, none, nowhere, no, None),
         ]

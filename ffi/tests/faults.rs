@@ -53,8 +53,9 @@ fn a_mix_of_materials() {
         let mut changed = base;
         change(&mut changed);
         // SAFETY: one material, which is refused.
-        let (_, faults) =
-            refused(|error| unsafe { pour_mix_of_materials(&raw const changed, 1, Some(&mut made), error) });
+        let (_, faults) = refused(|error| unsafe {
+            pour_mix_of_materials(&raw const changed, 1, Some(&mut made), error)
+        });
         faults.join("\n").split(':').next().unwrap().to_owned()
     };
     // 0 is a number like any other: no density is 0.
@@ -75,8 +76,14 @@ fn a_mix_of_materials() {
     assert!(faults[0].starts_with("/factor: The mass is "), "{faults:?}");
     let mut out = MaybeUninit::uninit();
     for (celsius, says) in [
-        (-300.0, "/temperature_celsius: The temperature is -300 °C; it must be from -50 to 400 °C."),
-        (2000.0, "/temperature_celsius: The temperature is 2000 °C; it must be from -50 to 400 °C."),
+        (
+            -300.0,
+            "/temperature_celsius: The temperature is -300 °C; it must be from -50 to 400 °C.",
+        ),
+        (
+            2000.0,
+            "/temperature_celsius: The temperature is 2000 °C; it must be from -50 to 400 °C.",
+        ),
     ] {
         says!(says, |e| pour_mix_volume(Some(&mix), POUR_PHASE_LIQUID, celsius, Some(&mut out), e));
         says!(says, |e| {
@@ -93,9 +100,8 @@ fn a_mix_of_materials() {
 #[test]
 fn all_faults_of_a_call_come_together() {
     let mut out = MaybeUninit::uninit();
-    let faults = refused(|error| {
-        pour_piece_mass(-5.0, 1030.0, 0.9, 2.0, 50.0, Some(&mut out), error)
-    });
+    let faults =
+        refused(|error| pour_piece_mass(-5.0, 1030.0, 0.9, 2.0, 50.0, Some(&mut out), error));
     let (status, faults) = faults;
     assert_eq!(status, POUR_REFUSED);
     let paths: Vec<&str> = faults.iter().map(|fault| fault.split(':').next().unwrap()).collect();

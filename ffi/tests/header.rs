@@ -65,7 +65,11 @@ fn the_header_is_fresh() {
 #[test]
 fn the_list_of_symbols_is_fresh() {
     let names: BTreeSet<String> = exports().into_iter().map(|(name, _)| name).collect();
-    assert!(names.len() > pourwright::table::CALCULATIONS.len() + 30, "only {} exports were found", names.len());
+    assert!(
+        names.len() > pourwright::table::CALCULATIONS.len() + 30,
+        "only {} exports were found",
+        names.len()
+    );
     let list: Vec<String> = names.into_iter().collect();
     fresh("symbols.txt", &(list.join("\n") + "\n"));
 }

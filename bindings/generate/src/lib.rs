@@ -6,8 +6,10 @@
 
 pub mod c;
 mod c_test;
+mod docs;
 mod ffi_test;
 mod js;
+mod python;
 mod text;
 
 use std::path::{Path, PathBuf};
@@ -42,5 +44,5 @@ pub fn root() -> &'static Path {
 /// All files, of all doors.
 #[must_use]
 pub fn files() -> Vec<File> {
-    [c::files(), js::files()].concat()
+    [c::files(), docs::files(), js::files(), python::files()].concat()
 }

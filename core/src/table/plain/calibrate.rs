@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::{if_given, of, or_default};
-use crate::calibrate::{Counted, Emptied, PerOne, Residue, Unsure, Weighed};
+use crate::calibrate::{CalibrateError, Counted, Emptied, PerOne, Residue, Unsure, Weighed};
 use crate::parameter::{Check, Parameter, PlainUnit};
 use crate::quantity::{Mass, MassDensity, Measurable, Measured, Ratio, Volume};
 use crate::shot::Melt;
@@ -18,7 +18,7 @@ fn weighed(
     weights_g: &[f64],
     readability_g: f64,
     check: &mut Check,
-) -> Result<Weighed, crate::calibrate::CalibrateError> {
+) -> Result<Weighed, CalibrateError> {
     let weights: Vec<Mass> = weights_g.iter().map(|&g| of(Parameter::PieceWeight, g)).collect();
     let weighed = Weighed::new(&weights, of(Parameter::BalanceReadability, readability_g));
     check.number(Parameter::BalanceReadability, PlainUnit::Gram.to_si(readability_g));
@@ -175,10 +175,11 @@ impl FeedOfWeights<'_> {
 
 /// Weighings of counted drops or spoonfuls. A count that is not whole is refused.
 fn counted(
+    list: Parameter,
     weighings: &[[f64; 2]],
     readability_g: f64,
     check: &mut Check,
-) -> Result<PerOne, crate::calibrate::CalibrateError> {
+) -> Result<PerOne, CalibrateError> {
     let mut counted = Vec::with_capacity(weighings.len());
     for (index, &[count, mass]) in weighings.iter().enumerate() {
         use crate::table::{Argument, Field};
@@ -188,6 +189,14 @@ fn counted(
         counted.push(Counted { count, weight: of(Parameter::WeighedMass, mass) });
     }
     let per_one = PerOne::new(&counted, of(Parameter::BalanceReadability, readability_g));
+    let per_one = per_one.map_err(|error| match error {
+        CalibrateError::Parameters(errors) => errors
+            .renamed(
+                |parameter| if parameter == Parameter::DropsWeighed { list } else { parameter },
+            )
+            .into(),
+        other => other,
+    });
     check.number(Parameter::BalanceReadability, PlainUnit::Gram.to_si(readability_g));
     check.merge_numbers(&per_one);
     per_one
@@ -224,7 +233,12 @@ impl DropOfWeighings<'_> {
     /// Numbers out of their ranges; weighings that do not agree; a mass that is not that of a drop.
     pub fn calculate(&self) -> Result<DropOfWeighingsResult, Refusal> {
         let mut check = Check::new();
-        let one = counted(self.drops_weighed, self.balance_readability_g, &mut check);
+        let one = counted(
+            Parameter::DropsWeighed,
+            self.drops_weighed,
+            self.balance_readability_g,
+            &mut check,
+        );
         check.finish()?;
         let one = one?;
         one.drop()?;
@@ -273,7 +287,12 @@ impl AsScoopedOfWeighings<'_> {
     /// Numbers out of their ranges; weighings that do not agree; a density that is not that of a powder.
     pub fn calculate(&self) -> Result<AsScoopedOfWeighingsResult, Refusal> {
         let mut check = Check::new();
-        let one = counted(self.scoops_weighed, self.balance_readability_g, &mut check);
+        let one = counted(
+            Parameter::ScoopsWeighed,
+            self.scoops_weighed,
+            self.balance_readability_g,
+            &mut check,
+        );
         let spoon: Volume = of(Parameter::SpoonVolume, self.spoon_volume_ml);
         let unsure: Volume = or_default(Parameter::VolumeUncertainty, self.volume_uncertainty_ml);
         check
