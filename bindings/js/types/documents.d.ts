@@ -4000,7 +4000,7 @@ export interface MixRequest {
    */
   phase?: Phase | null
   /**
-   * Temperature of the mix. Unit: °C; - 50 to 400. Default: 20.
+   * Temperature of the mix. Unit: °C; -50 to 400. Default: 20.
    */
   temperature?: MeasuredAmount | null
   /**
@@ -4581,7 +4581,7 @@ export interface AirRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   calculate: 'air'
@@ -4609,7 +4609,7 @@ export interface DegasRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   /**
@@ -4672,7 +4672,7 @@ export interface HeatRequest {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before heating, below the aim. Unit: °C; - 73 to 427.
+   * The temperature before heating, below the aim. Unit: °C; -73 to 427.
    */
   from: MeasuredAmount
   /**
@@ -4759,7 +4759,7 @@ export interface HeatHistoryRequest {
    */
   readings: ReadingEntry[]
   /**
-   * Temperature at which the time is counted. Unit: °C; - 73 to 427.
+   * Temperature at which the time is counted. Unit: °C; -73 to 427.
    */
   reference: MeasuredAmount
   /**
