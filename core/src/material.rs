@@ -51,6 +51,37 @@ impl Kind {
 }
 
 words! {
+    /// When a material goes into the pot.
+    pub enum Adding {
+        /// Before the pot is heated for the stage.
+        Cold = "cold",
+        /// After it, into the hot plastic.
+        Hot = "hot",
+    }
+}
+
+impl Kind {
+    /// When a material of this kind goes in, where the book does not say it: salt, flake and scent into the hot
+    /// plastic, all else cold (common practice, no source).
+    #[must_use]
+    pub const fn adding(self) -> Adding {
+        match self {
+            Self::Flake | Self::Salt | Self::Scent => Adding::Hot,
+            _ => Adding::Cold,
+        }
+    }
+
+    /// In how many portions it goes in, each stirred in before the next: salt in three (common practice, no source).
+    #[must_use]
+    pub const fn portions(self) -> u32 {
+        match self {
+            Self::Salt => 3,
+            _ => 1,
+        }
+    }
+}
+
+words! {
     /// A property of a material that a calculation may need.
     pub enum Property {
         /// True density; of a plastisol, that of the liquid.
@@ -143,6 +174,8 @@ pub struct Material {
     pub thickness: Option<Length>,
     /// Price per package.
     pub price: Option<Price>,
+    /// When it goes into the pot; `None`: as its kind does ([`Kind::adding`]).
+    pub add: Option<Adding>,
     /// Largest relative error of a dose of it that the shop accepts.
     pub tolerance: Option<f64>,
     /// Anything else worth knowing.
@@ -195,6 +228,7 @@ impl Material {
             cut: None,
             thickness: None,
             price: None,
+            add: None,
             tolerance: None,
             notes: None,
         }
@@ -334,6 +368,12 @@ impl Material {
     #[must_use]
     pub fn drop_is_calibrated(&self) -> bool {
         self.drop.is_some()
+    }
+
+    /// When it goes into the pot: as the book says, or as its kind does.
+    #[must_use]
+    pub fn adding(&self) -> Adding {
+        self.add.unwrap_or_else(|| self.kind.adding())
     }
 
     /// Volumetric expansion, 0 where the book states none (an [`Assumption`](crate::mix::Assumption)).

@@ -114,7 +114,7 @@ pub struct Measure {
 impl Measure {
     /// What the choice goes by, smallest first: the handling within the tolerance, outside it the
     /// deviation.
-    fn rank(&self) -> (bool, u64, u64, bool, Tool) {
+    pub(crate) fn rank(&self) -> (bool, u64, u64, bool, Tool) {
         let acts = u64::from(self.acts);
         let off = parts_per_billion(self.deviation.value);
         let (first, second) = if self.within { (acts, off) } else { (off, acts) };
@@ -133,21 +133,15 @@ pub struct Choice {
     pub others: Vec<Measure>,
 }
 
-impl Choice {
-    /// A cup filled to its marks, where `mass` was chosen so that it is just that; the other ways
-    /// are those of `choice`.
-    pub(super) fn to_the_marks(steps: Vec<Step>, mass: Mass, choice: Option<Self>) -> Self {
+impl Measure {
+    /// A cup filled to its marks, where `mass` was chosen so that it is just that.
+    pub(crate) fn to_the_marks(steps: Vec<Step>, mass: Mass) -> Self {
         let deviation = Ratio::from(0.0);
         let acts = steps.iter().fold(0_u32, |sum, step| match step {
             Step::Fill { times, .. } => sum.saturating_add(*times),
             _ => sum,
         });
-        let best = Measure { tool: Tool::Cup, steps, mass, deviation, acts, within: true };
-        let others = choice.into_iter().flat_map(|choice| {
-            let chosen = core::iter::once(choice.best);
-            chosen.chain(choice.others).filter(|other| other.tool != Tool::Cup)
-        });
-        Self { best, others: others.collect() }
+        Self { tool: Tool::Cup, steps, mass, deviation, acts, within: true }
     }
 }
 

@@ -26,6 +26,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt::Display;
 
+pub(crate) use self::bench::tool_uncertainty;
 use super::book::{BenchEntry, MaterialEntry, MoldEntry};
 use super::written::{Sourced, Written};
 use crate::bench::Bench;

@@ -7,13 +7,12 @@ use alloc::borrow::Cow;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::dosing::Dosing;
 use super::places::Places;
 use super::shelf::LeftOver;
 use super::stock::InStock;
 use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
-use crate::formula::{Formula, FormulaError, Recipe};
+use crate::formula::{Formula, FormulaError, Recipe, WrittenIn};
 use crate::material::ShotWindow;
 use crate::mix::{Assumption, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
@@ -100,8 +99,8 @@ pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaErr
 }
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.
-pub(crate) fn pool(book: &Book, day: &Day, dosing: &Dosing, faults: &mut Vec<Fault>) -> Pooled {
-    let mut recipes = Recipes::new(dosing);
+pub(crate) fn pool(book: &Book, day: &Day, faults: &mut Vec<Fault>) -> Pooled {
+    let mut recipes = Recipes::default();
     let mut batches = Batches::default();
     for (index, line) in day.lines.iter().enumerate() {
         if let Some(layers) = recipes.of_layers(&line.product.layers, book, index, faults) {
@@ -112,8 +111,8 @@ pub(crate) fn pool(book: &Book, day: &Day, dosing: &Dosing, faults: &mut Vec<Fau
 }
 
 /// The day's recipes, which are all different, and where to find them.
-struct Recipes<'a> {
-    dosing: &'a Dosing,
+#[derive(Default)]
+struct Recipes {
     all: Vec<DayRecipe>,
     /// By formulas and what becomes of their overlap: the place in `of_formulas`.
     by_formulas: Places,
@@ -123,12 +122,7 @@ struct Recipes<'a> {
     by_ratios: Places,
 }
 
-impl<'a> Recipes<'a> {
-    fn new(dosing: &'a Dosing) -> Self {
-        let (by_formulas, by_ratios) = (Places::default(), Places::default());
-        Self { dosing, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
-    }
-
+impl Recipes {
     /// Each layer's recipe by its index, and its share of the cavity.
     fn of_layers(
         &mut self,
@@ -179,7 +173,7 @@ impl<'a> Recipes<'a> {
             .filter_map(|&index| book.formulas.get(index))
             .map(|formula| formula.name.clone())
             .collect();
-        let recipe = DayRecipe::new(recipe, formulas, book, self.dosing)?;
+        let recipe = DayRecipe::new(recipe, formulas, book)?;
         let place = self.by_ratios.get_or(ratios, self.all.len());
         self.all.push(recipe);
         Ok(place)
@@ -240,12 +234,7 @@ impl Batches {
 }
 
 impl DayRecipe {
-    fn new(
-        recipe: Recipe,
-        formulas: Vec<String>,
-        book: &Book,
-        dosing: &Dosing,
-    ) -> Result<Self, RecipeError> {
+    fn new(recipe: Recipe, formulas: Vec<String>, book: &Book) -> Result<Self, RecipeError> {
         let unit = recipe.for_base(Mass::from_si(1.0))?;
         let window = shot_window(&recipe, &formulas, book)?;
         let hot_at = window.map_or_else(reference_temperature, |window| window.middle());
@@ -260,7 +249,7 @@ impl DayRecipe {
         let mut assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
         for ingredient in recipe.ingredients() {
             let material = book.materials.get(ingredient.material)?;
-            if !material.drop_is_calibrated() && dosing.is_dropped(ingredient.material) {
+            if !material.drop_is_calibrated() && ingredient.written == WrittenIn::Drops {
                 assumptions.push(Assumption::PharmacyDrop(ingredient.material));
             }
         }
@@ -377,7 +366,7 @@ mod tests {
         let book = book_from_text(BOOK).unwrap();
         let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
         let mut faults = Vec::new();
-        let pooled = pool(&book, &day, &Dosing::of(&book), &mut faults);
+        let pooled = pool(&book, &day, &mut faults);
         (pooled, faults)
     }
 

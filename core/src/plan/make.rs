@@ -7,7 +7,6 @@ use alloc::vec::Vec;
 use super::assign::{Assigned, WorkDraw, assign};
 use super::cost::{self, Served};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
-use super::dosing::Dosing;
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
 use super::process::{Heated, SinkLayer};
 use super::shelf::LeftOver;
@@ -34,8 +33,7 @@ impl Plan {
     /// bench cannot dose. A shelf where the build lacks the `solver`.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
-        let dosing = Dosing::of(book);
-        let Pooled { recipes, batches } = pool(book, day, &dosing, &mut faults);
+        let Pooled { recipes, batches } = pool(book, day, &mut faults);
         let shots: Vec<Option<Shots>> = batches
             .iter()
             .map(|batch| keep(shots(batch, &recipes, book), batch, &mut faults))
@@ -46,7 +44,6 @@ impl Plan {
         let shots: Vec<Shots> = shots.into_iter().flatten().collect();
         let workshop = Workshop {
             book,
-            dosing: &dosing,
             names: ToolNames::of(book),
             recipes: &recipes,
             batches: &batches,

@@ -19,7 +19,7 @@ use super::{MaterialMass, Off, Weigh};
 use crate::bench::MeasureError;
 use crate::book::{Book, Layer};
 use crate::fault::{Diagnose, Fault};
-use crate::formula::{Formula, Overlap, Recipe};
+use crate::formula::{Formula, Overlap, Recipe, WrittenIn};
 use crate::mix::{MaterialId, Mix, MixError, Phase};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::show::{Shown, part, text};
@@ -236,7 +236,10 @@ impl Mispour<'_> {
                 let total = self.pot.mass_of(material) + wanted;
                 let own = self.book.materials.get(material)?.tolerance;
                 let tolerance = own.unwrap_or(self.book.limits.tolerance);
-                additions.push((Addition { material, wanted, total }, tolerance));
+                let mut dosed = self.target.ingredients();
+                let dosed = dosed.find(|one| one.material == material);
+                let written = dosed.map_or(WrittenIn::Mass, |one| one.written);
+                additions.push((Addition { material, written, wanted, total }, tolerance));
             } else if self.target.contains(material) {
                 answer.nothing_of.push(self.name(material)?);
             }

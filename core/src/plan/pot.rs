@@ -13,7 +13,6 @@ use self::shots::{LayerShots, injector};
 pub(super) use self::shots::{Shots, shots};
 use super::Pot;
 use super::day::{Batch, DayRecipe};
-use super::dosing::Dosing;
 use super::precedence::FreshBase;
 use super::sequence;
 use super::tool_names::ToolNames;
@@ -21,6 +20,7 @@ use super::weigh::{self, Addition, Listed, WeighError};
 use crate::batch::{self, BatchError, Marks};
 use crate::bench::Step;
 use crate::book::{Book, Sprues};
+use crate::formula::WrittenIn;
 use crate::mix::MaterialId;
 use crate::quantity::{Mass, Measurable, Ratio, Volume};
 use crate::show::{Note, text};
@@ -51,7 +51,6 @@ pub(super) struct DrawDraft {
 /// What all pots of a day are built from.
 pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
-    pub(super) dosing: &'a Dosing,
     pub(super) names: ToolNames<'a>,
     pub(super) recipes: &'a [DayRecipe],
     pub(super) batches: &'a [Batch],
@@ -93,6 +92,19 @@ impl Raised {
     }
 }
 
+/// How well a pot's doses are kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Doses {
+    /// Each within its tolerance.
+    Kept,
+    /// As near as the bench comes.
+    Nearest,
+}
+
+/// A pot is not made larger than this many times its orders to be dosed within the tolerance (common practice, no
+/// source).
+const MOST_RAISED: f64 = 2.0;
+
 /// A stage in numbers.
 struct Part<'a> {
     draft: &'a StageDraft,
@@ -112,6 +124,22 @@ impl Workshop<'_> {
         for stage in &draft.stages {
             parts.push(self.part(stage, &materials)?);
         }
+        // What the bench cannot dose is no reason to make nothing: the nearest is made then, and the plan says so.
+        match self.in_smallest_cup(&parts, &materials, Doses::Kept) {
+            Err(error) if error.is_about_measuring() && parts.len() == 1 => {
+                self.in_smallest_cup(&parts, &materials, Doses::Nearest)
+            }
+            built => built,
+        }
+    }
+
+    /// Builds the pot in the smallest cup that holds it with its `doses`.
+    fn in_smallest_cup(
+        &self,
+        parts: &[Part<'_>],
+        materials: &[MaterialId],
+        doses: Doses,
+    ) -> Result<Built, PotError> {
         let mut cups: Vec<usize> = (0..self.book.tools.cups().len()).collect();
         cups.sort_by(|&a, &b| {
             let holds =
@@ -120,7 +148,7 @@ impl Workshop<'_> {
         });
         let mut last = PotError::Lost;
         for cup in cups {
-            match self.in_cup(cup, &parts, &materials) {
+            match self.in_cup(cup, parts, materials, doses) {
                 Ok(built) => return Ok(built),
                 Err(error) if error.wants_larger_cup() => last = error,
                 Err(error) => return Err(error),
@@ -189,6 +217,7 @@ impl Workshop<'_> {
         cup: usize,
         parts: &[Part<'_>],
         materials: &[MaterialId],
+        doses: Doses,
     ) -> Result<Built, PotError> {
         let first = parts.first().ok_or(PotError::Lost)?;
         let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
@@ -204,6 +233,7 @@ impl Workshop<'_> {
         let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
         let steps = Marks::Every { step: mark, capacity };
         let mut measured = steps.measure(wanted, base_fraction, base_density)?;
+        let most = measured.mix * MOST_RAISED;
         let mut undosed: Option<PotError> = None;
         loop {
             let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
@@ -212,31 +242,33 @@ impl Workshop<'_> {
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
                 (sequence, _) => sequence?,
             };
-            match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
-                Ok(lists) => {
-                    let pot = self.pot(cup, parts, sequence, lists)?;
-                    let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                    return Ok(Built { pot, raised });
-                }
-                Err(WeighError::Measure { material, tolerance, error }) => {
-                    if error.least().is_none() {
-                        return Err(PotError::Measure { material, error });
-                    }
-                    why = Some(format!(
-                        "the bench doses \"{material}\" to {} in no less",
-                        text::percent(Ratio::from(tolerance)).text
-                    ));
-                    let too_small = PotError::TooSmallToDose { material, tolerance, error };
-                    // One mark more: the least that works need not be one that works for every amount above it.
-                    let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
-                    measured = match steps.measure(more, base_fraction, base_density) {
-                        Err(BatchError::AboveMarks { .. }) => return Err(too_small),
-                        measured => measured?,
-                    };
-                    undosed = Some(too_small);
-                }
-                Err(WeighError::Mix(error)) => return Err(error.into()),
+            let lists = self.weigh_all(&sequence, parts, materials, (measurer, &measured))?;
+            let coarse = lists.iter().flatten().find_map(|one| Some((one, one.beyond()?)));
+            let Some((listed, error)) = coarse.filter(|_| doses == Doses::Kept) else {
+                let pot = self.pot(cup, parts, sequence, lists)?;
+                let raised = why.map(|why| Raised { why, need, mix: measured.mix });
+                return Ok(Built { pot, raised });
+            };
+            let (material, tolerance) = (listed.name().to_string(), listed.tolerance());
+            if error.least().is_none() {
+                return Err(PotError::Measure { material, error: error.clone() });
             }
+            why = Some(format!(
+                "the bench doses \"{material}\" to {} in no less",
+                text::percent(tolerance).text
+            ));
+            let (tolerance, error) = (tolerance.value, error.clone());
+            let too_small = PotError::TooSmallToDose { material, tolerance, error };
+            // One mark more: the least that works need not be one that works for every amount above it.
+            let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
+            measured = match steps.measure(more, base_fraction, base_density) {
+                Err(BatchError::AboveMarks { .. }) => return Err(too_small),
+                measured => measured?,
+            };
+            if measured.mix > most {
+                return Err(too_small);
+            }
+            undosed = Some(too_small);
         }
     }
 
@@ -281,11 +313,16 @@ impl Workshop<'_> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
+            let written = |material: MaterialId| {
+                let found = part.recipe.recipe.ingredients().find(|one| one.material == material);
+                found.map_or(WrittenIn::Mass, |ingredient| ingredient.written)
+            };
             let additions: Vec<Addition> = materials
                 .iter()
                 .zip(step.additions.iter().zip(&part.composition))
                 .map(|(&material, (&wanted, share))| Addition {
                     material,
+                    written: written(material),
                     wanted,
                     total: step.held * (share / parts_sum),
                 })
@@ -297,7 +334,7 @@ impl Workshop<'_> {
                 }
                 _ => None,
             };
-            lists.push(weigh::list(&additions, base, self.book, self.dosing)?);
+            lists.push(weigh::list(&additions, base, self.book, &self.names)?);
         }
         Ok(lists)
     }

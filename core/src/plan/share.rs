@@ -20,6 +20,7 @@ use super::{FromShelf, MaterialMass, Off, OnShelf, Pot, ShelfPart};
 use crate::bench::Balance;
 use crate::book::Book;
 use crate::fault::{Diagnose, Fault, Faults};
+use crate::formula::WrittenIn;
 use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio};
 use crate::show::{Note, Shown, text};
@@ -109,6 +110,8 @@ struct Sharing<'a> {
     parts: Vec<Vec<f64>>,
     /// Masses of each pot's first stage.
     pots: Vec<Vec<f64>>,
+    /// The measures that each pot's formula doses its materials in.
+    written: Vec<Vec<(MaterialId, WrittenIn)>>,
     /// Heats of each pot.
     heats: Vec<u32>,
     /// Each material's tolerance.
@@ -136,8 +139,11 @@ impl<'a> Sharing<'a> {
             found.ok_or_else(|| ShelfError::UnknownMaterial(name.clone()))
         };
         let mut wanted = Vec::with_capacity(pots.len());
+        let mut written = Vec::with_capacity(pots.len());
         for pot in pots {
             let list = pot.stages.first().map_or(&[][..], |stage| &stage.weigh);
+            let measures = list.iter().map(|one| Ok((id(&one.material)?, one.written_in)));
+            written.push(measures.collect::<Result<Vec<_>, ShelfError>>()?);
             let masses = list.iter().map(|one| Ok((id(&one.material)?, one.wanted.quantity)));
             wanted.push(masses.collect::<Result<Vec<_>, ShelfError>>()?);
         }
@@ -167,6 +173,7 @@ impl<'a> Sharing<'a> {
                 .iter()
                 .map(|list| materials.iter().map(|material| mass(list, material)).collect())
                 .collect(),
+            written,
             heats: pots.iter().map(heats).collect(),
             tolerance: tolerance.collect::<Result<_, MixError>>()?,
             materials,
@@ -211,7 +218,10 @@ impl<'a> Sharing<'a> {
             }
             let Some(pot) = self.pot(index, &weighed) else { continue };
             let filled = fill(&left_overs, &pot, &from, Ratio::default())?;
-            let rest = match list_to_mix(&self.additions(&filled), self.book) {
+            let rest = match list_to_mix(&self.additions(index, &filled), self.book) {
+                Ok(rest) if rest.list.iter().any(|one| one.beyond.is_some()) => {
+                    return Ok(Shared::NotMeasured(index));
+                }
                 Ok(rest) => rest,
                 Err(WeighError::Measure { .. }) => return Ok(Shared::NotMeasured(index)),
                 Err(WeighError::Mix(error)) => return Err(error.into()),
@@ -239,15 +249,24 @@ impl<'a> Sharing<'a> {
     }
 
     /// What is still to be added, each with what the left-overs leave of its tolerance.
-    fn additions(&self, filled: &Filled) -> Vec<(Addition, f64)> {
+    fn additions(&self, pot: usize, filled: &Filled) -> Vec<(Addition, f64)> {
         let brought = self.brought(filled);
         let each = self.materials.iter().zip(&filled.fresh).zip(&brought);
         each.zip(filled.off.iter().zip(&self.tolerance))
             .map(|(((&material, &wanted), &brought), (off, tolerance))| {
                 let total = wanted + brought;
-                (Addition { material, wanted, total }, tolerance - off.value.abs())
+                let written = self.written_in(pot, material);
+                let addition = Addition { material, written, wanted, total };
+                (addition, tolerance - off.value.abs())
             })
             .collect()
+    }
+
+    /// The measure that the formula of `pot` doses a material in.
+    fn written_in(&self, pot: usize, material: MaterialId) -> WrittenIn {
+        let mut of = self.written.get(pot).into_iter().flatten();
+        let found = of.find(|(other, _)| *other == material);
+        found.map_or(WrittenIn::Mass, |(_, written)| *written)
     }
 
     /// What the left-overs bring of each material.

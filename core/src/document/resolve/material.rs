@@ -72,6 +72,7 @@ impl Resolver {
         fill(&mut material.drop, drop);
         fill(&mut material.shot_window, self.shot_window(path, entry));
         fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
+        fill(&mut material.add, entry.add);
         fill(&mut material.notes, entry.notes.clone());
         material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
         self.heat_and_flake(path, entry, &mut material);

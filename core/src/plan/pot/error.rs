@@ -11,6 +11,7 @@ use crate::mix::MixError;
 use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
+use crate::plan::weigh::WeighError;
 use crate::shot::ShotError;
 
 /// Why a pot cannot be made.
@@ -41,6 +42,15 @@ pub(in crate::plan) enum PotError {
     Precedence(#[from] PrecedenceError),
     #[error(transparent)]
     Split(#[from] SplitError),
+}
+
+impl From<WeighError> for PotError {
+    fn from(error: WeighError) -> Self {
+        match error {
+            WeighError::Measure { material, error } => Self::Measure { material, error },
+            WeighError::Mix(error) => Self::Mix(error),
+        }
+    }
 }
 
 impl PotError {

@@ -11,7 +11,7 @@ use crate::plan::day::{Batch, DayRecipe};
 use crate::plan::doubt::{self, Taking};
 use crate::plan::process::{self, Heated};
 use crate::plan::sequence::Sequence;
-use crate::plan::weigh::Listed;
+use crate::plan::weigh::{Listed, Tools};
 use crate::plan::{Draw, Pieces, Pot, Stage, flakes};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio};
 use crate::show::text;
@@ -42,7 +42,7 @@ impl Workshop<'_> {
             }
             sprues -= step.returned;
             let weigh =
-                list.iter().map(|one| one.told(self.book, self.dosing, &self.names)).collect();
+                list.iter().map(|one| one.told(Tools::new(&self.names, self.book))).collect();
             takings.extend(list.into_iter().filter_map(Listed::taking));
             let density_uncertainty = doubt::density(&takings, &self.names, self.book);
             let unsure = density_uncertainty.as_ref().map(|unsure| unsure.quantity);
