@@ -86,6 +86,15 @@ pub struct Formula {
     pub doses: Vec<Dose>,
 }
 
+impl Formula {
+    /// Whether nothing is known of it yet: it names no base and doses nothing.
+    #[must_use]
+    pub fn is_to_be_found(&self) -> bool {
+        let is_nothing = |dose: &Dose| dose.amount.value().is_zero();
+        self.base.is_empty() && self.doses.iter().all(is_nothing)
+    }
+}
+
 words! {
     /// What happens when two formulas that are combined dose the same material.
     pub enum Overlap {

@@ -370,6 +370,20 @@ impl Material {
         self.drop.is_some()
     }
 
+    /// Whether it says of a density or of its drop how sure that is.
+    #[must_use]
+    pub fn states_uncertainty(&self) -> bool {
+        let is_above_zero = |unsure: Option<f64>| unsure.is_some_and(|unsure| unsure > 0.0);
+        let densities = [&self.density, &self.fused, &self.as_scooped];
+        let mut densities = densities.into_iter().flatten();
+        let drop = self.drop.as_ref().and_then(|drop| match drop {
+            Drop::Mass(mass) => mass.uncertainty.map(Measurable::si),
+            Drop::Volume(volume) => volume.uncertainty.map(Measurable::si),
+        });
+        densities.any(|one| is_above_zero(one.uncertainty.map(Measurable::si)))
+            || is_above_zero(drop)
+    }
+
     /// When it goes into the pot: as the book says, or as its kind does.
     #[must_use]
     pub fn adding(&self) -> Adding {

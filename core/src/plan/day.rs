@@ -91,6 +91,15 @@ pub(crate) struct Pooled {
     pub(crate) batches: Vec<Batch>,
 }
 
+/// The recipe of a layer that is to be poured.
+fn poured(layer: &Layer, book: &Book) -> Result<Recipe, FormulaError> {
+    let mut formulas = layer.formulas.iter().filter_map(|&index| book.formulas.get(index));
+    match formulas.find(|formula| formula.is_to_be_found()) {
+        Some(formula) => Err(FormulaError::ToBeFound(formula.name.clone())),
+        None => recipe_of(layer, book),
+    }
+}
+
 /// The recipe of a layer.
 pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaError> {
     let formulas: Vec<&Formula> =
@@ -155,7 +164,7 @@ impl Recipes {
         let mut keep = |error: &dyn Diagnose| {
             faults.push(Fault::at(alloc::format!("/lines/{line}"), error));
         };
-        let recipe = recipe_of(layer, book).map_err(|error| keep(&error)).ok();
+        let recipe = poured(layer, book).map_err(|error| keep(&error)).ok();
         let place = recipe
             .and_then(|recipe| self.intern(recipe, layer, book).map_err(|error| keep(&error)).ok());
         self.of_formulas.push(place);
@@ -405,6 +414,29 @@ mod tests {
             pooled(r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#);
         let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
         assert_eq!(told, [("/lines/0", "shot-windows-apart")]);
+    }
+
+    // A color without doses is no order for clear pieces; plain plastisol names its base.
+    #[test]
+    fn an_empty_formula_is_to_be_found() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        document["formulas"]["moss"] = serde_json::json!({ "per": "1 cup", "doses": {} });
+        document["formulas"]["dawn"] = serde_json::json!({ "per": "1 cup", "doses": { "red": "0 drops" } });
+        document["formulas"]["plain"] =
+            serde_json::json!({ "per": "1 cup", "base": "clear", "doses": {} });
+        let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
+        let line = |formulas: &str| {
+            alloc::format!(
+                r#"{{ "order": "1", "mold": "worm", "formulas": [{formulas}], "pieces": 3 }}"#
+            )
+        };
+        let lines = [line(r#""moss", "body""#), line(r#""plain""#), line(r#""dawn", "body""#)];
+        let day = orders_from_text(&orders(&lines.join(",")), &book).unwrap();
+        let faults = crate::plan::Plan::make(&book, &day).unwrap_err();
+        let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+        assert_eq!(told, [("/lines/0", "formula-to-be-found"), ("/lines/2", "formula-to-be-found")]);
+        let day = orders_from_text(&orders(&line(r#""plain""#)), &book).unwrap();
+        assert!(crate::plan::Plan::make(&book, &day).is_ok());
     }
 
     #[test]

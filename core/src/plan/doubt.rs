@@ -95,7 +95,16 @@ pub(super) fn density(
         let material = book.materials.get(taking.material).ok()?;
         dosed.push(Dosed { material, taken, share: taking.share });
     }
-    density_uncertainty(&dosed, &book.unsure).ok().map(text::density)
+    density_uncertainty(&dosed, &book.unsure).ok().map(text::unsure_density)
+}
+
+/// Whether the book says of any number that these rest on how sure it is: what is known of the tools alone is no
+/// uncertainty of a density.
+pub(super) fn is_stated(takings: &[Taking], book: &Book) -> bool {
+    takings.iter().any(|taking| {
+        let material = book.materials.get(taking.material);
+        material.is_ok_and(Material::states_uncertainty)
+    })
 }
 
 /// Standard uncertainty of a piece's weight, or of a layer's with `share` of the cavity, from the cavity's and from
@@ -111,7 +120,8 @@ pub(super) fn piece(
     let (cold, hot) = (Measured::new(melt.cold, density?), Measured::exact(melt.hot));
     let inputs = PieceInputs::of_densities(layer, &cold, &hot, melt.voids, feed);
     let estimate = piece_weight(&inputs).ok()?;
-    Some(text::mass(estimate.uncertainty))
+    let is_known = estimate.uncertainty > Mass::default();
+    is_known.then(|| text::unsure_mass(estimate.uncertainty))
 }
 
 fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {

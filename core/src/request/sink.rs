@@ -120,7 +120,7 @@ impl SinkRequest {
         };
         Some(SinkResponse {
             density: text::density(density),
-            density_uncertainty: unsure.map(text::density),
+            density_uncertainty: unsure.map(text::unsure_density),
             speed: text::speed(fall.speed),
             slowest: text::speed(fall.trust.slowest),
             fastest: text::speed(fall.trust.fastest),

@@ -45,6 +45,7 @@ impl Workshop<'_> {
                 list.iter().map(|one| one.told(Tools::new(&self.names, self.book))).collect();
             takings.extend(list.into_iter().filter_map(Listed::taking));
             let density_uncertainty = doubt::density(&takings, &self.names, self.book);
+            let is_stated = doubt::is_stated(&takings, self.book);
             let unsure = density_uncertainty.as_ref().map(|unsure| unsure.quantity);
             let draws = self.draws(part, spare, unsure)?;
             let stays = (step.carried / step.held).value;
@@ -58,7 +59,7 @@ impl Workshop<'_> {
                 holds: text::mass(step.held),
                 fills: text::volume(step.held / part.recipe.liquid, system),
                 density: text::density(part.recipe.melt.cold),
-                density_uncertainty,
+                density_uncertainty: density_uncertainty.filter(|_| is_stated),
                 solids: text::percent(Ratio::from(solids)),
                 shoot_from: window.map(|window| text::temperature(window.low, system)),
                 shoot_to: window.map(|window| text::temperature(window.high, system)),

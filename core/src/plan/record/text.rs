@@ -7,6 +7,7 @@ use core::fmt;
 
 use super::{DrawRecord, PieceRecord, PotRecord, Record, StageRecord};
 use crate::plan::page::{Page, counted, cut, past};
+use crate::quantity::Mass;
 
 /// The record as text, by `Display`.
 #[derive(Debug, Clone, Copy)]
@@ -136,8 +137,8 @@ fn piece_words(pieces: &PieceRecord) -> String {
         (Some(good), None) => format!(", {good} good"),
         _ => String::new(),
     };
-    let scatter =
-        pieces.deviation.as_ref().map(|one| format!(" ± {}", one.text)).unwrap_or_default();
+    let scatter = pieces.deviation.as_ref().filter(|one| one.quantity > Mass::default());
+    let scatter = scatter.map(|one| format!(" ± {}", one.text)).unwrap_or_default();
     let planned = pieces.planned.as_ref().map(|one| format!(", {} planned", one.text));
     let weighs = pieces.weighs.as_ref().map(|weighs| {
         format!(
