@@ -3,6 +3,7 @@
 use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 
 use crate::density::{DensityError, ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
@@ -180,6 +181,8 @@ pub struct Material {
     pub tolerance: Option<f64>,
     /// Anything else worth knowing.
     pub notes: Option<String>,
+    /// Which of its densities the book does not state, so that a usual one stands in its place.
+    pub borrowed: Vec<Property>,
 }
 
 /// How a spoon or a cup of a material becomes a mass.
@@ -231,6 +234,7 @@ impl Material {
             add: None,
             tolerance: None,
             notes: None,
+            borrowed: Vec::new(),
         }
     }
 
@@ -368,6 +372,13 @@ impl Material {
     #[must_use]
     pub fn drop_is_calibrated(&self) -> bool {
         self.drop.is_some()
+    }
+
+    /// How a volume of it becomes a mass ([`Material::by_volume`]): by a number of the shop's own, and not a borrowed one.
+    #[must_use]
+    pub fn is_borrowed_by_volume(&self) -> bool {
+        let property = if self.is_scooped() { Property::AsScooped } else { Property::Density };
+        self.borrowed.contains(&property)
     }
 
     /// Whether it says of a density or of its drop how sure that is.

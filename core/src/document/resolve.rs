@@ -6,6 +6,7 @@
 mod actuals;
 mod bench;
 mod book;
+mod borrow;
 mod costing;
 mod date;
 mod formula;
@@ -23,6 +24,7 @@ mod vacuum;
 use alloc::collections::BTreeSet;
 use alloc::format;
 use alloc::string::{String, ToString};
+use alloc::sync::Arc;
 use alloc::vec::Vec;
 use core::fmt::Display;
 
@@ -47,7 +49,7 @@ pub(crate) struct Resolver {
     /// Those found so far.
     pub(crate) faults: Vec<Fault>,
     /// The starter table, read when the first material is like one of its rows.
-    starter: Option<Materials>,
+    starter: Option<Arc<Materials>>,
     /// Formulas that were found to combine, so that a thousand order lines try them once.
     combined: BTreeSet<(Vec<usize>, Overlap)>,
 }

@@ -12,7 +12,7 @@ use super::shelf::LeftOver;
 use super::stock::InStock;
 use crate::book::{Book, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
-use crate::formula::{Formula, FormulaError, Recipe, WrittenIn};
+use crate::formula::{Formula, FormulaError, Recipe};
 use crate::material::ShotWindow;
 use crate::mix::{Assumption, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
@@ -256,12 +256,6 @@ impl DayRecipe {
         };
         let liquid = unit.mass() / unit.volume(&book.materials, Phase::Liquid)?;
         let mut assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
-        for ingredient in recipe.ingredients() {
-            let material = book.materials.get(ingredient.material)?;
-            if !material.drop_is_calibrated() && ingredient.written == WrittenIn::Drops {
-                assumptions.push(Assumption::PharmacyDrop(ingredient.material));
-            }
-        }
         for part in recipe.base() {
             if book.materials.get(part.material)?.shot_window.is_none() {
                 assumptions.push(Assumption::NoShotWindow(part.material));
@@ -421,7 +415,8 @@ mod tests {
     fn an_empty_formula_is_to_be_found() {
         let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
         document["formulas"]["moss"] = serde_json::json!({ "per": "1 cup", "doses": {} });
-        document["formulas"]["dawn"] = serde_json::json!({ "per": "1 cup", "doses": { "red": "0 drops" } });
+        document["formulas"]["dawn"] =
+            serde_json::json!({ "per": "1 cup", "doses": { "red": "0 drops" } });
         document["formulas"]["plain"] =
             serde_json::json!({ "per": "1 cup", "base": "clear", "doses": {} });
         let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
@@ -434,7 +429,10 @@ mod tests {
         let day = orders_from_text(&orders(&lines.join(",")), &book).unwrap();
         let faults = crate::plan::Plan::make(&book, &day).unwrap_err();
         let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
-        assert_eq!(told, [("/lines/0", "formula-to-be-found"), ("/lines/2", "formula-to-be-found")]);
+        assert_eq!(
+            told,
+            [("/lines/0", "formula-to-be-found"), ("/lines/2", "formula-to-be-found")]
+        );
         let day = orders_from_text(&orders(&line(r#""plain""#)), &book).unwrap();
         assert!(crate::plan::Plan::make(&book, &day).is_ok());
     }
@@ -448,9 +446,11 @@ mod tests {
         let day = orders_from_text(&orders(line), &book).unwrap();
         let plan = crate::plan::Plan::make(&book, &day).unwrap();
         let codes: Vec<&str> = plan.assumptions.iter().map(|note| &*note.code).collect();
-        for code in ["fused-as-liquid", "no-expansion", "pharmacy-drop", "feed-not-known"] {
+        for code in ["fused-as-liquid", "no-expansion", "feed-not-known"] {
             assert!(codes.contains(&code), "{code} of {codes:?}");
         }
         assert!(!codes.contains(&"no-shot-window"));
+        let borrowed: Vec<&str> = plan.borrowed.iter().map(|one| &*one.code).collect();
+        assert_eq!(borrowed, ["pharmacy-drop"]);
     }
 }

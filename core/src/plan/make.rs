@@ -5,6 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::assign::{Assigned, WorkDraw, assign};
+use super::borrowed::borrowed;
 use super::cost::{self, Served};
 use super::day::{Batch, Day, DayRecipe, FEED_NOT_KNOWN, Line, Pooled, pool};
 use super::pot::{Built, PotDraft, PotError, Shots, Workshop, letter, shots};
@@ -83,6 +84,7 @@ impl Plan {
             stock: Vec::new(),
             cost: None,
             proof: made.proof,
+            borrowed: borrowed(&recipes, book)?,
             assumptions,
         };
         plan.use_shelf(book, &day.shelf)?;
@@ -474,12 +476,6 @@ fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<
             "no-expansion",
             format!(
                 "Expansion not known of {names}: taken as none, so that shots are reckoned a little heavy."
-            ),
-        ),
-        Assumption::PharmacyDrop(_) => (
-            "pharmacy-drop",
-            format!(
-                "Drop never weighed of {names}: taken as 1/20 mL, which may be a third off. Weigh 50 drops."
             ),
         ),
         Assumption::NoShotWindow(_) => (

@@ -3,6 +3,7 @@
 
 mod assign;
 mod bits;
+pub mod borrowed;
 pub mod correction;
 pub mod cost;
 pub mod cover;
@@ -33,6 +34,7 @@ pub(crate) mod weigh;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+pub use borrowed::Borrowed;
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
 pub use flakes::FlakeCount;
@@ -78,6 +80,8 @@ part! {
         pub proof: Proof,
         /// The water that sink rates are told for.
         pub water: Option<SinkWater>,
+        /// Numbers that the book does not state, what the plan takes in their place, and which to measure first.
+        pub borrowed: Vec<Borrowed>,
         /// What the plan had to assume, since the book does not say it.
         pub assumptions: Vec<Note>,
         /// What can hurt somebody.

@@ -10,10 +10,10 @@ use core::fmt;
 
 use super::page::{Page, broken, counted, cut, past};
 use super::process::too_much_heat;
-use super::{Draw, Plan, PlannedLine, Pot, ProofReason, Stage, Way, Weigh, WorkFrom};
+use super::{Borrowed, Draw, Plan, PlannedLine, Pot, ProofReason, Stage, Way, Weigh, WorkFrom};
 use crate::bench::Tool;
 use crate::caution::Caution;
-use crate::material::{Adding, Kind};
+use crate::material::{Adding, Kind, Property};
 use crate::quantity::Mass;
 
 /// Columns of the spoon measures in a weigh list.
@@ -355,6 +355,28 @@ impl Page {
         }
     }
 
+    /// Numbers that the book does not state, what would gain most first.
+    fn borrowed(&mut self, list: &[Borrowed]) {
+        if list.is_empty() {
+            return;
+        }
+        self.line("");
+        self.line("BORROWED NUMBERS: measure the first of these first");
+        for one in list {
+            let what = match one.property {
+                Property::AsScooped => "density as scooped",
+                property => property.word(),
+            };
+            self.wrapped(
+                "  - ",
+                &format!(
+                    "{} {what}, taken as {} ({}): makes a piece's weight unsure by {}. {}",
+                    one.material, one.value, one.source, one.gain.text, one.how
+                ),
+            );
+        }
+    }
+
     fn notes(&mut self, plan: &Plan) {
         self.line("");
         self.rule('=');
@@ -369,6 +391,7 @@ impl Page {
                 self.wrapped("  - ", &note.message);
             }
         }
+        self.borrowed(&plan.borrowed);
         self.line("");
         self.line("CAUTIONS");
         for caution in &plan.cautions {

@@ -152,8 +152,12 @@ pub(crate) fn choose(
     // A drop that nobody weighed may be a third off. It is true all the same where the formula counts drops itself,
     // for then as many drops as it says are right, whatever they weigh.
     let counted = material.drop_is_calibrated() || written == WrittenIn::Drops;
+    // A borrowed density measures where the formula asks for a volume, and where there is no balance.
+    let is_weighed = written != WrittenIn::Volume && tools.bench().balance().is_some();
+    let by_volume = material.by_volume(purpose).ok();
+    let by_volume = by_volume.filter(|_| !(is_weighed && material.is_borrowed_by_volume()));
     let manner = Manner {
-        by_volume: material.by_volume(purpose).ok().map(crate::material::ByVolume::density),
+        by_volume: by_volume.map(crate::material::ByVolume::density),
         drop: if counted { material.drop_mass(purpose).ok() } else { None },
     };
     let found = tools.bench().measure(wanted, &manner, Ratio::from(tolerance));

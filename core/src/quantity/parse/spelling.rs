@@ -35,9 +35,9 @@ pub(super) fn look_up(written: &str) -> Found {
     if let Some((_, _, readings)) = ambiguous {
         return Found::Ambiguous(readings);
     }
-    let kitchen = KITCHEN_WORDS.iter().find(|(one, many, _)| {
-        name.eq_ignore_ascii_case(one) || name.eq_ignore_ascii_case(many)
-    });
+    let kitchen = KITCHEN_WORDS
+        .iter()
+        .find(|(one, many, _)| name.eq_ignore_ascii_case(one) || name.eq_ignore_ascii_case(many));
     kitchen.map_or(Found::Unknown, |(word, _, part)| Found::Kitchen(word, *part))
 }
 
