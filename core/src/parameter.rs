@@ -162,7 +162,6 @@ parameters! {
     timed_specific_heat: "Specific heat of what was timed; that of the mix where left out.", "J/(g.K)", "above 0";
     timings: "Heatings that the shop has timed, all at one setting.", "none", "one or more";
     to: "The unit that is wanted, by trade symbol or UCUM code.", "none", "a unit of the same dimension";
-    written_in: "The measure that the formula doses the material in; a mass where left out.", "none", "mass, volume or drops";
     tolerance: "Largest relative error that is accepted; the material's own, or 5 %, where left out.", "1", "above 0 % to below 100 %";
     trace: "Share of the pot's mass up to which a material that does not belong in it is let pass; none where left out.", "1", "0 % to 100 %";
     vacuum: "The vacuum, and what a pot does in it.", "none", "as in a book";
@@ -173,4 +172,5 @@ parameters! {
     weights: "What the pieces weigh, one by one.", "g", "two or more, above 0";
     work_rate: "The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given.", "none", "a price per time";
     work_time: "How long the work takes; none where left out.", "s", "0 or more";
+    written_in: "The measure that the formula doses the material in; a mass where left out.", "none", "mass, volume or drops";
 }

@@ -98,7 +98,8 @@ pub(crate) fn list<'a>(
         let to_the_marks =
             to_the_marks.map(|(_, steps)| Measure::to_the_marks(steps.clone(), addition.wanted));
         let ways =
-            choose(material, addition.wanted, of_addition, addition.written, to_the_marks, tools)?;
+            choose(material, addition.wanted, of_addition, addition.written, to_the_marks, tools)
+                .map_err(|error| WeighError::of(material, error))?;
         list.push(Listed { material, addition: *addition, tolerance, ways: Some(ways) });
     }
     list.sort_by_key(|listed| (listed.material.adding(), listed.material.kind));
@@ -126,7 +127,7 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
                 let listed = Listed { material, addition: *addition, tolerance: own, ways };
                 made.list.push(listed.told(tools));
             }
-            Err(error) if share > *tolerance => return Err(error),
+            Err(error) if share > *tolerance => return Err(WeighError::of(material, error)),
             _ => made.left_out.push(addition.material),
         }
     }
@@ -147,7 +148,7 @@ pub(crate) fn choose(
     written: WrittenIn,
     to_the_marks: Option<Measure>,
     tools: Tools<'_>,
-) -> Result<Ways, WeighError> {
+) -> Result<Ways, MeasureError> {
     let purpose = "measuring it at the bench";
     // A drop that nobody weighed may be a third off. It is true all the same where the formula counts drops itself,
     // for then as many drops as it says are right, whatever they weigh.
@@ -169,9 +170,7 @@ pub(crate) fn choose(
             (nearest, Some(MeasureError::NotReached { wanted, tolerance, tools }))
         }
         Err(MeasureError::NoTool) if to_the_marks.is_some() => (Vec::new(), None),
-        Err(error) => {
-            return Err(WeighError::Measure { material: material.name.clone(), error });
-        }
+        Err(error) => return Err(error),
     };
     all.retain(is_no_filling);
     let beyond = beyond.filter(|_| to_the_marks.is_none());
@@ -184,9 +183,7 @@ pub(crate) fn choose(
         (!one.within, is_open && !is_own, error, !is_own, one.rank())
     });
     let mut all = all.into_iter();
-    let no_tool =
-        || WeighError::Measure { material: material.name.clone(), error: MeasureError::NoTool };
-    let best = all.next().ok_or_else(no_tool)?;
+    let best = all.next().ok_or(MeasureError::NoTool)?;
     Ok(Ways { best, others: all.collect(), beyond })
 }
 
@@ -353,6 +350,12 @@ pub(crate) enum WeighError {
     /// A material is not in the table.
     #[error(transparent)]
     Mix(#[from] MixError),
+}
+
+impl WeighError {
+    fn of(material: &Material, error: MeasureError) -> Self {
+        Self::Measure { material: material.name.clone(), error }
+    }
 }
 
 impl Diagnose for WeighError {
