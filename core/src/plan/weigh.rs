@@ -138,12 +138,18 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
 /// Rounding that hides behind the scatter of a level spoon, 3 % (common practice, no source).
 const FINE: f64 = 0.02;
 
+/// How unsure the density of a liquid counts of which the book does not say it, to choose between ways alone (common
+/// practice, no source).
+const UNSTATED_LIQUID: f64 = 0.05;
+
+/// The same of a density as scooped: from loose to settled (common practice, no source).
+const UNSTATED_SCOOPED: f64 = 0.1;
+
 /// The ways to measure `wanted` of a material within `tolerance`; `to_the_marks` is one that there is besides.
 ///
 /// The measure that the dose is written in comes first, and another before it where that is surer. How sure a way is
-/// counts by what its tool and the conversion from the dose's own measure leave unsure, and by its rounding:
-/// √(u² + d²), to a tenth of a per cent. A conversion by a number of whose uncertainty nothing is known is never surer.
-/// Of ways that are as sure, that with the least handling comes first.
+/// counts by what its tool and the conversion from the dose's own measure leave unsure, and by its rounding, to a tenth
+/// of a per cent. Of ways that are as sure, that with the least handling comes first.
 pub(crate) fn choose(
     material: &Material,
     wanted: Mass,
@@ -195,14 +201,25 @@ pub(crate) fn choose(
     all.extend(to_the_marks);
     all.sort_by_cached_key(|one| {
         let is_own = is_own(one.tool, written);
-        let sure = doubt_of(material, &one.steps, written, tools.names, tools.unsure);
-        let (doubt, is_open) = sure.unwrap_or((1.0, true));
-        let error = libm::round(libm::hypot(doubt, one.deviation.value) * 1e3) as u64;
-        (!one.within, one.within && is_open && !is_own, error, !is_own, one.rank())
+        let thousandths = libm::round(error(one, material, written, tools) * 1e3) as u64;
+        (!one.within, thousandths, !is_own, one.rank())
     });
     let mut all = all.into_iter();
     let best = all.next().ok_or(MeasureError::NoTool)?;
     Ok(Ways { best, others: all.collect(), beyond })
+}
+
+/// What a way errs by against the dose as it is written, relative: what is unsure of it, and its rounding, √(u² + d²).
+fn error(way: &Measure, material: &Material, written: WrittenIn, tools: Tools<'_>) -> f64 {
+    let doubt = doubt_of(material, &way.steps, written, tools.names, tools.unsure);
+    let (doubt, is_open) = doubt.unwrap_or((1.0, true));
+    // The formula's own measure needs no density; another's may be one that nobody has called sure.
+    let density = match is_open && !is_own(way.tool, written) {
+        true if material.is_scooped() => UNSTATED_SCOOPED,
+        true => UNSTATED_LIQUID,
+        false => 0.0,
+    };
+    libm::sqrt(doubt * doubt + density * density + way.deviation.value * way.deviation.value)
 }
 
 /// Whether a tool measures in what a dose is written in.
@@ -478,13 +495,25 @@ mod tests {
         assert!(tools(&weigh).contains(&Tool::Spoons));
     }
 
-    // 16.3 g of a liquid of 1.05 g/mL: a tablespoon is 4.8 % short, the quarter teaspoon upon it makes it good.
+    // 13.8 g of a liquid of 1.02 g/mL: a tablespoon is 9 % too much, which is worse than any density of a liquid.
+    #[test]
+    fn a_spoon_that_is_far_off_gives_way_to_the_balance() {
+        let mut book =
+            book(&[("red", "density", "1.02 g/mL"), ("red", "tolerance", "10 %")], "0.1 g");
+        let weigh = one(&book, "red", 13.8, WrittenIn::Volume);
+        assert_eq!(weigh.best.measure, "13.8 g");
+        let spoons = weigh.others.iter().find(|way| way.tool == Tool::Spoons).unwrap();
+        assert_eq!((&*spoons.measure, &*spoons.off.text), ("1 tbsp", "+9.3 %"));
+        book.unsure.spoon_level = Ratio::from(0.0);
+        assert_eq!(one(&book, "red", 13.8, WrittenIn::Volume).best.tool, Tool::Balance);
+    }
+
+    // 16.8 g of a liquid of 1.05 g/mL: a tablespoon is 7.6 % short, the quarter teaspoon upon it makes it good.
     #[test]
     fn one_spoon_more_is_taken_where_it_makes_good_what_one_lacks() {
-        let book = book(&[], "0.1 g");
-        let weigh = one(&book, "red", 16.3, WrittenIn::Volume);
-        assert_eq!(weigh.best.measure, "1 tbsp + 1/4 tsp");
-        assert_eq!(weigh.best.off.text, "+3.2 %");
+        let book = book(&[("red", "tolerance", "10 %")], "0.1 g");
+        let weigh = one(&book, "red", 16.8, WrittenIn::Volume);
+        assert_eq!((&*weigh.best.measure, &*weigh.best.off.text), ("1 tbsp + 1/4 tsp", "+0.1 %"));
     }
 
     #[test]
@@ -494,8 +523,7 @@ mod tests {
         assert_eq!(tools(&weigh), [Tool::Balance, Tool::Spoons]);
     }
 
-    // The star marks no way that is less sure: of all ways within the tolerance the chosen one errs least, or it is the
-    // formula's own and nothing is known of how sure the others are.
+    // The star marks no way that is less sure: of all ways within the tolerance the chosen one errs least.
     #[rstest]
     fn the_chosen_way_is_never_the_less_sure_one(
         #[values(WrittenIn::Mass, WrittenIn::Volume, WrittenIn::Drops)] written: WrittenIn,
