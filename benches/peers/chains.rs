@@ -11,7 +11,7 @@ use std::process::{Command, ExitCode, Stdio};
 use std::time::Instant;
 
 use pourwright::book::Book;
-use pourwright::document;
+use pourwright::document::LoadedBook;
 use pourwright::formula::{Overlap, Recipe};
 use pourwright::plan::cover::fewest_chains;
 use pourwright::plan::precedence::{Composition, FreshBase, Precedence};
@@ -67,7 +67,8 @@ fn compare(python: String) -> Result<(), String> {
 
 /// Every color of a shop in every body, all different.
 fn recipes(formulas: usize) -> Result<Vec<Recipe>, String> {
-    let book = document::book_from_text(&day::book(formulas)).map_err(|f| f.to_string())?;
+    let book = LoadedBook::from_text(&day::book(formulas)).map_err(|f| f.to_string())?;
+    let book = book.ready();
     let (bodies, colors): (Vec<usize>, Vec<usize>) = (0..book.formulas.len())
         .partition(|index| book.formulas.get(*index).is_some_and(|f| !f.base.is_empty()));
     let mut recipes: Vec<Recipe> = Vec::new();

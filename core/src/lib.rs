@@ -48,9 +48,12 @@ pub mod plan;
 pub mod price;
 pub mod process;
 pub mod quantity;
+pub mod record;
 #[cfg(feature = "document")]
 pub mod request;
 pub mod salt;
+#[cfg(feature = "schema")]
+pub mod schema;
 pub mod shot;
 pub mod show;
 pub mod softener;

@@ -1,7 +1,7 @@
 //! The examples of the README do what it says.
 
-use pourwright::plan::Plan;
-use pourwright::{document, request};
+use pourwright::document::LoadedBook;
+use pourwright::request;
 
 /// The fenced blocks of `language` in the README.
 fn blocks(language: &str) -> Vec<String> {
@@ -19,11 +19,9 @@ fn blocks(language: &str) -> Vec<String> {
 #[test]
 fn the_book_and_orders_of_the_readme_plan() {
     let json = blocks("json");
-    let book = document::book_from_text(&json[0]).unwrap_or_else(|faults| panic!("{faults}"));
-    let day =
-        document::orders_from_text(&json[1], &book).unwrap_or_else(|faults| panic!("{faults}"));
-    let plan = Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"));
-    assert_eq!(plan.pots.len(), 1);
+    let book = LoadedBook::from_text(&json[0]).unwrap_or_else(|faults| panic!("{faults}"));
+    let made = book.plan_text(&json[1]).unwrap_or_else(|faults| panic!("{faults}"));
+    assert_eq!(made.plan.pots.len(), 1);
 }
 
 #[test]
@@ -39,7 +37,7 @@ fn the_requests_of_the_readme_are_answered() {
 fn the_readme_names_every_field() {
     let readme = crate::read("README.md");
     for name in ["book", "orders"] {
-        let schema = pourwright::document::schema::schema(name).unwrap();
+        let schema = pourwright::schema::schema(name).unwrap();
         let schema = serde_json::to_value(schema).unwrap();
         let parts = schema["$defs"].as_object().unwrap().values().chain([&schema]);
         for part in parts {

@@ -2,10 +2,9 @@
 
 use alloc::sync::Arc;
 
-use super::{BookDocument, MadeFrom, OrdersDocument, read_book, read_orders};
+use super::{BookDocument, Format, MadeFrom, OrdersDocument, PlanDocument};
 use crate::book::Book;
 use crate::fault::Faults;
-use crate::json::text;
 use crate::plan::Plan;
 use crate::plan::day::Day;
 
@@ -22,7 +21,7 @@ impl LoadedBook {
     /// # Errors
     /// All faults of the text, else all of its form, else all of its meaning.
     pub fn from_text(text: &str) -> Result<Self, Faults> {
-        read_book(&text::parse(text)?)?.try_into()
+        BookDocument::from_text(text)?.try_into()
     }
 
     /// The book that is planned with.
@@ -35,19 +34,19 @@ impl LoadedBook {
     ///
     /// # Errors
     /// All faults of the orders, else of the plan.
-    pub fn plan(&self, orders: OrdersDocument) -> Result<Plan, Faults> {
+    pub fn plan(&self, orders: OrdersDocument) -> Result<PlanDocument, Faults> {
         let day = Day::resolve(&orders, &self.ready)?;
-        let mut plan = Plan::make(&self.ready, &day)?;
-        plan.made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
-        Ok(plan)
+        let plan = Plan::make(&self.ready, &day)?;
+        let made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
+        Ok(PlanDocument { format: Format::V1, made_from, plan })
     }
 
     /// Plans the day of an order list in JSON text.
     ///
     /// # Errors
     /// All faults of the text, else all of its form, else those of [`LoadedBook::plan`].
-    pub fn plan_text(&self, orders: &str) -> Result<Plan, Faults> {
-        self.plan(read_orders(&text::parse(orders)?)?)
+    pub fn plan_text(&self, orders: &str) -> Result<PlanDocument, Faults> {
+        self.plan(OrdersDocument::from_text(orders)?)
     }
 }
 

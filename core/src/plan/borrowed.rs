@@ -6,6 +6,7 @@
 //! that; at the recipe of the day where it is greatest.
 
 use alloc::format;
+use alloc::rc::Rc;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
@@ -41,13 +42,17 @@ part! {
 }
 
 /// What `recipes` rest on that `book` does not state, what would gain most first.
-pub(super) fn borrowed(recipes: &[DayRecipe], book: &Book) -> Result<Vec<Borrowed>, Faults> {
+pub(super) fn borrowed(
+    recipes: &[Rc<DayRecipe<'_>>],
+    book: &Book,
+) -> Result<Vec<Borrowed>, Faults> {
     gathered(recipes, book).map_err(|error| Faults::from(Fault::at(String::new(), &error)))
 }
 
-fn gathered(recipes: &[DayRecipe], book: &Book) -> Result<Vec<Borrowed>, MixError> {
+fn gathered(recipes: &[Rc<DayRecipe<'_>>], book: &Book) -> Result<Vec<Borrowed>, MixError> {
     let mut all: Vec<Borrowed> = Vec::new();
-    for DayRecipe { recipe, .. } in recipes {
+    for day in recipes {
+        let recipe = &day.recipe;
         let mix = recipe.for_mass(Mass::from_si(1.0))?;
         for ingredient in recipe.ingredients() {
             for one in of_ingredient(ingredient, &mix, book)? {

@@ -14,6 +14,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::correction::{self, Correction, CorrectionError};
+use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, WeighError};
 use super::{MaterialMass, Off, Weigh};
 use crate::bench::MeasureError;
@@ -244,8 +245,11 @@ impl Mispour<'_> {
                 answer.nothing_of.push(self.name(material)?);
             }
         }
-        let made = weigh::list_to_mix(&additions, self.book)?;
-        answer.add = made.list;
+        let names = ToolNames::of(self.book);
+        let made = weigh::list_to_mix(&additions, self.book, &names)?;
+        let tools = weigh::Tools::new(&names, self.book);
+        let told = made.list.iter().map(|listed| listed.told(tools));
+        answer.add = told.collect();
         for material in made.left_out {
             answer.too_little.push(self.name(material)?);
         }

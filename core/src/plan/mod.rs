@@ -10,24 +10,23 @@ pub mod cover;
 pub mod day;
 mod doubt;
 pub mod flakes;
+mod layout;
 #[cfg(feature = "solver")]
 pub mod leftover;
 mod make;
 pub mod mispour;
+mod one_or_more;
 pub mod order;
-mod page;
 mod places;
 mod pot;
 pub mod precedence;
 pub mod process;
-pub mod record;
 pub mod sequence;
-#[cfg(feature = "solver")]
-mod share;
 pub mod sheet;
 pub mod shelf;
 pub mod split;
 pub mod stock;
+mod tell;
 pub(crate) mod tool_names;
 pub(crate) mod weigh;
 
@@ -52,12 +51,6 @@ part! {
     /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
     /// record, and made again to the same bits.
     pub struct Plan {
-        /// The format and its version.
-        #[cfg(feature = "document")]
-        pub format: crate::document::Format,
-        /// The documents that it was made from; absent in a plan that was not made from documents.
-        #[cfg(feature = "document")]
-        pub made_from: Option<crate::document::MadeFrom>,
         /// Whose it is.
         pub shop: Option<String>,
         /// The day, as the order list has it.

@@ -2,17 +2,19 @@
 
 mod error;
 mod shots;
-mod told;
+mod stages;
 
-use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::rc::Rc;
+use alloc::string::String;
 use alloc::vec::Vec;
 
 pub(super) use self::error::PotError;
-use self::shots::{LayerShots, injector};
-pub(super) use self::shots::{Shots, shots};
-use super::Pot;
+use self::shots::injector;
+pub(super) use self::shots::{LayerShots, Shots, shots};
+use super::assign::Layer;
 use super::day::{Batch, DayRecipe};
+use super::layout::{PotCup, PotLayout};
+use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
 use super::sequence;
 use super::tool_names::ToolNames;
@@ -22,29 +24,35 @@ use crate::bench::Step;
 use crate::book::{Book, Sprues};
 use crate::formula::WrittenIn;
 use crate::mix::MaterialId;
-use crate::quantity::{Mass, Measurable, Ratio, Volume};
-use crate::show::{Note, text};
+use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
 
 /// What is to be made in one pot.
 #[derive(Debug, Clone)]
-pub(super) struct PotDraft {
-    pub(super) stages: Vec<StageDraft>,
+pub(super) struct PotDraft<'a> {
+    pub(super) stages: OneOrMore<StageDraft<'a>>,
+}
+
+impl<'a> PotDraft<'a> {
+    /// The first batch that it serves.
+    pub(super) fn batch(&self) -> Option<&'a Batch<'a>> {
+        self.stages.iter().flat_map(|stage| &stage.draws).map(|draw| draw.of.batch).next()
+    }
 }
 
 /// What is to be shot of one recipe.
 #[derive(Debug, Clone)]
-pub(super) struct StageDraft {
-    pub(super) recipe: usize,
-    pub(super) draws: Vec<DrawDraft>,
+pub(super) struct StageDraft<'a> {
+    pub(super) recipe: &'a DayRecipe<'a>,
+    pub(super) draws: Vec<DrawDraft<'a>>,
     /// Heats that it takes.
     pub(super) heats: u32,
 }
 
 /// Shots of one layer of a batch.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct DrawDraft {
-    pub(super) batch: usize,
-    pub(super) layer: usize,
+pub(super) struct DrawDraft<'a> {
+    pub(super) of: &'a Shots<'a>,
+    pub(super) layer: &'a LayerShots<'a>,
     pub(super) shots: u32,
 }
 
@@ -52,44 +60,24 @@ pub(super) struct DrawDraft {
 pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
     pub(super) names: ToolNames<'a>,
-    pub(super) recipes: &'a [DayRecipe],
-    pub(super) batches: &'a [Batch],
-    pub(super) shots: &'a [Shots],
-}
-
-/// A pot that has no name yet, and what made it larger than its orders need.
-pub(super) struct Built {
-    pot: Pot,
-    raised: Option<Raised>,
+    pub(super) cups: Vec<PotCup>,
+    pub(super) recipes: &'a [Rc<DayRecipe<'a>>],
+    pub(super) shots: &'a [Shots<'a>],
 }
 
 /// Why there is `mix` where the orders need less.
-struct Raised {
-    why: String,
-    need: Mass,
-    mix: Mass,
+pub(super) struct Raised {
+    pub(super) why: WhyRaised,
+    pub(super) need: Mass,
+    pub(super) mix: Mass,
 }
 
-impl Built {
-    /// The pot by its name, and what there is to say of it.
-    pub(super) fn named(self, name: String) -> (Pot, Option<Note>) {
-        let note = self.raised.map(|raised| raised.note(&name));
-        (Pot { pot: name, ..self.pot }, note)
-    }
-}
-
-impl Raised {
-    fn note(&self, pot: &str) -> Note {
-        let Self { why, need, mix } = self;
-        Note {
-            code: "pot-raised".to_string(),
-            message: format!(
-                "Pot {pot} is {} where its orders need {}: {why}.",
-                text::mass(*mix).text,
-                text::mass(*need).text
-            ),
-        }
-    }
+/// What wants a larger pot.
+pub(super) enum WhyRaised {
+    /// The oven does not heat less evenly.
+    Oven,
+    /// The bench doses a material to its tolerance in no less.
+    Dosing { material: String, tolerance: f64 },
 }
 
 /// How well a pot's doses are kept.
@@ -105,10 +93,22 @@ enum Doses {
 /// source).
 const MOST_RAISED: f64 = 2.0;
 
+/// The least by which a pot is made larger at a time, as a share of its cup.
+const FINEST_RAISE: f64 = 1.0 / 32.0;
+
+/// How a pot's base is measured.
+#[derive(Clone, Copy)]
+struct Measuring<'c> {
+    /// The cup to fill to its marks; `None`: it is weighed.
+    cup: Option<&'c PotCup>,
+    /// From one amount to the next.
+    step: Volume,
+}
+
 /// A stage in numbers.
-struct Part<'a> {
-    draft: &'a StageDraft,
-    recipe: &'a DayRecipe,
+struct Part<'a, 'd> {
+    draft: &'d StageDraft<'a>,
+    recipe: &'a DayRecipe<'a>,
     draw: Mass,
     kept: Mass,
     /// Sprues that are melted again with the next stage.
@@ -116,14 +116,17 @@ struct Part<'a> {
     composition: Vec<f64>,
 }
 
-impl Workshop<'_> {
+impl<'a> Workshop<'a> {
+    /// The stages to serve: every layer of every batch.
+    pub(super) fn layers(&self) -> Vec<Layer<'a>> {
+        let each = self.shots.iter();
+        each.flat_map(|of| of.layers.iter().map(move |layer| Layer { of, layer })).collect()
+    }
+
     /// Builds the pot in the smallest cup that holds it.
-    pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
-        let materials = self.materials(draft)?;
-        let mut parts = Vec::with_capacity(draft.stages.len());
-        for stage in &draft.stages {
-            parts.push(self.part(stage, &materials)?);
-        }
+    pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
+        let materials = materials(draft);
+        let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
         // What the bench cannot dose is no reason to make nothing: the nearest is made then, and the plan says so.
         match self.in_smallest_cup(&parts, &materials, Doses::Kept) {
             Err(error) if error.is_about_measuring() && parts.len() == 1 => {
@@ -136,17 +139,13 @@ impl Workshop<'_> {
     /// Builds the pot in the smallest cup that holds it with its `doses`.
     fn in_smallest_cup(
         &self,
-        parts: &[Part<'_>],
+        parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
         doses: Doses,
-    ) -> Result<Built, PotError> {
-        let mut cups: Vec<usize> = (0..self.book.tools.cups().len()).collect();
-        cups.sort_by(|&a, &b| {
-            let holds =
-                |cup: usize| self.book.tools.cups().get(cup).map_or(0.0, |cup| cup.capacity.si());
-            holds(a).total_cmp(&holds(b))
-        });
-        let mut last = PotError::Lost;
+    ) -> Result<PotLayout<'a>, PotError> {
+        let mut cups: Vec<&PotCup> = self.cups.iter().collect();
+        cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
+        let mut last = PotError::NoCup;
         for cup in cups {
             match self.in_cup(cup, parts, materials, doses) {
                 Ok(built) => return Ok(built),
@@ -157,33 +156,20 @@ impl Workshop<'_> {
         Err(last)
     }
 
-    /// The materials of all stages, in the order of the table.
-    fn materials(&self, draft: &PotDraft) -> Result<Vec<MaterialId>, PotError> {
-        let mut materials = Vec::new();
-        for stage in &draft.stages {
-            let recipe = self.recipes.get(stage.recipe).ok_or(PotError::Lost)?;
-            materials.extend(recipe.recipe.ingredients().map(|ingredient| ingredient.material));
-        }
-        materials.sort_unstable();
-        materials.dedup();
-        Ok(materials)
-    }
-
-    fn part<'a>(
-        &'a self,
-        draft: &'a StageDraft,
+    fn part<'d>(
+        &self,
+        draft: &'d StageDraft<'a>,
         materials: &[MaterialId],
-    ) -> Result<Part<'a>, PotError> {
-        let recipe = self.recipes.get(draft.recipe).ok_or(PotError::Lost)?;
+    ) -> Result<Part<'a, 'd>, PotError> {
+        let recipe = draft.recipe;
         let mut draw = Mass::default();
         let mut kept = Mass::default();
         let mut sprues = Mass::default();
-        for shot in &draft.draws {
-            let layer = self.layer(shot)?;
-            draw += layer.mass.fill * f64::from(shot.shots);
+        for DrawDraft { of, layer, shots } in &draft.draws {
+            draw += layer.mass.fill * f64::from(*shots);
             // A laminated piece's sprue holds both colors and goes back into neither.
-            if self.batches.get(shot.batch).is_some_and(|batch| batch.layers.len() == 1) {
-                sprues += layer.mass.sprue * f64::from(shot.shots);
+            if !of.batch.is_laminated() {
+                sprues += layer.mass.sprue * f64::from(*shots);
             }
             let keeps = injector(self.book).kept(layer.density)?;
             if keeps > kept {
@@ -205,63 +191,65 @@ impl Workshop<'_> {
         Ok(Part { draft, recipe, draw, kept, returned, composition })
     }
 
-    fn layer(&self, draw: &DrawDraft) -> Result<&LayerShots, PotError> {
-        self.shots
-            .get(draw.batch)
-            .and_then(|shots| shots.layers.get(draw.layer))
-            .ok_or(PotError::Lost)
-    }
-
     fn in_cup(
         &self,
-        cup: usize,
-        parts: &[Part<'_>],
+        cup: &PotCup,
+        parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
         doses: Doses,
-    ) -> Result<Built, PotError> {
-        let first = parts.first().ok_or(PotError::Lost)?;
-        let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
+    ) -> Result<PotLayout<'a>, PotError> {
+        let first = &parts.first;
+        let capacity = cup.cup.capacity;
+        let vessel = cup.vessel;
         let holds = capacity * self.book.limits.most_full;
         let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
         let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
-        let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
 
         let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
         let even = self.least_pot(first);
-        let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
+        let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
-        let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
-        let steps = Marks::Every { step: mark, capacity };
-        let mut measured = steps.measure(wanted, base_fraction, base_density)?;
+        let measuring = self.measuring(wanted * base_fraction / base_density, base_density)?;
+        let steps = Marks::Every { step: measuring.step, capacity };
+        let only_whole = |error: PotError| match measuring.cup {
+            Some(cup) if cup.is_unmarked() && error.is_too_full() => {
+                PotError::NoMarks { holds: cup.cup.capacity }
+            }
+            _ => error,
+        };
+        let measured = steps.measure(wanted, base_fraction, base_density);
+        let mut measured = measured.map_err(|error| only_whole(error.into()))?;
         let most = measured.mix * MOST_RAISED;
+        let finest = capacity * FINEST_RAISE;
+        let raise = if measuring.step > finest { measuring.step } else { finest };
         let mut undosed: Option<PotError> = None;
         loop {
             let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
             {
                 // What it takes to dose a material does not fit.
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
-                (sequence, _) => sequence?,
+                (sequence, _) => sequence.map_err(only_whole)?,
             };
-            let lists = self.weigh_all(&sequence, parts, materials, (measurer, &measured))?;
+            let lists = self.weigh_all(&sequence, parts, materials, (measuring, &measured))?;
             let coarse = lists.iter().flatten().find_map(|one| Some((one, one.beyond()?)));
             let Some((listed, error)) = coarse.filter(|_| doses == Doses::Kept) else {
-                let pot = self.pot(cup, parts, sequence, lists)?;
                 let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                return Ok(Built { pot, raised });
+                return Ok(PotLayout { raised, ..self.pot(cup, parts, &sequence, lists)? });
             };
-            let (material, tolerance) = (listed.name().to_string(), listed.tolerance());
+            let (material, tolerance) = (listed.material.name.clone(), listed.tolerance().value);
+            let error = error.clone();
             if error.least().is_none() {
-                return Err(PotError::Measure { material, error: error.clone() });
+                return Err(PotError::Measure { material, error });
             }
-            why = Some(format!(
-                "the bench doses \"{material}\" to {} in no less",
-                text::percent(tolerance).text
-            ));
-            let (tolerance, error) = (tolerance.value, error.clone());
+            why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
             let too_small = PotError::TooSmallToDose { material, tolerance, error };
             // One mark more: the least that works need not be one that works for every amount above it.
-            let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
-            measured = match steps.measure(more, base_fraction, base_density) {
+            let more = measured.base_volume + raise - measuring.step * 0.5;
+            measured = match steps.measure(
+                more * base_density / base_fraction,
+                base_fraction,
+                base_density,
+            ) {
                 Err(BatchError::AboveMarks { .. }) => return Err(too_small),
                 measured => measured?,
             };
@@ -273,13 +261,13 @@ impl Workshop<'_> {
     }
 
     /// The least that the oven heats evenly, as a mass of the first stage's mix.
-    fn least_pot(&self, first: &Part<'_>) -> Mass {
+    fn least_pot(&self, first: &Part<'_, '_>) -> Mass {
         self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.recipe.liquid)
     }
 
     fn sequence(
         &self,
-        parts: &[Part<'_>],
+        parts: &OneOrMore<Part<'_, '_>>,
         holds: Volume,
         vessel: crate::book::Vessel,
         least: Mass,
@@ -306,10 +294,10 @@ impl Workshop<'_> {
     fn weigh_all(
         &self,
         sequence: &sequence::Sequence,
-        parts: &[Part<'_>],
+        parts: &OneOrMore<Part<'_, '_>>,
         materials: &[MaterialId],
-        (measurer, measured): (usize, &batch::Measured),
-    ) -> Result<Vec<Vec<Listed<'_>>>, WeighError> {
+        (measuring, measured): (Measuring<'_>, &batch::Measured),
+    ) -> Result<Vec<Vec<Listed<'a>>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
@@ -329,8 +317,7 @@ impl Workshop<'_> {
                 .collect();
             let base = match (index, part.recipe.recipe.base()) {
                 (0, [base]) => {
-                    let steps = self.fillings(measurer, measured.base_volume);
-                    steps.map(|steps| (base.material, steps))
+                    measuring.cup.map(|cup| (base.material, fillings(cup, measured.base_volume)))
                 }
                 _ => None,
             };
@@ -339,48 +326,49 @@ impl Workshop<'_> {
         Ok(lists)
     }
 
-    /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
-    /// those the one with the fewest fillings.
-    fn measurer(&self, base: Volume) -> Result<(usize, Volume), PotError> {
-        let mut rounded = Vec::new();
-        for (index, cup) in self.book.tools.cups().iter().enumerate() {
-            let marks = Marks::Every { step: cup.mark, capacity: base + cup.mark };
+    /// How to measure `base` of `density`: in the cup whose marks take the least more, of those the one with the fewest
+    /// fillings. A cup without marks is filled whole, unless there is a balance: then the base is weighed.
+    fn measuring(&self, base: Volume, density: MassDensity) -> Result<Measuring<'_>, PotError> {
+        let balance = self.book.tools.balance();
+        let mut rounded = Vec::with_capacity(self.cups.len());
+        for cup in self.cups.iter().filter(|cup| balance.is_none() || !cup.is_unmarked()) {
+            let marks = Marks::Every { step: cup.cup.mark, capacity: base + cup.cup.mark };
             let volume = marks.round_up(base)?;
-            let fillings = libm::ceil((volume / cup.capacity).si() - 1e-9);
-            rounded.push((volume.si(), fillings, index, cup.mark));
+            let fillings = libm::ceil((volume / cup.cup.capacity).si() - 1e-9);
+            rounded.push((volume.si(), fillings, cup));
         }
         let least = rounded.into_iter().min_by(|a, b| {
             // What differs by rounding alone is the same mark.
             let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
             let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
-            volume.then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
+            volume.then(a.1.total_cmp(&b.1)).then(a.2.number.cmp(&b.2.number))
         });
-        least.map(|(.., index, mark)| (index, mark)).ok_or(PotError::Lost)
-    }
-
-    /// `volume` in fillings of cup `cup` to its marks.
-    fn fillings(&self, cup: usize, volume: Volume) -> Option<Vec<Step>> {
-        let tool = self.book.tools.cups().get(cup)?;
-        let marks = libm::round((volume / tool.mark).si());
-        Some(tool.steps(cup, marks as u32))
-    }
-}
-
-/// The letter of the pot at `index`: A, B, ..., Z, AA, AB, ...
-pub(super) fn letter(index: usize) -> String {
-    let mut letters: Vec<u8> = Vec::new();
-    let mut rest = index;
-    loop {
-        letters.push(
-            b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)),
-        );
-        match rest.checked_div(26).unwrap_or(0).checked_sub(1) {
-            Some(next) => rest = next,
-            None => break,
+        match (least, balance) {
+            (Some((.., cup)), _) => Ok(Measuring { cup: Some(cup), step: cup.cup.mark }),
+            (None, Some(balance)) => {
+                Ok(Measuring { cup: None, step: balance.readability / density })
+            }
+            (None, None) => Err(PotError::NoCup),
         }
     }
-    letters.iter().rev().map(|&letter| char::from(letter)).collect()
 }
 
-#[cfg(test)]
+/// The materials of all stages, in the order of the table.
+fn materials(draft: &PotDraft<'_>) -> Vec<MaterialId> {
+    let recipes = draft.stages.iter().map(|stage| &stage.recipe.recipe);
+    let mut materials: Vec<MaterialId> = recipes
+        .flat_map(|recipe| recipe.ingredients().map(|ingredient| ingredient.material))
+        .collect();
+    materials.sort_unstable();
+    materials.dedup();
+    materials
+}
+
+/// `volume` in fillings of a cup to its marks.
+fn fillings(cup: &PotCup, volume: Volume) -> Vec<Step> {
+    let marks = libm::round((volume / cup.cup.mark).si());
+    cup.cup.steps(cup.number, marks as u32)
+}
+
+#[cfg(all(test, feature = "document"))]
 mod tests;

@@ -8,13 +8,13 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
-use super::page::{Page, broken, counted, cut, past};
 use super::process::too_much_heat;
 use super::{Borrowed, Draw, Plan, PlannedLine, Pot, ProofReason, Stage, Way, Weigh, WorkFrom};
 use crate::bench::Tool;
 use crate::caution::Caution;
 use crate::material::{Adding, Kind, Property};
 use crate::quantity::Mass;
+use crate::show::page::{Page, broken, counted, cut, past};
 
 /// Columns of the spoon measures in a weigh list.
 const SPOONS: usize = 24;

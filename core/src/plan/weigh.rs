@@ -21,8 +21,8 @@ use crate::uncertainty::ToolUncertainty;
 /// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
 /// makes many lists and tells one.
 pub(crate) struct Listed<'a> {
-    material: &'a Material,
-    addition: Addition,
+    pub(super) material: &'a Material,
+    pub(super) addition: Addition,
     tolerance: f64,
     /// `None` where so little is lacking that adding nothing keeps the tolerance.
     ways: Option<Ways>,
@@ -41,8 +41,8 @@ pub(crate) struct Addition {
 }
 
 /// The weigh list for additions to a mix that has its own already.
-pub(crate) struct ToMix {
-    pub(crate) list: Vec<Weigh>,
+pub(crate) struct ToMix<'a> {
+    pub(crate) list: Vec<Listed<'a>>,
     /// What no tool can measure, and what is within its tolerance without it.
     pub(crate) left_out: Vec<MaterialId>,
 }
@@ -112,9 +112,12 @@ const LOOSEST: f64 = 0.5;
 /// The weigh list for additions to a mix, each with the tolerance of all of its material there:
 /// what is a small part of it need not be measured so well. An addition that no tool measures is
 /// left out where the material keeps its tolerance without it.
-pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
-    let names = ToolNames::of(book);
-    let tools = Tools::new(&names, book);
+pub(crate) fn list_to_mix<'a>(
+    additions: &[(Addition, f64)],
+    book: &'a Book,
+    names: &ToolNames<'_>,
+) -> Result<ToMix<'a>, WeighError> {
+    let tools = Tools::new(names, book);
     let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
     let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
     for (addition, tolerance) in additions {
@@ -124,14 +127,13 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
         match choose(material, addition.wanted, own, addition.written, None, tools) {
             Ok(ways) if ways.beyond.is_none() || share > *tolerance => {
                 let ways = Some(ways);
-                let listed = Listed { material, addition: *addition, tolerance: own, ways };
-                made.list.push(listed.told(tools));
+                made.list.push(Listed { material, addition: *addition, tolerance: own, ways });
             }
             Err(error) if share > *tolerance => return Err(WeighError::of(material, error)),
             _ => made.left_out.push(addition.material),
         }
     }
-    made.list.sort_by_key(|weigh| (weigh.add.when, weigh.kind));
+    made.list.sort_by_key(|listed| (listed.material.adding(), listed.material.kind));
     Ok(made)
 }
 
@@ -243,11 +245,6 @@ pub(crate) fn way(measure: &Measure, wanted: Mass, total: Mass, names: &ToolName
 }
 
 impl Listed<'_> {
-    /// The name of its material.
-    pub(super) fn name(&self) -> &str {
-        &self.material.name
-    }
-
     /// How far it may be off.
     pub(super) fn tolerance(&self) -> Ratio {
         Ratio::from(self.tolerance)
@@ -304,10 +301,15 @@ impl Listed<'_> {
         }
     }
 
+    /// What the way chosen gives.
+    pub(super) fn gives(&self) -> Mass {
+        self.ways.as_ref().map_or(Mass::default(), |ways| ways.best.mass)
+    }
+
     /// What goes into the mix by the way chosen, where anything does.
-    pub(super) fn taking(self) -> Option<Taking> {
-        let steps = self.ways?.best.steps;
-        Some(Taking { material: self.addition.material, steps, share: 1.0 })
+    pub(super) fn taking(&self) -> Option<Taking<'_>> {
+        let steps = &self.ways.as_ref()?.best.steps;
+        Some(Taking { material: self.material, steps, share: 1.0 })
     }
 }
 

@@ -1,13 +1,12 @@
 //! A plan with what was really weighed and shot: the day's record.
 
 use crate::book::Book;
+use crate::document::PlanDocument;
 use crate::document::book::BookDocument;
-use crate::document::record::ActualsDocument;
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::parameter::parameter;
-use crate::plan::Plan;
-use crate::plan::record::{Actuals, Record};
+use crate::record::{Actuals, ActualsDocument, Record};
 
 entry! {
     /// Asks for the record of a day.
@@ -16,7 +15,7 @@ entry! {
             #[doc = parameter!(book)]
             book: BookDocument,
             #[doc = parameter!(plan)]
-            plan: Plan,
+            plan: PlanDocument,
             #[doc = parameter!(actuals)]
             actuals: ActualsDocument,
         }
@@ -33,6 +32,6 @@ impl RecordRequest {
         let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
         let in_actuals = |faults: Faults| faults.below("/actuals");
         let actuals = Actuals::resolve(&self.actuals, &book).map_err(in_actuals)?;
-        Record::make(&self.plan, &book, &actuals).map_err(in_actuals)
+        Record::make(&self.plan.plan, &book, &actuals).map_err(in_actuals)
     }
 }

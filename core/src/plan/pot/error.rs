@@ -12,15 +12,23 @@ use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
 use crate::plan::weigh::WeighError;
+use crate::quantity::Volume;
 use crate::shot::ShotError;
+use crate::show::volume;
 
 /// Why a pot cannot be made.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub(in crate::plan) enum PotError {
-    /// A bookkeeping slip of the planner: an index without its entry.
-    #[error("The plan lost track of a part of itself.")]
-    Lost,
+    /// Nothing to mix in.
+    #[error("The bench has no cup to mix a pot in.")]
+    NoCup,
+    /// A cup that can only be filled whole, and a pot that is not that much.
+    #[error(
+        "The cup of {} has no marks, and there is no balance: its base can only be measured by the whole cup, and that does not fit.",
+        volume(.holds)
+    )]
+    NoMarks { holds: Volume },
     /// Even the whole cup is too small to dose a material.
     #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
     TooSmallToDose { material: String, tolerance: f64, error: MeasureError },
@@ -72,6 +80,7 @@ impl PotError {
         matches!(
             self,
             Self::TooSmallToDose { .. }
+                | Self::NoMarks { .. }
                 | Self::Batch(BatchError::AboveMarks { .. })
                 | Self::Sequence(SequenceError::OverCapacity { .. })
         )
@@ -90,7 +99,8 @@ impl PotError {
 impl Diagnose for PotError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Lost => "plan-lost",
+            Self::NoCup => "pot-without-cup",
+            Self::NoMarks { .. } => "pot-cup-without-marks",
             Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
             Self::Measure { error, .. } => error.code(),
             Self::TooManySolids { .. } => "too-many-solids",
@@ -105,7 +115,10 @@ impl Diagnose for PotError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Lost => "Please report it with the book and the orders.".into(),
+            Self::NoCup => "Add a cup with its marks to the bench.".into(),
+            Self::NoMarks { .. } => {
+                "Give the cup its marks, such as \"marks\": \"1/4 cup\", or the bench a balance to weigh the base with: \"balance\": { \"reads\": \"0.1 g\" }.".into()
+            }
             Self::TooSmallToDose { material, error, .. } => format!(
                 "{} Use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
                 error.help()

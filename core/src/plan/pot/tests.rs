@@ -1,97 +1,171 @@
-use rstest::rstest;
-
 use super::*;
+use crate::bench::Tool;
+use crate::document::small::{BOOK, orders};
+use crate::document::{book_from_text, orders_from_text};
+use crate::plan::Plan;
+use alloc::string::{String, ToString};
+use serde_json::{Value, json};
 
-#[rstest]
-#[case(0, "A")]
-#[case(25, "Z")]
-#[case(26, "AA")]
-#[case(51, "AZ")]
-#[case(52, "BA")]
-#[case(701, "ZZ")]
-#[case(702, "AAA")]
-fn pots_have_letters(#[case] index: usize, #[case] name: &str) {
-    assert_eq!(letter(index), name);
+fn plan(change: impl Fn(&mut Value), line: &str) -> Result<Plan, crate::fault::Faults> {
+    let mut document: Value = serde_json::from_str(BOOK).unwrap();
+    change(&mut document);
+    let book = book_from_text(&document.to_string()).unwrap_or_else(|f| panic!("{f}"));
+    let day = orders_from_text(&orders(line), &book).unwrap_or_else(|f| panic!("{f}"));
+    Plan::make(&book, &day)
 }
 
-#[cfg(feature = "document")]
-mod planned {
-    use super::*;
-    use crate::document::small::{BOOK, orders};
-    use crate::document::{book_from_text, orders_from_text};
-    use crate::plan::Plan;
-    use alloc::string::ToString;
-    use serde_json::{Value, json};
+const LINE: &str = r#"{ "order": "1", "product": "sky worm", "pieces": 12 }"#;
 
-    fn plan(change: impl Fn(&mut Value), line: &str) -> Result<Plan, crate::fault::Faults> {
-        let mut document: Value = serde_json::from_str(BOOK).unwrap();
-        change(&mut document);
-        let book = book_from_text(&document.to_string()).unwrap_or_else(|f| panic!("{f}"));
-        let day = orders_from_text(&orders(line), &book).unwrap_or_else(|f| panic!("{f}"));
-        Plan::make(&book, &day)
+#[test]
+fn what_cannot_be_drawn_makes_no_spare_shot() {
+    let spare = |plan: &Plan| plan.pots[0].stages[0].draws[0].spare_shots;
+    let with_heel = |heel: &str| {
+        let heel = heel.to_string();
+        plan(move |book| book["bench"]["cups"][0]["heel"] = json!(heel), LINE).unwrap()
+    };
+    let without = plan(|_| {}, LINE).unwrap();
+    let shot = without.pots[0].stages[0].draws[0].per_shot.quantity;
+    for heel in ["1 g", "20 g", "40 g", "55 g"] {
+        let plan = with_heel(heel);
+        let left = plan.pots[0].left_over.quantity;
+        let drawn = shot * f64::from(spare(&plan));
+        let heel: f64 = heel.trim_end_matches(" g").parse().unwrap();
+        assert!(left - drawn >= Mass::from_si(heel / 1e3) * (1.0 - 1e-9), "{heel}");
     }
+}
 
-    const LINE: &str = r#"{ "order": "1", "product": "sky worm", "pieces": 12 }"#;
+#[test]
+fn a_mold_larger_than_the_injector_is_refused_with_what_fits() {
+    let refused = plan(|book| book["molds"]["worm"]["cavities"] = json!(40), LINE).unwrap_err();
+    let fault = refused.iter().next().unwrap();
+    assert_eq!((&*fault.path, &*fault.code), ("/lines/0", "batch-shot-does-not-fit"));
+    assert!(fault.help.contains('g'), "{}", fault.help);
+}
 
-    #[test]
-    fn what_cannot_be_drawn_makes_no_spare_shot() {
-        let spare = |plan: &Plan| plan.pots[0].stages[0].draws[0].spare_shots;
-        let with_heel = |heel: &str| {
-            let heel = heel.to_string();
-            plan(move |book| book["bench"]["cups"][0]["heel"] = json!(heel), LINE).unwrap()
-        };
-        let without = plan(|_| {}, LINE).unwrap();
-        let shot = without.pots[0].stages[0].draws[0].per_shot.quantity;
-        for heel in ["1 g", "20 g", "40 g", "55 g"] {
-            let plan = with_heel(heel);
-            let left = plan.pots[0].left_over.quantity;
-            let drawn = shot * f64::from(spare(&plan));
-            let heel: f64 = heel.trim_end_matches(" g").parse().unwrap();
-            assert!(left - drawn >= Mass::from_si(heel / 1e3) * (1.0 - 1e-9), "{heel}");
-        }
+#[test]
+fn more_than_the_book_allows_of_solids_is_refused() {
+    let refused = plan(|book| book["limits"] = json!({ "solids": "1 %" }), LINE).unwrap_err();
+    assert_eq!(refused.iter().next().unwrap().code, "too-many-solids");
+}
+
+#[test]
+fn a_cup_is_never_fuller_than_the_book_allows() {
+    let half = plan(|book| book["limits"] = json!({ "most_full": "50 %" }), LINE).unwrap();
+    for stage in half.pots.iter().flat_map(|pot| &pot.stages) {
+        assert!(stage.fills.quantity.si() <= 236.588_236_5e-6 * (1.0 + 1e-9));
     }
+}
 
-    #[test]
-    fn a_mold_larger_than_the_injector_is_refused_with_what_fits() {
-        let refused = plan(|book| book["molds"]["worm"]["cavities"] = json!(40), LINE).unwrap_err();
-        let fault = refused.iter().next().unwrap();
-        assert_eq!((&*fault.path, &*fault.code), ("/lines/0", "batch-shot-does-not-fit"));
-        assert!(fault.help.contains('g'), "{}", fault.help);
-    }
+#[test]
+fn what_one_pot_cannot_hold_is_spread_over_more() {
+    let line = r#"{ "order": "1", "product": "sky worm", "pieces": 200 }"#;
+    let plan = plan(|_| {}, line).unwrap();
+    assert!(plan.pots.len() > 1);
+    let made: u32 = plan.pots.iter().map(|pot| pot.stages[0].draws[0].pieces[0].made).sum();
+    assert_eq!(made, 200);
+    let names: Vec<String> = plan.pots.iter().map(|pot| pot.pot.clone()).collect();
+    assert_eq!(plan.lines[0].pots, names);
+}
 
-    #[test]
-    fn more_than_the_book_allows_of_solids_is_refused() {
-        let refused = plan(|book| book["limits"] = json!({ "solids": "1 %" }), LINE).unwrap_err();
-        assert_eq!(refused.iter().next().unwrap().code, "too-many-solids");
+#[test]
+fn the_layers_of_a_piece_are_hot_together_in_pots_of_their_own() {
+    let line = r#"{ "order": "1", "product": "two", "pieces": 12 }"#;
+    let plan = plan(|_| {}, line).unwrap();
+    assert_eq!(plan.lines[0].pots.len(), 2);
+    for pot in &plan.pots {
+        let with = &pot.stages[0].draws[0].together_with;
+        assert!(with.len() == 1 && *with != [pot.pot.clone()], "{with:?}");
     }
+}
 
-    #[test]
-    fn a_cup_is_never_fuller_than_the_book_allows() {
-        let half = plan(|book| book["limits"] = json!({ "most_full": "50 %" }), LINE).unwrap();
-        for stage in half.pots.iter().flat_map(|pot| &pot.stages) {
-            assert!(stage.fills.quantity.si() <= 236.588_236_5e-6 * (1.0 + 1e-9));
-        }
-    }
+/// What the first pot's base is measured with, how much of it, and what the pot fills.
+fn base(plan: &Plan) -> (Tool, String, f64) {
+    let stage = &plan.pots[0].stages[0];
+    let base = &stage.weigh[0];
+    (base.best.tool, base.best.measure.clone(), stage.fills.quantity.si() * 1e6)
+}
 
-    #[test]
-    fn what_one_pot_cannot_hold_is_spread_over_more() {
-        let line = r#"{ "order": "1", "product": "sky worm", "pieces": 200 }"#;
-        let plan = plan(|_| {}, line).unwrap();
-        assert!(plan.pots.len() > 1);
-        let made: u32 = plan.pots.iter().map(|pot| pot.stages[0].draws[0].pieces[0].made).sum();
-        assert_eq!(made, 200);
-        let names: Vec<String> = plan.pots.iter().map(|pot| pot.pot.clone()).collect();
-        assert_eq!(plan.lines[0].pots, names);
-    }
+// Twelve worms and their sprues are some 150 mL: no reason to fill a cup of 2.
+#[test]
+fn a_cup_without_marks_is_one_to_weigh_into() {
+    let unmarked = |book: &mut Value| book["bench"]["cups"] = json!([{ "holds": "2 cup" }]);
+    let made = plan(unmarked, LINE).unwrap();
+    let (tool, _, fills) = base(&made);
+    assert_eq!(tool, Tool::Balance);
+    assert!((120.0..200.0).contains(&fills), "{fills}");
+    assert_eq!(made.pots.len(), 1);
+    // A small cup with marks measures for it, where there is one.
+    let both = |book: &mut Value| {
+        book["bench"]["cups"] =
+            json!([{ "holds": "2 cup" }, { "holds": "1/2 cup", "marks": "1/4 cup" }]);
+    };
+    let (tool, measure, _) = base(&plan(both, LINE).unwrap());
+    assert_eq!((tool, &*measure), (Tool::Cup, "1/2 cup + 1/4 cup"));
+}
 
-    #[test]
-    fn the_layers_of_a_piece_are_hot_together_in_pots_of_their_own() {
-        let line = r#"{ "order": "1", "product": "two", "pieces": 12 }"#;
-        let plan = plan(|_| {}, line).unwrap();
-        assert_eq!(plan.lines[0].pots.len(), 2);
-        for pot in &plan.pots {
-            let with = &pot.stages[0].draws[0].together_with;
-            assert!(with.len() == 1 && *with != [pot.pot.clone()], "{with:?}");
-        }
-    }
+#[test]
+fn a_cup_without_marks_asks_for_them_where_nothing_weighs() {
+    let bare = |book: &mut Value| {
+        book["bench"]["cups"] = json!([{ "holds": "2 cup" }]);
+        book["bench"].as_object_mut().unwrap().remove("balance");
+    };
+    let faults = plan(bare, LINE).unwrap_err();
+    let fault = faults.iter().next().unwrap();
+    assert_eq!(fault.code, "pot-cup-without-marks");
+    assert!(
+        fault.help.contains(r#""marks": "1/4 cup""#) && fault.help.contains("balance"),
+        "{fault}"
+    );
+}
+
+// Three drops of blue to a cup, and a pot of a quarter: one drop is a third too much.
+#[test]
+fn one_drop_is_a_caution_and_no_refusal_of_the_day() {
+    let faint = |book: &mut Value| {
+        book["formulas"]["faint"] = json!({ "per": "1 cup", "doses": { "blue": "1 drop" } });
+        book["materials"]["blue"]["tolerance"] = json!("5 %");
+    };
+    let line = r#"{ "order": "1", "mold": "worm", "formulas": ["faint", "body"], "pieces": 4 }"#;
+    let made = plan(faint, line).unwrap();
+    let mut weigh = made.pots[0].stages[0].weigh.iter();
+    let blue = weigh.find(|one| one.material == "blue").unwrap();
+    assert_eq!(blue.best.measure, "1 drop");
+    let beyond = blue.beyond.as_ref().unwrap();
+    assert_eq!(beyond.code, "dose-beyond-bench");
+    let sheet = made.sheet().to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains(&beyond.message), "{sheet}");
+    // It is no larger than twice its orders either.
+    assert!(made.pots[0].stages[0].fills.quantity.si() < 2.0 * 60e-6 * 2.0);
+}
+
+// Color goes in cold, salt and flake hot: after the heat on the sheet.
+#[test]
+fn what_goes_in_hot_stands_after_the_heat() {
+    let flake = |book: &mut Value| {
+        book["materials"]["glitter"] =
+            json!({ "kind": "flake", "as_scooped": "0.5 g/mL", "density": "1.4 g/mL" });
+        book["formulas"]["sky"]["doses"]["glitter"] = json!("1 tsp");
+    };
+    let order = |plan: &Plan| {
+        let sheet = plan.sheet().to_string();
+        let at = |what: &str| sheet.find(what).unwrap_or_else(|| panic!("{what} in {sheet}"));
+        (
+            at("    blue "),
+            at("Heat in short bursts"),
+            at("Add hot"),
+            at("    glitter "),
+            at("    salt "),
+        )
+    };
+    let (blue, heat, hot, glitter, salt) = order(&plan(flake, LINE).unwrap());
+    assert!(blue < heat && heat < hot && hot < glitter && glitter < salt);
+    let cold = |book: &mut Value| {
+        flake(book);
+        book["materials"]["glitter"]["add"] = json!("cold");
+    };
+    let made = plan(cold, LINE).unwrap();
+    let (_, heat, _, glitter, salt) = order(&made);
+    assert!(glitter < heat && heat < salt);
+    let sheet = made.sheet().to_string();
+    assert!(sheet.contains("salt: Dry, in thirds, lumps broken"), "{sheet}");
 }

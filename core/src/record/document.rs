@@ -1,19 +1,13 @@
-//! What was really weighed and shot on a day, as it is written; and the plan that it belongs to.
+//! What was really weighed and shot on a day, as it is written.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use serde_json::Value;
-
-use super::book::Format;
-use super::written::Written;
-use crate::fault::Fault;
+use crate::document::Format;
+use crate::document::written::Written;
 use crate::json::entry::entry;
 use crate::json::named::Named;
-use crate::json::read_back;
-use crate::json::reader::{LARGEST_COUNT, Name, Node, Read};
-use crate::plan::Plan;
+use crate::json::reader::{Count, Name};
 use crate::quantity::{Amount, Mass};
 
 entry! {
@@ -90,35 +84,6 @@ entry! {
             good: Count,
             /// What some of them weigh, one by one.
             weights: Vec<Written<Mass>>,
-        }
-    }
-}
-
-/// A count that may be zero.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(transparent)]
-pub struct Count(pub u32);
-
-impl Read for Count {
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let count = node.value.as_u64().and_then(|count| u32::try_from(count).ok());
-        let count = count.filter(|count| *count <= LARGEST_COUNT).map(Self);
-        if count.is_none() {
-            faults.push(node.mismatch(&format!("a whole number from 0 to {LARGEST_COUNT}")));
-        }
-        count
-    }
-}
-
-impl Read for Plan {
-    /// Reads a plan that the library wrote. The `calculate` of an answer may still stand in it.
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        match node.value {
-            Value::Object(fields) if fields.get("calculate").is_some_and(|name| name == "plan") => {
-                read_back::whole(&node.tagged("calculate"), faults)
-            }
-            _ => read_back::whole(node, faults),
         }
     }
 }

@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::{DrawRecord, PieceRecord, PotRecord, Record, StageRecord};
-use crate::plan::page::{Page, counted, cut, past};
 use crate::quantity::Mass;
+use crate::show::page::{Page, counted, cut, past};
 
 /// The record as text, by `Display`.
 #[derive(Debug, Clone, Copy)]

@@ -8,8 +8,7 @@ use alloc::string::String;
 use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema};
 
-use super::{BookDocument, OrdersDocument};
-use crate::plan::Plan;
+use crate::document::{BookDocument, OrdersDocument, PlanDocument};
 use crate::request::{Answer, Request};
 
 /// The names of all schemas.
@@ -21,7 +20,7 @@ pub fn schema(name: &str) -> Option<Schema> {
     match name {
         "book" => Some(of::<BookDocument>()),
         "orders" => Some(of::<OrdersDocument>()),
-        "plan" => Some(of::<Plan>()),
+        "plan" => Some(of::<PlanDocument>()),
         "request" => Some(of::<Request>()),
         "answer" => Some(of::<Answer>()),
         _ => None,
