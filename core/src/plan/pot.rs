@@ -301,7 +301,15 @@ impl<'a> Workshop<'a> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
+            let is_weighed = |material: MaterialId| {
+                let mut base = part.recipe.recipe.base().iter();
+                measuring.cup.is_none() && base.any(|one| one.material == material)
+            };
             let written = |material: MaterialId| {
+                // A base that no cup measures is weighed: nobody spoons a pot together.
+                if is_weighed(material) {
+                    return WrittenIn::Mass;
+                }
                 let found = part.recipe.recipe.ingredients().find(|one| one.material == material);
                 found.map_or(WrittenIn::Mass, |ingredient| ingredient.written)
             };
