@@ -12,6 +12,10 @@ from collections.abc import Mapping
 from typing import Any, Literal, NotRequired, Protocol, TypeAlias, TypedDict, Union, overload
 
 
+Adding: TypeAlias = Literal["cold", "hot"]
+"""When a material goes into the pot."""
+
+
 Amount: TypeAlias = Union[str, dict[str, Any]]
 """An amount as a person writes it, or as a number and a unit."""
 
@@ -93,6 +97,10 @@ Price: TypeAlias = str
 """Money per package, such as "58.00 USD per 1 gal"."""
 
 
+Property: TypeAlias = Literal["density", "fused", "as_scooped", "drop", "expansion", "specific_heat", "shot_window", "price"]
+"""A property of a material that a calculation may need."""
+
+
 SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
 """Salt in water."""
 
@@ -119,6 +127,10 @@ System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
 
 Tool: TypeAlias = Literal["balance", "cup", "spoons", "drops"]
 """A tool of the bench, in the order in which the last tie is broken."""
+
+
+WrittenIn: TypeAlias = Literal["mass", "volume", "drops"]
+"""The measure that a dose is written in: its own, against which every other has to be converted."""
 
 
 class AirAnswer(TypedDict):
@@ -314,6 +326,34 @@ class BookDocument(TypedDict):
 
     shop: NotRequired[Name | None]
     """Whose book it is."""
+
+
+class Borrowed(TypedDict):
+    """A number that the book does not state, and what the plan takes in its place."""
+
+    code: str
+    """Stable code in kebab case."""
+
+    gain: Shown
+    """What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes."""
+
+    how: str
+    """How to measure it."""
+
+    material: str
+    """Of which material."""
+
+    property: Property
+    """Which number."""
+
+    source: str
+    """Where it is from."""
+
+    uncertainty: Shown
+    """Its standard uncertainty, relative."""
+
+    value: str
+    """What is taken, as a book writes it: `1.03 g/mL ± 0.03`."""
 
 
 BudgetEntry = TypedDict("BudgetEntry", {
@@ -770,6 +810,9 @@ class Degas(TypedDict):
     absolute: Shown
     """What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be."""
 
+    assumed: Note | None
+    """That this is assumed, and what to do then; absent where the book gives the rise or the air."""
+
     at_most: Shown | None
     """The most that may be left, where the dial cannot tell."""
 
@@ -1056,6 +1099,22 @@ class FromShelf(TypedDict):
 
     off: list[Off]
     """How far they take each material from its formula; what is measured fresh is wanted with that in mind."""
+
+
+class GoesIn(TypedDict):
+    """When and how a material goes into the pot."""
+
+    how: str | None
+    """What to mind, as a sentence."""
+
+    portions: int
+    """In how many portions, each stirred in before the next."""
+
+    stated: bool
+    """Whether the book says when; else it is common practice for the kind."""
+
+    when: Adding
+    """Before the pot is heated for the stage, or after it."""
 
 
 class HardnessAnswer(TypedDict):
@@ -1406,6 +1465,10 @@ class MaterialEntry(TypedDict):
     activation_energy: NotRequired[Sourced | None]
     """Activation energy of its decay in the heat, with who states it."""
 
+    add: NotRequired[Adding | None]
+    """When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
+    practice): salt, flake and scent hot, all else cold."""
+
     as_scooped: NotRequired[Sourced | None]
     """Density of the powder as a level spoon holds it."""
 
@@ -1477,7 +1540,11 @@ class MeasureAnswer(TypedDict):
     calculate: Literal["measure"]
 
     best: Way
-    """The way with the least handling that keeps the tolerance."""
+    """The way to take: in the measure that the dose is written in, or another where that is surer. Where none keeps the
+    tolerance, the nearest that the bench can do."""
+
+    beyond: Note | None
+    """Why none keeps the tolerance, and what would do; absent where one does."""
 
     others: list[Way]
     """The others that keep it."""
@@ -1814,6 +1881,9 @@ class PlanAnswer(TypedDict):
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
 
+    borrowed: list[Borrowed]
+    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
+
     calculate: Literal["plan"]
 
     cautions: list[Caution]
@@ -1832,7 +1902,7 @@ class PlanAnswer(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -1860,11 +1930,14 @@ class PlanAnswer(TypedDict):
 
 
 class PlanDocument(TypedDict):
-    """A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's record, and made again to
-    the same bits."""
+    """A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and
+    made again to the same bits."""
 
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
+
+    borrowed: list[Borrowed]
+    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
 
     cautions: list[Caution]
     """What can hurt somebody."""
@@ -1882,7 +1955,7 @@ class PlanDocument(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -2647,8 +2720,14 @@ class Way(TypedDict):
 class Weigh(TypedDict):
     """One material of a weigh list."""
 
+    add: GoesIn
+    """When and how it goes in."""
+
     best: Way
-    """The way chosen."""
+    """The way chosen: the formula's own measure, or another where that is surer."""
+
+    beyond: Note | None
+    """Why no way keeps the tolerance, and from what amount on one would."""
 
     doubt: Doubt | None
     """How sure that is."""
@@ -2670,6 +2749,9 @@ class Weigh(TypedDict):
 
     wanted: Shown
     """What the formula wants."""
+
+    written_in: WrittenIn
+    """The measure that the formula is written in."""
 
 
 class WithSource(TypedDict):
@@ -2714,6 +2796,9 @@ class PlanItem(Protocol):
 
     @overload
     def __call__(self, name: Literal["assumptions"], /) -> list[Note]: ...
+
+    @overload
+    def __call__(self, name: Literal["borrowed"], /) -> list[Borrowed]: ...
 
     @overload
     def __call__(self, name: Literal["cautions"], /) -> list[Caution]: ...
