@@ -13,8 +13,8 @@ use std::time::Instant;
 use pourwright::book::Book;
 use pourwright::document::LoadedBook;
 use pourwright::formula::{Overlap, Recipe};
-use pourwright::plan::cover::fewest_chains;
-use pourwright::plan::precedence::{Composition, FreshBase, Precedence};
+use pourwright::plan::internals::cover::fewest_chains;
+use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
 use pourwright_benches::day;
 
 const SCRIPT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/peers/chains.py");
@@ -74,7 +74,7 @@ fn recipes(formulas: usize) -> Result<Vec<Recipe>, String> {
     let mut recipes: Vec<Recipe> = Vec::new();
     for color in colors {
         for body in &bodies {
-            let recipe = recipe(&book, &[color, *body])?;
+            let recipe = recipe(book, &[color, *body])?;
             if !recipes.contains(&recipe) {
                 recipes.push(recipe);
             }

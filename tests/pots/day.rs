@@ -1,7 +1,7 @@
 //! Whole days against all ways to put stages together.
 
-use pourwright::plan::precedence::FreshBase;
-use pourwright::plan::split::{Wanted, split};
+use pourwright::plan::internals::precedence::FreshBase;
+use pourwright::plan::internals::split::{Wanted, split};
 use pourwright_tests::oracle::day::{self, Doses, fewest_pots};
 use proptest::prelude::*;
 

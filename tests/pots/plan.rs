@@ -1,9 +1,9 @@
 //! Small plans to ask the library for, and what every plan must keep.
 
 use num_rational::BigRational;
-use pourwright::plan::precedence::{Composition, FreshBase, Precedence};
-use pourwright::plan::sequence::Vessel;
-use pourwright::plan::split::{Limits, Reason, Split, Wanted, sequence};
+use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
+use pourwright::plan::internals::sequence::Vessel;
+use pourwright::plan::internals::split::{Limits, Reason, Split, Wanted, sequence};
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 use pourwright_tests::oracle::day;

@@ -1,8 +1,8 @@
 //! Days that a careless planner gets wrong.
 
 use num_rational::BigRational;
-use pourwright::plan::precedence::{Composition, FreshBase, Precedence};
-use pourwright::plan::split::{Reason, Split, SplitError, Wanted, split};
+use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
+use pourwright::plan::internals::split::{Reason, Split, SplitError, Wanted, split};
 use pourwright_tests::oracle::day::{self, Doses};
 
 use crate::plan::{FREE, check, g, limits, precedence};

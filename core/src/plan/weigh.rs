@@ -199,12 +199,12 @@ pub(crate) fn choose(
             *one = finer;
         }
     }
+    let beyond = beyond.filter(|_| to_the_marks.is_none());
+    all.extend(to_the_marks);
     // A cup and spoons measure alike: the one with the least handling stands for both.
     let by_volume = |one: &Measure| matches!(one.tool, Tool::Cup | Tool::Spoons);
     let handiest = all.iter().filter(|one| by_volume(one)).map(Measure::rank).min();
     all.retain(|one| !by_volume(one) || Some(one.rank()) == handiest);
-    let beyond = beyond.filter(|_| to_the_marks.is_none());
-    all.extend(to_the_marks);
     all.sort_by_cached_key(|one| {
         let is_own = is_own(one.tool, written);
         let thousandths = libm::round(error(one, material, written, tools) * 1e3) as u64;
