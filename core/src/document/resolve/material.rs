@@ -90,11 +90,8 @@ impl Resolver {
         let path = path.key("like");
         let table = self.starter_table()?;
         let found = table.find(&like.0).and_then(|id| table.get(id).ok()).cloned();
-        let found = {
-            let mut names = table.iter().map(|(_, material)| material.name.as_str());
-            self.find("starter material", &path, &like.0, found, &mut names)
-        };
-        found
+        let mut names = table.iter().map(|(_, material)| material.name.as_str());
+        self.find("starter material", &path, &like.0, found, &mut names)
     }
 
     /// The starter table, read once.
