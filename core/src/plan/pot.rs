@@ -1,5 +1,6 @@
 //! One pot: which cup, how much base to its mark, what each stage adds and shoots.
 
+mod base;
 mod error;
 mod shots;
 mod stages;
@@ -8,6 +9,8 @@ use alloc::rc::Rc;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use self::base::{BaseMeasure, Measuring};
+pub(super) use self::base::{OffMark, OffMarks};
 pub(super) use self::error::PotError;
 use self::shots::injector;
 pub(super) use self::shots::{LayerShots, Shots, shots};
@@ -16,15 +19,15 @@ use super::day::{Batch, DayRecipe};
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
-use super::sequence;
+use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
-use crate::batch::{self, BatchError, Marks};
-use crate::bench::Step;
+use crate::batch::BatchError;
+use crate::bench::Tool;
 use crate::book::{Book, Sprues};
 use crate::formula::WrittenIn;
 use crate::mix::MaterialId;
-use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
+use crate::quantity::{Mass, Measurable, Ratio};
 
 /// What is to be made in one pot.
 #[derive(Debug, Clone)]
@@ -54,6 +57,8 @@ pub(super) struct DrawDraft<'a> {
     pub(super) of: &'a Shots<'a>,
     pub(super) layer: &'a LayerShots<'a>,
     pub(super) shots: u32,
+    /// Shots of the same layer that other draws shoot before.
+    pub(super) before: u32,
 }
 
 /// What all pots of a day are built from.
@@ -93,18 +98,6 @@ enum Doses {
 /// source).
 const MOST_RAISED: f64 = 2.0;
 
-/// The least by which a pot is made larger at a time, as a share of its cup.
-const FINEST_RAISE: f64 = 1.0 / 32.0;
-
-/// How a pot's base is measured.
-#[derive(Clone, Copy)]
-struct Measuring<'c> {
-    /// The cup to fill to its marks; `None`: it is weighed.
-    cup: Option<&'c PotCup>,
-    /// From one amount to the next.
-    step: Volume,
-}
-
 /// A stage in numbers.
 struct Part<'a, 'd> {
     draft: &'d StageDraft<'a>,
@@ -123,7 +116,8 @@ impl<'a> Workshop<'a> {
         each.flat_map(|of| of.layers.iter().map(move |layer| Layer { of, layer })).collect()
     }
 
-    /// Builds the pot in the smallest cup that holds it.
+    /// Builds the pot in the smallest cup that holds it with its base up to a mark; where that overfills all
+    /// cups, in the smallest that holds it with its base measured otherwise.
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
         let materials = materials(draft);
         let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
@@ -145,15 +139,22 @@ impl<'a> Workshop<'a> {
     ) -> Result<PotLayout<'a>, PotError> {
         let mut cups: Vec<&PotCup> = self.cups.iter().collect();
         cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
-        let mut last = PotError::NoCup;
-        for cup in cups {
-            match self.in_cup(cup, parts, materials, doses) {
-                Ok(built) => return Ok(built),
-                Err(error) if error.wants_larger_cup() => last = error,
-                Err(error) => return Err(error),
+        let mut refused = None;
+        for measuring in Measuring::ALL {
+            for cup in &cups {
+                match self.in_cup(cup, parts, materials, (measuring, doses)) {
+                    Ok(built) => return Ok(built),
+                    Err(error) if error.wants_larger_cup() => {
+                        // That a material cannot be dosed says more than that it does not fit.
+                        if refused.as_ref().is_none_or(PotError::is_too_full) {
+                            refused = Some(error);
+                        }
+                    }
+                    Err(error) => return Err(error),
+                }
             }
         }
-        Err(last)
+        Err(refused.unwrap_or(PotError::NoCup))
     }
 
     fn part<'d>(
@@ -164,14 +165,11 @@ impl<'a> Workshop<'a> {
         let recipe = draft.recipe;
         let mut draw = Mass::default();
         let mut kept = Mass::default();
-        let mut sprues = Mass::default();
-        for DrawDraft { of, layer, shots } in &draft.draws {
+        let mut returned = Mass::default();
+        for DrawDraft { of, layer, shots, .. } in &draft.draws {
             draw += layer.mass.fill * f64::from(*shots);
-            // A laminated piece's sprue holds both colors and goes back into neither.
-            if !of.batch.is_laminated() {
-                sprues += layer.mass.sprue * f64::from(*shots);
-            }
-            let keeps = injector(self.book).kept(layer.density)?;
+            returned += self.returned(of.batch, layer) * f64::from(*shots);
+            let keeps = self.kept(layer)?;
             if keeps > kept {
                 kept = keeps;
             }
@@ -184,11 +182,26 @@ impl<'a> Workshop<'a> {
             })
             .collect();
         let kept = kept * f64::from(draft.heats);
-        let returned = match self.book.limits.sprues {
-            Sprues::Keep => Mass::default(),
-            Sprues::MeltAgain => sprues,
-        };
         Ok(Part { draft, recipe, draw, kept, returned, composition })
+    }
+
+    /// What of a shot goes back into the pot before the next stage. A laminated piece's sprue holds both
+    /// colors and goes back into neither.
+    pub(super) fn returned(&self, batch: &Batch<'_>, layer: &LayerShots<'_>) -> Mass {
+        match self.book.limits.sprues {
+            Sprues::MeltAgain if !batch.is_laminated() => layer.mass.sprue,
+            _ => Mass::default(),
+        }
+    }
+
+    /// What the injector keeps of a layer at each heat.
+    pub(super) fn kept(&self, layer: &LayerShots<'_>) -> Result<Mass, PotError> {
+        Ok(injector(self.book).kept(layer.density)?)
+    }
+
+    /// The most of a recipe that a cup may hold.
+    pub(super) fn may_hold(&self, cup: &PotCup, recipe: &DayRecipe<'_>) -> Mass {
+        cup.cup.capacity * self.book.limits.most_full * recipe.liquid
     }
 
     fn in_cup(
@@ -196,45 +209,29 @@ impl<'a> Workshop<'a> {
         cup: &PotCup,
         parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
-        doses: Doses,
+        (measuring, doses): (Measuring, Doses),
     ) -> Result<PotLayout<'a>, PotError> {
-        let first = &parts.first;
-        let capacity = cup.cup.capacity;
-        let vessel = cup.vessel;
-        let holds = capacity * self.book.limits.most_full;
-        let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
-        let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
-
-        let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
-        let even = self.least_pot(first);
+        let recipe = parts.first.recipe;
+        let need = self.sequence(parts, cup, (Mass::default(), None))?.start();
+        let even = self.least_pot(recipe);
         let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
-        let measuring = self.measuring(wanted * base_fraction / base_density, base_density)?;
-        let steps = Marks::Every { step: measuring.step, capacity };
-        let only_whole = |error: PotError| match measuring.cup {
-            Some(cup) if cup.is_unmarked() && error.is_too_full() => {
-                PotError::NoMarks { holds: cup.cup.capacity }
-            }
-            _ => error,
-        };
-        let measured = steps.measure(wanted, base_fraction, base_density);
-        let mut measured = measured.map_err(|error| only_whole(error.into()))?;
+        let mut measured = self.measure_base(cup, recipe, wanted, measuring)?;
         let most = measured.mix * MOST_RAISED;
-        let finest = capacity * FINEST_RAISE;
-        let raise = if measuring.step > finest { measuring.step } else { finest };
         let mut undosed: Option<PotError> = None;
         loop {
-            let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
-            {
+            let limits = (measured.mix, measured.most);
+            let sequence = match (self.sequence(parts, cup, limits), undosed.take()) {
                 // What it takes to dose a material does not fit.
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
-                (sequence, _) => sequence.map_err(only_whole)?,
+                (sequence, _) => sequence?,
             };
-            let lists = self.weigh_all(&sequence, parts, materials, (measuring, &measured))?;
+            let lists = self.weigh_all(&sequence, parts, materials, &measured)?;
             let coarse = lists.iter().flatten().find_map(|one| Some((one, one.beyond()?)));
             let Some((listed, error)) = coarse.filter(|_| doses == Doses::Kept) else {
                 let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                return Ok(PotLayout { raised, ..self.pot(cup, parts, &sequence, lists)? });
+                let pot = self.pot(cup, parts, &sequence, lists)?;
+                return Ok(PotLayout { raised, off_marks: measured.off_marks, ..pot });
             };
             let (material, tolerance) = (listed.material.name.clone(), listed.tolerance().value);
             let error = error.clone();
@@ -244,13 +241,8 @@ impl<'a> Workshop<'a> {
             why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
             let too_small = PotError::TooSmallToDose { material, tolerance, error };
             // One mark more: the least that works need not be one that works for every amount above it.
-            let more = measured.base_volume + raise - measuring.step * 0.5;
-            measured = match steps.measure(
-                more * base_density / base_fraction,
-                base_fraction,
-                base_density,
-            ) {
-                Err(BatchError::AboveMarks { .. }) => return Err(too_small),
+            measured = match self.one_mark_more(cup, recipe, &measured) {
+                Err(PotError::Batch(BatchError::AboveMarks { .. })) => return Err(too_small),
                 measured => measured?,
             };
             if measured.mix > most {
@@ -260,19 +252,19 @@ impl<'a> Workshop<'a> {
         }
     }
 
-    /// The least that the oven heats evenly, as a mass of the first stage's mix.
-    fn least_pot(&self, first: &Part<'_, '_>) -> Mass {
-        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.recipe.liquid)
+    /// The least that the oven heats evenly, as a mass of the mix that a pot starts with.
+    pub(super) fn least_pot(&self, first: &DayRecipe<'_>) -> Mass {
+        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
     }
 
+    /// The sequence in `cup` that starts with no less than `least`, and no more than `most` where that is given.
     fn sequence(
         &self,
         parts: &OneOrMore<Part<'_, '_>>,
-        holds: Volume,
-        vessel: crate::book::Vessel,
-        least: Mass,
+        cup: &PotCup,
+        (least, most): (Mass, Option<Mass>),
     ) -> Result<sequence::Sequence, PotError> {
-        let stages: Vec<sequence::Stage<'_>> = parts
+        let mut stages: Vec<sequence::Stage<'_>> = parts
             .iter()
             .map(|part| sequence::Stage {
                 composition: &part.composition,
@@ -280,15 +272,25 @@ impl<'a> Workshop<'a> {
                 kept: part.kept,
                 returned: part.returned,
                 loss: Ratio::from(0.0),
-                capacity: Some(holds * part.recipe.liquid),
+                capacity: Some(self.may_hold(cup, part.recipe)),
                 heats: part.draft.heats,
             })
             .collect();
-        let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };
+        if let (Some(first), Some(most)) = (stages.first_mut(), most) {
+            first.capacity = Some(most);
+        }
         let heats = self.book.limits.heats;
-        let vessel = sequence::Vessel { film: vessel.film, heel, least, heats };
+        let (film, heel) = (cup.vessel.film, cup.vessel.heel);
+        let vessel = sequence::Vessel { film, heel, least, heats };
         let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-        sequence::plan(&stages, &vessel, fresh).map_err(PotError::from)
+        sequence::plan(&stages, &vessel, fresh).map_err(|error| match error {
+            SequenceError::OverCapacity { stage, held, capacity: holds } => {
+                let recipe = parts.iter().nth(stage).map_or(parts.first.recipe, |part| part.recipe);
+                let (formulas, cup) = (recipe.name(), self.names.cup_called(cup.number));
+                PotError::OverCup { formulas, held, holds, cup }
+            }
+            error => error.into(),
+        })
     }
 
     fn weigh_all(
@@ -296,14 +298,14 @@ impl<'a> Workshop<'a> {
         sequence: &sequence::Sequence,
         parts: &OneOrMore<Part<'_, '_>>,
         materials: &[MaterialId],
-        (measuring, measured): (Measuring<'_>, &batch::Measured),
+        measured: &BaseMeasure,
     ) -> Result<Vec<Vec<Listed<'a>>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
             let is_weighed = |material: MaterialId| {
                 let mut base = part.recipe.recipe.base().iter();
-                measuring.cup.is_none() && base.any(|one| one.material == material)
+                measured.way.tool == Tool::Balance && base.any(|one| one.material == material)
             };
             let written = |material: MaterialId| {
                 // A base that no cup measures is weighed: nobody spoons a pot together.
@@ -324,40 +326,12 @@ impl<'a> Workshop<'a> {
                 })
                 .collect();
             let base = match (index, part.recipe.recipe.base()) {
-                (0, [base]) => {
-                    measuring.cup.map(|cup| (base.material, fillings(cup, measured.base_volume)))
-                }
+                (0, [base]) => Some((base.material, &measured.way)),
                 _ => None,
             };
             lists.push(weigh::list(&additions, base, self.book, &self.names)?);
         }
         Ok(lists)
-    }
-
-    /// How to measure `base` of `density`: in the cup whose marks take the least more, of those the one with the fewest
-    /// fillings. A cup without marks is filled whole, unless there is a balance: then the base is weighed.
-    fn measuring(&self, base: Volume, density: MassDensity) -> Result<Measuring<'_>, PotError> {
-        let balance = self.book.tools.balance();
-        let mut rounded = Vec::with_capacity(self.cups.len());
-        for cup in self.cups.iter().filter(|cup| balance.is_none() || !cup.is_unmarked()) {
-            let marks = Marks::Every { step: cup.cup.mark, capacity: base + cup.cup.mark };
-            let volume = marks.round_up(base)?;
-            let fillings = libm::ceil((volume / cup.cup.capacity).si() - 1e-9);
-            rounded.push((volume.si(), fillings, cup));
-        }
-        let least = rounded.into_iter().min_by(|a, b| {
-            // What differs by rounding alone is the same mark.
-            let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
-            let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
-            volume.then(a.1.total_cmp(&b.1)).then(a.2.number.cmp(&b.2.number))
-        });
-        match (least, balance) {
-            (Some((.., cup)), _) => Ok(Measuring { cup: Some(cup), step: cup.cup.mark }),
-            (None, Some(balance)) => {
-                Ok(Measuring { cup: None, step: balance.readability / density })
-            }
-            (None, None) => Err(PotError::NoCup),
-        }
     }
 }
 
@@ -370,12 +344,6 @@ fn materials(draft: &PotDraft<'_>) -> Vec<MaterialId> {
     materials.sort_unstable();
     materials.dedup();
     materials
-}
-
-/// `volume` in fillings of a cup to its marks.
-fn fillings(cup: &PotCup, volume: Volume) -> Vec<Step> {
-    let marks = libm::round((volume / cup.cup.mark).si());
-    cup.cup.steps(cup.number, marks as u32)
 }
 
 #[cfg(all(test, feature = "document"))]

@@ -9,7 +9,9 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::process::too_much_heat;
-use super::{Borrowed, Draw, Plan, PlannedLine, Pot, ProofReason, Stage, Way, Weigh, WorkFrom};
+use super::{
+    Borrowed, Draw, Plan, PlannedLine, Pot, ProofFormula, ProofReason, Stage, Way, Weigh, WorkFrom,
+};
 use crate::bench::Tool;
 use crate::caution::Caution;
 use crate::material::{Adding, Kind, Property};
@@ -406,14 +408,19 @@ fn called(line: &PlannedLine) -> String {
     format!("{}{shape}", line.what)
 }
 
-/// Why there cannot be fewer pots. Reasons stand apart by the base that their formulas are made on.
+/// Why there cannot be fewer pots: the argument, and each formula with its numbers.
 fn told(reason: &ProofReason) -> String {
     let pots = counted(reason.pots, "pot");
-    match (reason.apart.as_slice(), reason.pots) {
-        ([], _) => format!("{pots}: {}.", reason.because),
-        ([one], 1) => format!("{pots} for {one}: it is made on another base."),
-        ([one], _) => format!("{pots} for {one}: its shots fill so many."),
-        (apart, _) => format!("{pots}: {}: {}.", reason.because, apart.join("; ")),
+    let one = |of: &ProofFormula| match of.pots {
+        Some(needs) => format!("{}, {}: {}", of.formula, counted(needs, "pot"), of.because),
+        None => format!("{}: {}", of.formula, of.because),
+    };
+    match reason.formulas.as_slice() {
+        [only] => format!("{pots} for {}: {}.", only.formula, only.because),
+        all => {
+            let all: Vec<String> = all.iter().map(one).collect();
+            format!("{pots}: {}. {}.", reason.because, all.join("; "))
+        }
     }
 }
 

@@ -65,6 +65,13 @@ pub(crate) struct Tools<'a> {
     pub(crate) unsure: &'a ToolUncertainty,
 }
 
+impl Ways {
+    /// The way that `measure` is, chosen beforehand.
+    fn settled(measure: Measure) -> Self {
+        Self { best: measure, others: Vec::new(), beyond: None }
+    }
+}
+
 impl<'a> Tools<'a> {
     pub(crate) fn new(names: &'a ToolNames<'a>, book: &'a Book) -> Self {
         Self { names, unsure: &book.unsure }
@@ -75,11 +82,11 @@ impl<'a> Tools<'a> {
     }
 }
 
-/// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
-/// of a cup to its marks, where they are given.
+/// The weigh list for `additions`; the base of a single plastisol is measured the way that `base` says,
+/// where it is given.
 pub(crate) fn list<'a>(
     additions: &[Addition],
-    base: Option<(MaterialId, Vec<Step>)>,
+    base: Option<(MaterialId, &Measure)>,
     book: &'a Book,
     names: &ToolNames<'_>,
 ) -> Result<Vec<Listed<'a>>, WeighError> {
@@ -94,12 +101,16 @@ pub(crate) fn list<'a>(
             list.push(Listed { material, addition: *addition, tolerance, ways: None });
             continue;
         }
-        let to_the_marks = base.as_ref().filter(|(base, _)| *base == addition.material);
-        let to_the_marks =
-            to_the_marks.map(|(_, steps)| Measure::to_the_marks(steps.clone(), addition.wanted));
-        let ways =
-            choose(material, addition.wanted, of_addition, addition.written, to_the_marks, tools)
-                .map_err(|error| WeighError::of(material, error))?;
+        let ways = match base.filter(|(base, _)| *base == addition.material) {
+            // Another way to come just below a cup's brim may come above it.
+            Some((_, way)) if !way.is_to_a_mark() => Ways::settled(way.clone()),
+            base => {
+                let to_a_mark = base.map(|(_, way)| way.clone());
+                let (wanted, written) = (addition.wanted, addition.written);
+                choose(material, wanted, of_addition, written, to_a_mark, tools)
+                    .map_err(|error| WeighError::of(material, error))?
+            }
+        };
         list.push(Listed { material, addition: *addition, tolerance, ways: Some(ways) });
     }
     list.sort_by_key(|listed| (listed.material.adding(), listed.material.kind));
@@ -375,6 +386,10 @@ fn one_step(step: &Step, names: &ToolNames<'_>) -> String {
             let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
             (text::mark(step * f64::from(mark), step, names.system), times)
         }
+        Step::Between { cup, volume } => {
+            let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
+            (text::between_marks(volume, step, names.system), 1)
+        }
         Step::Spoon { spoon, times } => (names.spoon(spoon).to_string(), times),
         Step::Drop { times: 1 } => return "1 drop".to_string(),
         Step::Drop { times } => return format!("{times} drops"),
@@ -438,7 +453,8 @@ mod tests {
         let mass = Mass::from_si(grams / 1e3);
         let addition = Addition { material, written, wanted: mass, total: mass };
         let names = ToolNames::of(book);
-        let list = list(&[addition], base.map(|steps| (material, steps)), book, &names)?;
+        let base = base.map(|steps| Measure::exactly(Tool::Cup, steps, mass, mass));
+        let list = list(&[addition], base.as_ref().map(|way| (material, way)), book, &names)?;
         Ok(list.iter().map(|one| one.told(Tools::new(&names, book))).collect())
     }
 

@@ -17,7 +17,7 @@ pub use self::share::ShelfError;
 pub(super) use self::work::note_companions;
 use super::assign::Layer;
 use super::day::DayRecipe;
-use super::pot::{LayerShots, PotError, Raised, Shots};
+use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
 use super::shelf::LeftOver;
 use super::split::Proof;
 use super::weigh::Listed;
@@ -77,6 +77,8 @@ pub(super) struct PotLayout<'a> {
     pub(super) cup: PotCup,
     /// Why it is more than its orders need.
     pub(super) raised: Option<Raised>,
+    /// How its base is measured, where that is not up to a mark.
+    pub(super) off_marks: Option<OffMarks>,
     pub(super) from_shelf: ShelfUse<'a>,
     pub(super) stages: Vec<StageLayout<'a>>,
     pub(super) heats: Heats,
