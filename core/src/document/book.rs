@@ -17,7 +17,7 @@ use crate::formula::Overlap;
 use crate::json::entry::entry;
 use crate::json::named::Named;
 use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
-use crate::material::Kind;
+use crate::material::{Adding, Kind};
 use crate::quantity::{
     Amount, DynamicViscosity, Length, Mass, MassDensity, MolarEnergy, Pressure,
     SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time, Volume,
@@ -112,6 +112,9 @@ entry! {
             thickness: Written<Length>,
             /// Price per package, such as "58.00 USD per 1 gal".
             price: PriceText,
+            /// When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
+            /// practice): salt, flake and scent hot, all else cold.
+            add: Adding,
             /// Largest relative error of a dose of it.
             tolerance: Percent,
             /// What it is called at full length.

@@ -752,6 +752,8 @@ parameters! {
         "The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given.";
     WorkTime work_time Second (0 to 1e15) (zero)
         "Time that the work takes.";
+    WrittenIn written_in None (text "mass, volume or drops") (word "mass")
+        "Measure that the formula doses the material in.";
 }
 
 impl Parameter {

@@ -3,12 +3,12 @@
 
 mod assign;
 mod bits;
+pub mod borrowed;
 pub mod correction;
 pub mod cost;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod cover;
 pub mod day;
-mod dosing;
 mod doubt;
 pub mod flakes;
 mod layout;
@@ -64,6 +64,7 @@ pub mod internals {
     }
 }
 
+pub use borrowed::Borrowed;
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
 pub use flakes::FlakeCount;
@@ -74,7 +75,8 @@ pub use stock::StockEntry;
 
 use crate::bench::Tool;
 use crate::caution::Caution;
-use crate::material::Kind;
+use crate::formula::WrittenIn;
+use crate::material::{Adding, Kind};
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume};
 use crate::show::{Calculated, Note, Shown, part};
 
@@ -106,6 +108,8 @@ part! {
         pub proof: Proof,
         /// The water that sink rates are told for.
         pub water: Option<SinkWater>,
+        /// Numbers that the book does not state, what the plan takes in their place, and which to measure first.
+        pub borrowed: Vec<Borrowed>,
         /// What the plan had to assume, since the book does not say it.
         pub assumptions: Vec<Note>,
         /// What can hurt somebody.
@@ -271,18 +275,38 @@ part! {
         pub material: String,
         /// What it is for.
         pub kind: Kind,
+        /// When and how it goes in.
+        pub add: GoesIn,
         /// What the formula wants.
         pub wanted: Shown<Mass>,
+        /// The measure that the formula is written in.
+        pub written_in: WrittenIn,
         /// The largest relative error that the shop accepts.
         pub tolerance: Shown<Ratio>,
-        /// The way chosen.
+        /// The way chosen: the formula's own measure, or another where that is surer.
         pub best: Way,
+        /// Why no way keeps the tolerance, and from what amount on one would.
+        pub beyond: Option<Note>,
         /// How sure that is.
         pub doubt: Option<Doubt>,
         /// How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
         pub doubt_weighed: Option<Doubt>,
         /// The same by the other tools of the bench, where they keep the tolerance.
         pub others: Vec<Way>,
+    }
+}
+
+part! {
+    /// When and how a material goes into the pot.
+    pub struct GoesIn {
+        /// Before the pot is heated for the stage, or after it.
+        pub when: Adding,
+        /// In how many portions, each stirred in before the next.
+        pub portions: u32,
+        /// What to mind, as a sentence.
+        pub how: Option<String>,
+        /// Whether the book says when; else it is common practice for the kind.
+        pub stated: bool,
     }
 }
 

@@ -259,6 +259,11 @@ pub(super) const AMBIGUOUS: &[(&str, MatchCase, &[&str])] = &[
     ("º", MatchCase::Any, &["°F", "°C"]),
 ];
 
+/// Kitchen words that no standard gives a size, one and many, and the part of a teaspoon that spoons sold by these names
+/// hold (common practice, no source).
+pub(super) const KITCHEN_WORDS: &[(&str, &str, i64)] =
+    &[("dash", "dashes", 8), ("pinch", "pinches", 16), ("smidgen", "smidgens", 32)];
+
 /// Whether the case of letters counts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum MatchCase {

@@ -197,6 +197,26 @@ pub(crate) fn density(density: MassDensity) -> Shown<MassDensity> {
     Shown::new(density, nearest(density, 1000, Unit::GRAM_PER_MILLILITER))
 }
 
+/// An uncertainty as `shown`, or to one digit of `unit` where that would say nothing: never `0 g`.
+fn unsure<Q: Showable>(shown: Shown<Q>, unit: Unit) -> Shown<Q> {
+    let says_nothing = shown.text.starts_with("0 ") && shown.quantity.shown_value() > 0.0;
+    if !says_nothing {
+        return shown;
+    }
+    let text = or_plain(significant(shown.quantity, unit, 1, System::Metric), shown.quantity);
+    Shown::new(shown.quantity, text)
+}
+
+/// The uncertainty of a mass.
+pub(crate) fn unsure_mass(uncertainty: Mass) -> Shown<Mass> {
+    unsure(mass(uncertainty), Unit::GRAM)
+}
+
+/// The uncertainty of a density.
+pub(crate) fn unsure_density(uncertainty: MassDensity) -> Shown<MassDensity> {
+    unsure(density(uncertainty), Unit::GRAM_PER_MILLILITER)
+}
+
 /// A value with its standard uncertainty, that to two digits and the value to the same place.
 #[cfg(feature = "document")]
 pub(crate) struct Uncertain<Q> {
@@ -213,7 +233,10 @@ pub(crate) fn uncertain<Q: Showable>(value: Q, uncertainty: Q) -> Uncertain<Q> {
     let places = if place.is_finite() { (1.0 - place).clamp(0.0, 9.0) as usize } else { 6 };
     let number = |quantity: Q| format!("{:.places$}", quantity.shown_value());
     let unit = Q::UNIT;
-    let both = format!("{} {unit} ± {}", number(value), number(uncertainty));
+    let both = match uncertainty.shown_value() > 0.0 {
+        true => format!("{} {unit} ± {}", number(value), number(uncertainty)),
+        false => format!("{} {unit}", number(value)),
+    };
     let shown = |quantity| Shown::new(quantity, format!("{} {unit}", number(quantity)));
     Uncertain { value: shown(value), uncertainty: shown(uncertainty), both }
 }

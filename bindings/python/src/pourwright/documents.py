@@ -12,6 +12,10 @@ from collections.abc import Mapping
 from typing import Any, Literal, NotRequired, Protocol, TypeAlias, TypedDict, Union, overload
 
 
+Adding: TypeAlias = Literal["cold", "hot"]
+"""When a material goes into the pot."""
+
+
 Amount: TypeAlias = Union[str, dict[str, Any]]
 """An amount as a person writes it, or as a number and a unit."""
 
@@ -109,6 +113,10 @@ Price: TypeAlias = str
 """Money per package, such as "58.00 USD per 1 gal"."""
 
 
+Property: TypeAlias = Literal["density", "fused", "as_scooped", "drop", "expansion", "specific_heat", "shot_window", "price"]
+"""A property of a material that a calculation may need."""
+
+
 SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
 """Salt in water."""
 
@@ -135,6 +143,10 @@ System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
 
 Tool: TypeAlias = Literal["balance", "cup", "spoons", "drops"]
 """A tool of the bench, in the order in which the last tie is broken."""
+
+
+WrittenIn: TypeAlias = Literal["mass", "volume", "drops"]
+"""The measure that a dose is written in: its own, against which every other has to be converted."""
 
 
 class AirAnswer(TypedDict):
@@ -330,6 +342,34 @@ class BookDocument(TypedDict):
 
     shop: NotRequired[Name | None]
     """Whose book it is."""
+
+
+class Borrowed(TypedDict):
+    """A number that the book does not state, and what the plan takes in its place."""
+
+    code: str
+    """Stable code in kebab case."""
+
+    gain: Shown
+    """What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes."""
+
+    how: str
+    """How to measure it."""
+
+    material: str
+    """Of which material."""
+
+    property: Property
+    """Which number."""
+
+    source: str
+    """Where it is from."""
+
+    uncertainty: Shown
+    """Its standard uncertainty, relative."""
+
+    value: str
+    """What is taken, as a book writes it: `1.03 g/mL ± 0.03`."""
 
 
 BudgetEntry = TypedDict("BudgetEntry", {
@@ -859,6 +899,9 @@ class Degas(TypedDict):
     absolute: Shown
     """What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be."""
 
+    assumed: Note | None
+    """That this is assumed, and what to do then; absent where the book gives the rise or the air."""
+
     at_most: Shown | None
     """The most that may be left, where the dial cannot tell."""
 
@@ -1145,6 +1188,22 @@ class FromShelf(TypedDict):
 
     off: list[Off]
     """How far they take each material from its formula; what is measured fresh is wanted with that in mind."""
+
+
+class GoesIn(TypedDict):
+    """When and how a material goes into the pot."""
+
+    how: str | None
+    """What to mind, as a sentence."""
+
+    portions: int
+    """In how many portions, each stirred in before the next."""
+
+    stated: bool
+    """Whether the book says when; else it is common practice for the kind."""
+
+    when: Adding
+    """Before the pot is heated for the stage, or after it."""
 
 
 class HardnessAnswer(TypedDict):
@@ -1522,6 +1581,10 @@ class MaterialEntry(TypedDict):
     activation_energy: NotRequired[Sourced | None]
     """Activation energy of its decay in the heat, with who states it."""
 
+    add: NotRequired[Adding | None]
+    """When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
+    practice): salt, flake and scent hot, all else cold."""
+
     as_scooped: NotRequired[Sourced | None]
     """Density of the powder as a level spoon holds it."""
 
@@ -1602,7 +1665,11 @@ class MeasureAnswer(TypedDict):
     calculate: Literal["measure"]
 
     best: Way
-    """The way with the least handling that keeps the tolerance."""
+    """The way to take: in the measure that the dose is written in, or another where that is surer. Where none keeps the
+    tolerance, the nearest that the bench can do."""
+
+    beyond: Note | None
+    """Why none keeps the tolerance, and what would do; absent where one does."""
 
     others: list[Way]
     """The others that keep it."""
@@ -2001,6 +2068,9 @@ class PlanAnswer(TypedDict):
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
 
+    borrowed: list[Borrowed]
+    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
+
     calculate: Literal["plan"]
 
     cautions: list[Caution]
@@ -2055,6 +2125,9 @@ class PlanDocument(TypedDict):
 
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
+
+    borrowed: list[Borrowed]
+    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
 
     cautions: list[Caution]
     """What can hurt somebody."""
@@ -2997,8 +3070,14 @@ class Way(TypedDict):
 class Weigh(TypedDict):
     """One material of a weigh list."""
 
+    add: GoesIn
+    """When and how it goes in."""
+
     best: Way
-    """The way chosen."""
+    """The way chosen: the formula's own measure, or another where that is surer."""
+
+    beyond: Note | None
+    """Why no way keeps the tolerance, and from what amount on one would."""
 
     doubt: Doubt | None
     """How sure that is."""
@@ -3020,6 +3099,9 @@ class Weigh(TypedDict):
 
     wanted: Shown
     """What the formula wants."""
+
+    written_in: WrittenIn
+    """The measure that the formula is written in."""
 
 
 class WithSource(TypedDict):
@@ -3064,6 +3146,9 @@ class PlanItem(Protocol):
 
     @overload
     def __call__(self, name: Literal["assumptions"], /) -> list[Note]: ...
+
+    @overload
+    def __call__(self, name: Literal["borrowed"], /) -> list[Borrowed]: ...
 
     @overload
     def __call__(self, name: Literal["cautions"], /) -> list[Caution]: ...

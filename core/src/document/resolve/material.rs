@@ -1,6 +1,7 @@
 //! Materials: what the starter table says of one, and what its entry says over it.
 
 use alloc::borrow::ToOwned;
+use alloc::sync::Arc;
 
 use super::Resolver;
 use crate::document::book::{MaterialEntry, SourcedDrop};
@@ -45,7 +46,12 @@ impl Resolver {
         self.whole(|resolver| Some(resolver.material(path, "the material", entry)))
     }
 
-    fn material(&mut self, path: &Path<'_>, name: &str, entry: &MaterialEntry) -> Material {
+    pub(super) fn material(
+        &mut self,
+        path: &Path<'_>,
+        name: &str,
+        entry: &MaterialEntry,
+    ) -> Material {
         let generic = entry.like.as_ref().and_then(|like| self.starter(path, like));
         let mut material = match generic {
             Some(generic) => Material { name: name.to_owned(), kind: entry.kind, ..generic },
@@ -76,6 +82,7 @@ impl Resolver {
         fill(&mut material.drop, drop);
         fill(&mut material.shot_window, self.shot_window(path, entry));
         fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
+        fill(&mut material.add, entry.add);
         fill(&mut material.notes, entry.notes.clone());
         material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
         self.heat_and_flake(path, entry, &mut material);
@@ -85,20 +92,21 @@ impl Resolver {
 
     fn starter(&mut self, path: &Path<'_>, like: &Name) -> Option<Material> {
         let path = path.key("like");
-        let table = match self.starter.take().map_or_else(starter::materials, Ok) {
-            Ok(table) => table,
-            Err(faults) => {
-                self.faults.extend(faults.into_vec());
-                return None;
-            }
-        };
+        let table = self.starter_table()?;
         let found = table.find(&like.0).and_then(|id| table.get(id).ok()).cloned();
-        let found = {
-            let mut names = table.iter().map(|(_, material)| material.name.as_str());
-            self.find("starter material", &path, &like.0, found, &mut names)
-        };
-        self.starter = Some(table);
-        found
+        let mut names = table.iter().map(|(_, material)| material.name.as_str());
+        self.find("starter material", &path, &like.0, found, &mut names)
+    }
+
+    /// The starter table, read once.
+    pub(super) fn starter_table(&mut self) -> Option<Arc<Materials>> {
+        if self.starter.is_none() {
+            match starter::materials() {
+                Ok(table) => self.starter = Some(Arc::new(table)),
+                Err(faults) => self.faults.extend(faults.into_vec()),
+            }
+        }
+        self.starter.clone()
     }
 
     /// A stated specific heat brings its own rise: that of the starter table belongs to another value.

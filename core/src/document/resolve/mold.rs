@@ -25,6 +25,10 @@ const USUAL_TAKE_OUT: f64 = 50.0;
 /// Specific heat of aluminum in J/(kg K): CRC Handbook of Chemistry and Physics, 24.2 J/(mol K) at 25 °C.
 const ALUMINUM: f64 = 897.0;
 
+/// The most air in a good piece that is believed, as a share of it: bubbles come to a few per cent (common practice, no
+/// source).
+const MOST_VOIDS: f64 = 0.1;
+
 impl Resolver {
     pub(crate) fn mold(&mut self, path: &Path<'_>, name: &str, entry: &MoldEntry) -> Option<Mold> {
         let cavities = self.cavities(path, entry);
@@ -32,7 +36,7 @@ impl Resolver {
         let top = self.or_zero(&path.key("top"), entry.top.as_ref());
         let voids = entry.voids.map_or(0.0, Percent::share);
         let rejects = entry.rejects.map(Percent::share);
-        self.check_below_one(&path.key("voids"), Some(voids));
+        self.check_voids(&path.key("voids"), entry.voids);
         self.check_below_one(&path.key("rejects"), rejects);
         let hook = entry.hook.as_ref().map(|hook| self.hook(&path.key("hook"), hook));
         if entry.count == Some(0) {
@@ -165,6 +169,19 @@ impl Resolver {
             );
         }
         thickest.map(|(_, section)| section)
+    }
+
+    /// So much air as no sound piece holds is mostly the share of bad pieces.
+    fn check_voids(&mut self, path: &Path<'_>, voids: Option<Percent>) {
+        let Some(voids) = voids.filter(|voids| voids.share() > MOST_VOIDS) else { return };
+        self.fault(
+            "voids-implausible",
+            path,
+            &format_args!("{voids} of a good piece is said to be air; {} % is the most that is believed.", MOST_VOIDS * 100.0),
+            &format_args!(
+                "For bad pieces write \"rejects\": \"{voids}\". A hollow is left out of the volume of its cavity; a light filler is a material with a density."
+            ),
+        );
     }
 
     fn cavities(&mut self, path: &Path<'_>, entry: &MoldEntry) -> Option<Vec<Cavities>> {

@@ -38,7 +38,7 @@ fn told(faults: &Faults) -> Vec<(String, String)> {
 #[case("/molds/pair/cavity", json!("9 mL"), "/molds/pair/cavity", "one-cavity-for-unlike")]
 #[case("/molds/worm/cavities", json!({}), "/molds/worm/cavity", "one-cavity-for-unlike")]
 #[case("/molds/pair/cavities", json!({}), "/molds/pair/cavities", "no-cavities")]
-#[case("/molds/worm/voids", json!("100 %"), "/molds/worm/voids", "share-of-all")]
+#[case("/molds/worm/voids", json!("30 %"), "/molds/worm/voids", "voids-implausible")]
 #[case("/molds/worm/rejects", json!("100 %"), "/molds/worm/rejects", "share-of-all")]
 #[case("/products/two/layers/0/share", json!("50 %"), "/products/two/layers", "layer-shares")]
 #[case("/products/two/overlap", json!("add"), "/products/two/overlap", "overlap-beside-layers")]
@@ -64,6 +64,17 @@ fn one_slip_is_told_once_at_its_place(
     }
     let faults = read(&document).unwrap_err();
     assert_eq!(told(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
+}
+
+#[test]
+fn voids_of_30_per_cent_are_asked_back_as_rejects() {
+    let mut document: Value = serde_json::from_str(BOOK).unwrap();
+    document["molds"]["worm"]["voids"] = json!("30 %");
+    let faults = read(&document).unwrap_err();
+    let help = &faults.iter().next().unwrap().help;
+    assert!(help.contains(r#""rejects": "30 %""#), "{help}");
+    document["molds"]["worm"]["voids"] = json!("10 %");
+    assert!(read(&document).is_ok());
 }
 
 /// A book with all that vacuum, oven, heat and water need.

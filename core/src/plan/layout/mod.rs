@@ -59,6 +59,11 @@ pub(super) struct PotCup {
 }
 
 impl PotCup {
+    /// Whether it has its highest mark alone.
+    pub(super) fn is_unmarked(&self) -> bool {
+        self.cup.mark >= self.cup.capacity
+    }
+
     /// The cups of the bench, in their order.
     pub(super) fn all(book: &Book) -> Vec<Self> {
         let vessels = book.vessels.iter().copied().chain(core::iter::repeat(Vessel::default()));
@@ -135,6 +140,8 @@ pub(super) struct StageLayout<'a> {
     pub(super) solids: f64,
     /// Standard uncertainty of the finished density.
     pub(super) unsure: Option<MassDensity>,
+    /// Whether the book says of any number in it how sure that is.
+    pub(super) is_stated: bool,
     pub(super) draws: Vec<DrawLayout<'a>>,
     pub(super) heats: u32,
     pub(super) heating: Option<Calculated<Heating>>,

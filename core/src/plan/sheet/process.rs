@@ -61,6 +61,9 @@ impl Page {
             "{each} {}-fold, to {}; {left}.",
             degas.rise.text, degas.swollen.text
         ));
+        if let Some(assumed) = &degas.assumed {
+            self.detail(&assumed.message);
+        }
         if let Some(off) = &degas.gauge_off {
             self.detail(&format!(
                 "The air here does not give what the gauge shows: it reads at least {} too much.",

@@ -11,7 +11,7 @@ use alloc::vec::Vec;
 use super::day::Day;
 use super::layout::Layout;
 use super::pot::Workshop;
-use super::{DayCost, Plan, StockEntry, process};
+use super::{Borrowed, DayCost, Plan, StockEntry, process};
 use crate::show::Calculated;
 
 impl Workshop<'_> {
@@ -22,6 +22,7 @@ impl Workshop<'_> {
         layout: &Layout<'_>,
         stock: Vec<StockEntry>,
         cost: Option<Calculated<DayCost>>,
+        borrowed: Vec<Borrowed>,
     ) -> Plan {
         let book = self.book;
         let each = || layout.pots.iter().enumerate();
@@ -55,6 +56,7 @@ impl Workshop<'_> {
             cost,
             proof: self.proof(layout),
             water: process::water(book),
+            borrowed,
             assumptions,
             cautions: notes::cautions(layout, book),
         }
