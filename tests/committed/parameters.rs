@@ -2,8 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use pourwright::schema;
 use pourwright::parameter::Parameter;
+use pourwright::schema;
 use pourwright::table::CALCULATIONS;
 
 #[test]

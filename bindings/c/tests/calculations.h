@@ -2044,7 +2044,7 @@ static void of_hardness(void)
     REFUSED(pour_hardness(points, 2, POUR_SCALE_SHORE_00, POUR_OMITTED, &result, error), POUR_REFUSED, "missing-field", "/softener_ratio");
     REFUSED(pour_hardness(points, 2, POUR_SCALE_SHORE_00, NAN, &result, error), POUR_NOT_FINITE, "not-finite", "/softener_ratio");
     REFUSED(pour_hardness(points, 2, POUR_SCALE_SHORE_00, -1e-9, &result, error), POUR_REFUSED, "out-of-range", "/softener_ratio");
-    REFUSED(pour_hardness(points, 2, POUR_SCALE_SHORE_00, 10.00001, &result, error), POUR_REFUSED, "out-of-range", "/softener_ratio");
+    REFUSED(pour_hardness(points, 2, POUR_SCALE_SHORE_00, 100.0001, &result, error), POUR_REFUSED, "out-of-range", "/softener_ratio");
 }
 
 static void of_softener_ratio(void)

@@ -900,13 +900,13 @@ export function densityForSinkRate(parameters: {
 export function hardness(parameters: {
   /**
    * The shop's own measured points, by rising ratio: of each the ratio and the durometer reading. 2 to 1000 rows, each:
-   * Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 10. Then: Durometer reading of a
+   * Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 100. Then: Durometer reading of a
    * measured point. Unit: 1; 0 to 100.
    */
   points: Iterable<readonly [number, number]>
   /** The scale of the durometer. */
   scale: 'shore-00' | 'shore-a'
-  /** Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 10. */
+  /** Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 100. */
   softenerRatio: number
 }): {
   /** Durometer reading. Unit: 1. */
@@ -923,7 +923,7 @@ export function hardness(parameters: {
 export function softenerRatio(parameters: {
   /**
    * The shop's own measured points, by rising ratio: of each the ratio and the durometer reading. 2 to 1000 rows, each:
-   * Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 10. Then: Durometer reading of a
+   * Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 100. Then: Durometer reading of a
    * measured point. Unit: 1; 0 to 100.
    */
   points: Iterable<readonly [number, number]>

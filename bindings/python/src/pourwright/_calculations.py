@@ -1687,7 +1687,7 @@ def hardness(
             2 to 1000 of them.
         scale: The scale of the durometer. One of ``shore-00``, ``shore-a``.
         softener_ratio: Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0
-            to 10.
+            to 100.
 
     Returns:
         hardness: Durometer reading. Unit: 1.

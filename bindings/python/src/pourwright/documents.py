@@ -1832,7 +1832,7 @@ class PlanAnswer(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -1860,8 +1860,8 @@ class PlanAnswer(TypedDict):
 
 
 class PlanDocument(TypedDict):
-    """A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's record, and made again to
-    the same bits."""
+    """A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and
+    made again to the same bits."""
 
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
@@ -1882,7 +1882,7 @@ class PlanDocument(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -2141,8 +2141,8 @@ class SaltAnswer(TypedDict):
 
     calculate: Literal["salt"]
 
-    as_scooped: Shown
-    """Its volume as scooped."""
+    as_scooped: Shown | None
+    """Its volume as scooped, where that density of the salt is known."""
 
     density: Shown
     """Density of the finished plastic at 20 °C, voids counted."""
@@ -2157,7 +2157,13 @@ class SaltAnswer(TypedDict):
     """Mass of salt per finished mass."""
 
     piece: Shown | None
-    """Mass of a piece."""
+    """Mass of a piece; where the feed is not known, with a feed of 50 % as in plans."""
+
+    piece_max: Shown | None
+    """The same fed in full, where the feed is not known."""
+
+    piece_min: Shown | None
+    """The same without feed, where the feed is not known."""
 
     sink_density: Shown | None
     """Mean density of a piece with its hook and weight."""
@@ -2309,11 +2315,11 @@ class SinkAnswer(TypedDict):
     reynolds: float
     """Reynolds number."""
 
+    sink_rate: Shown
+    """How fast it falls with its hook."""
+
     slowest: Shown
     """Lower bound."""
-
-    speed: Shown
-    """How fast it falls with its hook."""
 
     time: Shown | None
     """Time to the depth asked for, from rest just below the surface."""
