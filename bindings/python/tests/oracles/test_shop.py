@@ -249,7 +249,7 @@ def test_costs(base: str, shop: dict[str, Any]) -> None:
 def test_what_calibrations_write(shop: dict[str, Any]) -> None:
     weighings = [{"count": 50, "weight": "2.2 g"}, {"count": 50, "weight": "2.3 g"}]
     drop = pw.calculate("calibrate-drop", material="blue", readability="0.01 g", weighings=weighings)
-    water = pw.calculate("water", mold="worm", water="9.21 g ± 0.02", at="20 °C")
+    water = pw.calculate("water", mold="worm", water_mass="9.21 g ± 0.02", water_temperature="20 °C")
     changed = jsonpatch.apply_patch(shop, [*drop["write"], *water["write"]])
     assert changed["materials"]["blue"]["drop"] == drop["drop"] != shop["materials"]["blue"].get("drop")
     assert changed["molds"]["worm"]["cavity"] == water["cavity"] != shop["molds"]["worm"]["cavity"]
