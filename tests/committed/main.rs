@@ -4,6 +4,7 @@
 //! `UPDATE=1 cargo test -p pourwright-tests --test committed` writes schemas, error table and vectors anew.
 
 mod errors;
+mod fields;
 mod parameters;
 mod readme;
 mod schemas;

@@ -60,7 +60,7 @@ export type Price = string
  */
 export type Sprues = 'keep' | 'melt-again'
 /**
- * The two forms of a sourced quantity, for serde and the schema.
+ * A quantity, or a quantity with its source.
  */
 export type Sourced = MeasuredAmount | WithSource
 /**
@@ -172,11 +172,11 @@ export type Scale = 'shore-00' | 'shore-a'
 export type Outcome = 'right' | 'nearest' | 'foreign'
 
 /**
- * What was really weighed and shot. What is left out went as the sheet said.
+ * What was really weighed and shot on a day. Omit what went as the sheet said.
  */
 export interface ActualsDocument {
   /**
-   * Anything a reader should know of it.
+   * Anything a reader should know about it. Default: none. Example: `"Cold morning."`.
    */
   about?: string | null
   /**
@@ -186,11 +186,11 @@ export interface ActualsDocument {
     [k: string]: unknown
   } | null
   /**
-   * The format and its version.
+   * The format and its version. Example: `"pourwright/1.0"`.
    */
   format: Format
   /**
-   * By the pots' letters.
+   * Pots by their letters.
    */
   pots: {
     [k: string]: PotActualsEntry
@@ -207,7 +207,7 @@ export interface PotActualsEntry {
     [k: string]: unknown
   } | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Smoked a little at 345 °F."`.
    */
   notes?: string | null
   /**
@@ -220,7 +220,7 @@ export interface PotActualsEntry {
  */
 export interface StageActualsEntry {
   /**
-   * What was shot.
+   * What was shot. Default: what the sheet said.
    */
   draws?: DrawActualsEntry[] | null
   /**
@@ -230,12 +230,12 @@ export interface StageActualsEntry {
     [k: string]: unknown
   } | null
   /**
-   * What the cup was weighed to hold after the last shot, its own weight taken off.
+   * Mass in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
    */
   left?: MeasuredAmount | null
   /**
-   * What went in otherwise than the sheet said, by material, as it was measured:
-   * "34 drops", "4.9 g". 0 for what was left out.
+   * What went in other than the sheet said, by material, as it was measured; 0 for what was left out.
+   * Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
    */
   weighed?: {
     [k: string]: Amount
@@ -252,16 +252,15 @@ export interface DrawActualsEntry {
     [k: string]: unknown
   } | null
   /**
-   * The mold.
+   * The mold. Example: `"finger-5"`.
    */
   mold: Name
   /**
-   * What came of it, by shape. The pieces of a laminated shot are told at one of its
-   * pots.
+   * The pieces by shape. Those of a laminated shot belong to one of its pots. Default: not counted.
    */
   pieces?: PieceActualsEntry[] | null
   /**
-   * Shots made.
+   * Number of shots made. Example: `7`.
    */
   shots: Count
 }
@@ -276,20 +275,20 @@ export interface PieceActualsEntry {
     [k: string]: unknown
   } | null
   /**
-   * Pieces that are fit to sell.
+   * Number of pieces that are fit to sell. Default: not counted. Example: `26`.
    */
   good?: Count | null
   /**
-   * The shape, in a mold with unlike cavities.
+   * The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
    */
   shape?: Name | null
   /**
-   * What some of them weigh, one by one.
+   * Masses of some of them, one by one. Default: none weighed. Example: `["10.1 g", "10.3 g"]`.
    */
   weights?: MeasuredAmount[] | null
 }
 /**
- * A balance.
+ * A scale.
  */
 export interface BalanceEntry {
   /**
@@ -299,15 +298,15 @@ export interface BalanceEntry {
     [k: string]: unknown
   } | null
   /**
-   * The least it weighs.
+   * Smallest load that it weighs. Default: one step. Example: `"0.5 g"`.
    */
   from?: MeasuredAmount | null
   /**
-   * The step of its display.
+   * Step of its display. Example: `"0.1 g"`.
    */
   reads: MeasuredAmount
   /**
-   * The most it weighs.
+   * Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
    */
   to?: MeasuredAmount | null
 }
@@ -316,7 +315,7 @@ export interface BalanceEntry {
  */
 export interface BallEntry {
   /**
-   * Diameter.
+   * Diameter. Example: `"16 mm"`.
    */
   diameter: MeasuredAmount
   /**
@@ -331,11 +330,11 @@ export interface BallEntry {
  */
 export interface BenchEntry {
   /**
-   * The balance.
+   * The scale. Default: none; nothing is then weighed.
    */
   balance?: BalanceEntry | null
   /**
-   * The cups a pot is mixed and heated in.
+   * Cups to mix and heat a pot in; at least one.
    */
   cups: CupEntry[]
   /**
@@ -349,23 +348,23 @@ export interface BenchEntry {
    */
   injector: InjectorEntry
   /**
-   * The most drops that are still counted.
+   * Largest number of drops that you still count. Default: 60. Example: `40`.
    */
   most_drops?: number | null
   /**
-   * The oven, by the shop's own timings.
+   * The oven, by the shop's own timings. Default: not known; no heating times are shown.
    */
   oven?: OvenEntry | null
   /**
-   * Level spoons by what they hold.
+   * Level spoons, by volume. Default: none. Example: `["1 tbsp", "1 tsp", "1/2 tsp"]`.
    */
   spoons?: MeasuredAmount[] | null
   /**
-   * How unsure the tools are.
+   * How unsure the tools are. Default: that of each field.
    */
   uncertainty?: ToolUncertaintyEntry | null
   /**
-   * The vacuum that pots are degassed in.
+   * The vacuum that pots are degassed in. Default: not known; no degassing step is shown.
    */
   vacuum?: VacuumEntry | null
 }
@@ -374,7 +373,8 @@ export interface BenchEntry {
  */
 export interface CupEntry {
   /**
-   * What it holds up to its brim, above its highest mark.
+   * Volume up to its brim, above its highest mark; how full it may be under vacuum needs it. Default: not
+   * known. Example: `"590 mL"`.
    */
   brim?: MeasuredAmount | null
   /**
@@ -384,37 +384,37 @@ export interface CupEntry {
     [k: string]: unknown
   } | null
   /**
-   * What stays on its wall when it has been poured out.
+   * Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`.
    */
   film?: MeasuredAmount | null
   /**
-   * What cannot be drawn from its bottom.
+   * Mass that cannot be drawn from its bottom. Default: 0 g. Example: `"2 g"`.
    */
   heel?: MeasuredAmount | null
   /**
-   * What it holds up to its highest mark.
+   * Volume up to its highest mark. Example: `"2 cup"`.
    */
   holds: MeasuredAmount
   /**
-   * The step between its marks; without it only the highest mark counts.
+   * Step between its marks. Default: only the highest mark is used. Example: `"1/4 cup"`.
    */
   marks?: MeasuredAmount | null
   /**
-   * What it weighs empty: its own heat then counts, in the oven's timings too. Left to the
-   * timings where left out.
+   * Mass of the empty cup. State it for all cups and timings or for none. Default: its own heat is part of
+   * the oven's timings. Example: `"180 g"`.
    */
   mass?: MeasuredAmount | null
   /**
-   * Its specific heat; with its mass.
+   * Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`.
    */
   specific_heat?: MeasuredAmount | null
 }
 /**
- * An injector.
+ * The injectors: all alike.
  */
 export interface InjectorEntry {
   /**
-   * How many of them there are; a laminate of two layers takes two.
+   * Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`.
    */
   count?: number | null
   /**
@@ -424,16 +424,16 @@ export interface InjectorEntry {
     [k: string]: unknown
   } | null
   /**
-   * What it takes up at most.
+   * Largest volume that one takes up. Example: `"4 fl oz"`.
    */
   holds: MeasuredAmount
   /**
-   * What stays in it and is lost at each cleaning or cold stop.
+   * Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`.
    */
   keeps?: MeasuredAmount | null
 }
 /**
- * The oven, by the shop's own timings at one setting, at which pots are then heated.
+ * The oven, by the shop's own timings at one setting. Pots are then heated at that setting.
  */
 export interface OvenEntry {
   /**
@@ -443,23 +443,25 @@ export interface OvenEntry {
     [k: string]: unknown
   } | null
   /**
-   * How long a pot stays hot at one heat, from the last burst to the last shot.
+   * How long a pot stays hot after one heat, from the last burst to the last shot. Default: not known; the
+   * heat used is not shown. Example: `"8 min"`.
    */
   hot_for?: MeasuredAmount | null
   /**
-   * The plastisol that was timed; the default base where left out.
+   * The plastisol that was timed. Default: `default_base`. Example: `"clear-base"`.
    */
   of?: Name | null
   /**
-   * What a pot shows when it goes back for one more heat, additions stirred in.
+   * Temperature of a pot when it goes back to be reheated, additions stirred in. Default: not known; reheats
+   * have no times. Example: `"240 °F"`.
    */
   reheat_from?: MeasuredAmount | null
   /**
-   * The setting, as a share of full power; that of the timings where left out.
+   * The setting, as a share of full power. Default: that of the timings. Example: `"100 %"`.
    */
   setting?: Percent | null
   /**
-   * Heatings that were timed.
+   * Heatings that were timed; at least one.
    */
   timings: TimingEntry[]
 }
@@ -474,58 +476,58 @@ export interface TimingEntry {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before.
+   * Temperature before. Example: `"68 °F"`.
    */
   from: MeasuredAmount
   /**
-   * How much was heated: a mass, or a volume cold and liquid.
+   * How much was heated: a mass, or a volume cold and liquid. Example: `"2 cup"`.
    */
   mix: Amount
   /**
-   * The setting that it ran at, as a share of full power; the oven's where left out, which is
-   * 100 % where that is left out, too.
+   * Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example:
+   * `"100 %"`.
    */
   setting?: Percent | null
   /**
-   * How long the oven ran.
+   * How long the oven ran. Example: `"236 s"`.
    */
   time: MeasuredAmount
   /**
-   * The temperature after, stirred.
+   * Temperature after, stirred. Example: `"335 °F"`.
    */
   to: MeasuredAmount
   /**
-   * What its vessel weighs empty; where the book's cups state their mass.
+   * Mass of its empty vessel. State it for all cups and timings or for none. Default: the vessel's heat is
+   * part of the timing. Example: `"180 g"`.
    */
   vessel?: MeasuredAmount | null
   /**
-   * The vessel's specific heat; with its mass.
+   * Specific heat of the vessel. Default: none; required with `vessel`. Example: `"0.84 J/(g.K)"`.
    */
   vessel_specific_heat?: MeasuredAmount | null
 }
 /**
- * Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the
- * library's figures elsewhere.
+ * Standard uncertainties of the tools, relative to what each gives. State those that the shop has measured.
  */
 export interface ToolUncertaintyEntry {
   /**
-   * Of the balance's span; 0.1 % where left out.
+   * Of the scale's span. Default: 0.1 %. Example: `"0.05 %"`.
    */
   balance_span?: Percent | null
   /**
-   * Of filling a cup, as a share of the distance between its marks; 10 %.
+   * Of filling a cup, as a share of the distance between its marks. Default: 10 %. Example: `"5 %"`.
    */
   cup_filling?: Percent | null
   /**
-   * Of where a cup's marks stand; 2.9 %.
+   * Of the position of a cup's marks. Default: 2.9 %. Example: `"1 %"`.
    */
   cup_size?: Percent | null
   /**
-   * Of a stated drop without an uncertainty of its own; 8.7 %.
+   * Of a stated drop without an uncertainty of its own. Default: 8.7 %. Example: `"5 %"`.
    */
   drop?: Percent | null
   /**
-   * Of one drop against the next; 5 %.
+   * Of one drop against the next. Default: 5 %. Example: `"4 %"`.
    */
   drop_scatter?: Percent | null
   /**
@@ -535,33 +537,33 @@ export interface ToolUncertaintyEntry {
     [k: string]: unknown
   } | null
   /**
-   * Of leveling one spoonful; 3 %.
+   * Of leveling one spoonful. Default: 3 %. Example: `"4 %"`.
    */
   spoon_level?: Percent | null
   /**
-   * Of the size of a spoon; 2.9 %.
+   * Of the size of a spoon. Default: 2.9 %. Example: `"1 %"`.
    */
   spoon_size?: Percent | null
   /**
-   * Of a drop that was never weighed; 29 %.
+   * Of a drop that was never weighed. Default: 29 %. Example: `"20 %"`.
    */
   unweighed_drop?: Percent | null
 }
 /**
- * The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is
- * left.
+ * The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure.
  */
 export interface VacuumEntry {
   /**
-   * What is left in the chamber, counted up from nothing: "10 kPa".
+   * Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example:
+   * `"10 kPa"`.
    */
   absolute?: MeasuredAmount | null
   /**
-   * How far the vacuum gauge may be off; 0.9 inHg where left out.
+   * How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
    */
   dial_tolerance?: MeasuredAmount | null
   /**
-   * Share of air in a pot before the vacuum, where no rise was seen.
+   * Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
    */
   entrained?: Percent | null
   /**
@@ -571,24 +573,25 @@ export interface VacuumEntry {
     [k: string]: unknown
   } | null
   /**
-   * What is pulled, as a vacuum gauge shows it: "27 inHg".
+   * Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
    */
   gauge?: MeasuredAmount | null
   /**
-   * How many times its level a pot was seen to swell to in it: 2.5.
+   * How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`.
    */
   rise?: number | null
 }
 /**
- * What a piece is like as it sinks: either a stick or a ball.
+ * Shape of a piece as it sinks: either a `stick` or a `ball`.
  */
 export interface BodyEntry {
   /**
-   * As long as thick, about.
+   * A piece about as long as thick. Default: none; required without `stick`.
    */
   ball?: BallEntry | null
   /**
-   * A drop of such a piece with its hook that the shop timed; the drag of the shape where left out.
+   * A drop of such a piece with its hook that the shop has timed. Default: none; the drag of the shape is
+   * used.
    */
   drop?: TimedDropEntry | null
   /**
@@ -598,20 +601,20 @@ export interface BodyEntry {
     [k: string]: unknown
   } | null
   /**
-   * Longer than thick: it falls sideways.
+   * A piece longer than thick, which sinks sideways. Default: none; required without `ball`.
    */
   stick?: StickEntry | null
 }
 /**
- * A drop of a piece that the shop timed, let go just below the surface.
+ * A drop of a piece that the shop has timed, let go just below the surface.
  */
 export interface TimedDropEntry {
   /**
-   * Density that the piece had; what stands behind its ± is not counted.
+   * Density of the piece; its ± is not counted. Example: `"1.12 g/mL"`.
    */
   density: MeasuredAmount
   /**
-   * Depth.
+   * Depth. Example: `"1.2 m"`.
    */
   depth: MeasuredAmount
   /**
@@ -621,11 +624,11 @@ export interface TimedDropEntry {
     [k: string]: unknown
   } | null
   /**
-   * Time to it.
+   * Time to that depth. Example: `"6.4 s"`.
    */
   time: MeasuredAmount
   /**
-   * The water that it fell in; the one that its fall is told for where left out.
+   * The water that it sank in. Default: that of the limits, or of the request.
    */
   water?: FishedWaterEntry | null
 }
@@ -640,21 +643,21 @@ export interface FishedWaterEntry {
     [k: string]: unknown
   } | null
   /**
-   * Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where
-   * left out.
+   * Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water.
+   * Example: `35`.
    */
   salinity?: SalinityEntry | null
   /**
-   * Its temperature.
+   * Its temperature. Example: `"60 °F"`.
    */
   temperature: MeasuredAmount
 }
 /**
- * A piece that falls sideways.
+ * A piece that sinks sideways.
  */
 export interface StickEntry {
   /**
-   * Mean diameter.
+   * Mean diameter. Example: `"9.6 mm"`.
    */
   diameter: MeasuredAmount
   /**
@@ -664,7 +667,7 @@ export interface StickEntry {
     [k: string]: unknown
   } | null
   /**
-   * Length.
+   * Length. Example: `"127 mm"`.
    */
   length: MeasuredAmount
 }
@@ -673,15 +676,16 @@ export interface StickEntry {
  */
 export interface BookDocument {
   /**
-   * Anything a reader should know of it.
+   * Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`.
    */
   about?: string | null
   /**
-   * What a barometer shows in the shop, not reduced to sea level.
+   * Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at
+   * `altitude`; not known without one. Example: `"27.7 inHg"`.
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height of the shop above sea level.
+   * Height of the shop above sea level. Default: not known. Example: `"640 m"`.
    */
   altitude?: MeasuredAmount | null
   /**
@@ -689,11 +693,11 @@ export interface BookDocument {
    */
   bench: BenchEntry
   /**
-   * How it reckons what a day costs; without it plans tell no costs.
+   * How to calculate what a day costs. Default: plans show no costs.
    */
   costing?: CostingEntry | null
   /**
-   * The plastisol that a formula without a base goes into.
+   * Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`.
    */
   default_base?: Name | null
   /**
@@ -703,7 +707,7 @@ export interface BookDocument {
     [k: string]: unknown
   } | null
   /**
-   * The format and its version.
+   * The format and its version. Example: `"pourwright/1.0"`.
    */
   format: Format
   /**
@@ -713,7 +717,7 @@ export interface BookDocument {
     [k: string]: FormulaEntry
   }
   /**
-   * How the shop works.
+   * How the shop works. Default: that of each field.
    */
   limits?: LimitsEntry | null
   /**
@@ -723,7 +727,7 @@ export interface BookDocument {
     [k: string]: MaterialEntry
   }
   /**
-   * What a cup, a spoon and a fluid ounce hold.
+   * The measuring system: how much a cup, a spoon and a fluid ounce hold. Example: `"us-customary"`.
    */
   measures: System
   /**
@@ -733,18 +737,18 @@ export interface BookDocument {
     [k: string]: MoldEntry
   }
   /**
-   * Products by name: a mold and what is shot into it.
+   * Products by name: a mold and what is shot into it. Default: none.
    */
   products?: {
     [k: string]: ProductEntry
   } | null
   /**
-   * Whose book it is.
+   * Whose book it is. Default: none. Example: `"Tern Island workshop"`.
    */
   shop?: Name | null
 }
 /**
- * How the shop reckons what a day costs, besides the prices of its materials.
+ * What a day costs in addition to its materials.
  */
 export interface CostingEntry {
   /**
@@ -754,39 +758,40 @@ export interface CostingEntry {
     [k: string]: unknown
   } | null
   /**
-   * What of its material cost left-over is worth, in the cup and as sprue; nothing where left out.
+   * Worth of leftover in the cup and of sprues, as a share of what their materials cost. Default: 0 %.
+   * Example: `"60 %"`.
    */
   left_over_worth?: Percent | null
   /**
-   * What is earned, as a share of the price.
+   * Profit as a share of the price. Default: no prices are shown. Example: `"45 %"`.
    */
   margin?: Percent | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Prices before tax."`.
    */
   notes?: string | null
   /**
-   * What goes into each pack.
+   * What goes into each pack. Default: nothing.
    */
   packing?: PackingEntry[] | null
   /**
-   * Work of one heat.
+   * Work on one heat. Default: none. Example: `"4 min"`.
    */
   per_heat?: MeasuredAmount | null
   /**
-   * Work of packing one pack.
+   * Work on packing one pack. Default: none. Example: `"40 s"`.
    */
   per_pack?: MeasuredAmount | null
   /**
-   * Work of one pot: measuring, degassing, cleaning up.
+   * Work on one pot: measuring, degassing, cleaning up. Default: none. Example: `"12 min"`.
    */
   per_pot?: MeasuredAmount | null
   /**
-   * Work of one shot: filling, cooling, taking out, trimming.
+   * Work on one shot: filling, cooling, taking out, trimming. Default: none. Example: `"50 s"`.
    */
   per_shot?: MeasuredAmount | null
   /**
-   * What work is worth: "18.00 USD per 1 h". Without it work is not counted.
+   * Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`.
    */
   rate?: Price | null
 }
@@ -801,15 +806,15 @@ export interface PackingEntry {
     [k: string]: unknown
   } | null
   /**
-   * What it is called.
+   * Its name. Example: `"bag"`.
    */
   name: Name
   /**
-   * How many of it a pack takes, one where left out.
+   * Number of it in one pack. Default: 1. Example: `2`.
    */
   per_pack?: number | null
   /**
-   * Its price per number of pieces, such as "9.00 USD per 100 pieces".
+   * Its price per number of pieces. Example: `"9.00 USD per 100 pieces"`.
    */
   price: Price
 }
@@ -818,11 +823,13 @@ export interface PackingEntry {
  */
 export interface FormulaEntry {
   /**
-   * The base: a plastisol, or a blend of plastisols with an amount each.
+   * The base: a plastisol, or a blend of plastisols with an amount each,
+   * `{ "soft": "3 cup", "hard": "1 cup" }`. Default: that of the formulas it is combined with, else
+   * `default_base`. Example: `"clear-base"`.
    */
   base?: BaseEntry | null
   /**
-   * Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished".
+   * Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`.
    */
   doses: {
     [k: string]: Amount
@@ -834,11 +841,12 @@ export interface FormulaEntry {
     [k: string]: unknown
   } | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"The unsalted body."`.
    */
   notes?: string | null
   /**
-   * The amount of base that the doses are for; needed unless all are per cents.
+   * Amount of base that the doses are for. Default: none; required unless every dose is a per cent. Example:
+   * `"1 cup"`.
    */
   per?: Amount | null
 }
@@ -847,7 +855,8 @@ export interface FormulaEntry {
  */
 export interface LimitsEntry {
   /**
-   * How sure the number of good pieces shall be.
+   * Confidence that enough good pieces come out. Default: 90 % (common practice, no source). Example:
+   * `"95 %"`.
    */
   confidence?: Percent | null
   /**
@@ -857,76 +866,84 @@ export interface LimitsEntry {
     [k: string]: unknown
   } | null
   /**
-   * Whether base may be added to a pot that has been drawn from.
+   * Whether base may be added to a pot that has been drawn from. Default: `false`. Example: `true`.
    */
   fresh_base?: boolean | null
   /**
-   * Heats that the stabilizer allows a pot.
+   * Number of heats that the stabilizer allows a pot. Default: not limited. Example: `3`.
    */
   heats?: number | null
   /**
-   * The least that the oven heats evenly.
+   * Smallest pot that the oven heats evenly. Default: no limit. Example: `"1/2 cup"`.
    */
   least_pot?: MeasuredAmount | null
   /**
-   * How full a cup may be, of what it holds to its highest mark.
+   * How full a cup may be, as a share of what it holds to its highest mark. Default: 100 %. Example:
+   * `"80 %"`.
    */
   most_full?: Percent | null
   /**
-   * Share of pieces that are not fit to sell.
+   * Share of pieces that are not fit to sell. Default: 0 %. Example: `"3 %"`.
    */
   rejects?: Percent | null
   /**
-   * Most solids in a mix, by true volume.
+   * Largest share of solids in a mix, by true volume. Default: 30 % (common practice, no source). Example:
+   * `"20 %"`.
    */
   solids?: Percent | null
   /**
-   * What becomes of sprues.
+   * What becomes of sprues. Default: `"keep"`. Example: `"melt-again"`.
    */
   sprues?: Sprues | null
   /**
-   * Largest relative error of a dose, unless its material says otherwise.
+   * Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no
+   * source). Example: `"3 %"`.
    */
   tolerance?: Percent | null
   /**
-   * The water to tell sink rates for.
+   * Water to calculate sink rates in. Default: none; no sink rates are shown.
    */
   water?: FishedWaterEntry | null
 }
 /**
- * A material. What is not known is left out; a calculation that needs it says so.
+ * A material. Omit what you do not know; a calculation that needs it says so.
  */
 export interface MaterialEntry {
   /**
-   * Activation energy of its decay in the heat, with who states it.
+   * Activation energy of its decay in the heat, with its source; the heat used needs it. Default: not known.
+   * Example: `{ "value": "135 kJ/mol", "source": "supplier's sheet" }`.
    */
   activation_energy?: Sourced | null
   /**
-   * Density of the powder as a level spoon holds it.
+   * Density of the powder in a level spoon; pearl, flake and salt need it to be measured by spoon. Default:
+   * not known; a powder is then weighed. Example: `"1.22 g/mL ± 0.06"`.
    */
   as_scooped?: Sourced | null
   /**
-   * Of a plastisol: the heat that it stands.
+   * Of a plastisol: the heat that it withstands. Default: not known.
    */
   budget?: BudgetEntry | null
   /**
-   * Of a stabilizer: the heat that more of it buys.
+   * Of a stabilizer: the heat that more of it buys. Default: none.
    */
   buys?: BuysEntry | null
   /**
-   * Of a flake: its cut.
+   * Of a flake: its cut. Default: not known. Example: `".035 hex"`.
    */
   cut?: Cut | null
   /**
-   * True density at 20 °C; of a plastisol, that of the liquid.
+   * True density at 20 °C; of a plastisol, that of the liquid. Default: not known. Example:
+   * `"1.03 g/mL ± 0.01"`.
    */
   density?: Sourced | null
   /**
-   * Mass or volume of one drop from the shop's bottle.
+   * Mass or volume of one drop from the shop's bottle. Default: 0.05 mL (20 drops per mL, pharmacy
+   * practice), and less sure. Example: `"0.044 g ± 0.003"`.
    */
   drop?: SourcedDrop | null
   /**
-   * Volumetric thermal expansion, per kelvin.
+   * Thermal expansion by volume, per kelvin. Default: none, so that shots come out a little heavy, and
+   * results say so. Example: `"6.5e-4 1/K"`.
    */
   expansion?: Sourced | null
   /**
@@ -936,55 +953,59 @@ export interface MaterialEntry {
     [k: string]: unknown
   } | null
   /**
-   * Density of the fused plastisol at 20 °C.
+   * Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example:
+   * `"1.042 g/mL ± 0.008"`.
    */
   fused?: Sourced | null
   /**
-   * What it is for.
+   * What the material is for. Example: `"plastisol"`.
    */
   kind: Kind
   /**
-   * A row of the starter table whose properties fill in what is left out here.
+   * Row of the starter table that fills in the properties omitted here. Default: none. Example:
+   * `"sodium-chloride"`.
    */
   like?: Name | null
   /**
-   * What it is called at full length.
+   * Its full name. Default: none. Example: `"clear plastisol, medium"`.
    */
   name?: string | null
   /**
-   * Anything else worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
    */
   notes?: string | null
   /**
-   * Price per package, such as "58.00 USD per 1 gal".
+   * Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`.
    */
   price?: Price | null
   /**
-   * Lowest and highest temperature at which it is shot.
+   * Lowest and highest temperature at which it is shot. Default: not known; shots are then calculated at 20
+   * °C, and results say so. Example: `["325 °F", "350 °F"]`.
    *
    * @minItems 2
    * @maxItems 2
    */
   shot_window?: [unknown, unknown] | null
   /**
-   * Specific heat.
+   * Specific heat. Default: that of the rest of the pot; required of the plastisol that the oven was timed
+   * with. Example: `"1.9 J/(g.K)"`.
    */
   specific_heat?: Sourced | null
   /**
-   * Of a flake: the thickness of its film.
+   * Of a flake: thickness of its film. Default: not known. Example: `"50 um"`.
    */
   thickness?: MeasuredAmount | null
   /**
-   * Largest relative error of a dose of it.
+   * Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`.
    */
   tolerance?: Percent | null
 }
 /**
- * A quantity with where it comes from.
+ * A quantity with its source.
  */
 export interface WithSource {
   /**
-   * Where it comes from.
+   * Its source.
    */
   source: string
   /**
@@ -993,11 +1014,11 @@ export interface WithSource {
   value: MeasuredAmount
 }
 /**
- * The heat that a plastisol stands.
+ * The heat that a plastisol withstands.
  */
 export interface BudgetEntry {
   /**
-   * The reference temperature.
+   * The reference temperature. Example: `"350 °F"`.
    */
   at: MeasuredAmount
   /**
@@ -1007,11 +1028,12 @@ export interface BudgetEntry {
     [k: string]: unknown
   } | null
   /**
-   * So long at the reference temperature.
+   * Time at the reference temperature. Example: `"45 min"`.
    */
   time: MeasuredAmount
   /**
-   * With so much stabilizer, as a share of the mass of base; none added where left out.
+   * The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example:
+   * `"2 %"`.
    */
   with?: Percent | null
 }
@@ -1026,15 +1048,15 @@ export interface BuysEntry {
     [k: string]: unknown
   } | null
   /**
-   * The highest dose that this holds for, as a share of the mass of base.
+   * Highest dose that this holds for, as a share of the mass of base. Example: `"4 %"`.
    */
   most: Percent
   /**
-   * For so much more stabilizer, as a share of the mass of base.
+   * The dose that adds this time, as a share of the mass of base. Example: `"1 %"`.
    */
   per: Percent
   /**
-   * So much more time at the reference temperature of the plastisol's budget.
+   * Time that it adds at the reference temperature of the plastisol's budget. Example: `"8 min"`.
    */
   time: MeasuredAmount
 }
@@ -1043,16 +1065,17 @@ export interface BuysEntry {
  */
 export interface MoldEntry {
   /**
-   * What a piece is like as it sinks; of unlike cavities each states its own.
+   * Shape of a piece, for its sink rate; unlike cavities each state their own. Default: not known; no sink
+   * rate is shown.
    */
   body?: BodyEntry | null
   /**
-   * How many like cavities it has, or a list of unlike ones.
+   * Number of like cavities, or unlike ones by shape. Example: `4`.
    */
   cavities: CavitiesEntry
   /**
-   * Volume of one cavity: "9.5 mL", or by the water it holds:
-   * { "water": "9.47 g", "at": "22 °C" }.
+   * Volume of one cavity, or the water that it holds: `{ "water": "9.47 g", "at": "22 °C" }`. Default: none;
+   * required unless the cavities are unlike. Example: `"9.5 mL ± 0.1"`.
    */
   cavity?: CavityVolume | null
   /**
@@ -1062,31 +1085,32 @@ export interface MoldEntry {
     [k: string]: unknown
   } | null
   /**
-   * Share of a cavity's contraction that it draws from the sprue while it cools.
+   * Share of its contraction that a piece draws from the sprue while it cools. Default: not known; a piece
+   * then has a range of weights. Example: `"60 %"`.
    */
   feed?: Percent | null
   /**
-   * Hook and weight on a piece; none where left out.
+   * Hook and weight on a piece. Default: none.
    */
   hook?: HookEntry | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`.
    */
   notes?: string | null
   /**
-   * Share of pieces that are not fit to sell; else that of the limits.
+   * Share of pieces that are not fit to sell. Default: `rejects` of the limits. Example: `"5 %"`.
    */
   rejects?: Percent | null
   /**
-   * Volume of the sprue of one shot.
+   * Volume of the sprue of one shot. Default: 0 mL. Example: `"6 mL"`.
    */
   sprue?: MeasuredAmount | null
   /**
-   * Mass added to each shot by topping off and holding.
+   * Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`.
    */
   top?: MeasuredAmount | null
   /**
-   * Share of air in the shot plastic.
+   * Share of air in the shot plastic. Default: 0 %. Example: `"1 %"`.
    */
   voids?: Percent | null
 }
@@ -1095,15 +1119,15 @@ export interface MoldEntry {
  */
 export interface CavityEntry {
   /**
-   * What a piece is like as it sinks.
+   * Shape of a piece, for its sink rate. Default: not known; no sink rate is shown.
    */
   body?: BodyEntry | null
   /**
-   * Volume of one.
+   * Volume of one, or the water that it holds. Example: `"8.8 mL"`.
    */
   cavity: CavityVolume
   /**
-   * How many of them.
+   * Number of them. Example: `2`.
    */
   count: number
   /**
@@ -1118,7 +1142,7 @@ export interface CavityEntry {
  */
 export interface WaterEntry {
   /**
-   * Temperature of the water.
+   * Temperature of the water. Example: `"22 °C"`.
    */
   at: MeasuredAmount
   /**
@@ -1128,7 +1152,7 @@ export interface WaterEntry {
     [k: string]: unknown
   } | null
   /**
-   * What the balance reads.
+   * Reading of the scale. Example: `"10.82 g ± 0.1"`.
    */
   water: MeasuredAmount
 }
@@ -1143,16 +1167,16 @@ export interface HookEntry {
     [k: string]: unknown
   } | null
   /**
-   * Their mass.
+   * Their mass. Example: `"1.1 g"`.
    */
   mass: MeasuredAmount
   /**
-   * What they displace.
+   * The volume that they displace. Example: `"0.14 mL"`.
    */
   volume: MeasuredAmount
 }
 /**
- * A product: a mold and the plastic that is shot into it.
+ * A product: a mold and the plastic that is shot into it. It has either `formulas` or `layers`.
  */
 export interface ProductEntry {
   /**
@@ -1162,23 +1186,24 @@ export interface ProductEntry {
     [k: string]: unknown
   } | null
   /**
-   * The formulas of a piece of one color: a color and a body.
+   * Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
+   * `["dusk", "salted"]`.
    */
   formulas?: Name[] | null
   /**
-   * The layers of a laminated piece.
+   * Layers of a laminated piece. Default: none; required without `formulas`.
    */
   layers?: LayerEntry[] | null
   /**
-   * The mold.
+   * The mold. Example: `"finger-5"`.
    */
   mold: Name
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Sold in bags of ten."`.
    */
   notes?: string | null
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
 }
@@ -1193,15 +1218,15 @@ export interface LayerEntry {
     [k: string]: unknown
   } | null
   /**
-   * Its formulas: a color and a body.
+   * Its formulas: a color and a body. Example: `["reed", "plain"]`.
    */
   formulas: Name[]
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
-   * Its share of the cavity and the sprue.
+   * Its share of the cavity and the sprue; the shares of a piece add up to 100 %. Example: `"60 %"`.
    */
   share: Percent
 }
@@ -2014,11 +2039,11 @@ export interface MadeFrom {
  */
 export interface OrdersDocument {
   /**
-   * Anything a reader should know of it.
+   * Anything a reader should know about it. Default: none. Example: `"Spring orders, second part."`.
    */
   about?: string | null
   /**
-   * The day, as the shop writes it.
+   * The day, as the shop writes it. Default: none. Example: `"2027-03-02"`.
    */
   day?: Name | null
   /**
@@ -2028,26 +2053,27 @@ export interface OrdersDocument {
     [k: string]: unknown
   } | null
   /**
-   * The format and its version.
+   * The format and its version. Example: `"pourwright/1.0"`.
    */
   format: Format
   /**
-   * The order lines.
+   * The order lines; at least one.
    */
   lines: OrderLine[]
   /**
-   * Left-over mixes that may go into the day's pots.
+   * Leftover mixes that may go into the day's pots. Default: none.
    */
   shelf?: ShelfEntry[] | null
   /**
-   * What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these.
+   * What is in stock before the day, by material; the plan shows what runs short. Default: not known.
+   * Example: `{ "clear-base": "1 gal", "fine-salt": "8 lb" }`.
    */
   stock?: {
     [k: string]: Amount
   } | null
 }
 /**
- * One line of an order: a product, or a mold with formulas or layers, and how many.
+ * One line of an order: a `product`, or a `mold` with `formulas` or `layers`; and either `pieces` or `packs`.
  */
 export interface OrderLine {
   /**
@@ -2057,53 +2083,52 @@ export interface OrderLine {
     [k: string]: unknown
   } | null
   /**
-   * The formulas of a piece of one color.
+   * Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`.
    */
   formulas?: Name[] | null
   /**
-   * The layers of a laminated piece.
+   * Layers of a laminated piece. Default: none.
    */
   layers?: LayerEntry[] | null
   /**
-   * A mold of the book, where no product is named.
+   * A mold of the book. Default: none; required without `product`. Example: `"finger-5"`.
    */
   mold?: Name | null
   /**
-   * The order it belongs to.
+   * The order it belongs to. Example: `"31"`.
    */
   order: Name
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
-   * Pieces in a pack.
+   * Number of pieces in a pack. Default: none; required with `packs`. Example: `6`.
    */
   pack_of?: number | null
   /**
-   * How many packs, where it is sold by the pack.
+   * Number of packs. Default: none; required without `pieces`. Example: `4`.
    */
   packs?: number | null
   /**
-   * How many pieces.
+   * Number of pieces. Default: none; required without `packs`. Example: `24`.
    */
   pieces?: number | null
   /**
-   * A product of the book.
+   * A product of the book. Default: none; required without `mold`. Example: `"dusk finger"`.
    */
   product?: Name | null
   /**
-   * The day it was promised for, as YYYY-MM-DD.
+   * The day it was promised for, as YYYY-MM-DD. Default: not known. Example: `"2027-03-04"`.
    */
   promised?: string | null
   /**
-   * The shape, in a mold with unlike cavities.
+   * The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
    */
   shape?: Name | null
 }
 /**
- * A left-over mix on the shelf. What is in it is said by its formulas, where it was made as
- * planned, or by its parts.
+ * A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it.
  */
 export interface ShelfEntry {
   /**
@@ -2113,38 +2138,40 @@ export interface ShelfEntry {
     [k: string]: unknown
   } | null
   /**
-   * Its formulas: a color and a body.
+   * Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`.
    */
   formulas?: Name[] | null
   /**
-   * Heats that it has spent; needed where the book limits them.
+   * Number of heats behind it. Default: not known; required if the book limits `heats`. Example: `1`.
    */
   heats?: number | null
   /**
-   * The day it was made, as YYYY-MM-DD: the oldest is used first.
+   * The day it was made, as YYYY-MM-DD; the oldest is used first. Default: not known. Example:
+   * `"2027-03-01"`.
    */
   made?: string | null
   /**
-   * What it weighs.
+   * Its mass. Example: `"104 g"`.
    */
   mass: MeasuredAmount
   /**
-   * What is written on it.
+   * The name written on it. Example: `"dusk, March 1"`.
    */
   name: Name
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
-   * What went into the pot that it is left of, by material, on any scale.
+   * What went into the pot that it is left over from, by material, on any scale. Default: none; required
+   * without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
    */
   parts?: {
     [k: string]: Amount
   } | null
   /**
-   * What these spent, as time at the temperature of its plastisol's budget, as the sheet told it;
-   * not known where left out.
+   * Heat used in these, as the sheet showed it: time at the temperature of its plastisol's budget. Default:
+   * not known. Example: `"4.6 min"`.
    */
   spent?: MeasuredAmount | null
 }

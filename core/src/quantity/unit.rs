@@ -156,6 +156,11 @@ impl Unit {
         Self { terms: [Some(Term::of(symbol, 1)), None, None, None], times: 1, per: 1 }
     }
 
+    /// All units that have a symbol of their own, in the order of the table. Products and quotients of them are units too.
+    pub fn all() -> impl ExactSizeIterator<Item = Self> {
+        Symbol::ALL.iter().map(|symbol| Self::sole(*symbol))
+    }
+
     /// The unit that `text` names, alone: `g/mL`, `[tsp_us]`, `metric cup`.
     ///
     /// # Errors
