@@ -4,10 +4,8 @@ use std::io::{self, Write};
 use std::process::ExitCode;
 use std::{env, fs};
 
-use pourwright::document;
-use pourwright::fault::Faults;
-use pourwright::json::text;
-use pourwright::request::PlanRequest;
+use pourwright::Faults;
+use pourwright::document::LoadedBook;
 
 const DEMO_BOOK: &str = include_str!("demo/book.json");
 const DEMO_ORDERS: &str = include_str!("demo/orders.json");
@@ -45,34 +43,14 @@ fn run(book: &str, orders: &str, demo: bool, json: bool) -> Result<String, Strin
             fs::read_to_string(path).map_err(|error| format!("{path}: {error}"))
         }
     };
-    let in_file = |path: &str, faults: Faults| {
+    let in_file = |path: &str, faults: &Faults| {
         let all: Vec<String> = faults.iter().map(|fault| format!("{path}: {fault}")).collect();
         all.join("\n")
     };
-    let value = |path: &str, demo_text: &str| {
-        text::parse(&read(path, demo_text)?).map_err(|faults| in_file(path, faults))
-    };
-    let request = PlanRequest {
-        book: document::read_book(&value(book, DEMO_BOOK)?).map_err(|f| in_file(book, f))?,
-        orders: document::read_orders(&value(orders, DEMO_ORDERS)?)
-            .map_err(|f| in_file(orders, f))?,
-        ext: None,
-    };
-    let plan = request.answer().map_err(|faults| {
-        // The paths go into the request; for the person they go into the two files.
-        let all: Vec<String> = faults
-            .iter()
-            .map(|fault| {
-                let text = fault.to_string();
-                match (text.strip_prefix("/book"), text.strip_prefix("/orders")) {
-                    (Some(rest), _) => format!("{book}{rest}"),
-                    (_, Some(rest)) => format!("{orders}{rest}"),
-                    _ => text,
-                }
-            })
-            .collect();
-        all.join("\n")
-    })?;
+    let loaded = LoadedBook::from_text(&read(book, DEMO_BOOK)?);
+    let loaded = loaded.map_err(|faults| in_file(book, &faults))?;
+    let plan = loaded.plan_text(&read(orders, DEMO_ORDERS)?);
+    let plan = plan.map_err(|faults| in_file(orders, &faults))?;
     if json {
         serde_json::to_string_pretty(&plan).map_err(|error| error.to_string())
     } else {

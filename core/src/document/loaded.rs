@@ -2,14 +2,28 @@
 
 use alloc::sync::Arc;
 
-use super::{BookDocument, MadeFrom, OrdersDocument, read_book, read_orders};
+use super::{ActualsDocument, BookDocument, MadeFrom, OrdersDocument, read_book, read_orders};
 use crate::book::Book;
 use crate::fault::Faults;
+use crate::json::reader::read_value;
 use crate::json::text;
 use crate::plan::Plan;
 use crate::plan::day::Day;
+use crate::plan::record::{Actuals, Record};
 
-/// A shop's book ready for planning, and as it is written: its plans say what they were made from.
+/// A shop's book, read once, checked, and ready to plan any number of days. Its plans carry the documents they were made
+/// from.
+///
+/// ```
+/// use pourwright::document::LoadedBook;
+///
+/// # let book = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo/book.json"));
+/// # let orders = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo/orders.json"));
+/// let book = LoadedBook::from_text(book)?;
+/// let plan = book.plan_text(orders)?;
+/// assert_eq!(plan.pots.len(), 5);
+/// # Ok::<(), pourwright::Faults>(())
+/// ```
 #[derive(Debug, Clone)]
 pub struct LoadedBook {
     written: Arc<BookDocument>,
@@ -25,7 +39,7 @@ impl LoadedBook {
         read_book(&text::parse(text)?)?.try_into()
     }
 
-    /// The book that is planned with.
+    /// The book as numbers: materials, formulas, molds, tools.
     #[must_use]
     pub fn ready(&self) -> &Book {
         &self.ready
@@ -48,6 +62,22 @@ impl LoadedBook {
     /// All faults of the text, else all of its form, else those of [`LoadedBook::plan`].
     pub fn plan_text(&self, orders: &str) -> Result<Plan, Faults> {
         self.plan(read_orders(&text::parse(orders)?)?)
+    }
+
+    /// Record of a day: its `plan`, and what was really weighed and shot.
+    ///
+    /// # Errors
+    /// All faults of the actuals, alone and against the plan.
+    pub fn record(&self, plan: &Plan, actuals: &ActualsDocument) -> Result<Record, Faults> {
+        Record::make(plan, &self.ready, &Actuals::resolve(actuals, &self.ready)?)
+    }
+
+    /// Record of a day, with the actuals in JSON text.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form, else those of [`LoadedBook::record`].
+    pub fn record_text(&self, plan: &Plan, actuals: &str) -> Result<Record, Faults> {
+        self.record(plan, &read_value(&text::parse(actuals)?)?)
     }
 }
 

@@ -34,7 +34,6 @@ use crate::json::read_back;
 use crate::json::reader::{self, Node, Read};
 use crate::json::text;
 use crate::plan::day::Day;
-use crate::plan::record::Actuals;
 
 /// A book and an order list: all that a plan is made from.
 #[derive(Debug, Clone, PartialEq, serde::Serialize)]
@@ -92,14 +91,6 @@ pub fn book_from_text(text: &str) -> Result<Book, Faults> {
 /// All faults of the text, else all of its form, else all of its meaning.
 pub fn orders_from_text(text: &str, book: &Book) -> Result<Day, Faults> {
     Day::resolve(&read_orders(&text::parse(text)?)?, book)
-}
-
-/// Reads what was really weighed and shot from JSON text, with the materials of `book`.
-///
-/// # Errors
-/// All faults of the text, else all of its form, else all of its meaning.
-pub fn actuals_from_text(text: &str, book: &Book) -> Result<Actuals, Faults> {
-    Actuals::resolve(&reader::read_value(&text::parse(text)?)?, book)
 }
 
 /// A small book for the tests, and an order list for it.

@@ -1,13 +1,13 @@
 //! A plan with what was really weighed and shot: the day's record.
 
-use crate::book::Book;
+use crate::document::LoadedBook;
 use crate::document::book::BookDocument;
 use crate::document::record::ActualsDocument;
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::parameter::parameter;
 use crate::plan::Plan;
-use crate::plan::record::{Actuals, Record};
+use crate::plan::record::Record;
 
 entry! {
     /// Asks for the record of a day.
@@ -29,10 +29,8 @@ impl RecordRequest {
     ///
     /// # Errors
     /// Faults of the book, else of the actuals, alone and beside the plan.
-    pub fn answer(&self) -> Result<Record, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
-        let in_actuals = |faults: Faults| faults.below("/actuals");
-        let actuals = Actuals::resolve(&self.actuals, &book).map_err(in_actuals)?;
-        Record::make(&self.plan, &book, &actuals).map_err(in_actuals)
+    pub fn answer(self) -> Result<Record, Faults> {
+        let book = LoadedBook::try_from(self.book).map_err(|faults| faults.below("/book"))?;
+        book.record(&self.plan, &self.actuals).map_err(|faults| faults.below("/actuals"))
     }
 }
