@@ -45,7 +45,7 @@ fn the_requests_of_the_readme_are_answered() {
 /// Every file that the README and the contributor's guide link to is there.
 #[test]
 fn links_lead_somewhere() {
-    for document in ["README.md", "DEVELOPERS.md", "benches/README.md", "wasm/page/README.md"] {
+    for document in ["README.md", "DEVELOPERS.md", "bindings/c/README.md"] {
         let text = crate::read(document);
         let folder = crate::root().join(document);
         let folder = folder.parent().unwrap();
