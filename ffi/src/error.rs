@@ -141,7 +141,7 @@ impl Diagnose for ArgumentError {
                     .into()
             }
             Self::OutsideConversion { .. } => {
-                "Only a temperature can be negative, and none lies below absolute zero.".into()
+                "Only a temperature can be negative, and none is below absolute zero.".into()
             }
             Self::OutOfRange { range, .. } => range.help().into(),
             Self::Density(error) => error.help(),

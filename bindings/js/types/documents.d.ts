@@ -13,7 +13,7 @@ export type Name = string
  */
 export type Count = number
 /**
- * An amount that may carry its uncertainty: behind ± stands one standard uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty in the same unit.
+ * An amount that may carry its uncertainty: the number after ± is one standard uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty in the same unit.
  */
 export type MeasuredAmount =
   | string
@@ -97,7 +97,7 @@ export type CavityVolume = WaterEntry | MeasuredAmount
  */
 export type Overlap = 'refuse' | 'add' | 'last'
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated =
   | {
@@ -111,7 +111,7 @@ export type Calculated =
  */
 export type Motion = 'straight' | 'may-swing' | 'swings'
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated2 =
   | {
@@ -121,7 +121,7 @@ export type Calculated2 =
       unknown: Note
     }
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated3 =
   | {
@@ -131,7 +131,7 @@ export type Calculated3 =
       unknown: Note
     }
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated4 =
   | {
@@ -141,7 +141,7 @@ export type Calculated4 =
       unknown: Note
     }
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated5 =
   | {
@@ -180,7 +180,7 @@ export interface ActualsDocument {
    */
   about?: string | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -201,7 +201,7 @@ export interface ActualsDocument {
  */
 export interface PotActualsEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -224,7 +224,7 @@ export interface StageActualsEntry {
    */
   draws?: DrawActualsEntry[] | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -246,7 +246,7 @@ export interface StageActualsEntry {
  */
 export interface DrawActualsEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -269,7 +269,7 @@ export interface DrawActualsEntry {
  */
 export interface PieceActualsEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -292,7 +292,7 @@ export interface PieceActualsEntry {
  */
 export interface BalanceEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -319,7 +319,7 @@ export interface BallEntry {
    */
   diameter: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -338,7 +338,7 @@ export interface BenchEntry {
    */
   cups: CupEntry[]
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -378,7 +378,7 @@ export interface CupEntry {
    */
   brim?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -418,7 +418,7 @@ export interface InjectorEntry {
    */
   count?: number | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -437,7 +437,7 @@ export interface InjectorEntry {
  */
 export interface OvenEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -470,7 +470,7 @@ export interface OvenEntry {
  */
 export interface TimingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -531,7 +531,7 @@ export interface ToolUncertaintyEntry {
    */
   drop_scatter?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -567,7 +567,7 @@ export interface VacuumEntry {
    */
   entrained?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -595,7 +595,7 @@ export interface BodyEntry {
    */
   drop?: TimedDropEntry | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -618,7 +618,7 @@ export interface TimedDropEntry {
    */
   depth: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -637,7 +637,7 @@ export interface TimedDropEntry {
  */
 export interface FishedWaterEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -661,7 +661,7 @@ export interface StickEntry {
    */
   diameter: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -701,7 +701,7 @@ export interface BookDocument {
    */
   default_base?: Name | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -752,7 +752,7 @@ export interface BookDocument {
  */
 export interface CostingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -800,7 +800,7 @@ export interface CostingEntry {
  */
 export interface PackingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -835,7 +835,7 @@ export interface FormulaEntry {
     [k: string]: Amount
   }
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -860,7 +860,7 @@ export interface LimitsEntry {
    */
   confidence?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -947,7 +947,7 @@ export interface MaterialEntry {
    */
   expansion?: Sourced | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1022,7 +1022,7 @@ export interface BudgetEntry {
    */
   at: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1042,7 +1042,7 @@ export interface BudgetEntry {
  */
 export interface BuysEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1079,7 +1079,7 @@ export interface MoldEntry {
    */
   cavity?: CavityVolume | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1131,7 +1131,7 @@ export interface CavityEntry {
    */
   count: number
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1146,7 +1146,7 @@ export interface WaterEntry {
    */
   at: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1161,7 +1161,7 @@ export interface WaterEntry {
  */
 export interface HookEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1180,7 +1180,7 @@ export interface HookEntry {
  */
 export interface ProductEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1212,7 +1212,7 @@ export interface ProductEntry {
  */
 export interface LayerEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1607,7 +1607,7 @@ export interface MaterialCost {
  */
 export interface ColorEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1636,7 +1636,7 @@ export interface ColorantEntry {
    */
   drop: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1663,7 +1663,7 @@ export interface LetDownEntry {
    */
   dose: Amount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1674,7 +1674,7 @@ export interface LetDownEntry {
  */
 export interface CoolingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1713,7 +1713,7 @@ export interface CountedEntry {
    */
   count: number
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1850,7 +1850,7 @@ export interface EmptiedEntry {
    */
   emptied: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1919,7 +1919,7 @@ export interface Off {
  */
 export interface HardnessPointEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1956,7 +1956,7 @@ export interface Heats {
  */
 export interface LoadEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1991,7 +1991,7 @@ export interface LoadingEntry {
    */
   density?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2047,7 +2047,7 @@ export interface OrdersDocument {
    */
   day?: Name | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2077,7 +2077,7 @@ export interface OrdersDocument {
  */
 export interface OrderLine {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2132,7 +2132,7 @@ export interface OrderLine {
  */
 export interface ShelfEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2624,7 +2624,7 @@ export interface ReadingEntry {
    */
   at: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2639,7 +2639,7 @@ export interface ReadingEntry {
  */
 export interface SaltSoftenerEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -3200,11 +3200,11 @@ export interface Fault {
    */
   code: string
   /**
-   * What would do.
+   * What would fix it.
    */
   help: string
   /**
-   * What was found.
+   * The finding.
    */
   message: string
   /**
@@ -3932,7 +3932,7 @@ export interface ConvertRequest {
   amount: Amount
   calculate: 'convert'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -3956,7 +3956,7 @@ export interface DoseRequest {
   amount: Amount
   calculate: 'dose'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -3976,7 +3976,7 @@ export interface DoseRequest {
 export interface MixRequest {
   calculate: 'mix'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4024,7 +4024,7 @@ export interface FormulaRequest {
   book: BookDocument
   calculate: 'formula'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4064,7 +4064,7 @@ export interface SaltRequest {
    */
   cavity?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4132,7 +4132,7 @@ export interface SaltRequest {
 export interface HardnessRequest {
   calculate: 'hardness'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4164,7 +4164,7 @@ export interface ShotRequest {
    */
   cold_density: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4204,7 +4204,7 @@ export interface BatchRequest {
    */
   confidence?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4268,7 +4268,7 @@ export interface WaterRequest {
   at: MeasuredAmount
   calculate: 'water'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4304,7 +4304,7 @@ export interface CalibrateRequest {
    */
   cold_density: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4352,7 +4352,7 @@ export interface CalibrateRequest {
 export interface CalibrateDropRequest {
   calculate: 'calibrate-drop'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4380,7 +4380,7 @@ export interface CalibrateDropRequest {
 export interface CalibrateSpoonRequest {
   calculate: 'calibrate-spoon'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4416,7 +4416,7 @@ export interface CalibrateInjectorRequest {
    */
   density: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4448,7 +4448,7 @@ export interface UncertaintyRequest {
   base: MaterialEntry
   calculate: 'uncertainty'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4492,7 +4492,7 @@ export interface CostRequest {
   book: BookDocument
   calculate: 'cost'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4552,7 +4552,7 @@ export interface MeasureRequest {
   bench: BenchEntry
   calculate: 'measure'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4588,7 +4588,7 @@ export interface AirRequest {
   altitude?: MeasuredAmount | null
   calculate: 'air'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4624,7 +4624,7 @@ export interface DegasRequest {
    */
   damp_at?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4668,7 +4668,7 @@ export interface HeatRequest {
    */
   density?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4743,7 +4743,7 @@ export interface HeatHistoryRequest {
   buys?: BuysEntry | null
   calculate: 'heat-history'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4795,7 +4795,7 @@ export interface SinkRequest {
    */
   depth?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4835,7 +4835,7 @@ export interface FlakeRequest {
    */
   dose: Amount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4867,7 +4867,7 @@ export interface FlakeRequest {
 export interface ColorDifferenceRequest {
   calculate: 'color-difference'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4901,7 +4901,7 @@ export interface ColorMatchRequest {
     [k: string]: ColorantEntry
   }
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4933,7 +4933,7 @@ export interface CorrectRequest {
    */
   cup?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4971,7 +4971,7 @@ export interface LeftoversRequest {
   book: BookDocument
   calculate: 'leftovers'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4991,7 +4991,7 @@ export interface PlanRequest {
   book: BookDocument
   calculate: 'plan'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -5015,7 +5015,7 @@ export interface RecordRequest {
   book: BookDocument
   calculate: 'record'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown

@@ -21,11 +21,11 @@ pub struct Dosed<'a> {
     pub material: &'a Material,
     /// How it is taken; what is taken adds up.
     pub taken: &'a [Taken<'a>],
-    /// What of that is in the mix: 1, or less of what went into an earlier stage that was shot from.
+    /// The share of that in the mix: 1, or less if it went into an earlier stage that was shot from.
     pub share: f64,
 }
 
-/// What a formula's dose is written in.
+/// The measure of a formula's dose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum WrittenIn {
@@ -67,7 +67,7 @@ pub fn dose_ratio(
     Ok(Effects::of(&model.inputs, &|x| Ok(mass(&dose, x) / mass(&base, x)))?.estimate())
 }
 
-/// What is taken over what the formula asks for, 1 but for errors, where it asks in `written`. What both rest on
+/// The amount taken over the amount that the formula asks for in `written`: 1 but for errors. What both rest on
 /// cancels: as many drops as a formula counts are right whatever a drop weighs, and a spoon of flake is a spoon
 /// whatever its bulk density; weighed instead, the drop's mass and the bulk density count in full.
 ///
@@ -216,7 +216,7 @@ impl<'a, 't> Model<'a, 't> {
         self.push(Input::from_source(Ratio::from(1.0), Some(uncertainty), source))
     }
 
-    /// What n times scatter by together: √n of one.
+    /// Scatter of n times together: √n of one.
     fn scatter(&mut self, once: Ratio, times: f64, source: Origin<'a>) -> usize {
         let together = once * libm::sqrt(times);
         self.push(Input::from_source(Ratio::from(0.0), Some(together), source))

@@ -25,23 +25,23 @@ BaseEntry: TypeAlias = Union[Name, dict[str, Amount]]
 
 
 Calculated: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated2: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated3: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated4: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated5: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Caution: TypeAlias = Literal["hot-plastisol", "fumes", "water", "damp-salt", "vacuum", "food-gear", "data-sheet"]
@@ -53,7 +53,7 @@ CavitiesEntry: TypeAlias = Union[int, dict[str, "CavityEntry"]]
 
 
 MeasuredAmount: TypeAlias = Union[str, dict[str, Any]]
-"""An amount that may carry its uncertainty: behind ± stands one standard uncertainty, unless (k=2) or (interval)
+"""An amount that may carry its uncertainty: the number after ± is one standard uncertainty, unless (k=2) or (interval)
 follows; `uncertainty` is one standard uncertainty in the same unit."""
 
 
@@ -137,7 +137,7 @@ class AirAnswer(TypedDict):
 
 
 BalanceEntry = TypedDict("BalanceEntry", {
-    # What an embedding program keeps here for itself; carried through untouched.
+    # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
     # Smallest load that it weighs. Default: one step. Example: `"0.5 g"`.
     "from": "NotRequired[MeasuredAmount | None]",
@@ -156,7 +156,7 @@ class BallEntry(TypedDict):
     """Diameter. Example: `"16 mm"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
 
 class BatchAnswer(TypedDict):
@@ -230,7 +230,7 @@ class BenchEntry(TypedDict):
     """Cups to mix and heat a pot in; at least one."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     injector: InjectorEntry
     """The injector."""
@@ -261,7 +261,7 @@ class BodyEntry(TypedDict):
     """A drop of such a piece with its hook that the shop has timed. Default: none; the drag of the shape is used."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     stick: NotRequired[StickEntry | None]
     """A piece longer than thick, which sinks sideways. Default: none; required without `ball`."""
@@ -290,7 +290,7 @@ class BookDocument(TypedDict):
     """Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     format: Format
     """The format and its version. Example: `"pourwright/1.0"`."""
@@ -320,7 +320,7 @@ class BookDocument(TypedDict):
 BudgetEntry = TypedDict("BudgetEntry", {
     # The reference temperature. Example: `"350 °F"`.
     "at": "MeasuredAmount",
-    # What an embedding program keeps here for itself; carried through untouched.
+    # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
     # Time at the reference temperature. Example: `"45 min"`.
     "time": "MeasuredAmount",
@@ -350,7 +350,7 @@ class BuysEntry(TypedDict):
     """The heat that more of a stabilizer buys."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     most: Percent
     """Highest dose that this holds for, as a share of the mass of base. Example: `"4 %"`."""
@@ -492,7 +492,7 @@ class CavityEntry(TypedDict):
     """Number of them. Example: `2`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
 
 class Change(TypedDict):
@@ -672,7 +672,7 @@ class CostingEntry(TypedDict):
     """What a day costs in addition to its materials."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     left_over_worth: NotRequired[Percent | None]
     """Worth of leftover in the cup and of sprues, as a share of what their materials cost. Default: 0 %. Example: `"60
@@ -711,7 +711,7 @@ class CupEntry(TypedDict):
     Example: `"590 mL"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     film: NotRequired[MeasuredAmount | None]
     """Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`."""
@@ -931,10 +931,10 @@ class Fault(TypedDict):
     """Stable code in kebab case."""
 
     help: str
-    """What would do."""
+    """What would fix it."""
 
     message: str
-    """What was found."""
+    """The finding."""
 
     path: str
     """Where it is: a JSON Pointer (RFC 6901) into the document, empty for the whole input."""
@@ -944,7 +944,7 @@ class FishedWaterEntry(TypedDict):
     """Water that a piece sinks in."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     salinity: NotRequired[SalinityEntry | None]
     """Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water. Example:
@@ -1039,7 +1039,7 @@ class FormulaEntry(TypedDict):
     """Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     notes: NotRequired[str | None]
     """Anything worth keeping with it. Default: none. Example: `"The unsalted body."`."""
@@ -1219,7 +1219,7 @@ class HookEntry(TypedDict):
     """Hook and weight on a piece."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     mass: MeasuredAmount
     """Their mass. Example: `"1.1 g"`."""
@@ -1248,7 +1248,7 @@ class InjectorEntry(TypedDict):
     """Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     holds: MeasuredAmount
     """Largest volume that one takes up. Example: `"4 fl oz"`."""
@@ -1261,7 +1261,7 @@ class LayerEntry(TypedDict):
     """One color of a laminated piece."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: list[Name]
     """Its formulas: a color and a body. Example: `["reed", "plain"]`."""
@@ -1298,7 +1298,7 @@ class LimitsEntry(TypedDict):
     """Confidence that enough good pieces come out. Default: 90 % (common practice, no source). Example: `"95 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     fresh_base: NotRequired[bool | None]
     """Whether base may be added to a pot that has been drawn from. Default: `false`. Example: `true`."""
@@ -1440,7 +1440,7 @@ class MaterialEntry(TypedDict):
     so. Example: `"6.5e-4 1/K"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     fused: NotRequired[Sourced | None]
     """Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example: `"1.042 g/mL ± 0.008"`."""
@@ -1549,7 +1549,7 @@ class MoldEntry(TypedDict):
     unless the cavities are unlike. Example: `"9.5 mL ± 0.1"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     feed: NotRequired[Percent | None]
     """Share of its contraction that a piece draws from the sprue while it cools. Default: not known; a piece then has a
@@ -1671,7 +1671,7 @@ class OrderLine(TypedDict):
     """One line of an order: a `product`, or a `mold` with `formulas` or `layers`; and either `pieces` or `packs`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: NotRequired[list[Name] | None]
     """Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`."""
@@ -1717,7 +1717,7 @@ class OrdersDocument(TypedDict):
     """The day, as the shop writes it. Default: none. Example: `"2027-03-02"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     format: Format
     """The format and its version. Example: `"pourwright/1.0"`."""
@@ -1737,7 +1737,7 @@ class OvenEntry(TypedDict):
     """The oven, by the shop's own timings at one setting. Pots are then heated at that setting."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     hot_for: NotRequired[MeasuredAmount | None]
     """How long a pot stays hot after one heat, from the last burst to the last shot. Default: not known; the heat used
@@ -1761,7 +1761,7 @@ class PackingEntry(TypedDict):
     """Something that goes into each pack."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     name: Name
     """Its name. Example: `"bag"`."""
@@ -2059,7 +2059,7 @@ class ProductEntry(TypedDict):
     """A product: a mold and the plastic that is shot into it. It has either `formulas` or `layers`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: NotRequired[list[Name] | None]
     """Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
@@ -2184,7 +2184,7 @@ class ShelfEntry(TypedDict):
     """A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: NotRequired[list[Name] | None]
     """Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`."""
@@ -2456,7 +2456,7 @@ class StickEntry(TypedDict):
     """Mean diameter. Example: `"9.6 mm"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     length: MeasuredAmount
     """Length. Example: `"127 mm"`."""
@@ -2497,7 +2497,7 @@ class TimedDropEntry(TypedDict):
     """Depth. Example: `"1.2 m"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     time: MeasuredAmount
     """Time to that depth. Example: `"6.4 s"`."""
@@ -2507,7 +2507,7 @@ class TimedDropEntry(TypedDict):
 
 
 TimingEntry = TypedDict("TimingEntry", {
-    # What an embedding program keeps here for itself; carried through untouched.
+    # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
     # Temperature before. Example: `"68 °F"`.
     "from": "MeasuredAmount",
@@ -2548,7 +2548,7 @@ class ToolUncertaintyEntry(TypedDict):
     """Of one drop against the next. Default: 5 %. Example: `"4 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     spoon_level: NotRequired[Percent | None]
     """Of leveling one spoonful. Default: 3 %. Example: `"4 %"`."""
@@ -2607,7 +2607,7 @@ class VacuumEntry(TypedDict):
     """Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     gauge: NotRequired[MeasuredAmount | None]
     """Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`."""
@@ -2644,7 +2644,7 @@ class WaterEntry(TypedDict):
     """Temperature of the water. Example: `"22 °C"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     water: MeasuredAmount
     """Reading of the scale. Example: `"10.82 g ± 0.1"`."""
