@@ -278,7 +278,7 @@ entry! {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum CavitiesEntry {
-    /// So many like ones.
+    /// A number of like ones.
     Like(u32),
     /// Unlike ones, by shape.
     Unlike(Named<CavityEntry>),

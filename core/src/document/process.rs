@@ -1,4 +1,4 @@
-//! What a book says of vacuum, oven, heat and water, as it is written.
+//! A book's vacuum, oven, heat and water, as they are written.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -258,7 +258,7 @@ impl Read for SalinityEntry {
 pub struct CutText {
     /// As it was written.
     pub text: String,
-    /// What it says.
+    /// The cut.
     pub cut: Cut,
 }
 

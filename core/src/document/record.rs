@@ -111,7 +111,7 @@ impl Read for Count {
 }
 
 impl Read for Plan {
-    /// Reads a plan that the library wrote. The `calculate` of an answer may still stand in it.
+    /// Reads a plan that the library wrote. It may still have the `calculate` of an answer.
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         match node.value {
             Value::Object(fields) if fields.get("calculate").is_some_and(|name| name == "plan") => {

@@ -185,7 +185,7 @@ impl Read for f64 {
     }
 }
 
-/// The value, or the fault that it could not be had.
+/// The value, or the fault that there is none.
 pub(crate) fn keep<T, E: crate::fault::Diagnose>(
     result: Result<T, E>,
     node: &Node<'_>,
@@ -299,7 +299,7 @@ fn read_sourced(
     }
 }
 
-/// A share from 0 % to 100 %, where its field says of what: `"3 %"`.
+/// A share from 0 % to 100 %, in a field that says of what: `"3 %"`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Percent(Rational);
 
