@@ -11,10 +11,10 @@ use std::process::{Command, ExitCode, Stdio};
 use std::time::Instant;
 
 use pourwright::book::Book;
-use pourwright::document;
+use pourwright::document::LoadedBook;
 use pourwright::formula::{Overlap, Recipe};
-use pourwright::plan::cover::fewest_chains;
-use pourwright::plan::precedence::{Composition, FreshBase, Precedence};
+use pourwright::plan::internals::cover::fewest_chains;
+use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
 use pourwright_benches::day;
 
 const SCRIPT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/peers/chains.py");
@@ -67,13 +67,14 @@ fn compare(python: String) -> Result<(), String> {
 
 /// Every color of a shop in every body, all different.
 fn recipes(formulas: usize) -> Result<Vec<Recipe>, String> {
-    let book = document::book_from_text(&day::book(formulas)).map_err(|f| f.to_string())?;
+    let book = LoadedBook::from_text(&day::book(formulas)).map_err(|f| f.to_string())?;
+    let book = book.ready();
     let (bodies, colors): (Vec<usize>, Vec<usize>) = (0..book.formulas.len())
         .partition(|index| book.formulas.get(*index).is_some_and(|f| !f.base.is_empty()));
     let mut recipes: Vec<Recipe> = Vec::new();
     for color in colors {
         for body in &bodies {
-            let recipe = recipe(&book, &[color, *body])?;
+            let recipe = recipe(book, &[color, *body])?;
             if !recipes.contains(&recipe) {
                 recipes.push(recipe);
             }

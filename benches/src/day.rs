@@ -190,14 +190,12 @@ fn materials() -> Map<String, Value> {
 
 #[cfg(test)]
 mod tests {
-    use pourwright::document;
+    use pourwright::document::LoadedBook;
     use pourwright::plan::Plan;
 
     fn planned(lines: usize, formulas: usize) -> Plan {
-        let book = document::book_from_text(&super::book(formulas)).expect("a book");
-        let orders = super::orders(lines, formulas);
-        let day = document::orders_from_text(&orders, &book).expect("orders");
-        Plan::make(&book, &day).expect("a plan")
+        let book = LoadedBook::from_text(&super::book(formulas)).expect("a book");
+        book.plan_text(&super::orders(lines, formulas)).expect("a plan").plan
     }
 
     #[test]

@@ -4,8 +4,8 @@ use std::io::{self, Write};
 use std::process::ExitCode;
 use std::{env, fs};
 
-use pourwright::Faults;
 use pourwright::document::LoadedBook;
+use pourwright::fault::Faults;
 
 const DEMO_BOOK: &str = include_str!("demo/book.json");
 const DEMO_ORDERS: &str = include_str!("demo/orders.json");
@@ -47,13 +47,12 @@ fn run(book: &str, orders: &str, demo: bool, json: bool) -> Result<String, Strin
         let all: Vec<String> = faults.iter().map(|fault| format!("{path}: {fault}")).collect();
         all.join("\n")
     };
-    let loaded = LoadedBook::from_text(&read(book, DEMO_BOOK)?);
-    let loaded = loaded.map_err(|faults| in_file(book, &faults))?;
-    let plan = loaded.plan_text(&read(orders, DEMO_ORDERS)?);
-    let plan = plan.map_err(|faults| in_file(orders, &faults))?;
+    let (book_text, orders_text) = (read(book, DEMO_BOOK)?, read(orders, DEMO_ORDERS)?);
+    let loaded = LoadedBook::from_text(&book_text).map_err(|faults| in_file(book, &faults))?;
+    let made = loaded.plan_text(&orders_text).map_err(|faults| in_file(orders, &faults))?;
     if json {
-        serde_json::to_string_pretty(&plan).map_err(|error| error.to_string())
+        serde_json::to_string_pretty(&made).map_err(|error| error.to_string())
     } else {
-        Ok(plan.sheet().to_string())
+        Ok(made.sheet().to_string())
     }
 }

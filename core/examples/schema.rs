@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::{env, fs};
 
-use pourwright::document::schema;
+use pourwright::schema;
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
     let folder = PathBuf::from(env::args().nth(1).ok_or("usage: schema FOLDER")?);

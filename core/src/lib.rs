@@ -94,8 +94,8 @@
 //! | [`color`] | CIE colors, their difference, a first formula |
 //! | [`uncertainty`] | how sure a result is, and which source makes it unsure |
 //! | [`mod@bench`] | a mass as the tools on the bench can measure it |
-//! | [`book`], [`plan`] | a shop's book ready for planning; the day's pots, steps and sheet |
-//! | [`document`], [`json`] | books, orders, plans and actuals as JSON |
+//! | [`book`], [`plan`], [`record`] | a shop's book ready for planning; the day's pots, steps and sheet; what was really made |
+//! | [`document`], [`json`] | books, orders and plans as JSON |
 //! | [`request`] | every calculation as one request and one answer |
 //! | [`fault`], [`caution`], [`parameter`], [`show`] | what all doors share: faults, cautions, parameter texts, quantities as shown |
 
@@ -145,9 +145,12 @@ pub mod plan;
 pub mod price;
 pub mod process;
 pub mod quantity;
+pub mod record;
 #[cfg(feature = "document")]
 pub mod request;
 pub mod salt;
+#[cfg(feature = "schema")]
+pub mod schema;
 pub mod shot;
 pub mod show;
 pub mod softener;

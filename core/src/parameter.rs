@@ -74,7 +74,7 @@ parameters! {
     drops_weighed: "Drops that were counted and weighed together, each weighing begun anew.", "none", "two or more weighings";
     feed: "Share of its contraction that a piece draws from the sprue while it cools.", "1", "0 % to 100 %";
     feed_uncertainty: "Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %); none counted where left out.", "1", "0 % to 100 %";
-    film: "What stays on the wall of the cup; none where left out.", "g", "0 or more";
+    film: "What clings to the wall of the cup, part of the heel; none where left out.", "g", "0 or more";
     finished_amount: "The finished mix to make: its mass, or its volume cold and liquid.", "g or mL", "above 0";
     finished_mass: "Finished mass that the dose of flake is in.", "g", "above 0";
     fished_water: "The water.", "none", "0 to 40 °C, salinity 0 to 42 g/kg";
@@ -86,7 +86,7 @@ parameters! {
     heated_from: "The temperature before.", "°C", "-73 to 427 °C, below the aim";
     heated_together: "Further cups in the oven beside it, all of them one load; none where left out.", "none", "from the same temperature, with the mix within what was timed";
     heats_before: "How often it was heated before; never where left out.", "1", "0 or more";
-    heel: "What cannot be drawn from the cup; none where left out.", "g", "0 or more";
+    heel: "What cannot be drawn from the cup, its film included; none where left out.", "g", "0 or more";
     hook: "Hook and weight on the piece; none where left out.", "none", "mass and volume";
     hook_mass: "Mass of hook and weight on a piece; none where left out.", "g", "0 or more";
     hook_volume: "Volume that hook and weight displace; none where left out.", "mL", "0 or more";

@@ -248,7 +248,7 @@ typedef struct pour_batch {
     double injector_keeps_ml;
     // What stays on the wall of the cup; 0 or above.
     double film_g;
-    // What cannot be drawn from the cup; 0 or above.
+    // What cannot be drawn from the cup, its film included; 0 or above.
     double heel_g;
 } pour_batch;
 
@@ -266,7 +266,7 @@ typedef struct pour_batch_result {
     double sprues_g;
     // What the injector keeps over the run.
     double kept_g;
-    // What stays in the cup: film and heel.
+    // What stays in the cup: the heel, with the film in it.
     double in_cup_g;
     // Shots.
     uint32_t shots;

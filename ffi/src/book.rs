@@ -5,8 +5,8 @@ use std::mem::MaybeUninit;
 use std::sync::Arc;
 
 use pourwright::document::LoadedBook;
+use pourwright::document::PlanDocument;
 use pourwright::mix::Materials;
-use pourwright::plan::Plan as CorePlan;
 
 use crate::document::{hand_out, to_json};
 use crate::error::Error;
@@ -28,7 +28,7 @@ impl Book {
 }
 
 /// A day's plan. It never changes, and any number of threads may use it at once.
-pub struct Plan(CorePlan);
+pub struct Plan(PlanDocument);
 
 /// Loads a book from its JSON text of `len` bytes.
 ///

@@ -6,8 +6,10 @@
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-use pourwright::document::{self, schema};
+use pourwright::document::{BookDocument, OrdersDocument};
 use pourwright::quantity::Unit;
+use pourwright::record::ActualsDocument;
+use pourwright::schema;
 use serde_json::{Map, Value, json};
 
 /// The documents: name of the schema, heading, what holds it.
@@ -402,10 +404,9 @@ fn the_reference_of_fields_is_fresh() {
 fn every_example_can_be_read() {
     let reference = reference();
     let text = |title: &str| reference.example_of(title).to_string();
-    let read = |value: &str| serde_json::from_str::<Value>(value).unwrap();
-    document::read_book(&read(&text("Book"))).unwrap_or_else(|faults| panic!("{faults}"));
-    document::read_orders(&read(&text("Order list"))).unwrap_or_else(|faults| panic!("{faults}"));
-    let actuals = serde_json::from_str::<document::ActualsDocument>(&text("Actuals"));
+    BookDocument::from_text(&text("Book")).unwrap_or_else(|faults| panic!("{faults}"));
+    OrdersDocument::from_text(&text("Order list")).unwrap_or_else(|faults| panic!("{faults}"));
+    let actuals = serde_json::from_str::<ActualsDocument>(&text("Actuals"));
     actuals.unwrap_or_else(|error| panic!("{error}"));
 }
 
@@ -414,6 +415,6 @@ fn every_example_can_be_read() {
 fn a_wrong_example_is_not_read() {
     let mut book = reference().example_of("Book");
     book["bench"]["cups"][0]["holds"] = json!("2 g");
-    let faults = document::read_book(&book).unwrap_err();
+    let faults = BookDocument::from_text(&book.to_string()).unwrap_err();
     assert_eq!(faults.count(), 1, "{faults}");
 }

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use pourwright::document::schema;
 use pourwright::parameter::PARAMETERS;
+use pourwright::schema;
 
 #[test]
 fn parameters_are_sorted_and_whole() {

@@ -1,4 +1,4 @@
-use pourwright::document::schema;
+use pourwright::schema;
 
 #[test]
 fn the_json_schemas_are_fresh() {

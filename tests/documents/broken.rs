@@ -3,12 +3,12 @@
 use std::fs;
 use std::path::PathBuf;
 
-use pourwright::document;
+use pourwright::document::LoadedBook;
 use serde_json::Value;
 
 /// The faults of a broken book as `[path, code]`, in the order in which they are told.
 fn faults(text: &str) -> Vec<[String; 2]> {
-    let faults = document::book_from_text(text).expect_err("a broken book");
+    let faults = LoadedBook::from_text(text).expect_err("a broken book");
     for fault in faults.iter() {
         // A sentence says what is wrong, another what would do.
         for said in [&fault.message, &fault.help] {

@@ -1,4 +1,4 @@
-use pourwright::document;
+use pourwright::document::LoadedBook;
 use pourwright::formula::{Formula, Overlap, Recipe};
 use pourwright::material::{Kind, Material};
 use pourwright::mix::{MaterialId, Materials, Mix, Phase};
@@ -66,7 +66,8 @@ proptest! {
             .map(|(index, text)| (format!("m{index}"), text.into()))
             .collect();
         let book = one_formula(doses);
-        let book = document::book_from_text(&book).unwrap_or_else(|faults| panic!("{faults}"));
+        let book = LoadedBook::from_text(&book).unwrap_or_else(|faults| panic!("{faults}"));
+        let book = book.ready();
         let recipe = Recipe::combine(
             &[&book.formulas[0]], Overlap::Refuse, None, &book.materials, book.system,
         ).unwrap();
@@ -79,7 +80,8 @@ proptest! {
         let starter = json(STARTER);
         let shop = Shop::new(&documents.book, &starter);
         let text = documents.book.to_string();
-        let book = document::book_from_text(&text).unwrap_or_else(|faults| panic!("{faults}"));
+        let book = LoadedBook::from_text(&text).unwrap_or_else(|faults| panic!("{faults}"));
+        let book = book.ready();
         for color in ["dusk", "reed", "shell", "ember"] {
             for body in ["plain", "salted", "soft", "blend"] {
                 let formulas: Vec<&Formula> = [color, body]

@@ -1,6 +1,6 @@
 //! What the demo sheet says of vacuum, heat and the fall in water, by plain arithmetic.
 
-use pourwright::document;
+use pourwright::document::LoadedBook;
 use pourwright::plan::Plan;
 use pourwright::show::Calculated;
 use pourwright_tests::reference::process;
@@ -11,9 +11,8 @@ const ORDERS: &str = include_str!("../../core/examples/demo/orders.json");
 const CUP_ML: f64 = 236.588_236_5;
 
 fn demo() -> Plan {
-    let book = document::book_from_text(BOOK).unwrap();
-    let day = document::orders_from_text(ORDERS, &book).unwrap();
-    Plan::make(&book, &day).unwrap()
+    let book = LoadedBook::from_text(BOOK).unwrap();
+    book.plan_text(ORDERS).unwrap().plan
 }
 
 fn known<T>(reckoned: Option<&Calculated<T>>) -> &T {

@@ -138,12 +138,12 @@ fn without_a_price_there_is_no_cost_and_a_note_says_why() {
     for name in ["plum", "chalk"] {
         book["materials"][name].as_object_mut().expect("a material").remove("price");
     }
-    let made = plan(&book.to_string(), ORDERS).expect("a plan");
+    let made = plan(&book.to_string(), ORDERS).expect("a plan").plan;
     let note = made.assumptions.iter().find(|note| note.code == "price-not-known").expect("a note");
     assert!(note.message.contains("chalk, plum"), "{}", note.message);
     assert!(!made.sheet().to_string().contains("COST"), "no costs on the sheet");
     book.as_object_mut().expect("a book").remove("costing");
-    let made = plan(&book.to_string(), ORDERS).expect("a plan");
+    let made = plan(&book.to_string(), ORDERS).expect("a plan").plan;
     assert!(
         made.cost.is_none() && made.assumptions.iter().all(|note| note.code != "price-not-known")
     );

@@ -3,5 +3,6 @@
 mod corrupted;
 mod cost;
 mod demo;
+mod pots;
 mod random;
 mod sheet;

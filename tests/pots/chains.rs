@@ -1,7 +1,7 @@
 //! Fewest chains and their proofs against all partitions and all subsets.
 
-use pourwright::plan::cover::{fewest_chains, proves};
-use pourwright::plan::order::Order;
+use pourwright::plan::internals::cover::{fewest_chains, proves};
+use pourwright::plan::internals::order::Order;
 use pourwright_tests::oracle::chains;
 use proptest::prelude::*;
 

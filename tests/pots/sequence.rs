@@ -2,8 +2,8 @@
 
 use microlp::{ComparisonOp, OptimizationDirection, Problem, Variable};
 use pourwright::plan::correction::correct;
-use pourwright::plan::precedence::FreshBase;
-use pourwright::plan::sequence::{Stage, Vessel, plan};
+use pourwright::plan::internals::precedence::FreshBase;
+use pourwright::plan::internals::sequence::{Stage, Vessel, plan};
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 use pourwright_tests::oracle::pot;

@@ -85,7 +85,8 @@ fn to_add(mass: f64, c1: f64, c2: f64, target: f64) -> f64 {
 /// What the demo's color formulas put into one cup of base: drops of all colorants together, and level teaspoons of
 /// each powder of `kind`.
 fn in_the_demo(kind: Kind) -> Vec<f64> {
-    let book = pourwright::document::book_from_text(BOOK).unwrap();
+    let book = pourwright::document::LoadedBook::from_text(BOOK).unwrap();
+    let book = book.ready();
     let cup: Volume = Amount::parse("1 cup").unwrap().to(book.system).unwrap();
     let mut found = Vec::new();
     for name in ["dusk", "reed", "shell", "ember", "night"] {
@@ -215,7 +216,8 @@ fn mixtures() {
             }
             "k-shot-temperature" => {
                 // The demo's plastisol is shot at the middle of its window.
-                let book = pourwright::document::book_from_text(BOOK).unwrap();
+                let book = pourwright::document::LoadedBook::from_text(BOOK).unwrap();
+                let book = book.ready();
                 let clear = book.materials.get(book.default_base.unwrap()).unwrap();
                 fahrenheit(clear.shot_window.unwrap().middle())
             }

@@ -1,11 +1,11 @@
 //! Chain covers, corrections and alligation.
 
 use pourwright::plan::correction::correct;
-use pourwright::plan::cover::{fewest_chains, proves};
+use pourwright::plan::internals::cover::{fewest_chains, proves};
+use pourwright::plan::internals::order::Order;
+use pourwright::plan::internals::precedence::FreshBase;
+use pourwright::plan::internals::sequence::{Stage, Vessel, plan};
 use pourwright::plan::leftover::{Leftover, NewPot, use_most};
-use pourwright::plan::order::Order;
-use pourwright::plan::precedence::FreshBase;
-use pourwright::plan::sequence::{Stage, Vessel, plan};
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 

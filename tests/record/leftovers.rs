@@ -37,12 +37,9 @@ fn the_same_mix_goes_in_whole_and_the_plan_says_so() {
 
 #[test]
 fn the_sheet_prints_what_comes_from_the_shelf() {
-    use pourwright::document::{orders_from_text, read_book};
-    use pourwright::plan::Plan;
-    let book = pourwright::book::Book::try_from(&read_book(&book()).unwrap()).unwrap();
+    let book = pourwright::document::LoadedBook::from_text(&book().to_string()).unwrap();
     let orders = with_shelf(orders(), json!([dusk("dusk of 1 March", 120.0, "2027-03-01")]));
-    let day = orders_from_text(&orders.to_string(), &book).unwrap();
-    let sheet = Plan::make(&book, &day).unwrap().sheet().to_string();
+    let sheet = book.plan_text(&orders.to_string()).unwrap().sheet().to_string();
     assert!(
         sheet.contains(
             "[ ] From the shelf: 120.0 g of \"dusk of 1 March\" (heats not known), cut small."

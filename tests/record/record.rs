@@ -211,7 +211,7 @@ fn a_plan_that_is_none_is_refused_with_all_that_is_wrong() {
 
 #[test]
 fn the_text_keeps_to_eighty_columns() {
-    use pourwright::plan::record::Record;
+    use pourwright::record::Record;
     let plan = plan(orders());
     let mut answer = record(&plan, json!({
         "A": { "stages": [{ "weighed": { "plum": "131 drops" }, "left": "430 g", "draws": [

@@ -1,8 +1,7 @@
 //! The demo day's documents, and the way from documents to a plan as JSON.
 
-use pourwright::document;
+use pourwright::document::{LoadedBook, PlanDocument};
 use pourwright::fault::Faults;
-use pourwright::plan::Plan;
 use serde_json::Value;
 
 /// The demo book as text.
@@ -23,8 +22,6 @@ pub fn json(text: &str) -> Value {
 ///
 /// # Errors
 /// All faults of the first document that has some, or of the plan.
-pub fn plan(book: &str, orders: &str) -> Result<Plan, Faults> {
-    let book = document::book_from_text(book)?;
-    let day = document::orders_from_text(orders, &book)?;
-    Plan::make(&book, &day)
+pub fn plan(book: &str, orders: &str) -> Result<PlanDocument, Faults> {
+    LoadedBook::from_text(book)?.plan_text(orders)
 }

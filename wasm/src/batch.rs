@@ -75,7 +75,7 @@ pub fn batch_need(
         heel: grams(heel_g),
     }
     .need()?;
-    let in_cup = need.film + need.heel;
+    let in_cup = need.in_cup;
     let masses =
         [need.total, need.drawn, need.returned, need.pieces, need.sprues_left, need.kept, in_cup];
     let counts = [shots, loads.shots_per_load, loads.loads, loads.shots_in_last];

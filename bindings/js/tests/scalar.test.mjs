@@ -52,14 +52,14 @@ describe('plain numbers', () => {
     })
     // 7 shots of 46 g, and what stays in injector and cup
     assert.deepEqual([need.shots, need.shotsPerLoad, need.loads, need.shotsInLast], [7, 2, 4, 1])
-    near(need.totalG, 7 * 46 + 4 + 8)
+    near(need.totalG, 7 * 46 + 4 + 5)
     for (const [name, wanted] of [
       ['drawnG', 322],
       ['returnedG', 0],
       ['piecesG', 280],
       ['spruesG', 42],
       ['keptG', 4],
-      ['inCupG', 8],
+      ['inCupG', 5],
     ])
       assert.ok(Math.abs(need[name] - wanted) < 1e-9, `${name} ${need[name]}`)
     assert.equal(pourwright.injectorLoads({ shots: 7, shotG: 46, hotGPerMl: 1, holdsMl: 100, keepsMl: 4 }), 4)

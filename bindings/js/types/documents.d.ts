@@ -388,7 +388,7 @@ export interface CupEntry {
    */
   film?: MeasuredAmount | null
   /**
-   * Mass that cannot be drawn from its bottom. Default: 0 g. Example: `"2 g"`.
+   * Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`.
    */
   heel?: MeasuredAmount | null
   /**
@@ -2211,8 +2211,8 @@ export interface OnShelf {
   used: Shown
 }
 /**
- * A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
- * record, and made again to the same bits.
+ * A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
+ * again to the same bits.
  */
 export interface Plan {
   /**
@@ -2240,7 +2240,7 @@ export interface Plan {
    */
   lines: PlannedLine[]
   /**
-   * The documents that it was made from; absent in a plan that was not made from documents.
+   * The documents that it was made from.
    */
   made_from?: MadeFrom | null
   /**
@@ -2514,17 +2514,34 @@ export interface Proof {
  */
 export interface ProofReason {
   /**
-   * What is made, no two of which can share a pot; empty for other arguments.
-   */
-  apart: string[]
-  /**
-   * The argument as a sentence.
+   * The argument as a sentence, with its numbers.
    */
   because: string
+  /**
+   * All formulas that it counts.
+   */
+  formulas: ProofFormula[]
   /**
    * How many pots it calls for.
    */
   pots: number
+}
+/**
+ * What one formula adds to an argument.
+ */
+export interface ProofFormula {
+  /**
+   * Its numbers: what its shots take, and what a pot gives of it.
+   */
+  because: string
+  /**
+   * The formula, by its names.
+   */
+  formula: string
+  /**
+   * Pots that it needs for itself, where the argument adds these up.
+   */
+  pots?: number | null
 }
 /**
  * A material in stock, and what the day takes of it.
@@ -2679,7 +2696,7 @@ export interface BatchResponse {
    */
   drawn: Shown
   /**
-   * What stays in the cup: film and heel.
+   * What stays in the cup: the heel, with the film in it.
    */
   in_cup: Shown
   /**
@@ -4210,11 +4227,11 @@ export interface BatchRequest {
     [k: string]: unknown
   } | null
   /**
-   * What stays on the wall of the cup; none where left out. Unit: g; 0 or more.
+   * What clings to the wall of the cup, part of the heel; none where left out. Unit: g; 0 or more.
    */
   film?: MeasuredAmount | null
   /**
-   * What cannot be drawn from the cup; none where left out. Unit: g; 0 or more.
+   * What cannot be drawn from the cup, its film included; none where left out. Unit: g; 0 or more.
    */
   heel?: MeasuredAmount | null
   /**

@@ -154,7 +154,7 @@ export interface BatchNeed {
   spruesG: number
   /** What the injector keeps over the run. */
   keptG: number
-  /** What stays in the cup: film and heel. */
+  /** What stays in the cup: the heel, with the film in it. */
   inCupG: number
   shots: number
   /** Whole shots that one injector load gives. */

@@ -22,15 +22,22 @@ pub struct Run {
     pub injector_keeps: Mass,
     /// How many times that is lost: at each cleaning or cold stop, the last cleaning included.
     pub cleanings: u32,
-    /// What stays on the pot's wall, lost once.
+    /// What clings to the pot's wall.
     pub film: Mass,
-    /// What the injector cannot draw from the pot.
+    /// What the injector cannot draw from the pot, the film included.
     pub heel: Mass,
+}
+
+/// What stays in a vessel from which nothing more can be drawn: max(film, heel). The heel is all that
+/// cannot be drawn, so the film is part of it; a heel below the film is measured wrong, or not at all.
+#[must_use]
+pub fn undrawn(film: Mass, heel: Mass) -> Mass {
+    if film > heel { film } else { heel }
 }
 
 /// What must be in the pot, and where it goes.
 ///
-/// total = pieces + sprues_left + kept + film + heel = drawn − returned + kept + film + heel, both within
+/// total = pieces + sprues_left + kept + in_cup = drawn − returned + kept + in_cup, both within
 /// 8 u Σm (u = 2⁻⁵³).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Need {
@@ -46,14 +53,12 @@ pub struct Need {
     pub sprues_left: Mass,
     /// What the injector keeps over the run.
     pub kept: Mass,
-    /// What stays on the pot's wall.
-    pub film: Mass,
-    /// What cannot be drawn.
-    pub heel: Mass,
+    /// What stays in the pot, film and heel: [`undrawn`].
+    pub in_cup: Mass,
 }
 
 impl Run {
-    /// The mass to mix: S m_fill − y m_sprue (S − shots of the last load) + cleanings · keeps + film + heel.
+    /// The mass to mix: S m_fill − y m_sprue (S − shots of the last load) + cleanings · keeps + max(film, heel).
     ///
     /// # Errors
     /// No shot at all, or a number out of its range.
@@ -64,15 +69,15 @@ impl Run {
         let drawn = self.fill * shots;
         let returned = self.sprue * self.returned * before_last;
         let kept = self.injector_keeps * f64::from(self.cleanings);
+        let in_cup = undrawn(self.film, self.heel);
         Ok(Need {
-            total: (drawn - returned) + kept + self.film + self.heel,
+            total: (drawn - returned) + kept + in_cup,
             drawn,
             returned,
             pieces: (self.fill - self.sprue) * shots,
             sprues_left: self.sprue * shots - returned,
             kept,
-            film: self.film,
-            heel: self.heel,
+            in_cup,
         })
     }
 
@@ -119,9 +124,9 @@ mod tests {
 
     #[test]
     fn a_run_by_hand() {
-        // 414 − 0.5·3.4·8 + 7.2 + 5 + 10
+        // 414 − 0.5·3.4·8 + 7.2 + 10, of which 5 are the film.
         let got = run().need().unwrap();
-        assert!((got.total.get::<gram>() - 422.6).abs() < 1e-10);
+        assert!((got.total.get::<gram>() - 417.6).abs() < 1e-10);
         assert!((got.returned.get::<gram>() - 13.6).abs() < 1e-12);
         assert!((got.sprues_left.get::<gram>() - 20.4).abs() < 1e-12);
     }
@@ -166,8 +171,8 @@ mod tests {
             }
             .need()
             .unwrap();
-            let out = got.pieces + got.sprues_left + got.kept + got.film + got.heel;
-            let terms = got.drawn + got.returned + got.kept + got.film + got.heel + out;
+            let out = got.pieces + got.sprues_left + got.kept + got.in_cup;
+            let terms = got.drawn + got.returned + got.kept + got.in_cup + out;
             prop_assert!((got.total - out).abs() <= 8.0 * f64::EPSILON / 2.0 * terms);
             prop_assert!(got.sprues_left >= g(0.0) && got.total > g(0.0));
         }

@@ -263,6 +263,7 @@ fn mass_of(bench: &Bench, steps: &[Step], material: &Manner) -> f64 {
                 density * bench.cups()[cup].mark * f64::from(mark) * f64::from(times)
             }
             Step::Spoon { spoon, times } => density * bench.spoons()[spoon] * f64::from(times),
+            Step::Between { volume, .. } => material.by_volume.unwrap() * volume,
             Step::Drop { times } => material.drop.unwrap() * f64::from(times),
         })
         .sum::<Mass>()

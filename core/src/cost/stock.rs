@@ -2,6 +2,7 @@
 
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::CostError;
 use super::materials::package;
@@ -45,35 +46,47 @@ pub struct StockLine {
 pub fn stock(needs: &[Need<'_>], system: System) -> Result<Vec<StockLine>, CostError> {
     let mut lines = Vec::with_capacity(needs.len());
     for need in needs {
-        lines.push(line(need, system)?);
+        lines.push(StockLine::of(need, system)?);
     }
-    let days = |line: &StockLine| line.days.unwrap_or(f64::INFINITY);
-    lines.sort_by(|a, b| days(a).total_cmp(&days(b)).then_with(|| a.material.cmp(&b.material)));
+    lines.sort_by(StockLine::in_order_of_need);
     Ok(lines)
 }
 
-fn line(need: &Need<'_>, system: System) -> Result<StockLine, CostError> {
-    let held = grams(need.held, "The mass in stock")?;
-    let used = grams(need.used, "The mass that a day takes")?;
-    let left = minus(held, used, "The mass in stock")?;
-    let short = if left.is_sign_negative() { left.abs() } else { rust_decimal::Decimal::ZERO };
-    let packages = if short.is_zero() {
-        Some(0)
-    } else if need.material.price.is_some() {
-        let package = package(need.material, system)?;
-        let missing = packages_of(need.used - need.held, package.mass, "What is missing")?;
-        Some(whole_packages(missing)?)
-    } else {
-        None
-    };
-    Ok(StockLine {
-        material: need.material.name.clone(),
-        used: need.used,
-        left: mass_of(left.max(rust_decimal::Decimal::ZERO)),
-        short: mass_of(short),
-        days: (!used.is_zero()).then(|| (need.held / need.used).value),
-        packages,
-    })
+impl StockLine {
+    /// How the stock of one material stands after a day.
+    ///
+    /// # Errors
+    /// A mass that is negative or no number; a package that cannot be.
+    pub fn of(need: &Need<'_>, system: System) -> Result<Self, CostError> {
+        let held = grams(need.held, "The mass in stock")?;
+        let used = grams(need.used, "The mass that a day takes")?;
+        let left = minus(held, used, "The mass in stock")?;
+        let short = if left.is_sign_negative() { left.abs() } else { rust_decimal::Decimal::ZERO };
+        let packages = if short.is_zero() {
+            Some(0)
+        } else if need.material.price.is_some() {
+            let package = package(need.material, system)?;
+            let missing = packages_of(need.used - need.held, package.mass, "What is missing")?;
+            Some(whole_packages(missing)?)
+        } else {
+            None
+        };
+        Ok(Self {
+            material: need.material.name.clone(),
+            used: need.used,
+            left: mass_of(left.max(rust_decimal::Decimal::ZERO)),
+            short: mass_of(short),
+            days: (!used.is_zero()).then(|| (need.held / need.used).value),
+            packages,
+        })
+    }
+
+    /// Which of two comes first: the one that lasts for fewer days, then by name.
+    #[must_use]
+    pub fn in_order_of_need(&self, other: &Self) -> Ordering {
+        let days = |line: &Self| line.days.unwrap_or(f64::INFINITY);
+        days(self).total_cmp(&days(other)).then_with(|| self.material.cmp(&other.material))
+    }
 }
 
 #[cfg(test)]

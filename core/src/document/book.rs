@@ -425,7 +425,7 @@ entry! {
             marks: Written<Volume>,
             /// Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`.
             film: Written<Mass>,
-            /// Mass that cannot be drawn from its bottom. Default: 0 g. Example: `"2 g"`.
+            /// Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`.
             heel: Written<Mass>,
             /// Volume up to its brim, above its highest mark; how full it may be under vacuum needs it. Default: not
             /// known. Example: `"590 mL"`.

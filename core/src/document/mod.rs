@@ -8,31 +8,29 @@ pub mod book;
 pub mod costing;
 pub mod loaded;
 pub mod orders;
+pub mod plan;
 pub mod process;
-pub mod record;
 pub(crate) mod resolve;
-#[cfg(feature = "schema")]
-pub mod schema;
 pub mod starter;
 pub mod written;
 
 pub use book::{BookDocument, Format};
 pub use loaded::LoadedBook;
 pub use orders::OrdersDocument;
-pub use record::ActualsDocument;
+pub use plan::PlanDocument;
 pub use starter::StarterDocument;
 
 use alloc::sync::Arc;
 use alloc::vec::Vec;
 
-use serde_json::Value;
-
+#[cfg(test)]
 use crate::book::Book;
 use crate::fault::{Fault, Faults};
 use crate::json::entry::Fields;
 use crate::json::read_back;
 use crate::json::reader::{self, Node, Read};
 use crate::json::text;
+#[cfg(test)]
 use crate::plan::day::Day;
 
 /// A book and an order list: all that a plan is made from.
@@ -61,36 +59,37 @@ impl Read for MadeFrom {
     }
 }
 
-/// Reads a book from its JSON value, as it is written.
-///
-/// # Errors
-/// All faults of its form: unknown, missing and mistyped fields, amounts that cannot be read.
-pub fn read_book(value: &Value) -> Result<BookDocument, Faults> {
-    reader::read_value(value)
+impl BookDocument {
+    /// Reads a book from JSON text, as it is written.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form: unknown, missing and mistyped fields, amounts that cannot be
+    /// read.
+    pub fn from_text(text: &str) -> Result<Self, Faults> {
+        reader::read_value(&text::parse(text)?)
+    }
 }
 
-/// Reads an order list from its JSON value, as it is written.
-///
-/// # Errors
-/// All faults of its form: unknown, missing and mistyped fields.
-pub fn read_orders(value: &Value) -> Result<OrdersDocument, Faults> {
-    reader::read_value(value)
+impl OrdersDocument {
+    /// Reads an order list from JSON text, as it is written.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form: unknown, missing and mistyped fields.
+    pub fn from_text(text: &str) -> Result<Self, Faults> {
+        reader::read_value(&text::parse(text)?)
+    }
 }
 
-/// Reads a book from JSON text, ready for planning.
-///
-/// # Errors
-/// All faults of the text, else all of its form, else all of its meaning.
-pub fn book_from_text(text: &str) -> Result<Book, Faults> {
-    Book::try_from(&read_book(&text::parse(text)?)?)
+/// A book ready for planning, without the document that it was read from.
+#[cfg(test)]
+pub(crate) fn book_from_text(text: &str) -> Result<Book, Faults> {
+    Book::try_from(&BookDocument::from_text(text)?)
 }
 
-/// Reads an order list from JSON text, ready for planning with `book`.
-///
-/// # Errors
-/// All faults of the text, else all of its form, else all of its meaning.
-pub fn orders_from_text(text: &str, book: &Book) -> Result<Day, Faults> {
-    Day::resolve(&read_orders(&text::parse(text)?)?, book)
+/// An order list ready for planning with `book`.
+#[cfg(test)]
+pub(crate) fn orders_from_text(text: &str, book: &Book) -> Result<Day, Faults> {
+    Day::resolve(&OrdersDocument::from_text(text)?, book)
 }
 
 /// A small book for the tests, and an order list for it.

@@ -3,7 +3,6 @@
 //! Names are looked up, amounts become numbers, recipes are tried out; all faults are
 //! reported together, each with its path.
 
-mod actuals;
 mod bench;
 mod book;
 mod costing;
@@ -130,7 +129,11 @@ impl Resolver {
     }
 
     /// A quantity above zero.
-    fn positive<Q: Measurable>(&mut self, path: &Path<'_>, written: &Written<Q>) -> Option<Q> {
+    pub(crate) fn positive<Q: Measurable>(
+        &mut self,
+        path: &Path<'_>,
+        written: &Written<Q>,
+    ) -> Option<Q> {
         self.above_zero(path, &written.as_written(), Q::DIMENSION).map(Q::from_si)
     }
 
@@ -221,7 +224,7 @@ impl Resolver {
     }
 
     /// What `read` makes of each of the `entries` by name at `path`; all are looked at.
-    fn each_named<E, T>(
+    pub(crate) fn each_named<E, T>(
         &mut self,
         path: &Path<'_>,
         entries: &Named<E>,

@@ -12,4 +12,4 @@ pub(crate) mod reader;
 pub mod text;
 
 pub use named::Named;
-pub use reader::{Ext, Name};
+pub use reader::{Count, Ext, Name};

@@ -88,9 +88,19 @@ macro_rules! read_back_by_fields {
                 faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
             ) -> Self {
                 let mut parts = $crate::json::read_back::Parts::open(node, faults);
-                let read = Self { $($field: parts.take(stringify!($field), faults),)* };
+                let read = Self::take_from(&mut parts, faults);
                 parts.close(faults);
                 read
+            }
+        }
+
+        impl $Part {
+            /// Its fields, of an object that may have others.
+            pub(crate) fn take_from(
+                parts: &mut $crate::json::read_back::Parts<'_>,
+                faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
+            ) -> Self {
+                Self { $($field: parts.take(stringify!($field), faults),)* }
             }
         }
 

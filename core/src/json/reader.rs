@@ -163,6 +163,23 @@ impl Read for Name {
     }
 }
 
+/// A count that may be zero.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(transparent)]
+pub struct Count(pub u32);
+
+impl Read for Count {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let count = node.value.as_u64().and_then(|count| u32::try_from(count).ok());
+        let count = count.filter(|count| *count <= LARGEST_COUNT).map(Self);
+        if count.is_none() {
+            faults.push(node.mismatch(&format!("a whole number from 0 to {LARGEST_COUNT}")));
+        }
+        count
+    }
+}
+
 impl Read for crate::quantity::System {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         read_word(node, &Self::ALL, Self::name, faults)

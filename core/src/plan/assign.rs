@@ -1,84 +1,119 @@
 //! Which recipe is made in which pot: the day's stages put to [`split`](super::split), within what
-//! the largest cup, the injectors and the stabilizer allow.
+//! the cups, the injectors and the stabilizer allow.
 //!
 //! Ties go, in this order: fewer heats; light before dark, less colorant counting as lighter; fewer
 //! changes of the mold; what was promised earlier; the order of the lines.
 
+use alloc::rc::Rc;
 use alloc::vec::Vec;
 
 use super::day::{Batch, DayRecipe};
-use super::pot::{DrawDraft, PotDraft, PotError, Shots, StageDraft, Workshop};
+use super::one_or_more::OneOrMore;
+use super::pot::{DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
-use super::split::{self, Proof, Split, Wanted};
+use super::split::{self, Proof, Split, SplitError, Wanted};
 use crate::book::Book;
 use crate::material::Kind;
-use crate::quantity::{Mass, Ratio, Volume};
+use crate::quantity::{Mass, Ratio};
 
-/// A stage to serve and where it comes from.
-struct Layer {
-    batch: usize,
-    layer: usize,
+/// A layer of a batch: a stage to serve.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Layer<'a> {
+    pub(super) of: &'a Shots<'a>,
+    pub(super) layer: &'a LayerShots<'a>,
 }
 
 /// The pots of a day, before they are built.
-pub(super) struct Assigned {
-    pub(super) pots: Vec<PotDraft>,
-    /// What is shot at one time, in the order of work: pot and stage of each draw.
-    pub(super) work: Vec<Vec<WorkDraw>>,
+pub(super) struct Assigned<'a> {
+    pub(super) pots: Vec<PotDraft<'a>>,
+    /// What is shot at one time, in the order of work.
+    pub(super) work: Vec<Vec<WorkDraw<'a>>>,
     pub(super) proof: Proof,
-    /// The wanted stages, for the proof's words.
-    pub(super) recipes: Vec<usize>,
+    /// The stages to serve, as the proof counts them.
+    pub(super) layers: Vec<Layer<'a>>,
 }
 
 /// Shots of one stage of a pot.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct WorkDraw {
+pub(super) struct WorkDraw<'a> {
     pub(super) pot: usize,
     pub(super) stage: usize,
-    pub(super) batch: usize,
+    /// Which of that stage's draws.
+    pub(super) draw: usize,
+    pub(super) of: &'a Shots<'a>,
     pub(super) shots: u32,
     /// Whether the pot is heated for it.
     pub(super) heated: bool,
 }
 
-/// Assigns all stages of the day to pots of up to `holds`, what the largest cup may be filled to.
-pub(super) fn assign(
-    workshop: &Workshop<'_>,
-    holds: Volume,
-    vessel: crate::book::Vessel,
-) -> Result<Assigned, PotError> {
-    let Workshop { book, recipes, batches, shots, .. } = workshop;
+/// The batch that an error concerns, and the error.
+pub(super) type At<'a> = (Option<&'a Batch<'a>>, PotError);
+
+/// Assigns all stages of the day to pots, with fresh base or without.
+pub(super) fn assign<'a>(
+    workshop: &Workshop<'a>,
+    fresh_base: FreshBase,
+) -> Result<Assigned<'a>, At<'a>> {
+    let Workshop { book, recipes, cups, .. } = workshop;
     let mut compositions = Vec::with_capacity(recipes.len());
     for recipe in *recipes {
-        compositions.push(composition(recipe)?);
+        compositions.push(composition(recipe).map_err(|error| (None, error))?);
     }
-    let fresh = if book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-    let precedence = Precedence::new(&compositions, fresh)?;
-    let capacity: Vec<Option<Mass>> =
-        recipes.iter().map(|recipe| Some(holds * recipe.liquid)).collect();
-    let keeps =
-        recipes.iter().map(|recipe| recipe.melt.hot).fold(Mass::default(), |most, density| {
-            let kept = book.injector.keeps * density;
-            if kept > most { kept } else { most }
-        });
+    let precedence = Precedence::new(&compositions, fresh_base);
+    let precedence = precedence.map_err(|error| (None, error.into()))?;
+    let cups = cups.iter().map(|cup| split::Cup {
+        film: cup.vessel.film,
+        heel: cup.vessel.heel,
+        capacity: recipes.iter().map(|recipe| Some(workshop.may_hold(cup, recipe))).collect(),
+    });
+    let cups: Vec<split::Cup> = cups.collect();
+    let least: Vec<Mass> = recipes.iter().map(|recipe| workshop.least_pot(recipe)).collect();
     let limits = split::Limits {
-        vessel: super::sequence::Vessel {
-            film: vessel.film,
-            heel: if vessel.heel > vessel.film { vessel.heel } else { vessel.film },
-            least: Mass::default(),
-            heats: book.limits.heats,
-        },
-        capacity: &capacity,
-        kept: keeps,
+        cups: &cups,
+        least: &least,
+        heats: book.limits.heats,
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
-    let (wanted, layers) = wanted(batches, shots, recipes, book)?;
-    let split = split::split(&wanted, &precedence, &limits)?;
-    Ok(assigned(split, &layers, &wanted))
+    let layers = workshop.layers();
+    let wanted = wanted(&layers, workshop).map_err(|error| (None, error))?;
+    let split = split::split(&wanted, &precedence, &limits)
+        .map_err(|error| in_words(error, &layers, workshop))?;
+    Ok(assigned(split, layers, recipes))
 }
 
-fn composition(recipe: &DayRecipe) -> Result<Composition, PotError> {
+/// Why there are no pots, in the words of the book and the orders, and the batch that it concerns.
+fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>) -> At<'a> {
+    let stage = match error {
+        // Laminated pieces are numbered by their batches.
+        SplitError::TooFewInjectors { laminate, .. } => {
+            layers.iter().find(|layer| layer.of.batch.number == laminate)
+        }
+        _ => error.stage().and_then(|stage| layers.get(stage)),
+    };
+    let capacity = |cup: &&super::layout::PotCup| cup.cup.capacity;
+    let largest = workshop
+        .cups
+        .iter()
+        .reduce(|most, cup| if capacity(&cup) > capacity(&most) { cup } else { most });
+    let (Some(Layer { of, layer }), Some(largest)) = (stage, largest) else {
+        return (stage.map(|stage| stage.of.batch), error.into());
+    };
+    let (mold, formulas) = (of.batch.mold.name.clone(), layer.recipe.name());
+    let cup = workshop.names.cup_called(largest.number);
+    let error = match error {
+        SplitError::ShotTooLarge { shot, room, .. } => {
+            PotError::ShotOverCup { mold, formulas, shot, room, cup }
+        }
+        SplitError::LeastOverCapacity { least, capacity: holds, .. } => {
+            PotError::LeastOverCup { formulas, least, holds, cup }
+        }
+        error => error.into(),
+    };
+    (Some(of.batch), error)
+}
+
+fn composition(recipe: &DayRecipe<'_>) -> Result<Composition, PotError> {
     let exact = |ingredient: &crate::formula::Ingredient| {
         (ingredient.material.0 as usize, ingredient.exact.clone())
     };
@@ -87,28 +122,27 @@ fn composition(recipe: &DayRecipe) -> Result<Composition, PotError> {
     Ok(Composition::new(base, additives)?)
 }
 
-/// The stages to serve: every layer of every batch.
-fn wanted(
-    batches: &[Batch],
-    shots: &[Shots],
-    recipes: &[DayRecipe],
-    book: &Book,
-) -> Result<(Vec<Wanted>, Vec<Layer>), PotError> {
-    let mut wanted = Vec::new();
-    let mut layers = Vec::new();
-    for (batch, (of, shots)) in batches.iter().zip(shots).enumerate() {
-        let laminate = (of.layers.len() > 1).then_some(batch);
-        for (layer, (&(formula, _), takes)) in of.layers.iter().zip(&shots.layers).enumerate() {
-            let shot = takes.mass.fill;
-            wanted.push(Wanted { formula, shot, shots: shots.shots, laminate, key: 0 });
-            layers.push(Layer { batch, layer });
-        }
-    }
-    let mut order: Vec<(f64, usize, Option<&str>, usize)> = Vec::new();
-    for (index, (stage, layer)) in wanted.iter().zip(&layers).enumerate() {
-        let batch = batches.get(layer.batch).ok_or(PotError::Lost)?;
-        let recipe = recipes.get(stage.formula).ok_or(PotError::Lost)?;
-        order.push((colorant(recipe, book)?, batch.mold, batch.promised.as_deref(), index));
+/// What the stages to serve want.
+fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, PotError> {
+    let mut wanted = Vec::with_capacity(layers.len());
+    let mut order: Vec<(f64, usize, Option<&str>, usize)> = Vec::with_capacity(layers.len());
+    for (index, Layer { of, layer }) in layers.iter().enumerate() {
+        let batch = of.batch;
+        wanted.push(Wanted {
+            formula: layer.recipe.number,
+            shot: layer.mass.fill,
+            returned: workshop.returned(batch, layer),
+            kept: workshop.kept(layer)?,
+            shots: of.shots,
+            laminate: batch.is_laminated().then_some(batch.number),
+            key: 0,
+        });
+        order.push((
+            colorant(layer.recipe, workshop.book)?,
+            batch.mold_number,
+            batch.promised,
+            index,
+        ));
     }
     // What was promised for no day comes after what was.
     order.sort_unstable_by(|a, b| {
@@ -122,43 +156,57 @@ fn wanted(
             stage.key = key;
         }
     }
-    Ok((wanted, layers))
+    Ok(wanted)
 }
 
 /// How dark a recipe is: its colorants, mass per mass of base.
-fn colorant(recipe: &DayRecipe, book: &Book) -> Result<f64, PotError> {
+fn colorant(recipe: &DayRecipe<'_>, book: &Book) -> Result<f64, PotError> {
     recipe.recipe.additives().iter().try_fold(0.0, |sum, additive| {
         let colorant = book.materials.get(additive.material)?.kind == Kind::Colorant;
         Ok(if colorant { sum + additive.ratio } else { sum })
     })
 }
 
-fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
-    let draft = |&(stage, shots): &(usize, u32)| {
-        layers.get(stage).map(|of| DrawDraft { batch: of.batch, layer: of.layer, shots })
+/// The pots of `split`, which counts the stages to serve and the recipes as they are given here.
+fn assigned<'a>(
+    split: Split,
+    layers: Vec<Layer<'a>>,
+    recipes: &'a [Rc<DayRecipe<'a>>],
+) -> Assigned<'a> {
+    // Shots of each stage that come before, in the order of work, which is that of each visit's draws.
+    let mut before = alloc::vec![0_u32; layers.len()];
+    let mut drafts: Vec<Vec<Vec<DrawDraft<'a>>>> = Vec::with_capacity(split.pots.len());
+    for pot in &split.pots {
+        let visit = |visit: &split::Visit| Vec::with_capacity(visit.draws.len());
+        drafts.push(pot.visits.iter().map(visit).collect());
+    }
+    for draw in split.work.iter().flat_map(|work| &work.draws) {
+        let visit = drafts.get_mut(draw.pot).and_then(|visits| visits.get_mut(draw.visit));
+        let (Some(visit), Some(&Layer { of, layer }), Some(before)) =
+            (visit, layers.get(draw.wanted), before.get_mut(draw.wanted))
+        else {
+            continue;
+        };
+        visit.push(DrawDraft { of, layer, shots: draw.shots, before: *before });
+        *before = before.saturating_add(draw.shots);
+    }
+    let stage = |(visit, draws): (&split::Visit, Vec<DrawDraft<'a>>)| {
+        let recipe = recipes.get(visit.formula)?;
+        Some(StageDraft { recipe, draws, heats: visit.heats })
     };
-    let pots = split
-        .pots
-        .iter()
-        .map(|pot| PotDraft {
-            stages: pot
-                .visits
-                .iter()
-                .map(|visit| StageDraft {
-                    recipe: visit.formula,
-                    draws: visit.draws.iter().filter_map(draft).collect(),
-                    heats: visit.heats,
-                })
-                .collect(),
-        })
-        .collect();
+    let pots = split.pots.iter().zip(drafts).filter_map(|(pot, draws)| {
+        let stages = pot.visits.iter().zip(draws).filter_map(stage);
+        OneOrMore::of(stages).map(|stages| PotDraft { stages })
+    });
+    let pots = pots.collect();
     let mut works = Vec::with_capacity(split.work.len());
     for work in &split.work {
         let draws = work.draws.iter().filter_map(|draw| {
             layers.get(draw.wanted).map(|of| WorkDraw {
                 pot: draw.pot,
                 stage: draw.visit,
-                batch: of.batch,
+                draw: draw.draw,
+                of: of.of,
                 shots: draw.shots,
                 heated: work.heated.contains(&draw.pot),
             })
@@ -172,17 +220,17 @@ fn assigned(split: Split, layers: &[Layer], wanted: &[Wanted]) -> Assigned {
             }
         }
     }
-    let recipes = wanted.iter().map(|stage| stage.formula).collect();
-    Assigned { pots, work: works, proof: split.proof, recipes }
+    Assigned { pots, work: works, proof: split.proof, layers }
 }
 
-impl Assigned {
+impl Assigned<'_> {
     /// Takes pot `pot` apart: each of its stages gets a pot of its own. The order of work stays.
     pub(super) fn take_apart(&mut self, pot: usize) {
         let Some(whole) = self.pots.get_mut(pot) else { return };
-        let rest = whole.stages.split_off(1.min(whole.stages.len()));
+        let later = core::mem::take(&mut whole.stages.later);
         let first_new = self.pots.len();
-        self.pots.extend(rest.into_iter().map(|stage| PotDraft { stages: Vec::from([stage]) }));
+        let alone = |first| PotDraft { stages: OneOrMore { first, later: Vec::new() } };
+        self.pots.extend(later.into_iter().map(alone));
         for draw in self.work.iter_mut().flatten().filter(|draw| draw.pot == pot) {
             if let Some(later) = draw.stage.checked_sub(1) {
                 draw.pot = first_new.saturating_add(later);
@@ -192,21 +240,14 @@ impl Assigned {
         self.proof.found = self.pots.len();
     }
 
-    /// The pots that are hot with another for a laminated piece: (pot, batch, other pot), rising.
-    pub(super) fn companions(&self) -> Vec<(usize, usize, usize)> {
-        let mut companions = Vec::new();
-        for work in self.work.iter().filter(|work| work.len() > 1) {
-            for draw in work {
-                let others = work
-                    .iter()
-                    .filter(|other| other.batch == draw.batch && other.pot != draw.pot)
-                    .map(|other| (draw.pot, draw.batch, other.pot));
-                companions.extend(others);
-            }
-        }
-        companions.sort_unstable();
-        companions.dedup();
-        companions
+    /// For each draw of a laminated piece the pots that are hot with it: (pot, stage, draw, other pot).
+    pub(super) fn companions(&self) -> impl Iterator<Item = (usize, usize, usize, usize)> {
+        self.work.iter().flat_map(|work| {
+            work.iter().flat_map(move |draw| {
+                let others = work.iter().filter(|other| other.pot != draw.pot);
+                others.map(|other| (draw.pot, draw.stage, draw.draw, other.pot))
+            })
+        })
     }
 
     /// The pots in the order of work.

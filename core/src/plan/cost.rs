@@ -13,14 +13,15 @@ use alloc::vec::Vec;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
-use super::day::{Batch, Line};
+use super::day::{BatchLine, Day, Line};
+use super::layout::{Layout, PotLayout, StageLayout};
 use super::places::Places;
-use super::pot::PotDraft;
-use super::{Plan, Pot, Stage};
+use super::pot::Shots;
+use super::weigh::Listed;
 use crate::book::Book;
 use crate::cost::{CostError, Costing, MaterialCosts, MaterialLine, Money, Used, Work, decimal};
 use crate::fault::Diagnose;
-use crate::material::{Material, MaterialError, Property};
+use crate::mix::MaterialId;
 use crate::price::Currency;
 use crate::quantity::{Mass, Time};
 use crate::show::{Calculated, Note, Shown, part, text};
@@ -122,18 +123,10 @@ part! {
     }
 }
 
-/// What the pots were made for.
-pub(super) struct Served<'a> {
-    pub(super) lines: &'a [Line],
-    pub(super) batches: &'a [Batch],
-    /// In the order of the plan's pots.
-    pub(super) drafts: &'a [PotDraft],
-}
-
 /// What a day costs by `book`; `None` where the book does not ask for it.
-pub(super) fn cost(plan: &Plan, served: &Served<'_>, book: &Book) -> Option<Calculated<DayCost>> {
+pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calculated<DayCost>> {
     let costing = book.costing.as_ref()?;
-    let unpriced = unpriced(&plan.pots, book);
+    let unpriced = unpriced(&layout.pots);
     if !unpriced.is_empty() {
         return Some(Calculated::Unknown(Note {
             code: "price-not-known".to_string(),
@@ -143,7 +136,7 @@ pub(super) fn cost(plan: &Plan, served: &Served<'_>, book: &Book) -> Option<Calc
             ),
         }));
     }
-    let cost = Reckoning::new(plan, served, book, costing).and_then(|reckoning| reckoning.day());
+    let cost = Reckoning::new(layout, day, book, costing).and_then(Reckoning::day);
     Some(match cost {
         Ok(cost) => Calculated::Known(cost),
         Err(error) => Calculated::Unknown(Note {
@@ -154,44 +147,28 @@ pub(super) fn cost(plan: &Plan, served: &Served<'_>, book: &Book) -> Option<Calc
 }
 
 /// Materials that go in and have no price, by name.
-fn unpriced<'a>(pots: &'a [Pot], book: &Book) -> Vec<&'a str> {
-    let mut names: Vec<&str> = used(pots).map(|(name, _)| name).collect();
+fn unpriced<'a>(pots: &[PotLayout<'a>]) -> Vec<&'a str> {
+    let fresh = pots.iter().flat_map(|pot| pot.stages.iter().flat_map(fresh));
+    let shelf = pots.iter().filter_map(|pot| pot.from_shelf.takes()).flat_map(|from| &from.brings);
+    let used = fresh.map(|(_, used)| used.material).chain(shelf.map(|(material, _)| *material));
+    let unpriced = used.filter(|material| material.price.is_none());
+    let mut names: Vec<&str> = unpriced.map(|material| material.name.as_str()).collect();
     names.sort_unstable();
     names.dedup();
-    let price = |name: &str| material(book, name).is_ok_and(|(_, one)| one.price.is_some());
-    names.retain(|name| !price(name));
     names
 }
 
-/// What goes in, fresh or from the shelf.
-fn used(pots: &[Pot]) -> impl Iterator<Item = (&str, Mass)> {
-    pots.iter().flat_map(|pot| {
-        let fresh = pot.stages.iter().flat_map(fresh);
-        let shelf = pot.from_shelf.iter().flat_map(|from| &from.brings);
-        fresh.chain(shelf.map(|one| (one.material.as_str(), one.mass.quantity)))
-    })
-}
-
 /// What a stage adds, by the ways that its weigh list chooses.
-fn fresh(stage: &Stage) -> impl Iterator<Item = (&str, Mass)> {
-    let weigh = stage.weigh.iter();
-    weigh.map(|weigh| (weigh.material.as_str(), weigh.best.gives.quantity))
-}
-
-/// A material of the book and its place in the table.
-fn material<'a>(book: &'a Book, name: &str) -> Result<(usize, &'a Material), CostError> {
-    let found = book.materials.find(name);
-    let found = found.and_then(|id| Some((id.0 as usize, book.materials.get(id).ok()?)));
-    found.ok_or_else(|| {
-        let (material, purpose) = (name.to_string(), "reckoning what it costs");
-        CostError::Material(MaterialError::Missing { material, property: Property::Price, purpose })
+fn fresh<'l, 'a>(stage: &'l StageLayout<'a>) -> impl Iterator<Item = (MaterialId, Used<'a>)> + 'l {
+    stage.weigh.iter().map(|listed| {
+        let Listed { material, addition, .. } = listed;
+        (addition.material, Used { material, mass: listed.gives() })
     })
 }
 
 /// A day's costs while they add up.
 struct Reckoning<'a> {
-    plan: &'a Plan,
-    served: &'a Served<'a>,
+    day: &'a Day,
     book: &'a Book,
     costing: &'a Costing,
     currency: Currency,
@@ -210,28 +187,27 @@ struct Parts {
 }
 
 /// A pot's worth, shared.
-struct PotWorth {
+struct PotWorth<'a> {
     from_shelf: Money,
     credit: Money,
     /// What its pieces bear.
     net: Money,
     /// The worth of what each draw's pieces take, in the currency.
-    draws: Vec<(usize, f64)>,
+    draws: Vec<(&'a Shots<'a>, f64)>,
 }
 
 impl<'a> Reckoning<'a> {
     fn new(
-        plan: &'a Plan,
-        served: &'a Served<'a>,
+        layout: &'a Layout<'a>,
+        day: &'a Day,
         book: &'a Book,
         costing: &'a Costing,
     ) -> Result<Self, CostError> {
         let nothing = Money::zero(currency(book)?);
         let mut sums: Vec<Option<Used<'_>>> = book.materials.iter().map(|_| None).collect();
-        for (name, mass) in plan.pots.iter().flat_map(|pot| pot.stages.iter().flat_map(fresh)) {
-            let (place, material) = material(book, name)?;
-            if let Some(sum) = sums.get_mut(place) {
-                sum.get_or_insert(Used { material, mass: Mass::default() }).mass += mass;
+        for (id, used) in layout.pots.iter().flat_map(|pot| pot.stages.iter().flat_map(fresh)) {
+            if let Some(sum) = sums.get_mut(id.0 as usize) {
+                sum.get_or_insert(Used { mass: Mass::default(), ..used }).mass += used.mass;
             }
         }
         let used: Vec<Used<'_>> = sums.into_iter().flatten().collect();
@@ -242,23 +218,22 @@ impl<'a> Reckoning<'a> {
         };
         let parts = Parts { plastic: nothing, packing: nothing, work: nothing };
         let mut reckoning = Self {
-            plan,
-            served,
+            day,
             book,
             costing,
             currency: nothing.currency(),
-            lines: vec![parts; plan.lines.len()],
+            lines: vec![parts; day.lines.len()],
             materials,
             from_shelf: nothing,
             credit: nothing,
         };
         let mut taken = Taken { book, so_far: book.materials.iter().map(|_| None).collect() };
-        for (pot, draft) in plan.pots.iter().zip(served.drafts) {
-            let worth = reckoning.worth(pot, draft, &mut taken)?;
+        for pot in &layout.pots {
+            let worth = reckoning.worth(pot, &mut taken)?;
             reckoning.from_shelf = reckoning.from_shelf.plus(worth.from_shelf)?;
             reckoning.credit = reckoning.credit.plus(worth.credit)?;
             reckoning.share_plastic(&worth)?;
-            reckoning.share_work(pot, draft)?;
+            reckoning.share_work(pot)?;
         }
         reckoning.pack()?;
         Ok(reckoning)
@@ -267,16 +242,14 @@ impl<'a> Reckoning<'a> {
     /// What a pot's plastic is worth, and what of it each draw's pieces take.
     fn worth(
         &self,
-        pot: &'a Pot,
-        draft: &PotDraft,
+        pot: &'a PotLayout<'a>,
         taken: &mut Taken<'a>,
-    ) -> Result<PotWorth, CostError> {
+    ) -> Result<PotWorth<'a>, CostError> {
         let mut added = Money::zero(self.currency);
         let (mut worth, mut kept) = (0.0, 0.0);
         let mut from_shelf = Money::zero(self.currency);
-        for one in pot.from_shelf.iter().flat_map(|from| &from.brings) {
-            let (_, material) = material(self.book, &one.material)?;
-            let new = Used { material, mass: one.mass.quantity }.cost(self.book.system)?;
+        for &(material, mass) in pot.from_shelf.takes().iter().flat_map(|from| &from.brings) {
+            let new = Used { material, mass }.cost(self.book.system)?;
             from_shelf = from_shelf.plus(new)?;
         }
         let left_over_worth =
@@ -284,27 +257,28 @@ impl<'a> Reckoning<'a> {
         let from_shelf = from_shelf.scaled(left_over_worth, Decimal::ONE)?;
         let mut in_pot = float(from_shelf);
         let mut draws = Vec::new();
-        for (stage, stage_draft) in pot.stages.iter().zip(&draft.stages) {
-            for (name, mass) in fresh(stage) {
-                let cost = taken.cost(name, mass)?;
+        for stage in &pot.stages {
+            for (id, used) in fresh(stage) {
+                let cost = taken.cost(id, used)?;
                 added = added.plus(cost)?;
                 in_pot += float(cost);
             }
-            worth = in_pot / stage.holds.quantity.value;
+            worth = in_pot / stage.held.value;
             let mut sprues = 0.0;
-            for (draw, draw_draft) in stage.draws.iter().zip(&stage_draft.draws) {
+            for draw in &stage.draws {
                 let shots = f64::from(draw.shots);
+                let mass = draw.layer.mass;
                 // A laminated piece's sprue holds both colors: nothing can be made of it.
-                let sprue =
-                    if draw.together_with.is_empty() { draw.sprue.quantity.value } else { 0.0 };
+                let laminated = draw.of.batch.is_laminated();
+                let sprue = if laminated { 0.0 } else { mass.sprue.value };
                 sprues += shots * sprue;
-                let pieces = shots * (draw.per_shot.quantity.value - sprue);
-                draws.push((draw_draft.batch, worth * pieces));
+                let pieces = shots * (mass.fill.value - sprue);
+                draws.push((draw.of, worth * pieces));
             }
-            kept += worth * (sprues - stage.sprues_back.quantity.value);
-            in_pot = worth * stage.carried.quantity.value;
+            kept += worth * (sprues - stage.returned.value);
+            in_pot = worth * stage.carried.value;
         }
-        kept += worth * pot.left_over.quantity.value;
+        kept += worth * pot.left.value;
         let credit = self.money(kept.max(0.0) * self.costing.left_over_worth.value)?;
         let net = added.plus(from_shelf)?.minus(credit)?;
         Ok(PotWorth { from_shelf, credit, net, draws })
@@ -315,27 +289,25 @@ impl<'a> Reckoning<'a> {
     }
 
     /// Shares what the pieces of a pot bear among the lines, by the worth of the plastic in them.
-    fn share_plastic(&mut self, worth: &PotWorth) -> Result<(), CostError> {
-        let weights = self.weights(&worth.draws);
+    fn share_plastic(&mut self, worth: &PotWorth<'_>) -> Result<(), CostError> {
+        let weights = weights(&worth.draws);
         self.share(worth.net, &weights, |parts| &mut parts.plastic)
     }
 
-    /// Shares the work of a pot among its lines: heats and cleaning by its shots, and each shot by its pieces. The
-    /// pots of a laminated piece share its shots.
-    fn share_work(&mut self, pot: &Pot, draft: &PotDraft) -> Result<(), CostError> {
+    /// Shares the work of a pot among its lines: heats and cleaning by its shots, and each shot by its pieces. A shot
+    /// of a laminated piece is one shot: each of its layers is its part of it.
+    fn share_work(&mut self, pot: &PotLayout<'_>) -> Result<(), CostError> {
         let Some(work) = &self.costing.work else { return Ok(()) };
         let mut shots = Vec::new();
-        for (stage, stage_draft) in pot.stages.iter().zip(&draft.stages) {
-            for (draw, draw_draft) in stage.draws.iter().zip(&stage_draft.draws) {
-                let pots = 1.0 + draw.together_with.len() as f64;
-                shots.push((draw_draft.batch, f64::from(draw.shots) / pots));
-            }
+        for draw in pot.stages.iter().flat_map(|stage| &stage.draws) {
+            let layers = draw.of.layers.len() as f64;
+            shots.push((draw.of, f64::from(draw.shots) / layers));
         }
         let all = shots.iter().fold(0.0, |sum, (_, shots)| sum + shots);
         let heats = work.per_heat * f64::from(pot.heats.count);
         let time = work.per_pot + heats + work.per_shot * all;
         let cost = self.work(time)?;
-        let weights = self.weights(&shots);
+        let weights = weights(&shots);
         self.share(cost, &weights, |parts| &mut parts.work)
     }
 
@@ -344,30 +316,6 @@ impl<'a> Reckoning<'a> {
             Some(work) => Work { time, rate: &work.rate }.cost(self.book.system),
             None => Ok(Money::zero(self.currency)),
         }
-    }
-
-    /// What each line weighs in a share, where each batch has a weight: by the mass of its pieces. Rising by line.
-    fn weights(&self, batches: &[(usize, f64)]) -> Vec<(usize, f64)> {
-        let mut weights: Vec<(usize, f64)> = Vec::new();
-        for &(batch, weight) in batches {
-            let lines = self.served.batches.get(batch).map_or(&[][..], |batch| &batch.lines);
-            let mass = |line: usize| {
-                let planned = self.plan.lines.get(line);
-                planned.map_or(0.0, |line| f64::from(line.pieces) * line.piece.quantity.value)
-            };
-            let all = lines.iter().fold(0.0, |sum, &line| sum + mass(line));
-            weights.extend(lines.iter().map(|&line| (line, weight * (mass(line) / all))));
-        }
-        // What one line has of several batches is added up in the order of the batches.
-        weights.sort_by_key(|&(line, _)| line);
-        weights.dedup_by(|next, sum| {
-            let is_same = next.0 == sum.0;
-            if is_same {
-                sum.1 += next.1;
-            }
-            is_same
-        });
-        weights
     }
 
     fn share(
@@ -395,24 +343,23 @@ impl<'a> Reckoning<'a> {
 
     /// Packing, and the work of it.
     fn pack(&mut self) -> Result<(), CostError> {
-        for index in 0..self.lines.len() {
-            let Some(&(packs, _)) =
-                self.served.lines.get(index).and_then(|line| line.packs.as_ref())
-            else {
+        let nothing = Money::zero(self.currency);
+        let mut packed = Vec::with_capacity(self.lines.len());
+        for (line, parts) in self.day.lines.iter().zip(&self.lines) {
+            let Some((packs, _)) = line.packs else {
+                packed.push(*parts);
                 continue;
             };
-            let mut packing = Money::zero(self.currency);
+            let mut packing = nothing;
             for item in &self.costing.packing {
                 packing = packing.plus(item.packing().cost(packs)?)?;
             }
             let times = self.costing.work.as_ref();
             let time = times.map_or(Time::default(), |work| work.per_pack * f64::from(packs));
-            let work = self.work(time)?;
-            if let Some(parts) = self.lines.get_mut(index) {
-                parts.packing = packing;
-                parts.work = parts.work.plus(work)?;
-            }
+            let work = parts.work.plus(self.work(time)?)?;
+            packed.push(Parts { packing, work, ..*parts });
         }
+        self.lines = packed;
         Ok(())
     }
 
@@ -427,7 +374,7 @@ impl<'a> Reckoning<'a> {
         let mut lines = Vec::with_capacity(self.lines.len());
         let mut orders: Vec<(&str, Money, Option<Money>)> = Vec::new();
         let mut place = Places::default();
-        for (parts, line) in self.lines.iter().zip(self.served.lines) {
+        for (parts, line) in self.lines.iter().zip(&self.day.lines) {
             let (shown, total, bring) = self.line(parts, line)?;
             lines.push(shown);
             let name = line.order.bytes().map(u64::from).collect();
@@ -492,6 +439,28 @@ impl<'a> Reckoning<'a> {
     }
 }
 
+/// What each line weighs in a share, where each batch has a weight: by the mass of its pieces. Rising by line.
+fn weights(batches: &[(&Shots<'_>, f64)]) -> Vec<(usize, f64)> {
+    let mut weights: Vec<(usize, f64)> = Vec::new();
+    for &(of, weight) in batches {
+        let lines = &of.batch.lines;
+        let mass =
+            |line: &BatchLine<'_>| f64::from(line.line.pieces) * of.piece(line.cavities).value;
+        let all = lines.iter().fold(0.0, |sum, line| sum + mass(line));
+        weights.extend(lines.iter().map(|line| (line.number, weight * (mass(line) / all))));
+    }
+    // What one line has of several batches is added up in the order of the batches.
+    weights.sort_by_key(|&(line, _)| line);
+    weights.dedup_by(|next, sum| {
+        let is_same = next.0 == sum.0;
+        if is_same {
+            sum.1 += next.1;
+        }
+        is_same
+    });
+    weights
+}
+
 /// The currency of the book's prices: they have one in common where it states how it reckons costs.
 fn currency(book: &Book) -> Result<Currency, CostError> {
     let mut prices = book.materials.iter().filter_map(|(_, material)| material.price.as_ref());
@@ -507,11 +476,11 @@ struct Taken<'a> {
 }
 
 impl Taken<'_> {
-    fn cost(&mut self, name: &str, mass: Mass) -> Result<Money, CostError> {
-        let (place, material) = material(self.book, name)?;
+    fn cost(&mut self, id: MaterialId, used: Used<'_>) -> Result<Money, CostError> {
+        let place = id.0 as usize;
         let so_far = self.so_far.get(place).copied().flatten();
-        let mass = so_far.map_or(Mass::default(), |(before, _)| before) + mass;
-        let all = Used { material, mass }.cost(self.book.system)?;
+        let mass = so_far.map_or(Mass::default(), |(before, _)| before) + used.mass;
+        let all = Used { mass, ..used }.cost(self.book.system)?;
         if let Some(so_far) = self.so_far.get_mut(place) {
             *so_far = Some((mass, all));
         }

@@ -4,18 +4,20 @@
 //! orders for the same piece, and unlike cavities share a shot.
 
 use alloc::borrow::Cow;
+use alloc::rc::Rc;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::dosing::Dosing;
+use super::one_or_more::OneOrMore;
 use super::places::Places;
 use super::shelf::LeftOver;
 use super::stock::InStock;
-use crate::book::{Book, Layer, Mold, Product};
+use crate::book::{Book, Cavities, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
-use crate::formula::{Formula, FormulaError, Recipe};
-use crate::material::ShotWindow;
-use crate::mix::{Assumption, MixError, Phase, reference_temperature};
+use crate::formula::{Formula, FormulaError, Overlap, Recipe};
+use crate::material::{Kind, ShotWindow};
+use crate::mix::{Assumption, Materials, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
@@ -58,25 +60,46 @@ pub struct Line {
 
 /// What is shot into one mold with the same layers, for all lines that ask for it.
 #[derive(Debug, Clone)]
-pub(crate) struct Batch {
-    /// Index among the book's molds.
-    pub(crate) mold: usize,
-    /// The layers: index of the recipe, and share of the cavity.
-    pub(crate) layers: Vec<(usize, f64)>,
+pub(super) struct Batch<'a> {
+    /// Its place among the day's batches.
+    pub(crate) number: usize,
+    pub(crate) mold: &'a Mold,
+    /// The mold's place in the book.
+    pub(crate) mold_number: usize,
+    pub(crate) layers: OneOrMore<BatchLayer<'a>>,
     /// Pieces ordered of each of the mold's shapes.
     pub(crate) ordered: Vec<u32>,
-    /// Indices of the lines.
-    pub(crate) lines: Vec<usize>,
+    pub(crate) lines: Vec<BatchLine<'a>>,
     /// The earliest day that one of them was promised for.
-    pub(crate) promised: Option<String>,
+    pub(crate) promised: Option<&'a str>,
+}
+
+/// One color of a batch's pieces.
+#[derive(Debug, Clone)]
+pub(super) struct BatchLayer<'a> {
+    pub(crate) recipe: Rc<DayRecipe<'a>>,
+    /// Its share of the cavity.
+    pub(crate) share: f64,
+}
+
+/// An order line that a batch serves.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct BatchLine<'a> {
+    /// Its place in the order list.
+    pub(crate) number: usize,
+    pub(crate) line: &'a Line,
+    /// Those of the mold that it asks for.
+    pub(crate) cavities: &'a Cavities,
 }
 
 /// A recipe of the day and what follows from it.
 #[derive(Debug, Clone)]
-pub(crate) struct DayRecipe {
+pub(super) struct DayRecipe<'a> {
+    /// Its place among the day's recipes.
+    pub(crate) number: usize,
     pub(crate) recipe: Recipe,
-    /// The formulas that came to it first, by name.
-    pub(crate) formulas: Vec<String>,
+    /// The formulas that came to it first.
+    pub(crate) formulas: Vec<&'a Formula>,
     /// Density hot and cold, fused.
     pub(crate) melt: Melt,
     /// Density of the mix cold and liquid, as the cup holds it.
@@ -87,102 +110,141 @@ pub(crate) struct DayRecipe {
 }
 
 /// The day's recipes and batches.
-pub(crate) struct Pooled {
-    pub(crate) recipes: Vec<DayRecipe>,
-    pub(crate) batches: Vec<Batch>,
+pub(super) struct Pooled<'a> {
+    pub(crate) recipes: Vec<Rc<DayRecipe<'a>>>,
+    pub(crate) batches: Vec<Batch<'a>>,
 }
 
 /// The recipe of a layer.
 pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaError> {
     let formulas: Vec<&Formula> =
         layer.formulas.iter().filter_map(|&index| book.formulas.get(index)).collect();
-    Recipe::combine(&formulas, layer.overlap, book.default_base, &book.materials, book.system)
+    combined(&formulas, layer.overlap, book)
+}
+
+fn combined(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Result<Recipe, FormulaError> {
+    Recipe::combine(formulas, overlap, book.default_base, &book.materials, book.system)
 }
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.
-pub(crate) fn pool(book: &Book, day: &Day, dosing: &Dosing, faults: &mut Vec<Fault>) -> Pooled {
-    let mut recipes = Recipes::new(dosing);
+pub(super) fn pool<'a>(
+    book: &'a Book,
+    day: &'a Day,
+    dosing: &'a Dosing,
+    faults: &mut Vec<Fault>,
+) -> Pooled<'a> {
+    let mut recipes = Recipes::new(book, dosing);
     let mut batches = Batches::default();
-    for (index, line) in day.lines.iter().enumerate() {
-        if let Some(layers) = recipes.of_layers(&line.product.layers, book, index, faults) {
-            batches.add(index, line, layers, book);
+    for (number, line) in day.lines.iter().enumerate() {
+        match Wanted::of(line, book) {
+            Ok(wanted) => {
+                if let Some(layers) = recipes.of_layers(&wanted, number, faults) {
+                    let line = BatchLine { number, line, cavities: wanted.cavities };
+                    batches.add(line, wanted.mold, layers);
+                }
+            }
+            Err(error) => faults.push(at_line(number, &error)),
         }
     }
     Pooled { recipes: recipes.all, batches: batches.all }
 }
 
+fn at_line(line: usize, error: &dyn Diagnose) -> Fault {
+    Fault::at(alloc::format!("/lines/{line}"), error)
+}
+
+/// What a line asks for, found in the book.
+struct Wanted<'a> {
+    mold: &'a Mold,
+    cavities: &'a Cavities,
+    layers: OneOrMore<(&'a Layer, Vec<&'a Formula>)>,
+}
+
+impl<'a> Wanted<'a> {
+    fn of(line: &'a Line, book: &'a Book) -> Result<Self, RecipeError> {
+        let mold = book.molds.get(line.product.mold).ok_or(RecipeError::NotOfBook)?;
+        let cavities = mold.cavities.get(line.shape).ok_or(RecipeError::NotOfBook)?;
+        let layers = OneOrMore::of(&line.product.layers).ok_or(RecipeError::NotOfBook)?;
+        let layers = layers.try_map(|_, &layer| {
+            let formulas = layer.formulas.iter().map(|&index| book.formulas.get(index));
+            let formulas: Option<Vec<&Formula>> = formulas.collect();
+            formulas.map(|formulas| (layer, formulas)).ok_or(RecipeError::NotOfBook)
+        })?;
+        Ok(Self { mold, cavities, layers })
+    }
+}
+
 /// The day's recipes, which are all different, and where to find them.
 struct Recipes<'a> {
+    book: &'a Book,
     dosing: &'a Dosing,
-    all: Vec<DayRecipe>,
+    all: Vec<Rc<DayRecipe<'a>>>,
     /// By formulas and what becomes of their overlap: the place in `of_formulas`.
     by_formulas: Places,
     /// The recipe of formulas; `None` where there is none.
-    of_formulas: Vec<Option<usize>>,
+    of_formulas: Vec<Option<Rc<DayRecipe<'a>>>>,
     /// By [`exact_ratios`].
     by_ratios: Places,
 }
 
 impl<'a> Recipes<'a> {
-    fn new(dosing: &'a Dosing) -> Self {
+    fn new(book: &'a Book, dosing: &'a Dosing) -> Self {
         let (by_formulas, by_ratios) = (Places::default(), Places::default());
-        Self { dosing, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
+        Self { book, dosing, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
     }
 
-    /// Each layer's recipe by its index, and its share of the cavity.
+    /// Each layer with its recipe.
     fn of_layers(
         &mut self,
-        layers: &[Layer],
-        book: &Book,
+        wanted: &Wanted<'a>,
         line: usize,
         faults: &mut Vec<Fault>,
-    ) -> Option<Vec<(usize, f64)>> {
-        let mut found = Vec::with_capacity(layers.len());
-        for layer in layers {
-            found.push((self.of(layer, book, line, faults)?, layer.share));
-        }
-        Some(found)
+    ) -> Option<OneOrMore<BatchLayer<'a>>> {
+        let layers = wanted.layers.try_map(|_, (layer, formulas)| {
+            let recipe = self.of(layer, formulas, line, faults).ok_or(())?;
+            Ok::<_, ()>(BatchLayer { recipe, share: layer.share })
+        });
+        layers.ok()
     }
 
-    /// The index of the layer's recipe.
+    /// The layer's recipe.
     fn of(
         &mut self,
         layer: &Layer,
-        book: &Book,
+        formulas: &[&'a Formula],
         line: usize,
         faults: &mut Vec<Fault>,
-    ) -> Option<usize> {
-        let formulas = layer.formulas.iter().map(|&index| index as u64);
-        let key = formulas.chain([layer.overlap as u64]).collect();
+    ) -> Option<Rc<DayRecipe<'a>>> {
+        let key = layer.formulas.iter().map(|&index| index as u64);
+        let key = key.chain([layer.overlap as u64]).collect();
         let known = self.by_formulas.get_or(key, self.of_formulas.len());
         if let Some(known) = self.of_formulas.get(known) {
-            return *known;
+            return known.clone();
         }
-        let mut keep = |error: &dyn Diagnose| {
-            faults.push(Fault::at(alloc::format!("/lines/{line}"), error));
-        };
-        let recipe = recipe_of(layer, book).map_err(|error| keep(&error)).ok();
-        let place = recipe
-            .and_then(|recipe| self.intern(recipe, layer, book).map_err(|error| keep(&error)).ok());
-        self.of_formulas.push(place);
-        place
+        let recipe =
+            combined(formulas, layer.overlap, self.book).map_err(|error| at_line(line, &error));
+        let recipe =
+            recipe.and_then(|it| self.intern(it, formulas).map_err(|error| at_line(line, &error)));
+        let recipe = recipe.map_err(|fault| faults.push(fault)).ok();
+        self.of_formulas.push(recipe.clone());
+        recipe
     }
 
-    fn intern(&mut self, recipe: Recipe, layer: &Layer, book: &Book) -> Result<usize, RecipeError> {
+    fn intern(
+        &mut self,
+        recipe: Recipe,
+        formulas: &[&'a Formula],
+    ) -> Result<Rc<DayRecipe<'a>>, RecipeError> {
         let ratios = exact_ratios(&recipe);
-        if let Some(place) = self.by_ratios.get(&ratios) {
-            return Ok(place);
+        if let Some(known) = self.by_ratios.get(&ratios).and_then(|place| self.all.get(place)) {
+            return Ok(Rc::clone(known));
         }
-        let formulas = layer
-            .formulas
-            .iter()
-            .filter_map(|&index| book.formulas.get(index))
-            .map(|formula| formula.name.clone())
-            .collect();
-        let recipe = DayRecipe::new(recipe, formulas, book, self.dosing)?;
-        let place = self.by_ratios.get_or(ratios, self.all.len());
-        self.all.push(recipe);
-        Ok(place)
+        let number = self.all.len();
+        let recipe = DayRecipe::new(number, recipe, formulas, self.book, self.dosing)?;
+        let recipe = Rc::new(recipe);
+        self.by_ratios.get_or(ratios, number);
+        self.all.push(Rc::clone(&recipe));
+        Ok(recipe)
     }
 }
 
@@ -202,52 +264,70 @@ fn exact_ratios(recipe: &Recipe) -> Vec<u64> {
 
 /// The day's batches, and where to find them.
 #[derive(Default)]
-struct Batches {
-    all: Vec<Batch>,
+struct Batches<'a> {
+    all: Vec<Batch<'a>>,
     /// By recipes, shares and mold.
     by_piece: Places,
 }
 
-impl Batches {
-    fn add(&mut self, index: usize, line: &Line, layers: Vec<(usize, f64)>, book: &Book) {
-        let mold = line.product.mold;
+impl<'a> Batches<'a> {
+    fn add(&mut self, line: BatchLine<'a>, mold: &'a Mold, layers: OneOrMore<BatchLayer<'a>>) {
+        let mold_number = line.line.product.mold;
         let mut key = Vec::with_capacity(layers.len().saturating_mul(2).saturating_add(1));
-        layers.iter().for_each(|(recipe, share)| key.extend([*recipe as u64, share.to_bits()]));
-        key.push(mold as u64);
-        let next = self.all.len();
-        let place = self.by_piece.get_or(key, next);
-        if place == next {
-            let shapes = book.molds.get(mold).map_or(0, |mold| mold.cavities.len());
-            self.all.push(Batch {
-                mold,
-                layers,
-                ordered: alloc::vec![0; shapes],
-                lines: Vec::new(),
-                promised: None,
-            });
+        for layer in &layers {
+            key.extend([layer.recipe.number as u64, layer.share.to_bits()]);
         }
-        let Some(batch) = self.all.get_mut(place) else { return };
-        batch.lines.push(index);
-        if let Some(date) = &line.promised
-            && batch.promised.as_ref().is_none_or(|earliest| date < earliest)
-        {
-            batch.promised = Some(date.clone());
-        }
-        if let Some(ordered) = batch.ordered.get_mut(line.shape) {
-            *ordered = ordered.saturating_add(line.pieces);
+        key.push(mold_number as u64);
+        let number = self.by_piece.get_or(key, self.all.len());
+        match self.all.get_mut(number) {
+            Some(batch) => batch.add(line),
+            None => {
+                let mut batch = Batch {
+                    number,
+                    mold,
+                    mold_number,
+                    layers,
+                    ordered: alloc::vec![0; mold.cavities.len()],
+                    lines: Vec::new(),
+                    promised: None,
+                };
+                batch.add(line);
+                self.all.push(batch);
+            }
         }
     }
 }
 
-impl DayRecipe {
+impl<'a> Batch<'a> {
+    fn add(&mut self, line: BatchLine<'a>) {
+        self.lines.push(line);
+        let line = line.line;
+        if let Some(date) = line.promised.as_deref()
+            && self.promised.is_none_or(|earliest| date < earliest)
+        {
+            self.promised = Some(date);
+        }
+        if let Some(ordered) = self.ordered.get_mut(line.shape) {
+            *ordered = ordered.saturating_add(line.pieces);
+        }
+    }
+
+    /// Whether its pieces are of several colors, shot together.
+    pub(crate) fn is_laminated(&self) -> bool {
+        self.layers.len() > 1
+    }
+}
+
+impl<'a> DayRecipe<'a> {
     fn new(
+        number: usize,
         recipe: Recipe,
-        formulas: Vec<String>,
+        formulas: &[&'a Formula],
         book: &Book,
         dosing: &Dosing,
     ) -> Result<Self, RecipeError> {
         let unit = recipe.for_base(Mass::from_si(1.0))?;
-        let window = shot_window(&recipe, &formulas, book)?;
+        let window = shot_window(&recipe, formulas, book)?;
         let hot_at = window.map_or_else(reference_temperature, |window| window.middle());
         let density =
             |at: ThermodynamicTemperature| unit.density(&book.materials, Phase::Fused, at, 0.0);
@@ -269,7 +349,21 @@ impl DayRecipe {
                 assumptions.push(Assumption::NoShotWindow(part.material));
             }
         }
-        Ok(Self { recipe, formulas, melt, liquid, window, assumptions })
+        let formulas = formulas.to_vec();
+        Ok(Self { number, recipe, formulas, melt, liquid, window, assumptions })
+    }
+
+    /// Whether it holds a material of that kind.
+    pub(super) fn holds(&self, kind: Kind, materials: &Materials) -> bool {
+        self.recipe.ingredients().any(|ingredient| {
+            ingredient.ratio > 0.0
+                && materials.get(ingredient.material).is_ok_and(|one| one.kind == kind)
+        })
+    }
+
+    /// Its formulas, as a person reads them.
+    pub(crate) fn name(&self) -> String {
+        joined(&self.formulas)
     }
 
     /// What one shot into `mold` takes of a layer with `share` of the cavity.
@@ -307,10 +401,16 @@ pub(crate) fn cavities(mold: &Mold) -> Vec<Cavity> {
         .collect()
 }
 
+/// The names of formulas in one line: `dusk + plain`.
+pub(super) fn joined(formulas: &[&Formula]) -> String {
+    let names: Vec<&str> = formulas.iter().map(|formula| formula.name.as_str()).collect();
+    names.join(" + ")
+}
+
 /// Where the shot windows of a recipe's plastisols overlap; `None` where one is not known.
 fn shot_window(
     recipe: &Recipe,
-    formulas: &[String],
+    formulas: &[&Formula],
     book: &Book,
 ) -> Result<Option<ShotWindow>, RecipeError> {
     let mut common: Option<ShotWindow> = None;
@@ -328,7 +428,7 @@ fn shot_window(
     }
     match common {
         Some(window) if window.low > window.high => {
-            Err(RecipeError::WindowsApart { formulas: formulas.join(" + ") })
+            Err(RecipeError::WindowsApart { formulas: joined(formulas) })
         }
         common => Ok(common),
     }
@@ -338,6 +438,9 @@ fn shot_window(
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub(crate) enum RecipeError {
+    /// The order list was read with another book.
+    #[error("The line's mold, shape or formulas are not in this book.")]
+    NotOfBook,
     /// The plastisols of its base have no temperature in common.
     #[error("The plastisols of {formulas} have no shot temperature in common.")]
     WindowsApart {
@@ -352,6 +455,7 @@ pub(crate) enum RecipeError {
 impl Diagnose for RecipeError {
     fn code(&self) -> &'static str {
         match self {
+            Self::NotOfBook => "line-not-of-book",
             Self::WindowsApart { .. } => "shot-windows-apart",
             Self::Mix(error) => error.code(),
         }
@@ -359,6 +463,7 @@ impl Diagnose for RecipeError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
+            Self::NotOfBook => "Read the order list with the book that it is planned with.".into(),
             Self::WindowsApart { .. } => {
                 "Check the \"shot_window\" of each plastisol in the blend, or blend two that fuse at one temperature.".into()
             }
@@ -373,49 +478,76 @@ mod tests {
     use crate::document::small::{BOOK, orders};
     use crate::document::{book_from_text, orders_from_text};
 
-    fn pooled(lines: &str) -> (Pooled, Vec<Fault>) {
+    /// What `check` finds in the pooled lines.
+    fn pooled(lines: &str, check: impl FnOnce(&Pooled<'_>, &[Fault])) {
         let book = book_from_text(BOOK).unwrap();
         let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
-        let mut faults = Vec::new();
-        let pooled = pool(&book, &day, &Dosing::of(&book), &mut faults);
-        (pooled, faults)
+        let (dosing, mut faults) = (Dosing::of(&book), Vec::new());
+        let pooled = pool(&book, &day, &dosing, &mut faults);
+        check(&pooled, &faults);
     }
 
     #[test]
     fn lines_for_the_same_piece_are_pooled_before_anything_is_rounded() {
-        let (pooled, faults) = pooled(
-            r#"{ "order": "1", "product": "sky worm", "pieces": 3 },
+        let lines = r#"{ "order": "1", "product": "sky worm", "pieces": 3 },
                { "order": "2", "mold": "worm", "formulas": ["sky", "body"], "packs": 2, "pack_of": 4 },
                { "order": "3", "mold": "worm", "formulas": ["twin", "sky"], "pieces": 5 },
                { "order": "4", "product": "sky pair", "shape": "long", "pieces": 7 },
-               { "order": "5", "product": "sky pair", "shape": "short", "pieces": 9 }"#,
-        );
-        assert_eq!(faults, []);
-        // A body per two cups is the same recipe, so all five lines take one.
-        assert_eq!(pooled.recipes.len(), 1);
-        let ordered: Vec<&[u32]> = pooled.batches.iter().map(|batch| &*batch.ordered).collect();
-        assert_eq!(ordered, [&[16_u32][..], &[7, 9]]);
-        assert_eq!(pooled.batches[0].lines, [0, 1, 2]);
+               { "order": "5", "product": "sky pair", "shape": "short", "pieces": 9 }"#;
+        pooled(lines, |pooled, faults| {
+            assert_eq!(faults, []);
+            // A body per two cups is the same recipe, so all five lines take one.
+            assert_eq!(pooled.recipes.len(), 1);
+            let ordered: Vec<&[u32]> = pooled.batches.iter().map(|batch| &*batch.ordered).collect();
+            assert_eq!(ordered, [&[16_u32][..], &[7, 9]]);
+            let lines: Vec<usize> =
+                pooled.batches[0].lines.iter().map(|line| line.number).collect();
+            assert_eq!(lines, [0, 1, 2]);
+        });
     }
 
     #[test]
     fn layers_and_their_shares_tell_pieces_apart() {
-        let (pooled, _) = pooled(
-            r#"{ "order": "1", "product": "two", "pieces": 3 },
+        let lines = r#"{ "order": "1", "product": "two", "pieces": 3 },
                { "order": "2", "product": "sky worm", "pieces": 3 },
-               { "order": "3", "product": "two", "pieces": 4 }"#,
-        );
-        assert_eq!((pooled.recipes.len(), pooled.batches.len()), (2, 2));
-        assert_eq!(pooled.batches[0].layers, [(0, 0.6), (1, 0.4)]);
-        assert_eq!(pooled.batches[0].ordered, [7]);
+               { "order": "3", "product": "two", "pieces": 4 }"#;
+        pooled(lines, |pooled, _| {
+            assert_eq!((pooled.recipes.len(), pooled.batches.len()), (2, 2));
+            let two = &pooled.batches[0];
+            let layers: Vec<(usize, f64)> =
+                two.layers.iter().map(|layer| (layer.recipe.number, layer.share)).collect();
+            assert_eq!(layers, [(0, 0.6), (1, 0.4)]);
+            assert_eq!(two.ordered, [7]);
+        });
     }
 
     #[test]
     fn plastisols_that_are_never_hot_enough_together_are_told() {
-        let (_, faults) =
-            pooled(r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#);
-        let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
-        assert_eq!(told, [("/lines/0", "shot-windows-apart")]);
+        let line = r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#;
+        pooled(line, |_, faults| {
+            let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+            assert_eq!(told, [("/lines/0", "shot-windows-apart")]);
+        });
+    }
+
+    /// Lines that were read with another book name places that this one lacks.
+    #[test]
+    fn lines_of_another_book_are_refused() {
+        let book = book_from_text(BOOK).unwrap();
+        let line = r#"{ "order": "1", "product": "sky worm", "pieces": 3 }"#;
+        let day = orders_from_text(&orders(line), &book).unwrap();
+        for change in [
+            (|line| line.product.mold = 9) as fn(&mut Line),
+            |line| line.shape = 1,
+            |line| line.product.layers[0].formulas = Vec::from([9]),
+            |line| line.product.layers.clear(),
+        ] {
+            let mut day = day.clone();
+            change(&mut day.lines[0]);
+            let faults = crate::plan::Plan::make(&book, &day).unwrap_err();
+            let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+            assert_eq!(told, [("/lines/0", "line-not-of-book")]);
+        }
     }
 
     #[test]

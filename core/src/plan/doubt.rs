@@ -1,20 +1,19 @@
 //! How sure the measures of a day are, by the tools that take them, and what they make
 //! ([`uncertainty`](crate::uncertainty)).
 
+use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::tool_names::ToolNames;
 use crate::bench::Step;
-use crate::book::Book;
 use crate::material::Material;
-use crate::mix::MaterialId;
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::shot::Melt;
 use crate::show::{Shown, part, text};
 use crate::uncertainty::{
-    Dosed, PieceInputs, Taken, ToolUncertainty, WrittenIn, density_uncertainty, doubt_as_written,
-    piece_weight,
+    Dosed, Origin, PieceInputs, Taken, ToolUncertainty, WrittenIn, density_uncertainty,
+    doubt_as_written, piece_weight,
 };
 
 part! {
@@ -29,9 +28,9 @@ part! {
 }
 
 /// A material and how it was taken: what is in the mix of it.
-pub(super) struct Taking {
-    pub(super) material: MaterialId,
-    pub(super) steps: Vec<Step>,
+pub(super) struct Taking<'a> {
+    pub(super) material: &'a Material,
+    pub(super) steps: &'a [Step],
     /// What of that is in the mix.
     pub(super) share: f64,
 }
@@ -48,26 +47,26 @@ pub(super) fn doubt(
     let taken = taken(steps, names);
     let dosed = Dosed { material, taken: &taken, share: 1.0 };
     let (uncertainty, source) = doubt_as_written(&dosed, written, unsure).ok()?;
-    let source = source?.to_string();
-    let only = if steps.len() == 1 { source.strip_suffix(", taking 1") } else { None };
-    let main_source = only.map_or_else(|| source.clone(), ToString::to_string);
+    let main_source = match source? {
+        // The only taking needs no number.
+        Origin::Taking { what, material, .. } if steps.len() == 1 => format!("{what} {material}"),
+        source => source.to_string(),
+    };
     Some(Doubt { uncertainty: text::percent(uncertainty), main_source })
 }
 
 /// Standard uncertainty of the finished density of what was taken; `None` where the book lacks a property.
 pub(super) fn density(
-    takings: &[Taking],
+    takings: &[Taking<'_>],
     names: &ToolNames<'_>,
-    book: &Book,
-) -> Option<Shown<MassDensity>> {
+    unsure: &ToolUncertainty,
+) -> Option<MassDensity> {
     let taken: Vec<Vec<Taken<'_>>> =
-        takings.iter().map(|taking| taken(&taking.steps, names)).collect();
-    let mut dosed = Vec::with_capacity(takings.len());
-    for (taking, taken) in takings.iter().zip(&taken) {
-        let material = book.materials.get(taking.material).ok()?;
-        dosed.push(Dosed { material, taken, share: taking.share });
-    }
-    density_uncertainty(&dosed, &book.unsure).ok().map(text::density)
+        takings.iter().map(|taking| taken(taking.steps, names)).collect();
+    let each = takings.iter().zip(&taken);
+    let dosed =
+        each.map(|(&Taking { material, share, .. }, taken)| Dosed { material, taken, share });
+    density_uncertainty(&dosed.collect::<Vec<_>>(), unsure).ok()
 }
 
 /// Standard uncertainty of a piece's weight, or of a layer's with `share` of the cavity, from the cavity's and from
@@ -78,12 +77,11 @@ pub(super) fn piece(
     melt: &Melt,
     density: Option<MassDensity>,
     feed: Ratio,
-) -> Option<Shown<Mass>> {
+) -> Option<Mass> {
     let layer = Measured::new(cavity.value * share, cavity.uncertainty? * share);
     let (cold, hot) = (Measured::new(melt.cold, density?), Measured::exact(melt.hot));
     let inputs = PieceInputs::of_densities(layer, &cold, &hot, melt.voids, feed);
-    let estimate = piece_weight(&inputs).ok()?;
-    Some(text::mass(estimate.uncertainty))
+    piece_weight(&inputs).ok().map(|estimate| estimate.uncertainty)
 }
 
 fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
@@ -98,6 +96,10 @@ fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
             let between = (cup.mark < cup.capacity).then_some(cup.mark);
             let filled = cup.mark * f64::from(mark);
             Some(Taken::Cup { name, filled, mark: between, times })
+        }
+        Step::Between { cup, volume } => {
+            let (name, cup) = (names.cup(cup), tools.cups().get(cup)?);
+            Some(Taken::Cup { name, filled: volume, mark: Some(cup.mark), times: 1 })
         }
         Step::Spoon { spoon, times } => {
             let (name, holds) = (names.spoon(spoon), *tools.spoons().get(spoon)?);
@@ -172,16 +174,14 @@ mod tests {
         book["materials"]["salt"]["as_scooped"] = "1.22 g/mL ± 0.06".into();
         let book = book_from_text(&book.to_string()).unwrap();
         let unsure = |shares: [f64; 2]| {
-            let [base, salt] = ["clear", "salt"].map(|name| book.materials.find(name).unwrap());
+            let material = |name| book.materials.get(book.materials.find(name).unwrap()).unwrap();
+            let base = [Step::Fill { cup: 0, mark: 4, times: 1 }];
+            let salt = [Step::Spoon { spoon: 0, times: 2 }];
             let takings = [
-                (base, Step::Fill { cup: 0, mark: 4, times: 1 }, shares[0]),
-                (salt, Step::Spoon { spoon: 0, times: 2 }, shares[1]),
+                Taking { material: material("clear"), steps: &base, share: shares[0] },
+                Taking { material: material("salt"), steps: &salt, share: shares[1] },
             ];
-            let takings: Vec<Taking> = takings
-                .into_iter()
-                .map(|(material, step, share)| Taking { material, steps: Vec::from([step]), share })
-                .collect();
-            density(&takings, &ToolNames::of(&book), &book).unwrap().quantity.si()
+            density(&takings, &ToolNames::of(&book), &book.unsure).unwrap().si()
         };
         let whole = unsure([1.0, 1.0]);
         assert!((unsure([0.25, 0.25]) - whole).abs() < 1e-9 * whole);
@@ -199,7 +199,7 @@ mod tests {
         let cavity = Measured::new(Volume::from_si(10e-6), Volume::from_si(0.1e-6));
         let unsure = |cavity: &Measured<Volume>, share, density| {
             let found = piece(cavity, share, &melt, density, Ratio::from(0.5));
-            found.map(|found| found.quantity.si() * 1e3)
+            found.map(|found| found.si() * 1e3)
         };
         let whole = unsure(&cavity, 1.0, Some(of(10.4))).unwrap();
         assert!((whole - 0.141_421).abs() < 1e-5, "{whole}");

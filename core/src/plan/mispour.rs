@@ -14,6 +14,8 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::correction::{self, Correction, CorrectionError};
+use super::dosing::Dosing;
+use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, WeighError};
 use super::{MaterialMass, Off, Weigh};
 use crate::bench::MeasureError;
@@ -241,8 +243,10 @@ impl Mispour<'_> {
                 answer.nothing_of.push(self.name(material)?);
             }
         }
-        let made = weigh::list_to_mix(&additions, self.book)?;
-        answer.add = made.list;
+        let (dosing, names) = (Dosing::of(self.book), ToolNames::of(self.book));
+        let made = weigh::list_to_mix(&additions, self.book, &dosing)?;
+        let told = made.list.iter().map(|listed| listed.told(self.book, &dosing, &names));
+        answer.add = told.collect();
         for material in made.left_out {
             answer.too_little.push(self.name(material)?);
         }

@@ -5,34 +5,64 @@ mod assign;
 mod bits;
 pub mod correction;
 pub mod cost;
-pub mod cover;
+#[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
+mod cover;
 pub mod day;
 mod dosing;
 mod doubt;
 pub mod flakes;
+mod layout;
 #[cfg(feature = "solver")]
 pub mod leftover;
 mod make;
 pub mod mispour;
-pub mod order;
-mod page;
+mod one_or_more;
+#[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
+mod order;
 mod places;
 mod pot;
-pub mod precedence;
+#[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
+mod precedence;
 pub mod process;
-pub mod record;
-pub mod sequence;
-#[cfg(feature = "solver")]
-mod share;
+#[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
+mod sequence;
 pub mod sheet;
 pub mod shelf;
-pub mod split;
+#[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
+mod split;
 pub mod stock;
+mod tell;
 pub(crate) mod tool_names;
 pub(crate) mod weigh;
 
 use alloc::string::String;
 use alloc::vec::Vec;
+
+/// The planner's own parts, open to the tests of the project alone: nothing here is kept stable.
+#[cfg(feature = "internals")]
+#[doc(hidden)]
+pub mod internals {
+    /// The fewest chains.
+    pub mod cover {
+        pub use crate::plan::cover::*;
+    }
+    /// Partial orders.
+    pub mod order {
+        pub use crate::plan::order::*;
+    }
+    /// Which formula can become which.
+    pub mod precedence {
+        pub use crate::plan::precedence::*;
+    }
+    /// One pot drawn at several stages.
+    pub mod sequence {
+        pub use crate::plan::sequence::*;
+    }
+    /// The fewest pots.
+    pub mod split {
+        pub use crate::plan::split::*;
+    }
+}
 
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
@@ -50,12 +80,6 @@ part! {
     /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
     /// record, and made again to the same bits.
     pub struct Plan {
-        /// The format and its version.
-        #[cfg(feature = "document")]
-        pub format: crate::document::Format,
-        /// The documents that it was made from; absent in a plan that was not made from documents.
-        #[cfg(feature = "document")]
-        pub made_from: Option<crate::document::MadeFrom>,
         /// Whose it is.
         pub shop: Option<String>,
         /// The day, as the order list has it.
@@ -358,10 +382,22 @@ part! {
     pub struct ProofReason {
         /// How many pots it calls for.
         pub pots: u32,
-        /// The argument as a sentence.
+        /// The argument as a sentence, with its numbers.
         pub because: String,
-        /// What is made, no two of which can share a pot; empty for other arguments.
-        pub apart: Vec<String>,
+        /// All formulas that it counts.
+        pub formulas: Vec<ProofFormula>,
+    }
+}
+
+part! {
+    /// What one formula adds to an argument.
+    pub struct ProofFormula {
+        /// The formula, by its names.
+        pub formula: String,
+        /// Pots that it needs for itself, where the argument adds these up.
+        pub pots: Option<u32>,
+        /// Its numbers: what its shots take, and what a pot gives of it.
+        pub because: String,
     }
 }
 

@@ -1,51 +1,63 @@
 //! One pot: which cup, how much base to its mark, what each stage adds and shoots.
 
+mod base;
 mod error;
 mod shots;
-mod told;
+mod stages;
 
-use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::rc::Rc;
+use alloc::string::String;
 use alloc::vec::Vec;
 
+use self::base::{BaseMeasure, Measuring};
+pub(super) use self::base::{OffMark, OffMarks};
 pub(super) use self::error::PotError;
-use self::shots::{LayerShots, injector};
-pub(super) use self::shots::{Shots, shots};
-use super::Pot;
+use self::shots::injector;
+pub(super) use self::shots::{LayerShots, Shots, shots};
+use super::assign::Layer;
 use super::day::{Batch, DayRecipe};
 use super::dosing::Dosing;
+use super::layout::{PotCup, PotLayout};
+use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
-use super::sequence;
+use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
-use crate::batch::{self, BatchError, Marks};
-use crate::bench::Step;
+use crate::batch::BatchError;
 use crate::book::{Book, Sprues};
 use crate::mix::MaterialId;
-use crate::quantity::{Mass, Measurable, Ratio, Volume};
-use crate::show::{Note, text};
+use crate::quantity::{Mass, Measurable, Ratio};
 
 /// What is to be made in one pot.
 #[derive(Debug, Clone)]
-pub(super) struct PotDraft {
-    pub(super) stages: Vec<StageDraft>,
+pub(super) struct PotDraft<'a> {
+    pub(super) stages: OneOrMore<StageDraft<'a>>,
+}
+
+impl<'a> PotDraft<'a> {
+    /// The first batch that it serves.
+    pub(super) fn batch(&self) -> Option<&'a Batch<'a>> {
+        self.stages.iter().flat_map(|stage| &stage.draws).map(|draw| draw.of.batch).next()
+    }
 }
 
 /// What is to be shot of one recipe.
 #[derive(Debug, Clone)]
-pub(super) struct StageDraft {
-    pub(super) recipe: usize,
-    pub(super) draws: Vec<DrawDraft>,
+pub(super) struct StageDraft<'a> {
+    pub(super) recipe: &'a DayRecipe<'a>,
+    pub(super) draws: Vec<DrawDraft<'a>>,
     /// Heats that it takes.
     pub(super) heats: u32,
 }
 
 /// Shots of one layer of a batch.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct DrawDraft {
-    pub(super) batch: usize,
-    pub(super) layer: usize,
+pub(super) struct DrawDraft<'a> {
+    pub(super) of: &'a Shots<'a>,
+    pub(super) layer: &'a LayerShots<'a>,
     pub(super) shots: u32,
+    /// Shots of the same layer that other draws shoot before.
+    pub(super) before: u32,
 }
 
 /// What all pots of a day are built from.
@@ -53,50 +65,30 @@ pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
     pub(super) dosing: &'a Dosing,
     pub(super) names: ToolNames<'a>,
-    pub(super) recipes: &'a [DayRecipe],
-    pub(super) batches: &'a [Batch],
-    pub(super) shots: &'a [Shots],
-}
-
-/// A pot that has no name yet, and what made it larger than its orders need.
-pub(super) struct Built {
-    pot: Pot,
-    raised: Option<Raised>,
+    pub(super) cups: Vec<PotCup>,
+    pub(super) recipes: &'a [Rc<DayRecipe<'a>>],
+    pub(super) shots: &'a [Shots<'a>],
 }
 
 /// Why there is `mix` where the orders need less.
-struct Raised {
-    why: String,
-    need: Mass,
-    mix: Mass,
+pub(super) struct Raised {
+    pub(super) why: WhyRaised,
+    pub(super) need: Mass,
+    pub(super) mix: Mass,
 }
 
-impl Built {
-    /// The pot by its name, and what there is to say of it.
-    pub(super) fn named(self, name: String) -> (Pot, Option<Note>) {
-        let note = self.raised.map(|raised| raised.note(&name));
-        (Pot { pot: name, ..self.pot }, note)
-    }
-}
-
-impl Raised {
-    fn note(&self, pot: &str) -> Note {
-        let Self { why, need, mix } = self;
-        Note {
-            code: "pot-raised".to_string(),
-            message: format!(
-                "Pot {pot} is {} where its orders need {}: {why}.",
-                text::mass(*mix).text,
-                text::mass(*need).text
-            ),
-        }
-    }
+/// What wants a larger pot.
+pub(super) enum WhyRaised {
+    /// The oven does not heat less evenly.
+    Oven,
+    /// The bench doses a material to its tolerance in no less.
+    Dosing { material: String, tolerance: f64 },
 }
 
 /// A stage in numbers.
-struct Part<'a> {
-    draft: &'a StageDraft,
-    recipe: &'a DayRecipe,
+struct Part<'a, 'd> {
+    draft: &'d StageDraft<'a>,
+    recipe: &'a DayRecipe<'a>,
     draw: Mass,
     kept: Mass,
     /// Sprues that are melted again with the next stage.
@@ -104,60 +96,51 @@ struct Part<'a> {
     composition: Vec<f64>,
 }
 
-impl Workshop<'_> {
-    /// Builds the pot in the smallest cup that holds it.
-    pub(super) fn build(&self, draft: &PotDraft) -> Result<Built, PotError> {
-        let materials = self.materials(draft)?;
-        let mut parts = Vec::with_capacity(draft.stages.len());
-        for stage in &draft.stages {
-            parts.push(self.part(stage, &materials)?);
-        }
-        let mut cups: Vec<usize> = (0..self.book.tools.cups().len()).collect();
-        cups.sort_by(|&a, &b| {
-            let holds =
-                |cup: usize| self.book.tools.cups().get(cup).map_or(0.0, |cup| cup.capacity.si());
-            holds(a).total_cmp(&holds(b))
-        });
-        let mut last = PotError::Lost;
-        for cup in cups {
-            match self.in_cup(cup, &parts, &materials) {
-                Ok(built) => return Ok(built),
-                Err(error) if error.wants_larger_cup() => last = error,
-                Err(error) => return Err(error),
+impl<'a> Workshop<'a> {
+    /// The stages to serve: every layer of every batch.
+    pub(super) fn layers(&self) -> Vec<Layer<'a>> {
+        let each = self.shots.iter();
+        each.flat_map(|of| of.layers.iter().map(move |layer| Layer { of, layer })).collect()
+    }
+
+    /// Builds the pot in the smallest cup that holds it with its base up to a mark; where that overfills all
+    /// cups, in the smallest that holds it with its base measured otherwise.
+    pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
+        let materials = materials(draft);
+        let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
+        let mut cups: Vec<&PotCup> = self.cups.iter().collect();
+        cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
+        let mut refused = None;
+        for measuring in Measuring::ALL {
+            for cup in &cups {
+                match self.in_cup(cup, &parts, &materials, measuring) {
+                    Ok(built) => return Ok(built),
+                    Err(error) if error.wants_larger_cup() => {
+                        // That a material cannot be dosed says more than that it does not fit.
+                        if refused.as_ref().is_none_or(PotError::is_too_full) {
+                            refused = Some(error);
+                        }
+                    }
+                    Err(error) => return Err(error),
+                }
             }
         }
-        Err(last)
+        Err(refused.unwrap_or(PotError::NoCup))
     }
 
-    /// The materials of all stages, in the order of the table.
-    fn materials(&self, draft: &PotDraft) -> Result<Vec<MaterialId>, PotError> {
-        let mut materials = Vec::new();
-        for stage in &draft.stages {
-            let recipe = self.recipes.get(stage.recipe).ok_or(PotError::Lost)?;
-            materials.extend(recipe.recipe.ingredients().map(|ingredient| ingredient.material));
-        }
-        materials.sort_unstable();
-        materials.dedup();
-        Ok(materials)
-    }
-
-    fn part<'a>(
-        &'a self,
-        draft: &'a StageDraft,
+    fn part<'d>(
+        &self,
+        draft: &'d StageDraft<'a>,
         materials: &[MaterialId],
-    ) -> Result<Part<'a>, PotError> {
-        let recipe = self.recipes.get(draft.recipe).ok_or(PotError::Lost)?;
+    ) -> Result<Part<'a, 'd>, PotError> {
+        let recipe = draft.recipe;
         let mut draw = Mass::default();
         let mut kept = Mass::default();
-        let mut sprues = Mass::default();
-        for shot in &draft.draws {
-            let layer = self.layer(shot)?;
-            draw += layer.mass.fill * f64::from(shot.shots);
-            // A laminated piece's sprue holds both colors and goes back into neither.
-            if self.batches.get(shot.batch).is_some_and(|batch| batch.layers.len() == 1) {
-                sprues += layer.mass.sprue * f64::from(shot.shots);
-            }
-            let keeps = injector(self.book).kept(layer.density)?;
+        let mut returned = Mass::default();
+        for DrawDraft { of, layer, shots, .. } in &draft.draws {
+            draw += layer.mass.fill * f64::from(*shots);
+            returned += self.returned(of.batch, layer) * f64::from(*shots);
+            let keeps = self.kept(layer)?;
             if keeps > kept {
                 kept = keeps;
             }
@@ -170,67 +153,66 @@ impl Workshop<'_> {
             })
             .collect();
         let kept = kept * f64::from(draft.heats);
-        let returned = match self.book.limits.sprues {
-            Sprues::Keep => Mass::default(),
-            Sprues::MeltAgain => sprues,
-        };
         Ok(Part { draft, recipe, draw, kept, returned, composition })
     }
 
-    fn layer(&self, draw: &DrawDraft) -> Result<&LayerShots, PotError> {
-        self.shots
-            .get(draw.batch)
-            .and_then(|shots| shots.layers.get(draw.layer))
-            .ok_or(PotError::Lost)
+    /// What of a shot goes back into the pot before the next stage. A laminated piece's sprue holds both
+    /// colors and goes back into neither.
+    pub(super) fn returned(&self, batch: &Batch<'_>, layer: &LayerShots<'_>) -> Mass {
+        match self.book.limits.sprues {
+            Sprues::MeltAgain if !batch.is_laminated() => layer.mass.sprue,
+            _ => Mass::default(),
+        }
+    }
+
+    /// What the injector keeps of a layer at each heat.
+    pub(super) fn kept(&self, layer: &LayerShots<'_>) -> Result<Mass, PotError> {
+        Ok(injector(self.book).kept(layer.density)?)
+    }
+
+    /// The most of a recipe that a cup may hold.
+    pub(super) fn may_hold(&self, cup: &PotCup, recipe: &DayRecipe<'_>) -> Mass {
+        cup.cup.capacity * self.book.limits.most_full * recipe.liquid
     }
 
     fn in_cup(
         &self,
-        cup: usize,
-        parts: &[Part<'_>],
+        cup: &PotCup,
+        parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
-    ) -> Result<Built, PotError> {
-        let first = parts.first().ok_or(PotError::Lost)?;
-        let capacity = self.book.tools.cups().get(cup).ok_or(PotError::Lost)?.capacity;
-        let holds = capacity * self.book.limits.most_full;
-        let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
-        let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
-        let vessel = self.book.vessels.get(cup).copied().unwrap_or_default();
-
-        let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
-        let even = self.least_pot(first);
-        let mut why = (even > need).then(|| "the oven does not heat less evenly".to_string());
+        measuring: Measuring,
+    ) -> Result<PotLayout<'a>, PotError> {
+        let recipe = parts.first.recipe;
+        let need = self.sequence(parts, cup, (Mass::default(), None))?.start();
+        let even = self.least_pot(recipe);
+        let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
-        let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
-        let steps = Marks::Every { step: mark, capacity };
-        let mut measured = steps.measure(wanted, base_fraction, base_density)?;
+        let mut measured = self.measure_base(cup, recipe, wanted, measuring)?;
         let mut undosed: Option<PotError> = None;
         loop {
-            let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
-            {
+            let limits = (measured.mix, measured.most);
+            let sequence = match (self.sequence(parts, cup, limits), undosed.take()) {
                 // What it takes to dose a material does not fit.
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
                 (sequence, _) => sequence?,
             };
-            match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
+            match self.weigh_all(&sequence, parts, materials, &measured) {
                 Ok(lists) => {
-                    let pot = self.pot(cup, parts, sequence, lists)?;
                     let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                    return Ok(Built { pot, raised });
+                    let pot = self.pot(cup, parts, &sequence, lists)?;
+                    return Ok(PotLayout { raised, off_marks: measured.off_marks, ..pot });
                 }
                 Err(WeighError::Measure { material, tolerance, error }) => {
                     if error.least().is_none() {
                         return Err(PotError::Measure { material, error });
                     }
-                    why = Some(format!(
-                        "the bench doses \"{material}\" to {} in no less",
-                        text::percent(Ratio::from(tolerance)).text
-                    ));
+                    why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
                     let too_small = PotError::TooSmallToDose { material, tolerance, error };
                     // One mark more: the least that works need not be one that works for every amount above it.
-                    let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
-                    measured = match steps.measure(more, base_fraction, base_density) {
-                        Err(BatchError::AboveMarks { .. }) => return Err(too_small),
+                    measured = match self.one_mark_more(cup, recipe, &measured) {
+                        Err(PotError::Batch(BatchError::AboveMarks { .. })) => {
+                            return Err(too_small);
+                        }
                         measured => measured?,
                     };
                     undosed = Some(too_small);
@@ -240,19 +222,19 @@ impl Workshop<'_> {
         }
     }
 
-    /// The least that the oven heats evenly, as a mass of the first stage's mix.
-    fn least_pot(&self, first: &Part<'_>) -> Mass {
-        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.recipe.liquid)
+    /// The least that the oven heats evenly, as a mass of the mix that a pot starts with.
+    pub(super) fn least_pot(&self, first: &DayRecipe<'_>) -> Mass {
+        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
     }
 
+    /// The sequence in `cup` that starts with no less than `least`, and no more than `most` where that is given.
     fn sequence(
         &self,
-        parts: &[Part<'_>],
-        holds: Volume,
-        vessel: crate::book::Vessel,
-        least: Mass,
+        parts: &OneOrMore<Part<'_, '_>>,
+        cup: &PotCup,
+        (least, most): (Mass, Option<Mass>),
     ) -> Result<sequence::Sequence, PotError> {
-        let stages: Vec<sequence::Stage<'_>> = parts
+        let mut stages: Vec<sequence::Stage<'_>> = parts
             .iter()
             .map(|part| sequence::Stage {
                 composition: &part.composition,
@@ -260,24 +242,34 @@ impl Workshop<'_> {
                 kept: part.kept,
                 returned: part.returned,
                 loss: Ratio::from(0.0),
-                capacity: Some(holds * part.recipe.liquid),
+                capacity: Some(self.may_hold(cup, part.recipe)),
                 heats: part.draft.heats,
             })
             .collect();
-        let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };
+        if let (Some(first), Some(most)) = (stages.first_mut(), most) {
+            first.capacity = Some(most);
+        }
         let heats = self.book.limits.heats;
-        let vessel = sequence::Vessel { film: vessel.film, heel, least, heats };
+        let (film, heel) = (cup.vessel.film, cup.vessel.heel);
+        let vessel = sequence::Vessel { film, heel, least, heats };
         let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-        sequence::plan(&stages, &vessel, fresh).map_err(PotError::from)
+        sequence::plan(&stages, &vessel, fresh).map_err(|error| match error {
+            SequenceError::OverCapacity { stage, held, capacity: holds } => {
+                let recipe = parts.iter().nth(stage).map_or(parts.first.recipe, |part| part.recipe);
+                let (formulas, cup) = (recipe.name(), self.names.cup_called(cup.number));
+                PotError::OverCup { formulas, held, holds, cup }
+            }
+            error => error.into(),
+        })
     }
 
     fn weigh_all(
         &self,
         sequence: &sequence::Sequence,
-        parts: &[Part<'_>],
+        parts: &OneOrMore<Part<'_, '_>>,
         materials: &[MaterialId],
-        (measurer, measured): (usize, &batch::Measured),
-    ) -> Result<Vec<Vec<Listed<'_>>>, WeighError> {
+        measured: &BaseMeasure,
+    ) -> Result<Vec<Vec<Listed<'a>>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
@@ -291,59 +283,25 @@ impl Workshop<'_> {
                 })
                 .collect();
             let base = match (index, part.recipe.recipe.base()) {
-                (0, [base]) => {
-                    let steps = self.fillings(measurer, measured.base_volume);
-                    steps.map(|steps| (base.material, steps))
-                }
+                (0, [base]) => Some((base.material, &measured.way)),
                 _ => None,
             };
             lists.push(weigh::list(&additions, base, self.book, self.dosing)?);
         }
         Ok(lists)
     }
-
-    /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
-    /// those the one with the fewest fillings.
-    fn measurer(&self, base: Volume) -> Result<(usize, Volume), PotError> {
-        let mut rounded = Vec::new();
-        for (index, cup) in self.book.tools.cups().iter().enumerate() {
-            let marks = Marks::Every { step: cup.mark, capacity: base + cup.mark };
-            let volume = marks.round_up(base)?;
-            let fillings = libm::ceil((volume / cup.capacity).si() - 1e-9);
-            rounded.push((volume.si(), fillings, index, cup.mark));
-        }
-        let least = rounded.into_iter().min_by(|a, b| {
-            // What differs by rounding alone is the same mark.
-            let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
-            let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
-            volume.then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
-        });
-        least.map(|(.., index, mark)| (index, mark)).ok_or(PotError::Lost)
-    }
-
-    /// `volume` in fillings of cup `cup` to its marks.
-    fn fillings(&self, cup: usize, volume: Volume) -> Option<Vec<Step>> {
-        let tool = self.book.tools.cups().get(cup)?;
-        let marks = libm::round((volume / tool.mark).si());
-        Some(tool.steps(cup, marks as u32))
-    }
 }
 
-/// The letter of the pot at `index`: A, B, ..., Z, AA, AB, ...
-pub(super) fn letter(index: usize) -> String {
-    let mut letters: Vec<u8> = Vec::new();
-    let mut rest = index;
-    loop {
-        letters.push(
-            b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)),
-        );
-        match rest.checked_div(26).unwrap_or(0).checked_sub(1) {
-            Some(next) => rest = next,
-            None => break,
-        }
-    }
-    letters.iter().rev().map(|&letter| char::from(letter)).collect()
+/// The materials of all stages, in the order of the table.
+fn materials(draft: &PotDraft<'_>) -> Vec<MaterialId> {
+    let recipes = draft.stages.iter().map(|stage| &stage.recipe.recipe);
+    let mut materials: Vec<MaterialId> = recipes
+        .flat_map(|recipe| recipe.ingredients().map(|ingredient| ingredient.material))
+        .collect();
+    materials.sort_unstable();
+    materials.dedup();
+    materials
 }
 
-#[cfg(test)]
+#[cfg(all(test, feature = "document"))]
 mod tests;

@@ -19,7 +19,7 @@ pub(super) use self::heating::{Cup, assumed, heating, questioned};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bursts};
 pub use self::heats::{HeatSpent, Heats};
-pub(super) use self::heats::{Heated, heats, too_much_heat};
+pub(super) use self::heats::{heats, too_much_heat};
 #[cfg(feature = "document")]
 pub(crate) use self::sinking::fall;
 pub(super) use self::sinking::{SinkLayer, sinking, water};

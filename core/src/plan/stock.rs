@@ -1,12 +1,12 @@
 //! What a day takes of the stock, and what runs short.
 
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Plan, Pot};
+use super::layout::{Layout, PotLayout};
+use super::tell::letter;
 use crate::book::Book;
-use crate::cost::{CostError, Need, stock};
-use crate::fault::{Fault, Faults};
+use crate::cost::{CostError, Need, StockLine};
 use crate::mix::MaterialId;
 use crate::quantity::Mass;
 use crate::show::{Shown, part, text};
@@ -40,29 +40,24 @@ part! {
     }
 }
 
-impl Plan {
-    /// Counts what the pots take of the stock; what lasts shortest comes first.
-    pub(super) fn count_stock(&mut self, book: &Book, held: &[InStock]) -> Result<(), Faults> {
-        let counted = counted(&self.pots, book, held);
-        self.stock = counted.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
-        Ok(())
+/// What the pots take of the stock; what lasts shortest comes first.
+pub(super) fn stock(
+    layout: &Layout<'_>,
+    book: &Book,
+    held: &[InStock],
+) -> Result<Vec<StockEntry>, CostError> {
+    let mut lines = Vec::with_capacity(held.len());
+    for &InStock { material: id, held } in held {
+        let Ok(material) = book.materials.get(id) else { continue };
+        let used = layout.pots.iter().fold(Mass::default(), |sum, pot| sum + taken(pot, id));
+        let line = StockLine::of(&Need { material, held, used }, book.system)?;
+        lines.push((id, held, line));
     }
-}
-
-fn counted(pots: &[Pot], book: &Book, held: &[InStock]) -> Result<Vec<StockEntry>, CostError> {
-    let mut needs = Vec::with_capacity(held.len());
-    for one in held {
-        let Ok(material) = book.materials.get(one.material) else { continue };
-        let used = pots.iter().fold(Mass::default(), |sum, pot| sum + taken(pot, &material.name));
-        needs.push(Need { material, held: one.held, used });
-    }
-    let lines = stock(&needs, book.system)?;
-    let entry = |line: crate::cost::StockLine| {
-        let need = needs.iter().find(|need| need.material.name == line.material);
-        let had = need.map_or(Mass::default(), |need| need.held);
+    lines.sort_by(|(.., a), (.., b)| a.in_order_of_need(b));
+    let entry = |(id, had, line): (MaterialId, Mass, StockLine)| {
         let short = line.short > Mass::default();
         StockEntry {
-            runs_out_in: short.then(|| runs_out(pots, &line.material, had)).flatten(),
+            runs_out_in: short.then(|| runs_out(&layout.pots, id, had)).flatten().map(letter),
             packages: line.packages.filter(|_| short),
             material: line.material,
             had: text::mass(had),
@@ -75,18 +70,17 @@ fn counted(pots: &[Pot], book: &Book, held: &[InStock]) -> Result<Vec<StockEntry
 }
 
 /// What a pot takes of a material, by the ways that its weigh lists choose.
-fn taken(pot: &Pot, material: &str) -> Mass {
+fn taken(pot: &PotLayout<'_>, material: MaterialId) -> Mass {
     let entries = pot.stages.iter().flat_map(|stage| &stage.weigh);
-    let of = entries.filter(|weigh| weigh.material == material);
-    of.fold(Mass::default(), |sum, weigh| sum + weigh.best.gives.quantity)
+    let of = entries.filter(|listed| listed.addition.material == material);
+    of.fold(Mass::default(), |sum, listed| sum + listed.gives())
 }
 
 /// The first pot for which what `had` holds does not suffice.
-fn runs_out(pots: &[Pot], material: &str, had: Mass) -> Option<String> {
+fn runs_out(pots: &[PotLayout<'_>], material: MaterialId, had: Mass) -> Option<usize> {
     let mut left = had;
-    let short = pots.iter().find(|pot| {
+    pots.iter().position(|pot| {
         left -= taken(pot, material);
         left < Mass::default()
-    });
-    short.map(|pot| pot.pot.to_string())
+    })
 }

@@ -32,6 +32,11 @@ impl<'a> ToolNames<'a> {
         self.spoons.get(spoon).map_or("", String::as_str)
     }
 
+    /// As a sentence calls it: `the 2-cup cup`, without the article.
+    pub(super) fn cup_called(&self, cup: usize) -> String {
+        alloc::format!("{} cup", self.cup(cup).replace(" cup", "-cup"))
+    }
+
     /// By what it holds to its highest mark: `2 cup`.
     pub(super) fn cup(&self, cup: usize) -> &str {
         self.cups.get(cup).map_or("", String::as_str)

@@ -20,8 +20,8 @@ use crate::show::{Shown, text};
 /// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
 /// makes many lists and tells one.
 pub(crate) struct Listed<'a> {
-    material: &'a Material,
-    addition: Addition,
+    pub(super) material: &'a Material,
+    pub(super) addition: Addition,
     tolerance: f64,
     /// `None` where so little is lacking that adding nothing keeps the tolerance.
     choice: Option<Choice>,
@@ -38,17 +38,17 @@ pub(crate) struct Addition {
 }
 
 /// The weigh list for additions to a mix that has its own already.
-pub(crate) struct ToMix {
-    pub(crate) list: Vec<Weigh>,
+pub(crate) struct ToMix<'a> {
+    pub(crate) list: Vec<Listed<'a>>,
     /// What no tool can measure, and what is within its tolerance without it.
     pub(crate) left_out: Vec<MaterialId>,
 }
 
-/// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
-/// of a cup to its marks, where they are given.
+/// The weigh list for `additions`; the base of a single plastisol is measured the way that `base` says,
+/// where it is given.
 pub(crate) fn list<'a>(
     additions: &[Addition],
-    base: Option<(MaterialId, Vec<Step>)>,
+    base: Option<(MaterialId, &Measure)>,
     book: &'a Book,
     dosing: &Dosing,
 ) -> Result<Vec<Listed<'a>>, WeighError> {
@@ -66,10 +66,13 @@ pub(crate) fn list<'a>(
         // counts drops itself, for then as many drops as it says are right, whatever they weigh.
         let counted = material.drop_is_calibrated() || dosing.is_dropped(addition.material);
         let mut choice = choose(material, addition.wanted, of_addition, counted, &book.tools);
-        if let Some((base, steps)) = &base
-            && *base == addition.material
+        if let Some((base, way)) = base
+            && base == addition.material
         {
-            choice = Ok(Choice::to_the_marks(steps.clone(), addition.wanted, choice.ok()));
+            // Another way to come just below a cup's brim may come above it.
+            let to_a_mark = way.steps.iter().all(|step| matches!(step, Step::Fill { .. }));
+            let others = if to_a_mark { choice.ok() } else { None };
+            choice = Ok(Choice::settled(way.clone(), others));
         }
         let choice = choice.map_err(|error| WeighError::Measure {
             material: material.name.clone(),
@@ -88,8 +91,11 @@ const LOOSEST: f64 = 0.5;
 /// The weigh list for additions to a mix, each with the tolerance of all of its material there:
 /// what is a small part of it need not be measured so well. An addition that no tool measures is
 /// left out where the material keeps its tolerance without it.
-pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<ToMix, WeighError> {
-    let (dosing, names) = (Dosing::of(book), ToolNames::of(book));
+pub(crate) fn list_to_mix<'a>(
+    additions: &[(Addition, f64)],
+    book: &'a Book,
+    dosing: &Dosing,
+) -> Result<ToMix<'a>, WeighError> {
     let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
     let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
     for (addition, tolerance) in additions {
@@ -100,8 +106,7 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
         match choose(material, addition.wanted, own, counted, &book.tools) {
             Ok(choice) => {
                 let choice = Some(choice);
-                let listed = Listed { material, addition: *addition, tolerance: own, choice };
-                made.list.push(listed.told(book, &dosing, &names));
+                made.list.push(Listed { material, addition: *addition, tolerance: own, choice });
             }
             Err(_) if share <= *tolerance => made.left_out.push(addition.material),
             Err(error) => {
@@ -110,7 +115,7 @@ pub(crate) fn list_to_mix(additions: &[(Addition, f64)], book: &Book) -> Result<
             }
         }
     }
-    made.list.sort_by_key(|weigh| weigh.kind);
+    made.list.sort_by_key(|listed| listed.material.kind);
     Ok(made)
 }
 
@@ -164,10 +169,15 @@ impl Listed<'_> {
         }
     }
 
+    /// What the way chosen gives.
+    pub(super) fn gives(&self) -> Mass {
+        self.choice.as_ref().map_or(Mass::default(), |choice| choice.best.mass)
+    }
+
     /// What goes into the mix by the way chosen, where anything does.
-    pub(super) fn taking(self) -> Option<Taking> {
-        let steps = self.choice?.best.steps;
-        Some(Taking { material: self.addition.material, steps, share: 1.0 })
+    pub(super) fn taking(&self) -> Option<Taking<'_>> {
+        let steps = &self.choice.as_ref()?.best.steps;
+        Some(Taking { material: self.material, steps, share: 1.0 })
     }
 }
 
@@ -213,6 +223,10 @@ fn one_step(step: &Step, names: &ToolNames<'_>) -> String {
         Step::Fill { cup, mark, times } => {
             let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
             (text::mark(step * f64::from(mark), step, names.system), times)
+        }
+        Step::Between { cup, volume } => {
+            let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
+            (text::between_marks(volume, step, names.system), 1)
         }
         Step::Spoon { spoon, times } => (names.spoon(spoon).to_string(), times),
         Step::Drop { times: 1 } => return "1 drop".to_string(),
@@ -289,13 +303,9 @@ mod tests {
         let base = book.materials.find("clear").unwrap();
         let wanted = Mass::from_si(0.243_685_883_595);
         let addition = Addition { material: base, wanted, total: wanted };
-        let list = list(
-            &[addition],
-            Some((base, Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]))),
-            &book,
-            &Dosing::of(&book),
-        )
-        .unwrap();
+        let steps = Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]);
+        let way = Measure::exactly(Tool::Cup, steps, wanted, wanted);
+        let list = list(&[addition], Some((base, &way)), &book, &Dosing::of(&book)).unwrap();
         let best = list[0].told(&book, &Dosing::of(&book), &ToolNames::of(&book)).best;
         assert_eq!((best.tool, &*best.measure), (Tool::Cup, "1 cup"));
         assert_eq!(best.off.quantity, Ratio::from(0.0));

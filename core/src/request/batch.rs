@@ -72,7 +72,7 @@ response! {
         pub sprues: Shown<Mass>,
         /// What the injector keeps.
         pub kept: Shown<Mass>,
-        /// What stays in the cup: film and heel.
+        /// What stays in the cup: the heel, with the film in it.
         pub in_cup: Shown<Mass>,
     }
 }
@@ -129,7 +129,7 @@ impl BatchRequest {
             pieces: text::mass(need.pieces),
             sprues: text::mass(need.sprues_left),
             kept: text::mass(need.kept),
-            in_cup: text::mass(need.film + need.heel),
+            in_cup: text::mass(need.in_cup),
         })
     }
 }

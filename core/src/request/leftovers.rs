@@ -72,7 +72,7 @@ impl LeftoversRequest {
                 help: "Add one: \"shelf\": [{ \"name\": \"dusk\", \"formulas\": [\"dusk\", \"plain\"], \"mass\": \"120 g\", \"heats\": 1 }].".into(),
             }));
         }
-        Ok(plan_of(self.book, self.orders)?.into())
+        Ok(plan_of(self.book, self.orders)?.plan.into())
     }
 }
 

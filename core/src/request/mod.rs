@@ -87,15 +87,15 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+use crate::document::PlanDocument;
 use crate::document::resolve::Resolver;
 use crate::fault::{Fault, Faults};
 use crate::json::nearest::nearest;
 use crate::json::reader::{Node, Read};
 use crate::json::text;
-use crate::plan::Plan;
 use crate::plan::mispour::PutRight;
-use crate::plan::record::Record;
 use crate::quantity::System;
+use crate::record::Record;
 
 /// Derives that every request and response part has.
 macro_rules! response {
@@ -219,7 +219,7 @@ calculations! {
     /// What of the shelf goes into a day's pots.
     Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
     /// A day's plan from a book and an order list.
-    Plan = "plan": PlanRequest => Plan;
+    Plan = "plan": PlanRequest => PlanDocument;
     /// A plan with what was really weighed and shot.
     Record = "record": RecordRequest => Record;
 }

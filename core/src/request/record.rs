@@ -1,13 +1,11 @@
 //! A plan with what was really weighed and shot: the day's record.
 
-use crate::document::LoadedBook;
 use crate::document::book::BookDocument;
-use crate::document::record::ActualsDocument;
+use crate::document::{LoadedBook, PlanDocument};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::parameter::parameter;
-use crate::plan::Plan;
-use crate::plan::record::Record;
+use crate::record::{ActualsDocument, Record};
 
 entry! {
     /// Asks for the record of a day.
@@ -16,7 +14,7 @@ entry! {
             #[doc = parameter!(book)]
             book: BookDocument,
             #[doc = parameter!(plan)]
-            plan: Plan,
+            plan: PlanDocument,
             #[doc = parameter!(actuals)]
             actuals: ActualsDocument,
         }
@@ -31,6 +29,7 @@ impl RecordRequest {
     /// Faults of the book, else of the actuals, alone and beside the plan.
     pub fn answer(self) -> Result<Record, Faults> {
         let book = LoadedBook::try_from(self.book).map_err(|faults| faults.below("/book"))?;
-        book.record(&self.plan, &self.actuals).map_err(|faults| faults.below("/actuals"))
+        let record = book.record(&self.plan.plan, &self.actuals);
+        record.map_err(|faults| faults.below("/actuals"))
     }
 }

@@ -2,6 +2,7 @@
 
 pub(crate) mod figure;
 mod note;
+pub(crate) mod page;
 mod part;
 mod shown;
 pub(crate) mod text;

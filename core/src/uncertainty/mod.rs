@@ -59,6 +59,7 @@ pub use student::coverage_factor;
 pub use tools::{Taken, ToolUncertainty};
 
 pub(crate) use dose::{density_uncertainty, doubt_as_written};
+pub(crate) use origin::Origin;
 pub(crate) use student::student_t;
 
 #[cfg(test)]

@@ -43,7 +43,7 @@ pub struct Batch {
     pub injector_keeps_ml: f64,
     /// What stays on the wall of the cup; 0 or above.
     pub film_g: f64,
-    /// What cannot be drawn from the cup; 0 or above.
+    /// What cannot be drawn from the cup, its film included; 0 or above.
     pub heel_g: f64,
 }
 
@@ -63,7 +63,7 @@ pub struct BatchResult {
     pub sprues_g: f64,
     /// What the injector keeps over the run.
     pub kept_g: f64,
-    /// What stays in the cup: film and heel.
+    /// What stays in the cup: the heel, with the film in it.
     pub in_cup_g: f64,
     /// Shots.
     pub shots: u32,
@@ -200,7 +200,7 @@ fn need(batch: &Batch) -> Result<BatchResult, BatchError> {
         pieces_g: in_grams(need.pieces),
         sprues_g: in_grams(need.sprues_left),
         kept_g: in_grams(need.kept),
-        in_cup_g: in_grams(need.film + need.heel),
+        in_cup_g: in_grams(need.in_cup),
         shots,
         shots_per_load: loads.shots_per_load,
         loads: loads.loads,

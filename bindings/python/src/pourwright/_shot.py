@@ -138,7 +138,7 @@ class Batch:
         rejects: Share of pieces that are not fit to sell, 0 to below 1.
         confidence: How sure the number of good pieces shall be; 0.9 where left out.
         film_g: What stays on the wall of the cup; 0 or above.
-        heel_g: What cannot be drawn from the cup; 0 or above.
+        heel_g: What cannot be drawn from the cup, its film included; 0 or above.
     """
 
     pieces: int
@@ -167,7 +167,7 @@ class BatchNeed:
         pieces_g: All pieces together.
         sprues_g: Sprues that are left over.
         kept_g: What the injector keeps over the run.
-        in_cup_g: What stays in the cup: film and heel.
+        in_cup_g: What stays in the cup: the heel, with the film in it.
         shots: Shots.
         shots_per_load: Whole shots that one injector load gives.
         loads: Injector loads.

@@ -168,7 +168,7 @@ class BatchAnswer(TypedDict):
     """What all shots take."""
 
     in_cup: Shown
-    """What stays in the cup: film and heel."""
+    """What stays in the cup: the heel, with the film in it."""
 
     kept: Shown
     """What the injector keeps."""
@@ -717,7 +717,7 @@ class CupEntry(TypedDict):
     """Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`."""
 
     heel: NotRequired[MeasuredAmount | None]
-    """Mass that cannot be drawn from its bottom. Default: 0 g. Example: `"2 g"`."""
+    """Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`."""
 
     holds: MeasuredAmount
     """Volume up to its highest mark. Example: `"2 cup"`."""
@@ -1852,7 +1852,7 @@ class PlanAnswer(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -1880,8 +1880,8 @@ class PlanAnswer(TypedDict):
 
 
 class PlanDocument(TypedDict):
-    """A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's record, and made again to
-    the same bits."""
+    """A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and
+    made again to the same bits."""
 
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
@@ -1902,7 +1902,7 @@ class PlanDocument(TypedDict):
     """The order lines, in the order in which they were given."""
 
     made_from: MadeFrom | None
-    """The documents that it was made from; absent in a plan that was not made from documents."""
+    """The documents that it was made from."""
 
     measures: System
     """What a cup and a spoon hold in it."""
@@ -2091,14 +2091,27 @@ class Proof(TypedDict):
     """Why."""
 
 
+class ProofFormula(TypedDict):
+    """What one formula adds to an argument."""
+
+    because: str
+    """Its numbers: what its shots take, and what a pot gives of it."""
+
+    formula: str
+    """The formula, by its names."""
+
+    pots: int | None
+    """Pots that it needs for itself, where the argument adds these up."""
+
+
 class ProofReason(TypedDict):
     """One argument for a number of pots; where bases differ their numbers add up."""
 
-    apart: list[str]
-    """What is made, no two of which can share a pot; empty for other arguments."""
-
     because: str
-    """The argument as a sentence."""
+    """The argument as a sentence, with its numbers."""
+
+    formulas: list[ProofFormula]
+    """All formulas that it counts."""
 
     pots: int
     """How many pots it calls for."""

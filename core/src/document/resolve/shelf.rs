@@ -120,7 +120,7 @@ impl Resolver {
     }
 
     /// Amounts of materials as they were measured.
-    pub(super) fn mixed(
+    pub(crate) fn mixed(
         &mut self,
         amounts: &Named<Amount>,
         path: &Path<'_>,

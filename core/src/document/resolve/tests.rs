@@ -8,12 +8,12 @@ use rstest::rstest;
 use serde_json::{Value, json};
 
 use crate::book::Book;
-use crate::document::read_book;
+use crate::document::BookDocument;
 use crate::document::small::BOOK;
 use crate::fault::Faults;
 
 fn read(book: &Value) -> Result<Book, Faults> {
-    read_book(book).and_then(|document| Book::try_from(&document))
+    BookDocument::from_text(&book.to_string()).and_then(|document| Book::try_from(&document))
 }
 
 fn told(faults: &Faults) -> Vec<(String, String)> {

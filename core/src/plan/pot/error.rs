@@ -11,21 +11,35 @@ use crate::mix::MixError;
 use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
+use crate::quantity::Mass;
 use crate::shot::ShotError;
+use crate::show;
 
 /// Why a pot cannot be made.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub(in crate::plan) enum PotError {
-    /// A bookkeeping slip of the planner: an index without its entry.
-    #[error("The plan lost track of a part of itself.")]
-    Lost,
+    /// Nothing to mix in.
+    #[error("The bench has no cup to mix a pot in.")]
+    NoCup,
     /// Even the whole cup is too small to dose a material.
     #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
     TooSmallToDose { material: String, tolerance: f64, error: MeasureError },
     /// No tool measures a material.
     #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, error: MeasureError },
+    /// A single shot is more than any pot gives.
+    #[error("A shot of \"{mold}\" takes {} of {formulas}, but no cup gives more than {} of it; the largest is the {cup}.",
+        show::mass(.shot).at_least(), show::mass(.room).at_most())]
+    ShotOverCup { mold: String, formulas: String, shot: Mass, room: Mass, cup: String },
+    /// The least pot is more than any cup may hold.
+    #[error("The least pot that the book allows is {} of {formulas}, but the {cup} may hold only {} of it.",
+        show::mass(.least).at_least(), show::mass(.holds).at_most())]
+    LeastOverCup { formulas: String, least: Mass, holds: Mass, cup: String },
+    /// A pot does not fit its cup.
+    #[error("{formulas} comes to {} in the pot, but the {cup} may hold only {}.",
+        show::mass(.held).at_least(), show::mass(.holds).at_most())]
+    OverCup { formulas: String, held: Mass, holds: Mass, cup: String },
     /// Too much salt, flake and pearl.
     #[error("{formulas} holds {:.1} % solids by volume; the book allows {:.1} %.", .solids * 100.0, .limit * 100.0)]
     TooManySolids { formulas: String, solids: f64, limit: f64 },
@@ -44,14 +58,6 @@ pub(in crate::plan) enum PotError {
 }
 
 impl PotError {
-    /// The stage that the assignment of pots complains of, as it counts them.
-    pub(in crate::plan) fn stage(&self) -> Option<usize> {
-        match self {
-            Self::Split(error) => error.stage(),
-            _ => None,
-        }
-    }
-
     /// Whether it is the bench that cannot measure a material.
     pub(in crate::plan) fn is_about_measuring(&self) -> bool {
         matches!(self, Self::TooSmallToDose { .. } | Self::Measure { .. })
@@ -63,26 +69,25 @@ impl PotError {
             self,
             Self::TooSmallToDose { .. }
                 | Self::Batch(BatchError::AboveMarks { .. })
-                | Self::Sequence(SequenceError::OverCapacity { .. })
+                | Self::OverCup { .. }
         )
     }
 
     /// Whether the pot does not fit its cup.
     pub(in crate::plan) fn is_too_full(&self) -> bool {
-        matches!(
-            self,
-            Self::Batch(BatchError::AboveMarks { .. })
-                | Self::Sequence(SequenceError::OverCapacity { .. })
-        )
+        matches!(self, Self::Batch(BatchError::AboveMarks { .. }) | Self::OverCup { .. })
     }
 }
 
 impl Diagnose for PotError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Lost => "plan-lost",
+            Self::NoCup => "pot-without-cup",
             Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
             Self::Measure { error, .. } => error.code(),
+            Self::ShotOverCup { .. } => "pot-shot-over-cup",
+            Self::LeastOverCup { .. } => "pot-least-over-cup",
+            Self::OverCup { .. } => "pot-over-cup",
             Self::TooManySolids { .. } => "too-many-solids",
             Self::Batch(error) => error.code(),
             Self::Shot(error) => error.code(),
@@ -95,13 +100,26 @@ impl Diagnose for PotError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Lost => "Please report it with the book and the orders.".into(),
+            Self::NoCup => "Add a cup with its marks to the bench.".into(),
             Self::TooSmallToDose { material, error, .. } => format!(
                 "{} Use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
                 error.help()
             )
             .into(),
             Self::Measure { error, .. } => error.help(),
+            Self::ShotOverCup { shot, .. } => format!(
+                "Add a cup that gives {} after its film and heel and what the injector keeps, raise \"most_full\", or take a mold with fewer cavities.",
+                show::mass(shot).at_least()
+            )
+            .into(),
+            Self::LeastOverCup { .. } => {
+                "Lower \"least_pot\" in the limits, raise \"most_full\", or add a larger cup.".into()
+            }
+            Self::OverCup { held, .. } => format!(
+                "Add a cup that may hold {}, or order it on another day.",
+                show::mass(held).at_least()
+            )
+            .into(),
             Self::TooManySolids { .. } => {
                 "Take less salt, flake or pearl, or raise \"solids\" in the limits if it still pours.".into()
             }

@@ -4,31 +4,35 @@ use alloc::vec::Vec;
 
 use super::PotError;
 use crate::batch::{self, Injector, Loads, Rejects, Wanted};
-use crate::book::Book;
+use crate::book::{Book, Cavities};
 use crate::plan::day::{Batch, DayRecipe};
-use crate::quantity::{MassDensity, Ratio};
+use crate::plan::one_or_more::OneOrMore;
+use crate::quantity::{Mass, MassDensity, Ratio};
 use crate::shot::ShotMass;
 
 /// What a batch takes: its shots, and for each layer what one takes and how it is loaded.
 #[derive(Debug, Clone)]
-pub(in crate::plan) struct Shots {
+pub(in crate::plan) struct Shots<'a> {
+    pub(in crate::plan) batch: &'a Batch<'a>,
     pub(in crate::plan) shots: u32,
-    pub(in crate::plan) layers: Vec<LayerShots>,
+    pub(in crate::plan) layers: OneOrMore<LayerShots<'a>>,
 }
 
+/// What one shot takes of a layer.
 #[derive(Debug, Clone, Copy)]
-pub(in crate::plan) struct LayerShots {
+pub(in crate::plan) struct LayerShots<'a> {
+    /// Its place among the layers of its batch.
+    pub(in crate::plan) number: usize,
+    pub(in crate::plan) recipe: &'a DayRecipe<'a>,
+    /// Its share of the cavity.
+    pub(in crate::plan) share: f64,
     pub(in crate::plan) mass: ShotMass,
     pub(in crate::plan) density: MassDensity,
 }
 
 /// The shots of `batch`, and what each of its layers takes for one.
-pub(in crate::plan) fn shots(
-    batch: &Batch,
-    recipes: &[DayRecipe],
-    book: &Book,
-) -> Result<Shots, PotError> {
-    let mold = book.molds.get(batch.mold).ok_or(PotError::Lost)?;
+pub(in crate::plan) fn shots<'a>(batch: &'a Batch<'a>, book: &Book) -> Result<Shots<'a>, PotError> {
+    let mold = batch.mold;
     let wanted: Vec<Wanted> = mold
         .cavities
         .iter()
@@ -42,27 +46,35 @@ pub(in crate::plan) fn shots(
         confidence: Ratio::from(book.limits.confidence),
     });
     let shots = batch::shots(&wanted, rejects)?;
-    let mut layers = Vec::with_capacity(batch.layers.len());
-    for &(recipe, share) in &batch.layers {
-        let recipe = recipes.get(recipe).ok_or(PotError::Lost)?;
-        let mass = recipe.shot(mold, share)?;
-        layers.push(LayerShots { mass, density: recipe.melt_in(mold).shot_density() });
-    }
-    Ok(Shots { shots, layers })
+    let layers = batch.layers.try_map(|number, layer| {
+        let recipe = &*layer.recipe;
+        let mass = recipe.shot(mold, layer.share)?;
+        let density = recipe.melt_in(mold).shot_density();
+        Ok::<_, PotError>(LayerShots { number, recipe, share: layer.share, mass, density })
+    })?;
+    Ok(Shots { batch, shots, layers })
 }
 
-impl Shots {
+impl Shots<'_> {
     /// Injector loads for `shots` of them; the layers of a laminated piece are loaded together.
     pub(in crate::plan) fn loads(&self, shots: u32, book: &Book) -> Result<Loads, PotError> {
         let injector = injector(book);
-        let mut fewest: Option<Loads> = None;
-        for layer in &self.layers {
-            let loads = injector.loads(shots, layer.mass.fill, layer.density)?;
-            if fewest.is_none_or(|other| loads.shots_per_load < other.shots_per_load) {
-                fewest = Some(loads);
+        let loads = |layer: &LayerShots<'_>| injector.loads(shots, layer.mass.fill, layer.density);
+        let mut fewest = loads(&self.layers.first)?;
+        for layer in &self.layers.later {
+            let loads = loads(layer)?;
+            if loads.shots_per_load < fewest.shots_per_load {
+                fewest = loads;
             }
         }
-        fewest.ok_or(PotError::Lost)
+        Ok(fewest)
+    }
+
+    /// What a piece from `cavities` weighs, all its layers.
+    pub(in crate::plan) fn piece(&self, cavities: &Cavities) -> Mass {
+        self.layers
+            .iter()
+            .fold(Mass::default(), |sum, layer| sum + layer.mass.piece(cavities.volume.value))
     }
 }
 

@@ -3,7 +3,9 @@
 use alloc::string::ToString;
 
 use super::note;
+use crate::bench::Cup;
 use crate::book::Book;
+use crate::plan::layout::PotCup;
 use crate::process::chamber::{Air, Chamber, Pulled};
 use crate::process::degas::Vessel;
 use crate::quantity::{Pressure, Ratio, Volume};
@@ -42,12 +44,23 @@ part! {
     }
 }
 
-/// How a pot of `liquid`, cold and without air, is degassed that is mixed in cup `cup`.
-pub(in crate::plan) fn degas(book: &Book, cup: usize, liquid: Volume) -> Option<Calculated<Degas>> {
-    book.chamber.as_ref().map(|chamber| degas_in(chamber, book, cup, liquid).into())
+/// How a pot of `liquid`, cold and without air, is degassed that is mixed in `cup`, one of `cups`.
+pub(in crate::plan) fn degas(
+    book: &Book,
+    cup: &PotCup,
+    cups: &[PotCup],
+    liquid: Volume,
+) -> Option<Calculated<Degas>> {
+    book.chamber.as_ref().map(|chamber| degas_in(chamber, book, cup, cups, liquid).into())
 }
 
-fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Result<Degas, Note> {
+fn degas_in(
+    chamber: &Chamber,
+    book: &Book,
+    cup: &PotCup,
+    cups: &[PotCup],
+    liquid: Volume,
+) -> Result<Degas, Note> {
     let system = book.system;
     let local = book.air.ok_or_else(|| {
         note(
@@ -67,14 +80,14 @@ fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Resul
                 .to_string(),
         )
     })?;
-    let fills = |cup: usize| {
-        let vessel = degas_vessel(book, cup)?;
+    let fills = |cup: &PotCup| {
+        let vessel = degas_vessel(cup)?;
         vessel.fills(liquid, air, vacuum).map_err(|error| because(&error))
     };
     // The pot's own cup if it takes all at once, else the one with the fewest fills.
     let mut best = (cup, fills(cup));
     if !matches!(&best.1, Ok(fills) if fills.count == 1) {
-        for other in 0..book.tools.cups().len() {
+        for other in cups {
             let found = fills(other);
             let is_better = match (&found, &best.1) {
                 (Ok(found), Ok(best)) => found.count < best.count,
@@ -86,11 +99,7 @@ fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Resul
             }
         }
     }
-    let (cup, fills) = (best.0, best.1?);
-    let (capacity, step) = match book.tools.cups().get(cup) {
-        Some(cup) => (cup.capacity, cup.mark),
-        None => (Volume::default(), Volume::default()),
-    };
+    let (PotCup { cup: Cup { capacity, mark: step }, .. }, fills) = (*best.0, best.1?);
     let (gauge, is_absolute) = match chamber.pulled {
         Pulled::Gauge { reading, .. } => (reading.get(), false),
         Pulled::Absolute(absolute) => (absolute.get(), true),
@@ -114,16 +123,16 @@ fn degas_in(chamber: &Chamber, book: &Book, cup: usize, liquid: Volume) -> Resul
     })
 }
 
-/// Cup `cup` in the vacuum chamber. A cup with its highest mark alone is filled to any level.
-fn degas_vessel(book: &Book, cup: usize) -> Result<Vessel, Note> {
-    let brim = book.vessels.get(cup).and_then(|vessel| vessel.brim).ok_or_else(|| {
+/// A cup in the vacuum chamber. One with its highest mark alone is filled to any level.
+fn degas_vessel(cup: &PotCup) -> Result<Vessel, Note> {
+    let brim = cup.vessel.brim.ok_or_else(|| {
         note(
             "brim-not-known",
             "How much the cup holds to its brim is not known: fill it with water, weigh that, and give it a \"brim\"."
                 .to_string(),
         )
     })?;
-    let marks = book.tools.cups().get(cup).filter(|cup| cup.mark < cup.capacity);
-    Vessel::new(brim, Ratio::from(SPARE), marks.map(|cup| cup.mark))
+    let Cup { mark, capacity } = cup.cup;
+    Vessel::new(brim, Ratio::from(SPARE), (mark < capacity).then_some(mark))
         .map_err(|error| because(&error))
 }

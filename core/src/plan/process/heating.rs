@@ -11,8 +11,8 @@ use crate::book::{Book, Oven};
 use crate::formula::Recipe;
 use crate::material::ShotWindow;
 use crate::mix::reference_temperature;
-use crate::plan::Pot;
 use crate::plan::day::DayRecipe;
+use crate::plan::layout::{PotLayout, StageLayout};
 use crate::process::heat::{
     self, Bursts, FARTHEST_REACH, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
 };
@@ -71,7 +71,7 @@ part! {
 /// A cup that is heated.
 #[derive(Clone, Copy)]
 pub(in crate::plan) struct Cup<'a> {
-    pub(in crate::plan) recipe: &'a DayRecipe,
+    pub(in crate::plan) recipe: &'a DayRecipe<'a>,
     /// What is in it.
     pub(in crate::plan) mass: Mass,
     /// Its own heat capacity.
@@ -232,17 +232,19 @@ pub(crate) fn question(
 }
 
 /// What to ask about the oven's timings, where `pots` are heated by them.
-pub(in crate::plan) fn questioned(book: &Book, pots: &[Pot]) -> Option<Note> {
-    let windows =
-        pots.iter().flat_map(|pot| &pot.stages).filter_map(|stage| stage.shoot_to.as_ref());
-    let most = windows.map(|most| most.quantity).reduce(|a, b| if b > a { b } else { a })?;
+pub(in crate::plan) fn questioned(book: &Book, pots: &[PotLayout<'_>]) -> Option<Note> {
+    let windows = stages(pots).filter_map(|stage| stage.recipe.window);
+    let most = windows.map(|window| window.high).reduce(|a, b| if b > a { b } else { a })?;
     question(&book.oven.as_ref()?.timed, most, book.system)
 }
 
+fn stages<'l, 'a>(pots: &'l [PotLayout<'a>]) -> impl Iterator<Item = &'l StageLayout<'a>> {
+    pots.iter().flat_map(|pot| &pot.stages)
+}
+
 /// What the heating of `pots` had to assume.
-pub(in crate::plan) fn assumed(pots: &[Pot]) -> Option<Note> {
-    let stages = pots.iter().flat_map(|pot| &pot.stages);
-    let known = stages.filter_map(|stage| stage.heating.as_ref().and_then(Calculated::known));
+pub(in crate::plan) fn assumed(pots: &[PotLayout<'_>]) -> Option<Note> {
+    let known = stages(pots).filter_map(|stage| stage.heating.as_ref().and_then(Calculated::known));
     let mut names: Vec<&str> =
         known.flat_map(|heating| &heating.specific_heat_not_known).map(String::as_str).collect();
     names.sort_unstable();

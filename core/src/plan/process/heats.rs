@@ -6,11 +6,11 @@ use alloc::vec::Vec;
 
 use super::note;
 use crate::book::Book;
-use crate::formula::Recipe;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
+use crate::plan::layout::StageLayout;
 use crate::plan::shelf::LeftOver;
-use crate::plan::{MaterialMass, Pot, Stage};
+use crate::plan::{MaterialMass, Pot};
 use crate::process::budget::{Balance, Budget, BudgetError, Extra, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
@@ -63,23 +63,20 @@ impl Heats {
     }
 }
 
-/// A stage of a pot as its heats count it.
-pub(in crate::plan) struct Heated<'a> {
-    pub(in crate::plan) recipe: &'a Recipe,
-    pub(in crate::plan) stage: &'a Stage,
-}
-
 /// The heats of a pot with `left_overs` in it, and what they leave of the budget of the plastisol that
 /// has least left.
 pub(in crate::plan) fn heats(
     book: &Book,
-    stages: &[Heated<'_>],
+    stages: &[StageLayout<'_>],
     left_overs: &[&LeftOver],
 ) -> Heats {
-    let count = stages.iter().fold(0_u32, |sum, heated| sum.saturating_add(heated.stage.heats));
+    let count = stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
     let before = left_overs.iter().try_fold(0, |most, one| Some(one.heats?.max(most)));
-    let mut bases: Vec<MaterialId> =
-        stages.iter().flat_map(|heated| heated.recipe.base()).map(|part| part.material).collect();
+    let mut bases: Vec<MaterialId> = stages
+        .iter()
+        .flat_map(|stage| stage.recipe.recipe.base())
+        .map(|part| part.material)
+        .collect();
     bases.sort_unstable();
     bases.dedup();
     let mut stated = false;
@@ -121,7 +118,7 @@ fn heat_spent(
     base: &Material,
     before: Result<Option<HeatRecord>, Note>,
     book: &Book,
-    stages: &[Heated<'_>],
+    stages: &[StageLayout<'_>],
 ) -> Result<HeatSpent, Note> {
     let (Some(stated), Some(energy)) = (base.budget, &base.activation_energy) else {
         let name = &base.name;
@@ -136,9 +133,9 @@ fn heat_spent(
     let kinetics = Kinetics::new(energy.value, stated.at, source).map_err(|e| because(&e))?;
     let before = before?;
     let mut record = before.unwrap_or(HeatRecord::fresh());
-    for heated in stages {
-        let equivalent = equivalent_time(heated.stage, book, &kinetics)?;
-        for _ in 0..heated.stage.heats {
+    for stage in stages {
+        let equivalent = equivalent_time(stage, book, &kinetics)?;
+        for _ in 0..stage.heats {
             record = record.heated(Some(equivalent));
         }
     }
@@ -167,7 +164,11 @@ fn heat_spent(
 }
 
 /// One heat of a stage as time at the reference temperature: straight up to the aim, then held there.
-fn equivalent_time(stage: &Stage, book: &Book, kinetics: &Kinetics) -> Result<Time, Note> {
+fn equivalent_time(
+    stage: &StageLayout<'_>,
+    book: &Book,
+    kinetics: &Kinetics,
+) -> Result<Time, Note> {
     let heating = match &stage.heating {
         Some(Calculated::Known(heating)) => heating,
         Some(Calculated::Unknown(_)) => {
@@ -208,12 +209,12 @@ struct Stabilizer<'a> {
 }
 
 impl<'a> Stabilizer<'a> {
-    fn of(book: &'a Book, stages: &[Heated<'_>]) -> Self {
+    fn of(book: &'a Book, stages: &[StageLayout<'_>]) -> Self {
         let mut buys = None;
         let mut least: Option<f64> = None;
-        for heated in stages {
+        for stage in stages {
             let mut dose = 0.0;
-            for ingredient in heated.recipe.ingredients() {
+            for ingredient in stage.recipe.recipe.ingredients() {
                 let material = book.materials.get(ingredient.material);
                 if let Some(material) = material.ok().filter(|one| one.kind == Kind::Stabilizer) {
                     dose += ingredient.ratio;
@@ -243,9 +244,14 @@ impl<'a> Stabilizer<'a> {
     }
 
     /// What must be put in beyond this dose, from the `first` stage on, to stand the time `spent`.
-    fn needed(&self, stated: HeatBudget, spent: Time, first: &Heated<'_>) -> Option<MaterialMass> {
+    fn needed(
+        &self,
+        stated: HeatBudget,
+        spent: Time,
+        first: &StageLayout<'_>,
+    ) -> Option<MaterialMass> {
         let dose = self.known(stated).ok()?.dose_for(spent).ok()?;
-        let base = first.stage.holds.quantity / first.recipe.total_per_base();
+        let base = first.held / first.recipe.recipe.total_per_base();
         let (material, _) = self.buys?;
         let mass = text::mass(base * (dose - self.dose));
         Some(MaterialMass { material: material.name.clone(), mass })

@@ -5,10 +5,10 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::called;
-use crate::plan::page::{Page, counted, cut};
 use crate::plan::{DayCost, MoneyShown, PlannedLine, StockEntry};
 use crate::quantity::Mass;
 use crate::show::Calculated;
+use crate::show::page::{Page, counted, cut};
 
 impl Page {
     /// What runs short, and what is left of the rest.

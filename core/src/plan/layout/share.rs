@@ -1,28 +1,26 @@
-//! What of the shelf goes into a day's pots, on the plan.
+//! What of the shelf goes into a day's pots.
 //!
 //! Left-overs go into the first stage of a pot, for later ones take additives alone. Of each
 //! material's tolerance at most half is left to the left-overs and the rest to the tools, so that
-//! together they keep it. What the linear program ([`leftover`](super::leftover)) finds is rounded down to
+//! together they keep it. What the linear program ([`leftover`](crate::plan::leftover)) finds is rounded down to
 //! what the balance shows, and the pot's weigh list becomes that of what is still to be added. A
 //! pot whose rest the bench could then not measure takes nothing from the shelf, and a note says so.
 
 use alloc::borrow::Cow;
-use alloc::format;
-use alloc::string::{String, ToString};
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::Plan;
-use super::leftover::{Filled, Leftover, LeftoverError, NewPot, fill, use_most};
-use super::shelf::LeftOver;
-use super::weigh::{Addition, ToMix, WeighError, list_to_mix};
-use super::{FromShelf, MaterialMass, Off, OnShelf, Pot, ShelfPart};
+use super::{FromShelf, Layout, PotLayout, ShelfLayout, ShelfUse};
 use crate::bench::Balance;
 use crate::book::Book;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::mix::{MaterialId, MixError};
+use crate::plan::dosing::Dosing;
+use crate::plan::leftover::{Filled, Leftover, LeftoverError, NewPot, fill, use_most};
+use crate::plan::pot::Workshop;
+use crate::plan::shelf::LeftOver;
+use crate::plan::weigh::{Addition, ToMix, WeighError, list_to_mix};
 use crate::quantity::{Mass, Ratio};
-use crate::show::{Note, Shown, text};
 
 /// The left-overs' part of a tolerance.
 const PART: f64 = 0.5;
@@ -40,9 +38,6 @@ pub enum ShelfError {
     /// No way to share them out was found.
     #[error(transparent)]
     Leftover(#[from] LeftoverError),
-    /// A material of the plan is not in the book.
-    #[error("The plan weighs \"{0}\", which the book lacks.")]
-    UnknownMaterial(String),
     /// A material is not in the table.
     #[error(transparent)]
     Mix(#[from] MixError),
@@ -53,7 +48,6 @@ impl Diagnose for ShelfError {
         match self {
             Self::NoBalance => "shelf-without-balance",
             Self::Leftover(error) => error.code(),
-            Self::UnknownMaterial(_) => "shelf-unknown-material",
             Self::Mix(error) => error.code(),
         }
     }
@@ -64,38 +58,49 @@ impl Diagnose for ShelfError {
                 "Add the balance to the bench, or leave \"shelf\" out of the orders.".into()
             }
             Self::Leftover(error) => error.help(),
-            Self::UnknownMaterial(_) => "Use the book that the plan was made with.".into(),
             Self::Mix(error) => error.help(),
         }
     }
 }
 
-impl Plan {
+impl<'a> Layout<'a> {
     /// Puts as much of `shelf` as may be into the pots.
-    pub(super) fn use_shelf(&mut self, book: &Book, shelf: &[LeftOver]) -> Result<(), Faults> {
-        self.share_out(book, shelf).map_err(|error| Faults::from(Fault::at("/shelf", &error)))
+    pub(in crate::plan) fn use_shelf(
+        &mut self,
+        workshop: &Workshop<'a>,
+        shelf: &'a [LeftOver],
+    ) -> Result<(), Faults> {
+        let shared = self.share_out(workshop, shelf);
+        shared.map_err(|error| Faults::from(Fault::at("/shelf", &error)))
     }
 
-    fn share_out(&mut self, book: &Book, shelf: &[LeftOver]) -> Result<(), ShelfError> {
+    fn share_out(
+        &mut self,
+        workshop: &Workshop<'a>,
+        shelf: &'a [LeftOver],
+    ) -> Result<(), ShelfError> {
         if shelf.is_empty() {
             return Ok(());
         }
-        let balance = book.tools.balance().ok_or(ShelfError::NoBalance)?;
-        let sharing = Sharing::new(book, shelf, &self.pots)?;
+        let balance = workshop.book.tools.balance().ok_or(ShelfError::NoBalance)?;
+        let sharing = Sharing::new(workshop, shelf, &self.pots)?;
         let mut takes = vec![true; self.pots.len()];
-        let (shared, notes) = loop {
+        let shared = loop {
             match sharing.all(&takes, balance)? {
-                Shared::Measured(shared) => break (shared, sharing.notes(&takes, &self.pots)),
+                Shared::Measured(shared) => break shared,
                 Shared::NotMeasured(pot) => {
                     takes.get_mut(pot).into_iter().for_each(|takes| *takes = false);
                 }
             }
         };
-        for (pot, share) in self.pots.iter_mut().zip(&shared) {
-            sharing.put(pot, share, balance)?;
+        self.shelf = sharing.rest(&shared);
+        for ((pot, share), takes) in self.pots.iter_mut().zip(shared).zip(takes) {
+            match share {
+                Some(share) => sharing.put(pot, share)?,
+                None if takes => {}
+                None => pot.from_shelf = ShelfUse::NotMeasured,
+            }
         }
-        self.assumptions.extend(notes);
-        self.shelf = sharing.rest(&shared, &self.pots);
         Ok(())
     }
 }
@@ -103,6 +108,7 @@ impl Plan {
 /// The shelf and the pots in numbers.
 struct Sharing<'a> {
     book: &'a Book,
+    dosing: &'a Dosing,
     shelf: &'a [LeftOver],
     materials: Vec<MaterialId>,
     /// Masses of each left-over.
@@ -116,30 +122,31 @@ struct Sharing<'a> {
 }
 
 /// What one pot takes, and what is then still to be added.
-struct PotShare {
+struct PotShare<'a> {
     from: Vec<Mass>,
     filled: Filled,
-    rest: ToMix,
+    rest: ToMix<'a>,
 }
 
-enum Shared {
+enum Shared<'a> {
     /// One a pot; `None` where it takes nothing.
-    Measured(Vec<Option<PotShare>>),
+    Measured(Vec<Option<PotShare<'a>>>),
     /// What is left to add to this pot cannot be measured.
     NotMeasured(usize),
 }
 
 impl<'a> Sharing<'a> {
-    fn new(book: &'a Book, shelf: &'a [LeftOver], pots: &[Pot]) -> Result<Self, ShelfError> {
-        let id = |name: &String| {
-            let found = book.materials.find(name);
-            found.ok_or_else(|| ShelfError::UnknownMaterial(name.clone()))
-        };
+    fn new(
+        workshop: &Workshop<'a>,
+        shelf: &'a [LeftOver],
+        pots: &[PotLayout<'a>],
+    ) -> Result<Self, ShelfError> {
+        let Workshop { book, dosing, .. } = *workshop;
         let mut wanted = Vec::with_capacity(pots.len());
         for pot in pots {
             let list = pot.stages.first().map_or(&[][..], |stage| &stage.weigh);
-            let masses = list.iter().map(|one| Ok((id(&one.material)?, one.wanted.quantity)));
-            wanted.push(masses.collect::<Result<Vec<_>, ShelfError>>()?);
+            let masses = list.iter().map(|one| (one.addition.material, one.addition.wanted));
+            wanted.push(masses.collect::<Vec<_>>());
         }
         let on_shelf = shelf.iter().flat_map(|one| one.mix.portions());
         let mut materials: Vec<MaterialId> = on_shelf.map(|one| one.material).collect();
@@ -154,10 +161,12 @@ impl<'a> Sharing<'a> {
             let own = book.materials.get(material)?.tolerance;
             Ok(own.unwrap_or(book.limits.tolerance))
         });
-        let heats =
-            |pot: &Pot| pot.stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
+        let heats = |pot: &PotLayout<'_>| {
+            pot.stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats))
+        };
         Ok(Self {
             book,
+            dosing,
             shelf,
             parts: shelf
                 .iter()
@@ -195,7 +204,7 @@ impl<'a> Sharing<'a> {
     }
 
     /// Shares the shelf out among the pots that take of it.
-    fn all(&self, takes: &[bool], balance: &Balance) -> Result<Shared, ShelfError> {
+    fn all(&self, takes: &[bool], balance: &Balance) -> Result<Shared<'a>, ShelfError> {
         let left_overs = self.left_overs();
         let solved = self.tolerances(PART);
         let weighed = self.tolerances(PART * (1.0 + 1e-3));
@@ -203,7 +212,7 @@ impl<'a> Sharing<'a> {
             (0..self.pots.len()).filter(|&pot| takes.get(pot) == Some(&true)).collect();
         let pots: Vec<NewPot<'_>> = open.iter().filter_map(|&pot| self.pot(pot, &solved)).collect();
         let most = use_most(&left_overs, &pots, self.book.limits.heats, Ratio::default())?;
-        let mut shared: Vec<Option<PotShare>> = self.pots.iter().map(|_| None).collect();
+        let mut shared: Vec<Option<PotShare<'a>>> = self.pots.iter().map(|_| None).collect();
         for (&index, most) in open.iter().zip(&most) {
             let from: Vec<Mass> = most.from.iter().map(|&mass| shown(mass, balance)).collect();
             if from.iter().all(|mass| mass.value == 0.0) {
@@ -211,7 +220,7 @@ impl<'a> Sharing<'a> {
             }
             let Some(pot) = self.pot(index, &weighed) else { continue };
             let filled = fill(&left_overs, &pot, &from, Ratio::default())?;
-            let rest = match list_to_mix(&self.additions(&filled), self.book) {
+            let rest = match list_to_mix(&self.additions(&filled), self.book, self.dosing) {
                 Ok(rest) => rest,
                 Err(WeighError::Measure { .. }) => return Ok(Shared::NotMeasured(index)),
                 Err(WeighError::Mix(error)) => return Err(error.into()),
@@ -262,90 +271,53 @@ impl<'a> Sharing<'a> {
         brought
     }
 
-    /// Writes what a pot takes into the plan.
-    fn put(
-        &self,
-        pot: &mut Pot,
-        share: &Option<PotShare>,
-        balance: &Balance,
-    ) -> Result<(), ShelfError> {
-        let Some(share) = share else { return Ok(()) };
+    /// Puts its share into a pot.
+    fn put(&self, pot: &mut PotLayout<'a>, share: PotShare<'a>) -> Result<(), ShelfError> {
+        let parts = self.shelf.iter().zip(share.from.iter().copied());
+        let parts: Vec<(&LeftOver, Mass)> = parts.filter(|(_, mass)| mass.value > 0.0).collect();
+        let known = parts.iter().all(|(left_over, _)| left_over.heats.is_some());
         let mut from = FromShelf {
-            left_overs: Vec::new(),
+            parts,
             brings: Vec::new(),
             off: Vec::new(),
-            heats: Some(share.filled.heats_spent),
+            heats: known.then_some(share.filled.heats_spent),
         };
-        for (left_over, &mass) in self.shelf.iter().zip(&share.from) {
-            if mass.value > 0.0 {
-                from.left_overs.push(ShelfPart {
-                    name: left_over.name.clone(),
-                    mass: Shown::new(mass, text::balance(mass, Some(balance.readability))),
-                    heats: left_over.heats,
-                    spent: left_over.spent.map(text::minutes),
-                });
-                from.heats = from.heats.filter(|_| left_over.heats.is_some());
-            }
-        }
         let brought = self.brought(&share.filled);
         let each = self.materials.iter().zip(&brought).zip(&share.filled.fresh);
-        for (((&material, &brings), &fresh), off) in each.zip(&share.filled.off) {
-            let name = self.book.materials.get(material)?.name.clone();
+        for (((&id, &brings), &fresh), off) in each.zip(&share.filled.off) {
+            let material = self.book.materials.get(id)?;
             let mut off = *off;
-            if share.rest.left_out.contains(&material) {
+            if share.rest.left_out.contains(&id) {
                 off = (1.0 + off.value) * (brings / (brings + fresh)) - Ratio::from(1.0);
             }
             if brings.value > 0.0 {
-                let mass = text::mass(brings);
-                from.brings.push(MaterialMass { material: name.clone(), mass });
+                from.brings.push((material, brings));
             }
             if off.value.abs() > 1e-9 {
-                let off = Shown::new(off, text::signed_percent(off));
-                from.off.push(Off { material: name, off });
+                from.off.push((material, off));
             }
         }
-        pot.from_shelf = Some(from);
+        pot.from_shelf = ShelfUse::Takes(from);
         if let Some(stage) = pot.stages.first_mut() {
-            stage.weigh.clone_from(&share.rest.list);
+            stage.weigh = share.rest.list;
             // How sure the left-over's composition is nobody knows.
-            stage.density_uncertainty = None;
+            stage.unsure = None;
         }
         Ok(())
     }
 
-    fn notes(&self, takes: &[bool], pots: &[Pot]) -> Vec<Note> {
-        let without = pots.iter().zip(takes).filter(|(_, takes)| !**takes);
-        let note = |(pot, _): (&Pot, &bool)| Note {
-            code: "shelf-not-used".to_string(),
-            message: format!(
-                "Pot {} takes nothing from the shelf: the bench could not measure what it then still needs.",
-                pot.pot
-            ),
-        };
-        without.map(note).collect()
-    }
-
-    fn rest(&self, shared: &[Option<PotShare>], pots: &[Pot]) -> Vec<OnShelf> {
+    /// The shelf, and what of it goes into pots.
+    fn rest(&self, shared: &[Option<PotShare<'_>>]) -> Vec<ShelfLayout<'a>> {
         let all = self.shelf.iter().enumerate();
         all.map(|(index, left_over)| {
-            let of = |share: &PotShare| share.from.get(index).copied().unwrap_or_default();
+            let of = |share: &PotShare<'_>| share.from.get(index).copied().unwrap_or_default();
             let taken = shared.iter().flatten().map(of);
             let used = taken.fold(Mass::default(), |sum, mass| sum + mass);
-            let had = left_over.mix.mass();
-            let into = pots.iter().zip(shared).filter(|(_, share)| {
+            let takes = |share: &Option<PotShare<'_>>| {
                 share.as_ref().is_some_and(|share| of(share) > Mass::default())
-            });
-            let stays = if used < had { had - used } else { Mass::default() };
-            OnShelf {
-                name: left_over.name.clone(),
-                made: left_over.made.clone(),
-                had: text::mass(had),
-                used: text::mass(used),
-                stays: text::mass(stays),
-                pots: into.map(|(pot, _)| pot.pot.clone()).collect(),
-                #[cfg(feature = "document")]
-                ext: left_over.ext.clone(),
-            }
+            };
+            let pots = shared.iter().enumerate().filter(|(_, share)| takes(share));
+            ShelfLayout { left_over, used, pots: pots.map(|(pot, _)| pot).collect() }
         })
         .collect()
     }

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::{DrawRecord, PieceRecord, PotRecord, Record, StageRecord};
-use crate::plan::page::{Page, counted, cut, past};
+use crate::show::page::{Page, counted, cut, past};
 
 /// The record as text, by `Display`.
 #[derive(Debug, Clone, Copy)]

@@ -8,8 +8,8 @@ use alloc::string::String;
 use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema};
 
-use super::{ActualsDocument, BookDocument, OrdersDocument};
-use crate::plan::Plan;
+use crate::document::{BookDocument, OrdersDocument, PlanDocument};
+use crate::record::ActualsDocument;
 use crate::request::{Answer, Request};
 
 /// The names of all schemas.
@@ -22,7 +22,7 @@ pub fn schema(name: &str) -> Option<Schema> {
         "book" => Some(of::<BookDocument>()),
         "orders" => Some(of::<OrdersDocument>()),
         "actuals" => Some(of::<ActualsDocument>()),
-        "plan" => Some(of::<Plan>()),
+        "plan" => Some(of::<PlanDocument>()),
         "request" => Some(of::<Request>()),
         "answer" => Some(of::<Answer>()),
         _ => None,

@@ -1,18 +1,16 @@
-//! What was really weighed and shot on a day, as it is written; and the plan that it belongs to.
+//! What was really weighed and shot on a day, as it is written.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use serde_json::Value;
-
-use super::book::Format;
-use super::written::Written;
-use crate::fault::Fault;
+use super::{Actuals, Record};
+use crate::document::written::Written;
+use crate::document::{Format, LoadedBook};
+use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::named::Named;
-use crate::json::read_back;
-use crate::json::reader::{LARGEST_COUNT, Name, Node, Read};
+use crate::json::reader::{Count, Name, read_value};
+use crate::json::text;
 use crate::plan::Plan;
 use crate::quantity::{Amount, Mass};
 
@@ -93,31 +91,20 @@ entry! {
     }
 }
 
-/// A count that may be zero.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(transparent)]
-pub struct Count(pub u32);
-
-impl Read for Count {
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let count = node.value.as_u64().and_then(|count| u32::try_from(count).ok());
-        let count = count.filter(|count| *count <= LARGEST_COUNT).map(Self);
-        if count.is_none() {
-            faults.push(node.mismatch(&format!("a whole number from 0 to {LARGEST_COUNT}")));
-        }
-        count
+impl LoadedBook {
+    /// Record of a day: its `plan`, and what was really weighed and shot.
+    ///
+    /// # Errors
+    /// All faults of the actuals, alone and against the plan.
+    pub fn record(&self, plan: &Plan, actuals: &ActualsDocument) -> Result<Record, Faults> {
+        Record::make(plan, self.ready(), &Actuals::resolve(actuals, self.ready())?)
     }
-}
 
-impl Read for Plan {
-    /// Reads a plan that the library wrote. It may still have the `calculate` of an answer.
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        match node.value {
-            Value::Object(fields) if fields.get("calculate").is_some_and(|name| name == "plan") => {
-                read_back::whole(&node.tagged("calculate"), faults)
-            }
-            _ => read_back::whole(node, faults),
-        }
+    /// Record of a day, with the actuals in JSON text.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form, else those of [`LoadedBook::record`].
+    pub fn record_text(&self, plan: &Plan, actuals: &str) -> Result<Record, Faults> {
+        self.record(plan, &read_value(&text::parse(actuals)?)?)
     }
 }

@@ -14,10 +14,10 @@ use crate::calibrate::{CalibrateError, Weighed};
 use crate::fault::{Fault, Faults};
 use crate::material::Kind;
 use crate::mix::{MaterialId, Mix, Phase};
-use crate::plan::page::counted;
 use crate::plan::tool_names::ToolNames;
 use crate::plan::{Draw, Pieces, Plan, Pot, Stage, weigh};
 use crate::quantity::{Amount, Mass, Ratio, Rational, Unit, Volume};
+use crate::show::page::counted;
 use crate::show::{Shown, text};
 
 /// How sure an interval of rejects is.

@@ -4,30 +4,30 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::Shown;
 use crate::quantity::Time;
-use crate::show::Shown;
 
 const WIDTH: usize = 80;
 
 /// Lines of text under construction.
 #[derive(Default)]
-pub(super) struct Page {
+pub(crate) struct Page {
     text: String,
 }
 
 impl Page {
-    pub(super) fn line(&mut self, line: &str) {
+    pub(crate) fn line(&mut self, line: &str) {
         self.text.push_str(line.trim_end());
         self.text.push('\n');
     }
 
-    pub(super) fn rule(&mut self, mark: char) {
+    pub(crate) fn rule(&mut self, mark: char) {
         let rule: String = core::iter::repeat_n(mark, WIDTH).collect();
         self.line(&rule);
     }
 
     /// `left` at the left margin and `right` at the right one, on two lines where one is too short.
-    pub(super) fn ends(&mut self, left: &str, right: &str) {
+    pub(crate) fn ends(&mut self, left: &str, right: &str) {
         let (left, right) = (&cut(left, WIDTH), &cut(right, WIDTH));
         let room = WIDTH.saturating_sub(left.chars().count());
         if right.chars().count() < room {
@@ -39,7 +39,7 @@ impl Page {
     }
 
     /// `text` broken between words, its first line after `lead`, the others below its end.
-    pub(super) fn wrapped(&mut self, lead: &str, text: &str) {
+    pub(crate) fn wrapped(&mut self, lead: &str, text: &str) {
         let indent = lead.chars().count();
         let mut line = lead.to_string();
         let mut filled = indent;
@@ -62,18 +62,18 @@ impl Page {
     }
 
     /// What has been written.
-    pub(super) fn text(&self) -> &str {
+    pub(crate) fn text(&self) -> &str {
         self.text.trim_end()
     }
 }
 
 /// `1 shot`, `2 shots`.
-pub(super) fn counted(count: u32, what: &str) -> String {
+pub(crate) fn counted(count: u32, what: &str) -> String {
     if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
 /// What a mix has been through: `2 heats, 9.6 min spent`.
-pub(super) fn past(heats: Option<u32>, spent: Option<&Shown<Time>>) -> String {
+pub(crate) fn past(heats: Option<u32>, spent: Option<&Shown<Time>>) -> String {
     let heats = heats.map_or_else(|| "heats not known".to_string(), |heats| counted(heats, "heat"));
     match spent {
         Some(spent) => format!("{heats}, {} spent", spent.text),
@@ -82,7 +82,7 @@ pub(super) fn past(heats: Option<u32>, spent: Option<&Shown<Time>>) -> String {
 }
 
 /// `text` in at most `width` columns.
-pub(super) fn cut(text: &str, width: usize) -> String {
+pub(crate) fn cut(text: &str, width: usize) -> String {
     if text.chars().count() <= width {
         return text.to_string();
     }
@@ -107,7 +107,7 @@ fn pieces(word: &str, longest: usize) -> Vec<String> {
 
 /// `text` broken at `between` into lines of at most `width` columns; what is more than a space of
 /// it goes on to the next line.
-pub(super) fn broken(text: &str, between: &str, width: usize) -> Vec<String> {
+pub(crate) fn broken(text: &str, between: &str, width: usize) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for (index, part) in text.split(between).enumerate() {
         let part =

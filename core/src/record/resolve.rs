@@ -2,15 +2,15 @@
 
 use alloc::borrow::ToOwned;
 
-use super::Resolver;
-use crate::book::Book;
-use crate::document::record::{
-    ActualsDocument, DrawActualsEntry, PieceActualsEntry, StageActualsEntry,
+use super::{
+    Actuals, ActualsDocument, DrawActuals, DrawActualsEntry, PieceActuals, PieceActualsEntry,
+    PotActuals, StageActuals, StageActualsEntry,
 };
+use crate::book::Book;
+use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::json::path::Path::{self, At};
 use crate::mix::Mix;
-use crate::plan::record::{Actuals, DrawActuals, PieceActuals, PotActuals, StageActuals};
 
 impl Actuals {
     /// The actuals in `document`, with the materials of `book`.

@@ -14,9 +14,13 @@
 //! The share of rejects stands with its exact binomial interval at 95 %
 //! ([`reject_interval`](crate::batch::reject_interval)).
 
+#[cfg(feature = "document")]
+mod document;
 mod follow;
 #[cfg(feature = "document")]
 mod formula;
+#[cfg(feature = "document")]
+mod resolve;
 mod text;
 
 use alloc::borrow::Cow;
@@ -24,9 +28,12 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+#[cfg(feature = "document")]
+pub use document::{
+    ActualsDocument, DrawActualsEntry, PieceActualsEntry, PotActualsEntry, StageActualsEntry,
+};
 pub use text::RecordSheet;
 
-use super::Plan;
 use crate::batch::BatchError;
 use crate::book::Book;
 use crate::calibrate::CalibrateError;
@@ -34,6 +41,7 @@ use crate::fault::{Diagnose, Faults};
 use crate::formula::FormulaError;
 use crate::material::Kind;
 use crate::mix::{Mix, MixError};
+use crate::plan::Plan;
 use crate::quantity::{AmountError, Mass, Ratio, System, Time};
 use crate::show;
 use crate::show::{Shown, part};

@@ -1,0 +1,186 @@
+//! A day's pots in quantities and places, before anything is put into words.
+//!
+//! [`assign`](super::assign) and [`pot`](super::pot) make it; the shelf and the heats are written into it; stock, costs,
+//! sink rates and the words of the plan ([`tell`](super::tell)) are read from it. Its parts refer to the book and the
+//! day by reference, and to pots by their place.
+
+#[cfg(feature = "solver")]
+mod share;
+#[cfg(not(feature = "solver"))]
+mod unshared;
+mod work;
+
+use alloc::vec::Vec;
+
+#[cfg(feature = "solver")]
+pub use self::share::ShelfError;
+pub(super) use self::work::note_companions;
+use super::assign::Layer;
+use super::day::DayRecipe;
+use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
+use super::shelf::LeftOver;
+use super::split::Proof;
+use super::weigh::Listed;
+use super::{Heating, Heats};
+use crate::batch::Loads;
+use crate::bench::Cup;
+use crate::book::{Book, Cavities, Vessel};
+use crate::material::Material;
+use crate::quantity::{Mass, MassDensity, Ratio};
+use crate::show::Calculated;
+
+/// A day's pots, in the order in which they are first heated.
+pub(super) struct Layout<'a> {
+    pub(super) pots: Vec<PotLayout<'a>>,
+    /// What is shot at one time, in the order of work.
+    pub(super) work: Vec<WorkLayout<'a>>,
+    pub(super) proof: Proof,
+    /// The stages that were to serve, as the proof counts them.
+    pub(super) layers: Vec<Layer<'a>>,
+    /// Pots that were taken apart into one for each stage.
+    pub(super) apart: Vec<TakenApart<'a>>,
+    /// The left-overs of the order list.
+    pub(super) shelf: Vec<ShelfLayout<'a>>,
+}
+
+/// A pot that the bench could not dose between its stages.
+pub(super) struct TakenApart<'a> {
+    pub(super) recipes: Vec<&'a DayRecipe<'a>>,
+    pub(super) error: PotError,
+}
+
+/// A cup that pots are made in.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct PotCup {
+    /// Its place among the cups of the bench.
+    pub(super) number: usize,
+    pub(super) cup: Cup,
+    pub(super) vessel: Vessel,
+}
+
+impl PotCup {
+    /// The cups of the bench, in their order.
+    pub(super) fn all(book: &Book) -> Vec<Self> {
+        let vessels = book.vessels.iter().copied().chain(core::iter::repeat(Vessel::default()));
+        let cups = book.tools.cups().iter().zip(vessels).enumerate();
+        cups.map(|(number, (&cup, vessel))| Self { number, cup, vessel }).collect()
+    }
+}
+
+/// One pot.
+pub(super) struct PotLayout<'a> {
+    pub(super) cup: PotCup,
+    /// Why it is more than its orders need.
+    pub(super) raised: Option<Raised>,
+    /// How its base is measured, where that is not up to a mark.
+    pub(super) off_marks: Option<OffMarks>,
+    pub(super) from_shelf: ShelfUse<'a>,
+    pub(super) stages: Vec<StageLayout<'a>>,
+    pub(super) heats: Heats,
+    /// Lost to cup and injector.
+    pub(super) lost: Mass,
+    /// Left in the cup at the end.
+    pub(super) left: Mass,
+    /// Sprues that do not go back.
+    pub(super) sprues: Mass,
+}
+
+/// What a pot takes from the shelf.
+#[cfg_attr(
+    not(feature = "solver"),
+    expect(dead_code, reason = "only the solver shares a shelf out")
+)]
+pub(super) enum ShelfUse<'a> {
+    Nothing,
+    /// Nothing, since the bench could not measure what it would then still need.
+    NotMeasured,
+    Takes(FromShelf<'a>),
+}
+
+impl<'a> ShelfUse<'a> {
+    pub(super) fn takes(&self) -> Option<&FromShelf<'a>> {
+        match self {
+            Self::Takes(from) => Some(from),
+            Self::Nothing | Self::NotMeasured => None,
+        }
+    }
+}
+
+/// The left-overs in a pot.
+pub(super) struct FromShelf<'a> {
+    /// Each, and how much of it.
+    pub(super) parts: Vec<(&'a LeftOver, Mass)>,
+    /// What they bring of each material.
+    pub(super) brings: Vec<(&'a Material, Mass)>,
+    /// How far they take each material from its formula.
+    pub(super) off: Vec<(&'a Material, Ratio)>,
+    /// The most heats that one of them has spent; `None` where that is not known of one.
+    pub(super) heats: Option<u32>,
+}
+
+/// A left-over of the order list, and what goes into pots.
+pub(super) struct ShelfLayout<'a> {
+    pub(super) left_over: &'a LeftOver,
+    pub(super) used: Mass,
+    /// Places of the pots that it goes into.
+    pub(super) pots: Vec<usize>,
+}
+
+/// One composition of a pot.
+pub(super) struct StageLayout<'a> {
+    pub(super) recipe: &'a DayRecipe<'a>,
+    pub(super) weigh: Vec<Listed<'a>>,
+    pub(super) held: Mass,
+    /// Share of solids by volume.
+    pub(super) solids: f64,
+    /// Standard uncertainty of the finished density.
+    pub(super) unsure: Option<MassDensity>,
+    pub(super) draws: Vec<DrawLayout<'a>>,
+    pub(super) heats: u32,
+    pub(super) heating: Option<Calculated<Heating>>,
+    /// Sprues that go back in.
+    pub(super) returned: Mass,
+    pub(super) carried: Mass,
+}
+
+/// What is shot of one layer of a batch at one stage.
+pub(super) struct DrawLayout<'a> {
+    pub(super) of: &'a Shots<'a>,
+    pub(super) layer: &'a LayerShots<'a>,
+    pub(super) shots: u32,
+    /// Shots that the rest of the pot allows beyond that.
+    pub(super) spare_shots: u32,
+    pub(super) loads: Loads,
+    /// Places of the pots that are hot with this one for a laminated piece.
+    pub(super) with: Vec<usize>,
+    pub(super) pieces: Vec<PieceLayout<'a>>,
+}
+
+/// The pieces of one shape in a draw.
+pub(super) struct PieceLayout<'a> {
+    pub(super) cavities: &'a Cavities,
+    pub(super) ordered: u32,
+    pub(super) made: u32,
+    pub(super) weighs: Mass,
+    /// Standard uncertainty of that.
+    pub(super) unsure: Option<Mass>,
+    /// Fed nothing, and all of its contraction.
+    pub(super) range: core::ops::RangeInclusive<Mass>,
+}
+
+/// What is shot at one time.
+pub(super) struct WorkLayout<'a> {
+    pub(super) of: &'a Shots<'a>,
+    pub(super) shots: u32,
+    pub(super) from: Vec<WorkFromLayout>,
+    /// How the pots that are heated for this are heated as one load, where there are several.
+    pub(super) heating: Option<Calculated<Heating>>,
+}
+
+/// A pot at work.
+pub(super) struct WorkFromLayout {
+    /// Its place, and that of its stage.
+    pub(super) pot: usize,
+    pub(super) stage: usize,
+    pub(super) heated: bool,
+}

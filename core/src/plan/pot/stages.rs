@@ -1,0 +1,180 @@
+//! The stages of a pot as they are laid out: weigh lists, draws and pieces.
+
+use alloc::vec::Vec;
+
+use super::{Part, PotError, Workshop};
+use crate::batch::undrawn;
+use crate::mix::{Mix, Phase};
+use crate::plan::doubt::{self, Taking};
+use crate::plan::layout::{DrawLayout, PieceLayout, PotCup, PotLayout, ShelfUse, StageLayout};
+use crate::plan::one_or_more::OneOrMore;
+use crate::plan::pot::DrawDraft;
+use crate::plan::process;
+use crate::plan::sequence::Sequence;
+use crate::plan::weigh::Listed;
+use crate::quantity::{Mass, MassDensity, Measurable};
+
+impl<'a> Workshop<'a> {
+    /// The pot of `sequence` in `cup`, with the weigh list of each stage.
+    pub(super) fn pot(
+        &self,
+        cup: &PotCup,
+        parts: &OneOrMore<Part<'a, '_>>,
+        sequence: &Sequence,
+        lists: Vec<Vec<Listed<'a>>>,
+    ) -> Result<PotLayout<'a>, PotError> {
+        let mut stages = Vec::with_capacity(parts.len());
+        let mut kept = Mass::default();
+        let mut sprues = Mass::default();
+        let last = parts.len().saturating_sub(1);
+        let doubts = self.densities(sequence, &lists);
+        let each = sequence.steps.iter().zip(parts).zip(lists.into_iter().zip(doubts));
+        for (index, ((step, part), (weigh, unsure))) in each.enumerate() {
+            kept += step.kept;
+            let spare = if index == last { drawable(cup, sequence) } else { Mass::default() };
+            for draw in &part.draft.draws {
+                sprues += draw.layer.mass.sprue * f64::from(draw.shots);
+            }
+            sprues -= step.returned;
+            let draws = self.draws(part, spare, unsure)?;
+            let mix = part.recipe.recipe.for_mass(step.held)?;
+            let cups = [process::Cup {
+                recipe: part.recipe,
+                mass: step.held,
+                vessel: cup.vessel.heat_capacity,
+                first: index == 0,
+            }];
+            stages.push(StageLayout {
+                recipe: part.recipe,
+                weigh,
+                held: step.held,
+                solids: self.solids(&mix, part)?,
+                unsure,
+                draws,
+                heats: part.draft.heats,
+                heating: process::heating(self.book, &cups),
+                returned: step.returned,
+                carried: step.carried,
+            });
+        }
+        Ok(PotLayout {
+            cup: *cup,
+            raised: None,
+            off_marks: None,
+            from_shelf: ShelfUse::Nothing,
+            heats: process::heats(self.book, &stages, &[]),
+            stages,
+            lost: kept + sequence.film,
+            left: sequence.left,
+            sprues,
+        })
+    }
+
+    /// Standard uncertainty of the finished density at each stage, by what was taken for it and is still in the pot.
+    fn densities(
+        &self,
+        sequence: &Sequence,
+        lists: &[Vec<Listed<'_>>],
+    ) -> Vec<Option<MassDensity>> {
+        let mut takings: Vec<Taking<'_>> = Vec::new();
+        let mut densities = Vec::with_capacity(lists.len());
+        for (step, list) in sequence.steps.iter().zip(lists) {
+            takings.extend(list.iter().filter_map(Listed::taking));
+            densities.push(doubt::density(&takings, &self.names, &self.book.unsure));
+            let stays = (step.carried / step.held).value;
+            takings.iter_mut().for_each(|taking| taking.share *= stays);
+        }
+        densities
+    }
+
+    /// The share of solids by true volume, refused above the book's limit.
+    fn solids(&self, mix: &Mix, part: &Part<'_, '_>) -> Result<f64, PotError> {
+        let mut solids = 0.0;
+        for portion in mix.portions() {
+            if self.book.materials.get(portion.material)?.is_scooped() {
+                solids +=
+                    mix.volume_fraction(portion.material, &self.book.materials, Phase::Fused)?;
+            }
+        }
+        if solids > self.book.limits.solids {
+            return Err(PotError::TooManySolids {
+                formulas: part.recipe.name(),
+                solids,
+                limit: self.book.limits.solids,
+            });
+        }
+        Ok(solids)
+    }
+
+    /// The draws of a stage, of which `spare` can be shot beyond the orders, and whose finished density has the standard
+    /// uncertainty `unsure`.
+    fn draws(
+        &self,
+        part: &Part<'a, '_>,
+        mut spare: Mass,
+        unsure: Option<MassDensity>,
+    ) -> Result<Vec<DrawLayout<'a>>, PotError> {
+        let mut draws = Vec::with_capacity(part.draft.draws.len());
+        for draft in &part.draft.draws {
+            let &DrawDraft { of, layer, shots, .. } = draft;
+            // A laminated piece takes more than this pot; only the others can be shot beyond the orders.
+            let spare_shots = match of.batch.is_laminated() {
+                false => libm::floor((spare / layer.mass.fill).si() + 1e-9) as u32,
+                true => 0,
+            };
+            spare -= layer.mass.fill * f64::from(spare_shots);
+            draws.push(DrawLayout {
+                of,
+                layer,
+                shots,
+                spare_shots,
+                loads: of.loads(shots, self.book)?,
+                with: Vec::new(),
+                pieces: pieces(draft, unsure)?,
+            });
+        }
+        Ok(draws)
+    }
+}
+
+/// What of the left-over can still be shot: all but what cannot be drawn.
+fn drawable(cup: &PotCup, sequence: &Sequence) -> Mass {
+    let stays = undrawn(cup.vessel.film, cup.vessel.heel);
+    let rest = sequence.left + sequence.film - stays;
+    if rest > Mass::default() { rest } else { Mass::default() }
+}
+
+fn pieces<'a>(
+    draft: &DrawDraft<'a>,
+    unsure: Option<MassDensity>,
+) -> Result<Vec<PieceLayout<'a>>, PotError> {
+    let &DrawDraft { of, layer, shots, .. } = draft;
+    let mold = of.batch.mold;
+    let melt = layer.recipe.melt_in(mold);
+    let mut pieces = Vec::with_capacity(mold.cavities.len());
+    for (cavities, &ordered) in mold.cavities.iter().zip(&of.batch.ordered) {
+        let volume = cavities.volume.value;
+        pieces.push(PieceLayout {
+            cavities,
+            ordered: draft.of_order(ordered),
+            made: shots.saturating_mul(cavities.count),
+            weighs: layer.mass.piece(volume),
+            unsure: doubt::piece(&cavities.volume, layer.share, &melt, unsure, layer.mass.feed),
+            range: melt.piece_range(volume * layer.share)?,
+        });
+    }
+    Ok(pieces)
+}
+
+impl DrawDraft<'_> {
+    /// What of `ordered` pieces its shots are for: by its part of the batch's shots, so that each draw has its
+    /// part of the spares, and rounded so that the draws add up to the order.
+    fn of_order(&self, ordered: u32) -> u32 {
+        let up_to = |shots: u32| {
+            let ordered = u64::from(ordered).saturating_mul(u64::from(shots));
+            ordered.checked_div(u64::from(self.of.shots)).unwrap_or(0)
+        };
+        let through = up_to(self.before.saturating_add(self.shots));
+        u32::try_from(through.saturating_sub(up_to(self.before))).unwrap_or(u32::MAX)
+    }
+}

@@ -1,0 +1,149 @@
+//! Pots, the work and the shelf, in words.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::letter;
+use crate::plan::layout::{
+    DrawLayout, FromShelf, PieceLayout, PotLayout, ShelfLayout, StageLayout, WorkLayout,
+};
+use crate::plan::pot::Workshop;
+use crate::plan::{
+    self, Draw, MaterialMass, Off, OnShelf, Pieces, Pot, ShelfPart, Stage, Work, WorkFrom, flakes,
+    process,
+};
+use crate::quantity::{Mass, Ratio};
+use crate::show::{Shown, text};
+
+impl Workshop<'_> {
+    pub(super) fn tell_pot(&self, place: usize, pot: &PotLayout<'_>) -> Pot {
+        let book = self.book;
+        let degas = pot.stages.first().and_then(|first| {
+            process::degas(book, &pot.cup, &self.cups, first.held / first.recipe.liquid)
+        });
+        Pot {
+            pot: letter(place),
+            cup: text::cup(pot.cup.cup.capacity, pot.cup.cup.mark, book.system),
+            degas,
+            from_shelf: pot.from_shelf.takes().map(|from| self.tell_from_shelf(from)),
+            stages: pot.stages.iter().map(|stage| self.tell_stage(stage)).collect(),
+            heats: pot.heats.clone(),
+            lost: text::mass(pot.lost),
+            left_over: text::mass(pot.left),
+            sprues: text::mass(pot.sprues),
+        }
+    }
+
+    fn tell_from_shelf(&self, from: &FromShelf<'_>) -> plan::FromShelf {
+        let readability = self.book.tools.balance().map(|balance| balance.readability);
+        let parts = from.parts.iter().map(|&(left_over, mass)| ShelfPart {
+            name: left_over.name.clone(),
+            mass: Shown::new(mass, text::balance(mass, readability)),
+            heats: left_over.heats,
+            spent: left_over.spent.map(text::minutes),
+        });
+        let brings = from.brings.iter().map(|&(material, mass)| MaterialMass {
+            material: material.name.clone(),
+            mass: text::mass(mass),
+        });
+        let off = from.off.iter().map(|&(material, off)| Off {
+            material: material.name.clone(),
+            off: Shown::new(off, text::signed_percent(off)),
+        });
+        plan::FromShelf {
+            left_overs: parts.collect(),
+            brings: brings.collect(),
+            off: off.collect(),
+            heats: from.heats,
+        }
+    }
+
+    fn tell_stage(&self, stage: &StageLayout<'_>) -> Stage {
+        let system = self.book.system;
+        let recipe = stage.recipe;
+        let weigh = stage.weigh.iter().map(|one| one.told(self.book, self.dosing, &self.names));
+        let at = |at| text::temperature(at, system);
+        Stage {
+            formulas: recipe.formulas.iter().map(|formula| formula.name.clone()).collect(),
+            weigh: weigh.collect(),
+            holds: text::mass(stage.held),
+            fills: text::volume(stage.held / recipe.liquid, system),
+            density: text::density(recipe.melt.cold),
+            density_uncertainty: stage.unsure.map(text::density),
+            solids: text::percent(Ratio::from(stage.solids)),
+            shoot_from: recipe.window.map(|window| at(window.low)),
+            shoot_to: recipe.window.map(|window| at(window.high)),
+            draws: stage.draws.iter().map(|draw| self.tell_draw(draw)).collect(),
+            heats: stage.heats,
+            heating: stage.heating.clone(),
+            sprues_back: text::mass(stage.returned),
+            carried: text::mass(stage.carried),
+        }
+    }
+
+    fn tell_draw(&self, draw: &DrawLayout<'_>) -> Draw {
+        let layer = draw.layer;
+        let pieces = draw.pieces.iter().map(|pieces| self.tell_pieces(draw, pieces));
+        Draw {
+            mold: draw.of.batch.mold.name.clone(),
+            share: text::percent(Ratio::from(layer.share)),
+            together_with: letters(&draw.with),
+            shots: draw.shots,
+            spare_shots: draw.spare_shots,
+            loads: draw.loads.loads,
+            shots_per_load: draw.loads.shots_per_load,
+            per_shot: text::mass(layer.mass.fill),
+            sprue: text::mass(layer.mass.sprue),
+            pieces: pieces.collect(),
+        }
+    }
+
+    fn tell_pieces(&self, draw: &DrawLayout<'_>, pieces: &PieceLayout<'_>) -> Pieces {
+        let recipe = &draw.layer.recipe.recipe;
+        Pieces {
+            shape: pieces.cavities.shape.clone(),
+            ordered: pieces.ordered,
+            made: pieces.made,
+            weighs: text::mass(pieces.weighs),
+            uncertainty: pieces.unsure.map(text::mass),
+            from: text::mass(*pieces.range.start()),
+            to: text::mass(*pieces.range.end()),
+            sinks_in: draw.layer.mass.sinks_in(),
+            flakes: flakes::in_piece(recipe, pieces.weighs, &self.book.materials),
+        }
+    }
+}
+
+fn letters(pots: &[usize]) -> Vec<String> {
+    pots.iter().copied().map(letter).collect()
+}
+
+pub(super) fn work(work: &WorkLayout<'_>) -> Work {
+    let from = work.from.iter().map(|from| WorkFrom {
+        pot: letter(from.pot),
+        stage: u32::try_from(from.stage.saturating_add(1)).unwrap_or(u32::MAX),
+        heat: from.heated,
+    });
+    Work {
+        mold: work.of.batch.mold.name.clone(),
+        shots: work.shots,
+        from: from.collect(),
+        heating: work.heating.clone(),
+    }
+}
+
+pub(super) fn shelf(one: &ShelfLayout<'_>) -> OnShelf {
+    let left_over = one.left_over;
+    let had = left_over.mix.mass();
+    let stays = if one.used < had { had - one.used } else { Mass::default() };
+    OnShelf {
+        name: left_over.name.clone(),
+        made: left_over.made.clone(),
+        had: text::mass(had),
+        used: text::mass(one.used),
+        stays: text::mass(stays),
+        pots: letters(&one.pots),
+        #[cfg(feature = "document")]
+        ext: left_over.ext.clone(),
+    }
+}
