@@ -7,6 +7,7 @@
 //!
 //! - [Recipes](docs::recipes): common jobs, each with a tested example
 //! - [Fields](docs::fields) of a book, an order list and the actuals of a day
+//! - [Calculations](docs::calculations) on plain numbers: parameters, units, ranges, defaults
 //! - [Limits](docs::limits), [design](docs::design), [comparison](docs::compare) with other ways to get the numbers
 //!
 //! # Three programs
@@ -30,9 +31,9 @@
 //! # #[cfg(feature = "document")] {
 //! let answer = pourwright::request::answer_text(r#"{
 //!     "calculate": "salt",
-//!     "base": "1 cup", "base_density": "1.03 g/mL",
+//!     "base_volume": "1 cup", "base_density": "1.03 g/mL",
 //!     "salt": { "kind": "salt", "like": "sodium-chloride" },
-//!     "loading": { "density": "1.12 g/mL" }
+//!     "loading": { "finished_density": "1.12 g/mL" }
 //! }"#);
 //! assert!(answer.contains(r#""mass":{"text":"44.1 g""#));
 //! # }
@@ -76,6 +77,8 @@
 //! | feature | default | adds | needs |
 //! | --- | --- | --- | --- |
 //! | `document` | yes | books, orders, plans and requests as JSON | `serde`, `serde_json` |
+//! | `table` | yes | the calculations by name and on plain numbers, for doors to other languages | |
+//! | `table-texts` | yes | their texts and examples | `table` |
 //! | `schema` | no | JSON Schemas of the documents | `document`, `schemars` |
 //! | `solver` | no | leftovers in plans, and the request `leftovers` | `std`, `microlp` |
 //!
@@ -97,6 +100,7 @@
 //! | [`book`], [`plan`], [`record`] | a shop's book ready for planning; the day's pots, steps and sheet; what was really made |
 //! | [`document`], [`json`] | books, orders and plans as JSON |
 //! | [`request`] | every calculation as one request and one answer |
+//! | [`table`] | every scalar calculation by name, and on plain numbers |
 //! | [`fault`], [`caution`], [`parameter`], [`show`] | what all doors share: faults, cautions, parameter texts, quantities as shown |
 
 #![no_std]
@@ -154,6 +158,8 @@ pub mod schema;
 pub mod shot;
 pub mod show;
 pub mod softener;
+#[cfg(feature = "table")]
+pub mod table;
 pub mod uncertainty;
 pub mod water;
 

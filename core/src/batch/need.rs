@@ -1,7 +1,7 @@
 //! Shots to the mass that must be in the pot.
 
-use super::{BatchError, Loads, not_negative, positive, within};
-use crate::check::is_share;
+use super::{BatchError, Loads};
+use crate::parameter::{Check, Parameter, Relation};
 use crate::quantity::{Mass, Ratio};
 
 /// A run of shots from one pot, with what is lost and what goes back.
@@ -82,16 +82,21 @@ impl Run {
     }
 
     fn check(&self) -> Result<(), BatchError> {
-        if self.shots == 0 {
-            return Err(BatchError::NoPieces);
-        }
-        positive(self.fill.value, "the mass of a shot")?;
-        not_negative(self.sprue.value, "the mass of the sprue")?;
-        within(self.sprue <= self.fill, "the mass of the sprue", "at most that of the shot")?;
-        within(is_share(self.returned.value), "the share of sprues returned", "from 0 to 1")?;
-        not_negative(self.injector_keeps.value, "what the injector keeps")?;
-        not_negative(self.film.value, "the film on the pot's wall")?;
-        not_negative(self.heel.value, "the heel of the pot")
+        let mut check = Check::new();
+        check
+            .number(Parameter::Shots, f64::from(self.shots))
+            .number(Parameter::ShotMass, self.fill.value)
+            .number(Parameter::SprueMass, self.sprue.value)
+            .number(Parameter::Returned, self.returned.value)
+            .number(Parameter::ResidueMass, self.injector_keeps.value)
+            .number(Parameter::PotFilm, self.film.value)
+            .number(Parameter::PotHeel, self.heel.value)
+            .relation(
+                (Parameter::SprueMass, self.sprue.value),
+                Relation::AtMost,
+                (Parameter::ShotMass, self.fill.value),
+            );
+        Ok(check.finish()?)
     }
 }
 
@@ -139,12 +144,12 @@ mod tests {
     }
 
     #[rstest]
-    #[case(Run { shots: 0, ..run() }, "batch-no-pieces")]
-    #[case(Run { fill: g(0.0), ..run() }, "batch-not-positive")]
-    #[case(Run { sprue: g(50.0), ..run() }, "batch-number-out-of-range")]
-    #[case(Run { returned: Ratio::from(1.1), ..run() }, "batch-number-out-of-range")]
-    #[case(Run { film: g(f64::NAN), ..run() }, "batch-number-out-of-range")]
-    #[case(Run { heel: g(-1.0), ..run() }, "batch-number-out-of-range")]
+    #[case(Run { shots: 0, ..run() }, "out-of-range")]
+    #[case(Run { fill: g(0.0), ..run() }, "out-of-range")]
+    #[case(Run { sprue: g(50.0), ..run() }, "out-of-range")]
+    #[case(Run { returned: Ratio::from(1.1), ..run() }, "out-of-range")]
+    #[case(Run { film: g(f64::NAN), ..run() }, "not-finite")]
+    #[case(Run { heel: g(-1.0), ..run() }, "out-of-range")]
     fn refuses(#[case] run: Run, #[case] code: &str) {
         assert_eq!(run.need().unwrap_err().code(), code);
     }

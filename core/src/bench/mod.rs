@@ -23,11 +23,11 @@ mod tools;
 use alloc::vec;
 use alloc::vec::Vec;
 
-use crate::density::believed;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::words::words;
 use spoons::{Aim, BILLIONTH, Combination, Start, parts_per_billion};
-use tools::{positive, ratio_floor};
+use tools::ratio_floor;
 
 pub use error::{MeasureError, Shortfall};
 pub use formula::{FormulaDeviation, Portion, dose_deviation, formula_deviation};
@@ -179,14 +179,16 @@ struct Wanted {
 }
 
 impl Wanted {
-    fn new(mass: Mass, tolerance: Ratio) -> Result<Self, MeasureError> {
-        positive("the mass wanted", mass)?;
+    fn new(mass: Mass, material: &Manner, tolerance: Ratio) -> Result<Self, MeasureError> {
         let tolerance = tolerance.value;
-        if tolerance > 0.0 && tolerance < 1.0 {
-            Ok(Self { mass, tolerance })
-        } else {
-            Err(MeasureError::Tolerance { tolerance })
-        }
+        let mut check = Check::new();
+        check
+            .number(Parameter::MassToMeasure, mass.value)
+            .number(Parameter::Tolerance, tolerance)
+            .option(Parameter::AsMeasuredDensity, material.by_volume.map(|density| density.value))
+            .option(Parameter::DropMass, material.drop.map(|drop| drop.value));
+        check.finish()?;
+        Ok(Self { mass, tolerance })
     }
 
     fn measured(self, tool: Tool, steps: Vec<Step>, mass: Mass, acts: u32) -> Measure {
@@ -207,8 +209,7 @@ impl Bench {
     ///
     /// # Errors
     ///
-    /// [`MeasureError::OutOfRange`] for a mass, density or drop that is not positive, finite and
-    /// of a believable size; [`MeasureError::Tolerance`] outside 0 to 100 %;
+    /// A mass, density, drop or tolerance out of its range;
     /// [`MeasureError::NoTool`] where nothing on the bench can measure the material;
     /// [`MeasureError::NotReached`] where no tool keeps the tolerance: it holds the nearest that
     /// each comes, and from what mass on it would do.
@@ -218,17 +219,14 @@ impl Bench {
         material: &Manner,
         tolerance: Ratio,
     ) -> Result<Choice, MeasureError> {
-        let wanted = Wanted::new(wanted, tolerance)?;
+        let wanted = Wanted::new(wanted, material, tolerance)?;
         let mut tried = Vec::with_capacity(4);
         tried.extend(self.balance().map(|balance| self.weigh(balance, wanted)));
         if let Some(density) = material.by_volume {
-            positive("the density as measured", density)?;
-            believed(density)?;
             tried.extend(self.fill(density, wanted));
             tried.extend(self.spoon(density, wanted));
         }
         if let Some(drop) = material.drop {
-            positive("the mass of a drop", drop)?;
             tried.extend(self.drop(drop, wanted));
         }
         choose(wanted, tried)

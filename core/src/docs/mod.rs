@@ -2,6 +2,7 @@
 //!
 //! - [`recipes`]: how to do common jobs, from one amount to a day's record
 //! - [`fields`]: every field of a book, an order list and the actuals of a day
+//! - [`calculations`]: every calculation on plain numbers, with parameters, units, ranges and defaults
 //! - [`limits`]: what the library assumes, and what it does not do
 //! - [`design`]: why the decisions are as they are
 //! - [`compare`]: next to spreadsheets, unit libraries and general solvers
@@ -12,6 +13,9 @@ pub mod recipes {}
 
 #[doc = include_str!("../../schema/FIELDS.md")]
 pub mod fields {}
+
+#[doc = include_str!("../../CALCULATIONS.md")]
+pub mod calculations {}
 
 #[doc = include_str!("limits.md")]
 pub mod limits {}

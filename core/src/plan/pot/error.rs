@@ -8,11 +8,11 @@ use crate::batch::BatchError;
 use crate::bench::MeasureError;
 use crate::fault::Diagnose;
 use crate::mix::MixError;
+use crate::parameter::ParameterErrors;
 use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
 use crate::quantity::Mass;
-use crate::shot::ShotError;
 use crate::show;
 
 /// Why a pot cannot be made.
@@ -46,7 +46,7 @@ pub(in crate::plan) enum PotError {
     #[error(transparent)]
     Batch(#[from] BatchError),
     #[error(transparent)]
-    Shot(#[from] ShotError),
+    Shot(#[from] ParameterErrors),
     #[error(transparent)]
     Mix(#[from] MixError),
     #[error(transparent)]
