@@ -12,30 +12,31 @@
 //!
 //! # Three programs
 //!
-//! A number, with typed quantities: the grams in a quarter cup of fine salt.
+//! A number, with typed quantities: the salt that brings a cup of base to 1.12 g/mL.
 //!
 //! ```
-//! use pourwright::quantity::{Amount, Mass, MassDensity, System, Volume};
+//! use pourwright::quantity::{Amount, Mass, MassDensity, System::UsCustomary, Volume};
+//! use pourwright::salt::{Salt, SaltLoading, Unsalted};
 //! use pourwright::uom::si::mass::gram;
 //!
-//! let volume: Volume = Amount::parse("1/4 cup")?.to(System::UsCustomary)?;
-//! let as_scooped: MassDensity = Amount::parse("1.22 g/mL")?.to(System::UsCustomary)?;
-//! let salt: Mass = as_scooped * volume;
-//! assert!((salt.get::<gram>() - 72.16).abs() < 0.01);
-//! # Ok::<(), pourwright::quantity::AmountError>(())
+//! let base: Volume = Amount::parse("1 cup")?.to(UsCustomary)?;
+//! let density = |text| -> Result<MassDensity, _> { Amount::parse(text)?.to(UsCustomary) };
+//! let mix = Unsalted::of_base(base, density("1.03 g/mL")?, Salt::of_density(density("2.165 g/mL")?)?);
+//! let salt: Mass = mix.salt_mass(SaltLoading::FinishedDensity(density("1.12 g/mL")?))?;
+//! assert_eq!(format!("{:.1} g", salt.get::<gram>()), "44.1 g");
+//! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 //!
-//! A request, which is what every door speaks: the salt that brings a cup of base to 1.12 g/mL.
+//! A request, which is what every door speaks: the grams of a quarter cup of fine salt.
 //!
 //! ```
 //! # #[cfg(feature = "document")] {
 //! let answer = pourwright::request::answer_text(r#"{
-//!     "calculate": "salt",
-//!     "base_volume": "1 cup", "base_density": "1.03 g/mL",
-//!     "salt": { "kind": "salt", "like": "sodium-chloride" },
-//!     "loading": { "finished_density": "1.12 g/mL" }
+//!     "calculate": "dose",
+//!     "material": { "kind": "salt", "as_scooped": "1.22 g/mL" },
+//!     "amount": "1/4 cup"
 //! }"#);
-//! assert!(answer.contains(r#""mass":{"text":"44.1 g""#));
+//! assert!(answer.contains(r#""mass":{"text":"72.2 g""#), "{answer}");
 //! # }
 //! ```
 //!
