@@ -95,7 +95,7 @@ struct Cases<'t> {
 impl Cases<'_> {
     fn write(&mut self) {
         let calculation = self.calculation;
-        let (name, example) = (calculation.name, calculation.example());
+        let (name, example) = (calculation.name, crate::text::example(calculation));
         writeln!(self.text, "static void of_{name}(void)\n{{").unwrap();
         for (field, argument) in calculation.parameters.iter().zip(&example.arguments) {
             if let Argument::Numbers(numbers) = argument {
@@ -308,7 +308,7 @@ fn bounds(parameter: Parameter) -> Vec<String> {
 
 /// Two rows: the example, and the same with NaN in the place of its first number.
 fn columns(text: &mut String, calculation: &Calculation) {
-    let (name, example) = (calculation.name, calculation.example());
+    let (name, example) = (calculation.name, crate::text::example(calculation));
     let count = calculation.results.len();
     writeln!(text, "static void columns_of_{name}(void)\n{{").unwrap();
     writeln!(text, "    pour_{name}_columns columns = {{0}};").unwrap();

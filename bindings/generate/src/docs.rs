@@ -71,7 +71,7 @@ fn section(text: &mut String, calculation: &Calculation) {
         )
         .unwrap();
     }
-    let example = calculation.example();
+    let example = crate::text::example(calculation);
     let arguments = calculation.parameters.iter().zip(&example.arguments);
     let arguments: Vec<String> = arguments
         .filter(|(_, argument)| **argument != Argument::Omitted)
@@ -212,7 +212,7 @@ struct Shown {
 
 impl Entry {
     fn of(calculation: &'static Calculation) -> Self {
-        let example = calculation.example();
+        let example = crate::text::example(calculation);
         Self {
             name: calculation.name,
             summary: calculation.summary(),

@@ -208,7 +208,7 @@ fn shown_argument(field: &ParameterField, argument: &Argument<'_>) -> Option<Str
 
 /// The example of a calculation as a doctest.
 fn doctest(text: &mut String, calculation: &Calculation) {
-    let example = calculation.example();
+    let example = crate::text::example(calculation);
     let arguments =
         calculation.parameters.iter().zip(&example.arguments).filter_map(|(field, argument)| {
             let shown = shown_argument(field, argument)?;

@@ -7,8 +7,8 @@ use serde_json::Value;
 
 use super::costing::CostingEntry;
 use super::process::{
-    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry,
-    ToolUncertaintyEntry, VacuumEntry,
+    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry,
+    OvenEntry, ToolUncertaintyEntry, VacuumEntry,
 };
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
@@ -17,10 +17,10 @@ use crate::formula::Overlap;
 use crate::json::entry::entry;
 use crate::json::named::Named;
 use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
-use crate::material::Kind;
+use crate::material::{Adding, Kind};
 use crate::quantity::{
-    Amount, Length, Mass, MassDensity, MolarEnergy, Pressure, SpecificHeatCapacity, System,
-    TemperatureCoefficient, ThermodynamicTemperature, Volume,
+    Amount, DynamicViscosity, Length, Mass, MassDensity, MolarEnergy, Pressure,
+    SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
 
@@ -97,9 +97,18 @@ entry! {
             /// Thermal expansion by volume, per kelvin. Default: none, so that shots come out a little heavy, and
             /// results say so. Example: `"6.5e-4 1/K"`.
             expansion: Sourced<TemperatureCoefficient>,
-            /// Specific heat. Default: that of the rest of the pot; required of the plastisol that the oven was timed
-            /// with. Example: `"1.9 J/(g.K)"`.
+            /// Specific heat; with `specific_heat_rise`, that at 25 °C. Default: that of the rest of the pot; required
+            /// of the plastisol that the oven was timed with. Example: `"1.9 J/(g.K)"`.
             specific_heat: Sourced<SpecificHeatCapacity>,
+            /// Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example:
+            /// `"0.0012 1/K"`.
+            specific_heat_rise: Sourced<TemperatureCoefficient>,
+            /// Of a plastisol: lowest and highest viscosity at shot temperature; how fast salt settles needs it.
+            /// Default: not known. Example: `["0.3 Pa.s", "3 Pa.s"]`.
+            viscosity: (Written<DynamicViscosity>, Written<DynamicViscosity>),
+            /// Of a salt: the opening of a sieve that its grains just pass; how fast it settles needs it. Default: not
+            /// known. Example: `"0.3 mm"`.
+            grain: Sourced<Length>,
             /// Lowest and highest temperature at which it is shot. Default: not known; shots are then calculated at 20
             /// °C, and results say so. Example: `["325 °F", "350 °F"]`.
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
@@ -116,6 +125,9 @@ entry! {
             thickness: Written<Length>,
             /// Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`.
             price: PriceText,
+            /// When it goes into the pot: `"cold"`, before the pot is heated, or `"hot"`, after it. Default: by kind
+            /// (common practice, no source), salt, flake and scent hot, all else cold. Example: `"hot"`.
+            add: Adding,
             /// Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`.
             tolerance: Percent,
             /// Its full name. Default: none. Example: `"clear plastisol, medium"`.
@@ -267,6 +279,16 @@ entry! {
             body: BodyEntry,
             /// Hook and weight on a piece. Default: none.
             hook: HookEntry,
+            /// Number of such molds, shot in turn. Default: 1. Example: `2`.
+            count: u32,
+            /// Time from the shot until the piece can be taken out, as the shop has seen it. Default: from `cooling`.
+            /// Example: `"4 min"`.
+            sets: Written<Time>,
+            /// Time at hand for a shot: fill, shoot, top off, take out. Default: `per_shot` of the costing. Example:
+            /// `"40 s"`.
+            per_shot: Written<Time>,
+            /// How a shot cools in it, if `sets` is not stated. Default: not known.
+            cooling: MoldCoolingEntry,
             /// Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`.
             notes: String,
         }
@@ -427,8 +449,9 @@ entry! {
             film: Written<Mass>,
             /// Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`.
             heel: Written<Mass>,
-            /// Volume up to its brim, above its highest mark; how full it may be under vacuum needs it. Default: not
-            /// known. Example: `"590 mL"`.
+            /// Volume up to its brim, above its highest mark; how full it may be under vacuum needs it, and a hot mix
+            /// fills at most 95 % of it. Default: not known; for a hot mix, a fifth more than `holds`. Example:
+            /// `"590 mL"`.
             brim: Written<Volume>,
             /// Mass of the empty cup. State it for all cups and timings or for none. Default: its own heat is part of
             /// the oven's timings. Example: `"180 g"`.

@@ -11,9 +11,10 @@ use crate::flake::Cut;
 use crate::json::entry::entry;
 use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
 use crate::quantity::{
-    Amount, Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity,
-    ThermodynamicTemperature, Time, Volume,
+    Amount, Length, Mass, MassDensity, Power, Pressure, Ratio, SpecificHeatCapacity,
+    TemperatureInterval, ThermodynamicTemperature, Time, Volume,
 };
+use crate::words::words;
 
 entry! {
     /// The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure.
@@ -61,24 +62,114 @@ entry! {
 }
 
 entry! {
-    /// The oven, by the shop's own timings at one setting. Pots are then heated at that setting.
+    /// The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by its
+    /// rated power.
     pub struct OvenEntry {
-        required {
-            /// Heatings that were timed; at least one.
-            timings: Vec<TimingEntry>,
-        }
+        required {}
         optional {
+            /// Heatings that were timed. Default: none; required without `power`.
+            timings: Vec<TimingEntry>,
+            /// The rated power: the output at full power, 50 W to 10 kW. A first guess, not used once there are
+            /// timings. Default: not known. Example: `"900 W"`.
+            power: Written<Power>,
             /// The plastisol that was timed. Default: `default_base`. Example: `"clear-base"`.
             of: Name,
-            /// The setting, as a share of full power. Default: that of the timings. Example: `"100 %"`.
+            /// The setting, as a share of full power. Default: that of the timings, else 100 %. Example: `"100 %"`.
             setting: Percent,
-            /// Temperature of a pot when it goes back to be reheated, additions stirred in. Default: not known; reheats
-            /// have no times. Example: `"240 °F"`.
+            /// Temperature of a pot when it goes back to be reheated, additions stirred in. Default: the bottom of its
+            /// window if nothing is added, else not known. Example: `"240 °F"`.
             reheat_from: Written<ThermodynamicTemperature>,
-            /// How long a pot stays hot after one heat, from the last burst to the last shot. Default: not known; the
-            /// heat used is not shown. Example: `"8 min"`.
+            /// How long a pot stays hot after one heat, from the last burst to the last shot. Default: from `cools`.
+            /// Example: `"8 min"`.
             hot_for: Written<Time>,
+            /// A pot that was watched to cool. Default: not known.
+            cools: CoolsEntry,
+            /// Temperature of the room that pots cool in. Default: 20 °C. Example: `"72 °F"`.
+            room: Written<ThermodynamicTemperature>,
+            /// How far the thermometer may be off. Default: 2 K. Example: `"1 K"`.
+            thermometer: Written<TemperatureInterval>,
+            /// Shortest burst that can be set; the others are multiples of it. Default: 5 s. Example: `"10 s"`.
+            step: Written<Time>,
+            /// Longest burst without a stir. Default: 120 s. Example: `"90 s"`.
+            longest: Written<Time>,
+            /// Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power
+            /// without turns. Default: 30 s. Example: `"22 s"`.
+            turn: Written<Time>,
         }
+    }
+}
+
+entry! {
+    /// A pot that was watched to cool on the bench, stirred before each reading, from the second minute on.
+    pub struct CoolsEntry {
+        required {
+            /// How much was in it: a mass, or a volume cold and liquid. Example: `"2 cup"`.
+            mix: Amount,
+            /// The first reading. Example: `"340 °F"`.
+            from: Written<ThermodynamicTemperature>,
+            /// The second reading. Example: `"320 °F"`.
+            to: Written<ThermodynamicTemperature>,
+            /// The time between them. Example: `"150 s"`.
+            time: Written<Time>,
+        }
+        optional {
+            /// Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
+            room: Written<ThermodynamicTemperature>,
+        }
+    }
+}
+
+entry! {
+    /// How a shot cools in its mold, for the time that it sets.
+    pub struct MoldCoolingEntry {
+        required {}
+        optional {
+            /// The material of the mold; give a plaster or silicone mold its `sets`. Default: `"metal"`. Example:
+            /// `"metal"`.
+            of: MoldMaterial,
+            /// The thickest part of a piece. Default: its `body`.
+            section: SectionEntry,
+            /// Temperature of the mold when it is shot. Default: 30 °C (common practice, no source). Example:
+            /// `"90 °F"`.
+            at: Written<ThermodynamicTemperature>,
+            /// Temperature at the center of a piece when it is taken out. Default: 50 °C (common practice, no source).
+            /// Example: `"120 °F"`.
+            take_out: Written<ThermodynamicTemperature>,
+            /// Mass of the mold. Default: so heavy that a shot does not warm it. Example: `"1.2 kg"`.
+            mass: Written<Mass>,
+            /// Specific heat of the mold. Default: 0.897 J/(g.K), aluminum. Example: `"0.897 J/(g.K)"`.
+            specific_heat: Written<SpecificHeatCapacity>,
+        }
+    }
+}
+
+entry! {
+    /// The thickest part of a piece: a `rod`, a `plate` or a `ball`.
+    pub struct SectionEntry {
+        required {}
+        optional {
+            /// Longer than thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
+            /// `"9.6 mm"`.
+            rod: Written<Length>,
+            /// Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm. Default: none; required without the
+            /// others. Example: `"4 mm"`.
+            plate: Written<Length>,
+            /// As long as thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
+            /// `"16 mm"`.
+            ball: Written<Length>,
+        }
+    }
+}
+
+words! {
+    /// The material of a mold.
+    pub enum MoldMaterial {
+        /// Metal: its surface keeps its temperature.
+        Metal = "metal",
+        /// Plaster, or stone.
+        Plaster = "plaster",
+        /// Silicone, or another rubber.
+        Silicone = "silicone",
     }
 }
 

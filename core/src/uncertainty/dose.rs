@@ -11,6 +11,7 @@ use super::estimate::Effects;
 use super::origin::Origin;
 use super::{Estimate, Input, Taken, ToolUncertainty, UncertaintyError, by_difference};
 use crate::check::is_positive;
+use crate::formula::WrittenIn;
 use crate::material::{Drop, Material, Property, pharmacy_drop};
 use crate::quantity::{Mass, MassDensity, Measurable, Measured, Ratio};
 
@@ -21,20 +22,8 @@ pub struct Dosed<'a> {
     pub material: &'a Material,
     /// How it is taken; what is taken adds up.
     pub taken: &'a [Taken<'a>],
-    /// The share of that in the mix: 1, or less if it went into an earlier stage that was shot from.
+    /// What of that is in the mix: 1, or less of what went into an earlier stage that was shot from.
     pub share: f64,
-}
-
-/// The measure of a formula's dose.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[non_exhaustive]
-pub enum WrittenIn {
-    /// A mass, or a share by mass.
-    Mass,
-    /// A volume: spoons and cups.
-    Volume,
-    /// Drops.
-    Drops,
 }
 
 const PURPOSE: &str = "telling how sure a dose is";
@@ -67,7 +56,7 @@ pub fn dose_ratio(
     Ok(Effects::of(&model.inputs, &|x| Ok(mass(&dose, x) / mass(&base, x)))?.estimate())
 }
 
-/// The amount taken over the amount that the formula asks for in `written`: 1 but for errors. What both rest on
+/// What is taken over what the formula asks for, 1 but for errors, where it asks in `written`. What both rest on
 /// cancels: as many drops as a formula counts are right whatever a drop weighs, and a spoon of flake is a spoon
 /// whatever its bulk density; weighed instead, the drop's mass and the bulk density count in full.
 ///
@@ -81,14 +70,28 @@ pub fn dose_as_written(
     Ok(as_written(dosed, written, tools)?.estimate())
 }
 
-/// The uncertainty of [`dose_as_written`], and what adds most to it.
+/// How unsure a dose is as it is written.
+pub(crate) struct DoubtAsWritten<'a> {
+    /// The uncertainty of [`dose_as_written`].
+    pub(crate) uncertainty: Ratio,
+    /// What adds most to it.
+    pub(crate) main_source: Option<Origin<'a>>,
+    /// Whether it rests on a number of whose uncertainty nothing is known: it is then larger.
+    pub(crate) is_open: bool,
+}
+
+/// The uncertainty of [`dose_as_written`], and what it comes from.
 pub(crate) fn doubt_as_written<'a>(
     dosed: &Dosed<'a>,
     written: WrittenIn,
     tools: &ToolUncertainty,
-) -> Result<(Ratio, Option<Origin<'a>>), UncertaintyError> {
+) -> Result<DoubtAsWritten<'a>, UncertaintyError> {
     let effects = as_written(dosed, written, tools)?;
-    Ok((Ratio::from(effects.uncertainty), effects.main_source().copied()))
+    Ok(DoubtAsWritten {
+        uncertainty: Ratio::from(effects.uncertainty),
+        main_source: effects.main_source().copied(),
+        is_open: effects.is_open(),
+    })
 }
 
 fn as_written<'a>(
@@ -216,7 +219,7 @@ impl<'a, 't> Model<'a, 't> {
         self.push(Input::from_source(Ratio::from(1.0), Some(uncertainty), source))
     }
 
-    /// Scatter of n times together: √n of one.
+    /// What n times scatter by together: √n of one.
     fn scatter(&mut self, once: Ratio, times: f64, source: Origin<'a>) -> usize {
         let together = once * libm::sqrt(times);
         self.push(Input::from_source(Ratio::from(0.0), Some(together), source))
