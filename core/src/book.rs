@@ -143,7 +143,7 @@ impl PieceBody {
     /// # Errors
     /// Those of [`Body::with_drop`].
     pub fn of(&self, volume: Volume, hook: Hook, water: &Water) -> Result<Body, SinkError> {
-        let body = Body { volume, hook, shape: self.shape, own_drag: None };
+        let body = Body::new(volume, self.shape).with_hook(hook);
         match &self.drop {
             None => Ok(body),
             Some(seen) => {

@@ -40,7 +40,7 @@ impl Caution {
         }
     }
 
-    /// What to say.
+    /// The sentence to show.
     #[must_use]
     pub const fn sentence(self) -> &'static str {
         match self {

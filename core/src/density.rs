@@ -4,16 +4,33 @@
 //! volume. Fine salt is about 1.2 g/mL in the spoon and 2.17 g/mL in the mix: taking one for the other is an
 //! error of nearly a half, so neither converts to the other.
 
+use core::fmt;
+
 use crate::parameter::{Parameter, ParameterError};
 use crate::quantity::{Mass, MassDensity, Volume};
+use crate::show::legible::{InBenchUnits, plain};
 
 /// Mass per volume that the material itself displaces in a mix, air left out.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+#[derive(Clone, Copy, PartialEq, PartialOrd)]
 pub struct TrueDensity(MassDensity);
 
 /// Mass per volume as a spoon or cup holds it, level and not tapped, air between the grains included.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+#[derive(Clone, Copy, PartialEq, PartialOrd)]
 pub struct ScoopedDensity(MassDensity);
+
+impl fmt::Debug for TrueDensity {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_tuple("TrueDensity").field(&InBenchUnits(&self.0)).finish()
+    }
+}
+
+impl fmt::Debug for ScoopedDensity {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_tuple("ScoopedDensity").field(&InBenchUnits(&self.0)).finish()
+    }
+}
+
+plain! { TrueDensity, ScoopedDensity }
 
 impl TrueDensity {
     /// The true density `density`.

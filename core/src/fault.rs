@@ -1,4 +1,4 @@
-//! What is wrong, where, and what would do: the one shape of an error in every door.
+//! Faults: what is wrong, where, and what would fix it. One shape at every door.
 
 use alloc::borrow::Cow;
 use alloc::string::{String, ToString};
@@ -9,13 +9,13 @@ use crate::parameter::{Parameter, ParameterError};
 
 /// An error that can be reported as a [`Fault`].
 ///
-/// Every error enum of the library implements it, so that a code and a way out stand
-/// beside each message.
+/// Every error enum of the library implements it, so that each message has
+/// a code and a way out.
 pub trait Diagnose: core::error::Error {
     /// Stable code in kebab case, unique over the whole library, e.g. `"salt-out-of-reach"`.
     fn code(&self) -> &'static str;
 
-    /// What would do instead, as a full sentence for the person at the bench.
+    /// What would fix it, as a full sentence for the person at the bench.
     fn help(&self) -> Cow<'static, str>;
 
     /// All parameters that are wrong by themselves, where the error is about such.
@@ -38,9 +38,9 @@ pub struct Fault {
     pub code: Cow<'static, str>,
     /// Where it is: a JSON Pointer (RFC 6901) into the document, empty for the whole input.
     pub path: String,
-    /// What was found.
+    /// The finding.
     pub message: String,
-    /// What would do.
+    /// What would fix it.
     pub help: String,
 }
 
@@ -93,7 +93,7 @@ impl Faults {
         Some(Self { first, rest: found.collect() })
     }
 
-    /// What was read, or all faults that were `found` on the way.
+    /// The value read, or all faults that were `found` on the way.
     #[cfg(feature = "document")]
     pub(crate) fn or<T>(found: Vec<Fault>, read: Option<T>) -> Result<T, Self> {
         match read {
@@ -102,7 +102,7 @@ impl Faults {
         }
     }
 
-    /// Why nothing was read. That no fault says why would be a gap in the library, told all the same.
+    /// Why nothing was read. A missing reason would be a gap in the library; it is reported all the same.
     #[cfg(feature = "document")]
     fn why(found: Vec<Fault>) -> Self {
         Self::from_vec(found).unwrap_or_else(|| {
@@ -115,7 +115,7 @@ impl Faults {
         })
     }
 
-    /// The same, where the document that they are of stands at `parent` in another.
+    /// The same faults, of a document that is at `parent` in another.
     #[cfg(feature = "document")]
     pub(crate) fn below(mut self, parent: &str) -> Self {
         for fault in core::iter::once(&mut self.first).chain(&mut self.rest) {

@@ -1,6 +1,108 @@
-//! Recipe-formula maths for workshops that pour soft plastic in small batches.
+//! Batch math for workshops that pour soft-plastic fishing lures to order, to put inside the order sheet, the stock program
+//! or the web page that the shop already has.
 //!
-//! Data flow one way through the modules: text → amount → mass → mix → calculation → plan → sheet.
+//! An order says shape, color, how many. From the shop's own book (materials, formulas, molds, tools) this crate calculates
+//! how much plastisol to measure for so many pieces, every additive for that amount in the measures of the bench, what salt
+//! does to a piece, which pots to mix, and when to shoot what.
+//!
+//! - [Recipes](docs::recipes): common jobs, each with a tested example
+//! - [Fields](docs::fields) of a book, an order list and the actuals of a day
+//! - [Calculations](docs::calculations) on plain numbers: parameters, units, ranges, defaults
+//! - [Limits](docs::limits), [design](docs::design), [comparison](docs::compare) with other ways to get the numbers
+//!
+//! # Three programs
+//!
+//! A number, with typed quantities: the salt that brings a cup of base to 1.12 g/mL.
+//!
+//! ```
+//! use pourwright::quantity::{Amount, Mass, MassDensity, System::UsCustomary, Volume};
+//! use pourwright::salt::{Salt, SaltLoading, Unsalted};
+//! use pourwright::uom::si::mass::gram;
+//!
+//! let base: Volume = Amount::parse("1 cup")?.to(UsCustomary)?;
+//! let density = |text| -> Result<MassDensity, _> { Amount::parse(text)?.to(UsCustomary) };
+//! let mix = Unsalted::of_base(base, density("1.03 g/mL")?, Salt::of_density(density("2.165 g/mL")?)?);
+//! let salt: Mass = mix.salt_mass(SaltLoading::FinishedDensity(density("1.12 g/mL")?))?;
+//! assert_eq!(format!("{:.1} g", salt.get::<gram>()), "44.1 g");
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
+//!
+//! A request, which is what every door speaks: the grams of a quarter cup of fine salt.
+//!
+//! ```
+//! # #[cfg(feature = "document")] {
+//! let answer = pourwright::request::answer_text(r#"{
+//!     "calculate": "dose",
+//!     "material": { "kind": "salt", "as_scooped": "1.22 g/mL" },
+//!     "amount": "1/4 cup"
+//! }"#);
+//! assert!(answer.contains(r#""mass":{"text":"72.2 g""#), "{answer}");
+//! # }
+//! ```
+//!
+//! A day, from the texts of a book and an order list to the sheet for the bench.
+//!
+//! ```
+//! # #[cfg(feature = "document")] {
+//! use pourwright::document::LoadedBook;
+//!
+//! # let book = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo/book.json"));
+//! # let orders = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo/orders.json"));
+//! let book = LoadedBook::from_text(book)?;
+//! let plan = book.plan_text(orders)?;
+//! println!("{}", plan.sheet());
+//! # }
+//! # Ok::<(), pourwright::Faults>(())
+//! ```
+//!
+//! # What it supports
+//!
+//! - Amounts as people write them, in four measuring systems, exactly; what can be read two ways is refused with both readings
+//! - Doses by volume, mass, drops and per cent, of base or of the finished mix; formulas that combine
+//! - Shots, pieces, injector loads, rejects, losses, cup marks; pots that serve several products by adding only
+//! - Salt stated in any of seven ways, and by sink rate; softener between the shop's own measured points; flakes by count
+//! - Vacuum, heating times, heat budgets, sink rates; color differences and a first formula for a color
+//! - Costs, stock, leftovers, mispours, the day's record; calibration from weighings; uncertainty by source
+//! - Faults that come all together, each with a code, a place, and what would fix it
+//! - The same bits in Rust, C, C++, Python, JavaScript and the browser
+//!
+//! # What it does not
+//!
+//! - Take orders, keep stock over days, or know colors: it is the part that your program calls
+//! - State a safe limit that its inputs do not give: the supplier's safety data sheet comes first
+//! - Guess: what the book does not say stays unknown, and an answer that needs it names it
+//! - More in [limits](docs::limits)
+//!
+//! # Features
+//!
+//! | feature | default | adds | needs |
+//! | --- | --- | --- | --- |
+//! | `document` | yes | books, orders, plans and requests as JSON | `serde`, `serde_json` |
+//! | `table` | yes | the calculations by name and on plain numbers, for doors to other languages | |
+//! | `table-texts` | yes | their texts and examples | `table` |
+//! | `schema` | no | JSON Schemas of the documents | `document`, `schemars` |
+//! | `solver` | no | leftovers in plans, and the request `leftovers` | `std`, `microlp` |
+//!
+//! Without features, the crate has the typed calculations. It is `no_std` with `alloc`; only `solver` needs `std`.
+//!
+//! # Modules
+//!
+//! Data flow one way: text → amount → mass → mix → calculation → plan → sheet.
+//!
+//! | | |
+//! | --- | --- |
+//! | [`quantity`] | amounts, exact units, measuring systems, measured values; the `uom` types |
+//! | [`material`], [`price`], [`formula`], [`mix`], [`density`] | what is in a pot, and how much of it |
+//! | [`salt`], [`softener`], [`shot`], [`batch`], [`flake`], [`water`], [`calibrate`], [`cost`] | calculations |
+//! | [`process`] | air pressure, vacuum, heat, heat budgets, the sink rate of a piece |
+//! | [`color`] | CIE colors, their difference, a first formula |
+//! | [`uncertainty`] | how sure a result is, and which source makes it unsure |
+//! | [`mod@bench`] | a mass as the tools on the bench can measure it |
+//! | [`book`], [`plan`], [`record`] | a shop's book ready for planning; the day's pots, steps and sheet; what was really made |
+//! | [`document`], [`json`] | books, orders and plans as JSON |
+//! | [`request`] | every calculation as one request and one answer |
+//! | [`table`] | every scalar calculation by name, and on plain numbers |
+//! | [`fault`], [`caution`], [`parameter`], [`show`] | what all doors share: faults, cautions, parameter texts, quantities as shown |
 
 #![no_std]
 #![forbid(unsafe_code)]
@@ -11,7 +113,7 @@
     not(test),
     deny(
         clippy::unwrap_used,   // a missing value is an error with a name
-        clippy::expect_used,   // likewise
+        clippy::expect_used,   // the same
         clippy::indexing_slicing, // an index from input may be out of range: use get
         clippy::string_slice,  // a byte offset may fall inside a character
         clippy::panic,         // says itself
@@ -61,6 +163,9 @@ pub mod softener;
 pub mod table;
 pub mod uncertainty;
 pub mod water;
+
+#[cfg(any(doc, doctest))]
+pub mod docs;
 
 mod check;
 mod exact;

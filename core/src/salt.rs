@@ -29,11 +29,13 @@ use uom::si::thermodynamic_temperature::degree_celsius;
 
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
+use crate::mix::reference_temperature;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Problem, Relation};
 use crate::quantity::{
-    Mass, MassDensity, Ratio, TemperatureCoefficient, ThermodynamicTemperature, Volume,
+    Mass, MassDensity, Measurable, Ratio, TemperatureCoefficient, ThermodynamicTemperature, Volume,
 };
 use crate::shot::Melt;
+use crate::show::legible::{InBenchUnits, legible};
 use crate::show::{self, Figure};
 
 /// The most salt per base, by mass, whatever the limit on solids says: beyond it there is no mix to pour.
@@ -44,7 +46,7 @@ const MOST_PER_BASE: f64 = 10.0;
 const SLACK: f64 = 1e-12;
 
 /// A salt loading.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum SaltLoading {
     /// Volume of salt as scooped per volume of base (1/4 cup per cup is 0.25).
@@ -88,7 +90,7 @@ pub enum SaltForm {
 }
 
 /// The salt's properties.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Salt {
     /// Density of the grains.
     pub true_density: TrueDensity,
@@ -100,7 +102,7 @@ pub struct Salt {
 }
 
 /// The softener that goes in beside the salt, since salt makes a body harder.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct SaltSoftener {
     /// Mass of softener per mass of salt (k), zero or above.
     pub per_salt: Ratio,
@@ -111,7 +113,7 @@ pub struct SaltSoftener {
 }
 
 /// The cavity in which a piece is made.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct PieceCavity {
     /// Volume of the cavity that this mix fills.
     pub volume: Volume,
@@ -120,7 +122,7 @@ pub struct PieceCavity {
 }
 
 /// Hook and weight that a piece carries.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
+#[derive(Clone, Copy, PartialEq, Default)]
 pub struct Hook {
     /// Mass of all that is not the piece itself.
     pub mass: Mass,
@@ -129,7 +131,7 @@ pub struct Hook {
 }
 
 /// A mix before salt, with all that a conversion between the forms rests on.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Unsalted {
     /// Mass of base in the mix.
     pub base_mass: Mass,
@@ -312,6 +314,143 @@ impl SaltLoading {
             Self::FinishedDensity(x) | Self::SinkDensity(x) => show::density(x),
             Self::PieceMass(x) => show::mass(x),
         }
+    }
+}
+
+impl fmt::Debug for SaltLoading {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (name, quantity): (_, &dyn fmt::Debug) = match self {
+            Self::Scooped(x) => ("Scooped", &InBenchUnits(x)),
+            Self::PerVolume(x) => ("PerVolume", &InBenchUnits(x)),
+            Self::OfBase(x) => ("OfBase", &InBenchUnits(x)),
+            Self::OfFinished(x) => ("OfFinished", &InBenchUnits(x)),
+            Self::FinishedDensity(x) => ("FinishedDensity", &InBenchUnits(x)),
+            Self::PieceMass(x) => ("PieceMass", &InBenchUnits(x)),
+            Self::SinkDensity(x) => ("SinkDensity", &InBenchUnits(x)),
+        };
+        f.debug_tuple(name).field(quantity).finish()
+    }
+}
+
+legible! {
+    Salt { true_density, scooped_density, expansion }
+    SaltSoftener { per_salt, density, expansion }
+    PieceCavity { volume, feed }
+    Hook { mass, volume }
+    Unsalted {
+        base_mass, base_volume, mass, volume, hot_volume, shot_temperature, voids, salt, softener, most_solids, cavity,
+        hook,
+    }
+}
+
+impl Salt {
+    /// Salt whose grains have this density. Defaults: not measured by spoon; no thermal expansion.
+    ///
+    /// # Errors
+    /// As [`TrueDensity::new`].
+    pub fn of_density(density: MassDensity) -> Result<Self, ParameterError> {
+        let true_density = TrueDensity::new(density)?;
+        let expansion = TemperatureCoefficient::from_si(Parameter::SaltExpansion.default_si());
+        Ok(Self { true_density, scooped_density: None, expansion })
+    }
+
+    /// The same, measured by spoons that hold it at this density.
+    ///
+    /// # Errors
+    /// As [`ScoopedDensity::new`].
+    pub fn with_as_scooped(self, density: MassDensity) -> Result<Self, ParameterError> {
+        Ok(Self { scooped_density: Some(ScoopedDensity::new(density)?), ..self })
+    }
+
+    /// The same, with this thermal expansion by volume.
+    #[must_use]
+    pub fn with_expansion(self, expansion: TemperatureCoefficient) -> Self {
+        Self { expansion, ..self }
+    }
+}
+
+/// A mix is stated by its base, then by what differs from a mix of nothing else:
+///
+/// ```
+/// use pourwright::quantity::{Amount, MassDensity, System::UsCustomary, Volume};
+/// use pourwright::salt::{Salt, SaltLoading, Unsalted};
+///
+/// let base: Volume = Amount::parse("1 cup")?.to(UsCustomary)?;
+/// let density = |text| -> Result<MassDensity, _> { Amount::parse(text)?.to(UsCustomary) };
+/// let mix = Unsalted::of_base(base, density("1.03 g/mL")?, Salt::of_density(density("2.165 g/mL")?)?);
+/// let salt = mix.salt_mass(SaltLoading::FinishedDensity(density("1.12 g/mL")?))?;
+/// assert_eq!(format!("{:.1} g", salt.value * 1e3), "44.1 g");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+impl Unsalted {
+    /// A mix of nothing but `volume` of base, whose liquid has `density`, and `salt` to go in.
+    ///
+    /// Defaults: no voids; as dense once fused as liquid; no expansion up to the shot; no softener with the salt; at most
+    /// 30 % solids by volume (common practice, no source); no cavity; no hook.
+    #[must_use]
+    pub fn of_base(volume: Volume, density: MassDensity, salt: Salt) -> Self {
+        let mass = volume * density;
+        Self {
+            base_mass: mass,
+            base_volume: volume,
+            mass,
+            volume,
+            hot_volume: volume,
+            shot_temperature: reference_temperature(),
+            voids: Ratio::from(Parameter::Voids.default_si()),
+            salt,
+            softener: None,
+            most_solids: Ratio::from(Parameter::MostSolids.default_si()),
+            cavity: None,
+            hook: Hook::default(),
+        }
+    }
+
+    /// The same with additives: the mix has this mass and, fused at 20 °C, this volume. Its hot volume is then the same;
+    /// state it afterward.
+    #[must_use]
+    pub fn with_mix(self, mass: Mass, volume: Volume) -> Self {
+        Self { mass, volume, hot_volume: volume, ..self }
+    }
+
+    /// The same, with this volume at this shot temperature.
+    #[must_use]
+    pub fn with_hot_volume(
+        self,
+        volume: Volume,
+        shot_temperature: ThermodynamicTemperature,
+    ) -> Self {
+        Self { hot_volume: volume, shot_temperature, ..self }
+    }
+
+    /// The same, with this share of air in the finished volume.
+    #[must_use]
+    pub fn with_voids(self, voids: Ratio) -> Self {
+        Self { voids, ..self }
+    }
+
+    /// The same, with softener that goes in with the salt.
+    #[must_use]
+    pub fn with_softener(self, softener: SaltSoftener) -> Self {
+        Self { softener: Some(softener), ..self }
+    }
+
+    /// The same, with at most this share of solids by volume.
+    #[must_use]
+    pub fn with_most_solids(self, most_solids: Ratio) -> Self {
+        Self { most_solids, ..self }
+    }
+
+    /// The same, with the cavity that a piece is made in.
+    #[must_use]
+    pub fn with_cavity(self, cavity: PieceCavity) -> Self {
+        Self { cavity: Some(cavity), ..self }
+    }
+
+    /// The same, with hook and weight on a piece.
+    #[must_use]
+    pub fn with_hook(self, hook: Hook) -> Self {
+        Self { hook, ..self }
     }
 }
 

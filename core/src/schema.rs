@@ -9,10 +9,11 @@ use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema};
 
 use crate::document::{BookDocument, OrdersDocument, PlanDocument};
+use crate::record::ActualsDocument;
 use crate::request::{Answer, Request};
 
 /// The names of all schemas.
-pub const NAMES: [&str; 5] = ["book", "orders", "plan", "request", "answer"];
+pub const NAMES: [&str; 6] = ["book", "orders", "actuals", "plan", "request", "answer"];
 
 /// The schema named `name`; `None` for a name that is not in [`NAMES`].
 #[must_use]
@@ -20,6 +21,7 @@ pub fn schema(name: &str) -> Option<Schema> {
     match name {
         "book" => Some(of::<BookDocument>()),
         "orders" => Some(of::<OrdersDocument>()),
+        "actuals" => Some(of::<ActualsDocument>()),
         "plan" => Some(of::<PlanDocument>()),
         "request" => Some(of::<Request>()),
         "answer" => Some(of::<Answer>()),

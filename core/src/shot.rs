@@ -21,9 +21,10 @@ use core::ops::RangeInclusive;
 
 use crate::parameter::{Check, Parameter, ParameterErrors, Relation};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
+use crate::show::legible::legible;
 
 /// Cavities of one shape in a mold.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Cavity {
     /// Volume of one, above zero.
     pub volume: Volume,
@@ -32,7 +33,7 @@ pub struct Cavity {
 }
 
 /// A mix as it is shot and as it has cooled.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Melt {
     /// Density at shot temperature, without voids.
     pub hot: MassDensity,
@@ -43,7 +44,7 @@ pub struct Melt {
 }
 
 /// One shot: what is filled, and how it is fed.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Shot<'a> {
     /// The mold's cavities, by shape.
     pub cavities: &'a [Cavity],
@@ -60,7 +61,7 @@ pub struct Shot<'a> {
 }
 
 /// Masses of one shot.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct ShotMass {
     /// What the mold takes, topping included.
     pub fill: Mass,
@@ -76,7 +77,26 @@ pub struct ShotMass {
     pub per_cavity_volume: MassDensity,
 }
 
+legible! {
+    Cavity { volume, count }
+    Melt { hot, cold, voids }
+    Shot<'_> { cavities, share, sprue, topped, feed, melt }
+    ShotMass { fill, pieces, sprue, feed, missing, per_cavity_volume }
+}
+
 impl Melt {
+    /// A mix with these densities without voids, `hot` as it is shot and `cold` at 20 °C. Default: no voids.
+    #[must_use]
+    pub fn new(hot: MassDensity, cold: MassDensity) -> Self {
+        Self { hot, cold, voids: Ratio::from(Parameter::Voids.default_si()) }
+    }
+
+    /// The same, with this share of air in its volume.
+    #[must_use]
+    pub fn with_voids(self, voids: Ratio) -> Self {
+        Self { voids, ..self }
+    }
+
     /// Checks densities and voids, and that the mix shrinks as it cools.
     #[inline]
     pub(crate) fn check(&self, check: &mut Check) {
@@ -125,6 +145,60 @@ impl Melt {
     /// A number out of its range.
     pub fn piece_range(&self, volume: Volume) -> Result<RangeInclusive<Mass>, ParameterErrors> {
         Ok(self.piece(volume, Ratio::from(0.0))?..=self.piece(volume, Ratio::from(1.0))?)
+    }
+}
+
+/// A shot is stated by its cavities and the mix, then by what else it has:
+///
+/// ```
+/// use pourwright::quantity::{Amount, MassDensity, System::UsCustomary, Volume};
+/// use pourwright::shot::{Cavity, Melt, Shot};
+///
+/// let volume = |text| -> Result<Volume, _> { Amount::parse(text)?.to(UsCustomary) };
+/// let density = |text| -> Result<MassDensity, _> { Amount::parse(text)?.to(UsCustomary) };
+/// let melt = Melt::new(density("0.94 g/mL")?, density("1.05 g/mL")?);
+/// let cavities = [Cavity { volume: volume("9.5 mL")?, count: 4 }];
+/// let shot = Shot::new(&cavities, melt).with_sprue(volume("6 mL")?).masses()?;
+/// assert_eq!(format!("{:.1} g", shot.fill.value * 1e3), "41.4 g");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+impl<'a> Shot<'a> {
+    /// A shot of `melt` into `cavities`. Defaults: a piece of one color; no sprue; nothing topped; a feed of 50 % (the
+    /// middle of what is possible; weigh pieces for your own).
+    #[must_use]
+    pub fn new(cavities: &'a [Cavity], melt: Melt) -> Self {
+        Self {
+            cavities,
+            share: Ratio::from(1.0),
+            sprue: Volume::default(),
+            topped: Mass::default(),
+            feed: Ratio::from(Parameter::Feed.default_si()),
+            melt,
+        }
+    }
+
+    /// The same, a layer with this share of each cavity.
+    #[must_use]
+    pub fn with_share(self, share: Ratio) -> Self {
+        Self { share, ..self }
+    }
+
+    /// The same, with this volume of sprue.
+    #[must_use]
+    pub fn with_sprue(self, sprue: Volume) -> Self {
+        Self { sprue, ..self }
+    }
+
+    /// The same, with this mass added by topping off and holding.
+    #[must_use]
+    pub fn with_topped(self, topped: Mass) -> Self {
+        Self { topped, ..self }
+    }
+
+    /// The same, each piece fed this share of its contraction.
+    #[must_use]
+    pub fn with_feed(self, feed: Ratio) -> Self {
+        Self { feed, ..self }
     }
 }
 

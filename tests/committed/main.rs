@@ -1,9 +1,10 @@
-//! What is committed but made from the code is fresh: JSON Schemas, the table of error codes, the
-//! parameter texts, the vectors, and the examples of the README.
+//! What is generated and committed is fresh: JSON Schemas, the reference of fields, the table of error codes, the parameter
+//! texts, the vectors, and the examples of the README.
 //!
-//! `UPDATE=1 cargo test -p pourwright-tests --test committed` writes schemas, error table and vectors anew.
+//! `UPDATE=1 cargo test -p pourwright-tests --test committed` writes them again.
 
 mod errors;
+mod fields;
 mod parameters;
 mod readme;
 mod schemas;
@@ -22,10 +23,11 @@ fn read(path: &str) -> String {
 
 /// Fails unless the file at `path` holds `wanted`; writes it there under `UPDATE=1`.
 fn fresh(path: &str, wanted: &str) {
-    if std::env::var_os("UPDATE").is_some() {
-        std::fs::write(root().join(path), wanted).unwrap_or_else(|e| panic!("{path}: {e}"));
-    }
     let found = std::fs::read_to_string(root().join(path)).unwrap_or_default();
+    if found != wanted && std::env::var_os("UPDATE").is_some() {
+        std::fs::write(root().join(path), wanted).unwrap_or_else(|e| panic!("{path}: {e}"));
+        return;
+    }
     assert!(
         found == wanted,
         "{path} is stale: run UPDATE=1 cargo test -p pourwright-tests --test committed"

@@ -3,6 +3,9 @@
 use pourwright::document::LoadedBook;
 use pourwright::request;
 
+const DEMO_BOOK: &str = include_str!("../../core/examples/demo/book.json");
+const DEMO_ORDERS: &str = include_str!("../../core/examples/demo/orders.json");
+
 /// The fenced blocks of `language` in the README.
 fn blocks(language: &str) -> Vec<String> {
     let readme = crate::read("README.md");
@@ -16,34 +19,41 @@ fn blocks(language: &str) -> Vec<String> {
         .collect()
 }
 
+/// The README shows the fourth pot of the demo's sheet, up to degassing.
 #[test]
-fn the_book_and_orders_of_the_readme_plan() {
-    let json = blocks("json");
-    let book = LoadedBook::from_text(&json[0]).unwrap_or_else(|faults| panic!("{faults}"));
-    let made = book.plan_text(&json[1]).unwrap_or_else(|faults| panic!("{faults}"));
-    assert_eq!(made.plan.pots.len(), 1);
+fn the_excerpt_of_the_sheet_is_fresh() {
+    let plan = LoadedBook::from_text(DEMO_BOOK).and_then(|book| book.plan_text(DEMO_ORDERS));
+    let sheet = plan.unwrap_or_else(|faults| panic!("{faults}")).sheet().to_string();
+    let pot = &sheet[sheet.find("\nPOT D ").unwrap() + 1..];
+    let pot = &pot[..pot.find("[ ] Degas").unwrap()];
+    let readme = crate::read("README.md");
+    let (before, rest) = readme.split_once("```text\n").unwrap();
+    let (_, after) = rest.split_once("```\n").unwrap();
+    crate::fresh("README.md", &format!("{before}```text\n{pot}```\n{after}"));
 }
 
 #[test]
 fn the_requests_of_the_readme_are_answered() {
-    for json in &blocks("json")[2..] {
+    let requests = blocks("json");
+    assert!(!requests.is_empty());
+    for json in &requests {
         let answer = request::answer_text(json);
         assert!(answer.starts_with("{\"result\""), "{json}\n{answer}");
     }
 }
 
-/// Every field that a book or an order list may have stands in the README.
+/// Every file that the README and the contributor's guide link to is there.
 #[test]
-fn the_readme_names_every_field() {
-    let readme = crate::read("README.md");
-    for name in ["book", "orders"] {
-        let schema = pourwright::schema::schema(name).unwrap();
-        let schema = serde_json::to_value(schema).unwrap();
-        let parts = schema["$defs"].as_object().unwrap().values().chain([&schema]);
-        for part in parts {
-            for field in part["properties"].as_object().into_iter().flatten().map(|(name, _)| name)
-            {
-                assert!(readme.contains(&format!("`{field}`")), "{name}: {field}");
+fn links_lead_somewhere() {
+    for document in ["README.md", "DEVELOPERS.md", "bindings/c/README.md"] {
+        let text = crate::read(document);
+        let folder = crate::root().join(document);
+        let folder = folder.parent().unwrap();
+        for (start, _) in text.match_indices("](") {
+            let target = &text[start + 2..];
+            let target = &target[..target.find(')').unwrap()];
+            if !target.contains("://") && !target.starts_with('#') {
+                assert!(folder.join(target).exists(), "{document}: {target}");
             }
         }
     }

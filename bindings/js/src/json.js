@@ -21,7 +21,7 @@ function written(document) {
     const kind = typeof value
     if (kind === 'number' ? !Number.isFinite(value) : kind === 'bigint' || kind === 'function' || kind === 'symbol') {
       const path = pathOf(document, this, key)
-      unwritable(path, kind === 'number' ? `Here stands ${value}.` : `Here stands a ${kind}.`)
+      unwritable(path, kind === 'number' ? `Found ${value}.` : `Found a ${kind}.`)
     }
     return value
   }

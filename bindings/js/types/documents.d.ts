@@ -13,7 +13,7 @@ export type Name = string
  */
 export type Count = number
 /**
- * An amount that may carry its uncertainty: behind ± stands one standard uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty in the same unit.
+ * An amount that may carry its uncertainty: the number after ± is one standard uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty in the same unit.
  */
 export type MeasuredAmount =
   | string
@@ -64,7 +64,7 @@ export type Price = string
  */
 export type Sprues = 'keep' | 'melt-again'
 /**
- * The two forms of a sourced quantity, for serde and the schema.
+ * A quantity, or a quantity with its source.
  */
 export type Sourced = MeasuredAmount | WithSource
 /**
@@ -97,6 +97,10 @@ export type CavitiesEntry =
  */
 export type CavityVolume = WaterEntry | MeasuredAmount
 /**
+ * The material of a mold.
+ */
+export type MoldMaterial = 'metal' | 'plaster' | 'silicone'
+/**
  * What happens when two formulas that are combined dose the same material.
  */
 export type Overlap = 'refuse' | 'add' | 'last'
@@ -106,7 +110,7 @@ export type Overlap = 'refuse' | 'add' | 'last'
 export type Property =
   'density' | 'fused' | 'as_scooped' | 'drop' | 'expansion' | 'specific_heat' | 'shot_window' | 'price'
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated =
   | {
@@ -120,7 +124,7 @@ export type Calculated =
  */
 export type Motion = 'straight' | 'may-swing' | 'swings'
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated2 =
   | {
@@ -130,7 +134,7 @@ export type Calculated2 =
       unknown: Note
     }
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated3 =
   | {
@@ -140,9 +144,19 @@ export type Calculated3 =
       unknown: Note
     }
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
 export type Calculated4 =
+  | {
+      known: StageHeat[]
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * A result, or why it could not be calculated.
+ */
+export type Calculated5 =
   | {
       known: HeatSpent
     }
@@ -150,9 +164,23 @@ export type Calculated4 =
       unknown: Note
     }
 /**
- * What could be calculated, or why it could not.
+ * A result, or why it could not be calculated.
  */
-export type Calculated5 =
+export type Calculated6 =
+  | {
+      known: TimeLine
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * What is done in a span of the day.
+ */
+export type Doing = 'prepare' | 'heat' | 'reheat' | 'shoot'
+/**
+ * A result, or why it could not be calculated.
+ */
+export type Calculated7 =
   | {
       known: DayCost
     }
@@ -167,6 +195,10 @@ export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuu
  * Whether a plastisol in the mix is still liquid or has been fused.
  */
 export type Phase = 'liquid' | 'fused'
+/**
+ * The point of a piece whose temperature counts.
+ */
+export type PieceTemperature = 'center' | 'mean'
 /**
  * A tool of the bench, in the order in which the last tie is broken.
  */
@@ -185,25 +217,25 @@ export type Scale = 'shore-00' | 'shore-a'
 export type Outcome = 'right' | 'nearest' | 'foreign'
 
 /**
- * What was really weighed and shot. What is left out went as the sheet said.
+ * What was really weighed and shot on a day. Omit what went as the sheet said.
  */
 export interface ActualsDocument {
   /**
-   * Anything a reader should know of it.
+   * Anything a reader should know about it. Default: none. Example: `"Cold morning."`.
    */
   about?: string | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The format and its version.
+   * The format and its version. Example: `"pourwright/1.0"`.
    */
   format: Format
   /**
-   * By the pots' letters.
+   * Pots by their letters.
    */
   pots: {
     [k: string]: PotActualsEntry
@@ -214,13 +246,13 @@ export interface ActualsDocument {
  */
 export interface PotActualsEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Smoked a little at 345 °F."`.
    */
   notes?: string | null
   /**
@@ -233,22 +265,22 @@ export interface PotActualsEntry {
  */
 export interface StageActualsEntry {
   /**
-   * What was shot.
+   * What was shot. Default: what the sheet said.
    */
   draws?: DrawActualsEntry[] | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * What the cup was weighed to hold after the last shot, its own weight taken off.
+   * Mass in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
    */
   left?: MeasuredAmount | null
   /**
-   * What went in otherwise than the sheet said, by material, as it was measured:
-   * "34 drops", "4.9 g". 0 for what was left out.
+   * What went in other than the sheet said, by material, as it was measured; 0 for what was left out.
+   * Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
    */
   weighed?: {
     [k: string]: Amount
@@ -259,22 +291,21 @@ export interface StageActualsEntry {
  */
 export interface DrawActualsEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The mold.
+   * The mold. Example: `"finger-5"`.
    */
   mold: Name
   /**
-   * What came of it, by shape. The pieces of a laminated shot are told at one of its
-   * pots.
+   * The pieces by shape. Those of a laminated shot belong to one of its pots. Default: not counted.
    */
   pieces?: PieceActualsEntry[] | null
   /**
-   * Shots made.
+   * Number of shots made. Example: `7`.
    */
   shots: Count
 }
@@ -283,44 +314,44 @@ export interface DrawActualsEntry {
  */
 export interface PieceActualsEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Pieces that are fit to sell.
+   * Number of pieces that are fit to sell. Default: not counted. Example: `26`.
    */
   good?: Count | null
   /**
-   * The shape, in a mold with unlike cavities.
+   * The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
    */
   shape?: Name | null
   /**
-   * What some of them weigh, one by one.
+   * Masses of some of them, one by one. Default: none weighed. Example: `["10.1 g", "10.3 g"]`.
    */
   weights?: MeasuredAmount[] | null
 }
 /**
- * A balance.
+ * A scale.
  */
 export interface BalanceEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The least it weighs.
+   * Smallest load that it weighs. Default: one step. Example: `"0.5 g"`.
    */
   from?: MeasuredAmount | null
   /**
-   * The step of its display.
+   * Step of its display. Example: `"0.1 g"`.
    */
   reads: MeasuredAmount
   /**
-   * The most it weighs.
+   * Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
    */
   to?: MeasuredAmount | null
 }
@@ -329,11 +360,11 @@ export interface BalanceEntry {
  */
 export interface BallEntry {
   /**
-   * Diameter.
+   * Diameter. Example: `"16 mm"`.
    */
   diameter: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -344,15 +375,15 @@ export interface BallEntry {
  */
 export interface BenchEntry {
   /**
-   * The balance.
+   * The scale. Default: none; nothing is then weighed.
    */
   balance?: BalanceEntry | null
   /**
-   * The cups a pot is mixed and heated in.
+   * Cups to mix and heat a pot in; at least one.
    */
   cups: CupEntry[]
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -362,23 +393,23 @@ export interface BenchEntry {
    */
   injector: InjectorEntry
   /**
-   * The most drops that are still counted.
+   * Largest number of drops that you still count. Default: 60. Example: `40`.
    */
   most_drops?: number | null
   /**
-   * The oven, by the shop's own timings.
+   * The oven, by the shop's own timings. Default: not known; no heating times are shown.
    */
   oven?: OvenEntry | null
   /**
-   * Level spoons by what they hold.
+   * Level spoons, by volume. Default: none. Example: `["1 tbsp", "1 tsp", "1/2 tsp"]`.
    */
   spoons?: MeasuredAmount[] | null
   /**
-   * How unsure the tools are.
+   * How unsure the tools are. Default: that of each field.
    */
   uncertainty?: ToolUncertaintyEntry | null
   /**
-   * The vacuum that pots are degassed in.
+   * The vacuum that pots are degassed in. Default: not known; no degassing step is shown.
    */
   vacuum?: VacuumEntry | null
 }
@@ -387,258 +418,325 @@ export interface BenchEntry {
  */
 export interface CupEntry {
   /**
-   * What it holds up to its brim, above its highest mark.
+   * Volume up to its brim, above its highest mark; how full it may be under vacuum needs it, and a hot mix
+   * fills at most 95 % of it. Default: not known; for a hot mix, a fifth more than `holds`. Example:
+   * `"590 mL"`.
    */
   brim?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * What stays on its wall when it has been poured out.
+   * Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`.
    */
   film?: MeasuredAmount | null
   /**
-   * What cannot be drawn from its bottom, the film included.
+   * Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`.
    */
   heel?: MeasuredAmount | null
   /**
-   * What it holds up to its highest mark.
+   * Volume up to its highest mark. Example: `"2 cup"`.
    */
   holds: MeasuredAmount
   /**
-   * The step between its marks; without it only the highest mark counts.
+   * Step between its marks. Default: only the highest mark is used. Example: `"1/4 cup"`.
    */
   marks?: MeasuredAmount | null
   /**
-   * What it weighs empty: its own heat then counts, in the oven's timings too. Left to the
-   * timings where left out.
+   * Mass of the empty cup. State it for all cups and timings or for none. Default: its own heat is part of
+   * the oven's timings. Example: `"180 g"`.
    */
   mass?: MeasuredAmount | null
   /**
-   * Its specific heat; with its mass.
+   * Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`.
    */
   specific_heat?: MeasuredAmount | null
 }
 /**
- * An injector.
+ * The injectors: all alike.
  */
 export interface InjectorEntry {
   /**
-   * How many of them there are; a laminate of two layers takes two.
+   * Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`.
    */
   count?: number | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * What it takes up at most.
+   * Largest volume that one takes up. Example: `"4 fl oz"`.
    */
   holds: MeasuredAmount
   /**
-   * What stays in it and is lost at each cleaning or cold stop.
+   * Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`.
    */
   keeps?: MeasuredAmount | null
 }
 /**
- * The oven, by the shop's own timings at one setting, at which pots are then heated.
+ * The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by its
+ * rated power.
  */
 export interface OvenEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * A pot that was watched to cool. Default: not known.
+   */
+  cools?: CoolsEntry | null
+  /**
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * How long a pot stays hot at one heat, from the last burst to the last shot.
+   * How long a pot stays hot after one heat, from the last burst to the last shot. Default: from `cools`.
+   * Example: `"8 min"`.
    */
   hot_for?: MeasuredAmount | null
   /**
-   * The plastisol that was timed; the default base where left out.
+   * Longest burst without a stir. Default: 120 s. Example: `"90 s"`.
+   */
+  longest?: MeasuredAmount | null
+  /**
+   * The plastisol that was timed. Default: `default_base`. Example: `"clear-base"`.
    */
   of?: Name | null
   /**
-   * What a pot shows when it goes back for one more heat, additions stirred in.
+   * The rated power: the output at full power, 50 W to 10 kW. A first guess, not used once there are
+   * timings. Default: not known. Example: `"900 W"`.
+   */
+  power?: MeasuredAmount | null
+  /**
+   * Temperature of a pot when it goes back to be reheated, additions stirred in. Default: the bottom of its
+   * window if nothing is added, else not known. Example: `"240 °F"`.
    */
   reheat_from?: MeasuredAmount | null
   /**
-   * The setting, as a share of full power; that of the timings where left out.
+   * Temperature of the room that pots cool in. Default: 20 °C. Example: `"72 °F"`.
+   */
+  room?: MeasuredAmount | null
+  /**
+   * The setting, as a share of full power. Default: that of the timings, else 100 %. Example: `"100 %"`.
    */
   setting?: Percent | null
   /**
-   * Heatings that were timed.
+   * Shortest burst that can be set; the others are multiples of it. Default: 5 s. Example: `"10 s"`.
    */
-  timings: TimingEntry[]
+  step?: MeasuredAmount | null
+  /**
+   * How far the thermometer may be off. Default: 2 K. Example: `"1 K"`.
+   */
+  thermometer?: MeasuredAmount | null
+  /**
+   * Heatings that were timed. Default: none; required without `power`.
+   */
+  timings?: TimingEntry[] | null
+  /**
+   * Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power
+   * without turns. Default: 30 s. Example: `"22 s"`.
+   */
+  turn?: MeasuredAmount | null
+}
+/**
+ * A pot that was watched to cool on the bench, stirred before each reading, from the second minute on.
+ */
+export interface CoolsEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The first reading. Example: `"340 °F"`.
+   */
+  from: MeasuredAmount
+  /**
+   * How much was in it: a mass, or a volume cold and liquid. Example: `"2 cup"`.
+   */
+  mix: Amount
+  /**
+   * Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
+   */
+  room?: MeasuredAmount | null
+  /**
+   * The time between them. Example: `"150 s"`.
+   */
+  time: MeasuredAmount
+  /**
+   * The second reading. Example: `"320 °F"`.
+   */
+  to: MeasuredAmount
 }
 /**
  * One heating that the shop has timed.
  */
 export interface TimingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before.
+   * Temperature before. Example: `"68 °F"`.
    */
   from: MeasuredAmount
   /**
-   * How much was heated: a mass, or a volume cold and liquid.
+   * How much was heated: a mass, or a volume cold and liquid. Example: `"2 cup"`.
    */
   mix: Amount
   /**
-   * The setting that it ran at, as a share of full power; the oven's where left out, which is
-   * 100 % where that is left out, too.
+   * Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example:
+   * `"100 %"`.
    */
   setting?: Percent | null
   /**
-   * How long the oven ran.
+   * How long the oven ran. Example: `"236 s"`.
    */
   time: MeasuredAmount
   /**
-   * The temperature after, stirred.
+   * Temperature after, stirred. Example: `"335 °F"`.
    */
   to: MeasuredAmount
   /**
-   * What its vessel weighs empty; where the book's cups state their mass.
+   * Mass of its empty vessel. State it for all cups and timings or for none. Default: the vessel's heat is
+   * part of the timing. Example: `"180 g"`.
    */
   vessel?: MeasuredAmount | null
   /**
-   * The vessel's specific heat; with its mass.
+   * Specific heat of the vessel. Default: none; required with `vessel`. Example: `"0.84 J/(g.K)"`.
    */
   vessel_specific_heat?: MeasuredAmount | null
 }
 /**
- * Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the
- * library's figures elsewhere.
+ * Standard uncertainties of the tools, relative to what each gives. State those that the shop has measured.
  */
 export interface ToolUncertaintyEntry {
   /**
-   * Of the balance's span; 0.1 % where left out.
+   * Of the scale's span. Default: 0.1 %. Example: `"0.05 %"`.
    */
   balance_span?: Percent | null
   /**
-   * Of filling a cup, as a share of the distance between its marks; 10 %.
+   * Of filling a cup, as a share of the distance between its marks. Default: 10 %. Example: `"5 %"`.
    */
   cup_filling?: Percent | null
   /**
-   * Of where a cup's marks stand; 2.9 %.
+   * Of the position of a cup's marks. Default: 2.9 %. Example: `"1 %"`.
    */
   cup_size?: Percent | null
   /**
-   * Of a stated drop without an uncertainty of its own; 8.7 %.
+   * Of a stated drop without an uncertainty of its own. Default: 8.7 %. Example: `"5 %"`.
    */
   drop?: Percent | null
   /**
-   * Of one drop against the next; 5 %.
+   * Of one drop against the next. Default: 5 %. Example: `"4 %"`.
    */
   drop_scatter?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Of leveling one spoonful; 3 %.
+   * Of leveling one spoonful. Default: 3 %. Example: `"4 %"`.
    */
   spoon_level?: Percent | null
   /**
-   * Of the size of a spoon; 2.9 %.
+   * Of the size of a spoon. Default: 2.9 %. Example: `"1 %"`.
    */
   spoon_size?: Percent | null
   /**
-   * Of a drop that was never weighed; 29 %.
+   * Of a drop that was never weighed. Default: 29 %. Example: `"20 %"`.
    */
   unweighed_drop?: Percent | null
 }
 /**
- * The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is
- * left.
+ * The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure.
  */
 export interface VacuumEntry {
   /**
-   * What is left in the chamber, counted up from nothing: "10 kPa".
+   * Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example:
+   * `"10 kPa"`.
    */
   absolute?: MeasuredAmount | null
   /**
-   * How far the vacuum gauge may be off; 0.9 inHg where left out.
+   * How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
    */
   dial_tolerance?: MeasuredAmount | null
   /**
-   * Share of air in a pot before the vacuum, where no rise was seen.
+   * Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
    */
   entrained?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * What is pulled, as a vacuum gauge shows it: "27 inHg".
+   * Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
    */
   gauge?: MeasuredAmount | null
   /**
-   * How many times its level a pot was seen to swell to in it: 2.5.
+   * How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`.
    */
   rise?: number | null
 }
 /**
- * What a piece is like as it sinks: either a stick or a ball.
+ * Shape of a piece as it sinks: either a `stick` or a `ball`.
  */
 export interface BodyEntry {
   /**
-   * As long as thick, about.
+   * A piece about as long as thick. Default: none; required without `stick`.
    */
   ball?: BallEntry | null
   /**
-   * A drop of such a piece with its hook that the shop timed; the drag of the shape where left out.
+   * A drop of such a piece with its hook that the shop has timed. Default: none; the drag of the shape is
+   * used.
    */
   drop?: TimedDropEntry | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Longer than thick: it falls sideways.
+   * A piece longer than thick, which sinks sideways. Default: none; required without `ball`.
    */
   stick?: StickEntry | null
 }
 /**
- * A drop of a piece that the shop timed, let go just below the surface.
+ * A drop of a piece that the shop has timed, let go just below the surface.
  */
 export interface TimedDropEntry {
   /**
-   * Density that the piece had; what stands behind its ± is not counted.
+   * Density of the piece; its ± is not counted. Example: `"1.12 g/mL"`.
    */
   density: MeasuredAmount
   /**
-   * Depth.
+   * Depth. Example: `"1.2 m"`.
    */
   depth: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Time to it.
+   * Time to that depth. Example: `"6.4 s"`.
    */
   time: MeasuredAmount
   /**
-   * The water that it fell in; the one that its fall is told for where left out.
+   * The water that it sank in. Default: that of the limits, or of the request.
    */
   water?: FishedWaterEntry | null
 }
@@ -647,37 +745,37 @@ export interface TimedDropEntry {
  */
 export interface FishedWaterEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where
-   * left out.
+   * Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water.
+   * Example: `35`.
    */
   salinity?: SalinityEntry | null
   /**
-   * Its temperature.
+   * Its temperature. Example: `"60 °F"`.
    */
   temperature: MeasuredAmount
 }
 /**
- * A piece that falls sideways.
+ * A piece that sinks sideways.
  */
 export interface StickEntry {
   /**
-   * Mean diameter.
+   * Mean diameter. Example: `"9.6 mm"`.
    */
   diameter: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Length.
+   * Length. Example: `"127 mm"`.
    */
   length: MeasuredAmount
 }
@@ -686,15 +784,16 @@ export interface StickEntry {
  */
 export interface BookDocument {
   /**
-   * Anything a reader should know of it.
+   * Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`.
    */
   about?: string | null
   /**
-   * What a barometer shows in the shop, not reduced to sea level.
+   * Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at
+   * `altitude`; not known without one. Example: `"27.7 inHg"`.
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height of the shop above sea level.
+   * Height of the shop above sea level. Default: not known. Example: `"640 m"`.
    */
   altitude?: MeasuredAmount | null
   /**
@@ -702,21 +801,21 @@ export interface BookDocument {
    */
   bench: BenchEntry
   /**
-   * How it reckons what a day costs; without it plans tell no costs.
+   * How to calculate what a day costs. Default: plans show no costs.
    */
   costing?: CostingEntry | null
   /**
-   * The plastisol that a formula without a base goes into.
+   * Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`.
    */
   default_base?: Name | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The format and its version.
+   * The format and its version. Example: `"pourwright/1.0"`.
    */
   format: Format
   /**
@@ -726,7 +825,7 @@ export interface BookDocument {
     [k: string]: FormulaEntry
   }
   /**
-   * How the shop works.
+   * How the shop works. Default: that of each field.
    */
   limits?: LimitsEntry | null
   /**
@@ -736,7 +835,7 @@ export interface BookDocument {
     [k: string]: MaterialEntry
   }
   /**
-   * What a cup, a spoon and a fluid ounce hold.
+   * The measuring system: how much a cup, a spoon and a fluid ounce hold. Example: `"us-customary"`.
    */
   measures: System
   /**
@@ -746,60 +845,61 @@ export interface BookDocument {
     [k: string]: MoldEntry
   }
   /**
-   * Products by name: a mold and what is shot into it.
+   * Products by name: a mold and what is shot into it. Default: none.
    */
   products?: {
     [k: string]: ProductEntry
   } | null
   /**
-   * Whose book it is.
+   * Whose book it is. Default: none. Example: `"Tern Island workshop"`.
    */
   shop?: Name | null
 }
 /**
- * How the shop reckons what a day costs, besides the prices of its materials.
+ * What a day costs in addition to its materials.
  */
 export interface CostingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * What of its material cost left-over is worth, in the cup and as sprue; nothing where left out.
+   * Worth of leftover in the cup and of sprues, as a share of what their materials cost. Default: 0 %.
+   * Example: `"60 %"`.
    */
   left_over_worth?: Percent | null
   /**
-   * What is earned, as a share of the price.
+   * Profit as a share of the price. Default: no prices are shown. Example: `"45 %"`.
    */
   margin?: Percent | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Prices before tax."`.
    */
   notes?: string | null
   /**
-   * What goes into each pack.
+   * What goes into each pack. Default: nothing.
    */
   packing?: PackingEntry[] | null
   /**
-   * Work of one heat.
+   * Work on one heat. Default: none. Example: `"4 min"`.
    */
   per_heat?: MeasuredAmount | null
   /**
-   * Work of packing one pack.
+   * Work on packing one pack. Default: none. Example: `"40 s"`.
    */
   per_pack?: MeasuredAmount | null
   /**
-   * Work of one pot: measuring, degassing, cleaning up.
+   * Work on one pot: measuring, degassing, cleaning up. Default: none. Example: `"12 min"`.
    */
   per_pot?: MeasuredAmount | null
   /**
-   * Work of one shot: filling, cooling, taking out, trimming.
+   * Work on one shot: filling, cooling, taking out, trimming. Default: none. Example: `"50 s"`.
    */
   per_shot?: MeasuredAmount | null
   /**
-   * What work is worth: "18.00 USD per 1 h". Without it work is not counted.
+   * Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`.
    */
   rate?: Price | null
 }
@@ -808,21 +908,21 @@ export interface CostingEntry {
  */
 export interface PackingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * What it is called.
+   * Its name. Example: `"bag"`.
    */
   name: Name
   /**
-   * How many of it a pack takes, one where left out.
+   * Number of it in one pack. Default: 1. Example: `2`.
    */
   per_pack?: number | null
   /**
-   * Its price per number of pieces, such as "9.00 USD per 100 pieces".
+   * Its price per number of pieces. Example: `"9.00 USD per 100 pieces"`.
    */
   price: Price
 }
@@ -831,27 +931,30 @@ export interface PackingEntry {
  */
 export interface FormulaEntry {
   /**
-   * The base: a plastisol, or a blend of plastisols with an amount each.
+   * The base: a plastisol, or a blend of plastisols with an amount each,
+   * `{ "soft": "3 cup", "hard": "1 cup" }`. Default: that of the formulas it is combined with, else
+   * `default_base`. Example: `"clear-base"`.
    */
   base?: BaseEntry | null
   /**
-   * Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished".
+   * Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`.
    */
   doses: {
     [k: string]: Amount
   }
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"The unsalted body."`.
    */
   notes?: string | null
   /**
-   * The amount of base that the doses are for; needed unless all are per cents.
+   * Amount of base that the doses are for. Default: none; required unless every dose is a per cent. Example:
+   * `"1 cup"`.
    */
   per?: Amount | null
 }
@@ -860,149 +963,180 @@ export interface FormulaEntry {
  */
 export interface LimitsEntry {
   /**
-   * How sure the number of good pieces shall be.
+   * Confidence that enough good pieces come out. Default: 90 % (common practice, no source). Example:
+   * `"95 %"`.
    */
   confidence?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Whether base may be added to a pot that has been drawn from.
+   * Whether base may be added to a pot that has been drawn from. Default: `false`. Example: `true`.
    */
   fresh_base?: boolean | null
   /**
-   * Heats that the stabilizer allows a pot.
+   * Number of heats that the stabilizer allows a pot. Default: not limited. Example: `3`.
    */
   heats?: number | null
   /**
-   * The least that the oven heats evenly.
+   * Smallest pot that the oven heats evenly. Default: no limit. Example: `"1/2 cup"`.
    */
   least_pot?: MeasuredAmount | null
   /**
-   * How full a cup may be, of what it holds to its highest mark.
+   * How full a cup may be, as a share of what it holds to its highest mark. Default: 100 %. Example:
+   * `"80 %"`.
    */
   most_full?: Percent | null
   /**
-   * Share of pieces that are not fit to sell.
+   * Share of pieces that are not fit to sell. Default: 0 %. Example: `"3 %"`.
    */
   rejects?: Percent | null
   /**
-   * Most solids in a mix, by true volume.
+   * Largest share of solids in a mix, by true volume. Default: 30 % (common practice, no source). Example:
+   * `"20 %"`.
    */
   solids?: Percent | null
   /**
-   * What becomes of sprues.
+   * What becomes of sprues. Default: `"keep"`. Example: `"melt-again"`.
    */
   sprues?: Sprues | null
   /**
-   * Largest relative error of a dose, unless its material says otherwise.
+   * Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no
+   * source). Example: `"3 %"`.
    */
   tolerance?: Percent | null
   /**
-   * The water to tell sink rates for.
+   * Water to calculate sink rates in. Default: none; no sink rates are shown.
    */
   water?: FishedWaterEntry | null
 }
 /**
- * A material. What is not known is left out; a calculation that needs it says so.
+ * A material. Omit what you do not know; a calculation that needs it says so.
  */
 export interface MaterialEntry {
   /**
-   * Activation energy of its decay in the heat, with who states it.
+   * Activation energy of its decay in the heat, with its source; the heat used needs it. Default: not known.
+   * Example: `{ "value": "135 kJ/mol", "source": "supplier's sheet" }`.
    */
   activation_energy?: Sourced | null
   /**
-   * When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
-   * practice): salt, flake and scent hot, all else cold.
+   * When it goes into the pot: `"cold"`, before the pot is heated, or `"hot"`, after it. Default: by kind
+   * (common practice, no source), salt, flake and scent hot, all else cold. Example: `"hot"`.
    */
   add?: Adding | null
   /**
-   * Density of the powder as a level spoon holds it.
+   * Density of the powder in a level spoon; pearl, flake and salt need it to be measured by spoon. Default:
+   * not known; a powder is then weighed. Example: `"1.22 g/mL ± 0.06"`.
    */
   as_scooped?: Sourced | null
   /**
-   * Of a plastisol: the heat that it stands.
+   * Of a plastisol: the heat that it withstands. Default: not known.
    */
   budget?: BudgetEntry | null
   /**
-   * Of a stabilizer: the heat that more of it buys.
+   * Of a stabilizer: the heat that more of it buys. Default: none.
    */
   buys?: BuysEntry | null
   /**
-   * Of a flake: its cut.
+   * Of a flake: its cut. Default: not known. Example: `".035 hex"`.
    */
   cut?: Cut | null
   /**
-   * True density at 20 °C; of a plastisol, that of the liquid.
+   * True density at 20 °C; of a plastisol, that of the liquid. Default: not known. Example:
+   * `"1.03 g/mL ± 0.01"`.
    */
   density?: Sourced | null
   /**
-   * Mass or volume of one drop from the shop's bottle.
+   * Mass or volume of one drop from the shop's bottle. Default: 0.05 mL (20 drops per mL, pharmacy
+   * practice), and less sure. Example: `"0.044 g ± 0.003"`.
    */
   drop?: SourcedDrop | null
   /**
-   * Volumetric thermal expansion, per kelvin.
+   * Thermal expansion by volume, per kelvin. Default: none, so that shots come out a little heavy, and
+   * results say so. Example: `"6.5e-4 1/K"`.
    */
   expansion?: Sourced | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Density of the fused plastisol at 20 °C.
+   * Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example:
+   * `"1.042 g/mL ± 0.008"`.
    */
   fused?: Sourced | null
   /**
-   * What it is for.
+   * Of a salt: the opening of a sieve that its grains just pass; how fast it settles needs it. Default: not
+   * known. Example: `"0.3 mm"`.
+   */
+  grain?: Sourced | null
+  /**
+   * What the material is for. Example: `"plastisol"`.
    */
   kind: Kind
   /**
-   * A row of the starter table whose properties fill in what is left out here.
+   * Row of the starter table that fills in the properties omitted here. Default: none. Example:
+   * `"sodium-chloride"`.
    */
   like?: Name | null
   /**
-   * What it is called at full length.
+   * Its full name. Default: none. Example: `"clear plastisol, medium"`.
    */
   name?: string | null
   /**
-   * Anything else worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
    */
   notes?: string | null
   /**
-   * Price per package, such as "58.00 USD per 1 gal".
+   * Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`.
    */
   price?: Price | null
   /**
-   * Lowest and highest temperature at which it is shot.
+   * Lowest and highest temperature at which it is shot. Default: not known; shots are then calculated at 20
+   * °C, and results say so. Example: `["325 °F", "350 °F"]`.
    *
    * @minItems 2
    * @maxItems 2
    */
   shot_window?: [unknown, unknown] | null
   /**
-   * Specific heat.
+   * Specific heat; with `specific_heat_rise`, that at 25 °C. Default: that of the rest of the pot; required
+   * of the plastisol that the oven was timed with. Example: `"1.9 J/(g.K)"`.
    */
   specific_heat?: Sourced | null
   /**
-   * Of a flake: the thickness of its film.
+   * Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example:
+   * `"0.0012 1/K"`.
+   */
+  specific_heat_rise?: Sourced | null
+  /**
+   * Of a flake: thickness of its film. Default: not known. Example: `"50 um"`.
    */
   thickness?: MeasuredAmount | null
   /**
-   * Largest relative error of a dose of it.
+   * Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`.
    */
   tolerance?: Percent | null
+  /**
+   * Of a plastisol: lowest and highest viscosity at shot temperature; how fast salt settles needs it.
+   * Default: not known. Example: `["0.3 Pa.s", "3 Pa.s"]`.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  viscosity?: [unknown, unknown] | null
 }
 /**
- * A quantity with where it comes from.
+ * A quantity with its source.
  */
 export interface WithSource {
   /**
-   * Where it comes from.
+   * Its source.
    */
   source: string
   /**
@@ -1011,25 +1145,26 @@ export interface WithSource {
   value: MeasuredAmount
 }
 /**
- * The heat that a plastisol stands.
+ * The heat that a plastisol withstands.
  */
 export interface BudgetEntry {
   /**
-   * The reference temperature.
+   * The reference temperature. Example: `"350 °F"`.
    */
   at: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * So long at the reference temperature.
+   * Time at the reference temperature. Example: `"45 min"`.
    */
   time: MeasuredAmount
   /**
-   * With so much stabilizer, as a share of the mass of base; none added where left out.
+   * The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example:
+   * `"2 %"`.
    */
   with?: Percent | null
 }
@@ -1038,21 +1173,21 @@ export interface BudgetEntry {
  */
 export interface BuysEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The highest dose that this holds for, as a share of the mass of base.
+   * Highest dose that this holds for, as a share of the mass of base. Example: `"4 %"`.
    */
   most: Percent
   /**
-   * For so much more stabilizer, as a share of the mass of base.
+   * The dose that adds this time, as a share of the mass of base. Example: `"1 %"`.
    */
   per: Percent
   /**
-   * So much more time at the reference temperature of the plastisol's budget.
+   * Time that it adds at the reference temperature of the plastisol's budget. Example: `"8 min"`.
    */
   time: MeasuredAmount
 }
@@ -1061,50 +1196,70 @@ export interface BuysEntry {
  */
 export interface MoldEntry {
   /**
-   * What a piece is like as it sinks; of unlike cavities each states its own.
+   * Shape of a piece, for its sink rate; unlike cavities each state their own. Default: not known; no sink
+   * rate is shown.
    */
   body?: BodyEntry | null
   /**
-   * How many like cavities it has, or a list of unlike ones.
+   * Number of like cavities, or unlike ones by shape. Example: `4`.
    */
   cavities: CavitiesEntry
   /**
-   * Volume of one cavity: "9.5 mL", or by the water it holds:
-   * { "water": "9.47 g", "at": "22 °C" }.
+   * Volume of one cavity, or the water that it holds: `{ "water": "9.47 g", "at": "22 °C" }`. Default: none;
+   * required unless the cavities are unlike. Example: `"9.5 mL ± 0.1"`.
    */
   cavity?: CavityVolume | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * How a shot cools in it, if `sets` is not stated. Default: not known.
+   */
+  cooling?: MoldCoolingEntry | null
+  /**
+   * Number of such molds, shot in turn. Default: 1. Example: `2`.
+   */
+  count?: number | null
+  /**
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Share of a cavity's contraction that it draws from the sprue while it cools.
+   * Share of its contraction that a piece draws from the sprue while it cools. Default: not known; a piece
+   * then has a range of weights. Example: `"60 %"`.
    */
   feed?: Percent | null
   /**
-   * Hook and weight on a piece; none where left out.
+   * Hook and weight on a piece. Default: none.
    */
   hook?: HookEntry | null
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`.
    */
   notes?: string | null
   /**
-   * Share of pieces that are not fit to sell; else that of the limits.
+   * Time at hand for a shot: fill, shoot, top off, take out. Default: `per_shot` of the costing. Example:
+   * `"40 s"`.
+   */
+  per_shot?: MeasuredAmount | null
+  /**
+   * Share of pieces that are not fit to sell. Default: `rejects` of the limits. Example: `"5 %"`.
    */
   rejects?: Percent | null
   /**
-   * Volume of the sprue of one shot.
+   * Time from the shot until the piece can be taken out, as the shop has seen it. Default: from `cooling`.
+   * Example: `"4 min"`.
+   */
+  sets?: MeasuredAmount | null
+  /**
+   * Volume of the sprue of one shot. Default: 0 mL. Example: `"6 mL"`.
    */
   sprue?: MeasuredAmount | null
   /**
-   * Mass added to each shot by topping off and holding.
+   * Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`.
    */
   top?: MeasuredAmount | null
   /**
-   * Share of air in the shot plastic.
+   * Share of air in the shot plastic. Default: 0 %. Example: `"1 %"`.
    */
   voids?: Percent | null
 }
@@ -1113,19 +1268,19 @@ export interface MoldEntry {
  */
 export interface CavityEntry {
   /**
-   * What a piece is like as it sinks.
+   * Shape of a piece, for its sink rate. Default: not known; no sink rate is shown.
    */
   body?: BodyEntry | null
   /**
-   * Volume of one.
+   * Volume of one, or the water that it holds. Example: `"8.8 mL"`.
    */
   cavity: CavityVolume
   /**
-   * How many of them.
+   * Number of them. Example: `2`.
    */
   count: number
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1136,67 +1291,132 @@ export interface CavityEntry {
  */
 export interface WaterEntry {
   /**
-   * Temperature of the water.
+   * Temperature of the water. Example: `"22 °C"`.
    */
   at: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * What the balance reads.
+   * Reading of the scale. Example: `"10.82 g ± 0.1"`.
    */
   water: MeasuredAmount
+}
+/**
+ * How a shot cools in its mold, for the time that it sets.
+ */
+export interface MoldCoolingEntry {
+  /**
+   * Temperature of the mold when it is shot. Default: 30 °C (common practice, no source). Example:
+   * `"90 °F"`.
+   */
+  at?: MeasuredAmount | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Mass of the mold. Default: so heavy that a shot does not warm it. Example: `"1.2 kg"`.
+   */
+  mass?: MeasuredAmount | null
+  /**
+   * The material of the mold; give a plaster or silicone mold its `sets`. Default: `"metal"`. Example:
+   * `"metal"`.
+   */
+  of?: MoldMaterial | null
+  /**
+   * The thickest part of a piece. Default: its `body`.
+   */
+  section?: SectionEntry | null
+  /**
+   * Specific heat of the mold. Default: 0.897 J/(g.K), aluminum. Example: `"0.897 J/(g.K)"`.
+   */
+  specific_heat?: MeasuredAmount | null
+  /**
+   * Temperature at the center of a piece when it is taken out. Default: 50 °C (common practice, no source).
+   * Example: `"120 °F"`.
+   */
+  take_out?: MeasuredAmount | null
+}
+/**
+ * The thickest part of a piece: a `rod`, a `plate` or a `ball`.
+ */
+export interface SectionEntry {
+  /**
+   * As long as thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
+   * `"16 mm"`.
+   */
+  ball?: MeasuredAmount | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm. Default: none; required without the
+   * others. Example: `"4 mm"`.
+   */
+  plate?: MeasuredAmount | null
+  /**
+   * Longer than thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
+   * `"9.6 mm"`.
+   */
+  rod?: MeasuredAmount | null
 }
 /**
  * Hook and weight on a piece.
  */
 export interface HookEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Their mass.
+   * Their mass. Example: `"1.1 g"`.
    */
   mass: MeasuredAmount
   /**
-   * What they displace.
+   * The volume that they displace. Example: `"0.14 mL"`.
    */
   volume: MeasuredAmount
 }
 /**
- * A product: a mold and the plastic that is shot into it.
+ * A product: a mold and the plastic that is shot into it. It has either `formulas` or `layers`.
  */
 export interface ProductEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The formulas of a piece of one color: a color and a body.
+   * Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
+   * `["dusk", "salted"]`.
    */
   formulas?: Name[] | null
   /**
-   * The layers of a laminated piece.
+   * Layers of a laminated piece. Default: none; required without `formulas`.
    */
   layers?: LayerEntry[] | null
   /**
-   * The mold.
+   * The mold. Example: `"finger-5"`.
    */
   mold: Name
   /**
-   * Anything worth knowing.
+   * Anything worth keeping with it. Default: none. Example: `"Sold in bags of ten."`.
    */
   notes?: string | null
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
 }
@@ -1205,21 +1425,21 @@ export interface ProductEntry {
  */
 export interface LayerEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Its formulas: a color and a body.
+   * Its formulas: a color and a body. Example: `["reed", "plain"]`.
    */
   formulas: Name[]
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
-   * Its share of the cavity and the sprue.
+   * Its share of the cavity and the sprue; the shares of a piece add up to 100 %. Example: `"60 %"`.
    */
   share: Percent
 }
@@ -1276,27 +1496,6 @@ export interface Shown {
    * The number.
    */
   value: number
-}
-/**
- * One run of the oven.
- */
-export interface Burst {
-  /**
-   * The most that the pot may have then.
-   */
-  at_most: Shown
-  /**
-   * How long.
-   */
-  duration: Shown
-  /**
-   * What it is expected to show afterwards, stirred.
-   */
-  expected: Shown
-  /**
-   * Run it only if the thermometer shows no more than this.
-   */
-  only_below: Shown
 }
 /**
  * How a piece sinks, with its hook: a model value between bounds.
@@ -1402,45 +1601,103 @@ export interface Degas {
   swollen: Shown
 }
 /**
- * How a pot is heated.
+ * How a pot is heated, by the thermometer: every burst by the reading before it, the first one too.
  */
 export interface Heating {
   /**
-   * What it shall have.
+   * The temperature to aim for.
    */
   aim: Shown
   /**
-   * How far the amount lies outside those that were timed, as a factor.
+   * The table, the coldest band first. The last band ends where shooting begins.
+   */
+  bands: HeatBand[]
+  /**
+   * How far the amount is outside those that were timed, as a factor.
    */
   beyond?: Shown | null
   /**
-   * The bursts, as long as each comes out as expected.
+   * How many bursts are expected.
    */
-  bursts: Burst[]
+  bursts: number
   /**
-   * What the pot has before.
+   * The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
    */
-  from: Shown
+  from?: Shown | null
   /**
-   * Whether one burst of that length may overshoot the window.
+   * Whether nothing was timed: the times follow from the rated power alone.
    */
-  one_overshoots: boolean
+  guess: boolean
   /**
    * The setting of the oven, as a share of full power, where it is below that.
    */
   setting?: Shown | null
   /**
+   * Shoot from this reading on.
+   */
+  shoot_from: Shown
+  /**
+   * Shoot up to this reading; above it, stop and let the pot cool.
+   */
+  shoot_to: Shown
+  /**
    * Materials whose specific heat the book does not state: taken to be that of the rest.
    */
   specific_heat_not_known: string[]
   /**
-   * How long the oven runs altogether.
+   * How long the oven is expected to run altogether.
    */
   total: Shown
   /**
-   * Its standard uncertainty, where more than one timing shows one.
+   * The standard uncertainty of that.
    */
-  uncertainty?: Shown | null
+  uncertainty: Shown
+}
+/**
+ * A line of the table of readings: below this reading, run the oven so long; then stir and read again.
+ */
+export interface HeatBand {
+  /**
+   * The hottest that the pot can be after it, from the top of the band.
+   */
+  at_most: Shown
+  /**
+   * The thermometer shows less than this, and no less than the band before it ends at.
+   */
+  below: Shown
+  /**
+   * How long the oven runs then.
+   */
+  burst: Shown
+  /**
+   * The expected reading after it, from the top of the band.
+   */
+  expected: Shown
+}
+/**
+ * One heat of a stage: from the oven to the oven.
+ */
+export interface StageHeat {
+  /**
+   * Shots of the stage that were made before it.
+   */
+  after: number
+  /**
+   * The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
+   */
+  heating?: Calculated3 | null
+  /**
+   * What is in the pot when it begins.
+   */
+  holds: Shown
+  /**
+   * From the last burst to the last shot.
+   */
+  lasts: Shown
+  /**
+   * Shots that are made in it.
+   */
+  shots: number
 }
 /**
  * What the heats of a pot cost it, as time at one temperature.
@@ -1497,6 +1754,64 @@ export interface MaterialMass {
    * Which material.
    */
   material: string
+}
+/**
+ * A day's time line, one thing after the other.
+ */
+export interface TimeLine {
+  /**
+   * How long of it pots are in the oven or between bursts.
+   */
+  heating: Shown
+  /**
+   * How long of it shots are made.
+   */
+  shooting: Shown
+  /**
+   * The spans in their order.
+   */
+  spans: Span[]
+  /**
+   * How long the day takes.
+   */
+  total: Shown
+  /**
+   * Whether measuring, degassing and cleaning up are left out: the book states no time for a pot.
+   */
+  without_preparing: boolean
+}
+/**
+ * A span of the day.
+ */
+export interface Span {
+  /**
+   * When it begins, from the beginning of the day.
+   */
+  begins: Shown
+  /**
+   * What is done.
+   */
+  doing: Doing
+  /**
+   * How long it takes.
+   */
+  lasts: Shown
+  /**
+   * The mold that is shot.
+   */
+  mold?: string | null
+  /**
+   * The pots: several for a laminated piece.
+   */
+  pots: string[]
+  /**
+   * How many shots are made.
+   */
+  shots?: number | null
+  /**
+   * The stage of the first of them, from 1 on.
+   */
+  stage: number
 }
 /**
  * What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
@@ -1641,7 +1956,7 @@ export interface MaterialCost {
  */
 export interface ColorEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1670,7 +1985,7 @@ export interface ColorantEntry {
    */
   drop: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1697,7 +2012,7 @@ export interface LetDownEntry {
    */
   dose: Amount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1708,7 +2023,7 @@ export interface LetDownEntry {
  */
 export interface CoolingEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1718,7 +2033,7 @@ export interface CoolingEntry {
    */
   from: MeasuredAmount
   /**
-   * How much was watched; as much as is heated where left out.
+   * How much was watched; default: as much as is heated.
    */
   mix?: Amount | null
   /**
@@ -1747,7 +2062,7 @@ export interface CountedEntry {
    */
   count: number
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1884,7 +2199,7 @@ export interface EmptiedEntry {
    */
   emptied: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1974,7 +2289,7 @@ export interface GoesIn {
  */
 export interface HardnessPointEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -1995,7 +2310,7 @@ export interface Heats {
   /**
    * What is spent and left, where the book states a budget.
    */
-  budget?: Calculated4 | null
+  budget?: Calculated5 | null
   /**
    * How often it is heated.
    */
@@ -2007,11 +2322,11 @@ export interface Heats {
   in_all?: number | null
 }
 /**
- * A further cup that is heated together with the mix.
+ * A further cup that is heated together with the mix, on one clock: it must be alike.
  */
 export interface LoadEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2042,7 +2357,7 @@ export interface LoadingEntry {
    */
   as_scooped?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2094,137 +2409,139 @@ export interface MadeFrom {
  */
 export interface OrdersDocument {
   /**
-   * Anything a reader should know of it.
+   * Anything a reader should know about it. Default: none. Example: `"Spring orders, second part."`.
    */
   about?: string | null
   /**
-   * The day, as the shop writes it.
+   * The day, as the shop writes it. Default: none. Example: `"2027-03-02"`.
    */
   day?: Name | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The format and its version.
+   * The format and its version. Example: `"pourwright/1.0"`.
    */
   format: Format
   /**
-   * The order lines.
+   * The order lines; at least one.
    */
   lines: OrderLine[]
   /**
-   * Left-over mixes that may go into the day's pots.
+   * Leftover mixes that may go into the day's pots. Default: none.
    */
   shelf?: ShelfEntry[] | null
   /**
-   * What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these.
+   * What is in stock before the day, by material; the plan shows what runs short. Default: not known.
+   * Example: `{ "clear-base": "1 gal", "fine-salt": "8 lb" }`.
    */
   stock?: {
     [k: string]: Amount
   } | null
 }
 /**
- * One line of an order: a product, or a mold with formulas or layers, and how many.
+ * One line of an order: a `product`, or a `mold` with `formulas` or `layers`; and either `pieces` or `packs`.
  */
 export interface OrderLine {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The formulas of a piece of one color.
+   * Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`.
    */
   formulas?: Name[] | null
   /**
-   * The layers of a laminated piece.
+   * Layers of a laminated piece. Default: none.
    */
   layers?: LayerEntry[] | null
   /**
-   * A mold of the book, where no product is named.
+   * A mold of the book. Default: none; required without `product`. Example: `"finger-5"`.
    */
   mold?: Name | null
   /**
-   * The order it belongs to.
+   * The order it belongs to. Example: `"31"`.
    */
   order: Name
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
-   * Pieces in a pack.
+   * Number of pieces in a pack. Default: none; required with `packs`. Example: `6`.
    */
   pack_of?: number | null
   /**
-   * How many packs, where it is sold by the pack.
+   * Number of packs. Default: none; required without `pieces`. Example: `4`.
    */
   packs?: number | null
   /**
-   * How many pieces.
+   * Number of pieces. Default: none; required without `packs`. Example: `24`.
    */
   pieces?: number | null
   /**
-   * A product of the book.
+   * A product of the book. Default: none; required without `mold`. Example: `"dusk finger"`.
    */
   product?: Name | null
   /**
-   * The day it was promised for, as YYYY-MM-DD.
+   * The day it was promised for, as YYYY-MM-DD. Default: not known. Example: `"2027-03-04"`.
    */
   promised?: string | null
   /**
-   * The shape, in a mold with unlike cavities.
+   * The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
    */
   shape?: Name | null
 }
 /**
- * A left-over mix on the shelf. What is in it is said by its formulas, where it was made as
- * planned, or by its parts.
+ * A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it.
  */
 export interface ShelfEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * Its formulas: a color and a body.
+   * Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`.
    */
   formulas?: Name[] | null
   /**
-   * Heats that it has spent; needed where the book limits them.
+   * Number of heats behind it. Default: not known; required if the book limits `heats`. Example: `1`.
    */
   heats?: number | null
   /**
-   * The day it was made, as YYYY-MM-DD: the oldest is used first.
+   * The day it was made, as YYYY-MM-DD; the oldest is used first. Default: not known. Example:
+   * `"2027-03-01"`.
    */
   made?: string | null
   /**
-   * What it weighs.
+   * Its mass. Example: `"104 g"`.
    */
   mass: MeasuredAmount
   /**
-   * What is written on it.
+   * The name written on it. Example: `"dusk, March 1"`.
    */
   name: Name
   /**
-   * What happens where two of these formulas dose the same material.
+   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
-   * What went into the pot that it is left of, by material, on any scale.
+   * What went into the pot that it is left over from, by material, on any scale. Default: none; required
+   * without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
    */
   parts?: {
     [k: string]: Amount
   } | null
   /**
-   * What these spent, as time at the temperature of its plastisol's budget, as the sheet told it;
-   * not known where left out.
+   * Heat used in these, as the sheet showed it: time at the temperature of its plastisol's budget. Default:
+   * not known. Example: `"4.6 min"`.
    */
   spent?: MeasuredAmount | null
 }
@@ -2281,9 +2598,13 @@ export interface Plan {
    */
   cautions: Caution[]
   /**
+   * The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
+   */
+  clock?: Calculated6 | null
+  /**
    * What the day costs, where the book says how to reckon it.
    */
-  cost?: Calculated5 | null
+  cost?: Calculated7 | null
   /**
    * The day, as the order list has it.
    */
@@ -2439,6 +2760,11 @@ export interface Stage {
    */
   carried: Shown
   /**
+   * Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
+   * reheat.
+   */
+  clock?: Calculated4 | null
+  /**
    * Density of the finished plastic.
    */
   density: Shown
@@ -2455,6 +2781,10 @@ export interface Stage {
    */
   fills: Shown
   /**
+   * Its volume at shot temperature, as the cup shows it.
+   */
+  fills_hot: Shown
+  /**
    * Its formulas.
    */
   formulas: string[]
@@ -2463,7 +2793,8 @@ export interface Stage {
    */
   heating?: Calculated3 | null
   /**
-   * How often it is heated: once, or again for each laminated piece.
+   * How often it is heated: once, again for each laminated piece, and again where its shots take longer than
+   * it stays hot.
    */
   heats: number
   /**
@@ -2486,6 +2817,11 @@ export interface Stage {
    * Sprues that go back into the pot before the next stage.
    */
   sprues_back: Shown
+  /**
+   * How often to stir against the settling of its salt, where the book states the grain and the viscosity; else
+   * it is stirred before every load.
+   */
+  stir_every?: Shown | null
   /**
    * What goes in at this stage.
    */
@@ -2610,7 +2946,7 @@ export interface ProofFormula {
   /**
    * Pots that it needs for itself, where the argument adds these up.
    */
-  pots: number | null
+  pots?: number | null
 }
 /**
  * A material in stock, and what the day takes of it.
@@ -2710,7 +3046,7 @@ export interface ReadingEntry {
    */
   at: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2721,11 +3057,42 @@ export interface ReadingEntry {
   temperature: MeasuredAmount
 }
 /**
+ * Like shots in a row.
+ */
+export interface RunEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The time at hand for one: fill, shoot, top off, take out.
+   */
+  hands: MeasuredAmount
+  /**
+   * How many such molds are shot in turn; default: 1.
+   */
+  molds?: Count | null
+  /**
+   * How long it sets; default: no longer than the hands take.
+   */
+  sets?: MeasuredAmount | null
+  /**
+   * How many shots.
+   */
+  shots: Count
+  /**
+   * What one takes out of the pot, its sprue included.
+   */
+  takes: MeasuredAmount
+}
+/**
  * The softener that goes in beside salt.
  */
 export interface SaltSoftenerEntry {
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -2738,6 +3105,33 @@ export interface SaltSoftenerEntry {
    * Mass of softener as a share of the mass of salt.
    */
   per_salt: Percent
+}
+/**
+ * A ball that was timed as it sank in the melt, let go below its surface.
+ */
+export interface TimedBallEntry {
+  /**
+   * Its density: of steel 7.8 g/mL.
+   */
+  density: MeasuredAmount
+  /**
+   * How deep it sank.
+   */
+  depth: MeasuredAmount
+  /**
+   * Its diameter, much smaller than the vessel's.
+   */
+  diameter: MeasuredAmount
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * How long that took.
+   */
+  time: MeasuredAmount
 }
 /**
  * What the air has.
@@ -2996,6 +3390,56 @@ export interface CalibrateSpoonResponse {
   write: Change[]
 }
 /**
+ * One heat.
+ */
+export interface ClockHeat {
+  /**
+   * How many shots were made before it.
+   */
+  after: number
+  /**
+   * From the last burst to the last shot.
+   */
+  lasts: Shown
+  /**
+   * What is in the pot when it begins.
+   */
+  mass: Shown
+  /**
+   * How many shots are made in it.
+   */
+  shots: number
+  /**
+   * How much of the time that the pot stays hot that is.
+   */
+  used: Shown
+}
+/**
+ * The heats of a pot.
+ */
+export interface ClockResponse {
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * The heats in their order.
+   */
+  heats: ClockHeat[]
+  /**
+   * How many of them are reheats.
+   */
+  reheats: number
+  /**
+   * All shots, without the oven.
+   */
+  shooting: Shown
+  /**
+   * All shots and the oven's time for each heat, where that is given.
+   */
+  total?: Shown | null
+}
+/**
  * How far apart they look.
  */
 export interface ColorDifferenceResponse {
@@ -3100,6 +3544,44 @@ export interface ConvertResponse {
    * The number.
    */
   value: number
+}
+/**
+ * The setting of a shot.
+ */
+export interface CoolingResponse {
+  /**
+   * Whether it sets so fast that the time is too long: that of a Fourier number of 0.2.
+   */
+  bound: boolean
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * How often a shot can be made; none without the time at hand.
+   */
+  every?: Shown | null
+  /**
+   * How often the mold can be shot in a row before it is too warm, nothing lost between; none where its mass
+   * is not given, or it goes on.
+   */
+  in_a_row?: number | null
+  /**
+   * The same with the lowest.
+   */
+  longest: Shown
+  /**
+   * The same with the highest diffusivity of soft PVC.
+   */
+  shortest: Shown
+  /**
+   * How long it sets, the mold as warm as the shot leaves it.
+   */
+  time: Shown
+  /**
+   * How much one shot warms the mold; none where its mass is not given.
+   */
+  warms?: Shown | null
 }
 /**
  * What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
@@ -3286,11 +3768,11 @@ export interface Fault {
    */
   code: string
   /**
-   * What would do.
+   * What would fix it.
    */
   help: string
   /**
-   * What was found.
+   * The finding.
    */
   message: string
   /**
@@ -3453,13 +3935,17 @@ export interface HeatHistoryResponse {
  */
 export interface HeatResponse {
   /**
-   * How far the amount lies outside those that were timed, as a factor.
+   * The table of readings, the coldest band first. The last band ends where shooting begins.
+   */
+  bands: HeatBand[]
+  /**
+   * How far the amount is outside those that were timed, as a factor.
    */
   beyond?: Shown | null
   /**
-   * The bursts, as long as each comes out as expected.
+   * How many bursts are expected.
    */
-  bursts: Burst[]
+  bursts: number
   /**
    * What can hurt somebody.
    */
@@ -3469,33 +3955,29 @@ export interface HeatResponse {
    */
   from: Shown
   /**
-   * The most that the pot may have after as long a run in one go.
+   * Whether nothing was timed: all of this follows from the rated power, a first guess.
    */
-  in_one: Shown
+  guess: boolean
   /**
    * What is heated, all cups together.
    */
   load: Shown
   /**
-   * The margin of the power that the bursts were made with.
+   * How much more power than expected the bursts allow for.
    */
   margin: Shown
   /**
-   * Whether that margin is an assumption, the power resting on a single timing.
+   * Why there is no time.
    */
-  margin_assumed: boolean
-  /**
-   * Whether that is above the window.
-   */
-  one_overshoots: boolean
+  no_time?: string | null
   /**
    * The power that reaches mix and vessel.
    */
   power: Shown
   /**
-   * Its standard uncertainty; none of a single timing.
+   * Its standard uncertainty for one more heating.
    */
-  power_uncertainty?: Shown | null
+  power_uncertainty: Shown
   /**
    * What to ask about the timings: one that does not fit the others, or that ends far above the
    * window. It counts all the same.
@@ -3506,11 +3988,20 @@ export interface HeatResponse {
    */
   setting: Shown
   /**
-   * How long it takes to the aim, without a break.
+   * Shoot from this reading on.
    */
-  time: Shown
+  shoot_from: Shown
   /**
-   * How long the oven runs in them altogether.
+   * Shoot up to this reading; above it, stop and let the pot cool.
+   */
+  shoot_to: Shown
+  /**
+   * How long it takes to the aim, without a break; none where it is hot already, or the amount too far from
+   * those that were timed.
+   */
+  time?: Shown | null
+  /**
+   * How long the oven is expected to run in them altogether.
    */
   total: Shown
   /**
@@ -3842,6 +4333,43 @@ export interface SaltResponse {
   unsalted_sinks?: Calculated | null
 }
 /**
+ * The settling of grains.
+ */
+export interface SettlingResponse {
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * How fast in the thinnest.
+   */
+  fastest: Shown
+  /**
+   * How fast the grains sink in the thickest melt.
+   */
+  slowest: Shown
+  /**
+   * How often would do in the thickest.
+   */
+  stir_at_most: Shown
+  /**
+   * How often to stir in the thinnest melt: to be safe, that often.
+   */
+  stir_every: Shown
+  /**
+   * The viscosity that is calculated with: the lowest.
+   */
+  viscosity_from: Shown
+  /**
+   * Whether that is the whole range of what such melts may have, no viscosity being known.
+   */
+  viscosity_not_known: boolean
+  /**
+   * The highest.
+   */
+  viscosity_to: Shown
+}
+/**
  * The pieces of one shape.
  */
 export interface ShotPieces {
@@ -3955,6 +4483,36 @@ export interface SourceShare {
   source: string
 }
 /**
+ * How long a pot stays hot.
+ */
+export interface StaysHotResponse {
+  /**
+   * The temperature after the time it stood.
+   */
+  after?: Shown | null
+  /**
+   * How many times as long as the watch that time is: above 1 the temperature may be too cold, at 3 by up to
+   * 3.5 K.
+   */
+  beyond?: Shown | null
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * The same with half of it.
+   */
+  half_full: Shown
+  /**
+   * How long it takes down to the lower temperature, with all of the mix in it.
+   */
+  hot_for: Shown
+  /**
+   * The time in which the distance to the room's temperature falls to 37 %.
+   */
+  time_constant: Shown
+}
+/**
  * How sure a dose is.
  */
 export interface UncertaintyResponse {
@@ -4031,7 +4589,7 @@ export interface ConvertRequest {
   amount: Amount
   calculate: 'convert'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4055,7 +4613,7 @@ export interface DoseRequest {
   amount: Amount
   calculate: 'dose'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4075,7 +4633,7 @@ export interface DoseRequest {
 export interface MixRequest {
   calculate: 'mix'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4123,7 +4681,7 @@ export interface FormulaRequest {
   book: BookDocument
   calculate: 'formula'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4163,7 +4721,7 @@ export interface SaltRequest {
    */
   cavity_volume?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4231,7 +4789,7 @@ export interface SaltRequest {
 export interface HardnessRequest {
   calculate: 'hardness'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4245,7 +4803,7 @@ export interface HardnessRequest {
    */
   points: HardnessPointEntry[]
   /**
-   * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 10.
+   * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 100.
    */
   ratio?: Percent | null
   /**
@@ -4263,7 +4821,7 @@ export interface ShotRequest {
    */
   cold_density: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4303,7 +4861,7 @@ export interface BatchRequest {
    */
   confidence?: Percent | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4325,11 +4883,11 @@ export interface BatchRequest {
    */
   pieces: number
   /**
-   * Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
+   * Mass that clings to the wall of the cup, part of the heel. Unit: g; 0 to 1e15. Default: 0.
    */
   pot_film?: MeasuredAmount | null
   /**
-   * Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+   * Mass that cannot be drawn from the cup, its film included. Unit: g; 0 to 1e15. Default: 0.
    */
   pot_heel?: MeasuredAmount | null
   /**
@@ -4363,7 +4921,7 @@ export interface WaterRequest {
   air_pressure?: MeasuredAmount | null
   calculate: 'water'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4403,7 +4961,7 @@ export interface CalibrateRequest {
    */
   cold_density: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4451,7 +5009,7 @@ export interface CalibrateRequest {
 export interface CalibrateDropRequest {
   calculate: 'calibrate-drop'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4479,7 +5037,7 @@ export interface CalibrateDropRequest {
 export interface CalibrateSpoonRequest {
   calculate: 'calibrate-spoon'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4515,7 +5073,7 @@ export interface CalibrateInjectorRequest {
    */
   density: MeasuredAmount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4547,7 +5105,7 @@ export interface UncertaintyRequest {
   base: MaterialEntry
   calculate: 'uncertainty'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4591,7 +5149,7 @@ export interface CostRequest {
   book: BookDocument
   calculate: 'cost'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4651,7 +5209,7 @@ export interface MeasureRequest {
   bench: BenchEntry
   calculate: 'measure'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4673,7 +5231,7 @@ export interface MeasureRequest {
    */
   tolerance?: Percent | null
   /**
-   * The measure that the formula doses the material in; a mass where left out. Unit: none; mass, volume or drops.
+   * Measure that the formula doses the material in. Unit: none; mass, volume or drops. Default: mass.
    */
   written_in?: WrittenIn | null
 }
@@ -4691,7 +5249,7 @@ export interface AirRequest {
   altitude?: MeasuredAmount | null
   calculate: 'air'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4727,7 +5285,7 @@ export interface DegasRequest {
    */
   damp_at?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4754,7 +5312,7 @@ export interface DegasRequest {
   volume: MeasuredAmount
 }
 /**
- * How long a pot takes in the shop's own oven, and in which bursts.
+ * How long a pot takes in the shop's own oven, and by which readings of the thermometer.
  */
 export interface HeatRequest {
   /**
@@ -4771,23 +5329,31 @@ export interface HeatRequest {
    */
   density?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before heating, below the aim. Unit: °C; -73 to 427.
+   * The temperature before heating. Unit: °C; -73 to 427.
    */
   from: MeasuredAmount
+  /**
+   * Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
+   */
+  longest?: MeasuredAmount | null
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * What is heated: a mass, or a volume cold and liquid. Unit: none; at most 1.5 times beyond what was timed, g or mL.
+   * What is heated: a mass, or a volume cold and liquid. Unit: none; above 0, g or mL; beyond 1.6 times what was timed no time is given, and bursts are those of the safe side.
    */
   mix: Amount
+  /**
+   * Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
+   */
+  power?: MeasuredAmount | null
   /**
    * Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
    */
@@ -4804,6 +5370,14 @@ export interface HeatRequest {
    */
   specific_heat: MeasuredAmount
   /**
+   * Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+   */
+  specific_heat_rise?: MeasuredAmount | null
+  /**
+   * Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
+   */
+  step?: MeasuredAmount | null
+  /**
    * How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
    */
   thermometer?: MeasuredAmount | null
@@ -4812,13 +5386,17 @@ export interface HeatRequest {
    */
   timed_specific_heat?: MeasuredAmount | null
   /**
-   * Heatings that the shop has timed, all at one setting. Unit: none; one or more.
+   * Heatings that the shop has timed, all at one setting; needed without the rated power. Unit: none; one or more. Default: none.
    */
-  timings: TimingEntry[]
+  timings?: TimingEntry[] | null
   /**
-   * Further cups in the oven at the same time, all of them one load. Unit: none; from the same temperature, with the mix within what was timed. Default: none.
+   * Further cups in the oven on the same clock. Unit: none; alike: the same vessel, amounts within 10 %, from the same temperature. Default: none.
    */
   together?: LoadEntry[] | null
+  /**
+   * How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default: 30.
+   */
+  turn?: MeasuredAmount | null
   /**
    * Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
    */
@@ -4827,6 +5405,205 @@ export interface HeatRequest {
    * Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
    */
   vessel_specific_heat?: MeasuredAmount | null
+}
+/**
+ * How long a pot stays hot.
+ */
+export interface StaysHotRequest {
+  calculate: 'stays-hot'
+  /**
+   * A pot that was watched to cool: its amount, two readings and the time between them. Unit: none; the second reading lower, the room cooler than both. Default: none.
+   */
+  cools: CoolsEntry
+  /**
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
+   */
+  density?: MeasuredAmount | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Temperature after the last burst. Unit: °C; -73 to 427.
+   */
+  from: MeasuredAmount
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * What is in the pot: a mass, or a volume cold and liquid. Unit: none; above 0, g or mL.
+   */
+  mix: Amount
+  /**
+   * Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+   */
+  room?: MeasuredAmount | null
+  /**
+   * How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not calculated.
+   */
+  stood?: MeasuredAmount | null
+  /**
+   * Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427.
+   */
+  to: MeasuredAmount
+}
+/**
+ * How long a shot sets in a metal mold, and how often one can be made.
+ */
+export interface CoolingRequest {
+  calculate: 'cooling'
+  /**
+   * Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7.
+   */
+  diffusivity?: MeasuredAmount | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a shot can be made is not calculated.
+   */
+  hands?: MeasuredAmount | null
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * The mold: its temperature, that at which a piece is taken out, its mass. Unit: none; metal, cooler than the piece is taken out. Default: metal of 30 °C, taken out at 50 °C, so heavy that a shot does not warm it.
+   */
+  mold?: MoldCoolingEntry | null
+  /**
+   * Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
+   */
+  molds?: Count | null
+  /**
+   * The point of a piece whose temperature counts. Unit: none; center or mean. Default: center.
+   */
+  point?: PieceTemperature | null
+  /**
+   * The thickest part of a piece: a rod, a plate or a ball. Unit: none; 0.2 to 200 mm.
+   */
+  section: SectionEntry
+  /**
+   * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+   */
+  shot?: MeasuredAmount | null
+  /**
+   * Temperature at which it is shot, above that at which it is taken out. Unit: °C; -73 to 427.
+   */
+  shot_at: MeasuredAmount
+  /**
+   * Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
+   */
+  specific_heat?: MeasuredAmount | null
+}
+/**
+ * How many heats the shots of a pot take, and where the reheats are.
+ */
+export interface ClockRequest {
+  calculate: 'clock'
+  /**
+   * A pot that was watched to cool: its amount, two readings and the time between them. Unit: none; the second reading lower, the room cooler than both. Default: none.
+   */
+  cools?: CoolsEntry | null
+  /**
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
+   */
+  density?: MeasuredAmount | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+   */
+  from?: MeasuredAmount | null
+  /**
+   * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15. Default: from how it cools.
+   */
+  hot_for?: MeasuredAmount | null
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * What is in the pot for its first heat: a mass, or a volume cold and liquid. Unit: none; at least what its shots take, g or mL.
+   */
+  mix: Amount
+  /**
+   * How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
+   */
+  oven_time?: MeasuredAmount | null
+  /**
+   * Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+   */
+  room?: MeasuredAmount | null
+  /**
+   * The pot's shots in their order, like ones together. Unit: none; at most 100 000 shots.
+   */
+  runs: RunEntry[]
+  /**
+   * Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+   */
+  to?: MeasuredAmount | null
+}
+/**
+ * How fast salt settles in a pot, and how often to stir.
+ */
+export interface SettlingRequest {
+  /**
+   * A ball that was timed as it sank in the melt, in place of the viscosity. Unit: none; sinking at a Reynolds number below 800. Default: none.
+   */
+  ball?: TimedBallEntry | null
+  calculate: 'settling'
+  /**
+   * True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
+   */
+  density: MeasuredAmount
+  /**
+   * Depth of the melt in its cup. Unit: mm; 0.1 to 10000.
+   */
+  depth: MeasuredAmount
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50.
+   */
+  grain: MeasuredAmount
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+   */
+  melt: MeasuredAmount
+  /**
+   * Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0.
+   */
+  solids?: Percent | null
+  /**
+   * Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1. Default: 0.1.
+   */
+  unstirred?: Percent | null
+  /**
+   * Lowest and highest viscosity of the melt at shot temperature. Unit: none; 0.0001 to 10 000 Pa.s, the lower one first. Default: by the ball, else all that such melts may have, 0.05 to 5 Pa.s.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  viscosity?: [unknown, unknown] | null
 }
 /**
  * What heat has done to a pot, and what of its stabilizer is left.
@@ -4846,7 +5623,7 @@ export interface HeatHistoryRequest {
   buys?: BuysEntry | null
   calculate: 'heat-history'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4894,7 +5671,7 @@ export interface SinkRequest {
    */
   depth?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4938,7 +5715,7 @@ export interface FlakeRequest {
    */
   dose: Amount
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -4970,7 +5747,7 @@ export interface FlakeRequest {
 export interface ColorDifferenceRequest {
   calculate: 'color-difference'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -5004,7 +5781,7 @@ export interface ColorMatchRequest {
     [k: string]: ColorantEntry
   }
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -5036,7 +5813,7 @@ export interface CorrectRequest {
    */
   cup?: MeasuredAmount | null
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -5074,7 +5851,7 @@ export interface LeftoversRequest {
   book: BookDocument
   calculate: 'leftovers'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -5094,7 +5871,7 @@ export interface PlanRequest {
   book: BookDocument
   calculate: 'plan'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -5118,7 +5895,7 @@ export interface RecordRequest {
   book: BookDocument
   calculate: 'record'
   /**
-   * What an embedding program keeps here for itself; carried through untouched.
+   * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
@@ -5248,6 +6025,10 @@ export interface Requests {
   'air': AirRequest
   'degas': DegasRequest
   'heat': HeatRequest
+  'stays-hot': StaysHotRequest
+  'cooling': CoolingRequest
+  'clock': ClockRequest
+  'settling': SettlingRequest
   'heat-history': HeatHistoryRequest
   'sink': SinkRequest
   'flake': FlakeRequest
@@ -5281,6 +6062,10 @@ export interface Responses {
   'air': AirResponse & { calculate: 'air' }
   'degas': DegasResponse & { calculate: 'degas' }
   'heat': HeatResponse & { calculate: 'heat' }
+  'stays-hot': StaysHotResponse & { calculate: 'stays-hot' }
+  'cooling': CoolingResponse & { calculate: 'cooling' }
+  'clock': ClockResponse & { calculate: 'clock' }
+  'settling': SettlingResponse & { calculate: 'settling' }
   'heat-history': HeatHistoryResponse & { calculate: 'heat-history' }
   'sink': SinkResponse & { calculate: 'sink' }
   'flake': FlakeResponse & { calculate: 'flake' }

@@ -3,9 +3,10 @@
 use super::{BatchError, Loads};
 use crate::parameter::{Check, Parameter, Relation};
 use crate::quantity::{Mass, Ratio};
+use crate::show::legible::{legible, plain};
 
 /// A run of shots from one pot, with what is lost and what goes back.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Run {
     /// How many shots.
     pub shots: u32,
@@ -39,7 +40,7 @@ pub fn undrawn(film: Mass, heel: Mass) -> Mass {
 ///
 /// total = pieces + sprues_left + kept + in_cup = drawn − returned + kept + in_cup, both within
 /// 8 u Σm (u = 2⁻⁵³).
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Need {
     /// The mass to mix.
     pub total: Mass,
@@ -57,7 +58,49 @@ pub struct Need {
     pub in_cup: Mass,
 }
 
+plain! { Loads }
+
+legible! {
+    Run { shots, loads, fill, sprue, returned, injector_keeps, cleanings, film, heel }
+    Need { total, drawn, returned, pieces, sprues_left, kept, in_cup }
+}
+
 impl Run {
+    /// A run of `shots` shots of `fill` each, in `loads`. Defaults: no sprue; nothing goes back; the injector keeps
+    /// nothing and is cleaned once; no film and no heel.
+    #[must_use]
+    pub fn new(shots: u32, loads: Loads, fill: Mass) -> Self {
+        Self {
+            shots,
+            loads,
+            fill,
+            sprue: Mass::default(),
+            returned: Ratio::default(),
+            injector_keeps: Mass::default(),
+            cleanings: 1,
+            film: Mass::default(),
+            heel: Mass::default(),
+        }
+    }
+
+    /// The same, with this mass of each shot left as sprue, of which the share `returned` goes back into the pot.
+    #[must_use]
+    pub fn with_sprue(self, sprue: Mass, returned: Ratio) -> Self {
+        Self { sprue, returned, ..self }
+    }
+
+    /// The same, with this mass kept by the injector at each of `cleanings` cleanings.
+    #[must_use]
+    pub fn with_injector(self, keeps: Mass, cleanings: u32) -> Self {
+        Self { injector_keeps: keeps, cleanings, ..self }
+    }
+
+    /// The same, in a pot with this film on its wall and this heel that cannot be drawn.
+    #[must_use]
+    pub fn with_pot(self, film: Mass, heel: Mass) -> Self {
+        Self { film, heel, ..self }
+    }
+
     /// The mass to mix: S m_fill − y m_sprue (S − shots of the last load) + cleanings · keeps + max(film, heel).
     ///
     /// # Errors

@@ -4,7 +4,7 @@
 //! s² = Σ (m_i − n_i μ)²/n_i / (k − 1) over k weighings, and u²(μ) = s²/Σn + k·d²/6/(Σn)²: their scatter, and
 //! the rounding of each net weight on a balance that shows steps of d (JCGM 100:2008, 4.2 and F.2.2.1), which
 //! k equal readings hide. How the bottle is held or the spoon leveled differs from weighing to weighing: it is
-//! in s, so refill and begin anew each time.
+//! in s, so refill and start again each time.
 
 use super::CalibrateError;
 use super::error::{
@@ -16,16 +16,16 @@ use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::uncertainty::by_difference;
 
-/// So many drops, or level spoonfuls, weighed together.
+/// A number of drops, or of level spoonfuls, weighed together.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Counted {
     /// How many.
     pub count: u32,
-    /// What they weigh together, net.
+    /// Their net mass together.
     pub weight: Mass,
 }
 
-/// What one weighs.
+/// Mass of one.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PerOne {
     /// How many weighings.
@@ -43,7 +43,7 @@ pub struct PerOne {
 }
 
 impl PerOne {
-    /// What one weighs, by two or more `weighings` on a balance that shows steps of `readability` (zero where
+    /// Mass of one, by two or more `weighings` on a scale with steps of `readability` (zero where
     /// rounding plays no part).
     ///
     /// # Errors

@@ -1,4 +1,4 @@
-//! What is wrong with a calibration.
+//! Errors of a calibration.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -15,22 +15,22 @@ pub(super) const ABSURD_SPREAD: f64 = 0.2;
 /// Relative size of what rounding leaves of the difference of two equal weights.
 const ROUNDING: f64 = 1e-12;
 
-/// `off`, which is nothing where only rounding is left of it, beside `whole`.
+/// `off`, which is nothing if only rounding of `whole` is left of it.
 pub(super) fn but_for_rounding(off: f64, whole: f64) -> f64 {
     if libm::fabs(off) > ROUNDING * whole { off } else { 0.0 }
 }
 
-/// What a drop is believed to weigh, in kilograms: a fine needle's and one of twice what the widest dropper gives
+/// Believable masses of a drop, in kilograms: a fine needle's, and twice that of the widest dropper
 /// (common practice, no source; tips of 1.4 mm to 4.2 mm drop 26 mg to 69 mg of water).
 pub(super) const LIGHTEST_DROP: f64 = 2e-6;
 pub(super) const HEAVIEST_DROP: f64 = 200e-6;
 
-/// What a powder is believed to have as scooped, in kg/m³: fumed silica has some 40 (from memory), and heaped tungsten
-/// is no dose (common practice, no source).
+/// Believable densities of a powder as scooped, in kg/m³: fumed silica has some 40 (from memory), and heaped tungsten
+/// is not a dose (common practice, no source).
 pub(super) const LIGHTEST_POWDER: f64 = 20.0;
 pub(super) const HEAVIEST_POWDER: f64 = 5_000.0;
 
-/// What is wrong with a calibration.
+/// Why a calibration was refused.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum CalibrateError {
@@ -41,15 +41,15 @@ pub enum CalibrateError {
         scatter: Ratio,
     },
     /// A drop that is none.
-    #[error("{} is no drop", show::mass(.mass))]
+    #[error("{} is not a drop", show::mass(.mass))]
     NoDrop {
-        /// What one was found to weigh.
+        /// The mass found for one.
         mass: Mass,
     },
     /// A powder that is denser than any.
-    #[error("{} is no powder as scooped", show::density(.density))]
+    #[error("{} is not a powder as scooped", show::density(.density))]
     NoPowder {
-        /// What was found.
+        /// The density found.
         density: MassDensity,
     },
     /// An injector that is lighter after use.
@@ -84,7 +84,7 @@ pub enum CalibrateError {
         most: Mass,
     },
     /// A mix that does not shrink has no contraction to feed.
-    #[error("the mix does not shrink, so no feed share can be had from it")]
+    #[error("the mix does not shrink, so it gives no feed share")]
     NoContraction,
     /// Numbers that are wrong.
     #[error(transparent)]

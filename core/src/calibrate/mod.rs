@@ -1,10 +1,10 @@
 //! From repeated weighings to a number of the shop's own, with its uncertainty.
 //!
 //! - [`Weighed`]: a cavity's volume or the feed share, from pieces.
-//! - [`PerOne`]: one drop of a bottle, or what a level spoonful weighs and so the density as scooped.
-//! - [`Residue`]: what stays in an injector each time it is emptied.
+//! - [`PerOne`]: one drop of a bottle, or the mass of a level spoonful, and so the density as scooped.
+//! - [`Residue`]: the residue in an injector each time it is emptied.
 //!
-//! A weight that lies far out is questioned by a published test ([`Questioned`]) and never left out: whoever
+//! A weight that is far out is questioned by a published test ([`Questioned`]) and never dropped: whoever
 //! weighed it knows whether the piece was short or the count wrong. An oven is calibrated by
 //! [`Oven::from_timings`](crate::process::heat::Oven::from_timings).
 

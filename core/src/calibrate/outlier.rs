@@ -1,7 +1,7 @@
-//! Grubbs' test for one value that lies too far out.
+//! Grubbs' test for one value that is too far out.
 //!
 //! F. E. Grubbs, Technometrics 11 (1969) 1–21, two-sided, as ISO 5725-2 uses it: with G = max|x − x̄|/s of n
-//! values and t the quantile of Student's t with n − 2 degrees of freedom that α/n lies beyond on both sides,
+//! values and t the quantile of Student's t with n − 2 degrees of freedom beyond which α/n is on both sides,
 //! the critical value is (n − 1)/√n · √(t²/(n − 2 + t²)). ISO 5725-2, 7.3.4 calls a value beyond the critical
 //! value at α = 5 % a straggler and one beyond that at α = 1 % an outlier. The test takes the values to be
 //! normally distributed but for that one.
@@ -13,7 +13,7 @@ use crate::uncertainty::student_t;
 use crate::words::words;
 
 words! {
-    /// How far out a questioned value lies (ISO 5725-2).
+    /// How far out a questioned value is (ISO 5725-2).
     pub enum Verdict {
         /// Beyond the critical value at 5 %: one such value in twenty good series.
         Straggler = "straggler",
@@ -22,7 +22,7 @@ words! {
     }
 }
 
-/// The value of a series that lies too far out to be believed without a look. It is not left out.
+/// The value of a series that is too far out to be believed without a look. It is not dropped.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Questioned {
     /// Which one, counted from 1.
@@ -31,7 +31,7 @@ pub struct Questioned {
     pub distance: Ratio,
     /// The critical value that it exceeds.
     pub critical: Ratio,
-    /// What it is called.
+    /// Its name.
     pub verdict: Verdict,
 }
 
@@ -51,7 +51,7 @@ impl fmt::Display for Questioned {
 }
 
 /// Grubbs' critical value for `count` values, two-sided at the significance `alpha`; `None` below three values,
-/// of which none can lie out, and for an `alpha` that is no probability from 1e-6 to below 1.
+/// of which none can be out, and for an `alpha` that is not a probability from 1e-6 to below 1.
 #[must_use]
 pub fn grubbs_critical(count: usize, alpha: Ratio) -> Option<f64> {
     if count < 3 || !(alpha.value >= 1e-6 && alpha.value < 1.0) {

@@ -1,4 +1,4 @@
-//! What stays in an injector each time it is emptied, from weighing it clean and emptied.
+//! The residue in an injector each time it is emptied, from weighing it clean and emptied.
 //!
 //! The mean of the differences over the density of the plastic. Its standard uncertainty u is of two parts,
 //! u² = s²/n + d²/6/n: the scatter of the n differences, s their standard deviation, and the rounding of each on a
@@ -20,7 +20,7 @@ pub struct Emptied {
     pub emptied: Mass,
 }
 
-/// What stays in an injector.
+/// The residue in an injector.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Residue {
     /// Mean mass.
@@ -34,7 +34,7 @@ pub struct Residue {
 }
 
 impl Residue {
-    /// What stays, by two or more weighings on a balance that shows steps of `readability` (zero where rounding plays
+    /// The residue, by two or more weighings on a scale with steps of `readability` (zero where rounding plays
     /// no part).
     ///
     /// # Errors

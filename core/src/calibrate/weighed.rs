@@ -19,7 +19,7 @@ use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
 use crate::shot::Melt;
 use crate::uncertainty::by_difference;
 
-/// How many standard uncertainties a feed share may lie outside 0 to 1 by chance.
+/// How many standard uncertainties a feed share may be outside 0 to 1 by chance.
 const BY_CHANCE: f64 = 3.0;
 
 /// Weighed pieces of one cavity, summed up.
@@ -33,11 +33,11 @@ pub struct Weighed {
     pub deviation: Mass,
     /// Standard uncertainty of the mean, u.
     pub uncertainty: Mass,
-    /// The weight that lies too far out to be believed without a look at that piece; it is in the mean.
+    /// The weight that is too far out to be believed without a look at that piece; it is in the mean.
     pub questioned: Option<Questioned>,
 }
 
-/// A cavity's volume, had from weighed pieces.
+/// A cavity's volume, from weighed pieces.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CavityVolume {
     /// The volume V_c.
@@ -46,13 +46,13 @@ pub struct CavityVolume {
     pub uncertainty: Volume,
 }
 
-/// What the equation of weighed pieces is unsure by apart from their weights: standard uncertainties, zero where
+/// Uncertainty of the equation of weighed pieces apart from their weights: standard uncertainties, zero where
 /// nothing is known.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Unsure {
     /// Of the density at 20 °C; the hot one errs with it.
     pub cold: MassDensity,
-    /// What the hot density is unsure by on its own.
+    /// Uncertainty of the hot density on its own.
     pub hot: MassDensity,
     /// Of the feed share, where that is known.
     pub feed: Ratio,
@@ -60,12 +60,12 @@ pub struct Unsure {
     pub cavity: Volume,
 }
 
-/// A feed share, had from weighed pieces.
+/// A feed share, from weighed pieces.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FeedShare {
     /// The share f to calculate with: the nearest to `computed` from 0 to 1.
     pub share: Ratio,
-    /// What the weights give; by chance it may lie a little outside 0 to 1.
+    /// The result of the weights; by chance it may be a little outside 0 to 1.
     pub computed: Ratio,
     /// Its standard uncertainty.
     pub uncertainty: Ratio,
@@ -132,7 +132,7 @@ impl Weighed {
     /// f = (m̄/(V_c (1 − φ)) − ρ_hot) / (ρ₂₀ − ρ_hot).
     ///
     /// # Errors
-    /// [`CalibrateError::FeedOutOfRange`] where f lies outside 0 to 1 by more than three standard
+    /// [`CalibrateError::FeedOutOfRange`] where f is outside 0 to 1 by more than three standard
     /// uncertainties, [`CalibrateError::NoContraction`], and numbers out of their
     /// ranges.
     pub fn feed_share(

@@ -1,12 +1,12 @@
 //! How far apart two colors look: CIEDE2000.
 //!
 //! ΔE₀₀ with k_L = k_C = k_H = 1; about 1 is what a trained eye just sees side by side. The formula jumps
-//! where two hues lie exactly opposite: by 0.04 near gray, but between strong colors by as much as half (60 to 90), so that
+//! where two hues are exactly opposite: by 0.04 near gray, but between strong colors by as much as half (60 to 90), so that
 //! there the last digit of a color decides. It was made for small differences: two such colors are far apart by either
 //! number.
 //!
 //! ISO/CIE 11664-6; as set out by G. Sharma, W. Wu, E. N. Dalal, *Color Res. Appl.* 30 (2005) 21–30, whose
-//! equation numbers stand beside the steps.
+//! equation numbers are next to the steps.
 
 use core::f64::consts::PI;
 

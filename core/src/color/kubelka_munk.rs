@@ -35,7 +35,7 @@ pub struct Film {
     pub scattering: f64,
 }
 
-/// What is read of a film over one backing.
+/// The reading of a film over one backing.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OverBacking {
     /// Reflectance of the bare backing, 0 to 1.
@@ -44,7 +44,7 @@ pub struct OverBacking {
     pub reflectance: f64,
 }
 
-/// What the surface does to light on its way in and out.
+/// The effect of the surface on light on its way in and out.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Surface {
     inward: f64,
@@ -99,7 +99,7 @@ impl Medium {
         })
     }
 
-    /// Its reflectance where it is thick enough to hide what lies behind.
+    /// Its reflectance if it is thick enough to hide what is behind.
     ///
     /// # Errors
     /// [`ColorError::Range`] unless the absorption is zero or above and the scattering above zero.
@@ -144,7 +144,7 @@ impl Film {
     /// [`ColorError::Range`] unless all four are from 0 to 1; [`ColorError::NoFilm`] where no film gives them, as
     /// when it hides the backings, so that the two readings do not differ.
     pub fn from_readings(light: &OverBacking, dark: &OverBacking) -> Result<Self, ColorError> {
-        // At less than this between the readings their scatter says more than the film does.
+        // Below this difference the readings' scatter says more than the film.
         const LEAST_APART: f64 = 1e-6;
         let [(g1, r1), (g2, r2)] = [light.checked()?, dark.checked()?];
         if (r1 - r2).abs() < LEAST_APART || (g1 - g2).abs() < LEAST_APART {
@@ -194,7 +194,7 @@ impl Surface {
         }
     }
 
-    /// k₁ = ((n − 1)/(n + 1))² of a surface of refractive index `index` in light that falls straight on it
+    /// k₁ = ((n − 1)/(n + 1))² of a surface of refractive index `index` in light that meets it head on
     /// (Fresnel); PVC has about 1.54.
     ///
     /// # Errors
@@ -207,7 +207,7 @@ impl Surface {
         Ok(root * root)
     }
 
-    /// What is read of a medium whose own reflectance is `inside`.
+    /// The reading of a medium whose own reflectance is `inside`.
     ///
     /// # Errors
     /// [`ColorError::Range`] unless it is from 0 to 1.
@@ -292,7 +292,7 @@ mod tests {
 
         #[test]
         fn a_thick_film_is_opaque(k in 0.05..5.0, s in 0.1..5.0, backing in 0.0..=1.0) {
-            let film = Film { absorption: 100.0 * k, scattering: 100.0 * s };
+            let film = Film { absorption: 200.0 * k, scattering: 200.0 * s };
             let medium = Medium { absorption: k, scattering: s };
             let (film, opaque) = (film.over(backing).unwrap(), medium.reflectance().unwrap());
             prop_assert!((film - opaque).abs() < 1e-12);

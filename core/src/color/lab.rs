@@ -73,7 +73,7 @@ impl Lab {
         Ok(Self { lightness, a, b })
     }
 
-    /// The color of `xyz` beside the white `white` (equation: [module](self)).
+    /// The color of `xyz` next to the white `white` (equation: [module](self)).
     ///
     /// # Errors
     /// [`ColorError::Range`] unless `xyz` is zero or above and `white` above zero.
@@ -113,7 +113,7 @@ impl Lab {
         self.b
     }
 
-    /// Its tristimulus values beside the white `white`.
+    /// Its tristimulus values next to the white `white`.
     #[must_use]
     pub fn xyz(&self, white: &Xyz) -> Xyz {
         let fy = (self.lightness + 16.0) / 116.0;
@@ -129,7 +129,7 @@ impl Lab {
     /// # Errors
     /// [`ColorError::OutsideSrgb`] where a channel would not be from 0 to 1.
     pub fn srgb(&self) -> Result<Srgb, ColorError> {
-        // What came from an end of a channel comes back within this, and is the end itself.
+        // A value from an end of a channel comes back within this, and is the end itself.
         const SLACK: f64 = 1e-9;
         let xyz = self.xyz(&D65);
         let channel = |row: [f64; 3], channel: &'static str| {
@@ -185,7 +185,7 @@ impl Srgb {
         [self.red, self.green, self.blue]
     }
 
-    /// Linear light of the channels: the reflectance in three bands of a piece photographed beside white.
+    /// Linear light of the channels: the reflectance in three bands of a piece photographed next to white.
     #[must_use]
     pub fn linear(&self) -> [f64; 3] {
         self.channels().map(decoded)
@@ -197,7 +197,7 @@ impl Srgb {
         Xyz::of_bands(&self.linear(), &SRGB_BANDS)
     }
 
-    /// The color in L\*a\*b\*, beside [`D65`].
+    /// The color in L\*a\*b\*, next to [`D65`].
     #[must_use]
     pub fn lab(&self) -> Lab {
         let Xyz { x, y, z } = self.xyz();
@@ -206,7 +206,7 @@ impl Srgb {
 }
 
 impl Xyz {
-    /// The sum of `bands`, each taken `amounts` times; what has no partner is left out.
+    /// The sum of `bands`, each taken `amounts` times; those without a partner are omitted.
     pub(crate) fn of_bands(amounts: &[f64], bands: &[Self]) -> Self {
         let black = Self { x: 0.0, y: 0.0, z: 0.0 };
         amounts.iter().zip(bands).fold(black, |sum, (amount, band)| Self {
@@ -246,7 +246,7 @@ mod tests {
 
     #[test]
     fn matrix_is_that_of_the_primaries() {
-        // IEC 61966-2-1: chromaticities of red, green, blue and white. Column j of the matrix lies along its
+        // IEC 61966-2-1: chromaticities of red, green, blue and white. Column j of the matrix is along its
         // primary, and the columns add up to the white.
         let xy = [(0.64, 0.33), (0.30, 0.60), (0.15, 0.06)];
         for (band, (x, y)) in SRGB_BANDS.iter().zip(xy) {

@@ -1,6 +1,6 @@
 //! A starting formula for a wanted color, from colorants that the shop has let down.
 //!
-//! **Readings** are reflectances in bands: three from a photograph beside a white card
+//! **Readings** are reflectances in bands: three from a photograph next to a white card
 //! ([`Srgb::linear`](crate::color::lab::Srgb::linear)), or as many as a spectrophotometer has. A band's XYZ is what
 //! it adds to the color of a perfect white; together they make the white.
 //!
@@ -13,7 +13,7 @@
 //! counts by what is seen. Then whole drops: from the nearest, by more, fewer or swapped drops as long as ΔE₀₀
 //! falls, so that no single drop or swap of two brings it nearer.
 //!
-//! The answer is a **starting point**: the model leaves out pearl, flake, how thick the piece is and what lies behind
+//! The answer is a **starting point**: the model omits pearl, flake, how thick the piece is and what is behind
 //! it, the camera and the light. The eye and a test piece decide.
 
 use alloc::vec;
@@ -27,7 +27,7 @@ use crate::color::lab::{Lab, Xyz};
 use crate::nnls;
 use crate::quantity::Ratio;
 
-/// What stands beside every starting formula.
+/// The sentence that comes with every starting formula.
 pub const STARTING_POINT: &str =
     "This formula is a starting point: pour a test piece, and let the eye decide.";
 
@@ -65,7 +65,7 @@ struct Colorant {
     fit: f64,
 }
 
-/// A formula to begin with; [`STARTING_POINT`] says what it is worth.
+/// A starting formula; [`STARTING_POINT`] says what it is worth.
 #[derive(Debug, Clone, PartialEq)]
 #[must_use]
 pub struct StartingFormula {
@@ -76,10 +76,10 @@ pub struct StartingFormula {
     /// Its ΔE₀₀ to the target.
     pub difference: f64,
     /// ΔE₀₀ to the target of the exact doses, before drops were made whole; the search among whole drops may
-    /// come nearer, since the exact doses are the least in reflectance.
+    /// come nearer, since the exact doses are the best in reflectance.
     pub exact_difference: f64,
     /// The greatest ΔE₀₀ between a let-down of these colorants as read and as the model has it: the formula
-    /// is no surer than that.
+    /// is not surer than that.
     pub fit: f64,
 }
 
@@ -103,7 +103,7 @@ impl Colorants {
     ///
     /// # Errors
     /// [`ColorError::Bands`] unless there is at least one band and a reading for each; [`ColorError::Range`]
-    /// for a reading that is no reflectance, or bands that make no white.
+    /// for a reading that is not a reflectance, or bands that make no white.
     pub fn new(bands: &[Xyz], surface: Surface, base: &[f64]) -> Result<Self, ColorError> {
         let white = Xyz::of_bands(&vec![1.0; bands.len()], bands);
         Lab::of(&white, &white)?;
@@ -162,12 +162,12 @@ impl Colorants {
         self.color(doses.iter().map(|dose| dose.value).zip(self.media()))
     }
 
-    /// A formula to begin with for a piece that reads `target` in each band; `drops` says for each colorant what
+    /// A starting formula for a piece that reads `target` in each band; `drops` says for each colorant what
     /// one drop in this batch is, as mass per mass of base.
     ///
     /// # Errors
     /// [`ColorError::NoColorants`]; [`ColorError::Doses`]; [`ColorError::Bands`]; [`ColorError::Range`];
-    /// [`ColorError::NoFormula`]. A target that the colorants cannot reach is no error: see
+    /// [`ColorError::NoFormula`]. A target that the colorants cannot reach is not an error: see
     /// [`StartingFormula::difference`].
     pub fn starting_formula(
         &self,
@@ -294,7 +294,7 @@ impl Colorants {
         sum.into_iter()
     }
 
-    /// What is read in each band of doses of media.
+    /// The reading in each band of doses of media.
     fn readings<'a>(
         &self,
         parts: impl IntoIterator<Item = (f64, &'a [Medium])>,

@@ -1,7 +1,7 @@
-//! Color: readings, differences, and a first formula for a wanted color.
+//! Color: readings, differences, and a starting formula for a color.
 //!
 //! A reading becomes CIE L\*a\*b\* ([`lab`]); two of them differ by ΔE₀₀ ([`difference`]); mixtures follow
-//! Kubelka and Munk ([`kubelka_munk`]); a formula for a target is looked for among calibrated colorants
+//! Kubelka and Munk ([`kubelka_munk`]); a formula for a target is found among calibrated colorants
 //! ([`match_color`]). That formula is always a starting point: a photograph is not the eye, and plastic is not
 //! paint. Pour a test piece and look at it.
 
@@ -15,7 +15,7 @@ pub mod kubelka_munk;
 pub mod lab;
 pub mod match_color;
 
-/// What is wrong with a color.
+/// Errors of a color.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum ColorError {

@@ -1,4 +1,4 @@
-//! What a shop reckons besides its materials: packing, work, what left-over is worth, what it earns.
+//! A shop's costs in addition to its materials: packing, work, the worth of leftover, the profit.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -10,20 +10,20 @@ use crate::quantity::{Ratio, Time};
 /// How a shop reckons what a day costs.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Costing {
-    /// What goes into each pack.
+    /// The items of each pack.
     pub packing: Vec<PackItem>,
     /// Work, where the shop counts it.
     pub work: Option<WorkTimes>,
-    /// What of its material cost a left-over is worth: plastic that stays in the cup, and sprues that are kept.
+    /// Worth of leftover (plastic that stays in the cup, and sprues that are kept) as a share of its material cost.
     pub left_over_worth: Ratio,
-    /// What is earned.
+    /// The profit.
     pub profit: Option<Profit>,
 }
 
 /// Something that goes into each pack.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PackItem {
-    /// What it is called.
+    /// Its name.
     pub name: String,
     /// Its price per number of pieces.
     pub price: Price,
@@ -32,7 +32,7 @@ pub struct PackItem {
 }
 
 impl PackItem {
-    /// What a job takes of it.
+    /// The amount that a job uses.
     #[must_use]
     pub fn packing(&self) -> Packing<'_> {
         Packing { name: &self.name, price: &self.price, per_pack: self.per_pack }

@@ -1,4 +1,4 @@
-//! What is wrong with a cost.
+//! Errors of a cost.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -10,12 +10,12 @@ use crate::price::Currency;
 use crate::quantity::AmountError;
 use crate::show;
 
-/// Why there is no cost.
+/// Why a cost was refused.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum CostError {
     /// Sums in two currencies.
-    #[error("{found} stands among sums in {expected}.")]
+    #[error("{found} is mixed with amounts in {expected}.")]
     MixedCurrencies {
         /// The currency of the rest.
         expected: Currency,
@@ -51,15 +51,15 @@ pub enum CostError {
     /// A package of nothing.
     #[error("The package of \"{name}\" holds nothing.")]
     EmptyPackage {
-        /// What it is the package of.
+        /// The material of the package.
         name: String,
     },
     /// A package that is measured in something else.
     #[error("The price of \"{name}\" is not per {wanted}.")]
     WrongPackage {
-        /// What has the price.
+        /// The thing with this price.
         name: String,
-        /// What the package must be measured in.
+        /// The measure that the package needs.
         wanted: &'static str,
     },
     /// A material listed twice.
@@ -74,15 +74,15 @@ pub enum CostError {
     /// More is said to come back than was used.
     #[error("{} comes back of {} that was used.", show::mass(.returned), show::mass(.used))]
     ReturnedTooMuch {
-        /// What comes back.
+        /// The amount that comes back.
         returned: crate::quantity::Mass,
-        /// What was used.
+        /// The amount used.
         used: crate::quantity::Mass,
     },
     /// A job without a piece or a pack.
     #[error("There is no {what} to bear the cost.")]
     Nothing {
-        /// What there is none of.
+        /// The thing that is missing.
         what: &'static str,
     },
     /// More packs than pieces to go into them.
@@ -153,7 +153,7 @@ impl Diagnose for CostError {
             .into(),
             Self::Nothing { .. } => "Give at least one.".into(),
             Self::EmptyPacks { .. } => {
-                "Give all pieces of the job, and no more packs than those.".into()
+                "Give all pieces of the job, and at most as many packs.".into()
             }
             Self::NoWeights { .. } => {
                 "Give each part a weight of zero or more, and at least one above zero.".into()

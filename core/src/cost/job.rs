@@ -1,4 +1,4 @@
-//! What a job costs: a pot, an order or a day, with packing and work, and what to ask for it.
+//! Cost of a job: a pot, an order or a day, with packing and work, and the price to ask for it.
 
 use rust_decimal::Decimal;
 
@@ -10,10 +10,10 @@ use crate::check::is_share;
 use crate::price::Price;
 use crate::quantity::{Dimension, Mass, Ratio, System, Time};
 
-/// What goes into each pack: a bag, a card, a label.
+/// An item that goes into each pack: a bag, a card, a label.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Packing<'a> {
-    /// What it is called.
+    /// Its name.
     pub name: &'a str,
     /// Its price per number of pieces, such as `9.00 USD per 100 pieces`.
     pub price: &'a Price,
@@ -35,26 +35,26 @@ pub struct Work<'a> {
 pub struct Job<'a> {
     /// Materials that are used, each once.
     pub used: &'a [Used<'a>],
-    /// What of them comes back: sprue that is melted again, left-over that is kept.
+    /// The amount of them that comes back: sprue that is melted again, leftover that is kept.
     pub returned: Mass,
-    /// What of its material cost that is still worth, 0 to 1.
+    /// Its worth as a share of its material cost, 0 to 1.
     pub worth: Ratio,
     /// How many good pieces are made, at least one.
     pub pieces: u32,
     /// How many packs they go into, at least one and at most as many as pieces.
     pub packs: u32,
-    /// What each pack takes.
+    /// The items of each pack.
     pub packing: &'a [Packing<'a>],
     /// The work.
     pub work: Option<Work<'a>>,
 }
 
-/// What a job costs. `total` = `materials.used` − `credit` + `packing` + `work`, exactly.
+/// Cost of a job. `total` = `materials.used` − `credit` + `packing` + `work`, exactly.
 #[derive(Debug, Clone, PartialEq)]
 pub struct JobCost {
     /// Materials.
     pub materials: MaterialCosts,
-    /// What comes back is worth: its share of the mass, of the material cost, times its worth.
+    /// Worth of what comes back: its share of the mass, of the material cost, times its worth.
     pub credit: Money,
     /// Packing.
     pub packing: Money,
@@ -69,7 +69,7 @@ pub struct JobCost {
 }
 
 impl Job<'_> {
-    /// What it costs. Household words in prices are those of `system`.
+    /// Its cost. Household words in prices are those of `system`.
     ///
     /// # Errors
     /// As [`MaterialCosts::new`]; prices of packing not per pieces or of work not per time; no piece or pack;
@@ -97,7 +97,7 @@ impl Job<'_> {
         Ok(JobCost { materials, credit, packing, work, total, per_piece, per_pack })
     }
 
-    /// Whether each pack gets a piece at least: else a pack would cost less than a piece.
+    /// Whether each pack gets at least one piece: else a pack would cost less than a piece.
     pub(crate) fn check_packs(&self) -> Result<(), CostError> {
         if self.packs == 0 {
             return Err(CostError::Nothing { what: "pack" });
@@ -130,7 +130,7 @@ impl Job<'_> {
 }
 
 impl Packing<'_> {
-    /// What it costs for so many packs.
+    /// Its cost for a number of packs.
     ///
     /// # Errors
     /// A price that is not per pieces; [`CostError::EmptyPackage`]; [`CostError::OutOfRange`].
@@ -149,7 +149,7 @@ impl Packing<'_> {
 }
 
 impl Work<'_> {
-    /// What it costs.
+    /// Its cost.
     ///
     /// # Errors
     /// A rate that is not per time; [`CostError::EmptyPackage`]; [`CostError::OutOfRange`].
@@ -170,7 +170,7 @@ impl Work<'_> {
     }
 }
 
-/// What is earned on a cost. The two are different shares: a markup of 100 % is a margin of 50 %.
+/// Profit on a cost. The two are different shares: a markup of 100 % is a margin of 50 %.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Profit {
@@ -204,7 +204,7 @@ impl Profit {
     }
 }
 
-/// cost · factor / divisor; what lies below the last step that money keeps still counts upward.
+/// cost · factor / divisor; a part below the last step that money keeps still counts upward.
 fn up(cost: Money, factor: Decimal, divisor: Decimal) -> Result<Money, CostError> {
     let near = cost.scaled(factor, divisor)?;
     let what = "A price";

@@ -1,4 +1,4 @@
-//! What materials cost, by what is used of them and by the packages that must be bought.
+//! Cost of materials, by the amounts used and by the packages that must be bought.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -47,7 +47,7 @@ impl<'a> Used<'a> {
     }
 }
 
-/// What one material costs.
+/// Cost of one material.
 #[derive(Debug, Clone, PartialEq)]
 pub struct MaterialLine {
     /// Which.
@@ -58,13 +58,13 @@ pub struct MaterialLine {
     pub cost: Money,
     /// Whole packages that hold it.
     pub packages: u64,
-    /// What these cost.
+    /// Their cost.
     pub to_buy: Money,
-    /// What is left of them.
+    /// The amount left of them.
     pub left: Mass,
 }
 
-/// What all materials cost.
+/// Cost of all materials.
 #[derive(Debug, Clone, PartialEq)]
 pub struct MaterialCosts {
     /// Each, in the order in which they were given.
@@ -85,7 +85,7 @@ pub(super) struct Package<'a> {
 }
 
 impl Package<'_> {
-    /// The price of so many.
+    /// The price of a number of them.
     fn cost(&self, packages: Decimal) -> Result<Money, CostError> {
         scaled(self.price.money, packages, Decimal::ONE, self.price.currency)
     }
@@ -117,7 +117,7 @@ pub(super) fn package(material: &Material, system: System) -> Result<Package<'_>
 }
 
 impl MaterialCosts {
-    /// What `used` costs: each material's mass times its price per package over what a package holds. Household
+    /// Cost of `used`: each material's mass times its price per package over what a package holds. Household
     /// words in prices are those of `system`.
     ///
     /// # Errors

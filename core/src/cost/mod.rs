@@ -1,4 +1,4 @@
-//! What a pot, an order, a pack and a piece cost, what to ask for them, and what stock runs short.
+//! Cost of a pot, an order, a pack and a piece, the price to ask for them, and stock that runs short.
 //!
 //! Money is decimal. A mass becomes decimal once, in steps of 0.0001 g; every single cost is brought to steps of
 //! 0.000 001 of the currency, half to even; from there on sums are exact. Only what is shown or asked for is

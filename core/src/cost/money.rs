@@ -165,7 +165,7 @@ pub(super) fn scaled(
     Money::new(over(times(amount, factor, SUM)?, divisor, SUM)?, currency)
 }
 
-/// The least whole number of packages that holds so many.
+/// The smallest whole number of packages that holds this many.
 pub(super) fn whole_packages(packages: Decimal) -> Result<u64, CostError> {
     packages.ceil().to_u64().ok_or(CostError::OutOfRange { what: "The number of packages" })
 }
@@ -230,7 +230,7 @@ mod tests {
     fn currencies_do_not_mix() {
         let refused = money("1", "USD").plus(money("1", "EUR")).unwrap_err();
         assert_eq!(refused.code(), "cost-mixed-currencies");
-        assert_eq!(refused.to_string(), "EUR stands among sums in USD.");
+        assert_eq!(refused.to_string(), "EUR is mixed with amounts in USD.");
     }
 
     #[test]

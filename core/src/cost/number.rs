@@ -1,4 +1,4 @@
-//! Decimals as costs reckon with them: made of measured numbers, and sums that name what is too large.
+//! The decimals of costs: made of measured numbers, and sums that name what is too large.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -32,7 +32,7 @@ pub(super) fn packages_of(
     share(mass / package, what)
 }
 
-/// A number that is not negative, with so many decimals.
+/// A number that is not negative, with the given number of decimals.
 pub(crate) fn decimal(value: f64, decimals: u32, what: &'static str) -> Result<Decimal, CostError> {
     // Beyond 2⁵³ steps an f64 has no last step to round.
     const MOST_STEPS: f64 = 9_007_199_254_740_992.0;
@@ -47,7 +47,7 @@ pub(crate) fn decimal(value: f64, decimals: u32, what: &'static str) -> Result<D
     }
 }
 
-/// A mass of so many grams.
+/// A mass in grams.
 pub(super) fn mass_of(grams: Decimal) -> Mass {
     Mass::from_si(float(grams) / 1e3)
 }
@@ -57,7 +57,7 @@ pub(super) fn float(number: Decimal) -> f64 {
     number.to_f64().unwrap_or(f64::NAN)
 }
 
-// The library's own operations are compiled anew at each place that calls them, 2 kB each: hence one place each.
+// The library's own operations are compiled again at each place that calls them, 2 kB each: hence one place each.
 
 /// a + b.
 #[inline(never)]

@@ -1,4 +1,4 @@
-//! What of the stock a day uses, and what runs short first.
+//! Stock: how much of it a day uses, and what runs short first.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -11,27 +11,27 @@ use super::number::{grams, mass_of, minus, packages_of};
 use crate::material::Material;
 use crate::quantity::{Mass, System};
 
-/// What is there of a material, and what a day takes of it.
+/// The stock of a material, and the amount that a day uses.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Need<'a> {
     /// The material.
     pub material: &'a Material,
-    /// What is there.
+    /// On hand.
     pub held: Mass,
-    /// What a day takes.
+    /// The amount that a day uses.
     pub used: Mass,
 }
 
-/// How a material's stock stands after a day.
+/// A material's stock after a day.
 #[derive(Debug, Clone, PartialEq)]
 pub struct StockLine {
     /// Which.
     pub material: String,
-    /// What the day takes.
+    /// The amount that the day uses.
     pub used: Mass,
-    /// What is left after it; none where it runs short.
+    /// The amount left after it; none if it runs short.
     pub left: Mass,
-    /// What is missing for it.
+    /// The amount missing.
     pub short: Mass,
     /// For how many such days the stock lasts; `None` for a material that the day does not take.
     pub days: Option<f64>,
@@ -120,7 +120,7 @@ mod tests {
         assert_eq!((got[3].packages, got[3].days), (Some(0), Some(100.0)));
     }
 
-    /// So many packages short are that many to buy, however their masses round.
+    /// A shortage of whole packages is that number to buy, however their masses round.
     #[test]
     fn whole_packages_are_missing() {
         let base = material("base", Kind::Plastisol, "58.00 USD per 1 gal");

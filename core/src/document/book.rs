@@ -36,9 +36,9 @@ entry! {
     /// A shop's book.
     pub struct BookDocument {
         required {
-            /// The format and its version.
+            /// The format and its version. Example: `"pourwright/1.0"`.
             format: Format,
-            /// What a cup, a spoon and a fluid ounce hold.
+            /// The measuring system: how much a cup, a spoon and a fluid ounce hold. Example: `"us-customary"`.
             measures: System,
             /// Materials by name.
             materials: Named<MaterialEntry>,
@@ -50,76 +50,89 @@ entry! {
             bench: BenchEntry,
         }
         optional {
-            /// Whose book it is.
+            /// Whose book it is. Default: none. Example: `"Tern Island workshop"`.
             shop: Name,
-            /// Anything a reader should know of it.
+            /// Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`.
             about: String,
-            /// Height of the shop above sea level.
+            /// Height of the shop above sea level. Default: not known. Example: `"640 m"`.
             altitude: Written<Length>,
-            /// What a barometer shows in the shop, not reduced to sea level.
+            /// Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at
+            /// `altitude`; not known without one. Example: `"27.7 inHg"`.
             air_pressure: Written<Pressure>,
-            /// The plastisol that a formula without a base goes into.
+            /// Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`.
             default_base: Name,
-            /// Products by name: a mold and what is shot into it.
+            /// Products by name: a mold and what is shot into it. Default: none.
             products: Named<ProductEntry>,
-            /// How the shop works.
+            /// How the shop works. Default: that of each field.
             limits: LimitsEntry,
-            /// How it reckons what a day costs; without it plans tell no costs.
+            /// How to calculate what a day costs. Default: plans show no costs.
             costing: CostingEntry,
         }
     }
 }
 
 entry! {
-    /// A material. What is not known is left out; a calculation that needs it says so.
+    /// A material. Omit what you do not know; a calculation that needs it says so.
     pub struct MaterialEntry {
         required {
-            /// What it is for.
+            /// What the material is for. Example: `"plastisol"`.
             kind: Kind,
         }
         optional {
-            /// A row of the starter table whose properties fill in what is left out here.
+            /// Row of the starter table that fills in the properties omitted here. Default: none. Example:
+            /// `"sodium-chloride"`.
             like: Name,
-            /// True density at 20 °C; of a plastisol, that of the liquid.
+            /// True density at 20 °C; of a plastisol, that of the liquid. Default: not known. Example:
+            /// `"1.03 g/mL ± 0.01"`.
             density: Sourced<MassDensity>,
-            /// Density of the fused plastisol at 20 °C.
+            /// Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example:
+            /// `"1.042 g/mL ± 0.008"`.
             fused: Sourced<MassDensity>,
-            /// Density of the powder as a level spoon holds it.
+            /// Density of the powder in a level spoon; pearl, flake and salt need it to be measured by spoon. Default:
+            /// not known; a powder is then weighed. Example: `"1.22 g/mL ± 0.06"`.
             as_scooped: Sourced<MassDensity>,
-            /// Mass or volume of one drop from the shop's bottle.
+            /// Mass or volume of one drop from the shop's bottle. Default: 0.05 mL (20 drops per mL, pharmacy
+            /// practice), and less sure. Example: `"0.044 g ± 0.003"`.
             drop: SourcedDrop,
-            /// Volumetric thermal expansion, per kelvin.
+            /// Thermal expansion by volume, per kelvin. Default: none, so that shots come out a little heavy, and
+            /// results say so. Example: `"6.5e-4 1/K"`.
             expansion: Sourced<TemperatureCoefficient>,
-            /// Specific heat; with "specific_heat_rise" that at 25 °C.
+            /// Specific heat; with `specific_heat_rise`, that at 25 °C. Default: that of the rest of the pot; required
+            /// of the plastisol that the oven was timed with. Example: `"1.9 J/(g.K)"`.
             specific_heat: Sourced<SpecificHeatCapacity>,
-            /// Rise of the specific heat per kelvin, as a share of that at 25 °C; default: constant.
+            /// Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example:
+            /// `"0.0012 1/K"`.
             specific_heat_rise: Sourced<TemperatureCoefficient>,
-            /// Of a plastisol: lowest and highest viscosity at shot temperature; default: not known.
+            /// Of a plastisol: lowest and highest viscosity at shot temperature; how fast salt settles needs it.
+            /// Default: not known. Example: `["0.3 Pa.s", "3 Pa.s"]`.
             viscosity: (Written<DynamicViscosity>, Written<DynamicViscosity>),
-            /// Of a salt: the opening of a sieve that its grains just pass; default: not known.
+            /// Of a salt: the opening of a sieve that its grains just pass; how fast it settles needs it. Default: not
+            /// known. Example: `"0.3 mm"`.
             grain: Sourced<Length>,
-            /// Lowest and highest temperature at which it is shot.
+            /// Lowest and highest temperature at which it is shot. Default: not known; shots are then calculated at 20
+            /// °C, and results say so. Example: `["325 °F", "350 °F"]`.
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
-            /// Activation energy of its decay in the heat, with who states it.
+            /// Activation energy of its decay in the heat, with its source; the heat used needs it. Default: not known.
+            /// Example: `{ "value": "135 kJ/mol", "source": "supplier's sheet" }`.
             activation_energy: Sourced<MolarEnergy>,
-            /// Of a plastisol: the heat that it stands.
+            /// Of a plastisol: the heat that it withstands. Default: not known.
             budget: BudgetEntry,
-            /// Of a stabilizer: the heat that more of it buys.
+            /// Of a stabilizer: the heat that more of it buys. Default: none.
             buys: BuysEntry,
-            /// Of a flake: its cut.
+            /// Of a flake: its cut. Default: not known. Example: `".035 hex"`.
             cut: CutText,
-            /// Of a flake: the thickness of its film.
+            /// Of a flake: thickness of its film. Default: not known. Example: `"50 um"`.
             thickness: Written<Length>,
-            /// Price per package, such as "58.00 USD per 1 gal".
+            /// Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`.
             price: PriceText,
-            /// When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
-            /// practice): salt, flake and scent hot, all else cold.
+            /// When it goes into the pot: `"cold"`, before the pot is heated, or `"hot"`, after it. Default: by kind
+            /// (common practice, no source), salt, flake and scent hot, all else cold. Example: `"hot"`.
             add: Adding,
-            /// Largest relative error of a dose of it.
+            /// Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`.
             tolerance: Percent,
-            /// What it is called at full length.
+            /// Its full name. Default: none. Example: `"clear plastisol, medium"`.
             name: String,
-            /// Anything else worth knowing.
+            /// Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
             notes: String,
         }
     }
@@ -196,15 +209,18 @@ entry! {
     /// A formula: doses per amount of base.
     pub struct FormulaEntry {
         required {
-            /// Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished".
+            /// Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`.
             doses: Named<Amount>,
         }
         optional {
-            /// The amount of base that the doses are for; needed unless all are per cents.
+            /// Amount of base that the doses are for. Default: none; required unless every dose is a per cent. Example:
+            /// `"1 cup"`.
             per: Amount,
-            /// The base: a plastisol, or a blend of plastisols with an amount each.
+            /// The base: a plastisol, or a blend of plastisols with an amount each,
+            /// `{ "soft": "3 cup", "hard": "1 cup" }`. Default: that of the formulas it is combined with, else
+            /// `default_base`. Example: `"clear-base"`.
             base: BaseEntry,
-            /// Anything worth knowing.
+            /// Anything worth keeping with it. Default: none. Example: `"The unsalted body."`.
             notes: String,
         }
     }
@@ -240,36 +256,40 @@ entry! {
     /// A mold: what one shot fills.
     pub struct MoldEntry {
         required {
-            /// How many like cavities it has, or a list of unlike ones.
+            /// Number of like cavities, or unlike ones by shape. Example: `4`.
             cavities: CavitiesEntry,
         }
         optional {
-            /// Volume of one cavity: "9.5 mL", or by the water it holds:
-            /// { "water": "9.47 g", "at": "22 °C" }.
+            /// Volume of one cavity, or the water that it holds: `{ "water": "9.47 g", "at": "22 °C" }`. Default: none;
+            /// required unless the cavities are unlike. Example: `"9.5 mL ± 0.1"`.
             cavity: CavityVolume,
-            /// Volume of the sprue of one shot.
+            /// Volume of the sprue of one shot. Default: 0 mL. Example: `"6 mL"`.
             sprue: Written<Volume>,
-            /// Share of a cavity's contraction that it draws from the sprue while it cools.
+            /// Share of its contraction that a piece draws from the sprue while it cools. Default: not known; a piece
+            /// then has a range of weights. Example: `"60 %"`.
             feed: Percent,
-            /// Share of air in the shot plastic.
+            /// Share of air in the shot plastic. Default: 0 %. Example: `"1 %"`.
             voids: Percent,
-            /// Share of pieces that are not fit to sell; else that of the limits.
+            /// Share of pieces that are not fit to sell. Default: `rejects` of the limits. Example: `"5 %"`.
             rejects: Percent,
-            /// Mass added to each shot by topping off and holding.
+            /// Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`.
             top: Written<Mass>,
-            /// What a piece is like as it sinks; of unlike cavities each states its own.
+            /// Shape of a piece, for its sink rate; unlike cavities each state their own. Default: not known; no sink
+            /// rate is shown.
             body: BodyEntry,
-            /// Hook and weight on a piece; none where left out.
+            /// Hook and weight on a piece. Default: none.
             hook: HookEntry,
-            /// How many such molds there are, shot in turn; default: 1.
+            /// Number of such molds, shot in turn. Default: 1. Example: `2`.
             count: u32,
-            /// Time from the shot until the piece can be taken out, as the shop has seen it; default: from "cooling".
+            /// Time from the shot until the piece can be taken out, as the shop has seen it. Default: from `cooling`.
+            /// Example: `"4 min"`.
             sets: Written<Time>,
-            /// Time at hand for a shot: fill, shoot, top off, take out; default: "per_shot" of the costing.
+            /// Time at hand for a shot: fill, shoot, top off, take out. Default: `per_shot` of the costing. Example:
+            /// `"40 s"`.
             per_shot: Written<Time>,
-            /// How a shot cools in it, where "sets" is not stated.
+            /// How a shot cools in it, if `sets` is not stated. Default: not known.
             cooling: MoldCoolingEntry,
-            /// Anything worth knowing.
+            /// Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`.
             notes: String,
         }
     }
@@ -280,7 +300,7 @@ entry! {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum CavitiesEntry {
-    /// So many like ones.
+    /// A number of like ones.
     Like(u32),
     /// Unlike ones, by shape.
     Unlike(Named<CavityEntry>),
@@ -305,13 +325,13 @@ entry! {
     /// The cavities of one shape in a mold with unlike ones.
     pub struct CavityEntry {
         required {
-            /// How many of them.
+            /// Number of them. Example: `2`.
             count: u32,
-            /// Volume of one.
+            /// Volume of one, or the water that it holds. Example: `"8.8 mL"`.
             cavity: CavityVolume,
         }
         optional {
-            /// What a piece is like as it sinks.
+            /// Shape of a piece, for its sink rate. Default: not known; no sink rate is shown.
             body: BodyEntry,
         }
     }
@@ -332,9 +352,9 @@ entry! {
     /// The water that a cavity holds, weighed in air.
     pub struct WaterEntry {
         required {
-            /// What the balance reads.
+            /// Reading of the scale. Example: `"10.82 g ± 0.1"`.
             water: Written<Mass>,
-            /// Temperature of the water.
+            /// Temperature of the water. Example: `"22 °C"`.
             at: Written<ThermodynamicTemperature>,
         }
         optional {}
@@ -353,20 +373,21 @@ impl Read for CavityVolume {
 }
 
 entry! {
-    /// A product: a mold and the plastic that is shot into it.
+    /// A product: a mold and the plastic that is shot into it. It has either `formulas` or `layers`.
     pub struct ProductEntry {
         required {
-            /// The mold.
+            /// The mold. Example: `"finger-5"`.
             mold: Name,
         }
         optional {
-            /// The formulas of a piece of one color: a color and a body.
+            /// Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
+            /// `["dusk", "salted"]`.
             formulas: Vec<Name>,
-            /// What happens where two of these formulas dose the same material.
+            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
-            /// The layers of a laminated piece.
+            /// Layers of a laminated piece. Default: none; required without `formulas`.
             layers: Vec<LayerEntry>,
-            /// Anything worth knowing.
+            /// Anything worth keeping with it. Default: none. Example: `"Sold in bags of ten."`.
             notes: String,
         }
     }
@@ -376,13 +397,13 @@ entry! {
     /// One color of a laminated piece.
     pub struct LayerEntry {
         required {
-            /// Its formulas: a color and a body.
+            /// Its formulas: a color and a body. Example: `["reed", "plain"]`.
             formulas: Vec<Name>,
-            /// Its share of the cavity and the sprue.
+            /// Its share of the cavity and the sprue; the shares of a piece add up to 100 %. Example: `"60 %"`.
             share: Percent,
         }
         optional {
-            /// What happens where two of these formulas dose the same material.
+            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
         }
     }
@@ -392,23 +413,23 @@ entry! {
     /// The tools on the bench.
     pub struct BenchEntry {
         required {
-            /// The cups a pot is mixed and heated in.
+            /// Cups to mix and heat a pot in; at least one.
             cups: Vec<CupEntry>,
             /// The injector.
             injector: InjectorEntry,
         }
         optional {
-            /// The balance.
+            /// The scale. Default: none; nothing is then weighed.
             balance: BalanceEntry,
-            /// Level spoons by what they hold.
+            /// Level spoons, by volume. Default: none. Example: `["1 tbsp", "1 tsp", "1/2 tsp"]`.
             spoons: Vec<Written<Volume>>,
-            /// The most drops that are still counted.
+            /// Largest number of drops that you still count. Default: 60. Example: `40`.
             most_drops: u32,
-            /// The vacuum that pots are degassed in.
+            /// The vacuum that pots are degassed in. Default: not known; no degassing step is shown.
             vacuum: VacuumEntry,
-            /// The oven, by the shop's own timings.
+            /// The oven, by the shop's own timings. Default: not known; no heating times are shown.
             oven: OvenEntry,
-            /// How unsure the tools are.
+            /// How unsure the tools are. Default: that of each field.
             uncertainty: ToolUncertaintyEntry,
         }
     }
@@ -418,55 +439,56 @@ entry! {
     /// A cup.
     pub struct CupEntry {
         required {
-            /// What it holds up to its highest mark.
+            /// Volume up to its highest mark. Example: `"2 cup"`.
             holds: Written<Volume>,
         }
         optional {
-            /// The step between its marks; without it only the highest mark counts.
+            /// Step between its marks. Default: only the highest mark is used. Example: `"1/4 cup"`.
             marks: Written<Volume>,
-            /// What stays on its wall when it has been poured out.
+            /// Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`.
             film: Written<Mass>,
-            /// What cannot be drawn from its bottom, the film included.
+            /// Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`.
             heel: Written<Mass>,
-            /// What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
-            /// fifth more than to its highest mark.
+            /// Volume up to its brim, above its highest mark; how full it may be under vacuum needs it, and a hot mix
+            /// fills at most 95 % of it. Default: not known; for a hot mix, a fifth more than `holds`. Example:
+            /// `"590 mL"`.
             brim: Written<Volume>,
-            /// What it weighs empty: its own heat then counts, in the oven's timings too. Left to the
-            /// timings where left out.
+            /// Mass of the empty cup. State it for all cups and timings or for none. Default: its own heat is part of
+            /// the oven's timings. Example: `"180 g"`.
             mass: Written<Mass>,
-            /// Its specific heat; with its mass.
+            /// Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`.
             specific_heat: Written<SpecificHeatCapacity>,
         }
     }
 }
 
 entry! {
-    /// An injector.
+    /// The injectors: all alike.
     pub struct InjectorEntry {
         required {
-            /// What it takes up at most.
+            /// Largest volume that one takes up. Example: `"4 fl oz"`.
             holds: Written<Volume>,
         }
         optional {
-            /// What stays in it and is lost at each cleaning or cold stop.
+            /// Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`.
             keeps: Written<Volume>,
-            /// How many of them there are; a laminate of two layers takes two.
+            /// Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`.
             count: u32,
         }
     }
 }
 
 entry! {
-    /// A balance.
+    /// A scale.
     pub struct BalanceEntry {
         required {
-            /// The step of its display.
+            /// Step of its display. Example: `"0.1 g"`.
             reads: Written<Mass>,
         }
         optional {
-            /// The least it weighs.
+            /// Smallest load that it weighs. Default: one step. Example: `"0.5 g"`.
             from: Written<Mass>,
-            /// The most it weighs.
+            /// Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
             to: Written<Mass>,
         }
     }
@@ -477,25 +499,29 @@ entry! {
     pub struct LimitsEntry {
         required {}
         optional {
-            /// Share of pieces that are not fit to sell.
+            /// Share of pieces that are not fit to sell. Default: 0 %. Example: `"3 %"`.
             rejects: Percent,
-            /// How sure the number of good pieces shall be.
+            /// Confidence that enough good pieces come out. Default: 90 % (common practice, no source). Example:
+            /// `"95 %"`.
             confidence: Percent,
-            /// Largest relative error of a dose, unless its material says otherwise.
+            /// Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no
+            /// source). Example: `"3 %"`.
             tolerance: Percent,
-            /// Most solids in a mix, by true volume.
+            /// Largest share of solids in a mix, by true volume. Default: 30 % (common practice, no source). Example:
+            /// `"20 %"`.
             solids: Percent,
-            /// How full a cup may be, of what it holds to its highest mark.
+            /// How full a cup may be, as a share of what it holds to its highest mark. Default: 100 %. Example:
+            /// `"80 %"`.
             most_full: Percent,
-            /// The least that the oven heats evenly.
+            /// Smallest pot that the oven heats evenly. Default: no limit. Example: `"1/2 cup"`.
             least_pot: Written<Volume>,
-            /// What becomes of sprues.
+            /// What becomes of sprues. Default: `"keep"`. Example: `"melt-again"`.
             sprues: Sprues,
-            /// Heats that the stabilizer allows a pot.
+            /// Number of heats that the stabilizer allows a pot. Default: not limited. Example: `3`.
             heats: u32,
-            /// Whether base may be added to a pot that has been drawn from.
+            /// Whether base may be added to a pot that has been drawn from. Default: `false`. Example: `true`.
             fresh_base: bool,
-            /// The water to tell sink rates for.
+            /// Water to calculate sink rates in. Default: none; no sink rates are shown.
             water: FishedWaterEntry,
         }
     }

@@ -10,27 +10,28 @@ use crate::json::reader::Name;
 use crate::quantity::Time;
 
 entry! {
-    /// How the shop reckons what a day costs, besides the prices of its materials.
+    /// What a day costs in addition to its materials.
     pub struct CostingEntry {
         required {}
         optional {
-            /// What goes into each pack.
+            /// What goes into each pack. Default: nothing.
             packing: Vec<PackingEntry>,
-            /// What work is worth: "18.00 USD per 1 h". Without it work is not counted.
+            /// Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`.
             rate: PriceText,
-            /// Work of one pot: measuring, degassing, cleaning up.
+            /// Work on one pot: measuring, degassing, cleaning up. Default: none. Example: `"12 min"`.
             per_pot: Written<Time>,
-            /// Work of one heat.
+            /// Work on one heat. Default: none. Example: `"4 min"`.
             per_heat: Written<Time>,
-            /// Work of one shot: filling, cooling, taking out, trimming.
+            /// Work on one shot: filling, cooling, taking out, trimming. Default: none. Example: `"50 s"`.
             per_shot: Written<Time>,
-            /// Work of packing one pack.
+            /// Work on packing one pack. Default: none. Example: `"40 s"`.
             per_pack: Written<Time>,
-            /// What of its material cost left-over is worth, in the cup and as sprue; nothing where left out.
+            /// Worth of leftover in the cup and of sprues, as a share of what their materials cost. Default: 0 %.
+            /// Example: `"60 %"`.
             left_over_worth: Percent,
-            /// What is earned, as a share of the price.
+            /// Profit as a share of the price. Default: no prices are shown. Example: `"45 %"`.
             margin: Percent,
-            /// Anything worth knowing.
+            /// Anything worth keeping with it. Default: none. Example: `"Prices before tax."`.
             notes: String,
         }
     }
@@ -40,13 +41,13 @@ entry! {
     /// Something that goes into each pack.
     pub struct PackingEntry {
         required {
-            /// What it is called.
+            /// Its name. Example: `"bag"`.
             name: Name,
-            /// Its price per number of pieces, such as "9.00 USD per 100 pieces".
+            /// Its price per number of pieces. Example: `"9.00 USD per 100 pieces"`.
             price: PriceText,
         }
         optional {
-            /// How many of it a pack takes, one where left out.
+            /// Number of it in one pack. Default: 1. Example: `2`.
             per_pack: u32,
         }
     }

@@ -8,7 +8,19 @@ use crate::fault::Faults;
 use crate::plan::Plan;
 use crate::plan::day::Day;
 
-/// A shop's book ready for planning, and as it is written: its plans say what they were made from.
+/// A shop's book, read once, checked, and ready to plan any number of days. Its plans carry the documents they were made
+/// from.
+///
+/// ```
+/// use pourwright::document::LoadedBook;
+///
+/// # let book = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo/book.json"));
+/// # let orders = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo/orders.json"));
+/// let book = LoadedBook::from_text(book)?;
+/// let made = book.plan_text(orders)?;
+/// assert_eq!(made.plan.pots.len(), 5);
+/// # Ok::<(), pourwright::Faults>(())
+/// ```
 #[derive(Debug, Clone)]
 pub struct LoadedBook {
     written: Arc<BookDocument>,
@@ -24,7 +36,7 @@ impl LoadedBook {
         BookDocument::from_text(text)?.try_into()
     }
 
-    /// The book that is planned with.
+    /// The book as numbers: materials, formulas, molds, tools.
     #[must_use]
     pub fn ready(&self) -> &Book {
         &self.ready

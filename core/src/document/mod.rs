@@ -2,7 +2,7 @@
 //!
 //! The format carries its version; a minor version only adds. Unknown fields and duplicate keys
 //! are faults; an embedding program keeps its own data in `ext`. All faults of a document are
-//! reported together, each with its path, what was found and what would do.
+//! reported together, each with its path, what was found and what would fix it.
 
 pub mod book;
 pub mod costing;

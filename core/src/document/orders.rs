@@ -15,79 +15,81 @@ entry! {
     /// A day's orders.
     pub struct OrdersDocument {
         required {
-            /// The format and its version.
+            /// The format and its version. Example: `"pourwright/1.0"`.
             format: Format,
-            /// The order lines.
+            /// The order lines; at least one.
             lines: Vec<OrderLine>,
         }
         optional {
-            /// The day, as the shop writes it.
+            /// The day, as the shop writes it. Default: none. Example: `"2027-03-02"`.
             day: Name,
-            /// Anything a reader should know of it.
+            /// Anything a reader should know about it. Default: none. Example: `"Spring orders, second part."`.
             about: String,
-            /// Left-over mixes that may go into the day's pots.
+            /// Leftover mixes that may go into the day's pots. Default: none.
             shelf: Vec<ShelfEntry>,
-            /// What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these.
+            /// What is in stock before the day, by material; the plan shows what runs short. Default: not known.
+            /// Example: `{ "clear-base": "1 gal", "fine-salt": "8 lb" }`.
             stock: Named<Amount>,
         }
     }
 }
 
 entry! {
-    /// A left-over mix on the shelf. What is in it is said by its formulas, where it was made as
-    /// planned, or by its parts.
+    /// A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it.
     pub struct ShelfEntry {
         required {
-            /// What is written on it.
+            /// The name written on it. Example: `"dusk, March 1"`.
             name: Name,
-            /// What it weighs.
+            /// Its mass. Example: `"104 g"`.
             mass: Written<Mass>,
         }
         optional {
-            /// Its formulas: a color and a body.
+            /// Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`.
             formulas: Vec<Name>,
-            /// What happens where two of these formulas dose the same material.
+            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
-            /// What went into the pot that it is left of, by material, on any scale.
+            /// What went into the pot that it is left over from, by material, on any scale. Default: none; required
+            /// without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
             parts: Named<Amount>,
-            /// Heats that it has spent; needed where the book limits them.
+            /// Number of heats behind it. Default: not known; required if the book limits `heats`. Example: `1`.
             heats: u32,
-            /// What these spent, as time at the temperature of its plastisol's budget, as the sheet told it;
-            /// not known where left out.
+            /// Heat used in these, as the sheet showed it: time at the temperature of its plastisol's budget. Default:
+            /// not known. Example: `"4.6 min"`.
             spent: Written<Time>,
-            /// The day it was made, as YYYY-MM-DD: the oldest is used first.
+            /// The day it was made, as YYYY-MM-DD; the oldest is used first. Default: not known. Example:
+            /// `"2027-03-01"`.
             made: String,
         }
     }
 }
 
 entry! {
-    /// One line of an order: a product, or a mold with formulas or layers, and how many.
+    /// One line of an order: a `product`, or a `mold` with `formulas` or `layers`; and either `pieces` or `packs`.
     pub struct OrderLine {
         required {
-            /// The order it belongs to.
+            /// The order it belongs to. Example: `"31"`.
             order: Name,
         }
         optional {
-            /// A product of the book.
+            /// A product of the book. Default: none; required without `mold`. Example: `"dusk finger"`.
             product: Name,
-            /// A mold of the book, where no product is named.
+            /// A mold of the book. Default: none; required without `product`. Example: `"finger-5"`.
             mold: Name,
-            /// The formulas of a piece of one color.
+            /// Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`.
             formulas: Vec<Name>,
-            /// What happens where two of these formulas dose the same material.
+            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
-            /// The layers of a laminated piece.
+            /// Layers of a laminated piece. Default: none.
             layers: Vec<LayerEntry>,
-            /// The shape, in a mold with unlike cavities.
+            /// The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
             shape: Name,
-            /// How many pieces.
+            /// Number of pieces. Default: none; required without `packs`. Example: `24`.
             pieces: u32,
-            /// How many packs, where it is sold by the pack.
+            /// Number of packs. Default: none; required without `pieces`. Example: `4`.
             packs: u32,
-            /// Pieces in a pack.
+            /// Number of pieces in a pack. Default: none; required with `packs`. Example: `6`.
             pack_of: u32,
-            /// The day it was promised for, as YYYY-MM-DD.
+            /// The day it was promised for, as YYYY-MM-DD. Default: not known. Example: `"2027-03-04"`.
             promised: String,
         }
     }

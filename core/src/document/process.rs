@@ -1,4 +1,4 @@
-//! What a book says of vacuum, oven, heat and water, as it is written.
+//! A book's vacuum, oven, heat and water, as they are written.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -17,83 +17,83 @@ use crate::quantity::{
 use crate::words::words;
 
 entry! {
-    /// The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is
-    /// left.
+    /// The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure.
     pub struct VacuumEntry {
         required {}
         optional {
-            /// What is pulled, as a vacuum gauge shows it: "27 inHg".
+            /// Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
             gauge: Written<Pressure>,
-            /// What is left in the chamber, counted up from nothing: "10 kPa".
+            /// Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example:
+            /// `"10 kPa"`.
             absolute: Written<Pressure>,
-            /// How far the vacuum gauge may be off; 0.9 inHg where left out.
+            /// How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
             dial_tolerance: Written<Pressure>,
-            /// How many times its level a pot was seen to swell to in it: 2.5.
+            /// How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`.
             rise: f64,
-            /// Share of air in a pot before the vacuum, where no rise was seen.
+            /// Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
             entrained: Percent,
         }
     }
 }
 
 entry! {
-    /// Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the
-    /// library's figures elsewhere.
+    /// Standard uncertainties of the tools, relative to what each gives. State those that the shop has measured.
     pub struct ToolUncertaintyEntry {
         required {}
         optional {
-            /// Of the balance's span; 0.1 % where left out.
+            /// Of the scale's span. Default: 0.1 %. Example: `"0.05 %"`.
             balance_span: Percent,
-            /// Of the size of a spoon; 2.9 %.
+            /// Of the size of a spoon. Default: 2.9 %. Example: `"1 %"`.
             spoon_size: Percent,
-            /// Of leveling one spoonful; 3 %.
+            /// Of leveling one spoonful. Default: 3 %. Example: `"4 %"`.
             spoon_level: Percent,
-            /// Of where a cup's marks stand; 2.9 %.
+            /// Of the position of a cup's marks. Default: 2.9 %. Example: `"1 %"`.
             cup_size: Percent,
-            /// Of filling a cup, as a share of the distance between its marks; 10 %.
+            /// Of filling a cup, as a share of the distance between its marks. Default: 10 %. Example: `"5 %"`.
             cup_filling: Percent,
-            /// Of a stated drop without an uncertainty of its own; 8.7 %.
+            /// Of a stated drop without an uncertainty of its own. Default: 8.7 %. Example: `"5 %"`.
             drop: Percent,
-            /// Of a drop that was never weighed; 29 %.
+            /// Of a drop that was never weighed. Default: 29 %. Example: `"20 %"`.
             unweighed_drop: Percent,
-            /// Of one drop against the next; 5 %.
+            /// Of one drop against the next. Default: 5 %. Example: `"4 %"`.
             drop_scatter: Percent,
         }
     }
 }
 
 entry! {
-    /// The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by
-    /// its rated power.
+    /// The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by its
+    /// rated power.
     pub struct OvenEntry {
         required {}
         optional {
-            /// Heatings that were timed; needed without "power".
+            /// Heatings that were timed. Default: none; required without `power`.
             timings: Vec<TimingEntry>,
-            /// The rated power, the output at full power: a first guess, not used once there are timings. 50 W to
-            /// 10 kW.
+            /// The rated power: the output at full power, 50 W to 10 kW. A first guess, not used once there are
+            /// timings. Default: not known. Example: `"900 W"`.
             power: Written<Power>,
-            /// The plastisol that was timed; default: the default base.
+            /// The plastisol that was timed. Default: `default_base`. Example: `"clear-base"`.
             of: Name,
-            /// The setting, as a share of full power; default: that of the timings, else 100 %.
+            /// The setting, as a share of full power. Default: that of the timings, else 100 %. Example: `"100 %"`.
             setting: Percent,
-            /// Reading of a pot that goes back for a reheat, additions stirred in; default: the bottom of its window
-            /// where nothing is added, else not known.
+            /// Temperature of a pot when it goes back to be reheated, additions stirred in. Default: the bottom of its
+            /// window if nothing is added, else not known. Example: `"240 °F"`.
             reheat_from: Written<ThermodynamicTemperature>,
-            /// How long a pot stays hot at one heat, from the last burst to the last shot; default: from "cools".
+            /// How long a pot stays hot after one heat, from the last burst to the last shot. Default: from `cools`.
+            /// Example: `"8 min"`.
             hot_for: Written<Time>,
-            /// How a pot was watched to cool; default: not known.
+            /// A pot that was watched to cool. Default: not known.
             cools: CoolsEntry,
-            /// Temperature of the room that pots cool in; default: 20 °C.
+            /// Temperature of the room that pots cool in. Default: 20 °C. Example: `"72 °F"`.
             room: Written<ThermodynamicTemperature>,
-            /// How far the thermometer may be off; default: 2 K.
+            /// How far the thermometer may be off. Default: 2 K. Example: `"1 K"`.
             thermometer: Written<TemperatureInterval>,
-            /// The shortest burst that can be set, of which the others are multiples; default: 5 s.
+            /// Shortest burst that can be set; the others are multiples of it. Default: 5 s. Example: `"10 s"`.
             step: Written<Time>,
-            /// The longest burst without a stir; default: 120 s.
+            /// Longest burst without a stir. Default: 120 s. Example: `"90 s"`.
             longest: Written<Time>,
-            /// How long a turn of full power and none takes below full power; default: 30 s. "0 s" for an oven that
-            /// lowers its power without turns.
+            /// Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power
+            /// without turns. Default: 30 s. Example: `"22 s"`.
             turn: Written<Time>,
         }
     }
@@ -103,17 +103,17 @@ entry! {
     /// A pot that was watched to cool on the bench, stirred before each reading, from the second minute on.
     pub struct CoolsEntry {
         required {
-            /// How much was in it: a mass, or a volume cold and liquid.
+            /// How much was in it: a mass, or a volume cold and liquid. Example: `"2 cup"`.
             mix: Amount,
-            /// The first reading.
+            /// The first reading. Example: `"340 °F"`.
             from: Written<ThermodynamicTemperature>,
-            /// The second reading.
+            /// The second reading. Example: `"320 °F"`.
             to: Written<ThermodynamicTemperature>,
-            /// The time between them.
+            /// The time between them. Example: `"150 s"`.
             time: Written<Time>,
         }
         optional {
-            /// Temperature of the room then; default: the oven's "room".
+            /// Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
             room: Written<ThermodynamicTemperature>,
         }
     }
@@ -124,41 +124,45 @@ entry! {
     pub struct MoldCoolingEntry {
         required {}
         optional {
-            /// What the mold is made of: metal, plaster or silicone; default: metal. For plaster and silicone give
-            /// the mold's "sets".
+            /// The material of the mold; give a plaster or silicone mold its `sets`. Default: `"metal"`. Example:
+            /// `"metal"`.
             of: MoldMaterial,
-            /// The thickest part of a piece; default: its "body".
+            /// The thickest part of a piece. Default: its `body`.
             section: SectionEntry,
-            /// Temperature of the mold when it is shot; default: 30 °C (common practice, no source).
+            /// Temperature of the mold when it is shot. Default: 30 °C (common practice, no source). Example:
+            /// `"90 °F"`.
             at: Written<ThermodynamicTemperature>,
-            /// Temperature of a piece, at its center, at which it is taken out; default: 50 °C (common practice, no
-            /// source).
+            /// Temperature at the center of a piece when it is taken out. Default: 50 °C (common practice, no source).
+            /// Example: `"120 °F"`.
             take_out: Written<ThermodynamicTemperature>,
-            /// Mass of the mold; default: so heavy that a shot does not warm it.
+            /// Mass of the mold. Default: so heavy that a shot does not warm it. Example: `"1.2 kg"`.
             mass: Written<Mass>,
-            /// Specific heat of the mold; default: aluminum, 0.897 J/(g.K).
+            /// Specific heat of the mold. Default: 0.897 J/(g.K), aluminum. Example: `"0.897 J/(g.K)"`.
             specific_heat: Written<SpecificHeatCapacity>,
         }
     }
 }
 
 entry! {
-    /// The thickest part of a piece: a rod, a plate or a ball.
+    /// The thickest part of a piece: a `rod`, a `plate` or a `ball`.
     pub struct SectionEntry {
         required {}
         optional {
-            /// Longer than thick: its diameter, 0.2 to 200 mm.
+            /// Longer than thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
+            /// `"9.6 mm"`.
             rod: Written<Length>,
-            /// Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm.
+            /// Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm. Default: none; required without the
+            /// others. Example: `"4 mm"`.
             plate: Written<Length>,
-            /// As long as thick: its diameter, 0.2 to 200 mm.
+            /// As long as thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
+            /// `"16 mm"`.
             ball: Written<Length>,
         }
     }
 }
 
 words! {
-    /// What a mold is made of.
+    /// The material of a mold.
     pub enum MoldMaterial {
         /// Metal: its surface keeps its temperature.
         Metal = "metal",
@@ -173,38 +177,40 @@ entry! {
     /// One heating that the shop has timed.
     pub struct TimingEntry {
         required {
-            /// How much was heated: a mass, or a volume cold and liquid.
+            /// How much was heated: a mass, or a volume cold and liquid. Example: `"2 cup"`.
             mix: Amount,
-            /// The temperature before.
+            /// Temperature before. Example: `"68 °F"`.
             from: Written<ThermodynamicTemperature>,
-            /// The temperature after, stirred.
+            /// Temperature after, stirred. Example: `"335 °F"`.
             to: Written<ThermodynamicTemperature>,
-            /// How long the oven ran.
+            /// How long the oven ran. Example: `"236 s"`.
             time: Written<Time>,
         }
         optional {
-            /// The setting that it ran at, as a share of full power; the oven's where left out, which is
-            /// 100 % where that is left out, too.
+            /// Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example:
+            /// `"100 %"`.
             setting: Percent,
-            /// What its vessel weighs empty; where the book's cups state their mass.
+            /// Mass of its empty vessel. State it for all cups and timings or for none. Default: the vessel's heat is
+            /// part of the timing. Example: `"180 g"`.
             vessel: Written<Mass>,
-            /// The vessel's specific heat; with its mass.
+            /// Specific heat of the vessel. Default: none; required with `vessel`. Example: `"0.84 J/(g.K)"`.
             vessel_specific_heat: Written<SpecificHeatCapacity>,
         }
     }
 }
 
 entry! {
-    /// The heat that a plastisol stands.
+    /// The heat that a plastisol withstands.
     pub struct BudgetEntry {
         required {
-            /// So long at the reference temperature.
+            /// Time at the reference temperature. Example: `"45 min"`.
             time: Written<Time>,
-            /// The reference temperature.
+            /// The reference temperature. Example: `"350 °F"`.
             at: Written<ThermodynamicTemperature>,
         }
         optional {
-            /// With so much stabilizer, as a share of the mass of base; none added where left out.
+            /// The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example:
+            /// `"2 %"`.
             with: Percent,
         }
     }
@@ -214,11 +220,11 @@ entry! {
     /// The heat that more of a stabilizer buys.
     pub struct BuysEntry {
         required {
-            /// So much more time at the reference temperature of the plastisol's budget.
+            /// Time that it adds at the reference temperature of the plastisol's budget. Example: `"8 min"`.
             time: Written<Time>,
-            /// For so much more stabilizer, as a share of the mass of base.
+            /// The dose that adds this time, as a share of the mass of base. Example: `"1 %"`.
             per: Percent,
-            /// The highest dose that this holds for, as a share of the mass of base.
+            /// Highest dose that this holds for, as a share of the mass of base. Example: `"4 %"`.
             most: Percent,
         }
         optional {}
@@ -226,45 +232,46 @@ entry! {
 }
 
 entry! {
-    /// What a piece is like as it sinks: either a stick or a ball.
+    /// Shape of a piece as it sinks: either a `stick` or a `ball`.
     pub struct BodyEntry {
         required {}
         optional {
-            /// Longer than thick: it falls sideways.
+            /// A piece longer than thick, which sinks sideways. Default: none; required without `ball`.
             stick: StickEntry,
-            /// As long as thick, about.
+            /// A piece about as long as thick. Default: none; required without `stick`.
             ball: BallEntry,
-            /// A drop of such a piece with its hook that the shop timed; the drag of the shape where left out.
+            /// A drop of such a piece with its hook that the shop has timed. Default: none; the drag of the shape is
+            /// used.
             drop: TimedDropEntry,
         }
     }
 }
 
 entry! {
-    /// A drop of a piece that the shop timed, let go just below the surface.
+    /// A drop of a piece that the shop has timed, let go just below the surface.
     pub struct TimedDropEntry {
         required {
-            /// Depth.
+            /// Depth. Example: `"1.2 m"`.
             depth: Written<Length>,
-            /// Time to it.
+            /// Time to that depth. Example: `"6.4 s"`.
             time: Written<Time>,
-            /// Density that the piece had; what stands behind its ± is not counted.
+            /// Density of the piece; its ± is not counted. Example: `"1.12 g/mL"`.
             density: Written<MassDensity>,
         }
         optional {
-            /// The water that it fell in; the one that its fall is told for where left out.
+            /// The water that it sank in. Default: that of the limits, or of the request.
             water: FishedWaterEntry,
         }
     }
 }
 
 entry! {
-    /// A piece that falls sideways.
+    /// A piece that sinks sideways.
     pub struct StickEntry {
         required {
-            /// Mean diameter.
+            /// Mean diameter. Example: `"9.6 mm"`.
             diameter: Written<Length>,
-            /// Length.
+            /// Length. Example: `"127 mm"`.
             length: Written<Length>,
         }
         optional {}
@@ -275,7 +282,7 @@ entry! {
     /// A piece about as long as thick.
     pub struct BallEntry {
         required {
-            /// Diameter.
+            /// Diameter. Example: `"16 mm"`.
             diameter: Written<Length>,
         }
         optional {}
@@ -286,9 +293,9 @@ entry! {
     /// Hook and weight on a piece.
     pub struct HookEntry {
         required {
-            /// Their mass.
+            /// Their mass. Example: `"1.1 g"`.
             mass: Written<Mass>,
-            /// What they displace.
+            /// The volume that they displace. Example: `"0.14 mL"`.
             volume: Written<Volume>,
         }
         optional {}
@@ -299,12 +306,12 @@ entry! {
     /// Water that a piece sinks in.
     pub struct FishedWaterEntry {
         required {
-            /// Its temperature.
+            /// Its temperature. Example: `"60 °F"`.
             temperature: Written<ThermodynamicTemperature>,
         }
         optional {
-            /// Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where
-            /// left out.
+            /// Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water.
+            /// Example: `35`.
             salinity: SalinityEntry,
         }
     }
@@ -342,7 +349,7 @@ impl Read for SalinityEntry {
 pub struct CutText {
     /// As it was written.
     pub text: String,
-    /// What it says.
+    /// The cut.
     pub cut: Cut,
 }
 

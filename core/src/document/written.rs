@@ -70,13 +70,26 @@ deserialize_by_reading! { Written<Q>, Q: Measurable; Sourced<Q>, Q: Measurable; 
 
 #[cfg(feature = "schema")]
 impl<Q: Measurable> schemars::JsonSchema for Written<Q> {
+    fn inline_schema() -> bool {
+        true
+    }
+
     fn schema_name() -> Cow<'static, str> {
         MeasuredAmount::schema_name()
     }
 
     fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
-        MeasuredAmount::json_schema(generator)
+        of_quantity(generator.subschema_for::<MeasuredAmount>(), Q::DIMENSION)
     }
+}
+
+/// The schema with the kind of its quantity, such as `volume`: an annotation, which a program can choose units by.
+#[cfg(feature = "schema")]
+fn of_quantity(mut schema: schemars::Schema, dimension: Dimension) -> schemars::Schema {
+    let name = dimension.name().unwrap_or_default();
+    let name = name.split_once(' ').map_or(name, |(_article, name)| name);
+    schema.insert("x-quantity".into(), name.into());
+    schema
 }
 
 impl<Q: Measurable> Read for Written<Q> {
@@ -172,7 +185,7 @@ impl Read for f64 {
     }
 }
 
-/// The value, or the fault that it could not be had.
+/// The value, or the fault that there is none.
 pub(crate) fn keep<T, E: crate::fault::Diagnose>(
     result: Result<T, E>,
     node: &Node<'_>,
@@ -181,13 +194,13 @@ pub(crate) fn keep<T, E: crate::fault::Diagnose>(
     result.map_err(|error| faults.push(node.fault(&error))).ok()
 }
 
-/// A property with where it comes from: `"1.03 g/mL"`, or
+/// A property with its source: `"1.03 g/mL"`, or
 /// `{ "value": "1.03 g/mL ± 0.01", "source": "supplier's sheet" }`.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sourced<Q> {
     /// The quantity.
     pub value: Written<Q>,
-    /// Where it comes from.
+    /// Its source.
     pub source: Option<String>,
 }
 
@@ -203,23 +216,23 @@ impl<Q: Measurable> Sourced<Q> {
     }
 }
 
-/// The two forms of a sourced quantity, for serde and the schema.
+/// A quantity, or a quantity with its source.
 #[derive(Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "Sourced"))]
 #[serde(untagged)]
 enum SourcedForm {
     Plain(MeasuredAmount),
     WithSource(WithSource),
 }
 
-/// A quantity with where it comes from.
+/// A quantity with its source.
 #[derive(Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct WithSource {
     /// The quantity.
     value: MeasuredAmount,
-    /// Where it comes from.
+    /// Its source.
     source: String,
 }
 
@@ -235,13 +248,17 @@ impl<Q> Serialize for Sourced<Q> {
 }
 
 #[cfg(feature = "schema")]
-impl<Q> schemars::JsonSchema for Sourced<Q> {
+impl<Q: Measurable> schemars::JsonSchema for Sourced<Q> {
+    fn inline_schema() -> bool {
+        true
+    }
+
     fn schema_name() -> Cow<'static, str> {
-        "Sourced".into()
+        SourcedForm::schema_name()
     }
 
     fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
-        SourcedForm::json_schema(generator)
+        of_quantity(generator.subschema_for::<SourcedForm>(), Q::DIMENSION)
     }
 }
 
@@ -282,7 +299,7 @@ fn read_sourced(
     }
 }
 
-/// A share from 0 % to 100 %, where its field says of what: `"3 %"`.
+/// A share from 0 % to 100 %, in a field that says of what: `"3 %"`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Percent(Rational);
 

@@ -1,7 +1,7 @@
 //! Objects of a document whose fields are known: declared once, for serde, for the JSON Schema and
 //! for the walk that reads them.
 //!
-//! An entry tells its fields as data, and one walk fills them, whatever their types.
+//! An entry lists its fields as data, and one walk fills them, whatever their types.
 
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -15,7 +15,7 @@ use crate::fault::Fault;
 
 /// Where a field goes when it has been read.
 pub(crate) trait Slot {
-    /// Reads the field; whether it could be read.
+    /// Reads the field; `true` if it could be read.
     fn fill(&mut self, node: &Node<'_>, faults: &mut Vec<Fault>) -> bool;
 }
 
@@ -36,7 +36,7 @@ pub(crate) struct Fields {
 
 impl Fields {
     /// Reads the object at `node` into `slots`, one for each name; whether all that must be there is, and all
-    /// that is there could be read. Fields that nobody knows are told, too.
+    /// that is there could be read. Unknown fields are faults, too.
     pub(crate) fn read(
         &self,
         node: &Node<'_>,
@@ -60,7 +60,7 @@ impl Fields {
     }
 }
 
-/// The fault that the field `name` is missing: what would do there is what its type says when it finds nothing.
+/// The fault that the field `name` is missing. Its help is that of its type when it finds nothing.
 fn missing(node: &Node<'_>, name: &str, slot: &mut dyn Slot) -> Fault {
     let mut found = Vec::new();
     slot.fill(&node.child(name, &Value::Null), &mut found);
@@ -73,7 +73,7 @@ fn missing(node: &Node<'_>, name: &str, slot: &mut dyn Slot) -> Fault {
     }
 }
 
-/// Says which fields of the `object` at `node` are not among those `known`.
+/// Faults for the fields of the `object` at `node` that are not among those `known`.
 pub(crate) fn tell_unknown(
     object: &Map<String, Value>,
     node: &Node<'_>,
@@ -123,7 +123,7 @@ macro_rules! entry {
                 #[serde(default, skip_serializing_if = "Option::is_none")]
                 pub $optional: Option<$Optional>,
             )*
-            /// What an embedding program keeps here for itself; carried through untouched.
+            /// An embedding program's own data; carried through untouched.
             #[serde(default, skip_serializing_if = "Option::is_none")]
             pub ext: Option<$crate::json::reader::Ext>,
         }

@@ -14,14 +14,14 @@ use crate::fault::Fault;
 pub struct Named<T>(Vec<(String, T)>);
 
 impl<T> Named<T> {
-    /// What has this name.
+    /// The thing with this name.
     #[must_use]
     pub fn get(&self, name: &str) -> Option<&T> {
         let place = self.place(name).ok()?;
         self.0.get(place).map(|(_, thing)| thing)
     }
 
-    /// Puts `thing` under `name`, in the place of what was there.
+    /// Puts `thing` under `name`, and replaces what was there.
     pub fn insert(&mut self, name: String, thing: T) {
         match self.place(&name) {
             Ok(place) => {
@@ -43,13 +43,13 @@ impl<T> Named<T> {
         self.0.iter().map(|(name, _)| name)
     }
 
-    /// How many there are.
+    /// Their number.
     #[must_use]
     pub fn len(&self) -> usize {
         self.0.len()
     }
 
-    /// Whether there is none.
+    /// Whether it is empty.
     #[must_use]
     pub fn is_empty(&self) -> bool {
         self.0.is_empty()

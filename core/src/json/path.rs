@@ -1,4 +1,4 @@
-//! Where in a document something stands.
+//! Places in a document.
 
 use core::fmt;
 
@@ -17,12 +17,12 @@ impl Path<'_> {
     /// The whole document.
     pub(crate) const ROOT: Path<'static> = Path::At("");
 
-    /// The field `key` of what stands here.
+    /// The field `key` of the value here.
     pub(crate) fn key<'a>(&'a self, key: &'a str) -> Path<'a> {
         Path::Key(self, key)
     }
 
-    /// The item `index` of what stands here.
+    /// The item `index` of the value here.
     pub(crate) fn index(&self, index: usize) -> Path<'_> {
         Path::Index(self, index)
     }

@@ -1,6 +1,6 @@
 //! Reading back what the library wrote itself: a plan, a record.
 //!
-//! What cannot be read leaves a [`Fault`] and stands as nothing, and the walk goes on beside it; who
+//! A value that cannot be read leaves a [`Fault`] and becomes nothing, and the walk goes on; who
 //! starts the walk throws away what came with faults. So that a part of a plan costs a line of
 //! code per field, and no way out in the midst of it.
 
@@ -16,9 +16,9 @@ use super::reader::{Node, Read};
 use crate::fault::{Fault, Faults};
 use crate::quantity::System;
 
-/// What can be read back.
+/// A type that can be read back.
 pub(crate) trait ReadBack: Sized {
-    /// Reads the value, or says in `faults` what is wrong with it and gives anything instead.
+    /// Reads the value, or adds to `faults` what is wrong with it and returns anything.
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self;
 }
 
@@ -58,7 +58,7 @@ impl<'a> Parts<'a> {
     pub(crate) fn take<T: ReadBack>(&mut self, name: &'static str, faults: &mut Vec<Fault>) -> T {
         let before = faults.len();
         let read = T::read_back(&self.child(name), faults);
-        // What is no object at all is one fault, and none for each field that it lacks.
+        // A value that is not an object is one fault, not one for each field that it lacks.
         if self.object.is_none() {
             faults.truncate(before);
         }
@@ -142,7 +142,7 @@ pub(crate) use or_null;
 
 or_null! { u32; u64; f64; String; Fault; }
 
-/// Of these there is no "nothing": they stand where null may.
+/// These have no "nothing": they are read where null may be.
 macro_rules! or_null_by_reading {
     ($($Type:ty;)+) => {$(
         impl $crate::json::read_back::ReadBack for Option<$Type> {

@@ -1,8 +1,8 @@
 //! Reading a JSON value into the types of a document, with all of its faults at once.
 //!
-//! serde stops at the first fault. A shop owner who mends a book wants the whole list, so
+//! serde stops at the first fault. A shop owner who fixes a book wants the whole list, so
 //! the value is walked: what cannot be read leaves a [`Fault`] with its path, and the walk
-//! goes on beside it.
+//! goes on.
 
 use alloc::borrow::ToOwned;
 use alloc::format;
@@ -15,17 +15,17 @@ use super::nearest::nearest;
 use super::path::Path;
 use crate::fault::{Diagnose, Fault, Faults};
 
-/// A value of a document and where it stands.
+/// A value of a document and its place.
 pub(crate) struct Node<'a> {
     pub(crate) value: &'a Value,
     pub(crate) path: Path<'a>,
-    /// A field that whoever led here has read already.
+    /// A field that has been read already.
     pub(crate) tag: Option<&'static str>,
 }
 
-/// What can be read from a document.
+/// A type that can be read from a document.
 pub(crate) trait Read: Sized {
-    /// Reads the value, or says in `faults` what is wrong with it.
+    /// Reads the value, or adds to `faults` what is wrong with it.
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self>;
 }
 
@@ -52,7 +52,7 @@ impl<'a> Node<'a> {
         Node { value, path: self.path.key(key), tag: None }
     }
 
-    /// The fields of the object here, or the fault that there is none.
+    /// The fields of the object here, or the fault that it is not one.
     pub(crate) fn object(&self, faults: &mut Vec<Fault>) -> Option<&'a Map<String, Value>> {
         let object = self.value.as_object();
         if object.is_none() {
@@ -61,7 +61,7 @@ impl<'a> Node<'a> {
         object
     }
 
-    /// The items of the list here, or the fault that there is none.
+    /// The items of the list here, or the fault that it is not one.
     pub(crate) fn list(&self, faults: &mut Vec<Fault>) -> Option<&'a [Value]> {
         let list = self.value.as_array().map(Vec::as_slice);
         if list.is_none() {
@@ -80,7 +80,7 @@ impl<'a> Node<'a> {
         Fault::at(self.path.to_string(), error)
     }
 
-    /// The fault that something else than `wanted` stands here.
+    /// The fault that something other than `wanted` is here.
     pub(crate) fn mismatch(&self, wanted: &str) -> Fault {
         let found = match self.value {
             Value::Null => "nothing (null)".to_owned(),
@@ -93,13 +93,13 @@ impl<'a> Node<'a> {
         Fault {
             code: "wrong-type".into(),
             path: self.path.to_string(),
-            message: format!("Here stands {found}."),
+            message: format!("Found {found}."),
             help: format!("Write {wanted}."),
         }
     }
 }
 
-/// The beginning of `text`, where it is long.
+/// The beginning of `text`, if it is long.
 pub(crate) fn shortened(text: &str) -> String {
     const SHOWN: usize = 40;
     let mut shown: String = text.chars().take(SHOWN).collect();
@@ -243,7 +243,7 @@ impl<T: Read> Read for Vec<T> {
     }
 }
 
-/// What an embedding program keeps in a document for itself; carried through untouched.
+/// An embedding program's own data in a document; carried through untouched.
 pub type Ext = Map<String, Value>;
 
 impl Read for Ext {
@@ -289,7 +289,7 @@ pub(crate) fn read_word<T: Copy>(
     all.get(found).copied()
 }
 
-/// Which of the words that `word` has, one after the other, stands here.
+/// The one of `all` whose word is here.
 fn place_of_word(
     node: &Node<'_>,
     word: &dyn Fn(usize) -> Option<&'static str>,

@@ -68,7 +68,7 @@ fn not_json(error: &serde_json::Error) -> Fault {
             error.line(),
             error.column()
         ),
-        help: "Look there, and at the end of the line before, for a missing or extra comma, quote or bracket; names and texts stand in double quotes.".into(),
+        help: "Look there, and at the end of the line before, for a missing or extra comma, quote or bracket; names and texts go in double quotes.".into(),
     }
 }
 
@@ -140,7 +140,7 @@ impl<'de> Visitor<'de> for Tree<'_> {
                 found.push(Fault {
                     code: "duplicate-key".into(),
                     path: path.to_string(),
-                    message: format!("\"{key}\" stands here twice."),
+                    message: format!("\"{key}\" occurs twice here."),
                     help: "Keep one of the two, or give them different names.".into(),
                 });
             }

@@ -150,7 +150,7 @@ impl Budget {
     /// the maker says so.
     ///
     /// # Errors
-    /// [`BudgetError::OutOfRange`] for a time that is not above zero, a dose below zero, or an extra
+    /// [`BudgetError::Parameters`] for a time that is not above zero, a dose below zero, or an extra
     /// that reaches no higher than `dose`.
     pub fn new(time: Time, dose: Ratio, extra: Option<Extra>) -> Result<Self, BudgetError> {
         let mut check = Check::new();
@@ -174,7 +174,7 @@ impl Budget {
     /// # Errors
     /// [`BudgetError::TooLittle`] below the stated dose; [`BudgetError::TooMuch`] above the highest
     /// that the figure holds for, which without a figure is the stated dose itself;
-    /// [`BudgetError::OutOfRange`] for a dose that is none.
+    /// [`BudgetError::Parameters`] for a dose that is none.
     pub fn at_dose(&self, dose: Ratio) -> Result<Time, BudgetError> {
         Parameter::StabilizerDose.check_si(dose.value)?;
         if dose < self.dose {
@@ -193,7 +193,7 @@ impl Budget {
     /// The least dose that stands the equivalent time `wanted`, never below the stated one.
     ///
     /// # Errors
-    /// [`BudgetError::TooLong`] where no known dose does; [`BudgetError::OutOfRange`] for a time below
+    /// [`BudgetError::TooLong`] where no known dose does; [`BudgetError::Parameters`] for a time below
     /// zero.
     pub fn dose_for(&self, wanted: Time) -> Result<Ratio, BudgetError> {
         Parameter::SpentBefore.check_si(wanted.value)?;
@@ -216,7 +216,7 @@ impl Standing {
     /// Where a mix with this record stands against a `budget` of equivalent time, if one is known.
     ///
     /// # Errors
-    /// [`BudgetError::OutOfRange`] for a budget that is not above zero.
+    /// [`BudgetError::Parameters`] for a budget that is not above zero.
     pub fn of(record: HeatRecord, budget: Option<Time>) -> Result<Self, BudgetError> {
         if let Some(budget) = budget {
             Parameter::HeatBudget.check_si(budget.value)?;

@@ -81,7 +81,7 @@ impl Chamber {
     ///
     /// # Errors
     /// [`DegasError::NotAir`] for a rise that air does not explain in this vacuum,
-    /// [`DegasError::Share`] for a share that is none.
+    /// [`DegasError::Parameters`] for a share that is none.
     pub fn entrained(&self, vacuum: Vacuum) -> Result<Option<EntrainedAir>, DegasError> {
         let air = match self.air {
             None => return Ok(None),

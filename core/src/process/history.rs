@@ -132,7 +132,7 @@ impl Kinetics {
     /// states the energy.
     ///
     /// # Errors
-    /// [`HistoryError::Energy`] outside 10 to 500 kJ/mol; [`HistoryError::Temperature`];
+    /// [`HistoryError::Parameters`] outside 10 to 500 kJ/mol, and for a temperature that no pot has;
     /// [`HistoryError::NoSource`] for an empty source.
     pub fn new(
         activation_energy: MolarEnergy,
@@ -166,7 +166,7 @@ impl Kinetics {
     /// How many times faster the decay is at `temperature` than at the reference.
     ///
     /// # Errors
-    /// [`HistoryError::Temperature`] for one that no pot has.
+    /// [`HistoryError::Parameters`] for one that no pot has.
     pub fn rate(&self, temperature: ThermodynamicTemperature) -> Result<f64, HistoryError> {
         Parameter::ReadingTemperature.check_si(temperature.value)?;
         Ok(self.rate_at(temperature.get::<kelvin>()))
@@ -180,7 +180,7 @@ impl Kinetics {
     /// finer rule).
     ///
     /// # Errors
-    /// [`HistoryError::TooFew`], [`HistoryError::Order`] or [`HistoryError::Temperature`].
+    /// [`HistoryError::Parameters`] or [`HistoryError::Order`].
     pub fn equivalent_time(&self, history: &[Reading]) -> Result<Time, HistoryError> {
         let mut check = Check::new();
         check.count(Parameter::Readings, history.len());

@@ -41,6 +41,7 @@ use crate::quantity::{
     Acceleration, Force, Length, Mass, MassDensity, Ratio, Time, Velocity, Volume,
 };
 use crate::salt::Hook;
+use crate::show::legible::{legible, plain};
 use crate::words::words;
 
 /// Reynolds number from which some falling cylinders swing (source: [module](self)).
@@ -50,7 +51,7 @@ pub const MAY_SWING_FROM: f64 = 80.0;
 pub const SWINGS_FROM: f64 = 300.0;
 
 /// A piece apart from its density.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct Body {
     /// Volume of the piece without its hook.
     pub volume: Volume,
@@ -63,7 +64,7 @@ pub struct Body {
 }
 
 /// A drop that the shop timed, the piece let go at rest just below the surface.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct TimedDrop {
     /// Depth.
     pub depth: Length,
@@ -72,7 +73,7 @@ pub struct TimedDrop {
 }
 
 /// The drag of one piece, from a timed drop.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 pub struct OwnDrag {
     /// Its drag per drag of the shape (F).
     pub factor: Ratio,
@@ -116,6 +117,28 @@ pub struct Fall {
     pub drag_coefficient: f64,
     /// Acceleration at the start.
     pub acceleration: Acceleration,
+}
+
+plain! { Shape }
+
+legible! {
+    Body { volume, hook, shape, own_drag }
+    TimedDrop { depth, time }
+    OwnDrag { factor, reynolds }
+}
+
+impl Body {
+    /// A piece of this volume and shape. Defaults: no hook; the drag of the shape.
+    #[must_use]
+    pub fn new(volume: Volume, shape: Shape) -> Self {
+        Self { volume, hook: Hook::default(), shape, own_drag: None }
+    }
+
+    /// The same, with hook and weight.
+    #[must_use]
+    pub fn with_hook(self, hook: Hook) -> Self {
+        Self { hook, ..self }
+    }
 }
 
 impl Motion {

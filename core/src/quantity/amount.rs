@@ -6,7 +6,7 @@ use alloc::string::{String, ToString};
 use core::fmt;
 use core::str::FromStr;
 
-/// What was written: an exact number of a unit, and for a per cent what it is a part of.
+/// An amount as written: an exact number of a unit, and for a per cent what it is a part of.
 ///
 /// Read by [`Amount::parse`] and printed by `Display` so that one undoes the other: `1 1/4 cup`, `40 drops`,
 /// `12.5 g`, `8 % of base`, `330 °F`. Never negative, but for temperatures.
@@ -17,7 +17,7 @@ pub struct Amount {
     basis: Option<Basis>,
 }
 
-/// What a per cent is a part of, and how it is measured.
+/// The basis of a per cent, and how it is measured.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Basis {
     /// The whole.
@@ -61,7 +61,7 @@ impl Amount {
     /// The amount that `text` states.
     ///
     /// # Errors
-    /// What is wrong with the text; where it can be read in several ways, [`AmountError::Ambiguous`] with the readings.
+    /// Why the text was refused; [`AmountError::Ambiguous`], with the readings, if it can be read in several ways.
     pub fn parse(text: &str) -> Result<Self, AmountError> {
         super::parse::amount(text)
     }
@@ -146,13 +146,13 @@ impl Amount {
         self.unit
     }
 
-    /// What a per cent is a part of; `None` for every other amount.
+    /// The basis of a per cent; `None` for every other amount.
     #[must_use]
     pub const fn basis(&self) -> Option<Basis> {
         self.basis
     }
 
-    /// What the amount measures.
+    /// The dimension of the amount.
     #[must_use]
     pub fn dimension(&self) -> Dimension {
         self.unit.dimension()
@@ -173,7 +173,7 @@ impl Amount {
     /// The amount as a quantity, household words measured in `system` where the amount names none itself.
     ///
     /// The exact product is rounded once, to the nearest `f64`. Where that product does not fit in 128 bits (some
-    /// thirty significant digits) its factors are rounded each, and the result lies within two units in the last place.
+    /// thirty significant digits) its factors are rounded each, and the result is within two units in the last place.
     ///
     /// # Errors
     /// [`AmountError::WrongDimension`] where the amount is no `Q`, [`AmountError::NoSuchMeasure`] for a household word
@@ -242,10 +242,10 @@ pub fn value_in<Q: Measurable>(
     })
 }
 
-/// The share that `text` states where the field itself says of what: `3 %`, `200 ppm`, `0.03`, `1/3`.
+/// The share that `text` states, in a field that itself says of what: `3 %`, `200 ppm`, `0.03`, `1/3`.
 ///
 /// # Errors
-/// As [`Amount::parse`]; [`AmountError::WrongDimension`] for a unit that is no share.
+/// As [`Amount::parse`]; [`AmountError::WrongDimension`] for a unit that is not a share.
 pub fn parse_share(text: &str) -> Result<Ratio, AmountError> {
     let (value, unit) = super::parse::number_and_unit(text)?;
     let Some(unit) = unit else {
@@ -277,7 +277,7 @@ pub(super) fn without_basis(text: &str) -> AmountError {
 /// Text that [`Amount::parse`] reads back as this amount.
 ///
 /// Household measures print as mixed fractions where the denominator is one that spoons have (2, 3, 4, 6, 8,
-/// 16, 32), all else as decimals; what is no finite decimal prints as a fraction.
+/// 16, 32), all else as decimals; a number without a finite decimal prints as a fraction.
 impl fmt::Display for Amount {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let spoon_fraction = self.unit.is_household()
@@ -394,7 +394,7 @@ pub(super) mod tests {
         let drops = Amount::parse("40 drops").expect("an amount");
         assert_eq!(
             drops.to::<Volume>(System::Metric).expect_err("a count").to_string(),
-            "A count in drop is given where a volume is wanted."
+            "A count in drop is given where a volume is needed."
         );
     }
 

@@ -65,7 +65,7 @@ impl Conversion {
     }
 }
 
-/// What is added to a number of `unit` before it counts from absolute zero.
+/// The number added to a reading in `unit` to count from absolute zero.
 fn zero(unit: Unit) -> Rational {
     match unit.scale_offset() {
         Some(offset) if unit.dimension() == Dimension::TEMPERATURE => offset,

@@ -1,4 +1,4 @@
-//! Dimensions: what kind of quantity a unit measures, and the uom types that stand for them.
+//! Dimensions: the kind of quantity that a unit measures, and the uom types for them.
 
 use super::{
     DiffusionCoefficient, DynamicViscosity, Energy, Length, Mass, MassDensity, MolarEnergy, Power,
@@ -8,7 +8,7 @@ use super::{
 use core::fmt;
 use core::marker::PhantomData;
 
-/// What kind of quantity it is: powers of length, mass, time, temperature, amount of
+/// A kind of quantity: powers of length, mass, time, temperature, amount of
 /// substance and a count.
 ///
 /// A temperature (a point on a scale) and a difference of temperatures are kept apart.
@@ -70,7 +70,7 @@ impl Dimension {
     /// A volume per piece or drop.
     pub const VOLUME_PER_COUNT: Self = Self { length: 3, count: -1, ..Self::RATIO };
 
-    /// What a person calls it, with its article: `a volume`; `None` where it has no common name.
+    /// Its common name with an article: `a volume`; `None` if it has none.
     #[must_use]
     pub fn name(self) -> Option<&'static str> {
         const NAMES: [(Dimension, &str); 22] = [
@@ -161,7 +161,7 @@ pub trait Measurable: Copy + sealed::Sealed {
     /// The quantity's dimension.
     const DIMENSION: Dimension;
 
-    /// What two values differ by: the quantity itself, but an interval for a temperature.
+    /// The difference of two values: the quantity itself, but an interval for a temperature.
     /// An uncertainty is of this type.
     type Difference: Measurable;
 

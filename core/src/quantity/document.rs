@@ -47,7 +47,7 @@ impl<'de> Deserialize<'de> for System {
     }
 }
 
-/// The error as serde carries it: what is wrong, and what would do.
+/// The error as serde carries it: what is wrong, and what would fix it.
 fn said<E: Error>(error: AmountError) -> E {
     E::custom(format!("{error} {}", error.help()))
 }
@@ -172,7 +172,7 @@ mod schema {
 
         fn json_schema(_: &mut SchemaGenerator) -> Schema {
             json_schema!({
-                "description": "An amount that may carry its uncertainty: behind ± stands one standard \
+                "description": "An amount that may carry its uncertainty: the number after ± is one standard \
                     uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty \
                     in the same unit.",
                 "examples": ["1.03 g/mL ± 0.01", "12 g ± 2 %", "0.05 g ± 0.02 g (k=2)"],

@@ -1,4 +1,4 @@
-//! What can be wrong with an amount.
+//! Errors of an amount.
 
 use super::{Amount, Dimension, Rational, System, Unit};
 use crate::fault::Diagnose;
@@ -9,7 +9,7 @@ use alloc::vec::Vec;
 use core::fmt;
 use thiserror::Error;
 
-/// Why a text is no amount, or an amount is not the quantity that is wanted.
+/// Why a text is not an amount, or an amount is not the quantity that is needed.
 #[derive(Debug, Clone, PartialEq, Error)]
 #[non_exhaustive]
 pub enum AmountError {
@@ -21,43 +21,43 @@ pub enum AmountError {
         /// The longest that is read.
         limit: usize,
     },
-    /// There is no text.
+    /// The text is empty.
     #[error("The amount is empty.")]
     Empty,
     /// The text does not begin with a number.
     #[error("`{text}` does not begin with a number that can be read.")]
     NoNumber {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// A fraction over 0.
     #[error("`{text}` divides by zero.")]
     ZeroDenominator {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// The number has more digits than can be kept exactly, or is not finite.
     #[error("The number in `{text}` is too large, too fine, or not finite.")]
     NumberOutOfRange {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// Below zero, and no temperature.
     #[error("`{text}` is negative; only a temperature can be.")]
     Negative {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// A temperature that does not exist.
-    #[error("`{text}` lies below absolute zero.")]
+    #[error("`{text}` is below absolute zero.")]
     BelowAbsoluteZero {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// The text can be read in more than one way.
     #[error("`{text}` can be read as {}.", either(.readings))]
     Ambiguous {
-        /// What was found.
+        /// The text found.
         text: String,
         /// Each possible reading, as text that reads one way.
         readings: Vec<String>,
@@ -65,13 +65,13 @@ pub enum AmountError {
     /// A number without a unit.
     #[error("`{text}` is a number without a unit.")]
     NoUnit {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// A unit that is not in the table.
-    #[error("`{text}` is no unit that is known here.")]
+    #[error("`{text}` is not a known unit.")]
     UnknownUnit {
-        /// What was found.
+        /// The text found.
         text: String,
         /// The nearest spelling that is known.
         nearest: Option<&'static str>,
@@ -91,21 +91,21 @@ pub enum AmountError {
     /// A unit that breaks the rules of writing units.
     #[error("The unit `{text}` cannot be read: {why}.")]
     MalformedUnit {
-        /// What was found.
+        /// The text found.
         text: String,
-        /// What is wrong with it.
+        /// The mistake.
         why: &'static str,
     },
     /// Several amounts in one text.
     #[error("`{text}` holds more than one amount.")]
     SeveralAmounts {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// A per cent of nothing known.
     #[error("`{text}` does not say in a known way what it is a part of.")]
     UnknownBasis {
-        /// What was found.
+        /// The text found.
         text: String,
     },
     /// A household word that a measuring system does not have.
@@ -118,14 +118,14 @@ pub enum AmountError {
         /// The systems that have it.
         systems: [Option<System>; 4],
     },
-    /// An amount of one dimension where another is wanted.
-    #[error("{} in {unit} is given where {wanted} is wanted.", capitalized(*.found))]
+    /// An amount of one dimension where another is needed.
+    #[error("{} in {unit} is given where {wanted} is needed.", capitalized(*.found))]
     WrongDimension {
         /// The unit of the amount.
         unit: Unit,
         /// The dimension of the amount.
         found: Dimension,
-        /// The dimension that is wanted.
+        /// The dimension that is needed.
         wanted: Dimension,
     },
     /// A compound unit whose exact size does not fit in 128 bits.
@@ -145,21 +145,21 @@ pub enum AmountError {
     /// An uncertainty that cannot be read.
     #[error("The uncertainty in `{text}` cannot be read: {why}.")]
     MalformedUncertainty {
-        /// What was found.
+        /// The text found.
         text: String,
-        /// What is wrong with it.
+        /// The mistake.
         why: &'static str,
     },
     /// A rounding step, denominator or digit count that is not above zero.
     #[error("An amount cannot be rounded to {what}.")]
     NoStep {
-        /// What was asked for.
+        /// The system asked for.
         what: &'static str,
     },
     /// A name that no measuring system has.
-    #[error("`{text}` is no measuring system.")]
+    #[error("`{text}` is not a measuring system.")]
     UnknownSystem {
-        /// What was found.
+        /// The text found.
         text: String,
     },
 }
@@ -273,7 +273,7 @@ impl AmountError {
 
 #[cfg(feature = "document")]
 impl AmountError {
-    /// What would do where `wanted` belongs: what [`Diagnose::help`] says knows nothing of that.
+    /// What would fix it where `wanted` belongs, which [`Diagnose::help`] does not know.
     pub(crate) fn help_where(&self, wanted: Dimension) -> Cow<'static, str> {
         match self {
             Self::UnknownUnit { nearest: Some(nearest), .. } if measures(nearest, wanted) => {

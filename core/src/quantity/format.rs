@@ -12,7 +12,7 @@ const TABLESPOON_FRACTIONS: [u8; 2] = [1, 2];
 const TEASPOON_FRACTIONS: [u8; 6] = [1, 2, 4, 8, 16, 32];
 const FLUID_OUNCE_FRACTIONS: [u8; 4] = [1, 2, 4, 8];
 
-/// How near a quotient must lie to the middle between two whole numbers to count as the middle.
+/// How near a quotient must be to the middle between two whole numbers to count as the middle.
 const MIDDLE: f64 = 1e-9;
 /// Whole numbers up to here are exact in an `f64`.
 const LARGEST_WHOLE: f64 = 9_007_199_254_740_992.0;
@@ -94,7 +94,7 @@ pub fn nearest_multiple<Q: Measurable>(
     Amount::new(value, unit)
 }
 
-/// `quantity` in `unit`, to so many significant decimal digits (1 to 15): `12.3 g`, `163 °C`.
+/// `quantity` in `unit`, to a number of significant decimal digits (1 to 15): `12.3 g`, `163 °C`.
 ///
 /// # Errors
 /// [`AmountError::NoStep`] for 0 or more than 15 digits, and as [`nearest_fraction`].
@@ -131,7 +131,7 @@ fn fraction_near(reading: f64, unit: Unit, denominators: &[u8]) -> Result<Ration
     best.map(|(_, fraction)| fraction).ok_or(AmountError::NoStep { what: "no fraction at all" })
 }
 
-/// `reading` to `digits` significant digits; `None` where it is not finite or does not fit.
+/// `reading` to `digits` significant digits; `None` if it is not finite or does not fit.
 fn significant_near(reading: f64, digits: u8) -> Option<Rational> {
     let magnitude = libm::fabs(reading);
     if magnitude == 0.0 {
@@ -147,7 +147,7 @@ fn significant_near(reading: f64, digits: u8) -> Option<Rational> {
     Rational::from_int(steps).checked_div(scale)
 }
 
-/// The nearest whole number, the middle away from zero; `None` where it is not exact in an `f64`.
+/// The nearest whole number, the middle away from zero; `None` if it is not exact in an `f64`.
 fn whole_near(quotient: f64) -> Option<i64> {
     let magnitude = libm::fabs(quotient);
     if magnitude.is_nan() || magnitude > LARGEST_WHOLE {

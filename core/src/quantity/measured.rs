@@ -8,7 +8,7 @@ use alloc::string::String;
 use core::fmt;
 use core::str::FromStr;
 
-/// A quantity, how sure it is, and where it comes from.
+/// A quantity with its uncertainty and its source.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Measured<Q: Measurable> {
     /// The value.
@@ -45,7 +45,7 @@ pub struct MeasuredAmount {
     spread: Option<Spread>,
 }
 
-/// What is written behind `±`.
+/// The part after `±`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Spread {
     width: Width,
@@ -57,17 +57,17 @@ pub struct Spread {
 enum Width {
     /// So much of a unit.
     Absolute(Rational, Unit),
-    /// So many per cent of the value.
+    /// A per cent of the value.
     Relative(Rational),
 }
 
-/// What the number behind `±` stands for.
+/// The meaning of the number after `±`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum SpreadKind {
     /// One standard uncertainty.
     Standard,
-    /// An expanded uncertainty: so many standard uncertainties (JCGM 100, 6.2.1).
+    /// An expanded uncertainty: this number of standard uncertainties (JCGM 100, 6.2.1).
     Expanded {
         /// The coverage factor k, above 0.
         k: Rational,
@@ -78,7 +78,7 @@ pub enum SpreadKind {
 }
 
 impl SpreadKind {
-    /// The standard uncertainty that a half width of this kind stands for.
+    /// The standard uncertainty of a half width of this kind.
     fn standard(self, half_width: f64) -> f64 {
         match self {
             Self::Standard => half_width,
@@ -89,7 +89,7 @@ impl SpreadKind {
 }
 
 impl Spread {
-    /// What the number stands for.
+    /// The meaning of the number.
     #[must_use]
     pub const fn kind(&self) -> SpreadKind {
         self.kind
@@ -97,7 +97,7 @@ impl Spread {
 }
 
 impl MeasuredAmount {
-    /// The measured amount that `text` states; the uncertainty may be left out.
+    /// The measured amount that `text` states; the uncertainty is optional.
     ///
     /// # Errors
     /// As [`Amount::parse`], and [`AmountError::MalformedUncertainty`].
@@ -108,7 +108,7 @@ impl MeasuredAmount {
         };
         let malformed = |why| AmountError::MalformedUncertainty { text: quoted(text), why };
         let (tail, kind) = split_kind(tail.trim()).ok_or_else(|| {
-            malformed("in the brackets stands neither interval nor k= and a number above 0")
+            malformed("the brackets hold neither interval nor k= and a number above 0")
         })?;
         if split_at_sign(tail).is_some() {
             return Err(malformed("it has more than one"));
@@ -204,7 +204,7 @@ impl MeasuredAmount {
         self.amount
     }
 
-    /// What is written behind `±`.
+    /// The part after `±`.
     #[must_use]
     pub const fn spread(&self) -> Option<Spread> {
         self.spread
@@ -284,7 +284,7 @@ impl FromStr for MeasuredAmount {
     }
 }
 
-/// What stands before and behind the first `±`, `+/-` or `+-`.
+/// The parts before and after the first `±`, `+/-` or `+-`.
 fn split_at_sign(text: &str) -> Option<(&str, &str)> {
     ["±", "+/-", "+-"].iter().find_map(|sign| text.split_once(sign))
 }

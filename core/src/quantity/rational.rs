@@ -236,7 +236,7 @@ impl fmt::Display for Mixed {
     }
 }
 
-/// Text that [`Rational::parse_decimal`] reads where it is a finite decimal, else a mixed fraction (`1 1/3`).
+/// Text that [`Rational::parse_decimal`] reads if it is a finite decimal, else a mixed fraction (`1 1/3`).
 impl fmt::Display for Rational {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Some((scaled, decimals)) = self.as_decimal() else {
@@ -459,7 +459,7 @@ mod tests {
         Rational::new(numerator, denominator).expect("in range")
     }
 
-    /// `n / d` to so many decimals that the standard library's correctly rounded reader decides alike.
+    /// `n / d` to enough decimals that the standard library's correctly rounded reader gives the same.
     fn schoolbook(n: i128, d: i128) -> f64 {
         let (mut rest, d) = (n.unsigned_abs(), d.unsigned_abs());
         let mut text = std::format!("{}{}.", if n < 0 { "-" } else { "" }, rest / d);

@@ -239,7 +239,7 @@ pub(super) const SYSTEM_WORDS: &[(&str, System)] = &[
     ("imperial ", System::Imperial),
 ];
 
-/// Spellings that can be read two ways, and the readings. The case of letters counts where the entry says so.
+/// Spellings that can be read two ways, and the readings. The case of letters counts if the entry says so.
 pub(super) const AMBIGUOUS: &[(&str, MatchCase, &[&str])] = &[
     ("oz", MatchCase::Any, &["fl oz", "oz wt"]),
     ("ozs", MatchCase::Any, &["fl oz", "oz wt"]),

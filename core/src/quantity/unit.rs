@@ -107,7 +107,7 @@ units! {
     HOUR = Hour;
     /// Watt.
     WATT = Watt;
-    /// A drop of a material, a count: the material's own drop says how much it is.
+    /// A drop of a material, a count: the material's own drop gives its size.
     DROP = Drop;
     /// A piece, a count.
     PIECE = Piece;
@@ -163,15 +163,21 @@ impl Unit {
         Self { terms: [Some(Term::of(symbol, 1)), None, None, None], times: 1, per: 1 }
     }
 
+    /// All units that have a symbol of their own, in the order of the table. Products and quotients of them are units too.
+    pub fn all() -> impl ExactSizeIterator<Item = Self> {
+        Symbol::ALL.iter().map(|symbol| Self::sole(*symbol))
+    }
+
     /// The unit that `text` names, alone: `g/mL`, `[tsp_us]`, `metric cup`.
     ///
     /// # Errors
-    /// What is wrong with the text, and the readings where it can be read two ways.
+    /// Why the text was refused, and the readings if it can be read two ways.
     pub fn parse(text: &str) -> Result<Self, AmountError> {
         super::parse::whole_unit(text)
     }
 
-    /// What this measures.
+    /// The dimension that this measures.
+    /// What is added to a reading on this temperature scale before it counts from absolute zero; `None` for
     #[must_use]
     pub fn dimension(self) -> Dimension {
         if let Some(symbol) = self.sole_symbol() {
@@ -219,7 +225,7 @@ impl Unit {
     }
 
     /// What is added to a reading on this temperature scale before it counts from absolute zero; `None` for
-    /// units that are no temperature scale.
+    /// The number added to a reading on this temperature scale to count from absolute zero; `None` for other units.
     pub(super) fn scale_offset(self) -> Option<Rational> {
         match self.sole_symbol()?.entry().size {
             Size::Scale { offset, .. } => Some(offset),
@@ -256,7 +262,7 @@ impl Unit {
         self.sole_term().map(|term| term.symbol)
     }
 
-    /// Writes the symbol as it stands after `value`: `1 drop`, `2 drops`.
+    /// Writes the symbol as it follows `value`: `1 drop`, `2 drops`.
     pub(super) fn write_after(self, value: Rational, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.sole_symbol() {
             Some(symbol)
@@ -389,7 +395,7 @@ impl UnitBuilder {
         Some(())
     }
 
-    /// The unit; `None` where it has no symbol or too many.
+    /// The unit; `None` if it has no symbol or too many.
     pub(super) fn finish(self) -> Option<Unit> {
         let mut all = self.above.into_iter().chain(self.below).flatten();
         let terms = core::array::from_fn(|_| all.next());

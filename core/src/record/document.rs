@@ -3,24 +3,28 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use crate::document::Format;
+use super::{Actuals, Record};
 use crate::document::written::Written;
+use crate::document::{Format, LoadedBook};
+use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::named::Named;
-use crate::json::reader::{Count, Name};
+use crate::json::reader::{Count, Name, read_value};
+use crate::json::text;
+use crate::plan::Plan;
 use crate::quantity::{Amount, Mass};
 
 entry! {
-    /// What was really weighed and shot. What is left out went as the sheet said.
+    /// What was really weighed and shot on a day. Omit what went as the sheet said.
     pub struct ActualsDocument {
         required {
-            /// The format and its version.
+            /// The format and its version. Example: `"pourwright/1.0"`.
             format: Format,
-            /// By the pots' letters.
+            /// Pots by their letters.
             pots: Named<PotActualsEntry>,
         }
         optional {
-            /// Anything a reader should know of it.
+            /// Anything a reader should know about it. Default: none. Example: `"Cold morning."`.
             about: String,
         }
     }
@@ -34,7 +38,7 @@ entry! {
             stages: Vec<StageActualsEntry>,
         }
         optional {
-            /// Anything worth knowing.
+            /// Anything worth keeping with it. Default: none. Example: `"Smoked a little at 345 °F."`.
             notes: String,
         }
     }
@@ -45,12 +49,12 @@ entry! {
     pub struct StageActualsEntry {
         required {}
         optional {
-            /// What went in otherwise than the sheet said, by material, as it was measured:
-            /// "34 drops", "4.9 g". 0 for what was left out.
+            /// What went in other than the sheet said, by material, as it was measured; 0 for what was left out.
+            /// Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
             weighed: Named<Amount>,
-            /// What was shot.
+            /// What was shot. Default: what the sheet said.
             draws: Vec<DrawActualsEntry>,
-            /// What the cup was weighed to hold after the last shot, its own weight taken off.
+            /// Mass in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
             left: Written<Mass>,
         }
     }
@@ -60,14 +64,13 @@ entry! {
     /// What was shot into a mold.
     pub struct DrawActualsEntry {
         required {
-            /// The mold.
+            /// The mold. Example: `"finger-5"`.
             mold: Name,
-            /// Shots made.
+            /// Number of shots made. Example: `7`.
             shots: Count,
         }
         optional {
-            /// What came of it, by shape. The pieces of a laminated shot are told at one of its
-            /// pots.
+            /// The pieces by shape. Those of a laminated shot belong to one of its pots. Default: not counted.
             pieces: Vec<PieceActualsEntry>,
         }
     }
@@ -78,12 +81,30 @@ entry! {
     pub struct PieceActualsEntry {
         required {}
         optional {
-            /// The shape, in a mold with unlike cavities.
+            /// The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
             shape: Name,
-            /// Pieces that are fit to sell.
+            /// Number of pieces that are fit to sell. Default: not counted. Example: `26`.
             good: Count,
-            /// What some of them weigh, one by one.
+            /// Masses of some of them, one by one. Default: none weighed. Example: `["10.1 g", "10.3 g"]`.
             weights: Vec<Written<Mass>>,
         }
+    }
+}
+
+impl LoadedBook {
+    /// Record of a day: its `plan`, and what was really weighed and shot.
+    ///
+    /// # Errors
+    /// All faults of the actuals, alone and against the plan.
+    pub fn record(&self, plan: &Plan, actuals: &ActualsDocument) -> Result<Record, Faults> {
+        Record::make(plan, self.ready(), &Actuals::resolve(actuals, self.ready())?)
+    }
+
+    /// Record of a day, with the actuals in JSON text.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form, else those of [`LoadedBook::record`].
+    pub fn record_text(&self, plan: &Plan, actuals: &str) -> Result<Record, Faults> {
+        self.record(plan, &read_value(&text::parse(actuals)?)?)
     }
 }

@@ -1,12 +1,11 @@
 //! A plan with what was really weighed and shot: the day's record.
 
-use crate::book::Book;
-use crate::document::PlanDocument;
 use crate::document::book::BookDocument;
+use crate::document::{LoadedBook, PlanDocument};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::parameter::parameter;
-use crate::record::{Actuals, ActualsDocument, Record};
+use crate::record::{ActualsDocument, Record};
 
 entry! {
     /// Asks for the record of a day.
@@ -28,10 +27,9 @@ impl RecordRequest {
     ///
     /// # Errors
     /// Faults of the book, else of the actuals, alone and beside the plan.
-    pub fn answer(&self) -> Result<Record, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
-        let in_actuals = |faults: Faults| faults.below("/actuals");
-        let actuals = Actuals::resolve(&self.actuals, &book).map_err(in_actuals)?;
-        Record::make(&self.plan.plan, &book, &actuals).map_err(in_actuals)
+    pub fn answer(self) -> Result<Record, Faults> {
+        let book = LoadedBook::try_from(self.book).map_err(|faults| faults.below("/book"))?;
+        let record = book.record(&self.plan.plan, &self.actuals);
+        record.map_err(|faults| faults.below("/actuals"))
     }
 }

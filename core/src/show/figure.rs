@@ -88,7 +88,7 @@ impl fmt::Display for Figure {
         let decimals = if magnitude.is_finite() { (3.0 - magnitude).clamp(0.0, 9.0) } else { 0.0 };
         let scale = libm::pow(10.0, decimals);
         let scaled = self.value * scale;
-        // What is short within rounding already (12.5 g kept as 0.0125 kg) is shown as it is.
+        // A number that is short within rounding already (12.5 g kept as 0.0125 kg) is shown as it is.
         let nearest = libm::round(scaled);
         let short = libm::fabs(scaled - nearest) <= 1e-9 * libm::fabs(nearest);
         let digits = if short { nearest } else { (self.round)(scaled) };

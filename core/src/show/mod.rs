@@ -1,6 +1,7 @@
 //! Quantities as a person reads them: figures in messages, numbers with their texts in results, notes.
 
 pub(crate) mod figure;
+pub(crate) mod legible;
 mod note;
 pub(crate) mod page;
 mod part;

@@ -1,4 +1,4 @@
-//! What a reader must know of a result, and what could not be calculated.
+//! Notes: what a reader must know about a result, and why a result could not be calculated.
 
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -16,7 +16,7 @@ part! {
     }
 }
 
-/// What could be calculated, or why it could not.
+/// A result, or why it could not be calculated.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "document", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "document", serde(rename_all = "kebab-case"))]
@@ -38,7 +38,7 @@ impl<T> From<Result<T, Note>> for Calculated<T> {
 }
 
 impl<T> Calculated<T> {
-    /// What is known.
+    /// The result, if it is known.
     #[must_use]
     pub const fn known(&self) -> Option<&T> {
         match self {
@@ -48,7 +48,7 @@ impl<T> Calculated<T> {
     }
 }
 
-/// What stands in the way, as a note.
+/// The obstacle, as a note.
 pub(crate) fn because(error: &dyn Diagnose) -> Note {
     Note { code: error.code().to_string(), message: format!("{error} {}", error.help()) }
 }

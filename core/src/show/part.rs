@@ -1,4 +1,4 @@
-//! What every part of a plan, or of what is made with one, has in common.
+//! Derives that every part of a plan, or of what is made with one, has in common.
 
 /// Derives that every part of a plan, or of what is made with one, has.
 macro_rules! part {

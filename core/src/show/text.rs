@@ -179,7 +179,7 @@ fn four_digits(volume: Volume, system: System) -> String {
     or_plain(significant(volume, Unit::MILLILITER, 4, system), volume)
 }
 
-/// What a balance of this readability shows, with as many decimals as its step has (at most 6).
+/// The reading of a scale with this readability, with as many decimals as its step has (at most 6).
 pub(crate) fn balance(reading: Mass, readability: Option<Mass>) -> String {
     const MOST: usize = 6;
     let mut step = readability.map_or(0.1, |readability| readability.shown_value());

@@ -2,7 +2,7 @@
 
 use core::ops::{Div, Mul};
 
-/// How the values lie between two bounds a to either side.
+/// How values are distributed between two bounds, a to either side.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Bounds {
@@ -15,7 +15,7 @@ pub enum Bounds {
 }
 
 impl Bounds {
-    /// The standard uncertainty that the half width `a` stands for.
+    /// The standard uncertainty of the half width `a`.
     pub fn standard<Q: Div<f64, Output = Q>>(self, half_width: Q) -> Q {
         let square = match self {
             Self::Rectangular => 3.0,

@@ -1,4 +1,4 @@
-//! What is wrong with an uncertainty.
+//! Errors of an uncertainty.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -8,12 +8,12 @@ use crate::fault::Diagnose;
 use crate::material::MaterialError;
 use crate::show;
 
-/// Why there is no uncertainty.
+/// Why an uncertainty was refused.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum UncertaintyError {
-    /// A value that is no number, or an uncertainty that is negative or none.
-    #[error("The value of \"{of}\", or its uncertainty, is no usable number.")]
+    /// A value that is not a number, or an uncertainty that is negative or not a number.
+    #[error("The value of \"{of}\", or its uncertainty, is not a usable number.")]
     BadInput {
         /// Its source.
         of: String,
@@ -33,7 +33,7 @@ pub enum UncertaintyError {
         code: &'static str,
         /// Its message.
         message: String,
-        /// What would do.
+        /// What would fix it.
         help: String,
     },
     /// The calculation gives no finite number.
@@ -48,7 +48,7 @@ pub enum UncertaintyError {
         of: String,
     },
     /// A level of coverage that is none.
-    #[error("A coverage of {} % cannot be had.", show::number(.level * 100.0))]
+    #[error("A coverage of {} % is not possible.", show::number(.level * 100.0))]
     Level {
         /// The level, as a share.
         level: f64,

@@ -10,11 +10,11 @@ use crate::quantity::{Measurable, Measured, Ratio};
 /// A result, how sure it is, and which sources make it unsure.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Estimate<Q: Measurable> {
-    /// What the calculation gives for the inputs as they are.
+    /// The result for the inputs as they are.
     pub value: Q,
     /// Its standard uncertainty to first order; that of a temperature is an interval.
     pub uncertainty: Q::Difference,
-    /// What each source adds, the greatest first; sources without effect are left out.
+    /// The part of each source, the greatest first; sources without effect are omitted.
     pub shares: Vec<Share<Q>>,
     /// Effective degrees of freedom (Welch–Satterthwaite, JCGM 100, G.4.1): ν = u⁴/Σ(u_s⁴/ν_s). `None` where
     /// no source states any, which is an uncertainty that is known exactly.
@@ -23,7 +23,7 @@ pub struct Estimate<Q: Measurable> {
     pub unknown: Vec<String>,
 }
 
-/// What one source adds to the uncertainty of a result.
+/// One source's part in the uncertainty of a result.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Share<Q: Measurable> {
     /// The source.
@@ -33,7 +33,7 @@ pub struct Share<Q: Measurable> {
     pub contribution: Q::Difference,
     /// Its part of u².
     pub share: Ratio,
-    /// Whether the calculation refused its inputs shifted to one side, so that the other alone gave the slope.
+    /// Whether the calculation refused its inputs shifted to one side, so that only the other gave the slope.
     pub one_sided: bool,
 }
 
@@ -98,7 +98,7 @@ where
     Ok(Effects::of(inputs, &si)?.estimate())
 }
 
-/// What the sources of a calculation's inputs do to its result, in coherent SI units: one and the same code for every
+/// The effect of the sources of a calculation's inputs on its result, in coherent SI units: the same code for every
 /// quantity.
 pub(super) struct Effects<S> {
     value: f64,
@@ -110,7 +110,7 @@ pub(super) struct Effects<S> {
     unknown: Vec<S>,
 }
 
-/// What a source does to the result.
+/// The effect of a source on the result.
 struct Effect<S> {
     source: S,
     /// Σ c_i u_i over its inputs.

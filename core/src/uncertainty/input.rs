@@ -25,7 +25,7 @@ impl Input {
         Self::from_source(value, Some(uncertainty), source.into())
     }
 
-    /// A measured value; `name` is its source, whatever text says where the number was found. Where nothing is
+    /// A measured value; `name` is its source, a text that says where the number was found. Where nothing is
     /// known of its uncertainty it counts as exact, and [`Estimate::unknown`](super::Estimate::unknown) names it.
     pub fn of<Q: Measurable>(measured: &Measured<Q>, name: impl Into<String>) -> Self {
         Self::from_source(measured.value, measured.uncertainty, name.into())
@@ -54,7 +54,7 @@ impl<S> Input<S> {
         Self { value: value.si(), uncertainty, source, freedom: None }
     }
 
-    /// The same, its uncertainty had from so many degrees of freedom, at least 1 (n − 1 for a mean of n).
+    /// The same, its uncertainty from a number of degrees of freedom, at least 1 (n − 1 for a mean of n).
     /// Without it the uncertainty counts as known exactly (JCGM 100, G.4.3).
     #[must_use]
     pub fn with_freedom(self, freedom: f64) -> Self {
@@ -87,7 +87,7 @@ impl<S: ToString> Input<S> {
             return Err(UncertaintyError::BadInput { of: self.source.to_string() });
         }
         match self.freedom {
-            // A NaN is no such number either.
+            // A NaN is not such a number either.
             Some(freedom) if !(freedom.is_finite() && freedom >= 1.0) => {
                 Err(UncertaintyError::BadFreedom { of: self.source.to_string(), freedom })
             }

@@ -13,12 +13,12 @@
 //! **Sensitivities** come from the calculation itself: Σ_{i∈s} c_i u_i = ½ [f(x + u_s) − f(x − u_s)], where u_s
 //! shifts all inputs of the source s by their uncertainties, together, and leaves the others (JCGM 100, 5.1.3,
 //! note 2). So what a source does to both sides of a ratio cancels as it does at the bench. The step is the
-//! standard uncertainty: nothing has to be tuned, and the slope is that over the range in which the input lies.
+//! standard uncertainty: nothing has to be tuned, and the slope is that over the range of the input.
 //! Where the calculation refuses one of the two (a share beyond 1), the other side alone gives the slope, and
-//! the [`Share`] says so. Any calculation can be asked; its choices (how many shots, which cup) must be held
+//! the [`Share`] says so. Any calculation will do; its choices (how many shots, which cup) must be held
 //! while it is.
 //!
-//! **Where this fails.** First order sees no effect of an input whose slope is zero where it stands, and none of
+//! **Where this fails.** First order sees no effect of an input whose slope is zero at its value, and none of
 //! a product of two deviations: JCGM 101:2008, 9.3 (a mass calibration with air buoyancy) gives 0.0754 mg by
 //! Monte Carlo and 0.0539 mg to first order, 29 % too small; JCGM 100, H.1 needs second-order terms for 34 nm
 //! instead of 32 nm. Doses, weights and densities are products and quotients of inputs known to some per cent,

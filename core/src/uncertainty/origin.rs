@@ -1,10 +1,10 @@
-//! What makes a dose unsure.
+//! Sources of a dose's uncertainty.
 
 use core::fmt;
 
 use crate::material::Property;
 
-/// What a number of a dose errs with. It is put into words only where somebody reads them: a plan asks for thousands.
+/// A source of error of a dose. It is put into words only if somebody reads them: a plan has thousands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Origin<'a> {
     /// The balance's span.
@@ -13,7 +13,7 @@ pub(crate) enum Origin<'a> {
     SpoonSize(&'a str),
     /// The size of the cup that is called so.
     CupSize(&'a str),
-    /// What differs from taking to taking: what is done, with which material, at which of its takings.
+    /// An error that differs each time: the act, the material, and which time it is.
     Taking { what: &'static str, material: &'a str, place: usize },
     /// A property of a material.
     Property(Property, &'a str),

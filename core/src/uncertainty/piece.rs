@@ -7,7 +7,7 @@ use crate::quantity::{
 };
 use crate::shot::Melt;
 
-/// What the weight of a piece follows from.
+/// The inputs of a piece's weight.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PieceInputs {
     /// Volume of the cavity.

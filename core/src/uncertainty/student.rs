@@ -12,7 +12,7 @@ use crate::quantity::Ratio;
 /// Degrees of freedom beyond which t no longer changes: at 10 000 it is 1e-4 above its limit.
 const MOST_FREEDOM: f64 = 10_000.0;
 
-/// The least probability outside that the sum can tell from rounding.
+/// The smallest probability outside that the sum can distinguish from rounding.
 const LEAST_OUTSIDE: f64 = 1e-9;
 
 /// The coverage factor k = t_level(⌊ν⌋) for `freedom` degrees of freedom, as many as one likes where it is
@@ -35,7 +35,7 @@ pub fn coverage_factor(level: Ratio, freedom: Option<f64>) -> Result<f64, Uncert
     Ok(student_t(outside, whole))
 }
 
-/// The t that `outside` of the probability lies beyond, on both sides together; `freedom` is whole, 1 or more.
+/// The t beyond which `outside` of the probability is, on both sides together; `freedom` is whole, 1 or more.
 pub(crate) fn student_t(outside: f64, freedom: f64) -> f64 {
     let freedom = freedom.min(MOST_FREEDOM);
     let (mut low, mut high) = (0.0, FRAC_PI_2);

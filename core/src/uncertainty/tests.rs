@@ -1,4 +1,4 @@
-//! Worked examples by hand, laws, and Monte Carlo (JCGM 101:2008) beside the first order.
+//! Worked examples by hand, laws, and Monte Carlo (JCGM 101:2008) against the first order.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;

@@ -1,4 +1,4 @@
-//! What the tools of a bench add to the uncertainty of what is taken with them.
+//! The tools' part in the uncertainty of what is measured with them.
 
 use super::UncertaintyError;
 use crate::check::is_not_negative;
@@ -19,7 +19,7 @@ pub struct ToolUncertainty {
     pub spoon_size: Ratio,
     /// Of leveling one spoonful, new each time; also of filling a cup to its only mark. Default 3 % (common practice, no source).
     pub spoon_level: Ratio,
-    /// Of where the marks of a cup stand. Default as a spoon's size.
+    /// Of the position of a cup's marks. Default as a spoon's size.
     pub cup_size: Ratio,
     /// Of filling a cup to a mark, new each time, as a share of the distance between marks. Default a tenth
     /// (common practice, no source).
@@ -85,16 +85,16 @@ pub enum Taken<'a> {
     },
     /// Level spoonfuls.
     Spoon {
-        /// What the spoon is called: spoons of one name are one spoon.
+        /// Name of the spoon: spoons of one name are one spoon.
         name: &'a str,
-        /// What it holds.
+        /// Its volume.
         holds: Volume,
         /// How many.
         times: u32,
     },
     /// Fillings of a cup to a mark.
     Cup {
-        /// What the cup is called: cups of one name are one cup.
+        /// Name of the cup: cups of one name are one cup.
         name: &'a str,
         /// The volume at the mark.
         filled: Volume,

@@ -29,31 +29,31 @@ BaseEntry: TypeAlias = Union[Name, dict[str, Amount]]
 
 
 Calculated: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated2: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated3: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated4: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated5: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated6: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Calculated7: TypeAlias = dict[str, Any]
-"""What could be calculated, or why it could not."""
+"""A result, or why it could not be calculated."""
 
 
 Caution: TypeAlias = Literal["hot-plastisol", "fumes", "water", "damp-salt", "vacuum", "food-gear", "data-sheet"]
@@ -65,7 +65,7 @@ CavitiesEntry: TypeAlias = Union[int, dict[str, "CavityEntry"]]
 
 
 MeasuredAmount: TypeAlias = Union[str, dict[str, Any]]
-"""An amount that may carry its uncertainty: behind ± stands one standard uncertainty, unless (k=2) or (interval)
+"""An amount that may carry its uncertainty: the number after ± is one standard uncertainty, unless (k=2) or (interval)
 follows; `uncertainty` is one standard uncertainty in the same unit."""
 
 
@@ -90,7 +90,7 @@ Kind: TypeAlias = Literal["plastisol", "softener", "hardener", "stabilizer", "co
 
 
 MoldMaterial: TypeAlias = Literal["metal", "plaster", "silicone"]
-"""What a mold is made of."""
+"""The material of a mold."""
 
 
 Motion: TypeAlias = Literal["straight", "may-swing", "swings"]
@@ -126,7 +126,7 @@ Scale: TypeAlias = Literal["shore-00", "shore-a"]
 
 
 Sourced: TypeAlias = Union[MeasuredAmount, "WithSource"]
-"""The two forms of a sourced quantity, for serde and the schema."""
+"""A quantity, or a quantity with its source."""
 
 
 SourcedDrop: TypeAlias = Sourced
@@ -165,26 +165,26 @@ class AirAnswer(TypedDict):
 
 
 BalanceEntry = TypedDict("BalanceEntry", {
-    # What an embedding program keeps here for itself; carried through untouched.
+    # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
-    # The least it weighs.
+    # Smallest load that it weighs. Default: one step. Example: `"0.5 g"`.
     "from": "NotRequired[MeasuredAmount | None]",
-    # The step of its display.
+    # Step of its display. Example: `"0.1 g"`.
     "reads": "MeasuredAmount",
-    # The most it weighs.
+    # Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
     "to": "NotRequired[MeasuredAmount | None]",
 })
-"""A balance."""
+"""A scale."""
 
 
 class BallEntry(TypedDict):
     """A piece about as long as thick."""
 
     diameter: MeasuredAmount
-    """Diameter."""
+    """Diameter. Example: `"16 mm"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
 
 class BatchAnswer(TypedDict):
@@ -252,96 +252,97 @@ class BenchEntry(TypedDict):
     """The tools on the bench."""
 
     balance: NotRequired[BalanceEntry | None]
-    """The balance."""
+    """The scale. Default: none; nothing is then weighed."""
 
     cups: list[CupEntry]
-    """The cups a pot is mixed and heated in."""
+    """Cups to mix and heat a pot in; at least one."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     injector: InjectorEntry
     """The injector."""
 
     most_drops: NotRequired[int | None]
-    """The most drops that are still counted."""
+    """Largest number of drops that you still count. Default: 60. Example: `40`."""
 
     oven: NotRequired[OvenEntry | None]
-    """The oven, by the shop's own timings."""
+    """The oven, by the shop's own timings. Default: not known; no heating times are shown."""
 
     spoons: NotRequired[list[MeasuredAmount] | None]
-    """Level spoons by what they hold."""
+    """Level spoons, by volume. Default: none. Example: `["1 tbsp", "1 tsp", "1/2 tsp"]`."""
 
     uncertainty: NotRequired[ToolUncertaintyEntry | None]
-    """How unsure the tools are."""
+    """How unsure the tools are. Default: that of each field."""
 
     vacuum: NotRequired[VacuumEntry | None]
-    """The vacuum that pots are degassed in."""
+    """The vacuum that pots are degassed in. Default: not known; no degassing step is shown."""
 
 
 class BodyEntry(TypedDict):
-    """What a piece is like as it sinks: either a stick or a ball."""
+    """Shape of a piece as it sinks: either a `stick` or a `ball`."""
 
     ball: NotRequired[BallEntry | None]
-    """As long as thick, about."""
+    """A piece about as long as thick. Default: none; required without `stick`."""
 
     drop: NotRequired[TimedDropEntry | None]
-    """A drop of such a piece with its hook that the shop timed; the drag of the shape where left out."""
+    """A drop of such a piece with its hook that the shop has timed. Default: none; the drag of the shape is used."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     stick: NotRequired[StickEntry | None]
-    """Longer than thick: it falls sideways."""
+    """A piece longer than thick, which sinks sideways. Default: none; required without `ball`."""
 
 
 class BookDocument(TypedDict):
     """A shop's book."""
 
     about: NotRequired[str | None]
-    """Anything a reader should know of it."""
+    """Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`."""
 
     air_pressure: NotRequired[MeasuredAmount | None]
-    """What a barometer shows in the shop, not reduced to sea level."""
+    """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
+    known without one. Example: `"27.7 inHg"`."""
 
     altitude: NotRequired[MeasuredAmount | None]
-    """Height of the shop above sea level."""
+    """Height of the shop above sea level. Default: not known. Example: `"640 m"`."""
 
     bench: BenchEntry
     """The tools on the bench."""
 
     costing: NotRequired[CostingEntry | None]
-    """How it reckons what a day costs; without it plans tell no costs."""
+    """How to calculate what a day costs. Default: plans show no costs."""
 
     default_base: NotRequired[Name | None]
-    """The plastisol that a formula without a base goes into."""
+    """Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     format: Format
-    """The format and its version."""
+    """The format and its version. Example: `"pourwright/1.0"`."""
 
     formulas: dict[str, FormulaEntry]
     """Formulas by name."""
 
     limits: NotRequired[LimitsEntry | None]
-    """How the shop works."""
+    """How the shop works. Default: that of each field."""
 
     materials: dict[str, MaterialEntry]
     """Materials by name."""
 
     measures: System
-    """What a cup, a spoon and a fluid ounce hold."""
+    """The measuring system: how much a cup, a spoon and a fluid ounce hold. Example: `"us-customary"`."""
 
     molds: dict[str, MoldEntry]
     """Molds by name."""
 
     products: NotRequired[dict[str, ProductEntry] | None]
-    """Products by name: a mold and what is shot into it."""
+    """Products by name: a mold and what is shot into it. Default: none."""
 
     shop: NotRequired[Name | None]
-    """Whose book it is."""
+    """Whose book it is. Default: none. Example: `"Tern Island workshop"`."""
 
 
 class Borrowed(TypedDict):
@@ -373,32 +374,32 @@ class Borrowed(TypedDict):
 
 
 BudgetEntry = TypedDict("BudgetEntry", {
-    # The reference temperature.
+    # The reference temperature. Example: `"350 °F"`.
     "at": "MeasuredAmount",
-    # What an embedding program keeps here for itself; carried through untouched.
+    # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
-    # So long at the reference temperature.
+    # Time at the reference temperature. Example: `"45 min"`.
     "time": "MeasuredAmount",
-    # With so much stabilizer, as a share of the mass of base; none added where left out.
+    # The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example: `"2 %"`.
     "with": "NotRequired[Percent | None]",
 })
-"""The heat that a plastisol stands."""
+"""The heat that a plastisol withstands."""
 
 
 class BuysEntry(TypedDict):
     """The heat that more of a stabilizer buys."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     most: Percent
-    """The highest dose that this holds for, as a share of the mass of base."""
+    """Highest dose that this holds for, as a share of the mass of base. Example: `"4 %"`."""
 
     per: Percent
-    """For so much more stabilizer, as a share of the mass of base."""
+    """The dose that adds this time, as a share of the mass of base. Example: `"1 %"`."""
 
     time: MeasuredAmount
-    """So much more time at the reference temperature of the plastisol's budget."""
+    """Time that it adds at the reference temperature of the plastisol's budget. Example: `"8 min"`."""
 
 
 class CalibrateAnswer(TypedDict):
@@ -522,16 +523,16 @@ class CavityEntry(TypedDict):
     """The cavities of one shape in a mold with unlike ones."""
 
     body: NotRequired[BodyEntry | None]
-    """What a piece is like as it sinks."""
+    """Shape of a piece, for its sink rate. Default: not known; no sink rate is shown."""
 
     cavity: CavityVolume
-    """Volume of one."""
+    """Volume of one, or the water that it holds. Example: `"8.8 mL"`."""
 
     count: int
-    """How many of them."""
+    """Number of them. Example: `2`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
 
 class Change(TypedDict):
@@ -692,17 +693,17 @@ class CoolingAnswer(TypedDict):
 
 
 CoolsEntry = TypedDict("CoolsEntry", {
-    # What an embedding program keeps here for itself; carried through untouched.
+    # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
-    # The first reading.
+    # The first reading. Example: `"340 °F"`.
     "from": "MeasuredAmount",
-    # How much was in it: a mass, or a volume cold and liquid.
+    # How much was in it: a mass, or a volume cold and liquid. Example: `"2 cup"`.
     "mix": "Amount",
-    # Temperature of the room then; default: the oven's "room".
+    # Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
     "room": "NotRequired[MeasuredAmount | None]",
-    # The time between them.
+    # The time between them. Example: `"150 s"`.
     "time": "MeasuredAmount",
-    # The second reading.
+    # The second reading. Example: `"320 °F"`.
     "to": "MeasuredAmount",
 })
 """A pot that was watched to cool on the bench, stirred before each reading, from the second minute on."""
@@ -796,66 +797,68 @@ class CostAnswer(TypedDict):
 
 
 class CostingEntry(TypedDict):
-    """How the shop reckons what a day costs, besides the prices of its materials."""
+    """What a day costs in addition to its materials."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     left_over_worth: NotRequired[Percent | None]
-    """What of its material cost left-over is worth, in the cup and as sprue; nothing where left out."""
+    """Worth of leftover in the cup and of sprues, as a share of what their materials cost. Default: 0 %. Example: `"60
+    %"`."""
 
     margin: NotRequired[Percent | None]
-    """What is earned, as a share of the price."""
+    """Profit as a share of the price. Default: no prices are shown. Example: `"45 %"`."""
 
     notes: NotRequired[str | None]
-    """Anything worth knowing."""
+    """Anything worth keeping with it. Default: none. Example: `"Prices before tax."`."""
 
     packing: NotRequired[list[PackingEntry] | None]
-    """What goes into each pack."""
+    """What goes into each pack. Default: nothing."""
 
     per_heat: NotRequired[MeasuredAmount | None]
-    """Work of one heat."""
+    """Work on one heat. Default: none. Example: `"4 min"`."""
 
     per_pack: NotRequired[MeasuredAmount | None]
-    """Work of packing one pack."""
+    """Work on packing one pack. Default: none. Example: `"40 s"`."""
 
     per_pot: NotRequired[MeasuredAmount | None]
-    """Work of one pot: measuring, degassing, cleaning up."""
+    """Work on one pot: measuring, degassing, cleaning up. Default: none. Example: `"12 min"`."""
 
     per_shot: NotRequired[MeasuredAmount | None]
-    """Work of one shot: filling, cooling, taking out, trimming."""
+    """Work on one shot: filling, cooling, taking out, trimming. Default: none. Example: `"50 s"`."""
 
     rate: NotRequired[Price | None]
-    """What work is worth: "18.00 USD per 1 h". Without it work is not counted."""
+    """Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`."""
 
 
 class CupEntry(TypedDict):
     """A cup."""
 
     brim: NotRequired[MeasuredAmount | None]
-    """What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
-    fifth more than to its highest mark."""
+    """Volume up to its brim, above its highest mark; how full it may be under vacuum needs it, and a hot mix fills at
+    most 95 % of it. Default: not known; for a hot mix, a fifth more than `holds`. Example: `"590 mL"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     film: NotRequired[MeasuredAmount | None]
-    """What stays on its wall when it has been poured out."""
+    """Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`."""
 
     heel: NotRequired[MeasuredAmount | None]
-    """What cannot be drawn from its bottom, the film included."""
+    """Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`."""
 
     holds: MeasuredAmount
-    """What it holds up to its highest mark."""
+    """Volume up to its highest mark. Example: `"2 cup"`."""
 
     marks: NotRequired[MeasuredAmount | None]
-    """The step between its marks; without it only the highest mark counts."""
+    """Step between its marks. Default: only the highest mark is used. Example: `"1/4 cup"`."""
 
     mass: NotRequired[MeasuredAmount | None]
-    """What it weighs empty: its own heat then counts, in the oven's timings too. Left to the timings where left out."""
+    """Mass of the empty cup. State it for all cups and timings or for none. Default: its own heat is part of the oven's
+    timings. Example: `"180 g"`."""
 
     specific_heat: NotRequired[MeasuredAmount | None]
-    """Its specific heat; with its mass."""
+    """Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`."""
 
 
 class DayCost(TypedDict):
@@ -1059,10 +1062,10 @@ class Fault(TypedDict):
     """Stable code in kebab case."""
 
     help: str
-    """What would do."""
+    """What would fix it."""
 
     message: str
-    """What was found."""
+    """The finding."""
 
     path: str
     """Where it is: a JSON Pointer (RFC 6901) into the document, empty for the whole input."""
@@ -1072,13 +1075,14 @@ class FishedWaterEntry(TypedDict):
     """Water that a piece sinks in."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     salinity: NotRequired[SalinityEntry | None]
-    """Its salinity: practical as a plain number, 35, or absolute as "35 g/kg"; fresh where left out."""
+    """Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water. Example:
+    `35`."""
 
     temperature: MeasuredAmount
-    """Its temperature."""
+    """Its temperature. Example: `"60 °F"`."""
 
 
 class FlakeAnswer(TypedDict):
@@ -1159,19 +1163,21 @@ class FormulaEntry(TypedDict):
     """A formula: doses per amount of base."""
 
     base: NotRequired[BaseEntry | None]
-    """The base: a plastisol, or a blend of plastisols with an amount each."""
+    """The base: a plastisol, or a blend of plastisols with an amount each, `{ "soft": "3 cup", "hard": "1 cup" }`.
+    Default: that of the formulas it is combined with, else `default_base`. Example: `"clear-base"`."""
 
     doses: dict[str, Amount]
-    """Doses by material: "32 drops", "1/2 tsp", "12.5 g", "8 % of base", "20 % of finished"."""
+    """Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     notes: NotRequired[str | None]
-    """Anything worth knowing."""
+    """Anything worth keeping with it. Default: none. Example: `"The unsalted body."`."""
 
     per: NotRequired[Amount | None]
-    """The amount of base that the doses are for; needed unless all are per cents."""
+    """Amount of base that the doses are for. Default: none; required unless every dose is a per cent. Example: `"1
+    cup"`."""
 
 
 class FromShelf(TypedDict):
@@ -1387,13 +1393,13 @@ class HookEntry(TypedDict):
     """Hook and weight on a piece."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     mass: MeasuredAmount
-    """Their mass."""
+    """Their mass. Example: `"1.1 g"`."""
 
     volume: MeasuredAmount
-    """What they displace."""
+    """The volume that they displace. Example: `"0.14 mL"`."""
 
 
 class InPot(TypedDict):
@@ -1410,35 +1416,35 @@ class InPot(TypedDict):
 
 
 class InjectorEntry(TypedDict):
-    """An injector."""
+    """The injectors: all alike."""
 
     count: NotRequired[int | None]
-    """How many of them there are; a laminate of two layers takes two."""
+    """Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     holds: MeasuredAmount
-    """What it takes up at most."""
+    """Largest volume that one takes up. Example: `"4 fl oz"`."""
 
     keeps: NotRequired[MeasuredAmount | None]
-    """What stays in it and is lost at each cleaning or cold stop."""
+    """Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`."""
 
 
 class LayerEntry(TypedDict):
     """One color of a laminated piece."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: list[Name]
-    """Its formulas: a color and a body."""
+    """Its formulas: a color and a body. Example: `["reed", "plain"]`."""
 
     overlap: NotRequired[Overlap | None]
-    """What happens where two of these formulas dose the same material."""
+    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
     share: Percent
-    """Its share of the cavity and the sprue."""
+    """Its share of the cavity and the sprue; the shares of a piece add up to 100 %. Example: `"60 %"`."""
 
 
 class LeftoversAnswer(TypedDict):
@@ -1463,37 +1469,38 @@ class LimitsEntry(TypedDict):
     """How the shop works."""
 
     confidence: NotRequired[Percent | None]
-    """How sure the number of good pieces shall be."""
+    """Confidence that enough good pieces come out. Default: 90 % (common practice, no source). Example: `"95 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     fresh_base: NotRequired[bool | None]
-    """Whether base may be added to a pot that has been drawn from."""
+    """Whether base may be added to a pot that has been drawn from. Default: `false`. Example: `true`."""
 
     heats: NotRequired[int | None]
-    """Heats that the stabilizer allows a pot."""
+    """Number of heats that the stabilizer allows a pot. Default: not limited. Example: `3`."""
 
     least_pot: NotRequired[MeasuredAmount | None]
-    """The least that the oven heats evenly."""
+    """Smallest pot that the oven heats evenly. Default: no limit. Example: `"1/2 cup"`."""
 
     most_full: NotRequired[Percent | None]
-    """How full a cup may be, of what it holds to its highest mark."""
+    """How full a cup may be, as a share of what it holds to its highest mark. Default: 100 %. Example: `"80 %"`."""
 
     rejects: NotRequired[Percent | None]
-    """Share of pieces that are not fit to sell."""
+    """Share of pieces that are not fit to sell. Default: 0 %. Example: `"3 %"`."""
 
     solids: NotRequired[Percent | None]
-    """Most solids in a mix, by true volume."""
+    """Largest share of solids in a mix, by true volume. Default: 30 % (common practice, no source). Example: `"20 %"`."""
 
     sprues: NotRequired[Sprues | None]
-    """What becomes of sprues."""
+    """What becomes of sprues. Default: `"keep"`. Example: `"melt-again"`."""
 
     tolerance: NotRequired[Percent | None]
-    """Largest relative error of a dose, unless its material says otherwise."""
+    """Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no source).
+    Example: `"3 %"`."""
 
     water: NotRequired[FishedWaterEntry | None]
-    """The water to tell sink rates for."""
+    """Water to calculate sink rates in. Default: none; no sink rates are shown."""
 
 
 class LineCost(TypedDict):
@@ -1576,77 +1583,86 @@ class MaterialCost(TypedDict):
 
 
 class MaterialEntry(TypedDict):
-    """A material. What is not known is left out; a calculation that needs it says so."""
+    """A material. Omit what you do not know; a calculation that needs it says so."""
 
     activation_energy: NotRequired[Sourced | None]
-    """Activation energy of its decay in the heat, with who states it."""
+    """Activation energy of its decay in the heat, with its source; the heat used needs it. Default: not known. Example:
+    `{ "value": "135 kJ/mol", "source": "supplier's sheet" }`."""
 
     add: NotRequired[Adding | None]
-    """When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
-    practice): salt, flake and scent hot, all else cold."""
+    """When it goes into the pot: `"cold"`, before the pot is heated, or `"hot"`, after it. Default: by kind (common
+    practice, no source), salt, flake and scent hot, all else cold. Example: `"hot"`."""
 
     as_scooped: NotRequired[Sourced | None]
-    """Density of the powder as a level spoon holds it."""
+    """Density of the powder in a level spoon; pearl, flake and salt need it to be measured by spoon. Default: not
+    known; a powder is then weighed. Example: `"1.22 g/mL ± 0.06"`."""
 
     budget: NotRequired[BudgetEntry | None]
-    """Of a plastisol: the heat that it stands."""
+    """Of a plastisol: the heat that it withstands. Default: not known."""
 
     buys: NotRequired[BuysEntry | None]
-    """Of a stabilizer: the heat that more of it buys."""
+    """Of a stabilizer: the heat that more of it buys. Default: none."""
 
     cut: NotRequired[Cut | None]
-    """Of a flake: its cut."""
+    """Of a flake: its cut. Default: not known. Example: `".035 hex"`."""
 
     density: NotRequired[Sourced | None]
-    """True density at 20 °C; of a plastisol, that of the liquid."""
+    """True density at 20 °C; of a plastisol, that of the liquid. Default: not known. Example: `"1.03 g/mL ± 0.01"`."""
 
     drop: NotRequired[SourcedDrop | None]
-    """Mass or volume of one drop from the shop's bottle."""
+    """Mass or volume of one drop from the shop's bottle. Default: 0.05 mL (20 drops per mL, pharmacy practice), and
+    less sure. Example: `"0.044 g ± 0.003"`."""
 
     expansion: NotRequired[Sourced | None]
-    """Volumetric thermal expansion, per kelvin."""
+    """Thermal expansion by volume, per kelvin. Default: none, so that shots come out a little heavy, and results say
+    so. Example: `"6.5e-4 1/K"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     fused: NotRequired[Sourced | None]
-    """Density of the fused plastisol at 20 °C."""
+    """Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example: `"1.042 g/mL ± 0.008"`."""
 
     grain: NotRequired[Sourced | None]
-    """Of a salt: the opening of a sieve that its grains just pass; default: not known."""
+    """Of a salt: the opening of a sieve that its grains just pass; how fast it settles needs it. Default: not known.
+    Example: `"0.3 mm"`."""
 
     kind: Kind
-    """What it is for."""
+    """What the material is for. Example: `"plastisol"`."""
 
     like: NotRequired[Name | None]
-    """A row of the starter table whose properties fill in what is left out here."""
+    """Row of the starter table that fills in the properties omitted here. Default: none. Example: `"sodium-chloride"`."""
 
     name: NotRequired[str | None]
-    """What it is called at full length."""
+    """Its full name. Default: none. Example: `"clear plastisol, medium"`."""
 
     notes: NotRequired[str | None]
-    """Anything else worth knowing."""
+    """Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`."""
 
     price: NotRequired[Price | None]
-    """Price per package, such as "58.00 USD per 1 gal"."""
+    """Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`."""
 
     shot_window: NotRequired[list[MeasuredAmount] | None]
-    """Lowest and highest temperature at which it is shot."""
+    """Lowest and highest temperature at which it is shot. Default: not known; shots are then calculated at 20 °C, and
+    results say so. Example: `["325 °F", "350 °F"]`."""
 
     specific_heat: NotRequired[Sourced | None]
-    """Specific heat; with "specific_heat_rise" that at 25 °C."""
+    """Specific heat; with `specific_heat_rise`, that at 25 °C. Default: that of the rest of the pot; required of the
+    plastisol that the oven was timed with. Example: `"1.9 J/(g.K)"`."""
 
     specific_heat_rise: NotRequired[Sourced | None]
-    """Rise of the specific heat per kelvin, as a share of that at 25 °C; default: constant."""
+    """Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example: `"0.0012
+    1/K"`."""
 
     thickness: NotRequired[MeasuredAmount | None]
-    """Of a flake: the thickness of its film."""
+    """Of a flake: thickness of its film. Default: not known. Example: `"50 um"`."""
 
     tolerance: NotRequired[Percent | None]
-    """Largest relative error of a dose of it."""
+    """Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`."""
 
     viscosity: NotRequired[list[MeasuredAmount] | None]
-    """Of a plastisol: lowest and highest viscosity at shot temperature; default: not known."""
+    """Of a plastisol: lowest and highest viscosity at shot temperature; how fast salt settles needs it. Default: not
+    known. Example: `["0.3 Pa.s", "3 Pa.s"]`."""
 
 
 class MaterialMass(TypedDict):
@@ -1716,75 +1732,79 @@ class MoldCoolingEntry(TypedDict):
     """How a shot cools in its mold, for the time that it sets."""
 
     at: NotRequired[MeasuredAmount | None]
-    """Temperature of the mold when it is shot; default: 30 °C (common practice, no source)."""
+    """Temperature of the mold when it is shot. Default: 30 °C (common practice, no source). Example: `"90 °F"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     mass: NotRequired[MeasuredAmount | None]
-    """Mass of the mold; default: so heavy that a shot does not warm it."""
+    """Mass of the mold. Default: so heavy that a shot does not warm it. Example: `"1.2 kg"`."""
 
     of: NotRequired[MoldMaterial | None]
-    """What the mold is made of: metal, plaster or silicone; default: metal. For plaster and silicone give the mold's
-    "sets"."""
+    """The material of the mold; give a plaster or silicone mold its `sets`. Default: `"metal"`. Example: `"metal"`."""
 
     section: NotRequired[SectionEntry | None]
-    """The thickest part of a piece; default: its "body"."""
+    """The thickest part of a piece. Default: its `body`."""
 
     specific_heat: NotRequired[MeasuredAmount | None]
-    """Specific heat of the mold; default: aluminum, 0.897 J/(g.K)."""
+    """Specific heat of the mold. Default: 0.897 J/(g.K), aluminum. Example: `"0.897 J/(g.K)"`."""
 
     take_out: NotRequired[MeasuredAmount | None]
-    """Temperature of a piece, at its center, at which it is taken out; default: 50 °C (common practice, no source)."""
+    """Temperature at the center of a piece when it is taken out. Default: 50 °C (common practice, no source). Example:
+    `"120 °F"`."""
 
 
 class MoldEntry(TypedDict):
     """A mold: what one shot fills."""
 
     body: NotRequired[BodyEntry | None]
-    """What a piece is like as it sinks; of unlike cavities each states its own."""
+    """Shape of a piece, for its sink rate; unlike cavities each state their own. Default: not known; no sink rate is
+    shown."""
 
     cavities: CavitiesEntry
-    """How many like cavities it has, or a list of unlike ones."""
+    """Number of like cavities, or unlike ones by shape. Example: `4`."""
 
     cavity: NotRequired[CavityVolume | None]
-    """Volume of one cavity: "9.5 mL", or by the water it holds: { "water": "9.47 g", "at": "22 °C" }."""
+    """Volume of one cavity, or the water that it holds: `{ "water": "9.47 g", "at": "22 °C" }`. Default: none; required
+    unless the cavities are unlike. Example: `"9.5 mL ± 0.1"`."""
 
     cooling: NotRequired[MoldCoolingEntry | None]
-    """How a shot cools in it, where "sets" is not stated."""
+    """How a shot cools in it, if `sets` is not stated. Default: not known."""
 
     count: NotRequired[int | None]
-    """How many such molds there are, shot in turn; default: 1."""
+    """Number of such molds, shot in turn. Default: 1. Example: `2`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     feed: NotRequired[Percent | None]
-    """Share of a cavity's contraction that it draws from the sprue while it cools."""
+    """Share of its contraction that a piece draws from the sprue while it cools. Default: not known; a piece then has a
+    range of weights. Example: `"60 %"`."""
 
     hook: NotRequired[HookEntry | None]
-    """Hook and weight on a piece; none where left out."""
+    """Hook and weight on a piece. Default: none."""
 
     notes: NotRequired[str | None]
-    """Anything worth knowing."""
+    """Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`."""
 
     per_shot: NotRequired[MeasuredAmount | None]
-    """Time at hand for a shot: fill, shoot, top off, take out; default: "per_shot" of the costing."""
+    """Time at hand for a shot: fill, shoot, top off, take out. Default: `per_shot` of the costing. Example: `"40 s"`."""
 
     rejects: NotRequired[Percent | None]
-    """Share of pieces that are not fit to sell; else that of the limits."""
+    """Share of pieces that are not fit to sell. Default: `rejects` of the limits. Example: `"5 %"`."""
 
     sets: NotRequired[MeasuredAmount | None]
-    """Time from the shot until the piece can be taken out, as the shop has seen it; default: from "cooling"."""
+    """Time from the shot until the piece can be taken out, as the shop has seen it. Default: from `cooling`. Example:
+    `"4 min"`."""
 
     sprue: NotRequired[MeasuredAmount | None]
-    """Volume of the sprue of one shot."""
+    """Volume of the sprue of one shot. Default: 0 mL. Example: `"6 mL"`."""
 
     top: NotRequired[MeasuredAmount | None]
-    """Mass added to each shot by topping off and holding."""
+    """Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`."""
 
     voids: NotRequired[Percent | None]
-    """Share of air in the shot plastic."""
+    """Share of air in the shot plastic. Default: 0 %. Example: `"1 %"`."""
 
 
 class MoldRecord(TypedDict):
@@ -1881,68 +1901,69 @@ class OrderCost(TypedDict):
 
 
 class OrderLine(TypedDict):
-    """One line of an order: a product, or a mold with formulas or layers, and how many."""
+    """One line of an order: a `product`, or a `mold` with `formulas` or `layers`; and either `pieces` or `packs`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: NotRequired[list[Name] | None]
-    """The formulas of a piece of one color."""
+    """Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`."""
 
     layers: NotRequired[list[LayerEntry] | None]
-    """The layers of a laminated piece."""
+    """Layers of a laminated piece. Default: none."""
 
     mold: NotRequired[Name | None]
-    """A mold of the book, where no product is named."""
+    """A mold of the book. Default: none; required without `product`. Example: `"finger-5"`."""
 
     order: Name
-    """The order it belongs to."""
+    """The order it belongs to. Example: `"31"`."""
 
     overlap: NotRequired[Overlap | None]
-    """What happens where two of these formulas dose the same material."""
+    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
     pack_of: NotRequired[int | None]
-    """Pieces in a pack."""
+    """Number of pieces in a pack. Default: none; required with `packs`. Example: `6`."""
 
     packs: NotRequired[int | None]
-    """How many packs, where it is sold by the pack."""
+    """Number of packs. Default: none; required without `pieces`. Example: `4`."""
 
     pieces: NotRequired[int | None]
-    """How many pieces."""
+    """Number of pieces. Default: none; required without `packs`. Example: `24`."""
 
     product: NotRequired[Name | None]
-    """A product of the book."""
+    """A product of the book. Default: none; required without `mold`. Example: `"dusk finger"`."""
 
     promised: NotRequired[str | None]
-    """The day it was promised for, as YYYY-MM-DD."""
+    """The day it was promised for, as YYYY-MM-DD. Default: not known. Example: `"2027-03-04"`."""
 
     shape: NotRequired[Name | None]
-    """The shape, in a mold with unlike cavities."""
+    """The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`."""
 
 
 class OrdersDocument(TypedDict):
     """A day's orders."""
 
     about: NotRequired[str | None]
-    """Anything a reader should know of it."""
+    """Anything a reader should know about it. Default: none. Example: `"Spring orders, second part."`."""
 
     day: NotRequired[Name | None]
-    """The day, as the shop writes it."""
+    """The day, as the shop writes it. Default: none. Example: `"2027-03-02"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     format: Format
-    """The format and its version."""
+    """The format and its version. Example: `"pourwright/1.0"`."""
 
     lines: list[OrderLine]
-    """The order lines."""
+    """The order lines; at least one."""
 
     shelf: NotRequired[list[ShelfEntry] | None]
-    """Left-over mixes that may go into the day's pots."""
+    """Leftover mixes that may go into the day's pots. Default: none."""
 
     stock: NotRequired[dict[str, Amount] | None]
-    """What is in stock before the day, by material: "1/2 gal", "3 lb". The plan tells what runs short of these."""
+    """What is in stock before the day, by material; the plan shows what runs short. Default: not known. Example: `{
+    "clear-base": "1 gal", "fine-salt": "8 lb" }`."""
 
 
 class OvenEntry(TypedDict):
@@ -1950,61 +1971,63 @@ class OvenEntry(TypedDict):
     rated power."""
 
     cools: NotRequired[CoolsEntry | None]
-    """How a pot was watched to cool; default: not known."""
+    """A pot that was watched to cool. Default: not known."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     hot_for: NotRequired[MeasuredAmount | None]
-    """How long a pot stays hot at one heat, from the last burst to the last shot; default: from "cools"."""
+    """How long a pot stays hot after one heat, from the last burst to the last shot. Default: from `cools`. Example:
+    `"8 min"`."""
 
     longest: NotRequired[MeasuredAmount | None]
-    """The longest burst without a stir; default: 120 s."""
+    """Longest burst without a stir. Default: 120 s. Example: `"90 s"`."""
 
     of: NotRequired[Name | None]
-    """The plastisol that was timed; default: the default base."""
+    """The plastisol that was timed. Default: `default_base`. Example: `"clear-base"`."""
 
     power: NotRequired[MeasuredAmount | None]
-    """The rated power, the output at full power: a first guess, not used once there are timings. 50 W to 10 kW."""
+    """The rated power: the output at full power, 50 W to 10 kW. A first guess, not used once there are timings.
+    Default: not known. Example: `"900 W"`."""
 
     reheat_from: NotRequired[MeasuredAmount | None]
-    """Reading of a pot that goes back for a reheat, additions stirred in; default: the bottom of its window where
-    nothing is added, else not known."""
+    """Temperature of a pot when it goes back to be reheated, additions stirred in. Default: the bottom of its window if
+    nothing is added, else not known. Example: `"240 °F"`."""
 
     room: NotRequired[MeasuredAmount | None]
-    """Temperature of the room that pots cool in; default: 20 °C."""
+    """Temperature of the room that pots cool in. Default: 20 °C. Example: `"72 °F"`."""
 
     setting: NotRequired[Percent | None]
-    """The setting, as a share of full power; default: that of the timings, else 100 %."""
+    """The setting, as a share of full power. Default: that of the timings, else 100 %. Example: `"100 %"`."""
 
     step: NotRequired[MeasuredAmount | None]
-    """The shortest burst that can be set, of which the others are multiples; default: 5 s."""
+    """Shortest burst that can be set; the others are multiples of it. Default: 5 s. Example: `"10 s"`."""
 
     thermometer: NotRequired[MeasuredAmount | None]
-    """How far the thermometer may be off; default: 2 K."""
+    """How far the thermometer may be off. Default: 2 K. Example: `"1 K"`."""
 
     timings: NotRequired[list[TimingEntry] | None]
-    """Heatings that were timed; needed without "power"."""
+    """Heatings that were timed. Default: none; required without `power`."""
 
     turn: NotRequired[MeasuredAmount | None]
-    """How long a turn of full power and none takes below full power; default: 30 s. "0 s" for an oven that lowers its
-    power without turns."""
+    """Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power without
+    turns. Default: 30 s. Example: `"22 s"`."""
 
 
 class PackingEntry(TypedDict):
     """Something that goes into each pack."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     name: Name
-    """What it is called."""
+    """Its name. Example: `"bag"`."""
 
     per_pack: NotRequired[int | None]
-    """How many of it a pack takes, one where left out."""
+    """Number of it in one pack. Default: 1. Example: `2`."""
 
     price: Price
-    """Its price per number of pieces, such as "9.00 USD per 100 pieces"."""
+    """Its price per number of pieces. Example: `"9.00 USD per 100 pieces"`."""
 
 
 class PieceRecord(TypedDict):
@@ -2302,25 +2325,26 @@ class PotRecord(TypedDict):
 
 
 class ProductEntry(TypedDict):
-    """A product: a mold and the plastic that is shot into it."""
+    """A product: a mold and the plastic that is shot into it. It has either `formulas` or `layers`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: NotRequired[list[Name] | None]
-    """The formulas of a piece of one color: a color and a body."""
+    """Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
+    `["dusk", "salted"]`."""
 
     layers: NotRequired[list[LayerEntry] | None]
-    """The layers of a laminated piece."""
+    """Layers of a laminated piece. Default: none; required without `formulas`."""
 
     mold: Name
-    """The mold."""
+    """The mold. Example: `"finger-5"`."""
 
     notes: NotRequired[str | None]
-    """Anything worth knowing."""
+    """Anything worth keeping with it. Default: none. Example: `"Sold in bags of ten."`."""
 
     overlap: NotRequired[Overlap | None]
-    """What happens where two of these formulas dose the same material."""
+    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
 
 class Proof(TypedDict):
@@ -2445,19 +2469,20 @@ class SaltAnswer(TypedDict):
 
 
 class SectionEntry(TypedDict):
-    """The thickest part of a piece: a rod, a plate or a ball."""
+    """The thickest part of a piece: a `rod`, a `plate` or a `ball`."""
 
     ball: NotRequired[MeasuredAmount | None]
-    """As long as thick: its diameter, 0.2 to 200 mm."""
+    """As long as thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example: `"16 mm"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     plate: NotRequired[MeasuredAmount | None]
-    """Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm."""
+    """Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm. Default: none; required without the others.
+    Example: `"4 mm"`."""
 
     rod: NotRequired[MeasuredAmount | None]
-    """Longer than thick: its diameter, 0.2 to 200 mm."""
+    """Longer than thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example: `"9.6 mm"`."""
 
 
 class SettlingAnswer(TypedDict):
@@ -2491,36 +2516,36 @@ class SettlingAnswer(TypedDict):
 
 
 class ShelfEntry(TypedDict):
-    """A left-over mix on the shelf. What is in it is said by its formulas, where it was made as planned, or by its
-    parts."""
+    """A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     formulas: NotRequired[list[Name] | None]
-    """Its formulas: a color and a body."""
+    """Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`."""
 
     heats: NotRequired[int | None]
-    """Heats that it has spent; needed where the book limits them."""
+    """Number of heats behind it. Default: not known; required if the book limits `heats`. Example: `1`."""
 
     made: NotRequired[str | None]
-    """The day it was made, as YYYY-MM-DD: the oldest is used first."""
+    """The day it was made, as YYYY-MM-DD; the oldest is used first. Default: not known. Example: `"2027-03-01"`."""
 
     mass: MeasuredAmount
-    """What it weighs."""
+    """Its mass. Example: `"104 g"`."""
 
     name: Name
-    """What is written on it."""
+    """The name written on it. Example: `"dusk, March 1"`."""
 
     overlap: NotRequired[Overlap | None]
-    """What happens where two of these formulas dose the same material."""
+    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
     parts: NotRequired[dict[str, Amount] | None]
-    """What went into the pot that it is left of, by material, on any scale."""
+    """What went into the pot that it is left over from, by material, on any scale. Default: none; required without
+    `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`."""
 
     spent: NotRequired[MeasuredAmount | None]
-    """What these spent, as time at the temperature of its plastisol's budget, as the sheet told it; not known where
-    left out."""
+    """Heat used in these, as the sheet showed it: time at the temperature of its plastisol's budget. Default: not
+    known. Example: `"4.6 min"`."""
 
 
 class ShelfPart(TypedDict):
@@ -2839,16 +2864,16 @@ class StaysHotAnswer(TypedDict):
 
 
 class StickEntry(TypedDict):
-    """A piece that falls sideways."""
+    """A piece that sinks sideways."""
 
     diameter: MeasuredAmount
-    """Mean diameter."""
+    """Mean diameter. Example: `"9.6 mm"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     length: MeasuredAmount
-    """Length."""
+    """Length. Example: `"127 mm"`."""
 
 
 class StockEntry(TypedDict):
@@ -2896,76 +2921,76 @@ class TimeLine(TypedDict):
 
 
 class TimedDropEntry(TypedDict):
-    """A drop of a piece that the shop timed, let go just below the surface."""
+    """A drop of a piece that the shop has timed, let go just below the surface."""
 
     density: MeasuredAmount
-    """Density that the piece had; what stands behind its ± is not counted."""
+    """Density of the piece; its ± is not counted. Example: `"1.12 g/mL"`."""
 
     depth: MeasuredAmount
-    """Depth."""
+    """Depth. Example: `"1.2 m"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     time: MeasuredAmount
-    """Time to it."""
+    """Time to that depth. Example: `"6.4 s"`."""
 
     water: NotRequired[FishedWaterEntry | None]
-    """The water that it fell in; the one that its fall is told for where left out."""
+    """The water that it sank in. Default: that of the limits, or of the request."""
 
 
 TimingEntry = TypedDict("TimingEntry", {
-    # What an embedding program keeps here for itself; carried through untouched.
+    # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
-    # The temperature before.
+    # Temperature before. Example: `"68 °F"`.
     "from": "MeasuredAmount",
-    # How much was heated: a mass, or a volume cold and liquid.
+    # How much was heated: a mass, or a volume cold and liquid. Example: `"2 cup"`.
     "mix": "Amount",
-    # The setting that it ran at, as a share of full power; the oven's where left out, which is 100 % where that is
-    # left out, too.
+    # Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example: `"100
+    # %"`.
     "setting": "NotRequired[Percent | None]",
-    # How long the oven ran.
+    # How long the oven ran. Example: `"236 s"`.
     "time": "MeasuredAmount",
-    # The temperature after, stirred.
+    # Temperature after, stirred. Example: `"335 °F"`.
     "to": "MeasuredAmount",
-    # What its vessel weighs empty; where the book's cups state their mass.
+    # Mass of its empty vessel. State it for all cups and timings or for none. Default: the vessel's heat is part of
+    # the timing. Example: `"180 g"`.
     "vessel": "NotRequired[MeasuredAmount | None]",
-    # The vessel's specific heat; with its mass.
+    # Specific heat of the vessel. Default: none; required with `vessel`. Example: `"0.84 J/(g.K)"`.
     "vessel_specific_heat": "NotRequired[MeasuredAmount | None]",
 })
 """One heating that the shop has timed."""
 
 
 class ToolUncertaintyEntry(TypedDict):
-    """Standard uncertainties of the tools, relative to what each gives, where the shop has found them; the library's
-    figures elsewhere."""
+    """Standard uncertainties of the tools, relative to what each gives. State those that the shop has measured."""
 
     balance_span: NotRequired[Percent | None]
-    """Of the balance's span; 0.1 % where left out."""
+    """Of the scale's span. Default: 0.1 %. Example: `"0.05 %"`."""
 
     cup_filling: NotRequired[Percent | None]
-    """Of filling a cup, as a share of the distance between its marks; 10 %."""
+    """Of filling a cup, as a share of the distance between its marks. Default: 10 %. Example: `"5 %"`."""
 
     cup_size: NotRequired[Percent | None]
-    """Of where a cup's marks stand; 2.9 %."""
+    """Of the position of a cup's marks. Default: 2.9 %. Example: `"1 %"`."""
 
     drop: NotRequired[Percent | None]
-    """Of a stated drop without an uncertainty of its own; 8.7 %."""
+    """Of a stated drop without an uncertainty of its own. Default: 8.7 %. Example: `"5 %"`."""
 
     drop_scatter: NotRequired[Percent | None]
-    """Of one drop against the next; 5 %."""
+    """Of one drop against the next. Default: 5 %. Example: `"4 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     spoon_level: NotRequired[Percent | None]
-    """Of leveling one spoonful; 3 %."""
+    """Of leveling one spoonful. Default: 3 %. Example: `"4 %"`."""
 
     spoon_size: NotRequired[Percent | None]
-    """Of the size of a spoon; 2.9 %."""
+    """Of the size of a spoon. Default: 2.9 %. Example: `"1 %"`."""
 
     unweighed_drop: NotRequired[Percent | None]
-    """Of a drop that was never weighed; 29 %."""
+    """Of a drop that was never weighed. Default: 29 %. Example: `"20 %"`."""
 
 
 class UncertaintyAnswer(TypedDict):
@@ -3002,25 +3027,26 @@ class UncertaintyAnswer(TypedDict):
 
 
 class VacuumEntry(TypedDict):
-    """The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is left."""
+    """The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure."""
 
     absolute: NotRequired[MeasuredAmount | None]
-    """What is left in the chamber, counted up from nothing: "10 kPa"."""
+    """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example: `"10
+    kPa"`."""
 
     dial_tolerance: NotRequired[MeasuredAmount | None]
-    """How far the vacuum gauge may be off; 0.9 inHg where left out."""
+    """How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`."""
 
     entrained: NotRequired[Percent | None]
-    """Share of air in a pot before the vacuum, where no rise was seen."""
+    """Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     gauge: NotRequired[MeasuredAmount | None]
-    """What is pulled, as a vacuum gauge shows it: "27 inHg"."""
+    """Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`."""
 
     rise: NotRequired[float | None]
-    """How many times its level a pot was seen to swell to in it: 2.5."""
+    """How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`."""
 
 
 class WaterAnswer(TypedDict):
@@ -3048,13 +3074,13 @@ class WaterEntry(TypedDict):
     """The water that a cavity holds, weighed in air."""
 
     at: MeasuredAmount
-    """Temperature of the water."""
+    """Temperature of the water. Example: `"22 °C"`."""
 
     ext: NotRequired[dict[str, Any] | None]
-    """What an embedding program keeps here for itself; carried through untouched."""
+    """An embedding program's own data; carried through untouched."""
 
     water: MeasuredAmount
-    """What the balance reads."""
+    """Reading of the scale. Example: `"10.82 g ± 0.1"`."""
 
 
 class Way(TypedDict):
@@ -3111,10 +3137,10 @@ class Weigh(TypedDict):
 
 
 class WithSource(TypedDict):
-    """A quantity with where it comes from."""
+    """A quantity with its source."""
 
     source: str
-    """Where it comes from."""
+    """Its source."""
 
     value: MeasuredAmount
     """The quantity."""

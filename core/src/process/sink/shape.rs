@@ -8,6 +8,7 @@ use super::SinkError;
 use crate::process::drag;
 use crate::quantity::{Area, Length, Volume};
 use crate::show;
+use crate::show::legible::InBenchUnits;
 use crate::words::words;
 
 /// The least and the most that a piece is believed to hold, of a plain cylinder or ball of its size: tails and waists
@@ -26,7 +27,7 @@ words! {
 }
 
 /// What a piece is like as it falls.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Shape {
     /// Longer than thick, falling sideways.
@@ -41,6 +42,21 @@ pub enum Shape {
         /// Diameter.
         diameter: Length,
     },
+}
+
+impl fmt::Debug for Shape {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Stick { diameter, length } => f
+                .debug_struct("Stick")
+                .field("diameter", &InBenchUnits(diameter))
+                .field("length", &InBenchUnits(length))
+                .finish(),
+            Self::Ball { diameter } => {
+                f.debug_struct("Ball").field("diameter", &InBenchUnits(diameter)).finish()
+            }
+        }
+    }
 }
 
 impl Shape {

@@ -10,10 +10,9 @@ use uom::si::velocity::{centimeter_per_second, meter_per_second};
 use uom::si::volume::milliliter;
 
 use super::*;
-use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::process::seawater::Salinity;
-use crate::quantity::{TemperatureCoefficient, ThermodynamicTemperature};
+use crate::quantity::ThermodynamicTemperature;
 use crate::salt::{Salt, SaltForm, SaltLoading, Unsalted};
 
 fn water(celsius: f64, salinity: f64) -> Water {
@@ -131,25 +130,10 @@ fn a_floating_piece_says_by_how_much() {
 
 #[test]
 fn a_wanted_fall_leads_to_salt() {
-    let (mass, volume) = (Mass::new::<gram>(103.0), Volume::new::<milliliter>(100.0));
-    let mix = Unsalted {
-        base_mass: mass,
-        base_volume: volume,
-        mass,
-        volume,
-        hot_volume: volume,
-        shot_temperature: ThermodynamicTemperature::new::<degree_celsius>(20.0),
-        voids: Ratio::from(0.01),
-        salt: Salt {
-            true_density: TrueDensity::new(per_ml(2.165)).unwrap(),
-            scooped_density: Some(ScoopedDensity::new(per_ml(1.2)).unwrap()),
-            expansion: TemperatureCoefficient::default(),
-        },
-        softener: None,
-        most_solids: Ratio::from(0.4),
-        cavity: None,
-        hook: Hook::default(),
-    };
+    let salt = Salt::of_density(per_ml(2.165)).unwrap();
+    let mix = Unsalted::of_base(Volume::new::<milliliter>(100.0), per_ml(1.03), salt)
+        .with_voids(Ratio::from(0.01))
+        .with_most_solids(Ratio::from(0.4));
     let (lake, body) = (water(15.0, 0.0), stick(0.3));
     let wanted = cm_per_s(14.0);
     let density = body.density_for(wanted, &lake).unwrap();

@@ -51,7 +51,7 @@ impl<'a> Cursor<'a> {
         self.at = self.at.saturating_add(bytes);
     }
 
-    /// Steps over the next character where it is one of `wanted`.
+    /// Steps over the next character if it is one of `wanted`.
     pub(super) fn eat(&mut self, wanted: &[char]) -> bool {
         match self.peek() {
             Some(c) if wanted.contains(&c) => {

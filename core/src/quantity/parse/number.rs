@@ -64,7 +64,7 @@ fn exponent(cursor: &mut Cursor<'_>) -> bool {
     is_exponent
 }
 
-/// What may follow a whole number: nothing, or a fraction that is added to it.
+/// The part after a whole number: nothing, or a fraction that is added to it.
 fn after_whole(
     cursor: &mut Cursor<'_>,
     whole: &str,
@@ -95,7 +95,7 @@ fn after_whole(
     Ok(value)
 }
 
-/// Whether a whole number that begins a unit stands here: `4.s/m`, `1/K`.
+/// Whether a whole number that begins a unit is here: `4.s/m`, `1/K`.
 fn starts_unit(cursor: &Cursor<'_>) -> bool {
     let mut after = cursor.rest().trim_start_matches(|c: char| c.is_ascii_digit()).chars();
     matches!(after.next(), Some('/' | '.' | '*' | '·' | '⋅'))
@@ -128,7 +128,7 @@ fn hyphen(cursor: &mut Cursor<'_>, whole: &str) -> Option<AmountError> {
     cursor.peek().filter(char::is_ascii_digit).map(|_| cursor.several())
 }
 
-/// Reads `1/4`, `1⁄4` or `¼`; `None`, and the cursor unmoved, where no fraction stands here.
+/// Reads `1/4`, `1⁄4` or `¼`; `None`, and the cursor unmoved, if no fraction is here.
 fn fraction(cursor: &mut Cursor<'_>) -> Result<Option<Rational>, AmountError> {
     if let Some((c, numerator, denominator)) =
         cursor.peek().and_then(|c| VULGAR.iter().find(|(vulgar, ..)| *vulgar == c))

@@ -7,7 +7,7 @@ use crate::quantity::symbol::{
 use alloc::borrow::Cow;
 use alloc::vec::Vec;
 
-/// What a spelling stands for.
+/// The meaning of a spelling.
 pub(super) enum Found {
     Known(Symbol, Option<System>),
     Ambiguous(&'static [&'static str]),

@@ -61,7 +61,7 @@ fn operator_divides(cursor: &mut Cursor<'_>) -> Result<bool, AmountError> {
         cursor.advance("per ".len());
         return Ok(true);
     }
-    Err(cursor.malformed_unit("between two of its parts stands neither `.` nor `/`"))
+    Err(cursor.malformed_unit("two of its parts have neither `.` nor `/` between them"))
 }
 
 /// Reads one factor: a whole number, or a symbol with its exponent.
@@ -81,7 +81,7 @@ fn factor(
         return Err(cursor.malformed_unit("a unit is missing"));
     }
     let (name, exponent) = split_exponent(written).ok_or_else(|| {
-        cursor.malformed_unit("what follows the letters is no exponent from 1 to 9")
+        cursor.malformed_unit("the letters are not followed by an exponent from 1 to 9")
     })?;
     if name.ends_with(char::is_whitespace) || holds_number_after_space(name) {
         return Err(cursor.several());
