@@ -254,9 +254,13 @@ impl<'a> Check<'a> {
             sprues += stage_sprues;
             left = self.shown(&format!("{at}, carried"), &stage["carried"]);
             handled += holds + drawn + keeps + left;
-            // The injector keeps its part at each heat; sprues may go back in before the next stage.
-            let heats = f64::from(whole(&stage["heats"]));
-            let keeps = keeps * heats;
+            // The injector keeps its part each time the pot is heated for it; what sets in it while the pot is heated
+            // again goes back in. Sprues may go back in before the next stage.
+            let from = list(&self.plan["work"]).iter().flat_map(|work| list(&work["from"]));
+            let of_stage = |one: &&Value| {
+                one["pot"] == name && one["stage"] == index + 1 && one["heat"] == true
+            };
+            let keeps = keeps * from.filter(of_stage).count() as f64;
             let back = self.shown(&format!("{at}, sprues back"), &stage["sprues_back"]);
             let melted = self.shop.book["limits"]["sprues"] == "melt-again";
             let goes_back = if melted && index + 1 < stages.len() { of_one_mix } else { 0.0 };
@@ -644,7 +648,7 @@ impl<'a> Check<'a> {
     }
 
     /// The order of work does all draws once, no pot goes back to a stage, layers come out of pots of their own that are
-    /// hot at once and name each other, and each pot is heated as often as it says.
+    /// hot at once and name each other, and each pot is heated as often as it says, by the clock too.
     fn work(&mut self) {
         let pots = list(&self.plan["pots"]);
         let of = |name: &Value| pots.iter().position(|pot| pot["pot"] == *name);
@@ -652,6 +656,14 @@ impl<'a> Check<'a> {
         // Where each pot is: its stage, and the draws of that stage that are done.
         let mut at: Vec<(usize, usize)> = vec![(0, 0); pots.len()];
         let mut heats = vec![0; pots.len()];
+        // How long each pot has been hot, where the book says for how long one stays so and what a shot takes.
+        let mut hot = vec![0.0; pots.len()];
+        let seconds = |text: &Value| {
+            let (number, unit) = amount::number(text.as_str()?)?;
+            Some(number * if unit == "min" { 60.0 } else { 1.0 })
+        };
+        let hot_for = seconds(&self.shop.book["bench"]["oven"]["hot_for"]);
+        let clock = hot_for.zip(seconds(&self.shop.book["costing"]["per_shot"]));
         for (index, work) in list(&self.plan["work"]).iter().enumerate() {
             let from = list(&work["from"]);
             let names: BTreeSet<String> = from.iter().map(|from| text(&from["pot"])).collect();
@@ -670,7 +682,18 @@ impl<'a> Check<'a> {
                     format!("work {index}: pot {} goes back", one["pot"])
                 });
                 at[pot] = (stage, done + 1);
-                heats[pot] += u32::from(one["heat"] == true);
+                if one["heat"] == true {
+                    heats[pot] += 1;
+                    hot[pot] = 0.0;
+                }
+                for _ in 0..whole(&work["shots"]) {
+                    let Some((hot_for, per_shot)) = clock else { break };
+                    if hot[pot] + per_shot > hot_for {
+                        heats[pot] += 1;
+                        hot[pot] = 0.0;
+                    }
+                    hot[pot] += per_shot;
+                }
                 let draw = &pots[pot]["stages"][stage]["draws"][done];
                 let right = draw["mold"] == work["mold"] && draw["shots"] == work["shots"];
                 self.object(right, || {

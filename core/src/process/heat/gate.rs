@@ -1,18 +1,4 @@
 //! A table of readings: what the thermometer shows, and how long the oven runs next.
-//!
-//! No burst can carry the pot over the window, from any reading that allows it: with θ the error of the
-//! thermometer and H the enthalpy of mix and vessel, a burst of the length d is allowed below the reading T
-//! for which
-//!
-//! H(T + θ) + P_most·d′ = H(T_most), H(T) + P·d ≤ H(T_aim) but for the shortest burst
-//!
-//! P_most is the most power that the timings make plausible ([`Oven::most_power`]). The first burst is gated
-//! like any other. Below full power a microwave oven runs in turns of full power and none: a burst of d at the
-//! setting s may have d′ = min(d/s, d + (1 − s) c) of its mean power, c the length of a turn.
-//! What the pot loses while it is stirred is left out: it only makes it cooler.
-//!
-//! It is shot from the bottom of the window to its top, less θ at each end; where the shortest burst would be too
-//! much for what is left of the window, from the reading at which it is, if that is in the window still.
 
 use alloc::vec::Vec;
 
@@ -198,6 +184,20 @@ pub struct Band {
 }
 
 /// A table of readings for one load in one oven: from the coldest band to the hottest, then shoot, then stop.
+///
+/// No burst can carry the pot over the window, from any reading that allows it: with θ the error of the
+/// thermometer and H the enthalpy of mix and vessel, a burst of the length d is allowed below the reading T
+/// for which
+///
+/// H(T + θ) + P_most·d′ = H(T_most), H(T) + P·d ≤ H(T_aim) but for the shortest burst
+///
+/// P_most is the most power that the timings make plausible ([`Oven::most_power`]). The first burst is gated
+/// like any other. Below full power a microwave oven runs in turns of full power and none: a burst of d at the
+/// setting s may have d′ = min(d/s, d + (1 − s) c) of its mean power, c the length of a turn.
+/// What the pot loses while it is stirred is left out: it only makes it cooler.
+///
+/// It is shot from the bottom of the window to its top, less θ at each end; where the shortest burst would be too
+/// much for what is left of the window, from the reading at which it is, if that is in the window still.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Gate {

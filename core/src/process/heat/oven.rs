@@ -1,25 +1,4 @@
 //! The power that reaches a pot, from the shop's own timings.
-//!
-//! A microwave oven puts more power into a larger load, leveling off: P(m) = P∞ m/(m + m₀). So a heating of
-//! the heat Q takes t = Q (a + b/m), a = 1/P∞ and b = m₀/P∞, both zero or more: for equal rises, a fixed part
-//! and a proportional one.
-//!
-//! | timings | a and b | shortest plausible time, inside the reach |
-//! | --- | --- | --- |
-//! | of one amount m₁ | m₀ = m₁/3: t = t₁ (3x + 1)/4, x = m/m₁ | m₀ = 0 below m₁: t₁ x; m₀ = m₁ above: t₁ (1 + x)/2; and 2 u less |
-//! | of unlike amounts | least squares of the relative residuals, a ≥ 0, b ≥ 0 | 2 u less |
-//! | none, a rated power | P∞ as rated, m₀ = 150 g: a guess | all of the rated power and a tenth more |
-//!
-//! The standard uncertainty u of one more heating has the scatter of the timings in it and the leverage of the
-//! amount. Few timings do not show their scatter: that of the printed series of cooking times is
-//! pooled with it, 6 % with the weight of two degrees of freedom. Two timings then come out at 7 to 9 %
-//! between them and at 11 % at 1.6 times the larger, three that fit at 5 to 7 %; leaving each timing out of
-//! eight printed series in turn gave 8 % inside and 7 % up to twice outside (operating manuals and recipe
-//! pages, in steps of 5 to 30 s; no plastisol among them). One amount alone was off by 5 % at 1.6 times it.
-//!
-//! Beyond the reach, 1.6 times the amounts timed, [`Oven::time`] is an error. What a burst may do at most is
-//! still known, since a load never takes up more power than a larger one, nor more per mass than a smaller
-//! one: [`Oven::gate`] is then computed by that.
 
 use uom::si::power::watt;
 use uom::si::temperature_interval::kelvin;
@@ -37,14 +16,14 @@ const FAR_ABOVE: f64 = 30.0;
 /// practice, no source.
 const ONE_AMOUNT: f64 = 1.2;
 
-/// m₀ of a single amount, as a share of it (source: [module](self)).
+/// m₀ of a single amount, as a share of it (source: [`Oven`]).
 const SINGLE: f64 = 1.0 / 3.0;
 
-/// Relative scatter of timings (source: [module](self)), and its weight in degrees of freedom.
+/// Relative scatter of timings (source: [`Oven`]), and its weight in degrees of freedom.
 const PRINTED_SCATTER: f64 = 0.06;
 const PRINTED_FREEDOM: f64 = 2.0;
 
-/// Error of a single amount at the farthest reach, relative (source: [module](self)).
+/// Error of a single amount at the farthest reach, relative (source: [`Oven`]).
 const SINGLE_ERROR: f64 = 0.05;
 
 /// The smallest margin of the power, however well the timings agree: common practice, no source.
@@ -78,6 +57,27 @@ pub struct Timing {
 }
 
 /// An oven at one setting, as its timings show it or as it is rated.
+///
+/// A microwave oven puts more power into a larger load, leveling off: P(m) = P∞ m/(m + m₀). So a heating of
+/// the heat Q takes t = Q (a + b/m), a = 1/P∞ and b = m₀/P∞, both zero or more: for equal rises, a fixed part
+/// and a proportional one.
+///
+/// | timings | a and b | shortest plausible time, inside the reach |
+/// | --- | --- | --- |
+/// | of one amount m₁ | m₀ = m₁/3: t = t₁ (3x + 1)/4, x = m/m₁ | m₀ = 0 below m₁: t₁ x; m₀ = m₁ above: t₁ (1 + x)/2; and 2 u less |
+/// | of unlike amounts | least squares of the relative residuals, a ≥ 0, b ≥ 0 | 2 u less |
+/// | none, a rated power | P∞ as rated, m₀ = 150 g: a guess | all of the rated power and a tenth more |
+///
+/// The standard uncertainty u of one more heating has the scatter of the timings in it and the leverage of the
+/// amount. Few timings do not show their scatter: that of the printed series of cooking times is
+/// pooled with it, 6 % with the weight of two degrees of freedom. Two timings then come out at 7 to 9 %
+/// between them and at 11 % at 1.6 times the larger, three that fit at 5 to 7 %; leaving each timing out of
+/// eight printed series in turn gave 8 % inside and 7 % up to twice outside (operating manuals and recipe
+/// pages, in steps of 5 to 30 s; no plastisol among them). One amount alone was off by 5 % at 1.6 times it.
+///
+/// Beyond the reach, 1.6 times the amounts timed, [`Oven::time`] is an error. What a burst may do at most is
+/// still known, since a load never takes up more power than a larger one, nor more per mass than a smaller
+/// one: [`Oven::gate`] is then computed by that.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Oven {
     setting: Ratio,
@@ -146,7 +146,7 @@ enum Basis {
 }
 
 impl Oven {
-    /// The oven that the `timings` show, all of them at one setting (equations: [module](self)).
+    /// The oven that the `timings` show, all of them at one setting (equations: [`Oven`]).
     ///
     /// # Errors
     /// [`HeatError::NoTimings`]; [`HeatError::MixedSettings`]; [`HeatError::Setting`] outside 0 to
