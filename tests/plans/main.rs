@@ -5,3 +5,4 @@ mod cost;
 mod demo;
 mod random;
 mod sheet;
+mod steps;

@@ -43,14 +43,28 @@ pub(crate) fn cup(volume: Volume, step: Volume, system: System) -> Shown<Volume>
 
 /// A mark of a cup that is marked in steps of `step`, in cups where the step is a fraction of one.
 pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
+    match in_cups(volume, step, system) {
+        Some(cups) => cups.to_string(),
+        None => four_digits(volume, system),
+    }
+}
+
+/// What a cup is called that is marked in steps of `step`: `2-cup cup`, `500 mL cup`.
+pub(crate) fn cup_name(volume: Volume, step: Volume, system: System) -> String {
+    match in_cups(volume, step, system) {
+        Some(cups) => format!("{}-cup cup", cups.value().mixed()),
+        None => format!("{} cup", four_digits(volume, system)),
+    }
+}
+
+/// A volume in cups, where it and `step` are simple fractions of one.
+fn in_cups(volume: Volume, step: Volume, system: System) -> Option<Amount> {
     let in_cups = |volume| {
         let cups = nearest_fraction(volume, Unit::CUP, &[1, 2, 3, 4, 8], system).ok();
         cups.filter(|cups| says(cups, volume, system))
     };
-    match (in_cups(step), in_cups(volume)) {
-        (Some(_), Some(cups)) => cups.to_string(),
-        _ => four_digits(volume, system),
-    }
+    in_cups(step)?;
+    in_cups(volume)
 }
 
 /// A volume as spoons and cups hold it: `2 tbsp`; what none holds, in milliliters with what comes near and by how much

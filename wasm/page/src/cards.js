@@ -8,7 +8,7 @@ import { measured } from './meant.js'
 import { lookAt } from './one.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
-import { about, both, counted, cupName, off, short } from './show.js'
+import { about, both, counted, off, short } from './show.js'
 import { state } from './state.js'
 import { flakes } from './steps.js'
 import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
@@ -23,12 +23,14 @@ const PIECES = 'shape ordered made weighs uncertainty from to sinks_in flakes'.s
 const WEIGH = 'material kind wanted best others tolerance doubt doubt_weighed'.split(' ')
 
 const CARDS = {
-  shelf: shelfCard,
-  weigh: weighCard,
+  'from-shelf': shelfCard,
+  measure: weighCard,
+  add: weighCard,
   degas: degasCard,
   heat: heatCard,
   shoot: shootCard,
-  sprues: spruesCard,
+  'sprues-back': spruesCard,
+  store: storeCard,
 }
 
 /** The card of a step in the card of a pot; `now` is the item that comes next, where it is one of this step. */
@@ -77,8 +79,7 @@ function difference(step, item) {
 }
 
 function shelfCard(plan, step, now, pot) {
-  return html`<h3>From the shelf</h3>
-    ${simpleCard(plan, step, now)} ${anything(pot.from_shelf, ['left_overs'])}`
+  return html`${simpleCard(plan, step, now)} ${anything(pot.from_shelf, ['left_overs'])}`
 }
 
 function simpleCard(plan, step, now) {
@@ -94,6 +95,10 @@ function simpleCard(plan, step, now) {
 
 function spruesCard(plan, step, now) {
   return html`${cautionsAt(plan, 'hot-plastisol')} ${simpleCard(plan, step, now)}`
+}
+
+function storeCard(plan, step, now) {
+  return html`${simpleCard(plan, step, now)} ${step.details.map((detail) => html`<p class="hint">${detail}</p>`)}`
 }
 
 const isSalted = ({ weigh }) => weigh.some(({ kind }) => kind === 'salt')
@@ -114,7 +119,7 @@ function weighCard(plan, step, now, pot) {
           book: plan.made_from.book,
           cup: pot.cup,
           level: at.fills,
-          label: `The ${cupName(pot.cup)} then holds ${short(at.fills)}`,
+          label: `The ${pot.cup_name} then holds ${short(at.fills)}`,
         })}
         <figcaption>
           then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}; finished
@@ -185,7 +190,7 @@ function degasCard(plan, step, now) {
     <div class="with-cup">
       <div>
         <p class="say">
-          Fill the ${cupName(known.cup)} to <strong>${short(known.fill_mark)}</strong> at most:
+          Fill the ${known.cup_name} to <strong>${short(known.fill_mark)}</strong> at most:
           ${
             known.fills === 1
               ? html`all at once, ${both(known.level)} with the air in it.`
@@ -209,7 +214,7 @@ function degasCard(plan, step, now) {
           cup: known.cup,
           level: known.level,
           swollen: known.swollen,
-          label: `The ${cupName(known.cup)}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
+          label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
         })}
       </figure>
     </div>`
@@ -259,7 +264,7 @@ function heatCard(plan, step, now) {
       ${known?.one_overshoots ? html`<strong>Never in one go: that may scorch it.</strong>` : nothing}
       ${unknown ? html`<strong>No times${step.work.heating ? ' for it alone' : ''}:</strong> ${unknown.message}` : nothing}
     </p>
-    ${together(step.work)}
+    ${step.work.details.map((detail) => html`<p class="hint">${detail}</p>`)}
     <ol class="bursts">
       ${step.items.map(
         (item) =>
@@ -282,23 +287,6 @@ function heatCard(plan, step, now) {
           </p>`
         : nothing
     }`
-}
-
-/** How pots that are shot together become hot at once: one after the other, or as one load. */
-function together({ from, heating }) {
-  const heated = from.filter(({ heat }) => heat).map(({ pot }) => pot)
-  if (heated.length < 2) return nothing
-  const { known, unknown } = heating ?? {}
-  return html`<p class="hint">
-    Pots ${heated.join(' and ')} are all hot at once: one after the other, the largest first; it cools most slowly.
-    ${
-      known
-        ? html`Or together as one load: stir and take the temperature of each between, the hottest counts.
-          ${known.bursts.map(({ duration, only_below }) => `${duration.text} if it shows ${short(only_below)} or less`).join(', ')}.`
-        : nothing
-    }
-    ${unknown ? html`As one load, no times: ${unknown.message}` : nothing}
-  </p>`
 }
 
 function burst(step, item) {

@@ -1,6 +1,6 @@
 //! How a pot is degassed: the fill mark, and in how many fills.
 
-use alloc::string::ToString;
+use alloc::string::{String, ToString};
 
 use super::note;
 use crate::bench::Cup;
@@ -33,6 +33,8 @@ part! {
         pub rise: Shown<Ratio>,
         /// The cup to degas in: what it holds to its highest mark.
         pub cup: Shown<Volume>,
+        /// What that cup is called: `4-cup cup`.
+        pub cup_name: String,
         /// The level to fill it to at most.
         pub fill_mark: Shown<Volume>,
         /// In how many fills the pot goes through.
@@ -115,6 +117,7 @@ fn degas_in(
         gauge_off: pressure.over.map(|over| text::gauge_off(over, system)),
         rise: text::factor(fills.swollen / fills.level),
         cup: text::cup(capacity, step, system),
+        cup_name: text::cup_name(capacity, step, system),
         // A cup with its highest mark alone is filled to any level.
         fill_mark: text::fill_mark(fills.mark, (step < capacity).then_some(step), system),
         fills: fills.count,
