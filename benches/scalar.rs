@@ -187,7 +187,9 @@ fn salt(criterion: &mut Criterion, rows: &mut Vec<Row>) {
         voids: Ratio::from(UNSALTED.voids),
         salt: Salt {
             true_density: TrueDensity::new(MassDensity::from_si(UNSALTED.salt)).expect("a density"),
-            scooped_density: ScoopedDensity::new(MassDensity::from_si(1220.0)).expect("a density"),
+            scooped_density: Some(
+                ScoopedDensity::new(MassDensity::from_si(1220.0)).expect("a density"),
+            ),
             expansion: TemperatureCoefficient::from_si(1.2e-4),
         },
         softener: None,

@@ -141,14 +141,30 @@ static double *columns[6], *scratch;
     static double kept_##sum(size_t times) { REPEAT(keeping_##sum(__VA_ARGS__, &out)); }
 
 SCALAR(mass_of_volume, pour_mass_of_volume, volume_ml, scooped)
-SCALAR(piece_mass, pour_piece_mass, volume_ml, hot, cold, voids, feed)
-SCALAR(salt_mass, pour_salt_for_density, cup_ml, base, salt, voids, wanted)
-SCALAR(density_of_parts, pour_density_of_parts, PARTS, masses, densities, voids)
+static double our_piece_mass(size_t times)
+{
+    pour_piece_mass_result out = {0};
+    size_t i;
+    for (i = 0; i < times; i++) DONE(pour_piece_mass(volume_ml, cold, hot, voids, feed, &out, NULL));
+    return out.piece_mass_g;
+}
+PEERS(piece_mass, volume_ml, hot, cold, voids, feed)
+static double our_salt_mass(size_t times)
+{
+    REPEAT(pour_salt_for_density(cup_ml, base, salt, wanted, voids, POUR_OMITTED, &out, NULL));
+}
+PEERS(salt_mass, cup_ml, base, salt, voids, wanted)
+static pour_parts_row parts[PARTS];
+static double our_density_of_parts(size_t times) { REPEAT(pour_density_of_parts(parts, PARTS, voids, &out, NULL)); }
+PEERS(density_of_parts, PARTS, masses, densities, voids)
 SCALAR(water_density, pour_water_density, celsius)
 static double our_convert(size_t times) { REPEAT(pour_convert_with(&cups, volume_ml, &out, NULL)); }
 PEERS(convert, cups.times, cups.plus, cups.over, cups.least, volume_ml)
 
-static double our_named(size_t times) { REPEAT(pour_convert(volume_ml, "cup", "mL", POUR_US_CUSTOMARY, &out, NULL)); }
+static double our_named(size_t times)
+{
+    REPEAT(pour_convert_number(volume_ml, "cup", "mL", POUR_MEASURES_US_CUSTOMARY, &out, NULL));
+}
 static double our_request(size_t times)
 {
     const char *json = "{\"calculate\":\"convert\",\"amount\":\"1 1/4 cup\",\"to\":\"mL\"}";
@@ -194,9 +210,12 @@ static double our_day(size_t times)
     for (i = 0; i < times; i++) call;           \
     return out[rows - 1]
 
+#define PLAIN(column) (pour_column){columns[column], 8}
+#define RESULT (pour_result_column){columns[5], 8}
+
 static double our_convert_n(size_t times)
 {
-    COLUMN(DONE(pour_convert_n(&cups, rows, columns[0], 8, out, 8, NULL, NULL)));
+    COLUMN(DONE(pour_convert_with_n(&cups, rows, PLAIN(0), RESULT, NULL, NULL)));
 }
 static double loop_cups(size_t times)
 {
@@ -208,7 +227,9 @@ static double passes_cups(size_t times)
 }
 static double our_mass_n(size_t times)
 {
-    COLUMN(DONE(pour_mass_of_volume_n(rows, columns[0], 8, columns[1], 8, out, 8, NULL, NULL)));
+    pour_mass_of_volume_columns of = {PLAIN(0), PLAIN(1)};
+    pour_mass_of_volume_result_columns to = {RESULT};
+    COLUMN(DONE(pour_mass_of_volume_n(rows, &of, &to, NULL, NULL)));
 }
 static double loop_mass(size_t times) { COLUMN(loop_mass_of_volume(rows, columns[0], columns[1], out)); }
 static double passes_mass(size_t times)
@@ -217,8 +238,9 @@ static double passes_mass(size_t times)
 }
 static double our_piece_n(size_t times)
 {
-    COLUMN(DONE(pour_piece_mass_n(rows, columns[0], 8, columns[1], 8, columns[2], 8, columns[3], 8, columns[4], 8, out,
-                                  8, NULL, NULL)));
+    pour_piece_mass_columns of = {PLAIN(0), PLAIN(2), PLAIN(1), PLAIN(3), PLAIN(4)};
+    pour_piece_mass_result_columns to = {RESULT, {NULL, 0}, {NULL, 0}};
+    COLUMN(DONE(pour_piece_mass_n(rows, &of, &to, NULL, NULL)));
 }
 static double loop_piece(size_t times)
 {
@@ -232,8 +254,9 @@ static double our_salt_n(size_t times)
 {
     /* Columns 1 and 2 are the densities of base and finished plastic; there is one salt. */
     double of_salt = salt;
-    COLUMN(DONE(pour_salt_for_density_n(rows, columns[0], 8, columns[1], 8, &of_salt, 0, columns[3], 8, columns[2], 8,
-                                        out, 8, NULL, NULL)));
+    pour_salt_for_density_columns of = {PLAIN(0), PLAIN(1), {&of_salt, 0}, PLAIN(2), PLAIN(3), {NULL, 0}};
+    pour_salt_for_density_result_columns to = {RESULT};
+    COLUMN(DONE(pour_salt_for_density_n(rows, &of, &to, NULL, NULL)));
 }
 static double loop_salts(size_t times)
 {
@@ -242,8 +265,8 @@ static double loop_salts(size_t times)
 }
 static double our_parts_n(size_t times)
 {
-    double none = 0;
-    COLUMN(DONE(pour_density_of_parts_n(rows, PARTS, scratch, 8 * PARTS, 8, densities, 0, 8, &none, 0, out, 8, NULL,
+    pour_table of_masses = {scratch, 8 * PARTS, 8}, of_densities = {densities, 0, 8};
+    COLUMN(DONE(pour_density_of_parts_n(rows, PARTS, of_masses, of_densities, (pour_column){NULL, 0}, RESULT, NULL,
                                         NULL)));
 }
 static double loop_parts(size_t times) { COLUMN(loop_density_of_parts(rows, PARTS, scratch, densities, 0, out)); }
@@ -278,9 +301,10 @@ int main(int argc, char **argv)
     book_json = read_file(argv[1], &book_len);
     orders_json = read_file(argv[2], &orders_len);
     DONE(pour_book_from_json(book_json, book_len, &book, NULL));
-    DONE(pour_conversion_between("cup", "mL", POUR_US_CUSTOMARY, &cups, NULL));
+    DONE(pour_conversion_between("cup", "mL", POUR_MEASURES_US_CUSTOMARY, &cups, NULL));
     scratch = malloc(sizeof(double) * LARGE * PARTS);
     if (scratch == NULL) return 2;
+    for (i = 0; i < PARTS; i++) parts[i] = (pour_parts_row){masses[i], densities[i]};
     for (i = 0; i < 6; i++) {
         columns[i] = malloc(sizeof(double) * LARGE);
         if (columns[i] == NULL) return 2;
@@ -300,7 +324,7 @@ int main(int argc, char **argv)
     fill(columns[3], 0, 0.02);
     fill(columns[4], 0, 1);
     printf("\n%-28s %8s %10s %10s %10s %6s\n", "a row of a column", "rows", "pourwright", "loop", "passes", "ratio");
-    columnar("pour_convert_n", our_convert_n, loop_cups, passes_cups);
+    columnar("pour_convert_with_n", our_convert_n, loop_cups, passes_cups);
     columnar("pour_mass_of_volume_n", our_mass_n, loop_mass, passes_mass);
     columnar("pour_piece_mass_n", our_piece_n, loop_piece, passes_piece);
     fill(columns[4], 2.165, 2.165);
@@ -309,7 +333,7 @@ int main(int argc, char **argv)
     columnar("pour_density_of_parts_n, 8", our_parts_n, loop_parts, NULL);
 
     printf("\n%-28s %11s\n", "texts and documents", "pourwright");
-    alone("pour_convert, by names", our_named);
+    alone("pour_convert_number", our_named);
     alone("pour_request, convert", our_request);
     alone("pour_book_from_json, demo", our_book);
     alone("pour_book_plan, demo", our_day);

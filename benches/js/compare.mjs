@@ -53,13 +53,13 @@ row('       plain numbers alone', await ready('pourwright_scalar'))
 
 const { default: init, ...pourwright } = await import(new URL('bindings/js/src/node.js', root))
 await init()
-const { Book, calculate, convert, massOfVolumeG, shotG, saltMassG } = pourwright
+const { Book, calculate, columns, convert, massOfVolume, saltForDensity, shotFill } = pourwright
 
 console.log('\nConversions, one call')
 const amounts = ['1.25 cup', '40 mL', '2.5 gal', '12.5 fl oz']
 row(
-  'pourwright  convert("1.25 cup", "mL")',
-  perCall((call) => convert(amounts[call & 3], 'mL')),
+  'pourwright  convert({ amount: "1.25 cup", to: "mL" })',
+  perCall((call) => convert({ amount: amounts[call & 3], to: 'mL' })),
 )
 const math = dependency('mathjs')
 const inMath = ['1.25 cup', '40 mL', '2.5 gallon', '12.5 floz']
@@ -85,8 +85,8 @@ row(
 
 console.log('\nSums, one call')
 row(
-  'pourwright  massOfVolumeG({ ... })',
-  perCall((call) => massOfVolumeG({ volumeMl: call, densityGPerMl: 1.03 })),
+  'pourwright  massOfVolume({ ... })',
+  perCall((call) => massOfVolume({ volumeMl: call, densityGPerMl: 1.03 })),
 )
 row(
   'plain JS    volume * density',
@@ -98,22 +98,23 @@ row(
     200_000,
   ),
 )
-const shot = { cavities: 4, cavityMl: 9.5, hotGPerMl: 0.98, sprueMl: 6 }
+const shot = { cavities: 4, cavityVolumeMl: 9.5, coldDensityGPerMl: 1.03, hotDensityGPerMl: 0.98, feed: 0.5, sprueVolumeMl: 6 } // prettier-ignore
 row(
-  'pourwright  shotG({ ... })',
-  perCall(() => shotG(shot)),
+  'pourwright  shotFill({ ... })',
+  perCall(() => shotFill(shot)),
 )
-const mix = { baseMl: 240, baseGPerMl: 1.03, saltGPerMl: 2.165 }
+const mix = { baseVolumeMl: 240, baseDensityGPerMl: 1.03, saltDensityGPerMl: 2.165 }
 row(
-  'pourwright  saltMassG({ form: "finished-density", ... })',
-  perCall(() => saltMassG({ form: 'finished-density', value: 1.12, ...mix })),
+  'pourwright  saltForDensity({ ... })',
+  perCall(() => saltForDensity({ finishedDensityGPerMl: 1.12, ...mix })),
 )
 row(
   'plain JS    (ρV − M)/(1 − ρ/ρs), nothing checked',
   perCall(
     ((sink) => (call) => {
       const density = 1.12 + (call & 3) / 1000
-      sink.it = (density * mix.baseMl - mix.baseMl * mix.baseGPerMl) / (1 - density / mix.saltGPerMl)
+      sink.it =
+        (density * mix.baseVolumeMl - mix.baseVolumeMl * mix.baseDensityGPerMl) / (1 - density / mix.saltDensityGPerMl)
     })({}),
     200_000,
   ),
@@ -121,6 +122,22 @@ row(
 row(
   'pourwright  calculate({ calculate: "convert", ... })',
   perCall(() => calculate({ calculate: 'convert', amount: '1.25 cup', to: 'mL' }), 500),
+)
+
+console.log('\nColumns of 100 000 rows, a row')
+const rows = 100_000
+const volumeMl = Float64Array.from({ length: rows }, (_, row) => 1 + row / 1000)
+row(
+  'pourwright  columns.massOfVolume({ ... })',
+  perCall(() => columns.massOfVolume({ volumeMl, densityGPerMl: 1.03 }), 1) / rows,
+)
+row(
+  'plain JS    a loop over a Float64Array, nothing checked',
+  perCall(() => volumeMl.map((volume) => volume * 1.03), 1) / rows,
+)
+row(
+  'pourwright  columns.saltForDensity({ ... })',
+  perCall(() => columns.saltForDensity({ finishedDensityGPerMl: 1.12, ...mix, baseVolumeMl: volumeMl }), 1) / rows,
 )
 
 console.log('\nPlans')

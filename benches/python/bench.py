@@ -50,7 +50,7 @@ def checked(good, result):
 
 
 random = np.random.default_rng(20270302)
-base_ml, cup = random.uniform(10, 1000, ROWS), pw.convert(1, "cup", "mL")
+base_ml, cup = random.uniform(10, 1000, ROWS), pw.convert_number(1, "cup", "mL")
 base, salt = random.uniform(1.0, 1.1, ROWS), np.full(ROWS, 2.165)
 voids = random.uniform(0, 0.05, ROWS)
 wanted = (base + random.uniform(0.01, 0.2, ROWS)) * (1 - voids)
@@ -118,13 +118,15 @@ COLUMNS = [
     ("mass_of_volume", lambda: columns.mass_of_volume(base_ml, base, out=out), numpy_mass, numpy_mass_checked),
     (
         "piece_mass",
-        lambda: columns.piece_mass(cavity, hot, base, voids, feed, out=out),
+        lambda: columns.piece_mass(
+            cavity, base, hot_density_g_per_ml=hot, voids=voids, feed=feed, out={"piece_mass_g": out}
+        ).piece_mass_g,
         numpy_piece,
         numpy_piece_checked,
     ),
     (
         "salt_for_density",
-        lambda: columns.salt_for_density(base_ml, base, salt, voids, wanted, out=out),
+        lambda: columns.salt_for_density(base_ml, base, salt, wanted, voids=voids, out=out),
         numpy_salt,
         numpy_salt_checked,
     ),
@@ -142,12 +144,12 @@ IN_ML, SALT = PINT("mL").units, PINT.Quantity(1.22, "g/mL")
 NUMBERS = [
     (
         'convert_amount("1 1/4 cup", "mL")',
-        lambda: pw.convert_amount("1 1/4 cup", "mL"),
+        lambda: pw.convert("1 1/4 cup", "mL"),
         lambda: PINT.Quantity("1.25 cup").to("mL").magnitude,
     ),
     (
         'convert(1.25, "cup", "mL")',
-        lambda: pw.convert(1.25, "cup", "mL"),
+        lambda: pw.convert_number(1.25, "cup", "mL"),
         lambda: PINT.Quantity(1.25, "cup").to("mL").magnitude,
     ),
     ("a prepared conversion", lambda: to_ml(1.25), lambda: PINT.Quantity(1.25, PINT.cup).to(IN_ML).magnitude),

@@ -1,9 +1,13 @@
 // pourwright for C++17: handles that free themselves, and exceptions with all faults.
 //
-// A thin layer over pourwright.h, whose contract holds here too. The documents, book, plan and mix have classes. Every
-// other call is reached by `get`, which returns what the C call writes, or by `call` where it writes several things:
+// A thin layer over pourwright.h, whose contract holds here too. The documents, book, plan and mix have classes. The
+// calculations are those of pourwright.h: `get` returns what a call writes, a number or the struct of its results.
 //
 //     double grams = pourwright::get<double>(pour_mass_of_volume, 59.0, 1.22);
+//     pour_shot_fill_input shot = POUR_SHOT_FILL_INPUT_INIT;
+//     shot.cavities = 4;
+//     // ...
+//     pour_shot_fill_result filled = pourwright::get<pour_shot_fill_result>(pour_shot_fill, &shot);
 #ifndef POURWRIGHT_HPP
 #define POURWRIGHT_HPP
 
@@ -187,12 +191,13 @@ public:
 
     double mass_g(const char *material) const { return get<double>(pour_mix_mass_of, raw(), material); }
 
-    /// `phase` is `POUR_LIQUID` or `POUR_FUSED`.
-    double volume_ml(std::int32_t phase = POUR_FUSED, double celsius = 20.0) const {
+    /// `phase` is `POUR_PHASE_LIQUID` or `POUR_PHASE_FUSED`.
+    double volume_ml(std::int32_t phase = 0, double celsius = POUR_OMITTED) const {
         return get<double>(pour_mix_volume, raw(), phase, celsius);
     }
 
-    double density_g_per_ml(std::int32_t phase = POUR_FUSED, double celsius = 20.0, double voids = 0.0) const {
+    double density_g_per_ml(std::int32_t phase = 0, double celsius = POUR_OMITTED,
+                            double voids = POUR_OMITTED) const {
         return get<double>(pour_mix_density, raw(), phase, celsius, voids);
     }
 

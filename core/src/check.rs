@@ -12,13 +12,6 @@ pub(crate) fn is_positive(x: f64) -> bool {
     (LEAST..=GREATEST).contains(&x)
 }
 
-/// Whether `x`, in kg/m³, is the density of something that a bench weighs or measures: from 0.001 to 25 g/mL. What
-/// is lighter is a gas; the heaviest metal, osmium, has 22.6 g/mL.
-#[inline]
-pub(crate) fn is_density(x: f64) -> bool {
-    (1.0..=25_000.0).contains(&x)
-}
-
 /// Whether `x` is zero or above and of a believable magnitude.
 pub(crate) fn is_not_negative(x: f64) -> bool {
     (0.0..=GREATEST).contains(&x)
@@ -42,7 +35,7 @@ mod tests {
     fn what_is_no_number_passes_nowhere() {
         for x in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -1.0, 1e300] {
             assert!(!is_positive(x) && !is_not_negative(x) && !is_share(x));
-            assert!(!is_share_below_one(x) && !is_density(x));
+            assert!(!is_share_below_one(x));
         }
     }
 

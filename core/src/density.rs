@@ -4,13 +4,8 @@
 //! volume. Fine salt is about 1.2 g/mL in the spoon and 2.17 g/mL in the mix: taking one for the other is an
 //! error of nearly a half, so neither converts to the other.
 
-use alloc::borrow::Cow;
-use alloc::format;
-
-use crate::check::{is_density, is_positive};
-use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError};
 use crate::quantity::{Mass, MassDensity, Volume};
-use crate::show;
 
 /// Mass per volume that the material itself displaces in a mix, air left out.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
@@ -20,69 +15,21 @@ pub struct TrueDensity(MassDensity);
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 pub struct ScoopedDensity(MassDensity);
 
-/// What is wrong with a density.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum DensityError {
-    /// Zero, negative or no number.
-    #[error("A density must be a number above zero.")]
-    NotPositive,
-    /// Less than a gas has, or more than any metal.
-    #[error("Nothing at a bench has a density of {}.", show::density(.0))]
-    Unbelievable(MassDensity),
-}
-
-impl Diagnose for DensityError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NotPositive => "density-not-positive",
-            Self::Unbelievable(_) => "density-unbelievable",
-        }
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        match self {
-            Self::NotPositive => {
-                "Weigh a measured volume and divide: grams by milliliters, e.g. 1.03 g/mL.".into()
-            }
-            Self::Unbelievable(found) => match meant(*found) {
-                Some(meant) => {
-                    format!("Was {} meant? 1 g/mL is 1000 kg/m³.", show::density(&meant)).into()
-                }
-                None => "It lies from 0.001 to 25 g/mL: weigh a measured volume and divide.".into(),
-            },
-        }
-    }
-}
-
-/// What was meant where grams per milliliter and kilograms per cubic meter were taken for each other.
-fn meant(found: MassDensity) -> Option<MassDensity> {
-    [found / 1000.0, found * 1000.0].into_iter().find(|meant| is_density(meant.value))
-}
-
-/// The density, if something at a bench can have it: from 0.001 to 25 g/mL.
-///
-/// # Errors
-/// [`DensityError`]: it cannot.
-#[inline]
-pub(crate) fn believed(density: MassDensity) -> Result<MassDensity, DensityError> {
-    if is_density(density.value) {
-        Ok(density)
-    } else if is_positive(density.value) {
-        Err(DensityError::Unbelievable(density))
-    } else {
-        Err(DensityError::NotPositive)
-    }
-}
-
 impl TrueDensity {
     /// The true density `density`.
     ///
     /// # Errors
-    /// [`DensityError`] unless it lies from 0.001 to 25 g/mL.
+    /// [`ParameterError`] of [`Parameter::Density`] unless it is from 0.001 to 25 g/mL.
     #[inline]
-    pub fn new(density: MassDensity) -> Result<Self, DensityError> {
-        believed(density).map(Self)
+    pub fn new(density: MassDensity) -> Result<Self, ParameterError> {
+        Parameter::Density.check_si(density.value).map(|_| Self(density))
+    }
+
+    /// The same, which the caller checks later.
+    #[cfg(feature = "table")]
+    #[inline]
+    pub(crate) const fn unchecked(density: MassDensity) -> Self {
+        Self(density)
     }
 
     /// As a plain density.
@@ -108,10 +55,17 @@ impl ScoopedDensity {
     /// The as-scooped density `density`.
     ///
     /// # Errors
-    /// [`DensityError`] unless it lies from 0.001 to 25 g/mL.
+    /// [`ParameterError`] of [`Parameter::AsScooped`] unless it is from 0.001 to 25 g/mL.
     #[inline]
-    pub fn new(density: MassDensity) -> Result<Self, DensityError> {
-        believed(density).map(Self)
+    pub fn new(density: MassDensity) -> Result<Self, ParameterError> {
+        Parameter::AsScooped.check_si(density.value).map(|_| Self(density))
+    }
+
+    /// The same, which the caller checks later.
+    #[cfg(feature = "table")]
+    #[inline]
+    pub(crate) const fn unchecked(density: MassDensity) -> Self {
+        Self(density)
     }
 
     /// As a plain density.
@@ -141,26 +95,26 @@ mod tests {
     use uom::si::volume::milliliter;
 
     use super::*;
+    use crate::fault::Diagnose;
 
     #[rstest]
-    #[case(0.0)]
-    #[case(-1.2)]
-    #[case(f64::NAN)]
-    #[case(f64::INFINITY)]
-    fn refuses_what_no_material_has(#[case] density: f64) {
+    #[case(0.0, "out-of-range")]
+    #[case(-1.2, "out-of-range")]
+    #[case(f64::NAN, "not-finite")]
+    #[case(f64::INFINITY, "not-finite")]
+    fn refuses_what_no_material_has(#[case] density: f64, #[case] code: &str) {
         let density = MassDensity::new::<gram_per_cubic_centimeter>(density);
-        assert_eq!(TrueDensity::new(density), Err(DensityError::NotPositive));
-        assert_eq!(ScoopedDensity::new(density), Err(DensityError::NotPositive));
+        assert_eq!(TrueDensity::new(density).unwrap_err().code(), code);
+        assert_eq!(ScoopedDensity::new(density).unwrap_err().code(), code);
     }
 
     #[rstest]
-    #[case(1030.0, "Was 1.03 g/mL meant?")]
-    #[case(0.000_9, "Was 0.9 g/mL meant?")]
-    #[case(2e6, "It lies from 0.001 to 25 g/mL")]
+    #[case(1030.0, "Did you mean 1.03 g/mL?")]
+    #[case(0.000_9, "Did you mean 0.9 g/mL?")]
+    #[case(2e6, "Weigh a measured volume and divide")]
     fn asks_back_where_nothing_has_it(#[case] density: f64, #[case] help: &str) {
         let density = MassDensity::new::<gram_per_cubic_centimeter>(density);
         let error = TrueDensity::new(density).unwrap_err();
-        assert_eq!(error, DensityError::Unbelievable(density));
         assert!(error.help().starts_with(help), "{}", error.help());
     }
 

@@ -5,6 +5,8 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
+use crate::parameter::{Parameter, ParameterError};
+
 /// An error that can be reported as a [`Fault`].
 ///
 /// Every error enum of the library implements it, so that a code and a way out stand
@@ -15,6 +17,16 @@ pub trait Diagnose: core::error::Error {
 
     /// What would do instead, as a full sentence for the person at the bench.
     fn help(&self) -> Cow<'static, str>;
+
+    /// All parameters that are wrong by themselves, where the error is about such.
+    fn numbers(&self) -> &[ParameterError] {
+        &[]
+    }
+
+    /// The parameter that the error is about, where one can be named.
+    fn parameter(&self) -> Option<Parameter> {
+        None
+    }
 }
 
 /// One thing that is wrong with an input.
@@ -154,20 +166,23 @@ impl core::error::Error for Faults {}
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::shot::ShotError;
+
+    fn no_cavity() -> ParameterError {
+        Parameter::Cavities.check_si(0.0).unwrap_err()
+    }
 
     #[test]
     fn what_is_told_is_told_in_sentences() {
-        let fault = Fault::at("/molds/worm", &ShotError::NoCavity);
-        assert_eq!(fault.message, "The mold has no cavity.");
+        let fault = Fault::at("/molds/worm", &no_cavity());
+        assert_eq!(fault.message, "The cavities is 0; it must be from 1 to 1000000.");
         let told = fault.to_string();
-        assert!(told.starts_with("/molds/worm: The mold has no cavity. Give"), "{told}");
-        assert!(told.ends_with("[shot-no-cavity]"), "{told}");
+        assert!(told.starts_with("/molds/worm: The cavities is 0; "), "{told}");
+        assert!(told.ends_with("[out-of-range]"), "{told}");
     }
 
     #[test]
     fn faults_keep_their_order() {
-        let fault = |path: &str| Fault::at(path, &ShotError::NoCavity);
+        let fault = |path: &str| Fault::at(path, &no_cavity());
         let faults = Faults::from_vec(alloc::vec![fault("/a"), fault("/b")]).unwrap();
         assert_eq!((faults.count(), Faults::from_vec(Vec::new())), (2, None));
         let paths: Vec<String> = faults.into_vec().into_iter().map(|fault| fault.path).collect();

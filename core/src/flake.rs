@@ -12,11 +12,11 @@ use alloc::format;
 use uom::si::length::micrometer;
 use uom::si::ratio::ratio;
 
-use crate::check::is_positive;
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Area, Length, Mass, Ratio, Volume};
-use crate::show::{Figure, density, mass};
+use crate::show::{Figure, density};
 use crate::words::words;
 
 pub use cut::{Cut, CutError, Shape};
@@ -58,6 +58,9 @@ pub struct Swap {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum FlakeError {
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// A film that is no thinner than its cut.
     #[error("A film of {} µm is none for a cut of {}.", .thickness.get::<micrometer>(), .cut)]
     Thickness {
@@ -74,12 +77,6 @@ pub enum FlakeError {
         /// The film.
         film: TrueDensity,
     },
-    /// A dose that is not above zero, not finite, or beyond belief.
-    #[error("A dose of {} of flake is none.", mass(.dose))]
-    Dose {
-        /// What was given.
-        dose: Mass,
-    },
     /// Not known what a spoonful weighs.
     #[error("It is not known what a spoonful of this flake weighs.")]
     NoScoop,
@@ -88,15 +85,16 @@ pub enum FlakeError {
 impl Diagnose for FlakeError {
     fn code(&self) -> &'static str {
         match self {
+            Self::Parameters(errors) => errors.code(),
             Self::Thickness { .. } => "flake-thickness",
             Self::Scooped { .. } => "flake-as-scooped",
-            Self::Dose { .. } => "flake-dose",
             Self::NoScoop => "flake-no-scoop",
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
         match self {
+            Self::Parameters(errors) => errors.help(),
             Self::Thickness { cut, .. } => format!(
                 "Give the thickness of the film, above zero and below {}; check the unit.",
                 Figure::new(cut.size().get::<micrometer>(), " µm").at_most()
@@ -105,12 +103,32 @@ impl Diagnose for FlakeError {
             Self::Scooped { .. } => {
                 "Give both densities, as scooped the smaller: weigh a level spoonful.".into()
             }
-            Self::Dose { .. } => "Give a mass above zero.".into(),
             Self::NoScoop => {
                 "Weigh a level spoonful of it and give its as-scooped density, or weigh the dose."
                     .into()
             }
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::Thickness { .. } => Some(Parameter::Thickness),
+            Self::Scooped { .. } | Self::NoScoop => Some(Parameter::AsScooped),
+        }
+    }
+}
+
+impl From<ParameterError> for FlakeError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }
 
@@ -127,7 +145,8 @@ impl Flake {
         film: TrueDensity,
         scooped: Option<ScoopedDensity>,
     ) -> Result<Self, FlakeError> {
-        if !(is_positive(thickness.value) && thickness < cut.size()) {
+        Parameter::Thickness.check_si(thickness.value)?;
+        if thickness >= cut.size() {
             return Err(FlakeError::Thickness { thickness, cut });
         }
         if let Some(scooped) = scooped.filter(|scooped| scooped.get() >= film.get()) {
@@ -154,7 +173,7 @@ impl Flake {
     /// its mass times the flake's mass fraction.
     ///
     /// # Errors
-    /// [`FlakeError::Dose`] for a dose that is not above zero.
+    /// A dose out of its range.
     pub fn particles(&self, dose: Mass) -> Result<f64, FlakeError> {
         check_dose(dose)?;
         Ok((dose / self.particle()).get::<ratio>())
@@ -163,7 +182,7 @@ impl Flake {
     /// The area of film in `dose`, one face of every particle: m/(h·ρ).
     ///
     /// # Errors
-    /// [`FlakeError::Dose`] for a dose that is not above zero.
+    /// A dose out of its range.
     pub fn area(&self, dose: Mass) -> Result<Area, FlakeError> {
         check_dose(dose)?;
         Ok(self.film.volume_of(dose) / self.thickness)
@@ -172,7 +191,7 @@ impl Flake {
     /// What to scoop for `dose`, level: m/β.
     ///
     /// # Errors
-    /// [`FlakeError::Dose`] for a dose that is not above zero; [`FlakeError::NoScoop`] where it is not
+    /// A dose out of its range; [`FlakeError::NoScoop`] where it is not
     /// known what a spoonful weighs.
     pub fn scoop(&self, dose: Mass) -> Result<Volume, FlakeError> {
         check_dose(dose)?;
@@ -185,7 +204,7 @@ impl Flake {
     /// area it has four times the particles. The result says both.
     ///
     /// # Errors
-    /// [`FlakeError::Dose`] for a dose that is not above zero.
+    /// A dose out of its range.
     pub fn swap(&self, dose: Mass, other: &Self, alike: Alike) -> Result<Swap, FlakeError> {
         let mass: Mass = match alike {
             Alike::Count => other.particle() * self.particles(dose)?,
@@ -200,8 +219,8 @@ impl Flake {
     }
 }
 
-fn check_dose(dose: Mass) -> Result<(), FlakeError> {
-    if is_positive(dose.value) { Ok(()) } else { Err(FlakeError::Dose { dose }) }
+fn check_dose(dose: Mass) -> Result<(), ParameterError> {
+    Parameter::FlakeDose.check_si(dose.value).map(|_| ())
 }
 
 #[cfg(test)]
@@ -271,9 +290,11 @@ mod tests {
 
     #[test]
     fn films_that_are_none() {
-        for micrometers in [0.0, -1.0, 890.0, f64::NAN] {
-            assert_eq!(film(".035", micrometers, None).unwrap_err().code(), "flake-thickness");
+        for micrometers in [0.0, -1.0, f64::NAN] {
+            let refused = film(".035", micrometers, None).unwrap_err();
+            assert_eq!(refused.code(), crate::parameter::refused_as(micrometers));
         }
+        assert_eq!(film(".035", 890.0, None).unwrap_err().code(), "flake-thickness");
         assert_eq!(
             film(".035", 900.0, None).unwrap_err().to_string(),
             "A film of 900 µm is none for a cut of .035 in hex (0.889 mm)."
@@ -294,7 +315,7 @@ mod tests {
             flake.scoop(g(grams)).unwrap_err().code(),
             flake.swap(g(grams), &flake, Alike::Count).unwrap_err().code(),
         ] {
-            assert_eq!(code, "flake-dose");
+            assert_eq!(code, crate::parameter::refused_as(grams));
         }
     }
 

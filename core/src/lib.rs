@@ -57,6 +57,8 @@ pub mod schema;
 pub mod shot;
 pub mod show;
 pub mod softener;
+#[cfg(feature = "table")]
+pub mod table;
 pub mod uncertainty;
 pub mod water;
 

@@ -4,9 +4,10 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 
-use crate::density::{DensityError, ScoopedDensity, TrueDensity};
+use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::flake::Cut;
+use crate::parameter::{Parameter, ParameterError};
 use crate::price::Price;
 use crate::process::budget::Extra;
 use crate::quantity::{
@@ -204,15 +205,8 @@ impl Material {
         MaterialError::Missing { material: self.name.clone(), property, purpose }
     }
 
-    fn wrong(&self, property: Property, wrong: DensityError) -> MaterialError {
-        match wrong {
-            DensityError::NotPositive => self.not_positive(property),
-            wrong => MaterialError::Density { material: self.name.clone(), property, wrong },
-        }
-    }
-
-    fn not_positive(&self, property: Property) -> MaterialError {
-        MaterialError::NotPositive { material: self.name.clone(), property }
+    fn wrong(&self, property: Property, wrong: ParameterError) -> MaterialError {
+        MaterialError::Wrong { material: self.name.clone(), property, wrong }
     }
 
     fn true_from(
@@ -302,11 +296,8 @@ impl Material {
             }
             None => self.true_density(purpose)?.mass_of(pharmacy_drop()),
         };
-        if mass.is_finite() && mass > Mass::default() {
-            Ok(mass)
-        } else {
-            Err(self.not_positive(Property::Drop))
-        }
+        let wrong = |wrong| self.wrong(Property::Drop, wrong);
+        Parameter::DropMass.check_si(mass.si()).map(|_| mass).map_err(wrong)
     }
 
     /// Mass of an amount of it as a person measured it: m, ρV, βV or n·m_drop.
@@ -357,23 +348,15 @@ pub enum MaterialError {
         /// What needs it.
         purpose: &'static str,
     },
-    /// It is zero, negative or not finite.
-    #[error("The {property} of \"{material}\" is not above zero.")]
-    NotPositive {
+    /// A number that cannot be.
+    #[error("The {property} of \"{material}\" cannot be right: {wrong}.")]
+    Wrong {
         /// Of which material.
         material: String,
         /// Which number.
         property: Property,
-    },
-    /// A density that nothing has.
-    #[error("The {property} of \"{material}\" cannot be right. {wrong}")]
-    Density {
-        /// Of which material.
-        material: String,
-        /// Which of its densities.
-        property: Property,
         /// What is wrong with it.
-        wrong: DensityError,
+        wrong: ParameterError,
     },
     /// An amount cannot be converted, or is none of a material.
     #[error(transparent)]
@@ -384,18 +367,15 @@ impl Diagnose for MaterialError {
     fn code(&self) -> &'static str {
         match self {
             Self::Missing { .. } => "missing-property",
-            Self::NotPositive { .. } => "property-not-positive",
-            Self::Density { wrong, .. } => wrong.code(),
+            Self::Wrong { wrong, .. } => wrong.code(),
             Self::Amount(error) => error.code(),
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
         let (material, property) = match self {
-            Self::Missing { material, property, .. } | Self::NotPositive { material, property } => {
-                (material, property)
-            }
-            Self::Density { wrong, .. } => return wrong.help(),
+            Self::Missing { material, property, .. } => (material, property),
+            Self::Wrong { wrong, .. } => return wrong.help(),
             Self::Amount(error) => return error.help(),
         };
         let how = match property {
@@ -498,10 +478,19 @@ mod tests {
             drop: Some(Drop::Mass(Measured::exact(Mass::from_si(wrong)))),
             ..Material::new("x", Kind::Other)
         };
-        assert_eq!(material.true_density("").unwrap_err().code(), "property-not-positive");
-        assert_eq!(material.finished_density("").unwrap_err().code(), "property-not-positive");
-        assert_eq!(material.scooped_density("").unwrap_err().code(), "property-not-positive");
-        assert_eq!(material.drop_mass("").unwrap_err().code(), "property-not-positive");
+        assert_eq!(
+            material.true_density("").unwrap_err().code(),
+            crate::parameter::refused_as(wrong)
+        );
+        assert_eq!(
+            material.finished_density("").unwrap_err().code(),
+            crate::parameter::refused_as(wrong)
+        );
+        assert_eq!(
+            material.scooped_density("").unwrap_err().code(),
+            crate::parameter::refused_as(wrong)
+        );
+        assert_eq!(material.drop_mass("").unwrap_err().code(), crate::parameter::refused_as(wrong));
     }
 
     #[test]
@@ -511,9 +500,9 @@ mod tests {
         let error = material.true_density("").unwrap_err();
         assert_eq!(
             std::string::ToString::to_string(&error),
-            "The density of \"clear\" cannot be right. Nothing at a bench has a density of 1030 g/mL."
+            "The density of \"clear\" cannot be right: the density is 1030 g/mL; it must be from 0.001 to 25 g/mL."
         );
-        assert_eq!(error.help(), "Was 1.03 g/mL meant? 1 g/mL is 1000 kg/m³.");
+        assert_eq!(error.help(), "Did you mean 1.03 g/mL? 1 g/mL is 1000 kg/m³.");
     }
 
     #[test]

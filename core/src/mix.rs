@@ -11,10 +11,10 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::vec::Vec;
 
-use crate::check::{is_density, is_not_negative};
 use crate::density::TrueDensity;
 use crate::fault::Diagnose;
 use crate::material::{Kind, Material, MaterialError};
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{
     Mass, MassDensity, Measurable, TemperatureInterval, ThermodynamicTemperature, Volume,
 };
@@ -288,6 +288,7 @@ impl Mix {
         phase: Phase,
         temperature: ThermodynamicTemperature,
     ) -> Result<Volume, MixError> {
+        Parameter::Temperature.check_si(temperature.si())?;
         let rise = temperature_rise(reference_temperature(), temperature);
         self.portions.iter().try_fold(Volume::default(), |sum, portion| {
             let material = materials.get(portion.material)?;
@@ -329,9 +330,7 @@ impl Mix {
         temperature: ThermodynamicTemperature,
         voids: f64,
     ) -> Result<MassDensity, MixError> {
-        if !(0.0..1.0).contains(&voids) {
-            return Err(MixError::BadVoids(voids));
-        }
+        Parameter::Voids.check_si(voids)?;
         let volume = self.volume_at(materials, phase, temperature)?;
         if volume.si() <= 0.0 {
             return Err(MixError::Empty);
@@ -372,20 +371,19 @@ pub fn density_of_parts(
     parts: impl IntoIterator<Item = (Mass, MassDensity)>,
     voids: f64,
 ) -> Result<MassDensity, MixError> {
-    if !(0.0..1.0).contains(&voids) {
-        return Err(MixError::BadVoids(voids));
-    }
+    let mut check = Check::new();
+    check.number(Parameter::Voids, voids);
     let (mut mass, mut volume) = (Mass::default(), Volume::default());
-    for (part, density) in parts {
-        if !is_not_negative(part.si()) {
-            return Err(MixError::BadMass(part.si() * 1000.0));
-        }
-        if !is_density(density.si()) {
-            return Err(MixError::BadDensity(density.si() / 1000.0));
-        }
+    for (index, (part, density)) in parts.into_iter().enumerate() {
+        check.element(Parameter::PartMass, index, part.si()).element(
+            Parameter::PartDensity,
+            index,
+            density.si(),
+        );
         mass += part;
         volume += part / density;
     }
+    check.finish()?;
     if volume.si() > 0.0 { Ok(mass / volume * (1.0 - voids)) } else { Err(MixError::Empty) }
 }
 
@@ -405,9 +403,9 @@ pub enum MixError {
     /// A negative or endless addition.
     #[error("{0} g cannot be added to a mix.")]
     BadMass(f64),
-    /// A density that no material has.
-    #[error("{0} g/mL is no density.")]
-    BadDensity(f64),
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// More is drawn than there is.
     #[error("{asked_g} g cannot be drawn from a mix of {held_g} g.")]
     DrawTooLarge {
@@ -422,9 +420,6 @@ pub enum MixError {
     /// A temperature beyond what the materials' expansion covers.
     #[error("A mix has no volume at {0} °C.")]
     BadTemperature(f64),
-    /// No such share of air.
-    #[error("A share of air of {0} is not possible.")]
-    BadVoids(f64),
     /// An empty mix has no density.
     #[error("The mix is empty.")]
     Empty,
@@ -443,11 +438,10 @@ impl Diagnose for MixError {
     fn code(&self) -> &'static str {
         match self {
             Self::BadMass(_) => "mix-bad-mass",
-            Self::BadDensity(_) => "mix-bad-density",
+            Self::Parameters(errors) => errors.code(),
             Self::DrawTooLarge { .. } => "mix-draw-too-large",
             Self::BadFactor(_) => "mix-bad-factor",
             Self::BadTemperature(_) => "mix-bad-temperature",
-            Self::BadVoids(_) => "mix-bad-voids",
             Self::Empty => "mix-empty",
             Self::NoBase => "mix-no-base",
             Self::UnknownMaterial(_) => "mix-unknown-material",
@@ -460,17 +454,38 @@ impl Diagnose for MixError {
             Self::BadMass(_) => {
                 "Add 0 g or more; what went in by mistake is put right by a correction.".into()
             }
-            Self::BadDensity(_) => "Give the true density of each part, such as 1.03 g/mL.".into(),
+            Self::Parameters(errors) => errors.help(),
             Self::DrawTooLarge { held_g, .. } => format!("Draw at most {held_g} g.").into(),
             Self::BadFactor(_) => "Use a factor of 0 or more.".into(),
             Self::BadTemperature(_) => {
                 "Check the temperature (338 °F is 170 °C) and the materials' expansion (some 7e-4 1/K).".into()
             }
-            Self::BadVoids(_) => "State it between 0 and below 1, such as 0.02 for 2 %.".into(),
             Self::Empty | Self::NoBase => "Add the plastisol first.".into(),
             Self::UnknownMaterial(_) => "Use a place that the same table of materials gave.".into(),
             Self::Missing(error) => error.help(),
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            Self::Missing(error) => error.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::Empty => Some(Parameter::Parts),
+            _ => None,
+        }
+    }
+}
+
+impl From<ParameterError> for MixError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }
 
@@ -584,13 +599,13 @@ mod tests {
         for celsius in [-1.0e4, f64::NAN, f64::INFINITY] {
             let at = ThermodynamicTemperature::from_si(celsius);
             let refused = mix.density(&table, Phase::Liquid, at, 0.0).unwrap_err();
-            assert_eq!(refused.code(), "mix-bad-temperature");
+            assert_eq!(refused.code(), crate::parameter::refused_as(celsius));
         }
         for voids in [-0.1, 1.0, f64::NAN] {
             let at = reference_temperature();
             assert_eq!(
                 mix.density(&table, Phase::Liquid, at, voids).unwrap_err().code(),
-                "mix-bad-voids"
+                crate::parameter::refused_as(voids)
             );
         }
         let unknown = super::tests::mix(&[(2, 1.0)]);
@@ -676,11 +691,11 @@ mod tests {
         let bad = |mass: f64, density: f64, voids: f64| {
             density_of_parts([(g(mass), g_per_ml(density))], voids).unwrap_err().code()
         };
-        assert_eq!(bad(-1.0, 1.0, 0.0), "mix-bad-mass");
-        assert_eq!(bad(f64::NAN, 1.0, 0.0), "mix-bad-mass");
-        assert_eq!(bad(1.0, 0.0, 0.0), "mix-bad-density");
-        assert_eq!(bad(1.0, f64::NAN, 0.0), "mix-bad-density");
-        assert_eq!(bad(1.0, 1.0, 1.0), "mix-bad-voids");
+        assert_eq!(bad(-1.0, 1.0, 0.0), "out-of-range");
+        assert_eq!(bad(f64::NAN, 1.0, 0.0), "not-finite");
+        assert_eq!(bad(1.0, 0.0, 0.0), "out-of-range");
+        assert_eq!(bad(1.0, f64::NAN, 0.0), "not-finite");
+        assert_eq!(bad(1.0, 1.0, 1.0), "out-of-range");
         assert_eq!(bad(0.0, 1.0, 0.0), "mix-empty");
     }
 }

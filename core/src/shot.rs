@@ -17,14 +17,10 @@
 //!
 //! Source: conservation of mass; f is the shop's own (see [`calibrate`](crate::calibrate)).
 
-use alloc::borrow::Cow;
 use core::ops::RangeInclusive;
 
-use crate::check::{is_not_negative, is_positive, is_share, is_share_below_one};
-use crate::density::{DensityError, believed};
-use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterErrors, Relation};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
-use crate::show;
 
 /// Cavities of one shape in a mold.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -80,96 +76,22 @@ pub struct ShotMass {
     pub per_cavity_volume: MassDensity,
 }
 
-/// What is wrong with a shot.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum ShotError {
-    /// A volume or density that is not above zero.
-    #[error("{what} must be a number above zero.")]
-    NotPositive {
-        /// Which number.
-        what: &'static str,
-    },
-    /// A density that nothing has.
-    #[error(transparent)]
-    Density(#[from] DensityError),
-    /// A volume or mass that is negative or no number.
-    #[error("{what} must be zero or a number above.")]
-    Negative {
-        /// Which number.
-        what: &'static str,
-    },
-    /// A share outside its range.
-    #[error("{what} must be {range}.")]
-    Share {
-        /// Which number.
-        what: &'static str,
-        /// The range, in words.
-        range: &'static str,
-    },
-    /// No cavity at all.
-    #[error("The mold has no cavity.")]
-    NoCavity,
-    /// A mix that is denser hot than cold.
-    #[error("The mix is denser hot ({}) than cold ({}).", show::density(.hot), show::density(.cold))]
-    Swells {
-        /// Density at shot temperature.
-        hot: MassDensity,
-        /// Density at 20 °C.
-        cold: MassDensity,
-    },
-}
-
-impl Diagnose for ShotError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NotPositive { .. } => "shot-not-positive",
-            Self::Density(error) => error.code(),
-            Self::Negative { .. } => "shot-negative",
-            Self::Share { .. } => "shot-share-out-of-range",
-            Self::NoCavity => "shot-no-cavity",
-            Self::Swells { .. } => "shot-denser-hot-than-cold",
-        }
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        match self {
-            Self::NotPositive { .. } => {
-                "Measure it, e.g. a cavity by the weight of water it holds."
-            }
-            Self::Density(error) => return error.help(),
-            Self::Negative { .. } => "Give 0 where there is none.",
-            Self::Share { .. } => "Give a share, e.g. 0.4 or 40 %.",
-            Self::NoCavity => "Give at least one cavity, with how many of its shape the mold has.",
-            Self::Swells { .. } => {
-                "Plastisol shrinks as it cools: check the two densities and the thermal expansion."
-            }
-        }
-        .into()
-    }
-}
-
 impl Melt {
-    /// Refuses densities that are not above zero, voids outside 0 to 1 and a mix that swells as it cools.
-    pub(crate) fn check(&self) -> Result<(), ShotError> {
-        if !is_positive(self.hot.value) {
-            return Err(ShotError::NotPositive { what: "the density at shot temperature" });
+    /// Checks densities and voids, and that the mix shrinks as it cools.
+    #[inline]
+    pub(crate) fn check(&self, check: &mut Check) {
+        // Where hot is as cold, it is one number, said once.
+        if self.hot.value.to_bits() != self.cold.value.to_bits() {
+            check.number(Parameter::HotDensity, self.hot.value);
         }
-        if !is_positive(self.cold.value) {
-            return Err(ShotError::NotPositive { what: "the density at 20 °C" });
-        }
-        believed(self.hot)?;
-        believed(self.cold)?;
-        if !is_share_below_one(self.voids.value) {
-            return Err(ShotError::Share {
-                what: "the share of voids",
-                range: "from 0 to below 1",
-            });
-        }
-        if self.hot > self.cold {
-            return Err(ShotError::Swells { hot: self.hot, cold: self.cold });
-        }
-        Ok(())
+        check
+            .number(Parameter::ColdDensity, self.cold.value)
+            .number(Parameter::Voids, self.voids.value)
+            .relation(
+                (Parameter::HotDensity, self.hot.value),
+                Relation::AtMost,
+                (Parameter::ColdDensity, self.cold.value),
+            );
     }
 
     /// Density at shot temperature with the voids: ρ_hot (1 − φ).
@@ -187,10 +109,13 @@ impl Melt {
     ///
     /// # Errors
     /// A number out of its range.
-    pub fn piece(&self, volume: Volume, feed: Ratio) -> Result<Mass, ShotError> {
-        self.check()?;
-        check_volume(volume)?;
-        check_feed(feed)?;
+    #[inline]
+    pub fn piece(&self, volume: Volume, feed: Ratio) -> Result<Mass, ParameterErrors> {
+        let mut check = Check::new();
+        check.number(Parameter::CavityVolume, volume.value);
+        self.check(&mut check);
+        check.number(Parameter::Feed, feed.value);
+        check.finish()?;
         Ok(volume * self.filled_density(feed))
     }
 
@@ -198,7 +123,7 @@ impl Melt {
     ///
     /// # Errors
     /// A number out of its range.
-    pub fn piece_range(&self, volume: Volume) -> Result<RangeInclusive<Mass>, ShotError> {
+    pub fn piece_range(&self, volume: Volume) -> Result<RangeInclusive<Mass>, ParameterErrors> {
         Ok(self.piece(volume, Ratio::from(0.0))?..=self.piece(volume, Ratio::from(1.0))?)
     }
 }
@@ -208,7 +133,7 @@ impl Shot<'_> {
     ///
     /// # Errors
     /// A number out of its range, or no cavity. Pieces that sink in are no error: see [`ShotMass::missing`].
-    pub fn masses(&self) -> Result<ShotMass, ShotError> {
+    pub fn masses(&self) -> Result<ShotMass, ParameterErrors> {
         self.check()?;
         let cavities = self.cavity_volume();
         let density = self.melt.shot_density();
@@ -239,23 +164,20 @@ impl Shot<'_> {
         all * self.share
     }
 
-    fn check(&self) -> Result<(), ShotError> {
-        self.melt.check()?;
-        check_feed(self.feed)?;
-        if !(is_share(self.share.value) && is_positive(self.share.value)) {
-            let what = "the layer's share of the cavity";
-            return Err(ShotError::Share { what, range: "above 0 and at most 1" });
+    fn check(&self) -> Result<(), ParameterErrors> {
+        let mut check = Check::new();
+        let cavities = self.cavities.iter().fold(0.0, |sum, cavity| sum + f64::from(cavity.count));
+        check.number(Parameter::Cavities, cavities);
+        for cavity in self.cavities {
+            check.number(Parameter::CavityVolume, cavity.volume.value);
         }
-        if !is_not_negative(self.sprue.value) {
-            return Err(ShotError::Negative { what: "the volume of the sprue" });
-        }
-        if !is_not_negative(self.topped.value) {
-            return Err(ShotError::Negative { what: "the mass that topping adds" });
-        }
-        if self.cavities.iter().all(|cavity| cavity.count == 0) {
-            return Err(ShotError::NoCavity);
-        }
-        self.cavities.iter().try_for_each(|cavity| check_volume(cavity.volume))
+        check
+            .number(Parameter::LayerShare, self.share.value)
+            .number(Parameter::SprueVolume, self.sprue.value)
+            .number(Parameter::ToppedMass, self.topped.value)
+            .number(Parameter::Feed, self.feed.value);
+        self.melt.check(&mut check);
+        check.finish()
     }
 }
 
@@ -273,22 +195,6 @@ impl ShotMass {
     }
 }
 
-fn check_volume(volume: Volume) -> Result<(), ShotError> {
-    if is_positive(volume.value) {
-        Ok(())
-    } else {
-        Err(ShotError::NotPositive { what: "the volume of a cavity" })
-    }
-}
-
-pub(crate) fn check_feed(feed: Ratio) -> Result<(), ShotError> {
-    if is_share(feed.value) {
-        Ok(())
-    } else {
-        Err(ShotError::Share { what: "the feed share", range: "from 0 to 1" })
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use proptest::prelude::*;
@@ -298,6 +204,7 @@ mod tests {
     use uom::si::volume::milliliter;
 
     use super::*;
+    use crate::fault::Diagnose;
 
     fn ml(x: f64) -> Volume {
         Volume::new::<milliliter>(x)
@@ -357,12 +264,12 @@ mod tests {
     }
 
     #[rstest]
-    #[case(&[], 1.0, 0.0, 0.5, "shot-no-cavity")]
-    #[case(&[Cavity { volume: ml(5.0), count: 0 }], 1.0, 0.0, 0.5, "shot-no-cavity")]
-    #[case(&[Cavity { volume: ml(0.0), count: 1 }], 1.0, 0.0, 0.5, "shot-not-positive")]
-    #[case(&[Cavity { volume: ml(5.0), count: 1 }], -1.0, 0.0, 0.5, "shot-negative")]
-    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, f64::NAN, 0.5, "shot-negative")]
-    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, 0.0, 1.5, "shot-share-out-of-range")]
+    #[case(&[], 1.0, 0.0, 0.5, "out-of-range")]
+    #[case(&[Cavity { volume: ml(5.0), count: 0 }], 1.0, 0.0, 0.5, "out-of-range")]
+    #[case(&[Cavity { volume: ml(0.0), count: 1 }], 1.0, 0.0, 0.5, "out-of-range")]
+    #[case(&[Cavity { volume: ml(5.0), count: 1 }], -1.0, 0.0, 0.5, "out-of-range")]
+    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, f64::NAN, 0.5, "not-finite")]
+    #[case(&[Cavity { volume: ml(5.0), count: 1 }], 1.0, 0.0, 1.5, "out-of-range")]
     fn refuses(
         #[case] cavities: &[Cavity],
         #[case] sprue: f64,
@@ -374,10 +281,10 @@ mod tests {
     }
 
     #[rstest]
-    #[case(melt(0.0, 1.0, 0.0), "shot-not-positive")]
-    #[case(melt(1.0, f64::NAN, 0.0), "shot-not-positive")]
-    #[case(melt(0.9, 1.0, 1.0), "shot-share-out-of-range")]
-    #[case(melt(1.0, 0.9, 0.0), "shot-denser-hot-than-cold")]
+    #[case(melt(0.0, 1.0, 0.0), "out-of-range")]
+    #[case(melt(1.0, f64::NAN, 0.0), "not-finite")]
+    #[case(melt(0.9, 1.0, 1.0), "out-of-range")]
+    #[case(melt(1.0, 0.9, 0.0), "out-of-range")]
     fn refuses_a_mix(#[case] melt: Melt, #[case] code: &str) {
         assert_eq!(melt.piece(ml(1.0), Ratio::from(0.5)).unwrap_err().code(), code);
     }

@@ -14,9 +14,9 @@ use alloc::borrow::Cow;
 use alloc::format;
 use core::fmt;
 
-use crate::check::is_not_negative;
 use crate::fault::Diagnose;
 use crate::monotone::{self, Knot, Knots};
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Problem};
 use crate::quantity::Ratio;
 use crate::show;
 
@@ -38,6 +38,12 @@ pub enum Scale {
 }
 
 impl Scale {
+    /// All of them, in order.
+    pub const ALL: &'static [Self] = &[Self::Shore00, Self::ShoreA];
+
+    /// How documents and doors write them, in the same order.
+    pub const WORDS: &'static [&'static str] = &["shore-00", "shore-a"];
+
     /// How a document writes it.
     #[must_use]
     pub const fn word(self) -> &'static str {
@@ -88,26 +94,9 @@ pub struct SaltedPoint {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum SoftenerError {
-    /// One point or none.
-    #[error("{count} measured point(s): a curve needs at least two.")]
-    TooFewPoints {
-        /// How many there are.
-        count: usize,
-    },
-    /// A ratio that no formula has.
-    #[error("Measured point {point}: a ratio must be zero or a number above.")]
-    Ratio {
-        /// Which point, counted from 1.
-        point: usize,
-    },
-    /// A reading that no durometer shows.
-    #[error("Measured point {point}: a durometer reads from 0 to 100, not {reading}.")]
-    Reading {
-        /// Which point, counted from 1.
-        point: usize,
-        /// What it says.
-        reading: f64,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// Ratios not in rising order, or one ratio twice.
     #[error("Measured point {point} does not lie above the one before it.")]
     Order {
@@ -167,9 +156,7 @@ pub enum SoftenerError {
 impl Diagnose for SoftenerError {
     fn code(&self) -> &'static str {
         match self {
-            Self::TooFewPoints { .. } => "softener-too-few-points",
-            Self::Ratio { .. } => "softener-ratio-not-valid",
-            Self::Reading { .. } => "softener-reading-not-valid",
+            Self::Parameters(errors) => errors.code(),
             Self::Order { .. } => "softener-points-not-rising",
             Self::MixedScales { .. } => "softener-mixed-scales",
             Self::OtherScale { .. } => "softener-other-scale",
@@ -181,11 +168,7 @@ impl Diagnose for SoftenerError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::TooFewPoints { .. } => {
-                "Measure at least two ratios; four or five make a good curve.".into()
-            }
-            Self::Ratio { .. } => "Give the mass of softener per mass of base, e.g. 0.08.".into(),
-            Self::Reading { .. } => "Give what the durometer showed, e.g. 42 on Shore 00.".into(),
+            Self::Parameters(errors) => errors.help(),
             Self::Order { .. } => format!(
                 "List the points in rising order, each ratio once and at least {} apart.",
                 show::percent(&Ratio::from(LEAST_STEP))
@@ -211,6 +194,29 @@ impl Diagnose for SoftenerError {
             }
         }
     }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        Some(match self {
+            Self::Parameters(errors) => return errors.parameter(),
+            Self::Order { .. } | Self::MixedScales { .. } | Self::Turns { .. } => Parameter::Points,
+            Self::OtherScale { .. } => Parameter::Scale,
+            Self::RatioOutside { .. } => Parameter::SoftenerRatio,
+            Self::HardnessOutside { .. } => Parameter::Hardness,
+        })
+    }
+}
+
+impl From<ParameterError> for SoftenerError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
+    }
 }
 
 /// Hardness by ratio of softener or hardener, through the shop's own points.
@@ -226,14 +232,14 @@ impl<'a> HardnessCurve<'a> {
     /// # Errors
     /// Fewer than two points, ratios not in rising order, readings outside 0 to 100, or mixed scales.
     pub fn new(points: &'a [HardnessPoint]) -> Result<Self, SoftenerError> {
-        check_rising(points)?;
-        let first = points.first().ok_or(SoftenerError::TooFewPoints { count: 0 })?;
-        let first = first.hardness.scale;
+        let mut check = Check::new();
+        for (index, point) in points.iter().enumerate() {
+            check.element(Parameter::PointHardness, index, point.hardness.reading);
+        }
+        check_rising(points, [Parameter::Points, Parameter::PointRatio], check)?;
+        let first = points.first().ok_or_else(no_points)?.hardness.scale;
         for (i, HardnessPoint { hardness, .. }) in points.iter().enumerate() {
             let (point, found) = (i.saturating_add(1), hardness.scale);
-            if !(0.0..=100.0).contains(&hardness.reading) {
-                return Err(SoftenerError::Reading { point, reading: hardness.reading });
-            }
             if found != first {
                 return Err(SoftenerError::MixedScales { point, first, found });
             }
@@ -320,11 +326,12 @@ impl<'a> SaltedCurve<'a> {
     /// # Errors
     /// Fewer than two points, ratios of salt not in rising order, or a ratio that is not valid.
     pub fn new(points: &'a [SaltedPoint]) -> Result<Self, SoftenerError> {
-        check_rising(points)?;
-        match points.iter().position(|point| !is_not_negative(point.softener.value)) {
-            Some(i) => Err(SoftenerError::Ratio { point: i.saturating_add(1) }),
-            None => Ok(Self { points }),
+        let mut check = Check::new();
+        for (index, point) in points.iter().enumerate() {
+            check.element(Parameter::PointSoftener, index, point.softener.value);
         }
+        check_rising(points, [Parameter::SaltedPoints, Parameter::PointSalt], check)?;
+        Ok(Self { points })
     }
 
     /// The softener, mass per mass of base, that goes in beside `salt`, mass per mass of base.
@@ -359,22 +366,29 @@ impl<P: Measured> Knots for &[P] {
     }
 }
 
-fn check_rising<P: Measured>(points: &[P]) -> Result<(), SoftenerError> {
-    if points.len() < 2 {
-        return Err(SoftenerError::TooFewPoints { count: points.len() });
+/// Checks the number of points and their ratios, which must rise, after what the caller has checked.
+fn check_rising<P: Measured>(
+    points: &[P],
+    [list, x]: [Parameter; 2],
+    mut check: Check,
+) -> Result<(), SoftenerError> {
+    check.count(list, points.len());
+    for (index, point) in points.iter().enumerate() {
+        check.element(x, index, point.knot().x);
     }
+    check.finish()?;
     let mut before = None;
     for (i, x) in points.iter().map(|point| point.knot().x).enumerate() {
-        let point = i.saturating_add(1);
-        if !is_not_negative(x) {
-            return Err(SoftenerError::Ratio { point });
-        }
         if before.is_some_and(|before| x - before < LEAST_STEP) {
-            return Err(SoftenerError::Order { point });
+            return Err(SoftenerError::Order { point: i.saturating_add(1) });
         }
         before = Some(x);
     }
     Ok(())
+}
+
+fn no_points() -> SoftenerError {
+    ParameterError::new(Parameter::Points, Problem::OutOfRange(0.0)).into()
 }
 
 /// The value at `ratio` of the curve through `points`, which rise.
@@ -390,8 +404,7 @@ fn interpolate<P: Measured>(points: &[P], ratio: Ratio) -> Result<f64, SoftenerE
     let next = points.partition_point(|point| point.knot().x < x);
     match points.get(next).map(Measured::knot) {
         Some(knot) if knot.x == x => Ok(knot.y),
-        _ => monotone::value(&points, next.saturating_sub(1), x)
-            .ok_or(SoftenerError::TooFewPoints { count: points.len() }),
+        _ => monotone::value(&points, next.saturating_sub(1), x).ok_or_else(no_points),
     }
 }
 
@@ -438,14 +451,14 @@ mod tests {
     }
 
     #[rstest]
-    #[case(&[], "softener-too-few-points")]
-    #[case(&[(0.1, 50.0)], "softener-too-few-points")]
+    #[case(&[], "out-of-range")]
+    #[case(&[(0.1, 50.0)], "out-of-range")]
     #[case(&[(0.1, 50.0), (0.1, 40.0)], "softener-points-not-rising")]
     #[case(&[(0.2, 50.0), (0.1, 40.0)], "softener-points-not-rising")]
-    #[case(&[(-0.1, 50.0), (0.1, 40.0)], "softener-ratio-not-valid")]
-    #[case(&[(0.1, 50.0), (f64::NAN, 40.0)], "softener-ratio-not-valid")]
-    #[case(&[(0.1, 50.0), (0.2, 140.0)], "softener-reading-not-valid")]
-    #[case(&[(0.1, 50.0), (0.2, f64::NAN)], "softener-reading-not-valid")]
+    #[case(&[(-0.1, 50.0), (0.1, 40.0)], "out-of-range")]
+    #[case(&[(0.1, 50.0), (f64::NAN, 40.0)], "not-finite")]
+    #[case(&[(0.1, 50.0), (0.2, 140.0)], "out-of-range")]
+    #[case(&[(0.1, 50.0), (0.2, f64::NAN)], "not-finite")]
     fn refuses_what_makes_no_curve(#[case] points: &[(f64, f64)], #[case] code: &str) {
         assert_eq!(HardnessCurve::new(&on(Scale::Shore00, points)).unwrap_err().code(), code);
     }

@@ -13,17 +13,13 @@
 //! The buoyancy is worth 0.1 % and the temperature up to 0.8 %, so a cavity weighed at the tap's temperature
 //! is good to what the balance and the eye at the rim are good to.
 
-use alloc::borrow::Cow;
-
 use uom::si::f64::SpecificVolume;
 use uom::si::mass_density::kilogram_per_cubic_meter;
-use uom::si::pressure::{hectopascal, kilopascal};
+use uom::si::pressure::hectopascal;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
-use crate::check::is_positive;
-use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterErrors};
 use crate::quantity::{Mass, MassDensity, Measured, Pressure, ThermodynamicTemperature, Volume};
-use crate::show;
 
 /// Density that balances are set for (OIML R 111-1), in kg/m³.
 const WEIGHTS_KG_PER_M3: f64 = 8000.0;
@@ -31,51 +27,11 @@ const WEIGHTS_KG_PER_M3: f64 = 8000.0;
 /// Relative humidity taken for the air, in per cent.
 const HUMIDITY_PERCENT: f64 = 50.0;
 
-/// Air pressures where people live and weigh, in hPa: from 6000 m of altitude to the highest recorded.
-const AIR_HPA: core::ops::RangeInclusive<f64> = 450.0..=1100.0;
-
-/// What is wrong with a weighing of water.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum WaterError {
-    /// Outside the range of the density equation.
-    #[error("Water at {} is outside 0 to 40 °C, where its density is known.", show::celsius(.0))]
-    Temperature(ThermodynamicTemperature),
-    /// No pressure of air on this planet's surface.
-    #[error(
-        "An air pressure of {} hPa ({} kPa) is outside 450 to 1100 hPa (45 to 110 kPa).",
-        show::number(.0.get::<hectopascal>()), show::number(.0.get::<kilopascal>())
-    )]
-    AirPressure(Pressure),
-    /// A weight that no water has.
-    #[error("The weight of the water must be a number above zero, not {}.", show::mass(.0))]
-    Weight(Mass),
-}
-
-impl Diagnose for WaterError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Temperature(_) => "water-temperature-out-of-range",
-            Self::AirPressure(_) => "water-air-pressure-out-of-range",
-            Self::Weight(_) => "water-weight-not-positive",
-        }
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        match self {
-            Self::Temperature(_) => "Weigh with water between 0 and 40 °C; room temperature is best.",
-            Self::AirPressure(_) => "Give the local (station) pressure, about 1013 hPa at sea level and 900 hPa at 1000 m.",
-            Self::Weight(_) => "Weigh the mold empty and filled with water, and give the difference.",
-        }
-        .into()
-    }
-}
-
 /// Density of air-free water at `temperature` and 101.325 kPa (equation and source: [module](self)).
 ///
 /// # Errors
-/// [`WaterError::Temperature`] outside 0 to 40 °C.
-pub fn density(temperature: ThermodynamicTemperature) -> Result<MassDensity, WaterError> {
+/// A temperature outside 0 to 40 °C.
+pub fn density(temperature: ThermodynamicTemperature) -> Result<MassDensity, ParameterErrors> {
     const A1: f64 = -3.983_035;
     const A2: f64 = 301.797;
     const A3: f64 = 522_528.9;
@@ -91,11 +47,11 @@ pub fn density(temperature: ThermodynamicTemperature) -> Result<MassDensity, Wat
 /// (the Z factor; equation and source: [module](self)).
 ///
 /// # Errors
-/// [`WaterError::Temperature`] outside 0 to 40 °C, [`WaterError::AirPressure`] outside 450 to 1100 hPa.
+/// A temperature outside 0 to 40 °C, an air pressure outside 45 to 110 kPa.
 pub fn z_factor(
     temperature: ThermodynamicTemperature,
     air_pressure: Pressure,
-) -> Result<SpecificVolume, WaterError> {
+) -> Result<SpecificVolume, ParameterErrors> {
     let water = density(temperature)?;
     let air = air_density(celsius(temperature)?, air_pressure)?;
     let weights = MassDensity::new::<kilogram_per_cubic_meter>(WEIGHTS_KG_PER_M3);
@@ -107,15 +63,18 @@ pub fn z_factor(
 /// `reading` is the difference of the mold filled and empty; water and air are both at `temperature`.
 ///
 /// # Errors
-/// [`WaterError::Weight`] unless `reading` is above zero; those of [`z_factor`].
+/// A reading that is not above zero; those of [`z_factor`].
 pub fn volume_weighed(
     reading: Mass,
     temperature: ThermodynamicTemperature,
     air_pressure: Pressure,
-) -> Result<Volume, WaterError> {
-    if !is_positive(reading.value) {
-        return Err(WaterError::Weight(reading));
-    }
+) -> Result<Volume, ParameterErrors> {
+    let mut check = Check::new();
+    check
+        .number(Parameter::WaterMass, reading.value)
+        .number(Parameter::WaterTemperature, temperature.value)
+        .number(Parameter::AirPressure, air_pressure.value);
+    check.finish()?;
     Ok(reading * z_factor(temperature, air_pressure)?)
 }
 
@@ -131,7 +90,7 @@ pub fn measured_volume(
     reading: &Measured<Mass>,
     temperature: &Measured<ThermodynamicTemperature>,
     air_pressure: Pressure,
-) -> Result<Measured<Volume>, WaterError> {
+) -> Result<Measured<Volume>, ParameterErrors> {
     let at = |temperature| volume_weighed(reading.value, temperature, air_pressure);
     let volume = at(temperature.value)?;
     let Some(unsure) = reading.uncertainty else {
@@ -154,21 +113,14 @@ pub fn measured_volume(
 }
 
 /// Degrees Celsius within the range of the density equation.
-fn celsius(temperature: ThermodynamicTemperature) -> Result<f64, WaterError> {
-    // 40 °C kept in kelvin may come back a rounding above 40.
-    const SLACK: f64 = 1e-9;
-    let t = temperature.get::<degree_celsius>();
-    if !(-SLACK..=40.0 + SLACK).contains(&t) {
-        return Err(WaterError::Temperature(temperature));
-    }
-    Ok(t)
+fn celsius(temperature: ThermodynamicTemperature) -> Result<f64, ParameterErrors> {
+    Parameter::WaterTemperature.check_si(temperature.value)?;
+    Ok(temperature.get::<degree_celsius>())
 }
 
-fn air_density(celsius: f64, pressure: Pressure) -> Result<MassDensity, WaterError> {
+fn air_density(celsius: f64, pressure: Pressure) -> Result<MassDensity, ParameterErrors> {
     let hpa = pressure.get::<hectopascal>();
-    if !AIR_HPA.contains(&hpa) {
-        return Err(WaterError::AirPressure(pressure));
-    }
+    Parameter::AirPressure.check_si(pressure.value)?;
     let vapor = 0.009 * HUMIDITY_PERCENT * libm::exp(0.061 * celsius);
     let density = (0.348_48 * hpa - vapor) / (273.15 + celsius);
     Ok(MassDensity::new::<kilogram_per_cubic_meter>(density))
@@ -205,16 +157,16 @@ mod tests {
     #[case(40.1)]
     #[case(f64::NAN)]
     fn refuses_beyond_the_equation(#[case] t: f64) {
-        assert!(matches!(density(at(t)), Err(WaterError::Temperature(_))));
+        assert!(matches!(density(at(t)), Err(_)));
     }
 
     #[test]
     fn refuses_what_cannot_be_weighed() {
         let sea = Pressure::new::<hectopascal>(1013.25);
         let refused = volume_weighed(Mass::new::<gram>(0.0), at(20.0), sea);
-        assert!(matches!(refused, Err(WaterError::Weight(_))));
+        assert!(matches!(refused, Err(_)));
         let inches = Pressure::new::<hectopascal>(29.92);
-        assert!(matches!(z_factor(at(20.0), inches), Err(WaterError::AirPressure(_))));
+        assert!(matches!(z_factor(at(20.0), inches), Err(_)));
     }
 
     proptest! {

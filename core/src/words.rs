@@ -19,6 +19,9 @@ macro_rules! words {
             /// All of them, in order.
             pub const ALL: &'static [Self] = &[ $( Self::$Variant, )+ ];
 
+            /// How documents and doors write them, in the same order.
+            pub const WORDS: &'static [&'static str] = &[ $( $word, )+ ];
+
             /// How a document writes it.
             #[must_use]
             pub const fn word(self) -> &'static str {

@@ -5,22 +5,32 @@
  * THE CONTRACT OF EVERY CALL
  *
  * Names and units. Everything begins with pour_ or POUR_. The last part of a number's name is its unit: _g, _ml,
- * _g_per_ml, _celsius, ...; a share or a ratio is a pure number, 0.05 for 5 %, and has none.
+ * _g_per_ml, _celsius, ...; a share or a ratio is a pure number, 0.05 for 5 %, and has none. Names, ranges and defaults of
+ * calculations are those of core/CALCULATIONS.md.
  *
  * Statuses. A call that can fail returns an int32_t: POUR_OK (0), or one of the statuses below. Their numbers are
  * never reused, and later versions may add some: treat an unknown one as a failure.
  *
  * Results. A call writes its results through pointers, and only when it returns POUR_OK: after a failure they hold
  * what they held. A pointer to a result must not be null, unless said. Two pointers of one call must not overlap,
- * unless said. Padding and fields named `reserved` are 0.
+ * unless said.
+ *
+ * Omitted parameters. A number that is omitted is POUR_OMITTED (-DBL_MAX), and 0 is the number 0. An omitted count is
+ * POUR_OMITTED_COUNT, an omitted word 0, an omitted text NULL, an omitted list NULL with a count of 0. What then counts is
+ * the default that the comment states; a parameter without a default must be given. A calculation with many parameters
+ * takes them in a struct: begin it with its macro, in which everything is omitted.
+ *
+ *     pour_shot_fill_input shot = POUR_SHOT_FILL_INPUT_INIT;
+ *     shot.cavities = 4;
+ *
+ * Words. A word is the number of its constant: POUR_FORM_OF_BASE, POUR_MEASURES_METRIC, ...
  *
  * Errors. The last parameter, `pour_error **error`, may be null. If it is not, a failed call writes a new error there:
  * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call leaves
  * it alone, so set it to NULL before. No error is kept in the library or in the thread: what failed is what the call
- * says. The codes are stable; those of the calculations stand in core/ERRORS.md, and those of this border are:
- * null-pointer, not-finite, not-utf8, too-large, unknown-number, misaligned, output-stride,
- * outside-conversion, out-of-range, mix-no-such-material, material-name-twice, mix-into-itself,
- * mix-other-materials, mix-too-much, panic.
+ * says. The codes are stable; they are listed in core/ERRORS.md, and those of this border are: null-pointer, not-utf8,
+ * too-large, misaligned, output-stride, outside-conversion, mix-no-such-material, material-name-twice, mix-into-itself,
+ * mix-other-materials, panic.
  *
  * Ownership. What a call takes it copies, or has done with when it returns; it never frees what is the host's. A
  * handle (pour_book, pour_plan, pour_mix, pour_error) is made by a call, belongs to the host, and is freed once by its
@@ -36,18 +46,20 @@
  * bytes, at most 16 MiB, and need no NUL. Invalid UTF-8 is POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. What a call
  * gives out ends with a NUL, and has none inside.
  *
- * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that cannot be are POUR_REFUSED: each that is outside
- * its range is a fault out-of-range at its parameter, /voids or /mix/voids, that says what was passed and what may be.
- * Other faults have the code of the calculation, and the path of the parameter that would have to change. Where a
- * comment says so, 0 in a struct stands for what is left out; so set structs to {0} first.
+ * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that are refused are POUR_REFUSED. All numbers of a call
+ * that are out of their ranges are faults of one error, each with the path of its parameter, /voids or /parts/3/1 (row 3,
+ * second column, counted from 0), and with a message that says what was passed and what is allowed. What the calculation
+ * itself refuses has a code of its own, and the path of the parameter that would have to change.
  *
- * Columns. A call that ends in _n does for `rows` rows what the call without it does once. Each column is a pointer
- * and a stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd
- * if need be; 0 repeats one number for all rows. The results of one call do not overlap: where there is more than one,
- * a stride between -8 and 8 is POUR_REFUSED. A result may replace a column that has the same address and stride; else
- * they must not overlap. A row that cannot be is NaN, always the same one (bits 7ff8000000000000), and the call still
- * returns POUR_OK; if `statuses` is not null, it is a plain, aligned array of `rows` int32_t that receives the status
- * of each row. These calls allocate nothing. With rows = 0 any pointer may be null.
+ * Columns. A call that ends in _n does for `rows` rows what the call without it does once. A column is a pointer and a
+ * stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd if need be; 0
+ * repeats one number for all rows. A parameter that may be omitted may have no column, a null pointer; in single rows it is
+ * omitted by POUR_OMITTED. A count is a whole number. A result whose column is a null pointer is not written. Results do
+ * not overlap: where there is more than one row, a stride between -8 and 8 is POUR_REFUSED. A result may replace a column
+ * that has the same address and stride; otherwise they must not overlap. A row that is refused is NaN, always the same one
+ * (bits 7ff8000000000000), and the call still returns POUR_OK; if `statuses` is not null, it is a plain, aligned array of
+ * `rows` int32_t that receives the status of each row. A call without refused rows allocates nothing. With rows = 0 any
+ * pointer to numbers may be null.
  *
  * Threads. Any call may run on any thread, at any time, with handles of its own. One book, plan or error may be used
  * by many threads at once. One mix is used by one thread at a time. No call waits for another.
@@ -73,6 +85,69 @@
 
 #include <stddef.h>
 #include <stdint.h>
+
+/* Stands for a number that is omitted: -DBL_MAX, which is in no range. */
+#define POUR_OMITTED (-1.7976931348623157e308)
+/* A pour_material in which everything is omitted. */
+#define POUR_MATERIAL_INIT \
+    { NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }
+/* A pour_salt_convert_input in which everything is omitted. */
+#define POUR_SALT_CONVERT_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0, POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_salt_mass_input in which everything is omitted. */
+#define POUR_SALT_MASS_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_salt_reach_input in which everything is omitted. */
+#define POUR_SALT_REACH_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_shot_fill_input in which everything is omitted. */
+#define POUR_SHOT_FILL_INPUT_INIT \
+    { POUR_OMITTED_COUNT, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_batch_need_input in which everything is omitted. */
+#define POUR_BATCH_NEED_INPUT_INIT \
+    { POUR_OMITTED_COUNT, POUR_OMITTED_COUNT, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED_COUNT, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED }
+/* A pour_bench_measure_input in which everything is omitted. */
+#define POUR_BENCH_MEASURE_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, NULL, 0, NULL, 0, \
+      POUR_OMITTED, POUR_OMITTED }
+/* A pour_sink_rate_input in which everything is omitted. */
+#define POUR_SINK_RATE_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_density_for_sink_rate_input in which everything is omitted. */
+#define POUR_DENSITY_FOR_SINK_RATE_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_swollen_volume_input in which everything is omitted. */
+#define POUR_SWOLLEN_VOLUME_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED }
+/* A pour_entrained_air_input in which everything is omitted. */
+#define POUR_ENTRAINED_AIR_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_degas_vessel_input in which everything is omitted. */
+#define POUR_DEGAS_VESSEL_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_flake_swap_input in which everything is omitted. */
+#define POUR_FLAKE_SWAP_INPUT_INIT \
+    { NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }
+/* A pour_cavity_of_weights_input in which everything is omitted. */
+#define POUR_CAVITY_OF_WEIGHTS_INPUT_INIT \
+    { NULL, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_feed_of_weights_input in which everything is omitted. */
+#define POUR_FEED_OF_WEIGHTS_INPUT_INIT \
+    { NULL, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+
 
 // The version of this interface. It goes up when a program that was compiled against an older header
 // could no longer run with this library; new functions and new status numbers do not raise it.
@@ -105,101 +180,116 @@
 // An array does not begin where its items can lie.
 #define POUR_MISALIGNED 8
 
-// The balance.
-#define POUR_BALANCE 1
+// Stands for a count that is omitted: UINT32_MAX.
+#define POUR_OMITTED_COUNT 4294967295
 
-// Level spoonfuls.
-#define POUR_SPOONS 3
+// Of `alike`: count.
+#define POUR_ALIKE_COUNT 1
 
-// Whole drops.
-#define POUR_DROPS 4
+// Of `alike`: area.
+#define POUR_ALIKE_AREA 2
 
-// The most spoons of different size that a bench has.
-#define POUR_MOST_SPOONS 8
+// Of `form`: as-scooped.
+#define POUR_FORM_AS_SCOOPED 1
 
-// US customary measures: gallon 231 in³, cup 236.588 236 5 mL.
-#define POUR_US_CUSTOMARY 1
+// Of `form`: per-volume.
+#define POUR_FORM_PER_VOLUME 2
 
-// US nutrition-label measures: cup 240 mL, tablespoon 15 mL, teaspoon 5 mL.
-#define POUR_US_LABEL 2
+// Of `form`: of-base.
+#define POUR_FORM_OF_BASE 3
 
-// Metric kitchen measures: cup 250 mL, tablespoon 15 mL, teaspoon 5 mL.
-#define POUR_METRIC 3
+// Of `form`: of-finished.
+#define POUR_FORM_OF_FINISHED 4
 
-// Imperial measures: gallon 4.546 09 L; there are no spoons.
-#define POUR_IMPERIAL 4
+// Of `form`: finished-density.
+#define POUR_FORM_FINISHED_DENSITY 5
 
-// mL of salt as scooped per mL of base.
-#define POUR_SALT_AS_SCOOPED 1
+// Of `form`: piece-mass.
+#define POUR_FORM_PIECE_MASS 6
 
-// g of salt per mL of base.
-#define POUR_SALT_PER_VOLUME 2
+// Of `form`: sink-density.
+#define POUR_FORM_SINK_DENSITY 7
 
-// Mass of salt per mass of base.
-#define POUR_SALT_OF_BASE 3
+// Of `kind`: plastisol.
+#define POUR_KIND_PLASTISOL 1
 
-// Mass of salt per mass of finished mix.
-#define POUR_SALT_OF_FINISHED 4
+// Of `kind`: softener.
+#define POUR_KIND_SOFTENER 2
 
-// Density of the finished plastic at 20 °C, voids counted, in g/mL.
-#define POUR_SALT_FINISHED_DENSITY 5
+// Of `kind`: hardener.
+#define POUR_KIND_HARDENER 3
 
-// Mass of a piece, in g. Needs `cavity_ml`.
-#define POUR_SALT_PIECE 6
+// Of `kind`: stabilizer.
+#define POUR_KIND_STABILIZER 4
 
-// Mean density of a piece with its hook, in g/mL: it sinks in water below this density. Needs `cavity_ml`.
-#define POUR_SALT_SINK_DENSITY 7
+// Of `kind`: colorant.
+#define POUR_KIND_COLORANT 5
 
-// It falls straight.
-#define POUR_STRAIGHT 1
+// Of `kind`: pearl.
+#define POUR_KIND_PEARL 6
 
-// Some such pieces swing.
-#define POUR_MAY_SWING 2
+// Of `kind`: flake.
+#define POUR_KIND_FLAKE 7
 
-// It swings: the speed is that of a model which does not.
-#define POUR_SWINGS 3
+// Of `kind`: salt.
+#define POUR_KIND_SALT 8
 
-// Shore 00, for very soft pieces.
-#define POUR_SHORE_00 1
+// Of `kind`: scent.
+#define POUR_KIND_SCENT 9
 
-// Shore A, for rubber-like pieces.
-#define POUR_SHORE_A 2
+// Of `kind`: other.
+#define POUR_KIND_OTHER 10
 
-// A plastisol as a cup measures it.
-#define POUR_LIQUID 1
+// Of `measures`: us-customary.
+#define POUR_MEASURES_US_CUSTOMARY 1
 
-// A plastisol as a piece weighs it.
-#define POUR_FUSED 2
+// Of `measures`: us-label.
+#define POUR_MEASURES_US_LABEL 2
 
-// Liquid PVC-in-plasticizer, the base.
-#define POUR_PLASTISOL 1
+// Of `measures`: metric.
+#define POUR_MEASURES_METRIC 3
 
-// Plasticizer that makes the piece softer.
-#define POUR_SOFTENER 2
+// Of `measures`: imperial.
+#define POUR_MEASURES_IMPERIAL 4
 
-// What makes the piece harder.
-#define POUR_HARDENER 3
+// Of `phase`: liquid.
+#define POUR_PHASE_LIQUID 1
 
-// Heat stabilizer.
-#define POUR_STABILIZER 4
+// Of `phase`: fused.
+#define POUR_PHASE_FUSED 2
 
-// Liquid color.
-#define POUR_COLORANT 5
+// Of `scale`: shore-00.
+#define POUR_SCALE_SHORE_00 1
 
-// Pearl or another powder pigment.
-#define POUR_PEARL 6
+// Of `scale`: shore-a.
+#define POUR_SCALE_SHORE_A 2
 
-// Cut film glitter.
-#define POUR_FLAKE 7
+// Of `shape`: stick.
+#define POUR_SHAPE_STICK 1
 
-// Salt, for weight.
-#define POUR_SALT 8
+// Of `shape`: ball.
+#define POUR_SHAPE_BALL 2
 
-// Scent or oil.
-#define POUR_SCENT 9
+// Of `tool`: balance.
+#define POUR_TOOL_BALANCE 1
 
-// Anything else.
-#define POUR_OTHER 10
+// Of `tool`: cup.
+#define POUR_TOOL_CUP 2
+
+// Of `tool`: spoons.
+#define POUR_TOOL_SPOONS 3
+
+// Of `tool`: drops.
+#define POUR_TOOL_DROPS 4
+
+// Of `motion`: straight.
+#define POUR_MOTION_STRAIGHT 1
+
+// Of `motion`: may-swing.
+#define POUR_MOTION_MAY_SWING 2
+
+// Of `motion`: swings.
+#define POUR_MOTION_SWINGS 3
 
 // A shop's book, ready for planning.
 //
@@ -220,99 +310,1646 @@ typedef struct pour_mix pour_mix;
 // A day's plan. It never changes, and any number of threads may use it at once.
 typedef struct pour_plan pour_plan;
 
-// Pieces wanted, and the shop that makes them. Set all to 0 first.
-typedef struct pour_batch {
-    // How many good pieces are wanted, 1 to 1 000 000.
-    uint32_t pieces;
-    // How many cavities a shot fills, 1 or more.
-    uint32_t cavities;
-    // How often the injector is cleaned or goes cold, the last time included; once where 0.
-    uint32_t cleanings;
-    // Not used; 0.
-    uint32_t reserved;
-    // Share of pieces that are not fit to sell, 0 to below 1.
-    double rejects;
-    // How sure the number of good pieces shall be, above 0 to below 1; 0.9 where 0.
-    double confidence;
-    // What one shot takes, sprue included; above 0.
-    double shot_g;
-    // What of it stays as sprue; 0 or above.
-    double sprue_g;
-    // Share of the sprues that is melted again, 0 to 1.
-    double returned;
-    // Density of what the injector draws: hot, voids counted; above 0.
-    double shot_g_per_ml;
-    // What the injector takes up at most; above 0.
-    double injector_holds_ml;
-    // What stays in it each time it is emptied; 0 or above.
-    double injector_keeps_ml;
-    // What stays on the wall of the cup; 0 or above.
-    double film_g;
-    // What cannot be drawn from the cup; 0 or above.
-    double heel_g;
-} pour_batch;
+// A column of numbers. Null is no column: the parameter is omitted in every row.
+typedef struct pour_column {
+    // The number of the first row.
+    const double *start;
+    // From one number to the next, in bytes: 8 for a plain array, 0 to repeat one number.
+    ptrdiff_t stride;
+} pour_column;
 
-// What a batch takes.
-typedef struct pour_batch_result {
-    // The mass to mix.
-    double total_g;
-    // What all shots take.
-    double drawn_g;
-    // What of the sprues goes back and is shot again.
-    double returned_g;
-    // All pieces together.
-    double pieces_g;
-    // Sprues that are left over.
-    double sprues_g;
-    // What the injector keeps over the run.
-    double kept_g;
-    // What stays in the cup: film and heel.
-    double in_cup_g;
-    // Shots.
+// The columns of `pour_mass_of_volume_n`: the parameters of `pour_mass_of_volume`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_mass_of_volume_columns {
+    // Volume.
+    struct pour_column volume_ml;
+    // Density, without voids.
+    struct pour_column density_g_per_ml;
+} pour_mass_of_volume_columns;
+
+// A column that receives results. Null is no column: that result is not written.
+typedef struct pour_result_column {
+    // The place of the first row.
+    double *start;
+    // From one place to the next, in bytes: 8 for a plain array.
+    ptrdiff_t stride;
+} pour_result_column;
+
+// Where `pour_mass_of_volume_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_mass_of_volume_result_columns {
+    // The mass. Unit: g.
+    struct pour_result_column mass_g;
+} pour_mass_of_volume_result_columns;
+
+// The columns of `pour_volume_of_mass_n`: the parameters of `pour_volume_of_mass`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_volume_of_mass_columns {
+    // Mass.
+    struct pour_column mass_g;
+    // Density, without voids.
+    struct pour_column density_g_per_ml;
+} pour_volume_of_mass_columns;
+
+// Where `pour_volume_of_mass_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_volume_of_mass_result_columns {
+    // The volume. Unit: mL.
+    struct pour_result_column volume_ml;
+} pour_volume_of_mass_result_columns;
+
+// One row of `parts`. The parts of the mix: of each its mass and its true density. At least one has a mass
+// above 0.
+typedef struct pour_parts_row {
+    // Mass of one part of a mix. Unit: g; 0 to 1e15.
+    double part_mass_g;
+    // True density of one part of a mix. Unit: g/mL; 0.001 to 25.
+    double part_density_g_per_ml;
+} pour_parts_row;
+
+// The results of `pour_mix_share`.
+typedef struct pour_mix_share_result {
+    // Share of its mass. Unit: 1.
+    double mass_share;
+    // Share of its true volume. Unit: 1.
+    double volume_share;
+} pour_mix_share_result;
+
+// The input of `pour_salt_convert`. Begin with `POUR_SALT_CONVERT_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_salt_convert_input {
+    // Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    double base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
+    double base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
+    double salt_density_g_per_ml;
+    // The way in which the salt loading is stated. One of `POUR_FORM_...`.
+    int32_t form;
+    // The salt loading, as its form states it. Unit: any; in the unit of its form.
+    double loading;
+    // The way in which the loading is to be stated. One of `POUR_FORM_...`.
+    int32_t to_form;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    // Default: the mass of its base.
+    double mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    // `base_volume_ml`.
+    double mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    // Default: as `mix_volume_ml`.
+    double hot_volume_ml;
+    // Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    double shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    double voids;
+    // Bulk density of the salt, level in the spoon; at most its true density. Only the form as-scooped needs
+    // it. Unit: g/mL; 0.001 to 25. Default: none.
+    double salt_as_scooped_g_per_ml;
+    // Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0.
+    double salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10. Default: 0.
+    double softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. Unit: g/mL; 0.001 to 25. Default:
+    // none.
+    double softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. Unit: 1/K; 0 to 0.01. Default: 0.
+    double softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
+    double most_solids;
+    // Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+    double cavity_volume_ml;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+    // Default: 0.5.
+    double feed;
+    // Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+    double hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
+    double hook_volume_ml;
+} pour_salt_convert_input;
+
+// The results of `pour_salt_convert`.
+typedef struct pour_salt_convert_result {
+    // The loading as `to_form` states it, in the unit of that form.
+    double loading;
+    // Its lower bound where the feed matters and is not known; else the loading.
+    double loading_min;
+    // Its upper bound where the feed matters and is not known; else the loading.
+    double loading_max;
+} pour_salt_convert_result;
+
+// The columns of `pour_salt_convert_n`: the parameters of `pour_salt_convert`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_salt_convert_columns {
+    // Volume of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride.
+    struct pour_column salt_density_g_per_ml;
+    // The way in which the salt loading is stated. One of `POUR_FORM_...`.
+    int32_t form;
+    // The salt loading, as its form states it.
+    struct pour_column loading;
+    // The way in which the loading is to be stated. One of `POUR_FORM_...`.
+    int32_t to_form;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. May be omitted.
+    struct pour_column mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. May be omitted.
+    struct pour_column mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. May be omitted.
+    struct pour_column hot_volume_ml;
+    // Temperature at which the mix is shot. May be omitted.
+    struct pour_column shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. May be omitted.
+    struct pour_column voids;
+    // Bulk density of the salt, level in the spoon; at most its true density. Only the form as-scooped needs
+    // it. May be omitted.
+    struct pour_column salt_as_scooped_g_per_ml;
+    // Volumetric thermal expansion of the salt. May be omitted.
+    struct pour_column salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. May be omitted.
+    struct pour_column softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. May be omitted.
+    struct pour_column softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. May be omitted.
+    struct pour_column softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. May be omitted.
+    struct pour_column most_solids;
+    // Volume of one cavity. May be omitted.
+    struct pour_column cavity_volume_ml;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). May be omitted.
+    struct pour_column feed;
+    // Mass of hook and weight on a piece; give its volume too. May be omitted.
+    struct pour_column hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. May be omitted.
+    struct pour_column hook_volume_ml;
+} pour_salt_convert_columns;
+
+// Where `pour_salt_convert_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_salt_convert_result_columns {
+    // The loading as `to_form` states it, in the unit of that form.
+    struct pour_result_column loading;
+    // Its lower bound where the feed matters and is not known; else the loading.
+    struct pour_result_column loading_min;
+    // Its upper bound where the feed matters and is not known; else the loading.
+    struct pour_result_column loading_max;
+} pour_salt_convert_result_columns;
+
+// The input of `pour_salt_mass`. Begin with `POUR_SALT_MASS_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_salt_mass_input {
+    // Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    double base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
+    double base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
+    double salt_density_g_per_ml;
+    // The way in which the salt loading is stated. One of `POUR_FORM_...`.
+    int32_t form;
+    // The salt loading, as its form states it. Unit: any; in the unit of its form.
+    double loading;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    // Default: the mass of its base.
+    double mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    // `base_volume_ml`.
+    double mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    // Default: as `mix_volume_ml`.
+    double hot_volume_ml;
+    // Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    double shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    double voids;
+    // Bulk density of the salt, level in the spoon; at most its true density. Only the form as-scooped needs
+    // it. Unit: g/mL; 0.001 to 25. Default: none.
+    double salt_as_scooped_g_per_ml;
+    // Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0.
+    double salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10. Default: 0.
+    double softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. Unit: g/mL; 0.001 to 25. Default:
+    // none.
+    double softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. Unit: 1/K; 0 to 0.01. Default: 0.
+    double softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
+    double most_solids;
+    // Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+    double cavity_volume_ml;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+    // Default: 0.5.
+    double feed;
+    // Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+    double hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
+    double hook_volume_ml;
+} pour_salt_mass_input;
+
+// The results of `pour_salt_mass`.
+typedef struct pour_salt_mass_result {
+    // Mass of salt. Unit: g.
+    double salt_mass_g;
+    // Its lower bound where the feed matters and is not known; else the mass. Unit: g.
+    double salt_mass_min_g;
+    // Its upper bound where the feed matters and is not known; else the mass. Unit: g.
+    double salt_mass_max_g;
+    // Mass of softener that goes in with it. Unit: g.
+    double softener_mass_g;
+} pour_salt_mass_result;
+
+// The columns of `pour_salt_mass_n`: the parameters of `pour_salt_mass`. Set all to 0 first: a parameter that
+// may be omitted has no column then. A word counts for all rows.
+typedef struct pour_salt_mass_columns {
+    // Volume of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride.
+    struct pour_column salt_density_g_per_ml;
+    // The way in which the salt loading is stated. One of `POUR_FORM_...`.
+    int32_t form;
+    // The salt loading, as its form states it.
+    struct pour_column loading;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. May be omitted.
+    struct pour_column mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. May be omitted.
+    struct pour_column mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. May be omitted.
+    struct pour_column hot_volume_ml;
+    // Temperature at which the mix is shot. May be omitted.
+    struct pour_column shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. May be omitted.
+    struct pour_column voids;
+    // Bulk density of the salt, level in the spoon; at most its true density. Only the form as-scooped needs
+    // it. May be omitted.
+    struct pour_column salt_as_scooped_g_per_ml;
+    // Volumetric thermal expansion of the salt. May be omitted.
+    struct pour_column salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. May be omitted.
+    struct pour_column softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. May be omitted.
+    struct pour_column softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. May be omitted.
+    struct pour_column softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. May be omitted.
+    struct pour_column most_solids;
+    // Volume of one cavity. May be omitted.
+    struct pour_column cavity_volume_ml;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). May be omitted.
+    struct pour_column feed;
+    // Mass of hook and weight on a piece; give its volume too. May be omitted.
+    struct pour_column hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. May be omitted.
+    struct pour_column hook_volume_ml;
+} pour_salt_mass_columns;
+
+// Where `pour_salt_mass_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_salt_mass_result_columns {
+    // Mass of salt. Unit: g.
+    struct pour_result_column salt_mass_g;
+    // Its lower bound where the feed matters and is not known; else the mass. Unit: g.
+    struct pour_result_column salt_mass_min_g;
+    // Its upper bound where the feed matters and is not known; else the mass. Unit: g.
+    struct pour_result_column salt_mass_max_g;
+    // Mass of softener that goes in with it. Unit: g.
+    struct pour_result_column softener_mass_g;
+} pour_salt_mass_result_columns;
+
+// The input of `pour_salt_reach`. Begin with `POUR_SALT_REACH_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_salt_reach_input {
+    // Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    double base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
+    double base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
+    double salt_density_g_per_ml;
+    // The way in which the salt loading is stated. One of `POUR_FORM_...`.
+    int32_t form;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    // Default: the mass of its base.
+    double mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    // `base_volume_ml`.
+    double mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    // Default: as `mix_volume_ml`.
+    double hot_volume_ml;
+    // Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    double shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    double voids;
+    // Bulk density of the salt, level in the spoon; at most its true density. Only the form as-scooped needs
+    // it. Unit: g/mL; 0.001 to 25. Default: none.
+    double salt_as_scooped_g_per_ml;
+    // Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0.
+    double salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10. Default: 0.
+    double softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. Unit: g/mL; 0.001 to 25. Default:
+    // none.
+    double softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. Unit: 1/K; 0 to 0.01. Default: 0.
+    double softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
+    double most_solids;
+    // Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+    double cavity_volume_ml;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+    // Default: 0.5.
+    double feed;
+    // Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+    double hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
+    double hook_volume_ml;
+} pour_salt_reach_input;
+
+// The results of `pour_salt_reach`.
+typedef struct pour_salt_reach_result {
+    // The loading without salt, in the unit of the form.
+    double loading_min;
+    // The maximum loading, in the unit of the form.
+    double loading_max;
+} pour_salt_reach_result;
+
+// The columns of `pour_salt_reach_n`: the parameters of `pour_salt_reach`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_salt_reach_columns {
+    // Volume of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride.
+    struct pour_column salt_density_g_per_ml;
+    // The way in which the salt loading is stated. One of `POUR_FORM_...`.
+    int32_t form;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. May be omitted.
+    struct pour_column mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. May be omitted.
+    struct pour_column mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. May be omitted.
+    struct pour_column hot_volume_ml;
+    // Temperature at which the mix is shot. May be omitted.
+    struct pour_column shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. May be omitted.
+    struct pour_column voids;
+    // Bulk density of the salt, level in the spoon; at most its true density. Only the form as-scooped needs
+    // it. May be omitted.
+    struct pour_column salt_as_scooped_g_per_ml;
+    // Volumetric thermal expansion of the salt. May be omitted.
+    struct pour_column salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. May be omitted.
+    struct pour_column softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. May be omitted.
+    struct pour_column softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. May be omitted.
+    struct pour_column softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. May be omitted.
+    struct pour_column most_solids;
+    // Volume of one cavity. May be omitted.
+    struct pour_column cavity_volume_ml;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). May be omitted.
+    struct pour_column feed;
+    // Mass of hook and weight on a piece; give its volume too. May be omitted.
+    struct pour_column hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. May be omitted.
+    struct pour_column hook_volume_ml;
+} pour_salt_reach_columns;
+
+// Where `pour_salt_reach_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_salt_reach_result_columns {
+    // The loading without salt, in the unit of the form.
+    struct pour_result_column loading_min;
+    // The maximum loading, in the unit of the form.
+    struct pour_result_column loading_max;
+} pour_salt_reach_result_columns;
+
+// The columns of `pour_salt_for_density_n`: the parameters of `pour_salt_for_density`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_salt_for_density_columns {
+    // Volume of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride.
+    struct pour_column salt_density_g_per_ml;
+    // Density of the finished plastic at 20 °C, voids counted.
+    struct pour_column finished_density_g_per_ml;
+    // Void fraction: share of the volume that is air. May be omitted.
+    struct pour_column voids;
+    // Maximum share of salt in the finished mix, by true volume. May be omitted.
+    struct pour_column most_solids;
+} pour_salt_for_density_columns;
+
+// Where `pour_salt_for_density_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_salt_for_density_result_columns {
+    // Mass of salt. Unit: g.
+    struct pour_result_column salt_mass_g;
+} pour_salt_for_density_result_columns;
+
+// The input of `pour_shot_fill`. Begin with `POUR_SHOT_FILL_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_shot_fill_input {
+    // Number of cavities that a shot fills. 1 to 1000000.
+    uint32_t cavities;
+    // Volume of one cavity. Unit: mL; above 0 to 1e15.
+    double cavity_volume_ml;
+    // Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
+    double cold_density_g_per_ml;
+    // Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default:
+    // as `cold_density_g_per_ml`.
+    double hot_density_g_per_ml;
+    // Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    double voids;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+    // Default: 0.5.
+    double feed;
+    // Volume of the sprue. Unit: mL; 0 to 1e15. Default: 0.
+    double sprue_volume_ml;
+    // Mass that topping off and holding add. Unit: g; 0 to 1e15. Default: 0.
+    double topped_mass_g;
+    // Share of the cavity that this layer of a laminated piece fills. Unit: 1; above 0 to 1. Default: 1.
+    double layer_share;
+} pour_shot_fill_input;
+
+// The results of `pour_shot_fill`.
+typedef struct pour_shot_fill_result {
+    // Mass of one shot, topping included. Unit: g.
+    double shot_mass_g;
+    // Mass of all its pieces. Unit: g.
+    double pieces_mass_g;
+    // Mass that is left as sprue once the pieces have been fed. Unit: g.
+    double sprue_mass_g;
+    // Mass that sprue and topping are short of; 0 where the pieces are fed. Unit: g.
+    double missing_mass_g;
+    // Mass of one piece, or of the layer in it. Unit: g.
+    double piece_mass_g;
+    // The same without feed where the feed is not known; else the mass of the piece. Unit: g.
+    double piece_mass_min_g;
+    // The same fed as far as sprue and topping reach where the feed is not known; else the mass of the piece.
+    // Unit: g.
+    double piece_mass_max_g;
+    // Share of the contraction that was fed. Unit: 1.
+    double fed;
+} pour_shot_fill_result;
+
+// The columns of `pour_shot_fill_n`: the parameters of `pour_shot_fill`. Set all to 0 first: a parameter that
+// may be omitted has no column then. A word counts for all rows.
+typedef struct pour_shot_fill_columns {
+    // Number of cavities that a shot fills.
+    struct pour_column cavities;
+    // Volume of one cavity.
+    struct pour_column cavity_volume_ml;
+    // Density of the finished plastic at 20 °C, without voids.
+    struct pour_column cold_density_g_per_ml;
+    // Melt density at shot temperature, without voids; at most the cold one. May be omitted.
+    struct pour_column hot_density_g_per_ml;
+    // Void fraction: share of the volume that is air. May be omitted.
+    struct pour_column voids;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). May be omitted.
+    struct pour_column feed;
+    // Volume of the sprue. May be omitted.
+    struct pour_column sprue_volume_ml;
+    // Mass that topping off and holding add. May be omitted.
+    struct pour_column topped_mass_g;
+    // Share of the cavity that this layer of a laminated piece fills. May be omitted.
+    struct pour_column layer_share;
+} pour_shot_fill_columns;
+
+// Where `pour_shot_fill_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_shot_fill_result_columns {
+    // Mass of one shot, topping included. Unit: g.
+    struct pour_result_column shot_mass_g;
+    // Mass of all its pieces. Unit: g.
+    struct pour_result_column pieces_mass_g;
+    // Mass that is left as sprue once the pieces have been fed. Unit: g.
+    struct pour_result_column sprue_mass_g;
+    // Mass that sprue and topping are short of; 0 where the pieces are fed. Unit: g.
+    struct pour_result_column missing_mass_g;
+    // Mass of one piece, or of the layer in it. Unit: g.
+    struct pour_result_column piece_mass_g;
+    // The same without feed where the feed is not known; else the mass of the piece. Unit: g.
+    struct pour_result_column piece_mass_min_g;
+    // The same fed as far as sprue and topping reach where the feed is not known; else the mass of the piece.
+    // Unit: g.
+    struct pour_result_column piece_mass_max_g;
+    // Share of the contraction that was fed. Unit: 1.
+    struct pour_result_column fed;
+} pour_shot_fill_result_columns;
+
+// The results of `pour_piece_mass`.
+typedef struct pour_piece_mass_result {
+    // Mass of the piece. Unit: g.
+    double piece_mass_g;
+    // The same without feed where the feed is not known; else the mass of the piece. Unit: g.
+    double piece_mass_min_g;
+    // The same fed in full where the feed is not known; else the mass of the piece. Unit: g.
+    double piece_mass_max_g;
+} pour_piece_mass_result;
+
+// The columns of `pour_piece_mass_n`: the parameters of `pour_piece_mass`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_piece_mass_columns {
+    // Volume of one cavity.
+    struct pour_column cavity_volume_ml;
+    // Density of the finished plastic at 20 °C, without voids.
+    struct pour_column cold_density_g_per_ml;
+    // Melt density at shot temperature, without voids; at most the cold one. May be omitted.
+    struct pour_column hot_density_g_per_ml;
+    // Void fraction: share of the volume that is air. May be omitted.
+    struct pour_column voids;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). May be omitted.
+    struct pour_column feed;
+} pour_piece_mass_columns;
+
+// Where `pour_piece_mass_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_piece_mass_result_columns {
+    // Mass of the piece. Unit: g.
+    struct pour_result_column piece_mass_g;
+    // The same without feed where the feed is not known; else the mass of the piece. Unit: g.
+    struct pour_result_column piece_mass_min_g;
+    // The same fed in full where the feed is not known; else the mass of the piece. Unit: g.
+    struct pour_result_column piece_mass_max_g;
+} pour_piece_mass_result_columns;
+
+// The results of `pour_shots`.
+typedef struct pour_shots_result {
+    // Number of shots.
     uint32_t shots;
-    // Whole shots that one injector load gives.
-    uint32_t shots_per_load;
-    // Injector loads.
+    // Number of pieces that they cast.
+    uint32_t cast;
+} pour_shots_result;
+
+// The columns of `pour_shots_n`: the parameters of `pour_shots`. Set all to 0 first: a parameter that may be
+// omitted has no column then. A word counts for all rows.
+typedef struct pour_shots_columns {
+    // Number of good pieces needed.
+    struct pour_column pieces;
+    // Number of cavities that a shot fills.
+    struct pour_column cavities;
+    // Share of pieces that are not fit to sell. May be omitted.
+    struct pour_column rejects;
+    // Confidence that enough good pieces come out. May be omitted.
+    struct pour_column confidence;
+} pour_shots_columns;
+
+// Where `pour_shots_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_shots_result_columns {
+    // Number of shots.
+    struct pour_result_column shots;
+    // Number of pieces that they cast.
+    struct pour_result_column cast;
+} pour_shots_result_columns;
+
+// The results of `pour_injector_loads`.
+typedef struct pour_injector_loads_result {
+    // Number of injector loads.
     uint32_t loads;
+    // Whole shots in one load.
+    uint32_t shots_per_load;
     // Shots from the last load.
     uint32_t shots_in_last;
-} pour_batch_result;
+} pour_injector_loads_result;
 
-// The tools on a bench, and a material. Set all to 0 first: a tool that is 0 is not there.
-typedef struct pour_bench {
-    // The smallest difference that the balance shows; no balance where 0, whatever it would weigh.
-    double balance_reads_g;
-    // The most that it weighs at once; 5000 times what it reads where 0.
-    double balance_to_g;
-    // The least that it is trusted with; 0 where nothing is known.
-    double balance_from_g;
-    // The spoons, at most 8; may be null where there are none.
+// The columns of `pour_injector_loads_n`: the parameters of `pour_injector_loads`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_injector_loads_columns {
+    // Number of shots.
+    struct pour_column shots;
+    // Mass of one shot, sprue included.
+    struct pour_column shot_mass_g;
+    // Density of what the injector draws: hot, voids counted.
+    struct pour_column shot_density_g_per_ml;
+    // Volume that the injector takes up at most.
+    struct pour_column injector_capacity_ml;
+    // Volume that stays in the injector each time it is emptied; below its capacity. May be omitted.
+    struct pour_column injector_residue_ml;
+} pour_injector_loads_columns;
+
+// Where `pour_injector_loads_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_injector_loads_result_columns {
+    // Number of injector loads.
+    struct pour_result_column loads;
+    // Whole shots in one load.
+    struct pour_result_column shots_per_load;
+    // Shots from the last load.
+    struct pour_result_column shots_in_last;
+} pour_injector_loads_result_columns;
+
+// The input of `pour_batch_need`. Begin with `POUR_BATCH_NEED_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_batch_need_input {
+    // Number of good pieces needed. 1 to 1000000.
+    uint32_t pieces;
+    // Number of cavities that a shot fills. 1 to 1000000.
+    uint32_t cavities;
+    // Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+    double shot_mass_g;
+    // Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25.
+    double shot_density_g_per_ml;
+    // Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+    double injector_capacity_ml;
+    // Volume that stays in the injector each time it is emptied; below its capacity. Unit: mL; 0 to 1e15.
+    // Default: 0.
+    double injector_residue_ml;
+    // Number of times the injector is cleaned or goes cold, the last time included. 1 to 1000000. Default: 1.
+    uint32_t cleanings;
+    // Mass of a shot that stays as sprue; at most the mass of the shot. Unit: g; 0 to 1e15. Default: 0.
+    double sprue_mass_g;
+    // Share of the sprues that is melted again. Unit: 1; 0 to 1. Default: 0.
+    double returned;
+    // Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
+    double pot_film_g;
+    // Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+    double pot_heel_g;
+    // Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
+    double rejects;
+    // Confidence that enough good pieces come out. Unit: 1; above 0 to 0.999999999. Default: 0.9.
+    double confidence;
+} pour_batch_need_input;
+
+// The results of `pour_batch_need`.
+typedef struct pour_batch_need_result {
+    // Mass to mix. Unit: g.
+    double total_mass_g;
+    // Mass of all shots. Unit: g.
+    double drawn_mass_g;
+    // Mass of sprues that go back and are shot again. Unit: g.
+    double returned_mass_g;
+    // Mass of all pieces. Unit: g.
+    double pieces_mass_g;
+    // Mass of sprues that are left over. Unit: g.
+    double sprues_mass_g;
+    // Mass that stays in the injector over the run. Unit: g.
+    double kept_mass_g;
+    // Mass that stays in the cup: film and heel. Unit: g.
+    double in_cup_mass_g;
+    // Number of shots.
+    uint32_t shots;
+    // Number of injector loads.
+    uint32_t loads;
+    // Whole shots in one load.
+    uint32_t shots_per_load;
+    // Shots from the last load.
+    uint32_t shots_in_last;
+} pour_batch_need_result;
+
+// The columns of `pour_batch_need_n`: the parameters of `pour_batch_need`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_batch_need_columns {
+    // Number of good pieces needed.
+    struct pour_column pieces;
+    // Number of cavities that a shot fills.
+    struct pour_column cavities;
+    // Mass of one shot, sprue included.
+    struct pour_column shot_mass_g;
+    // Density of what the injector draws: hot, voids counted.
+    struct pour_column shot_density_g_per_ml;
+    // Volume that the injector takes up at most.
+    struct pour_column injector_capacity_ml;
+    // Volume that stays in the injector each time it is emptied; below its capacity. May be omitted.
+    struct pour_column injector_residue_ml;
+    // Number of times the injector is cleaned or goes cold, the last time included. May be omitted.
+    struct pour_column cleanings;
+    // Mass of a shot that stays as sprue; at most the mass of the shot. May be omitted.
+    struct pour_column sprue_mass_g;
+    // Share of the sprues that is melted again. May be omitted.
+    struct pour_column returned;
+    // Mass that stays on the wall of the cup. May be omitted.
+    struct pour_column pot_film_g;
+    // Mass that cannot be drawn from the cup. May be omitted.
+    struct pour_column pot_heel_g;
+    // Share of pieces that are not fit to sell. May be omitted.
+    struct pour_column rejects;
+    // Confidence that enough good pieces come out. May be omitted.
+    struct pour_column confidence;
+} pour_batch_need_columns;
+
+// Where `pour_batch_need_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_batch_need_result_columns {
+    // Mass to mix. Unit: g.
+    struct pour_result_column total_mass_g;
+    // Mass of all shots. Unit: g.
+    struct pour_result_column drawn_mass_g;
+    // Mass of sprues that go back and are shot again. Unit: g.
+    struct pour_result_column returned_mass_g;
+    // Mass of all pieces. Unit: g.
+    struct pour_result_column pieces_mass_g;
+    // Mass of sprues that are left over. Unit: g.
+    struct pour_result_column sprues_mass_g;
+    // Mass that stays in the injector over the run. Unit: g.
+    struct pour_result_column kept_mass_g;
+    // Mass that stays in the cup: film and heel. Unit: g.
+    struct pour_result_column in_cup_mass_g;
+    // Number of shots.
+    struct pour_result_column shots;
+    // Number of injector loads.
+    struct pour_result_column loads;
+    // Whole shots in one load.
+    struct pour_result_column shots_per_load;
+    // Shots from the last load.
+    struct pour_result_column shots_in_last;
+} pour_batch_need_result_columns;
+
+// The results of `pour_base_to_mark`.
+typedef struct pour_base_to_mark_result {
+    // Volume of base: the mark. Unit: mL.
+    double base_volume_ml;
+    // Mass of that base. Unit: g.
+    double base_mass_g;
+    // Mass of the mix with all doses. Unit: g.
+    double mix_mass_g;
+    // Mass that is more than needed. Unit: g.
+    double surplus_mass_g;
+    // Whole shots that the surplus gives, where the mass of a shot is given. `POUR_OMITTED_COUNT` where there
+    // is none.
+    uint32_t extra_shots;
+} pour_base_to_mark_result;
+
+// The columns of `pour_base_to_mark_n`: the parameters of `pour_base_to_mark`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_base_to_mark_columns {
+    // Mass of mix that is needed.
+    struct pour_column mix_needed_g;
+    // Share of base in the mix, by mass.
+    struct pour_column base_fraction;
+    // Density of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_density_g_per_ml;
+    // Volume of the cup up to its last mark.
+    struct pour_column cup_capacity_ml;
+    // Distance between the marks of the cup. May be omitted.
+    struct pour_column cup_mark_ml;
+    // Mass of one shot, sprue included. May be omitted.
+    struct pour_column shot_mass_g;
+} pour_base_to_mark_columns;
+
+// Where `pour_base_to_mark_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_base_to_mark_result_columns {
+    // Volume of base: the mark. Unit: mL.
+    struct pour_result_column base_volume_ml;
+    // Mass of that base. Unit: g.
+    struct pour_result_column base_mass_g;
+    // Mass of the mix with all doses. Unit: g.
+    struct pour_result_column mix_mass_g;
+    // Mass that is more than needed. Unit: g.
+    struct pour_result_column surplus_mass_g;
+    // Whole shots that the surplus gives, where the mass of a shot is given. NaN where there is none.
+    struct pour_result_column extra_shots;
+} pour_base_to_mark_result_columns;
+
+// One row of `doses`. The doses: of each its smallest step, its tolerance and its ratio to the base.
+typedef struct pour_doses_row {
+    // Smallest step in which a dose can be measured: a drop, the smallest spoon, the readability of the
+    // balance. Unit: g; above 0 to 1e15.
+    double dose_step_g;
+    // Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
+    double tolerance;
+    // Dose, mass per mass of base. Unit: 1; above 0 to 10.
+    double dose_ratio;
+} pour_doses_row;
+
+// The results of `pour_least_pot`.
+typedef struct pour_least_pot_result {
+    // Mass of the mix. Unit: g.
+    double mix_mass_g;
+    // Mass of base in it. Unit: g.
+    double base_mass_g;
+} pour_least_pot_result;
+
+// The results of `pour_reject_rate`.
+typedef struct pour_reject_rate_result {
+    // Share of rejects. Unit: 1.
+    double rejects;
+    // Its lower bound. Unit: 1.
+    double rejects_min;
+    // Its upper bound. Unit: 1.
+    double rejects_max;
+} pour_reject_rate_result;
+
+// The columns of `pour_reject_rate_n`: the parameters of `pour_reject_rate`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_reject_rate_columns {
+    // Number of pieces that were cast.
+    struct pour_column cast_pieces;
+    // Number of them that are not fit to sell.
+    struct pour_column reject_count;
+    // Confidence that enough good pieces come out. May be omitted.
+    struct pour_column confidence;
+} pour_reject_rate_columns;
+
+// Where `pour_reject_rate_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_reject_rate_result_columns {
+    // Share of rejects. Unit: 1.
+    struct pour_result_column rejects;
+    // Its lower bound. Unit: 1.
+    struct pour_result_column rejects_min;
+    // Its upper bound. Unit: 1.
+    struct pour_result_column rejects_max;
+} pour_reject_rate_result_columns;
+
+// One row of `cups`. The cups with evenly spaced marks: of each the distance between marks and the capacity.
+typedef struct pour_cups_row {
+    // Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is
+    // full.
+    double cup_mark_ml;
+    // Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
+    double cup_capacity_ml;
+} pour_cups_row;
+
+// The input of `pour_bench_measure`. Begin with `POUR_BENCH_MEASURE_INPUT_INIT`, in which everything is
+// omitted.
+typedef struct pour_bench_measure_input {
+    // Mass to measure. Unit: g; above 0 to 1e15.
+    double mass_to_measure_g;
+    // Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
+    double tolerance;
+    // Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
+    // Default: none.
+    double balance_readability_g;
+    // Maximum that the balance weighs at once. Unit: g; above 0 to 1e15. Default: 5000 times its readability.
+    double balance_capacity_g;
+    // Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0.
+    double balance_least_load_g;
+    // Volumes of the measuring spoons. 1 to 8 of them. Default: none.
     const double *spoons_ml;
-    // How many spoons there are.
-    size_t spoons;
-    // The material in a spoon: a liquid's density, a powder's as scooped; not measured by spoon where 0.
-    double as_measured_g_per_ml;
-    // One drop of it; not dropped where 0.
-    double drop_g;
-} pour_bench;
+    // Number of `spoons_ml`.
+    size_t spoons_count;
+    // The cups with evenly spaced marks: of each the distance between marks and the capacity. 1 to 64 of them.
+    // Default: none.
+    const struct pour_cups_row *cups;
+    // Number of `cups`.
+    size_t cups_count;
+    // Density of the material in a measure: of a liquid its density, of a powder its bulk density, level and
+    // not tapped. Unit: g/mL; 0.001 to 25. Default: none.
+    double as_measured_density_g_per_ml;
+    // Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+    double drop_mass_g;
+} pour_bench_measure_input;
 
-// The way with the least handling.
-typedef struct pour_measure {
-    // What it gives.
+// The results of `pour_bench_measure`.
+typedef struct pour_bench_measure_result {
+    // Mass that it gives. Unit: g.
     double mass_g;
-    // (given − wanted)/wanted.
+    // (given − needed)/needed. Unit: 1.
     double deviation;
-    // `POUR_BALANCE`, `POUR_SPOONS` or `POUR_DROPS`.
+    // The tool: balance, cup, spoons or drops. `POUR_TOOL_BALANCE`, `POUR_TOOL_CUP`, `POUR_TOOL_SPOONS`,
+    // `POUR_TOOL_DROPS`.
     int32_t tool;
-    // How much handling it is: readings, spoonfuls, tens of drops.
+    // Amount of handling: readings, fillings, spoonfuls, tens of drops.
     uint32_t acts;
-    // How many drops; 0 with another tool.
+    // Number of drops.
     uint32_t drops;
-    // How many spoonfuls of each spoon, in the order of the bench.
-    uint32_t spoonfuls[POUR_MOST_SPOONS];
-    // Not used; 0.
-    uint32_t reserved;
-} pour_measure;
+    // Number of level spoonfuls of each spoon, in the order of the spoons.
+    uint32_t spoonfuls[8];
+    // Which cup, counted from 1; 0 without one.
+    uint32_t cup;
+    // Number of times that cup is filled to its last mark.
+    uint32_t cup_fillings;
+    // Mark to which it is filled once more, counted from 1; 0 where it is not.
+    uint32_t cup_mark;
+} pour_bench_measure_result;
+
+// The input of `pour_sink_rate`. Begin with `POUR_SINK_RATE_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_sink_rate_input {
+    // Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25.
+    double piece_density_g_per_ml;
+    // Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
+    double piece_volume_ml;
+    // Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+    double diameter_mm;
+    // Temperature of the water. Unit: °C; 0 to 40.
+    double water_temperature_celsius;
+    // Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default:
+    // none.
+    double length_mm;
+    // Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    // ball. One of `POUR_SHAPE_...`; 0 omits it.
+    int32_t shape;
+    // Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+    double hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
+    double hook_volume_ml;
+    // Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    // water without either. Unit: 1; 0 to 41.8. Default: none.
+    double salinity_practical;
+    // Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    // one. Unit: 1; 0 to 0.042. Default: none.
+    double salinity_absolute;
+    // Standard uncertainty of the density of the piece; its bounds are counted at twice that. Unit: g/mL; 0 to
+    // 25. Default: 0.
+    double density_uncertainty_g_per_ml;
+    // Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
+    double depth_m;
+    // Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default:
+    // none.
+    double drop_depth_m;
+    // Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+    double drop_time_s;
+    // Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
+    double drop_density_g_per_ml;
+} pour_sink_rate_input;
+
+// The results of `pour_sink_rate`.
+typedef struct pour_sink_rate_result {
+    // Sink rate. Unit: cm/s.
+    double sink_rate_cm_per_s;
+    // Lower bound; 0 where the piece may hang or float. Unit: cm/s.
+    double sink_rate_min_cm_per_s;
+    // Upper bound. Unit: cm/s.
+    double sink_rate_max_cm_per_s;
+    // Whether it sinks straight: straight, may-swing or swings. `POUR_MOTION_STRAIGHT`,
+    // `POUR_MOTION_MAY_SWING`, `POUR_MOTION_SWINGS`.
+    int32_t motion;
+    // Reynolds number. Unit: 1.
+    double reynolds;
+    // Drag coefficient, on length times diameter of a stick and the cross-section of a ball. Unit: 1.
+    double drag_coefficient;
+    // Time to the depth, let go at rest just below the surface. Unit: s. NaN where there is none.
+    double sink_time_s;
+} pour_sink_rate_result;
+
+// The columns of `pour_sink_rate_n`: the parameters of `pour_sink_rate`. Set all to 0 first: a parameter that
+// may be omitted has no column then. A word counts for all rows.
+typedef struct pour_sink_rate_columns {
+    // Density of the piece, its salt and voids counted.
+    struct pour_column piece_density_g_per_ml;
+    // Volume of the piece without its hook.
+    struct pour_column piece_volume_ml;
+    // Mean diameter of the piece.
+    struct pour_column diameter_mm;
+    // Temperature of the water.
+    struct pour_column water_temperature_celsius;
+    // Length of a stick, at least 2.01 diameters; not used for a ball. May be omitted.
+    struct pour_column length_mm;
+    // Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    // ball. One of `POUR_SHAPE_...`; 0 omits it.
+    int32_t shape;
+    // Mass of hook and weight on a piece; give its volume too. May be omitted.
+    struct pour_column hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. May be omitted.
+    struct pour_column hook_volume_ml;
+    // Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    // water without either. May be omitted.
+    struct pour_column salinity_practical;
+    // Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    // one. May be omitted.
+    struct pour_column salinity_absolute;
+    // Standard uncertainty of the density of the piece; its bounds are counted at twice that. May be omitted.
+    struct pour_column density_uncertainty_g_per_ml;
+    // Depth to give the sink time for. May be omitted.
+    struct pour_column depth_m;
+    // Depth of a timed drop, the piece let go just below the surface. May be omitted.
+    struct pour_column drop_depth_m;
+    // Time of the timed drop. May be omitted.
+    struct pour_column drop_time_s;
+    // Density of the piece that was dropped. May be omitted.
+    struct pour_column drop_density_g_per_ml;
+} pour_sink_rate_columns;
+
+// Where `pour_sink_rate_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_sink_rate_result_columns {
+    // Sink rate. Unit: cm/s.
+    struct pour_result_column sink_rate_cm_per_s;
+    // Lower bound; 0 where the piece may hang or float. Unit: cm/s.
+    struct pour_result_column sink_rate_min_cm_per_s;
+    // Upper bound. Unit: cm/s.
+    struct pour_result_column sink_rate_max_cm_per_s;
+    // Whether it sinks straight: straight, may-swing or swings. `POUR_MOTION_STRAIGHT`,
+    // `POUR_MOTION_MAY_SWING`, `POUR_MOTION_SWINGS`.
+    struct pour_result_column motion;
+    // Reynolds number. Unit: 1.
+    struct pour_result_column reynolds;
+    // Drag coefficient, on length times diameter of a stick and the cross-section of a ball. Unit: 1.
+    struct pour_result_column drag_coefficient;
+    // Time to the depth, let go at rest just below the surface. Unit: s. NaN where there is none.
+    struct pour_result_column sink_time_s;
+} pour_sink_rate_result_columns;
+
+// The input of `pour_density_for_sink_rate`. Begin with `POUR_DENSITY_FOR_SINK_RATE_INPUT_INIT`, in which
+// everything is omitted.
+typedef struct pour_density_for_sink_rate_input {
+    // Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+    double sink_rate_cm_per_s;
+    // Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
+    double piece_volume_ml;
+    // Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+    double diameter_mm;
+    // Temperature of the water. Unit: °C; 0 to 40.
+    double water_temperature_celsius;
+    // Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default:
+    // none.
+    double length_mm;
+    // Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    // ball. One of `POUR_SHAPE_...`; 0 omits it.
+    int32_t shape;
+    // Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+    double hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
+    double hook_volume_ml;
+    // Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    // water without either. Unit: 1; 0 to 41.8. Default: none.
+    double salinity_practical;
+    // Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    // one. Unit: 1; 0 to 0.042. Default: none.
+    double salinity_absolute;
+    // Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default:
+    // none.
+    double drop_depth_m;
+    // Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+    double drop_time_s;
+    // Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
+    double drop_density_g_per_ml;
+} pour_density_for_sink_rate_input;
+
+// The columns of `pour_density_for_sink_rate_n`: the parameters of `pour_density_for_sink_rate`. Set all to 0
+// first: a parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_density_for_sink_rate_columns {
+    // Sink rate: the final speed of the piece.
+    struct pour_column sink_rate_cm_per_s;
+    // Volume of the piece without its hook.
+    struct pour_column piece_volume_ml;
+    // Mean diameter of the piece.
+    struct pour_column diameter_mm;
+    // Temperature of the water.
+    struct pour_column water_temperature_celsius;
+    // Length of a stick, at least 2.01 diameters; not used for a ball. May be omitted.
+    struct pour_column length_mm;
+    // Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    // ball. One of `POUR_SHAPE_...`; 0 omits it.
+    int32_t shape;
+    // Mass of hook and weight on a piece; give its volume too. May be omitted.
+    struct pour_column hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. May be omitted.
+    struct pour_column hook_volume_ml;
+    // Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    // water without either. May be omitted.
+    struct pour_column salinity_practical;
+    // Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    // one. May be omitted.
+    struct pour_column salinity_absolute;
+    // Depth of a timed drop, the piece let go just below the surface. May be omitted.
+    struct pour_column drop_depth_m;
+    // Time of the timed drop. May be omitted.
+    struct pour_column drop_time_s;
+    // Density of the piece that was dropped. May be omitted.
+    struct pour_column drop_density_g_per_ml;
+} pour_density_for_sink_rate_columns;
+
+// Where `pour_density_for_sink_rate_n` writes its results. Set all to 0 first: what has no column is not
+// written.
+typedef struct pour_density_for_sink_rate_result_columns {
+    // Density of the piece, voids and salt counted. Unit: g/mL.
+    struct pour_result_column piece_density_g_per_ml;
+} pour_density_for_sink_rate_result_columns;
+
+// One row of `points`. The shop's own measured points, by rising ratio: of each the ratio and the durometer
+// reading.
+typedef struct pour_points_row {
+    // Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 10.
+    double point_ratio;
+    // Durometer reading of a measured point. Unit: 1; 0 to 100.
+    double point_hardness;
+} pour_points_row;
+
+// One row of `salted_points`. The shop's own measured points, by rising salt: of each the salt and the
+// softener, mass per mass of base.
+typedef struct pour_salted_points_row {
+    // Salt of a measured point, mass per mass of base. Unit: 1; 0 to 10.
+    double point_salt;
+    // Softener that the shop adds at that salt, mass per mass of base. Unit: 1; 0 to 10.
+    double point_softener;
+} pour_salted_points_row;
+
+// The columns of `pour_water_density_n`: the parameters of `pour_water_density`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_water_density_columns {
+    // Temperature of the water.
+    struct pour_column water_temperature_celsius;
+} pour_water_density_columns;
+
+// Where `pour_water_density_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_water_density_result_columns {
+    // Density of the water. Unit: g/mL.
+    struct pour_result_column density_g_per_ml;
+} pour_water_density_result_columns;
+
+// The columns of `pour_cavity_of_water_n`: the parameters of `pour_cavity_of_water`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_cavity_of_water_columns {
+    // Reading of the balance for the water in one cavity: filled less empty.
+    struct pour_column water_mass_g;
+    // Temperature of the water.
+    struct pour_column water_temperature_celsius;
+    // Air pressure at the balance, not reduced to sea level. May be omitted.
+    struct pour_column air_pressure_kpa;
+} pour_cavity_of_water_columns;
+
+// Where `pour_cavity_of_water_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_cavity_of_water_result_columns {
+    // Volume of the cavity. Unit: mL.
+    struct pour_result_column cavity_volume_ml;
+} pour_cavity_of_water_result_columns;
+
+// The columns of `pour_standard_pressure_n`: the parameters of `pour_standard_pressure`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_standard_pressure_columns {
+    // Height above sea level, as a map gives it; negative below it.
+    struct pour_column altitude_m;
+} pour_standard_pressure_columns;
+
+// Where `pour_standard_pressure_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_standard_pressure_result_columns {
+    // Air pressure at the place itself; also the maximum that a true vacuum gauge shows there. Unit: kPa.
+    struct pour_result_column station_pressure_kpa;
+} pour_standard_pressure_result_columns;
+
+// The columns of `pour_station_pressure_n`: the parameters of `pour_station_pressure`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_station_pressure_columns {
+    // Air pressure as a weather report gives it, reduced to sea level; needs the altitude.
+    struct pour_column reported_pressure_kpa;
+    // Height above sea level, as a map gives it; negative below it.
+    struct pour_column altitude_m;
+} pour_station_pressure_columns;
+
+// Where `pour_station_pressure_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_station_pressure_result_columns {
+    // Air pressure at the place itself; also the maximum that a true vacuum gauge shows there. Unit: kPa.
+    struct pour_result_column station_pressure_kpa;
+} pour_station_pressure_result_columns;
+
+// The input of `pour_swollen_volume`. Begin with `POUR_SWOLLEN_VOLUME_INPUT_INIT`, in which everything is
+// omitted.
+typedef struct pour_swollen_volume_input {
+    // Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+    double liquid_volume_ml;
+    // Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1.
+    double entrained_air;
+    // Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
+    double station_pressure_kpa;
+    // Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.
+    // Unit: kPa; 0 to 180. Default: none.
+    double gauge_vacuum_kpa;
+    // Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum. Unit:
+    // kPa; 0 to 180. Default: none.
+    double absolute_pressure_kpa;
+    // How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial.
+    // Unit: kPa; 0 to 101. Default: 3.0477501.
+    double dial_tolerance_kpa;
+    // Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber. Unit: kPa; 0
+    // to 180. Default: 0.
+    double vapor_pressure_kpa;
+    // Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. Unit: °C; 0.01 to 200.
+    // Default: none.
+    double damp_at_celsius;
+} pour_swollen_volume_input;
+
+// The results of `pour_swollen_volume`.
+typedef struct pour_swollen_volume_result {
+    // Volume in the vacuum. Unit: mL.
+    double swollen_volume_ml;
+    // Volume before, bubbles included. Unit: mL.
+    double standing_volume_ml;
+    // Pressure that is left in the chamber. Unit: kPa.
+    double absolute_pressure_kpa;
+} pour_swollen_volume_result;
+
+// The columns of `pour_swollen_volume_n`: the parameters of `pour_swollen_volume`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_swollen_volume_columns {
+    // Volume of the pot, cold and without air.
+    struct pour_column liquid_volume_ml;
+    // Share of air in the mix by volume, under the outside pressure.
+    struct pour_column entrained_air;
+    // Air pressure at the place itself, not reduced to sea level.
+    struct pour_column station_pressure_kpa;
+    // Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.
+    // May be omitted.
+    struct pour_column gauge_vacuum_kpa;
+    // Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum. May be
+    // omitted.
+    struct pour_column absolute_pressure_kpa;
+    // How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial. May
+    // be omitted.
+    struct pour_column dial_tolerance_kpa;
+    // Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber. May be
+    // omitted.
+    struct pour_column vapor_pressure_kpa;
+    // Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. May be omitted.
+    struct pour_column damp_at_celsius;
+} pour_swollen_volume_columns;
+
+// Where `pour_swollen_volume_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_swollen_volume_result_columns {
+    // Volume in the vacuum. Unit: mL.
+    struct pour_result_column swollen_volume_ml;
+    // Volume before, bubbles included. Unit: mL.
+    struct pour_result_column standing_volume_ml;
+    // Pressure that is left in the chamber. Unit: kPa.
+    struct pour_result_column absolute_pressure_kpa;
+} pour_swollen_volume_result_columns;
+
+// The input of `pour_entrained_air`. Begin with `POUR_ENTRAINED_AIR_INPUT_INIT`, in which everything is
+// omitted.
+typedef struct pour_entrained_air_input {
+    // Level of a pot in the vacuum over its level before; give this or the entrained air. Unit: 1; 1 to 1000.
+    double rise;
+    // Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
+    double station_pressure_kpa;
+    // Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.
+    // Unit: kPa; 0 to 180. Default: none.
+    double gauge_vacuum_kpa;
+    // Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum. Unit:
+    // kPa; 0 to 180. Default: none.
+    double absolute_pressure_kpa;
+    // How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial.
+    // Unit: kPa; 0 to 101. Default: 3.0477501.
+    double dial_tolerance_kpa;
+    // Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber. Unit: kPa; 0
+    // to 180. Default: 0.
+    double vapor_pressure_kpa;
+    // Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. Unit: °C; 0.01 to 200.
+    // Default: none.
+    double damp_at_celsius;
+} pour_entrained_air_input;
+
+// The columns of `pour_entrained_air_n`: the parameters of `pour_entrained_air`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_entrained_air_columns {
+    // Level of a pot in the vacuum over its level before; give this or the entrained air.
+    struct pour_column rise;
+    // Air pressure at the place itself, not reduced to sea level.
+    struct pour_column station_pressure_kpa;
+    // Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.
+    // May be omitted.
+    struct pour_column gauge_vacuum_kpa;
+    // Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum. May be
+    // omitted.
+    struct pour_column absolute_pressure_kpa;
+    // How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial. May
+    // be omitted.
+    struct pour_column dial_tolerance_kpa;
+    // Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber. May be
+    // omitted.
+    struct pour_column vapor_pressure_kpa;
+    // Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. May be omitted.
+    struct pour_column damp_at_celsius;
+} pour_entrained_air_columns;
+
+// Where `pour_entrained_air_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_entrained_air_result_columns {
+    // Share of air in the mix by volume, under the outside pressure. Unit: 1.
+    struct pour_result_column entrained_air;
+} pour_entrained_air_result_columns;
+
+// The input of `pour_degas_vessel`. Begin with `POUR_DEGAS_VESSEL_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_degas_vessel_input {
+    // Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+    double liquid_volume_ml;
+    // Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1.
+    double entrained_air;
+    // Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
+    double station_pressure_kpa;
+    // Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.
+    // Unit: kPa; 0 to 180. Default: none.
+    double gauge_vacuum_kpa;
+    // Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum. Unit:
+    // kPa; 0 to 180. Default: none.
+    double absolute_pressure_kpa;
+    // How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial.
+    // Unit: kPa; 0 to 101. Default: 3.0477501.
+    double dial_tolerance_kpa;
+    // Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber. Unit: kPa; 0
+    // to 180. Default: 0.
+    double vapor_pressure_kpa;
+    // Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. Unit: °C; 0.01 to 200.
+    // Default: none.
+    double damp_at_celsius;
+    // Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
+    double vessel_spare;
+    // Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. It may be omitted.
+    double vessel_brim_ml;
+    // Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
+    double vessel_mark_ml;
+} pour_degas_vessel_input;
+
+// The results of `pour_degas_vessel`.
+typedef struct pour_degas_vessel_result {
+    // Volume to the brim of a vessel that takes the pot at once. Unit: mL.
+    double vessel_volume_ml;
+    // Level to fill the given vessel to at most, bubbles included. Unit: mL. NaN where there is none.
+    double fill_mark_ml;
+    // Number of fills of the given vessel. `POUR_OMITTED_COUNT` where there is none.
+    uint32_t fills;
+    // Level of each fill, shared out evenly, bubbles included. Unit: mL. NaN where there is none.
+    double fill_level_ml;
+    // Volume of an even fill in the vacuum. Unit: mL. NaN where there is none.
+    double fill_swollen_ml;
+} pour_degas_vessel_result;
+
+// The columns of `pour_degas_vessel_n`: the parameters of `pour_degas_vessel`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_degas_vessel_columns {
+    // Volume of the pot, cold and without air.
+    struct pour_column liquid_volume_ml;
+    // Share of air in the mix by volume, under the outside pressure.
+    struct pour_column entrained_air;
+    // Air pressure at the place itself, not reduced to sea level.
+    struct pour_column station_pressure_kpa;
+    // Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.
+    // May be omitted.
+    struct pour_column gauge_vacuum_kpa;
+    // Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum. May be
+    // omitted.
+    struct pour_column absolute_pressure_kpa;
+    // How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial. May
+    // be omitted.
+    struct pour_column dial_tolerance_kpa;
+    // Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber. May be
+    // omitted.
+    struct pour_column vapor_pressure_kpa;
+    // Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. May be omitted.
+    struct pour_column damp_at_celsius;
+    // Share of the vessel that stays empty. May be omitted.
+    struct pour_column vessel_spare;
+    // Volume of the vessel up to its brim. May be omitted.
+    struct pour_column vessel_brim_ml;
+    // Distance between the vessel's marks. May be omitted.
+    struct pour_column vessel_mark_ml;
+} pour_degas_vessel_columns;
+
+// Where `pour_degas_vessel_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_degas_vessel_result_columns {
+    // Volume to the brim of a vessel that takes the pot at once. Unit: mL.
+    struct pour_result_column vessel_volume_ml;
+    // Level to fill the given vessel to at most, bubbles included. Unit: mL. NaN where there is none.
+    struct pour_result_column fill_mark_ml;
+    // Number of fills of the given vessel. NaN where there is none.
+    struct pour_result_column fills;
+    // Level of each fill, shared out evenly, bubbles included. Unit: mL. NaN where there is none.
+    struct pour_result_column fill_level_ml;
+    // Volume of an even fill in the vacuum. Unit: mL. NaN where there is none.
+    struct pour_result_column fill_swollen_ml;
+} pour_degas_vessel_result_columns;
+
+// The results of `pour_flake_count`.
+typedef struct pour_flake_count_result {
+    // Number of particles, not rounded. Unit: 1.
+    double particles;
+    // Area of film, one face of every particle. Unit: cm2.
+    double area_cm2;
+} pour_flake_count_result;
+
+// The input of `pour_flake_swap`. Begin with `POUR_FLAKE_SWAP_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_flake_swap_input {
+    // Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. 0.05 to 6.35 mm.
+    const char *cut;
+    // Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+    double thickness_um;
+    // Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25.
+    double film_density_g_per_ml;
+    // Mass of the dose of flake. Unit: g; above 0 to 1e15.
+    double flake_dose_g;
+    // Size and shape of the other flake. 0.05 to 6.35 mm.
+    const char *other_cut;
+    // Thickness of the film of the other flake; below the size of its cut. Unit: µm; above 0 to 6350.
+    double other_thickness_um;
+    // Density of the film of the other flake. Unit: g/mL; 0.001 to 25.
+    double other_film_density_g_per_ml;
+    // Bulk density of the other flake, level in the spoon. Unit: g/mL; 0.001 to 25. Default: none.
+    double other_as_scooped_g_per_ml;
+    // What the two doses of flake have in common: the number of particles or the area of film. Default: area.
+    // One of `POUR_ALIKE_...`; 0 omits it.
+    int32_t alike;
+} pour_flake_swap_input;
+
+// The results of `pour_flake_swap`.
+typedef struct pour_flake_swap_result {
+    // Mass of the other flake. Unit: g.
+    double mass_g;
+    // Volume to scoop of it, where its bulk density is given. Unit: mL. NaN where there is none.
+    double scoop_ml;
+    // Particles of the other dose over those of the first. Unit: 1.
+    double count_ratio;
+    // Area of the other dose over that of the first. Unit: 1.
+    double area_ratio;
+} pour_flake_swap_result;
+
+// The columns of `pour_color_difference_n`: the parameters of `pour_color_difference`. Set all to 0 first: a
+// parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_color_difference_columns {
+    // L* of the color: 0 for black, 100 for white.
+    struct pour_column lightness;
+    // a* of the color: green below 0, red above.
+    struct pour_column a;
+    // b* of the color: blue below 0, yellow above.
+    struct pour_column b;
+    // L* of the other color.
+    struct pour_column other_lightness;
+    // a* of the other color.
+    struct pour_column other_a;
+    // b* of the other color.
+    struct pour_column other_b;
+} pour_color_difference_columns;
+
+// Where `pour_color_difference_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_color_difference_result_columns {
+    // ΔE₀₀. Unit: 1.
+    struct pour_result_column difference;
+} pour_color_difference_result_columns;
+
+// One row of `readings`. Temperatures in the order of time, taken as straight between.
+typedef struct pour_readings_row {
+    // Time of a reading, after that of the one before. Unit: s; 0 to 1e15.
+    double reading_time_s;
+    // Temperature of a reading. Unit: °C; -73 to 427.
+    double reading_temperature_celsius;
+} pour_readings_row;
+
+// The results of `pour_budget_left`.
+typedef struct pour_budget_left_result {
+    // Budget at this dose of stabilizer. Unit: s.
+    double budget_s;
+    // Time that is left; 0 where more was spent. Unit: s.
+    double left_s;
+    // Time that was spent beyond the budget; 0 where it was not. Unit: s.
+    double overspent_s;
+} pour_budget_left_result;
+
+// The columns of `pour_budget_left_n`: the parameters of `pour_budget_left`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_budget_left_columns {
+    // Time at the reference temperature that the plastisol withstands.
+    struct pour_column heat_budget_s;
+    // Equivalent time that the pot has been through, at the temperature of its budget.
+    struct pour_column equivalent_time_s;
+    // Stabilizer that the heat budget is stated for, by mass of base. May be omitted.
+    struct pour_column budget_with;
+    // Stabilizer in the mix, by mass of base. May be omitted.
+    struct pour_column stabilizer_dose;
+    // Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000 s is 5 min for
+    // every 1 %. May be omitted.
+    struct pour_column extra_time_s;
+    // Highest dose of stabilizer for which the extra time is known, by mass of base. May be omitted.
+    struct pour_column extra_most;
+} pour_budget_left_columns;
+
+// Where `pour_budget_left_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_budget_left_result_columns {
+    // Budget at this dose of stabilizer. Unit: s.
+    struct pour_result_column budget_s;
+    // Time that is left; 0 where more was spent. Unit: s.
+    struct pour_result_column left_s;
+    // Time that was spent beyond the budget; 0 where it was not. Unit: s.
+    struct pour_result_column overspent_s;
+} pour_budget_left_result_columns;
+
+// The input of `pour_cavity_of_weights`. Begin with `POUR_CAVITY_OF_WEIGHTS_INPUT_INIT`, in which everything
+// is omitted.
+typedef struct pour_cavity_of_weights_input {
+    // Mass of each piece, one by one. 2 to 100000 of them.
+    const double *weights_g;
+    // Number of `weights_g`.
+    size_t weights_count;
+    // Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
+    double balance_readability_g;
+    // Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
+    double cold_density_g_per_ml;
+    // Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default:
+    // as `cold_density_g_per_ml`.
+    double hot_density_g_per_ml;
+    // Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    double voids;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+    // Default: 0.5.
+    double feed;
+    // Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %). Unit: 1; 0 to 1.
+    // Default: 0.
+    double feed_uncertainty;
+} pour_cavity_of_weights_input;
+
+// The results of `pour_cavity_of_weights`.
+typedef struct pour_cavity_of_weights_result {
+    // Volume of the cavity. Unit: mL.
+    double cavity_volume_ml;
+    // Its standard uncertainty. Where the feed is not known, that of an even spread from 0 to 1 counts. Unit:
+    // mL.
+    double cavity_volume_uncertainty_ml;
+    // Mean of the weights. Unit: g.
+    double mean_g;
+    // Standard deviation of one. Unit: g.
+    double deviation_g;
+} pour_cavity_of_weights_result;
+
+// The input of `pour_feed_of_weights`. Begin with `POUR_FEED_OF_WEIGHTS_INPUT_INIT`, in which everything is
+// omitted.
+typedef struct pour_feed_of_weights_input {
+    // Mass of each piece, one by one. 2 to 100000 of them.
+    const double *weights_g;
+    // Number of `weights_g`.
+    size_t weights_count;
+    // Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
+    double balance_readability_g;
+    // Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
+    double cold_density_g_per_ml;
+    // Volume of one cavity. Unit: mL; above 0 to 1e15.
+    double cavity_volume_ml;
+    // Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default:
+    // as `cold_density_g_per_ml`.
+    double hot_density_g_per_ml;
+    // Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    double voids;
+    // Standard uncertainty of the volume. Unit: mL; 0 to 1e15. Default: 0.
+    double volume_uncertainty_ml;
+} pour_feed_of_weights_input;
+
+// The results of `pour_feed_of_weights`.
+typedef struct pour_feed_of_weights_result {
+    // Feed share. Unit: 1.
+    double feed;
+    // Its standard uncertainty. Unit: 1.
+    double feed_uncertainty;
+    // Mean of the weights. Unit: g.
+    double mean_g;
+    // Standard deviation of one. Unit: g.
+    double deviation_g;
+} pour_feed_of_weights_result;
+
+// One row of `drops_weighed`. Drops that were counted and weighed together, each weighing started over.
+typedef struct pour_drops_weighed_row {
+    // Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
+    double weighed_count;
+    // What they weigh together, net. Unit: g; above 0 to 1e15.
+    double weighed_mass_g;
+} pour_drops_weighed_row;
+
+// The results of `pour_drop_of_weighings`.
+typedef struct pour_drop_of_weighings_result {
+    // Mass of one drop. Unit: g.
+    double drop_mass_g;
+    // Its standard uncertainty. Unit: g.
+    double drop_mass_uncertainty_g;
+    // Standard deviation of one drop against the next. Unit: g.
+    double scatter_g;
+} pour_drop_of_weighings_result;
+
+// One row of `scoops_weighed`. Level spoonfuls that were counted and weighed together, each weighing started
+// over.
+typedef struct pour_scoops_weighed_row {
+    // Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
+    double weighed_count;
+    // What they weigh together, net. Unit: g; above 0 to 1e15.
+    double weighed_mass_g;
+} pour_scoops_weighed_row;
+
+// The results of `pour_as_scooped_of_weighings`.
+typedef struct pour_as_scooped_of_weighings_result {
+    // Bulk density, level in the spoon. Unit: g/mL.
+    double as_scooped_g_per_ml;
+    // Its standard uncertainty. Unit: g/mL.
+    double as_scooped_uncertainty_g_per_ml;
+    // Mass of one spoonful. Unit: g.
+    double spoonful_g;
+} pour_as_scooped_of_weighings_result;
+
+// One row of `injector_weighed_g`. Weighings of the injector, each clean and then emptied as at work.
+typedef struct pour_injector_weighed_row {
+    // Mass of the clean injector. Unit: g; above 0 to 1e15.
+    double clean_mass_g;
+    // Mass of the injector emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.
+    double emptied_mass_g;
+} pour_injector_weighed_row;
+
+// The results of `pour_residue_of_weighings`.
+typedef struct pour_residue_of_weighings_result {
+    // Volume that stays in the injector. Unit: mL.
+    double injector_residue_ml;
+    // Its standard uncertainty. Unit: mL.
+    double injector_residue_uncertainty_ml;
+    // Its mass. Unit: g.
+    double residue_mass_g;
+} pour_residue_of_weighings_result;
+
+// The columns of `pour_price_n`: the parameters of `pour_price`. Set all to 0 first: a parameter that may be
+// omitted has no column then. A word counts for all rows.
+typedef struct pour_price_columns {
+    // Cost, in the smallest unit of the currency: cents.
+    struct pour_column cost;
+    // Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no
+    // price.
+    struct pour_column cost_margin;
+} pour_price_columns;
+
+// Where `pour_price_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_price_result_columns {
+    // Price, in the smallest unit of the currency.
+    struct pour_result_column price;
+} pour_price_result_columns;
 
 // The way from one unit to another, prepared once for many numbers: y = (x · times + plus) / over.
 //
@@ -328,153 +1965,33 @@ typedef struct pour_conversion {
     double least;
 } pour_conversion;
 
-// A material. Set all to 0 first: 0 stands for "not known".
+// A table of numbers: rows by parts.
+typedef struct pour_table {
+    // The number of the first part of the first row.
+    const double *start;
+    // From one row to the next, in bytes; 0 where every row is the same.
+    ptrdiff_t row_stride;
+    // From one part of a row to the next, in bytes.
+    ptrdiff_t part_stride;
+} pour_table;
+
+// A material. Begin with `POUR_MATERIAL_INIT`, in which everything is omitted: what is omitted is not known.
 typedef struct pour_material {
     // Its name, ended by a NUL. It is copied.
     const char *name;
     // True density at 20 °C; of a plastisol, that of the liquid.
     double density_g_per_ml;
-    // Density of a fused plastisol; the liquid one where 0.
+    // Density of a fused plastisol. Default: as the liquid.
     double fused_g_per_ml;
-    // Density of a powder in a level spoon.
+    // Bulk density of a powder, level in the spoon and not tapped.
     double as_scooped_g_per_ml;
-    // Mass of one drop of a liquid; 1/20 mL (pharmacy practice) where 0.
-    double drop_g;
-    // Volumetric thermal expansion; none where 0.
+    // Mass of one drop of a liquid. Default: 1/20 mL of it (pharmacy practice).
+    double drop_mass_g;
+    // Volumetric thermal expansion. Default: none.
     double expansion_per_kelvin;
-    // What it is for: `POUR_PLASTISOL` to `POUR_OTHER`.
+    // What it is for: one of `POUR_KIND_...`.
     int32_t kind;
-    // Not used; 0.
-    uint32_t reserved;
 } pour_material;
-
-// A mix before salt, and what the conversion of salt loadings rests on.
-//
-// Set all to 0 first (`pour_unsalted mix = {0};`): 0 stands for "left out", and the comment says what then counts.
-typedef struct pour_unsalted {
-    // Volume of base, cold and liquid, as a cup measures it; above 0.
-    double base_ml;
-    // Density of the base as measured; above 0.
-    double base_g_per_ml;
-    // Mass of the mix before salt; that of its base where 0, and then `mix_ml` is 0, too.
-    double mix_g;
-    // Volume of the mix before salt at 20 °C as fused, without voids; that of its base where 0, and then `mix_g` is 0,
-    // too.
-    double mix_ml;
-    // Volume of that mix at shot temperature; the cold one where 0.
-    double hot_ml;
-    // Shot temperature, 20 to 400 °C; 20 °C where 0.
-    double shot_celsius;
-    // Share of the finished volume that is air, 0 to below 1.
-    double voids;
-    // True density of the salt; above 0.
-    double salt_g_per_ml;
-    // Density of the salt in the spoon, at most the true one; 0 where it is not known. The form `POUR_SALT_AS_SCOOPED`
-    // needs it.
-    double salt_as_scooped_g_per_ml;
-    // Volumetric expansion of the salt; 0 or above.
-    double salt_expansion_per_kelvin;
-    // Mass of softener that goes in per mass of salt; none where 0.
-    double softener_per_salt;
-    // Density of that softener; above 0 where there is any.
-    double softener_g_per_ml;
-    // Volumetric expansion of that softener; 0 or above.
-    double softener_expansion_per_kelvin;
-    // The most salt in the finished mix by true volume, above 0 to below 1; 0.3 where 0.
-    double most_solids;
-    // Volume of the cavity of a piece; no piece where 0.
-    double cavity_ml;
-    // Share of its contraction that a piece draws from the sprue, 0 to 1.
-    double feed;
-    // Mass of the hook and weight on a piece; 0 or above.
-    double hook_g;
-    // Volume that they displace; 0 or above.
-    double hook_ml;
-} pour_unsalted;
-
-// One shot into cavities of one shape. Set all to 0 first.
-typedef struct pour_shot {
-    // Volume of one cavity; above 0.
-    double cavity_ml;
-    // Volume of sprue that this shot fills; 0 or above.
-    double sprue_ml;
-    // Mass that topping off and holding add; 0 or above.
-    double topped_g;
-    // The layer's share of each cavity, above 0 to 1; 1 where 0.
-    double share;
-    // Share of its contraction that a piece draws from the sprue, 0 to 1.
-    double feed;
-    // Density at shot temperature, without voids; the cold one where 0.
-    double hot_g_per_ml;
-    // Density at 20 °C once fused, without voids; above 0.
-    double cold_g_per_ml;
-    // Share of the volume that is air, 0 to below 1.
-    double voids;
-    // How many cavities the shot fills; 1 or more.
-    uint32_t cavities;
-    // Not used; 0.
-    uint32_t reserved;
-} pour_shot;
-
-// Masses of one shot.
-typedef struct pour_shot_result {
-    // What the mold takes, topping included.
-    double fill_g;
-    // All pieces of the shot together.
-    double pieces_g;
-    // What is left as sprue once the pieces have been fed.
-    double sprue_g;
-    // What the sprue and the topping are short of: above 0 the pieces sink in.
-    double missing_g;
-    // One piece, or the layer in it.
-    double piece_g;
-    // The share of the contraction that was fed.
-    double feed;
-} pour_shot_result;
-
-// A piece apart from its density, and the water. Set all to 0 first.
-typedef struct pour_body {
-    // Volume of the piece without its hook; above 0.
-    double piece_ml;
-    // Mean diameter; above 0.
-    double diameter_mm;
-    // Length of a stick that falls sideways, at least 2.01 diameters; a ball where 0.
-    double length_mm;
-    // Mass of hook and weight; 0 or above.
-    double hook_g;
-    // Volume that they displace; 0 or above.
-    double hook_ml;
-    // Temperature of the water, 0 to 40 °C. Here 0 is 0 °C.
-    double water_celsius;
-    // Practical salinity of the water: 0 fresh, about 35 in the ocean.
-    double salinity;
-} pour_body;
-
-// A fall, as a model has it.
-typedef struct pour_fall {
-    // Final speed.
-    double speed_cm_per_s;
-    // Lower bound of the speed.
-    double slowest_cm_per_s;
-    // Upper bound of the speed.
-    double fastest_cm_per_s;
-    // Reynolds number.
-    double reynolds;
-    // Drag coefficient.
-    double drag_coefficient;
-    // `POUR_STRAIGHT`, `POUR_MAY_SWING` or `POUR_SWINGS`.
-    int32_t motion;
-    // Not used; 0.
-    uint32_t reserved;
-} pour_fall;
-
-// A hardness that the shop has measured.
-typedef struct pour_hardness_point {
-    // Mass of softener or hardener per mass of base, 0 or above.
-    double ratio;
-    // What the durometer showed, 0 to 100.
-    double reading;
-} pour_hardness_point;
 
 #ifdef __cplusplus
 extern "C" {
@@ -515,36 +2032,772 @@ const char *pour_error_json(const struct pour_error *error);
 // Frees an error with all its texts. Null is let pass.
 void pour_error_free(struct pour_error *error);
 
-// The least number of shots that gives so many good pieces.
+// Converts an amount as a person writes it, such as `1 1/4 cup` or `330 °F`, exactly, and rounds once.
 //
-// `rejects` is the share of pieces that are not fit to sell, and `confidence` how sure the number of good pieces
-// shall be; 0.9 where 0.
+// What can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
+//
+// `amount`: An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. 0 or above; a temperature
+// above absolute zero.
+// `to`: The unit of the answer, by trade symbol or UCUM code. A unit of the same dimension.
+// `measures`: The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. One
+// of `POUR_MEASURES_...`; 0 omits it.
+//
+// `value` receives: The number, in the unit of `to`.
+int32_t pour_convert(const char *amount,
+                     const char *to,
+                     int32_t measures,
+                     double *value,
+                     struct pour_error **error);
+
+// Converts a number of one unit into another.
+//
+// Units are known by trade symbol and by UCUM code: `cup`, `[tsp_us]`, `g/mL`. Laws between units hold on
+// bits: 48 tsp are 1 cup.
+//
+// `value`: The number to convert. Unit: any; 0 or above; a temperature above absolute zero.
+// `unit`: The unit of the number, by trade symbol or UCUM code. A unit.
+// `to`: The unit of the answer, by trade symbol or UCUM code. A unit of the same dimension.
+// `measures`: The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. One
+// of `POUR_MEASURES_...`; 0 omits it.
+//
+// `value` receives: The number, in the unit of `to`.
+int32_t pour_convert_number(double value,
+                            const char *unit,
+                            const char *to,
+                            int32_t measures,
+                            double *result_value,
+                            struct pour_error **error);
+
+// Mass of an amount of a material, as a person writes it: `1/4 tsp`, `40 drops`, `12.5 g`.
+//
+// A liquid by its density, a powder by its bulk density, drops by the material's own drop; without one a drop
+// is 1/20 mL (pharmacy practice).
+//
+// `amount`: An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. 0 or above; a temperature
+// above absolute zero.
+// `kind`: What the material is for; powders (pearl, flake, salt) are measured as scooped. One of
+// `POUR_KIND_...`.
+// `material_density_g_per_ml`: True density of the material; of a plastisol that of the liquid. Unit: g/mL;
+// 0.001 to 25. Default: none.
+// `as_scooped_g_per_ml`: Bulk density of a powder, level in the spoon and not tapped. Unit: g/mL; 0.001 to 25.
+// Default: none.
+// `drop_mass_g`: Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+// `measures`: The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. One
+// of `POUR_MEASURES_...`; 0 omits it.
+//
+// `mass_g` receives: The mass. Unit: g.
+int32_t pour_dose_mass(const char *amount,
+                       int32_t kind,
+                       double material_density_g_per_ml,
+                       double as_scooped_g_per_ml,
+                       double drop_mass_g,
+                       int32_t measures,
+                       double *mass_g,
+                       struct pour_error **error);
+
+// Mass of a volume: m = ρV.
+//
+// The density is that of what fills the measure: a liquid's own, a powder's bulk density. For what a solid
+// displaces in a mix it is its true density.
+//
+// `volume_ml`: Volume. Unit: mL; 0 to 1e15.
+// `density_g_per_ml`: Density, without voids. Unit: g/mL; 0.001 to 25.
+//
+// `mass_g` receives: The mass. Unit: g.
+int32_t pour_mass_of_volume(double volume_ml,
+                            double density_g_per_ml,
+                            double *mass_g,
+                            struct pour_error **error);
+
+// `pour_mass_of_volume` for every row.
+int32_t pour_mass_of_volume_n(size_t rows,
+                              const struct pour_mass_of_volume_columns *columns,
+                              const struct pour_mass_of_volume_result_columns *results,
+                              int32_t *statuses,
+                              struct pour_error **error);
+
+// Volume of a mass: V = m/ρ, with the densities of `pour_mass_of_volume`.
+//
+// `mass_g`: Mass. Unit: g; 0 to 1e15.
+// `density_g_per_ml`: Density, without voids. Unit: g/mL; 0.001 to 25.
+//
+// `volume_ml` receives: The volume. Unit: mL.
+int32_t pour_volume_of_mass(double mass_g,
+                            double density_g_per_ml,
+                            double *volume_ml,
+                            struct pour_error **error);
+
+// `pour_volume_of_mass` for every row.
+int32_t pour_volume_of_mass_n(size_t rows,
+                              const struct pour_volume_of_mass_columns *columns,
+                              const struct pour_volume_of_mass_result_columns *results,
+                              int32_t *statuses,
+                              struct pour_error **error);
+
+// Density at 20 °C of parts that are mixed: ρ = Σm/(Σm/ρ) · (1 − φ), φ the voids.
+//
+// Solids count with their true density. Ideal additivity of volumes; source: conservation of mass and volume.
+//
+// `parts`: The parts of the mix: of each its mass and its true density. At least one has a mass above 0. 1 to
+// 1000 of them.
+// `voids`: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+//
+// `density_g_per_ml` receives: Density of the mix, voids counted. Unit: g/mL.
+int32_t pour_density_of_parts(const struct pour_parts_row *parts,
+                              size_t parts_count,
+                              double voids,
+                              double *density_g_per_ml,
+                              struct pour_error **error);
+
+// Share of one part in a mix, by mass and by true volume.
+//
+// Mass: m_i/Σm; volume: (m_i/ρ_i)/Σ(m/ρ).
+//
+// `parts`: The parts of the mix: of each its mass and its true density. At least one has a mass above 0. 1 to
+// 1000 of them.
+// `part`: Which part of the mix, counted from 1. 1 to 1000.
+int32_t pour_mix_share(const struct pour_parts_row *parts,
+                       size_t parts_count,
+                       uint32_t part,
+                       struct pour_mix_share_result *result,
+                       struct pour_error **error);
+
+// States a salt loading another way.
+//
+// All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In
+// reach is what lies between no salt and the maximum that `most_solids` allows. Where a form that is about a
+// piece needs the feed and it is not known, the bounds are those without feed and fed in full.
+int32_t pour_salt_convert(const struct pour_salt_convert_input *input,
+                          struct pour_salt_convert_result *result,
+                          struct pour_error **error);
+
+// `pour_salt_convert` for every row.
+int32_t pour_salt_convert_n(size_t rows,
+                            const struct pour_salt_convert_columns *columns,
+                            const struct pour_salt_convert_result_columns *results,
+                            int32_t *statuses,
+                            struct pour_error **error);
+
+// Mass of salt for a loading, and of the softener that goes in with it.
+int32_t pour_salt_mass(const struct pour_salt_mass_input *input,
+                       struct pour_salt_mass_result *result,
+                       struct pour_error **error);
+
+// `pour_salt_mass` for every row.
+int32_t pour_salt_mass_n(size_t rows,
+                         const struct pour_salt_mass_columns *columns,
+                         const struct pour_salt_mass_result_columns *results,
+                         int32_t *statuses,
+                         struct pour_error **error);
+
+// Salt loadings in reach: without salt, and with the maximum that `most_solids` allows.
+int32_t pour_salt_reach(const struct pour_salt_reach_input *input,
+                        struct pour_salt_reach_result *result,
+                        struct pour_error **error);
+
+// `pour_salt_reach` for every row.
+int32_t pour_salt_reach_n(size_t rows,
+                          const struct pour_salt_reach_columns *columns,
+                          const struct pour_salt_reach_result_columns *results,
+                          int32_t *statuses,
+                          struct pour_error **error);
+
+// Mass of salt that brings a base alone to a finished density: `pour_salt_mass` in one form, with few numbers.
+//
+// m_s = (ρ′V₀ − M₀)/(1 − ρ′/ρ_s) with ρ′ = ρ_t/(1 − φ).
+//
+// `base_volume_ml`: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+// `base_density_g_per_ml`: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to
+// 25.
+// `salt_density_g_per_ml`: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
+// `finished_density_g_per_ml`: Density of the finished plastic at 20 °C, voids counted. Unit: g/mL; 0.001 to
+// 25.
+// `voids`: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+// `most_solids`: Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1.
+// Default: 0.3.
+//
+// `salt_mass_g` receives: Mass of salt. Unit: g.
+int32_t pour_salt_for_density(double base_volume_ml,
+                              double base_density_g_per_ml,
+                              double salt_density_g_per_ml,
+                              double finished_density_g_per_ml,
+                              double voids,
+                              double most_solids,
+                              double *salt_mass_g,
+                              struct pour_error **error);
+
+// `pour_salt_for_density` for every row.
+int32_t pour_salt_for_density_n(size_t rows,
+                                const struct pour_salt_for_density_columns *columns,
+                                const struct pour_salt_for_density_result_columns *results,
+                                int32_t *statuses,
+                                struct pour_error **error);
+
+// Mass of one shot, and of its pieces.
+//
+// Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in `pour_piece_mass`, as far as sprue and topping can
+// feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and `missing_mass` is above 0.
+int32_t pour_shot_fill(const struct pour_shot_fill_input *input,
+                       struct pour_shot_fill_result *result,
+                       struct pour_error **error);
+
+// `pour_shot_fill` for every row.
+int32_t pour_shot_fill_n(size_t rows,
+                         const struct pour_shot_fill_columns *columns,
+                         const struct pour_shot_fill_result_columns *results,
+                         int32_t *statuses,
+                         struct pour_error **error);
+
+// Mass of a piece: m = V (1 − φ) [ρ_hot + f (ρ_cold − ρ_hot)], φ the voids, f the feed.
+//
+// While it cools a piece draws the share f of its contraction from the sprue. Source: conservation of mass; f
+// is the shop's own. A sprue that cannot feed that much: see `pour_shot_fill`.
+//
+// `cavity_volume_ml`: Volume of one cavity. Unit: mL; above 0 to 1e15.
+// `cold_density_g_per_ml`: Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
+// `hot_density_g_per_ml`: Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL;
+// 0.001 to 25. Default: as `cold_density_g_per_ml`.
+// `voids`: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+// `feed`: Share of its contraction that a piece draws from the sprue while it cools. Where it is not known,
+// 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+// Default: 0.5.
+int32_t pour_piece_mass(double cavity_volume_ml,
+                        double cold_density_g_per_ml,
+                        double hot_density_g_per_ml,
+                        double voids,
+                        double feed,
+                        struct pour_piece_mass_result *result,
+                        struct pour_error **error);
+
+// `pour_piece_mass` for every row.
+int32_t pour_piece_mass_n(size_t rows,
+                          const struct pour_piece_mass_columns *columns,
+                          const struct pour_piece_mass_result_columns *results,
+                          int32_t *statuses,
+                          struct pour_error **error);
+
+// Minimum number of shots for a number of good pieces.
+//
+// Without rejects ⌈N/n⌉; with a reject rate p the least S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
+//
+// `pieces`: Number of good pieces needed. 1 to 1000000.
+// `cavities`: Number of cavities that a shot fills. 1 to 1000000.
+// `rejects`: Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
+// `confidence`: Confidence that enough good pieces come out. Unit: 1; above 0 to 0.999999999. Default: 0.9.
 int32_t pour_shots(uint32_t pieces,
                    uint32_t cavities,
                    double rejects,
                    double confidence,
-                   uint32_t *shots,
+                   struct pour_shots_result *result,
                    struct pour_error **error);
 
-// How much to mix for so many pieces: shots, injector loads, losses.
-int32_t pour_batch_need(const struct pour_batch *batch,
-                        struct pour_batch_result *result,
+// `pour_shots` for every row.
+int32_t pour_shots_n(size_t rows,
+                     const struct pour_shots_columns *columns,
+                     const struct pour_shots_result_columns *results,
+                     int32_t *statuses,
+                     struct pour_error **error);
+
+// Injector loads for a number of shots.
+//
+// Whole shots a load: q = ⌊(capacity − residue) ρ/m⌋; loads: ⌈S/q⌉.
+//
+// `shots`: Number of shots. 1 to 100000000.
+// `shot_mass_g`: Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+// `shot_density_g_per_ml`: Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25.
+// `injector_capacity_ml`: Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+// `injector_residue_ml`: Volume that stays in the injector each time it is emptied; below its capacity. Unit:
+// mL; 0 to 1e15. Default: 0.
+int32_t pour_injector_loads(uint32_t shots,
+                            double shot_mass_g,
+                            double shot_density_g_per_ml,
+                            double injector_capacity_ml,
+                            double injector_residue_ml,
+                            struct pour_injector_loads_result *result,
+                            struct pour_error **error);
+
+// `pour_injector_loads` for every row.
+int32_t pour_injector_loads_n(size_t rows,
+                              const struct pour_injector_loads_columns *columns,
+                              const struct pour_injector_loads_result_columns *results,
+                              int32_t *statuses,
+                              struct pour_error **error);
+
+// Mass to mix for a number of good pieces: shots, injector loads, what is lost and what comes back.
+//
+// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + film + heel.
+int32_t pour_batch_need(const struct pour_batch_need_input *input,
+                        struct pour_batch_need_result *result,
                         struct pour_error **error);
 
-// How to measure `mass_g` of a material within the relative `tolerance` (0.05 is 5 %): the way with the least
-// handling.
+// `pour_batch_need` for every row.
+int32_t pour_batch_need_n(size_t rows,
+                          const struct pour_batch_need_columns *columns,
+                          const struct pour_batch_need_result_columns *results,
+                          int32_t *statuses,
+                          struct pour_error **error);
+
+// Base for a mass of mix, rounded up to a mark of the cup, and what that gives more than is needed.
 //
-// `POUR_REFUSED` where no tool keeps the tolerance; the help says from what mass on it would do.
-int32_t pour_bench_measure(const struct pour_bench *bench,
-                           double mass_g,
-                           double tolerance,
-                           struct pour_measure *measure,
+// The doses follow from the rounded base, so that no formula is off.
+//
+// `mix_needed_g`: Mass of mix that is needed. Unit: g; above 0 to 1e15.
+// `base_fraction`: Share of base in the mix, by mass. Unit: 1; above 0 to 1.
+// `base_density_g_per_ml`: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to
+// 25.
+// `cup_capacity_ml`: Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
+// `cup_mark_ml`: Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone,
+// when it is full.
+// `shot_mass_g`: Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+int32_t pour_base_to_mark(double mix_needed_g,
+                          double base_fraction,
+                          double base_density_g_per_ml,
+                          double cup_capacity_ml,
+                          double cup_mark_ml,
+                          double shot_mass_g,
+                          struct pour_base_to_mark_result *result,
+                          struct pour_error **error);
+
+// `pour_base_to_mark` for every row.
+int32_t pour_base_to_mark_n(size_t rows,
+                            const struct pour_base_to_mark_columns *columns,
+                            const struct pour_base_to_mark_result_columns *results,
+                            int32_t *statuses,
+                            struct pour_error **error);
+
+// Smallest pot that the bench can make: base ≥ q/(2·tolerance·ratio) for each dose with its step q, and no
+// less mix than oven and injector need.
+//
+// `doses`: The doses: of each its smallest step, its tolerance and its ratio to the base. 1 to 64 of them.
+// `base_fraction`: Share of base in the mix, by mass. Unit: 1; above 0 to 1.
+// `oven_least_g`: Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15. Default: none.
+// `injector_least_g`: Smallest mix that the injector can draw from. Unit: g; above 0 to 1e15. Default: none.
+int32_t pour_least_pot(const struct pour_doses_row *doses,
+                       size_t doses_count,
+                       double base_fraction,
+                       double oven_least_g,
+                       double injector_least_g,
+                       struct pour_least_pot_result *result,
+                       struct pour_error **error);
+
+// Reject rate from counted pieces, with the exact interval of a binomial share.
+//
+// Clopper and Pearson, Biometrika 26 (1934) 404: it holds at least the confidence stated, mostly more.
+//
+// `cast_pieces`: Number of pieces that were cast. 1 to 1000000.
+// `reject_count`: Number of them that are not fit to sell. 0 to 1000000.
+// `confidence`: Confidence that enough good pieces come out. Unit: 1; above 0 to 0.999999999. Default: 0.9.
+int32_t pour_reject_rate(uint32_t cast_pieces,
+                         uint32_t reject_count,
+                         double confidence,
+                         struct pour_reject_rate_result *result,
+                         struct pour_error **error);
+
+// `pour_reject_rate` for every row.
+int32_t pour_reject_rate_n(size_t rows,
+                           const struct pour_reject_rate_columns *columns,
+                           const struct pour_reject_rate_result_columns *results,
+                           int32_t *statuses,
                            struct pour_error **error);
+
+// Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance.
+//
+// A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help says from what
+// mass on one would.
+int32_t pour_bench_measure(const struct pour_bench_measure_input *input,
+                           struct pour_bench_measure_result *result,
+                           struct pour_error **error);
+
+// Sink rate of a piece with its hook: the final speed, a model value.
+//
+// Balance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the
+// equations, sources and bounds are those of the module `process::sink`. `motion` says whether the model is
+// about such a fall at all. A drop that the shop timed (depth, time, density) replaces the published drag by
+// the piece's own.
+int32_t pour_sink_rate(const struct pour_sink_rate_input *input,
+                       struct pour_sink_rate_result *result,
+                       struct pour_error **error);
+
+// `pour_sink_rate` for every row.
+int32_t pour_sink_rate_n(size_t rows,
+                         const struct pour_sink_rate_columns *columns,
+                         const struct pour_sink_rate_result_columns *results,
+                         int32_t *statuses,
+                         struct pour_error **error);
+
+// Density at which a piece sinks at a rate: the finished density to salt for.
+//
+// `piece_density_g_per_ml` receives: Density of the piece, voids and salt counted. Unit: g/mL.
+int32_t pour_density_for_sink_rate(const struct pour_density_for_sink_rate_input *input,
+                                   double *piece_density_g_per_ml,
+                                   struct pour_error **error);
+
+// `pour_density_for_sink_rate` for every row.
+int32_t pour_density_for_sink_rate_n(size_t rows,
+                                     const struct pour_density_for_sink_rate_columns *columns,
+                                     const struct pour_density_for_sink_rate_result_columns *results,
+                                     int32_t *statuses,
+                                     struct pour_error **error);
+
+// Hardness that a ratio of softener or hardener gives: a monotone cubic through the shop's own points.
+//
+// Fritsch and Butland 1984, the slopes of SciPy's PchipInterpolator. Outside the points it refuses. Shore
+// scales do not convert into each other (ASTM D2240): all points are on one.
+//
+// `points`: The shop's own measured points, by rising ratio: of each the ratio and the durometer reading. 2 to
+// 1000 of them.
+// `scale`: The scale of the durometer. One of `POUR_SCALE_...`.
+// `softener_ratio`: Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to
+// 10.
+//
+// `hardness` receives: Durometer reading. Unit: 1.
+int32_t pour_hardness(const struct pour_points_row *points,
+                      size_t points_count,
+                      int32_t scale,
+                      double softener_ratio,
+                      double *hardness,
+                      struct pour_error **error);
+
+// Ratio of softener or hardener for a hardness: the other way round.
+//
+// `points`: The shop's own measured points, by rising ratio: of each the ratio and the durometer reading. 2 to
+// 1000 of them.
+// `scale`: The scale of the durometer. One of `POUR_SCALE_...`.
+// `hardness`: Durometer reading. Unit: 1; 0 to 100.
+//
+// `softener_ratio` receives: Mass per mass of base. Unit: 1.
+int32_t pour_softener_ratio(const struct pour_points_row *points,
+                            size_t points_count,
+                            int32_t scale,
+                            double hardness,
+                            double *softener_ratio,
+                            struct pour_error **error);
+
+// Extra softener for a salted body, between the shop's own points.
+//
+// Salt makes a body harder; the shop has found what softener makes up for it. Between the points a monotone
+// cubic answers, outside it refuses.
+//
+// `salted_points`: The shop's own measured points, by rising salt: of each the salt and the softener, mass per
+// mass of base. 2 to 1000 of them.
+// `salt_of_base`: Salt, mass per mass of base; between the measured points. Unit: 1; 0 to 10.
+//
+// `softener_ratio` receives: Softener on top of the unsalted body's, mass per mass of base. Unit: 1.
+int32_t pour_salted_softener(const struct pour_salted_points_row *salted_points,
+                             size_t salted_points_count,
+                             double salt_of_base,
+                             double *softener_ratio,
+                             struct pour_error **error);
+
+// Density of air-free water at 101.325 kPa, 0 to 40 °C.
+//
+// Tanaka et al., Metrologia 38 (2001) 301–309; standard uncertainty below 1e-6 relative.
+//
+// `water_temperature_celsius`: Temperature of the water. Unit: °C; 0 to 40.
+//
+// `density_g_per_ml` receives: Density of the water. Unit: g/mL.
+int32_t pour_water_density(double water_temperature_celsius,
+                           double *density_g_per_ml,
+                           struct pour_error **error);
+
+// `pour_water_density` for every row.
+int32_t pour_water_density_n(size_t rows,
+                             const struct pour_water_density_columns *columns,
+                             const struct pour_water_density_result_columns *results,
+                             int32_t *statuses,
+                             struct pour_error **error);
+
+// Volume of a cavity from the reading of a balance for the water that it holds.
+//
+// Corrected for the buoyancy of air on water and weights: V = Z·m (ISO 8655-6, ISO 4787).
+//
+// `water_mass_g`: Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to
+// 1e15.
+// `water_temperature_celsius`: Temperature of the water. Unit: °C; 0 to 40.
+// `air_pressure_kpa`: Air pressure at the balance, not reduced to sea level. Unit: kPa; 45 to 110. Default:
+// 101.325.
+//
+// `cavity_volume_ml` receives: Volume of the cavity. Unit: mL.
+int32_t pour_cavity_of_water(double water_mass_g,
+                             double water_temperature_celsius,
+                             double air_pressure_kpa,
+                             double *cavity_volume_ml,
+                             struct pour_error **error);
+
+// `pour_cavity_of_water` for every row.
+int32_t pour_cavity_of_water_n(size_t rows,
+                               const struct pour_cavity_of_water_columns *columns,
+                               const struct pour_cavity_of_water_result_columns *results,
+                               int32_t *statuses,
+                               struct pour_error **error);
+
+// Air pressure of the standard atmosphere at an altitude.
+//
+// U.S. Standard Atmosphere, 1976, lowest layer. The weather moves the real pressure by some 3 %.
+//
+// `altitude_m`: Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000.
+//
+// `station_pressure_kpa` receives: Air pressure at the place itself; also the maximum that a true vacuum gauge
+// shows there. Unit: kPa.
+int32_t pour_standard_pressure(double altitude_m,
+                               double *station_pressure_kpa,
+                               struct pour_error **error);
+
+// `pour_standard_pressure` for every row.
+int32_t pour_standard_pressure_n(size_t rows,
+                                 const struct pour_standard_pressure_columns *columns,
+                                 const struct pour_standard_pressure_result_columns *results,
+                                 int32_t *statuses,
+                                 struct pour_error **error);
+
+// Air pressure at the place itself from one that a weather report gives, reduced to sea level.
+//
+// Undoes the reduction by the standard atmosphere, which is the definition of an altimeter setting.
+//
+// `reported_pressure_kpa`: Air pressure as a weather report gives it, reduced to sea level; needs the
+// altitude. Unit: kPa; 85 to 110.
+// `altitude_m`: Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000.
+//
+// `station_pressure_kpa` receives: Air pressure at the place itself; also the maximum that a true vacuum gauge
+// shows there. Unit: kPa.
+int32_t pour_station_pressure(double reported_pressure_kpa,
+                              double altitude_m,
+                              double *station_pressure_kpa,
+                              struct pour_error **error);
+
+// `pour_station_pressure` for every row.
+int32_t pour_station_pressure_n(size_t rows,
+                                const struct pour_station_pressure_columns *columns,
+                                const struct pour_station_pressure_result_columns *results,
+                                int32_t *statuses,
+                                struct pour_error **error);
+
+// Volume of a pot in a vacuum, with the air that it holds.
+//
+// Boyle: V = V_liq [1 + φ/(1 − φ) · p_local/(p − p_vapor)]. The vacuum is stated in one way, as a gauge shows
+// it or as the pressure that is left; with a gauge the lowest pressure counts that its tolerance allows.
+int32_t pour_swollen_volume(const struct pour_swollen_volume_input *input,
+                            struct pour_swollen_volume_result *result,
+                            struct pour_error **error);
+
+// `pour_swollen_volume` for every row.
+int32_t pour_swollen_volume_n(size_t rows,
+                              const struct pour_swollen_volume_columns *columns,
+                              const struct pour_swollen_volume_result_columns *results,
+                              int32_t *statuses,
+                              struct pour_error **error);
+
+// Share of air in a pot, from how high it was seen to rise in a vacuum.
+//
+// With f the level in the vacuum over the level before and b₁, b₂ the expansions of the air before and after:
+// φ/(1 − φ) = (f − 1)/(b₂ − f b₁).
+//
+// `entrained_air` receives: Share of air in the mix by volume, under the outside pressure. Unit: 1.
+int32_t pour_entrained_air(const struct pour_entrained_air_input *input,
+                           double *entrained_air,
+                           struct pour_error **error);
+
+// `pour_entrained_air` for every row.
+int32_t pour_entrained_air_n(size_t rows,
+                             const struct pour_entrained_air_columns *columns,
+                             const struct pour_entrained_air_result_columns *results,
+                             int32_t *statuses,
+                             struct pour_error **error);
+
+// Vessel for a pot in a vacuum, and how to fill one that is too small.
+//
+// The pot swells no higher than the spare share below the brim: V/(1 − spare). With a vessel the answer gives
+// the level to fill to, on a mark where it has any, and the number of fills.
+int32_t pour_degas_vessel(const struct pour_degas_vessel_input *input,
+                          struct pour_degas_vessel_result *result,
+                          struct pour_error **error);
+
+// `pour_degas_vessel` for every row.
+int32_t pour_degas_vessel_n(size_t rows,
+                            const struct pour_degas_vessel_columns *columns,
+                            const struct pour_degas_vessel_result_columns *results,
+                            int32_t *statuses,
+                            struct pour_error **error);
+
+// Number of particles in a dose of flake, nominal: m/(A·h·ρ), A the face of the cut, h the thickness of the
+// film.
+//
+// A = (√3/2)s² of a hexagon, s² of a square, (π/4)s² of a disk. Real particles are cut a little smaller.
+//
+// `cut`: Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. 0.05 to 6.35
+// mm.
+// `thickness_um`: Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+// `film_density_g_per_ml`: Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25.
+// `flake_dose_g`: Mass of the dose of flake. Unit: g; above 0 to 1e15.
+int32_t pour_flake_count(const char *cut,
+                         double thickness_um,
+                         double film_density_g_per_ml,
+                         double flake_dose_g,
+                         struct pour_flake_count_result *result,
+                         struct pour_error **error);
+
+// Dose of another flake in place of one, with as much area or as many particles.
+//
+// The two are not the same: at an equal count a cut of half the size covers a quarter. The answer gives both.
+int32_t pour_flake_swap(const struct pour_flake_swap_input *input,
+                        struct pour_flake_swap_result *result,
+                        struct pour_error **error);
+
+// Difference of two colors in CIE L\*a\*b\*: ΔE₀₀ (CIEDE2000).
+//
+// ISO/CIE 11664-6. Below 1 two pieces look alike to most eyes; side by side the eye decides.
+//
+// `lightness`: L* of the color: 0 for black, 100 for white. Unit: 1; 0 to 100.
+// `a`: a* of the color: green below 0, red above. Unit: 1; -200 to 200.
+// `b`: b* of the color: blue below 0, yellow above. Unit: 1; -200 to 200.
+// `other_lightness`: L* of the other color. Unit: 1; 0 to 100.
+// `other_a`: a* of the other color. Unit: 1; -200 to 200.
+// `other_b`: b* of the other color. Unit: 1; -200 to 200.
+//
+// `difference` receives: ΔE₀₀. Unit: 1.
+int32_t pour_color_difference(double lightness,
+                              double a,
+                              double b,
+                              double other_lightness,
+                              double other_a,
+                              double other_b,
+                              double *difference,
+                              struct pour_error **error);
+
+// `pour_color_difference` for every row.
+int32_t pour_color_difference_n(size_t rows,
+                                const struct pour_color_difference_columns *columns,
+                                const struct pour_color_difference_result_columns *results,
+                                int32_t *statuses,
+                                struct pour_error **error);
+
+// Equivalent time of a heat at a reference temperature: ∫ exp(−E_a/R (1/T − 1/T_ref)) dt.
+//
+// Between two readings the temperature is taken as straight. The activation energy is the supplier's;
+// published ones of PVC are 117.5 to 170 kJ/mol.
+//
+// `readings`: Temperatures in the order of time, taken as straight between. 2 to 100000 of them.
+// `activation_energy_kj_per_mol`: Activation energy of the decay in the heat; state its source in a book.
+// Unit: kJ/mol; 10 to 500.
+// `reference_temperature_celsius`: Temperature at which the time is counted. Unit: °C; -73 to 427.
+//
+// `equivalent_time_s` receives: Equivalent time. Unit: s.
+int32_t pour_equivalent_time(const struct pour_readings_row *readings,
+                             size_t readings_count,
+                             double activation_energy_kj_per_mol,
+                             double reference_temperature_celsius,
+                             double *equivalent_time_s,
+                             struct pour_error **error);
+
+// Heat budget that is left of a pot, in equivalent time at the reference temperature.
+//
+// More stabilizer than the budget is stated for buys the extra time that its maker states; without that figure
+// it is refused. Nothing is invented.
+//
+// `heat_budget_s`: Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15.
+// `equivalent_time_s`: Equivalent time that the pot has been through, at the temperature of its budget. Unit:
+// s; 0 to 1e15.
+// `budget_with`: Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
+// `stabilizer_dose`: Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as `budget_with`.
+// `extra_time_s`: Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000 s
+// is 5 min for every 1 %. Unit: s; above 0 to 1e15. Default: none.
+// `extra_most`: Highest dose of stabilizer for which the extra time is known, by mass of base. Unit: 1; 0 to
+// 1. Default: none.
+int32_t pour_budget_left(double heat_budget_s,
+                         double equivalent_time_s,
+                         double budget_with,
+                         double stabilizer_dose,
+                         double extra_time_s,
+                         double extra_most,
+                         struct pour_budget_left_result *result,
+                         struct pour_error **error);
+
+// `pour_budget_left` for every row.
+int32_t pour_budget_left_n(size_t rows,
+                           const struct pour_budget_left_columns *columns,
+                           const struct pour_budget_left_result_columns *results,
+                           int32_t *statuses,
+                           struct pour_error **error);
+
+// Volume of a cavity from weighed pieces, the feed being known: V = m̄/((1 − φ)[ρ_hot + f (ρ_cold − ρ_hot)]).
+int32_t pour_cavity_of_weights(const struct pour_cavity_of_weights_input *input,
+                               struct pour_cavity_of_weights_result *result,
+                               struct pour_error **error);
+
+// Feed share from weighed pieces, the cavity being known: f = (m̄/(V (1 − φ)) − ρ_hot)/(ρ_cold − ρ_hot).
+int32_t pour_feed_of_weights(const struct pour_feed_of_weights_input *input,
+                             struct pour_feed_of_weights_result *result,
+                             struct pour_error **error);
+
+// Mass of one drop from several weighings of many.
+//
+// `drops_weighed`: Drops that were counted and weighed together, each weighing started over. 2 to 1000 of
+// them.
+// `balance_readability_g`: Smallest difference that the balance shows; without it there is no balance. Unit:
+// g; above 0 to 1e15.
+int32_t pour_drop_of_weighings(const struct pour_drops_weighed_row *drops_weighed,
+                               size_t drops_weighed_count,
+                               double balance_readability_g,
+                               struct pour_drop_of_weighings_result *result,
+                               struct pour_error **error);
+
+// Bulk density of a powder from several weighings of level spoonfuls.
+//
+// `scoops_weighed`: Level spoonfuls that were counted and weighed together, each weighing started over. 2 to
+// 1000 of them.
+// `spoon_volume_ml`: Volume of the level spoon. Unit: mL; above 0 to 1e15.
+// `balance_readability_g`: Smallest difference that the balance shows; without it there is no balance. Unit:
+// g; above 0 to 1e15.
+// `volume_uncertainty_ml`: Standard uncertainty of the volume. Unit: mL; 0 to 1e15. Default: 0.
+int32_t pour_as_scooped_of_weighings(const struct pour_scoops_weighed_row *scoops_weighed,
+                                     size_t scoops_weighed_count,
+                                     double spoon_volume_ml,
+                                     double balance_readability_g,
+                                     double volume_uncertainty_ml,
+                                     struct pour_as_scooped_of_weighings_result *result,
+                                     struct pour_error **error);
+
+// Volume that stays in an injector, from weighings of it clean and then emptied as at work.
+//
+// `injector_weighed_g`: Weighings of the injector, each clean and then emptied as at work. 2 to 1000 of them.
+// `residue_density_g_per_ml`: Density of what stays in the injector, at the temperature at which it is
+// emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
+// `balance_readability_g`: Smallest difference that the balance shows; without it there is no balance. Unit:
+// g; above 0 to 1e15.
+// `density_uncertainty_g_per_ml`: Standard uncertainty of the density of the piece; its bounds are counted at
+// twice that. Unit: g/mL; 0 to 25. Default: 0.
+int32_t pour_residue_of_weighings(const struct pour_injector_weighed_row *injector_weighed_g,
+                                  size_t injector_weighed_count,
+                                  double residue_density_g_per_ml,
+                                  double balance_readability_g,
+                                  double density_uncertainty_g_per_ml,
+                                  struct pour_residue_of_weighings_result *result,
+                                  struct pour_error **error);
+
+// Price for a cost, in the smallest unit of the currency (cents), from the share of the price that the shop
+// keeps.
+//
+// price = cost/(1 − margin), rounded up, so that the margin is never missed; in decimal, never in binary.
+// Costs of materials, work and packing with their packages and currencies: the request `cost`.
+//
+// `cost`: Cost, in the smallest unit of the currency: cents. 0 to 1000000000.
+// `cost_margin`: Share of the price that the shop keeps (a markup on the cost is another thing). Without it
+// there is no price. Unit: 1; 0 to below 1.
+//
+// `price` receives: Price, in the smallest unit of the currency.
+int32_t pour_price(uint32_t cost, double cost_margin, uint32_t *price, struct pour_error **error);
+
+// `pour_price` for every row.
+int32_t pour_price_n(size_t rows,
+                     const struct pour_price_columns *columns,
+                     const struct pour_price_result_columns *results,
+                     int32_t *statuses,
+                     struct pour_error **error);
 
 // Prepares the conversion between two units, each by trade symbol or UCUM code: `"cup"`, `"[tsp_us]"`, `"g/mL"`.
 //
-// `measures` (`POUR_US_CUSTOMARY`, ...) is what a cup, a spoon and a fluid ounce hold where a unit does not say.
-// `POUR_REFUSED` for a text that is no unit, can be read as several, or measures something else.
+// `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary) says what a cup, a spoon and a fluid ounce hold where a
+// unit does not. `POUR_REFUSED` for a text that is not a unit, can be read as several, or measures something else.
 int32_t pour_conversion_between(const char *from,
                                 const char *to,
                                 int32_t measures,
@@ -559,248 +2812,25 @@ int32_t pour_convert_with(const struct pour_conversion *conversion,
                           double *converted,
                           struct pour_error **error);
 
-// Converts a number of one unit into another: `pour_conversion_between` and `pour_convert_with` in one.
-int32_t pour_convert(double value,
-                     const char *from,
-                     const char *to,
-                     int32_t measures,
-                     double *converted,
-                     struct pour_error **error);
-
-// Converts an amount as a person writes it, such as `"1 1/4 cup"` or `"330 °F"`, exactly, and rounds once.
-//
-// What can be read two ways (`"6 oz"`, `"1,25 cup"`) is refused with both readings in the message.
-int32_t pour_convert_amount(const char *amount,
-                            const char *to,
-                            int32_t measures,
-                            double *converted,
-                            struct pour_error **error);
-
-// What `liquid_ml` takes up in a vacuum with the air that it holds: V = V_liq [1 + φ/(1 − φ) · p_local/(p − p_vapor)].
-//
-// `air` is the share of air in the mix before the pump runs, `absolute_kpa` the pressure in the chamber, `local_kpa`
-// that of the air outside, `vapor_kpa` that of the liquid's vapor (0 for a dry plasticizer).
-// `POUR_REFUSED` where it boils, or for a vacuum that the local air cannot give.
-int32_t pour_swollen_volume(double liquid_ml,
-                            double air,
-                            double absolute_kpa,
-                            double local_kpa,
-                            double vapor_kpa,
-                            double *swollen_ml,
-                            struct pour_error **error);
-
-// Density at 20 °C of `parts` constituents mixed: ρ = Σm/(Σm/ρ) · (1 − voids).
-//
-// `masses_g` and `densities_g_per_ml` are plain arrays of `parts` numbers; solids with their true density. `voids` is
-// the share of the volume that is air, 0 to below 1.
-int32_t pour_density_of_parts(size_t parts,
-                              const double *masses_g,
-                              const double *densities_g_per_ml,
-                              double voids,
-                              double *density_g_per_ml,
-                              struct pour_error **error);
-
-// Mass of an amount of a material, as a person writes it: `"1/4 tsp"`, `"40 drops"`, `"12.5 g"`.
-//
-// Liquids by their density, powders as scooped, drops by the material's own drop. `measures` (`POUR_US_CUSTOMARY`, ...)
-// is what a cup and a spoon hold. `POUR_REFUSED` where the number that this takes is 0, not known.
-int32_t pour_dose_mass(const struct pour_material *material,
-                       const char *amount,
-                       int32_t measures,
-                       double *mass_g,
-                       struct pour_error **error);
-
-// Mass of a volume: m = ρV.
-//
-// `density_g_per_ml` is how the measure is filled: a liquid's density, a powder's *as scooped*. For what a solid
-// displaces in a mix it is its true density.
-int32_t pour_mass_of_volume(double volume_ml,
-                            double density_g_per_ml,
-                            double *mass_g,
-                            struct pour_error **error);
-
-// Volume of a mass: V = m/ρ, with the densities of `pour_mass_of_volume`.
-int32_t pour_volume_of_mass(double mass_g,
-                            double density_g_per_ml,
-                            double *volume_ml,
-                            struct pour_error **error);
-
-// How many particles a dose of flake holds: m/(A · h · ρ), a nominal number.
-//
-// `cut` is as the trade writes it: `".035"`, `"1/64 hex"`, `"0.4 mm square"`; `thickness_um` and `film_g_per_ml` are
-// those of the film.
-int32_t pour_flake_count(const char *cut,
-                         double thickness_um,
-                         double film_g_per_ml,
-                         double dose_g,
-                         double *particles,
-                         struct pour_error **error);
-
-// States a salt loading another way: `value` in the form `from` (`POUR_SALT_...`) as `converted` in the form `to`.
-//
-// `POUR_REFUSED` for a loading out of reach; the help says what is in reach.
-int32_t pour_salt_convert(const struct pour_unsalted *mix,
-                          int32_t from,
-                          double value,
-                          int32_t to,
-                          double *converted,
-                          struct pour_error **error);
-
-// The mass of salt that a loading of `value` in the form `form` (`POUR_SALT_...`) takes.
-int32_t pour_salt_mass(const struct pour_unsalted *mix,
-                       int32_t form,
-                       double value,
-                       double *salt_g,
-                       struct pour_error **error);
-
-// What is in reach in the form `form` (`POUR_SALT_...`): without salt, and with the most that the limits allow.
-int32_t pour_salt_reach(const struct pour_unsalted *mix,
-                        int32_t form,
-                        double *least,
-                        double *most,
-                        struct pour_error **error);
-
-// The mass of salt that brings `base_ml` of base without anything else to the finished `density_g_per_ml`.
-//
-// m = (ρ′V − M)/(1 − ρ′/ρ_salt) with ρ′ = ρ/(1 − voids), up to 30 % of salt by true volume. For a mix, softener beside
-// the salt or another limit there is `pour_salt_mass`.
-int32_t pour_salt_for_density(double base_ml,
-                              double base_g_per_ml,
-                              double salt_g_per_ml,
-                              double voids,
-                              double density_g_per_ml,
-                              double *salt_g,
-                              struct pour_error **error);
-
-// What a shot takes, and what its pieces weigh.
-int32_t pour_shot_fill(const struct pour_shot *shot,
-                       struct pour_shot_result *result,
-                       struct pour_error **error);
-
-// Mass of a piece: V (1 − voids) [ρ_hot + feed (ρ_cold − ρ_hot)].
-int32_t pour_piece_mass(double cavity_ml,
-                        double hot_g_per_ml,
-                        double cold_g_per_ml,
-                        double voids,
-                        double feed,
-                        double *piece_g,
-                        struct pour_error **error);
-
-// How fast a piece of `density_g_per_ml` (voids and salt counted) sinks.
-//
-// A model value: the bounds say how far to trust it, and `motion` whether the model is about such a fall at all.
-int32_t pour_sink_rate(const struct pour_body *body,
-                       double density_g_per_ml,
-                       struct pour_fall *fall,
-                       struct pour_error **error);
-
-// The density at which a piece sinks so fast: what salt has to bring it to.
-int32_t pour_density_for_sink_rate(const struct pour_body *body,
-                                   double speed_cm_per_s,
-                                   double *density_g_per_ml,
-                                   struct pour_error **error);
-
-// The hardness that `ratio` of softener (or hardener) gives: a monotone cubic through the `count` points, which rise
-// by their ratio, 2 to 64 of them on one scale (`POUR_SHORE_00`, `POUR_SHORE_A`). Outside the points it refuses.
-int32_t pour_hardness(const struct pour_hardness_point *points,
-                      size_t count,
-                      int32_t on,
-                      double ratio,
-                      double *reading,
-                      struct pour_error **error);
-
-// The ratio of softener (or hardener) that gives the hardness `reading`: the other way round.
-int32_t pour_softener_ratio(const struct pour_hardness_point *points,
-                            size_t count,
-                            int32_t on,
-                            double reading,
-                            double *ratio,
-                            struct pour_error **error);
-
-// Density of air-free water at 0 to 40 °C (Tanaka et al. 2001).
-int32_t pour_water_density(double at_celsius, double *density_g_per_ml, struct pour_error **error);
-
-// Volume of a cavity from what the balance reads for the water in it, weighed in air of `air_kpa` (101.325 at sea
-// level, the local pressure and not that of a weather report).
-int32_t pour_cavity_of_water(double water_g,
-                             double at_celsius,
-                             double air_kpa,
-                             double *cavity_ml,
-                             struct pour_error **error);
-
 // `pour_convert_with` for every row.
-int32_t pour_convert_n(const struct pour_conversion *conversion,
-                       size_t rows,
-                       const double *values,
-                       ptrdiff_t values_stride,
-                       double *converted,
-                       ptrdiff_t converted_stride,
-                       int32_t *statuses,
-                       struct pour_error **error);
-
-// `pour_mass_of_volume` for every row.
-int32_t pour_mass_of_volume_n(size_t rows,
-                              const double *volumes_ml,
-                              ptrdiff_t volumes_stride,
-                              const double *densities_g_per_ml,
-                              ptrdiff_t densities_stride,
-                              double *masses_g,
-                              ptrdiff_t masses_stride,
-                              int32_t *statuses,
-                              struct pour_error **error);
+int32_t pour_convert_with_n(const struct pour_conversion *conversion,
+                            size_t rows,
+                            struct pour_column values,
+                            struct pour_result_column converted,
+                            int32_t *statuses,
+                            struct pour_error **error);
 
 // `pour_density_of_parts` for every row: a table of `rows` mixes by `parts` constituents.
 //
-// The strides of a table are two: from row to row, and from part to part. Densities that are the same in every row
-// have a row stride of 0.
+// Densities that are the same in every row have a row stride of 0. `voids` may have no column: 0 counts.
 int32_t pour_density_of_parts_n(size_t rows,
                                 size_t parts,
-                                const double *masses_g,
-                                ptrdiff_t masses_row_stride,
-                                ptrdiff_t masses_part_stride,
-                                const double *densities_g_per_ml,
-                                ptrdiff_t densities_row_stride,
-                                ptrdiff_t densities_part_stride,
-                                const double *voids,
-                                ptrdiff_t voids_stride,
-                                double *mixed_g_per_ml,
-                                ptrdiff_t mixed_stride,
+                                struct pour_table masses_g,
+                                struct pour_table densities_g_per_ml,
+                                struct pour_column voids,
+                                struct pour_result_column density_g_per_ml,
                                 int32_t *statuses,
                                 struct pour_error **error);
-
-// `pour_salt_for_density` for every row.
-int32_t pour_salt_for_density_n(size_t rows,
-                                const double *base_ml,
-                                ptrdiff_t base_stride,
-                                const double *base_g_per_ml,
-                                ptrdiff_t base_density_stride,
-                                const double *salt_g_per_ml,
-                                ptrdiff_t salt_density_stride,
-                                const double *voids,
-                                ptrdiff_t voids_stride,
-                                const double *density_g_per_ml,
-                                ptrdiff_t density_stride,
-                                double *salt_g,
-                                ptrdiff_t salt_stride,
-                                int32_t *statuses,
-                                struct pour_error **error);
-
-// `pour_piece_mass` for every row.
-int32_t pour_piece_mass_n(size_t rows,
-                          const double *cavity_ml,
-                          ptrdiff_t cavity_stride,
-                          const double *hot_g_per_ml,
-                          ptrdiff_t hot_stride,
-                          const double *cold_g_per_ml,
-                          ptrdiff_t cold_stride,
-                          const double *voids,
-                          ptrdiff_t voids_stride,
-                          const double *feed,
-                          ptrdiff_t feed_stride,
-                          double *piece_g,
-                          ptrdiff_t piece_stride,
-                          int32_t *statuses,
-                          struct pour_error **error);
 
 // Answers a calculation request: `{"calculate":"convert","amount":"1 1/4 cup","to":"mL"}`.
 //
@@ -884,18 +2914,19 @@ int32_t pour_mix_mass_of(const struct pour_mix *mix,
 
 // Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 //
-// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`; `at_celsius` is from -273.15 to 400. Where a material's expansion is
-// not known, none is reckoned with.
+// `phase` is `POUR_PHASE_LIQUID` or `POUR_PHASE_FUSED`; 0 omits it: fused. `temperature_celsius` is -50 to 400; 20 °C
+// where it is omitted. A material whose expansion is not known does not expand.
 int32_t pour_mix_volume(const struct pour_mix *mix,
-                        int32_t as_phase,
-                        double at_celsius,
+                        int32_t phase,
+                        double temperature_celsius,
                         double *volume_ml,
                         struct pour_error **error);
 
-// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1.
+// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1, 0 where it
+// is omitted.
 int32_t pour_mix_density(const struct pour_mix *mix,
-                         int32_t as_phase,
-                         double at_celsius,
+                         int32_t phase,
+                         double temperature_celsius,
                          double voids,
                          double *density_g_per_ml,
                          struct pour_error **error);

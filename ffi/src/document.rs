@@ -7,7 +7,8 @@ use pourwright::Faults;
 use pourwright::json::text;
 use pourwright::request::{Answer, answer};
 
-use crate::error::{ArgumentError, Error, Failure, c_text};
+use crate::error::{Error, c_text};
+use crate::failure::{ArgumentError, Failure};
 use crate::guard::{guard, guard_or};
 use crate::memory::{document, given};
 

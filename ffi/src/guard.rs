@@ -5,7 +5,8 @@ use std::mem::MaybeUninit;
 use std::panic::{AssertUnwindSafe, catch_unwind, set_hook};
 use std::sync::Once;
 
-use crate::error::{ArgumentError, Error, Failure};
+use crate::error::Error;
+use crate::failure::{ArgumentError, Failure};
 use crate::float::HostState;
 use crate::status::POUR_OK;
 

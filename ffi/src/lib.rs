@@ -33,7 +33,16 @@ mod status;
 
 mod error;
 
-mod scalar;
+mod report;
+
+mod call;
+
+mod column;
+
+#[rustfmt::skip] // as the generator writes it
+mod calculations;
+
+mod convert;
 
 mod columnar;
 
@@ -43,18 +52,21 @@ mod book;
 
 mod mix;
 
+mod failure;
 mod float;
 mod guard;
 mod memory;
-mod number;
-mod range;
 
 pub use book::*;
+pub use calculations::*;
+pub use call::{POUR_OMITTED, POUR_OMITTED_COUNT};
+pub use column::{pour_column, pour_result_column};
 pub use columnar::*;
+pub use convert::*;
 pub use document::*;
-pub use error::*;
+pub use error::Error;
 pub use mix::*;
-pub use scalar::*;
+pub use report::*;
 pub use status::*;
 
 use std::ffi::c_char;

@@ -4,7 +4,7 @@ use std::ffi::{CStr, c_char};
 use std::slice;
 use std::str;
 
-use crate::error::{ArgumentError, Failure};
+use crate::failure::{ArgumentError, Failure};
 
 /// The longest text without a length of its own, in bytes: names, amounts, units.
 const LONGEST_TEXT: usize = 4096;

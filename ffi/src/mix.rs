@@ -5,47 +5,21 @@ use std::mem::MaybeUninit;
 use std::ptr;
 use std::sync::Arc;
 
+use pourwright::Diagnose;
 use pourwright::material::{Drop, Material as CoreMaterial};
-use pourwright::mix::{MaterialId, Materials, Mix as CoreMix};
-use pourwright::quantity::{MassDensity, Measurable, Measured};
+use pourwright::mix::{MaterialId, Materials, Mix as CoreMix, MixError, Phase};
+use pourwright::parameter::{Parameter, PlainUnit};
+use pourwright::quantity::{Mass, Measurable, Measured, ThermodynamicTemperature};
+use pourwright::table::plain;
 
 use crate::book::Book;
-use crate::error::{ArgumentError, Error, Failure, Refused};
+use crate::call::Call;
+use crate::error::Error;
+use crate::failure::{ArgumentError, Failure, Refused};
 use crate::guard::{guard, guard_or};
 use crate::memory::{array, finite, given, text};
-use crate::number::{
-    celsius, grams, in_grams, in_grams_per_milliliter, in_milliliters, kind, per_kelvin, phase,
-};
-use crate::range::{Range, SHARE_BELOW_1, true_density};
-use crate::scalar::{believable, not_negative};
 
-/// A plastisol as a cup measures it.
-pub const POUR_LIQUID: i32 = 1;
-/// A plastisol as a piece weighs it.
-pub const POUR_FUSED: i32 = 2;
-
-/// Liquid PVC-in-plasticizer, the base.
-pub const POUR_PLASTISOL: i32 = 1;
-/// Plasticizer that makes the piece softer.
-pub const POUR_SOFTENER: i32 = 2;
-/// What makes the piece harder.
-pub const POUR_HARDENER: i32 = 3;
-/// Heat stabilizer.
-pub const POUR_STABILIZER: i32 = 4;
-/// Liquid color.
-pub const POUR_COLORANT: i32 = 5;
-/// Pearl or another powder pigment.
-pub const POUR_PEARL: i32 = 6;
-/// Cut film glitter.
-pub const POUR_FLAKE: i32 = 7;
-/// Salt, for weight.
-pub const POUR_SALT: i32 = 8;
-/// Scent or oil.
-pub const POUR_SCENT: i32 = 9;
-/// Anything else.
-pub const POUR_OTHER: i32 = 10;
-
-/// A material. Set all to 0 first: 0 stands for "not known".
+/// A material. Begin with `POUR_MATERIAL_INIT`, in which everything is omitted: what is omitted is not known.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct Material {
@@ -53,18 +27,16 @@ pub struct Material {
     pub name: *const c_char,
     /// True density at 20 °C; of a plastisol, that of the liquid.
     pub density_g_per_ml: f64,
-    /// Density of a fused plastisol; the liquid one where 0.
+    /// Density of a fused plastisol. Default: as the liquid.
     pub fused_g_per_ml: f64,
-    /// Density of a powder in a level spoon.
+    /// Bulk density of a powder, level in the spoon and not tapped.
     pub as_scooped_g_per_ml: f64,
-    /// Mass of one drop of a liquid; 1/20 mL (pharmacy practice) where 0.
-    pub drop_g: f64,
-    /// Volumetric thermal expansion; none where 0.
+    /// Mass of one drop of a liquid. Default: 1/20 mL of it (pharmacy practice).
+    pub drop_mass_g: f64,
+    /// Volumetric thermal expansion. Default: none.
     pub expansion_per_kelvin: f64,
-    /// What it is for: `POUR_PLASTISOL` to `POUR_OTHER`.
+    /// What it is for: one of `POUR_KIND_...`.
     pub kind: i32,
-    /// Not used; 0.
-    pub reserved: u32,
 }
 
 /// Masses of materials in one vessel: the conserved thing that all maths works on.
@@ -81,13 +53,9 @@ impl Mix {
         found.ok_or_else(|| Failure::at("material", &ArgumentError::NoMaterial(name.to_owned())))
     }
 
-    /// Puts `held` in the place of what is there, unless all of it together is more than is believed: then the mix
-    /// stays as it was.
+    /// Puts `held` in the place of what is there, unless it weighs more than a mass may: then the mix stays as it was.
     fn hold(&mut self, name: &str, held: CoreMix) -> Result<(), Failure> {
-        if !believable(held.mass().si()) {
-            let grams = in_grams(held.mass());
-            return Err(Failure::at(name, &ArgumentError::TooMuch { grams }));
-        }
+        Parameter::Mass.check_si(held.mass().si()).in_parameter(name)?;
         self.held = held;
         Ok(())
     }
@@ -143,26 +111,31 @@ pub unsafe extern "C" fn pour_mix_of_materials(
 impl Material {
     /// # Safety
     /// As [`text`], for the name.
-    pub(crate) unsafe fn read(&self, at: &str) -> Result<CoreMaterial, Failure> {
+    unsafe fn read(&self, at: &str) -> Result<CoreMaterial, Failure> {
         // SAFETY: as this function asks.
         let name = unsafe { text(&format!("{at}/name"), self.name)? };
-        let mut material = CoreMaterial::new(name, kind(&format!("{at}/kind"), self.kind)?);
-        let density =
-            |field: &str, number: f64| -> Result<Option<Measured<MassDensity>>, Failure> {
-                let path = format!("{at}/{field}");
-                if finite(&path, number)? == 0.0 {
-                    return Ok(None);
-                }
-                Ok(Some(Measured::exact(true_density(&path, number)?.get())))
-            };
+        let mut call = Call::new("");
+        let kind = call.word(&format!("{at}/kind"), Parameter::Kind, self.kind);
+        let Some(kind) = kind else { return Err(call.failure()) };
+        let mut material = CoreMaterial::new(name, kind);
+        let number = |field: &str, parameter: Parameter, plain: f64| {
+            let si = plain::given(plain).map(|plain| parameter.unit().to_si(plain));
+            let path = format!("{at}/{field}");
+            si.map(|si| parameter.check_si(si).in_parameter(&path)).transpose()
+        };
+        let density = |field, plain| {
+            let si = number(field, Parameter::MaterialDensity, plain)?;
+            Ok::<_, Failure>(si.map(|si| Measured::exact(Measurable::from_si(si))))
+        };
         material.density = density("density_g_per_ml", self.density_g_per_ml)?;
         material.fused = density("fused_g_per_ml", self.fused_g_per_ml)?;
         material.as_scooped = density("as_scooped_g_per_ml", self.as_scooped_g_per_ml)?;
-        let drop = not_negative(&format!("{at}/drop_g"), self.drop_g)?;
-        material.drop = (drop != 0.0).then(|| Drop::Mass(Measured::exact(grams(drop))));
-        let path = format!("{at}/expansion_per_kelvin");
-        let expansion = not_negative(&path, self.expansion_per_kelvin)?;
-        material.expansion = (expansion != 0.0).then(|| Measured::exact(per_kelvin(expansion)));
+        let drop = number("drop_mass_g", Parameter::DropMass, self.drop_mass_g)?;
+        material.drop = drop.map(|drop| Drop::Mass(Measured::exact(Mass::from_si(drop))));
+        let expansion =
+            number("expansion_per_kelvin", Parameter::SaltExpansion, self.expansion_per_kelvin)?;
+        material.expansion =
+            expansion.map(|expansion| Measured::exact(Measurable::from_si(expansion)));
         Ok(material)
     }
 }
@@ -180,7 +153,7 @@ pub unsafe extern "C" fn pour_mix_add(
         let mix = given("mix", mix.as_deref_mut())?;
         // SAFETY: the header asks for a text that ends, or null.
         let material = mix.find(unsafe { text("material", material)? })?;
-        let mass = grams(finite("mass_g", mass_g)?);
+        let mass = mass(mass_g)?;
         let mut sum = mix.held.clone();
         sum.add(material, mass).in_parameter("mass_g")?;
         mix.hold("mass_g", sum)
@@ -199,7 +172,7 @@ pub extern "C" fn pour_mix_draw(
     guard(error, &mut || {
         let mix = given("mix", mix.as_deref_mut())?;
         let drawn = given("drawn", drawn.as_deref_mut())?;
-        let mass = grams(finite("mass_g", mass_g)?);
+        let mass = mass(mass_g)?;
         let taken = mix.held.draw(mass).in_parameter("mass_g")?;
         drawn.write(mix.with(taken));
         Ok(())
@@ -255,7 +228,8 @@ pub extern "C" fn pour_mix_mass(
     let mut mass_g = mass_g;
     guard(error, &mut || {
         let mix = given("mix", mix)?;
-        given("mass_g", mass_g.as_deref_mut())?.write(in_grams(mix.held.mass()));
+        given("mass_g", mass_g.as_deref_mut())?
+            .write(PlainUnit::Gram.from_si(mix.held.mass().si()));
         Ok(())
     })
 }
@@ -274,20 +248,20 @@ pub unsafe extern "C" fn pour_mix_mass_of(
         let mass_g = given("mass_g", mass_g.as_deref_mut())?;
         // SAFETY: the header asks for a text that ends, or null.
         let material = mix.find(unsafe { text("material", material)? })?;
-        mass_g.write(in_grams(mix.held.mass_of(material)));
+        mass_g.write(PlainUnit::Gram.from_si(mix.held.mass_of(material).si()));
         Ok(())
     })
 }
 
 /// Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 ///
-/// `as_phase` is `POUR_LIQUID` or `POUR_FUSED`; `at_celsius` is from -273.15 to 400. Where a material's expansion is
-/// not known, none is reckoned with.
+/// `phase` is `POUR_PHASE_LIQUID` or `POUR_PHASE_FUSED`; 0 omits it: fused. `temperature_celsius` is -50 to 400; 20 °C
+/// where it is omitted. A material whose expansion is not known does not expand.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_mix_volume(
     mix: Option<&Mix>,
-    as_phase: i32,
-    at_celsius: f64,
+    phase: i32,
+    temperature_celsius: f64,
     volume_ml: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
@@ -295,19 +269,20 @@ pub extern "C" fn pour_mix_volume(
     guard(error, &mut || {
         let mix = given("mix", mix)?;
         let volume_ml = given("volume_ml", volume_ml.as_deref_mut())?;
-        let (phase, at) = (phase("as_phase", as_phase)?, celsius(temperature(at_celsius)?));
-        let volume = mix.held.volume_at(&mix.materials, phase, at).in_parameter("mix")?;
-        volume_ml.write(in_milliliters(volume));
+        let (phase, at) = state(phase, temperature_celsius)?;
+        let volume = mix.held.volume_at(&mix.materials, phase, at).map_err(|error| why(&error))?;
+        volume_ml.write(PlainUnit::Milliliter.from_si(volume.si()));
         Ok(())
     })
 }
 
-/// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1.
+/// Density of the mix at a temperature: M/V · (1 − voids), V as in `pour_mix_volume`; `voids` is 0 to below 1, 0 where it
+/// is omitted.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_mix_density(
     mix: Option<&Mix>,
-    as_phase: i32,
-    at_celsius: f64,
+    phase: i32,
+    temperature_celsius: f64,
     voids: f64,
     density_g_per_ml: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
@@ -316,17 +291,36 @@ pub extern "C" fn pour_mix_density(
     guard(error, &mut || {
         let mix = given("mix", mix)?;
         let found = given("density_g_per_ml", density_g_per_ml.as_deref_mut())?;
-        let (phase, at) = (phase("as_phase", as_phase)?, celsius(temperature(at_celsius)?));
-        let voids = SHARE_BELOW_1.check("voids", voids)?;
-        let density = mix.held.density(&mix.materials, phase, at, voids).in_parameter("mix")?;
-        found.write(in_grams_per_milliliter(density));
+        let (phase, at) = state(phase, temperature_celsius)?;
+        let voids = plain::given(voids).unwrap_or(0.0);
+        let density = mix.held.density(&mix.materials, phase, at, voids);
+        let density = density.map_err(|error| why(&error))?;
+        found.write(PlainUnit::GramPerMilliliter.from_si(density.si()));
         Ok(())
     })
 }
 
-/// A temperature that a mix can have.
-fn temperature(at_celsius: f64) -> Result<f64, Failure> {
-    Range::Within(-273.15, 400.0).check("at_celsius", at_celsius)
+/// A mass that is added or drawn.
+fn mass(mass_g: f64) -> Result<Mass, Failure> {
+    let si = Parameter::Mass.check_si(PlainUnit::Gram.to_si(mass_g)).in_parameter("mass_g")?;
+    Ok(Mass::from_si(si))
+}
+
+/// The phase and the temperature at which a mix is asked for.
+fn state(phase: i32, celsius: f64) -> Result<(Phase, ThermodynamicTemperature), Failure> {
+    let mut call = Call::new("");
+    let Some(phase) = call.optional_word("phase", Parameter::Phase, phase) else {
+        return Err(call.failure());
+    };
+    let celsius = plain::given(celsius).unwrap_or(20.0);
+    let si = Parameter::Temperature.check_si(PlainUnit::Celsius.to_si(celsius));
+    let at = Measurable::from_si(si.in_parameter("temperature_celsius")?);
+    Ok((phase.unwrap_or(Phase::Fused), at))
+}
+
+/// Why a mix has no volume or no density.
+fn why(error: &MixError) -> Failure {
+    Failure::of(if error.parameter() == Some(Parameter::Voids) { "voids" } else { "mix" }, error)
 }
 
 /// Frees a mix. Null is let pass.

@@ -117,12 +117,11 @@ mod float {
         number(&|out| pour_water_density(21.3, out, None));
         number(&|out| pour_mass_of_volume(1.0 / 3.0, 1.1, out, None));
         number(&|out| pour_mass_of_volume(f64::NAN, 1.1, out, None));
-        number(&|out| pour_piece_mass(1e300, 1.1, 1.2, 0.0, 0.3, out, None));
-        number(&|out| pour_salt_for_density(236.6, 1.03, 2.165, 0.01, 1.15, out, None));
+        number(&|out| pour_volume_of_mass(1e300, 1.1, out, None));
+        let omitted = POUR_OMITTED;
+        number(&|out| pour_salt_for_density(236.6, 1.03, 2.165, 1.15, 0.01, omitted, out, None));
         // SAFETY: texts that end.
-        number(&|out| unsafe {
-            pour_convert_amount(c"1/3 cup".as_ptr(), c"mL".as_ptr(), POUR_US_CUSTOMARY, out, None)
-        });
+        number(&|out| unsafe { pour_convert(c"1/3 cup".as_ptr(), c"mL".as_ptr(), 0, out, None) });
         let plan = json(&plan(book, ORDERS));
         found.push(plan.bytes().fold(0, |sum: u64, byte| sum.wrapping_mul(31) + u64::from(byte)));
         found

@@ -11,7 +11,8 @@ fn here() -> &'static Path {
 }
 
 fn header() -> String {
-    let config = cbindgen::Config::from_file(here().join("cbindgen.toml")).unwrap();
+    let mut config = cbindgen::Config::from_file(here().join("cbindgen.toml")).unwrap();
+    config.after_includes = Some(pourwright_generate::c::initializers());
     let bindings = cbindgen::Builder::new().with_crate(here()).with_config(config).generate();
     let mut header = Vec::new();
     bindings.unwrap().write(&mut header);
@@ -64,7 +65,11 @@ fn the_header_is_fresh() {
 #[test]
 fn the_list_of_symbols_is_fresh() {
     let names: BTreeSet<String> = exports().into_iter().map(|(name, _)| name).collect();
-    assert!(names.len() > 50, "only {} exports were found", names.len());
+    assert!(
+        names.len() > pourwright::table::CALCULATIONS.len() + 30,
+        "only {} exports were found",
+        names.len()
+    );
     let list: Vec<String> = names.into_iter().collect();
     fresh("symbols.txt", &(list.join("\n") + "\n"));
 }
@@ -74,6 +79,9 @@ fn the_header_declares_every_symbol() {
     let header = header();
     for (name, _) in exports() {
         assert!(header.contains(&format!("{name}(")), "{name}");
+    }
+    for calculation in pourwright::table::CALCULATIONS {
+        assert!(header.contains(&format!("int32_t pour_{}(", calculation.name)), "{calculation:?}");
     }
     assert!(!header.contains("pour_test_panic"));
 }
@@ -90,7 +98,7 @@ fn every_export_is_guarded() {
         "pour_error_json",
     ];
     for (name, body) in exports() {
-        let guarded = ["guard(error, &mut || {", "guard_or((), ||", "Error::of_fault("]
+        let guarded = ["guard(error, &mut || {", "guard_or((), ||", "    of_fault("]
             .iter()
             .any(|guard| body.contains(guard));
         assert!(guarded != plain.contains(&name.as_str()), "{name}");

@@ -109,7 +109,7 @@ fn unsalted() -> Unsalted {
         voids: Ratio::from(0.01),
         salt: Salt {
             true_density: solid(2.165),
-            scooped_density: scooped(1.22),
+            scooped_density: Some(scooped(1.22)),
             expansion: expansion(1.2e-4),
         },
         softener: Some(SaltSoftener {

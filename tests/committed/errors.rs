@@ -75,6 +75,22 @@ fn codes() -> BTreeMap<String, Origin> {
             }
         }
     }
+    // A parameter's error words itself by what is wrong with it.
+    for (code, message) in [
+        ("missing-field", "the {parameter} is missing"),
+        ("wrong-type", "the {parameter} must be {wanted}"),
+        ("not-finite", "the {parameter} is {value}; it must be a finite number"),
+        ("out-of-range", "the {parameter} is {value}; it must be {range}"),
+        ("needs-other", "the {parameter} is missing; the {other} needs it"),
+        ("excludes-other", "the {parameter} cannot be given together with the {other}"),
+        ("unknown-word", "\"{found}\" is not a word for the {parameter}"),
+    ] {
+        if let Some(origin) = codes.get_mut(code) {
+            if origin.message.is_empty() {
+                origin.message = message.to_owned();
+            }
+        }
+    }
     codes
 }
 

@@ -1,40 +1,55 @@
-//! The one text per parameter serves the requests.
+//! The one text per parameter serves requests and calculations.
 
 use std::collections::BTreeSet;
 
-use pourwright::parameter::PARAMETERS;
+use pourwright::parameter::Parameter;
 use pourwright::schema;
+use pourwright::table::CALCULATIONS;
 
 #[test]
 fn parameters_are_sorted_and_whole() {
-    for pair in PARAMETERS.windows(2) {
-        assert!(pair[0].name < pair[1].name, "{} comes after {}", pair[0].name, pair[1].name);
+    for pair in Parameter::ALL.windows(2) {
+        assert!(pair[0].name() < pair[1].name(), "{} comes after {}", pair[0], pair[1]);
     }
-    for parameter in PARAMETERS {
-        assert!(parameter.meaning.ends_with('.'), "{}", parameter.name);
-        assert!(!parameter.unit.is_empty() && !parameter.range.is_empty(), "{}", parameter.name);
+    for parameter in Parameter::ALL {
+        assert!(parameter.meaning().ends_with('.'), "{parameter}");
+        assert!(!parameter.range_text().is_empty(), "{parameter}");
     }
 }
 
-/// Every field of a request is described by a text of the table.
+/// Every field of a request is described by a text of the table, and every parameter is one of a request or a calculation,
+/// or a number that the core checks.
 #[test]
 fn every_field_of_a_request_has_its_text() {
     let schema = serde_json::to_value(schema::schema("request").unwrap()).unwrap();
-    let texts: BTreeSet<String> = PARAMETERS
-        .iter()
-        .map(|p| format!("{} Unit: {}; {}.", p.meaning, p.unit, p.range))
-        .collect();
+    let texts: BTreeSet<&str> = Parameter::ALL.iter().map(|parameter| parameter.text()).collect();
     let mut used = BTreeSet::new();
     for request in schema["oneOf"].as_array().unwrap() {
         for (field, description) in request["properties"].as_object().unwrap() {
             if field == "calculate" || field == "ext" {
                 continue;
             }
-            let text = description["description"].as_str().unwrap_or_default().to_owned();
-            assert!(texts.contains(&text), "{}: {field}: {text:?}", request["description"]);
-            used.insert(text);
+            let text = description["description"].as_str().unwrap_or_default();
+            assert!(texts.contains(text), "{}: {field}: {text:?}", request["description"]);
+            used.insert(text.to_owned());
         }
     }
-    let unused: Vec<&String> = texts.difference(&used).collect();
-    assert!(unused.is_empty(), "no request has {unused:?}");
+    for field in CALCULATIONS.iter().flat_map(|calculation| calculation.parameters) {
+        used.insert(field.parameter.text().to_owned());
+        used.extend(field.parameter.columns().iter().map(|column| column.text().to_owned()));
+    }
+    // What typed calculations check besides.
+    for parameter in [
+        Parameter::DialAccuracy,
+        Parameter::DialSpan,
+        Parameter::DragFactor,
+        Parameter::MixDensity,
+        Parameter::ResidueMass,
+        Parameter::WaterDensity,
+        Parameter::WaterViscosity,
+    ] {
+        used.insert(parameter.text().to_owned());
+    }
+    let unused: Vec<&str> = texts.into_iter().filter(|text| !used.contains(*text)).collect();
+    assert!(unused.is_empty(), "nothing takes {unused:?}");
 }

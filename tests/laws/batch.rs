@@ -49,7 +49,7 @@ proptest! {
         }
         .need()
         .unwrap();
-        let lost = keeps * f64::from(cleanings) + film + heel;
+        let lost = keeps * f64::from(cleanings) + film.max(heel);
         let plain =
             plain::need_g(shots, shots_in_last, (fill, fill * sprue, returned), lost);
         prop_assert!(close(in_g(got.total), plain, 1e-11));

@@ -41,7 +41,7 @@ fn unsalted(body: &plain::Body, feed: f64) -> Unsalted {
         voids: share(body.voids),
         salt: Salt {
             true_density: TrueDensity::new(per_ml(2.165)).unwrap(),
-            scooped_density: ScoopedDensity::new(per_ml(1.22)).unwrap(),
+            scooped_density: Some(ScoopedDensity::new(per_ml(1.22)).unwrap()),
             expansion: expansion(body.salt.expansion_per_k),
         },
         softener: Some(SaltSoftener {

@@ -3,6 +3,7 @@
 mod corrupted;
 mod cost;
 mod demo;
+mod pots;
 mod random;
 mod sheet;
 mod steps;

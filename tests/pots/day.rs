@@ -5,7 +5,7 @@ use pourwright::plan::internals::split::{Wanted, split};
 use pourwright_tests::oracle::day::{self, Doses, fewest_pots};
 use proptest::prelude::*;
 
-use crate::plan::{FREE, check, g, limits, precedence, whole, with_base};
+use crate::plan::{Bench, FREE, check, g, precedence, whole, with_base};
 
 /// Stages of different formulas, and laminates among them: each formula has one plain stage at most, so
 /// that all portions are stages.
@@ -40,10 +40,11 @@ fn without_single_layers(wanted: Vec<day::Wanted>) -> Vec<day::Wanted> {
 }
 
 fn compare(formulas: &[Doses], wanted: &[day::Wanted], bench: &day::Limits) {
-    let stages: Vec<Wanted> = wanted.iter().map(whole).collect();
+    let keeps = |w| Wanted { kept: g(bench.kept), ..whole(w) };
+    let stages: Vec<Wanted> = wanted.iter().map(keeps).collect();
     let precedence = precedence(formulas);
-    let capacity = vec![Some(g(bench.capacity)); formulas.len()];
-    let limits = limits(bench, &capacity);
+    let one_cup = Bench::new(bench, formulas.len());
+    let limits = one_cup.limits();
     let expected = fewest_pots(wanted, formulas, bench);
     let got = split(&stages, &precedence, &limits);
     let Some(expected) = expected else {
@@ -64,9 +65,9 @@ proptest! {
         let wanted: Vec<_> = wanted.into_iter().filter(|w| w.laminate.is_none()).collect();
         let stages: Vec<Wanted> = wanted.iter().map(whole).collect();
         let precedence = precedence(&formulas);
-        let capacity = vec![None; formulas.len()];
-        let got = split(&stages, &precedence, &limits(&FREE, &capacity)).unwrap();
-        check(&got, &stages, &precedence, &limits(&FREE, &capacity));
+        let free = Bench::new(&FREE, formulas.len());
+        let got = split(&stages, &precedence, &free.limits()).unwrap();
+        check(&got, &stages, &precedence, &free.limits());
         prop_assert!(got.proof.least());
         prop_assert_eq!(Some(got.pots.len()), fewest_pots(&wanted, &formulas, &FREE));
     }
@@ -100,10 +101,17 @@ proptest! {
         stages in proptest::collection::vec((0_usize..6, 1_u32..30, 1_u32..40, 0_u32..5), 1..14),
         laminate in proptest::option::of((0_usize..6, 0_usize..6, 1_u32..30, 1_u32..30)),
         capacity in 60_u32..400, heats in 1_usize..6, fresh in proptest::bool::ANY,
+        sprue in 0.0_f64..0.5,
     ) {
         let formulas: Vec<Doses> = formulas.into_iter().map(|d| d.map(|x| x * 20)).collect();
-        let stage = |formula: usize, shot, shots, laminate, key| Wanted {
-            formula: formula % formulas.len(), shot: g(f64::from(shot)), shots, laminate, key,
+        let stage = |formula: usize, shot: u32, shots, laminate: Option<usize>, key| Wanted {
+            formula: formula % formulas.len(),
+            shot: g(f64::from(shot)),
+            returned: g(if laminate.is_none() { f64::from(shot) * sprue } else { 0.0 }),
+            kept: g(2.0),
+            shots,
+            laminate,
+            key,
         };
         let mut wanted: Vec<Wanted> =
             stages.into_iter().map(|(f, shot, shots, key)| stage(f, shot, shots, None, key)).collect();
@@ -112,9 +120,9 @@ proptest! {
         }
         let fresh_base = if fresh { FreshBase::On } else { FreshBase::Off };
         let precedence = with_base(&formulas, fresh_base);
-        let bench = day::Limits { capacity: f64::from(capacity), heats, bottom: 3.0, kept: 2.0, ..FREE };
-        let capacity = vec![Some(g(bench.capacity)); formulas.len()];
-        let limits = limits(&bench, &capacity);
+        let bench = day::Limits { capacity: f64::from(capacity), heats, bottom: 3.0, ..FREE };
+        let one_cup = Bench::new(&bench, formulas.len());
+        let limits = one_cup.limits();
         let got = split(&wanted, &precedence, &limits).unwrap();
         check(&got, &wanted, &precedence, &limits);
         let again = split(&wanted, &precedence, &limits).unwrap();

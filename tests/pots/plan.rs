@@ -2,8 +2,7 @@
 
 use num_rational::BigRational;
 use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
-use pourwright::plan::internals::sequence::Vessel;
-use pourwright::plan::internals::split::{Limits, Reason, Split, Wanted, sequence};
+use pourwright::plan::internals::split::{Cup, Limits, Reason, Split, Wanted, sequence};
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 use pourwright_tests::oracle::day;
@@ -33,24 +32,43 @@ pub(crate) fn whole(wanted: &day::Wanted) -> Wanted {
     Wanted {
         formula: wanted.formula,
         shot: g(wanted.draw),
+        returned: g(0.0),
+        kept: g(0.0),
         shots: 1,
         laminate: wanted.laminate,
         key: 0,
     }
 }
 
-pub(crate) fn limits<'a>(limits: &day::Limits, capacity: &'a [Option<Mass>]) -> Limits<'a> {
-    Limits {
-        vessel: Vessel {
-            film: g(0.0),
-            heel: g(limits.bottom),
-            least: g(limits.least),
-            heats: Some(u32::try_from(limits.heats).unwrap()),
-        },
-        capacity,
-        kept: g(limits.kept),
-        loss: Ratio::new::<ratio>(limits.loss),
-        injectors: 3,
+/// A bench of one cup.
+pub(crate) struct Bench {
+    cups: Vec<Cup>,
+    least: Vec<Mass>,
+    heats: u32,
+    loss: f64,
+}
+
+impl Bench {
+    /// That of `limits`, for so many formulas; 1e9 g is no limit.
+    pub(crate) fn new(limits: &day::Limits, formulas: usize) -> Self {
+        let capacity = (limits.capacity < 1e9).then(|| g(limits.capacity));
+        let capacity = vec![capacity; formulas];
+        Self {
+            cups: vec![Cup { film: g(0.0), heel: g(limits.bottom), capacity }],
+            least: vec![g(limits.least); formulas],
+            heats: u32::try_from(limits.heats).unwrap(),
+            loss: limits.loss,
+        }
+    }
+
+    pub(crate) fn limits(&self) -> Limits<'_> {
+        Limits {
+            cups: &self.cups,
+            least: &self.least,
+            heats: Some(self.heats),
+            loss: Ratio::new::<ratio>(self.loss),
+            injectors: 3,
+        }
     }
 }
 
@@ -108,8 +126,9 @@ pub(crate) fn check(
         let (Reason::Apart { formulas } | Reason::Layers { formulas, .. }) = reason else {
             continue;
         };
-        for (i, &(a, _)) in formulas.iter().enumerate() {
-            for &(b, _) in &formulas[i + 1..] {
+        for (i, a) in formulas.iter().enumerate() {
+            for b in &formulas[i + 1..] {
+                let (a, b) = (a.formula, b.formula);
                 assert!(!precedence.can_follow(a, b) && !precedence.can_follow(b, a));
             }
         }

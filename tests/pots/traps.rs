@@ -5,16 +5,17 @@ use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence
 use pourwright::plan::internals::split::{Reason, Split, SplitError, Wanted, split};
 use pourwright_tests::oracle::day::{self, Doses};
 
-use crate::plan::{FREE, check, g, limits, precedence};
+use crate::plan::{Bench, FREE, check, g, precedence};
 
 fn wanted(formula: usize, draw: f64, laminate: Option<usize>) -> Wanted {
-    Wanted { formula, shot: g(draw), shots: 1, laminate, key: 0 }
+    let none = g(0.0);
+    Wanted { formula, shot: g(draw), returned: none, kept: none, shots: 1, laminate, key: 0 }
 }
 
 fn plan(formulas: &[Doses], stages: &[Wanted], bench: &day::Limits) -> Split {
     let precedence = precedence(formulas);
-    let capacity = vec![Some(g(bench.capacity)); formulas.len()];
-    let limits = limits(bench, &capacity);
+    let one_cup = Bench::new(bench, formulas.len());
+    let limits = one_cup.limits();
     let got = split(stages, &precedence, &limits).unwrap();
     check(&got, stages, &precedence, &limits);
     got
@@ -72,7 +73,7 @@ fn the_same_formula_per_1_2_or_3_cups_is_one() {
     };
     let precedence = Precedence::new(&[per(1), per(2), per(3)], FreshBase::Off).unwrap();
     let stages = [wanted(2, 10.0, None), wanted(0, 10.0, None), wanted(1, 10.0, None)];
-    let got = split(&stages, &precedence, &limits(&FREE, &[None; 3])).unwrap();
+    let got = split(&stages, &precedence, &Bench::new(&FREE, 3).limits()).unwrap();
     assert_eq!((got.pots.len(), got.pots[0].visits.len(), got.pots[0].visits[0].heats), (1, 1, 1));
 }
 
@@ -82,7 +83,7 @@ fn a_chain_is_no_longer_than_its_heats() {
     let stages = [0, 1, 2, 3, 4].map(|f| wanted(f, 10.0, None));
     let got = plan(&formulas, &stages, &day::Limits { heats: 2, ..FREE });
     assert_eq!((got.pots.len(), got.proof.least()), (3, true));
-    assert!(matches!(got.proof.reasons[..], [Reason::Heats { heats: 5, pots: 3 }]));
+    assert!(matches!(got.proof.reasons[..], [Reason::Heats { heats: 5, allowed: 2, pots: 3, .. }]));
 }
 
 #[test]
@@ -114,9 +115,8 @@ fn lighter_and_earlier_work_comes_first() {
 fn what_cannot_be_served_is_refused_with_numbers() {
     let precedence = precedence(&[PLAIN, SALTED]);
     let small = day::Limits { capacity: 50.0, bottom: 5.0, ..FREE };
-    let capacity = [Some(g(small.capacity)); 2];
-    let refused =
-        |stages: &[Wanted]| split(stages, &precedence, &limits(&small, &capacity)).unwrap_err();
+    let one_cup = Bench::new(&small, 2);
+    let refused = |stages: &[Wanted]| split(stages, &precedence, &one_cup.limits()).unwrap_err();
     let large = refused(&[wanted(0, 60.0, None)]);
     assert!(matches!(large, SplitError::ShotTooLarge { stage: 0, .. }));
     assert!(
@@ -135,6 +135,6 @@ fn what_cannot_be_served_is_refused_with_numbers() {
     assert!(matches!(refused(&unlike), SplitError::UnlikeShots { first: 1, other: 2, .. }));
     let many = [Wanted { shots: 4_000_000, ..wanted(0, 1.0, None) }];
     assert!(matches!(refused(&many), SplitError::TooManyPots));
-    let none = split(&[], &precedence, &limits(&small, &capacity)).unwrap();
+    let none = split(&[], &precedence, &one_cup.limits()).unwrap();
     assert!(none.pots.is_empty() && none.work.is_empty() && none.proof.least());
 }

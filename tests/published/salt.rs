@@ -38,7 +38,7 @@ fn base(mass_g: f64, volume_ml: f64, salt_g_per_ml: f64) -> Unsalted {
         voids: Ratio::from(0.0),
         salt: Salt {
             true_density: solid(salt_g_per_ml),
-            scooped_density: scooped(1.2),
+            scooped_density: Some(scooped(1.2)),
             expansion: TemperatureCoefficient::default(),
         },
         softener: None,

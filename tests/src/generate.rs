@@ -23,40 +23,45 @@ impl std::fmt::Debug for Documents {
 
 /// Books with orders that they can be asked for.
 pub fn documents() -> impl Strategy<Value = Documents> {
-    prop::collection::vec(any::<u32>(), 400).prop_map(|numbers| {
-        let mut choices = Choices { numbers, next: 0 };
+    Choices::of(400).prop_map(|mut choices| {
         let shop = Shop::choose(&mut choices);
         Documents { orders: shop.orders(&mut choices), book: shop.book }
     })
 }
 
 /// Random numbers, taken one after the other; 0 once they are used up.
-struct Choices {
+#[derive(Debug)]
+pub(crate) struct Choices {
     numbers: Vec<u32>,
     next: usize,
 }
 
 impl Choices {
+    /// So many random numbers to begin with.
+    pub(crate) fn of(count: usize) -> impl Strategy<Value = Self> {
+        prop::collection::vec(any::<u32>(), count).prop_map(|numbers| Self { numbers, next: 0 })
+    }
+
     fn number(&mut self) -> u32 {
         self.next += 1;
         self.numbers.get(self.next - 1).copied().unwrap_or(0)
     }
 
-    fn whole(&mut self, from: u32, to: u32) -> u32 {
+    pub(crate) fn whole(&mut self, from: u32, to: u32) -> u32 {
         from + self.number() % (to - from + 1)
     }
 
-    fn one_of<'a, T>(&mut self, all: &'a [T]) -> &'a T {
+    pub(crate) fn one_of<'a, T>(&mut self, all: &'a [T]) -> &'a T {
         &all[self.number() as usize % all.len()]
     }
 
     /// Whether something happens that does `in_ten` times of ten.
-    fn happens(&mut self, in_ten: u32) -> bool {
+    pub(crate) fn happens(&mut self, in_ten: u32) -> bool {
         self.number() % 10 >= 10 - in_ten
     }
 
     /// A decimal of so many places.
-    fn decimal(&mut self, from: u32, to: u32, places: u32) -> String {
+    pub(crate) fn decimal(&mut self, from: u32, to: u32, places: u32) -> String {
         let scaled = self.whole(from, to);
         let unit = 10_u32.pow(places);
         format!("{}.{:0width$}", scaled / unit, scaled % unit, width = places as usize)

@@ -6,3 +6,4 @@ pub mod demo;
 pub mod generate;
 pub mod oracle;
 pub mod reference;
+pub mod small;

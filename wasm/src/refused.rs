@@ -1,10 +1,11 @@
 //! What the core refuses, as JavaScript errors.
 
-use pourwright::{Diagnose, Fault};
+use pourwright::Fault;
+use pourwright::table::{Calculation, Refusal};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::parameter::InParameter;
+use crate::name;
 
 #[wasm_bindgen(raw_module = "../src/error.js")]
 extern "C" {
@@ -23,22 +24,18 @@ extern "C" {
 pub struct Refused(pub(crate) Vec<Fault>);
 
 impl Refused {
-    /// `error`, found at the parameter `path` of the call; at no single one where that is empty.
-    pub(crate) fn at(path: &str, error: &dyn Diagnose) -> Self {
-        Self(vec![Fault::at(path, error)])
-    }
-}
-
-impl<E: InParameter> From<E> for Refused {
-    fn from(error: E) -> Self {
-        Self::at(error.path(), &error)
+    /// Why `calculation` refuses its arguments.
+    #[cold]
+    pub(crate) fn arguments(calculation: &Calculation, refusal: &Refusal) -> Self {
+        Self(name::faults(calculation, refusal))
     }
 }
 
 impl From<Refused> for JsValue {
     fn from(Refused(faults): Refused) -> Self {
         let faults = faults.iter();
-        let faults = faults.map(|told| fault(&told.code, &told.path, &told.message, &told.help));
+        let faults =
+            faults.map(|found| fault(&found.code, &found.path, &found.message, &found.help));
         PourwrightError::new(faults.collect()).into()
     }
 }

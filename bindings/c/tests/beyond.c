@@ -3,10 +3,11 @@
 
 int main(void)
 {
-    double *two = malloc(2 * sizeof *two), out;
+    pour_parts_row *two = malloc(2 * sizeof *two);
+    double out;
     if (two == NULL) return 2;
-    two[0] = two[1] = 1;
-    pour_density_of_parts(3, two, two, 0, &out, NULL);
+    two[0] = two[1] = (pour_parts_row){1, 1};
+    pour_density_of_parts(two, 3, 0, &out, NULL);
     puts("nobody noticed");
     free(two);
     return 0;

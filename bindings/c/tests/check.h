@@ -2,6 +2,7 @@
 #ifndef CHECK_H
 #define CHECK_H
 
+#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -63,6 +64,48 @@ static inline void failed_as(int32_t status, const pour_error *error, int32_t wa
         fprintf(stderr, "  status %d, not %d; %s\n", (int)status, (int)wanted,
                 error == NULL ? "no error" : pour_error_json(error));
     }
+}
+
+/* A call that is refused: with this status, and this fault among others. */
+#define REFUSED(call, wanted_status, wanted_code, wanted_path)                              \
+    do {                                                                                    \
+        pour_error *kept = NULL, **error = &kept;                                           \
+        int32_t status = (call);                                                            \
+        refused_as(status, kept, wanted_status, wanted_code, wanted_path, #call, __FILE__, __LINE__); \
+        pour_error_free(kept);                                                              \
+    } while (0)
+
+static inline void refused_as(int32_t status, const pour_error *error, int32_t wanted, const char *code,
+                              const char *path, const char *call, const char *file, int line)
+{
+    size_t i;
+    int right = 0;
+    for (i = 0; i < pour_error_count(error); i++) {
+        right |= strcmp(pour_error_code(error, i), code) == 0 && strcmp(pour_error_path(error, i), path) == 0
+            && pour_error_message(error, i)[0] != '\0' && pour_error_help(error, i)[0] != '\0';
+    }
+    right = right && status == wanted && pour_error_status(error) == wanted;
+    check(right, call, file, line);
+    if (!right) {
+        fprintf(stderr, "  status %d, not %d; %s\n", (int)status, (int)wanted,
+                error == NULL ? "no error" : pour_error_json(error));
+    }
+}
+
+/* Whether two numbers have the same bits. */
+static inline int same(double found, double wanted)
+{
+    int same = memcmp(&found, &wanted, sizeof found) == 0;
+    if (!same) fprintf(stderr, "  %.17g, not %.17g\n", found, wanted);
+    return same;
+}
+
+/* Whether it is the NaN of a row that is refused, and of a result that there is not. */
+static inline int canonical(double x)
+{
+    uint64_t bits;
+    memcpy(&bits, &x, sizeof bits);
+    return bits == UINT64_C(0x7ff8000000000000);
 }
 
 /* The text of a file, ended by a NUL; the test ends where it cannot be read. The caller frees it. */

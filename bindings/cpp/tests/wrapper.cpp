@@ -49,16 +49,22 @@ static_assert(std::is_move_assignable_v<pourwright::book> && !std::is_copy_assig
 static_assert(std::is_move_constructible_v<pourwright::plan> && !std::is_copy_constructible_v<pourwright::plan>);
 
 void numbers() {
-    const pourwright::conversion cup("cup", "mL", POUR_METRIC);
+    const pourwright::conversion cup("cup", "mL", POUR_MEASURES_METRIC);
     CHECK(cup(1.5) == 375.0);
     CHECK(thrown([&] { cup(-1); }) == POUR_REFUSED);
     CHECK(thrown([&] { cup(std::nan("")); }) == POUR_NOT_FINITE);
-    CHECK(thrown([] { pourwright::conversion("cup", "g", POUR_METRIC); }) == POUR_REFUSED);
+    CHECK(thrown([] { pourwright::conversion("cup", "g", POUR_MEASURES_METRIC); }) == POUR_REFUSED);
     CHECK(pourwright::get<double>(pour_mass_of_volume, 2.0, 3.0) == 6.0);
-    CHECK(pourwright::get<std::uint32_t>(pour_shots, 24u, 5u, 0.0, 0.0) == 5);
+    CHECK(pourwright::get<pour_shots_result>(pour_shots, 24u, 5u, POUR_OMITTED, POUR_OMITTED).shots == 5);
+    pour_shot_fill_input shot = POUR_SHOT_FILL_INPUT_INIT;
+    CHECK(thrown([&] { pourwright::get<pour_shot_fill_result>(pour_shot_fill, &shot); }) == POUR_REFUSED);
+    shot.cavities = 4;
+    shot.cavity_volume_ml = 10;
+    shot.cold_density_g_per_ml = 1;
+    CHECK(near(pourwright::get<pour_shot_fill_result>(pour_shot_fill, &shot).shot_mass_g, 40.0));
     double column[] = {1, 2};
-    pourwright::call(pour_convert_n, cup.raw(), std::size_t{2}, column, std::ptrdiff_t{8}, column,
-                     std::ptrdiff_t{8}, nullptr);
+    pourwright::call(pour_convert_with_n, cup.raw(), std::size_t{2}, pour_column{column, 8}, pour_result_column{column, 8},
+                     nullptr);
     CHECK(column[1] == 500.0);
 }
 
@@ -76,9 +82,9 @@ void mixes(const pourwright::book &book) {
     pourwright::mix moved = std::move(pot);
     CHECK(near(moved.mass_g(), 200.0));
     CHECK(thrown([&] { pot.mass_g(); }) == POUR_NULL);
-    pour_material salt{};
+    pour_material salt = POUR_MATERIAL_INIT;
     salt.name = "salt";
-    salt.kind = POUR_SALT;
+    salt.kind = POUR_KIND_SALT;
     salt.density_g_per_ml = 2;
     pourwright::mix own({salt});
     own.add("salt", 10);

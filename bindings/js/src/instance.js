@@ -1,6 +1,6 @@
 import { refuse } from './error.js'
 
-/** The functions on plain numbers: every module has them, and they answer alike. */
+/** What calculates on plain numbers: every module has it, and all answer alike. */
 let ofAnyModule
 
 /** Loads the WebAssembly module behind `glue`, once, and gives its functions. */
@@ -8,9 +8,9 @@ export function loader(glue) {
   let starting
   let ofThisModule
 
-  function started() {
+  function started({ memory }) {
     ofThisModule = glue
-    ofAnyModule ??= glue
+    ofAnyModule ??= { table: new glue.Table(), memory }
   }
 
   return {
@@ -25,8 +25,7 @@ export function loader(glue) {
 
     /** From bytes or a compiled module that are at hand, without waiting. */
     initSync(module) {
-      glue.initSync({ module })
-      started()
+      started(glue.initSync({ module }))
       starting ??= Promise.resolve()
     },
 
@@ -35,8 +34,8 @@ export function loader(glue) {
   }
 }
 
-/** The functions on plain numbers, of the module that was loaded first. */
-export const scalar = () => ofAnyModule ?? notReady()
+/** The calculations on plain numbers, of the module that was loaded first, and its memory. */
+export const calculator = () => ofAnyModule ?? notReady()
 
 function notReady() {
   refuse(

@@ -7,4 +7,4 @@ export default async function init(source) {
 }
 export { initSync } from './scalar-module.js'
 export { PourwrightError } from './error.js'
-export * from './scalar.js'
+export * from './calculations.js'

@@ -1,7 +1,7 @@
 import { refuse } from './error.js'
 
-/** Longest text that is handed over: the core reads no more, and the module's memory never shrinks again. */
-const LONGEST = 16 << 20
+/** How long a text may be, in bytes: the core reads no more, and the module's memory never shrinks again. */
+export const LONGEST = 16 << 20
 
 /** `text`, unless it is too long to be read. */
 export function short(path, text) {

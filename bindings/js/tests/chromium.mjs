@@ -25,7 +25,7 @@ const PAGES = {
     import init, { convert } from './node_modules/pourwright/src/scalar-web.js'
     await init()
     const modules = performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.endsWith('.wasm'))
-    globalThis.found = { answer: convert('1 cup', 'mL'), modules }
+    globalThis.found = { answer: convert({ amount: '1 cup', to: 'mL' }).value, modules }
   `],
   // prettier-ignore
   '/ask.js': ['text/javascript', `

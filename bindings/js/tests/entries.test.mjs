@@ -16,10 +16,10 @@ test('the small one has what is no document', () => {
 
 test('one can begin with the small one, and load the whole one later', async () => {
   await small.default()
-  assert.equal(whole.convert('1 cup', 'mL'), 236.5882365)
+  assert.equal(whole.convert({ amount: '1 cup', to: 'mL' }).value, 236.5882365)
   assert.equal(refused(() => whole.calculate('{}')).code, 'not-ready')
   await whole.default()
   assert.equal(whole.calculate({ calculate: 'convert', amount: '1 cup', to: 'mL' }).value, 236.5882365)
-  assert.equal(small.convert('1 cup', 'mL'), 236.5882365)
+  assert.equal(small.convert({ amount: '1 cup', to: 'mL' }).value, 236.5882365)
   assert.equal(small.PourwrightError, whole.PourwrightError)
 })

@@ -3,8 +3,8 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 
 import init, { Book, calculate, convert } from 'pourwright'
-import { LONG_TEXTS, ODD_TEXTS } from './calls.mjs'
 import { book, orders, survivesWith, watchMemory } from './support.mjs'
+import { LONG_TEXTS, ODD_TEXTS } from './table.mjs'
 
 const memory = watchMemory()
 await init()

@@ -85,7 +85,7 @@ describe('documents', () => {
 })
 
 test('an uncaught error shows what was refused and where, in lines that can be read', () => {
-  const script = "import init, { convert } from 'pourwright'\nawait init()\nconvert('6 oz', 'g')\n"
+  const script = "import init, { convert } from 'pourwright'\nawait init()\nconvert({ amount: '6 oz', to: 'g' })\n"
   const { stderr } = spawnSync(process.execPath, ['--input-type=module', '--eval', script], { encoding: 'utf8' })
   const lines = stderr.split('\n')
   assert.ok(
@@ -100,9 +100,9 @@ test('an uncaught error shows what was refused and where, in lines that can be r
 })
 
 test('the examples of the README', () => {
-  const [first] = read('bindings/js/README.md').match(/(?<=convert\('1 1\/4 cup', 'mL'\) \/\/ )\S+/)
-  assert.equal(convert('1 1/4 cup', 'mL'), Number(first))
-  const error = refused(() => convert('6 oz', 'g'))
+  const [first] = read('bindings/js/README.md').match(/(?<=to: 'mL' }\)\.value \/\/ )\S+/)
+  assert.equal(convert({ amount: '1 1/4 cup', to: 'mL' }).value, Number(first))
+  const error = refused(() => convert({ amount: '6 oz', to: 'g' }))
   for (const text of [error.code, error.path, error.message, error.help]) {
     assert.ok(read('bindings/js/README.md').includes(`// '${text}'`), text)
   }

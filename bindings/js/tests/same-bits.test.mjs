@@ -1,27 +1,16 @@
 // The answers of the module beside those of the native library, and those of the small module beside both, number by number
 // to the last bit.
 import assert from 'node:assert/strict'
-import { spawnSync } from 'node:child_process'
 import { once } from 'node:events'
 import { test } from 'node:test'
 import { Worker } from 'node:worker_threads'
 
 import init, { Book, calculate } from 'pourwright'
 import { answered, book, orders } from './support.mjs'
+import { native } from './table.mjs'
 import { compareVectors } from './vectors.mjs'
 
 await init()
-
-/** The answers of the native library. */
-function native(requests) {
-  const input = requests.map((request) => `${JSON.stringify(request)}\n`).join('')
-  const run = spawnSync(process.env.POURWRIGHT_NATIVE, { input, encoding: 'utf8', maxBuffer: 1 << 28 })
-  assert.equal(run.status, 0, run.stderr)
-  return run.stdout
-    .trimEnd()
-    .split('\n')
-    .map((line) => JSON.parse(line))
-}
 
 /** Orders of many sizes, so that many numbers are compared, and rounded ones among them. */
 function scaled(factor) {
@@ -48,14 +37,14 @@ const salt = { kind: 'salt', like: 'sodium-chloride', as_scooped: '1.22 g/mL' }
 for (const density of ['1.05 g/mL', '1.12 g/mL', '1.17 g/mL', '3 g/mL']) {
   requests.push({
     calculate: 'salt',
-    base: '1 cup',
+    base_volume: '1 cup',
     base_density: '1.03 g/mL',
     salt,
-    loading: { density },
-    cavity: '9.5 mL',
+    loading: { finished_density: density },
+    cavity_volume: '9.5 mL',
   })
 }
-requests.push({ calculate: 'water', water: '9.47 g', at: '22 °C' }, { calculate: 'nothing' }, {})
+requests.push({ calculate: 'water', water_mass: '9.47 g', water_temperature: '22 °C' }, { calculate: 'nothing' }, {})
 
 const answers = native(requests)
 

@@ -2,4 +2,4 @@
 import init, { convert } from 'pourwright/scalar'
 
 await init()
-globalThis.answer = convert('1 cup', 'mL')
+globalThis.answer = convert({ amount: '1 cup', to: 'mL' }).value

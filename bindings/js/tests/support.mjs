@@ -38,7 +38,7 @@ export function answered(call, what = 'the call') {
 /** Tells of a call whether it was answered; it may be refused, but nothing else may be thrown, and `convert` still answers. */
 export const survivesWith = (convert) => (call, what) => {
   const { faults } = answered(call, what)
-  assert.equal(convert('1 cup', 'mL'), 236.5882365, what)
+  assert.equal(convert({ amount: '1 cup', to: 'mL' }).value, 236.5882365, what)
   return faults === undefined
 }
 

@@ -3,9 +3,10 @@ import init, {
   Book,
   PourwrightError,
   calculate,
+  columns,
   convert,
   initSync,
-  saltMassG,
+  saltMass,
   shots,
   type BookDocument,
   type Fault,
@@ -20,16 +21,16 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   await init(new URL('https://example.test/pourwright.wasm'))
   initSync(bytes)
 
-  const milliliters: number = convert('1 cup', 'mL', 'metric')
-  const made: number = shots({ pieces: 24, cavities: 4 })
+  const milliliters: number = convert({ amount: '1 cup', to: 'mL', measures: 'metric' }).value
+  const made: number = shots({ pieces: 24, cavities: 4 }).shots
   const converted = calculate({ calculate: 'convert', amount: '1 cup', to: 'mL' })
   const value: number = converted.value
   const salt: Requests['salt'] = {
     calculate: 'salt',
-    base: '1 cup',
+    base_volume: '1 cup',
     base_density: { value: 1.03, unit: 'g/mL' },
     salt: { kind: 'salt', like: 'sodium-chloride' },
-    loading: { density: '1.12 g/mL' },
+    loading: { finished_density: '1.12 g/mL' },
   }
   const grams: number = calculate(salt).mass.value
 
@@ -62,16 +63,23 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
       console.log(error.code, error.path, error.help, faults)
     }
   }
-  console.log(milliliters, made, value, grams)
+  const grains: Float64Array = columns.saltMass({
+    form: 'of-base',
+    loading: Float64Array.of(0.1, 0.2),
+    baseVolumeMl: 240,
+    baseDensityGPerMl: 1,
+    saltDensityGPerMl: 2,
+  }).saltMassG
+  console.log(milliliters, made, value, grams, grains)
 }
 
 export async function rightAlone(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   await initScalar()
   scalar.initSync(bytes)
-  const milliliters: number = scalar.convert('1 cup', 'mL', 'metric')
+  const milliliters: number = scalar.convert({ amount: '1 cup', to: 'mL', measures: 'metric' }).value
   const same: typeof scalar.convert = convert
   try {
-    same('6 oz', 'g')
+    same({ amount: '6 oz', to: 'g' })
   } catch (error) {
     if (error instanceof scalar.PourwrightError) {
       const faults: scalar.Fault[] = error.faults
@@ -95,11 +103,15 @@ export function wrong(): void {
   // @ts-expect-error a number is wanted
   shots({ pieces: '24', cavities: 4 })
   // @ts-expect-error no such measuring system
-  convert('1 cup', 'mL', 'us')
-  const mix = { form: 'of-base', value: 0.3, baseMl: 240, baseGPerMl: 1, saltGPerMl: 2 } as const
-  saltMassG({ ...mix, mixG: 250, mixMl: 248 })
-  // @ts-expect-error the volume of a mix belongs to its mass
-  saltMassG({ ...mix, mixG: 250 })
+  convert({ amount: '1 cup', to: 'mL', measures: 'us' })
+  const mix = { loading: 0.3, baseVolumeMl: 240, baseDensityGPerMl: 1, saltDensityGPerMl: 2 }
+  saltMass({ ...mix, form: 'of-base' })
+  // @ts-expect-error no such form
+  saltMass({ ...mix, form: 'of-bass' })
+  // @ts-expect-error a text is not the same in a column
+  columns.saltMass({ ...mix, form: Float64Array.of(1) })
+  // @ts-expect-error a list is no column
+  columns.saltMass({ ...mix, form: 'of-base', loading: [0.1, 0.2] })
   // @ts-expect-error documents are not among plain numbers
   scalar.Book
   // @ts-expect-error nor are requests

@@ -388,7 +388,7 @@ export interface CupEntry {
    */
   film?: MeasuredAmount | null
   /**
-   * What cannot be drawn from its bottom.
+   * What cannot be drawn from its bottom, the film included.
    */
   heel?: MeasuredAmount | null
   /**
@@ -1962,15 +1962,15 @@ export interface LoadingEntry {
    */
   as_scooped?: MeasuredAmount | null
   /**
-   * Density of the finished plastic at 20 °C, voids counted.
-   */
-  density?: MeasuredAmount | null
-  /**
    * What an embedding program keeps here for itself; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
+  /**
+   * Density of the finished plastic at 20 °C, voids counted.
+   */
+  finished_density?: MeasuredAmount | null
   /**
    * Mass of salt, for the base of the request.
    */
@@ -1986,7 +1986,7 @@ export interface LoadingEntry {
   /**
    * Mass of a piece from the cavity of the request.
    */
-  piece?: MeasuredAmount | null
+  piece_mass?: MeasuredAmount | null
   /**
    * Mean density of that piece with its hook and weight.
    */
@@ -1994,7 +1994,7 @@ export interface LoadingEntry {
   /**
    * How fast that piece sinks, with its hook, in the water of the request.
    */
-  sink_speed?: MeasuredAmount | null
+  sink_rate?: MeasuredAmount | null
 }
 /**
  * A book and an order list: all that a plan is made from.
@@ -2487,17 +2487,34 @@ export interface Proof {
  */
 export interface ProofReason {
   /**
-   * What is made, no two of which can share a pot; empty for other arguments.
-   */
-  apart: string[]
-  /**
-   * The argument as a sentence.
+   * The argument as a sentence, with its numbers.
    */
   because: string
+  /**
+   * All formulas that it counts.
+   */
+  formulas: ProofFormula[]
   /**
    * How many pots it calls for.
    */
   pots: number
+}
+/**
+ * What one formula adds to an argument.
+ */
+export interface ProofFormula {
+  /**
+   * Its numbers: what its shots take, and what a pot gives of it.
+   */
+  because: string
+  /**
+   * The formula, by its names.
+   */
+  formula: string
+  /**
+   * Pots that it needs for itself, where the argument adds these up.
+   */
+  pots: number | null
 }
 /**
  * A material in stock, and what the day takes of it.
@@ -2652,7 +2669,7 @@ export interface BatchResponse {
    */
   drawn: Shown
   /**
-   * What stays in the cup: film and heel.
+   * What stays in the cup: the heel, with the film in it.
    */
   in_cup: Shown
   /**
@@ -3675,9 +3692,9 @@ export interface StageRecord {
  */
 export interface SaltResponse {
   /**
-   * Its volume as scooped.
+   * Its volume as scooped, where that density of the salt is known.
    */
-  as_scooped: Shown
+  as_scooped?: Shown | null
   /**
    * Density of the finished plastic at 20 °C, voids counted.
    */
@@ -3695,9 +3712,17 @@ export interface SaltResponse {
    */
   of_finished: Shown
   /**
-   * Mass of a piece.
+   * Mass of a piece; where the feed is not known, with a feed of 50 % as in plans.
    */
   piece?: Shown | null
+  /**
+   * The same fed in full, where the feed is not known.
+   */
+  piece_max?: Shown | null
+  /**
+   * The same without feed, where the feed is not known.
+   */
+  piece_min?: Shown | null
   /**
    * Mean density of a piece with its hook and weight.
    */
@@ -3799,13 +3824,13 @@ export interface SinkResponse {
    */
   reynolds: number
   /**
+   * How fast it falls with its hook.
+   */
+  sink_rate: Shown
+  /**
    * Lower bound.
    */
   slowest: Shown
-  /**
-   * How fast it falls with its hook.
-   */
-  speed: Shown
   /**
    * Time to the depth asked for, from rest just below the surface.
    */
@@ -3900,7 +3925,7 @@ export interface WaterResponse {
  */
 export interface ConvertRequest {
   /**
-   * An amount as a person measures it. Unit: any; above 0.
+   * An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. Unit: none; 0 or above; a temperature above absolute zero.
    */
   amount: Amount
   calculate: 'convert'
@@ -3911,11 +3936,11 @@ export interface ConvertRequest {
     [k: string]: unknown
   } | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The unit that is wanted, by trade symbol or UCUM code. Unit: none; a unit of the same dimension.
+   * The unit of the answer, by trade symbol or UCUM code. Unit: none; a unit of the same dimension.
    */
   to: string
 }
@@ -3924,7 +3949,7 @@ export interface ConvertRequest {
  */
 export interface DoseRequest {
   /**
-   * An amount as a person measures it. Unit: any; above 0.
+   * An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. Unit: none; 0 or above; a temperature above absolute zero.
    */
   amount: Amount
   calculate: 'dose'
@@ -3939,7 +3964,7 @@ export interface DoseRequest {
    */
   material: MaterialEntry
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
 }
@@ -3955,7 +3980,7 @@ export interface MixRequest {
     [k: string]: unknown
   } | null
   /**
-   * What is in the mix, by material. Unit: g; 0 or more each.
+   * Mass of each material in the mix. Unit: none; 0 or more each, g.
    */
   masses: {
     [k: string]: MeasuredAmount
@@ -3967,19 +3992,19 @@ export interface MixRequest {
     [k: string]: MaterialEntry
   }
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Whether the plastisol is liquid or fused; fused where left out. Unit: none; liquid or fused.
+   * Whether the plastisol is liquid or fused. Unit: none; liquid or fused. Default: fused.
    */
   phase?: Phase | null
   /**
-   * The temperature of the mix; 20 °C where left out. Unit: °C; above absolute zero.
+   * Temperature of the mix. Unit: °C; - 50 to 400. Default: 20.
    */
   temperature?: MeasuredAmount | null
   /**
-   * Share of the volume that is air; none where left out. Unit: 1; 0 % to below 100 %.
+   * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
   voids?: Percent | null
 }
@@ -3988,7 +4013,7 @@ export interface MixRequest {
  */
 export interface FormulaRequest {
   /**
-   * The base to make the formula for; the formula's own `per` where left out. Unit: mL or g; above 0.
+   * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
    */
   base?: Amount | null
   /**
@@ -4003,7 +4028,7 @@ export interface FormulaRequest {
     [k: string]: unknown
   } | null
   /**
-   * The finished mix to make: its mass, or its volume cold and liquid. Unit: g or mL; above 0.
+   * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
    */
   finished?: Amount | null
   /**
@@ -4011,7 +4036,7 @@ export interface FormulaRequest {
    */
   formulas: Name[]
   /**
-   * What happens where two of the formulas dose the same material; it is refused where left out. Unit: none; refuse, add or last.
+   * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
   overlap?: Overlap | null
 }
@@ -4020,22 +4045,22 @@ export interface FormulaRequest {
  */
 export interface SaltRequest {
   /**
-   * Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0.
-   */
-  base: MeasuredAmount
-  /**
-   * Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; above 0.
+   * Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
    */
   base_density: MeasuredAmount
   /**
-   * What the piece is like as it sinks, for its fall with the salt and without; no fall is told where left out. Unit: none; a stick or a ball.
+   * Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+   */
+  base_volume: MeasuredAmount
+  /**
+   * Shape and size of the piece as it sinks, for its sink rate with and without the salt. Unit: none; a stick or a ball. Default: none.
    */
   body?: BodyEntry | null
   calculate: 'salt'
   /**
-   * Volume of one cavity. Unit: mL; above 0.
+   * Volume of one cavity. Unit: mL; above 0 to 1e15.
    */
-  cavity?: MeasuredAmount | null
+  cavity_volume?: MeasuredAmount | null
   /**
    * What an embedding program keeps here for itself; carried through untouched.
    */
@@ -4043,59 +4068,59 @@ export interface SaltRequest {
     [k: string]: unknown
   } | null
   /**
-   * Share of its contraction that a piece draws from the sprue while it cools. Unit: 1; 0 % to 100 %.
+   * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1. Default: 0.5.
    */
   feed?: Percent | null
   /**
-   * Mass of hook and weight on a piece; none where left out. Unit: g; 0 or more.
+   * Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
    */
   hook_mass?: MeasuredAmount | null
   /**
-   * Volume that hook and weight displace; none where left out. Unit: mL; 0 or more.
+   * Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
    */
   hook_volume?: MeasuredAmount | null
   /**
-   * Volume of the mix before salt at shot temperature; the cold one where left out. Unit: mL; at least the cold one.
+   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as mix_volume.
    */
   hot_volume?: MeasuredAmount | null
   /**
-   * How much salt, stated in just one way. Unit: none; one of eight ways.
+   * The salt loading, stated in one of eight ways. Unit: none; exactly one of eight ways.
    */
   loading: LoadingEntry
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Mass of the mix before salt; that of its base where left out. Unit: g; at least that of the base.
+   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the mass of its base.
    */
-  mix?: MeasuredAmount | null
+  mix_mass?: MeasuredAmount | null
   /**
-   * The most salt that the finished mix may hold, by true volume; 30 % where left out. Unit: 1; above 0 % to below 100 %.
+   * Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as base_volume.
+   */
+  mix_volume?: MeasuredAmount | null
+  /**
+   * Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
    */
   most_solids?: Percent | null
   /**
-   * The salt: its true density, its density as scooped. Unit: none; as a material in a book.
+   * The salt: its true density, its bulk density as scooped. Unit: none; as a material in a book.
    */
   salt: MaterialEntry
   /**
-   * Temperature at which it is shot; 20 °C where left out. Unit: °C; 20 °C or above.
+   * Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
    */
   shot_temperature?: MeasuredAmount | null
   /**
-   * The softener that goes in beside the salt; none where left out. Unit: none; a material and its share of the salt.
+   * The softener that goes in with the salt. Unit: none; a material and its share of the salt. Default: none.
    */
   softener?: SaltSoftenerEntry | null
   /**
-   * Share of the volume that is air; none where left out. Unit: 1; 0 % to below 100 %.
+   * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
   voids?: Percent | null
   /**
-   * Volume of the mix before salt at 20 °C; that of its base where left out. Unit: mL; above 0.
-   */
-  volume?: MeasuredAmount | null
-  /**
-   * The water that it sinks in; needed with the body. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg.
+   * The water in which it sinks; needed with the body. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg. Default: none.
    */
   water?: FishedWaterEntry | null
 }
@@ -4111,15 +4136,15 @@ export interface HardnessRequest {
     [k: string]: unknown
   } | null
   /**
-   * The durometer reading that is wanted. Unit: 1; 0 to 100, between the measured points.
+   * Durometer reading. Unit: 1; 0 to 100.
    */
   hardness?: number | null
   /**
-   * The shop's own measured points, by rising ratio. Unit: none; two or more.
+   * The shop's own measured points, by rising ratio: of each the ratio and the durometer reading. Unit: none; 2 to 1000.
    */
   points: HardnessPointEntry[]
   /**
-   * Mass of softener or hardener as a share of the mass of base. Unit: 1; between the measured points.
+   * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 10.
    */
   ratio?: Percent | null
   /**
@@ -4133,7 +4158,7 @@ export interface HardnessRequest {
 export interface ShotRequest {
   calculate: 'shot'
   /**
-   * Density of the finished plastic at 20 °C, without voids; its uncertainty is counted. Unit: g/mL; above 0.
+   * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
    */
   cold_density: MeasuredAmount
   /**
@@ -4143,11 +4168,11 @@ export interface ShotRequest {
     [k: string]: unknown
   } | null
   /**
-   * Density of the plastic at shot temperature, without voids; the cold one where left out. Unit: g/mL; above 0, at most the cold one.
+   * Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default: as cold_density.
    */
   hot_density?: MeasuredAmount | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
@@ -4155,7 +4180,7 @@ export interface ShotRequest {
    */
   mold: MoldEntry
   /**
-   * Share of the cavity that this layer of a laminated piece fills; all of it where left out. Unit: 1; above 0 % to 100 %.
+   * Share of the cavity that this layer of a laminated piece fills. Unit: 1; above 0 to 1. Default: 1.
    */
   share?: Percent | null
 }
@@ -4165,15 +4190,15 @@ export interface ShotRequest {
 export interface BatchRequest {
   calculate: 'batch'
   /**
-   * How many cavities a shot fills. Unit: 1; 1 to 1 000 000.
+   * Number of cavities that a shot fills. Unit: 1; 1 to 1000000.
    */
   cavities: number
   /**
-   * How often the injector is cleaned or goes cold, the last time included; 1 where left out. Unit: 1; 1 or more.
+   * Number of times the injector is cleaned or goes cold, the last time included. Unit: 1; 1 to 1000000. Default: 1.
    */
   cleanings?: number | null
   /**
-   * How sure the number of good pieces shall be; 90 % where left out. Unit: 1; 0 % to below 100 %.
+   * Confidence that enough good pieces come out. Unit: 1; above 0 to 0.999999999. Default: 0.9.
    */
   confidence?: Percent | null
   /**
@@ -4183,62 +4208,58 @@ export interface BatchRequest {
     [k: string]: unknown
   } | null
   /**
-   * What stays on the wall of the cup; none where left out. Unit: g; 0 or more.
+   * Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
    */
-  film?: MeasuredAmount | null
+  injector_capacity: MeasuredAmount
   /**
-   * What cannot be drawn from the cup; none where left out. Unit: g; 0 or more.
+   * Volume that stays in the injector each time it is emptied; below its capacity. Unit: mL; 0 to 1e15. Default: 0.
    */
-  heel?: MeasuredAmount | null
+  injector_residue?: MeasuredAmount | null
   /**
-   * What the injector takes up at most. Unit: mL; above 0.
-   */
-  injector_holds: MeasuredAmount
-  /**
-   * What stays in the injector each time it is emptied; none where left out. Unit: mL; 0 to below what it holds.
-   */
-  injector_keeps?: MeasuredAmount | null
-  /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * What one shot takes, sprue included. Unit: g; above 0.
-   */
-  per_shot: MeasuredAmount
-  /**
-   * How many pieces are wanted. Unit: 1; 1 to 1 000 000.
+   * Number of good pieces needed. Unit: 1; 1 to 1000000.
    */
   pieces: number
   /**
-   * Share of pieces that are not fit to sell; none where left out. Unit: 1; 0 % to below 100 %.
+   * Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
+   */
+  pot_film?: MeasuredAmount | null
+  /**
+   * Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+   */
+  pot_heel?: MeasuredAmount | null
+  /**
+   * Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
    */
   rejects?: Percent | null
   /**
-   * Share of the sprues that is melted again; none where left out. Unit: 1; 0 % to 100 %.
+   * Share of the sprues that is melted again. Unit: 1; 0 to 1. Default: 0.
    */
   returned?: Percent | null
   /**
-   * Density of what the injector draws: hot, voids counted. Unit: g/mL; above 0.
+   * Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25.
    */
   shot_density: MeasuredAmount
   /**
-   * What of a shot stays as sprue; none where left out. Unit: g; 0 to what a shot takes.
+   * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
    */
-  sprue?: MeasuredAmount | null
+  shot_mass: MeasuredAmount
+  /**
+   * Mass of a shot that stays as sprue; at most the mass of the shot. Unit: g; 0 to 1e15. Default: 0.
+   */
+  sprue_mass?: MeasuredAmount | null
 }
 /**
  * The volume of a cavity from the water that it holds.
  */
 export interface WaterRequest {
   /**
-   * Pressure of the air at the balance; standard atmosphere where left out. Unit: Pa; 30 to 120 kPa.
+   * Air pressure at the balance, not reduced to sea level. Unit: kPa; 45 to 110. Default: 101.325.
    */
   air_pressure?: MeasuredAmount | null
-  /**
-   * Temperature of the water. Unit: °C; 0 to 40 °C.
-   */
-  at: MeasuredAmount
   calculate: 'water'
   /**
    * What an embedding program keeps here for itself; carried through untouched.
@@ -4247,21 +4268,25 @@ export interface WaterRequest {
     [k: string]: unknown
   } | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The mold of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
   mold?: Name | null
   /**
-   * The shape, where that mold has unlike cavities. Unit: none; a name.
+   * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
    */
   shape?: Name | null
   /**
-   * What the balance reads for the water in one cavity. Unit: g; above 0.
+   * Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to 1e15.
    */
-  water: MeasuredAmount
+  water_mass: MeasuredAmount
+  /**
+   * Temperature of the water. Unit: °C; 0 to 40.
+   */
+  water_temperature: MeasuredAmount
 }
 /**
  * What weighed pieces say of a mold.
@@ -4269,11 +4294,11 @@ export interface WaterRequest {
 export interface CalibrateRequest {
   calculate: 'calibrate'
   /**
-   * Volume of one cavity; with ± its uncertainty counts too. Unit: mL; above 0.
+   * Volume of one cavity. Unit: mL; above 0 to 1e15.
    */
   cavity?: MeasuredAmount | null
   /**
-   * Density of the finished plastic at 20 °C, without voids; its uncertainty is counted. Unit: g/mL; above 0.
+   * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
    */
   cold_density: MeasuredAmount
   /**
@@ -4283,39 +4308,39 @@ export interface CalibrateRequest {
     [k: string]: unknown
   } | null
   /**
-   * Share of its contraction that a piece draws from the sprue while it cools. Unit: 1; 0 % to 100 %.
+   * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1. Default: 0.5.
    */
   feed?: Percent | null
   /**
-   * Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %); none counted where left out. Unit: 1; 0 % to 100 %.
+   * Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %). Unit: 1; 0 to 1. Default: 0.
    */
   feed_uncertainty?: Percent | null
   /**
-   * Density of the plastic at shot temperature, without voids; the cold one where left out. Unit: g/mL; above 0, at most the cold one.
+   * Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default: as cold_density.
    */
   hot_density?: MeasuredAmount | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The mold of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
   mold?: Name | null
   /**
-   * The smallest difference that the balance shows. Unit: g; above 0.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
   readability: MeasuredAmount
   /**
-   * The shape, where that mold has unlike cavities. Unit: none; a name.
+   * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
    */
   shape?: Name | null
   /**
-   * Share of the volume that is air; none where left out. Unit: 1; 0 % to below 100 %.
+   * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
   voids?: Percent | null
   /**
-   * What the pieces weigh, one by one. Unit: g; two or more, above 0.
+   * Mass of each piece, one by one. Unit: g; 2 to 100000.
    */
   weights: MeasuredAmount[]
 }
@@ -4331,19 +4356,19 @@ export interface CalibrateDropRequest {
     [k: string]: unknown
   } | null
   /**
-   * The material of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
   material?: Name | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The smallest difference that the balance shows. Unit: g; above 0.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
   readability: MeasuredAmount
   /**
-   * Drops that were counted and weighed together, each weighing begun anew. Unit: none; two or more weighings.
+   * Drops that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
    */
   weighings: CountedEntry[]
 }
@@ -4359,23 +4384,23 @@ export interface CalibrateSpoonRequest {
     [k: string]: unknown
   } | null
   /**
-   * The material of a book that the answer shall be written for: it then carries the change to that book. Unit: none; a name.
+   * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
   material?: Name | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The smallest difference that the balance shows. Unit: g; above 0.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
   readability: MeasuredAmount
   /**
-   * What the level spoon holds; with ± its uncertainty counts too. Unit: mL; above 0.
+   * Volume of the level spoon. Unit: mL; above 0 to 1e15.
    */
   spoon: MeasuredAmount
   /**
-   * Level spoonfuls that were counted and weighed together, each weighing begun anew. Unit: none; two or more weighings.
+   * Level spoonfuls that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
    */
   weighings: CountedEntry[]
 }
@@ -4385,7 +4410,7 @@ export interface CalibrateSpoonRequest {
 export interface CalibrateInjectorRequest {
   calculate: 'calibrate-injector'
   /**
-   * Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted. Unit: g/mL; above 0.
+   * Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
    */
   density: MeasuredAmount
   /**
@@ -4395,15 +4420,15 @@ export interface CalibrateInjectorRequest {
     [k: string]: unknown
   } | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The smallest difference that the balance shows. Unit: g; above 0.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
   readability: MeasuredAmount
   /**
-   * Weighings of the injector, each clean and then emptied as at work. Unit: none; two or more.
+   * Weighings of the injector, each clean and then emptied as at work. Unit: g; 2 to 1000.
    */
   weighings: EmptiedEntry[]
 }
@@ -4412,7 +4437,7 @@ export interface CalibrateInjectorRequest {
  */
 export interface UncertaintyRequest {
   /**
-   * The dose as it is taken: weighed (a mass), by spoon (a volume) or in drops. Unit: g, mL or drops; above 0.
+   * The dose as it is measured: weighed (a mass), by spoon (a volume) or in drops. Unit: none; above 0; g, mL or drops.
    */
   amount: Amount
   /**
@@ -4427,7 +4452,7 @@ export interface UncertaintyRequest {
     [k: string]: unknown
   } | null
   /**
-   * The distance between the marks of the cup that the base is measured in; it has one mark alone, for its amount, where left out. Unit: mL; above 0.
+   * Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is full.
    */
   mark?: MeasuredAmount | null
   /**
@@ -4435,19 +4460,19 @@ export interface UncertaintyRequest {
    */
   material: MaterialEntry
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The base that the dose is for, as it is taken: weighed (a mass) or by cup (a volume). Unit: g or mL; above 0.
+   * The base that the dose is for, as it is measured: weighed (a mass) or by cup (a volume). Unit: none; above 0, g or mL.
    */
   per: Amount
   /**
-   * The smallest difference that the balance shows. Unit: g; above 0.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
   readability?: MeasuredAmount | null
   /**
-   * What the spoon holds; the dose is one spoonful where left out. Unit: mL; above 0, a whole number of them being the dose.
+   * Volume of the spoon; the dose is a whole number of spoonfuls. Unit: mL; above 0 to 1e15. Default: the dose is one spoonful.
    */
   spoon?: MeasuredAmount | null
 }
@@ -4456,7 +4481,7 @@ export interface UncertaintyRequest {
  */
 export interface CostRequest {
   /**
-   * The base to make the formula for; the formula's own `per` where left out. Unit: mL or g; above 0.
+   * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
    */
   base?: Amount | null
   /**
@@ -4471,7 +4496,7 @@ export interface CostRequest {
     [k: string]: unknown
   } | null
   /**
-   * The finished mix to make: its mass, or its volume cold and liquid. Unit: g or mL; above 0.
+   * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
    */
   finished?: Amount | null
   /**
@@ -4479,39 +4504,39 @@ export interface CostRequest {
    */
   formulas: Name[]
   /**
-   * What the shop keeps, as a share of the price (a markup on the cost is another thing); no price is told where left out. Unit: 1; 0 % to below 100 %.
+   * Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price. Unit: 1; 0 to below 1. Default: none.
    */
   margin?: Percent | null
   /**
-   * What happens where two of the formulas dose the same material; it is refused where left out. Unit: none; refuse, add or last.
+   * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
   overlap?: Overlap | null
   /**
-   * What goes into each pack; nothing where left out. Unit: none; a price per pieces, and how many a pack takes.
+   * What goes into each pack. Unit: none; a price per pieces, and the number of pieces in a pack. Default: none.
    */
   packing?: PackingEntry[] | null
   /**
-   * How many packs the pieces go into; one where left out. Unit: 1; 1 to the number of pieces.
+   * Number of packs for the pieces; at most one for each piece. Unit: 1; 1 to 1000000. Default: 1.
    */
   packs?: number | null
   /**
-   * How many good pieces are made; one where left out. Unit: 1; 1 to 1 000 000.
+   * Number of good pieces that are made. Unit: 1; 1 to 1000000. Default: 1.
    */
   pieces?: number | null
   /**
-   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time.
+   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time. Default: none.
    */
   rate?: Price | null
   /**
-   * What of the mix comes back: sprue that is melted again, left-over that is kept; none where left out. Unit: g; 0 to the mass of the mix.
+   * Mass of the mix that comes back: sprue that is melted again, leftover that is kept; at most the mass of the mix. Unit: g; 0 to 1e15. Default: 0.
    */
   returned?: MeasuredAmount | null
   /**
-   * How long the work takes; none where left out. Unit: s; 0 or more.
+   * Time that the work takes. Unit: s; 0 to 1e15. Default: 0.
    */
   time?: MeasuredAmount | null
   /**
-   * What of its material cost that is still worth; all of it where left out. Unit: 1; 0 % to 100 %.
+   * Share of its material cost that it is still worth. Unit: 1; 0 to 1. Default: 1.
    */
   worth?: Percent | null
 }
@@ -4531,7 +4556,7 @@ export interface MeasureRequest {
     [k: string]: unknown
   } | null
   /**
-   * The mass that is wanted. Unit: g; above 0.
+   * Mass. Unit: g; 0 to 1e15.
    */
   mass: MeasuredAmount
   /**
@@ -4539,11 +4564,11 @@ export interface MeasureRequest {
    */
   material: MaterialEntry
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Largest relative error that is accepted; the material's own, or 5 %, where left out. Unit: 1; above 0 % to below 100 %.
+   * Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
    */
   tolerance?: Percent | null
 }
@@ -4552,11 +4577,11 @@ export interface MeasureRequest {
  */
 export interface AirRequest {
   /**
-   * What a barometer in the shop shows, not reduced to sea level. Unit: kPa; 22.7 to 177.6 kPa.
+   * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it. Unit: m; 0 to 11 000 m.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   calculate: 'air'
@@ -4567,11 +4592,11 @@ export interface AirRequest {
     [k: string]: unknown
   } | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Pressure of the air as a weather report has it, reduced to sea level; needs the altitude. Unit: kPa; 85 to 110 kPa.
+   * Air pressure as a weather report gives it, reduced to sea level; needs the altitude. Unit: kPa; 85 to 110. Default: none.
    */
   reported_pressure?: MeasuredAmount | null
 }
@@ -4580,20 +4605,20 @@ export interface AirRequest {
  */
 export interface DegasRequest {
   /**
-   * What a barometer in the shop shows, not reduced to sea level. Unit: kPa; 22.7 to 177.6 kPa.
+   * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it. Unit: m; 0 to 11 000 m.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   /**
-   * What the vessel holds to its brim. Unit: mL; above 0.
+   * Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15.
    */
   brim?: MeasuredAmount | null
   calculate: 'degas'
   /**
-   * Temperature of a damp pot, whose water boils under vacuum; a dry one where left out. Unit: °C; 0.01 to 200 °C.
+   * Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. Unit: °C; 0.01 to 200. Default: none.
    */
   damp_at?: MeasuredAmount | null
   /**
@@ -4603,15 +4628,15 @@ export interface DegasRequest {
     [k: string]: unknown
   } | null
   /**
-   * The step between the vessel's marks; any level where left out. Unit: mL; above 0.
+   * Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
    */
   marks?: MeasuredAmount | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Share of the vessel that stays empty; 10 % where left out. Unit: 1; 0 % to below 100 %.
+   * Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
    */
   spare?: Percent | null
   /**
@@ -4619,7 +4644,7 @@ export interface DegasRequest {
    */
   vacuum: VacuumEntry
   /**
-   * Volume of the pot, cold and without air. Unit: mL; above 0.
+   * Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
    */
   volume: MeasuredAmount
 }
@@ -4628,16 +4653,16 @@ export interface DegasRequest {
  */
 export interface HeatRequest {
   /**
-   * The temperature to heat to; the middle of the window where left out. Unit: °C; in the shot window.
+   * The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the window.
    */
   aim?: MeasuredAmount | null
   calculate: 'heat'
   /**
-   * How such a pot was watched to cool, and how long this one has stood; not at all where left out. Unit: none; about the same amount, in a cooler room.
+   * How such a pot was seen to cool, and how long this one has been out of the oven. Unit: none; about the same amount, in a cooler room. Default: none.
    */
   cooling?: CoolingEntry | null
   /**
-   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; above 0.
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
    */
   density?: MeasuredAmount | null
   /**
@@ -4647,38 +4672,38 @@ export interface HeatRequest {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before. Unit: °C; -73 to 427 °C, below the aim.
+   * The temperature before heating, below the aim. Unit: °C; - 73 to 427.
    */
   from: MeasuredAmount
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * What is heated: a mass, or a volume cold and liquid. Unit: g or mL; at most 1.5 times beyond what was timed.
+   * What is heated: a mass, or a volume cold and liquid. Unit: none; at most 1.5 times beyond what was timed, g or mL.
    */
   mix: Amount
   /**
-   * Setting of the oven, as a share of full power; that of the timings where left out. Unit: 1; above 0 % to 100 %.
+   * Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
    */
   setting?: Percent | null
   /**
-   * Lowest and highest temperature at which it is shot. Unit: °C; the lower one first.
+   * Lowest and highest temperature at which it is shot. Unit: none; the lower one first.
    *
    * @minItems 2
    * @maxItems 2
    */
   shot_window: [unknown, unknown]
   /**
-   * Specific heat of the mix, its salt counted. Unit: J/(g.K); above 0.
+   * Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
    */
   specific_heat: MeasuredAmount
   /**
-   * How far the thermometer may be off; 2 K where left out. Unit: K; 0 or more.
+   * How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
    */
   thermometer?: MeasuredAmount | null
   /**
-   * Specific heat of what was timed; that of the mix where left out. Unit: J/(g.K); above 0.
+   * Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as specific_heat.
    */
   timed_specific_heat?: MeasuredAmount | null
   /**
@@ -4686,15 +4711,15 @@ export interface HeatRequest {
    */
   timings: TimingEntry[]
   /**
-   * Further cups in the oven beside it, all of them one load; none where left out. Unit: none; from the same temperature, with the mix within what was timed.
+   * Further cups in the oven at the same time, all of them one load. Unit: none; from the same temperature, with the mix within what was timed. Default: none.
    */
   together?: LoadEntry[] | null
   /**
-   * Mass of the vessel; left to the timings where left out. Unit: g; above 0.
+   * Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
    */
   vessel?: MeasuredAmount | null
   /**
-   * Specific heat of the vessel. Unit: J/(g.K); above 0.
+   * Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
    */
   vessel_specific_heat?: MeasuredAmount | null
 }
@@ -4703,15 +4728,15 @@ export interface HeatRequest {
  */
 export interface HeatHistoryRequest {
   /**
-   * Activation energy of the decay in the heat, with who states it. Unit: kJ/mol; 10 to 500 kJ/mol.
+   * Activation energy of the decay in the heat; state its source in a book. Unit: kJ/mol; 10 to 500.
    */
   activation_energy: Sourced
   /**
-   * What the plastisol stands at the reference temperature; not known where left out. Unit: s; above 0.
+   * Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15. Default: none.
    */
   budget?: MeasuredAmount | null
   /**
-   * The heat that more of the stabilizer buys; not known where left out. Unit: none; as of a material in a book.
+   * Heat that more of the stabilizer buys. Unit: none; as of a material in a book. Default: none.
    */
   buys?: BuysEntry | null
   calculate: 'heat-history'
@@ -4722,31 +4747,31 @@ export interface HeatHistoryRequest {
     [k: string]: unknown
   } | null
   /**
-   * How often it was heated before; never where left out. Unit: 1; 0 or more.
+   * Number of earlier heats. Unit: 1; 0 to 1000000. Default: 0.
    */
   heats_before?: Count | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Temperatures in the order of time, taken as straight between. Unit: none; two or more.
+   * Temperatures in the order of time, taken as straight between. Unit: none; 2 to 100000.
    */
   readings: ReadingEntry[]
   /**
-   * The temperature at which the time is counted. Unit: °C; -73 to 427 °C.
+   * Temperature at which the time is counted. Unit: °C; - 73 to 427.
    */
   reference: MeasuredAmount
   /**
-   * What earlier heats spent; not known where left out after earlier heats. Unit: s; 0 or more; above 0 only with heats_before.
+   * Equivalent time of the earlier heats; above 0 only with heats_before. Unit: s; 0 to 1e15. Default: not known after earlier heats.
    */
   spent_before?: MeasuredAmount | null
   /**
-   * Stabilizer in the mix, by mass of base; what the budget is stated for where left out. Unit: 1; 0 % to 100 %.
+   * Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as budget_with.
    */
   stabilizer?: Percent | null
   /**
-   * The stabilizer that the budget is stated for, by mass of base; none added where left out. Unit: 1; 0 % to 100 %.
+   * Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
    */
   with?: Percent | null
 }
@@ -4755,16 +4780,12 @@ export interface HeatHistoryRequest {
  */
 export interface SinkRequest {
   /**
-   * What the piece is like as it sinks. Unit: none; a stick or a ball.
+   * Shape and size of the piece as it sinks. Unit: none; a stick or a ball.
    */
   body: BodyEntry
   calculate: 'sink'
   /**
-   * Density of the piece, its salt and voids counted; with ± its uncertainty counts in the bounds. Unit: g/mL; above 0.
-   */
-  density?: MeasuredAmount | null
-  /**
-   * The depth to tell the time for. Unit: m; above 0.
+   * Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
    */
   depth?: MeasuredAmount | null
   /**
@@ -4774,21 +4795,25 @@ export interface SinkRequest {
     [k: string]: unknown
   } | null
   /**
-   * Hook and weight on the piece; none where left out. Unit: none; mass and volume.
+   * Hook and weight on the piece. Unit: none; mass and volume. Default: none.
    */
   hook?: HookEntry | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The speed that is wanted. Unit: cm/s; above 0.
+   * Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25.
    */
-  speed?: MeasuredAmount | null
+  piece_density?: MeasuredAmount | null
   /**
-   * Volume of the piece without its hook. Unit: mL; above 0.
+   * Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
    */
-  volume: MeasuredAmount
+  piece_volume: MeasuredAmount
+  /**
+   * Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+   */
+  sink_rate?: MeasuredAmount | null
   /**
    * The water. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg.
    */
@@ -4799,12 +4824,12 @@ export interface SinkRequest {
  */
 export interface FlakeRequest {
   /**
-   * What the two doses of flake have in common; the area where left out. Unit: none; count or area.
+   * What the two doses of flake have in common: the number of particles or the area of film. Unit: none; count or area. Default: area.
    */
   alike?: Alike | null
   calculate: 'flake'
   /**
-   * An amount as a person measures it. Unit: any; above 0.
+   * An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. Unit: none; 0 or above; a temperature above absolute zero.
    */
   dose: Amount
   /**
@@ -4818,19 +4843,19 @@ export interface FlakeRequest {
    */
   flake: MaterialEntry
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Finished mass that the dose of flake is in. Unit: g; above 0.
+   * Finished mass that contains the dose of flake. Unit: g; above 0 to 1e15.
    */
   mix?: MeasuredAmount | null
   /**
-   * The flake that shall take its place. Unit: none; as a material in a book.
+   * The flake that takes its place. Unit: none; as a material in a book. Default: none.
    */
   other?: MaterialEntry | null
   /**
-   * Mass of one piece. Unit: g; above 0, at most the finished mass.
+   * Mass of one piece; at most the finished mass. Unit: g; above 0 to 1e15.
    */
   piece?: MeasuredAmount | null
 }
@@ -4846,11 +4871,11 @@ export interface ColorDifferenceRequest {
     [k: string]: unknown
   } | null
   /**
-   * A color. Unit: none; as lab or srgb.
+   * A color, as lab or srgb. Unit: none; a color.
    */
   one: ColorEntry
   /**
-   * A color. Unit: none; as lab or srgb.
+   * A color, as lab or srgb. Unit: none; a color.
    */
   other: ColorEntry
 }
@@ -4859,11 +4884,11 @@ export interface ColorDifferenceRequest {
  */
 export interface ColorMatchRequest {
   /**
-   * What the base looks like without colorants, poured as a test piece. Unit: none; a color.
+   * Color of the base without colorants, poured as a test piece. Unit: none; a color.
    */
   base: ColorEntry
   /**
-   * Mass of base that the formula is for. Unit: g; above 0.
+   * Mass of base that the formula is for. Unit: g; above 0 to 1e15.
    */
   base_mass: MeasuredAmount
   calculate: 'color-match'
@@ -4880,11 +4905,11 @@ export interface ColorMatchRequest {
     [k: string]: unknown
   } | null
   /**
-   * What a cup, a spoon and a fluid ounce hold; US customary where left out. Unit: none; us-customary, us-label, metric or imperial.
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * The color that is wanted. Unit: none; a color.
+   * The color to match. Unit: none; a color.
    */
   target: ColorEntry
 }
@@ -4893,7 +4918,7 @@ export interface ColorMatchRequest {
  */
 export interface CorrectRequest {
   /**
-   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Where left out, `pot` names all that is in it. Unit: mL or g; above 0.
+   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
    */
   base?: Amount | null
   /**
@@ -4902,7 +4927,7 @@ export interface CorrectRequest {
   book: BookDocument
   calculate: 'correct'
   /**
-   * What the cup may hold; the book's largest cup, as full as its limits allow, where left out. Unit: mL; above 0.
+   * Volume that the cup may hold. Unit: mL; above 0. Default: the book's largest cup, as full as its limits allow.
    */
   cup?: MeasuredAmount | null
   /**
@@ -4916,21 +4941,21 @@ export interface CorrectRequest {
    */
   formulas: Name[]
   /**
-   * What happens where two of the formulas dose the same material; it is refused where left out. Unit: none; refuse, add or last.
+   * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
   overlap?: Overlap | null
   /**
-   * What went into the pot, by material, as it was measured. With `base` only what went in otherwise than the formulas say; without it, all there is. Unit: none; amounts: a volume, a mass or drops; 0 or more.
+   * What went into the pot, by material, as it was measured. With `base` only what differs from the formulas; without it, everything. Unit: none; amounts: a volume, a mass or drops; 0 or more.
    */
   pot: {
     [k: string]: Amount
   }
   /**
-   * What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot; all of it where left out. Unit: g or mL; above 0, at most all of it.
+   * What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot. Unit: none; above 0, at most all of it; g or mL. Default: all of it.
    */
   still_there?: Amount | null
   /**
-   * Share of the pot's mass up to which a material that does not belong in it is let pass; none where left out. Unit: 1; 0 % to 100 %.
+   * Share of the pot's mass up to which a material that does not belong in it is ignored. Unit: 1; 0 to 1. Default: 0.
    */
   trace?: Percent | null
 }
@@ -4979,7 +5004,7 @@ export interface PlanRequest {
  */
 export interface RecordRequest {
   /**
-   * What was really weighed and shot. Unit: none; an actuals document.
+   * Masses that were weighed and shots that were made. Unit: none; an actuals document.
    */
   actuals: ActualsDocument
   /**

@@ -20,7 +20,7 @@ import pourwright as pw
 
 def test_one_fault() -> None:
     with pytest.raises(pw.PourwrightError) as caught:
-        pw.convert_amount("6 oz", "g")
+        pw.convert("6 oz", "g")
     error = caught.value
     assert error.code == "amount-ambiguous"
     assert error.path == "/amount"
@@ -65,37 +65,23 @@ def test_what_is_not_finite(number: float) -> None:
 
 def test_text_that_is_none() -> None:
     with pytest.raises(pw.PourwrightError) as caught:
-        pw.convert_amount("\ud800 cup", "mL")
+        pw.convert("\ud800 cup", "mL")
     assert caught.value.code == "not-utf8"
     with pytest.raises(pw.PourwrightError) as caught:
         pw.calculate("convert", amount="\ud800 cup", to="mL")
     assert caught.value.code == "not-utf8"
     with pytest.raises(ValueError, match="NUL"):
-        pw.convert_amount("1 cup\0", "mL")
+        pw.convert("1 cup\0", "mL")
     with pytest.raises(pw.PourwrightError) as caught:
-        pw.convert_amount("1" * 5000 + " cup", "mL")
+        pw.convert("1" * 5000 + " cup", "mL")
     assert caught.value.code == "too-large"
 
 
 def test_words_are_named() -> None:
-    with pytest.raises(ValueError, match='"us-customary", "us-label", "metric", "imperial"'):
-        pw.convert(1.0, "cup", "mL", measures="french")  # type: ignore[arg-type]
+    with pytest.raises(ValueError, match="us-customary, us-label, metric, imperial"):
+        pw.convert_number(1.0, "cup", "mL", measures="french")  # type: ignore[arg-type]
     with pytest.raises(ValueError, match="shore-00"):
-        pw.hardness([(0.0, 50.0), (0.1, 40.0)], 0.05, scale="rockwell")  # type: ignore[arg-type]
-
-
-@pytest.mark.parametrize(
-    "make",
-    [
-        lambda: pw.salt_mass(pw.Unsalted(base_ml=1, base_g_per_ml=1, salt_g_per_ml=2, mix_g=0), "of-base", 0.1),
-        lambda: pw.shot_fill(pw.Shot(cavity_ml=1, cavities=1, cold_g_per_ml=1, share=0)),
-        lambda: pw.shots(10, 2, 0.1, 0),
-        lambda: pw.dose_mass(pw.Material(name="x", kind="salt", as_scooped_g_per_ml=0), "1 tsp"),
-    ],
-)
-def test_a_zero_is_not_taken_for_nothing_said(make: Any) -> None:
-    with pytest.raises(ValueError, match="must not be 0; leave it out"):
-        make()
+        pw.hardness([(0.0, 50.0), (0.1, 40.0)], "rockwell", 0.05)  # type: ignore[arg-type]
 
 
 def test_a_request_of_another_type() -> None:
@@ -106,46 +92,28 @@ def test_a_request_of_another_type() -> None:
 
 SALT: Any = pw.Material(name="salt", kind="salt", density_g_per_ml="2.165 g/mL")  # type: ignore[arg-type]
 MIX: Any = pw.Mix.of_materials([pw.Material(name="base", kind="plastisol", density_g_per_ml=1.03)])
-WANTED: dict[str, Any] = {"pieces": 24, "cavities": 4, "shot_g": 44, "shot_g_per_ml": 0.97, "injector_holds_ml": 118}
 
 
 @pytest.mark.parametrize(
     ("call", "words"),
     [
-        (lambda p: p.mass_of_volume("1/4 cup", 1.0), "volume_ml must be a real number, not str. Amounts .* convert_amount"),
+        (lambda p: p.mass_of_volume("1/4 cup", 1.0), "volume_ml must be a real number, not str. Amounts .* convert"),
         (lambda p: p.mass_of_volume(1.0, None), "density_g_per_ml must be a real number, not NoneType"),
         (lambda p: p.mass_of_volume(np.ones(2), 1.0), "volume_ml must be a real number, not ndarray. .* pourwright.columns"),
         (lambda p: p.mass_of_volume(1j, 1.0), "volume_ml must be a real number, not complex"),
-        (lambda p: p.convert("1/4", "cup", "mL"), "value must be a real number"),
-        (lambda p: p.convert(1.0, 5, "mL"), "unit must be of type str, not int"),
-        (lambda p: p.convert(1.0, "cup", "mL", measures=["metric"]), "measures must be of type str, not list"),
-        (lambda p: p.convert_amount(1.5, "mL"), "amount must be of type str, not float"),
-        (lambda p: p.convert_amount(b"1 cup", "mL"), "amount must be of type str, not bytes"),
+        (lambda p: p.convert_number("1/4", "cup", "mL"), "value must be a real number"),
+        (lambda p: p.convert_number(1.0, 5, "mL"), "unit must be of type str, not int"),
+        (lambda p: p.convert_number(1.0, "cup", "mL", measures=["metric"]), "measures must be of type str, not list"),
+        (lambda p: p.convert(1.5, "mL"), "amount must be of type str, not float"),
+        (lambda p: p.convert(b"1 cup", "mL"), "amount must be of type str, not bytes"),
         (lambda p: p.Conversion("cup", "mL")("2"), "value must be a real number"),
         (lambda p: p.shots(24.0, 4), "pieces must be a whole number, not float"),
         (lambda p: p.shots(24, "4"), "cavities must be a whole number, not str"),
-        (lambda p: p.shots(24, 4, "5 %"), "rejects must be a real number"),
-        (lambda p: p.shots(24, 4, 0.05, "95 %"), "confidence must be a real number"),
+        (lambda p: p.shots(24, 4, rejects="5 %"), "rejects must be a real number"),
+        (lambda p: p.shots(24, 4, rejects=0.05, confidence="95 %"), "confidence must be a real number"),
         # cffi would take these for 24.
         (lambda p: p.shots(np.float32(24.5), 4), "pieces must be a whole number, not float32"),
         (lambda p: p.shots(Decimal("24.5"), 4), "pieces must be a whole number, not Decimal"),
-        (lambda p: p.batch_need(p.Batch(**{**WANTED, "pieces": Decimal("24.5")})), "batch/pieces must be a whole number"),
-        (lambda p: p.batch_need(p.Batch(**{**WANTED, "shot_g": "44"})), "batch/shot_g must be a real number, not str"),
-        (lambda p: p.batch_need(WANTED), "batch must be of type Batch, not dict"),
-        (lambda p: p.shot_fill(p.Shot(cavity_ml=9, cavities=4, cold_g_per_ml="1")), "shot/cold_g_per_ml must be a real number"),
-        (lambda p: p.dose_mass(SALT, "1 g"), "material/density_g_per_ml must be a real number, not str"),
-        (lambda p: p.dose_mass({"name": "salt"}, "1 g"), "material must be of type Material, not dict"),
-        (lambda p: p.dose_mass(p.Material(name="x", kind=3), "1 g"), "material/kind must be of type str"),
-        (lambda p: p.bench_measure(p.Bench(spoons_ml=[5, "1 tsp"]), 1, 0.1), "bench/spoons_ml/1 must be a real number"),
-        (lambda p: p.bench_measure(p.Bench(spoons_ml=5), 1, 0.1), "bench/spoons_ml must be a sequence of numbers, not int"),
-        (lambda p: p.density_of_parts([1, "2"], [1, 2]), "masses_g/1 must be a real number, not str"),
-        (lambda p: p.density_of_parts([1], 1.03), "densities_g_per_ml must be a sequence of numbers"),
-        (lambda p: p.flake_count(".035", 25, "1.38", 2), "film_g_per_ml must be a real number"),
-        (lambda p: p.hardness([(0, 60), (0.1, None)], 0.05, scale="shore-00"), "points/1/reading must be a real number"),
-        (lambda p: p.hardness(5, 0.05, scale="shore-00"), "points must be a sequence of pairs"),
-        (lambda p: p.water_density("22 °C"), "at_celsius must be a real number"),
-        (lambda p: p.sink_rate({"piece_ml": 9}, 1.1), "body must be of type Body"),
-        (lambda p: p.salt_mass({"base_ml": 9}, "of-base", 0.1), "mix must be of type Unsalted"),
         (lambda p: MIX.add("base", "1 cup"), "mass_g must be a real number"),
         (lambda p: MIX.add(1, 1.0), "material must be of type str"),
         (lambda p: MIX.merge(5), "other must be of type Mix"),
@@ -162,14 +130,12 @@ def test_a_wrong_type_is_named(call: Callable[[Any], object], words: str) -> Non
 @pytest.mark.parametrize(
     ("call", "code", "path"),
     [
-        (lambda p: p.shots(-1, 4), "not-a-count", "/pieces"),
-        (lambda p: p.shots(2**32, 4), "not-a-count", "/pieces"),
-        (lambda p: p.shots(24, 10**5000), "not-a-count", "/cavities"),
-        (lambda p: p.batch_need(p.Batch(**{**WANTED, "cavities": -4})), "not-a-count", "/batch/cavities"),
+        (lambda p: p.shots(-1, 4), "out-of-range", "/pieces"),
+        (lambda p: p.shots(2**32, 4), "out-of-range", "/pieces"),
+        (lambda p: p.shots(24, 10**5000), "out-of-range", "/cavities"),
         (lambda p: p.mass_of_volume(1.0, 10**400), "not-finite", "/density_g_per_ml"),
         (lambda p: p.mass_of_volume(Fraction(10**400), 1.0), "not-finite", "/volume_ml"),
         (lambda p: p.mass_of_volume(Decimal("sNaN"), 1.0), "not-finite", "/volume_ml"),
-        (lambda p: p.density_of_parts([1, 10**400], [1, 2]), "not-finite", "/masses_g/1"),
     ],
 )
 def test_what_c_cannot_hold_has_a_path(call: Callable[[Any], object], code: str, path: str) -> None:
@@ -182,16 +148,15 @@ def test_numbers_of_other_kinds() -> None:
     for number in (2, np.float32(2), np.int8(2), Decimal(2), Fraction(2), np.array(2.0)):
         assert pw.mass_of_volume(number, 1.5) == 3.0  # type: ignore[arg-type]
     assert pw.shots(np.int64(24), 4) == pw.shots(24, 4)
-    assert pw.density_of_parts(iter([1.0, 1.0]), np.array([1.0, 1.0])) == pw.density_of_parts([1.0, 1.0], [1.0, 1.0])  # type: ignore[arg-type]
+    assert pw.density_of_parts(iter(np.ones((2, 2)))) == pw.density_of_parts([(1.0, 1.0), (1.0, 1.0)])
 
 
 def test_a_point_has_two_numbers() -> None:
     """cffi fills up a shorter one with a 0."""
-    for call in (pw.hardness, pw.softener_ratio):
-        for wrong in ([(0, 60), (0.1,)], [(0, 60), ()], [(0, 60), 0.1], [(0, 60), (0.1, 40, 3)]):
-            with pytest.raises(ValueError, match="points/1 must be two numbers"):
-                call(wrong, 0.05, scale="shore-00")  # type: ignore[arg-type]
-    assert pw.hardness(iter([(0, 60), (0.1, 40)]), 0.1, scale="shore-00") == 40  # type: ignore[arg-type]
+    for wrong in ([(0, 60), (0.1,)], [(0, 60), ()], [(0, 60), 0.1], [(0, 60), (0.1, 40, 3)]):
+        with pytest.raises(TypeError, match="points/1 must be 2 numbers"):
+            pw.hardness(wrong, "shore-00", 0.05)  # type: ignore[arg-type]
+    assert pw.hardness(iter([(0, 60), (0.1, 40)]), "shore-00", 0.1) == 40
 
 
 def test_what_cannot_stand_in_a_document_has_a_path() -> None:

@@ -123,7 +123,7 @@ def test_errors_do_not_mix(shop: dict[str, Any]) -> None:
 
     def fail(number: int) -> bool:
         with pytest.raises(pw.PourwrightError) as caught:
-            pw.convert_amount(f"{number} smidge", "mL")
+            pw.convert(f"{number} smidge", "mL")
         return f"{number} smidge" in caught.value.message or "smidge" in caught.value.message
 
     with ThreadPoolExecutor(8) as pool:

@@ -1,7 +1,7 @@
 //! The least pot that the bench can make.
 
-use super::{BatchError, positive, within};
-use crate::check::is_share;
+use super::BatchError;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, Ratio};
 
 /// How finely one dose can be measured.
@@ -61,8 +61,18 @@ impl PotLimits<'_> {
     /// A number out of its range.
     pub fn least(&self) -> Result<LeastPot, BatchError> {
         let fraction = self.base_fraction;
-        positive(fraction.value, "the share of base in the mix")?;
-        within(is_share(fraction.value), "the share of base in the mix", "at most 1")?;
+        let mut check = Check::new();
+        check.number(Parameter::BaseFraction, fraction.value);
+        for (index, dose) in self.doses.iter().enumerate() {
+            check
+                .element(Parameter::DoseStep, index, dose.step.value)
+                .element(Parameter::Tolerance, index, dose.tolerance.value)
+                .element(Parameter::DoseRatio, index, dose.ratio.value);
+        }
+        check
+            .option(Parameter::OvenLeast, self.oven.map(|oven| oven.value))
+            .option(Parameter::InjectorLeast, self.injector.map(|injector| injector.value));
+        check.finish()?;
         let mut least =
             LeastPot { mix: Mass::default(), base: Mass::default(), limit: PotLimit::Nothing };
         let mut raise = |mix: Mass, limit| {
@@ -71,14 +81,12 @@ impl PotLimits<'_> {
             }
         };
         for (index, dose) in self.doses.iter().enumerate() {
-            raise(dose.least_base()? / fraction, PotLimit::Dose(index));
+            raise(dose.least_base() / fraction, PotLimit::Dose(index));
         }
         if let Some(oven) = self.oven {
-            positive(oven.value, "the oven's least load")?;
             raise(oven, PotLimit::Oven);
         }
         if let Some(injector) = self.injector {
-            positive(injector.value, "the least that the injector can draw from")?;
             raise(injector, PotLimit::Injector);
         }
         Ok(least)
@@ -89,7 +97,7 @@ impl PotLimits<'_> {
     /// # Errors
     /// [`BatchError::PotTooSmall`] with the least pot and what limits it, or a number out of its range.
     pub fn check(&self, mix: Mass) -> Result<(), BatchError> {
-        positive(mix.value, "the mass of the pot")?;
+        Parameter::MixNeeded.check_si(mix.value)?;
         let least = self.least()?;
         // A pot of exactly the least may come out a rounding below it.
         let large_enough = mix >= least.mix * (1.0 - super::whole::SNAP);
@@ -98,11 +106,8 @@ impl PotLimits<'_> {
 }
 
 impl DoseStep {
-    fn least_base(&self) -> Result<Mass, BatchError> {
-        positive(self.step.value, "the step of a dose")?;
-        positive(self.tolerance.value, "the tolerance of a dose")?;
-        positive(self.ratio.value, "the ratio of a dose")?;
-        Ok(self.step / (2.0 * self.tolerance * self.ratio))
+    fn least_base(&self) -> Mass {
+        self.step / (2.0 * self.tolerance * self.ratio)
     }
 }
 
@@ -156,9 +161,9 @@ mod tests {
 
     #[rstest]
     #[case(dose(0.0, 0.1, 0.1))]
-    #[case(dose(0.1, f64::NAN, 0.1))]
+    #[case(dose(0.1, 2.0, 0.1))]
     #[case(dose(0.1, 0.1, -0.1))]
     fn refuses(#[case] dose: DoseStep) {
-        assert_eq!(limits(&[dose]).least().unwrap_err().code(), "batch-not-positive");
+        assert_eq!(limits(&[dose]).least().unwrap_err().code(), "out-of-range");
     }
 }

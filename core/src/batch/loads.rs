@@ -1,7 +1,7 @@
 //! Shots to injector loads.
 
-use super::{BatchError, not_negative, positive, whole, within};
-use crate::density::believed;
+use super::{BatchError, whole};
+use crate::parameter::{Check, Parameter, Relation};
 use crate::quantity::{Mass, MassDensity, Volume};
 
 /// An injector.
@@ -38,11 +38,14 @@ impl Injector {
         shot: Mass,
         hot_density: MassDensity,
     ) -> Result<Loads, BatchError> {
-        positive(shot.value, "the mass of a shot")?;
-        let largest = self.largest_shot(hot_density)?;
-        if shots == 0 {
-            return Err(BatchError::NoPieces);
-        }
+        let mut check = Check::new();
+        check
+            .number(Parameter::Shots, f64::from(shots))
+            .number(Parameter::ShotMass, shot.value)
+            .number(Parameter::ShotDensity, hot_density.value);
+        self.check(&mut check);
+        check.finish()?;
+        let largest = (self.holds - self.keeps) * hot_density;
         let shots_per_load = whole::to_count(whole::down((largest / shot).value));
         let loads = whole::div_up(shots, shots_per_load)
             .ok_or(BatchError::NothingFits { shot, largest })?;
@@ -55,13 +58,20 @@ impl Injector {
     /// # Errors
     /// A number out of its range.
     pub fn largest_shot(&self, hot_density: MassDensity) -> Result<Mass, BatchError> {
-        positive(self.holds.value, "what the injector holds")?;
-        not_negative(self.keeps.value, "what the injector keeps")?;
-        positive(hot_density.value, "the density at shot temperature")?;
-        believed(hot_density)?;
-        let gives = self.keeps < self.holds;
-        within(gives, "what the injector keeps", "less than what it holds")?;
+        let mut check = Check::new();
+        check.number(Parameter::ShotDensity, hot_density.value);
+        self.check(&mut check);
+        check.finish()?;
         Ok((self.holds - self.keeps) * hot_density)
+    }
+
+    fn check(&self, check: &mut Check) {
+        let (capacity, residue) = (Parameter::InjectorCapacity, Parameter::InjectorResidue);
+        check.number(capacity, self.holds.value).number(residue, self.keeps.value).relation(
+            (residue, self.keeps.value),
+            Relation::Below,
+            (capacity, self.holds.value),
+        );
     }
 
     /// The mass that stays in it each time it is emptied: keeps · ρ_hot.
@@ -69,9 +79,11 @@ impl Injector {
     /// # Errors
     /// A number out of its range.
     pub fn kept(&self, hot_density: MassDensity) -> Result<Mass, BatchError> {
-        not_negative(self.keeps.value, "what the injector keeps")?;
-        positive(hot_density.value, "the density at shot temperature")?;
-        believed(hot_density)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::InjectorResidue, self.keeps.value)
+            .number(Parameter::ShotDensity, hot_density.value);
+        check.finish()?;
         Ok(self.keeps * hot_density)
     }
 }
@@ -122,11 +134,11 @@ mod tests {
     }
 
     #[rstest]
-    #[case(injector(4.0, 4.0), 3, 1.0, "batch-number-out-of-range")]
-    #[case(injector(0.0, 0.0), 3, 1.0, "batch-not-positive")]
-    #[case(injector(100.0, -1.0), 3, 1.0, "batch-number-out-of-range")]
-    #[case(injector(100.0, 4.0), 3, f64::NAN, "batch-not-positive")]
-    #[case(injector(100.0, 4.0), 0, 1.0, "batch-no-pieces")]
+    #[case(injector(4.0, 4.0), 3, 1.0, "out-of-range")]
+    #[case(injector(0.0, 0.0), 3, 1.0, "out-of-range")]
+    #[case(injector(100.0, -1.0), 3, 1.0, "out-of-range")]
+    #[case(injector(100.0, 4.0), 3, f64::NAN, "not-finite")]
+    #[case(injector(100.0, 4.0), 0, 1.0, "out-of-range")]
     fn refuses(
         #[case] injector: Injector,
         #[case] shots: u32,

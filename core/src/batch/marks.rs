@@ -1,9 +1,8 @@
 //! The base rounded up to a mark that the cup has.
 
+use super::BatchError;
 use super::whole::{self, SNAP};
-use super::{BatchError, positive, within};
-use crate::check::is_share;
-use crate::density::believed;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 
 /// The marks of a measuring cup.
@@ -40,11 +39,14 @@ impl Marks<'_> {
     /// # Errors
     /// [`BatchError::AboveMarks`] with the highest mark, or a number that is not above zero.
     pub fn round_up(&self, volume: Volume) -> Result<Volume, BatchError> {
-        positive(volume.value, "the volume of base")?;
+        let mut check = Check::new();
+        check.number(Parameter::BaseVolume, volume.value);
         match *self {
             Self::Every { step, capacity } => {
-                positive(step.value, "the step between marks")?;
-                positive(capacity.value, "the capacity of the cup")?;
+                check
+                    .number(Parameter::CupMark, step.value)
+                    .number(Parameter::CupCapacity, capacity.value);
+                check.finish()?;
                 let mark = whole::up((volume / step).value);
                 let highest = whole::down((capacity / step).value);
                 if mark > highest {
@@ -53,7 +55,10 @@ impl Marks<'_> {
                 Ok(step * mark)
             }
             Self::List(marks) => {
-                marks.iter().try_for_each(|mark| positive(mark.value, "a mark of the cup"))?;
+                for (index, mark) in marks.iter().enumerate() {
+                    check.element(Parameter::CupMark, index, mark.value);
+                }
+                check.finish()?;
                 let reaches = |mark: &Volume| *mark >= volume * (1.0 - SNAP);
                 let least = |a: Volume, b: Volume| if b < a { b } else { a };
                 let greatest = |a: Volume, b: Volume| if b > a { b } else { a };
@@ -81,11 +86,12 @@ impl Marks<'_> {
         base_fraction: Ratio,
         base_density: MassDensity,
     ) -> Result<Measured, BatchError> {
-        positive(need.value, "the mass to mix")?;
-        positive(base_density.value, "the density of the base")?;
-        believed(base_density)?;
-        positive(base_fraction.value, "the share of base in the mix")?;
-        within(is_share(base_fraction.value), "the share of base in the mix", "at most 1")?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::MixNeeded, need.value)
+            .number(Parameter::BaseDensity, base_density.value)
+            .number(Parameter::BaseFraction, base_fraction.value);
+        check.finish()?;
         let base_volume = self.round_up(need * base_fraction / base_density)?;
         let base_mass = base_volume * base_density;
         let mix = base_mass / base_fraction;
@@ -98,9 +104,9 @@ impl Measured {
     /// Whole shots of `fill` each that the surplus gives.
     ///
     /// # Errors
-    /// [`BatchError::NotPositive`] for a shot of no mass.
+    /// A shot out of its range.
     pub fn extra_shots(&self, fill: Mass) -> Result<u32, BatchError> {
-        positive(fill.value, "the mass of a shot")?;
+        Parameter::ShotMass.check_si(fill.value)?;
         Ok(whole::to_count(whole::down((self.surplus / fill).value)))
     }
 }
@@ -150,11 +156,11 @@ mod tests {
 
     #[rstest]
     #[case(every(0.0, 500.0), 100.0)]
-    #[case(every(25.0, f64::NAN), 100.0)]
+    #[case(every(25.0, -1.0), 100.0)]
     #[case(every(25.0, 500.0), 0.0)]
     #[case(Marks::List(&[ml(0.0)]), 100.0)]
     fn refuses(#[case] marks: Marks<'_>, #[case] volume: f64) {
-        assert_eq!(marks.round_up(ml(volume)).unwrap_err().code(), "batch-not-positive");
+        assert_eq!(marks.round_up(ml(volume)).unwrap_err().code(), "out-of-range");
     }
 
     #[test]

@@ -24,13 +24,12 @@ use core::fmt;
 pub use least::{DoseStep, LeastPot, PotLimit, PotLimits};
 pub use loads::{Injector, Loads};
 pub use marks::{Marks, Measured};
-pub use need::{Need, Run};
+pub use need::{Need, Run, undrawn};
 pub use rejects::{MOST_CONFIDENCE, Rejects, reject_interval};
 pub use shots::{Wanted, shots};
 
-use crate::check::{is_not_negative, is_positive};
-use crate::density::DensityError;
 use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, Volume};
 use crate::show;
 
@@ -38,40 +37,9 @@ use crate::show;
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum BatchError {
-    /// A mass, volume, density or ratio that is not above zero.
-    #[error("{what} must be a number above zero.")]
-    NotPositive {
-        /// Which number.
-        what: &'static str,
-    },
-    /// A density that nothing has.
+    /// Numbers that are wrong.
     #[error(transparent)]
-    Density(#[from] DensityError),
-    /// A number outside its range.
-    #[error("{what} must be {range}.")]
-    Range {
-        /// Which number.
-        what: &'static str,
-        /// The range, in words.
-        range: &'static str,
-    },
-    /// Nothing to make.
-    #[error("No piece is wanted.")]
-    NoPieces,
-    /// Pieces wanted of a shape that the mold does not have.
-    #[error("{pieces} pieces are wanted of a shape for which the mold has no cavity.")]
-    NoCavity {
-        /// How many are wanted.
-        pieces: u32,
-    },
-    /// More pieces than are computed at once.
-    #[error("{pieces} pieces are more than {most}, the most that one batch is computed for.")]
-    TooManyPieces {
-        /// How many are wanted.
-        pieces: u32,
-        /// The limit.
-        most: u32,
-    },
+    Parameters(#[from] ParameterErrors),
     /// Rejects so frequent that no sensible number of shots gives the pieces.
     #[error("So many rejects at that confidence would take more than {most} cast pieces.")]
     TooManyCast {
@@ -107,12 +75,7 @@ pub enum BatchError {
 impl Diagnose for BatchError {
     fn code(&self) -> &'static str {
         match self {
-            Self::NotPositive { .. } => "batch-not-positive",
-            Self::Density(error) => error.code(),
-            Self::Range { .. } => "batch-number-out-of-range",
-            Self::NoPieces => "batch-no-pieces",
-            Self::NoCavity { .. } => "batch-no-cavity",
-            Self::TooManyPieces { .. } => "batch-too-many-pieces",
+            Self::Parameters(errors) => errors.code(),
             Self::TooManyCast { .. } => "batch-too-many-cast",
             Self::NothingFits { .. } => "batch-shot-does-not-fit",
             Self::AboveMarks { .. } => "batch-above-cup-marks",
@@ -122,13 +85,7 @@ impl Diagnose for BatchError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::NotPositive { .. } | Self::Range { .. } => {
-                "Correct that number; shares may be given as 0.1 or 10 %.".into()
-            }
-            Self::Density(error) => error.help(),
-            Self::NoPieces => "Order at least one piece.".into(),
-            Self::NoCavity { .. } => "Choose a mold that has a cavity of that shape.".into(),
-            Self::TooManyPieces { most, .. } => format!("Split the order into batches of at most {most} pieces.").into(),
+            Self::Parameters(errors) => errors.help(),
             Self::TooManyCast { .. } => {
                 "Lower the reject rate or the confidence, or split the order.".into()
             }
@@ -150,6 +107,28 @@ impl Diagnose for BatchError {
             .into(),
         }
     }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        Some(match self {
+            Self::Parameters(errors) => return errors.parameter(),
+            Self::TooManyCast { .. } => Parameter::Rejects,
+            Self::NothingFits { .. } => Parameter::ShotMass,
+            Self::AboveMarks { .. } | Self::PotTooSmall { .. } => Parameter::MixNeeded,
+        })
+    }
+}
+
+impl From<ParameterError> for BatchError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
+    }
 }
 
 impl fmt::Display for PotLimit {
@@ -164,16 +143,4 @@ impl fmt::Display for PotLimit {
             Self::Injector => f.write_str("the injector cannot draw from so little"),
         }
     }
-}
-
-fn positive(x: f64, what: &'static str) -> Result<(), BatchError> {
-    if is_positive(x) { Ok(()) } else { Err(BatchError::NotPositive { what }) }
-}
-
-fn not_negative(x: f64, what: &'static str) -> Result<(), BatchError> {
-    within(is_not_negative(x), what, "zero or a number above")
-}
-
-fn within(holds: bool, what: &'static str, range: &'static str) -> Result<(), BatchError> {
-    if holds { Ok(()) } else { Err(BatchError::Range { what, range }) }
 }

@@ -1,7 +1,7 @@
 //! How likely enough pieces are good.
 
-use super::{BatchError, within};
-use crate::check::is_share_below_one;
+use super::BatchError;
+use crate::parameter::{Check, Parameter, Relation};
 use crate::quantity::Ratio;
 
 /// The greatest confidence that is reckoned with.
@@ -17,11 +17,10 @@ pub struct Rejects {
 }
 
 impl Rejects {
-    pub(super) fn check(&self) -> Result<(), BatchError> {
-        within(is_share_below_one(self.rate.value), "the reject rate", "from 0 to below 1")?;
-        let confidence = self.confidence.value;
-        let sound = confidence > 0.0 && confidence <= MOST_CONFIDENCE;
-        within(sound, "the confidence", "above 0 and at most 0.999999999")
+    pub(super) fn check(&self, check: &mut Check) {
+        check
+            .number(Parameter::Rejects, self.rate.value)
+            .number(Parameter::Confidence, self.confidence.value);
     }
 }
 
@@ -80,10 +79,15 @@ pub fn reject_interval(
     cast: u32,
     confidence: Ratio,
 ) -> Result<(Ratio, Ratio), BatchError> {
-    within((1..=1_000_000).contains(&cast), "the number of cast pieces", "from 1 to 1000000")?;
-    within(rejects <= cast, "the number of rejects", "at most that of cast pieces")?;
+    let (all, bad) = (f64::from(cast), f64::from(rejects));
+    let mut check = Check::new();
+    check
+        .number(Parameter::CastPieces, all)
+        .number(Parameter::RejectCount, bad)
+        .number(Parameter::Confidence, confidence.value)
+        .relation((Parameter::RejectCount, bad), Relation::AtMost, (Parameter::CastPieces, all));
+    check.finish()?;
     let sure = confidence.value;
-    within(sure > 0.0 && sure <= 1.0 - 1e-9, "the confidence", "above 0 and at most 0.999999999")?;
     let tail = (1.0 - sure) / 2.0;
     let (cast, good) = (u64::from(cast), u64::from(cast.saturating_sub(rejects)));
     // P[so few rejects or fewer] falls while the rate rises.

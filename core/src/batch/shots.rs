@@ -2,9 +2,7 @@
 
 use super::rejects::{Rejects, enough};
 use super::{BatchError, whole};
-
-/// The most pieces of one shape that a batch is computed for.
-const MOST_PIECES: u32 = 1_000_000;
+use crate::parameter::{Check, Parameter};
 
 /// The most pieces of one shape that may have to be cast for it.
 const MOST_CAST: u32 = 100_000_000;
@@ -31,27 +29,22 @@ pub struct Wanted {
 /// No piece wanted, pieces of a shape without a cavity, more than a million pieces of a shape, a reject rate
 /// or confidence out of its range, or more than 1e8 pieces to cast.
 pub fn shots(wanted: &[Wanted], rejects: Option<Rejects>) -> Result<u32, BatchError> {
-    let least = wanted.iter().try_fold(0, |most, &shape| shots_of(shape).map(|s| most.max(s)))?;
-    if least == 0 {
-        return Err(BatchError::NoPieces);
+    let mut check = Check::new();
+    if let Some(rejects) = rejects {
+        rejects.check(&mut check);
     }
+    let most = wanted.iter().map(|shape| shape.pieces).max().unwrap_or(0);
+    check.number(Parameter::Pieces, f64::from(most));
+    for shape in wanted.iter().filter(|shape| shape.pieces > 0) {
+        check.number(Parameter::Cavities, f64::from(shape.cavities));
+    }
+    check.finish()?;
+    let least = |shape: &Wanted| whole::div_up(shape.pieces, shape.cavities).unwrap_or(0);
+    let least = wanted.iter().map(least).max().unwrap_or(0);
     match rejects {
-        None => Ok(least),
-        Some(rejects) => {
-            rejects.check()?;
-            with_rejects(wanted, rejects, least)
-        }
+        Some(rejects) if rejects.rate.value > 0.0 => with_rejects(wanted, rejects, least),
+        _ => Ok(least),
     }
-}
-
-fn shots_of(Wanted { pieces, cavities }: Wanted) -> Result<u32, BatchError> {
-    if pieces > MOST_PIECES {
-        return Err(BatchError::TooManyPieces { pieces, most: MOST_PIECES });
-    }
-    if pieces == 0 {
-        return Ok(0);
-    }
-    whole::div_up(pieces, cavities).ok_or(BatchError::NoCavity { pieces })
 }
 
 /// Doubles the spare shots until they suffice, then halves the gap to the last number that did not.
@@ -130,13 +123,13 @@ mod tests {
     }
 
     #[rstest]
-    #[case(&[], None, "batch-no-pieces")]
-    #[case(&[of(0, 4)], None, "batch-no-pieces")]
-    #[case(&[of(3, 0)], None, "batch-no-cavity")]
-    #[case(&[of(1_000_001, 4)], None, "batch-too-many-pieces")]
-    #[case(&[of(10, 4)], rejects(1.0, 0.9), "batch-number-out-of-range")]
-    #[case(&[of(10, 4)], rejects(f64::NAN, 0.9), "batch-number-out-of-range")]
-    #[case(&[of(10, 4)], rejects(0.1, 1.0), "batch-number-out-of-range")]
+    #[case(&[], None, "out-of-range")]
+    #[case(&[of(0, 4)], None, "out-of-range")]
+    #[case(&[of(3, 0)], None, "out-of-range")]
+    #[case(&[of(1_000_001, 4)], None, "out-of-range")]
+    #[case(&[of(10, 4)], rejects(1.0, 0.9), "out-of-range")]
+    #[case(&[of(10, 4)], rejects(f64::NAN, 0.9), "not-finite")]
+    #[case(&[of(10, 4)], rejects(0.1, 1.0), "out-of-range")]
     #[case(&[of(1_000_000, 1)], rejects(0.999, 0.9), "batch-too-many-cast")]
     fn refuses(#[case] wanted: &[Wanted], #[case] rejects: Option<Rejects>, #[case] code: &str) {
         assert_eq!(shots(wanted, rejects).unwrap_err().code(), code);

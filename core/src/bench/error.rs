@@ -2,14 +2,13 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{MOST_SPOONS, Measure};
-use crate::density::DensityError;
+use super::Measure;
 use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::Mass;
-use crate::show;
 use uom::si::mass::gram;
 
 /// How far a tool comes.
@@ -29,27 +28,9 @@ pub struct Shortfall {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum MeasureError {
-    /// A quantity is not positive, not finite, or of an unbelievable size.
-    #[error("{what} is {} {unit}.", plain(*.value))]
-    OutOfRange {
-        /// Which.
-        what: String,
-        /// Its value in `unit`.
-        value: f64,
-        /// The unit in which a bench has it: `g`, `mL` or `g/mL`.
-        unit: &'static str,
-        /// The least and the most that is believed, in `unit`.
-        believed: [f64; 2],
-    },
-    /// A density that nothing has.
+    /// Numbers that are wrong.
     #[error(transparent)]
-    Density(#[from] DensityError),
-    /// A tolerance must lie between 0 and 100 %.
-    #[error("The tolerance of a measure is {tolerance}, as a fraction.")]
-    Tolerance {
-        /// What was found.
-        tolerance: f64,
-    },
+    Parameters(#[from] ParameterErrors),
     /// A limit of the bench lies outside its range.
     #[error("The bench allows {found} {what}.")]
     Limit {
@@ -59,12 +40,6 @@ pub enum MeasureError {
         found: u32,
         /// The most.
         most: u32,
-    },
-    /// More spoons than the search takes.
-    #[error("The bench has {found} spoons.")]
-    TooManySpoons {
-        /// How many.
-        found: usize,
     },
     /// A balance or a cup holds too little for its own scale.
     #[error("The capacity of {what} is too small.")]
@@ -103,11 +78,8 @@ impl MeasureError {
 impl Diagnose for MeasureError {
     fn code(&self) -> &'static str {
         match self {
-            Self::OutOfRange { .. } => "measure-out-of-range",
-            Self::Density(error) => error.code(),
-            Self::Tolerance { .. } => "measure-tolerance",
+            Self::Parameters(errors) => errors.code(),
             Self::Limit { .. } => "bench-limit",
-            Self::TooManySpoons { .. } => "bench-too-many-spoons",
             Self::Capacity { .. } => "bench-capacity",
             Self::NoTool => "measure-no-tool",
             Self::NotReached { .. } => "measure-not-reached",
@@ -116,23 +88,35 @@ impl Diagnose for MeasureError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::OutOfRange { unit, believed: [least, most], .. } => Cow::Owned(format!(
-                "Give a number above 0, from {least:e} to {most:e} {unit}; check the unit."
-            )),
-            Self::Density(error) => error.help(),
-            Self::Tolerance { .. } => {
-                Cow::Borrowed("Give a tolerance above 0 % and below 100 %, such as 2 %.")
-            }
+            Self::Parameters(errors) => errors.help(),
             Self::Limit { most, .. } => Cow::Owned(format!("Give a number from 1 to {most}.")),
-            Self::TooManySpoons { .. } => {
-                Cow::Owned(format!("Name at most {MOST_SPOONS} spoons: those that are used."))
-            }
             Self::Capacity { needs, .. } => Cow::Owned(format!("It must be {needs}.")),
             Self::NoTool => Cow::Borrowed(
                 "Put a balance on the bench, or say what a spoonful or a drop of the material weighs.",
             ),
             Self::NotReached { wanted, tools, .. } => Cow::Owned(way_out(*wanted, tools)),
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::NotReached { .. } => Some(Parameter::MassToMeasure),
+            Self::Capacity { .. } | Self::Limit { .. } | Self::NoTool => None,
+        }
+    }
+}
+
+impl From<ParameterError> for MeasureError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }
 
@@ -164,16 +148,6 @@ fn way_out(wanted: Mass, tools: &[Shortfall]) -> String {
         None => text.push_str(". Use another tool, allow more acts, or split the amount."),
     }
     text
-}
-
-/// A number with an exponent where it would have a row of zeros.
-fn plain(x: f64) -> String {
-    let size = libm::fabs(x);
-    if size == 0.0 || (1e-5..1e7).contains(&size) {
-        show::number(x).to_string()
-    } else {
-        format!("{x:e}")
-    }
 }
 
 fn grams(mass: Mass) -> String {

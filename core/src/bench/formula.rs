@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::MeasureError;
-use super::tools::positive;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, Ratio};
 
 /// The mass that a formula wants of a material, and the mass that it really gets.
@@ -33,15 +33,16 @@ pub struct FormulaDeviation {
 ///
 /// # Errors
 ///
-/// [`MeasureError::OutOfRange`] for a wanted mass or a given base that is not positive and finite,
+/// [`MeasureError::Parameters`] for a wanted mass or a given base that is not positive and finite,
 /// or a given dose that is negative or not finite.
 pub fn dose_deviation(dose: Portion, base: Portion) -> Result<Ratio, MeasureError> {
-    positive("the mass of base wanted", base.wanted)?;
-    positive("the mass of base given", base.given)?;
-    positive("the mass of a dose wanted", dose.wanted)?;
-    if dose.given.value != 0.0 {
-        positive("the mass of a dose given", dose.given)?;
-    }
+    let mut check = Check::new();
+    check
+        .number(Parameter::BaseMass, base.wanted.value)
+        .number(Parameter::BaseMass, base.given.value)
+        .number(Parameter::MassToMeasure, dose.wanted.value)
+        .number(Parameter::PartMass, dose.given.value);
+    check.finish()?;
     let ratio = (dose.given / dose.wanted).value / (base.given / base.wanted).value;
     Ok(Ratio::from(ratio - 1.0))
 }

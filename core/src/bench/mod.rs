@@ -23,11 +23,11 @@ mod tools;
 use alloc::vec;
 use alloc::vec::Vec;
 
-use crate::density::believed;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::words::words;
 use spoons::{Aim, BILLIONTH, Combination, Start, parts_per_billion};
-use tools::{positive, ratio_floor};
+use tools::ratio_floor;
 
 pub use error::{MeasureError, Shortfall};
 pub use formula::{FormulaDeviation, Portion, dose_deviation, formula_deviation};
@@ -79,6 +79,13 @@ pub enum Step {
         /// How often.
         times: u32,
     },
+    /// Fill a cup between two of its marks.
+    Between {
+        /// Index among [`Bench::cups`].
+        cup: usize,
+        /// How far.
+        volume: Volume,
+    },
     /// Take level spoonfuls.
     Spoon {
         /// Index among [`Bench::spoons`].
@@ -91,6 +98,18 @@ pub enum Step {
         /// How many.
         times: u32,
     },
+}
+
+impl Step {
+    /// How often something is done; drops count as one.
+    fn acts(&self) -> u32 {
+        match self {
+            Self::Weigh { times, .. } | Self::Fill { times, .. } | Self::Spoon { times, .. } => {
+                *times
+            }
+            Self::Between { .. } | Self::Drop { .. } => 1,
+        }
+    }
 }
 
 /// What one tool makes of a mass.
@@ -112,6 +131,13 @@ pub struct Measure {
 }
 
 impl Measure {
+    /// The way by `steps` of one tool, which give `mass` where just `wanted` is asked for.
+    pub(crate) fn exactly(tool: Tool, steps: Vec<Step>, wanted: Mass, mass: Mass) -> Self {
+        let deviation = (mass - wanted) / wanted;
+        let acts = steps.iter().fold(0_u32, |sum, step| sum.saturating_add(step.acts()));
+        Self { tool, steps, mass, deviation, acts, within: true }
+    }
+
     /// What the choice goes by, smallest first: the handling within the tolerance, outside it the
     /// deviation.
     fn rank(&self) -> (bool, u64, u64, bool, Tool) {
@@ -134,20 +160,14 @@ pub struct Choice {
 }
 
 impl Choice {
-    /// A cup filled to its marks, where `mass` was chosen so that it is just that; the other ways
-    /// are those of `choice`.
-    pub(super) fn to_the_marks(steps: Vec<Step>, mass: Mass, choice: Option<Self>) -> Self {
-        let deviation = Ratio::from(0.0);
-        let acts = steps.iter().fold(0_u32, |sum, step| match step {
-            Step::Fill { times, .. } => sum.saturating_add(*times),
-            _ => sum,
-        });
-        let best = Measure { tool: Tool::Cup, steps, mass, deviation, acts, within: true };
+    /// The way that `measure` is, chosen beforehand; the other ways are those of `choice`.
+    pub(crate) fn settled(measure: Measure, choice: Option<Self>) -> Self {
+        let tool = measure.tool;
         let others = choice.into_iter().flat_map(|choice| {
             let chosen = core::iter::once(choice.best);
-            chosen.chain(choice.others).filter(|other| other.tool != Tool::Cup)
+            chosen.chain(choice.others).filter(|other| other.tool != tool)
         });
-        Self { best, others: others.collect() }
+        Self { others: others.collect(), best: measure }
     }
 }
 
@@ -159,14 +179,16 @@ struct Wanted {
 }
 
 impl Wanted {
-    fn new(mass: Mass, tolerance: Ratio) -> Result<Self, MeasureError> {
-        positive("the mass wanted", mass)?;
+    fn new(mass: Mass, material: &Manner, tolerance: Ratio) -> Result<Self, MeasureError> {
         let tolerance = tolerance.value;
-        if tolerance > 0.0 && tolerance < 1.0 {
-            Ok(Self { mass, tolerance })
-        } else {
-            Err(MeasureError::Tolerance { tolerance })
-        }
+        let mut check = Check::new();
+        check
+            .number(Parameter::MassToMeasure, mass.value)
+            .number(Parameter::Tolerance, tolerance)
+            .option(Parameter::AsMeasuredDensity, material.by_volume.map(|density| density.value))
+            .option(Parameter::DropMass, material.drop.map(|drop| drop.value));
+        check.finish()?;
+        Ok(Self { mass, tolerance })
     }
 
     fn measured(self, tool: Tool, steps: Vec<Step>, mass: Mass, acts: u32) -> Measure {
@@ -187,8 +209,7 @@ impl Bench {
     ///
     /// # Errors
     ///
-    /// [`MeasureError::OutOfRange`] for a mass, density or drop that is not positive, finite and
-    /// of a believable size; [`MeasureError::Tolerance`] outside 0 to 100 %;
+    /// A mass, density, drop or tolerance out of its range;
     /// [`MeasureError::NoTool`] where nothing on the bench can measure the material;
     /// [`MeasureError::NotReached`] where no tool keeps the tolerance: it holds the nearest that
     /// each comes, and from what mass on it would do.
@@ -198,20 +219,31 @@ impl Bench {
         material: &Manner,
         tolerance: Ratio,
     ) -> Result<Choice, MeasureError> {
-        let wanted = Wanted::new(wanted, tolerance)?;
+        let wanted = Wanted::new(wanted, material, tolerance)?;
         let mut tried = Vec::with_capacity(4);
         tried.extend(self.balance().map(|balance| self.weigh(balance, wanted)));
         if let Some(density) = material.by_volume {
-            positive("the density as measured", density)?;
-            believed(density)?;
             tried.extend(self.fill(density, wanted));
             tried.extend(self.spoon(density, wanted));
         }
         if let Some(drop) = material.drop {
-            positive("the mass of a drop", drop)?;
             tried.extend(self.drop(drop, wanted));
         }
         choose(wanted, tried)
+    }
+
+    /// The readings that give no less than `mass`, by less than the readability more, and what they give; `None` where
+    /// the balance does not weigh that in as many acts as a person can be asked for.
+    pub(crate) fn weigh_at_least(&self, mass: Mass) -> Option<(Vec<Step>, Mass)> {
+        let balance = self.balance()?;
+        let (least, capacity) = balance.increments();
+        let increments = -ratio_floor(-(mass / balance.readability).value);
+        let most = capacity.saturating_mul(u64::from(self.limits().acts));
+        if !(least as f64..=most as f64).contains(&increments) {
+            return None;
+        }
+        let (steps, _) = balance.steps(increments as u64);
+        Some((steps, balance.readability * increments))
     }
 
     /// Readings of the balance.

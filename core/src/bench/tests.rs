@@ -178,7 +178,7 @@ fn a_refusal_says_what_would_do() {
 fn a_mass_that_is_none_is_refused(#[case] wanted_g: f64) {
     let bench = bench(Some(balance()), spoons(), cups());
     let refused = bench.measure(g(wanted_g), &scooped(1.0), within(2.0)).unwrap_err();
-    assert_eq!(refused.code(), "measure-out-of-range");
+    assert_eq!(refused.code(), crate::parameter::refused_as(wanted_g));
 }
 
 #[rstest]
@@ -189,21 +189,30 @@ fn a_mass_that_is_none_is_refused(#[case] wanted_g: f64) {
 fn a_tolerance_that_is_none_is_refused(#[case] tolerance: f64) {
     let bench = bench(Some(balance()), Vec::new(), Vec::new());
     let refused = bench.measure(g(5.0), &Manner::default(), within(tolerance)).unwrap_err();
-    assert_eq!(refused.code(), "measure-tolerance");
+    assert_eq!(refused.code(), crate::parameter::refused_as(tolerance));
 }
 
 #[test]
 fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
     let refused =
         Bench::new(None, std::vec![ml(-1.0)], Vec::new(), Handling::default()).unwrap_err();
-    assert_eq!(refused.to_string(), "spoon 1 is -1 mL.");
-    assert!(refused.help().contains("from 1e-6 to 1e18 mL"), "{}", refused.help());
+    assert_eq!(
+        refused.to_string(),
+        "number 1 of the list: the spoon volume is -1 mL; it must be above 0 and at most 1e15 mL"
+    );
+    assert!(refused.help().contains("the sign and the unit"), "{}", refused.help());
     let none = Balance { capacity: g(0.0), ..balance() };
     let refused = Bench::new(Some(none), Vec::new(), Vec::new(), Handling::default()).unwrap_err();
-    assert_eq!(refused.to_string(), "the balance's capacity is 0 g.");
+    assert_eq!(
+        refused.to_string(),
+        "the balance capacity is 0 g; it must be above 0 and at most 1e15 g"
+    );
     let bench = bench(None, spoons(), Vec::new());
     let refused = bench.measure(g(5.0), &scooped(1e300), within(5.0)).unwrap_err();
-    assert_eq!(refused.to_string(), "the density as measured is 1e300 g/mL.");
+    assert_eq!(
+        refused.to_string(),
+        "the as measured density is 1e300 g/mL; it must be from 0.001 to 25 g/mL"
+    );
 }
 
 #[test]
@@ -214,12 +223,12 @@ fn a_material_that_no_tool_takes_is_refused() {
 }
 
 #[rstest]
-#[case::spoon(None, std::vec![ml(0.0)], Vec::new(), Handling::default(), "measure-out-of-range")]
-#[case::spoons(None, std::vec![ml(1.0); 9], Vec::new(), Handling::default(), "bench-too-many-spoons")]
+#[case::spoon(None, std::vec![ml(0.0)], Vec::new(), Handling::default(), "out-of-range")]
+#[case::spoons(None, std::vec![ml(1.0); 9], Vec::new(), Handling::default(), "out-of-range")]
 #[case::cup(None, Vec::new(), std::vec![Cup { mark: ml(60.0), capacity: ml(50.0) }],
     Handling::default(), "bench-capacity")]
 #[case::capacity(Some(Balance { capacity: g(0.05), ..balance() }), Vec::new(), Vec::new(),
-    Handling::default(), "bench-capacity")]
+    Handling::default(), "out-of-range")]
 #[case::least_load(Some(Balance { least_load: g(300.0), ..balance() }), Vec::new(), Vec::new(),
     Handling::default(), "bench-capacity")]
 #[case::acts(None, Vec::new(), Vec::new(), Handling { acts: 17, ..Handling::default() }, "bench-limit")]
@@ -247,7 +256,7 @@ fn the_formula_error_is_that_of_the_ratios() {
     assert_eq!(off.worst.map(|(index, _)| index), Some(1));
     assert_eq!(formula_deviation(base, &[]).unwrap().worst, None);
     let none = Portion { wanted: g(0.0), given: g(0.0) };
-    assert_eq!(dose_deviation(none, base).unwrap_err().code(), "measure-out-of-range");
+    assert_eq!(dose_deviation(none, base).unwrap_err().code(), "out-of-range");
 }
 
 /// The mass of the steps, summed anew.
@@ -263,6 +272,7 @@ fn mass_of(bench: &Bench, steps: &[Step], material: &Manner) -> f64 {
                 density * bench.cups()[cup].mark * f64::from(mark) * f64::from(times)
             }
             Step::Spoon { spoon, times } => density * bench.spoons()[spoon] * f64::from(times),
+            Step::Between { volume, .. } => material.by_volume.unwrap() * volume,
             Step::Drop { times } => material.drop.unwrap() * f64::from(times),
         })
         .sum::<Mass>()

@@ -5,7 +5,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{MeasureError, Step};
-use crate::quantity::{Mass, MassDensity, Measurable, Volume};
+use crate::parameter::{Check, Parameter, Relation};
+use crate::quantity::{Mass, MassDensity, Volume};
 
 /// The most spoons of different size a bench may have.
 pub const MOST_SPOONS: usize = 8;
@@ -122,8 +123,7 @@ impl Bench {
     ///
     /// # Errors
     ///
-    /// [`MeasureError::OutOfRange`] for a size that is not positive, finite and believable;
-    /// [`MeasureError::TooManySpoons`]; [`MeasureError::Limit`] for a limit outside its range;
+    /// Numbers out of their ranges; [`MeasureError::Limit`] for a limit outside its range;
     /// [`MeasureError::Capacity`] for a cup without a mark, a balance that holds less than it
     /// shows, or whose least load is more than half its capacity (a load above the capacity is
     /// split, and the parts must still be heavy enough).
@@ -134,14 +134,26 @@ impl Bench {
         limits: Handling,
     ) -> Result<Self, MeasureError> {
         check_limits(limits)?;
+        let mut check = Check::new();
         if let Some(balance) = &balance {
-            check_balance(balance)?;
+            check_balance(balance, &mut check);
         }
-        if spoons.len() > MOST_SPOONS {
-            return Err(MeasureError::TooManySpoons { found: spoons.len() });
+        if !spoons.is_empty() {
+            check.count(Parameter::Spoons, spoons.len());
         }
         for (index, spoon) in spoons.iter().enumerate() {
-            positive(&format!("spoon {}", index.saturating_add(1)), *spoon)?;
+            check.element(Parameter::SpoonVolume, index, spoon.value);
+        }
+        for (index, cup) in cups.iter().enumerate() {
+            check.element(Parameter::CupMark, index, cup.mark.value).element(
+                Parameter::CupCapacity,
+                index,
+                cup.capacity.value,
+            );
+        }
+        check.finish()?;
+        if let Some(balance) = &balance {
+            check_least_load(balance)?;
         }
         for (index, cup) in cups.iter().enumerate() {
             check_cup(index.saturating_add(1), cup)?;
@@ -213,18 +225,17 @@ fn check_limits(limits: Handling) -> Result<(), MeasureError> {
     Ok(())
 }
 
-fn check_balance(balance: &Balance) -> Result<(), MeasureError> {
-    positive("the balance's readability", balance.readability)?;
-    positive("the balance's capacity", balance.capacity)?;
-    if balance.least_load.value != 0.0 {
-        positive("the balance's least load", balance.least_load)?;
-    }
-    if balance.capacity < balance.readability {
-        return Err(MeasureError::Capacity {
-            what: String::from("the balance"),
-            needs: "at least its readability",
-        });
-    }
+fn check_balance(balance: &Balance, check: &mut Check) {
+    let readability = (Parameter::BalanceReadability, balance.readability.value);
+    let capacity = (Parameter::BalanceCapacity, balance.capacity.value);
+    check
+        .number(readability.0, readability.1)
+        .number(capacity.0, capacity.1)
+        .number(Parameter::BalanceLeastLoad, balance.least_load.value)
+        .relation(capacity, Relation::AtLeast, readability);
+}
+
+fn check_least_load(balance: &Balance) -> Result<(), MeasureError> {
     let (least, capacity) = balance.increments();
     if balance.least_load.value > 0.0 && least.saturating_mul(2) > capacity {
         return Err(MeasureError::Capacity {
@@ -236,8 +247,6 @@ fn check_balance(balance: &Balance) -> Result<(), MeasureError> {
 }
 
 fn check_cup(number: usize, cup: &Cup) -> Result<(), MeasureError> {
-    positive(&format!("the mark of cup {number}"), cup.mark)?;
-    positive(&format!("the capacity of cup {number}"), cup.capacity)?;
     if cup.marks() == 0 {
         return Err(MeasureError::Capacity {
             what: format!("cup {number}"),
@@ -245,45 +254,6 @@ fn check_cup(number: usize, cup: &Cup) -> Result<(), MeasureError> {
         });
     }
     Ok(())
-}
-
-/// A quantity in the unit in which a bench has it.
-pub(super) trait OnBench: Measurable {
-    /// That unit.
-    const UNIT: &'static str;
-    /// How many of it one SI unit is.
-    const PER_SI: f64;
-}
-
-impl OnBench for Mass {
-    const UNIT: &'static str = "g";
-    const PER_SI: f64 = 1e3;
-}
-
-impl OnBench for Volume {
-    const UNIT: &'static str = "mL";
-    const PER_SI: f64 = 1e6;
-}
-
-impl OnBench for MassDensity {
-    const UNIT: &'static str = "g/mL";
-    const PER_SI: f64 = 1e-3;
-}
-
-/// Fails unless the quantity is finite and between 1e-12 and 1e12 SI units. What lies outside is a slip of
-/// units, and inside no quotient or product of the search overflows.
-pub(super) fn positive<Q: OnBench>(what: &str, quantity: Q) -> Result<(), MeasureError> {
-    const BELIEVED: [f64; 2] = [1e-12, 1e12];
-    let [least, most] = BELIEVED;
-    if (least..=most).contains(&quantity.si()) {
-        return Ok(());
-    }
-    Err(MeasureError::OutOfRange {
-        what: String::from(what),
-        value: quantity.si() * Q::PER_SI,
-        unit: Q::UNIT,
-        believed: BELIEVED.map(|end| end * Q::PER_SI),
-    })
 }
 
 /// The whole part of `ratio`; a ratio short of a whole number by rounding alone counts as that.

@@ -11,8 +11,8 @@ use super::error::{
     ABSURD_SPREAD, HEAVIEST_DROP, HEAVIEST_POWDER, LIGHTEST_DROP, LIGHTEST_POWDER, but_for_rounding,
 };
 use super::outlier::{Questioned, question};
-use crate::check::{is_not_negative, is_positive};
 use crate::material::Drop;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::uncertainty::by_difference;
 
@@ -47,25 +47,23 @@ impl PerOne {
     /// rounding plays no part).
     ///
     /// # Errors
-    /// [`CalibrateError::TooFewWeighings`]; [`CalibrateError::Weighing`] for a count of none or a weight that
-    /// is not above zero; [`CalibrateError::Readability`]; [`CalibrateError::Uneven`] where the weighings
+    /// Numbers out of their ranges; [`CalibrateError::Uneven`] where the weighings
     /// scatter by more than a fifth.
     pub fn new(weighings: &[Counted], readability: Mass) -> Result<Self, CalibrateError> {
-        if weighings.len() < 2 {
-            return Err(CalibrateError::TooFewWeighings { count: weighings.len() });
-        }
-        if !is_not_negative(readability.value) {
-            return Err(CalibrateError::Readability { readability });
-        }
+        let mut check = Check::new();
+        super::check_readability(readability, &mut check);
+        check.count(Parameter::DropsWeighed, weighings.len());
         let (mut count, mut total) = (0_u64, Mass::default());
-        for (i, &Counted { count: n, weight }) in weighings.iter().enumerate() {
-            if n == 0 || !is_positive(weight.value) {
-                let place = i.saturating_add(1);
-                return Err(CalibrateError::Weighing { place, count: n, weight });
-            }
+        for (index, &Counted { count: n, weight }) in weighings.iter().enumerate() {
+            check.element(Parameter::WeighedCount, index, f64::from(n)).element(
+                Parameter::WeighedMass,
+                index,
+                weight.value,
+            );
             count = count.saturating_add(u64::from(n));
             total += weight;
         }
+        check.finish()?;
         let (k, n) = (weighings.len() as f64, count as f64);
         let mass = total / n;
         // (m_i − n_i μ)/(μ √n_i), and their sum of squares.
@@ -112,16 +110,18 @@ impl PerOne {
     /// of a spoon's size in [`ToolUncertainty`](crate::uncertainty::ToolUncertainty) to zero.
     ///
     /// # Errors
-    /// [`CalibrateError::NotPositive`] for a spoon that holds nothing; [`CalibrateError::NoPowder`] outside
+    /// Numbers out of their ranges; [`CalibrateError::NoPowder`] outside
     /// 0.02 g/mL to 5 g/mL.
     pub fn as_scooped(
         &self,
         spoon: &Measured<Volume>,
     ) -> Result<Measured<MassDensity>, CalibrateError> {
         let spread = spoon.uncertainty.unwrap_or_default();
-        if !(is_positive(spoon.value.value) && is_not_negative(spread.value)) {
-            return Err(CalibrateError::NotPositive { what: "the spoon's volume" });
-        }
+        let mut check = Check::new();
+        check
+            .number(Parameter::SpoonVolume, spoon.value.value)
+            .number(Parameter::VolumeUncertainty, spread.value);
+        check.finish()?;
         let density = self.mass / spoon.value;
         if !(LIGHTEST_POWDER..=HEAVIEST_POWDER).contains(&density.value) {
             return Err(CalibrateError::NoPowder { density });
@@ -198,15 +198,15 @@ mod tests {
         let by_hand = 1.24 * libm::sqrt(0.01 / (3.1 * 3.1) + 0.0004);
         assert!((of(density.uncertainty.unwrap()) - by_hand).abs() < 1e-12);
         let refused = got.as_scooped(&Measured::exact(ml(0.0))).unwrap_err();
-        assert_eq!(refused.code(), "calibrate-not-positive");
+        assert_eq!(refused.code(), "out-of-range");
     }
 
     #[rstest]
-    #[case(&[], "calibrate-too-few-weighings")]
-    #[case(&[(50, 2.2)], "calibrate-too-few-weighings")]
-    #[case(&[(50, 2.2), (0, 2.2)], "calibrate-weighing-of-nothing")]
-    #[case(&[(50, 2.2), (50, 0.0)], "calibrate-weighing-of-nothing")]
-    #[case(&[(50, 2.2), (50, f64::NAN)], "calibrate-weighing-of-nothing")]
+    #[case(&[], "out-of-range")]
+    #[case(&[(50, 2.2)], "out-of-range")]
+    #[case(&[(50, 2.2), (0, 2.2)], "out-of-range")]
+    #[case(&[(50, 2.2), (50, 0.0)], "out-of-range")]
+    #[case(&[(50, 2.2), (50, f64::NAN)], "not-finite")]
     #[case(&[(50, 2.2), (50, 4.4)], "calibrate-weighings-uneven")]
     fn refuses(#[case] list: &[(u32, f64)], #[case] code: &str) {
         assert_eq!(PerOne::new(&weighings(list), exact()).unwrap_err().code(), code);
@@ -234,7 +234,7 @@ mod tests {
     fn refuses_a_readability_that_is_none() {
         let list = weighings(&[(50, 2.2), (50, 2.2)]);
         let refused = PerOne::new(&list, Mass::new::<gram>(-0.1)).unwrap_err();
-        assert_eq!(refused.code(), "calibrate-readability");
+        assert_eq!(refused.code(), "out-of-range");
     }
 
     proptest! {

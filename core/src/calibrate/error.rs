@@ -4,8 +4,8 @@ use alloc::borrow::Cow;
 use alloc::format;
 
 use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio};
-use crate::shot::ShotError;
 use crate::show;
 
 /// Standard deviation over mean from which weights are not those of one cavity, one bottle or one spoon (common
@@ -34,58 +34,12 @@ pub(super) const HEAVIEST_POWDER: f64 = 5_000.0;
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum CalibrateError {
-    /// One weight or none.
-    #[error("{count} weighed piece(s): a spread needs at least two")]
-    TooFew {
-        /// How many there are.
-        count: usize,
-    },
-    /// A weight that no piece has.
-    #[error("weight {piece} must be a number above zero, not {}", show::mass(.weight))]
-    Weight {
-        /// Which one, counted from 1.
-        piece: usize,
-        /// What it says.
-        weight: Mass,
-    },
-    /// Too few weighings of drops, spoonfuls or an injector.
-    #[error("{count} weighing(s): their scatter needs at least two")]
-    TooFewWeighings {
-        /// How many there are.
-        count: usize,
-    },
-    /// A weighing of nothing, or a weight that is none.
-    #[error("weighing {place} says that {count} weigh {}", show::mass(.weight))]
-    Weighing {
-        /// Which one, counted from 1.
-        place: usize,
-        /// How many were weighed.
-        count: u32,
-        /// What they weigh.
-        weight: Mass,
-    },
     /// Weighings that do not agree on what one weighs.
     #[error("the weighings scatter by {} of what one weighs, too much for one way of doing it", show::percent(.scatter))]
     Uneven {
         /// Their standard deviation over their mean.
         scatter: Ratio,
     },
-    /// A readability that no balance has.
-    #[error("the balance cannot show steps of {}", show::mass(.readability))]
-    Readability {
-        /// The readability given.
-        readability: Mass,
-    },
-    /// A spoon's volume, or the density of what stays in an injector, that is not above zero, or its uncertainty
-    /// below zero.
-    #[error("{what} must be a number above zero, with an uncertainty of zero or more")]
-    NotPositive {
-        /// Which number.
-        what: &'static str,
-    },
-    /// An uncertainty below zero, or beyond belief.
-    #[error("an uncertainty must be zero or a number above")]
-    Uncertainty,
     /// A drop that is none.
     #[error("{} is no drop", show::mass(.mass))]
     NoDrop {
@@ -132,48 +86,32 @@ pub enum CalibrateError {
     /// A mix that does not shrink has no contraction to feed.
     #[error("the mix does not shrink, so no feed share can be had from it")]
     NoContraction,
-    /// A number of the mix or the cavity is out of range.
+    /// Numbers that are wrong.
     #[error(transparent)]
-    Shot(#[from] ShotError),
+    Parameters(#[from] ParameterErrors),
 }
 
 impl Diagnose for CalibrateError {
     fn code(&self) -> &'static str {
         match self {
-            Self::TooFew { .. } => "calibrate-too-few-weights",
-            Self::Weight { .. } => "calibrate-weight-not-positive",
-            Self::TooFewWeighings { .. } => "calibrate-too-few-weighings",
-            Self::Weighing { .. } => "calibrate-weighing-of-nothing",
             Self::Uneven { .. } => "calibrate-weighings-uneven",
-            Self::Readability { .. } => "calibrate-readability",
-            Self::NotPositive { .. } => "calibrate-not-positive",
-            Self::Uncertainty => "calibrate-uncertainty",
             Self::NoDrop { .. } => "calibrate-no-drop",
             Self::NoPowder { .. } => "calibrate-no-powder",
             Self::Lighter { .. } => "calibrate-injector-lighter",
             Self::Spread { .. } => "calibrate-spread-absurd",
             Self::FeedOutOfRange { .. } => "calibrate-feed-out-of-range",
             Self::NoContraction => "calibrate-no-contraction",
-            Self::Shot(error) => error.code(),
+            Self::Parameters(error) => error.code(),
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::TooFew { .. } => "Weigh at least two pieces; ten make a good mean.".into(),
-            Self::Weight { .. } => "Tare the balance and weigh that piece again.".into(),
-            Self::TooFewWeighings { .. } => {
-                "Weigh at least twice, better five times, each time anew.".into()
-            }
-            Self::Weighing { .. } => "Count at least one, and give the net weight in grams.".into(),
             Self::Uneven { .. } => format!(
                 "Hold the bottle or level the spoon the same way each time, count again, and weigh more at once; a scatter below {} is believed.",
                 show::percent(&Ratio::from(ABSURD_SPREAD))
             )
             .into(),
-            Self::Readability { .. } => "Give the smallest step that the balance shows, such as 0.01 g.".into(),
-            Self::NotPositive { .. } => "Measure it, such as a spoon by the weight of water that it holds.".into(),
-            Self::Uncertainty => "Write what stands behind ± as zero or above.".into(),
             Self::NoDrop { .. } => format!(
                 "Check the count and the unit of the weights; a drop weighs {} to {}.",
                 show::mass(&Mass::from_si(LIGHTEST_DROP)),
@@ -202,7 +140,27 @@ impl Diagnose for CalibrateError {
             Self::NoContraction => {
                 "Give the density at shot temperature, or the thermal expansion it follows from.".into()
             }
-            Self::Shot(error) => error.help(),
+            Self::Parameters(error) => error.help(),
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            _ => None,
+        }
+    }
+}
+
+impl From<ParameterError> for CalibrateError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }

@@ -19,3 +19,13 @@ pub use error::CalibrateError;
 pub use outlier::{Questioned, Verdict, grubbs_critical};
 pub use residue::{Emptied, Residue};
 pub use weighed::{CavityVolume, FeedShare, Unsure, Weighed};
+
+use crate::parameter::{Check, Parameter};
+use crate::quantity::Mass;
+
+/// Checks the readability of a balance, which is 0 where rounding plays no part.
+fn check_readability(readability: Mass, check: &mut Check) {
+    if readability.value != 0.0 {
+        check.number(Parameter::BalanceReadability, readability.value);
+    }
+}

@@ -7,7 +7,7 @@
 use super::CalibrateError;
 use super::error::but_for_rounding;
 use super::outlier::{Questioned, question};
-use crate::check::{is_not_negative, is_positive};
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Measured, Volume};
 use crate::uncertainty::by_difference;
 
@@ -38,20 +38,21 @@ impl Residue {
     /// no part).
     ///
     /// # Errors
-    /// [`CalibrateError::TooFewWeighings`]; [`CalibrateError::Readability`]; [`CalibrateError::Lighter`] for an
-    /// injector that weighs less emptied than clean, or has no weight.
+    /// Numbers out of their ranges; [`CalibrateError::Lighter`] for an injector that weighs less emptied than clean.
     pub fn new(weighings: &[Emptied], readability: Mass) -> Result<Self, CalibrateError> {
-        if weighings.len() < 2 {
-            return Err(CalibrateError::TooFewWeighings { count: weighings.len() });
+        let mut check = Check::new();
+        super::check_readability(readability, &mut check);
+        check.count(Parameter::InjectorWeighed, weighings.len());
+        for (index, weighing) in weighings.iter().enumerate() {
+            check.element(Parameter::CleanMass, index, weighing.clean.value).element(
+                Parameter::EmptiedMass,
+                index,
+                weighing.emptied.value,
+            );
         }
-        if !is_not_negative(readability.value) {
-            return Err(CalibrateError::Readability { readability });
-        }
-        let refused = |w: &Emptied| {
-            !(is_positive(w.clean.value) && is_not_negative((w.emptied - w.clean).value))
-        };
+        check.finish()?;
         if let Some((i, &Emptied { clean, emptied })) =
-            weighings.iter().enumerate().find(|(_, weighing)| refused(weighing))
+            weighings.iter().enumerate().find(|(_, weighing)| weighing.emptied < weighing.clean)
         {
             return Err(CalibrateError::Lighter { place: i.saturating_add(1), clean, emptied });
         }
@@ -76,15 +77,17 @@ impl Residue {
     /// is emptied; (u(V)/V)² = (u(m)/m)² + (u(ρ)/ρ)².
     ///
     /// # Errors
-    /// [`CalibrateError::NotPositive`] for a density that is not above zero.
+    /// A density out of its range.
     pub fn volume(
         &self,
         density: &Measured<MassDensity>,
     ) -> Result<Measured<Volume>, CalibrateError> {
         let spread = density.uncertainty.unwrap_or_default();
-        if !(is_positive(density.value.value) && is_not_negative(spread.value)) {
-            return Err(CalibrateError::NotPositive { what: "the density of the plastic" });
-        }
+        let mut check = Check::new();
+        check
+            .number(Parameter::ResidueDensity, density.value.value)
+            .number(Parameter::DensityUncertainty, spread.value);
+        check.finish()?;
         let volume = self.mass / density.value;
         // u(V) in parts, so that an injector that keeps nothing divides nothing by zero.
         let own = (self.uncertainty / density.value).value;
@@ -134,16 +137,13 @@ mod tests {
         let of = MassDensity::new::<gram_per_cubic_centimeter>;
         let volume = got.volume(&Measured::exact(of(0.9))).unwrap();
         assert_eq!(volume, Measured::new(Volume::default(), Volume::default()));
-        assert_eq!(
-            got.volume(&Measured::exact(of(0.0))).unwrap_err().code(),
-            "calibrate-not-positive"
-        );
+        assert_eq!(got.volume(&Measured::exact(of(0.0))).unwrap_err().code(), "out-of-range");
     }
 
     #[rstest]
-    #[case(&[(180.0, 184.0)], "calibrate-too-few-weighings")]
+    #[case(&[(180.0, 184.0)], "out-of-range")]
     #[case(&[(180.0, 184.0), (180.0, 179.0)], "calibrate-injector-lighter")]
-    #[case(&[(180.0, 184.0), (f64::NAN, 184.0)], "calibrate-injector-lighter")]
+    #[case(&[(180.0, 184.0), (f64::NAN, 184.0)], "not-finite")]
     fn refuses(#[case] list: &[(f64, f64)], #[case] code: &str) {
         let refused = Residue::new(&weighings(list), Mass::default()).unwrap_err();
         assert_eq!(refused.code(), code);
@@ -153,6 +153,6 @@ mod tests {
     fn refuses_a_balance_that_cannot_be() {
         let two = weighings(&[(180.0, 184.0), (180.0, 184.2)]);
         let refused = Residue::new(&two, Mass::new::<gram>(-0.1)).unwrap_err();
-        assert_eq!(refused.code(), "calibrate-readability");
+        assert_eq!(refused.code(), "out-of-range");
     }
 }

@@ -14,9 +14,9 @@
 use super::CalibrateError;
 use super::error::{ABSURD_SPREAD, but_for_rounding};
 use super::outlier::{Questioned, question};
-use crate::check::{is_not_negative, is_positive};
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
-use crate::shot::{Melt, check_feed};
+use crate::shot::Melt;
 use crate::uncertainty::by_difference;
 
 /// How many standard uncertainties a feed share may lie outside 0 to 1 by chance.
@@ -76,21 +76,16 @@ impl Weighed {
     /// rounding plays no part).
     ///
     /// # Errors
-    /// Fewer than two weights, one that is not above zero, or a standard deviation above a fifth of the mean;
-    /// [`CalibrateError::Readability`].
+    /// Fewer than two weights, one that is not above zero, or a standard deviation above a fifth of the mean.
     pub fn new(weights: &[Mass], readability: Mass) -> Result<Self, CalibrateError> {
         let count = weights.len();
-        if !is_not_negative(readability.value) {
-            return Err(CalibrateError::Readability { readability });
+        let mut check = Check::new();
+        super::check_readability(readability, &mut check);
+        check.count(Parameter::Weights, count);
+        for (index, weight) in weights.iter().enumerate() {
+            check.element(Parameter::PieceWeight, index, weight.value);
         }
-        if count < 2 {
-            return Err(CalibrateError::TooFew { count });
-        }
-        if let Some((i, &weight)) =
-            weights.iter().enumerate().find(|(_, weight)| !is_positive(weight.value))
-        {
-            return Err(CalibrateError::Weight { piece: i.saturating_add(1), weight });
-        }
+        check.finish()?;
         let n = count as f64;
         let mean = weights.iter().copied().sum::<Mass>() / n;
         // Squares of deviations from the mean: the shorter Σm² − n m̄² loses all digits where they matter.
@@ -110,17 +105,18 @@ impl Weighed {
     /// V_c = m̄ / ((1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)]).
     ///
     /// # Errors
-    /// [`CalibrateError::Shot`] for a number of the mix, or a feed share, out of its range;
-    /// [`CalibrateError::Uncertainty`].
+    /// Numbers out of their ranges.
     pub fn cavity_volume(
         &self,
         melt: &Melt,
         feed: Ratio,
         unsure: &Unsure,
     ) -> Result<CavityVolume, CalibrateError> {
-        melt.check()?;
-        check_feed(feed)?;
-        unsure.check()?;
+        let mut check = Check::new();
+        melt.check(&mut check);
+        check.number(Parameter::Feed, feed.value);
+        unsure.check(&mut check);
+        check.finish()?;
         let volume = self.mean / melt.filled_density(feed);
         let inside = melt.hot + feed * (melt.cold - melt.hot);
         let squares = sum_of_squares([
@@ -137,8 +133,8 @@ impl Weighed {
     ///
     /// # Errors
     /// [`CalibrateError::FeedOutOfRange`] where f lies outside 0 to 1 by more than three standard
-    /// uncertainties, [`CalibrateError::NoContraction`], and [`CalibrateError::Shot`] for a number out of its
-    /// range; [`CalibrateError::Uncertainty`].
+    /// uncertainties, [`CalibrateError::NoContraction`], and numbers out of their
+    /// ranges.
     pub fn feed_share(
         &self,
         melt: &Melt,
@@ -147,7 +143,9 @@ impl Weighed {
     ) -> Result<FeedShare, CalibrateError> {
         // Below this the share is all rounding.
         const ROUNDING: f64 = 1e-9;
-        unsure.check()?;
+        let mut check = Check::new();
+        unsure.check(&mut check);
+        check.finish()?;
         let range = melt.piece_range(volume)?;
         let (least, most) = (*range.start(), *range.end());
         let contraction: MassDensity = melt.cold - melt.hot;
@@ -179,9 +177,12 @@ impl Weighed {
 }
 
 impl Unsure {
-    fn check(&self) -> Result<(), CalibrateError> {
-        let all = [self.cold.value, self.hot.value, self.feed.value, self.cavity.value];
-        if all.into_iter().all(is_not_negative) { Ok(()) } else { Err(CalibrateError::Uncertainty) }
+    fn check(&self, check: &mut Check) {
+        check
+            .number(Parameter::DensityUncertainty, self.cold.value)
+            .number(Parameter::DensityUncertainty, self.hot.value)
+            .number(Parameter::FeedUncertainty, self.feed.value)
+            .number(Parameter::VolumeUncertainty, self.cavity.value);
     }
 }
 
@@ -244,7 +245,7 @@ mod tests {
         assert_eq!(weighed(&[9.7; 3]).unwrap().deviation, Mass::default());
         assert!((got.uncertainty.get::<gram>() - 0.1 / libm::sqrt(30.0)).abs() < 1e-12);
         let refused = Weighed::new(&grams(&[9.5; 5]), Mass::new::<gram>(-0.1)).unwrap_err();
-        assert_eq!(refused.code(), "calibrate-readability");
+        assert_eq!(refused.code(), "out-of-range");
     }
 
     /// The formulas are the slopes of the equation: shifted inputs give the same.
@@ -293,13 +294,13 @@ mod tests {
         assert!((share / libm::sqrt(of_feed) - 1.0).abs() < 1e-4, "{share}");
         let negative = Unsure { feed: Ratio::from(-0.1), ..none };
         let refused = got.cavity_volume(&melt(), feed, &negative).unwrap_err();
-        assert_eq!(refused.code(), "calibrate-uncertainty");
+        assert_eq!(refused.code(), "out-of-range");
     }
 
     #[rstest]
-    #[case(&[9.5], "calibrate-too-few-weights")]
-    #[case(&[9.5, 0.0], "calibrate-weight-not-positive")]
-    #[case(&[9.5, f64::NAN], "calibrate-weight-not-positive")]
+    #[case(&[9.5], "out-of-range")]
+    #[case(&[9.5, 0.0], "out-of-range")]
+    #[case(&[9.5, f64::NAN], "not-finite")]
     #[case(&[9.5, 19.0], "calibrate-spread-absurd")]
     fn refuses_weights(#[case] weights: &[f64], #[case] code: &str) {
         assert_eq!(Weighed::new(&grams(weights), Mass::default()).unwrap_err().code(), code);

@@ -409,7 +409,7 @@ entry! {
             marks: Written<Volume>,
             /// What stays on its wall when it has been poured out.
             film: Written<Mass>,
-            /// What cannot be drawn from its bottom.
+            /// What cannot be drawn from its bottom, the film included.
             heel: Written<Mass>,
             /// What it holds up to its brim, above its highest mark.
             brim: Written<Volume>,

@@ -81,6 +81,30 @@ impl Resolver {
         }
     }
 
+    /// The value, or all that is wrong: each parameter at the field of its name, where the request has such a `field`, and
+    /// the rest at `path`.
+    pub(crate) fn keep_named<T, E: Diagnose>(
+        &mut self,
+        path: &Path<'_>,
+        fields: &[&str],
+        result: Result<T, E>,
+    ) -> Option<T> {
+        let error = match result {
+            Ok(value) => return Some(value),
+            Err(error) => error,
+        };
+        let numbers = error.numbers();
+        for number in numbers {
+            let name = number.parameter.stated_by().name();
+            let own = Path::ROOT.key(name);
+            self.tell(if fields.contains(&name) { &own } else { path }, number);
+        }
+        if numbers.is_empty() {
+            self.tell(path, &error);
+        }
+        None
+    }
+
     /// The fault that `error` is at `path`.
     pub(crate) fn tell(&mut self, path: &Path<'_>, error: &dyn Diagnose) {
         self.faults.push(Fault::at(path.to_string(), error));

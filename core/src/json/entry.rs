@@ -128,6 +128,13 @@ macro_rules! entry {
             pub ext: Option<$crate::json::reader::Ext>,
         }
 
+        impl $Entry {
+            /// The names of its fields.
+            #[allow(dead_code)] // requests place the faults of a calculation by them
+            pub(crate) const FIELDS: &'static [&'static str] =
+                &[$( stringify!($required), )* $( stringify!($optional), )* "ext"];
+        }
+
         $crate::json::reader::deserialize_by_reading! { $Entry; }
 
         impl $crate::json::reader::Read for $Entry {
@@ -137,7 +144,7 @@ macro_rules! entry {
             ) -> Option<Self> {
                 const REQUIRED: &[&str] = &[$( stringify!($required), )*];
                 const FIELDS: $crate::json::entry::Fields = $crate::json::entry::Fields {
-                    names: &[$( stringify!($required), )* $( stringify!($optional), )* "ext"],
+                    names: $Entry::FIELDS,
                     required: REQUIRED.len(),
                 };
                 $( let mut $required: Option<$Required> = None; )*

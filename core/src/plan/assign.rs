@@ -1,5 +1,5 @@
 //! Which recipe is made in which pot: the day's stages put to [`split`](super::split), within what
-//! the largest cup, the injectors and the stabilizer allow.
+//! the cups, the injectors and the stabilizer allow.
 //!
 //! Ties go, in this order: fewer heats; light before dark, less colorant counting as lighter; fewer
 //! changes of the mold; what was promised earlier; the order of the lines.
@@ -7,14 +7,14 @@
 use alloc::rc::Rc;
 use alloc::vec::Vec;
 
-use super::day::DayRecipe;
+use super::day::{Batch, DayRecipe};
 use super::one_or_more::OneOrMore;
 use super::pot::{DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
-use super::split::{self, Proof, Split, Wanted};
+use super::split::{self, Proof, Split, SplitError, Wanted};
 use crate::book::Book;
 use crate::material::Kind;
-use crate::quantity::{Mass, Ratio, Volume};
+use crate::quantity::{Mass, Ratio};
 
 /// A layer of a batch: a stage to serve.
 #[derive(Debug, Clone, Copy)]
@@ -38,48 +38,79 @@ pub(super) struct Assigned<'a> {
 pub(super) struct WorkDraw<'a> {
     pub(super) pot: usize,
     pub(super) stage: usize,
+    /// Which of that stage's draws.
+    pub(super) draw: usize,
     pub(super) of: &'a Shots<'a>,
     pub(super) shots: u32,
     /// Whether the pot is heated for it.
     pub(super) heated: bool,
 }
 
-/// Assigns all stages of the day to pots of up to `holds`, what the largest cup may be filled to.
+/// The batch that an error concerns, and the error.
+pub(super) type At<'a> = (Option<&'a Batch<'a>>, PotError);
+
+/// Assigns all stages of the day to pots, with fresh base or without.
 pub(super) fn assign<'a>(
     workshop: &Workshop<'a>,
-    holds: Volume,
-    vessel: crate::book::Vessel,
-) -> Result<Assigned<'a>, PotError> {
-    let Workshop { book, recipes, .. } = workshop;
+    fresh_base: FreshBase,
+) -> Result<Assigned<'a>, At<'a>> {
+    let Workshop { book, recipes, cups, .. } = workshop;
     let mut compositions = Vec::with_capacity(recipes.len());
     for recipe in *recipes {
-        compositions.push(composition(recipe)?);
+        compositions.push(composition(recipe).map_err(|error| (None, error))?);
     }
-    let fresh = if book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-    let precedence = Precedence::new(&compositions, fresh)?;
-    let capacity: Vec<Option<Mass>> =
-        recipes.iter().map(|recipe| Some(holds * recipe.liquid)).collect();
-    let keeps =
-        recipes.iter().map(|recipe| recipe.melt.hot).fold(Mass::default(), |most, density| {
-            let kept = book.injector.keeps * density;
-            if kept > most { kept } else { most }
-        });
+    let precedence = Precedence::new(&compositions, fresh_base);
+    let precedence = precedence.map_err(|error| (None, error.into()))?;
+    let cups = cups.iter().map(|cup| split::Cup {
+        film: cup.vessel.film,
+        heel: cup.vessel.heel,
+        capacity: recipes.iter().map(|recipe| Some(workshop.may_hold(cup, recipe))).collect(),
+    });
+    let cups: Vec<split::Cup> = cups.collect();
+    let least: Vec<Mass> = recipes.iter().map(|recipe| workshop.least_pot(recipe)).collect();
     let limits = split::Limits {
-        vessel: super::sequence::Vessel {
-            film: vessel.film,
-            heel: if vessel.heel > vessel.film { vessel.heel } else { vessel.film },
-            least: Mass::default(),
-            heats: book.limits.heats,
-        },
-        capacity: &capacity,
-        kept: keeps,
+        cups: &cups,
+        least: &least,
+        heats: book.limits.heats,
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
     let layers = workshop.layers();
-    let wanted = wanted(&layers, book)?;
-    let split = split::split(&wanted, &precedence, &limits)?;
+    let wanted = wanted(&layers, workshop).map_err(|error| (None, error))?;
+    let split = split::split(&wanted, &precedence, &limits)
+        .map_err(|error| in_words(error, &layers, workshop))?;
     Ok(assigned(split, layers, recipes))
+}
+
+/// Why there are no pots, in the words of the book and the orders, and the batch that it concerns.
+fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>) -> At<'a> {
+    let stage = match error {
+        // Laminated pieces are numbered by their batches.
+        SplitError::TooFewInjectors { laminate, .. } => {
+            layers.iter().find(|layer| layer.of.batch.number == laminate)
+        }
+        _ => error.stage().and_then(|stage| layers.get(stage)),
+    };
+    let capacity = |cup: &&super::layout::PotCup| cup.cup.capacity;
+    let largest = workshop
+        .cups
+        .iter()
+        .reduce(|most, cup| if capacity(&cup) > capacity(&most) { cup } else { most });
+    let (Some(Layer { of, layer }), Some(largest)) = (stage, largest) else {
+        return (stage.map(|stage| stage.of.batch), error.into());
+    };
+    let (mold, formulas) = (of.batch.mold.name.clone(), layer.recipe.name());
+    let cup = workshop.names.cup(largest.number).into();
+    let error = match error {
+        SplitError::ShotTooLarge { shot, room, .. } => {
+            PotError::ShotOverCup { mold, formulas, shot, room, cup }
+        }
+        SplitError::LeastOverCapacity { least, capacity: holds, .. } => {
+            PotError::LeastOverCup { formulas, least, holds, cup }
+        }
+        error => error.into(),
+    };
+    (Some(of.batch), error)
 }
 
 fn composition(recipe: &DayRecipe<'_>) -> Result<Composition, PotError> {
@@ -92,7 +123,7 @@ fn composition(recipe: &DayRecipe<'_>) -> Result<Composition, PotError> {
 }
 
 /// What the stages to serve want.
-fn wanted(layers: &[Layer<'_>], book: &Book) -> Result<Vec<Wanted>, PotError> {
+fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, PotError> {
     let mut wanted = Vec::with_capacity(layers.len());
     let mut order: Vec<(f64, usize, Option<&str>, usize)> = Vec::with_capacity(layers.len());
     for (index, Layer { of, layer }) in layers.iter().enumerate() {
@@ -100,11 +131,18 @@ fn wanted(layers: &[Layer<'_>], book: &Book) -> Result<Vec<Wanted>, PotError> {
         wanted.push(Wanted {
             formula: layer.recipe.number,
             shot: layer.mass.fill,
+            returned: workshop.returned(batch, layer),
+            kept: workshop.kept(layer)?,
             shots: of.shots,
             laminate: batch.is_laminated().then_some(batch.number),
             key: 0,
         });
-        order.push((colorant(layer.recipe, book)?, batch.mold_number, batch.promised, index));
+        order.push((
+            colorant(layer.recipe, workshop.book)?,
+            batch.mold_number,
+            batch.promised,
+            index,
+        ));
     }
     // What was promised for no day comes after what was.
     order.sort_unstable_by(|a, b| {
@@ -135,16 +173,30 @@ fn assigned<'a>(
     layers: Vec<Layer<'a>>,
     recipes: &'a [Rc<DayRecipe<'a>>],
 ) -> Assigned<'a> {
-    let stage = |visit: &split::Visit| {
-        let draw = |&(stage, shots): &(usize, u32)| {
-            layers.get(stage).map(|&Layer { of, layer }| DrawDraft { of, layer, shots })
+    // Shots of each stage that come before, in the order of work, which is that of each visit's draws.
+    let mut before = alloc::vec![0_u32; layers.len()];
+    let mut drafts: Vec<Vec<Vec<DrawDraft<'a>>>> = Vec::with_capacity(split.pots.len());
+    for pot in &split.pots {
+        let visit = |visit: &split::Visit| Vec::with_capacity(visit.draws.len());
+        drafts.push(pot.visits.iter().map(visit).collect());
+    }
+    for draw in split.work.iter().flat_map(|work| &work.draws) {
+        let visit = drafts.get_mut(draw.pot).and_then(|visits| visits.get_mut(draw.visit));
+        let (Some(visit), Some(&Layer { of, layer }), Some(before)) =
+            (visit, layers.get(draw.wanted), before.get_mut(draw.wanted))
+        else {
+            continue;
         };
-        let draws = visit.draws.iter().filter_map(draw).collect();
+        visit.push(DrawDraft { of, layer, shots: draw.shots, before: *before });
+        *before = before.saturating_add(draw.shots);
+    }
+    let stage = |(visit, draws): (&split::Visit, Vec<DrawDraft<'a>>)| {
         let recipe = recipes.get(visit.formula)?;
         Some(StageDraft { recipe, draws, heats: visit.heats })
     };
-    let pots = split.pots.iter().filter_map(|pot| {
-        OneOrMore::of(pot.visits.iter().filter_map(stage)).map(|stages| PotDraft { stages })
+    let pots = split.pots.iter().zip(drafts).filter_map(|(pot, draws)| {
+        let stages = pot.visits.iter().zip(draws).filter_map(stage);
+        OneOrMore::of(stages).map(|stages| PotDraft { stages })
     });
     let pots = pots.collect();
     let mut works = Vec::with_capacity(split.work.len());
@@ -153,6 +205,7 @@ fn assigned<'a>(
             layers.get(draw.wanted).map(|of| WorkDraw {
                 pot: draw.pot,
                 stage: draw.visit,
+                draw: draw.draw,
                 of: of.of,
                 shots: draw.shots,
                 heated: work.heated.contains(&draw.pot),
@@ -187,22 +240,14 @@ impl Assigned<'_> {
         self.proof.found = self.pots.len();
     }
 
-    /// The pots that are hot with another for a laminated piece: (pot, batch, other pot), rising.
-    pub(super) fn companions(&self) -> Vec<(usize, usize, usize)> {
-        let mut companions = Vec::new();
-        for work in self.work.iter().filter(|work| work.len() > 1) {
-            for draw in work {
-                let batch = draw.of.batch.number;
-                let others = work
-                    .iter()
-                    .filter(|other| other.of.batch.number == batch && other.pot != draw.pot)
-                    .map(|other| (draw.pot, batch, other.pot));
-                companions.extend(others);
-            }
-        }
-        companions.sort_unstable();
-        companions.dedup();
-        companions
+    /// For each draw of a laminated piece the pots that are hot with it: (pot, stage, draw, other pot).
+    pub(super) fn companions(&self) -> impl Iterator<Item = (usize, usize, usize, usize)> {
+        self.work.iter().flat_map(|work| {
+            work.iter().flat_map(move |draw| {
+                let others = work.iter().filter(|other| other.pot != draw.pot);
+                others.map(|other| (draw.pot, draw.stage, draw.draw, other.pot))
+            })
+        })
     }
 
     /// The pots in the order of work.

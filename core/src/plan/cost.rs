@@ -269,7 +269,8 @@ impl<'a> Reckoning<'a> {
                 let shots = f64::from(draw.shots);
                 let mass = draw.layer.mass;
                 // A laminated piece's sprue holds both colors: nothing can be made of it.
-                let sprue = if draw.with.is_empty() { mass.sprue.value } else { 0.0 };
+                let laminated = draw.of.batch.is_laminated();
+                let sprue = if laminated { 0.0 } else { mass.sprue.value };
                 sprues += shots * sprue;
                 let pieces = shots * (mass.fill.value - sprue);
                 draws.push((draw.of, worth * pieces));
@@ -293,14 +294,14 @@ impl<'a> Reckoning<'a> {
         self.share(worth.net, &weights, |parts| &mut parts.plastic)
     }
 
-    /// Shares the work of a pot among its lines: heats and cleaning by its shots, and each shot by its pieces. The
-    /// pots of a laminated piece share its shots.
+    /// Shares the work of a pot among its lines: heats and cleaning by its shots, and each shot by its pieces. A shot
+    /// of a laminated piece is one shot: each of its layers is its part of it.
     fn share_work(&mut self, pot: &PotLayout<'_>) -> Result<(), CostError> {
         let Some(work) = &self.costing.work else { return Ok(()) };
         let mut shots = Vec::new();
         for draw in pot.stages.iter().flat_map(|stage| &stage.draws) {
-            let pots = 1.0 + draw.with.len() as f64;
-            shots.push((draw.of, f64::from(draw.shots) / pots));
+            let layers = draw.of.layers.len() as f64;
+            shots.push((draw.of, f64::from(draw.shots) / layers));
         }
         let all = shots.iter().fold(0.0, |sum, (_, shots)| sum + shots);
         let heats = work.per_heat * f64::from(pot.heats.count);

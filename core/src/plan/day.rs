@@ -367,7 +367,11 @@ impl<'a> DayRecipe<'a> {
     }
 
     /// What one shot into `mold` takes of a layer with `share` of the cavity.
-    pub(crate) fn shot(&self, mold: &Mold, share: f64) -> Result<ShotMass, crate::shot::ShotError> {
+    pub(crate) fn shot(
+        &self,
+        mold: &Mold,
+        share: f64,
+    ) -> Result<ShotMass, crate::parameter::ParameterErrors> {
         Shot::of_layer(mold, &cavities(mold), share, self.melt_in(mold)).masses()
     }
 

@@ -97,6 +97,10 @@ fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
             let filled = cup.mark * f64::from(mark);
             Some(Taken::Cup { name, filled, mark: between, times })
         }
+        Step::Between { cup, volume } => {
+            let (name, cup) = (names.cup(cup), tools.cups().get(cup)?);
+            Some(Taken::Cup { name, filled: volume, mark: Some(cup.mark), times: 1 })
+        }
         Step::Spoon { spoon, times } => {
             let (name, holds) = (names.spoon(spoon), *tools.spoons().get(spoon)?);
             Some(Taken::Spoon { name, holds, times })

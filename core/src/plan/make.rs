@@ -5,20 +5,20 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Plan;
-use super::assign::{Assigned, assign};
+use super::assign::{Assigned, At, assign};
 use super::cost::cost;
 use super::day::{Batch, Day, Pooled, pool};
 use super::dosing::Dosing;
 use super::layout::{Layout, PotCup, TakenApart, note_companions};
-use super::pot::{PotError, Shots, Workshop, shots};
+use super::pot::{Shots, Workshop, shots};
+use super::precedence::FreshBase;
 use super::process;
 use super::shelf::LeftOver;
+use super::split::Proof;
 use super::stock::stock;
 use super::tool_names::ToolNames;
-use crate::bench::Cup;
-use crate::book::{Book, Vessel};
+use crate::book::Book;
 use crate::fault::{Fault, Faults};
-use crate::quantity::Mass;
 
 impl Plan {
     /// Plans `day` in the shop of `book`.
@@ -59,8 +59,12 @@ impl Plan {
     }
 }
 
-/// The batch that an error concerns, and the error.
-type At<'a> = (Option<&'a Batch<'a>>, PotError);
+/// Pots and heats, the fewest first; what could not be made comes last.
+fn size(layout: &Result<Layout<'_>, At<'_>>) -> (bool, usize, u32) {
+    let Ok(layout) = layout else { return (true, 0, 0) };
+    let heats = layout.pots.iter().fold(0_u32, |sum, pot| sum.saturating_add(pot.heats.count));
+    (false, layout.pots.len(), heats)
+}
 
 /// The path of the first line of a batch.
 fn line_path(batch: &Batch<'_>) -> String {
@@ -68,30 +72,25 @@ fn line_path(batch: &Batch<'_>) -> String {
 }
 
 impl<'a> Workshop<'a> {
-    /// Assigns the day's stages to pots and builds those.
+    /// Assigns the day's stages to pots and builds those. With fresh base, pots that do without it are allowed
+    /// too, and taken where they are fewer; what is proven with fresh base holds for them as well.
     ///
-    /// The assignment knows the largest cup, but not that its base goes up to a mark, nor what the
-    /// bench can dose: where a pot then overflows, less is assigned to each; where a later addition
-    /// is too small to measure, the pot's stages get pots of their own.
+    /// The assignment does not know what the bench can dose: where a later addition is too small to measure, the
+    /// pot's stages get pots of their own.
     fn lay_out(&self) -> Result<Layout<'a>, At<'a>> {
-        let largest = self.largest_cup().ok_or((None, PotError::NoCup))?;
-        let whole = largest.capacity * self.book.limits.most_full;
-        let mut holds = whole;
-        loop {
-            let assigned = assign(self, holds, self.largest_vessel()).map_err(|error| {
-                let stage = error.stage().and_then(|stage| self.layers().get(stage).copied());
-                (stage.map(|stage| stage.of.batch), error)
-            })?;
-            match self.build_all(assigned) {
-                Err((batch, error)) if error.is_too_full() => {
-                    holds -= largest.mark;
-                    if holds < whole * 0.5 {
-                        return Err((batch, error));
-                    }
-                }
-                made => return made,
-            }
+        if !self.book.limits.fresh_base {
+            return self.build_all(assign(self, FreshBase::Off)?);
         }
+        let fresh = assign(self, FreshBase::On)?;
+        let proof = fresh.proof.clone();
+        let fresh = self.build_all(fresh);
+        if fresh.as_ref().is_ok_and(|layout| layout.pots.len() <= proof.lower) {
+            return fresh;
+        }
+        let mut without = assign(self, FreshBase::Off)?;
+        without.proof = Proof { found: without.pots.len(), searched: false, ..proof };
+        let without = self.build_all(without);
+        if size(&without) < size(&fresh) { without } else { fresh }
     }
 
     fn build_all(&self, mut assigned: Assigned<'a>) -> Result<Layout<'a>, At<'a>> {
@@ -120,22 +119,6 @@ impl<'a> Workshop<'a> {
             layers: assigned.layers,
             apart,
             shelf: Vec::new(),
-        })
-    }
-
-    /// The cup that holds most.
-    fn largest_cup(&self) -> Option<Cup> {
-        let cups = self.cups.iter().map(|cup| cup.cup);
-        cups.reduce(|a, b| if b.capacity > a.capacity { b } else { a })
-    }
-
-    /// The largest film and heel of all cups: whichever a pot gets, it keeps no more.
-    fn largest_vessel(&self) -> Vessel {
-        let larger = |a: Mass, b: Mass| if b > a { b } else { a };
-        self.book.vessels.iter().fold(Vessel::default(), |most, vessel| Vessel {
-            film: larger(most.film, vessel.film),
-            heel: larger(most.heel, vessel.heel),
-            ..Vessel::default()
         })
     }
 }

@@ -396,10 +396,22 @@ part! {
     pub struct ProofReason {
         /// How many pots it calls for.
         pub pots: u32,
-        /// The argument as a sentence.
+        /// The argument as a sentence, with its numbers.
         pub because: String,
-        /// What is made, no two of which can share a pot; empty for other arguments.
-        pub apart: Vec<String>,
+        /// All formulas that it counts.
+        pub formulas: Vec<ProofFormula>,
+    }
+}
+
+part! {
+    /// What one formula adds to an argument.
+    pub struct ProofFormula {
+        /// The formula, by its names.
+        pub formula: String,
+        /// Pots that it needs for itself, where the argument adds these up.
+        pub pots: Option<u32>,
+        /// Its numbers: what its shots take, and what a pot gives of it.
+        pub because: String,
     }
 }
 

@@ -1,5 +1,6 @@
 //! One pot: which cup, how much base to its mark, what each stage adds and shoots.
 
+mod base;
 mod error;
 mod shots;
 mod stages;
@@ -8,6 +9,8 @@ use alloc::rc::Rc;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use self::base::{BaseMeasure, Measuring};
+pub(super) use self::base::{OffMark, OffMarks};
 pub(super) use self::error::PotError;
 use self::shots::injector;
 pub(super) use self::shots::{LayerShots, Shots, shots};
@@ -17,14 +20,13 @@ use super::dosing::Dosing;
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
-use super::sequence;
+use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
-use crate::batch::{self, BatchError, Marks};
-use crate::bench::Step;
+use crate::batch::BatchError;
 use crate::book::{Book, Sprues};
 use crate::mix::MaterialId;
-use crate::quantity::{Mass, Measurable, Ratio, Volume};
+use crate::quantity::{Mass, Measurable, Ratio};
 
 /// What is to be made in one pot.
 #[derive(Debug, Clone)]
@@ -54,6 +56,8 @@ pub(super) struct DrawDraft<'a> {
     pub(super) of: &'a Shots<'a>,
     pub(super) layer: &'a LayerShots<'a>,
     pub(super) shots: u32,
+    /// Shots of the same layer that other draws shoot before.
+    pub(super) before: u32,
 }
 
 /// What all pots of a day are built from.
@@ -99,21 +103,29 @@ impl<'a> Workshop<'a> {
         each.flat_map(|of| of.layers.iter().map(move |layer| Layer { of, layer })).collect()
     }
 
-    /// Builds the pot in the smallest cup that holds it.
+    /// Builds the pot in the smallest cup that holds it with its base up to a mark; where that overfills all
+    /// cups, in the smallest that holds it with its base measured otherwise.
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
         let materials = materials(draft);
         let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
         let mut cups: Vec<&PotCup> = self.cups.iter().collect();
         cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
-        let mut last = PotError::NoCup;
-        for cup in cups {
-            match self.in_cup(cup, &parts, &materials) {
-                Ok(built) => return Ok(built),
-                Err(error) if error.wants_larger_cup() => last = error,
-                Err(error) => return Err(error),
+        let mut refused = None;
+        for measuring in Measuring::ALL {
+            for cup in &cups {
+                match self.in_cup(cup, &parts, &materials, measuring) {
+                    Ok(built) => return Ok(built),
+                    Err(error) if error.wants_larger_cup() => {
+                        // That a material cannot be dosed says more than that it does not fit.
+                        if refused.as_ref().is_none_or(PotError::is_too_full) {
+                            refused = Some(error);
+                        }
+                    }
+                    Err(error) => return Err(error),
+                }
             }
         }
-        Err(last)
+        Err(refused.unwrap_or(PotError::NoCup))
     }
 
     fn part<'d>(
@@ -124,14 +136,11 @@ impl<'a> Workshop<'a> {
         let recipe = draft.recipe;
         let mut draw = Mass::default();
         let mut kept = Mass::default();
-        let mut sprues = Mass::default();
-        for DrawDraft { of, layer, shots } in &draft.draws {
+        let mut returned = Mass::default();
+        for DrawDraft { of, layer, shots, .. } in &draft.draws {
             draw += layer.mass.fill * f64::from(*shots);
-            // A laminated piece's sprue holds both colors and goes back into neither.
-            if !of.batch.is_laminated() {
-                sprues += layer.mass.sprue * f64::from(*shots);
-            }
-            let keeps = injector(self.book).kept(layer.density)?;
+            returned += self.returned(of.batch, layer) * f64::from(*shots);
+            let keeps = self.kept(layer)?;
             if keeps > kept {
                 kept = keeps;
             }
@@ -144,11 +153,26 @@ impl<'a> Workshop<'a> {
             })
             .collect();
         let kept = kept * f64::from(draft.heats);
-        let returned = match self.book.limits.sprues {
-            Sprues::Keep => Mass::default(),
-            Sprues::MeltAgain => sprues,
-        };
         Ok(Part { draft, recipe, draw, kept, returned, composition })
+    }
+
+    /// What of a shot goes back into the pot before the next stage. A laminated piece's sprue holds both
+    /// colors and goes back into neither.
+    pub(super) fn returned(&self, batch: &Batch<'_>, layer: &LayerShots<'_>) -> Mass {
+        match self.book.limits.sprues {
+            Sprues::MeltAgain if !batch.is_laminated() => layer.mass.sprue,
+            _ => Mass::default(),
+        }
+    }
+
+    /// What the injector keeps of a layer at each heat.
+    pub(super) fn kept(&self, layer: &LayerShots<'_>) -> Result<Mass, PotError> {
+        Ok(injector(self.book).kept(layer.density)?)
+    }
+
+    /// The most of a recipe that a cup may hold.
+    pub(super) fn may_hold(&self, cup: &PotCup, recipe: &DayRecipe<'_>) -> Mass {
+        cup.cup.capacity * self.book.limits.most_full * recipe.liquid
     }
 
     fn in_cup(
@@ -156,33 +180,27 @@ impl<'a> Workshop<'a> {
         cup: &PotCup,
         parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
+        measuring: Measuring,
     ) -> Result<PotLayout<'a>, PotError> {
-        let first = &parts.first;
-        let capacity = cup.cup.capacity;
-        let vessel = cup.vessel;
-        let holds = capacity * self.book.limits.most_full;
-        let base_fraction = Ratio::from(1.0 / first.recipe.recipe.total_per_base());
-        let base_density = first.recipe.recipe.base_density(&self.book.materials)?;
-
-        let need = self.sequence(parts, holds, vessel, Mass::default())?.start();
-        let even = self.least_pot(first);
+        let recipe = parts.first.recipe;
+        let need = self.sequence(parts, cup, (Mass::default(), None))?.start();
+        let even = self.least_pot(recipe);
         let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
-        let (measurer, mark) = self.measurer(wanted * base_fraction / base_density)?;
-        let steps = Marks::Every { step: mark, capacity };
-        let mut measured = steps.measure(wanted, base_fraction, base_density)?;
+        let mut measured = self.measure_base(cup, recipe, wanted, measuring)?;
         let mut undosed: Option<PotError> = None;
         loop {
-            let sequence = match (self.sequence(parts, holds, vessel, measured.mix), undosed.take())
-            {
+            let limits = (measured.mix, measured.most);
+            let sequence = match (self.sequence(parts, cup, limits), undosed.take()) {
                 // What it takes to dose a material does not fit.
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
                 (sequence, _) => sequence?,
             };
-            match self.weigh_all(&sequence, parts, materials, (measurer, &measured)) {
+            match self.weigh_all(&sequence, parts, materials, &measured) {
                 Ok(lists) => {
                     let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                    return Ok(PotLayout { raised, ..self.pot(cup, parts, &sequence, lists)? });
+                    let pot = self.pot(cup, parts, &sequence, lists)?;
+                    return Ok(PotLayout { raised, off_marks: measured.off_marks, ..pot });
                 }
                 Err(WeighError::Measure { material, tolerance, error }) => {
                     if error.least().is_none() {
@@ -191,9 +209,10 @@ impl<'a> Workshop<'a> {
                     why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
                     let too_small = PotError::TooSmallToDose { material, tolerance, error };
                     // One mark more: the least that works need not be one that works for every amount above it.
-                    let more = (measured.base_volume + mark * 0.5) * base_density / base_fraction;
-                    measured = match steps.measure(more, base_fraction, base_density) {
-                        Err(BatchError::AboveMarks { .. }) => return Err(too_small),
+                    measured = match self.one_mark_more(cup, recipe, &measured) {
+                        Err(PotError::Batch(BatchError::AboveMarks { .. })) => {
+                            return Err(too_small);
+                        }
                         measured => measured?,
                     };
                     undosed = Some(too_small);
@@ -203,19 +222,19 @@ impl<'a> Workshop<'a> {
         }
     }
 
-    /// The least that the oven heats evenly, as a mass of the first stage's mix.
-    fn least_pot(&self, first: &Part<'_, '_>) -> Mass {
-        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.recipe.liquid)
+    /// The least that the oven heats evenly, as a mass of the mix that a pot starts with.
+    pub(super) fn least_pot(&self, first: &DayRecipe<'_>) -> Mass {
+        self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
     }
 
+    /// The sequence in `cup` that starts with no less than `least`, and no more than `most` where that is given.
     fn sequence(
         &self,
         parts: &OneOrMore<Part<'_, '_>>,
-        holds: Volume,
-        vessel: crate::book::Vessel,
-        least: Mass,
+        cup: &PotCup,
+        (least, most): (Mass, Option<Mass>),
     ) -> Result<sequence::Sequence, PotError> {
-        let stages: Vec<sequence::Stage<'_>> = parts
+        let mut stages: Vec<sequence::Stage<'_>> = parts
             .iter()
             .map(|part| sequence::Stage {
                 composition: &part.composition,
@@ -223,15 +242,25 @@ impl<'a> Workshop<'a> {
                 kept: part.kept,
                 returned: part.returned,
                 loss: Ratio::from(0.0),
-                capacity: Some(holds * part.recipe.liquid),
+                capacity: Some(self.may_hold(cup, part.recipe)),
                 heats: part.draft.heats,
             })
             .collect();
-        let heel = if vessel.heel > vessel.film { vessel.heel } else { vessel.film };
+        if let (Some(first), Some(most)) = (stages.first_mut(), most) {
+            first.capacity = Some(most);
+        }
         let heats = self.book.limits.heats;
-        let vessel = sequence::Vessel { film: vessel.film, heel, least, heats };
+        let (film, heel) = (cup.vessel.film, cup.vessel.heel);
+        let vessel = sequence::Vessel { film, heel, least, heats };
         let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-        sequence::plan(&stages, &vessel, fresh).map_err(PotError::from)
+        sequence::plan(&stages, &vessel, fresh).map_err(|error| match error {
+            SequenceError::OverCapacity { stage, held, capacity: holds } => {
+                let recipe = parts.iter().nth(stage).map_or(parts.first.recipe, |part| part.recipe);
+                let (formulas, cup) = (recipe.name(), String::from(self.names.cup(cup.number)));
+                PotError::OverCup { formulas, held, holds, cup }
+            }
+            error => error.into(),
+        })
     }
 
     fn weigh_all(
@@ -239,7 +268,7 @@ impl<'a> Workshop<'a> {
         sequence: &sequence::Sequence,
         parts: &OneOrMore<Part<'_, '_>>,
         materials: &[MaterialId],
-        (measurer, measured): (&PotCup, &batch::Measured),
+        measured: &BaseMeasure,
     ) -> Result<Vec<Vec<Listed<'a>>>, WeighError> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
@@ -254,31 +283,12 @@ impl<'a> Workshop<'a> {
                 })
                 .collect();
             let base = match (index, part.recipe.recipe.base()) {
-                (0, [base]) => Some((base.material, fillings(measurer, measured.base_volume))),
+                (0, [base]) => Some((base.material, &measured.way)),
                 _ => None,
             };
             lists.push(weigh::list(&additions, base, self.book, self.dosing)?);
         }
         Ok(lists)
-    }
-
-    /// The cup to measure `base` with, and its mark: the one whose marks take the least more, of
-    /// those the one with the fewest fillings.
-    fn measurer(&self, base: Volume) -> Result<(&PotCup, Volume), PotError> {
-        let mut rounded = Vec::with_capacity(self.cups.len());
-        for cup in &self.cups {
-            let marks = Marks::Every { step: cup.cup.mark, capacity: base + cup.cup.mark };
-            let volume = marks.round_up(base)?;
-            let fillings = libm::ceil((volume / cup.cup.capacity).si() - 1e-9);
-            rounded.push((volume.si(), fillings, cup));
-        }
-        let least = rounded.into_iter().min_by(|a, b| {
-            // What differs by rounding alone is the same mark.
-            let same = (a.0 - b.0).abs() <= 1e-9 * a.0;
-            let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
-            volume.then(a.1.total_cmp(&b.1)).then(a.2.number.cmp(&b.2.number))
-        });
-        least.map(|(.., cup)| (cup, cup.cup.mark)).ok_or(PotError::NoCup)
     }
 }
 
@@ -291,12 +301,6 @@ fn materials(draft: &PotDraft<'_>) -> Vec<MaterialId> {
     materials.sort_unstable();
     materials.dedup();
     materials
-}
-
-/// `volume` in fillings of a cup to its marks.
-fn fillings(cup: &PotCup, volume: Volume) -> Vec<Step> {
-    let marks = libm::round((volume / cup.cup.mark).si());
-    cup.cup.steps(cup.number, marks as u32)
 }
 
 #[cfg(all(test, feature = "document"))]

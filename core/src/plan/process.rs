@@ -1,7 +1,7 @@
 //! What a plan says of vacuum, heat and the fall in water: fill marks, bursts, heats, sink rates.
 //!
 //! Each is told where the book states what it takes; where the book states a part of it alone, the
-//! plan says what is missing ([`Calculated::Unknown`]); where it states nothing, the plan is silent.
+//! plan says what is missing ([`Calculated::Unknown`](crate::show::Calculated::Unknown)); where it states nothing, the plan is silent.
 
 mod degas;
 mod heating;

@@ -16,8 +16,8 @@
 //! base must be in it. With fresh base a smaller start would do, down to the first draw; this one makes as
 //! much as the later stages can take over, so that they add the least.
 //!
-//! The *heel* is all that cannot be drawn from the vessel, the film on its wall included; so after
-//! the last draw at least max(heel, film) stays, the film is lost and the rest is left over.
+//! What cannot be drawn from the vessel is [`undrawn`], the film on its wall included; after the last
+//! draw at least that stays, the film is lost and the rest is left over.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -26,6 +26,7 @@ use alloc::vec::Vec;
 use uom::si::mass::{gram, kilogram};
 
 use super::precedence::FreshBase;
+use crate::batch::undrawn;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Ratio};
 
@@ -258,7 +259,7 @@ pub fn plan(
             },
         })
         .collect();
-    let bottom = kg(vessel.film).max(kg(vessel.heel));
+    let bottom = kg(undrawn(vessel.film, vessel.heel));
     let mut flows = Vec::with_capacity(legs.len());
     flow(&legs, bottom, kg(vessel.least), &mut flows);
     if let Some(stage) = flows.iter().position(|flow| !flow.held.is_finite()) {

@@ -5,9 +5,12 @@ mod sink;
 
 use alloc::format;
 use alloc::string::{String, ToString};
+use alloc::vec::Vec;
 use core::fmt;
 
-use super::{Plan, PlanStep, PlannedLine, Pot, ProofReason, StepAt, StepKind, Way, Weigh};
+use super::{
+    Plan, PlanStep, PlannedLine, Pot, ProofFormula, ProofReason, StepAt, StepKind, Way, Weigh,
+};
 use crate::bench::Tool;
 use crate::show::page::{Page, broken, counted, cut};
 
@@ -202,13 +205,18 @@ fn called(line: &PlannedLine) -> String {
     format!("{}{shape}", line.what)
 }
 
-/// Why there cannot be fewer pots. Reasons stand apart by the base that their formulas are made on.
+/// Why there cannot be fewer pots: the argument, and each formula with its numbers.
 fn told(reason: &ProofReason) -> String {
     let pots = counted(reason.pots, "pot");
-    match (reason.apart.as_slice(), reason.pots) {
-        ([], _) => format!("{pots}: {}.", reason.because),
-        ([one], 1) => format!("{pots} for {one}: it is made on another base."),
-        ([one], _) => format!("{pots} for {one}: its shots fill so many."),
-        (apart, _) => format!("{pots}: {}: {}.", reason.because, apart.join("; ")),
+    let one = |of: &ProofFormula| match of.pots {
+        Some(needs) => format!("{}, {}: {}", of.formula, counted(needs, "pot"), of.because),
+        None => format!("{}: {}", of.formula, of.because),
+    };
+    match reason.formulas.as_slice() {
+        [only] => format!("{pots} for {}: {}.", only.formula, only.because),
+        all => {
+            let all: Vec<String> = all.iter().map(one).collect();
+            format!("{pots}: {}. {}.", reason.because, all.join("; "))
+        }
     }
 }

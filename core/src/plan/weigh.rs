@@ -44,11 +44,11 @@ pub(crate) struct ToMix<'a> {
     pub(crate) left_out: Vec<MaterialId>,
 }
 
-/// The weigh list for `additions`; the base of a single plastisol is measured by `base`, fillings
-/// of a cup to its marks, where they are given.
+/// The weigh list for `additions`; the base of a single plastisol is measured the way that `base` says,
+/// where it is given.
 pub(crate) fn list<'a>(
     additions: &[Addition],
-    base: Option<(MaterialId, Vec<Step>)>,
+    base: Option<(MaterialId, &Measure)>,
     book: &'a Book,
     dosing: &Dosing,
 ) -> Result<Vec<Listed<'a>>, WeighError> {
@@ -66,10 +66,13 @@ pub(crate) fn list<'a>(
         // counts drops itself, for then as many drops as it says are right, whatever they weigh.
         let counted = material.drop_is_calibrated() || dosing.is_dropped(addition.material);
         let mut choice = choose(material, addition.wanted, of_addition, counted, &book.tools);
-        if let Some((base, steps)) = &base
-            && *base == addition.material
+        if let Some((base, way)) = base
+            && base == addition.material
         {
-            choice = Ok(Choice::to_the_marks(steps.clone(), addition.wanted, choice.ok()));
+            // Another way to come just below a cup's brim may come above it.
+            let to_a_mark = way.steps.iter().all(|step| matches!(step, Step::Fill { .. }));
+            let others = if to_a_mark { choice.ok() } else { None };
+            choice = Ok(Choice::settled(way.clone(), others));
         }
         let choice = choice.map_err(|error| WeighError::Measure {
             material: material.name.clone(),
@@ -221,6 +224,10 @@ fn one_step(step: &Step, names: &ToolNames<'_>) -> String {
             let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
             (text::mark(step * f64::from(mark), step, names.system), times)
         }
+        Step::Between { cup, volume } => {
+            let step = tools.cups().get(cup).map(|cup| cup.mark).unwrap_or_default();
+            (text::between_marks(volume, step, names.system), 1)
+        }
         Step::Spoon { spoon, times } => (names.spoon(spoon).to_string(), times),
         Step::Drop { times: 1 } => return "1 drop".to_string(),
         Step::Drop { times } => return format!("{times} drops"),
@@ -296,13 +303,9 @@ mod tests {
         let base = book.materials.find("clear").unwrap();
         let wanted = Mass::from_si(0.243_685_883_595);
         let addition = Addition { material: base, wanted, total: wanted };
-        let list = list(
-            &[addition],
-            Some((base, Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]))),
-            &book,
-            &Dosing::of(&book),
-        )
-        .unwrap();
+        let steps = Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]);
+        let way = Measure::exactly(Tool::Cup, steps, wanted, wanted);
+        let list = list(&[addition], Some((base, &way)), &book, &Dosing::of(&book)).unwrap();
         let best = list[0].told(&book, &Dosing::of(&book), &ToolNames::of(&book)).best;
         assert_eq!((best.tool, &*best.measure), (Tool::Cup, "1 cup"));
         assert_eq!(best.off.quantity, Ratio::from(0.0));

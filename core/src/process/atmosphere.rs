@@ -20,6 +20,7 @@ use uom::si::thermodynamic_temperature::kelvin;
 
 use super::figures::{kilopascals, meters};
 use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Length, Pressure, ThermodynamicTemperature};
 
 const SEA_LEVEL_K: f64 = 288.15;
@@ -29,12 +30,6 @@ const EARTH_RADIUS_M: f64 = 6_356_766.0;
 /// g₀M₀/(R*L), 5.2559.
 const EXPONENT: f64 = 9.806_65 * 28.9644 / (8314.32 * LAPSE_K_PER_M);
 
-/// The least and the greatest geopotential altitude.
-const ALTITUDES_M: (f64, f64) = (-5_000.0, 11_000.0);
-/// The standard pressures at these two, rounded inward: what a barometer may show.
-const STATION_PA: (f64, f64) = (22_633.0, 177_687.0);
-/// What may be reported for sea level. The records are 870 and 1085 hPa, from memory.
-const REPORTED_PA: (f64, f64) = (85_000.0, 110_000.0);
 /// How far the weather lifts a pressure above the standard at most: the record above, 1085/1013.25.
 const RECORD_HIGH: f64 = 1.071;
 
@@ -58,22 +53,9 @@ pub struct SeaLevelPressure(Pressure);
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum AtmosphereError {
-    /// The altitude lies outside the lowest layer of the standard atmosphere.
-    #[error("An altitude of {} is outside the range of the air pressure model.", meters(.altitude))]
-    Altitude {
-        /// What was given.
-        altitude: Length,
-    },
-    /// The pressure is none that the air has on the ground.
-    #[error("The air pressure cannot be {}.", kilopascals(.pressure))]
-    Pressure {
-        /// What was given.
-        pressure: Pressure,
-        /// The least that is taken.
-        least: Pressure,
-        /// The most that is taken.
-        most: Pressure,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// A barometer shows more than the weather can do at its altitude.
     #[error(
         "The barometer's {} is more than the air at {} ever has: it looks reduced to sea level.",
@@ -92,24 +74,14 @@ pub enum AtmosphereError {
 impl Diagnose for AtmosphereError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Altitude { .. } => "altitude-out-of-range",
-            Self::Pressure { .. } => "air-pressure-out-of-range",
+            Self::Parameters(errors) => errors.code(),
             Self::LooksReduced { .. } => "air-pressure-looks-reduced",
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Altitude { .. } => {
-                let (least, most) = ALTITUDES_M;
-                format!("Give an altitude from {least} m to {most} m; check the unit.").into()
-            }
-            Self::Pressure { least, most, .. } => format!(
-                "Give a pressure from {} to {}; check the unit.",
-                kilopascals(least).at_least(),
-                kilopascals(most).at_most()
-            )
-            .into(),
+            Self::Parameters(errors) => errors.help(),
             Self::LooksReduced { station, .. } => format!(
                 "Enter it as a pressure reduced to sea level, which makes {} here, or check the altitude.",
                 kilopascals(station)
@@ -117,18 +89,35 @@ impl Diagnose for AtmosphereError {
             .into(),
         }
     }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::LooksReduced { .. } => Some(Parameter::StationPressure),
+        }
+    }
+}
+
+impl From<ParameterError> for AtmosphereError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
+    }
 }
 
 impl GeometricAltitude {
     /// The geometric altitude `altitude`; below sea level it is negative.
     ///
     /// # Errors
-    /// [`AtmosphereError::Altitude`] where its geopotential altitude lies outside -5 000 m to 11 000 m.
-    pub fn new(altitude: Length) -> Result<Self, AtmosphereError> {
-        let z = altitude.get::<meter>();
-        let inside = (2.0 * ALTITUDES_M.0..=2.0 * ALTITUDES_M.1).contains(&z)
-            && is_inside(Self(altitude).geopotential().0.get::<meter>(), ALTITUDES_M);
-        if inside { Ok(Self(altitude)) } else { Err(AtmosphereError::Altitude { altitude }) }
+    /// An altitude outside -5 000 m to 11 000 m.
+    pub fn new(altitude: Length) -> Result<Self, ParameterError> {
+        Parameter::Altitude.check_si(altitude.value).map(|_| Self(altitude))
     }
 
     /// As a plain length.
@@ -149,13 +138,9 @@ impl GeopotentialAltitude {
     /// The geopotential altitude `altitude`; below sea level it is negative.
     ///
     /// # Errors
-    /// [`AtmosphereError::Altitude`] outside -5 000 m to 11 000 m.
-    pub fn new(altitude: Length) -> Result<Self, AtmosphereError> {
-        if is_inside(altitude.get::<meter>(), ALTITUDES_M) {
-            Ok(Self(altitude))
-        } else {
-            Err(AtmosphereError::Altitude { altitude })
-        }
+    /// An altitude outside -5 000 m to 11 000 m.
+    pub fn new(altitude: Length) -> Result<Self, ParameterError> {
+        Parameter::Altitude.check_si(altitude.value).map(|_| Self(altitude))
     }
 
     /// As a plain length.
@@ -193,9 +178,9 @@ impl StationPressure {
     /// What a barometer that is *not* reduced to sea level shows.
     ///
     /// # Errors
-    /// [`AtmosphereError::Pressure`] outside 22.64 kPa to 177.6 kPa.
-    pub fn measured(pressure: Pressure) -> Result<Self, AtmosphereError> {
-        in_range(pressure, STATION_PA).map(Self)
+    /// A pressure outside 22.6 kPa to 178 kPa.
+    pub fn measured(pressure: Pressure) -> Result<Self, ParameterError> {
+        Parameter::StationPressure.check_si(pressure.value).map(|_| Self(pressure))
     }
 
     /// The same, questioned where no weather makes such a pressure at `altitude`.
@@ -229,9 +214,9 @@ impl SeaLevelPressure {
     /// A pressure that a report gives as reduced to sea level.
     ///
     /// # Errors
-    /// [`AtmosphereError::Pressure`] outside 85 kPa to 110 kPa.
-    pub fn reported(pressure: Pressure) -> Result<Self, AtmosphereError> {
-        in_range(pressure, REPORTED_PA).map(Self)
+    /// A pressure outside 85 kPa to 110 kPa.
+    pub fn reported(pressure: Pressure) -> Result<Self, ParameterError> {
+        Parameter::ReportedPressure.check_si(pressure.value).map(|_| Self(pressure))
     }
 
     /// As a plain pressure.
@@ -251,18 +236,6 @@ impl SeaLevelPressure {
         let here = sea_level + altitude.into().temperature_ratio() - 1.0;
         StationPressure(Pressure::new::<pascal>(SEA_LEVEL_PA * libm::pow(here, EXPONENT)))
     }
-}
-
-fn is_inside(x: f64, (least, most): (f64, f64)) -> bool {
-    (least..=most).contains(&x)
-}
-
-fn in_range(pressure: Pressure, range: (f64, f64)) -> Result<Pressure, AtmosphereError> {
-    if is_inside(pressure.get::<pascal>(), range) {
-        return Ok(pressure);
-    }
-    let [least, most] = [range.0, range.1].map(Pressure::new::<pascal>);
-    Err(AtmosphereError::Pressure { pressure, least, most })
 }
 
 #[cfg(test)]
@@ -313,9 +286,9 @@ mod tests {
     #[case(f64::NAN)]
     fn no_altitude_outside_the_layer(#[case] m: f64) {
         let refused = GeometricAltitude::new(Length::new::<meter>(m)).unwrap_err();
-        assert_eq!(refused.code(), "altitude-out-of-range");
+        assert_eq!(refused.code(), crate::parameter::refused_as(m));
         let refused = GeopotentialAltitude::new(Length::new::<meter>(m)).unwrap_err();
-        assert!(refused.help().contains("from -5000 m to 11000 m"));
+        assert!(!m.is_finite() || refused.to_string().contains("from -5000 to 11000 m"));
     }
 
     #[rstest]
@@ -329,7 +302,7 @@ mod tests {
             StationPressure::measured(pa(p)).unwrap_err(),
             SeaLevelPressure::reported(pa(p)).unwrap_err(),
         ] {
-            assert_eq!(refused.code(), "air-pressure-out-of-range");
+            assert_eq!(refused.code(), crate::parameter::refused_as(p));
         }
     }
 

@@ -9,8 +9,8 @@ use alloc::format;
 
 use super::figures::seconds;
 use super::history::{HeatRecord, HistoryError, Kinetics};
-use crate::check::{is_not_negative, is_positive};
 use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Relation};
 use crate::quantity::{Ratio, ThermodynamicTemperature, Time};
 use crate::show::percent;
 
@@ -57,14 +57,9 @@ pub struct Standing {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum BudgetError {
-    /// A number that is not above zero (of a dose: below zero), not finite, or beyond belief.
-    #[error("{what} is {value:e} in SI units.")]
-    OutOfRange {
-        /// Which.
-        what: &'static str,
-        /// Its value in s or as a fraction.
-        value: f64,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// Less stabilizer than the budget was stated for.
     #[error("The stabilizer's budget is known from {} of base on, not for {}.", percent(.least), percent(.dose))]
     TooLittle {
@@ -97,7 +92,7 @@ pub enum BudgetError {
 impl Diagnose for BudgetError {
     fn code(&self) -> &'static str {
         match self {
-            Self::OutOfRange { .. } => "budget-out-of-range",
+            Self::Parameters(errors) => errors.code(),
             Self::TooLittle { .. } => "budget-too-little-stabilizer",
             Self::TooMuch { .. } => "budget-too-much-stabilizer",
             Self::TooLong { .. } => "budget-too-long",
@@ -107,7 +102,7 @@ impl Diagnose for BudgetError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::OutOfRange { .. } => "Give a number above zero; check the unit.".into(),
+            Self::Parameters(errors) => errors.help(),
             Self::TooLittle { least, .. } => {
                 format!("Dose at least {} of base.", percent(least).at_least()).into()
             }
@@ -124,6 +119,29 @@ impl Diagnose for BudgetError {
             Self::History(error) => error.help(),
         }
     }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            Self::History(error) => error.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::History(error) => error.parameter(),
+            Self::TooLittle { .. } | Self::TooMuch { .. } => Some(Parameter::StabilizerDose),
+            Self::TooLong { .. } => Some(Parameter::HeatBudget),
+        }
+    }
+}
+
+impl From<ParameterError> for BudgetError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
+    }
 }
 
 impl Budget {
@@ -135,13 +153,19 @@ impl Budget {
     /// [`BudgetError::OutOfRange`] for a time that is not above zero, a dose below zero, or an extra
     /// that reaches no higher than `dose`.
     pub fn new(time: Time, dose: Ratio, extra: Option<Extra>) -> Result<Self, BudgetError> {
-        check("The stabilizer's budget", time.value, is_positive(time.value))?;
-        check("The dose of stabilizer", dose.value, is_not_negative(dose.value))?;
+        let mut check = Check::new();
+        check.number(Parameter::HeatBudget, time.value).number(Parameter::BudgetWith, dose.value);
         if let Some(Extra { time, most }) = extra {
-            check("What extra stabilizer buys", time.value, is_positive(time.value))?;
-            let is_higher = is_not_negative(most.value) && most > dose;
-            check("The highest dose of stabilizer", most.value, is_higher)?;
+            check
+                .number(Parameter::ExtraTime, time.value)
+                .number(Parameter::ExtraMost, most.value)
+                .relation(
+                    (Parameter::ExtraMost, most.value),
+                    Relation::Above,
+                    (Parameter::BudgetWith, dose.value),
+                );
         }
+        check.finish()?;
         Ok(Self { time, dose, extra })
     }
 
@@ -152,7 +176,7 @@ impl Budget {
     /// that the figure holds for, which without a figure is the stated dose itself;
     /// [`BudgetError::OutOfRange`] for a dose that is none.
     pub fn at_dose(&self, dose: Ratio) -> Result<Time, BudgetError> {
-        check("The dose of stabilizer", dose.value, is_not_negative(dose.value))?;
+        Parameter::StabilizerDose.check_si(dose.value)?;
         if dose < self.dose {
             return Err(BudgetError::TooLittle { dose, least: self.dose });
         }
@@ -172,7 +196,7 @@ impl Budget {
     /// [`BudgetError::TooLong`] where no known dose does; [`BudgetError::OutOfRange`] for a time below
     /// zero.
     pub fn dose_for(&self, wanted: Time) -> Result<Ratio, BudgetError> {
-        check("The time wanted", wanted.value, is_not_negative(wanted.value))?;
+        Parameter::SpentBefore.check_si(wanted.value)?;
         if wanted <= self.time {
             return Ok(self.dose);
         }
@@ -195,7 +219,7 @@ impl Standing {
     /// [`BudgetError::OutOfRange`] for a budget that is not above zero.
     pub fn of(record: HeatRecord, budget: Option<Time>) -> Result<Self, BudgetError> {
         if let Some(budget) = budget {
-            check("The stabilizer's budget", budget.value, is_positive(budget.value))?;
+            Parameter::HeatBudget.check_si(budget.value)?;
         }
         let balance = match budget.zip(record.spent) {
             None => Balance::Unknown,
@@ -222,10 +246,6 @@ impl Standing {
             Balance::Overspent(_) => Some(Time::default()),
         })
     }
-}
-
-fn check(what: &'static str, value: f64, is_right: bool) -> Result<(), BudgetError> {
-    if is_right { Ok(()) } else { Err(BudgetError::OutOfRange { what, value }) }
 }
 
 #[cfg(test)]
@@ -264,8 +284,8 @@ mod tests {
     #[case(4.0, Ok(30.0))]
     #[case(1.9, Err("budget-too-little-stabilizer"))]
     #[case(4.1, Err("budget-too-much-stabilizer"))]
-    #[case(-1.0, Err("budget-out-of-range"))]
-    #[case(f64::NAN, Err("budget-out-of-range"))]
+    #[case(-1.0, Err("out-of-range"))]
+    #[case(f64::NAN, Err("not-finite"))]
     fn extra_buys_time_by_its_own_figure(
         #[case] percent: f64,
         #[case] expected: Result<f64, &str>,
@@ -307,10 +327,10 @@ mod tests {
     #[test]
     fn budgets_that_are_none() {
         let code = |time, dose, extra| Budget::new(time, dose, extra).unwrap_err().code();
-        assert_eq!(code(min(0.0), dose(2.0), None), "budget-out-of-range");
-        assert_eq!(code(min(f64::NAN), dose(2.0), None), "budget-out-of-range");
+        assert_eq!(code(min(0.0), dose(2.0), None), "out-of-range");
+        assert_eq!(code(min(f64::NAN), dose(2.0), None), "not-finite");
         let low = Extra { time: min(500.0), most: dose(2.0) };
-        assert_eq!(code(min(20.0), dose(2.0), Some(low)), "budget-out-of-range");
+        assert_eq!(code(min(20.0), dose(2.0), Some(low)), "out-of-range");
     }
 
     proptest! {

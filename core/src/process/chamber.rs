@@ -50,7 +50,7 @@ impl Chamber {
         match self.pulled {
             Pulled::Gauge { reading, dial } => reading.absolute(local, dial),
             Pulled::Absolute(absolute) => {
-                absolute.vacuum(local)?;
+                absolute.check_below(local)?;
                 Ok(ChamberPressure { absolute, least: absolute, most: absolute, over: None })
             }
         }
@@ -93,99 +93,5 @@ impl Chamber {
             }
         };
         Ok(Some(air))
-    }
-}
-
-/// A dial that may be off by `tolerance` to either side.
-///
-/// # Errors
-/// [`GaugeError::Dial`] for a tolerance that is negative, not finite, or beyond the dial.
-pub fn dial_within(tolerance: Pressure) -> Result<Dial, GaugeError> {
-    let span = Dial::default().span();
-    Dial::new(span, tolerance / span)
-}
-
-#[cfg(test)]
-mod tests {
-    use rstest::rstest;
-    use uom::si::length::meter;
-    use uom::si::pressure::kilopascal;
-
-    use super::*;
-    use crate::fault::Diagnose;
-    use crate::process::atmosphere::GeometricAltitude;
-    use crate::quantity::Length;
-
-    fn kpa(x: f64) -> Pressure {
-        Pressure::new::<kilopascal>(x)
-    }
-
-    fn sea_level() -> StationPressure {
-        StationPressure::standard(GeometricAltitude::new(Length::new::<meter>(0.0)).unwrap())
-    }
-
-    fn gauge(reading: f64, air: Option<Air>) -> Chamber {
-        let reading = VacuumReading::new(kpa(reading)).unwrap();
-        Chamber { pulled: Pulled::Gauge { reading, dial: Dial::default() }, air }
-    }
-
-    /// Boyle by hand: a tenth of the air's pressure is left, so air grows tenfold (plain arithmetic).
-    #[rstest]
-    #[case(Air::Rise(1.9))] // 1 + 10·a = 1.9·(1 + a) gives a = 1/9: a tenth of the mix
-    #[case(Air::Share(Ratio::from(0.1)))]
-    fn rise_and_share_say_the_same(#[case] air: Air) {
-        let chamber = gauge(101.325 * 0.9, Some(air));
-        let pressure = chamber.pressure(sea_level()).unwrap();
-        let vacuum = Vacuum::new(sea_level(), pressure.absolute, kpa(0.0)).unwrap();
-        let found = chamber.entrained(vacuum).unwrap().unwrap();
-        assert!((found.as_share().value - 0.1).abs() < 1e-9, "{found:?}");
-    }
-
-    /// A share of air swells by the least that the dial allows: more with each step of the dial, until it cannot tell.
-    #[test]
-    fn a_share_is_on_the_safe_side() {
-        let swelling = |reading: f64, air: Air| {
-            let chamber = gauge(reading, Some(air));
-            let pressure = chamber.pressure(sea_level()).unwrap();
-            let vacuum = chamber.vacuum(sea_level(), &pressure, kpa(0.0))?;
-            let air = chamber.entrained(vacuum)?.unwrap();
-            let one = Volume::new::<liter>(1.0);
-            Ok((vacuum.swollen(one, air)? / vacuum.standing(one, air)?).value)
-        };
-        let share = Air::Share(Ratio::from(0.02));
-        // 101.325 − 90 less 3.0477 of tolerance: 8.2773 kPa. Swelling 0.98 + 0.02 · 101.325/8.2773.
-        let found: f64 = swelling(90.0, share).unwrap();
-        assert!((found - 1.224_83).abs() < 1e-4, "{found}");
-        let mut last = found;
-        for tenth in 901..982 {
-            let next = swelling(f64::from(tenth) / 10.0, share).unwrap();
-            assert!(next > last);
-            last = next;
-        }
-        for beyond in [98.5, 101.0, 101.325, 103.0] {
-            let refused: Result<f64, DegasError> = swelling(beyond, share);
-            assert_eq!(refused.unwrap_err().code(), "degas-dial-cannot-tell");
-            assert!((swelling(beyond, Air::Rise(1.8)).unwrap() - 1.8).abs() < 1e-9);
-        }
-    }
-
-    #[test]
-    fn an_absolute_pressure_needs_no_dial() {
-        let absolute = AbsolutePressure::new(kpa(10.0)).unwrap();
-        let chamber = Chamber { pulled: Pulled::Absolute(absolute), air: None };
-        let pressure = chamber.pressure(sea_level()).unwrap();
-        assert_eq!((pressure.absolute, pressure.over), (absolute, None));
-        let vacuum = Vacuum::new(sea_level(), absolute, kpa(0.0)).unwrap();
-        assert_eq!(chamber.entrained(vacuum), Ok(None));
-        let above = AbsolutePressure::new(kpa(110.0)).unwrap();
-        let chamber = Chamber { pulled: Pulled::Absolute(above), air: None };
-        assert_eq!(chamber.pressure(sea_level()).unwrap_err().code(), "gauge-above-the-air");
-    }
-
-    #[test]
-    fn a_dial_has_its_own_tolerance() {
-        assert!((dial_within(kpa(2.0)).unwrap().tolerance() - kpa(2.0)).value.abs() < 1e-9);
-        assert!(dial_within(kpa(500.0)).is_err());
-        assert!(dial_within(kpa(f64::NAN)).is_err());
     }
 }

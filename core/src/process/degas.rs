@@ -14,10 +14,11 @@ use alloc::format;
 use super::atmosphere::StationPressure;
 use super::figures::kilopascals;
 use super::gauge::AbsolutePressure;
-use crate::check::{is_not_negative, is_positive, is_share_below_one};
+use crate::check::{is_not_negative, is_positive};
 use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Pressure, Ratio, Volume};
-use crate::show::{number, percent, volume};
+use crate::show::{number, volume};
 
 /// A batch in more fills than this is a slip of the unit.
 const MOST_FILLS: f64 = 1_000.0;
@@ -71,39 +72,9 @@ pub struct Fills {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum DegasError {
-    /// A volume that is not above zero, not finite, or beyond belief.
-    #[error("{what} is {}.", volume(.found))]
-    Volume {
-        /// Which.
-        what: &'static str,
-        /// What was given.
-        found: Volume,
-    },
-    /// A share outside its range.
-    #[error("{what} is {}.", percent(.found))]
-    Share {
-        /// Which.
-        what: &'static str,
-        /// What was given.
-        found: Ratio,
-    },
-    /// A vapor pressure that is negative, not finite, or beyond belief.
-    #[error("The vapor pressure is {} Pa.", .pascals)]
-    Vapor {
-        /// What was given.
-        pascals: f64,
-    },
-    /// The pressure in the chamber is above that of the air outside.
-    #[error(
-        "The pressure in the chamber, {}, is above that of the air outside, {}.",
-        kilopascals(.absolute), kilopascals(.local)
-    )]
-    NoVacuum {
-        /// In the chamber.
-        absolute: Pressure,
-        /// Outside.
-        local: Pressure,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// The pressure in the chamber is down to the vapor pressure.
     #[error("At {} absolute the liquid boils: its vapor has {}.", kilopascals(.absolute), kilopascals(.vapor))]
     Boils {
@@ -155,10 +126,7 @@ pub enum DegasError {
 impl Diagnose for DegasError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Volume { .. } => "degas-volume",
-            Self::Share { .. } => "degas-share",
-            Self::Vapor { .. } => "degas-vapor-pressure",
-            Self::NoVacuum { .. } => "degas-no-vacuum",
+            Self::Parameters(errors) => errors.code(),
             Self::Boils { .. } => "degas-boils",
             Self::DialCannotTell { .. } => "degas-dial-cannot-tell",
             Self::NotAir { .. } => "degas-not-air",
@@ -169,14 +137,7 @@ impl Diagnose for DegasError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Volume { .. } => "Give a volume above zero.".into(),
-            Self::Share { .. } => "Give a share from 0 % to below 100 %.".into(),
-            Self::Vapor { .. } => {
-                "Give the vapor pressure at the pot's temperature, 0 where it is next to nothing.".into()
-            }
-            Self::NoVacuum { local, .. } => {
-                format!("Give an absolute pressure of at most {}.", kilopascals(local).at_most()).into()
-            }
+            Self::Parameters(errors) => errors.help(),
             Self::Boils { most_vacuum, .. } if !is_positive(most_vacuum.value) => {
                 "Dry and cool the pot: its vapor is as strong as the air here, vacuum or not.".into()
             }
@@ -204,6 +165,30 @@ impl Diagnose for DegasError {
             .into(),
         }
     }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        Some(match self {
+            Self::Parameters(errors) => return errors.parameter(),
+            Self::Boils { .. } => Parameter::VaporPressure,
+            Self::DialCannotTell { .. } => Parameter::DialTolerance,
+            Self::NotAir { .. } => Parameter::Rise,
+            Self::BelowLowestMark { .. } => Parameter::VesselMark,
+            Self::TooManyFills { .. } => Parameter::LiquidVolume,
+        })
+    }
+}
+
+impl From<ParameterError> for DegasError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
+    }
 }
 
 impl Vacuum {
@@ -214,20 +199,16 @@ impl Vacuum {
     /// none. What a dial's accuracy makes of it: [`super::chamber::Chamber::vacuum`].
     ///
     /// # Errors
-    /// [`DegasError::Vapor`], [`DegasError::NoVacuum`], or [`DegasError::Boils`] at p_abs ≤ p_vap,
+    /// [`DegasError::Parameters`], [`DegasError::Parameters`], or [`DegasError::Boils`] at p_abs ≤ p_vap,
     /// hence also at 0.
     pub fn new(
         local: StationPressure,
         absolute: AbsolutePressure,
         vapor: Pressure,
     ) -> Result<Self, DegasError> {
+        Parameter::VaporPressure.check_si(vapor.value)?;
+        absolute.check_below(local)?;
         let (local, absolute) = (local.get(), absolute.get());
-        if !is_not_negative(vapor.value) {
-            return Err(DegasError::Vapor { pascals: vapor.value });
-        }
-        if absolute > local {
-            return Err(DegasError::NoVacuum { absolute, local });
-        }
         // What is left for the air must also be large enough to divide by.
         if !is_positive((absolute - vapor).value) {
             return Err(DegasError::Boils { absolute, vapor, most_vacuum: local - vapor });
@@ -249,18 +230,18 @@ impl Vacuum {
     /// What `liquid`, a volume without air, takes up in this vacuum with the air that it holds.
     ///
     /// # Errors
-    /// [`DegasError::Volume`] for a volume that is not above zero.
+    /// [`DegasError::Parameters`] for a volume that is not above zero.
     pub fn swollen(self, liquid: Volume, air: EntrainedAir) -> Result<Volume, DegasError> {
-        positive("The volume of the pot", liquid)?;
+        Parameter::LiquidVolume.check_si(liquid.value)?;
         Ok(liquid * air.swelling(self.expansion()))
     }
 
     /// What `liquid`, a volume without air, takes up before the pump runs, with the air that it holds.
     ///
     /// # Errors
-    /// [`DegasError::Volume`] for a volume that is not above zero.
+    /// [`DegasError::Parameters`] for a volume that is not above zero.
     pub fn standing(self, liquid: Volume, air: EntrainedAir) -> Result<Volume, DegasError> {
-        positive("The volume of the pot", liquid)?;
+        Parameter::LiquidVolume.check_si(liquid.value)?;
         Ok(liquid * air.swelling(self.expansion_before()))
     }
 }
@@ -269,25 +250,24 @@ impl EntrainedAir {
     /// Air that makes up the share φ₀ of the mix under the outside pressure.
     ///
     /// # Errors
-    /// [`DegasError::Share`] outside 0 to below 1.
-    pub fn share(share: Ratio) -> Result<Self, DegasError> {
-        let phi = share.value;
-        if is_share_below_one(phi) {
-            Ok(Self(phi / (1.0 - phi)))
-        } else {
-            Err(DegasError::Share { what: "The share of entrained air", found: share })
-        }
+    /// [`DegasError::Parameters`] outside 0 to below 1.
+    pub fn share(share: Ratio) -> Result<Self, ParameterError> {
+        let phi = Parameter::EntrainedAir.check_si(share.value)?;
+        Ok(Self(phi / (1.0 - phi)))
     }
 
     /// The air that explains what the shop saw: with f = V₂/V₁ and the air's expansions b₁ before and
     /// b₂ after, φ₀/(1 − φ₀) = (f − 1)/(b₂ − f·b₁).
     ///
     /// # Errors
-    /// [`DegasError::Volume`], or [`DegasError::NotAir`] for a pot that sank, or rose as much as
+    /// [`DegasError::Parameters`], or [`DegasError::NotAir`] for a pot that sank, or rose as much as
     /// nothing but air would.
     pub fn observed(rise: ObservedRise) -> Result<Self, DegasError> {
-        positive("The level before the vacuum", rise.before)?;
-        positive("The level in the vacuum", rise.risen)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::LiquidVolume, rise.before.value)
+            .number(Parameter::LiquidVolume, rise.risen.value);
+        check.finish()?;
         let factor = (rise.risen / rise.before).value;
         let before = rise.vacuum.expansion_before().value;
         let after = rise.vacuum.expansion().value;
@@ -316,7 +296,7 @@ impl EntrainedAir {
 /// share of the vessel below its brim: V/(1 − spare).
 ///
 /// # Errors
-/// [`DegasError::Volume`] for a volume that is not above zero; [`DegasError::Share`] for a spare share
+/// [`DegasError::Parameters`] for a volume that is not above zero; [`DegasError::Parameters`] for a spare share
 /// outside 0 to below 1.
 pub fn vessel_for(
     liquid: Volume,
@@ -324,7 +304,7 @@ pub fn vessel_for(
     vacuum: Vacuum,
     spare: Ratio,
 ) -> Result<Volume, DegasError> {
-    check_spare(spare)?;
+    Parameter::VesselSpare.check_si(spare.value)?;
     Ok(vacuum.swollen(liquid, air)? / (1.0 - spare.value))
 }
 
@@ -335,14 +315,15 @@ impl Vessel {
     /// A tenth to spare is common practice, no source.
     ///
     /// # Errors
-    /// [`DegasError::Volume`] for a volume that is not above zero; [`DegasError::Share`] for a spare
+    /// [`DegasError::Parameters`] for a volume that is not above zero; [`DegasError::Parameters`] for a spare
     /// share outside 0 to below 1.
-    pub fn new(brim: Volume, spare: Ratio, mark: Option<Volume>) -> Result<Self, DegasError> {
-        positive("What the vessel holds", brim)?;
-        if let Some(mark) = mark {
-            positive("The lowest mark of the vessel", mark)?;
-        }
-        check_spare(spare)?;
+    pub fn new(brim: Volume, spare: Ratio, mark: Option<Volume>) -> Result<Self, ParameterErrors> {
+        let mut check = Check::new();
+        check
+            .number(Parameter::VesselBrim, brim.value)
+            .number(Parameter::VesselSpare, spare.value)
+            .option(Parameter::VesselMark, mark.map(|mark| mark.value));
+        check.finish()?;
         Ok(Self { brim, spare, mark })
     }
 
@@ -369,7 +350,7 @@ impl Vessel {
     /// each stands.
     ///
     /// # Errors
-    /// Those of [`Vessel::fill_mark`], [`DegasError::Volume`] for a batch that is none, and
+    /// Those of [`Vessel::fill_mark`], [`DegasError::Parameters`] for a batch that is none, and
     /// [`DegasError::TooManyFills`] for one of more than a thousand fills.
     pub fn fills(
         self,
@@ -390,18 +371,6 @@ impl Vessel {
             level: standing / fills,
             swollen: vacuum.swollen(liquid, air)? / fills,
         })
-    }
-}
-
-fn positive(what: &'static str, found: Volume) -> Result<(), DegasError> {
-    if is_positive(found.value) { Ok(()) } else { Err(DegasError::Volume { what, found }) }
-}
-
-fn check_spare(spare: Ratio) -> Result<(), DegasError> {
-    if is_share_below_one(spare.value) {
-        Ok(())
-    } else {
-        Err(DegasError::Share { what: "The share of the vessel to spare", found: spare })
     }
 }
 
@@ -514,18 +483,20 @@ mod tests {
 
     #[test]
     fn what_cannot_be_is_refused() {
-        assert_eq!(vacuum(90_000.0, 95_000.0, 0.0).unwrap_err().code(), "degas-no-vacuum");
-        assert_eq!(vacuum(90_000.0, 5_000.0, f64::NAN).unwrap_err().code(), "degas-vapor-pressure");
+        assert_eq!(vacuum(90_000.0, 95_000.0, 0.0).unwrap_err().code(), "out-of-range");
+        assert_eq!(vacuum(90_000.0, 5_000.0, f64::NAN).unwrap_err().code(), "not-finite");
         let deep = vacuum(100_000.0, 5_000.0, 0.0).unwrap();
         for share in [-0.1, 1.0, f64::NAN] {
+            let code = crate::parameter::refused_as(share);
             let share = Ratio::from(share);
-            assert_eq!(EntrainedAir::share(share).unwrap_err().code(), "degas-share");
-            assert_eq!(Vessel::new(ml(480.0), share, None).unwrap_err().code(), "degas-share");
+            assert_eq!(EntrainedAir::share(share).unwrap_err().code(), code);
+            assert_eq!(Vessel::new(ml(480.0), share, None).unwrap_err().code(), code);
             let refused = vessel_for(ml(480.0), air(0.04), deep, share).unwrap_err();
-            assert_eq!(refused.code(), "degas-share");
+            assert_eq!(refused.code(), code);
         }
         for none in [0.0, -1.0, f64::NAN, f64::INFINITY] {
-            assert_eq!(deep.swollen(ml(none), air(0.1)).unwrap_err().code(), "degas-volume");
+            let refused = deep.swollen(ml(none), air(0.1)).unwrap_err();
+            assert_eq!(refused.code(), crate::parameter::refused_as(none));
         }
         let low = vessel(100.0, 0.1, Some(60.0)).fill_mark(air(0.04), deep).unwrap_err();
         assert_eq!(low.code(), "degas-below-lowest-mark");

@@ -1,11 +1,10 @@
 //! Figures in the messages of the process.
 
 use uom::si::length::meter;
-use uom::si::molar_energy::kilojoule_per_mole;
 use uom::si::pressure::{kilopascal, pascal};
 use uom::si::time::second;
 
-use crate::quantity::{Length, MolarEnergy, Pressure, Time};
+use crate::quantity::{Length, Pressure, Time};
 use crate::show::Figure;
 
 /// One conventional inch of mercury in pascals (NIST SP 811, Appendix B.8).
@@ -34,9 +33,4 @@ pub(super) fn meters(x: &Length) -> Figure {
 /// Seconds.
 pub(super) fn seconds(x: &Time) -> Figure {
     Figure::new(x.get::<second>(), " s")
-}
-
-/// Kilojoules per mole.
-pub(super) fn kilojoules_per_mole(x: &MolarEnergy) -> Figure {
-    Figure::new(x.get::<kilojoule_per_mole>(), " kJ/mol")
 }

@@ -9,8 +9,8 @@ use alloc::format;
 
 use super::atmosphere::StationPressure;
 use super::figures::{from_inches_of_mercury, inches_of_mercury, kilopascals};
-use crate::check::{is_not_negative, is_positive, is_share};
 use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Relation};
 use crate::quantity::{Pressure, Ratio};
 
 /// How far below the outside air a gauge says the chamber is.
@@ -48,20 +48,9 @@ pub struct ChamberPressure {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum GaugeError {
-    /// Negative, not finite or beyond belief.
-    #[error("The gauge reading of {} Pa is none.", .pascals)]
-    Reading {
-        /// What was given.
-        pascals: f64,
-    },
-    /// A span that is not above zero, or an accuracy that is no share of it.
-    #[error("The gauge has a span of {} and an accuracy of {} of it.", kilopascals(.span), .accuracy.value)]
-    Dial {
-        /// The span.
-        span: Pressure,
-        /// The accuracy.
-        accuracy: Ratio,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// More vacuum than the outside air gives, beyond the dial's accuracy.
     #[error(
         "A vacuum of {} ({}) cannot be where the air has {} ({}).",
@@ -76,39 +65,19 @@ pub enum GaugeError {
         /// How far the dial may be off.
         tolerance: Pressure,
     },
-    /// An absolute pressure above that of the outside air: the chamber holds no vacuum.
-    #[error(
-        "An absolute pressure of {} ({}) is no vacuum where the air has {} ({}).",
-        kilopascals(.absolute), inches_of_mercury(.absolute),
-        kilopascals(.local), inches_of_mercury(.local)
-    )]
-    AboveTheAir {
-        /// The absolute pressure.
-        absolute: Pressure,
-        /// The pressure of the air outside.
-        local: Pressure,
-    },
 }
 
 impl Diagnose for GaugeError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Reading { .. } => "gauge-reading",
-            Self::Dial { .. } => "gauge-dial",
+            Self::Parameters(errors) => errors.code(),
             Self::MoreThanTheAir { .. } => "gauge-more-than-the-air",
-            Self::AboveTheAir { .. } => "gauge-above-the-air",
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Reading { .. } => {
-                "Give a reading of zero or more, such as 28 inHg of vacuum or 6.5 kPa absolute.".into()
-            }
-            Self::Dial { .. } => {
-                "Give a span above zero and an accuracy from 0 to 100 % of it, such as 30 inHg and 3 %."
-                    .into()
-            }
+            Self::Parameters(errors) => errors.help(),
             Self::MoreThanTheAir { local, tolerance, .. } => format!(
                 "A gauge here shows at most {} ({}), one as true as yours up to {}: \
                  read it again, check the altitude, or say that it is an absolute pressure.",
@@ -117,12 +86,27 @@ impl Diagnose for GaugeError {
                 inches_of_mercury(&(*local + *tolerance)).at_most(),
             )
             .into(),
-            Self::AboveTheAir { local, .. } => format!(
-                "Give at most {}, or say that it is a vacuum, counted down from the air outside.",
-                kilopascals(local).at_most()
-            )
-            .into(),
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::MoreThanTheAir { .. } => Some(Parameter::GaugeVacuum),
+        }
+    }
+}
+
+impl From<ParameterError> for GaugeError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }
 
@@ -133,13 +117,24 @@ impl Dial {
     /// 4 % (3 %) for C and 5 % for D (from memory).
     ///
     /// # Errors
-    /// [`GaugeError::Dial`] for a span that is not positive and finite, or an accuracy outside 0 to 1.
-    pub fn new(span: Pressure, accuracy: Ratio) -> Result<Self, GaugeError> {
-        if is_positive(span.value) && is_share(accuracy.value) {
-            Ok(Self { span, accuracy })
-        } else {
-            Err(GaugeError::Dial { span, accuracy })
-        }
+    /// A span that is not positive, or an accuracy outside 0 to 1.
+    pub fn new(span: Pressure, accuracy: Ratio) -> Result<Self, ParameterErrors> {
+        let mut check = Check::new();
+        check
+            .number(Parameter::DialSpan, span.value)
+            .number(Parameter::DialAccuracy, accuracy.value);
+        check.finish()?;
+        Ok(Self { span, accuracy })
+    }
+
+    /// The common dial ([`Dial::default`]), whose readings may be off by `tolerance` to either side.
+    ///
+    /// # Errors
+    /// A tolerance that is negative, not finite, or beyond the dial.
+    pub fn within(tolerance: Pressure) -> Result<Self, ParameterError> {
+        Parameter::DialTolerance.check_si(tolerance.value)?;
+        let span = Self::default().span;
+        Ok(Self { span, accuracy: tolerance / span })
     }
 
     /// What it shows at most.
@@ -167,9 +162,9 @@ impl AbsolutePressure {
     /// The absolute pressure `pressure`.
     ///
     /// # Errors
-    /// [`GaugeError::Reading`] for one that is negative or not finite.
-    pub fn new(pressure: Pressure) -> Result<Self, GaugeError> {
-        reading(pressure).map(Self)
+    /// One that is negative, not finite, or above any air.
+    pub fn new(pressure: Pressure) -> Result<Self, ParameterError> {
+        Parameter::AbsolutePressure.check_si(pressure.value).map(|_| Self(pressure))
     }
 
     /// As a plain pressure.
@@ -181,13 +176,21 @@ impl AbsolutePressure {
     /// What a true vacuum gauge shows at this pressure: p_local − p_abs.
     ///
     /// # Errors
-    /// [`GaugeError::AboveTheAir`] for a pressure above that of the air outside.
-    pub fn vacuum(self, local: StationPressure) -> Result<VacuumReading, GaugeError> {
-        if self.0 <= local.get() {
-            Ok(VacuumReading(local.get() - self.0))
-        } else {
-            Err(GaugeError::AboveTheAir { absolute: self.0, local: local.get() })
-        }
+    /// A pressure above that of the air outside.
+    pub fn vacuum(self, local: StationPressure) -> Result<VacuumReading, ParameterErrors> {
+        self.check_below(local)?;
+        Ok(VacuumReading(local.get() - self.0))
+    }
+
+    /// Refuses a pressure above that of the air outside.
+    pub(super) fn check_below(self, local: StationPressure) -> Result<(), ParameterErrors> {
+        let mut check = Check::new();
+        check.relation(
+            (Parameter::AbsolutePressure, self.0.value),
+            Relation::AtMost,
+            (Parameter::StationPressure, local.get().value),
+        );
+        check.finish()
     }
 }
 
@@ -195,9 +198,9 @@ impl VacuumReading {
     /// The reading `vacuum` below the outside air.
     ///
     /// # Errors
-    /// [`GaugeError::Reading`] for one that is negative or not finite.
-    pub fn new(vacuum: Pressure) -> Result<Self, GaugeError> {
-        reading(vacuum).map(Self)
+    /// One that is negative, not finite, or above any air.
+    pub fn new(vacuum: Pressure) -> Result<Self, ParameterError> {
+        Parameter::GaugeVacuum.check_si(vacuum.value).map(|_| Self(vacuum))
     }
 
     /// The most that a true gauge shows: all of the air outside.
@@ -243,14 +246,6 @@ impl VacuumReading {
             most: AbsolutePressure(if most > local { local } else { most }),
             over,
         })
-    }
-}
-
-fn reading(pressure: Pressure) -> Result<Pressure, GaugeError> {
-    if is_not_negative(pressure.value) {
-        Ok(pressure)
-    } else {
-        Err(GaugeError::Reading { pascals: pressure.value })
     }
 }
 
@@ -330,7 +325,7 @@ mod tests {
     fn an_absolute_pressure_is_no_vacuum_above_the_air() {
         let absolute = AbsolutePressure::new(from_inches_of_mercury(29.0)).unwrap();
         assert!(absolute.vacuum(at(0.0)).is_ok());
-        assert_eq!(absolute.vacuum(at(1_500.0)).unwrap_err().code(), "gauge-above-the-air");
+        assert_eq!(absolute.vacuum(at(1_500.0)).unwrap_err().code(), "out-of-range");
     }
 
     #[rstest]
@@ -339,12 +334,13 @@ mod tests {
     #[case(f64::INFINITY)]
     fn what_is_no_reading_is_refused(#[case] inches: f64) {
         let pressure = from_inches_of_mercury(inches);
-        assert_eq!(VacuumReading::new(pressure).unwrap_err().code(), "gauge-reading");
-        assert_eq!(AbsolutePressure::new(pressure).unwrap_err().code(), "gauge-reading");
+        let code = crate::parameter::refused_as(inches);
+        assert_eq!(VacuumReading::new(pressure).unwrap_err().code(), code);
+        assert_eq!(AbsolutePressure::new(pressure).unwrap_err().code(), code);
         let share = Ratio::from(0.03);
-        assert_eq!(Dial::new(pressure, share).unwrap_err().code(), "gauge-dial");
+        assert_eq!(Dial::new(pressure, share).unwrap_err().code(), code);
         let span = from_inches_of_mercury(30.0);
-        assert_eq!(Dial::new(span, Ratio::from(-0.1)).unwrap_err().code(), "gauge-dial");
+        assert_eq!(Dial::new(span, Ratio::from(-0.1)).unwrap_err().code(), "out-of-range");
     }
 
     proptest! {

@@ -15,17 +15,14 @@ use uom::si::molar_energy::joule_per_mole;
 use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::time::second;
 
-use super::figures::{kilojoules_per_mole, seconds};
-use super::is_a_pots;
+use super::figures::seconds;
 use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{MolarEnergy, ThermodynamicTemperature, Time};
-use crate::show::both_scales;
 
 /// The molar gas constant in J/(mol K), exact since 2019 but for the rounding (CODATA 2018).
 const GAS_CONSTANT: f64 = 8.314_462_618;
 
-/// Activation energies that are believed, in J/mol; those published for PVC lie well inside.
-const ENERGIES: (f64, f64) = (10_000.0, 500_000.0);
 /// Within a year either way.
 const LONGEST_S: f64 = 366.0 * 86_400.0;
 
@@ -70,27 +67,12 @@ pub struct HeatRecord {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum HistoryError {
-    /// An activation energy that nothing has.
-    #[error("An activation energy of {} is none.", kilojoules_per_mole(.energy))]
-    Energy {
-        /// What was given.
-        energy: MolarEnergy,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// An activation energy without a source.
     #[error("The activation energy has no source.")]
     NoSource,
-    /// A temperature that no pot has.
-    #[error("The temperature of {} is that of no pot.", both_scales(.found))]
-    Temperature {
-        /// What was given.
-        found: ThermodynamicTemperature,
-    },
-    /// Fewer than two readings say nothing of a time.
-    #[error("A heat history of {found} readings has no duration.")]
-    TooFew {
-        /// How many.
-        found: usize,
-    },
     /// A reading before the one that stands above it, or a time beyond belief.
     #[error("Reading {number}, at {}, does not come after the one before it.", seconds(.at))]
     Order {
@@ -104,32 +86,44 @@ pub enum HistoryError {
 impl Diagnose for HistoryError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Energy { .. } => "history-activation-energy",
+            Self::Parameters(errors) => errors.code(),
             Self::NoSource => "history-no-source",
-            Self::Temperature { .. } => "history-temperature",
-            Self::TooFew { .. } => "history-too-few-readings",
             Self::Order { .. } => "history-order",
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::Energy { .. } => {
-                "Give 10 to 500 kJ/mol; those published for PVC run from 117.5 to 170 kJ/mol."
-                    .into()
-            }
+            Self::Parameters(errors) => errors.help(),
             Self::NoSource => {
                 "Say where it is from: the supplier, or the publication. They differ by half."
                     .into()
             }
-            Self::Temperature { .. } => {
-                "Give a temperature from -73 °C to 427 °C (-99 °F to 800 °F); check whether it is °F or °C.".into()
-            }
-            Self::TooFew { .. } => "Give at least two readings, one at each end.".into(),
             Self::Order { .. } => {
                 "Give the readings in the order of time, all of them within a year.".into()
             }
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::NoSource => Some(Parameter::ActivationEnergy),
+            Self::Order { .. } => Some(Parameter::Readings),
+        }
+    }
+}
+
+impl From<ParameterError> for HistoryError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }
 
@@ -145,11 +139,11 @@ impl Kinetics {
         reference: ThermodynamicTemperature,
         source: impl Into<String>,
     ) -> Result<Self, HistoryError> {
-        let (least, most) = ENERGIES;
-        if !(least..=most).contains(&activation_energy.get::<joule_per_mole>()) {
-            return Err(HistoryError::Energy { energy: activation_energy });
-        }
-        check_temperature(reference)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::ActivationEnergy, activation_energy.value)
+            .number(Parameter::ReferenceTemperature, reference.value);
+        check.finish()?;
         let source = source.into();
         if source.trim().is_empty() {
             return Err(HistoryError::NoSource);
@@ -174,7 +168,7 @@ impl Kinetics {
     /// # Errors
     /// [`HistoryError::Temperature`] for one that no pot has.
     pub fn rate(&self, temperature: ThermodynamicTemperature) -> Result<f64, HistoryError> {
-        check_temperature(temperature)?;
+        Parameter::ReadingTemperature.check_si(temperature.value)?;
         Ok(self.rate_at(temperature.get::<kelvin>()))
     }
 
@@ -188,13 +182,15 @@ impl Kinetics {
     /// # Errors
     /// [`HistoryError::TooFew`], [`HistoryError::Order`] or [`HistoryError::Temperature`].
     pub fn equivalent_time(&self, history: &[Reading]) -> Result<Time, HistoryError> {
-        if history.len() < 2 {
-            return Err(HistoryError::TooFew { found: history.len() });
+        let mut check = Check::new();
+        check.count(Parameter::Readings, history.len());
+        for (index, reading) in history.iter().enumerate() {
+            check.element(Parameter::ReadingTemperature, index, reading.temperature.value);
         }
+        check.finish()?;
         let mut sum = 0.0;
         let mut before: Option<&Reading> = None;
         for (index, reading) in history.iter().enumerate() {
-            check_temperature(reading.temperature)?;
             let number = index.saturating_add(1);
             let duration = reading.at.value - before.map_or(reading.at, |before| before.at).value;
             let is_in_order = (0.0..=LONGEST_S).contains(&duration);
@@ -265,10 +261,6 @@ impl HeatRecord {
     }
 }
 
-fn check_temperature(found: ThermodynamicTemperature) -> Result<(), HistoryError> {
-    if is_a_pots(found) { Ok(()) } else { Err(HistoryError::Temperature { found }) }
-}
-
 #[cfg(test)]
 mod tests {
     use proptest::prelude::*;
@@ -316,14 +308,14 @@ mod tests {
     }
 
     #[rstest]
-    #[case(&[], "history-too-few-readings")]
-    #[case(&[(0.0, 170.0)], "history-too-few-readings")]
+    #[case(&[], "out-of-range")]
+    #[case(&[(0.0, 170.0)], "out-of-range")]
     #[case(&[(0.0, 170.0), (-1.0, 170.0)], "history-order")]
     #[case(&[(0.0, 170.0), (f64::NAN, 170.0)], "history-order")]
     #[case(&[(f64::NAN, 170.0), (0.0, 170.0)], "history-order")]
     #[case(&[(0.0, 170.0), (1e9, 170.0)], "history-order")]
-    #[case(&[(0.0, 170.0), (60.0, 1_700.0)], "history-temperature")]
-    #[case(&[(0.0, 170.0), (60.0, f64::NAN)], "history-temperature")]
+    #[case(&[(0.0, 170.0), (60.0, 1_700.0)], "out-of-range")]
+    #[case(&[(0.0, 170.0), (60.0, f64::NAN)], "not-finite")]
     fn histories_that_are_none(#[case] readings: &[(f64, f64)], #[case] code: &str) {
         let refused = kinetics(117.5).equivalent_time(&history(readings)).unwrap_err();
         assert_eq!(refused.code(), code);
@@ -332,9 +324,10 @@ mod tests {
     #[test]
     fn kinetics_that_are_none() {
         for energy in [0.0, 9.0, 501.0, f64::NAN] {
+            let code = crate::parameter::refused_as(energy);
             let energy = MolarEnergy::new::<kilojoule_per_mole>(energy);
             let refused = Kinetics::new(energy, celsius(170.0), "a test").unwrap_err();
-            assert_eq!(refused.code(), "history-activation-energy");
+            assert_eq!(refused.code(), code);
         }
         let energy = MolarEnergy::new::<kilojoule_per_mole>(117.5);
         assert_eq!(

@@ -17,28 +17,18 @@
 //!
 //! Range: 0 to 40 °C, absolute salinity 0 to 42 g/kg.
 
-use alloc::borrow::Cow;
-
 use uom::si::dynamic_viscosity::pascal_second;
 use uom::si::mass_density::kilogram_per_cubic_meter;
-use uom::si::ratio::per_mille;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
-use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{DynamicViscosity, MassDensity, Ratio, ThermodynamicTemperature};
-use crate::show;
 
 /// Absolute salinity in kg/kg of sea water with practical salinity 1 (TEOS-10, appendix D).
 const ABSOLUTE_PER_PRACTICAL: f64 = 35.165_04e-3 / 35.0;
 
 /// Absolute salinity in kg/kg at which the reduced salinity x is 1.
 const UNIT_SALINITY: f64 = 40.0 * ABSOLUTE_PER_PRACTICAL;
-
-/// The greatest absolute salinity, in kg/kg.
-const MOST_SALINITY: f64 = 42e-3;
-
-/// How far beyond an end a number still counts as the end: what a unit's rounding does to it.
-const SLACK: f64 = 1e-9;
 
 /// Salt in water.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -59,35 +49,6 @@ pub struct Water {
     pub viscosity: DynamicViscosity,
 }
 
-/// What is wrong with a water.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum SeawaterError {
-    /// Outside the range of the equations.
-    #[error("Water at {} is outside 0 to 40 °C.", show::celsius(.0))]
-    Temperature(ThermodynamicTemperature),
-    /// Outside the range of the equations.
-    #[error("A salinity of {} g/kg is outside 0 to 42 g/kg.", show::number(.0.get::<per_mille>()))]
-    Salinity(Ratio),
-}
-
-impl Diagnose for SeawaterError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Temperature(_) => "seawater-temperature-out-of-range",
-            Self::Salinity(_) => "seawater-salinity-out-of-range",
-        }
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        match self {
-            Self::Temperature(_) => "Give the temperature of the water that is fished, 0 to 40 °C.",
-            Self::Salinity(_) => "Give 0 for fresh water, about 35 for the ocean.",
-        }
-        .into()
-    }
-}
-
 impl Salinity {
     /// Water without salt.
     pub const FRESH: Self = Self::Practical(0.0);
@@ -95,16 +56,16 @@ impl Salinity {
     /// Absolute salinity: mass of salt per mass of sea water.
     ///
     /// # Errors
-    /// [`SeawaterError::Salinity`] outside 0 to 42 g/kg.
-    pub fn absolute(self) -> Result<Ratio, SeawaterError> {
-        let absolute = match self {
-            Self::Practical(practical) => Ratio::from(practical * ABSOLUTE_PER_PRACTICAL),
-            Self::Absolute(absolute) => absolute,
-        };
-        if (0.0..=MOST_SALINITY * (1.0 + SLACK)).contains(&absolute.value) {
-            Ok(absolute)
-        } else {
-            Err(SeawaterError::Salinity(absolute))
+    /// A salinity outside 0 to 42 g/kg (0 to 41.8 practical).
+    pub fn absolute(self) -> Result<Ratio, ParameterError> {
+        match self {
+            Self::Practical(practical) => {
+                let practical = Parameter::SalinityPractical.check_si(practical)?;
+                Ok(Ratio::from(practical * ABSOLUTE_PER_PRACTICAL))
+            }
+            Self::Absolute(absolute) => {
+                Parameter::SalinityAbsolute.check_si(absolute.value).map(Ratio::from)
+            }
         }
     }
 }
@@ -113,16 +74,16 @@ impl Water {
     /// Water at `temperature` with `salinity`, at the surface (equations and sources: [module](self)).
     ///
     /// # Errors
-    /// [`SeawaterError`] outside 0 to 40 °C or 0 to 42 g/kg.
+    /// A temperature outside 0 to 40 °C, a salinity outside 0 to 42 g/kg (0 to 41.8 practical).
     pub fn new(
         temperature: ThermodynamicTemperature,
         salinity: Salinity,
-    ) -> Result<Self, SeawaterError> {
+    ) -> Result<Self, ParameterErrors> {
+        let mut check = Check::new();
+        check.number(Parameter::WaterTemperature, temperature.value);
+        let salinity = check.keep(salinity.absolute()).unwrap_or_default().value;
+        check.finish()?;
         let celsius = temperature.get::<degree_celsius>();
-        if !(-SLACK..=40.0 + SLACK).contains(&celsius) {
-            return Err(SeawaterError::Temperature(temperature));
-        }
-        let salinity = salinity.absolute()?.value;
         Ok(Self { density: density(celsius, salinity), viscosity: viscosity(celsius, salinity) })
     }
 }
@@ -184,13 +145,14 @@ mod tests {
     use rstest::rstest;
 
     use super::*;
+    use crate::fault::Diagnose;
 
-    fn water(celsius: f64, salinity: Salinity) -> Result<Water, SeawaterError> {
+    fn water(celsius: f64, salinity: Salinity) -> Result<Water, ParameterErrors> {
         Water::new(ThermodynamicTemperature::new::<degree_celsius>(celsius), salinity)
     }
 
     fn absolute(g_per_kg: f64) -> Salinity {
-        Salinity::Absolute(Ratio::new::<per_mille>(g_per_kg))
+        Salinity::Absolute(Ratio::from(g_per_kg / 1e3))
     }
 
     // TEOS-10 GSW toolbox 3.6, rho_t_exact(SA, t, 0).
@@ -220,13 +182,13 @@ mod tests {
     }
 
     #[rstest]
-    #[case(-0.1, Salinity::FRESH, "seawater-temperature-out-of-range")]
-    #[case(40.1, Salinity::FRESH, "seawater-temperature-out-of-range")]
-    #[case(f64::NAN, Salinity::FRESH, "seawater-temperature-out-of-range")]
-    #[case(20.0, Salinity::Practical(-1.0), "seawater-salinity-out-of-range")]
-    #[case(20.0, Salinity::Practical(43.0), "seawater-salinity-out-of-range")]
-    #[case(20.0, Salinity::Practical(f64::NAN), "seawater-salinity-out-of-range")]
-    #[case(20.0, absolute(42.1), "seawater-salinity-out-of-range")]
+    #[case(-0.1, Salinity::FRESH, "out-of-range")]
+    #[case(40.1, Salinity::FRESH, "out-of-range")]
+    #[case(f64::NAN, Salinity::FRESH, "not-finite")]
+    #[case(20.0, Salinity::Practical(-1.0), "out-of-range")]
+    #[case(20.0, Salinity::Practical(43.0), "out-of-range")]
+    #[case(20.0, Salinity::Practical(f64::NAN), "not-finite")]
+    #[case(20.0, absolute(42.1), "out-of-range")]
     fn refuses_beyond_the_equations(#[case] t: f64, #[case] s: Salinity, #[case] code: &str) {
         assert_eq!(water(t, s).unwrap_err().code(), code);
     }

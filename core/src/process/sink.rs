@@ -31,12 +31,11 @@ mod error;
 mod shape;
 
 pub use self::error::SinkError;
-pub use self::shape::Shape;
+pub use self::shape::{Outline, Shape};
 
 use uom::si::acceleration::standard_gravity;
 
-use crate::check::{is_density, is_not_negative, is_positive};
-use crate::density::believed;
+use crate::parameter::{Check, Parameter, ParameterErrors};
 use crate::process::seawater::Water;
 use crate::quantity::{
     Acceleration, Force, Length, Mass, MassDensity, Ratio, Time, Velocity, Volume,
@@ -141,8 +140,9 @@ impl Body {
         let factor = self.factor();
         let reynolds = self.balance(weight, factor, water)?;
         let (most, least) = self.drag_bounds(reynolds)?;
-        let bound =
-            |of_drag: f64| Ok(self.speed(self.balance(weight, factor * of_drag, water)?, water));
+        let bound = |of_drag: f64| -> Result<Velocity, SinkError> {
+            Ok(self.speed(self.balance(weight, factor * of_drag, water)?, water))
+        };
         Ok(Fall {
             speed: self.speed(reynolds, water),
             trust: Trust {
@@ -167,7 +167,7 @@ impl Body {
         unsure: MassDensity,
         water: &Water,
     ) -> Result<Fall, SinkError> {
-        not_negative(unsure.value, "the uncertainty of the density")?;
+        Parameter::DensityUncertainty.check_si(unsure.value)?;
         let mut fall = self.fall(density, water)?;
         fall.trust.slowest = match self.fall(density - 2.0 * unsure, water) {
             Ok(light) => light.trust.slowest,
@@ -185,18 +185,19 @@ impl Body {
     /// [`SinkError::HookTooHeavy`] where even a piece of no mass would be faster; [`SinkError::OutsideDrag`];
     /// a number out of its range.
     pub fn density_for(&self, speed: Velocity, water: &Water) -> Result<MassDensity, SinkError> {
-        self.check(water)?;
-        positive(speed.value, "the speed")?;
+        let mut check = Check::new();
+        check.number(Parameter::SinkRate, speed.value);
+        self.check(water, check)?;
         let reynolds = (speed * self.shape.diameter() * water.density / water.viscosity).value;
         let coefficient = self.factor() * self.shape.drag_coefficient(reynolds)?;
         let drag: Force = 0.5 * coefficient * water.density * speed * speed * self.shape.area();
         let displaced = water.density * (self.volume + self.hook.volume);
         let piece = drag / gravity() + displaced - self.hook.mass;
         let needed = piece / self.volume;
-        if !is_positive(piece.value) {
+        if piece <= Mass::default() {
             return Err(SinkError::HookTooHeavy { speed, excess: -piece });
         }
-        if is_density(needed.value) {
+        if Parameter::PieceDensity.holds_si(needed.value) {
             Ok(needed)
         } else {
             Err(SinkError::TooFast { speed, needed })
@@ -215,8 +216,11 @@ impl Body {
         drop: &TimedDrop,
         water: &Water,
     ) -> Result<Self, SinkError> {
-        positive(drop.depth.value, "the depth of the drop")?;
-        positive(drop.time.value, "the time of the drop")?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::DropDepth, drop.depth.value)
+            .number(Parameter::DropTime, drop.time.value);
+        check.finish()?;
         let weight = self.weight(density, water)?;
         let speed = final_speed(drop, self.acceleration(weight, density, water))?;
         let reynolds = (speed * self.shape.diameter() * water.density / water.viscosity).value;
@@ -255,9 +259,9 @@ impl Body {
 
     /// Weight in water, above zero.
     fn weight(&self, density: MassDensity, water: &Water) -> Result<Force, SinkError> {
-        self.check(water)?;
-        positive(density.value, "the density of the piece")?;
-        believed(density).map_err(SinkError::Density)?;
+        let mut check = Check::new();
+        check.number(Parameter::PieceDensity, density.value);
+        self.check(water, check)?;
         let displaced = water.density * (self.volume + self.hook.volume);
         let heavier = self.mass(density) - displaced;
         if heavier > Mass::default() {
@@ -278,20 +282,28 @@ impl Body {
         weight / (self.mass(density) + self.shape.added_mass() * displaced)
     }
 
-    fn check(&self, water: &Water) -> Result<(), SinkError> {
-        positive(self.volume.value, "the volume of the piece")?;
-        positive(self.shape.diameter().value, "the diameter of the piece")?;
-        if let Shape::Stick { length, .. } = self.shape {
-            positive(length.value, "the length of the piece")?;
-        }
+    /// Checks all numbers of the piece.
+    pub(crate) fn checked(&self) -> Result<(), ParameterErrors> {
+        let mut check = Check::new();
+        check
+            .number(Parameter::PieceVolume, self.volume.value)
+            .number(Parameter::Diameter, self.shape.diameter().value)
+            .option(Parameter::Length, self.shape.length().map(|length| length.value))
+            .number(Parameter::HookMass, self.hook.mass.value)
+            .number(Parameter::HookVolume, self.hook.volume.value);
+        check.finish()
+    }
+
+    fn check(&self, water: &Water, mut check: Check) -> Result<(), SinkError> {
+        check
+            .merge(self.checked())
+            .number(Parameter::WaterDensity, water.density.value)
+            .number(Parameter::WaterViscosity, water.viscosity.value)
+            .number(Parameter::DragFactor, self.factor());
+        check.finish()?;
         // Whether the drag is published for it, own drag or not: a short stick does not lie across.
         self.shape.end_factor()?;
-        self.shape.check_volume(self.volume)?;
-        not_negative(self.hook.mass.value, "the mass of the hook")?;
-        not_negative(self.hook.volume.value, "the volume of the hook")?;
-        positive(water.density.value, "the density of the water")?;
-        positive(water.viscosity.value, "the viscosity of the water")?;
-        positive(self.factor(), "the factor of the piece's own drag")
+        self.shape.check_volume(self.volume)
     }
 }
 
@@ -299,9 +311,9 @@ impl Fall {
     /// Time to `depth` for a piece let go at rest just below the surface.
     ///
     /// # Errors
-    /// [`SinkError::NotPositive`] for a depth that is not above zero.
+    /// A depth out of its range.
     pub fn time_to(&self, depth: Length) -> Result<Time, SinkError> {
-        positive(depth.value, "the depth")?;
+        Parameter::Depth.check_si(depth.value)?;
         Ok(time_to(depth, self.speed, self.acceleration))
     }
 }
@@ -337,14 +349,6 @@ fn final_speed(drop: &TimedDrop, acceleration: Acceleration) -> Result<Velocity,
         }
     }
     Ok(high)
-}
-
-fn positive(x: f64, what: &'static str) -> Result<(), SinkError> {
-    if is_positive(x) { Ok(()) } else { Err(SinkError::NotPositive { what }) }
-}
-
-fn not_negative(x: f64, what: &'static str) -> Result<(), SinkError> {
-    if is_not_negative(x) { Ok(()) } else { Err(SinkError::Negative { what }) }
 }
 
 #[cfg(test)]

@@ -3,14 +3,11 @@
 //! Plasticizers give off next to nothing at degassing temperatures; their vapor pressure is taken as
 //! an input, zero where the supplier names none worth mentioning.
 
-use alloc::borrow::Cow;
-
 use uom::si::pressure::pascal;
 use uom::si::thermodynamic_temperature::kelvin;
 
-use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError};
 use crate::quantity::{Pressure, ThermodynamicTemperature};
-use crate::show::celsius;
 
 const CRITICAL_K: f64 = 647.096;
 const CRITICAL_PA: f64 = 22.064e6;
@@ -23,33 +20,6 @@ const TERMS: [(f64, f64); 6] = [
     (-15.961_871_9, 4.0),
     (1.801_225_02, 7.5),
 ];
-/// Freezing to a hot pot; the equation itself reaches the critical point.
-const RANGE_K: (f64, f64) = (273.16, 473.15);
-
-/// A temperature outside the range of the vapor pressure.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
-pub enum VaporError {
-    /// Outside 0.01 °C to 200 °C.
-    #[error("The vapor pressure of water is not known here at {}.", celsius(.temperature))]
-    Temperature {
-        /// What was given.
-        temperature: ThermodynamicTemperature,
-    },
-}
-
-impl Diagnose for VaporError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Temperature { .. } => "vapor-temperature-out-of-range",
-        }
-    }
-
-    fn help(&self) -> Cow<'static, str> {
-        "Give a temperature from 0.01 °C to 200 °C.".into()
-    }
-}
-
 /// The pressure at which water boils at `temperature`:
 /// ln(p/p_c) = (T_c/T)(a₁τ + a₂τ^1.5 + a₃τ³ + a₄τ^3.5 + a₅τ⁴ + a₆τ^7.5), τ = 1 − T/T_c.
 ///
@@ -57,12 +27,10 @@ impl Diagnose for VaporError {
 /// coefficients from memory, its results checked against IAPWS-95.
 ///
 /// # Errors
-/// [`VaporError::Temperature`] outside 0.01 °C to 200 °C.
-pub fn of_water(temperature: ThermodynamicTemperature) -> Result<Pressure, VaporError> {
+/// A temperature outside 0.01 °C to 200 °C.
+pub fn of_water(temperature: ThermodynamicTemperature) -> Result<Pressure, ParameterError> {
     let t = temperature.get::<kelvin>();
-    if !(RANGE_K.0..=RANGE_K.1).contains(&t) {
-        return Err(VaporError::Temperature { temperature });
-    }
+    Parameter::DampAt.check_si(t)?;
     let tau = 1.0 - t / CRITICAL_K;
     let sum = TERMS.iter().fold(0.0, |sum, &(a, exponent)| sum + a * libm::pow(tau, exponent));
     Ok(Pressure::new::<pascal>(CRITICAL_PA * libm::exp(sum * CRITICAL_K / t)))
@@ -73,6 +41,7 @@ mod tests {
     use rstest::rstest;
 
     use super::*;
+    use crate::fault::Diagnose;
 
     /// IAPWS SR1-86(1992), its verification table: 273.16 K and 373.1243 K, from memory.
     #[rstest]
@@ -89,6 +58,6 @@ mod tests {
     #[case(f64::NAN)]
     fn outside_its_range_it_refuses(#[case] t: f64) {
         let refused = of_water(ThermodynamicTemperature::new::<kelvin>(t)).unwrap_err();
-        assert_eq!(refused.code(), "vapor-temperature-out-of-range");
+        assert_eq!(refused.code(), crate::parameter::refused_as(t));
     }
 }

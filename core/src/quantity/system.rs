@@ -24,6 +24,9 @@ impl System {
     /// All systems, in the order of their declaration.
     pub const ALL: [Self; 4] = [Self::UsCustomary, Self::UsLabel, Self::Metric, Self::Imperial];
 
+    /// The names of all systems, in the same order.
+    pub const WORDS: &'static [&'static str] = &["us-customary", "us-label", "metric", "imperial"];
+
     /// The name in documents: `us-customary`, `us-label`, `metric` or `imperial`.
     #[must_use]
     pub const fn name(self) -> &'static str {

@@ -14,6 +14,7 @@ use crate::calibrate::{CalibrateError, Weighed};
 use crate::fault::{Fault, Faults};
 use crate::material::Kind;
 use crate::mix::{MaterialId, Mix, Phase};
+use crate::parameter::Parameter;
 use crate::plan::tool_names::ToolNames;
 use crate::plan::{Draw, Pieces, Plan, Pot, Stage, weigh};
 use crate::quantity::{Amount, Mass, Ratio, Rational, Unit, Volume};
@@ -514,8 +515,11 @@ fn per_shot(draw: &Draw, pieces: &[PieceRecord]) -> Mass {
 fn weighed(weights: &[Mass]) -> Result<Option<(Mass, Option<Mass>)>, RecordError> {
     match weights {
         [] => Ok(None),
-        [only] if crate::check::is_positive(only.value) => Ok(Some((*only, None))),
-        [only] => Err(CalibrateError::Weight { piece: 1, weight: *only }.into()),
+        [only] => {
+            let weight = Parameter::PieceWeight.check_si(only.value);
+            weight.map_err(|error| CalibrateError::from(error.at(0)))?;
+            Ok(Some((*only, None)))
+        }
         all => {
             let weighed = Weighed::new(all, Mass::default())?;
             Ok(Some((weighed.mean, Some(weighed.deviation))))

@@ -19,26 +19,26 @@ entry! {
             pieces: u32,
             #[doc = parameter!(cavities)]
             cavities: u32,
-            #[doc = parameter!(per_shot)]
-            per_shot: Written<Mass>,
+            #[doc = parameter!(shot_mass)]
+            shot_mass: Written<Mass>,
             #[doc = parameter!(shot_density)]
             shot_density: Written<MassDensity>,
-            #[doc = parameter!(injector_holds)]
-            injector_holds: Written<Volume>,
+            #[doc = parameter!(injector_capacity)]
+            injector_capacity: Written<Volume>,
         }
         optional {
             #[doc = parameter!(sprue_mass)]
-            sprue: Written<Mass>,
+            sprue_mass: Written<Mass>,
             #[doc = parameter!(returned)]
             returned: Percent,
-            #[doc = parameter!(injector_keeps)]
-            injector_keeps: Written<Volume>,
+            #[doc = parameter!(injector_residue)]
+            injector_residue: Written<Volume>,
             #[doc = parameter!(cleanings)]
             cleanings: u32,
-            #[doc = parameter!(film)]
-            film: Written<Mass>,
-            #[doc = parameter!(heel)]
-            heel: Written<Mass>,
+            #[doc = parameter!(pot_film)]
+            pot_film: Written<Mass>,
+            #[doc = parameter!(pot_heel)]
+            pot_heel: Written<Mass>,
             #[doc = parameter!(rejects)]
             rejects: Percent,
             #[doc = parameter!(confidence)]
@@ -72,7 +72,7 @@ response! {
         pub sprues: Shown<Mass>,
         /// What the injector keeps.
         pub kept: Shown<Mass>,
-        /// What stays in the cup: film and heel.
+        /// What stays in the cup: the heel, with the film in it.
         pub in_cup: Shown<Mass>,
     }
 }
@@ -89,35 +89,43 @@ impl BatchRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<BatchResponse> {
-        let fill = resolver.quantity(&At("/per_shot"), &self.per_shot);
+        let fill = resolver.quantity(&At("/shot_mass"), &self.shot_mass);
         let density = resolver.quantity(&At("/shot_density"), &self.shot_density);
-        let holds = resolver.quantity(&At("/injector_holds"), &self.injector_holds);
-        let keeps = resolver.or_zero(&At("/injector_keeps"), self.injector_keeps.as_ref());
-        let sprue = resolver.or_zero(&At("/sprue"), self.sprue.as_ref());
-        let film = resolver.or_zero(&At("/film"), self.film.as_ref());
-        let heel = resolver.or_zero(&At("/heel"), self.heel.as_ref());
+        let holds = resolver.quantity(&At("/injector_capacity"), &self.injector_capacity);
+        let keeps = resolver.or_zero(&At("/injector_residue"), self.injector_residue.as_ref());
+        let sprue = resolver.or_zero(&At("/sprue_mass"), self.sprue_mass.as_ref());
+        let film = resolver.or_zero(&At("/pot_film"), self.pot_film.as_ref());
+        let heel = resolver.or_zero(&At("/pot_heel"), self.pot_heel.as_ref());
         let wanted = [Wanted { pieces: self.pieces, cavities: self.cavities }];
         let rate = self.rejects.map_or(0.0, Percent::share);
-        let rejects = (rate > 0.0).then(|| Rejects {
+        let rejects = Some(Rejects {
             rate: Ratio::from(rate),
             confidence: Ratio::from(self.confidence.map_or(0.9, Percent::share)),
         });
-        let shots = resolver.keep(&At("/pieces"), batch::shots(&wanted, rejects))?;
+        let shots =
+            resolver.keep_named(&At("/pieces"), Self::FIELDS, batch::shots(&wanted, rejects))?;
         let injector = Injector { holds: holds?, keeps: keeps? };
-        let loads =
-            resolver.keep(&At("/injector_holds"), injector.loads(shots, fill?, density?))?;
+        let loads = resolver.keep_named(
+            &At("/shot_mass"),
+            Self::FIELDS,
+            injector.loads(shots, fill?, density?),
+        )?;
         let run = Run {
             shots,
             loads,
             fill: fill?,
             sprue: sprue?,
             returned: Ratio::from(self.returned.map_or(0.0, Percent::share)),
-            injector_keeps: resolver.keep(&At("/injector_keeps"), injector.kept(density?))?,
+            injector_keeps: resolver.keep_named(
+                &At("/injector_residue"),
+                Self::FIELDS,
+                injector.kept(density?),
+            )?,
             cleanings: self.cleanings.unwrap_or(1),
             film: film?,
             heel: heel?,
         };
-        let need = resolver.keep(&Path::ROOT, run.need())?;
+        let need = resolver.keep_named(&Path::ROOT, Self::FIELDS, run.need())?;
         Some(BatchResponse {
             shots,
             made: shots.saturating_mul(self.cavities),
@@ -129,7 +137,7 @@ impl BatchRequest {
             pieces: text::mass(need.pieces),
             sprues: text::mass(need.sprues_left),
             kept: text::mass(need.kept),
-            in_cup: text::mass(need.film + need.heel),
+            in_cup: text::mass(need.in_cup),
         })
     }
 }

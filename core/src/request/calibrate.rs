@@ -25,7 +25,7 @@ entry! {
             weights: Vec<Written<Mass>>,
             #[doc = parameter!(cold_density)]
             cold_density: Written<MassDensity>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
         }
         optional {
@@ -37,7 +37,7 @@ entry! {
             feed: Percent,
             #[doc = parameter!(feed_uncertainty)]
             feed_uncertainty: Percent,
-            #[doc = parameter!(cavity_measured)]
+            #[doc = parameter!(cavity_volume)]
             cavity: Written<Volume>,
             #[doc = parameter!(calibrated_mold)]
             mold: Name,

@@ -36,7 +36,7 @@ entry! {
             weighings: Vec<EmptiedEntry>,
             #[doc = parameter!(residue_density)]
             density: Written<MassDensity>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
         }
         optional {
@@ -133,9 +133,9 @@ mod tests {
     }
 
     #[rstest]
-    #[case(json!([{ "clean": "180 g", "emptied": "184 g" }]), "0.9 g/mL", "/weighings", "calibrate-too-few-weighings")]
+    #[case(json!([{ "clean": "180 g", "emptied": "184 g" }]), "0.9 g/mL", "/weighings", "out-of-range")]
     #[case(json!([{ "clean": "180 g", "emptied": "184 g" }, { "clean": "180 g", "emptied": "179 g" }]), "0.9 g/mL", "/weighings", "calibrate-injector-lighter")]
-    #[case(json!([{ "clean": "180 g", "emptied": "184 g" }, { "clean": "180 g", "emptied": "184 g" }]), "0 g/mL", "/density", "calibrate-not-positive")]
+    #[case(json!([{ "clean": "180 g", "emptied": "184 g" }, { "clean": "180 g", "emptied": "184 g" }]), "0 g/mL", "/density", "out-of-range")]
     #[case(json!([{ "clean": "180 g", "emptied": "184 mL" }]), "0.9 g/mL", "/weighings/0/emptied", "amount-wrong-dimension")]
     fn faults_say_where(
         #[case] weighings: Value,

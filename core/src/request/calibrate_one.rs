@@ -35,7 +35,7 @@ entry! {
         required {
             #[doc = parameter!(drops_weighed)]
             weighings: Vec<CountedEntry>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
         }
         optional {
@@ -71,9 +71,9 @@ entry! {
         required {
             #[doc = parameter!(scoops_weighed)]
             weighings: Vec<CountedEntry>,
-            #[doc = parameter!(spoon_measured)]
+            #[doc = parameter!(spoon_volume)]
             spoon: Written<Volume>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
         }
         optional {
@@ -207,8 +207,8 @@ mod tests {
     }
 
     #[rstest]
-    #[case(json!([{ "count": 50, "weight": "2.2 g" }]), "/weighings", "calibrate-too-few-weighings")]
-    #[case(json!([{ "count": 50, "weight": "2 g" }, { "count": 50, "weight": "0 g" }]), "/weighings", "calibrate-weighing-of-nothing")]
+    #[case(json!([{ "count": 50, "weight": "2.2 g" }]), "/weighings", "out-of-range")]
+    #[case(json!([{ "count": 50, "weight": "2 g" }, { "count": 50, "weight": "0 g" }]), "/weighings", "out-of-range")]
     #[case(json!([{ "count": 0, "weight": "2 g" }]), "/weighings/0/count", "wrong-type")]
     #[case(json!([{ "count": 5, "weight": "2.2 kg" }, { "count": 5, "weight": "2.3 kg" }]), "/weighings", "calibrate-no-drop")]
     fn faults_say_where(#[case] weighings: Value, #[case] path: &str, #[case] code: &str) {

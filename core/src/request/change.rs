@@ -86,9 +86,9 @@ mod tests {
         }),
         "keeps"
     )]
-    #[case(json!({ "calculate": "water", "water": "9.21 g ± 0.02", "at": "20 °C", "mold": "finger-5" }), "cavity")]
+    #[case(json!({ "calculate": "water", "water_mass": "9.21 g ± 0.02", "water_temperature": "20 °C", "mold": "finger-5" }), "cavity")]
     #[case(
-        json!({ "calculate": "water", "water": "8.3 g", "at": "20 °C", "mold": "claw-set", "shape": "long" }),
+        json!({ "calculate": "water", "water_mass": "8.3 g", "water_temperature": "20 °C", "mold": "claw-set", "shape": "long" }),
         "cavity"
     )]
     #[case(
@@ -133,8 +133,9 @@ mod tests {
 
     #[test]
     fn nothing_named_is_nothing_written() {
-        let answer =
-            answer_value(&json!({ "calculate": "water", "water": "9.21 g", "at": "20 °C" }));
+        let answer = answer_value(
+            &json!({ "calculate": "water", "water_mass": "9.21 g", "water_temperature": "20 °C" }),
+        );
         assert_eq!(answer["result"]["write"], json!([]), "{answer}");
     }
 }

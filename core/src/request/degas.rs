@@ -25,7 +25,7 @@ entry! {
         required {
             #[doc = parameter!(vacuum)]
             vacuum: VacuumEntry,
-            #[doc = parameter!(liquid)]
+            #[doc = parameter!(liquid_volume)]
             volume: Written<Volume>,
         }
         optional {
@@ -33,11 +33,11 @@ entry! {
             altitude: Written<Length>,
             #[doc = parameter!(station_pressure)]
             air_pressure: Written<Pressure>,
-            #[doc = parameter!(brim)]
+            #[doc = parameter!(vessel_brim)]
             brim: Written<Volume>,
-            #[doc = parameter!(marks)]
+            #[doc = parameter!(vessel_mark)]
             marks: Written<Volume>,
-            #[doc = parameter!(spare)]
+            #[doc = parameter!(vessel_spare)]
             spare: Percent,
             #[doc = parameter!(damp_at)]
             damp_at: Written<ThermodynamicTemperature>,

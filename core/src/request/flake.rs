@@ -236,7 +236,7 @@ mod tests {
     #[case("flake", json!({ "kind": "flake", "density": "1.4 g/mL" }), "flake-not-known")]
     #[case("flake", flake("35 mm"), "cut-suspicious")]
     #[case("flake", json!({ "kind": "salt", "cut": ".035", "density": "2 g/mL" }), "property-of-another-kind")]
-    #[case("dose", json!("0 g"), "flake-dose")]
+    #[case("dose", json!("0 g"), "out-of-range")]
     #[case("piece", json!("300 g"), "piece-above-mix")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);

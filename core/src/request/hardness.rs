@@ -19,7 +19,7 @@ entry! {
     /// Asks the shop's own measured points for a hardness or for a ratio.
     pub struct HardnessRequest {
         required {
-            #[doc = parameter!(hardness_points)]
+            #[doc = parameter!(points)]
             points: Vec<HardnessPointEntry>,
             #[doc = parameter!(scale)]
             scale: Scale,

@@ -27,19 +27,19 @@ entry! {
     pub struct SaltRequest {
         required {
             #[doc = parameter!(base_volume)]
-            base: Written<Volume>,
+            base_volume: Written<Volume>,
             #[doc = parameter!(base_density)]
             base_density: Written<MassDensity>,
             #[doc = parameter!(salt)]
             salt: MaterialEntry,
-            #[doc = parameter!(loading)]
+            #[doc = parameter!(loading_requested)]
             loading: LoadingEntry,
         }
         optional {
             #[doc = parameter!(mix_mass)]
-            mix: Written<Mass>,
+            mix_mass: Written<Mass>,
             #[doc = parameter!(mix_volume)]
-            volume: Written<Volume>,
+            mix_volume: Written<Volume>,
             #[doc = parameter!(hot_volume)]
             hot_volume: Written<Volume>,
             #[doc = parameter!(shot_temperature)]
@@ -50,8 +50,8 @@ entry! {
             softener: SaltSoftenerEntry,
             #[doc = parameter!(most_solids)]
             most_solids: Percent,
-            #[doc = parameter!(cavity)]
-            cavity: Written<Volume>,
+            #[doc = parameter!(cavity_volume)]
+            cavity_volume: Written<Volume>,
             #[doc = parameter!(feed)]
             feed: Percent,
             #[doc = parameter!(hook_mass)]
@@ -82,13 +82,13 @@ entry! {
             /// Mass of salt as a share of the finished mass.
             of_finished: Percent,
             /// Density of the finished plastic at 20 °C, voids counted.
-            density: Written<MassDensity>,
+            finished_density: Written<MassDensity>,
             /// Mass of a piece from the cavity of the request.
-            piece: Written<Mass>,
+            piece_mass: Written<Mass>,
             /// Mean density of that piece with its hook and weight.
             sink_density: Written<MassDensity>,
             /// How fast that piece sinks, with its hook, in the water of the request.
-            sink_speed: Written<Velocity>,
+            sink_rate: Written<Velocity>,
         }
     }
 }
@@ -111,8 +111,8 @@ response! {
     pub struct SaltResponse {
         /// Mass of salt for the base of the request.
         pub mass: Shown<Mass>,
-        /// Its volume as scooped.
-        pub as_scooped: Shown<Volume>,
+        /// Its volume as scooped, where that density of the salt is known.
+        pub as_scooped: Option<Shown<Volume>>,
         /// Mass of salt per mass of base.
         pub of_base: Shown<Ratio>,
         /// Mass of salt per finished mass.
@@ -121,8 +121,12 @@ response! {
         pub softener: Shown<Mass>,
         /// Density of the finished plastic at 20 °C, voids counted.
         pub density: Shown<MassDensity>,
-        /// Mass of a piece.
+        /// Mass of a piece; where the feed is not known, with a feed of 50 % as in plans.
         pub piece: Option<Shown<Mass>>,
+        /// The same without feed, where the feed is not known.
+        pub piece_min: Option<Shown<Mass>>,
+        /// The same fed in full, where the feed is not known.
+        pub piece_max: Option<Shown<Mass>>,
         /// Mean density of a piece with its hook and weight.
         pub sink_density: Option<Shown<MassDensity>>,
         /// How the piece sinks with its hook, where body and water were given.
@@ -149,8 +153,11 @@ impl SaltRequest {
         let response = self.unsalted(&mut resolver).and_then(|unsalted| {
             let dropped = dropped?;
             let loading = self.loading.read(&unsalted, dropped.as_ref(), &mut resolver)?;
-            let mut response =
-                resolver.keep(&At("/loading"), respond(&unsalted, loading, resolver.system))?;
+            let mut response = resolver.keep_named(
+                &At("/loading"),
+                Self::FIELDS,
+                respond(&unsalted, loading, self.feed.is_some(), resolver.system),
+            )?;
             if let (Some(dropped), Some(cavity)) = (&dropped, &unsalted.cavity) {
                 let at = At("/loading");
                 let salted = resolver.keep(&at, dropped.fall(&unsalted, cavity, loading))?;
@@ -173,7 +180,7 @@ impl SaltRequest {
             (None, None) => return Some(None),
             (None, Some(_)) => "body",
             (Some(_), None) => "water",
-            (Some(_), Some(_)) if self.cavity.is_none() => "cavity",
+            (Some(_), Some(_)) if self.cavity_volume.is_none() => "cavity_volume",
             (Some(body), Some(water)) => {
                 let (body, water) = ((*body)?, (*water)?.water);
                 return Some(Some(Dropped { body, water }));
@@ -189,7 +196,7 @@ impl SaltRequest {
     }
 
     fn unsalted(&self, resolver: &mut Resolver) -> Option<Unsalted> {
-        let base_volume = resolver.quantity(&At("/base"), &self.base);
+        let base_volume = resolver.quantity(&At("/base_volume"), &self.base_volume);
         let base_density = resolver.quantity(&At("/base_density"), &self.base_density);
         let salt = self.salt(resolver);
         let softener = match &self.softener {
@@ -202,10 +209,13 @@ impl SaltRequest {
         };
         let hook_mass = resolver.or_zero(&At("/hook_mass"), self.hook_mass.as_ref());
         let hook_volume = resolver.or_zero(&At("/hook_volume"), self.hook_volume.as_ref());
-        let cavity = self.cavity.as_ref().map(|volume| resolver.quantity(&At("/cavity"), volume));
-        let lacks = match (&self.mix, &self.volume) {
-            (Some(_), None) => Some(("/volume", "mix")),
-            (None, Some(_)) => Some(("/mix", "volume")),
+        let cavity = self
+            .cavity_volume
+            .as_ref()
+            .map(|volume| resolver.quantity(&At("/cavity_volume"), volume));
+        let lacks = match (&self.mix_mass, &self.mix_volume) {
+            (Some(_), None) => Some(("/mix_volume", "mix_mass")),
+            (None, Some(_)) => Some(("/mix_mass", "mix_volume")),
             _ => None,
         };
         if let Some((path, given)) = lacks {
@@ -220,12 +230,12 @@ impl SaltRequest {
             Some(written) => resolver.quantity(&path, written),
             None => other,
         };
-        let volume = own(At("/volume"), self.volume.as_ref(), base_volume);
+        let volume = own(At("/mix_volume"), self.mix_volume.as_ref(), base_volume);
         let hot_volume = own(At("/hot_volume"), self.hot_volume.as_ref(), volume);
         let base_volume = base_volume?;
         let base_mass = base_volume * base_density?;
-        let mass = match &self.mix {
-            Some(mass) => resolver.quantity(&At("/mix"), mass)?,
+        let mass = match &self.mix_mass {
+            Some(mass) => resolver.quantity(&At("/mix_mass"), mass)?,
             None => base_mass,
         };
         Some(Unsalted {
@@ -242,7 +252,7 @@ impl SaltRequest {
             cavity: match cavity {
                 Some(volume) => Some(PieceCavity {
                     volume: volume?,
-                    feed: Ratio::from(self.feed.map_or(1.0, Percent::share)),
+                    feed: Ratio::from(self.feed.map_or(0.5, Percent::share)),
                 }),
                 None => None,
             },
@@ -254,10 +264,13 @@ impl SaltRequest {
         let purpose = "reckoning with salt";
         let salt = resolver.one_material(&At("/salt"), &self.salt)?;
         let true_density = resolver.keep(&At("/salt"), salt.true_density(purpose));
-        let scooped_density = resolver.keep(&At("/salt"), salt.scooped_density(purpose));
+        let scooped_density = match &salt.as_scooped {
+            Some(_) => Some(resolver.keep(&At("/salt"), salt.scooped_density(purpose))?),
+            None => None,
+        };
         Some(Salt {
             true_density: true_density?,
-            scooped_density: scooped_density?,
+            scooped_density,
             expansion: salt.expansion_or_none(),
         })
     }
@@ -294,19 +307,19 @@ impl LoadingEntry {
                 .map(|mass| mass.to(system).map(|mass| SaltLoading::PerVolume(mass / base))),
             self.of_base.map(|percent| Ok(SaltLoading::OfBase(ratio(percent)))),
             self.of_finished.map(|percent| Ok(SaltLoading::OfFinished(ratio(percent)))),
-            self.density
+            self.finished_density
                 .as_ref()
                 .map(|density| density.to(system).map(SaltLoading::FinishedDensity)),
-            self.piece.as_ref().map(|mass| mass.to(system).map(SaltLoading::PieceMass)),
+            self.piece_mass.as_ref().map(|mass| mass.to(system).map(SaltLoading::PieceMass)),
             self.sink_density
                 .as_ref()
                 .map(|density| density.to(system).map(SaltLoading::SinkDensity)),
         ];
         let mut stated = stated.into_iter().flatten();
-        match (stated.next(), stated.next(), &self.sink_speed) {
+        match (stated.next(), stated.next(), &self.sink_rate) {
             (Some(loading), None, None) => resolver.keep(&At("/loading"), loading),
             (None, None, Some(speed)) => {
-                let at = At("/loading/sink_speed");
+                let at = At("/loading/sink_rate");
                 let speed = resolver.quantity(&at, speed)?;
                 let (Some(dropped), Some(cavity)) = (dropped, &unsalted.cavity) else {
                     resolver.fault(
@@ -324,7 +337,7 @@ impl LoadingEntry {
                     "one-loading",
                     &At("/loading"),
                     &"The loading must be stated in just one way.",
-                    &"Write one of as_scooped, mass, of_base, of_finished, density, piece, sink_density, sink_speed.",
+                    &"Write one of as_scooped, mass, of_base, of_finished, finished_density, piece_mass, sink_density, sink_rate.",
                 );
                 None
             }
@@ -390,15 +403,18 @@ fn cooled(
 fn respond(
     unsalted: &Unsalted,
     loading: SaltLoading,
+    feed_is_known: bool,
     system: System,
 ) -> Result<SaltResponse, SaltError> {
     let mass = unsalted.salt_mass(loading)?;
     let canonical = SaltLoading::OfBase(mass / unsalted.base_mass);
-    let density = |form| match unsalted.convert(canonical, form)? {
-        SaltLoading::FinishedDensity(density) | SaltLoading::SinkDensity(density) => {
-            Ok(Some(text::density(density)))
-        }
-        _ => Ok(None),
+    let density = |form| -> Result<_, SaltError> {
+        Ok(match unsalted.convert(canonical, form)? {
+            SaltLoading::FinishedDensity(density) | SaltLoading::SinkDensity(density) => {
+                Some(text::density(density))
+            }
+            _ => None,
+        })
     };
     let k = unsalted.softener.map_or(0.0, |softener| softener.per_salt.value);
     let of_finished = match unsalted.convert(canonical, SaltForm::OfFinished)? {
@@ -412,15 +428,29 @@ fn respond(
         },
         None => None,
     };
+    let fed = |feed: f64| -> Result<_, SaltError> {
+        let Some(cavity) = unsalted.cavity.filter(|_| !feed_is_known) else { return Ok(None) };
+        let cavity = Some(PieceCavity { feed: Ratio::from(feed), ..cavity });
+        Ok(match (Unsalted { cavity, ..*unsalted }).convert(canonical, SaltForm::PieceMass)? {
+            SaltLoading::PieceMass(piece) => Some(text::mass(piece)),
+            _ => None,
+        })
+    };
+    let (piece_min, piece_max) = (fed(0.0)?, fed(1.0)?);
     Ok(SaltResponse {
         mass: text::mass(mass),
-        as_scooped: text::scoop(unsalted.salt.scooped_density.scoop_of(mass), system),
+        as_scooped: unsalted
+            .salt
+            .scooped_density
+            .map(|density| text::scoop(density.scoop_of(mass), system)),
         of_base: text::percent(mass / unsalted.base_mass),
         of_finished: text::percent(of_finished),
         softener: text::mass(mass * k),
         density: density(SaltForm::FinishedDensity)?
             .unwrap_or_else(|| text::density(unsalted.mass / unsalted.volume)),
         piece,
+        piece_min,
+        piece_max,
         sink_density: match unsalted.cavity {
             Some(_) => density(SaltForm::SinkDensity)?,
             None => None,
@@ -438,9 +468,9 @@ mod tests {
 
     fn request(loading: Value) -> Value {
         json!({
-            "calculate": "salt", "base": "1 cup", "base_density": "1.03 g/mL",
+            "calculate": "salt", "base_volume": "1 cup", "base_density": "1.03 g/mL",
             "salt": { "kind": "salt", "density": "2.165 g/mL", "as_scooped": "1.22 g/mL" },
-            "cavity": "9.5 mL", "feed": "60 %", "hot_volume": "245 mL", "loading": loading,
+            "cavity_volume": "9.5 mL", "feed": "60 %", "hot_volume": "245 mL", "loading": loading,
             "hook_mass": "0.5 g", "hook_volume": "0.06 mL",
             "body": { "stick": { "diameter": "10 mm", "length": "121 mm" } },
             "water": { "temperature": "15 °C" }
@@ -454,23 +484,23 @@ mod tests {
     /// The salt for a wanted fall makes that fall; without it the piece falls more slowly.
     #[test]
     fn a_wanted_fall_comes_true() {
-        let answer = result(request(json!({ "sink_speed": "14 cm/s" })));
+        let answer = result(request(json!({ "sink_rate": "14 cm/s" })));
         assert!((known(&answer, "sinks") - 14.0).abs() < 1e-6, "{answer}");
         assert!(known(&answer, "unsalted_sinks") < 11.0, "{answer}");
         // By its density the same salt falls as fast.
         let density = answer["density"]["value"].as_f64().unwrap();
         let by_density =
-            result(request(json!({ "density": { "value": density, "unit": "g/mL" } })));
+            result(request(json!({ "finished_density": { "value": density, "unit": "g/mL" } })));
         assert!((known(&by_density, "sinks") - 14.0).abs() < 1e-6);
         assert!(answer["mass"]["value"].as_f64().unwrap() > 10.0);
         // So does the piece that is asked for alone, as large as it is when it has cooled.
         let volume = answer["piece"]["value"].as_f64().unwrap() / density;
         let alone = json!({
             "calculate": "sink", "body": request(json!({}))["body"], "water": { "temperature": "15 °C" },
-            "volume": { "value": volume, "unit": "mL" }, "hook": { "mass": "0.5 g", "volume": "0.06 mL" },
-            "density": { "value": density, "unit": "g/mL" }
+            "piece_volume": { "value": volume, "unit": "mL" }, "hook": { "mass": "0.5 g", "volume": "0.06 mL" },
+            "piece_density": { "value": density, "unit": "g/mL" }
         });
-        let alone = result(alone)["speed"]["value"].as_f64().unwrap();
+        let alone = result(alone)["sink_rate"]["value"].as_f64().unwrap();
         assert!((alone - 14.0).abs() < 1e-6, "{alone}");
     }
 
@@ -488,18 +518,18 @@ mod tests {
 
     #[test]
     fn what_a_fall_takes_is_asked_for() {
-        for missing in ["body", "water", "cavity"] {
-            let mut request = request(json!({ "sink_speed": "14 cm/s" }));
+        for missing in ["body", "water", "cavity_volume"] {
+            let mut request = request(json!({ "sink_rate": "14 cm/s" }));
             request.as_object_mut().unwrap().remove(missing);
             assert_eq!(fault_codes(request), ["missing-field"], "{missing}");
         }
-        let mut none = request(json!({ "sink_speed": "14 cm/s" }));
+        let mut none = request(json!({ "sink_rate": "14 cm/s" }));
         none.as_object_mut().unwrap().remove("body");
         none.as_object_mut().unwrap().remove("water");
         assert_eq!(fault_codes(none), ["missing-field"]);
-        let twice = request(json!({ "sink_speed": "14 cm/s", "of_base": "10 %" }));
+        let twice = request(json!({ "sink_rate": "14 cm/s", "of_base": "10 %" }));
         assert_eq!(fault_codes(twice), ["one-loading"]);
-        let slow = request(json!({ "sink_speed": "2 cm/s" }));
+        let slow = request(json!({ "sink_rate": "2 cm/s" }));
         assert_eq!(fault_codes(slow), ["salt-out-of-reach"]);
     }
 }

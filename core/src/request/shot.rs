@@ -106,12 +106,16 @@ fn shoot(
 ) -> Option<ShotResponse> {
     let melt = Melt { hot: hot.value, cold: cold.value, voids: Ratio::from(mold.voids) };
     let cavities = cavities(mold);
-    let masses =
-        resolver.keep(&Path::ROOT, Shot::of_layer(mold, &cavities, share, melt).masses())?;
+    let masses = resolver.keep_named(
+        &Path::ROOT,
+        ShotRequest::FIELDS,
+        Shot::of_layer(mold, &cavities, share, melt).masses(),
+    )?;
     let mut shapes = Vec::with_capacity(mold.cavities.len());
     for shape in &mold.cavities {
         let volume = shape.volume.value * share;
-        let range = resolver.keep(&Path::ROOT, melt.piece_range(volume))?;
+        let range =
+            resolver.keep_named(&Path::ROOT, ShotRequest::FIELDS, melt.piece_range(volume))?;
         let uncertainty = match shape.volume.uncertainty.zip(cold.uncertainty) {
             Some((unsure, _)) => {
                 let layer = Measured::new(volume, unsure * share);

@@ -20,15 +20,15 @@ entry! {
             #[doc = parameter!(body)]
             body: BodyEntry,
             #[doc = parameter!(piece_volume)]
-            volume: Written<Volume>,
+            piece_volume: Written<Volume>,
             #[doc = parameter!(fished_water)]
             water: FishedWaterEntry,
         }
         optional {
             #[doc = parameter!(piece_density)]
-            density: Written<MassDensity>,
-            #[doc = parameter!(sink_speed)]
-            speed: Written<Velocity>,
+            piece_density: Written<MassDensity>,
+            #[doc = parameter!(sink_rate)]
+            sink_rate: Written<Velocity>,
             #[doc = parameter!(hook)]
             hook: HookEntry,
             #[doc = parameter!(depth)]
@@ -47,7 +47,7 @@ response! {
         /// Standard uncertainty of that, where it was given: twice that to either side is in the bounds.
         pub density_uncertainty: Option<Shown<MassDensity>>,
         /// How fast it falls with its hook.
-        pub speed: Shown<Velocity>,
+        pub sink_rate: Shown<Velocity>,
         /// Lower bound.
         pub slowest: Shown<Velocity>,
         /// Upper bound.
@@ -81,21 +81,25 @@ impl SinkRequest {
         let _system = resolver.system;
         let water = resolver.fished_water(&At("/water"), &self.water);
         let body = resolver.body(&At("/body"), &self.body);
-        let volume = resolver.quantity(&At("/volume"), &self.volume);
+        let volume = resolver.quantity(&At("/piece_volume"), &self.piece_volume);
         let hook = match &self.hook {
             None => Some(Hook::default()),
             Some(hook) => resolver.hook(&At("/hook"), hook),
         };
         let (body, water) = (body?, water?.water);
         let volume = volume?;
-        resolver.keep(&At("/volume"), body.shape.check_volume(volume))?;
+        resolver.keep(&At("/piece_volume"), body.shape.check_volume(volume))?;
         let at = if body.drop.is_some() { At("/body/drop") } else { At("/body") };
         let body = resolver.keep(&at, body.of(volume, hook?, &water))?;
-        let density = match (&self.density, &self.speed) {
-            (Some(density), None) => resolver.measured(&At("/density"), density),
+        let density = match (&self.piece_density, &self.sink_rate) {
+            (Some(density), None) => resolver.measured(&At("/piece_density"), density),
             (None, Some(speed)) => {
-                let speed = resolver.quantity(&At("/speed"), speed)?;
-                let density = resolver.keep(&At("/speed"), body.density_for(speed, &water));
+                let speed = resolver.quantity(&At("/sink_rate"), speed)?;
+                let density = resolver.keep_named(
+                    &At("/sink_rate"),
+                    Self::FIELDS,
+                    body.density_for(speed, &water),
+                );
                 density.map(Measured::exact)
             }
             _ => {
@@ -103,14 +107,18 @@ impl SinkRequest {
                     "density-or-speed",
                     &Path::ROOT,
                     &"It must ask for one thing.",
-                    &"Give \"density\" to learn the speed, or \"speed\" to learn the density.",
+                    &"Give \"piece_density\" to learn the sink rate, or \"sink_rate\" to learn the density.",
                 );
                 None
             }
         }?;
         let unsure = density.uncertainty;
         let (density, within) = (density.value, unsure.unwrap_or_default());
-        let fall = resolver.keep(&Path::ROOT, body.fall_within(density, within, &water))?;
+        let fall = resolver.keep_named(
+            &At("/body"),
+            Self::FIELDS,
+            body.fall_within(density, within, &water),
+        )?;
         let time = match &self.depth {
             None => None,
             Some(depth) => {
@@ -121,7 +129,7 @@ impl SinkRequest {
         Some(SinkResponse {
             density: text::density(density),
             density_uncertainty: unsure.map(text::density),
-            speed: text::speed(fall.speed),
+            sink_rate: text::speed(fall.speed),
             slowest: text::speed(fall.trust.slowest),
             fastest: text::speed(fall.trust.fastest),
             motion: fall.trust.motion,
@@ -143,10 +151,10 @@ mod tests {
 
     fn request() -> Value {
         json!({
-            "calculate": "sink", "volume": "9.5 mL", "water": { "temperature": "20 °C" },
+            "calculate": "sink", "piece_volume": "9.5 mL", "water": { "temperature": "20 °C" },
             "body": { "stick": { "diameter": "10 mm", "length": "121 mm" } },
             "hook": { "mass": "2 g", "volume": "0.25 mL" },
-            "density": "1.1 g/mL", "depth": "1 m"
+            "piece_density": "1.1 g/mL", "depth": "1 m"
         })
     }
 
@@ -165,7 +173,7 @@ mod tests {
     fn the_speed_balances() {
         let answer = result(request());
         let (v, cd) =
-            (number(&answer, "speed") / 100.0, answer["drag_coefficient"].as_f64().unwrap());
+            (number(&answer, "sink_rate") / 100.0, answer["drag_coefficient"].as_f64().unwrap());
         let water = number(&answer, "water") * 1e3;
         let weight = (1100.0 * 9.5e-6 + 2e-3 - water * 9.75e-6) * 9.80665;
         let drag = 0.5 * water * v * v * 0.010 * 0.121 * cd;
@@ -177,9 +185,9 @@ mod tests {
     /// The density for the speed of a density is that density.
     #[test]
     fn there_and_back() {
-        let speed = number(&result(request()), "speed");
-        let mut request = with("speed", json!({ "value": speed, "unit": "cm/s" }));
-        request.as_object_mut().unwrap().remove("density");
+        let speed = number(&result(request()), "sink_rate");
+        let mut request = with("sink_rate", json!({ "value": speed, "unit": "cm/s" }));
+        request.as_object_mut().unwrap().remove("piece_density");
         assert!((number(&result(request), "density") - 1.1).abs() < 1e-9);
     }
 
@@ -188,7 +196,7 @@ mod tests {
     fn slower_in_the_sea() {
         let sea = |salinity: Value| {
             let water = json!({ "temperature": "20 °C", "salinity": salinity });
-            number(&result(with("water", water)), "speed")
+            number(&result(with("water", water)), "sink_rate")
         };
         assert!(sea(json!(35)) < sea(json!(0)));
         assert!((sea(json!(35)) - sea(json!("35.16504 g/kg"))).abs() < 1e-6);
@@ -209,10 +217,10 @@ mod tests {
     #[test]
     fn an_unsure_density_counts() {
         let sure = result(request());
-        let unsure = result(with("density", json!("1.1 g/mL ± 0.01")));
+        let unsure = result(with("piece_density", json!("1.1 g/mL ± 0.01")));
         assert_eq!(
-            (&unsure["speed"], number(&unsure, "density_uncertainty")),
-            (&sure["speed"], 0.01)
+            (&unsure["sink_rate"], number(&unsure, "density_uncertainty")),
+            (&sure["sink_rate"], 0.01)
         );
         assert_eq!(sure["density_uncertainty"], Value::Null);
         assert!(number(&unsure, "slowest") < number(&sure, "slowest"));
@@ -231,12 +239,12 @@ mod tests {
     }
 
     #[rstest]
-    #[case("density", json!("0.7 g/mL"), "sink-floats")]
-    #[case("speed", json!("5 cm/s"), "density-or-speed")]
+    #[case("piece_density", json!("0.7 g/mL"), "sink-floats")]
+    #[case("sink_rate", json!("5 cm/s"), "density-or-speed")]
     #[case("body", json!({}), "stick-or-ball")]
     #[case("body", json!({ "stick": { "diameter": "10 mm", "length": "15 mm" } }), "sink-stick-too-short")]
-    #[case("water", json!({ "temperature": "60 °C" }), "seawater-temperature-out-of-range")]
-    #[case("water", json!({ "temperature": "20 °C", "salinity": 80 }), "seawater-salinity-out-of-range")]
+    #[case("water", json!({ "temperature": "60 °C" }), "out-of-range")]
+    #[case("water", json!({ "temperature": "20 °C", "salinity": 80 }), "out-of-range")]
     #[case(
         "body",
         json!({
@@ -245,7 +253,7 @@ mod tests {
         }),
         "sink-drop-too-quick"
     )]
-    #[case("volume", json!("95 mL"), "sink-volume-not-of-body")]
+    #[case("piece_volume", json!("95 mL"), "sink-volume-not-of-body")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

@@ -38,7 +38,7 @@ entry! {
             spoon: Written<Volume>,
             #[doc = parameter!(cup_mark)]
             mark: Written<Volume>,
-            #[doc = parameter!(readability)]
+            #[doc = parameter!(balance_readability)]
             readability: Written<Mass>,
             #[doc = parameter!(measures)]
             measures: System,

@@ -22,10 +22,10 @@ entry! {
     /// Asks for the volume of water that was weighed in air.
     pub struct WaterRequest {
         required {
-            #[doc = parameter!(water)]
-            water: Written<Mass>,
-            #[doc = parameter!(at)]
-            at: Written<ThermodynamicTemperature>,
+            #[doc = parameter!(water_mass)]
+            water_mass: Written<Mass>,
+            #[doc = parameter!(water_temperature)]
+            water_temperature: Written<ThermodynamicTemperature>,
         }
         optional {
             #[doc = parameter!(calibrated_mold)]
@@ -63,16 +63,19 @@ impl WaterRequest {
     /// A temperature outside 0 to 40 °C, a weight or pressure that cannot be.
     pub fn answer(&self) -> Result<WaterResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
-        let reading = resolver.measured(&At("/water"), &self.water);
-        let at = resolver.measured(&At("/at"), &self.at);
+        let reading = resolver.measured(&At("/water_mass"), &self.water_mass);
+        let at = resolver.measured(&At("/water_temperature"), &self.water_temperature);
         let pressure = match &self.air_pressure {
             Some(pressure) => resolver.quantity(&At("/air_pressure"), pressure),
             None => Some(Pressure::from_si(101_325.0)),
         };
         let response = reading.zip(at).zip(pressure).and_then(|((reading, at), pressure)| {
-            let density = resolver.keep(&At("/at"), water::density(at.value))?;
-            let volume =
-                resolver.keep(&At("/water"), water::measured_volume(&reading, &at, pressure))?;
+            let density = resolver.keep(&At("/water_temperature"), water::density(at.value))?;
+            let volume = resolver.keep_named(
+                &At("/water_mass"),
+                Self::FIELDS,
+                water::measured_volume(&reading, &at, pressure),
+            )?;
             let (cavity, volume, uncertainty) = match volume.uncertainty {
                 Some(unsure) => {
                     let volume = text::uncertain(volume.value, unsure);

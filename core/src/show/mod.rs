@@ -7,7 +7,7 @@ mod part;
 mod shown;
 pub(crate) mod text;
 
-pub(crate) use figure::{Figure, both_scales, celsius, density, mass, number, percent, volume};
+pub(crate) use figure::{Figure, both_scales, density, mass, number, percent, volume};
 pub(crate) use note::because;
 pub use note::{Calculated, Note};
 pub(crate) use part::part;

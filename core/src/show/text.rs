@@ -43,7 +43,7 @@ pub(crate) fn cup(volume: Volume, step: Volume, system: System) -> Shown<Volume>
 
 /// A mark of a cup that is marked in steps of `step`, in cups where the step is a fraction of one.
 pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
-    match in_cups(volume, step, system) {
+    match marked_in_cups(volume, step, system) {
         Some(cups) => cups.to_string(),
         None => four_digits(volume, system),
     }
@@ -51,20 +51,32 @@ pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
 
 /// What a cup is called that is marked in steps of `step`: `2-cup cup`, `500 mL cup`.
 pub(crate) fn cup_name(volume: Volume, step: Volume, system: System) -> String {
-    match in_cups(volume, step, system) {
+    match marked_in_cups(volume, step, system) {
         Some(cups) => format!("{}-cup cup", cups.value().mixed()),
         None => format!("{} cup", four_digits(volume, system)),
     }
 }
 
-/// A volume in cups, where it and `step` are simple fractions of one.
-fn in_cups(volume: Volume, step: Volume, system: System) -> Option<Amount> {
-    let in_cups = |volume| {
-        let cups = nearest_fraction(volume, Unit::CUP, &[1, 2, 3, 4, 8], system).ok();
-        cups.filter(|cups| says(cups, volume, system))
-    };
-    in_cups(step)?;
-    in_cups(volume)
+/// A volume in cups, where it and `step` are fractions of one.
+fn marked_in_cups(volume: Volume, step: Volume, system: System) -> Option<Amount> {
+    in_cups(step, system)?;
+    in_cups(volume, system)
+}
+
+/// A level between the marks of a cup that is marked in steps of `step`, with the nearest eighth of a cup where
+/// the step is a fraction of one.
+pub(crate) fn between_marks(level: Volume, step: Volume, system: System) -> String {
+    if in_cups(step, system).is_some() {
+        volume(level, system).text
+    } else {
+        four_digits(level, system)
+    }
+}
+
+/// `volume` in cups, where it is a fraction of one.
+fn in_cups(volume: Volume, system: System) -> Option<Amount> {
+    let cups = nearest_fraction(volume, Unit::CUP, &[1, 2, 3, 4, 8], system).ok();
+    cups.filter(|cups| says(cups, volume, system))
 }
 
 /// A volume as spoons and cups hold it: `2 tbsp`; what none holds, in milliliters with what comes near and by how much

@@ -195,10 +195,9 @@ fn of_materials(bytes: &mut Bytes<'_>) -> Result<Box<Mix>, Box<Error>> {
             density_g_per_ml: bytes.number(),
             fused_g_per_ml: bytes.number(),
             as_scooped_g_per_ml: bytes.number(),
-            drop_g: bytes.number(),
+            drop_mass_g: bytes.number(),
             expansion_per_kelvin: bytes.number(),
             kind: bytes.below(12) as i32,
-            reserved: 0,
         })
         .collect();
     // SAFETY: an array of so many, whose names live until the call ends.

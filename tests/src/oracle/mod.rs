@@ -2,4 +2,5 @@
 
 pub mod chains;
 pub mod day;
+pub mod documents;
 pub mod pot;

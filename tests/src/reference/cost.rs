@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde_json::Value;
 
 use super::plan::{Batch, batches, list, pieces, recipe_of};
-use super::shop::{Recipe, Shop, text, whole};
+use super::shop::{Recipe, Shop, text};
 
 /// How a shop reckons, in one currency.
 #[derive(Debug, Clone)]
@@ -90,8 +90,8 @@ pub fn line_costs(
     Some(costs)
 }
 
-/// The lines that a draw serves, with their shares of the mass of its pieces. `None` where two laminated pieces that
-/// share a layer are ordered in the same numbers, so that the plan does not tell whose draw it is.
+/// The lines that a draw serves, with their shares of the mass of its pieces. `None` where two laminated pieces
+/// share a layer, so that the plan does not tell whose draw it is.
 fn sharing(
     batches: &[Batch],
     recipe: &Recipe,
@@ -100,15 +100,12 @@ fn sharing(
     draw: &Value,
 ) -> Option<Vec<(usize, f64)>> {
     let layers = list(&draw["together_with"]).len() + 1;
-    let ordered: Vec<u32> =
-        list(&draw["pieces"]).iter().map(|pieces| whole(&pieces["ordered"])).collect();
     let is_layer = |(of, share): &(Recipe, f64)| {
         of.is(recipe) && (share - value(&draw["share"])).abs() < 1e-12
     };
     let mut serves = batches.iter().filter(|batch| {
         batch.mold == text(&draw["mold"])
             && batch.layers.len() == layers
-            && batch.ordered == ordered
             && batch.layers.iter().any(is_layer)
     });
     let (batch, None) = (serves.next()?, serves.next()) else { return None };

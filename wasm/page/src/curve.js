@@ -133,13 +133,13 @@ function basisOf(piece, salt, must) {
     request: {
       calculate: 'salt',
       measures,
-      base: per,
+      base_volume: per,
       base_density: same(mixed(plastisol, { phase: 'liquid' }).density),
-      mix: same(cold.mass),
-      volume: same(cold.volume),
+      mix_mass: same(cold.mass),
+      mix_volume: same(cold.volume),
       ...(atShot && { hot_volume: same(atShot.volume), shot_temperature: same(aim) }),
       salt: book.materials[salt],
-      cavity: cavityOf(piece, must),
+      cavity_volume: cavityOf(piece, must),
       // The plan shows pieces of a mold without a feed share as fed half of their contraction.
       feed: piece.mold.feed ?? '50 %',
       ...(piece.mold.voids && { voids: piece.mold.voids }),
@@ -162,7 +162,8 @@ function cavityOf({ cavity: { cavity } }, must) {
   if (typeof cavity !== 'object' || !('water' in cavity)) return cavity
   const { altitude, air_pressure } = state.book
   const air = air_pressure ?? (altitude && same(must({ calculate: 'air', altitude }).pressure))
-  return same(must({ calculate: 'water', ...cavity, ...(air && { air_pressure: air }) }).volume)
+  const filled = { water_mass: cavity.water, water_temperature: cavity.at }
+  return same(must({ calculate: 'water', ...filled, ...(air && { air_pressure: air }) }).volume)
 }
 
 /** Weight and fall of a piece at a loading. */
@@ -172,7 +173,7 @@ function point(piece, base, loading) {
   if (!salt) return { fault: faults[0] }
   const said = [[request, salt]]
   if (base.noSink) return { salt, sink: null, why: base.noSink, said }
-  const sinks = { ...sinking(piece, salt), density: same(salt.density) }
+  const sinks = { ...sinking(piece, salt), piece_density: same(salt.density) }
   const answered = ask(sinks)
   if (!answered.answer) return { salt, sink: null, why: answered.faults[0].message, said }
   return { salt, sink: answered.answer, said: [...said, [sinks, answered.answer]] }
@@ -187,7 +188,7 @@ function sinking(piece, salt) {
     calculate: 'sink',
     measures: state.book.measures,
     body: piece.cavity.body,
-    volume: same(answer.volume),
+    piece_volume: same(answer.volume),
     water: state.book.limits.water,
     ...(hook && { hook }),
   }
@@ -195,13 +196,13 @@ function sinking(piece, salt) {
 
 /** What the library says of a piece that weighs, or falls, as is wished; a `note` where it refuses. */
 export function saltFor(curve, kind, wanted) {
-  if (kind === 'piece') return noted(curve.ask({ piece: wanted }))
+  if (kind === 'piece') return noted(curve.ask({ piece_mass: wanted }))
   // The volume of a piece hangs on its salt a little: the speed is asked for once more at the salt that comes out.
   let near = curve.points[0]
   for (let round = 0; round < 3; round += 1) {
-    const { answer, faults } = ask({ ...sinking(curve.piece, near.salt), speed: wanted })
+    const { answer, faults } = ask({ ...sinking(curve.piece, near.salt), sink_rate: wanted })
     if (!answer) return noted({ fault: faults[0] })
-    near = curve.ask({ density: same(answer.density) })
+    near = curve.ask({ finished_density: same(answer.density) })
     if (near.fault) return near.fault.code === OUT_OF_REACH ? { note: speedsOf(curve, wanted) } : noted(near)
   }
   return near
@@ -210,7 +211,7 @@ export function saltFor(curve, kind, wanted) {
 /** What speeds are in reach, where one is wished that is not. */
 function speedsOf({ points }, wanted) {
   const [none, most] = [points[0], points.at(-1)]
-  return `${wanted} is out of reach by adding salt. In reach is ${none.sink.speed.text} (no salt) to ${most.sink.speed.text} (${most.salt.as_scooped.text}).`
+  return `${wanted} is out of reach by adding salt. In reach is ${none.sink.sink_rate.text} (no salt) to ${most.sink.sink_rate.text} (${most.salt.as_scooped.text}).`
 }
 
 const noted = (answered) => (answered.fault ? { note: `${answered.fault.message} ${answered.fault.help}` } : answered)

@@ -17,7 +17,7 @@ export function plot(points, at, drag) {
       name: 'cm/s',
       title: 'sink rate, with its bounds',
       list: sinking,
-      of: ({ sink }) => [sink.slowest, sink.speed, sink.fastest],
+      of: ({ sink }) => [sink.slowest, sink.sink_rate, sink.fastest],
     },
   ].filter(({ list }) => list.length > 1)
   const x = (step) => LEFT + (step / Math.max(points.length - 1, 1)) * (wide - LEFT - RIGHT)

@@ -58,7 +58,7 @@ function look(piece, salt) {
   const none = !(here.salt.mass.value > 0)
   const dose = doseOf(here, at)
   const words = `${dose} of salt to ${per}: ${short(here.salt.piece)} a piece${
-    here.sink ? `, sinks ${short(here.sink.speed)}` : ''
+    here.sink ? `, sinks ${short(here.sink.sink_rate)}` : ''
   }`
   return html`
     <div class="readout">
@@ -70,7 +70,7 @@ function look(piece, salt) {
       ${
         here.sink
           ? html`<p>
-              <small>and sinks</small><strong>${short(here.sink.speed)}</strong> ${short(here.sink.slowest)} to
+              <small>and sinks</small><strong>${short(here.sink.sink_rate)}</strong> ${short(here.sink.slowest)} to
               ${short(here.sink.fastest)}${here.sink.motion === 'straight' ? '' : `, ${here.sink.motion.replace('-', ' ')}`}
             </p>`
           : html`<p><small>sink rate</small>${here.why}</p>`

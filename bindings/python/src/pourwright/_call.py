@@ -3,32 +3,27 @@
 from __future__ import annotations
 
 import operator
-from collections.abc import Callable, Iterable, Mapping
-from typing import Any, Literal, TypeVar
+import sys
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from typing import Any, SupportsIndex, TypeVar
 
-from ._error import failed, not_finite, refused
+from ._error import PourwrightError, PourwrightTypeError, failed, not_finite, refused, wrong_type
 from ._native import ffi, lib
 
 if lib.pour_abi_version() != lib.POUR_ABI_VERSION:
     raise ImportError("The pourwright library is of another version than this package.")
 
-Measures = Literal["us-customary", "us-label", "metric", "imperial"]
-"""What a cup, a spoon and a fluid ounce hold: US customary (cup 236.588 236 5 mL), US label (240 mL),
-metric (250 mL) or imperial."""
-
-MEASURES: Mapping[str, int] = {
-    "us-customary": lib.POUR_US_CUSTOMARY,
-    "us-label": lib.POUR_US_LABEL,
-    "metric": lib.POUR_METRIC,
-    "imperial": lib.POUR_IMPERIAL,
-}
+OMITTED = -sys.float_info.max
+"""Stands for an omitted number in C."""
 
 _Kind = TypeVar("_Kind")
+_Word = TypeVar("_Word", bound=str)
 
-_MOST = 2**32 - 1
+# The largest number stands for an omitted count.
+_MOST = 2**32 - 2
 
 _INSTEAD: Mapping[str, str] = {
-    "str": " Amounts as one says them are for convert_amount, dose_mass and calculate.",
+    "str": " Amounts as one says them are for convert, dose_mass and calculate.",
     "ndarray": " For whole columns there is pourwright.columns.",
 }
 
@@ -37,30 +32,31 @@ def instance(parameter: str, value: object, kind: type[_Kind]) -> _Kind:
     """What a parameter holds, which must be of its kind."""
     if isinstance(value, kind):
         return value
-    raise TypeError(f"{parameter} must be of type {kind.__name__}, not {type(value).__name__}.")
+    raise wrong_type(parameter, f"{parameter} must be of type {kind.__name__}, not {type(value).__name__}.")
 
 
 def real(parameter: str, value: Any) -> float:
     """A number for C: whatever Python takes for one, but no text."""
     kind = type(value)
-    if kind is float:
-        return value  # type: ignore[no-any-return]
-    # By itself, `float` would read text and bytes.
-    if (hasattr(kind, "__float__") or hasattr(kind, "__index__")) and not issubclass(kind, str):
+    if kind is not float:
+        # By itself, `float` would read text and bytes.
+        if not (hasattr(kind, "__float__") or hasattr(kind, "__index__")) or issubclass(kind, str):
+            raise _not_real(parameter, kind)
         try:
-            return float(value)
+            value = float(value)
         except (OverflowError, ValueError):
             raise not_finite(f"/{parameter}") from None
-        except TypeError:
-            pass  # an array of several
-    raise TypeError(f"{parameter} must be a real number, not {kind.__name__}.{_INSTEAD.get(kind.__name__, '')}")
+        except TypeError:  # an array of several
+            raise _not_real(parameter, kind) from None
+    if value == OMITTED:
+        message = f"{parameter} is {value}, which is in no range."
+        raise refused("out-of-range", f"/{parameter}", message, "Check the number.", lib.POUR_REFUSED)
+    return value  # type: ignore[no-any-return]
 
 
-def reals(parameter: str, values: Iterable[object]) -> list[float]:
-    """Numbers for C, each named by its place: ``parameter/0``, as in paths."""
-    if not isinstance(values, Iterable):
-        raise TypeError(f"{parameter} must be a sequence of numbers, not {type(values).__name__}.")
-    return [real(f"{parameter}/{index}", value) for index, value in enumerate(values)]
+def _not_real(parameter: str, kind: type[Any]) -> PourwrightTypeError:
+    message = f"{parameter} must be a real number, not {kind.__name__}."
+    return wrong_type(parameter, message + _INSTEAD.get(kind.__name__, ""))
 
 
 def whole(parameter: str, value: Any) -> int:
@@ -68,27 +64,152 @@ def whole(parameter: str, value: Any) -> int:
     try:
         count = operator.index(value)
     except TypeError:
-        raise TypeError(f"{parameter} must be a whole number, not {type(value).__name__}.") from None
+        message = f"{parameter} must be a whole number, not {type(value).__name__}."
+        raise wrong_type(parameter, message) from None
     if not 0 <= count <= _MOST:
+        message = f"{parameter} is not a count."
         help = f"Give a whole number from 0 to {_MOST}."
-        raise refused("not-a-count", f"/{parameter}", "This is no count.", help, lib.POUR_REFUSED)
+        raise refused("out-of-range", f"/{parameter}", message, help, lib.POUR_REFUSED)
     return count
 
 
-def word(table: Mapping[str, int], parameter: str, chosen: str) -> int:
+def word(words: Sequence[str], parameter: str, chosen: str) -> int:
     """The number that stands for a word."""
     try:
-        return table[instance(parameter, chosen, str)]
-    except KeyError:
-        known = ", ".join(f'"{one}"' for one in table)
-        raise ValueError(f"{parameter} must be one of {known}, not {chosen!r}.") from None
+        return words.index(instance(parameter, chosen, str)) + 1
+    except ValueError as error:
+        if isinstance(error, PourwrightError):
+            raise
+        message = f"{chosen!r} is not a word for {parameter}."
+        help = f"Known: {', '.join(words)}."
+        raise refused("unknown-word", f"/{parameter}", message, help, lib.POUR_UNKNOWN_NUMBER) from None
 
 
 def c_text(parameter: str, text: str) -> bytes:
     """Text for C, where a NUL would end it."""
     if "\0" in instance(parameter, text, str):
-        raise ValueError(f"{parameter} must not have a NUL character.")
+        message, help = f"{parameter} must not have a NUL character.", "Leave it out."
+        raise refused("wrong-type", f"/{parameter}", message, help, lib.POUR_REFUSED)
     return text.encode("utf-8", "surrogatepass")
+
+
+class Arguments:
+    """The arguments of one call as C takes them. What is wrong with them is kept, and raised together."""
+
+    __slots__ = ("_errors", "_kept")
+
+    def __init__(self) -> None:
+        """No argument yet."""
+        self._errors: list[PourwrightError] = []
+        # C reads what is made here until the call ends.
+        self._kept: list[Any] = []
+
+    def _keep(self, otherwise: Any, read: Callable[..., Any], *arguments: Any) -> Any:
+        try:
+            return read(*arguments)
+        except PourwrightError as error:
+            self._errors.append(error)
+            return otherwise
+
+    def number(self, name: str, value: float) -> float:
+        """A number."""
+        return value if type(value) is float and value != OMITTED else self._keep(0.0, real, name, value)
+
+    def optional_number(self, name: str, value: float | None) -> float:
+        """A number, or none."""
+        return OMITTED if value is None else self.number(name, value)
+
+    def count(self, name: str, value: SupportsIndex) -> int:
+        """A count."""
+        return self._keep(0, whole, name, value)  # type: ignore[no-any-return]
+
+    def optional_count(self, name: str, value: SupportsIndex | None) -> int:
+        """A count, or none."""
+        return int(lib.POUR_OMITTED_COUNT) if value is None else self.count(name, value)
+
+    def word(self, words: Sequence[str], name: str, chosen: str) -> int:
+        """The number of a word."""
+        return self._keep(0, word, words, name, chosen)  # type: ignore[no-any-return]
+
+    def optional_word(self, words: Sequence[str], name: str, chosen: str | None) -> int:
+        """The number of a word, or 0 for none."""
+        return 0 if chosen is None else self.word(words, name, chosen)
+
+    def text(self, name: str, text: str) -> Any:
+        """A text."""
+        made = ffi.new("char[]", self._keep(b"", c_text, name, text))
+        self._kept.append(made)
+        return made
+
+    def optional_text(self, name: str, text: str | None) -> Any:
+        """A text, or none."""
+        return ffi.NULL if text is None else self.text(name, text)
+
+    def list(self, kind: str, columns: int, name: str, values: Iterable[Any]) -> tuple[Any, int]:
+        """A list of numbers (of 0 columns), or of rows of so many; with its length."""
+        numbers = self._keep([], _listed, columns, name, values)
+        made = ffi.new(kind, numbers)
+        self._kept.append(made)
+        return made, len(numbers)
+
+    def optional_list(self, kind: str, columns: int, name: str, values: Iterable[Any] | None) -> tuple[Any, int]:
+        """The same, or none."""
+        return (ffi.NULL, 0) if values is None else self.list(kind, columns, name, values)
+
+    def check(self) -> None:
+        """Raises what is wrong so far."""
+        if self._errors:
+            raise _together(self._errors)
+
+    def call(self, function: Callable[..., int], *arguments: Any) -> None:
+        """Does the call, unless something is wrong already; raises what is wrong."""
+        self.check()
+        if function(*arguments, ffi.NULL):
+            # It changes nothing, so that an error is asked for only by calling once more.
+            checked(function, *arguments)
+
+
+def _listed(columns: int, name: str, values: Iterable[Any]) -> list[Any]:
+    """Numbers for C, each named by its place, as in paths: ``parts/3/1``."""
+    if isinstance(values, (str, bytes)) or not isinstance(values, Iterable):
+        raise wrong_type(name, f"{name} must be a sequence, not {type(values).__name__}.")
+    if columns == 0:
+        return [real(f"{name}/{index}", value) for index, value in enumerate(values)]
+    rows = []
+    for index, row in enumerate(values):
+        numbers = list(row) if isinstance(row, Iterable) and not isinstance(row, (str, bytes)) else []
+        if len(numbers) != columns:
+            # cffi fills up a shorter one with a 0.
+            raise wrong_type(f"{name}/{index}", f"{name}/{index} must be {columns} numbers.")
+        rows.append([real(f"{name}/{index}/{column}", value) for column, value in enumerate(numbers)])
+    return rows
+
+
+def _together(errors: Sequence[PourwrightError]) -> PourwrightError:
+    """All of these as one."""
+    faults = tuple(fault for error in errors for fault in error.faults)
+    kind = next((type(error) for error in errors if isinstance(error, PourwrightTypeError)), type(errors[0]))
+    return kind(faults, "\n".join(map(str, errors)), errors[0].status)
+
+
+def if_number(number: float) -> float | None:
+    """A number that there may not be."""
+    return None if number != number else number
+
+
+def if_count(count: int) -> int | None:
+    """A count that there may not be."""
+    return None if count == lib.POUR_OMITTED_COUNT else count
+
+
+def word_at(words: tuple[_Word, ...], place: int) -> _Word:
+    """The word that a number stands for."""
+    return words[place - 1]
+
+
+def if_word(words: tuple[_Word, ...], place: int) -> _Word | None:
+    """A word that there may not be."""
+    return words[place - 1] if place else None
 
 
 def checked(call: Callable[..., int], *arguments: Any) -> None:

@@ -7,7 +7,7 @@ from typing import Any, Final
 
 from ._native import ffi, lib
 
-__all__ = ["Fault", "PourwrightError"]
+__all__ = ["Fault", "PourwrightError", "PourwrightTypeError"]
 
 
 @dataclass(frozen=True)
@@ -69,6 +69,10 @@ class PourwrightError(ValueError):
         return self.faults[0].help
 
 
+class PourwrightTypeError(PourwrightError, TypeError):
+    """An argument of another type than a call takes; others may be wrong, too."""
+
+
 def text_of(pointer: Any) -> str:
     """The text that a C string holds."""
     text: str = ffi.string(pointer).decode("utf-8")
@@ -92,11 +96,22 @@ def failed(status: int, error: Any) -> PourwrightError:
 
 def not_finite(path: str) -> PourwrightError:
     """The exception for a number that cannot even be handed to the library."""
-    return refused("not-finite", path, "This is not a finite number.", "Pass a number.", lib.POUR_NOT_FINITE)
+    return refused(
+        "not-finite", path, "This is not a finite number.", "Check the calculation that made it.", lib.POUR_NOT_FINITE
+    )
 
 
 def refused(code: str, path: str, message: str, help: str, status: int) -> PourwrightError:
     """An exception for what cannot even be handed to the library."""
-    fault = Fault(code, path, message, help)
+    return PourwrightError(*_one(code, path, message, help), status)
+
+
+def wrong_type(parameter: str, message: str) -> PourwrightTypeError:
+    """The exception for an argument of another type than a call takes."""
+    help = "Pass what the parameter takes."
+    return PourwrightTypeError(*_one("wrong-type", f"/{parameter}", message, help), lib.POUR_REFUSED)
+
+
+def _one(code: str, path: str, message: str, help: str) -> tuple[tuple[Fault, ...], str]:
     where = f"{path}: " if path else ""
-    return PourwrightError((fault,), f"{where}{message} {help} [{code}]", status)
+    return (Fault(code, path, message, help),), f"{where}{message} {help} [{code}]"

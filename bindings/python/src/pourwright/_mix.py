@@ -3,19 +3,57 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
+from dataclasses import dataclass
 from types import TracebackType
-from typing import Any, Literal, NoReturn, final
+from typing import Any, NoReturn, final
 
-from ._bench import Material, material_struct
 from ._book import Book
-from ._call import c_text, checked, instance, real, word
+from ._calculations import KIND_WORDS, PHASE_WORDS, Kind, Phase
+from ._call import Arguments, c_text, checked, instance, real, word
 from ._native import ffi, lib
 
-Phase = Literal["liquid", "fused"]
-"""A plastisol as a cup measures it, or as a piece weighs it."""
 
-_PHASES: Mapping[str, int] = {"liquid": lib.POUR_LIQUID, "fused": lib.POUR_FUSED}
+@dataclass(frozen=True, kw_only=True)
+class Material:
+    """A material. What is omitted is not known; a calculation that needs it says so.
+
+    Attributes:
+        name: Its name.
+        kind: What it is for.
+        density_g_per_ml: True density at 20 °C; of a plastisol, that of the liquid.
+        fused_g_per_ml: Density of a fused plastisol. Default: as the liquid.
+        as_scooped_g_per_ml: Bulk density of a powder, level in the spoon and not tapped.
+        drop_mass_g: Mass of one drop of a liquid. Default: 1/20 mL of it (pharmacy practice).
+        expansion_per_kelvin: Volumetric thermal expansion. Default: none.
+    """
+
+    name: str
+    kind: Kind
+    density_g_per_ml: float | None = None
+    fused_g_per_ml: float | None = None
+    as_scooped_g_per_ml: float | None = None
+    drop_mass_g: float | None = None
+    expansion_per_kelvin: float | None = None
+
+
+def _made(place: str, material: Material) -> tuple[Any, Any]:
+    """A material of C, and its name, which must live as long."""
+    instance(place, material, Material)
+    name = ffi.new("char[]", c_text(f"{place}/name", material.name))
+    made = ffi.new("pour_material *")
+    made.name, made.kind = name, word(KIND_WORDS, f"{place}/kind", material.kind)
+    given = Arguments()
+    for field in (
+        "density_g_per_ml",
+        "fused_g_per_ml",
+        "as_scooped_g_per_ml",
+        "drop_mass_g",
+        "expansion_per_kelvin",
+    ):
+        setattr(made, field, given.optional_number(f"{place}/{field}", getattr(material, field)))
+    given.check()
+    return made, name
 
 
 @final
@@ -57,7 +95,7 @@ class Mix:
         Raises:
             PourwrightError: Two materials of one name, or a number that cannot be.
         """
-        made = [material_struct(f"materials/{index}", material) for index, material in enumerate(materials)]
+        made = [_made(f"materials/{index}", material) for index, material in enumerate(materials)]
         array = ffi.new("pour_material[]", [one[0] for one, _ in made])
         out = ffi.new("pour_mix **")
         checked(lib.pour_mix_of_materials, array, len(made), out)
@@ -123,24 +161,26 @@ class Mix:
         """
         return self._number(lib.pour_mix_mass_of, c_text("material", material))
 
-    def volume_ml(self, phase: Phase = "fused", at_celsius: float = 20.0) -> float:
+    def volume_ml(self, phase: Phase = "fused", temperature_celsius: float = 20.0) -> float:
         """Volume of the mix without voids, in mL: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 
         Args:
             phase: Whether its plastisol is liquid or fused.
-            at_celsius: Temperature. Where a material's expansion is not known, none is reckoned with.
+            temperature_celsius: Temperature, -50 to 400 °C. A material whose expansion is not known does not expand.
 
         Raises:
             PourwrightError: A density that is not known, or a number that cannot be.
         """
-        return self._number(lib.pour_mix_volume, word(_PHASES, "phase", phase), real("at_celsius", at_celsius))
+        return self._number(
+            lib.pour_mix_volume, word(PHASE_WORDS, "phase", phase), real("temperature_celsius", temperature_celsius)
+        )
 
-    def density_g_per_ml(self, phase: Phase = "fused", at_celsius: float = 20.0, voids: float = 0.0) -> float:
+    def density_g_per_ml(self, phase: Phase = "fused", temperature_celsius: float = 20.0, voids: float = 0.0) -> float:
         """Density of the mix, in g/mL: M/V · (1 − voids).
 
         Args:
             phase: Whether its plastisol is liquid or fused.
-            at_celsius: Temperature.
+            temperature_celsius: Temperature, -50 to 400 °C.
             voids: Share of the volume that is air, 0 to below 1.
 
         Raises:
@@ -148,8 +188,8 @@ class Mix:
         """
         return self._number(
             lib.pour_mix_density,
-            word(_PHASES, "phase", phase),
-            real("at_celsius", at_celsius),
+            word(PHASE_WORDS, "phase", phase),
+            real("temperature_celsius", temperature_celsius),
             real("voids", voids),
         )
 

@@ -4,271 +4,1545 @@ It needs NumPy: ``pip install pourwright[numpy]``.
 
 Each column is a one-dimensional array, or a number that counts for all rows (as does an array of one row).
 Arrays of ``float64`` are read in place, whatever their strides; other real ones are converted first. What is masked
-in a masked array is read as NaN.
+in a masked array is read as NaN. A parameter that is left out (None) is omitted in every row.
 
-A row that cannot be is NaN in the result, and does not stop the others. Pass ``statuses``, an array of ``int32``,
+A row that is refused is NaN in the results, and does not stop the others. Pass ``statuses``, an array of ``int32``,
 to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused; the function of the
 same name in :mod:`pourwright` says why.
 
-``out`` is where the result goes, an array of ``float64`` with any strides, also one of the columns themselves. The
-interpreter is free for other threads meanwhile.
+``out`` is where the results go, arrays of ``float64`` with any strides, also those of the columns themselves; of a
+calculation with several results a mapping from their names. The interpreter is free for other threads meanwhile.
+
+Made by ``cargo run -p pourwright-generate``; do not edit.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import Any
+from collections.abc import Mapping
+from dataclasses import dataclass
 
-try:
-    import numpy as np
-    from numpy.typing import ArrayLike, NDArray
-except ImportError as error:
-    raise ImportError("pourwright.columns needs NumPy: pip install pourwright[numpy]") from error
+from ._calculations import (
+    FORM_WORDS,
+    Form,
+    SHAPE_WORDS,
+    Shape,
+)
+from ._columns import Column, Floats, Statuses, column, columnar, convert, density_of_parts, if_column, word_of
+from ._native import lib
 
-from ._call import checked, instance
-from ._convert import Conversion
-from ._native import ffi, lib
-
-__all__ = ["convert", "density_of_parts", "mass_of_volume", "piece_mass", "salt_for_density"]
-
-Floats = NDArray[np.float64]
-Statuses = NDArray[np.int32]
-Column = ArrayLike | float
-Read = tuple[str, Floats]
-
-_FLOAT = np.dtype(np.float64)
-_STATUS = np.dtype(np.int32)
-
-
-def convert(
-    conversion: Conversion, values: Column, *, out: Floats | None = None, statuses: Statuses | None = None
-) -> Floats:
-    """Converts numbers of one unit into another.
-
-    >>> convert(Conversion("cup", "mL"), [1.0, 2.0]).tolist()
-    [236.5882365, 473.176473]
-
-    Args:
-        conversion: The prepared conversion.
-        values: Numbers of its unit.
-        out: Where the result goes; a new array where left out.
-        statuses: Receives the status of each row.
-    """
-    prepared = instance("conversion", conversion, Conversion)._prepared
-    return _call(lib.pour_convert_n, [_column("values", values)], out, statuses, before=[prepared])
+__all__ = [
+    "BaseToMarkColumns",
+    "BatchNeedColumns",
+    "BudgetLeftColumns",
+    "DegasVesselColumns",
+    "InjectorLoadsColumns",
+    "PieceMassColumns",
+    "RejectRateColumns",
+    "SaltConvertColumns",
+    "SaltMassColumns",
+    "SaltReachColumns",
+    "ShotFillColumns",
+    "ShotsColumns",
+    "SinkRateColumns",
+    "SwollenVolumeColumns",
+    "base_to_mark",
+    "batch_need",
+    "budget_left",
+    "cavity_of_water",
+    "color_difference",
+    "convert",
+    "degas_vessel",
+    "density_for_sink_rate",
+    "density_of_parts",
+    "entrained_air",
+    "injector_loads",
+    "mass_of_volume",
+    "piece_mass",
+    "price",
+    "reject_rate",
+    "salt_convert",
+    "salt_for_density",
+    "salt_mass",
+    "salt_reach",
+    "shot_fill",
+    "shots",
+    "sink_rate",
+    "standard_pressure",
+    "station_pressure",
+    "swollen_volume",
+    "volume_of_mass",
+    "water_density",
+]
 
 
 def mass_of_volume(
-    volumes_ml: Column,
-    densities_g_per_ml: Column,
-    *,
-    out: Floats | None = None,
-    statuses: Statuses | None = None,
-) -> Floats:
-    """Masses of volumes, in g: m = ρV; columns as in :func:`pourwright.mass_of_volume`.
-
-    Args:
-        volumes_ml: Volumes.
-        densities_g_per_ml: Densities as measured.
-        out: Where the result goes; a new array where left out.
-        statuses: Receives the status of each row.
-    """
-    columns = [_column("volumes_ml", volumes_ml), _column("densities_g_per_ml", densities_g_per_ml)]
-    return _call(lib.pour_mass_of_volume_n, columns, out, statuses)
-
-
-def salt_for_density(
-    base_ml: Column,
-    base_g_per_ml: Column,
-    salt_g_per_ml: Column,
-    voids: Column,
+    volume_ml: Column,
     density_g_per_ml: Column,
     *,
     out: Floats | None = None,
     statuses: Statuses | None = None,
 ) -> Floats:
-    """Masses of salt for finished densities, in g; columns as in :func:`pourwright.salt_for_density`.
+    """Columns of :func:`pourwright.mass_of_volume`.
 
     Args:
-        base_ml: Volumes of base, cold and liquid.
-        base_g_per_ml: Their densities.
-        salt_g_per_ml: True densities of the salt.
-        voids: Shares of the finished volume that are air.
-        density_g_per_ml: Finished densities that are wanted.
-        out: Where the result goes; a new array where left out.
+        volume_ml: Volume.
+        density_g_per_ml: Density, without voids.
+        out: Where the result goes; a new array if omitted.
         statuses: Receives the status of each row.
     """
     columns = [
-        _column("base_ml", base_ml),
-        _column("base_g_per_ml", base_g_per_ml),
-        _column("salt_g_per_ml", salt_g_per_ml),
-        _column("voids", voids),
-        _column("density_g_per_ml", density_g_per_ml),
+        column("volume_ml", volume_ml),
+        column("density_g_per_ml", density_g_per_ml),
     ]
-    return _call(lib.pour_salt_for_density_n, columns, out, statuses)
+    found = columnar(
+        lib.pour_mass_of_volume_n,
+        "pour_mass_of_volume",
+        columns,
+        {},
+        ("mass_g",),
+        None if out is None else {"mass_g": out},
+        statuses,
+    )
+    return found["mass_g"]
+
+
+def volume_of_mass(
+    mass_g: Column,
+    density_g_per_ml: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.volume_of_mass`.
+
+    Args:
+        mass_g: Mass.
+        density_g_per_ml: Density, without voids.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("mass_g", mass_g),
+        column("density_g_per_ml", density_g_per_ml),
+    ]
+    found = columnar(
+        lib.pour_volume_of_mass_n,
+        "pour_volume_of_mass",
+        columns,
+        {},
+        ("volume_ml",),
+        None if out is None else {"volume_ml": out},
+        statuses,
+    )
+    return found["volume_ml"]
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class SaltConvertColumns:
+    """The results of :func:`salt_convert`.
+
+    Attributes:
+        loading: The loading as `to_form` states it, in the unit of that form.
+        loading_min: Its lower bound where the feed matters and is not known; else the loading.
+        loading_max: Its upper bound where the feed matters and is not known; else the loading.
+    """
+
+    loading: Floats
+    loading_min: Floats
+    loading_max: Floats
+
+
+def salt_convert(
+    base_volume_ml: Column,
+    base_density_g_per_ml: Column,
+    salt_density_g_per_ml: Column,
+    form: Form,
+    loading: Column,
+    to_form: Form,
+    *,
+    mix_mass_g: Column | None = None,
+    mix_volume_ml: Column | None = None,
+    hot_volume_ml: Column | None = None,
+    shot_temperature_celsius: Column | None = None,
+    voids: Column | None = None,
+    salt_as_scooped_g_per_ml: Column | None = None,
+    salt_expansion_per_kelvin: Column | None = None,
+    softener_per_salt: Column | None = None,
+    softener_density_g_per_ml: Column | None = None,
+    softener_expansion_per_kelvin: Column | None = None,
+    most_solids: Column | None = None,
+    cavity_volume_ml: Column | None = None,
+    feed: Column | None = None,
+    hook_mass_g: Column | None = None,
+    hook_volume_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> SaltConvertColumns:
+    """Columns of :func:`pourwright.salt_convert`.
+
+    Args:
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it.
+        base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it.
+        salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride.
+        form: The way in which the salt loading is stated.
+        loading: The salt loading, as its form states it.
+        to_form: The way in which the loading is to be stated.
+        mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too.
+        hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one.
+        shot_temperature_celsius: Temperature at which the mix is shot.
+        voids: Void fraction: share of the volume that is air.
+        salt_as_scooped_g_per_ml: Bulk density of the salt, level in the spoon; at most its true density. Only
+            the form as-scooped needs it.
+        salt_expansion_per_kelvin: Volumetric thermal expansion of the salt.
+        softener_per_salt: Softener that goes in with the salt, mass per mass of salt.
+        softener_density_g_per_ml: Density of the softener that goes in with the salt; needed with it.
+        softener_expansion_per_kelvin: Volumetric thermal expansion of that softener.
+        most_solids: Maximum share of salt in the finished mix, by true volume.
+        cavity_volume_ml: Volume of one cavity.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
+        hook_mass_g: Mass of hook and weight on a piece; give its volume too.
+        hook_volume_ml: Volume that hook and weight displace; give their mass too.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("base_volume_ml", base_volume_ml),
+        column("base_density_g_per_ml", base_density_g_per_ml),
+        column("salt_density_g_per_ml", salt_density_g_per_ml),
+        column("loading", loading),
+        if_column("mix_mass_g", mix_mass_g),
+        if_column("mix_volume_ml", mix_volume_ml),
+        if_column("hot_volume_ml", hot_volume_ml),
+        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        if_column("voids", voids),
+        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("softener_per_salt", softener_per_salt),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("most_solids", most_solids),
+        if_column("cavity_volume_ml", cavity_volume_ml),
+        if_column("feed", feed),
+        if_column("hook_mass_g", hook_mass_g),
+        if_column("hook_volume_ml", hook_volume_ml),
+    ]
+    found = columnar(
+        lib.pour_salt_convert_n,
+        "pour_salt_convert",
+        columns,
+        {"form": word_of(FORM_WORDS, "form", form), "to_form": word_of(FORM_WORDS, "to_form", to_form)},
+        ("loading", "loading_min", "loading_max",),
+        out,
+        statuses,
+    )
+    return SaltConvertColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class SaltMassColumns:
+    """The results of :func:`salt_mass`.
+
+    Attributes:
+        salt_mass_g: Mass of salt. Unit: g.
+        salt_mass_min_g: Its lower bound where the feed matters and is not known; else the mass. Unit: g.
+        salt_mass_max_g: Its upper bound where the feed matters and is not known; else the mass. Unit: g.
+        softener_mass_g: Mass of softener that goes in with it. Unit: g.
+    """
+
+    salt_mass_g: Floats
+    salt_mass_min_g: Floats
+    salt_mass_max_g: Floats
+    softener_mass_g: Floats
+
+
+def salt_mass(
+    base_volume_ml: Column,
+    base_density_g_per_ml: Column,
+    salt_density_g_per_ml: Column,
+    form: Form,
+    loading: Column,
+    *,
+    mix_mass_g: Column | None = None,
+    mix_volume_ml: Column | None = None,
+    hot_volume_ml: Column | None = None,
+    shot_temperature_celsius: Column | None = None,
+    voids: Column | None = None,
+    salt_as_scooped_g_per_ml: Column | None = None,
+    salt_expansion_per_kelvin: Column | None = None,
+    softener_per_salt: Column | None = None,
+    softener_density_g_per_ml: Column | None = None,
+    softener_expansion_per_kelvin: Column | None = None,
+    most_solids: Column | None = None,
+    cavity_volume_ml: Column | None = None,
+    feed: Column | None = None,
+    hook_mass_g: Column | None = None,
+    hook_volume_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> SaltMassColumns:
+    """Columns of :func:`pourwright.salt_mass`.
+
+    Args:
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it.
+        base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it.
+        salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride.
+        form: The way in which the salt loading is stated.
+        loading: The salt loading, as its form states it.
+        mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too.
+        hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one.
+        shot_temperature_celsius: Temperature at which the mix is shot.
+        voids: Void fraction: share of the volume that is air.
+        salt_as_scooped_g_per_ml: Bulk density of the salt, level in the spoon; at most its true density. Only
+            the form as-scooped needs it.
+        salt_expansion_per_kelvin: Volumetric thermal expansion of the salt.
+        softener_per_salt: Softener that goes in with the salt, mass per mass of salt.
+        softener_density_g_per_ml: Density of the softener that goes in with the salt; needed with it.
+        softener_expansion_per_kelvin: Volumetric thermal expansion of that softener.
+        most_solids: Maximum share of salt in the finished mix, by true volume.
+        cavity_volume_ml: Volume of one cavity.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
+        hook_mass_g: Mass of hook and weight on a piece; give its volume too.
+        hook_volume_ml: Volume that hook and weight displace; give their mass too.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("base_volume_ml", base_volume_ml),
+        column("base_density_g_per_ml", base_density_g_per_ml),
+        column("salt_density_g_per_ml", salt_density_g_per_ml),
+        column("loading", loading),
+        if_column("mix_mass_g", mix_mass_g),
+        if_column("mix_volume_ml", mix_volume_ml),
+        if_column("hot_volume_ml", hot_volume_ml),
+        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        if_column("voids", voids),
+        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("softener_per_salt", softener_per_salt),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("most_solids", most_solids),
+        if_column("cavity_volume_ml", cavity_volume_ml),
+        if_column("feed", feed),
+        if_column("hook_mass_g", hook_mass_g),
+        if_column("hook_volume_ml", hook_volume_ml),
+    ]
+    found = columnar(
+        lib.pour_salt_mass_n,
+        "pour_salt_mass",
+        columns,
+        {"form": word_of(FORM_WORDS, "form", form)},
+        ("salt_mass_g", "salt_mass_min_g", "salt_mass_max_g", "softener_mass_g",),
+        out,
+        statuses,
+    )
+    return SaltMassColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class SaltReachColumns:
+    """The results of :func:`salt_reach`.
+
+    Attributes:
+        loading_min: The loading without salt, in the unit of the form.
+        loading_max: The maximum loading, in the unit of the form.
+    """
+
+    loading_min: Floats
+    loading_max: Floats
+
+
+def salt_reach(
+    base_volume_ml: Column,
+    base_density_g_per_ml: Column,
+    salt_density_g_per_ml: Column,
+    form: Form,
+    *,
+    mix_mass_g: Column | None = None,
+    mix_volume_ml: Column | None = None,
+    hot_volume_ml: Column | None = None,
+    shot_temperature_celsius: Column | None = None,
+    voids: Column | None = None,
+    salt_as_scooped_g_per_ml: Column | None = None,
+    salt_expansion_per_kelvin: Column | None = None,
+    softener_per_salt: Column | None = None,
+    softener_density_g_per_ml: Column | None = None,
+    softener_expansion_per_kelvin: Column | None = None,
+    most_solids: Column | None = None,
+    cavity_volume_ml: Column | None = None,
+    feed: Column | None = None,
+    hook_mass_g: Column | None = None,
+    hook_volume_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> SaltReachColumns:
+    """Columns of :func:`pourwright.salt_reach`.
+
+    Args:
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it.
+        base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it.
+        salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride.
+        form: The way in which the salt loading is stated.
+        mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too.
+        hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one.
+        shot_temperature_celsius: Temperature at which the mix is shot.
+        voids: Void fraction: share of the volume that is air.
+        salt_as_scooped_g_per_ml: Bulk density of the salt, level in the spoon; at most its true density. Only
+            the form as-scooped needs it.
+        salt_expansion_per_kelvin: Volumetric thermal expansion of the salt.
+        softener_per_salt: Softener that goes in with the salt, mass per mass of salt.
+        softener_density_g_per_ml: Density of the softener that goes in with the salt; needed with it.
+        softener_expansion_per_kelvin: Volumetric thermal expansion of that softener.
+        most_solids: Maximum share of salt in the finished mix, by true volume.
+        cavity_volume_ml: Volume of one cavity.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
+        hook_mass_g: Mass of hook and weight on a piece; give its volume too.
+        hook_volume_ml: Volume that hook and weight displace; give their mass too.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("base_volume_ml", base_volume_ml),
+        column("base_density_g_per_ml", base_density_g_per_ml),
+        column("salt_density_g_per_ml", salt_density_g_per_ml),
+        if_column("mix_mass_g", mix_mass_g),
+        if_column("mix_volume_ml", mix_volume_ml),
+        if_column("hot_volume_ml", hot_volume_ml),
+        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        if_column("voids", voids),
+        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("softener_per_salt", softener_per_salt),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("most_solids", most_solids),
+        if_column("cavity_volume_ml", cavity_volume_ml),
+        if_column("feed", feed),
+        if_column("hook_mass_g", hook_mass_g),
+        if_column("hook_volume_ml", hook_volume_ml),
+    ]
+    found = columnar(
+        lib.pour_salt_reach_n,
+        "pour_salt_reach",
+        columns,
+        {"form": word_of(FORM_WORDS, "form", form)},
+        ("loading_min", "loading_max",),
+        out,
+        statuses,
+    )
+    return SaltReachColumns(**found)
+
+
+def salt_for_density(
+    base_volume_ml: Column,
+    base_density_g_per_ml: Column,
+    salt_density_g_per_ml: Column,
+    finished_density_g_per_ml: Column,
+    *,
+    voids: Column | None = None,
+    most_solids: Column | None = None,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.salt_for_density`.
+
+    Args:
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it.
+        base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it.
+        salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride.
+        finished_density_g_per_ml: Density of the finished plastic at 20 °C, voids counted.
+        voids: Void fraction: share of the volume that is air.
+        most_solids: Maximum share of salt in the finished mix, by true volume.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("base_volume_ml", base_volume_ml),
+        column("base_density_g_per_ml", base_density_g_per_ml),
+        column("salt_density_g_per_ml", salt_density_g_per_ml),
+        column("finished_density_g_per_ml", finished_density_g_per_ml),
+        if_column("voids", voids),
+        if_column("most_solids", most_solids),
+    ]
+    found = columnar(
+        lib.pour_salt_for_density_n,
+        "pour_salt_for_density",
+        columns,
+        {},
+        ("salt_mass_g",),
+        None if out is None else {"salt_mass_g": out},
+        statuses,
+    )
+    return found["salt_mass_g"]
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class ShotFillColumns:
+    """The results of :func:`shot_fill`.
+
+    Attributes:
+        shot_mass_g: Mass of one shot, topping included. Unit: g.
+        pieces_mass_g: Mass of all its pieces. Unit: g.
+        sprue_mass_g: Mass that is left as sprue once the pieces have been fed. Unit: g.
+        missing_mass_g: Mass that sprue and topping are short of; 0 where the pieces are fed. Unit: g.
+        piece_mass_g: Mass of one piece, or of the layer in it. Unit: g.
+        piece_mass_min_g: The same without feed where the feed is not known; else the mass of the piece. Unit:
+            g.
+        piece_mass_max_g: The same fed as far as sprue and topping reach where the feed is not known; else the
+            mass of the piece. Unit: g.
+        fed: Share of the contraction that was fed. Unit: 1.
+    """
+
+    shot_mass_g: Floats
+    pieces_mass_g: Floats
+    sprue_mass_g: Floats
+    missing_mass_g: Floats
+    piece_mass_g: Floats
+    piece_mass_min_g: Floats
+    piece_mass_max_g: Floats
+    fed: Floats
+
+
+def shot_fill(
+    cavities: Column,
+    cavity_volume_ml: Column,
+    cold_density_g_per_ml: Column,
+    *,
+    hot_density_g_per_ml: Column | None = None,
+    voids: Column | None = None,
+    feed: Column | None = None,
+    sprue_volume_ml: Column | None = None,
+    topped_mass_g: Column | None = None,
+    layer_share: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> ShotFillColumns:
+    """Columns of :func:`pourwright.shot_fill`.
+
+    Args:
+        cavities: Number of cavities that a shot fills.
+        cavity_volume_ml: Volume of one cavity.
+        cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids.
+        hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one.
+        voids: Void fraction: share of the volume that is air.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
+        sprue_volume_ml: Volume of the sprue.
+        topped_mass_g: Mass that topping off and holding add.
+        layer_share: Share of the cavity that this layer of a laminated piece fills.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("cavities", cavities),
+        column("cavity_volume_ml", cavity_volume_ml),
+        column("cold_density_g_per_ml", cold_density_g_per_ml),
+        if_column("hot_density_g_per_ml", hot_density_g_per_ml),
+        if_column("voids", voids),
+        if_column("feed", feed),
+        if_column("sprue_volume_ml", sprue_volume_ml),
+        if_column("topped_mass_g", topped_mass_g),
+        if_column("layer_share", layer_share),
+    ]
+    found = columnar(
+        lib.pour_shot_fill_n,
+        "pour_shot_fill",
+        columns,
+        {},
+        ("shot_mass_g", "pieces_mass_g", "sprue_mass_g", "missing_mass_g", "piece_mass_g", "piece_mass_min_g", "piece_mass_max_g", "fed",),
+        out,
+        statuses,
+    )
+    return ShotFillColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class PieceMassColumns:
+    """The results of :func:`piece_mass`.
+
+    Attributes:
+        piece_mass_g: Mass of the piece. Unit: g.
+        piece_mass_min_g: The same without feed where the feed is not known; else the mass of the piece. Unit:
+            g.
+        piece_mass_max_g: The same fed in full where the feed is not known; else the mass of the piece. Unit:
+            g.
+    """
+
+    piece_mass_g: Floats
+    piece_mass_min_g: Floats
+    piece_mass_max_g: Floats
 
 
 def piece_mass(
-    cavity_ml: Column,
-    hot_g_per_ml: Column,
-    cold_g_per_ml: Column,
-    voids: Column = 0.0,
-    feed: Column = 0.0,
+    cavity_volume_ml: Column,
+    cold_density_g_per_ml: Column,
     *,
-    out: Floats | None = None,
+    hot_density_g_per_ml: Column | None = None,
+    voids: Column | None = None,
+    feed: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
     statuses: Statuses | None = None,
-) -> Floats:
-    """Masses of pieces, in g; columns as in :func:`pourwright.piece_mass`.
+) -> PieceMassColumns:
+    """Columns of :func:`pourwright.piece_mass`.
 
     Args:
-        cavity_ml: Volumes of the cavities.
-        hot_g_per_ml: Densities at shot temperature.
-        cold_g_per_ml: Densities at 20 °C once fused.
-        voids: Shares of the volume that are air.
-        feed: Shares of the contraction that are drawn from the sprue.
-        out: Where the result goes; a new array where left out.
+        cavity_volume_ml: Volume of one cavity.
+        cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids.
+        hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one.
+        voids: Void fraction: share of the volume that is air.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
+        out: Where results go, by their names; new arrays if omitted.
         statuses: Receives the status of each row.
     """
     columns = [
-        _column("cavity_ml", cavity_ml),
-        _column("hot_g_per_ml", hot_g_per_ml),
-        _column("cold_g_per_ml", cold_g_per_ml),
-        _column("voids", voids),
-        _column("feed", feed),
+        column("cavity_volume_ml", cavity_volume_ml),
+        column("cold_density_g_per_ml", cold_density_g_per_ml),
+        if_column("hot_density_g_per_ml", hot_density_g_per_ml),
+        if_column("voids", voids),
+        if_column("feed", feed),
     ]
-    return _call(lib.pour_piece_mass_n, columns, out, statuses)
+    found = columnar(
+        lib.pour_piece_mass_n,
+        "pour_piece_mass",
+        columns,
+        {},
+        ("piece_mass_g", "piece_mass_min_g", "piece_mass_max_g",),
+        out,
+        statuses,
+    )
+    return PieceMassColumns(**found)
 
 
-def density_of_parts(
-    masses_g: ArrayLike,
-    densities_g_per_ml: ArrayLike,
-    voids: Column = 0.0,
+@dataclass(frozen=True, eq=False, slots=True)
+class ShotsColumns:
+    """The results of :func:`shots`.
+
+    Attributes:
+        shots: Number of shots.
+        cast: Number of pieces that they cast.
+    """
+
+    shots: Floats
+    cast: Floats
+
+
+def shots(
+    pieces: Column,
+    cavities: Column,
+    *,
+    rejects: Column | None = None,
+    confidence: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> ShotsColumns:
+    """Columns of :func:`pourwright.shots`.
+
+    Args:
+        pieces: Number of good pieces needed.
+        cavities: Number of cavities that a shot fills.
+        rejects: Share of pieces that are not fit to sell.
+        confidence: Confidence that enough good pieces come out.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("pieces", pieces),
+        column("cavities", cavities),
+        if_column("rejects", rejects),
+        if_column("confidence", confidence),
+    ]
+    found = columnar(
+        lib.pour_shots_n,
+        "pour_shots",
+        columns,
+        {},
+        ("shots", "cast",),
+        out,
+        statuses,
+    )
+    return ShotsColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class InjectorLoadsColumns:
+    """The results of :func:`injector_loads`.
+
+    Attributes:
+        loads: Number of injector loads.
+        shots_per_load: Whole shots in one load.
+        shots_in_last: Shots from the last load.
+    """
+
+    loads: Floats
+    shots_per_load: Floats
+    shots_in_last: Floats
+
+
+def injector_loads(
+    shots: Column,
+    shot_mass_g: Column,
+    shot_density_g_per_ml: Column,
+    injector_capacity_ml: Column,
+    *,
+    injector_residue_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> InjectorLoadsColumns:
+    """Columns of :func:`pourwright.injector_loads`.
+
+    Args:
+        shots: Number of shots.
+        shot_mass_g: Mass of one shot, sprue included.
+        shot_density_g_per_ml: Density of what the injector draws: hot, voids counted.
+        injector_capacity_ml: Volume that the injector takes up at most.
+        injector_residue_ml: Volume that stays in the injector each time it is emptied; below its capacity.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("shots", shots),
+        column("shot_mass_g", shot_mass_g),
+        column("shot_density_g_per_ml", shot_density_g_per_ml),
+        column("injector_capacity_ml", injector_capacity_ml),
+        if_column("injector_residue_ml", injector_residue_ml),
+    ]
+    found = columnar(
+        lib.pour_injector_loads_n,
+        "pour_injector_loads",
+        columns,
+        {},
+        ("loads", "shots_per_load", "shots_in_last",),
+        out,
+        statuses,
+    )
+    return InjectorLoadsColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class BatchNeedColumns:
+    """The results of :func:`batch_need`.
+
+    Attributes:
+        total_mass_g: Mass to mix. Unit: g.
+        drawn_mass_g: Mass of all shots. Unit: g.
+        returned_mass_g: Mass of sprues that go back and are shot again. Unit: g.
+        pieces_mass_g: Mass of all pieces. Unit: g.
+        sprues_mass_g: Mass of sprues that are left over. Unit: g.
+        kept_mass_g: Mass that stays in the injector over the run. Unit: g.
+        in_cup_mass_g: Mass that stays in the cup: the heel, with the film in it. Unit: g.
+        shots: Number of shots.
+        loads: Number of injector loads.
+        shots_per_load: Whole shots in one load.
+        shots_in_last: Shots from the last load.
+    """
+
+    total_mass_g: Floats
+    drawn_mass_g: Floats
+    returned_mass_g: Floats
+    pieces_mass_g: Floats
+    sprues_mass_g: Floats
+    kept_mass_g: Floats
+    in_cup_mass_g: Floats
+    shots: Floats
+    loads: Floats
+    shots_per_load: Floats
+    shots_in_last: Floats
+
+
+def batch_need(
+    pieces: Column,
+    cavities: Column,
+    shot_mass_g: Column,
+    shot_density_g_per_ml: Column,
+    injector_capacity_ml: Column,
+    *,
+    injector_residue_ml: Column | None = None,
+    cleanings: Column | None = None,
+    sprue_mass_g: Column | None = None,
+    returned: Column | None = None,
+    pot_film_g: Column | None = None,
+    pot_heel_g: Column | None = None,
+    rejects: Column | None = None,
+    confidence: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> BatchNeedColumns:
+    """Columns of :func:`pourwright.batch_need`.
+
+    Args:
+        pieces: Number of good pieces needed.
+        cavities: Number of cavities that a shot fills.
+        shot_mass_g: Mass of one shot, sprue included.
+        shot_density_g_per_ml: Density of what the injector draws: hot, voids counted.
+        injector_capacity_ml: Volume that the injector takes up at most.
+        injector_residue_ml: Volume that stays in the injector each time it is emptied; below its capacity.
+        cleanings: Number of times the injector is cleaned or goes cold, the last time included.
+        sprue_mass_g: Mass of a shot that stays as sprue; at most the mass of the shot.
+        returned: Share of the sprues that is melted again.
+        pot_film_g: Mass that clings to the wall of the cup, part of the heel.
+        pot_heel_g: Mass that cannot be drawn from the cup, its film included.
+        rejects: Share of pieces that are not fit to sell.
+        confidence: Confidence that enough good pieces come out.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("pieces", pieces),
+        column("cavities", cavities),
+        column("shot_mass_g", shot_mass_g),
+        column("shot_density_g_per_ml", shot_density_g_per_ml),
+        column("injector_capacity_ml", injector_capacity_ml),
+        if_column("injector_residue_ml", injector_residue_ml),
+        if_column("cleanings", cleanings),
+        if_column("sprue_mass_g", sprue_mass_g),
+        if_column("returned", returned),
+        if_column("pot_film_g", pot_film_g),
+        if_column("pot_heel_g", pot_heel_g),
+        if_column("rejects", rejects),
+        if_column("confidence", confidence),
+    ]
+    found = columnar(
+        lib.pour_batch_need_n,
+        "pour_batch_need",
+        columns,
+        {},
+        ("total_mass_g", "drawn_mass_g", "returned_mass_g", "pieces_mass_g", "sprues_mass_g", "kept_mass_g", "in_cup_mass_g", "shots", "loads", "shots_per_load", "shots_in_last",),
+        out,
+        statuses,
+    )
+    return BatchNeedColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class BaseToMarkColumns:
+    """The results of :func:`base_to_mark`.
+
+    Attributes:
+        base_volume_ml: Volume of base: the mark. Unit: mL.
+        base_mass_g: Mass of that base. Unit: g.
+        mix_mass_g: Mass of the mix with all doses. Unit: g.
+        surplus_mass_g: Mass that is more than needed. Unit: g.
+        extra_shots: Whole shots that the surplus gives, where the mass of a shot is given.
+    """
+
+    base_volume_ml: Floats
+    base_mass_g: Floats
+    mix_mass_g: Floats
+    surplus_mass_g: Floats
+    extra_shots: Floats
+
+
+def base_to_mark(
+    mix_needed_g: Column,
+    base_fraction: Column,
+    base_density_g_per_ml: Column,
+    cup_capacity_ml: Column,
+    *,
+    cup_mark_ml: Column | None = None,
+    shot_mass_g: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> BaseToMarkColumns:
+    """Columns of :func:`pourwright.base_to_mark`.
+
+    Args:
+        mix_needed_g: Mass of mix that is needed.
+        base_fraction: Share of base in the mix, by mass.
+        base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it.
+        cup_capacity_ml: Volume of the cup up to its last mark.
+        cup_mark_ml: Distance between the marks of the cup.
+        shot_mass_g: Mass of one shot, sprue included.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("mix_needed_g", mix_needed_g),
+        column("base_fraction", base_fraction),
+        column("base_density_g_per_ml", base_density_g_per_ml),
+        column("cup_capacity_ml", cup_capacity_ml),
+        if_column("cup_mark_ml", cup_mark_ml),
+        if_column("shot_mass_g", shot_mass_g),
+    ]
+    found = columnar(
+        lib.pour_base_to_mark_n,
+        "pour_base_to_mark",
+        columns,
+        {},
+        ("base_volume_ml", "base_mass_g", "mix_mass_g", "surplus_mass_g", "extra_shots",),
+        out,
+        statuses,
+    )
+    return BaseToMarkColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class RejectRateColumns:
+    """The results of :func:`reject_rate`.
+
+    Attributes:
+        rejects: Share of rejects. Unit: 1.
+        rejects_min: Its lower bound. Unit: 1.
+        rejects_max: Its upper bound. Unit: 1.
+    """
+
+    rejects: Floats
+    rejects_min: Floats
+    rejects_max: Floats
+
+
+def reject_rate(
+    cast_pieces: Column,
+    reject_count: Column,
+    *,
+    confidence: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> RejectRateColumns:
+    """Columns of :func:`pourwright.reject_rate`.
+
+    Args:
+        cast_pieces: Number of pieces that were cast.
+        reject_count: Number of them that are not fit to sell.
+        confidence: Confidence that enough good pieces come out.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("cast_pieces", cast_pieces),
+        column("reject_count", reject_count),
+        if_column("confidence", confidence),
+    ]
+    found = columnar(
+        lib.pour_reject_rate_n,
+        "pour_reject_rate",
+        columns,
+        {},
+        ("rejects", "rejects_min", "rejects_max",),
+        out,
+        statuses,
+    )
+    return RejectRateColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class SinkRateColumns:
+    """The results of :func:`sink_rate`.
+
+    Attributes:
+        sink_rate_cm_per_s: Sink rate. Unit: cm/s.
+        sink_rate_min_cm_per_s: Lower bound; 0 where the piece may hang or float. Unit: cm/s.
+        sink_rate_max_cm_per_s: Upper bound. Unit: cm/s.
+        motion: Whether it sinks straight: straight, may-swing or swings. 1 straight, 2 may-swing, 3 swings.
+        reynolds: Reynolds number. Unit: 1.
+        drag_coefficient: Drag coefficient, on length times diameter of a stick and the cross-section of a
+            ball. Unit: 1.
+        sink_time_s: Time to the depth, let go at rest just below the surface. Unit: s.
+    """
+
+    sink_rate_cm_per_s: Floats
+    sink_rate_min_cm_per_s: Floats
+    sink_rate_max_cm_per_s: Floats
+    motion: Floats
+    reynolds: Floats
+    drag_coefficient: Floats
+    sink_time_s: Floats
+
+
+def sink_rate(
+    piece_density_g_per_ml: Column,
+    piece_volume_ml: Column,
+    diameter_mm: Column,
+    water_temperature_celsius: Column,
+    *,
+    length_mm: Column | None = None,
+    shape: Shape | None = None,
+    hook_mass_g: Column | None = None,
+    hook_volume_ml: Column | None = None,
+    salinity_practical: Column | None = None,
+    salinity_absolute: Column | None = None,
+    density_uncertainty_g_per_ml: Column | None = None,
+    depth_m: Column | None = None,
+    drop_depth_m: Column | None = None,
+    drop_time_s: Column | None = None,
+    drop_density_g_per_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> SinkRateColumns:
+    """Columns of :func:`pourwright.sink_rate`.
+
+    Args:
+        piece_density_g_per_ml: Density of the piece, its salt and voids counted.
+        piece_volume_ml: Volume of the piece without its hook.
+        diameter_mm: Mean diameter of the piece.
+        water_temperature_celsius: Temperature of the water.
+        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball.
+        shape: Shape of the piece as it sinks: a stick sinks sideways.
+        hook_mass_g: Mass of hook and weight on a piece; give its volume too.
+        hook_volume_ml: Volume that hook and weight displace; give their mass too.
+        salinity_practical: Practical salinity as a probe reads it, about 35 in the ocean; give this or the
+            absolute one. Fresh water without either.
+        salinity_absolute: Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this
+            or the practical one.
+        density_uncertainty_g_per_ml: Standard uncertainty of the density of the piece; its bounds are counted
+            at twice that.
+        depth_m: Depth to give the sink time for.
+        drop_depth_m: Depth of a timed drop, the piece let go just below the surface.
+        drop_time_s: Time of the timed drop.
+        drop_density_g_per_ml: Density of the piece that was dropped.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("piece_density_g_per_ml", piece_density_g_per_ml),
+        column("piece_volume_ml", piece_volume_ml),
+        column("diameter_mm", diameter_mm),
+        column("water_temperature_celsius", water_temperature_celsius),
+        if_column("length_mm", length_mm),
+        if_column("hook_mass_g", hook_mass_g),
+        if_column("hook_volume_ml", hook_volume_ml),
+        if_column("salinity_practical", salinity_practical),
+        if_column("salinity_absolute", salinity_absolute),
+        if_column("density_uncertainty_g_per_ml", density_uncertainty_g_per_ml),
+        if_column("depth_m", depth_m),
+        if_column("drop_depth_m", drop_depth_m),
+        if_column("drop_time_s", drop_time_s),
+        if_column("drop_density_g_per_ml", drop_density_g_per_ml),
+    ]
+    found = columnar(
+        lib.pour_sink_rate_n,
+        "pour_sink_rate",
+        columns,
+        {"shape": word_of(SHAPE_WORDS, "shape", shape)},
+        ("sink_rate_cm_per_s", "sink_rate_min_cm_per_s", "sink_rate_max_cm_per_s", "motion", "reynolds", "drag_coefficient", "sink_time_s",),
+        out,
+        statuses,
+    )
+    return SinkRateColumns(**found)
+
+
+def density_for_sink_rate(
+    sink_rate_cm_per_s: Column,
+    piece_volume_ml: Column,
+    diameter_mm: Column,
+    water_temperature_celsius: Column,
+    *,
+    length_mm: Column | None = None,
+    shape: Shape | None = None,
+    hook_mass_g: Column | None = None,
+    hook_volume_ml: Column | None = None,
+    salinity_practical: Column | None = None,
+    salinity_absolute: Column | None = None,
+    drop_depth_m: Column | None = None,
+    drop_time_s: Column | None = None,
+    drop_density_g_per_ml: Column | None = None,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.density_for_sink_rate`.
+
+    Args:
+        sink_rate_cm_per_s: Sink rate: the final speed of the piece.
+        piece_volume_ml: Volume of the piece without its hook.
+        diameter_mm: Mean diameter of the piece.
+        water_temperature_celsius: Temperature of the water.
+        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball.
+        shape: Shape of the piece as it sinks: a stick sinks sideways.
+        hook_mass_g: Mass of hook and weight on a piece; give its volume too.
+        hook_volume_ml: Volume that hook and weight displace; give their mass too.
+        salinity_practical: Practical salinity as a probe reads it, about 35 in the ocean; give this or the
+            absolute one. Fresh water without either.
+        salinity_absolute: Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this
+            or the practical one.
+        drop_depth_m: Depth of a timed drop, the piece let go just below the surface.
+        drop_time_s: Time of the timed drop.
+        drop_density_g_per_ml: Density of the piece that was dropped.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("sink_rate_cm_per_s", sink_rate_cm_per_s),
+        column("piece_volume_ml", piece_volume_ml),
+        column("diameter_mm", diameter_mm),
+        column("water_temperature_celsius", water_temperature_celsius),
+        if_column("length_mm", length_mm),
+        if_column("hook_mass_g", hook_mass_g),
+        if_column("hook_volume_ml", hook_volume_ml),
+        if_column("salinity_practical", salinity_practical),
+        if_column("salinity_absolute", salinity_absolute),
+        if_column("drop_depth_m", drop_depth_m),
+        if_column("drop_time_s", drop_time_s),
+        if_column("drop_density_g_per_ml", drop_density_g_per_ml),
+    ]
+    found = columnar(
+        lib.pour_density_for_sink_rate_n,
+        "pour_density_for_sink_rate",
+        columns,
+        {"shape": word_of(SHAPE_WORDS, "shape", shape)},
+        ("piece_density_g_per_ml",),
+        None if out is None else {"piece_density_g_per_ml": out},
+        statuses,
+    )
+    return found["piece_density_g_per_ml"]
+
+
+def water_density(
+    water_temperature_celsius: Column,
     *,
     out: Floats | None = None,
     statuses: Statuses | None = None,
 ) -> Floats:
-    """Densities of mixes, in g/mL; numbers as in :func:`pourwright.density_of_parts`.
+    """Columns of :func:`pourwright.water_density`.
 
     Args:
-        masses_g: A table: a row for each mix, a column for each constituent; or a table of one row for all mixes.
-        densities_g_per_ml: A table of the same shape, or one row for all mixes.
-        voids: Shares of the volume that are air.
-        out: Where the result goes; a new array where left out.
+        water_temperature_celsius: Temperature of the water.
+        out: Where the result goes; a new array if omitted.
         statuses: Receives the status of each row.
     """
-    masses = _floats("masses_g", masses_g)
-    densities = _floats("densities_g_per_ml", densities_g_per_ml)
-    if masses.ndim != 2 or densities.ndim not in (1, 2):
-        raise ValueError("masses_g must be a table, densities_g_per_ml a table or one row.")
-    parts = masses.shape[1]
-    if densities.shape[-1] != parts:
-        raise ValueError(f"{parts} constituents do not go with {densities.shape[-1]} densities.")
-    read = [
-        ("masses_g", masses),
-        ("densities_g_per_ml", np.atleast_2d(densities)),
-        _column("voids", voids),
+    columns = [
+        column("water_temperature_celsius", water_temperature_celsius),
     ]
-    return _call(lib.pour_density_of_parts_n, read, out, statuses, behind=[parts])
+    found = columnar(
+        lib.pour_water_density_n,
+        "pour_water_density",
+        columns,
+        {},
+        ("density_g_per_ml",),
+        None if out is None else {"density_g_per_ml": out},
+        statuses,
+    )
+    return found["density_g_per_ml"]
 
 
-def _call(
-    call: Any,
-    given: list[Read],
-    out: Floats | None,
-    statuses: Statuses | None,
+def cavity_of_water(
+    water_mass_g: Column,
+    water_temperature_celsius: Column,
     *,
-    before: Sequence[Any] = (),
-    behind: Sequence[Any] = (),
+    air_pressure_kpa: Column | None = None,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
 ) -> Floats:
-    """Does a columnar call: the rows, with what stands before and behind, each column, the result, the statuses."""
-    if out is not None and not _plain(out, _FLOAT):
-        raise TypeError("out must be a plain array of float64.")
-    rows = _rows(given, out)
-    columns = [(name, _spread(values, rows)) for name, values in given]
-    result = _result(out, rows, columns)
-    places = [part for _, column in columns for part in (_address(column), *column.strides)]
-    written = _statuses(statuses, rows, [*columns, ("the result", result)])
-    # The arrays are named here until the call ends: their memory stays.
-    checked(call, *before, rows, *behind, *places, _address(result), *result.strides, written)
-    return result
+    """Columns of :func:`pourwright.cavity_of_water`.
+
+    Args:
+        water_mass_g: Reading of the balance for the water in one cavity: filled less empty.
+        water_temperature_celsius: Temperature of the water.
+        air_pressure_kpa: Air pressure at the balance, not reduced to sea level.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("water_mass_g", water_mass_g),
+        column("water_temperature_celsius", water_temperature_celsius),
+        if_column("air_pressure_kpa", air_pressure_kpa),
+    ]
+    found = columnar(
+        lib.pour_cavity_of_water_n,
+        "pour_cavity_of_water",
+        columns,
+        {},
+        ("cavity_volume_ml",),
+        None if out is None else {"cavity_volume_ml": out},
+        statuses,
+    )
+    return found["cavity_volume_ml"]
 
 
-def _column(name: str, values: Column) -> Read:
-    """One number for each row, or one for all."""
-    array = _floats(name, values)
-    if array.ndim > 1:
-        raise ValueError(f"{name} must be one-dimensional; see numpy.ravel.")
-    return name, array
+def standard_pressure(
+    altitude_m: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.standard_pressure`.
+
+    Args:
+        altitude_m: Height above sea level, as a map gives it; negative below it.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("altitude_m", altitude_m),
+    ]
+    found = columnar(
+        lib.pour_standard_pressure_n,
+        "pour_standard_pressure",
+        columns,
+        {},
+        ("station_pressure_kpa",),
+        None if out is None else {"station_pressure_kpa": out},
+        statuses,
+    )
+    return found["station_pressure_kpa"]
 
 
-def _floats(name: str, values: ArrayLike) -> Floats:
-    """An array of native `float64`: the very same where it is one."""
-    if isinstance(values, (list, tuple)) and any(map(np.ma.isMaskedArray, values)):
-        values = np.ma.asarray(values)
-    array = np.asarray(values)
-    if array.dtype != _FLOAT:
-        if array.dtype.kind not in "fiu":
-            raise TypeError(f"{name} must be real numbers, not {array.dtype}.")
-        array = array.astype(_FLOAT)
-    if isinstance(values, np.ma.MaskedArray) and values.mask.any():
-        # Below a mask there may be any number, such as a -999 that stands for none.
-        array = np.where(values.mask, np.nan, array)
-    return array
+def station_pressure(
+    reported_pressure_kpa: Column,
+    altitude_m: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.station_pressure`.
+
+    Args:
+        reported_pressure_kpa: Air pressure as a weather report gives it, reduced to sea level; needs the
+            altitude.
+        altitude_m: Height above sea level, as a map gives it; negative below it.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("reported_pressure_kpa", reported_pressure_kpa),
+        column("altitude_m", altitude_m),
+    ]
+    found = columnar(
+        lib.pour_station_pressure_n,
+        "pour_station_pressure",
+        columns,
+        {},
+        ("station_pressure_kpa",),
+        None if out is None else {"station_pressure_kpa": out},
+        statuses,
+    )
+    return found["station_pressure_kpa"]
 
 
-def _rows(columns: list[Read], out: Floats | None) -> int:
-    """How many rows the columns have together; where each has one, it counts for all of the result."""
-    lengths: set[int] = {column.shape[0] for _, column in columns if column.ndim} - {1}
-    if len(lengths) > 1:
-        each = ", ".join(f"{name} {column.shape[0]}" for name, column in columns if column.ndim)
-        raise ValueError(f"The columns differ in length: {each}.")
-    if lengths:
-        return lengths.pop()
-    return len(out) if out is not None and out.ndim == 1 else 1
+@dataclass(frozen=True, eq=False, slots=True)
+class SwollenVolumeColumns:
+    """The results of :func:`swollen_volume`.
+
+    Attributes:
+        swollen_volume_ml: Volume in the vacuum. Unit: mL.
+        standing_volume_ml: Volume before, bubbles included. Unit: mL.
+        absolute_pressure_kpa: Pressure that is left in the chamber. Unit: kPa.
+    """
+
+    swollen_volume_ml: Floats
+    standing_volume_ml: Floats
+    absolute_pressure_kpa: Floats
 
 
-def _spread(array: Floats, rows: int) -> Floats:
-    """As many rows; one counts for all, by a stride of 0."""
-    return array if array.shape[:1] == (rows,) else np.broadcast_to(array, (rows, *array.shape[1:]))
+def swollen_volume(
+    liquid_volume_ml: Column,
+    entrained_air: Column,
+    station_pressure_kpa: Column,
+    *,
+    gauge_vacuum_kpa: Column | None = None,
+    absolute_pressure_kpa: Column | None = None,
+    dial_tolerance_kpa: Column | None = None,
+    vapor_pressure_kpa: Column | None = None,
+    damp_at_celsius: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> SwollenVolumeColumns:
+    """Columns of :func:`pourwright.swollen_volume`.
+
+    Args:
+        liquid_volume_ml: Volume of the pot, cold and without air.
+        entrained_air: Share of air in the mix by volume, under the outside pressure.
+        station_pressure_kpa: Air pressure at the place itself, not reduced to sea level.
+        gauge_vacuum_kpa: Reading of a vacuum gauge, which counts down from the air outside; give this or the
+            absolute pressure.
+        absolute_pressure_kpa: Pressure that is left in the chamber, counted from nothing at all; give this or
+            the gauge vacuum.
+        dial_tolerance_kpa: How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 %
+            of a common dial.
+        vapor_pressure_kpa: Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the
+            chamber.
+        damp_at_celsius: Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("liquid_volume_ml", liquid_volume_ml),
+        column("entrained_air", entrained_air),
+        column("station_pressure_kpa", station_pressure_kpa),
+        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa),
+        if_column("absolute_pressure_kpa", absolute_pressure_kpa),
+        if_column("dial_tolerance_kpa", dial_tolerance_kpa),
+        if_column("vapor_pressure_kpa", vapor_pressure_kpa),
+        if_column("damp_at_celsius", damp_at_celsius),
+    ]
+    found = columnar(
+        lib.pour_swollen_volume_n,
+        "pour_swollen_volume",
+        columns,
+        {},
+        ("swollen_volume_ml", "standing_volume_ml", "absolute_pressure_kpa",),
+        out,
+        statuses,
+    )
+    return SwollenVolumeColumns(**found)
 
 
-def _plain(array: object, dtype: np.dtype[Any]) -> bool:
-    """Whether C can write there all that it has to say, which is not so below a mask."""
-    return isinstance(array, np.ndarray) and array.dtype == dtype and not np.ma.isMaskedArray(array)
+def entrained_air(
+    rise: Column,
+    station_pressure_kpa: Column,
+    *,
+    gauge_vacuum_kpa: Column | None = None,
+    absolute_pressure_kpa: Column | None = None,
+    dial_tolerance_kpa: Column | None = None,
+    vapor_pressure_kpa: Column | None = None,
+    damp_at_celsius: Column | None = None,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.entrained_air`.
+
+    Args:
+        rise: Level of a pot in the vacuum over its level before; give this or the entrained air.
+        station_pressure_kpa: Air pressure at the place itself, not reduced to sea level.
+        gauge_vacuum_kpa: Reading of a vacuum gauge, which counts down from the air outside; give this or the
+            absolute pressure.
+        absolute_pressure_kpa: Pressure that is left in the chamber, counted from nothing at all; give this or
+            the gauge vacuum.
+        dial_tolerance_kpa: How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 %
+            of a common dial.
+        vapor_pressure_kpa: Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the
+            chamber.
+        damp_at_celsius: Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("rise", rise),
+        column("station_pressure_kpa", station_pressure_kpa),
+        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa),
+        if_column("absolute_pressure_kpa", absolute_pressure_kpa),
+        if_column("dial_tolerance_kpa", dial_tolerance_kpa),
+        if_column("vapor_pressure_kpa", vapor_pressure_kpa),
+        if_column("damp_at_celsius", damp_at_celsius),
+    ]
+    found = columnar(
+        lib.pour_entrained_air_n,
+        "pour_entrained_air",
+        columns,
+        {},
+        ("entrained_air",),
+        None if out is None else {"entrained_air": out},
+        statuses,
+    )
+    return found["entrained_air"]
 
 
-def _result(out: Floats | None, rows: int, columns: list[Read]) -> Floats:
-    """Where the result goes: `out`, where it can be written and overlaps nothing, or a new array."""
-    if out is None:
-        return np.empty(rows, _FLOAT)
-    if out.shape != (rows,):
-        raise ValueError(f"out must have the shape ({rows},), not {out.shape}.")
-    if not out.flags.writeable:
-        raise ValueError("out is read-only.")
-    for name, column in columns:
-        if _place(column) != _place(out) and np.shares_memory(column, out):
-            raise ValueError(f"out overlaps {name}, and is not the same array.")
-    return out
+@dataclass(frozen=True, eq=False, slots=True)
+class DegasVesselColumns:
+    """The results of :func:`degas_vessel`.
+
+    Attributes:
+        vessel_volume_ml: Volume to the brim of a vessel that takes the pot at once. Unit: mL.
+        fill_mark_ml: Level to fill the given vessel to at most, bubbles included. Unit: mL.
+        fills: Number of fills of the given vessel.
+        fill_level_ml: Level of each fill, shared out evenly, bubbles included. Unit: mL.
+        fill_swollen_ml: Volume of an even fill in the vacuum. Unit: mL.
+    """
+
+    vessel_volume_ml: Floats
+    fill_mark_ml: Floats
+    fills: Floats
+    fill_level_ml: Floats
+    fill_swollen_ml: Floats
 
 
-def _statuses(statuses: Statuses | None, rows: int, others: list[Read]) -> Any:
-    """The address of the statuses; null where they are not asked for."""
-    if statuses is None:
-        return ffi.NULL
-    if not _plain(statuses, _STATUS):
-        raise TypeError("statuses must be a plain array of int32.")
-    if statuses.shape != (rows,) or not statuses.flags.c_contiguous or not statuses.flags.writeable:
-        raise ValueError(f"statuses must be a contiguous, writable array of shape ({rows},).")
-    for name, other in others:
-        if np.shares_memory(statuses, other):
-            raise ValueError(f"statuses overlaps {name}.")
-    return ffi.cast("int32_t *", statuses.__array_interface__["data"][0])
+def degas_vessel(
+    liquid_volume_ml: Column,
+    entrained_air: Column,
+    station_pressure_kpa: Column,
+    *,
+    gauge_vacuum_kpa: Column | None = None,
+    absolute_pressure_kpa: Column | None = None,
+    dial_tolerance_kpa: Column | None = None,
+    vapor_pressure_kpa: Column | None = None,
+    damp_at_celsius: Column | None = None,
+    vessel_spare: Column | None = None,
+    vessel_brim_ml: Column | None = None,
+    vessel_mark_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> DegasVesselColumns:
+    """Columns of :func:`pourwright.degas_vessel`.
+
+    Args:
+        liquid_volume_ml: Volume of the pot, cold and without air.
+        entrained_air: Share of air in the mix by volume, under the outside pressure.
+        station_pressure_kpa: Air pressure at the place itself, not reduced to sea level.
+        gauge_vacuum_kpa: Reading of a vacuum gauge, which counts down from the air outside; give this or the
+            absolute pressure.
+        absolute_pressure_kpa: Pressure that is left in the chamber, counted from nothing at all; give this or
+            the gauge vacuum.
+        dial_tolerance_kpa: How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 %
+            of a common dial.
+        vapor_pressure_kpa: Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the
+            chamber.
+        damp_at_celsius: Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot.
+        vessel_spare: Share of the vessel that stays empty.
+        vessel_brim_ml: Volume of the vessel up to its brim.
+        vessel_mark_ml: Distance between the vessel's marks.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("liquid_volume_ml", liquid_volume_ml),
+        column("entrained_air", entrained_air),
+        column("station_pressure_kpa", station_pressure_kpa),
+        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa),
+        if_column("absolute_pressure_kpa", absolute_pressure_kpa),
+        if_column("dial_tolerance_kpa", dial_tolerance_kpa),
+        if_column("vapor_pressure_kpa", vapor_pressure_kpa),
+        if_column("damp_at_celsius", damp_at_celsius),
+        if_column("vessel_spare", vessel_spare),
+        if_column("vessel_brim_ml", vessel_brim_ml),
+        if_column("vessel_mark_ml", vessel_mark_ml),
+    ]
+    found = columnar(
+        lib.pour_degas_vessel_n,
+        "pour_degas_vessel",
+        columns,
+        {},
+        ("vessel_volume_ml", "fill_mark_ml", "fills", "fill_level_ml", "fill_swollen_ml",),
+        out,
+        statuses,
+    )
+    return DegasVesselColumns(**found)
 
 
-def _place(array: Floats) -> tuple[int, tuple[int, ...]]:
-    address: int = array.__array_interface__["data"][0]
-    return address, array.strides
+def color_difference(
+    lightness: Column,
+    a: Column,
+    b: Column,
+    other_lightness: Column,
+    other_a: Column,
+    other_b: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.color_difference`.
+
+    Args:
+        lightness: L* of the color: 0 for black, 100 for white.
+        a: a* of the color: green below 0, red above.
+        b: b* of the color: blue below 0, yellow above.
+        other_lightness: L* of the other color.
+        other_a: a* of the other color.
+        other_b: b* of the other color.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("lightness", lightness),
+        column("a", a),
+        column("b", b),
+        column("other_lightness", other_lightness),
+        column("other_a", other_a),
+        column("other_b", other_b),
+    ]
+    found = columnar(
+        lib.pour_color_difference_n,
+        "pour_color_difference",
+        columns,
+        {},
+        ("difference",),
+        None if out is None else {"difference": out},
+        statuses,
+    )
+    return found["difference"]
 
 
-def _address(array: Floats) -> Any:
-    return ffi.cast("double *", array.__array_interface__["data"][0])
+@dataclass(frozen=True, eq=False, slots=True)
+class BudgetLeftColumns:
+    """The results of :func:`budget_left`.
+
+    Attributes:
+        budget_s: Budget at this dose of stabilizer. Unit: s.
+        left_s: Time that is left; 0 where more was spent. Unit: s.
+        overspent_s: Time that was spent beyond the budget; 0 where it was not. Unit: s.
+    """
+
+    budget_s: Floats
+    left_s: Floats
+    overspent_s: Floats
+
+
+def budget_left(
+    heat_budget_s: Column,
+    equivalent_time_s: Column,
+    *,
+    budget_with: Column | None = None,
+    stabilizer_dose: Column | None = None,
+    extra_time_s: Column | None = None,
+    extra_most: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> BudgetLeftColumns:
+    """Columns of :func:`pourwright.budget_left`.
+
+    Args:
+        heat_budget_s: Time at the reference temperature that the plastisol withstands.
+        equivalent_time_s: Equivalent time that the pot has been through, at the temperature of its budget.
+        budget_with: Stabilizer that the heat budget is stated for, by mass of base.
+        stabilizer_dose: Stabilizer in the mix, by mass of base.
+        extra_time_s: Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000
+            s is 5 min for every 1 %.
+        extra_most: Highest dose of stabilizer for which the extra time is known, by mass of base.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("heat_budget_s", heat_budget_s),
+        column("equivalent_time_s", equivalent_time_s),
+        if_column("budget_with", budget_with),
+        if_column("stabilizer_dose", stabilizer_dose),
+        if_column("extra_time_s", extra_time_s),
+        if_column("extra_most", extra_most),
+    ]
+    found = columnar(
+        lib.pour_budget_left_n,
+        "pour_budget_left",
+        columns,
+        {},
+        ("budget_s", "left_s", "overspent_s",),
+        out,
+        statuses,
+    )
+    return BudgetLeftColumns(**found)
+
+
+def price(
+    cost: Column,
+    cost_margin: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.price`.
+
+    Args:
+        cost: Cost, in the smallest unit of the currency: cents.
+        cost_margin: Share of the price that the shop keeps (a markup on the cost is another thing). Without
+            it there is no price.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("cost", cost),
+        column("cost_margin", cost_margin),
+    ]
+    found = columnar(
+        lib.pour_price_n,
+        "pour_price",
+        columns,
+        {},
+        ("price",),
+        None if out is None else {"price": out},
+        statuses,
+    )
+    return found["price"]
+

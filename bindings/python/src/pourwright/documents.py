@@ -168,7 +168,7 @@ class BatchAnswer(TypedDict):
     """What all shots take."""
 
     in_cup: Shown
-    """What stays in the cup: film and heel."""
+    """What stays in the cup: the heel, with the film in it."""
 
     kept: Shown
     """What the injector keeps."""
@@ -714,7 +714,7 @@ class CupEntry(TypedDict):
     """What stays on its wall when it has been poured out."""
 
     heel: NotRequired[MeasuredAmount | None]
-    """What cannot be drawn from its bottom."""
+    """What cannot be drawn from its bottom, the film included."""
 
     holds: MeasuredAmount
     """What it holds up to its highest mark."""
@@ -2070,14 +2070,27 @@ class Proof(TypedDict):
     """Why."""
 
 
+class ProofFormula(TypedDict):
+    """What one formula adds to an argument."""
+
+    because: str
+    """Its numbers: what its shots take, and what a pot gives of it."""
+
+    formula: str
+    """The formula, by its names."""
+
+    pots: int | None
+    """Pots that it needs for itself, where the argument adds these up."""
+
+
 class ProofReason(TypedDict):
     """One argument for a number of pots; where bases differ their numbers add up."""
 
-    apart: list[str]
-    """What is made, no two of which can share a pot; empty for other arguments."""
-
     because: str
-    """The argument as a sentence."""
+    """The argument as a sentence, with its numbers."""
+
+    formulas: list[ProofFormula]
+    """All formulas that it counts."""
 
     pots: int
     """How many pots it calls for."""

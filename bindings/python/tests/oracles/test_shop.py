@@ -152,7 +152,7 @@ def test_the_most_of_the_shelf_is_used(_: int, shop: dict[str, Any], orders: dic
     confidence=st.floats(0.05, 0.9999),
 )
 def test_shots(pieces: int, cavities: int, rejects: float, confidence: float) -> None:
-    shots = pw.shots(pieces, cavities, rejects, confidence)
+    shots = pw.shots(pieces, cavities, rejects=rejects, confidence=confidence).shots
     assert binom.sf(pieces - 1, shots * cavities, 1 - rejects) >= confidence * (1 - 1e-12)
     assert binom.sf(pieces - 1, (shots - 1) * cavities, 1 - rejects) < confidence * (1 + 1e-12)
 
@@ -218,8 +218,8 @@ def test_costs(base: str, shop: dict[str, Any]) -> None:
         packing=[{"name": "bag", "price": "9.00 USD per 100 pieces", "per_pack": 2}], returned="12.5 g", worth="50 %",
     )  # fmt: skip
     sold_g = {
-        "base": Decimal(pw.convert(1, "gal", "mL")) * Decimal("1.03"),
-        "blue": Decimal(pw.convert(1, "fl oz", "mL")) * Decimal("1.05"),
+        "base": Decimal(pw.convert_number(1, "gal", "mL")) * Decimal("1.03"),
+        "blue": Decimal(pw.convert_number(1, "fl oz", "mL")) * Decimal("1.05"),
         "my-salt": 25 * Decimal("453.59237"),
     }
     for line in answer["lines"]:

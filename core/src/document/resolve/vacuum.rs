@@ -5,7 +5,7 @@ use crate::document::process::VacuumEntry;
 use crate::document::written::Written;
 use crate::json::path::Path::{self, At};
 use crate::process::atmosphere::{GeometricAltitude, StationPressure};
-use crate::process::chamber::{Air, Chamber, Pulled, dial_within};
+use crate::process::chamber::{Air, Chamber, Pulled};
 use crate::process::degas::Vacuum;
 use crate::process::gauge::{AbsolutePressure, Dial, VacuumReading};
 use crate::quantity::{Length, Pressure, Ratio};
@@ -95,7 +95,7 @@ impl Resolver {
             Some(written) => {
                 let path = at.key("dial_tolerance");
                 let tolerance = self.keep(&path, written.to(self.system));
-                tolerance.and_then(|tolerance| self.keep(&path, dial_within(tolerance)))
+                tolerance.and_then(|tolerance| self.keep(&path, Dial::within(tolerance)))
             }
         };
         Some(Pulled::Gauge { reading: reading?, dial: dial? })

@@ -17,7 +17,7 @@ pub use self::share::ShelfError;
 pub(super) use self::work::note_companions;
 use super::assign::Layer;
 use super::day::DayRecipe;
-use super::pot::{LayerShots, PotError, Raised, Shots};
+use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
 use super::shelf::LeftOver;
 use super::split::Proof;
 use super::weigh::Listed;
@@ -72,6 +72,8 @@ pub(super) struct PotLayout<'a> {
     pub(super) cup: PotCup,
     /// Why it is more than its orders need.
     pub(super) raised: Option<Raised>,
+    /// How its base is measured, where that is not up to a mark.
+    pub(super) off_marks: Option<OffMarks>,
     pub(super) from_shelf: ShelfUse<'a>,
     pub(super) stages: Vec<StageLayout<'a>>,
     pub(super) heats: Heats,
@@ -177,8 +179,9 @@ pub(super) struct WorkLayout<'a> {
 
 /// A pot at work.
 pub(super) struct WorkFromLayout {
-    /// Its place, and that of its stage.
+    /// Its place, that of its stage, and that of the stage's draw.
     pub(super) pot: usize,
     pub(super) stage: usize,
+    pub(super) draw: usize,
     pub(super) heated: bool,
 }

@@ -19,6 +19,7 @@ impl<'a> Workshop<'a> {
             let from = draws.iter().map(|draw| WorkFromLayout {
                 pot: draw.pot,
                 stage: draw.stage,
+                draw: draw.draw,
                 heated: draw.heated,
             });
             let (from, heating) = (from.collect(), self.heating_together(draws, pots));
@@ -50,14 +51,9 @@ impl<'a> Workshop<'a> {
 
 /// Notes, at each draw of a laminated piece, the pots that are hot with it.
 pub(in crate::plan) fn note_companions(assigned: &Assigned<'_>, pots: &mut [PotLayout<'_>]) {
-    let companions = assigned.companions();
-    for (index, pot) in pots.iter_mut().enumerate() {
-        for draw in pot.stages.iter_mut().flat_map(|stage| &mut stage.draws) {
-            let batch = draw.of.batch.number;
-            let own = |at: &(usize, usize, usize)| (at.0, at.1).cmp(&(index, batch));
-            let first = companions.partition_point(|at| own(at).is_lt());
-            let others = companions.iter().skip(first).take_while(|at| own(at).is_eq());
-            draw.with = others.map(|&(_, _, other)| other).collect();
-        }
+    for (pot, stage, draw, other) in assigned.companions() {
+        let stage = pots.get_mut(pot).and_then(|pot| pot.stages.get_mut(stage));
+        let draw = stage.and_then(|stage| stage.draws.get_mut(draw));
+        draw.into_iter().for_each(|draw| draw.with.push(other));
     }
 }

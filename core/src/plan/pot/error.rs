@@ -8,10 +8,12 @@ use crate::batch::BatchError;
 use crate::bench::MeasureError;
 use crate::fault::Diagnose;
 use crate::mix::MixError;
+use crate::parameter::ParameterErrors;
 use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
-use crate::shot::ShotError;
+use crate::quantity::Mass;
+use crate::show;
 
 /// Why a pot cannot be made.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -26,13 +28,25 @@ pub(in crate::plan) enum PotError {
     /// No tool measures a material.
     #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, error: MeasureError },
+    /// A single shot is more than any pot gives.
+    #[error("A shot of \"{mold}\" takes {} of {formulas}, but no cup gives more than {} of it; the largest is the {cup}.",
+        show::mass(.shot).at_least(), show::mass(.room).at_most())]
+    ShotOverCup { mold: String, formulas: String, shot: Mass, room: Mass, cup: String },
+    /// The least pot is more than any cup may hold.
+    #[error("The least pot that the book allows is {} of {formulas}, but the {cup} may hold only {} of it.",
+        show::mass(.least).at_least(), show::mass(.holds).at_most())]
+    LeastOverCup { formulas: String, least: Mass, holds: Mass, cup: String },
+    /// A pot does not fit its cup.
+    #[error("{formulas} comes to {} in the pot, but the {cup} may hold only {}.",
+        show::mass(.held).at_least(), show::mass(.holds).at_most())]
+    OverCup { formulas: String, held: Mass, holds: Mass, cup: String },
     /// Too much salt, flake and pearl.
     #[error("{formulas} holds {:.1} % solids by volume; the book allows {:.1} %.", .solids * 100.0, .limit * 100.0)]
     TooManySolids { formulas: String, solids: f64, limit: f64 },
     #[error(transparent)]
     Batch(#[from] BatchError),
     #[error(transparent)]
-    Shot(#[from] ShotError),
+    Shot(#[from] ParameterErrors),
     #[error(transparent)]
     Mix(#[from] MixError),
     #[error(transparent)]
@@ -44,14 +58,6 @@ pub(in crate::plan) enum PotError {
 }
 
 impl PotError {
-    /// The stage that the assignment of pots complains of, as it counts them.
-    pub(in crate::plan) fn stage(&self) -> Option<usize> {
-        match self {
-            Self::Split(error) => error.stage(),
-            _ => None,
-        }
-    }
-
     /// Whether it is the bench that cannot measure a material.
     pub(in crate::plan) fn is_about_measuring(&self) -> bool {
         matches!(self, Self::TooSmallToDose { .. } | Self::Measure { .. })
@@ -63,17 +69,13 @@ impl PotError {
             self,
             Self::TooSmallToDose { .. }
                 | Self::Batch(BatchError::AboveMarks { .. })
-                | Self::Sequence(SequenceError::OverCapacity { .. })
+                | Self::OverCup { .. }
         )
     }
 
     /// Whether the pot does not fit its cup.
     pub(in crate::plan) fn is_too_full(&self) -> bool {
-        matches!(
-            self,
-            Self::Batch(BatchError::AboveMarks { .. })
-                | Self::Sequence(SequenceError::OverCapacity { .. })
-        )
+        matches!(self, Self::Batch(BatchError::AboveMarks { .. }) | Self::OverCup { .. })
     }
 }
 
@@ -83,6 +85,9 @@ impl Diagnose for PotError {
             Self::NoCup => "pot-without-cup",
             Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
             Self::Measure { error, .. } => error.code(),
+            Self::ShotOverCup { .. } => "pot-shot-over-cup",
+            Self::LeastOverCup { .. } => "pot-least-over-cup",
+            Self::OverCup { .. } => "pot-over-cup",
             Self::TooManySolids { .. } => "too-many-solids",
             Self::Batch(error) => error.code(),
             Self::Shot(error) => error.code(),
@@ -102,6 +107,19 @@ impl Diagnose for PotError {
             )
             .into(),
             Self::Measure { error, .. } => error.help(),
+            Self::ShotOverCup { shot, .. } => format!(
+                "Add a cup that gives {} after its film and heel and what the injector keeps, raise \"most_full\", or take a mold with fewer cavities.",
+                show::mass(shot).at_least()
+            )
+            .into(),
+            Self::LeastOverCup { .. } => {
+                "Lower \"least_pot\" in the limits, raise \"most_full\", or add a larger cup.".into()
+            }
+            Self::OverCup { held, .. } => format!(
+                "Add a cup that may hold {}, or order it on another day.",
+                show::mass(held).at_least()
+            )
+            .into(),
             Self::TooManySolids { .. } => {
                 "Take less salt, flake or pearl, or raise \"solids\" in the limits if it still pours.".into()
             }

@@ -3,6 +3,7 @@
 use alloc::vec::Vec;
 
 use super::{Part, PotError, Workshop};
+use crate::batch::undrawn;
 use crate::mix::{Mix, Phase};
 use crate::plan::doubt::{self, Taking};
 use crate::plan::layout::{DrawLayout, PieceLayout, PotCup, PotLayout, ShelfUse, StageLayout};
@@ -59,6 +60,7 @@ impl<'a> Workshop<'a> {
         Ok(PotLayout {
             cup: *cup,
             raised: None,
+            off_marks: None,
             from_shelf: ShelfUse::Nothing,
             heats: process::heats(self.book, &stages, &[]),
             stages,
@@ -114,7 +116,7 @@ impl<'a> Workshop<'a> {
     ) -> Result<Vec<DrawLayout<'a>>, PotError> {
         let mut draws = Vec::with_capacity(part.draft.draws.len());
         for draft in &part.draft.draws {
-            let &DrawDraft { of, layer, shots } = draft;
+            let &DrawDraft { of, layer, shots, .. } = draft;
             // A laminated piece takes more than this pot; only the others can be shot beyond the orders.
             let spare_shots = match of.batch.is_laminated() {
                 false => libm::floor((spare / layer.mass.fill).si() + 1e-9) as u32,
@@ -135,10 +137,10 @@ impl<'a> Workshop<'a> {
     }
 }
 
-/// What of the left-over can still be shot: all but the heel.
+/// What of the left-over can still be shot: all but what cannot be drawn.
 fn drawable(cup: &PotCup, sequence: &Sequence) -> Mass {
-    let rest = sequence.left + sequence.film - cup.vessel.heel;
-    let rest = if rest < sequence.left { rest } else { sequence.left };
+    let stays = undrawn(cup.vessel.film, cup.vessel.heel);
+    let rest = sequence.left + sequence.film - stays;
     if rest > Mass::default() { rest } else { Mass::default() }
 }
 
@@ -146,7 +148,7 @@ fn pieces<'a>(
     draft: &DrawDraft<'a>,
     unsure: Option<MassDensity>,
 ) -> Result<Vec<PieceLayout<'a>>, PotError> {
-    let &DrawDraft { of, layer, shots } = draft;
+    let &DrawDraft { of, layer, shots, .. } = draft;
     let mold = of.batch.mold;
     let melt = layer.recipe.melt_in(mold);
     let mut pieces = Vec::with_capacity(mold.cavities.len());
@@ -154,7 +156,7 @@ fn pieces<'a>(
         let volume = cavities.volume.value;
         pieces.push(PieceLayout {
             cavities,
-            ordered,
+            ordered: draft.of_order(ordered),
             made: shots.saturating_mul(cavities.count),
             weighs: layer.mass.piece(volume),
             unsure: doubt::piece(&cavities.volume, layer.share, &melt, unsure, layer.mass.feed),
@@ -162,4 +164,17 @@ fn pieces<'a>(
         });
     }
     Ok(pieces)
+}
+
+impl DrawDraft<'_> {
+    /// What of `ordered` pieces its shots are for: by its part of the batch's shots, so that each draw has its
+    /// part of the spares, and rounded so that the draws add up to the order.
+    fn of_order(&self, ordered: u32) -> u32 {
+        let up_to = |shots: u32| {
+            let ordered = u64::from(ordered).saturating_mul(u64::from(shots));
+            ordered.checked_div(u64::from(self.of.shots)).unwrap_or(0)
+        };
+        let through = up_to(self.before.saturating_add(self.shots));
+        u32::try_from(through.saturating_sub(up_to(self.before))).unwrap_or(u32::MAX)
+    }
 }

@@ -3,10 +3,11 @@
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::problem::{Formula, Problem};
-use super::{MOST_POTS, Reason, SplitError};
+use super::problem::{Formula, Problem, Take};
+use super::{Alone, MOST_POTS, Reason, SplitError};
 use crate::plan::bits::Bits;
 use crate::plan::cover::{Cover, fewest_chains};
+use crate::plan::sequence::mass;
 
 pub(super) struct Bound {
     pub(super) lower: usize,
@@ -16,8 +17,8 @@ pub(super) struct Bound {
 }
 
 pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
-    let fills: Vec<u32> = problem.formulas.iter().map(|f| fills(problem, f)).collect();
-    let total = fills.iter().fold(0_u32, |sum, &n| sum.saturating_add(n));
+    let fills: Vec<Alone> = problem.formulas.iter().map(|f| alone(problem, f)).collect();
+    let total = fills.iter().fold(0_u32, |sum, alone| sum.saturating_add(alone.pots));
     if total > MOST_POTS {
         return Err(SplitError::TooManyPots);
     }
@@ -42,24 +43,34 @@ pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
     Ok(Bound { lower: lower(&reasons), reasons, chains: cover.chains })
 }
 
-/// Pots that the draws of one formula fill by themselves: at each, a pot gives no more than it may
-/// hold there.
-fn fills(problem: &Problem<'_>, formula: &Formula) -> u32 {
-    let room = problem.room(formula.formula);
-    let pots = if room.is_finite() { at_least(taken(problem, formula) / room) } else { 1 };
-    let one_stage =
-        formula.plain.iter().map(|&(stage, shots)| divided_up(shots, problem.shots_a_pot(stage)));
-    pots.max(one_stage.max().unwrap_or(1))
+/// What the draws of one formula fill by themselves: at each, a pot gives no more than it may hold there.
+fn alone(problem: &Problem<'_>, formula: &Formula) -> Alone {
+    let room = problem.room(formula.formula, formula.kept);
+    let taken = taken(problem, formula).out;
+    let mut alone = Alone {
+        formula: formula.formula,
+        taken: mass(taken),
+        room: room.is_finite().then(|| mass(room)),
+        shots: None,
+        pots: if room.is_finite() { at_least(taken / room) } else { 1 },
+    };
+    for &(stage, shots) in &formula.plain {
+        let a_pot = problem.shots_a_pot(stage);
+        let pots = divided_up(shots, a_pot);
+        if pots > alone.pots {
+            alone = Alone { shots: Some((shots, a_pot)), pots, ..alone };
+        }
+    }
+    alone
 }
 
-/// Mass of all draws of one formula, kg.
-fn taken(problem: &Problem<'_>, formula: &Formula) -> f64 {
-    let plain = problem.out(&formula.plain);
+/// What all draws of one formula take.
+fn taken(problem: &Problem<'_>, formula: &Formula) -> Take {
     let layers = formula.layers.iter().filter_map(|&(session, layer)| {
         let session = problem.sessions.get(session)?;
-        Some(problem.shot(*session.layers.get(layer)?) * f64::from(session.shots))
+        Some(problem.take(&[(*session.layers.get(layer)?, session.shots)]))
     });
-    plain + layers.sum::<f64>()
+    layers.fold(problem.take(&formula.plain), Take::and)
 }
 
 /// The whole number that is needed at least: what rounding alone puts above one does not count.
@@ -70,25 +81,25 @@ fn at_least(pots: f64) -> u32 {
 }
 
 /// The fewest chains of nodes through every formula, as often as it fills pots.
-fn cover(problem: &Problem<'_>, fills: &[u32]) -> Result<Cover, SplitError> {
+fn cover(problem: &Problem<'_>, fills: &[Alone]) -> Result<Cover, SplitError> {
     let nodes = problem.precedence.order().len();
     let (mut times, mut key) = (vec![0; nodes], vec![u32::MAX; nodes]);
-    for (formula, &n) in problem.formulas.iter().zip(fills) {
+    for (formula, alone) in problem.formulas.iter().zip(fills) {
         let Some(node) = problem.precedence.node(formula.formula) else { continue };
-        times.get_mut(node).into_iter().for_each(|t: &mut u32| *t = (*t).max(n));
+        times.get_mut(node).into_iter().for_each(|t: &mut u32| *t = (*t).max(alone.pots));
         key.get_mut(node).into_iter().for_each(|k: &mut u32| *k = (*k).min(formula.key));
     }
     Ok(fewest_chains(problem.precedence.order(), &times, &key)?)
 }
 
 /// The antichain as formulas: of each node the one that fills the most pots.
-fn apart(problem: &Problem<'_>, fills: &[u32], cover: &Cover) -> Vec<(usize, u32)> {
-    let mut by_node: Vec<Option<(usize, u32)>> = vec![None; problem.precedence.order().len()];
-    for (formula, &n) in problem.formulas.iter().zip(fills) {
-        let node = problem.precedence.node(formula.formula);
+fn apart(problem: &Problem<'_>, fills: &[Alone], cover: &Cover) -> Vec<Alone> {
+    let mut by_node: Vec<Option<Alone>> = vec![None; problem.precedence.order().len()];
+    for alone in fills {
+        let node = problem.precedence.node(alone.formula);
         let Some(best) = node.and_then(|node| by_node.get_mut(node)) else { continue };
-        if best.is_none_or(|(_, most)| n > most) {
-            *best = Some((formula.formula, n));
+        if best.is_none_or(|best| alone.pots > best.pots) {
+            *best = Some(*alone);
         }
     }
     cover.antichain.iter().filter_map(|&node| *by_node.get(node)?).collect()
@@ -96,19 +107,19 @@ fn apart(problem: &Problem<'_>, fills: &[u32], cover: &Cover) -> Vec<(usize, u32
 
 /// What the formulas on each base need, for one reason each. Without fresh base no two bases share
 /// a pot; with it all are looked at together.
-fn by_base(problem: &Problem<'_>, fills: &[u32], apart: &[(usize, u32)]) -> Vec<Reason> {
+fn by_base(problem: &Problem<'_>, fills: &[Alone], apart: &[Alone]) -> Vec<Reason> {
     let base = |formula: usize| {
         let blend = problem.precedence.blend(formula).filter(|_| !problem.fresh_base());
         blend.unwrap_or(0)
     };
     let mut groups: Vec<Vec<(&Formula, u32)>> = vec![Vec::new(); problem.precedence.formulas()];
-    for (formula, &n) in problem.formulas.iter().zip(fills) {
+    for (formula, alone) in problem.formulas.iter().zip(fills) {
         let group = groups.get_mut(base(formula.formula));
-        group.into_iter().for_each(|group| group.push((formula, n)));
+        group.into_iter().for_each(|group| group.push((formula, alone.pots)));
     }
     let mut reasons = Vec::new();
     for (group, formulas) in groups.iter().enumerate().filter(|(_, group)| !group.is_empty()) {
-        let here = apart.iter().copied().filter(|&(formula, _)| base(formula) == group);
+        let here = apart.iter().copied().filter(|alone| base(alone.formula) == group);
         let mut best = Reason::Apart { formulas: here.collect() };
         for other in [capacity(problem, formulas), heats(problem, formulas)].into_iter().flatten() {
             if other.pots() > best.pots() {
@@ -120,20 +131,32 @@ fn by_base(problem: &Problem<'_>, fills: &[u32], apart: &[(usize, u32)]) -> Vec<
     reasons
 }
 
+/// Without fresh base all base that leaves the pots was in them from their start.
 fn capacity(problem: &Problem<'_>, formulas: &[(&Formula, u32)]) -> Option<Reason> {
     if problem.fresh_base() {
         return None;
     }
-    let (mut taken_base, mut most, mut least) = (0.0, 0.0_f64, f64::INFINITY);
+    let share = |formula: usize| problem.base_share(formula);
+    let least = formulas.iter().map(|(f, _)| share(f.formula)).fold(f64::INFINITY, f64::min);
+    let mut base = Vec::with_capacity(formulas.len());
+    let mut all = 0.0;
     for (formula, _) in formulas {
-        let share = problem.precedence.base_share(formula.formula)?;
-        taken_base += (taken(problem, formula) + problem.kept) * share;
-        most = most.max(problem.capacity(formula.formula) * share);
-        least = least.min(share);
+        let take = taken(problem, formula);
+        let taken = (take.out - take.back + formula.kept) * share(formula.formula);
+        base.push((formula.formula, mass(taken)));
+        all += taken;
     }
-    let a_pot = most * problem.yields - problem.bottom * least;
-    (a_pot.is_finite() && a_pot > 0.0)
-        .then(|| Reason::Capacity { pots: at_least(taken_base / a_pot) as usize })
+    let a_pot = problem.cups.iter().map(|cup| {
+        let starts = formulas.iter().map(|(f, _)| cup.capacity(f.formula) * share(f.formula));
+        starts.fold(0.0, f64::max) * problem.yields - cup.bottom * least
+    });
+    let a_pot = a_pot.fold(0.0, f64::max);
+    (a_pot.is_finite() && a_pot > 0.0).then(|| Reason::Capacity {
+        base,
+        all: mass(all),
+        a_pot: mass(a_pot),
+        pots: at_least(all / a_pot) as usize,
+    })
 }
 
 /// ⌈whole/part⌉, at least 1.
@@ -143,12 +166,16 @@ fn divided_up(whole: u32, part: u32) -> u32 {
 }
 
 fn heats(problem: &Problem<'_>, formulas: &[(&Formula, u32)]) -> Option<Reason> {
-    let each = formulas.iter().map(|(formula, fills)| {
-        u32::try_from(formula.layers.len()).unwrap_or(u32::MAX).max(*fills)
-    });
-    let heats = each.fold(0_u32, u32::saturating_add);
+    let each: Vec<(usize, u32)> = formulas
+        .iter()
+        .map(|(formula, fills)| {
+            let sessions = u32::try_from(formula.layers.len()).unwrap_or(u32::MAX);
+            (formula.formula, sessions.max(*fills))
+        })
+        .collect();
+    let heats = each.iter().fold(0_u32, |sum, &(_, heats)| sum.saturating_add(heats));
     let pots = divided_up(heats, problem.heats) as usize;
-    Some(Reason::Heats { heats, pots })
+    Some(Reason::Heats { each, heats, allowed: problem.heats, pots })
 }
 
 /// The layers of one piece, and formulas that can share a pot with none of them nor with each
@@ -156,17 +183,16 @@ fn heats(problem: &Problem<'_>, formulas: &[(&Formula, u32)]) -> Option<Reason> 
 fn with_layers(
     problem: &Problem<'_>,
     layers: &[usize],
-    fills: &[u32],
-    apart: &[(usize, u32)],
+    fills: &[Alone],
+    apart: &[Alone],
 ) -> Reason {
     let mut share = Bits::empty(problem.precedence.formulas());
     layers.iter().for_each(|&stage| share.union(problem.partners(problem.formula(stage))));
     let mut formulas = Vec::new();
-    let others = problem.formulas.iter().zip(fills).map(|(f, &n)| (f.formula, n));
-    for (formula, n) in apart.iter().copied().chain(others) {
-        if !share.contains(formula) {
-            share.union(problem.partners(formula));
-            formulas.push((formula, n));
+    for alone in apart.iter().chain(fills) {
+        if !share.contains(alone.formula) {
+            share.union(problem.partners(alone.formula));
+            formulas.push(*alone);
         }
     }
     Reason::Layers { layers: layers.to_vec(), formulas }

@@ -24,8 +24,11 @@ pub enum SplitError {
         /// How many there are.
         formulas: usize,
     },
-    /// Not one capacity a formula.
-    #[error("There are {formulas} formulas but {capacities} capacities.")]
+    /// No vessel to make a pot in.
+    #[error("There is no vessel to make a pot in.")]
+    NoCup,
+    /// Not one capacity, or one least pot, a formula.
+    #[error("There are {formulas} formulas but {capacities} capacities or least pots.")]
     Capacities {
         /// How many formulas there are.
         formulas: usize,
@@ -60,11 +63,11 @@ pub enum SplitError {
         room: Mass,
     },
     /// The least pot is more than the vessel may hold.
-    #[error("The least pot is {:.1} g, but of formula {formula} the vessel may hold only {:.1} g.",
+    #[error("Stage {stage}: the least pot is {:.1} g, but no vessel may hold more than {:.1} g of it.",
         .least.get::<gram>(), .capacity.get::<gram>())]
     LeastOverCapacity {
-        /// The formula.
-        formula: usize,
+        /// Index of the stage.
+        stage: usize,
         /// The least pot.
         least: Mass,
         /// What the vessel may hold of it.
@@ -117,7 +120,8 @@ impl SplitError {
         match self {
             Self::NoSuchFormula { stage, .. }
             | Self::BadShot { stage, .. }
-            | Self::ShotTooLarge { stage, .. } => Some(*stage),
+            | Self::ShotTooLarge { stage, .. }
+            | Self::LeastOverCapacity { stage, .. } => Some(*stage),
             _ => None,
         }
     }
@@ -135,6 +139,7 @@ impl Diagnose for SplitError {
             Self::UnlikeShots { .. } => "split-unlike-shots",
             Self::OneLayer { .. } => "split-one-layer",
             Self::TooFewInjectors { .. } => "split-too-few-injectors",
+            Self::NoCup => "split-no-cup",
             Self::NoHeat => "split-no-heat",
             Self::TooManyPots => "split-too-many-pots",
             Self::Cover(cover) => cover.code(),
@@ -152,7 +157,9 @@ impl Diagnose for SplitError {
                 "Masses are 0 or more and finite; capacities above 0; a loss is at least 0 and below 1."
                     .into()
             }
-            Self::BadShot { .. } => "Give a mass above 0.".into(),
+            Self::BadShot { .. } => {
+                "Give a mass above 0, of which less comes back; the injector keeps 0 or more.".into()
+            }
             Self::ShotTooLarge { room, .. } => format!(
                 "Use a larger vessel, or a mold of at most {:.1} g a shot.",
                 room.get::<gram>()
@@ -164,6 +171,7 @@ impl Diagnose for SplitError {
             Self::TooFewInjectors { layers, .. } => {
                 format!("{layers} pots must be hot and shot at once.").into()
             }
+            Self::NoCup => "Give at least one vessel.".into(),
             Self::NoHeat => "Allow at least one heat.".into(),
             Self::TooManyPots => "Plan fewer orders at a time, or use a larger vessel.".into(),
             Self::Cover(cover) => cover.help(),

@@ -3,7 +3,7 @@
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::problem::{Problem, Shots};
+use super::problem::{Problem, Room, Shots, Take};
 use super::{Pot, Visit};
 use crate::plan::bits::Bits;
 use crate::plan::sequence::{Flow, Leg, fits, flow};
@@ -14,7 +14,7 @@ pub(super) struct Load {
     pub(super) stops: Vec<Stop>,
     /// Formulas that can share a pot with all of these; of no account while it is empty.
     open_to: Bits,
-    /// Base that the draws take, kg.
+    /// Base that the draws take for good, kg.
     base: f64,
     heats: u32,
 }
@@ -26,8 +26,8 @@ pub(super) struct Stop {
     /// Layers: (session, stage).
     pub(super) layers: Vec<(usize, usize)>,
     pub(super) plain: Shots,
-    /// What all of these take, kg.
-    out: f64,
+    /// What all of these take.
+    take: Take,
 }
 
 impl Stop {
@@ -41,8 +41,7 @@ impl Stop {
 #[derive(Clone)]
 pub(super) struct Portion {
     pub(super) formula: usize,
-    /// What it takes, kg.
-    pub(super) out: f64,
+    pub(super) take: Take,
     pub(super) what: What,
 }
 
@@ -62,13 +61,21 @@ impl Portion {
             What::Plain(_) => None,
         }
     }
+
+    /// Whether it is one and the same for all plans.
+    pub(super) fn is_like(&self, other: &Self) -> bool {
+        match (&self.what, &other.what) {
+            (What::Plain(own), What::Plain(others)) => own == others,
+            _ => false,
+        }
+    }
 }
 
 /// What a pot is asked to take.
 #[derive(Clone, Copy)]
 pub(super) struct Ask {
     pub(super) formula: usize,
-    pub(super) out: f64,
+    pub(super) take: Take,
     pub(super) session: Option<usize>,
 }
 
@@ -94,8 +101,8 @@ pub(super) struct State {
 /// Room to try a pot in, kept from one trial to the next.
 #[derive(Clone, Default)]
 struct Trial {
-    /// Formula, what goes out and heats of each visit.
-    visits: Vec<(usize, f64, u32)>,
+    /// Formula, what is taken and heats of each visit.
+    visits: Vec<(usize, Take, u32)>,
     legs: Vec<Leg>,
     flows: Vec<Flow>,
 }
@@ -132,9 +139,9 @@ impl State {
         portion: &Portion,
         look: Look,
     ) -> bool {
-        let Portion { formula, out, .. } = *portion;
+        let Portion { formula, take, .. } = *portion;
         let session = portion.session();
-        if !self.can_take(problem, pot, Ask { formula, out, session }, look) {
+        if !self.can_take(problem, pot, Ask { formula, take, session }, look) {
             return false;
         }
         let Some(load) = self.loads.get_mut(pot) else { return false };
@@ -219,17 +226,17 @@ impl Trial {
     /// The visits of `load`, and what is asked beside.
     fn set(&mut self, load: &Load, problem: &Problem<'_>, ask: Option<&Ask>) {
         self.visits.clear();
-        self.visits.extend(load.stops.iter().map(|s| (s.formula, s.out, s.heats())));
+        self.visits.extend(load.stops.iter().map(|s| (s.formula, s.take, s.heats())));
         let Some(ask) = ask else { return };
         let at = load.place(problem, ask.formula);
         match self.visits.get_mut(at).filter(|visit| visit.0 == ask.formula) {
             Some(visit) => {
                 let sessions = load.stops.get(at).map_or(0, |stop| stop.layers.len());
                 let sessions = sessions.saturating_add(usize::from(ask.session.is_some()));
-                visit.1 += ask.out;
+                visit.1 = visit.1.and(ask.take);
                 visit.2 = u32::try_from(sessions).unwrap_or(u32::MAX).max(1);
             }
-            None => self.visits.insert(at, (ask.formula, ask.out, 1)),
+            None => self.visits.insert(at, (ask.formula, ask.take, 1)),
         }
     }
 
@@ -239,20 +246,30 @@ impl Trial {
         if heats > problem.heats {
             return false;
         }
+        problem.cups.iter().any(|cup| self.fits_cup(problem, cup, look))
+    }
+
+    fn fits_cup(&mut self, problem: &Problem<'_>, cup: &Room, look: Look) -> bool {
         self.legs.clear();
-        for (i, &(formula, out, heats)) in self.visits.iter().enumerate() {
+        for (i, &(formula, take, heats)) in self.visits.iter().enumerate() {
             let next = self.visits.get(i.saturating_add(1)).map(|next| next.0);
             let carry = next.map_or(Some(0.0), |next| problem.precedence.carry(formula, next));
             let Some(carry) = carry else { return false };
-            let out = out + problem.kept * f64::from(heats);
-            let holds =
-                if problem.fresh_base() { problem.capacity(formula) } else { f64::INFINITY };
-            self.legs.push(Leg { out, back: 0.0, yields: problem.yields, carry, holds });
+            let holds = if problem.fresh_base() { cup.capacity(formula) } else { f64::INFINITY };
+            self.legs.push(Leg {
+                out: take.out + take.kept * f64::from(heats),
+                // After the last visit no mix is made that sprues could go into.
+                back: if next.is_some() { take.back } else { 0.0 },
+                yields: problem.yields,
+                carry,
+                holds,
+            });
         }
-        flow(&self.legs, problem.bottom, problem.least, &mut self.flows);
+        let least = self.visits.first().map_or(0.0, |first| problem.least(first.0));
+        flow(&self.legs, cup.bottom, least, &mut self.flows);
         self.flows.iter().zip(&self.visits).all(|(flow, &(formula, ..))| {
             let held = if look == Look::Whole { flow.held } else { flow.need };
-            fits(held / problem.capacity(formula))
+            fits(held / cup.capacity(formula))
         })
     }
 }
@@ -277,7 +294,7 @@ impl Load {
         }
         let earlier = problem.place(ask.formula) < problem.place(first);
         let first = if earlier { ask.formula } else { first };
-        let base = self.base + ask.out * problem.base_share(ask.formula);
+        let base = self.base + (ask.take.out - ask.take.back) * problem.base_share(ask.formula);
         problem.fresh_base() || fits(base / (problem.capacity(first) * problem.base_share(first)))
     }
 
@@ -288,7 +305,7 @@ impl Load {
     }
 
     fn add(&mut self, problem: &Problem<'_>, portion: &Portion) {
-        let Portion { formula, out, ref what } = *portion;
+        let Portion { formula, take, ref what } = *portion;
         let partners = problem.partners(formula);
         if self.stops.is_empty() {
             self.open_to = partners.clone();
@@ -297,31 +314,46 @@ impl Load {
         }
         let at = self.place(problem, formula);
         if self.stops.get(at).is_none_or(|stop| stop.formula != formula) {
-            let stop = Stop { formula, layers: Vec::new(), plain: Vec::new(), out: 0.0 };
-            self.stops.insert(at, stop);
+            let (layers, plain) = (Vec::new(), Vec::new());
+            self.stops.insert(at, Stop { formula, layers, plain, take: Take::default() });
         }
         let Some(stop) = self.stops.get_mut(at) else { return };
         match what {
             What::Layer { session, stage } => stop.layers.push((*session, *stage)),
-            What::Plain(shots) => stop.plain.extend(shots),
+            What::Plain(shots) => {
+                for &(stage, n) in shots {
+                    match stop.plain.iter_mut().find(|(known, _)| *known == stage) {
+                        Some((_, shots)) => *shots = shots.saturating_add(n),
+                        None => stop.plain.push((stage, n)),
+                    }
+                }
+                stop.plain.sort_unstable_by_key(|&(stage, _)| (problem.key(stage), stage));
+            }
         }
-        stop.out += out;
-        self.base += out * problem.base_share(formula);
+        stop.take = stop.take.and(take);
+        self.base += (take.out - take.back) * problem.base_share(formula);
         self.heats = self.stops.iter().fold(0, |sum, stop| sum.saturating_add(stop.heats()));
     }
 
-    /// As the plan shows it.
-    pub(super) fn pot(&self, problem: &Problem<'_>) -> Pot {
-        Pot { visits: self.stops.iter().map(|stop| stop.visit(problem)).collect() }
+    /// The layer of `session` that it holds.
+    pub(super) fn stage_of(&self, session: usize) -> Option<usize> {
+        let mut layers = self.stops.iter().flat_map(|stop| &stop.layers);
+        layers.find(|(of, _)| *of == session).map(|&(_, stage)| stage)
     }
-}
 
-impl Stop {
-    fn visit(&self, problem: &Problem<'_>) -> Visit {
-        let layer = |&(session, stage): &(usize, usize)| {
-            (stage, problem.sessions.get(session).map_or(0, |s| s.shots))
+    /// Leaves out `session`, whose shots another one of the same pots has.
+    pub(super) fn leave_out(&mut self, session: usize) {
+        for stop in &mut self.stops {
+            stop.layers.retain(|(of, _)| *of != session);
+        }
+    }
+
+    /// The visits that the plan shows; the order of work puts their draws in.
+    pub(super) fn pot(&self) -> Pot {
+        let visit = |stop: &Stop| {
+            let (formula, draws, heats) = (stop.formula, Vec::new(), stop.heats());
+            Visit { formula, draws, heats }
         };
-        let draws = self.layers.iter().map(layer).chain(self.plain.iter().copied()).collect();
-        Visit { formula: self.formula, draws, heats: self.heats() }
+        Pot { visits: self.stops.iter().map(visit).collect() }
     }
 }

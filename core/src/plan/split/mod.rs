@@ -2,8 +2,10 @@
 //!
 //! # The model
 //!
-//! A pot visits each formula at most once, each after those that can become it; it must hold what
-//! its visits need at every stage ([`mod@super::sequence`]), and stand their heats.
+//! A pot visits each formula at most once, each after those that can become it. It is made in one of the
+//! cups, must hold what its visits need at every stage there ([`mod@super::sequence`]), and withstand their
+//! heats. Capacity belongs to the pot, by its cup and the formula it is at. Marks of a cup are no limit: they
+//! decide how the base is measured, never how many pots there are.
 //! Stages of one formula outside laminates are pooled; what fits one pot goes into one pot, where
 //! that does not cost a pot, and is divided between whole shots only.
 //!
@@ -19,18 +21,20 @@
 //! [`Proof`] says how many pots any plan needs at least, and why. Comparability alone gives the fewest
 //! chains and the antichain that proves it, each formula counted as often as its own draws fill
 //! pots. Without fresh base, the base that the draws take must have been in the pots from their
-//! start: Σ (D_k + kept)·b_k ≤ pots · ((1 − loss)·max(cap·b) − bottom·min b), b the share of base. (A sum
-//! of draws over the capacity would claim too much: pots grow between draws.) Heats give
+//! start: Σ (D_k − back_k + kept)·b_k ≤ pots · ((1 − loss)·max(cap·b) − undrawn·min b), b the share of base,
+//! back_k sprues that are melted again, kept the least that the injector keeps there, and of the cups the one
+//! that allows most. (A sum of draws over the capacity would claim too much: pots grow between draws.) Heats give
 //! ⌈Σ heats/allowed⌉, and a laminated piece as many pots as it has layers, with all formulas that can
 //! share a pot with none of them. Parts on different bases add up.
 //!
 //! # How the pots are found
 //!
 //! First fit along the fewest chains and without them, the darkest formula first and the lightest,
-//! draws whole and divided; the fewest pots win, then the fewest heats, then the first way. Where that
-//! stays above the bound and there are at most [`EXACT_PORTIONS`] portions, all ways to
-//! put whole portions together are searched (with fresh base, formulas of the same materials only in
-//! the order of their keys). A plan is always valid; [`Proof::least`] says whether it is
+//! draws whole and divided, shots by key and the largest first; the fewest pots win, then the fewest heats,
+//! then the first way. Where that stays above the bound, all ways to put at most [`EXACT_PORTIONS`] portions
+//! together are searched: as much of a formula as a pot holds, then each plain shot by itself, then each shot of a
+//! laminated piece too (with fresh base, formulas of the same materials only in one order, the one with more base
+//! first). A plan is always valid; [`Proof::least`] says whether it is
 //! proven least.
 //!
 //! # Ties
@@ -50,7 +54,8 @@ use core::fmt;
 
 pub use error::SplitError;
 
-use self::problem::Problem;
+use self::load::Load;
+use self::problem::{Problem, Take};
 use super::precedence::Precedence;
 use super::sequence::{self, Sequence, SequenceError, Stage, Vessel};
 use crate::quantity::{Mass, Ratio};
@@ -68,6 +73,11 @@ pub struct Wanted {
     pub formula: usize,
     /// What one shot takes of it.
     pub shot: Mass,
+    /// What of a shot comes back into the pot before its next formula: the sprue, where sprues are melted
+    /// again; below the shot.
+    pub returned: Mass,
+    /// What the injector keeps of it at each heat.
+    pub kept: Mass,
     /// How many shots; none needs no pot.
     pub shots: u32,
     /// The laminated piece of which this is a layer: stages with the same number are shot together,
@@ -80,16 +90,27 @@ pub struct Wanted {
 /// What the bench allows.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Limits<'a> {
-    /// The vessel that all pots are made in.
-    pub vessel: Vessel,
-    /// The most that the vessel may hold of each formula, head-room left; `None` for no limit.
-    pub capacity: &'a [Option<Mass>],
-    /// What the injector keeps at each heat.
-    pub kept: Mass,
+    /// The cups; each pot is made in any of them. At least one.
+    pub cups: &'a [Cup],
+    /// The least mass to start with, by the formula that a pot starts with.
+    pub least: &'a [Mass],
+    /// Heats that the stabilizer allows, `None` where that is not known.
+    pub heats: Option<u32>,
     /// Share of what a pot holds that is lost in each heat.
     pub loss: Ratio,
     /// The most pots that can be hot and shot at once.
     pub injectors: u32,
+}
+
+/// A cup that pots can be made in.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Cup {
+    /// What clings to its wall.
+    pub film: Mass,
+    /// What cannot be drawn from it, the film included.
+    pub heel: Mass,
+    /// The most that it may hold of each formula, head-room left; `None` for no limit.
+    pub capacity: Vec<Option<Mass>>,
 }
 
 /// The pots of a day, in which order to work, and why not fewer.
@@ -115,7 +136,7 @@ pub struct Pot {
 pub struct Visit {
     /// The formula; of equal ones the first.
     pub formula: usize,
-    /// Stages served and how many shots of each.
+    /// Stages served and how many shots of each, in the order of work.
     pub draws: Vec<(usize, u32)>,
     /// Heats that the visit takes.
     pub heats: u32,
@@ -139,6 +160,8 @@ pub struct Draw {
     pub pot: usize,
     /// Which of its visits.
     pub visit: usize,
+    /// Which of that visit's draws.
+    pub draw: usize,
     /// The stage.
     pub wanted: usize,
     /// How many shots.
@@ -146,7 +169,7 @@ pub struct Draw {
 }
 
 /// How many pots are needed at least, and why.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Proof {
     /// No plan has fewer pots: the sum of what the reasons give.
     pub lower: usize,
@@ -154,7 +177,7 @@ pub struct Proof {
     pub found: usize,
     /// Why; more than one where bases differ.
     pub reasons: Vec<Reason>,
-    /// Whether all plans that keep every portion whole were searched: none has fewer pots.
+    /// Whether all ways to put the portions together were searched: none has fewer pots.
     pub searched: bool,
 }
 
@@ -177,32 +200,57 @@ impl fmt::Display for Proof {
     }
 }
 
+/// What the draws of one formula take by themselves.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Alone {
+    /// The formula.
+    pub formula: usize,
+    /// What all its shots take.
+    pub taken: Mass,
+    /// What one pot gives of it at most; `None` without a limit.
+    pub room: Option<Mass>,
+    /// Where whole shots decide, shots of one stage and how many of them a pot gives.
+    pub shots: Option<(u32, u32)>,
+    /// Pots that this fills.
+    pub pots: u32,
+}
+
 /// One argument for a number of pots.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub enum Reason {
     /// No two of these can share a pot.
     Apart {
-        /// Formulas, and how many pots the draws of each fill by themselves.
-        formulas: Vec<(usize, u32)>,
+        /// Formulas, and the pots that the draws of each fill by themselves.
+        formulas: Vec<Alone>,
     },
     /// The layers of one piece come from distinct pots, and these formulas from yet others.
     Layers {
         /// Stages that are the layers.
         layers: Vec<usize>,
-        /// Formulas that share a pot with none of them nor with each other, and how many pots each fills.
-        formulas: Vec<(usize, u32)>,
+        /// Formulas that share a pot with none of them nor with each other.
+        formulas: Vec<Alone>,
     },
-    /// The draws take so much base.
+    /// The draws take so much base, and all of it is in the pots from their start.
     Capacity {
+        /// Formulas, and the base that the draws of each take.
+        base: Vec<(usize, Mass)>,
+        /// All of it.
+        all: Mass,
+        /// What one pot supplies at most.
+        a_pot: Mass,
         /// Pots that the base fills.
         pots: usize,
     },
     /// So many heats are needed.
     Heats {
-        /// Heats of all visits.
+        /// Formulas, and the heats that each takes at least.
+        each: Vec<(usize, u32)>,
+        /// All of them.
         heats: u32,
-        /// Pots that stand them.
+        /// Heats that a pot withstands.
+        allowed: u32,
+        /// Pots that withstand them.
         pots: usize,
     },
 }
@@ -211,13 +259,13 @@ impl Reason {
     /// How many pots it gives.
     #[must_use]
     pub fn pots(&self) -> usize {
-        let filled = |list: &[(usize, u32)]| {
-            list.iter().fold(0_usize, |sum, &(_, n)| sum.saturating_add(n as usize))
+        let filled = |list: &[Alone]| {
+            list.iter().fold(0_usize, |sum, alone| sum.saturating_add(alone.pots as usize))
         };
         match self {
             Self::Apart { formulas } => filled(formulas),
             Self::Layers { layers, formulas } => layers.len().saturating_add(filled(formulas)),
-            Self::Capacity { pots } | Self::Heats { pots, .. } => *pots,
+            Self::Capacity { pots, .. } | Self::Heats { pots, .. } => *pots,
         }
     }
 }
@@ -233,16 +281,28 @@ pub fn split(
     precedence: &Precedence,
     limits: &Limits<'_>,
 ) -> Result<Split, SplitError> {
-    let problem = Problem::new(wanted, precedence, limits)?;
+    let mut problem = Problem::new(wanted, precedence, limits, u32::MAX)?;
     let bound = bound::bound(&problem)?;
-    let (loads, searched) = search::fewest(&problem, &bound);
-    let pots: Vec<Pot> = loads.iter().map(|load| load.pot(&problem)).collect();
-    let work = work::order(&problem, &loads)?;
+    let (mut loads, searched) = search::fewest(&problem, &bound);
+    let divisible = problem.sessions.iter().any(|session| session.shots > 1);
+    if loads.len() > bound.lower && divisible && shots(wanted) <= EXACT_PORTIONS as u64 {
+        let mut single = Problem::new(wanted, precedence, limits, 1)?;
+        if let Some(fewer) = search::fewer(&mut single, bound.lower, loads.len()) {
+            (problem, loads) = (single, fewer);
+        }
+    }
+    let mut pots: Vec<Pot> = loads.iter().map(Load::pot).collect();
+    let work = work::order(&problem, &loads, &mut pots)?;
     let proof = Proof { lower: bound.lower, found: pots.len(), reasons: bound.reasons, searched };
     Ok(Split { pots, work, proof })
 }
 
-/// The sequence of draws of `pot`, compositions in rows of `materials` entries.
+/// All shots, each layer counted.
+fn shots(wanted: &[Wanted]) -> u64 {
+    wanted.iter().fold(0_u64, |sum, wanted| sum.saturating_add(wanted.shots.into()))
+}
+
+/// The sequence of draws of `pot` in the first cup that holds it, compositions in rows of `materials` entries.
 ///
 /// # Errors
 ///
@@ -259,19 +319,32 @@ pub fn sequence(
         .iter()
         .map(|visit| precedence.shares(visit.formula, materials).unwrap_or_default())
         .collect();
-    let stages: Vec<Stage<'_>> = pot
-        .visits
-        .iter()
-        .zip(&shares)
-        .map(|(visit, composition)| Stage {
-            composition,
-            draw: problem::drawn(&visit.draws, wanted),
-            kept: limits.kept * f64::from(visit.heats),
-            returned: Mass::default(),
-            loss: limits.loss,
-            capacity: limits.capacity.get(visit.formula).copied().flatten(),
-            heats: visit.heats,
-        })
-        .collect();
-    sequence::plan(&stages, &limits.vessel, precedence.fresh_base())
+    let first = pot.visits.first().map_or(0, |visit| visit.formula);
+    let least = limits.least.get(first).copied().unwrap_or_default();
+    let mut refused = SequenceError::NoStage;
+    for cup in limits.cups {
+        let stages: Vec<Stage<'_>> = pot
+            .visits
+            .iter()
+            .zip(&shares)
+            .map(|(visit, composition)| {
+                let take = Take::of(&visit.draws, wanted);
+                Stage {
+                    composition,
+                    draw: sequence::mass(take.out),
+                    kept: sequence::mass(take.kept) * f64::from(visit.heats),
+                    returned: sequence::mass(take.back),
+                    loss: limits.loss,
+                    capacity: cup.capacity.get(visit.formula).copied().flatten(),
+                    heats: visit.heats,
+                }
+            })
+            .collect();
+        let vessel = Vessel { film: cup.film, heel: cup.heel, least, heats: limits.heats };
+        match sequence::plan(&stages, &vessel, precedence.fresh_base()) {
+            Ok(sequence) => return Ok(sequence),
+            Err(error) => refused = error,
+        }
+    }
+    Err(refused)
 }

@@ -5,11 +5,11 @@ use alloc::vec::Vec;
 
 use uom::si::mass::gram;
 
-use super::{Limits, MOST_POTS, SplitError, Wanted};
+use super::{Cup, Limits, MOST_POTS, SplitError, Wanted};
+use crate::batch::undrawn;
 use crate::plan::bits::Bits;
 use crate::plan::precedence::{FreshBase, Precedence};
 use crate::plan::sequence::{fits, is_mass, kg, mass};
-use crate::quantity::Mass;
 
 /// Stages and shots of each.
 pub(super) type Shots = Vec<(usize, u32)>;
@@ -17,15 +17,13 @@ pub(super) type Shots = Vec<(usize, u32)>;
 pub(super) struct Problem<'a> {
     pub(super) wanted: &'a [Wanted],
     pub(super) precedence: &'a Precedence,
-    pub(super) bottom: f64,
-    pub(super) least: f64,
-    pub(super) kept: f64,
+    pub(super) cups: Vec<Room>,
+    /// The least start by formula, kg.
+    least: Vec<f64>,
     pub(super) yields: f64,
     pub(super) heats: u32,
-    /// By formula, kg; infinite where there is no limit.
-    capacity: Vec<f64>,
     /// Where a formula stands among all: no formula before one that can become it.
-    place: Vec<(usize, u32)>,
+    place: Vec<Place>,
     /// For each formula, those that can be in a pot with it.
     partners: Vec<Bits>,
     none: Bits,
@@ -36,10 +34,64 @@ pub(super) struct Problem<'a> {
     pub(super) sessions: Vec<Session>,
 }
 
+/// A cup's room; masses in kg.
+pub(super) struct Room {
+    /// What cannot be drawn.
+    pub(super) bottom: f64,
+    /// By formula; infinite where there is no limit.
+    capacity: Vec<f64>,
+}
+
+impl Room {
+    pub(super) fn capacity(&self, formula: usize) -> f64 {
+        self.capacity.get(formula).copied().unwrap_or(f64::INFINITY)
+    }
+}
+
+/// Rank of the node; of formulas that can follow each other, which holds more base; the key.
+type Place = (usize, usize, u32);
+
+/// What shots take; masses in kg.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
+pub(super) struct Take {
+    /// What goes out.
+    pub(super) out: f64,
+    /// What of it comes back before the next formula.
+    pub(super) back: f64,
+    /// What the injector keeps at each heat.
+    pub(super) kept: f64,
+}
+
+impl Take {
+    pub(super) fn of(shots: &[(usize, u32)], wanted: &[Wanted]) -> Self {
+        let each = shots.iter().filter_map(|&(w, n)| Some(Self::shots(wanted.get(w)?, n.into())));
+        each.fold(Self::default(), Self::and)
+    }
+
+    fn shots(wanted: &Wanted, n: u64) -> Self {
+        let times = n as f64;
+        Self {
+            out: kg(wanted.shot) * times,
+            back: kg(wanted.returned) * times,
+            kept: if n > 0 { kg(wanted.kept) } else { 0.0 },
+        }
+    }
+
+    pub(super) fn and(self, more: Self) -> Self {
+        Self {
+            out: self.out + more.out,
+            back: self.back + more.back,
+            kept: self.kept.max(more.kept),
+        }
+    }
+}
+
 /// A formula that is wanted.
 pub(super) struct Formula {
     pub(super) formula: usize,
     pub(super) key: u32,
+    /// The least that the injector keeps of it at a heat, kg.
+    pub(super) kept: f64,
     /// Draws outside laminates, by rising key.
     pub(super) plain: Shots,
     /// Its layers: (session, layer).
@@ -55,31 +107,22 @@ pub(super) struct Session {
     pub(super) key: u32,
 }
 
-/// What `draws` take in all.
-pub(super) fn drawn(draws: &[(usize, u32)], wanted: &[Wanted]) -> Mass {
-    let each = draws.iter().filter_map(|&(w, n)| Some(wanted.get(w)?.shot * f64::from(n)));
-    each.fold(Mass::default(), |sum, m| sum + m)
-}
-
 impl<'a> Problem<'a> {
+    /// The problem with sessions of laminated pieces of at most `most_shots`.
     pub(super) fn new(
         wanted: &'a [Wanted],
         precedence: &'a Precedence,
         limits: &Limits<'_>,
+        most_shots: u32,
     ) -> Result<Self, SplitError> {
         check_limits(precedence, limits)?;
-        let vessel = &limits.vessel;
-        let capacity: Vec<f64> =
-            limits.capacity.iter().map(|c| c.map_or(f64::INFINITY, kg)).collect();
         let mut problem = Self {
             wanted,
             precedence,
-            bottom: kg(vessel.film).max(kg(vessel.heel)),
-            least: kg(vessel.least),
-            kept: kg(limits.kept),
+            cups: rooms(limits),
+            least: limits.least.iter().copied().map(kg).collect(),
             yields: 1.0 - limits.loss.value,
-            heats: vessel.heats.unwrap_or(u32::MAX),
-            capacity,
+            heats: limits.heats.unwrap_or(u32::MAX),
             place: Vec::new(),
             partners: precedence.partners(),
             none: Bits::default(),
@@ -90,29 +133,31 @@ impl<'a> Problem<'a> {
         for (stage, w) in wanted.iter().enumerate() {
             problem.check_stage(stage, w)?;
         }
-        problem.sessions = problem.sessions(limits.injectors)?;
+        problem.sessions = problem.sessions(limits.injectors, most_shots)?;
         problem.pool();
         Ok(problem)
     }
 
-    pub(super) fn shot(&self, stage: usize) -> f64 {
-        self.wanted.get(stage).map_or(0.0, |w| kg(w.shot))
+    /// The key of a stage.
+    pub(super) fn key(&self, stage: usize) -> u32 {
+        self.wanted.get(stage).map_or(0, |w| w.key)
     }
 
-    /// Mass of `shots`.
-    pub(super) fn out(&self, shots: &[(usize, u32)]) -> f64 {
-        kg(drawn(shots, self.wanted))
+    /// What `shots` take.
+    pub(super) fn take(&self, shots: &[(usize, u32)]) -> Take {
+        Take::of(shots, self.wanted)
     }
 
-    /// Mass of the first `n` of `shots`.
-    pub(super) fn out_of_first(&self, shots: &[(usize, u32)], mut n: u64) -> f64 {
-        let mut out = 0.0;
+    /// What the first `n` of `shots` take.
+    pub(super) fn take_of_first(&self, shots: &[(usize, u32)], mut n: u64) -> Take {
+        let mut take = Take::default();
         for &(stage, all) in shots {
             let taken = n.min(u64::from(all));
-            out += self.shot(stage) * taken as f64;
+            let more = self.wanted.get(stage).map(|w| Take::shots(w, taken));
+            take = take.and(more.unwrap_or_default());
             n = n.saturating_sub(taken);
         }
-        out
+        take
     }
 
     /// The formula of a stage; of equal ones the first.
@@ -121,13 +166,18 @@ impl<'a> Problem<'a> {
         self.precedence.canonical(named).unwrap_or(named)
     }
 
+    /// What the cup that holds most of `formula` may hold of it.
     pub(super) fn capacity(&self, formula: usize) -> f64 {
-        self.capacity.get(formula).copied().unwrap_or(f64::INFINITY)
+        self.cups.iter().map(|cup| cup.capacity(formula)).fold(0.0, f64::max)
     }
 
-    pub(super) fn place(&self, formula: usize) -> (usize, u32, usize) {
-        let (node, key) = self.place.get(formula).copied().unwrap_or_default();
-        (node, key, formula)
+    /// The least that a pot starts with at `formula`.
+    pub(super) fn least(&self, formula: usize) -> f64 {
+        self.least.get(formula).copied().unwrap_or(0.0)
+    }
+
+    pub(super) fn place(&self, formula: usize) -> (Place, usize) {
+        (self.place.get(formula).copied().unwrap_or_default(), formula)
     }
 
     /// Formulas that can be in a pot with `formula`.
@@ -143,19 +193,22 @@ impl<'a> Problem<'a> {
         self.precedence.fresh_base() == FreshBase::On
     }
 
-    /// What one pot of `formula` gives in one heat.
-    pub(super) fn room(&self, formula: usize) -> f64 {
-        self.capacity(formula) * self.yields - self.bottom - self.kept
+    /// What one pot of `formula` gives in one heat, of which the injector keeps `kept`.
+    pub(super) fn room(&self, formula: usize, kept: f64) -> f64 {
+        let gives = self.cups.iter().map(|cup| cup.capacity(formula) * self.yields - cup.bottom);
+        gives.fold(0.0, f64::max) - kept
     }
 
     /// Shots of `stage` that one pot gives in one heat: at most all of them.
     pub(super) fn shots_a_pot(&self, stage: usize) -> u32 {
         let all = self.wanted.get(stage).map_or(0, |w| w.shots);
-        let shot = self.shot(stage);
-        let capacity = self.capacity(self.formula(stage));
+        let formula = self.formula(stage);
         let holds = |n: u32| {
-            let need = (f64::from(n) * shot + self.kept + self.bottom) / self.yields;
-            fits(need / capacity)
+            let take = self.take(&[(stage, n)]);
+            self.cups.iter().any(|cup| {
+                let need = (take.out + take.kept + cup.bottom) / self.yields;
+                fits(need / cup.capacity(formula))
+            })
         };
         if holds(all) {
             return all;
@@ -175,24 +228,25 @@ impl<'a> Problem<'a> {
             return Err(SplitError::NoSuchFormula { stage, formula: w.formula, formulas });
         }
         let total = kg(w.shot) * f64::from(w.shots);
-        if !(kg(w.shot) > 0.0 && total.is_finite()) {
+        let sound = is_mass(w.returned) && w.returned < w.shot && is_mass(w.kept);
+        if !(kg(w.shot) > 0.0 && total.is_finite() && sound) {
             return Err(SplitError::BadShot { stage, wanted: *w });
         }
         let formula = self.formula(stage);
-        let capacity = self.capacity(formula);
-        if self.least > capacity {
-            let (least, capacity) = (mass(self.least), mass(capacity));
-            return Err(SplitError::LeastOverCapacity { formula, least, capacity });
+        let (least, capacity) = (self.least(formula), self.capacity(formula));
+        if !fits(least / capacity) {
+            let (least, capacity) = (mass(least), mass(capacity));
+            return Err(SplitError::LeastOverCapacity { stage, least, capacity });
         }
         if w.shots > 0 && self.shots_a_pot(stage) == 0 {
-            let room = mass(self.room(formula).max(0.0));
+            let room = mass(self.room(formula, kg(w.kept)).max(0.0));
             return Err(SplitError::ShotTooLarge { stage, shot: w.shot, room });
         }
         Ok(())
     }
 
-    /// As few sessions of each laminated piece as its layers' pots allow.
-    fn sessions(&self, injectors: u32) -> Result<Vec<Session>, SplitError> {
+    /// As few sessions of each laminated piece as its layers' pots allow, of at most `most_shots`.
+    fn sessions(&self, injectors: u32, most_shots: u32) -> Result<Vec<Session>, SplitError> {
         let stages = self.wanted.iter().enumerate();
         let mut pieces: Vec<(usize, usize)> =
             stages.filter_map(|(stage, w)| Some((w.laminate?, stage))).collect();
@@ -215,6 +269,7 @@ impl<'a> Problem<'a> {
             }
             let key = stages.iter().map(|w| w.key).min().unwrap_or(0);
             let most = layers.iter().map(|&l| self.shots_a_pot(l)).min().unwrap_or(0);
+            let most = most.min(most_shots);
             let mut left = first.shots;
             while left > 0 && most > 0 {
                 let shots = left.min(most);
@@ -238,8 +293,10 @@ impl<'a> Problem<'a> {
             let Some(w) = self.wanted.get(stage).filter(|w| w.shots > 0) else { continue };
             let formula = self.formula(stage);
             let Some(pooled) = pooled.get_mut(formula) else { continue };
-            let fresh = || Formula { formula, key: w.key, plain: Vec::new(), layers: Vec::new() };
+            let (plain, layers) = (Vec::new(), Vec::new());
+            let fresh = || Formula { formula, key: w.key, kept: f64::INFINITY, plain, layers };
             let pooled = pooled.get_or_insert_with(fresh);
+            pooled.kept = pooled.kept.min(kg(w.kept));
             if w.laminate.is_none() {
                 pooled.plain.push((stage, w.shots));
             }
@@ -254,9 +311,17 @@ impl<'a> Problem<'a> {
         for (place, node) in self.precedence.order().linear_extension().into_iter().enumerate() {
             rank.get_mut(node).into_iter().for_each(|r| *r = place);
         }
-        let places = pooled.iter().enumerate().map(|(f, pooled)| {
+        // With fresh base, of formulas of the same materials the one with more base comes first: where one of
+        // them can follow the other without fresh base too, it is that order.
+        let mut by_base: Vec<usize> = (0..pooled.len()).collect();
+        by_base.sort_by(|&a, &b| self.base_share(b).total_cmp(&self.base_share(a)));
+        let mut more_base = vec![0; pooled.len()];
+        for (place, &formula) in by_base.iter().enumerate() {
+            more_base.get_mut(formula).into_iter().for_each(|m| *m = place);
+        }
+        let places = pooled.iter().zip(&more_base).enumerate().map(|(f, (pooled, &base))| {
             let node = self.precedence.node(f).and_then(|n| rank.get(n)).copied();
-            (node.unwrap_or(0), pooled.as_ref().map_or(0, |p| p.key))
+            (node.unwrap_or(0), base, pooled.as_ref().map_or(0, |p| p.key))
         });
         self.place = places.collect();
         let mut formulas: Vec<Formula> = pooled.into_iter().flatten().collect();
@@ -267,30 +332,53 @@ impl<'a> Problem<'a> {
     }
 }
 
-fn check_limits(precedence: &Precedence, limits: &Limits<'_>) -> Result<(), SplitError> {
-    let vessel = &limits.vessel;
-    let (formulas, capacities) = (precedence.formulas(), limits.capacity.len());
-    if formulas != capacities {
-        return Err(SplitError::Capacities { formulas, capacities });
+/// The cups that can hold what no other holds: one that holds no more of anything, and keeps no less, is
+/// left out.
+fn rooms(limits: &Limits<'_>) -> Vec<Room> {
+    let room = |cup: &Cup| Room {
+        bottom: kg(undrawn(cup.film, cup.heel)),
+        capacity: cup.capacity.iter().map(|c| c.map_or(f64::INFINITY, kg)).collect(),
+    };
+    let mut rooms: Vec<Room> = Vec::new();
+    for cup in limits.cups.iter().map(room) {
+        let no_better = |cup: &Room, than: &Room| {
+            cup.bottom >= than.bottom
+                && cup.capacity.iter().zip(&than.capacity).all(|(a, b)| a <= b)
+        };
+        if rooms.iter().all(|other| !no_better(&cup, other)) {
+            rooms.retain(|other| !no_better(other, &cup));
+            rooms.push(cup);
+        }
     }
-    let masses = [
-        ("The film", vessel.film),
-        ("The heel", vessel.heel),
-        ("The least pot", vessel.least),
-        ("What the injector keeps", limits.kept),
-    ];
-    for (what, m) in masses {
+    rooms
+}
+
+fn check_limits(precedence: &Precedence, limits: &Limits<'_>) -> Result<(), SplitError> {
+    let formulas = precedence.formulas();
+    let lengths = limits.cups.iter().map(|cup| cup.capacity.len()).chain([limits.least.len()]);
+    for capacities in lengths {
+        if formulas != capacities {
+            return Err(SplitError::Capacities { formulas, capacities });
+        }
+    }
+    if limits.cups.is_empty() {
+        return Err(SplitError::NoCup);
+    }
+    let cups = limits.cups.iter().flat_map(|cup| [("The film", cup.film), ("The heel", cup.heel)]);
+    let least = limits.least.iter().map(|&least| ("The least pot", least));
+    for (what, m) in cups.chain(least) {
         if !is_mass(m) {
             return Err(SplitError::BadNumber { what, value: m.get::<gram>() });
         }
     }
-    if let Some(c) = limits.capacity.iter().flatten().find(|&&c| !is_mass(c) || kg(c) == 0.0) {
+    let capacities = limits.cups.iter().flat_map(|cup| cup.capacity.iter().flatten());
+    if let Some(c) = capacities.into_iter().find(|&&c| !is_mass(c) || kg(c) == 0.0) {
         return Err(SplitError::BadNumber { what: "A capacity", value: c.get::<gram>() });
     }
     if !(0.0..1.0).contains(&limits.loss.value) {
         return Err(SplitError::BadNumber { what: "The loss", value: limits.loss.value });
     }
-    if vessel.heats == Some(0) {
+    if limits.heats == Some(0) {
         return Err(SplitError::NoHeat);
     }
     Ok(())

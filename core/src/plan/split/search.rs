@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::EXACT_PORTIONS;
 use super::bound::Bound;
 use super::load::{Ask, Load, Look, Portion, State, What};
-use super::problem::{Formula, Problem, Shots};
+use super::problem::{Formula, Problem, Shots, Take};
 
 /// One way of first fit.
 #[derive(Clone, Copy)]
@@ -16,27 +16,42 @@ struct Way {
     darkest_first: bool,
     /// Plain draws are divided to fill a pot up.
     divide: bool,
+    /// Of one formula the largest shots go first.
+    largest_first: bool,
 }
 
 /// The best way first: what ties is left as it is.
-const WAYS: [Way; 8] = [
-    Way { chains: true, darkest_first: true, divide: false },
-    Way { chains: true, darkest_first: false, divide: false },
-    Way { chains: false, darkest_first: true, divide: false },
-    Way { chains: false, darkest_first: false, divide: false },
-    Way { chains: true, darkest_first: true, divide: true },
-    Way { chains: true, darkest_first: false, divide: true },
-    Way { chains: false, darkest_first: true, divide: true },
-    Way { chains: false, darkest_first: false, divide: true },
+const WAYS: [Way; 16] = [
+    Way { chains: true, darkest_first: true, divide: false, largest_first: false },
+    Way { chains: true, darkest_first: false, divide: false, largest_first: false },
+    Way { chains: false, darkest_first: true, divide: false, largest_first: false },
+    Way { chains: false, darkest_first: false, divide: false, largest_first: false },
+    Way { chains: true, darkest_first: true, divide: true, largest_first: false },
+    Way { chains: true, darkest_first: false, divide: true, largest_first: false },
+    Way { chains: false, darkest_first: true, divide: true, largest_first: false },
+    Way { chains: false, darkest_first: false, divide: true, largest_first: false },
+    Way { chains: true, darkest_first: true, divide: false, largest_first: true },
+    Way { chains: true, darkest_first: false, divide: false, largest_first: true },
+    Way { chains: false, darkest_first: true, divide: false, largest_first: true },
+    Way { chains: false, darkest_first: false, divide: false, largest_first: true },
+    Way { chains: true, darkest_first: true, divide: true, largest_first: true },
+    Way { chains: true, darkest_first: false, divide: true, largest_first: true },
+    Way { chains: false, darkest_first: true, divide: true, largest_first: true },
+    Way { chains: false, darkest_first: false, divide: true, largest_first: true },
 ];
 
 /// The fewest pots found, and whether all whole portions were put together in all ways.
 pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) {
-    let whole: Vec<(&Formula, Vec<Portion>)> =
-        problem.formulas.iter().map(|f| (f, whole_portions(problem, f))).collect();
+    let whole = |largest_first| -> Vec<Whole<'_>> {
+        problem.formulas.iter().map(|f| whole_portions(problem, f, largest_first)).collect()
+    };
+    let by_key = whole(false);
+    let mut by_size: Option<Vec<Whole<'_>>> = None;
     let mut best: Option<State> = None;
     for way in WAYS {
-        let found = first_fit(problem, bound, &whole, way);
+        let portions =
+            if way.largest_first { by_size.get_or_insert_with(|| whole(true)) } else { &by_key };
+        let found = first_fit(problem, bound, portions, way);
         let size = |state: &State| (state.used(), state.heats());
         if best.as_ref().is_none_or(|best| size(&found) < size(best)) {
             best = Some(found);
@@ -46,29 +61,72 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
         }
     }
     let mut best = best.unwrap_or_else(|| State::new(problem, 0));
-    let portions: Vec<&Portion> = whole.iter().flat_map(|(_, portions)| portions).collect();
     let mut searched = false;
-    if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
-        let mut search = Search {
-            problem,
-            portions: &portions,
-            lower: bound.lower,
-            fewest: best.used(),
-            best: None,
-        };
-        search.go(&mut State::new(problem, 0), 0);
-        // With fresh base, formulas of the same materials were taken in one order only.
-        searched = !problem.fresh_base();
-        best = search.best.unwrap_or(best);
+    let whole: Vec<Portion> = by_key.into_iter().flat_map(|whole| whole.portions).collect();
+    // Whole portions first, so that none is divided where that saves no pot.
+    for portions in [Some(whole), single_shots(problem)].into_iter().flatten() {
+        if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
+            best = all_ways(problem, &portions, bound.lower, best.used()).unwrap_or(best);
+            // With fresh base, formulas of the same materials were taken in one order only.
+            searched = !problem.fresh_base();
+        }
     }
     best.loads.retain(|load| !load.stops.is_empty());
     (best.loads, searched)
 }
 
-/// Layers, and plain draws in as few portions as pots hold them, each as full as it can be.
-fn whole_portions(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
+/// Pots fewer than `fewest`, where all sessions of laminated pieces are a single shot in `problem` and there are few
+/// enough portions to put together in all ways. Sessions that then come from the same pots are one.
+pub(super) fn fewer(problem: &mut Problem<'_>, lower: usize, fewest: usize) -> Option<Vec<Load>> {
+    let portions = single_shots(problem)?;
+    let mut loads = all_ways(problem, &portions, lower, fewest)?.loads;
+    loads.retain(|load| !load.stops.is_empty());
+    let mut known: Vec<(usize, Vec<(usize, usize)>)> = Vec::new();
+    for session in 0..problem.sessions.len() {
+        let laminate = problem.sessions.get(session)?.laminate;
+        let pots_of = |(pot, load): (usize, &Load)| {
+            let stage = load.stage_of(session)?;
+            Some((stage, pot))
+        };
+        let mut pots: Vec<(usize, usize)> = loads.iter().enumerate().filter_map(pots_of).collect();
+        pots.sort_unstable();
+        let same = known.iter().find(|(other, of)| {
+            *of == pots && problem.sessions.get(*other).is_some_and(|s| s.laminate == laminate)
+        });
+        match same {
+            Some(&(first, _)) => {
+                loads.iter_mut().for_each(|load| load.leave_out(session));
+                let shots = problem.sessions.get(session).map_or(0, |s| s.shots);
+                let first = problem.sessions.get_mut(first)?;
+                first.shots = first.shots.saturating_add(shots);
+            }
+            None => known.push((session, pots)),
+        }
+    }
+    Some(loads)
+}
+
+/// A formula with its layers, and its plain draws in as few portions as pots hold them.
+struct Whole<'a> {
+    formula: &'a Formula,
+    /// Its plain draws in the order in which they are put into pots.
+    plain: Shots,
+    portions: Vec<Portion>,
+}
+
+/// Plain draws go into portions as full as they can be.
+fn whole_portions<'a>(
+    problem: &Problem<'_>,
+    formula: &'a Formula,
+    largest_first: bool,
+) -> Whole<'a> {
+    let mut plain = formula.plain.clone();
+    if largest_first {
+        let shot = |stage: usize| problem.take(&[(stage, 1)]).out;
+        plain.sort_by(|a, b| shot(b.0).total_cmp(&shot(a.0)));
+    }
     let mut portions = layers(problem, formula);
-    let mut left = formula.plain.clone();
+    let mut left = plain.clone();
     while !left.is_empty() {
         match fill_up(problem, &mut State::new(problem, 1), 0, formula.formula, &mut left) {
             Some(portion) => portions.push(portion),
@@ -76,15 +134,35 @@ fn whole_portions(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
             None => break,
         }
     }
-    portions
+    Whole { formula, plain, portions }
+}
+
+/// Layers, and each plain shot by itself, where there are few enough.
+fn single_shots(problem: &Problem<'_>) -> Option<Vec<Portion>> {
+    let count = problem.formulas.iter().fold(0_usize, |sum, formula| {
+        let plain = formula.plain.iter().map(|&(_, shots)| shots as usize);
+        plain.fold(sum.saturating_add(formula.layers.len()), usize::saturating_add)
+    });
+    (count <= EXACT_PORTIONS).then(|| {
+        let each = problem.formulas.iter().flat_map(|formula| {
+            let mut portions = layers(problem, formula);
+            for &(stage, shots) in &formula.plain {
+                let (formula, take) = (formula.formula, problem.take(&[(stage, 1)]));
+                let one = Portion { formula, take, what: What::Plain(vec![(stage, 1)]) };
+                portions.extend((0..shots).map(|_| one.clone()));
+            }
+            portions
+        });
+        each.collect()
+    })
 }
 
 fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
     let layer = |&(session, layer): &(usize, usize)| {
         let s = problem.sessions.get(session)?;
         let stage = *s.layers.get(layer)?;
-        let out = problem.out(&[(stage, s.shots)]);
-        Some(Portion { formula: formula.formula, out, what: What::Layer { session, stage } })
+        let take = problem.take(&[(stage, s.shots)]);
+        Some(Portion { formula: formula.formula, take, what: What::Layer { session, stage } })
     };
     formula.layers.iter().filter_map(layer).collect()
 }
@@ -92,17 +170,14 @@ fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
 /// The least base that any shot takes.
 fn least_base(problem: &Problem<'_>) -> f64 {
     let stages = problem.wanted.iter().enumerate().filter(|(_, w)| w.shots > 0);
-    let base =
-        stages.map(|(stage, _)| problem.shot(stage) * problem.base_share(problem.formula(stage)));
+    let base = stages.map(|(stage, _)| {
+        let take = problem.take(&[(stage, 1)]);
+        (take.out - take.back) * problem.base_share(problem.formula(stage))
+    });
     base.fold(f64::INFINITY, f64::min)
 }
 
-fn first_fit(
-    problem: &Problem<'_>,
-    bound: &Bound,
-    whole: &[(&Formula, Vec<Portion>)],
-    way: Way,
-) -> State {
+fn first_fit(problem: &Problem<'_>, bound: &Bound, whole: &[Whole<'_>], way: Way) -> State {
     let chains = if way.chains { bound.chains.as_slice() } else { &[] };
     let mut through = vec![Vec::new(); problem.precedence.order().len()];
     for (pot, chain) in chains.iter().enumerate() {
@@ -113,15 +188,16 @@ fn first_fit(
     let least_base = least_base(problem);
     let state = State::new(problem, chains.len());
     let mut fit = Fit { problem, state, open: Vec::new(), taken: None };
-    let mut put_all = |(formula, portions): &(&Formula, Vec<Portion>)| {
+    let mut put_all = |whole: &Whole<'_>| {
+        let formula = whole.formula;
         let node = problem.precedence.node(formula.formula);
         let own = node.and_then(|n| through.get(n)).map_or(&[][..], Vec::as_slice);
         fit.candidates(own, least_base);
         if way.divide {
             layers(problem, formula).iter().for_each(|layer| fit.put_whole(layer));
-            fit.put_divided(formula);
+            fit.put_divided(formula.formula, &whole.plain);
         } else {
-            portions.iter().for_each(|portion| fit.put_whole(portion));
+            whole.portions.iter().for_each(|portion| fit.put_whole(portion));
         }
     };
     if way.darkest_first {
@@ -139,7 +215,7 @@ struct Fit<'a> {
     /// Pots to try for the formula at hand, in this order.
     open: Vec<usize>,
     /// How much the last plain portion of it was, and which of `open` took it.
-    taken: Option<(f64, usize)>,
+    taken: Option<(Take, usize)>,
 }
 
 impl Fit<'_> {
@@ -158,7 +234,8 @@ impl Fit<'_> {
         let Self { problem, state, open, taken } = self;
         let plain = portion.session().is_none();
         // Pots that have refused just as much of it are as they were: an order of many pots stays linear.
-        let refused = taken.filter(|&(out, _)| plain && out == portion.out).map_or(0, |(_, at)| at);
+        let refused =
+            taken.filter(|&(take, _)| plain && take == portion.take).map_or(0, |(_, at)| at);
         let untried = open.iter().enumerate().skip(refused);
         let mut taking = untried.filter(|&(_, &pot)| state.put(problem, pot, portion, Look::Whole));
         let at = taking.next().map(|(at, _)| at);
@@ -168,17 +245,16 @@ impl Fit<'_> {
             open.push(new);
             open.len().saturating_sub(1)
         });
-        *taken = plain.then_some((portion.out, at));
+        *taken = plain.then_some((portion.take, at));
     }
 
-    fn put_divided(&mut self, formula: &Formula) {
+    fn put_divided(&mut self, formula: usize, plain: &Shots) {
         let Self { problem, state, open, .. } = self;
-        let mut left = formula.plain.clone();
+        let mut left = plain.clone();
         if left.is_empty() {
             return;
         }
-        let formula = formula.formula;
-        let all = Portion { formula, out: problem.out(&left), what: What::Plain(left.clone()) };
+        let all = Portion { formula, take: problem.take(&left), what: What::Plain(left.clone()) };
         if open.iter().any(|&pot| state.put(problem, pot, &all, Look::Whole)) {
             return;
         }
@@ -204,8 +280,8 @@ fn fill_up(
 ) -> Option<Portion> {
     let all: u64 = left.iter().map(|&(_, shots)| u64::from(shots)).sum();
     let mut takes = |n: u64| {
-        let out = problem.out_of_first(left, n);
-        state.can_take(problem, pot, Ask { formula, out, session: None }, Look::Whole)
+        let take = problem.take_of_first(left, n);
+        state.can_take(problem, pot, Ask { formula, take, session: None }, Look::Whole)
     };
     let most = if all == 0 || !takes(1) {
         return None;
@@ -220,7 +296,7 @@ fn fill_up(
         low
     };
     let shots = first(left, most);
-    let portion = Portion { formula, out: problem.out(&shots), what: What::Plain(shots) };
+    let portion = Portion { formula, take: problem.take(&shots), what: What::Plain(shots) };
     if !state.put(problem, pot, &portion, Look::Whole) {
         return None;
     }
@@ -251,10 +327,23 @@ fn drop_first(shots: &mut Shots, mut n: u64) {
     shots.retain(|&(_, all)| all > 0);
 }
 
+/// Of all ways to put `portions` together one with the fewest pots, where these are fewer than `fewest`; no
+/// further than to `lower`.
+fn all_ways(
+    problem: &Problem<'_>,
+    portions: &[Portion],
+    lower: usize,
+    fewest: usize,
+) -> Option<State> {
+    let mut search = Search { problem, portions, lower, fewest, best: None };
+    search.go(&mut State::new(problem, 0), 0, 0);
+    search.best
+}
+
 /// All ways to put portions together, depth first.
 struct Search<'a> {
     problem: &'a Problem<'a>,
-    portions: &'a [&'a Portion],
+    portions: &'a [Portion],
     lower: usize,
     /// What a way must have fewer pots than.
     fewest: usize,
@@ -262,19 +351,22 @@ struct Search<'a> {
 }
 
 impl Search<'_> {
-    /// Puts the portions from number `next` on; no deeper than there are portions.
-    fn go(&mut self, state: &mut State, next: usize) {
+    /// Puts the portions from number `next` on; no deeper than there are portions. A portion that is like the
+    /// one before goes into no earlier pot than `from`, where that one went.
+    fn go(&mut self, state: &mut State, next: usize, from: usize) {
         if state.loads.len() >= self.fewest || self.fewest <= self.lower {
             return;
         }
-        let Some(&portion) = self.portions.get(next) else {
+        let Some(portion) = self.portions.get(next) else {
             if state.keeps_limits(self.problem) {
                 self.fewest = state.loads.len();
                 self.best = Some(state.clone());
             }
             return;
         };
-        for pot in 0..state.loads.len() {
+        let before = next.checked_sub(1).and_then(|before| self.portions.get(before));
+        let from = if before.is_some_and(|before| before.is_like(portion)) { from } else { 0 };
+        for pot in from..state.loads.len() {
             self.try_in(state, pot, portion, next);
         }
         let new = state.open();
@@ -285,7 +377,7 @@ impl Search<'_> {
     fn try_in(&mut self, state: &mut State, pot: usize, portion: &Portion, next: usize) {
         let Some(before) = state.loads.get(pot).cloned() else { return };
         if state.put(self.problem, pot, portion, Look::Hopeless) {
-            self.go(state, next.saturating_add(1));
+            self.go(state, next.saturating_add(1), pot);
             state.take_back(pot, before, portion);
         }
     }

@@ -7,7 +7,7 @@ use core::cmp::Reverse;
 
 use super::load::{Load, Stop};
 use super::problem::Problem;
-use super::{Draw, SplitError, Work};
+use super::{Draw, Pot, SplitError, Work};
 
 /// Something to do at once.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -21,8 +21,13 @@ enum Task {
 }
 
 /// All sessions and plain draws, each after what its pots do before; of what is ready the least key
-/// first. Plain draws follow the first session of their visit, from the same heat.
-pub(super) fn order(problem: &Problem<'_>, loads: &[Load]) -> Result<Vec<Work>, SplitError> {
+/// first. Plain draws follow the first session of their visit, from the same heat. Each draw goes into its
+/// visit in `pots`.
+pub(super) fn order(
+    problem: &Problem<'_>,
+    loads: &[Load],
+    pots: &mut [Pot],
+) -> Result<Vec<Work>, SplitError> {
     let mut day = Day::new(problem, loads);
     for pot in 0..loads.len() {
         day.arrive(pot);
@@ -30,6 +35,12 @@ pub(super) fn order(problem: &Problem<'_>, loads: &[Load]) -> Result<Vec<Work>, 
     let mut work = Vec::new();
     while let Some(Reverse((_, task))) = day.ready.pop() {
         work.extend(day.run(task));
+    }
+    for draw in work.iter_mut().flat_map(|work: &mut Work| &mut work.draws) {
+        let visit = pots.get_mut(draw.pot).and_then(|pot| pot.visits.get_mut(draw.visit));
+        let Some(visit) = visit else { continue };
+        draw.draw = visit.draws.len();
+        visit.draws.push((draw.wanted, draw.shots));
     }
     let all_left = day.visit.iter().zip(loads).all(|(&visit, load)| visit >= load.stops.len());
     if all_left { Ok(work) } else { Err(SplitError::Deadlock) }
@@ -103,7 +114,7 @@ impl<'a> Day<'a> {
         let here = self.here.get(session).cloned().unwrap_or_default();
         let mut draws: Vec<Draw> = here
             .iter()
-            .map(|&(pot, visit, wanted)| Draw { pot, visit, wanted, shots: s.shots })
+            .map(|&(pot, visit, wanted)| Draw { pot, visit, draw: 0, wanted, shots: s.shots })
             .collect();
         draws.sort_unstable_by_key(|draw| s.layers.iter().position(|&l| l == draw.wanted));
         let heated = draws.iter().map(|draw| draw.pot).collect();
@@ -123,7 +134,7 @@ impl<'a> Day<'a> {
     fn plain(&self, pot: usize, visit: usize) -> Vec<Draw> {
         let stop = self.loads.get(pot).and_then(|load| load.stops.get(visit));
         let plain = stop.map_or(&[][..], |stop| stop.plain.as_slice());
-        plain.iter().map(|&(wanted, shots)| Draw { pot, visit, wanted, shots }).collect()
+        plain.iter().map(|&(wanted, shots)| Draw { pot, visit, draw: 0, wanted, shots }).collect()
     }
 
     /// One thing less to do where `pot` is; with nothing left it goes on.

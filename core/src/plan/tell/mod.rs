@@ -34,6 +34,8 @@ impl Workshop<'_> {
         let mut assumptions: Vec<_> = layout.apart.iter().map(notes::taken_apart).collect();
         let raised = each().filter_map(|(place, pot)| Some((place, pot.raised.as_ref()?)));
         assumptions.extend(raised.map(|(place, raised)| notes::raised(place, raised)));
+        let off_marks = each().filter_map(|(place, pot)| Some((place, pot.off_marks.as_ref()?)));
+        assumptions.extend(off_marks.map(|(place, off)| notes::off_marks(place, off, book.system)));
         assumptions.extend(notes::assumed(self.recipes, &book.materials));
         assumptions.extend(notes::feed_not_known(self.shots));
         assumptions.extend(process::assumed(&layout.pots));

@@ -12,7 +12,8 @@ use crate::material::Kind;
 use crate::mix::{Assumption, Materials};
 use crate::plan::day::{DayRecipe, FEED_NOT_KNOWN};
 use crate::plan::layout::{Layout, ShelfUse, TakenApart};
-use crate::plan::pot::{Raised, Shots, WhyRaised};
+use crate::plan::pot::{OffMark, OffMarks, Raised, Shots, WhyRaised};
+use crate::quantity::System;
 use crate::show::{Note, text};
 
 /// Pots that were taken apart.
@@ -45,6 +46,32 @@ pub(super) fn raised(pot: usize, raised: &Raised) -> Note {
             text::mass(raised.mix).text,
             text::mass(raised.need).text
         ),
+    }
+}
+
+/// How the base of a pot is measured, where that is not up to a mark.
+pub(super) fn off_marks(pot: usize, off: &OffMarks, system: System) -> Note {
+    let how = match off.how {
+        OffMark::MarkBelow => {
+            "measure its base to the mark below, fresh base makes up for it later".to_string()
+        }
+        OffMark::Weighed => "weigh its base".to_string(),
+        OffMark::Spoons => "measure its base with cup and spoons".to_string(),
+        OffMark::Between { off } => {
+            let off = text::volume(off, system).text;
+            format!("fill its base between two marks, sure to some {off} (a scale would be surer)")
+        }
+    };
+    let why = off.next.map_or_else(
+        || "no mark is high enough".to_string(),
+        |(next, step)| {
+            let next = text::mark(next, step, system);
+            format!("up to the next mark, {next}, it would overfill the cup")
+        },
+    );
+    Note {
+        code: "base-off-marks".to_string(),
+        message: format!("Pot {}: {how}; {why}.", letter(pot)),
     }
 }
 

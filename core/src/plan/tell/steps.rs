@@ -47,8 +47,7 @@ struct StageAtWork<'l> {
     begun: bool,
     /// Entries of the order of work that are still to come.
     left: u32,
-    /// Its draws, and whether they are done.
-    draws: Vec<(u32, &'l DrawLayout<'l>, &'l Draw, bool)>,
+    draws: Vec<(&'l DrawLayout<'l>, &'l Draw)>,
     /// Ids of its steps.
     ids: Vec<String>,
 }
@@ -65,7 +64,6 @@ fn at_work<'l>(
         let stages =
             (1_u32..).zip(of.stages.iter().zip(&pot.stages)).map(|(number, (of, told))| {
                 salted |= of.recipe.holds(Kind::Salt, materials);
-                let draws = (1_u32..).zip(of.draws.iter().zip(&told.draws));
                 StageAtWork {
                     layout: of,
                     told,
@@ -78,7 +76,7 @@ fn at_work<'l>(
                     salted,
                     begun: false,
                     left: 0,
-                    draws: draws.map(|(number, (of, told))| (number, of, told, false)).collect(),
+                    draws: of.draws.iter().zip(&told.draws).collect(),
                     ids: Vec::new(),
                 }
             });
@@ -256,13 +254,10 @@ impl<'l> Day<'l> {
         let (mut all, mut first) = (Vec::new(), None);
         for from in &work.from {
             let Some((pot, stage)) = self.at(from) else { continue };
-            let draw = stage.draws.iter_mut().find(|(_, of, _, done)| {
-                !*done && of.of.batch.number == work.of.batch.number && of.shots == work.shots
-            });
-            let Some(&mut (place, of, told, ref mut done)) = draw else { continue };
-            *done = true;
+            let Some((of, told)) = stage.draws.get(from.draw).copied() else { continue };
+            let place = Some(number(from.draw));
             let words = words::shoot(told, stage.salted);
-            all.push(at(pot, stage.number, Some(place), words));
+            all.push(at(pot, stage.number, place, words));
             if first.is_none() {
                 first = Some((stage.id(&name), loads(of, told)));
             }
@@ -322,6 +317,11 @@ fn piece(work: &WorkLayout<'_>) -> String {
     }
     let layers = work.of.layers.iter().map(|layer| named(&layer.recipe.name()));
     format!("{mold} of {}", layers.collect::<Vec<_>>().join(", "))
+}
+
+/// A place as it is shown: counted from 1.
+fn number(place: usize) -> u32 {
+    u32::try_from(place.saturating_add(1)).unwrap_or(u32::MAX)
 }
 
 fn at(pot: &Pot, stage: u32, draw: Option<u32>, words: Words) -> StepAt {

@@ -7,8 +7,8 @@ use uom::si::velocity::centimeter_per_second;
 
 use super::Shape;
 use super::shape::{LEAST_OF_BODY, MOST_OF_BODY};
-use crate::density::DensityError;
 use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, MassDensity, Ratio, Time, Velocity, Volume};
 use crate::show;
 
@@ -16,21 +16,9 @@ use crate::show;
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum SinkError {
-    /// A number that is not above zero, or beyond belief.
-    #[error("{what} must be a number above zero.")]
-    NotPositive {
-        /// Which number.
-        what: &'static str,
-    },
-    /// A density that nothing has.
+    /// Numbers that are wrong.
     #[error(transparent)]
-    Density(DensityError),
-    /// A hook with less than no mass or volume.
-    #[error("{what} must be zero or a number above.")]
-    Negative {
-        /// Which number.
-        what: &'static str,
-    },
+    Parameters(#[from] ParameterErrors),
     /// A stick that is too short to fall sideways.
     #[error("A stick of {} diameters is too short.", show::number(.length_per_diameter.value))]
     TooShort {
@@ -92,9 +80,7 @@ pub enum SinkError {
 impl Diagnose for SinkError {
     fn code(&self) -> &'static str {
         match self {
-            Self::NotPositive { .. } => "sink-not-positive",
-            Self::Density(error) => error.code(),
-            Self::Negative { .. } => "sink-negative",
+            Self::Parameters(errors) => errors.code(),
             Self::TooShort { .. } => "sink-stick-too-short",
             Self::VolumeNotOfBody { .. } => "sink-volume-not-of-body",
             Self::Floats { .. } => "sink-floats",
@@ -107,9 +93,7 @@ impl Diagnose for SinkError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::NotPositive { .. } => "Correct that number.".into(),
-            Self::Density(error) => error.help(),
-            Self::Negative { .. } => "Give 0 where there is no hook or weight.".into(),
+            Self::Parameters(errors) => errors.help(),
             Self::TooShort { .. } => {
                 "Describe a piece shorter than 2.01 diameters as a ball.".into()
             }
@@ -140,5 +124,30 @@ impl Diagnose for SinkError {
                 "Check depth, time and density; time a drop over half a meter or more.".into()
             }
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        Some(match self {
+            Self::Parameters(errors) => return errors.parameter(),
+            Self::TooShort { .. } => Parameter::Length,
+            Self::VolumeNotOfBody { .. } => Parameter::PieceVolume,
+            Self::Floats { .. } => Parameter::PieceDensity,
+            Self::HookTooHeavy { .. } | Self::TooFast { .. } => Parameter::SinkRate,
+            Self::OutsideDrag { .. } => return None,
+            Self::TooQuick { .. } => Parameter::DropTime,
+        })
+    }
+}
+
+impl From<ParameterError> for SinkError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }

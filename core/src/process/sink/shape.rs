@@ -8,11 +8,22 @@ use super::SinkError;
 use crate::process::drag;
 use crate::quantity::{Area, Length, Volume};
 use crate::show;
+use crate::words::words;
 
 /// The least and the most that a piece is believed to hold, of a plain cylinder or ball of its size: tails and waists
 /// make it less, fins more (common practice, no source). Beyond it is a slip of the unit.
 pub(super) const LEAST_OF_BODY: f64 = 0.4;
 pub(super) const MOST_OF_BODY: f64 = 1.3;
+
+words! {
+    /// The shape of a piece, as a word.
+    pub enum Outline {
+        /// Longer than thick: it sinks sideways.
+        Stick = "stick",
+        /// As long as thick, about.
+        Ball = "ball",
+    }
+}
 
 /// What a piece is like as it falls.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -64,6 +75,14 @@ impl Shape {
     pub(super) fn diameter(&self) -> Length {
         match self {
             Self::Stick { diameter, .. } | Self::Ball { diameter } => *diameter,
+        }
+    }
+
+    /// The length of a stick.
+    pub(super) fn length(&self) -> Option<Length> {
+        match self {
+            Self::Stick { length, .. } => Some(*length),
+            Self::Ball { .. } => None,
         }
     }
 
@@ -128,14 +147,17 @@ impl Shape {
     /// 28 (1997) 145–149; in logarithms, in which the curve is nearly straight. A jump of the curve is found by halving.
     pub(super) fn reynolds(&self, wanted: f64) -> Result<f64, SinkError> {
         const MOST_STEPS: u32 = 100;
-        let load = |reynolds: f64| Ok(self.drag_coefficient(reynolds)? * reynolds * reynolds);
+        let load = |reynolds: f64| -> Result<f64, SinkError> {
+            Ok(self.drag_coefficient(reynolds)? * reynolds * reynolds)
+        };
         let (least, most) = self.range();
         let (at_least, at_most) = (load(least)?, load(most)?);
         if !(at_least..=at_most).contains(&wanted) {
             return Err(self.outside());
         }
         let reynolds = |log: f64| libm::exp(log).clamp(least, most);
-        let excess = |log| Ok(libm::log(load(reynolds(log))? / wanted));
+        let excess =
+            |log| -> Result<f64, SinkError> { Ok(libm::log(load(reynolds(log))? / wanted)) };
         // The newest point, the one across the root from it, and the one before.
         let (mut new, mut other) = (libm::log(least), libm::log(most));
         let (mut f_new, mut f_other) = (libm::log(at_least / wanted), libm::log(at_most / wanted));

@@ -1,0 +1,133 @@
+//! Texts of the table as the languages of the doors want them.
+
+use pourwright::parameter::{IfOmitted, Parameter, PlainUnit};
+use pourwright::table::{CALCULATIONS, Calculation, Kind, ParameterField, ResultField};
+
+/// `text` in lines of at most `width` letters, broken at spaces.
+pub(crate) fn wrap(text: &str, width: usize) -> Vec<String> {
+    let mut lines = vec![String::new()];
+    for word in text.split_whitespace() {
+        let line = lines.last_mut().expect("there is always a line");
+        if line.is_empty() {
+            line.push_str(word);
+        } else if line.chars().count() + 1 + word.chars().count() <= width {
+            line.push(' ');
+            line.push_str(word);
+        } else {
+            lines.push(word.to_owned());
+        }
+    }
+    lines
+}
+
+/// The paragraphs of the text of a calculation, each on one line, the summary first. `name` gives what another
+/// calculation, which a text names in backticks, is called at the door.
+pub(crate) fn paragraphs(
+    calculation: &Calculation,
+    name: impl Fn(&Calculation) -> String,
+) -> Vec<String> {
+    let text = calculation.text.iter().map(|line| line.trim()).collect::<Vec<_>>().join("\n");
+    let mut paragraphs: Vec<String> =
+        text.split("\n\n").map(|paragraph| paragraph.replace('\n', " ")).collect();
+    for paragraph in &mut paragraphs {
+        for other in CALCULATIONS {
+            *paragraph = paragraph.replace(&format!("`{}`", other.name), &name(other));
+        }
+    }
+    paragraphs
+}
+
+/// The meaning of a result in one line, with its unit.
+pub(crate) fn of_result(result: &ResultField) -> String {
+    let meaning = result.meaning.split_whitespace().collect::<Vec<_>>().join(" ");
+    match result.kind {
+        Kind::Number if result.unit != PlainUnit::Any => {
+            format!("{meaning} Unit: {}.", result.unit.symbol())
+        }
+        _ => meaning,
+    }
+}
+
+/// A name of the table without its underscores: `PieceMass`.
+pub(crate) fn camel(name: &str) -> String {
+    name.split('_').map(upper).collect()
+}
+
+/// The name of a parameter's plain number: with the suffix of its unit.
+pub(crate) fn plain_name(parameter: Parameter) -> String {
+    format!("{}{}", parameter.name(), parameter.unit().suffix())
+}
+
+/// The variant of `Parameter`: `CavityVolume`.
+pub(crate) fn variant(parameter: Parameter) -> String {
+    format!("{parameter:?}")
+}
+
+/// The words of a result that is one.
+///
+/// # Panics
+/// Where the table has a type of words that is not listed here.
+pub(crate) fn words_of(type_name: &str) -> &'static [&'static str] {
+    use pourwright::{bench, process::sink};
+    match type_name {
+        "bench::Tool" => bench::Tool::WORDS,
+        "process::sink::Motion" => sink::Motion::WORDS,
+        other => panic!("the words of {other} are not known to the generator"),
+    }
+}
+
+/// How many numbers a result that is a list always has: the example tells.
+pub(crate) fn places(calculation: &Calculation, result: usize) -> usize {
+    match calculation.example().results.get(result) {
+        Some(pourwright::table::Value::Numbers(numbers)) => numbers.len(),
+        _ => panic!("{calculation:?}: a result that is a list has none in the example"),
+    }
+}
+
+/// Whether all that varies in a call is numbers, so that it can be done for columns of them; a word then counts for all
+/// rows.
+pub(crate) fn has_columns(calculation: &Calculation) -> bool {
+    let plain = |kind| matches!(kind, Kind::Number | Kind::Count | Kind::Word { .. });
+    calculation.parameters.iter().all(|field| plain(field.kind))
+        && calculation.results.iter().all(|result| plain(result.kind))
+}
+
+/// Whether a parameter is a word.
+pub(crate) fn is_word(field: &ParameterField) -> bool {
+    matches!(field.kind, Kind::Word { .. })
+}
+
+/// What a parameter is and may be, in sentences: meaning, unit and range, default. `name` gives what another parameter is
+/// called at the door.
+pub(crate) fn of_parameter(field: &ParameterField, name: impl Fn(Parameter) -> String) -> String {
+    let parameter = field.parameter;
+    let range = parameter.range_text();
+    let mut text = parameter.meaning().to_owned();
+    match field.kind {
+        Kind::Number => text += &format!(" Unit: {}; {range}.", parameter.unit().symbol()),
+        Kind::Count => text += &format!(" {range}."),
+        Kind::Text => text += &format!(" {}.", upper(range)),
+        Kind::Word { .. } => {}
+        _ => text += &format!(" {range} of them."),
+    }
+    if field.optional {
+        text += &match parameter.if_omitted() {
+            IfOmitted::Value(number) => format!(" Default: {number}."),
+            IfOmitted::Word(word) => format!(" Default: {word}."),
+            IfOmitted::Zero => " Default: 0.".to_owned(),
+            IfOmitted::Nothing => " Default: none.".to_owned(),
+            IfOmitted::As(other) => format!(" Default: as {}.", name(other)),
+            IfOmitted::Text(text) => format!(" Default: {text}."),
+            _ => " It may be omitted.".to_owned(),
+        };
+    }
+    text
+}
+
+/// `text` with a capital letter.
+pub(crate) fn upper(text: &str) -> String {
+    let mut letters = text.chars();
+    letters
+        .next()
+        .map_or_else(String::new, |first| first.to_uppercase().collect::<String>() + letters.as_str())
+}

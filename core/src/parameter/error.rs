@@ -1,0 +1,465 @@
+//! What is wrong with the numbers of a call, by parameter: the one error that all calculations share.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+use core::fmt;
+
+use super::range::{Number, Shown};
+use super::{Parameter, PlainUnit};
+use crate::fault::Diagnose;
+
+/// One parameter of a call that is refused.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ParameterError {
+    /// Which parameter; of a list of pairs or triples, the column.
+    pub parameter: Parameter,
+    /// Which element of a list, counted from 0.
+    pub index: Option<u32>,
+    /// What is wrong with it.
+    pub problem: Problem,
+}
+
+/// What is wrong with a parameter. Numbers are in the unit of the parameter.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Problem {
+    /// It is required and was not given.
+    Missing,
+    /// Another kind of value: a text for a number, or a number for a text.
+    WrongType {
+        /// What is taken, in words: "a number".
+        wanted: &'static str,
+    },
+    /// A number with a fraction, for a count.
+    NotWhole(f64),
+    /// NaN or infinite.
+    NotFinite(f64),
+    /// Outside the range of the parameter; of a list, the number of its elements.
+    OutOfRange(f64),
+    /// Inside its range, yet on the wrong side of another number of the call.
+    Relation {
+        /// The number.
+        value: f64,
+        /// How it must compare.
+        wanted: Relation,
+        /// The other parameter.
+        other: Parameter,
+        /// Its number.
+        than: f64,
+    },
+    /// It was not given, and another parameter needs it.
+    NeededBy(Parameter),
+    /// It cannot be given together with another parameter.
+    Excludes(Parameter),
+    /// None of the words of the parameter.
+    UnknownWord(Found),
+}
+
+/// How a number must compare with another one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum Relation {
+    /// Equal or greater.
+    AtLeast,
+    /// Equal or less.
+    AtMost,
+    /// Less.
+    Below,
+    /// Greater.
+    Above,
+}
+
+/// A word that was found, cut short.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub struct Found {
+    bytes: [u8; 24],
+    length: u8,
+}
+
+impl Found {
+    /// `text`, cut short.
+    #[must_use]
+    pub fn new(text: &str) -> Self {
+        let mut found = Self { bytes: [0; 24], length: 0 };
+        for letter in text.chars().filter(|letter| !letter.is_control()) {
+            let start = usize::from(found.length);
+            let end = start.saturating_add(letter.len_utf8());
+            let Some(place) = found.bytes.get_mut(start..end) else { break };
+            letter.encode_utf8(place);
+            found.length = u8::try_from(end).unwrap_or(found.length);
+        }
+        found
+    }
+
+    /// The word.
+    #[must_use]
+    pub fn as_str(&self) -> &str {
+        let bytes = self.bytes.get(..usize::from(self.length));
+        bytes.and_then(|bytes| core::str::from_utf8(bytes).ok()).unwrap_or_default()
+    }
+}
+
+impl fmt::Debug for Found {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "\"{}\"", self.as_str())
+    }
+}
+
+impl ParameterError {
+    /// The parameter `parameter` has this problem.
+    #[must_use]
+    pub const fn new(parameter: Parameter, problem: Problem) -> Self {
+        Self { parameter, index: None, problem }
+    }
+
+    /// The same of element `index` of a list, counted from 0.
+    #[must_use]
+    pub fn at(self, index: usize) -> Self {
+        Self { index: u32::try_from(index).ok(), ..self }
+    }
+
+    /// The same of another parameter, where the caller knows better which it is.
+    #[must_use]
+    pub fn of(self, parameter: Parameter) -> Self {
+        Self { parameter, ..self }
+    }
+
+    /// What was meant where grams per milliliter and kilograms per cubic meter were taken for each other.
+    fn meant(&self) -> Option<f64> {
+        let Problem::OutOfRange(found) = self.problem else { return None };
+        let of_density = self.parameter.unit() == PlainUnit::GramPerMilliliter;
+        let range = self.parameter.range()?;
+        let mut others = [found / 1000.0, found * 1000.0].into_iter();
+        others.find(|meant| of_density && range.holds(*meant))
+    }
+}
+
+impl fmt::Display for ParameterError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let unit = self.parameter.unit();
+        let label = Label(self.parameter);
+        let number = |x| Number(x, unit);
+        if let Some(index) = self.index {
+            write!(f, "number {} of the list: ", index.saturating_add(1))?;
+        }
+        match self.problem {
+            Problem::Missing => write!(f, "{label} is missing"),
+            Problem::WrongType { wanted } => write!(f, "{label} must be {wanted}"),
+            Problem::NotWhole(x) => {
+                write!(f, "{label} is {}; it must be a whole number", number(x))
+            }
+            Problem::NotFinite(x) => write!(f, "{label} is {x}; it must be a finite number"),
+            Problem::OutOfRange(x) => {
+                if self.parameter.is_list() {
+                    write!(f, "{label} has {x} entries")?;
+                } else {
+                    write!(f, "{label} is {}", number(x))?;
+                }
+                match self.parameter.range() {
+                    Some(range) if self.parameter.is_list() => {
+                        write!(f, "; it must have {}", Shown(range, unit))
+                    }
+                    Some(range) => write!(f, "; it must be {}", Shown(range, unit)),
+                    None => Ok(()),
+                }
+            }
+            Problem::Relation { value, wanted, other, than } => {
+                let wanted = match wanted {
+                    Relation::AtLeast => "at least",
+                    Relation::AtMost => "at most",
+                    Relation::Below => "below",
+                    Relation::Above => "above",
+                };
+                let than = Number(than, other.unit());
+                write!(
+                    f,
+                    "{label} is {}; it must be {wanted} {} ({than})",
+                    number(value),
+                    Label(other)
+                )
+            }
+            Problem::NeededBy(other) => write!(f, "{label} is missing; {} needs it", Label(other)),
+            Problem::Excludes(other) => {
+                write!(f, "{label} cannot be given together with {}", Label(other))
+            }
+            Problem::UnknownWord(found) => {
+                write!(f, "\"{}\" is not a word for {label}", found.as_str())
+            }
+        }
+    }
+}
+
+impl core::error::Error for ParameterError {}
+
+/// A parameter as a sentence has it: "the cavity volume".
+struct Label(Parameter);
+
+impl fmt::Display for Label {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("the ")?;
+        for (index, word) in self.0.name().split('_').enumerate() {
+            if index > 0 {
+                f.write_str(" ")?;
+            }
+            f.write_str(word)?;
+        }
+        Ok(())
+    }
+}
+
+impl Diagnose for ParameterError {
+    fn code(&self) -> &'static str {
+        match self.problem {
+            Problem::Missing => "missing-field",
+            Problem::WrongType { .. } | Problem::NotWhole(_) => "wrong-type",
+            Problem::NotFinite(_) => "not-finite",
+            Problem::OutOfRange(_) | Problem::Relation { .. } => "out-of-range",
+            Problem::NeededBy(_) => "needs-other",
+            Problem::Excludes(_) => "excludes-other",
+            Problem::UnknownWord(_) => "unknown-word",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        if let Some(meant) = self.meant() {
+            let meant = Number(meant, PlainUnit::GramPerMilliliter);
+            return format!("Did you mean {meant}? 1 g/mL is 1000 kg/m³.").into();
+        }
+        match self.problem {
+            Problem::Missing | Problem::NeededBy(_) => {
+                format!("Give {}: {}", Label(self.parameter), self.parameter.meaning()).into()
+            }
+            Problem::Relation { .. } => "Check both numbers and their units.".into(),
+            Problem::Excludes(_) => "Give only one of the two.".into(),
+            Problem::NotFinite(_) => "Check the calculation that made it.".into(),
+            Problem::NotWhole(_) => "Give a whole number.".into(),
+            Problem::WrongType { .. } => self.parameter.meaning().into(),
+            Problem::UnknownWord(_) => {
+                let mut help = String::from("Known: ");
+                for (index, word) in self.parameter.words().iter().enumerate() {
+                    help.push_str(if index > 0 { ", " } else { "" });
+                    help.push_str(word);
+                }
+                help.push('.');
+                help.into()
+            }
+            Problem::OutOfRange(_) => self.parameter.fix().into(),
+        }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        core::slice::from_ref(self)
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        Some(self.parameter)
+    }
+}
+
+/// All parameters of a call that are wrong, the first found first; never empty.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ParameterErrors(Vec<ParameterError>);
+
+impl ParameterErrors {
+    /// The errors.
+    #[must_use]
+    pub fn as_slice(&self) -> &[ParameterError] {
+        &self.0
+    }
+
+    /// The same with each parameter named as `name` says, for a caller who knows better which it is.
+    #[must_use]
+    pub fn renamed(mut self, name: impl Fn(Parameter) -> Parameter) -> Self {
+        for error in &mut self.0 {
+            error.parameter = name(error.parameter);
+        }
+        self
+    }
+}
+
+impl From<ParameterError> for ParameterErrors {
+    fn from(error: ParameterError) -> Self {
+        Self(alloc::vec![error])
+    }
+}
+
+impl fmt::Display for ParameterErrors {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (index, error) in self.0.iter().enumerate() {
+            f.write_str(if index > 0 { ". " } else { "" })?;
+            error.fmt(f)?;
+        }
+        Ok(())
+    }
+}
+
+impl core::error::Error for ParameterErrors {}
+
+impl Diagnose for ParameterErrors {
+    fn code(&self) -> &'static str {
+        self.0.first().map_or("out-of-range", Diagnose::code)
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        self.0.first().map_or(Cow::Borrowed(""), Diagnose::help)
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        &self.0
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        self.0.first().map(|error| error.parameter)
+    }
+}
+
+/// Checks the numbers of a call and keeps all that are wrong. A call without fault allocates nothing.
+#[derive(Debug, Default)]
+#[must_use]
+pub struct Check(Vec<ParameterError>);
+
+impl Check {
+    /// No number yet.
+    #[inline]
+    pub const fn new() -> Self {
+        Self(Vec::new())
+    }
+
+    /// `si` must be a number in the range of `parameter`.
+    #[inline]
+    pub fn number(&mut self, parameter: Parameter, si: f64) -> &mut Self {
+        if !parameter.holds_si(si) {
+            self.outside(parameter, si);
+        }
+        self
+    }
+
+    /// The same, where there is a number.
+    #[inline]
+    pub fn option(&mut self, parameter: Parameter, si: Option<f64>) -> &mut Self {
+        if let Some(si) = si {
+            self.number(parameter, si);
+        }
+        self
+    }
+
+    /// A list of `parameter` must have a number of elements in its range.
+    #[inline]
+    pub fn count(&mut self, parameter: Parameter, count: usize) -> &mut Self {
+        let count = count as f64;
+        if parameter.range().is_some_and(|range| !range.holds(count)) {
+            self.push(ParameterError::new(parameter, Problem::OutOfRange(count)));
+        }
+        self
+    }
+
+    /// Element `index` of a list must be in the range of `parameter`.
+    #[inline]
+    pub fn element(&mut self, parameter: Parameter, index: usize, si: f64) -> &mut Self {
+        if !parameter.holds_si(si) {
+            self.0.push(parameter.outside(si).at(index));
+        }
+        self
+    }
+
+    /// `si` of `parameter` must compare with `than` of `other` as `wanted`; looked at only where both are in their ranges.
+    #[inline]
+    pub fn relation(
+        &mut self,
+        (parameter, si): (Parameter, f64),
+        wanted: Relation,
+        (other, than): (Parameter, f64),
+    ) -> &mut Self {
+        let holds = match wanted {
+            Relation::AtLeast => si >= than,
+            Relation::AtMost => si <= than,
+            Relation::Below => si < than,
+            Relation::Above => si > than,
+        };
+        if !holds {
+            self.unrelated(parameter, si, wanted, other, than);
+        }
+        self
+    }
+
+    #[cold]
+    fn unrelated(
+        &mut self,
+        parameter: Parameter,
+        si: f64,
+        wanted: Relation,
+        other: Parameter,
+        than: f64,
+    ) {
+        if self.0.iter().any(|error| error.parameter == parameter || error.parameter == other) {
+            return;
+        }
+        let (value, than) = (parameter.unit().from_si(si), other.unit().from_si(than));
+        let problem = Problem::Relation { value, wanted, other, than };
+        self.0.push(ParameterError::new(parameter, problem));
+    }
+
+    #[cold]
+    fn outside(&mut self, parameter: Parameter, si: f64) {
+        self.0.push(parameter.outside(si));
+    }
+
+    /// Keeps `error`.
+    #[cold]
+    pub fn push(&mut self, error: ParameterError) -> &mut Self {
+        self.0.push(error);
+        self
+    }
+
+    /// Keeps all errors of another check.
+    pub fn merge(&mut self, other: Result<(), ParameterErrors>) -> &mut Self {
+        if let Err(errors) = other {
+            self.0.extend_from_slice(errors.as_slice());
+        }
+        self
+    }
+
+    /// Keeps the parameters that are wrong by another calculation; what else is wrong with it is left alone. One that is
+    /// wrong already is not told again.
+    pub fn merge_numbers<T, E: Diagnose>(&mut self, other: &Result<T, E>) -> &mut Self {
+        if let Err(error) = other {
+            for number in error.numbers() {
+                let known = |known: &ParameterError| known.parameter == number.parameter;
+                if number.index.is_some() || !self.0.iter().any(known) {
+                    self.0.push(*number);
+                }
+            }
+        }
+        self
+    }
+
+    /// Keeps the errors of a result and gives its value.
+    #[inline]
+    pub fn keep<T>(&mut self, result: Result<T, ParameterError>) -> Option<T> {
+        result.map_err(|error| self.0.push(error)).ok()
+    }
+
+    /// Whether nothing is wrong so far.
+    #[inline]
+    #[must_use]
+    pub fn is_clean(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// All that is wrong.
+    ///
+    /// # Errors
+    /// [`ParameterErrors`] where anything is.
+    #[inline]
+    pub fn finish(self) -> Result<(), ParameterErrors> {
+        if self.0.is_empty() { Ok(()) } else { Err(self.into_errors()) }
+    }
+
+    /// All that is wrong, of a check that found something.
+    #[cold]
+    pub(crate) fn into_errors(self) -> ParameterErrors {
+        ParameterErrors(self.0)
+    }
+}

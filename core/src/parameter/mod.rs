@@ -1,0 +1,852 @@
+//! The parameters of all calculations, each declared once: name, meaning, unit, range, default, words.
+//!
+//! Errors carry a [`Parameter`] and the number that was found ([`ParameterError`]); checks read its range from here
+//! ([`Check`]); the documentation of requests, the JSON Schema and the signatures and texts of all doors are made from
+//! it. A parameter that looks like another but has another range or default is another parameter, with another name.
+
+mod error;
+mod range;
+mod unit;
+
+pub use error::{Check, Found, ParameterError, ParameterErrors, Problem, Relation};
+pub use range::Range;
+pub use unit::PlainUnit;
+#[cfg(any(feature = "document", feature = "table"))]
+pub(crate) use unit::unit_symbol;
+
+/// What counts where a parameter is omitted.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum IfOmitted {
+    /// It must be given.
+    Required,
+    /// This number, in the unit of the parameter.
+    Value(f64),
+    /// This word.
+    Word(&'static str),
+    /// What another parameter has.
+    As(Parameter),
+    /// None of it: 0.
+    Zero,
+    /// Nothing: it is not known, or does not apply.
+    Nothing,
+    /// As this text says.
+    Text(&'static str),
+}
+
+/// All that is declared of a parameter.
+#[derive(Debug)]
+struct Spec {
+    name: &'static str,
+    meaning: &'static str,
+    unit: PlainUnit,
+    range: Option<Range>,
+    #[cfg(feature = "table-texts")]
+    range_text: &'static str,
+    if_omitted: IfOmitted,
+    #[cfg(feature = "table-texts")]
+    text: &'static str,
+    fix: &'static str,
+}
+
+/// Declares the table, and `parameter!(name)`: the text of one parameter for a doc comment.
+macro_rules! parameters {
+    ($($Variant:ident $name:ident $Unit:ident ($($range:tt)*) ($($omitted:tt)*) $meaning:literal $($fix:literal)?;)*) => {
+        /// A parameter of a calculation.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        #[non_exhaustive]
+        pub enum Parameter { $(#[doc = $meaning] $Variant,)* }
+
+        impl Parameter {
+            /// All parameters, by name.
+            pub const ALL: &'static [Self] = &[$(Self::$Variant,)*];
+
+            #[inline]
+            const fn spec(self) -> &'static Spec {
+                match self {
+                    $(Self::$Variant => const { &Spec {
+                        name: stringify!($name),
+                        meaning: $meaning,
+                        unit: PlainUnit::$Unit,
+                        range: range!($($range)*),
+                        #[cfg(feature = "table-texts")]
+                        range_text: range_text!($($range)*),
+                        if_omitted: if_omitted!($($omitted)*),
+                        #[cfg(feature = "table-texts")]
+                        text: concat!($meaning, " Unit: ", unit::unit_symbol!($Unit), "; ", range_text!($($range)*), ".", omitted_text!($($omitted)*)),
+                        fix: fix!($Unit $($fix)?),
+                    } },)*
+                }
+            }
+        }
+
+        #[cfg(any(feature = "document", feature = "table"))]
+        macro_rules! parameter {
+            $(
+                ($name) => { concat!($meaning, " Unit: ", $crate::parameter::unit_symbol!($Unit), "; ", $crate::parameter::range_text!($($range)*), ".", $crate::parameter::omitted_text!($($omitted)*)) };
+                ($Variant) => { $crate::parameter::parameter!($name) };
+            )*
+        }
+        #[cfg(any(feature = "document", feature = "table"))]
+        pub(crate) use parameter;
+    };
+}
+
+#[allow(clippy::unnecessary_cast)] // whole numbers and others alike
+macro_rules! range {
+    (text $text:literal) => {
+        None
+    };
+    (density) => {
+        Some(Range::new(0.001, 25.0))
+    };
+    (positive $least:literal to $most:literal) => {
+        Some(Range::new($least as f64, $most as f64).positive())
+    };
+    (above $least:literal to $most:literal) => {
+        Some(Range::new($least as f64, $most as f64).above())
+    };
+    (above $least:literal below $most:literal) => {
+        Some(Range::new($least as f64, $most as f64).above().below())
+    };
+    ($least:literal to $most:literal) => {
+        Some(Range::new($least as f64, $most as f64))
+    };
+    ($least:literal below $most:literal) => {
+        Some(Range::new($least as f64, $most as f64).below())
+    };
+}
+
+macro_rules! range_text {
+    (text $text:literal) => {
+        $text
+    };
+    (density) => {
+        "0.001 to 25"
+    };
+    (positive $least:literal to $most:literal) => {
+        concat!("above 0 to ", $most)
+    };
+    (above $least:literal to $most:literal) => {
+        concat!("above ", $least, " to ", $most)
+    };
+    (above $least:literal below $most:literal) => {
+        concat!("above ", $least, " to below ", $most)
+    };
+    ($least:literal to $most:literal) => {
+        concat!($least, " to ", $most)
+    };
+    ($least:literal below $most:literal) => {
+        concat!($least, " to below ", $most)
+    };
+}
+
+macro_rules! if_omitted {
+    (required) => {
+        IfOmitted::Required
+    };
+    (zero) => {
+        IfOmitted::Zero
+    };
+    (nothing) => {
+        IfOmitted::Nothing
+    };
+    (= $value:literal) => {
+        IfOmitted::Value($value as f64)
+    };
+    (word $word:literal) => {
+        IfOmitted::Word($word)
+    };
+    (as $Other:ident $other:ident) => {
+        IfOmitted::As(Parameter::$Other)
+    };
+    (text $text:literal) => {
+        IfOmitted::Text($text)
+    };
+}
+
+macro_rules! omitted_text {
+    (required) => {
+        ""
+    };
+    (zero) => {
+        " Default: 0."
+    };
+    (nothing) => {
+        " Default: none."
+    };
+    (= $value:literal) => {
+        concat!(" Default: ", stringify!($value), ".")
+    };
+    (word $word:literal) => {
+        concat!(" Default: ", $word, ".")
+    };
+    (as $Other:ident $other:ident) => {
+        concat!(" Default: as ", stringify!($other), ".")
+    };
+    (text $text:literal) => {
+        concat!(" Default: ", $text, ".")
+    };
+}
+#[cfg(any(feature = "document", feature = "table"))]
+pub(crate) use {omitted_text, range_text};
+
+macro_rules! fix {
+    ($Unit:ident $fix:literal) => {
+        $fix
+    };
+    (Pure) => {
+        "Check the number; a share is a pure number: 0.05 for 5 %."
+    };
+    (Count) => {
+        "Check the number."
+    };
+    (GramPerMilliliter) => {
+        "Weigh a measured volume and divide: grams by milliliters, e.g. 1.03 g/mL."
+    };
+    ($Unit:ident) => {
+        "Check the sign and the unit."
+    };
+}
+
+parameters! {
+    GreenRed a Pure (-200 to 200) (required)
+        "a* of the color: green below 0, red above.";
+    AbsolutePressure absolute_pressure Kilopascal (0 to 180) (nothing)
+        "Pressure that is left in the chamber, counted from nothing at all; give this or the gauge vacuum.";
+    ActivationEnergy activation_energy KilojoulePerMole (10 to 500) (required)
+        "Activation energy of the decay in the heat; state its source in a book.";
+    Actuals actuals None (text "an actuals document") (required)
+        "Masses that were weighed and shots that were made.";
+    Aim aim Celsius (text "in the shot window") (text "the middle of the window")
+        "The temperature to heat to.";
+    AirPressure air_pressure Kilopascal (45 to 110) (= 101.325)
+        "Air pressure at the balance, not reduced to sea level."
+        "Give the local (station) pressure: about 101.3 kPa at sea level, 90 kPa at 1000 m.";
+    Alike alike None (text "count or area") (word "area")
+        "What the two doses of flake have in common: the number of particles or the area of film.";
+    Altitude altitude Meter (-5000 to 11000) (nothing)
+        "Height above sea level, as a map gives it; negative below it.";
+    Amount amount None (text "0 or above; a temperature above absolute zero") (required)
+        "An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`.";
+    AsMeasuredDensity as_measured_density GramPerMilliliter (density) (nothing)
+        "Density of the material in a measure: of a liquid its density, of a powder its bulk density, level and not tapped.";
+    AsScooped as_scooped GramPerMilliliter (density) (nothing)
+        "Bulk density of a powder, level in the spoon and not tapped.";
+    BlueYellow b Pure (-200 to 200) (required)
+        "b* of the color: blue below 0, yellow above.";
+    BalanceCapacity balance_capacity Gram (positive 1e-12 to 1e15) (text "5000 times its readability")
+        "Maximum that the balance weighs at once.";
+    BalanceLeastLoad balance_least_load Gram (0 to 1e15) (zero)
+        "Minimum load for which the balance is trusted.";
+    BalanceReadability balance_readability Gram (positive 1e-12 to 1e15) (nothing)
+        "Smallest difference that the balance shows; without it there is no balance."
+        "Give the smallest step that the balance shows, such as 0.01 g.";
+    BaseAmount base_amount None (text "above 0, mL or g") (text "the formula's own `per`")
+        "The base to make the formula for.";
+    BaseColor base_color None (text "a color") (required)
+        "Color of the base without colorants, poured as a test piece.";
+    BaseDensity base_density GramPerMilliliter (density) (required)
+        "Density of the base, cold and liquid, as a cup measures it.";
+    BaseFraction base_fraction Pure (above 0 to 1) (required)
+        "Share of base in the mix, by mass.";
+    BaseMass base_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of base that the formula is for.";
+    BaseMaterial base_material None (text "as in a book") (required)
+        "The material of the base and its properties.";
+    BaseVolume base_volume Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume of the base, cold and liquid, as a cup measures it.";
+    Bench bench None (text "as in a book") (required)
+        "The tools on the bench.";
+    Body body None (text "a stick or a ball") (required)
+        "Shape and size of the piece as it sinks.";
+    Book book None (text "a book document") (required)
+        "The shop's book.";
+    BudgetWith budget_with Pure (0 to 1) (zero)
+        "Stabilizer that the heat budget is stated for, by mass of base.";
+    Buys buys None (text "as of a material in a book") (nothing)
+        "Heat that more of the stabilizer buys.";
+    CalibratedMaterial calibrated_material None (text "a name") (nothing)
+        "The material of a book that the answer is for; the answer then includes the change to that book.";
+    CalibratedMold calibrated_mold None (text "a name") (nothing)
+        "The mold of a book that the answer is for; the answer then includes the change to that book.";
+    CalibratedShape calibrated_shape None (text "a name") (nothing)
+        "The shape, where that mold has unlike cavities.";
+    CastPieces cast_pieces Count (1 to 1000000) (required)
+        "Number of pieces that were cast.";
+    Cavities cavities Count (1 to 1000000) (required)
+        "Number of cavities that a shot fills.";
+    CavityVolume cavity_volume Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume of one cavity."
+        "Measure it, e.g. by the weight of the water that it holds.";
+    CleanMass clean_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of the clean injector.";
+    Cleanings cleanings Count (1 to 1000000) (= 1)
+        "Number of times the injector is cleaned or goes cold, the last time included.";
+    ColdDensity cold_density GramPerMilliliter (density) (required)
+        "Density of the finished plastic at 20 °C, without voids.";
+    Color color None (text "a color") (required)
+        "A color, as lab or srgb.";
+    Colorants colorants None (text "one or more") (required)
+        "The colorants by name, each with its test pieces.";
+    Confidence confidence Pure (above 0 to 0.999999999) (= 0.9)
+        "Confidence that enough good pieces come out.";
+    Cooling cooling None (text "about the same amount, in a cooler room") (nothing)
+        "How such a pot was seen to cool, and how long this one has been out of the oven.";
+    CostInMinorUnits cost Count (0 to 1000000000) (required)
+        "Cost, in the smallest unit of the currency: cents.";
+    CostMargin cost_margin Pure (0 below 1) (nothing)
+        "Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price.";
+    Cup cup Milliliter (text "above 0") (text "the book's largest cup, as full as its limits allow")
+        "Volume that the cup may hold.";
+    CupCapacity cup_capacity Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume of the cup up to its last mark.";
+    CupMark cup_mark Milliliter (positive 1e-9 to 1e15) (text "one mark alone, when it is full")
+        "Distance between the marks of the cup.";
+    Cups cups None (1 to 64) (nothing)
+        "The cups with evenly spaced marks: of each the distance between marks and the capacity.";
+    Cut cut None (text "0.05 to 6.35 mm") (required)
+        "Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`.";
+    DampAt damp_at Celsius (0.01 to 200) (nothing)
+        "Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot.";
+    Density density GramPerMilliliter (density) (required)
+        "Density, without voids.";
+    DensityUncertainty density_uncertainty GramPerMilliliter (0 to 25) (zero)
+        "Standard uncertainty of the density of the piece; its bounds are counted at twice that.";
+    Depth depth Meter (positive 1e-9 to 12000) (nothing)
+        "Depth to give the sink time for.";
+    DialAccuracy dial_accuracy Pure (0 to 1) (= 0.03)
+        "Accuracy of the vacuum gauge, as a share of its span.";
+    DialSpan dial_span Kilopascal (positive 1e-3 to 1000) (= 101.59167)
+        "Maximum that the vacuum gauge shows.";
+    DialTolerance dial_tolerance Kilopascal (0 to 101) (= 3.0477501)
+        "How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial.";
+    Diameter diameter Millimeter (positive 1e-6 to 1e6) (required)
+        "Mean diameter of the piece.";
+    DoseAmount dose_amount None (text "above 0; g, mL or drops") (required)
+        "The dose as it is measured: weighed (a mass), by spoon (a volume) or in drops.";
+    DoseRatio dose_ratio Pure (positive 1e-9 to 10) (required)
+        "Dose, mass per mass of base.";
+    DoseStep dose_step Gram (positive 1e-12 to 1e15) (required)
+        "Smallest step in which a dose can be measured: a drop, the smallest spoon, the readability of the balance.";
+    Doses doses None (1 to 64) (required)
+        "The doses: of each its smallest step, its tolerance and its ratio to the base.";
+    DragFactor drag_factor Pure (positive 1e-3 to 1e3) (= 1)
+        "Drag of the piece per drag of its shape, from a timed drop.";
+    DropDensity drop_density GramPerMilliliter (density) (nothing)
+        "Density of the piece that was dropped.";
+    DropDepth drop_depth Meter (positive 1e-9 to 12000) (nothing)
+        "Depth of a timed drop, the piece let go just below the surface.";
+    DropMass drop_mass Gram (positive 1e-12 to 1e15) (nothing)
+        "Mass of one drop."
+        "Weigh 50 drops and divide.";
+    DropTime drop_time Second (positive 1e-6 to 1e9) (nothing)
+        "Time of the timed drop.";
+    DropsWeighed drops_weighed None (2 to 1000) (required)
+        "Drops that were counted and weighed together, each weighing started over.";
+    EmptiedMass emptied_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of the injector emptied as at work; at least that of the clean one.";
+    EntrainedAir entrained_air Pure (0 below 1) (required)
+        "Share of air in the mix by volume, under the outside pressure.";
+    EquivalentTime equivalent_time Second (0 to 1e15) (required)
+        "Equivalent time that the pot has been through, at the temperature of its budget.";
+    ExtraMost extra_most Pure (0 to 1) (nothing)
+        "Highest dose of stabilizer for which the extra time is known, by mass of base.";
+    ExtraTime extra_time Second (positive 1e-6 to 1e15) (nothing)
+        "Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000 s is 5 min for every 1 %.";
+    Feed feed Pure (0 to 1) (= 0.5)
+        "Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).";
+    FeedUncertainty feed_uncertainty Pure (0 to 1) (zero)
+        "Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %).";
+    FilmDensity film_density GramPerMilliliter (density) (required)
+        "Density of the film that the flake is cut from.";
+    FinishedAmount finished_amount None (text "above 0, g or mL") (nothing)
+        "The finished mix to make: its mass, or its volume cold and liquid.";
+    FinishedDensity finished_density GramPerMilliliter (density) (required)
+        "Density of the finished plastic at 20 °C, voids counted.";
+    FinishedMass finished_mass Gram (positive 1e-12 to 1e15) (required)
+        "Finished mass that contains the dose of flake.";
+    FishedWater fished_water None (text "0 to 40 °C, salinity 0 to 42 g/kg") (required)
+        "The water.";
+    Flake flake None (text "as a material in a book") (required)
+        "The flake: its cut, the thickness of its film, its density.";
+    FlakeDose flake_dose Gram (positive 1e-12 to 1e15) (required)
+        "Mass of the dose of flake.";
+    Form form None (text "one of the eight ways to state a loading") (required)
+        "The way in which the salt loading is stated.";
+    Formulas formulas None (text "formulas of the book") (required)
+        "The formulas that are combined, by name.";
+    GaugeVacuum gauge_vacuum Kilopascal (0 to 180) (nothing)
+        "Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.";
+    Hardness hardness Pure (0 to 100) (required)
+        "Durometer reading.";
+    HeatBudget heat_budget Second (positive 1e-6 to 1e15) (nothing)
+        "Time at the reference temperature that the plastisol withstands.";
+    HeatedFrom heated_from Celsius (-73 to 427) (required)
+        "The temperature before heating, below the aim.";
+    HeatedTogether heated_together None (text "from the same temperature, with the mix within what was timed") (nothing)
+        "Further cups in the oven at the same time, all of them one load.";
+    HeatsBefore heats_before Count (0 to 1000000) (zero)
+        "Number of earlier heats.";
+    Hook hook None (text "mass and volume") (nothing)
+        "Hook and weight on the piece.";
+    HookMass hook_mass Gram (0 to 1e15) (zero)
+        "Mass of hook and weight on a piece; give its volume too.";
+    HookVolume hook_volume Milliliter (0 to 1e15) (zero)
+        "Volume that hook and weight displace; give their mass too.";
+    HotDensity hot_density GramPerMilliliter (density) (as ColdDensity cold_density)
+        "Melt density at shot temperature, without voids; at most the cold one.";
+    HotVolume hot_volume Milliliter (positive 1e-9 to 1e15) (as MixVolume mix_volume)
+        "Volume of the mix before salt at shot temperature; at least the cold one.";
+    InjectorCapacity injector_capacity Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume that the injector takes up at most.";
+    InjectorLeast injector_least Gram (positive 1e-12 to 1e15) (nothing)
+        "Smallest mix that the injector can draw from.";
+    InjectorResidue injector_residue Milliliter (0 to 1e15) (zero)
+        "Volume that stays in the injector each time it is emptied; below its capacity.";
+    InjectorWeighed injector_weighed Gram (2 to 1000) (required)
+        "Weighings of the injector, each clean and then emptied as at work.";
+    Kind kind None (text "a kind of material") (required)
+        "What the material is for; powders (pearl, flake, salt) are measured as scooped.";
+    LayerShare layer_share Pure (above 0 to 1) (= 1)
+        "Share of the cavity that this layer of a laminated piece fills.";
+    Length length Millimeter (positive 1e-6 to 1e6) (nothing)
+        "Length of a stick, at least 2.01 diameters; not used for a ball.";
+    Lightness lightness Pure (0 to 100) (required)
+        "L* of the color: 0 for black, 100 for white.";
+    LiquidVolume liquid_volume Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume of the pot, cold and without air.";
+    Loading loading Any (text "in the unit of its form") (required)
+        "The salt loading, as its form states it.";
+    LoadingRequested loading_requested None (text "exactly one of eight ways") (required)
+        "The salt loading, stated in one of eight ways.";
+    Made made Count (1 to 1000000) (= 1)
+        "Number of good pieces that are made.";
+    Mass mass Gram (0 to 1e15) (required)
+        "Mass.";
+    MassToMeasure mass_to_measure Gram (positive 1e-12 to 1e15) (required)
+        "Mass to measure.";
+    Masses masses None (text "0 or more each, g") (required)
+        "Mass of each material in the mix.";
+    Material material None (text "as in a book") (required)
+        "The material and its properties.";
+    MaterialDensity material_density GramPerMilliliter (density) (nothing)
+        "True density of the material; of a plastisol that of the liquid.";
+    Materials materials None (text "as in a book") (required)
+        "The materials by name.";
+    Measures measures None (text "us-customary, us-label, metric or imperial") (word "us-customary")
+        "The system of measures: what a cup, a spoon and a fluid ounce hold.";
+    Mix mix None (text "at most 1.5 times beyond what was timed, g or mL") (required)
+        "What is heated: a mass, or a volume cold and liquid.";
+    MixDensity mix_density GramPerMilliliter (density) (nothing)
+        "Density of the mix before salt: its mass by its volume.";
+    MixMass mix_mass Gram (positive 1e-12 to 1e15) (text "the mass of its base")
+        "Mass of the mix before salt; at least that of its base. Give its volume too.";
+    MixNeeded mix_needed Gram (positive 1e-12 to 1e15) (required)
+        "Mass of mix that is needed.";
+    MixVolume mix_volume Milliliter (positive 1e-9 to 1e15) (as BaseVolume base_volume)
+        "Volume of the mix before salt at 20 °C. Give its mass too.";
+    Mold mold None (text "as in a book") (required)
+        "The mold.";
+    MostSolids most_solids Pure (above 0 below 1) (= 0.3)
+        "Maximum share of salt in the finished mix, by true volume.";
+    Orders orders None (text "an orders document") (required)
+        "The order list.";
+    OtherGreenRed other_a Pure (-200 to 200) (required)
+        "a* of the other color.";
+    OtherAsScooped other_as_scooped GramPerMilliliter (density) (nothing)
+        "Bulk density of the other flake, level in the spoon.";
+    OtherBlueYellow other_b Pure (-200 to 200) (required)
+        "b* of the other color.";
+    OtherCut other_cut None (text "0.05 to 6.35 mm") (required)
+        "Size and shape of the other flake.";
+    OtherFilmDensity other_film_density GramPerMilliliter (density) (required)
+        "Density of the film of the other flake.";
+    OtherFlake other_flake None (text "as a material in a book") (nothing)
+        "The flake that takes its place.";
+    OtherLightness other_lightness Pure (0 to 100) (required)
+        "L* of the other color.";
+    OtherThickness other_thickness Micrometer (positive 1e-3 to 6350) (required)
+        "Thickness of the film of the other flake; below the size of its cut.";
+    OvenLeast oven_least Gram (positive 1e-12 to 1e15) (nothing)
+        "Smallest mix that the oven heats evenly.";
+    Overlap overlap None (text "refuse, add or last") (word "refuse")
+        "What happens where two of the formulas dose the same material.";
+    Packing packing None (text "a price per pieces, and the number of pieces in a pack") (nothing)
+        "What goes into each pack.";
+    Packs packs Count (1 to 1000000) (= 1)
+        "Number of packs for the pieces; at most one for each piece.";
+    Part part Count (1 to 1000) (required)
+        "Which part of the mix, counted from 1.";
+    PartDensity part_density GramPerMilliliter (density) (required)
+        "True density of one part of a mix.";
+    PartMass part_mass Gram (0 to 1e15) (required)
+        "Mass of one part of a mix.";
+    Parts parts None (1 to 1000) (required)
+        "The parts of the mix: of each its mass and its true density. At least one has a mass above 0.";
+    PerBase per_base None (text "above 0, g or mL") (required)
+        "The base that the dose is for, as it is measured: weighed (a mass) or by cup (a volume).";
+    Phase phase None (text "liquid or fused") (word "fused")
+        "Whether the plastisol is liquid or fused.";
+    PieceDensity piece_density GramPerMilliliter (density) (required)
+        "Density of the piece, its salt and voids counted.";
+    PieceMass piece_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of one piece; at most the finished mass.";
+    PieceVolume piece_volume Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume of the piece without its hook.";
+    PieceWeight piece_weight Gram (positive 1e-12 to 1e15) (required)
+        "Mass of one weighed piece."
+        "Tare the balance and weigh that piece again.";
+    Pieces pieces Count (1 to 1000000) (required)
+        "Number of good pieces needed.";
+    Plan plan None (text "a plan") (required)
+        "The plan of the day, as the library made it.";
+    PointHardness point_hardness Pure (0 to 100) (required)
+        "Durometer reading of a measured point.";
+    PointRatio point_ratio Pure (0 to 10) (required)
+        "Softener or hardener of a measured point, mass per mass of base.";
+    PointSalt point_salt Pure (0 to 10) (required)
+        "Salt of a measured point, mass per mass of base.";
+    PointSoftener point_softener Pure (0 to 10) (required)
+        "Softener that the shop adds at that salt, mass per mass of base.";
+    Points points None (2 to 1000) (required)
+        "The shop's own measured points, by rising ratio: of each the ratio and the durometer reading.";
+    Pot pot None (text "amounts: a volume, a mass or drops; 0 or more") (required)
+        "What went into the pot, by material, as it was measured. With `base` only what differs from the formulas; without it, everything.";
+    PotBase pot_base None (text "above 0, mL or g") (text "`pot` names everything in it")
+        "The base that the pot was meant for: what `pot` does not name then went in as the formulas say.";
+    PotFilm pot_film Gram (0 to 1e15) (zero)
+        "Mass that clings to the wall of the cup, part of the heel.";
+    PotHeel pot_heel Gram (0 to 1e15) (zero)
+        "Mass that cannot be drawn from the cup, its film included.";
+    ReadingTemperature reading_temperature Celsius (-73 to 427) (required)
+        "Temperature of a reading.";
+    ReadingTime reading_time Second (0 to 1e15) (required)
+        "Time of a reading, after that of the one before.";
+    Readings readings None (2 to 100000) (required)
+        "Temperatures in the order of time, taken as straight between.";
+    ReferenceTemperature reference_temperature Celsius (-73 to 427) (required)
+        "Temperature at which the time is counted.";
+    RejectCount reject_count Count (0 to 1000000) (required)
+        "Number of them that are not fit to sell.";
+    Rejects rejects Pure (0 below 1) (zero)
+        "Share of pieces that are not fit to sell.";
+    ReportedPressure reported_pressure Kilopascal (85 to 110) (nothing)
+        "Air pressure as a weather report gives it, reduced to sea level; needs the altitude.";
+    ResidueDensity residue_density GramPerMilliliter (density) (required)
+        "Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted.";
+    ResidueMass residue_mass Gram (0 to 1e15) (zero)
+        "Mass that stays in the injector each time it is emptied.";
+    Returned returned Pure (0 to 1) (zero)
+        "Share of the sprues that is melted again.";
+    ReturnedMass returned_mass Gram (0 to 1e15) (zero)
+        "Mass of the mix that comes back: sprue that is melted again, leftover that is kept; at most the mass of the mix.";
+    ReturnedWorth returned_worth Pure (0 to 1) (= 1)
+        "Share of its material cost that it is still worth.";
+    Rise rise Pure (1 to 1000) (nothing)
+        "Level of a pot in the vacuum over its level before; give this or the entrained air.";
+    SalinityAbsolute salinity_absolute Pure (0 to 0.042) (nothing)
+        "Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical one."
+        "Give 0 for fresh water, about 0.035 for the ocean.";
+    SalinityPractical salinity_practical Pure (0 to 41.8) (nothing)
+        "Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh water without either."
+        "Give 0 for fresh water, about 35 for the ocean.";
+    Salt salt None (text "as a material in a book") (required)
+        "The salt: its true density, its bulk density as scooped.";
+    SaltAsScooped salt_as_scooped GramPerMilliliter (density) (nothing)
+        "Bulk density of the salt, level in the spoon; at most its true density. Only the form as-scooped needs it."
+        "Fine salt is about 1.2 g/mL as scooped.";
+    SaltDensity salt_density GramPerMilliliter (density) (required)
+        "True density of the salt: 2.165 g/mL for sodium chloride.";
+    SaltExpansion salt_expansion PerKelvin (0 to 0.01) (zero)
+        "Volumetric thermal expansion of the salt.";
+    SaltOfBase salt_of_base Pure (0 to 10) (required)
+        "Salt, mass per mass of base; between the measured points.";
+    SaltSoftener salt_softener None (text "a material and its share of the salt") (nothing)
+        "The softener that goes in with the salt.";
+    SaltedBody salted_body None (text "a stick or a ball") (nothing)
+        "Shape and size of the piece as it sinks, for its sink rate with and without the salt.";
+    SaltedPoints salted_points None (2 to 1000) (required)
+        "The shop's own measured points, by rising salt: of each the salt and the softener, mass per mass of base.";
+    SaltedWater salted_water None (text "0 to 40 °C, salinity 0 to 42 g/kg") (nothing)
+        "The water in which it sinks; needed with the body.";
+    Scale scale None (text "shore-00 or shore-a") (required)
+        "The scale of the durometer.";
+    ScoopsWeighed scoops_weighed None (2 to 1000) (required)
+        "Level spoonfuls that were counted and weighed together, each weighing started over.";
+    Setting setting Pure (above 0 to 1) (text "that of the timings")
+        "Setting of the oven, as a share of full power.";
+    Shape shape None (text "stick or ball") (text "a stick where a length is given, else a ball")
+        "Shape of the piece as it sinks: a stick sinks sideways.";
+    ShotDensity shot_density GramPerMilliliter (density) (required)
+        "Density of what the injector draws: hot, voids counted.";
+    ShotMass shot_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of one shot, sprue included.";
+    ShotTemperature shot_temperature Celsius (20 to 400) (= 20)
+        "Temperature at which the mix is shot.";
+    ShotWindow shot_window None (text "the lower one first") (required)
+        "Lowest and highest temperature at which it is shot.";
+    Shots shots Count (1 to 100000000) (required)
+        "Number of shots.";
+    SinkRate sink_rate CentimeterPerSecond (positive 1e-9 to 1e6) (required)
+        "Sink rate: the final speed of the piece.";
+    SoftenerDensity softener_density GramPerMilliliter (density) (nothing)
+        "Density of the softener that goes in with the salt; needed with it.";
+    SoftenerExpansion softener_expansion PerKelvin (0 to 0.01) (zero)
+        "Volumetric thermal expansion of that softener.";
+    SoftenerPerSalt softener_per_salt Pure (0 to 10) (zero)
+        "Softener that goes in with the salt, mass per mass of salt.";
+    SoftenerRatio softener_ratio Pure (0 to 10) (required)
+        "Softener or hardener, mass per mass of base; between the measured points.";
+    SpecificHeat specific_heat JoulePerGramKelvin (0.1 to 10) (required)
+        "Specific heat of the mix, its salt counted.";
+    SpentBefore spent_before Second (0 to 1e15) (text "not known after earlier heats")
+        "Equivalent time of the earlier heats; above 0 only with heats_before.";
+    Spoon spoon Milliliter (positive 1e-9 to 1e15) (text "the dose is one spoonful")
+        "Volume of the spoon; the dose is a whole number of spoonfuls.";
+    SpoonVolume spoon_volume Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume of the level spoon.";
+    Spoons spoons Milliliter (1 to 8) (nothing)
+        "Volumes of the measuring spoons.";
+    SprueMass sprue_mass Gram (0 to 1e15) (zero)
+        "Mass of a shot that stays as sprue; at most the mass of the shot.";
+    SprueVolume sprue_volume Milliliter (0 to 1e15) (zero)
+        "Volume of the sprue.";
+    StabilizerDose stabilizer_dose Pure (0 to 1) (as BudgetWith budget_with)
+        "Stabilizer in the mix, by mass of base.";
+    StationPressure station_pressure Kilopascal (22.6 to 178) (required)
+        "Air pressure at the place itself, not reduced to sea level.";
+    StillThere still_there None (text "above 0, at most all of it; g or mL") (text "all of it")
+        "What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot.";
+    Target target None (text "a color") (required)
+        "The color to match.";
+    Temperature temperature Celsius (-50 to 400) (= 20)
+        "Temperature of the mix.";
+    Thermometer thermometer Kelvin (0 to 100) (= 2)
+        "How far the thermometer may be off.";
+    Thickness thickness Micrometer (positive 1e-3 to 6350) (required)
+        "Thickness of the film; below the size of the cut.";
+    TimedDensity timed_density GramPerMilliliter (density) (nothing)
+        "Density of the mix, cold and liquid; needed where a volume is given.";
+    TimedSpecificHeat timed_specific_heat JoulePerGramKelvin (0.1 to 10) (as SpecificHeat specific_heat)
+        "Specific heat of what was timed.";
+    Timings timings None (text "one or more") (required)
+        "Heatings that the shop has timed, all at one setting.";
+    To to None (text "a unit of the same dimension") (required)
+        "The unit of the answer, by trade symbol or UCUM code.";
+    ToForm to_form None (text "one of the eight ways to state a loading") (required)
+        "The way in which the loading is to be stated.";
+    Tolerance tolerance Pure (above 0 below 1) (= 0.05)
+        "Largest relative error that is accepted.";
+    ToppedMass topped_mass Gram (0 to 1e15) (zero)
+        "Mass that topping off and holding add.";
+    Trace trace Pure (0 to 1) (zero)
+        "Share of the pot's mass up to which a material that does not belong in it is ignored.";
+    Unit unit None (text "a unit") (required)
+        "The unit of the number, by trade symbol or UCUM code.";
+    Vacuum vacuum None (text "as in a book") (required)
+        "The vacuum, and what a pot does in it.";
+    Value value Any (text "0 or above; a temperature above absolute zero") (required)
+        "The number to convert.";
+    VaporPressure vapor_pressure Kilopascal (0 to 180) (zero)
+        "Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber.";
+    VesselBrim vessel_brim Milliliter (positive 1e-9 to 1e15) (required)
+        "Volume of the vessel up to its brim.";
+    VesselMark vessel_mark Milliliter (positive 1e-9 to 1e15) (text "any level")
+        "Distance between the vessel's marks.";
+    VesselMass vessel_mass Gram (positive 1e-12 to 1e15) (text "left to the timings")
+        "Mass of the vessel.";
+    VesselSpare vessel_spare Pure (0 below 1) (= 0.1)
+        "Share of the vessel that stays empty.";
+    VesselSpecificHeat vessel_specific_heat JoulePerGramKelvin (0.1 to 10) (nothing)
+        "Specific heat of the vessel.";
+    Voids voids Pure (0 below 1) (zero)
+        "Void fraction: share of the volume that is air.";
+    Volume volume Milliliter (0 to 1e15) (required)
+        "Volume.";
+    VolumeUncertainty volume_uncertainty Milliliter (0 to 1e15) (zero)
+        "Standard uncertainty of the volume.";
+    WaterDensity water_density GramPerMilliliter (density) (required)
+        "Density of the water.";
+    WaterMass water_mass Gram (positive 1e-12 to 1e15) (required)
+        "Reading of the balance for the water in one cavity: filled less empty."
+        "Weigh the mold empty and filled with water, and give the difference.";
+    WaterTemperature water_temperature Celsius (0 to 40) (required)
+        "Temperature of the water."
+        "Give the temperature of the water, 0 to 40 °C.";
+    WaterViscosity water_viscosity MillipascalSecond (positive 1e-9 to 1e9) (required)
+        "Dynamic viscosity of the water.";
+    WeighedCount weighed_count Count (1 to 1000000) (required)
+        "Number of drops or spoonfuls of a weighing.";
+    WeighedMass weighed_mass Gram (positive 1e-12 to 1e15) (required)
+        "What they weigh together, net.";
+    Weights weights Gram (2 to 100000) (required)
+        "Mass of each piece, one by one.";
+    WorkRate work_rate None (text "a price per time") (nothing)
+        "The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given.";
+    WorkTime work_time Second (0 to 1e15) (zero)
+        "Time that the work takes.";
+}
+
+impl Parameter {
+    /// Name, without its unit, as requests write it; where one word of a request has two meanings, a longer one.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        self.spec().name
+    }
+
+    /// The meaning, in sentences.
+    #[must_use]
+    pub const fn meaning(self) -> &'static str {
+        self.spec().meaning
+    }
+
+    /// The unit of the plain number.
+    #[inline]
+    #[must_use]
+    pub const fn unit(self) -> PlainUnit {
+        self.spec().unit
+    }
+
+    /// The numbers that are accepted, in [`Parameter::unit`]; of a list, how many elements it may have. `None` where it
+    /// is not a number or what counts depends on others.
+    #[must_use]
+    pub const fn range(self) -> Option<Range> {
+        self.spec().range
+    }
+
+    /// What is accepted, in words.
+    #[cfg(feature = "table-texts")]
+    #[must_use]
+    pub const fn range_text(self) -> &'static str {
+        self.spec().range_text
+    }
+
+    /// What counts where it is omitted.
+    #[must_use]
+    pub const fn if_omitted(self) -> IfOmitted {
+        self.spec().if_omitted
+    }
+
+    /// Meaning, unit, range and default in one text, as in the documentation of requests.
+    #[cfg(feature = "table-texts")]
+    #[must_use]
+    pub const fn text(self) -> &'static str {
+        self.spec().text
+    }
+
+    /// What fixes a number out of range.
+    pub(crate) const fn fix(self) -> &'static str {
+        self.spec().fix
+    }
+
+    /// The words that it takes; empty where it is not a word.
+    #[must_use]
+    pub const fn words(self) -> &'static [&'static str] {
+        match self {
+            Self::Measures => crate::quantity::System::WORDS,
+            Self::Form | Self::ToForm => crate::salt::SaltForm::WORDS,
+            Self::Scale => crate::softener::Scale::WORDS,
+            Self::Phase => crate::mix::Phase::WORDS,
+            Self::Alike => crate::flake::Alike::WORDS,
+            Self::Shape => crate::process::sink::Outline::WORDS,
+            Self::Kind => crate::material::Kind::WORDS,
+            _ => &[],
+        }
+    }
+
+    /// What each element of a list is: one parameter of a list of numbers, two of a list of pairs, and so on; empty where
+    /// it is not a list.
+    #[must_use]
+    pub const fn columns(self) -> &'static [Self] {
+        match self {
+            Self::Parts => &[Self::PartMass, Self::PartDensity],
+            Self::Points => &[Self::PointRatio, Self::PointHardness],
+            Self::SaltedPoints => &[Self::PointSalt, Self::PointSoftener],
+            Self::Doses => &[Self::DoseStep, Self::Tolerance, Self::DoseRatio],
+            Self::Cups => &[Self::CupMark, Self::CupCapacity],
+            Self::Spoons => &[Self::SpoonVolume],
+            Self::Weights => &[Self::PieceWeight],
+            Self::DropsWeighed | Self::ScoopsWeighed => &[Self::WeighedCount, Self::WeighedMass],
+            Self::InjectorWeighed => &[Self::CleanMass, Self::EmptiedMass],
+            Self::Readings => &[Self::ReadingTime, Self::ReadingTemperature],
+            _ => &[],
+        }
+    }
+
+    /// Whether it is a list, of numbers or of pairs.
+    #[must_use]
+    pub const fn is_list(self) -> bool {
+        !self.columns().is_empty()
+    }
+
+    /// The parameter that states it, where it is not stated itself but follows from others.
+    #[must_use]
+    pub const fn stated_by(self) -> Self {
+        match self {
+            Self::MixDensity => Self::MixMass,
+            other => other,
+        }
+    }
+
+    /// The default as a number in [`Parameter::unit`], where it is one.
+    #[must_use]
+    pub const fn default_number(self) -> Option<f64> {
+        match self.if_omitted() {
+            IfOmitted::Value(number) => Some(number),
+            IfOmitted::Zero => Some(0.0),
+            _ => None,
+        }
+    }
+
+    /// The default in SI units, where it is a number; 0 where it is none.
+    #[inline]
+    pub(crate) const fn default_si(self) -> f64 {
+        match self.if_omitted() {
+            IfOmitted::Value(number) => self.unit().to_si(number),
+            _ => 0.0,
+        }
+    }
+
+    /// Whether `si`, in SI units, is a number in the range.
+    #[inline]
+    pub(crate) const fn holds_si(self, si: f64) -> bool {
+        match self.spec().range {
+            Some(range) => range.in_si(self.spec().unit).holds(si),
+            None => si.is_finite(),
+        }
+    }
+
+    /// `si`, in SI units, where it is a number in the range.
+    ///
+    /// # Errors
+    /// [`Problem::NotFinite`] or [`Problem::OutOfRange`].
+    #[inline]
+    pub fn check_si(self, si: f64) -> Result<f64, ParameterError> {
+        if self.holds_si(si) { Ok(si) } else { Err(self.outside(si)) }
+    }
+
+    /// Why `si`, in SI units, is refused.
+    #[cold]
+    pub(crate) fn outside(self, si: f64) -> ParameterError {
+        let problem = if si.is_finite() {
+            Problem::OutOfRange(self.unit().from_si(si))
+        } else {
+            Problem::NotFinite(si)
+        };
+        ParameterError::new(self, problem)
+    }
+}
+
+/// The code with which `x`, which is in no range, is refused.
+#[cfg(test)]
+pub(crate) fn refused_as(x: f64) -> &'static str {
+    if x.is_finite() { "out-of-range" } else { "not-finite" }
+}
+
+/// The name alone, as a message of a door that shows names has it.
+impl core::fmt::Display for Parameter {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.name())
+    }
+}

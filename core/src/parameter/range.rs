@@ -1,0 +1,139 @@
+//! What a number may be.
+
+use core::fmt;
+
+use super::PlainUnit;
+
+/// By how much, relative to it, a number may miss a bound that belongs to the range: what the rounding of a unit does to
+/// it.
+const SLACK: f64 = 1e-12;
+
+/// The range of a number, in the unit of its parameter.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Range {
+    /// The lower bound, which belongs to the range unless `above` says otherwise.
+    pub least: f64,
+    /// The upper bound, which belongs to the range unless `below` says otherwise.
+    pub most: f64,
+    /// Whether the range starts above `least`.
+    pub above: bool,
+    /// Whether the range ends below `most`.
+    pub below: bool,
+    /// Whether `least` is but the smallest number above zero that makes sense: "above 0".
+    pub positive: bool,
+}
+
+impl Range {
+    /// Numbers from `least` to `most`, both included.
+    #[must_use]
+    pub const fn new(least: f64, most: f64) -> Self {
+        Self { least, most, above: false, below: false, positive: false }
+    }
+
+    /// The same without its lower bound.
+    #[must_use]
+    pub const fn above(self) -> Self {
+        Self { above: true, ..self }
+    }
+
+    /// The same without its upper bound.
+    #[must_use]
+    pub const fn below(self) -> Self {
+        Self { below: true, ..self }
+    }
+
+    /// The same, told as "above 0".
+    pub(super) const fn positive(self) -> Self {
+        Self { positive: true, ..self }
+    }
+
+    /// Whether `x` is a number inside.
+    #[must_use]
+    pub fn holds(self, x: f64) -> bool {
+        self.in_si(PlainUnit::Pure).holds(x)
+    }
+
+    /// The range in SI units, for comparing.
+    #[inline]
+    pub(super) const fn in_si(self, unit: PlainUnit) -> SiRange {
+        let (least, most) = (unit.to_si(self.least), unit.to_si(self.most));
+        SiRange {
+            least: if self.above { next_above(least) } else { least - SLACK * magnitude(least) },
+            most: if self.below { next_below(most) } else { most + SLACK * magnitude(most) },
+        }
+    }
+}
+
+const fn magnitude(x: f64) -> f64 {
+    if x < 0.0 { -x } else { x }
+}
+
+/// The next number above `x`.
+const fn next_above(x: f64) -> f64 {
+    x.next_up()
+}
+
+/// The next number below `x`.
+const fn next_below(x: f64) -> f64 {
+    x.next_down()
+}
+
+/// A range in SI units, both ends included.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct SiRange {
+    least: f64,
+    most: f64,
+}
+
+impl SiRange {
+    /// Whether `x` is a number inside.
+    #[inline]
+    pub(super) const fn holds(self, x: f64) -> bool {
+        x >= self.least && x <= self.most
+    }
+}
+
+/// A range with its unit, as a message shows it: `from 0 to below 1`, `above 0 g`.
+pub(super) struct Shown(pub(super) Range, pub(super) PlainUnit);
+
+impl fmt::Display for Shown {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(range, unit) = self;
+        let number = |x| Number(x, *unit);
+        if range.positive {
+            return write!(f, "above 0 and at most {}", number(range.most));
+        }
+        f.write_str(if range.above { "above " } else { "from " })?;
+        write!(f, "{} to ", Number(range.least, PlainUnit::Pure))?;
+        f.write_str(if range.below { "below " } else { "" })?;
+        write!(f, "{}", number(range.most))
+    }
+}
+
+/// `x` without what the conversion of a unit did to its last digits.
+fn ten_digits(x: f64) -> f64 {
+    let scale = libm::pow(10.0, 9.0 - libm::floor(libm::log10(libm::fabs(x))));
+    let rounded = libm::round(x * scale) / scale;
+    if rounded.is_finite() { rounded } else { x }
+}
+
+/// A number with its unit, with an exponent where it would have a row of zeros.
+pub(super) struct Number(pub(super) f64, pub(super) PlainUnit);
+
+impl fmt::Display for Number {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(x, unit) = *self;
+        let x = ten_digits(x);
+        let size = magnitude(x);
+        if x == 0.0 || (1e-5..1e7).contains(&size) {
+            write!(f, "{x}")?;
+        } else {
+            write!(f, "{x:e}")?;
+        }
+        match unit {
+            PlainUnit::None | PlainUnit::Any | PlainUnit::Pure | PlainUnit::Count => Ok(()),
+            unit => write!(f, " {}", unit.symbol()),
+        }
+    }
+}
