@@ -163,6 +163,10 @@ export type Phase = 'liquid' | 'fused'
  */
 export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
 /**
+ * What is done at a step.
+ */
+export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'shoot' | 'sprues-back' | 'store'
+/**
  * The scale of a durometer reading.
  */
 export type Scale = 'shore-00' | 'shore-a'
@@ -1306,6 +1310,10 @@ export interface Degas {
    */
   cup: Shown
   /**
+   * What that cup is called: `4-cup cup`.
+   */
+  cup_name: string
+  /**
    * The level to fill it to at most.
    */
   fill_mark: Shown
@@ -2184,8 +2192,8 @@ export interface OnShelf {
   used: Shown
 }
 /**
- * A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
- * record, and made again to the same bits.
+ * A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
+ * again to the same bits.
  */
 export interface Plan {
   /**
@@ -2213,7 +2221,7 @@ export interface Plan {
    */
   lines: PlannedLine[]
   /**
-   * The documents that it was made from; absent in a plan that was not made from documents.
+   * The documents that it was made from.
    */
   made_from?: MadeFrom | null
   /**
@@ -2236,6 +2244,10 @@ export interface Plan {
    * Whose it is.
    */
   shop?: string | null
+  /**
+   * What a person does, in the order of work.
+   */
+  steps: PlanStep[]
   /**
    * Materials in stock and what is taken of them; what lasts shortest comes first.
    */
@@ -2313,6 +2325,10 @@ export interface Pot {
    */
   cup: Shown
   /**
+   * What that cup is called: `2-cup cup`.
+   */
+  cup_name: string
+  /**
    * How it is degassed, where the book states a vacuum.
    */
   degas?: Calculated2 | null
@@ -2325,6 +2341,10 @@ export interface Pot {
    * How often it is heated, and what that leaves of its stabilizer.
    */
   heats: Heats
+  /**
+   * Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes.
+   */
+  id: string
   /**
    * What is left over in the cup after the last shot, its heel among it.
    */
@@ -2345,6 +2365,10 @@ export interface Pot {
    * What is made in it, one after the other.
    */
   stages: Stage[]
+  /**
+   * What is dangerous in it, and what would help.
+   */
+  warnings: Note[]
 }
 /**
  * One composition of a pot: what goes in, and what is shot out.
@@ -2514,7 +2538,94 @@ export interface ProofFormula {
   /**
    * Pots that it needs for itself, where the argument adds these up.
    */
-  pots: number | null
+  pots?: number | null
+}
+/**
+ * One step of a day.
+ *
+ * A stage's weigh list, heating and draws are those of its pot in the plan; a step refers to them and says what to do
+ * with them.
+ */
+export interface PlanStep {
+  /**
+   * Where: one pot, or those of a laminated piece that are shot together, one a layer.
+   */
+  at: StepAt[]
+  /**
+   * What can hurt somebody here.
+   */
+  cautions: Caution[]
+  /**
+   * Names the step by what it is: the formulas that its pot starts with, the stage's formulas, what is done and with
+   * which mold. It stays where other orders come in or a count changes, so that a tick keeps to its step.
+   */
+  id: string
+  /**
+   * What is ticked off one by one, at least one.
+   */
+  items: StepItem[]
+  /**
+   * What is done.
+   */
+  kind: StepKind
+  /**
+   * Which entry of the order of work it belongs to, counted from 1.
+   */
+  work: number
+}
+/**
+ * A step at one pot.
+ */
+export interface StepAt {
+  /**
+   * What to know with it, each a sentence.
+   */
+  details: string[]
+  /**
+   * Which of that stage's draws, counted from 1, where something is shot.
+   */
+  draw?: number | null
+  /**
+   * The pot's letter.
+   */
+  pot: string
+  /**
+   * Which of its stages, counted from 1.
+   */
+  stage: number
+  /**
+   * What to do, as a sentence.
+   */
+  text: string
+}
+/**
+ * What is ticked off within a step: a material, a fill, a burst, a load, or all of it.
+ */
+export interface StepItem {
+  /**
+   * By how much it is done: a tick made by another amount no longer holds.
+   */
+  amount: string
+  /**
+   * Names it as the step is named.
+   */
+  id: string
+  /**
+   * The material that is measured.
+   */
+  material?: string | null
+  /**
+   * Which fill, burst or load, counted from 1.
+   */
+  number?: number | null
+  /**
+   * Shots of a load.
+   */
+  shots?: number | null
+  /**
+   * What to do, in a few words.
+   */
+  text: string
 }
 /**
  * A material in stock, and what the day takes of it.
@@ -2571,6 +2682,10 @@ export interface SinkWater {
  */
 export interface Work {
   /**
+   * How several pots become hot at once, each a sentence.
+   */
+  details: string[]
+  /**
    * Where they come from, one a layer.
    */
   from: WorkFrom[]
@@ -2587,6 +2702,10 @@ export interface Work {
    * How many shots.
    */
   shots: number
+  /**
+   * What is shot, and where from, as a sentence.
+   */
+  text: string
 }
 /**
  * A pot at work.
@@ -4000,7 +4119,7 @@ export interface MixRequest {
    */
   phase?: Phase | null
   /**
-   * Temperature of the mix. Unit: °C; - 50 to 400. Default: 20.
+   * Temperature of the mix. Unit: °C; -50 to 400. Default: 20.
    */
   temperature?: MeasuredAmount | null
   /**
@@ -4224,11 +4343,11 @@ export interface BatchRequest {
    */
   pieces: number
   /**
-   * Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
+   * Mass that clings to the wall of the cup, part of the heel. Unit: g; 0 to 1e15. Default: 0.
    */
   pot_film?: MeasuredAmount | null
   /**
-   * Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+   * Mass that cannot be drawn from the cup, its film included. Unit: g; 0 to 1e15. Default: 0.
    */
   pot_heel?: MeasuredAmount | null
   /**
@@ -4581,7 +4700,7 @@ export interface AirRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   calculate: 'air'
@@ -4609,7 +4728,7 @@ export interface DegasRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   /**
@@ -4672,7 +4791,7 @@ export interface HeatRequest {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before heating, below the aim. Unit: °C; - 73 to 427.
+   * The temperature before heating, below the aim. Unit: °C; -73 to 427.
    */
   from: MeasuredAmount
   /**
@@ -4759,7 +4878,7 @@ export interface HeatHistoryRequest {
    */
   readings: ReadingEntry[]
   /**
-   * Temperature at which the time is counted. Unit: °C; - 73 to 427.
+   * Temperature at which the time is counted. Unit: °C; -73 to 427.
    */
   reference: MeasuredAmount
   /**
