@@ -3052,7 +3052,7 @@ pub unsafe extern "C" fn pour_density_for_sink_rate_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_points_row {
-    /// Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 10.
+    /// Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 100.
     pub point_ratio: f64,
     /// Durometer reading of a measured point. Unit: 1; 0 to 100.
     pub point_hardness: f64,
@@ -3067,7 +3067,7 @@ pub struct pour_points_row {
 /// 1000 of them.
 /// `scale`: The scale of the durometer. One of `POUR_SCALE_...`.
 /// `softener_ratio`: Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to
-/// 10.
+/// 100.
 ///
 /// `hardness` receives: Durometer reading. Unit: 1.
 #[unsafe(no_mangle)]

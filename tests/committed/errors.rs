@@ -85,10 +85,9 @@ fn codes() -> BTreeMap<String, Origin> {
         ("excludes-other", "the {parameter} cannot be given together with the {other}"),
         ("unknown-word", "\"{found}\" is not a word for the {parameter}"),
     ] {
-        if let Some(origin) = codes.get_mut(code) {
-            if origin.message.is_empty() {
-                origin.message = message.to_owned();
-            }
+        let silent = codes.get_mut(code).filter(|origin| origin.message.is_empty());
+        if let Some(origin) = silent {
+            origin.message = message.to_owned();
         }
     }
     codes

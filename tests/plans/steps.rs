@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use pourwright::material::Adding;
 use pourwright::plan::{Plan, StepKind};
 use pourwright_tests::demo::{BOOK, ORDERS, json, plan};
 use pourwright_tests::generate::documents;
@@ -59,14 +60,21 @@ fn objections(plan: &Plan) -> Vec<String> {
             steps.iter().filter(|(kind, of, _)| (*kind, *of) == (wanted, stage)).count()
         };
         for (number, stage) in (1..).zip(&pot.stages) {
-            let weighs = if number == 1 { StepKind::Measure } else { StepKind::Add };
+            // What goes in hot is added by itself.
+            let times = [Adding::Cold, Adding::Hot]
+                .into_iter()
+                .filter(|when| stage.weigh.iter().any(|weigh| weigh.add.when == *when))
+                .count();
             let mut draws: Vec<u32> = steps
                 .iter()
                 .filter(|(kind, of, _)| (*kind, *of) == (StepKind::Shoot, number))
                 .filter_map(|(.., draw)| *draw)
                 .collect();
             draws.sort_unstable();
-            let whole = count(weighs, number) == 1
+            // Reheats part the shots of a draw.
+            draws.dedup();
+            let whole = count(StepKind::Measure, number) + count(StepKind::Add, number) == times
+                && count(StepKind::Measure, number) == usize::from(number == 1)
                 && count(StepKind::Degas, number) == usize::from(number == 1)
                 && count(StepKind::Heat, number) == stage.heats as usize
                 && count(StepKind::SpruesBack, number)

@@ -8,7 +8,9 @@ use pourwright::parameter::Parameter;
 use pourwright::table::{CALCULATIONS, Calculation, Kind, ParameterField, ResultField};
 
 use crate::File;
-use crate::text::{self, has_columns, of_result, paragraphs, places, plain_name, variant, words_of, wrap};
+use crate::text::{
+    self, has_columns, of_result, paragraphs, places, plain_name, variant, words_of, wrap,
+};
 
 /// What is written for it.
 pub(crate) fn files() -> Vec<File> {
@@ -442,11 +444,8 @@ fn scalar(text: &mut String, calculation: &Calculation) {
     if by_struct {
         text.push_str("        let input = memory::given(\"input\", input)?;\n");
     }
-    writeln!(
-        text,
-        "        let result = memory::given(\"{result}\", {result}.as_deref_mut())?;"
-    )
-    .unwrap();
+    writeln!(text, "        let result = memory::given(\"{result}\", {result}.as_deref_mut())?;")
+        .unwrap();
     let from = if by_struct { "input." } else { "" };
     let mut fallible = Vec::new();
     for field in calculation.parameters {
@@ -468,7 +467,8 @@ fn scalar(text: &mut String, calculation: &Calculation) {
             1 => (some.join(""), names),
             _ => (format!("({})", some.join(", ")), format!("({names})")),
         };
-        writeln!(text, "        let {some} = {names} else {{ return Err(call.failure()) }};").unwrap();
+        writeln!(text, "        let {some} = {names} else {{ return Err(call.failure()) }};")
+            .unwrap();
     }
     writeln!(text, "        let inputs = plain::{inputs} {{").unwrap();
     for field in calculation.parameters {
@@ -501,7 +501,9 @@ fn column_structs(text: &mut String, calculation: &Calculation) {
     for field in calculation.parameters {
         let (of, rust) = match field.kind {
             Kind::Word { .. } => (of_parameter(field), "i32"),
-            _ if field.optional => (format!("{} May be omitted.", field.parameter.meaning()), "pour_column"),
+            _ if field.optional => {
+                (format!("{} May be omitted.", field.parameter.meaning()), "pour_column")
+            }
             _ => (field.parameter.meaning().to_owned(), "pour_column"),
         };
         comment(text, "    ", &of);
@@ -553,7 +555,8 @@ fn columnar(text: &mut String, calculation: &Calculation) {
             1 => (some.join(""), names.join("")),
             _ => (format!("({})", some.join(", ")), format!("({})", names.join(", "))),
         };
-        writeln!(text, "        let {some} = {names} else {{ return Err(call.failure()) }};").unwrap();
+        writeln!(text, "        let {some} = {names} else {{ return Err(call.failure()) }};")
+            .unwrap();
     }
     text.push_str("        let inputs = [\n");
     for field in &columns {
@@ -591,7 +594,9 @@ fn columnar(text: &mut String, calculation: &Calculation) {
             writeln!(text, "                {name}: {read},").unwrap();
         }
     }
-    text.push_str("            };\n            let found = inputs.calculate().map_err(call::row_status)?;\n");
+    text.push_str(
+        "            };\n            let found = inputs.calculate().map_err(call::row_status)?;\n",
+    );
     let results = calculation.results.iter().map(|result| {
         let name = result.field;
         match result.kind {

@@ -95,7 +95,7 @@ struct Cases<'t> {
 impl Cases<'_> {
     fn write(&mut self) {
         let calculation = self.calculation;
-        let (name, example) = (calculation.name, calculation.example());
+        let (name, example) = (calculation.name, crate::text::example(calculation));
         writeln!(self.text, "static void of_{name}(void)\n{{").unwrap();
         for (field, argument) in calculation.parameters.iter().zip(&example.arguments) {
             if let Argument::Numbers(numbers) = argument {
@@ -117,7 +117,8 @@ impl Cases<'_> {
             .collect();
         if has_struct(calculation) {
             let upper = name.to_uppercase();
-            writeln!(self.text, "    pour_{name}_input input = POUR_{upper}_INPUT_INIT, bad;").unwrap();
+            writeln!(self.text, "    pour_{name}_input input = POUR_{upper}_INPUT_INIT, bad;")
+                .unwrap();
             for (field, values) in calculation.parameters.iter().zip(&given) {
                 for (member, value) in members(field).iter().zip(values) {
                     if value != member.omitted {
@@ -144,7 +145,8 @@ impl Cases<'_> {
             }
             _ => "result".to_owned(),
         };
-        writeln!(self.text, "    FAILS({no_result}, POUR_NULL, \"null-pointer\", \"/{path}\");").unwrap();
+        writeln!(self.text, "    FAILS({no_result}, POUR_NULL, \"null-pointer\", \"/{path}\");")
+            .unwrap();
         if has_struct(calculation) {
             writeln!(
                 self.text,
@@ -229,7 +231,8 @@ impl Cases<'_> {
             }
             Kind::Count => {
                 let range = field.parameter.range();
-                let bad = range.map_or(Vec::new(), |range| vec![range.least - 1.0, range.most + 1.0]);
+                let bad =
+                    range.map_or(Vec::new(), |range| vec![range.least - 1.0, range.most + 1.0]);
                 for count in bad.into_iter().filter(|count| *count >= 0.0) {
                     let count = format!("{count}");
                     self.refused(given, place, &[count], "POUR_REFUSED", "out-of-range", &path);
@@ -243,7 +246,14 @@ impl Cases<'_> {
                 }
             }
             Kind::Text => {
-                self.refused(given, place, &["\"\\xff\"".into()], "POUR_NOT_UTF8", "not-utf8", &path);
+                self.refused(
+                    given,
+                    place,
+                    &["\"\\xff\"".into()],
+                    "POUR_NOT_UTF8",
+                    "not-utf8",
+                    &path,
+                );
             }
             _ => {
                 let null = ["NULL".to_owned(), "1".to_owned()];
@@ -298,12 +308,13 @@ fn bounds(parameter: Parameter) -> Vec<String> {
 
 /// Two rows: the example, and the same with NaN in the place of its first number.
 fn columns(text: &mut String, calculation: &Calculation) {
-    let (name, example) = (calculation.name, calculation.example());
+    let (name, example) = (calculation.name, crate::text::example(calculation));
     let count = calculation.results.len();
     writeln!(text, "static void columns_of_{name}(void)\n{{").unwrap();
     writeln!(text, "    pour_{name}_columns columns = {{0}};").unwrap();
     writeln!(text, "    pour_{name}_result_columns results = {{0}};").unwrap();
-    writeln!(text, "    double first[2], out[{count}][2] = {{{{0}}}};\n    int32_t statuses[2];").unwrap();
+    writeln!(text, "    double first[2], out[{count}][2] = {{{{0}}}};\n    int32_t statuses[2];")
+        .unwrap();
     let mut is_first = true;
     for (field, argument) in calculation.parameters.iter().zip(&example.arguments) {
         let given = arguments(field, argument).join("");
@@ -316,15 +327,20 @@ fn columns(text: &mut String, calculation: &Calculation) {
                 writeln!(text, "    columns.{field_name} = (pour_column){{first, 8}};").unwrap();
                 is_first = false;
             } else {
-                writeln!(text, "    columns.{field_name} = (pour_column){{&(const double){{{given}}}, 0}};")
-                    .unwrap();
+                writeln!(
+                    text,
+                    "    columns.{field_name} = (pour_column){{&(const double){{{given}}}, 0}};"
+                )
+                .unwrap();
             }
         }
     }
     for (place, result) in calculation.results.iter().enumerate() {
-        writeln!(text, "    results.{} = (pour_result_column){{out[{place}], 8}};", result.field).unwrap();
+        writeln!(text, "    results.{} = (pour_result_column){{out[{place}], 8}};", result.field)
+            .unwrap();
     }
-    writeln!(text, "    CHECK(pour_{name}_n(2, &columns, &results, statuses, NULL) == POUR_OK);").unwrap();
+    writeln!(text, "    CHECK(pour_{name}_n(2, &columns, &results, statuses, NULL) == POUR_OK);")
+        .unwrap();
     text.push_str("    CHECK(statuses[0] == POUR_OK && statuses[1] == POUR_NOT_FINITE);\n");
     for (place, (result, value)) in calculation.results.iter().zip(&example.results).enumerate() {
         let wanted = match (result.kind, value) {
@@ -336,9 +352,14 @@ fn columns(text: &mut String, calculation: &Calculation) {
             _ => String::new(),
         };
         if wanted.is_empty() {
-            writeln!(text, "    CHECK(canonical(out[{place}][0]) && canonical(out[{place}][1]));").unwrap();
+            writeln!(text, "    CHECK(canonical(out[{place}][0]) && canonical(out[{place}][1]));")
+                .unwrap();
         } else {
-            writeln!(text, "    CHECK(same(out[{place}][0], {wanted}) && canonical(out[{place}][1]));").unwrap();
+            writeln!(
+                text,
+                "    CHECK(same(out[{place}][0], {wanted}) && canonical(out[{place}][1]));"
+            )
+            .unwrap();
         }
     }
     writeln!(

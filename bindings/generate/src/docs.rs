@@ -3,7 +3,9 @@
 use std::fmt::Write as _;
 
 use pourwright::parameter::{IfOmitted, Parameter, PlainUnit, Range};
-use pourwright::table::{Argument, CALCULATIONS, Calculation, Kind, ParameterField, ResultField, Value};
+use pourwright::table::{
+    Argument, CALCULATIONS, Calculation, Kind, ParameterField, ResultField, Value,
+};
 use serde::Serialize;
 
 use crate::File;
@@ -31,7 +33,8 @@ fn list() -> String {
     );
     for calculation in CALCULATIONS {
         let name = calculation.name;
-        writeln!(text, "| [`{name}`](#{name}) | {} |", calculation.summary().replace('|', "\\|")).unwrap();
+        writeln!(text, "| [`{name}`](#{name}) | {} |", calculation.summary().replace('|', "\\|"))
+            .unwrap();
     }
     for calculation in CALCULATIONS {
         section(&mut text, calculation);
@@ -60,19 +63,30 @@ fn section(text: &mut String, calculation: &Calculation) {
     text.push_str("\n| result | |\n| --- | --- |\n");
     for result in calculation.results {
         let absent = if result.optional { " There may be none." } else { "" };
-        writeln!(text, "| `{}` | {}{absent} |", result.field, of_result(result).replace('|', "\\|")).unwrap();
+        writeln!(
+            text,
+            "| `{}` | {}{absent} |",
+            result.field,
+            of_result(result).replace('|', "\\|")
+        )
+        .unwrap();
     }
-    let example = calculation.example();
+    let example = crate::text::example(calculation);
     let arguments = calculation.parameters.iter().zip(&example.arguments);
     let arguments: Vec<String> = arguments
         .filter(|(_, argument)| **argument != Argument::Omitted)
-        .map(|(field, argument)| format!("{} = {}", field.field, json(&Plain::of_argument(argument).of_kind(field.kind))))
+        .map(|(field, argument)| {
+            format!("{} = {}", field.field, json(&Plain::of_argument(argument).of_kind(field.kind)))
+        })
         .collect();
     let results = calculation.results.iter().zip(&example.results);
     let results: Vec<String> = results
-        .map(|(result, value)| format!("{} = {}", result.field, json(&Plain::of_value(value).of_kind(result.kind))))
+        .map(|(result, value)| {
+            format!("{} = {}", result.field, json(&Plain::of_value(value).of_kind(result.kind)))
+        })
         .collect();
-    writeln!(text, "\nExample: `{}` gives `{}`.", arguments.join(", "), results.join(", ")).unwrap();
+    writeln!(text, "\nExample: `{}` gives `{}`.", arguments.join(", "), results.join(", "))
+        .unwrap();
     if !calculation.cautions.is_empty() {
         let cautions: Vec<String> =
             calculation.cautions.iter().map(|code| format!("`{code}`")).collect();
@@ -198,7 +212,7 @@ struct Shown {
 
 impl Entry {
     fn of(calculation: &'static Calculation) -> Self {
-        let example = calculation.example();
+        let example = crate::text::example(calculation);
         Self {
             name: calculation.name,
             summary: calculation.summary(),

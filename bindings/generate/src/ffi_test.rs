@@ -102,7 +102,9 @@ fn call(text: &mut String, calculation: &Calculation) {
         made
     };
     writeln!(text, "    by_name::done(|error| {made})?;").unwrap();
-    text.push_str("    // SAFETY: written on success.\n    let out = unsafe { out.assume_init() };\n");
+    text.push_str(
+        "    // SAFETY: written on success.\n    let out = unsafe { out.assume_init() };\n",
+    );
     text.push_str("    Ok(vec![\n");
     for result in calculation.results {
         let value = match (has_result_struct(calculation), result.kind) {

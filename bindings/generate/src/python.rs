@@ -4,7 +4,9 @@ use std::collections::BTreeSet;
 use std::fmt::Write as _;
 
 use pourwright::parameter::Parameter;
-use pourwright::table::{Argument, CALCULATIONS, Calculation, Kind, ParameterField, ResultField, Value};
+use pourwright::table::{
+    Argument, CALCULATIONS, Calculation, Kind, ParameterField, ResultField, Value,
+};
 
 use crate::File;
 use crate::c::{has_result_struct, has_struct, row_name};
@@ -206,13 +208,12 @@ fn shown_argument(field: &ParameterField, argument: &Argument<'_>) -> Option<Str
 
 /// The example of a calculation as a doctest.
 fn doctest(text: &mut String, calculation: &Calculation) {
-    let example = calculation.example();
-    let arguments = calculation.parameters.iter().zip(&example.arguments).filter_map(
-        |(field, argument)| {
+    let example = crate::text::example(calculation);
+    let arguments =
+        calculation.parameters.iter().zip(&example.arguments).filter_map(|(field, argument)| {
             let shown = shown_argument(field, argument)?;
             Some(if field.optional { format!("{}={shown}", field.field) } else { shown })
-        },
-    );
+        });
     let arguments: Vec<String> = arguments.collect();
     writeln!(text, "    >>> {}({})", calculation.name, arguments.join(", ")).unwrap();
     let results = calculation.results.iter().zip(&example.results);
@@ -269,7 +270,8 @@ fn calculations() -> String {
 fn class(text: &mut String, calculation: &Calculation) {
     writeln!(text, "\n@dataclass(frozen=True, slots=True)").unwrap();
     writeln!(text, "class {}:", result_class(calculation)).unwrap();
-    writeln!(text, "    \"\"\"The results of :func:`{}`.\n\n    Attributes:", calculation.name).unwrap();
+    writeln!(text, "    \"\"\"The results of :func:`{}`.\n\n    Attributes:", calculation.name)
+        .unwrap();
     for result in calculation.results {
         let absent = if result.optional { " None where there is none." } else { "" };
         entry(text, "        ", result.field, &(of_result(result) + absent));
@@ -384,13 +386,20 @@ fn function(text: &mut String, calculation: &Calculation) {
     text.push_str("        result,\n    )\n");
     match calculation.results {
         [only] if !has_result_struct(calculation) => {
-            writeln!(text, "    found: {} = {}", result_type(calculation, only), made(only, "result[0]")).unwrap();
+            writeln!(
+                text,
+                "    found: {} = {}",
+                result_type(calculation, only),
+                made(only, "result[0]")
+            )
+            .unwrap();
             text.push_str("    return found\n");
         }
         results => {
             writeln!(text, "    return {}(", result_class(calculation)).unwrap();
             for result in results {
-                writeln!(text, "        {},", made(result, &format!("result.{}", result.field))).unwrap();
+                writeln!(text, "        {},", made(result, &format!("result.{}", result.field)))
+                    .unwrap();
             }
             text.push_str("    )\n");
         }
@@ -453,7 +462,12 @@ fn columns() -> String {
         if calculation.results.len() > 1 {
             writeln!(text, "\n@dataclass(frozen=True, eq=False, slots=True)").unwrap();
             writeln!(text, "class {}:", columns_class(calculation)).unwrap();
-            writeln!(text, "    \"\"\"The results of :func:`{}`.\n\n    Attributes:", calculation.name).unwrap();
+            writeln!(
+                text,
+                "    \"\"\"The results of :func:`{}`.\n\n    Attributes:",
+                calculation.name
+            )
+            .unwrap();
             for result in calculation.results {
                 let mut meaning = of_result(result);
                 if let Kind::Word { type_name } = result.kind {
@@ -495,7 +509,11 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     } else {
         ("Floats", "Floats".to_owned())
     };
-    writeln!(text, "    out: {out} | None = None,\n    statuses: Statuses | None = None,\n) -> {gives}:").unwrap();
+    writeln!(
+        text,
+        "    out: {out} | None = None,\n    statuses: Statuses | None = None,\n) -> {gives}:"
+    )
+    .unwrap();
     writeln!(text, "    \"\"\"Columns of :func:`pourwright.{name}`.\n\n    Args:").unwrap();
     for field in calculation.parameters {
         entry(text, "        ", field.field, field.parameter.meaning());

@@ -1,7 +1,7 @@
 //! Texts of the table as the languages of the doors want them.
 
 use pourwright::parameter::{IfOmitted, Parameter, PlainUnit};
-use pourwright::table::{CALCULATIONS, Calculation, Kind, ParameterField, ResultField};
+use pourwright::table::{CALCULATIONS, Calculation, Example, Kind, ParameterField, ResultField};
 
 /// `text` in lines of at most `width` letters, broken at spaces.
 pub(crate) fn wrap(text: &str, width: usize) -> Vec<String> {
@@ -76,6 +76,14 @@ pub(crate) fn words_of(type_name: &str) -> &'static [&'static str] {
     }
 }
 
+/// The example of a calculation with its answer to the last bit: the table has it as a person writes it.
+pub(crate) fn example(calculation: &Calculation) -> Example {
+    let mut example = calculation.example();
+    let answered = calculation.evaluate(&example.arguments, &mut example.results);
+    assert!(answered.is_ok(), "{calculation:?}: the example is refused");
+    example
+}
+
 /// How many numbers a result that is a list always has: the example tells.
 pub(crate) fn places(calculation: &Calculation, result: usize) -> usize {
     match calculation.example().results.get(result) {
@@ -127,7 +135,7 @@ pub(crate) fn of_parameter(field: &ParameterField, name: impl Fn(Parameter) -> S
 /// `text` with a capital letter.
 pub(crate) fn upper(text: &str) -> String {
     let mut letters = text.chars();
-    letters
-        .next()
-        .map_or_else(String::new, |first| first.to_uppercase().collect::<String>() + letters.as_str())
+    letters.next().map_or_else(String::new, |first| {
+        first.to_uppercase().collect::<String>() + letters.as_str()
+    })
 }

@@ -32,6 +32,10 @@ export type Amount =
       value: number
     }
 /**
+ * When a material goes into the pot.
+ */
+export type Adding = 'cold' | 'hot'
+/**
  * What two doses of flake have in common.
  */
 export type Alike = 'count' | 'area'
@@ -93,9 +97,18 @@ export type CavitiesEntry =
  */
 export type CavityVolume = WaterEntry | MeasuredAmount
 /**
+ * What a mold is made of.
+ */
+export type MoldMaterial = 'metal' | 'plaster' | 'silicone'
+/**
  * What happens when two formulas that are combined dose the same material.
  */
 export type Overlap = 'refuse' | 'add' | 'last'
+/**
+ * A property of a material that a calculation may need.
+ */
+export type Property =
+  'density' | 'fused' | 'as_scooped' | 'drop' | 'expansion' | 'specific_heat' | 'shot_window' | 'price'
 /**
  * What could be calculated, or why it could not.
  */
@@ -135,7 +148,7 @@ export type Calculated3 =
  */
 export type Calculated4 =
   | {
-      known: HeatSpent
+      known: StageHeat[]
     }
   | {
       unknown: Note
@@ -144,6 +157,30 @@ export type Calculated4 =
  * What could be calculated, or why it could not.
  */
 export type Calculated5 =
+  | {
+      known: HeatSpent
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * What could be calculated, or why it could not.
+ */
+export type Calculated6 =
+  | {
+      known: TimeLine
+    }
+  | {
+      unknown: Note
+    }
+/**
+ * What is done in a span of the day.
+ */
+export type Doing = 'prepare' | 'heat' | 'reheat' | 'shoot'
+/**
+ * What could be calculated, or why it could not.
+ */
+export type Calculated7 =
   | {
       known: DayCost
     }
@@ -159,9 +196,17 @@ export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuu
  */
 export type Phase = 'liquid' | 'fused'
 /**
+ * The point of a piece whose temperature counts.
+ */
+export type PieceTemperature = 'center' | 'mean'
+/**
  * A tool of the bench, in the order in which the last tie is broken.
  */
 export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
+/**
+ * The measure that a dose is written in: its own, against which every other has to be converted.
+ */
+export type WrittenIn = 'mass' | 'volume' | 'drops'
 /**
  * What is done at a step.
  */
@@ -378,7 +423,8 @@ export interface BenchEntry {
  */
 export interface CupEntry {
   /**
-   * What it holds up to its brim, above its highest mark.
+   * What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
+   * fifth more than to its highest mark.
    */
   brim?: MeasuredAmount | null
   /**
@@ -437,9 +483,14 @@ export interface InjectorEntry {
   keeps?: MeasuredAmount | null
 }
 /**
- * The oven, by the shop's own timings at one setting, at which pots are then heated.
+ * The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by
+ * its rated power.
  */
 export interface OvenEntry {
+  /**
+   * How a pot was watched to cool; default: not known.
+   */
+  cools?: CoolsEntry | null
   /**
    * What an embedding program keeps here for itself; carried through untouched.
    */
@@ -447,25 +498,83 @@ export interface OvenEntry {
     [k: string]: unknown
   } | null
   /**
-   * How long a pot stays hot at one heat, from the last burst to the last shot.
+   * How long a pot stays hot at one heat, from the last burst to the last shot; default: from "cools".
    */
   hot_for?: MeasuredAmount | null
   /**
-   * The plastisol that was timed; the default base where left out.
+   * The longest burst without a stir; default: 120 s.
+   */
+  longest?: MeasuredAmount | null
+  /**
+   * The plastisol that was timed; default: the default base.
    */
   of?: Name | null
   /**
-   * What a pot shows when it goes back for one more heat, additions stirred in.
+   * The rated power, the output at full power: a first guess, not used once there are timings. 50 W to
+   * 10 kW.
+   */
+  power?: MeasuredAmount | null
+  /**
+   * Reading of a pot that goes back for a reheat, additions stirred in; default: the bottom of its window
+   * where nothing is added, else not known.
    */
   reheat_from?: MeasuredAmount | null
   /**
-   * The setting, as a share of full power; that of the timings where left out.
+   * Temperature of the room that pots cool in; default: 20 °C.
+   */
+  room?: MeasuredAmount | null
+  /**
+   * The setting, as a share of full power; default: that of the timings, else 100 %.
    */
   setting?: Percent | null
   /**
-   * Heatings that were timed.
+   * The shortest burst that can be set, of which the others are multiples; default: 5 s.
    */
-  timings: TimingEntry[]
+  step?: MeasuredAmount | null
+  /**
+   * How far the thermometer may be off; default: 2 K.
+   */
+  thermometer?: MeasuredAmount | null
+  /**
+   * Heatings that were timed; needed without "power".
+   */
+  timings?: TimingEntry[] | null
+  /**
+   * How long a turn of full power and none takes below full power; default: 30 s. "0 s" for an oven that
+   * lowers its power without turns.
+   */
+  turn?: MeasuredAmount | null
+}
+/**
+ * A pot that was watched to cool on the bench, stirred before each reading, from the second minute on.
+ */
+export interface CoolsEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The first reading.
+   */
+  from: MeasuredAmount
+  /**
+   * How much was in it: a mass, or a volume cold and liquid.
+   */
+  mix: Amount
+  /**
+   * Temperature of the room then; default: the oven's "room".
+   */
+  room?: MeasuredAmount | null
+  /**
+   * The time between them.
+   */
+  time: MeasuredAmount
+  /**
+   * The second reading.
+   */
+  to: MeasuredAmount
 }
 /**
  * One heating that the shop has timed.
@@ -906,6 +1015,11 @@ export interface MaterialEntry {
    */
   activation_energy?: Sourced | null
   /**
+   * When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
+   * practice): salt, flake and scent hot, all else cold.
+   */
+  add?: Adding | null
+  /**
    * Density of the powder as a level spoon holds it.
    */
   as_scooped?: Sourced | null
@@ -944,6 +1058,10 @@ export interface MaterialEntry {
    */
   fused?: Sourced | null
   /**
+   * Of a salt: the opening of a sieve that its grains just pass; default: not known.
+   */
+  grain?: Sourced | null
+  /**
    * What it is for.
    */
   kind: Kind
@@ -971,9 +1089,13 @@ export interface MaterialEntry {
    */
   shot_window?: [unknown, unknown] | null
   /**
-   * Specific heat.
+   * Specific heat; with "specific_heat_rise" that at 25 °C.
    */
   specific_heat?: Sourced | null
+  /**
+   * Rise of the specific heat per kelvin, as a share of that at 25 °C; default: constant.
+   */
+  specific_heat_rise?: Sourced | null
   /**
    * Of a flake: the thickness of its film.
    */
@@ -982,6 +1104,13 @@ export interface MaterialEntry {
    * Largest relative error of a dose of it.
    */
   tolerance?: Percent | null
+  /**
+   * Of a plastisol: lowest and highest viscosity at shot temperature; default: not known.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  viscosity?: [unknown, unknown] | null
 }
 /**
  * A quantity with where it comes from.
@@ -1060,6 +1189,14 @@ export interface MoldEntry {
    */
   cavity?: CavityVolume | null
   /**
+   * How a shot cools in it, where "sets" is not stated.
+   */
+  cooling?: MoldCoolingEntry | null
+  /**
+   * How many such molds there are, shot in turn; default: 1.
+   */
+  count?: number | null
+  /**
    * What an embedding program keeps here for itself; carried through untouched.
    */
   ext?: {
@@ -1078,9 +1215,17 @@ export interface MoldEntry {
    */
   notes?: string | null
   /**
+   * Time at hand for a shot: fill, shoot, top off, take out; default: "per_shot" of the costing.
+   */
+  per_shot?: MeasuredAmount | null
+  /**
    * Share of pieces that are not fit to sell; else that of the limits.
    */
   rejects?: Percent | null
+  /**
+   * Time from the shot until the piece can be taken out, as the shop has seen it; default: from "cooling".
+   */
+  sets?: MeasuredAmount | null
   /**
    * Volume of the sprue of one shot.
    */
@@ -1135,6 +1280,66 @@ export interface WaterEntry {
    * What the balance reads.
    */
   water: MeasuredAmount
+}
+/**
+ * How a shot cools in its mold, for the time that it sets.
+ */
+export interface MoldCoolingEntry {
+  /**
+   * Temperature of the mold when it is shot; default: 30 °C (common practice, no source).
+   */
+  at?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Mass of the mold; default: so heavy that a shot does not warm it.
+   */
+  mass?: MeasuredAmount | null
+  /**
+   * What the mold is made of: metal, plaster or silicone; default: metal. For plaster and silicone give
+   * the mold's "sets".
+   */
+  of?: MoldMaterial | null
+  /**
+   * The thickest part of a piece; default: its "body".
+   */
+  section?: SectionEntry | null
+  /**
+   * Specific heat of the mold; default: aluminum, 0.897 J/(g.K).
+   */
+  specific_heat?: MeasuredAmount | null
+  /**
+   * Temperature of a piece, at its center, at which it is taken out; default: 50 °C (common practice, no
+   * source).
+   */
+  take_out?: MeasuredAmount | null
+}
+/**
+ * The thickest part of a piece: a rod, a plate or a ball.
+ */
+export interface SectionEntry {
+  /**
+   * As long as thick: its diameter, 0.2 to 200 mm.
+   */
+  ball?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm.
+   */
+  plate?: MeasuredAmount | null
+  /**
+   * Longer than thick: its diameter, 0.2 to 200 mm.
+   */
+  rod?: MeasuredAmount | null
 }
 /**
  * Hook and weight on a piece.
@@ -1210,25 +1415,41 @@ export interface LayerEntry {
   share: Percent
 }
 /**
- * One run of the oven.
+ * A number that the book does not state, and what the plan takes in its place.
  */
-export interface Burst {
+export interface Borrowed {
   /**
-   * The most that the pot may have then.
+   * Stable code in kebab case.
    */
-  at_most: Shown
+  code: string
   /**
-   * How long.
+   * What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes.
    */
-  duration: Shown
+  gain: Shown
   /**
-   * What it is expected to show afterwards, stirred.
+   * How to measure it.
    */
-  expected: Shown
+  how: string
   /**
-   * Run it only if the thermometer shows no more than this.
+   * Of which material.
    */
-  only_below: Shown
+  material: string
+  /**
+   * Which number.
+   */
+  property: Property
+  /**
+   * Where it is from.
+   */
+  source: string
+  /**
+   * Its standard uncertainty, relative.
+   */
+  uncertainty: Shown
+  /**
+   * What is taken, as a book writes it: `1.03 g/mL ± 0.03`.
+   */
+  value: string
 }
 /**
  * A quantity in a result.
@@ -1302,6 +1523,10 @@ export interface Degas {
    */
   absolute: Shown
   /**
+   * That this is assumed, and what to do then; absent where the book gives the rise or the air.
+   */
+  assumed?: Note | null
+  /**
    * The most that may be left, where the dial cannot tell.
    */
   at_most?: Shown | null
@@ -1351,45 +1576,103 @@ export interface Degas {
   swollen: Shown
 }
 /**
- * How a pot is heated.
+ * How a pot is heated, by the thermometer: every burst by the reading before it, the first one too.
  */
 export interface Heating {
   /**
-   * What it shall have.
+   * The temperature to aim for.
    */
   aim: Shown
   /**
-   * How far the amount lies outside those that were timed, as a factor.
+   * The table, the coldest band first. The last band ends where shooting begins.
+   */
+  bands: HeatBand[]
+  /**
+   * How far the amount is outside those that were timed, as a factor.
    */
   beyond?: Shown | null
   /**
-   * The bursts, as long as each comes out as expected.
+   * How many bursts are expected.
    */
-  bursts: Burst[]
+  bursts: number
   /**
-   * What the pot has before.
+   * The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
    */
-  from: Shown
+  from?: Shown | null
   /**
-   * Whether one burst of that length may overshoot the window.
+   * Whether nothing was timed: the times follow from the rated power alone.
    */
-  one_overshoots: boolean
+  guess: boolean
   /**
    * The setting of the oven, as a share of full power, where it is below that.
    */
   setting?: Shown | null
   /**
+   * Shoot from this reading on.
+   */
+  shoot_from: Shown
+  /**
+   * Shoot up to this reading; above it, stop and let the pot cool.
+   */
+  shoot_to: Shown
+  /**
    * Materials whose specific heat the book does not state: taken to be that of the rest.
    */
   specific_heat_not_known: string[]
   /**
-   * How long the oven runs altogether.
+   * How long the oven is expected to run altogether.
    */
   total: Shown
   /**
-   * Its standard uncertainty, where more than one timing shows one.
+   * The standard uncertainty of that.
    */
-  uncertainty?: Shown | null
+  uncertainty: Shown
+}
+/**
+ * A line of the table of readings: below this reading, run the oven so long; then stir and read again.
+ */
+export interface HeatBand {
+  /**
+   * The hottest that the pot can be after it, from the top of the band.
+   */
+  at_most: Shown
+  /**
+   * The thermometer shows less than this, and no less than the band before it ends at.
+   */
+  below: Shown
+  /**
+   * How long the oven runs then.
+   */
+  burst: Shown
+  /**
+   * The expected reading after it, from the top of the band.
+   */
+  expected: Shown
+}
+/**
+ * One heat of a stage: from the oven to the oven.
+ */
+export interface StageHeat {
+  /**
+   * Shots of the stage that were made before it.
+   */
+  after: number
+  /**
+   * The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
+   */
+  heating?: Calculated3 | null
+  /**
+   * What is in the pot when it begins.
+   */
+  holds: Shown
+  /**
+   * From the last burst to the last shot.
+   */
+  lasts: Shown
+  /**
+   * Shots that are made in it.
+   */
+  shots: number
 }
 /**
  * What the heats of a pot cost it, as time at one temperature.
@@ -1446,6 +1729,64 @@ export interface MaterialMass {
    * Which material.
    */
   material: string
+}
+/**
+ * A day's time line, one thing after the other.
+ */
+export interface TimeLine {
+  /**
+   * How long of it pots are in the oven or between bursts.
+   */
+  heating: Shown
+  /**
+   * How long of it shots are made.
+   */
+  shooting: Shown
+  /**
+   * The spans in their order.
+   */
+  spans: Span[]
+  /**
+   * How long the day takes.
+   */
+  total: Shown
+  /**
+   * Whether measuring, degassing and cleaning up are left out: the book states no time for a pot.
+   */
+  without_preparing: boolean
+}
+/**
+ * A span of the day.
+ */
+export interface Span {
+  /**
+   * When it begins, from the beginning of the day.
+   */
+  begins: Shown
+  /**
+   * What is done.
+   */
+  doing: Doing
+  /**
+   * How long it takes.
+   */
+  lasts: Shown
+  /**
+   * The mold that is shot.
+   */
+  mold?: string | null
+  /**
+   * The pots: several for a laminated piece.
+   */
+  pots: string[]
+  /**
+   * How many shots are made.
+   */
+  shots?: number | null
+  /**
+   * The stage of the first of them, from 1 on.
+   */
+  stage: number
 }
 /**
  * What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
@@ -1667,7 +2008,7 @@ export interface CoolingEntry {
    */
   from: MeasuredAmount
   /**
-   * How much was watched; as much as is heated where left out.
+   * How much was watched; default: as much as is heated.
    */
   mix?: Amount | null
   /**
@@ -1898,6 +2239,27 @@ export interface Off {
   off: Shown
 }
 /**
+ * When and how a material goes into the pot.
+ */
+export interface GoesIn {
+  /**
+   * What to mind, as a sentence.
+   */
+  how?: string | null
+  /**
+   * In how many portions, each stirred in before the next.
+   */
+  portions: number
+  /**
+   * Whether the book says when; else it is common practice for the kind.
+   */
+  stated: boolean
+  /**
+   * Before the pot is heated for the stage, or after it.
+   */
+  when: Adding
+}
+/**
  * A hardness that the shop has measured.
  */
 export interface HardnessPointEntry {
@@ -1923,7 +2285,7 @@ export interface Heats {
   /**
    * What is spent and left, where the book states a budget.
    */
-  budget?: Calculated4 | null
+  budget?: Calculated5 | null
   /**
    * How often it is heated.
    */
@@ -1935,7 +2297,7 @@ export interface Heats {
   in_all?: number | null
 }
 /**
- * A further cup that is heated together with the mix.
+ * A further cup that is heated together with the mix, on one clock: it must be alike.
  */
 export interface LoadEntry {
   /**
@@ -2201,13 +2563,21 @@ export interface Plan {
    */
   assumptions: Note[]
   /**
+   * Numbers that the book does not state, what the plan takes in their place, and which to measure first.
+   */
+  borrowed: Borrowed[]
+  /**
    * What can hurt somebody.
    */
   cautions: Caution[]
   /**
+   * The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
+   */
+  clock?: Calculated6 | null
+  /**
    * What the day costs, where the book says how to reckon it.
    */
-  cost?: Calculated5 | null
+  cost?: Calculated7 | null
   /**
    * The day, as the order list has it.
    */
@@ -2379,6 +2749,11 @@ export interface Stage {
    */
   carried: Shown
   /**
+   * Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
+   * reheat.
+   */
+  clock?: Calculated4 | null
+  /**
    * Density of the finished plastic.
    */
   density: Shown
@@ -2395,6 +2770,10 @@ export interface Stage {
    */
   fills: Shown
   /**
+   * Its volume at shot temperature, as the cup shows it.
+   */
+  fills_hot: Shown
+  /**
    * Its formulas.
    */
   formulas: string[]
@@ -2403,7 +2782,8 @@ export interface Stage {
    */
   heating?: Calculated3 | null
   /**
-   * How often it is heated: once, or again for each laminated piece.
+   * How often it is heated: once, again for each laminated piece, and again where its shots take longer than
+   * it stays hot.
    */
   heats: number
   /**
@@ -2427,6 +2807,11 @@ export interface Stage {
    */
   sprues_back: Shown
   /**
+   * How often to stir against the settling of its salt, where the book states the grain and the viscosity; else
+   * it is stirred before every load.
+   */
+  stir_every?: Shown | null
+  /**
    * What goes in at this stage.
    */
   weigh: Weigh[]
@@ -2436,9 +2821,17 @@ export interface Stage {
  */
 export interface Weigh {
   /**
-   * The way chosen.
+   * When and how it goes in.
+   */
+  add: GoesIn
+  /**
+   * The way chosen: the formula's own measure, or another where that is surer.
    */
   best: Way
+  /**
+   * Why no way keeps the tolerance, and from what amount on one would.
+   */
+  beyond?: Note | null
   /**
    * How sure that is.
    */
@@ -2467,6 +2860,10 @@ export interface Weigh {
    * What the formula wants.
    */
   wanted: Shown
+  /**
+   * The measure that the formula is written in.
+   */
+  written_in: WrittenIn
 }
 /**
  * A way to measure a material.
@@ -2744,6 +3141,37 @@ export interface ReadingEntry {
   temperature: MeasuredAmount
 }
 /**
+ * Like shots in a row.
+ */
+export interface RunEntry {
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The time at hand for one: fill, shoot, top off, take out.
+   */
+  hands: MeasuredAmount
+  /**
+   * How many such molds are shot in turn; default: 1.
+   */
+  molds?: Count | null
+  /**
+   * How long it sets; default: no longer than the hands take.
+   */
+  sets?: MeasuredAmount | null
+  /**
+   * How many shots.
+   */
+  shots: Count
+  /**
+   * What one takes out of the pot, its sprue included.
+   */
+  takes: MeasuredAmount
+}
+/**
  * The softener that goes in beside salt.
  */
 export interface SaltSoftenerEntry {
@@ -2761,6 +3189,33 @@ export interface SaltSoftenerEntry {
    * Mass of softener as a share of the mass of salt.
    */
   per_salt: Percent
+}
+/**
+ * A ball that was timed as it sank in the melt, let go below its surface.
+ */
+export interface TimedBallEntry {
+  /**
+   * Its density: of steel 7.8 g/mL.
+   */
+  density: MeasuredAmount
+  /**
+   * How deep it sank.
+   */
+  depth: MeasuredAmount
+  /**
+   * Its diameter, much smaller than the vessel's.
+   */
+  diameter: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * How long that took.
+   */
+  time: MeasuredAmount
 }
 /**
  * What the air has.
@@ -3019,6 +3474,56 @@ export interface CalibrateSpoonResponse {
   write: Change[]
 }
 /**
+ * One heat.
+ */
+export interface ClockHeat {
+  /**
+   * How many shots were made before it.
+   */
+  after: number
+  /**
+   * From the last burst to the last shot.
+   */
+  lasts: Shown
+  /**
+   * What is in the pot when it begins.
+   */
+  mass: Shown
+  /**
+   * How many shots are made in it.
+   */
+  shots: number
+  /**
+   * How much of the time that the pot stays hot that is.
+   */
+  used: Shown
+}
+/**
+ * The heats of a pot.
+ */
+export interface ClockResponse {
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * The heats in their order.
+   */
+  heats: ClockHeat[]
+  /**
+   * How many of them are reheats.
+   */
+  reheats: number
+  /**
+   * All shots, without the oven.
+   */
+  shooting: Shown
+  /**
+   * All shots and the oven's time for each heat, where that is given.
+   */
+  total?: Shown | null
+}
+/**
  * How far apart they look.
  */
 export interface ColorDifferenceResponse {
@@ -3123,6 +3628,44 @@ export interface ConvertResponse {
    * The number.
    */
   value: number
+}
+/**
+ * The setting of a shot.
+ */
+export interface CoolingResponse {
+  /**
+   * Whether it sets so fast that the time is too long: that of a Fourier number of 0.2.
+   */
+  bound: boolean
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * How often a shot can be made; none without the time at hand.
+   */
+  every?: Shown | null
+  /**
+   * How often the mold can be shot in a row before it is too warm, nothing lost between; none where its mass
+   * is not given, or it goes on.
+   */
+  in_a_row?: number | null
+  /**
+   * The same with the lowest.
+   */
+  longest: Shown
+  /**
+   * The same with the highest diffusivity of soft PVC.
+   */
+  shortest: Shown
+  /**
+   * How long it sets, the mold as warm as the shot leaves it.
+   */
+  time: Shown
+  /**
+   * How much one shot warms the mold; none where its mass is not given.
+   */
+  warms?: Shown | null
 }
 /**
  * What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
@@ -3476,13 +4019,17 @@ export interface HeatHistoryResponse {
  */
 export interface HeatResponse {
   /**
-   * How far the amount lies outside those that were timed, as a factor.
+   * The table of readings, the coldest band first. The last band ends where shooting begins.
+   */
+  bands: HeatBand[]
+  /**
+   * How far the amount is outside those that were timed, as a factor.
    */
   beyond?: Shown | null
   /**
-   * The bursts, as long as each comes out as expected.
+   * How many bursts are expected.
    */
-  bursts: Burst[]
+  bursts: number
   /**
    * What can hurt somebody.
    */
@@ -3492,33 +4039,29 @@ export interface HeatResponse {
    */
   from: Shown
   /**
-   * The most that the pot may have after as long a run in one go.
+   * Whether nothing was timed: all of this follows from the rated power, a first guess.
    */
-  in_one: Shown
+  guess: boolean
   /**
    * What is heated, all cups together.
    */
   load: Shown
   /**
-   * The margin of the power that the bursts were made with.
+   * How much more power than expected the bursts allow for.
    */
   margin: Shown
   /**
-   * Whether that margin is an assumption, the power resting on a single timing.
+   * Why there is no time.
    */
-  margin_assumed: boolean
-  /**
-   * Whether that is above the window.
-   */
-  one_overshoots: boolean
+  no_time?: string | null
   /**
    * The power that reaches mix and vessel.
    */
   power: Shown
   /**
-   * Its standard uncertainty; none of a single timing.
+   * Its standard uncertainty for one more heating.
    */
-  power_uncertainty?: Shown | null
+  power_uncertainty: Shown
   /**
    * What to ask about the timings: one that does not fit the others, or that ends far above the
    * window. It counts all the same.
@@ -3529,11 +4072,20 @@ export interface HeatResponse {
    */
   setting: Shown
   /**
-   * How long it takes to the aim, without a break.
+   * Shoot from this reading on.
    */
-  time: Shown
+  shoot_from: Shown
   /**
-   * How long the oven runs in them altogether.
+   * Shoot up to this reading; above it, stop and let the pot cool.
+   */
+  shoot_to: Shown
+  /**
+   * How long it takes to the aim, without a break; none where it is hot already, or the amount too far from
+   * those that were timed.
+   */
+  time?: Shown | null
+  /**
+   * How long the oven is expected to run in them altogether.
    */
   total: Shown
   /**
@@ -3642,9 +4194,14 @@ export interface MadePart {
  */
 export interface MeasureResponse {
   /**
-   * The way with the least handling that keeps the tolerance.
+   * The way to take: in the measure that the dose is written in, or another where that is surer. Where none
+   * keeps the tolerance, the nearest that the bench can do.
    */
   best: Way
+  /**
+   * Why none keeps the tolerance, and what would do; absent where one does.
+   */
+  beyond?: Note | null
   /**
    * The others that keep it.
    */
@@ -3860,6 +4417,43 @@ export interface SaltResponse {
   unsalted_sinks?: Calculated | null
 }
 /**
+ * The settling of grains.
+ */
+export interface SettlingResponse {
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * How fast in the thinnest.
+   */
+  fastest: Shown
+  /**
+   * How fast the grains sink in the thickest melt.
+   */
+  slowest: Shown
+  /**
+   * How often would do in the thickest.
+   */
+  stir_at_most: Shown
+  /**
+   * How often to stir in the thinnest melt: to be safe, that often.
+   */
+  stir_every: Shown
+  /**
+   * The viscosity that is calculated with: the lowest.
+   */
+  viscosity_from: Shown
+  /**
+   * Whether that is the whole range of what such melts may have, no viscosity being known.
+   */
+  viscosity_not_known: boolean
+  /**
+   * The highest.
+   */
+  viscosity_to: Shown
+}
+/**
  * The pieces of one shape.
  */
 export interface ShotPieces {
@@ -3971,6 +4565,36 @@ export interface SourceShare {
    * Which.
    */
   source: string
+}
+/**
+ * How long a pot stays hot.
+ */
+export interface StaysHotResponse {
+  /**
+   * The temperature after the time it stood.
+   */
+  after?: Shown | null
+  /**
+   * How many times as long as the watch that time is: above 1 the temperature may be too cold, at 3 by up to
+   * 3.5 K.
+   */
+  beyond?: Shown | null
+  /**
+   * What can hurt somebody.
+   */
+  cautions: Caution[]
+  /**
+   * The same with half of it.
+   */
+  half_full: Shown
+  /**
+   * How long it takes down to the lower temperature, with all of the mix in it.
+   */
+  hot_for: Shown
+  /**
+   * The time in which the distance to the room's temperature falls to 37 %.
+   */
+  time_constant: Shown
 }
 /**
  * How sure a dose is.
@@ -4263,7 +4887,7 @@ export interface HardnessRequest {
    */
   points: HardnessPointEntry[]
   /**
-   * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 10.
+   * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 100.
    */
   ratio?: Percent | null
   /**
@@ -4690,6 +5314,10 @@ export interface MeasureRequest {
    * Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
    */
   tolerance?: Percent | null
+  /**
+   * Measure that the formula doses the material in. Unit: none; mass, volume or drops. Default: mass.
+   */
+  written_in?: WrittenIn | null
 }
 /**
  * The pressure of the air in the shop, and what a vacuum gauge can show there.
@@ -4768,7 +5396,7 @@ export interface DegasRequest {
   volume: MeasuredAmount
 }
 /**
- * How long a pot takes in the shop's own oven, and in which bursts.
+ * How long a pot takes in the shop's own oven, and by which readings of the thermometer.
  */
 export interface HeatRequest {
   /**
@@ -4791,17 +5419,25 @@ export interface HeatRequest {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before heating, below the aim. Unit: °C; -73 to 427.
+   * The temperature before heating. Unit: °C; -73 to 427.
    */
   from: MeasuredAmount
+  /**
+   * Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
+   */
+  longest?: MeasuredAmount | null
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * What is heated: a mass, or a volume cold and liquid. Unit: none; at most 1.5 times beyond what was timed, g or mL.
+   * What is heated: a mass, or a volume cold and liquid. Unit: none; above 0, g or mL; beyond 1.6 times what was timed no time is given, and bursts are those of the safe side.
    */
   mix: Amount
+  /**
+   * Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
+   */
+  power?: MeasuredAmount | null
   /**
    * Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
    */
@@ -4818,6 +5454,14 @@ export interface HeatRequest {
    */
   specific_heat: MeasuredAmount
   /**
+   * Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+   */
+  specific_heat_rise?: MeasuredAmount | null
+  /**
+   * Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
+   */
+  step?: MeasuredAmount | null
+  /**
    * How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
    */
   thermometer?: MeasuredAmount | null
@@ -4826,13 +5470,17 @@ export interface HeatRequest {
    */
   timed_specific_heat?: MeasuredAmount | null
   /**
-   * Heatings that the shop has timed, all at one setting. Unit: none; one or more.
+   * Heatings that the shop has timed, all at one setting; needed without the rated power. Unit: none; one or more. Default: none.
    */
-  timings: TimingEntry[]
+  timings?: TimingEntry[] | null
   /**
-   * Further cups in the oven at the same time, all of them one load. Unit: none; from the same temperature, with the mix within what was timed. Default: none.
+   * Further cups in the oven on the same clock. Unit: none; alike: the same vessel, amounts within 10 %, from the same temperature. Default: none.
    */
   together?: LoadEntry[] | null
+  /**
+   * How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default: 30.
+   */
+  turn?: MeasuredAmount | null
   /**
    * Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
    */
@@ -4841,6 +5489,205 @@ export interface HeatRequest {
    * Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
    */
   vessel_specific_heat?: MeasuredAmount | null
+}
+/**
+ * How long a pot stays hot.
+ */
+export interface StaysHotRequest {
+  calculate: 'stays-hot'
+  /**
+   * A pot that was watched to cool: its amount, two readings and the time between them. Unit: none; the second reading lower, the room cooler than both. Default: none.
+   */
+  cools: CoolsEntry
+  /**
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
+   */
+  density?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Temperature after the last burst. Unit: °C; -73 to 427.
+   */
+  from: MeasuredAmount
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * What is in the pot: a mass, or a volume cold and liquid. Unit: none; above 0, g or mL.
+   */
+  mix: Amount
+  /**
+   * Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+   */
+  room?: MeasuredAmount | null
+  /**
+   * How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not calculated.
+   */
+  stood?: MeasuredAmount | null
+  /**
+   * Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427.
+   */
+  to: MeasuredAmount
+}
+/**
+ * How long a shot sets in a metal mold, and how often one can be made.
+ */
+export interface CoolingRequest {
+  calculate: 'cooling'
+  /**
+   * Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7.
+   */
+  diffusivity?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a shot can be made is not calculated.
+   */
+  hands?: MeasuredAmount | null
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * The mold: its temperature, that at which a piece is taken out, its mass. Unit: none; metal, cooler than the piece is taken out. Default: metal of 30 °C, taken out at 50 °C, so heavy that a shot does not warm it.
+   */
+  mold?: MoldCoolingEntry | null
+  /**
+   * Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
+   */
+  molds?: Count | null
+  /**
+   * The point of a piece whose temperature counts. Unit: none; center or mean. Default: center.
+   */
+  point?: PieceTemperature | null
+  /**
+   * The thickest part of a piece: a rod, a plate or a ball. Unit: none; 0.2 to 200 mm.
+   */
+  section: SectionEntry
+  /**
+   * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+   */
+  shot?: MeasuredAmount | null
+  /**
+   * Temperature at which it is shot, above that at which it is taken out. Unit: °C; -73 to 427.
+   */
+  shot_at: MeasuredAmount
+  /**
+   * Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
+   */
+  specific_heat?: MeasuredAmount | null
+}
+/**
+ * How many heats the shots of a pot take, and where the reheats are.
+ */
+export interface ClockRequest {
+  calculate: 'clock'
+  /**
+   * A pot that was watched to cool: its amount, two readings and the time between them. Unit: none; the second reading lower, the room cooler than both. Default: none.
+   */
+  cools?: CoolsEntry | null
+  /**
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
+   */
+  density?: MeasuredAmount | null
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+   */
+  from?: MeasuredAmount | null
+  /**
+   * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15. Default: from how it cools.
+   */
+  hot_for?: MeasuredAmount | null
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * What is in the pot for its first heat: a mass, or a volume cold and liquid. Unit: none; at least what its shots take, g or mL.
+   */
+  mix: Amount
+  /**
+   * How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
+   */
+  oven_time?: MeasuredAmount | null
+  /**
+   * Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+   */
+  room?: MeasuredAmount | null
+  /**
+   * The pot's shots in their order, like ones together. Unit: none; at most 100 000 shots.
+   */
+  runs: RunEntry[]
+  /**
+   * Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+   */
+  to?: MeasuredAmount | null
+}
+/**
+ * How fast salt settles in a pot, and how often to stir.
+ */
+export interface SettlingRequest {
+  /**
+   * A ball that was timed as it sank in the melt, in place of the viscosity. Unit: none; sinking at a Reynolds number below 800. Default: none.
+   */
+  ball?: TimedBallEntry | null
+  calculate: 'settling'
+  /**
+   * True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
+   */
+  density: MeasuredAmount
+  /**
+   * Depth of the melt in its cup. Unit: mm; 0.1 to 10000.
+   */
+  depth: MeasuredAmount
+  /**
+   * What an embedding program keeps here for itself; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50.
+   */
+  grain: MeasuredAmount
+  /**
+   * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
+   */
+  measures?: System | null
+  /**
+   * Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+   */
+  melt: MeasuredAmount
+  /**
+   * Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0.
+   */
+  solids?: Percent | null
+  /**
+   * Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1. Default: 0.1.
+   */
+  unstirred?: Percent | null
+  /**
+   * Lowest and highest viscosity of the melt at shot temperature. Unit: none; 0.0001 to 10 000 Pa.s, the lower one first. Default: by the ball, else all that such melts may have, 0.05 to 5 Pa.s.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  viscosity?: [unknown, unknown] | null
 }
 /**
  * What heat has done to a pot, and what of its stabilizer is left.
@@ -5262,6 +6109,10 @@ export interface Requests {
   'air': AirRequest
   'degas': DegasRequest
   'heat': HeatRequest
+  'stays-hot': StaysHotRequest
+  'cooling': CoolingRequest
+  'clock': ClockRequest
+  'settling': SettlingRequest
   'heat-history': HeatHistoryRequest
   'sink': SinkRequest
   'flake': FlakeRequest
@@ -5295,6 +6146,10 @@ export interface Responses {
   'air': AirResponse & { calculate: 'air' }
   'degas': DegasResponse & { calculate: 'degas' }
   'heat': HeatResponse & { calculate: 'heat' }
+  'stays-hot': StaysHotResponse & { calculate: 'stays-hot' }
+  'cooling': CoolingResponse & { calculate: 'cooling' }
+  'clock': ClockResponse & { calculate: 'clock' }
+  'settling': SettlingResponse & { calculate: 'settling' }
   'heat-history': HeatHistoryResponse & { calculate: 'heat-history' }
   'sink': SinkResponse & { calculate: 'sink' }
   'flake': FlakeResponse & { calculate: 'flake' }

@@ -21,7 +21,7 @@ from .conftest import ROOT
 TABLE: list[dict[str, Any]] = json.loads((ROOT / "core" / "schema" / "calculations.json").read_text("utf-8"))[
     "calculations"
 ]
-WITH_COLUMNS = [one for one in TABLE if one["name"] in columns.__all__ and one["name"] != "density_of_parts"]
+WITH_COLUMNS = [one for one in TABLE if one["name"] in columns.__all__ and one["name"] not in ("convert", "density_of_parts")]
 
 
 def named(one: dict[str, Any]) -> Any:

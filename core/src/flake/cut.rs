@@ -12,6 +12,7 @@ use core::fmt;
 use uom::si::length::{meter, millimeter};
 
 use crate::fault::Diagnose;
+use crate::parameter::Parameter;
 use crate::quantity::{Area, Length, Rational};
 
 /// The sizes of flake that are made, in mm: .002 in to 1/4 in. Common practice, no source.
@@ -148,6 +149,10 @@ impl Diagnose for CutError {
             }
             Self::Suspicious { instead: None, .. } => "Check the number and its unit.".into(),
         }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        Some(Parameter::Cut)
     }
 }
 

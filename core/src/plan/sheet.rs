@@ -9,9 +9,12 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::{
-    Plan, PlanStep, PlannedLine, Pot, ProofFormula, ProofReason, StepAt, StepKind, Way, Weigh,
+    Borrowed, Plan, PlanStep, PlannedLine, Pot, ProofFormula, ProofReason, StepAt, StepKind, Way,
+    Weigh,
 };
 use crate::bench::Tool;
+use crate::material::Property;
+use crate::show::Calculated;
 use crate::show::page::{Page, broken, counted, cut};
 
 /// Columns of the spoon measures in a weigh list.
@@ -98,6 +101,7 @@ impl Page {
                 self.wrapped("     ", detail);
             }
         }
+        self.time_line(plan);
         let proof = &plan.proof;
         let pots = counted(proof.pots, "pot");
         if proof.pots == proof.least {
@@ -135,12 +139,38 @@ impl Page {
         }
         if matches!(step.kind, StepKind::Measure | StepKind::Add) {
             let stage = pot.stages.get((at.stage as usize).saturating_sub(1));
-            stage.into_iter().for_each(|stage| self.weigh_list(&stage.weigh));
+            let is_here = |weigh: &&Weigh| {
+                step.items.iter().any(|item| item.material.as_ref() == Some(&weigh.material))
+            };
+            let list = stage.iter().flat_map(|stage| &stage.weigh).filter(is_here);
+            self.weigh_list(&list.collect::<Vec<_>>());
         }
         at.details.iter().for_each(|detail| self.detail(detail));
     }
 
-    fn weigh_list(&mut self, list: &[Weigh]) {
+    /// How long the day takes.
+    fn time_line(&mut self, plan: &Plan) {
+        let text = match &plan.clock {
+            Some(Calculated::Known(line)) => {
+                let without = if line.without_preparing {
+                    ", measuring and cleaning up not counted"
+                } else {
+                    ""
+                };
+                format!(
+                    "The day takes about {}: {} of heating, {} of shooting{without}.",
+                    line.total.text, line.heating.text, line.shooting.text
+                )
+            }
+            Some(Calculated::Unknown(why)) => {
+                format!("How long the day takes is not known. {}", why.message)
+            }
+            None => return,
+        };
+        self.wrapped("     ", &text);
+    }
+
+    fn weigh_list(&mut self, list: &[&Weigh]) {
         self.line(&format!(
             "    {:<15} {:<SPOONS$}{:>7} {:>BALANCE$}{:>8}",
             "", "cups, spoons, drops", "off", "balance", "off"
@@ -177,12 +207,34 @@ impl Page {
         }
     }
 
+    /// Numbers that the book does not state, what would gain most first.
+    fn borrowed(&mut self, list: &[Borrowed]) {
+        if list.is_empty() {
+            return;
+        }
+        self.line("");
+        self.line("BORROWED NUMBERS: measure the first of these first");
+        for one in list {
+            let what = match one.property {
+                Property::AsScooped => "density as scooped",
+                property => property.word(),
+            };
+            self.wrapped(
+                "  - ",
+                &format!(
+                    "{} {what}, taken as {} ({}): makes a piece's weight unsure by {}. {}",
+                    one.material, one.value, one.source, one.gain.text, one.how
+                ),
+            );
+        }
+    }
+
     fn notes(&mut self, plan: &Plan) {
         self.line("");
         self.rule('=');
         self.wrapped(
             "* ",
-            "the way with the least handling that keeps the tolerance; one way is enough.",
+            "the way to take: the formula's own measure, or the other where that is surer; one way is enough.",
         );
         if !plan.assumptions.is_empty() {
             self.line("");
@@ -191,6 +243,7 @@ impl Page {
                 self.wrapped("  - ", &note.message);
             }
         }
+        self.borrowed(&plan.borrowed);
         self.line("");
         self.line("CAUTIONS");
         for caution in &plan.cautions {

@@ -34,7 +34,7 @@ use alloc::vec::Vec;
 use core::fmt::Write as _;
 
 pub use argument::{Argument, Field, Output, Value};
-pub use refusal::{Reason, Refusal};
+pub use refusal::{Misread, Reason, Refusal};
 
 use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 

@@ -6,6 +6,7 @@ use core::fmt;
 
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
+use crate::quantity::AmountError;
 
 macro_rules! refusals {
     ($($(#[$meta:meta])* $Variant:ident($Error:ty),)*) => {
@@ -33,7 +34,7 @@ refusals! {
     /// Parameters that are wrong by themselves or in comparison with each other.
     Parameters(ParameterErrors),
     /// A text that is not an amount or a unit.
-    Amount(crate::quantity::AmountError),
+    Amount(Misread),
     /// A property of a material that is missing.
     Material(crate::material::MaterialError),
     /// A mix that cannot be.
@@ -76,6 +77,44 @@ impl From<ParameterError> for Refusal {
     #[cold]
     fn from(error: ParameterError) -> Self {
         Self::Parameters(error.into())
+    }
+}
+
+/// A text that is not an amount or a unit, or one that does not go with the others.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Misread {
+    /// The parameter that it is in.
+    pub parameter: Parameter,
+    /// What is wrong with it.
+    pub error: AmountError,
+}
+
+impl Misread {
+    /// What `error` is in the text of `parameter`.
+    pub(super) fn of(parameter: Parameter) -> impl Fn(AmountError) -> Self {
+        move |error| Self { parameter, error }
+    }
+}
+
+impl fmt::Display for Misread {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.error.fmt(f)
+    }
+}
+
+impl core::error::Error for Misread {}
+
+impl Diagnose for Misread {
+    fn code(&self) -> &'static str {
+        self.error.code()
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        self.error.help()
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        Some(self.parameter)
     }
 }
 

@@ -15,12 +15,12 @@ import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
 
 // The fields that the cards show: what else a plan has is shown as it stands.
 const STAGE =
-  'formulas weigh holds fills density density_uncertainty solids shoot_from shoot_to draws heats heating sprues_back carried'.split(
+  'formulas weigh holds fills fills_hot density density_uncertainty solids shoot_from shoot_to draws heats heating clock stir_every sprues_back carried'.split(
     ' ',
   )
 const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
 const PIECES = 'shape ordered made weighs uncertainty from to sinks_in flakes'.split(' ')
-const WEIGH = 'material kind wanted best others tolerance doubt doubt_weighed'.split(' ')
+const WEIGH = 'material kind add beyond wanted best others tolerance doubt doubt_weighed'.split(' ')
 
 const CARDS = {
   'from-shelf': shelfCard,
@@ -104,12 +104,15 @@ function storeCard(plan, step, now) {
 const isSalted = ({ weigh }) => weigh.some(({ kind }) => kind === 'salt')
 
 function weighCard(plan, step, now, pot) {
-  const { at, stage } = step.of
-  return html`<h3>${stage === 1 ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>
-    <p class="hint">
-      ${stage === 1 ? 'Measure the base, then stir in the rest.' : 'To what is in the cup, and stir in.'}
-    </p>
-    ${cautionsAt(plan, ...(stage > 1 ? ['hot-plastisol'] : []), ...(isSalted(at) ? ['damp-salt'] : []))}
+  const { at } = step.of
+  const salted = step.items.some(({ weigh }) => weigh.kind === 'salt')
+  return html`<h3>${step.kind === 'measure' ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>
+    <p class="hint">${step.of.text}</p>
+    ${cautionsAt(plan, ...(step.kind === 'add' ? ['hot-plastisol'] : []), ...(salted ? ['damp-salt'] : []))}
+    ${step.items.map(({ weigh: { material, add, beyond } }) => [
+      add.how ? html`<p class="hint">${material}: ${add.how}</p>` : nothing,
+      beyond ? html`<p class="hint">${beyond.message}</p>` : nothing,
+    ])}
     <div class="with-cup">
       <ul class="weigh">
         ${step.items.map((item) => weighRow(step, item, now))}
@@ -249,64 +252,48 @@ function clockKey(step, item) {
 }
 
 function heatCard(plan, step, now) {
-  const { at } = step.of
-  const { known, unknown } = at.heating ?? {}
-  const window =
-    at.shoot_from && at.shoot_to
-      ? html`${both(at.shoot_from)} at least, ${both(at.shoot_to)} at most`
-      : html`what the supplier states`
+  const known = step.heating?.known
   const pot = step.of.pot.pot
-  const setting = known?.setting ? html`at <strong>${known.setting.text} of the oven’s power</strong>` : nothing
-  return html`<h3>Heat ${step.again ? 'again' : nothing} ${setting} to ${window}</h3>
+  return html`<h3>${step.of.text}</h3>
     ${cautionsAt(plan, 'hot-plastisol', 'fumes')}
-    <p class="hint">
-      In short bursts; stir and take the temperature after each.
-      ${known?.one_overshoots ? html`<strong>Never in one go: that may scorch it.</strong>` : nothing}
-      ${unknown ? html`<strong>No times${step.work.heating ? ' for it alone' : ''}:</strong> ${unknown.message}` : nothing}
-    </p>
-    ${step.work.details.map((detail) => html`<p class="hint">${detail}</p>`)}
+    ${known ? html`<p class="hint">Repeat a line while the reading is in it.</p>` : nothing}
+    ${[...step.work.details, ...step.details].map((detail) => html`<p class="hint">${detail}</p>`)}
     <ol class="bursts">
       ${step.items.map(
         (item) =>
           html`<li class=${progress(item)}>
             ${tick(item, now, `Pot ${pot}: ${item.say}`)}
-            ${item.burst ? burst(step, item) : html`<p class="say">Heated, stirred, ${window}</p>`} ${changed(item)}
+            ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`} ${changed(item)}
           </li>`,
       )}
     </ol>
     ${
       known
-        ? html`<p class="hint">
-            From ${both(known.from)} to ${both(known.aim)}:
-            ${known.total.text}${known.uncertainty ? ` ± ${known.uncertainty.text}` : ''} in all.
-            ${
-              known.beyond
-                ? `That is beyond what was timed, by a factor of ${known.beyond.text}: look sooner, and time it.`
-                : nothing
-            }
-          </p>`
+        ? html`<p class="hint">About ${known.total.text} of the oven in ${counted(known.bursts, 'burst')}.</p>`
         : nothing
     }`
 }
 
 function burst(step, item) {
-  const { burst, number } = item
+  const { burst, say } = item
   return html`<p class="say">
-      <span class="only">Burst ${number}, if it shows <strong>${short(burst.only_below)}</strong> or less</span>
-      <span class="then">then about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
+      <span class="only">${say}</span>
+      <span class="then">from the top of that to about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
     </p>
     ${clockKey(step, item)}`
 }
 
 function shootCard(plan, step, now, pot) {
   const { draw, of } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
+  const shots = step.items.reduce((sum, item) => sum + item.shots, 0)
   const salted = of.pot.stages.slice(0, of.stage).some(isSalted)
   const others = draw.together_with
   // What several pots are shot for together stands with each of them, and is one step.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
-  return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(draw.shots, 'shot')} of ${short(draw.per_shot)}</h3>
+  return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(shots, 'shot')} of ${short(draw.per_shot)}</h3>
     ${cautionsAt(plan, 'hot-plastisol', 'water')}
     ${salted ? html`<p class="stir">Stir before every load: the salt settles.</p>` : nothing}
+    ${of.at.stir_every ? html`<p class="hint">Stir every ${of.at.stir_every.text} too: the salt settles.</p>` : nothing}
     ${
       others.length
         ? html`<p class="say together">

@@ -23,7 +23,7 @@ function endClocks(steps) {
 
 /** The pots by their letters, each with a key that does not change with its place in the day. */
 export function potsByLetter(plan) {
-  return new Map(plan.pots.map((pot) => [pot.pot, { pot, key: pot.id, hot: null }]))
+  return new Map(plan.pots.map((pot) => [pot.pot, { pot, key: pot.id, hot: null, heats: new Map() }]))
 }
 
 function withParts(step, plan, pots, hotFor) {
@@ -58,8 +58,9 @@ function withParts(step, plan, pots, hotFor) {
 /** What the steps of a kind have besides. */
 const PARTS = { measure: weighed, add: weighed, degas: held, heat: heated, shoot: shot }
 
-function weighed({ of }) {
-  return { items: of.at.weigh.map((weigh) => ({ weigh, gives: weigh.best.gives })) }
+function weighed({ step, of }) {
+  const weigh = step.items.map((item) => of.at.weigh.find(({ material }) => material === item.material))
+  return { items: weigh.map((weigh) => ({ weigh, gives: weigh.best.gives })) }
 }
 
 function held({ step }) {
@@ -68,18 +69,26 @@ function held({ step }) {
 }
 
 function heated({ step, of, pots, hotFor }) {
-  const bursts = of.at.heating?.known?.bursts ?? []
+  const heating = nextHeating(pots.get(of.pot.pot), of)
+  const bands = heating?.known?.bands ?? []
   // A pot that is still hot is shot from by the clock of its last heat.
   const clock = hot(step, of, hotFor)
   pots.get(of.pot.pot).hot = clock
   const last = step.items.length - 1
   return {
-    again: of.stage > 1,
+    heating,
     items: step.items.map((_, index) => ({
-      ...(bursts[index] && { burst: bursts[index], of: bursts.length }),
+      ...(bands[index] && { burst: bands[index], of: bands.length }),
       ...(clock && index === last && { starts: clock }),
     })),
   }
+}
+
+/** The table of the next heat of a stage: its own where it is a reheat. */
+function nextHeating(pot, { stage, at }) {
+  const heats = pot.heats.get(stage) ?? 0
+  pot.heats.set(stage, heats + 1)
+  return at.clock?.known?.[heats]?.heating ?? at.heating
 }
 
 /** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. It starts when the pot is hot. */

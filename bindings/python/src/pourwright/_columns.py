@@ -43,7 +43,7 @@ def convert(
     read = [column("values", values)]
     spread, results, written = _arranged(read, ("converted",), _named("converted", out), statuses)
     rows, (result,) = len(results["converted"]), results.values()
-    checked(lib.pour_convert_with_n, prepared, rows, _start(spread[0][1])[0], _start(result)[0], written)
+    checked(lib.pour_convert_with_n, prepared, rows, _start(spread[0][1]), _place_of(result), written)
     return result
 
 
@@ -79,8 +79,8 @@ def density_of_parts(
     name = "density_g_per_ml"
     spread, results, written = _arranged(read, (name,), _named(name, out), statuses)
     tables = [ffi.new("pour_table *", [_address(table), *table.strides])[0] for _, table in spread[:2]]
-    of_voids, result = _start(spread[2][1])[0], results[name]
-    checked(lib.pour_density_of_parts_n, len(result), parts, *tables, of_voids, _start(result)[0], written)
+    of_voids, result = _start(spread[2][1]), results[name]
+    checked(lib.pour_density_of_parts_n, len(result), parts, *tables, of_voids, _place_of(result), written)
     return result
 
 
@@ -105,10 +105,10 @@ def columnar(
     for name, number in words.items():
         setattr(columns, name, number)
     for name, values in spread:
-        setattr(columns, name, _start(values)[0])
+        setattr(columns, name, _start(values))
     places = ffi.new(f"{c_name}_result_columns *")
     for name, values in results.items():
-        setattr(places, name, _start(values, "pour_result_column *")[0])
+        setattr(places, name, _place_of(values))
     rows = len(results[names[0]])
     # The arrays are named here until the call ends: their memory stays.
     checked(call, rows, columns, places, written)
@@ -119,9 +119,14 @@ def _named(name: str, out: Floats | None) -> Mapping[str, Floats]:
     return {} if out is None else {name: out}
 
 
-def _start(array: Floats, kind: str = "pour_column *") -> Any:
+def _start(array: Floats) -> Any:
     """A column of C."""
-    return ffi.new(kind, [_address(array), array.strides[0]])
+    return ffi.new("pour_column *", [_address(array), array.strides[0]])[0]
+
+
+def _place_of(array: Floats) -> Any:
+    """A column of C that receives results."""
+    return ffi.new("pour_result_column *", [_address(array), array.strides[0]])[0]
 
 
 def _arranged(

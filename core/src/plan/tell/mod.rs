@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 use super::day::Day;
 use super::layout::Layout;
 use super::pot::Workshop;
-use super::{DayCost, Plan, StockEntry, process};
+use super::{Borrowed, DayCost, Plan, StockEntry, process};
 use crate::show::Calculated;
 
 impl Workshop<'_> {
@@ -24,6 +24,7 @@ impl Workshop<'_> {
         layout: &Layout<'_>,
         stock: Vec<StockEntry>,
         cost: Option<Calculated<DayCost>>,
+        borrowed: Vec<Borrowed>,
     ) -> Plan {
         let book = self.book;
         let each = || layout.pots.iter().enumerate();
@@ -40,6 +41,7 @@ impl Workshop<'_> {
         assumptions.extend(notes::feed_not_known(self.shots));
         assumptions.extend(process::assumed(&layout.pots));
         assumptions.extend(process::questioned(book, &layout.pots));
+        assumptions.extend(process::clock_notes(&layout.pots));
         assumptions.extend(notes::shelf_not_used(layout));
         assumptions.extend(pots.iter().flat_map(|pot| pot.warnings.iter().cloned()));
         if let Some(Calculated::Unknown(note)) = &cost {
@@ -53,11 +55,13 @@ impl Workshop<'_> {
             steps: steps::steps(layout, &pots, &book.materials),
             pots,
             work: layout.work.iter().map(|work| pot::work(work, layout)).collect(),
+            clock: process::time_line(book, layout),
             shelf: layout.shelf.iter().map(pot::shelf).collect(),
             stock,
             cost,
             proof: self.proof(layout),
             water: process::water(book),
+            borrowed,
             assumptions,
             cautions: notes::cautions(layout, book),
         }

@@ -10,6 +10,7 @@ use crate::plan::layout::{
     DrawLayout, FromShelf, Layout, PieceLayout, PotLayout, ShelfLayout, StageLayout, WorkLayout,
 };
 use crate::plan::pot::Workshop;
+use crate::plan::weigh::Tools;
 use crate::plan::{
     self, Draw, Heating, MaterialMass, Off, OnShelf, Pieces, Pot, ShelfPart, Stage, Work, WorkFrom,
     flakes, process,
@@ -40,6 +41,7 @@ impl Workshop<'_> {
             sprues: text::mass(pot.sprues),
         };
         told.warnings.extend(process::too_much_heat(&told));
+        told.warnings.extend(process::too_many_heats(book, &told));
         told
     }
 
@@ -70,21 +72,25 @@ impl Workshop<'_> {
     fn tell_stage(&self, stage: &StageLayout<'_>) -> Stage {
         let system = self.book.system;
         let recipe = stage.recipe;
-        let weigh = stage.weigh.iter().map(|one| one.told(self.book, self.dosing, &self.names));
+        let weigh = stage.weigh.iter().map(|one| one.told(Tools::new(&self.names, self.book)));
         let at = |at| text::temperature(at, system);
         Stage {
             formulas: recipe.formulas.iter().map(|formula| formula.name.clone()).collect(),
             weigh: weigh.collect(),
             holds: text::mass(stage.held),
             fills: text::volume(stage.held / recipe.liquid, system),
+            fills_hot: text::volume(stage.held / recipe.melt.hot, system),
             density: text::density(recipe.melt.cold),
-            density_uncertainty: stage.unsure.map(text::density),
+            density_uncertainty: stage.unsure.filter(|_| stage.is_stated).map(text::unsure_density),
             solids: text::percent(Ratio::from(stage.solids)),
             shoot_from: recipe.window.map(|window| at(window.low)),
             shoot_to: recipe.window.map(|window| at(window.high)),
             draws: stage.draws.iter().map(|draw| self.tell_draw(draw)).collect(),
             heats: stage.heats,
             heating: stage.heating.clone(),
+            clock: stage.clock.clone(),
+            stir_every: process::stir_every(self.book, recipe, stage.solids, stage.held)
+                .map(text::at_most_five_seconds),
             sprues_back: text::mass(stage.returned),
             carried: text::mass(stage.carried),
         }
@@ -114,7 +120,7 @@ impl Workshop<'_> {
             ordered: pieces.ordered,
             made: pieces.made,
             weighs: text::mass(pieces.weighs),
-            uncertainty: pieces.unsure.map(text::mass),
+            uncertainty: pieces.unsure.map(text::unsure_mass),
             from: text::mass(*pieces.range.start()),
             to: text::mass(*pieces.range.end()),
             sinks_in: draw.layer.mass.sinks_in(),
@@ -138,7 +144,7 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
         let heat = if one.heated { "" } else { ", still hot" };
         words.push(format!("pot {pot} ({}{heat})", stage.recipe.name()));
         if one.heated {
-            heated.push((stage.held, one.stage == 0, pot.clone()));
+            heated.push((stage.held, pot.clone()));
         }
         let stage = u32::try_from(one.stage.saturating_add(1)).unwrap_or(u32::MAX);
         from.push(WorkFrom { pot, stage, heat: one.heated });
@@ -156,16 +162,15 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
     }
 }
 
-/// How several pots become hot at once: mass, whether for the first time, letter.
+/// How several pots become hot at once: mass and letter.
 fn together_words(
-    mut heated: Vec<(Mass, bool, String)>,
+    mut heated: Vec<(Mass, String)>,
     heating: Option<&Calculated<Heating>>,
 ) -> Vec<String> {
-    let [(_, first, _), _, ..] = heated.as_slice() else { return Vec::new() };
-    let first = *first;
-    heated.sort_by(|(a, ..), (b, ..)| b.value.total_cmp(&a.value));
-    let pots: Vec<&str> = heated.iter().map(|(.., pot)| pot.as_str()).collect();
-    words::heat_together(&pots, heating, first)
+    let [_, _, ..] = heated.as_slice() else { return Vec::new() };
+    heated.sort_by(|(a, _), (b, _)| b.value.total_cmp(&a.value));
+    let pots: Vec<&str> = heated.iter().map(|(_, pot)| pot.as_str()).collect();
+    words::heat_together(&pots, heating)
 }
 
 pub(super) fn shelf(one: &ShelfLayout<'_>) -> OnShelf {

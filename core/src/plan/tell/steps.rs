@@ -4,12 +4,14 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::words::{self, Words};
+use super::words::{self, Entry, Run, Words};
 use crate::caution::Caution;
-use crate::material::Kind;
+use crate::material::{Adding, Kind};
 use crate::mix::Materials;
 use crate::plan::layout::{DrawLayout, Layout, PotLayout, StageLayout, WorkFromLayout, WorkLayout};
-use crate::plan::{Draw, PlanStep, Pot, Stage, StepAt, StepItem, StepKind};
+use crate::plan::{
+    Draw, HeatBand, Heating, PlanStep, Pot, Stage, StageHeat, StepAt, StepItem, StepKind, Weigh,
+};
 use crate::quantity::Mass;
 use crate::show::Calculated;
 
@@ -45,6 +47,8 @@ struct StageAtWork<'l> {
     /// Whether there is salt in the pot.
     salted: bool,
     begun: bool,
+    /// Whether what goes in hot is in.
+    whole: bool,
     /// Entries of the order of work that are still to come.
     left: u32,
     draws: Vec<(&'l DrawLayout<'l>, &'l Draw)>,
@@ -75,6 +79,7 @@ fn at_work<'l>(
                     },
                     salted,
                     begun: false,
+                    whole: false,
                     left: 0,
                     draws: of.draws.iter().zip(&told.draws).collect(),
                     ids: Vec::new(),
@@ -164,6 +169,9 @@ impl<'l> Day<'l> {
         for from in work.from.iter().filter(|from| from.heated) {
             self.heat(from, work);
         }
+        for from in &work.from {
+            self.add_hot(from);
+        }
         self.shoot(work);
         for from in &work.from {
             self.end(from);
@@ -206,25 +214,8 @@ impl<'l> Day<'l> {
                 self.add(from, act, words);
             }
         }
-        let salted = told.weigh.iter().any(|weigh| weigh.kind == Kind::Salt);
-        let items = told.weigh.iter().map(|weigh| {
-            let amount = &weigh.best.measure;
-            let text = format!("{}: {amount}", weigh.material);
-            let (id, material) = (named(&weigh.material), Some(weigh.material.clone()));
-            StepItem { id, material, ..item(text, amount.clone()) }
-        });
-        let act = Act {
-            kind: if first { StepKind::Measure } else { StepKind::Add },
-            name: if first { "measure".to_string() } else { "add".to_string() },
-            cautions: match (first, salted) {
-                (true, false) => &[],
-                (true, true) => &[Caution::DampSalt],
-                (false, false) => &[Caution::HotPlastisol],
-                (false, true) => &[Caution::HotPlastisol, Caution::DampSalt],
-            },
-            items: items.collect(),
-        };
-        self.add(from, act, words::weigh(told, first));
+        let entry = if first { Entry::First } else { Entry::Later };
+        self.weigh(from, told, entry);
         if first {
             let act = Act {
                 kind: StepKind::Degas,
@@ -236,6 +227,49 @@ impl<'l> Day<'l> {
         }
     }
 
+    /// What goes in hot, once the pot is hot for the first time.
+    fn add_hot(&mut self, from: &WorkFromLayout) {
+        let Some((_, stage)) = self.at(from) else { return };
+        if core::mem::replace(&mut stage.whole, true) {
+            return;
+        }
+        let told = stage.told;
+        self.weigh(from, told, Entry::Hot);
+    }
+
+    /// What goes in at one time, if anything does.
+    fn weigh(&mut self, from: &WorkFromLayout, told: &Stage, entry: Entry) {
+        let is_hot = |weigh: &&Weigh| weigh.add.when == Adding::Hot;
+        let (hot, cold): (Vec<&Weigh>, Vec<&Weigh>) = told.weigh.iter().partition(is_hot);
+        let (list, last, kind, name) = match entry {
+            Entry::First => (&cold, hot.is_empty(), StepKind::Measure, "measure"),
+            Entry::Later => (&cold, hot.is_empty(), StepKind::Add, "add"),
+            Entry::Hot => (&hot, true, StepKind::Add, "add-hot"),
+        };
+        if list.is_empty() {
+            return;
+        }
+        let items = list.iter().map(|weigh| {
+            let amount = &weigh.best.measure;
+            let text = format!("{}: {amount}", weigh.material);
+            let (id, material) = (named(&weigh.material), Some(weigh.material.clone()));
+            StepItem { id, material, ..item(text, amount.clone()) }
+        });
+        let salted = list.iter().any(|weigh| weigh.kind == Kind::Salt);
+        let act = Act {
+            kind,
+            name: name.to_string(),
+            cautions: match (entry, salted) {
+                (Entry::First, false) => &[],
+                (Entry::First, true) => &[Caution::DampSalt],
+                (_, false) => &[Caution::HotPlastisol],
+                (_, true) => &[Caution::HotPlastisol, Caution::DampSalt],
+            },
+            items: items.collect(),
+        };
+        self.add(from, act, words::weigh(told, list, entry, last));
+    }
+
     fn heat(&mut self, from: &WorkFromLayout, work: &WorkLayout<'_>) {
         let Some((_, stage)) = self.at(from) else { return };
         let (told, first) = (stage.told, stage.number == 1);
@@ -244,22 +278,60 @@ impl<'l> Day<'l> {
             true => joined(&["heat", &piece(work)]),
             false => "heat".to_string(),
         };
-        let cautions = &[Caution::HotPlastisol, Caution::Fumes];
-        let act = Act { kind: StepKind::Heat, name, cautions, items: bursts(told) };
-        self.add(from, act, words::heat(told, first));
+        let before = stage.shots_before(from);
+        let again = stage.clock().find(|heat| heat.after == before);
+        match again.filter(|heat| heat.heating.is_some()) {
+            Some(heat) => self.reheat(from, name, heat),
+            None => {
+                let items = readings(told.heating.as_ref());
+                self.add(from, heat_act(name, items), words::heat(told, first));
+            }
+        }
     }
 
+    /// A heat of what the stage still holds.
+    fn reheat(&mut self, from: &WorkFromLayout, name: String, heat: &StageHeat) {
+        let items = readings(heat.heating.as_ref());
+        self.add(from, heat_act(name, items), words::reheat(heat));
+    }
+
+    /// The shots of `work`, and the reheats among them.
     fn shoot(&mut self, work: &WorkLayout<'_>) {
+        let mut reheats: Vec<(u32, &WorkFromLayout, &'l StageHeat)> = Vec::new();
+        for from in &work.from {
+            let Some((_, stage)) = self.at(from) else { continue };
+            let before = stage.shots_before(from);
+            let reheat = |heat: &'l StageHeat| {
+                let after = heat.after.checked_sub(before).filter(|&after| after < work.shots)?;
+                // The heat that the pot was given for this work is told before it.
+                (after > 0 || !from.heated).then_some((after, from, heat))
+            };
+            reheats.extend(stage.clock().filter(|heat| heat.after > 0).filter_map(reheat));
+        }
+        reheats.sort_by_key(|(after, ..)| *after);
+        let mut after = 0;
+        for (at, from, heat) in reheats {
+            if at > after {
+                self.run_of(work, Run { after, shots: at.saturating_sub(after) });
+                after = at;
+            }
+            self.reheat(from, joined(&["reheat", &piece(work)]), heat);
+        }
+        self.run_of(work, Run { after, shots: work.shots.saturating_sub(after) });
+    }
+
+    /// Shots of `work` that no reheat comes between.
+    fn run_of(&mut self, work: &WorkLayout<'_>, run: Run) {
         let name = joined(&["shoot", &piece(work)]);
         let (mut all, mut first) = (Vec::new(), None);
         for from in &work.from {
             let Some((pot, stage)) = self.at(from) else { continue };
-            let Some((of, told)) = stage.draws.get(from.draw).copied() else { continue };
+            let Some((_, told)) = stage.draws.get(from.draw).copied() else { continue };
             let place = Some(number(from.draw));
-            let words = words::shoot(told, stage.salted);
+            let words = words::shoot(stage.told, told, run, stage.salted);
             all.push(at(pot, stage.number, place, words));
             if first.is_none() {
-                first = Some((stage.id(&name), loads(of, told)));
+                first = Some((stage.id(&name), loads(told, run)));
             }
         }
         if let Some((id, items)) = first {
@@ -299,7 +371,18 @@ impl<'l> Day<'l> {
     }
 }
 
-impl StageAtWork<'_> {
+impl<'l> StageAtWork<'l> {
+    /// Its heats by the clock, where they are known.
+    fn clock(&self) -> impl Iterator<Item = &'l StageHeat> + use<'l> {
+        self.told.clock.as_ref().and_then(Calculated::known).into_iter().flatten()
+    }
+
+    /// Shots of the stage that are made before a draw.
+    fn shots_before(&self, from: &WorkFromLayout) -> u32 {
+        let before = self.draws.iter().take(from.draw);
+        before.fold(0, |sum: u32, (of, _)| sum.saturating_add(of.shots))
+    }
+
     /// The id of what is done there. Where it is done twice, as for a laminated piece that takes more shots than one pot
     /// holds at once, a number tells the later ones apart.
     fn id(&mut self, name: &str) -> String {
@@ -355,35 +438,39 @@ fn fills(pot: &Pot) -> Vec<StepItem> {
     (1..=fills).map(fill).collect()
 }
 
-fn bursts(stage: &Stage) -> Vec<StepItem> {
-    let known = stage.heating.as_ref().and_then(Calculated::known);
-    let Some(bursts) = known.map(|heating| &heating.bursts) else {
+fn heat_act(name: String, items: Vec<StepItem>) -> Act {
+    let cautions = &[Caution::HotPlastisol, Caution::Fumes];
+    Act { kind: StepKind::Heat, name, cautions, items }
+}
+
+/// The lines of a table of readings; the last is that the pot is hot.
+fn readings(heating: Option<&Calculated<Heating>>) -> Vec<StepItem> {
+    let Some(heating) = heating.and_then(Calculated::known) else {
         let text = "Heat in short bursts, with a thermometer".to_string();
         return Vec::from([numbered(1, text, "heated".to_string())]);
     };
-    if bursts.is_empty() {
-        let text = "It is hot enough: no burst".to_string();
-        return Vec::from([numbered(1, text, "hot enough".to_string())]);
-    }
-    let all = bursts.len();
-    let burst = |(number, burst): (u32, &crate::plan::process::Burst)| {
-        let text = format!(
-            "Burst {number} of {all}: {}, if it shows {} or less",
-            burst.duration.text, burst.only_below.text
-        );
-        numbered(number, text, burst.duration.text.clone())
+    let all = heating.bands.len();
+    let band = |(number, (from, band)): (u32, (Option<&str>, &HeatBand))| {
+        let (burst, below) = (&band.burst.text, words::degrees(&band.below.text));
+        let reading =
+            from.map_or_else(|| format!("under {below}"), |at| format!("{at} to {below}"));
+        let text = format!("Burst {number} of {all}: {burst} while it shows {reading}");
+        numbered(number, text, burst.clone())
     };
-    (1..).zip(bursts).map(burst).collect()
+    let mut items: Vec<StepItem> = (1..).zip(words::bands(heating)).map(band).collect();
+    let (from, to) = (&heating.shoot_from.text, &heating.shoot_to.text);
+    let text = format!("It shows {} to {}: shoot", words::degrees(from), words::degrees(to));
+    items.push(StepItem { id: "hot".to_string(), ..item(text, "in the window".to_string()) });
+    items
 }
 
-fn loads(of: &DrawLayout<'_>, told: &Draw) -> Vec<StepItem> {
-    let all = of.loads.loads;
-    let load = |number: u32| {
-        let shots = if number == all { of.loads.shots_in_last } else { of.loads.shots_per_load };
+fn loads(told: &Draw, run: Run) -> Vec<StepItem> {
+    let all = run.loads(told.shots_per_load).count();
+    let load = |(number, shots): (u32, u32)| {
         let (mold, per_shot) = (&told.mold, &told.per_shot.text);
         let text = format!("Load {number} of {all}: {shots} × {mold}, {per_shot} a shot");
         let amount = format!("{mold}: {shots} × {per_shot}");
         StepItem { shots: Some(shots), ..numbered(number, text, amount) }
     };
-    (1..=all).map(load).collect()
+    (1..).zip(run.loads(told.shots_per_load)).map(load).collect()
 }

@@ -4,8 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use crate::mix::reference_temperature;
-use crate::plan::process::{Burst, Degas, Heating};
+use crate::plan::process::{Degas, HeatBand, Heating, StageHeat};
 use crate::plan::{Draw, Pieces, Pot, ShelfPart, Stage, Weigh};
 use crate::show::Calculated;
 use crate::show::page::{counted, past};
@@ -27,27 +26,44 @@ pub(super) fn from_shelf(part: &ShelfPart) -> Words {
     format!("From the shelf: {} of \"{}\" ({past}), cut small.", part.mass.text, part.name).into()
 }
 
-/// What goes in at a stage, the first or a later one.
-pub(super) fn weigh(stage: &Stage, first: bool) -> Words {
+/// When something goes into a pot.
+#[derive(Clone, Copy)]
+pub(super) enum Entry {
+    /// Into the empty cup.
+    First,
+    /// Before what is in the cup is heated again.
+    Later,
+    /// After the heat.
+    Hot,
+}
+
+/// What goes in at a stage at one time; `last` where nothing goes in after it.
+pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) -> Words {
     let formulas = stage.formulas.join(" + ");
-    let text = if first {
-        format!("{formulas}: measure the base, then stir in the rest.")
-    } else {
-        format!("Now {formulas}: add to what is in the cup, and stir in.")
+    let text = match entry {
+        Entry::First => format!("{formulas}: measure the base, then stir in the rest cold."),
+        Entry::Later => format!("Now {formulas}: add to what is in the cup, and stir in."),
+        Entry::Hot => "Add hot, stirring each in; then take the temperature again.".to_string(),
     };
-    let unsure = stage.density_uncertainty.as_ref().map(|unsure| format!(", ± {}", unsure.text));
-    let holds = format!(
-        "The cup then holds {}, {} cold. Finished density {}{}.",
-        stage.holds.text,
-        stage.fills.text,
-        stage.density.text,
-        unsure.unwrap_or_default()
-    );
-    Words { text, details: doubts(&stage.weigh).into_iter().chain([holds]).collect() }
+    let mut details = Vec::new();
+    for weigh in list {
+        details.extend(weigh.add.how.as_ref().map(|how| format!("{}: {how}", weigh.material)));
+        details.extend(weigh.beyond.as_ref().map(|beyond| beyond.message.clone()));
+    }
+    details.extend(doubts(list));
+    if last {
+        let unsure = stage.density_uncertainty.as_ref();
+        let unsure = unsure.map(|unsure| format!(", ± {}", unsure.text)).unwrap_or_default();
+        details.push(format!(
+            "The cup then holds {}, {} cold. Finished density {}{unsure}.",
+            stage.holds.text, stage.fills.text, stage.density.text,
+        ));
+    }
+    Words { text, details }
 }
 
 /// What is not sure to its tolerance, for what, and what the balance would do for it.
-fn doubts(list: &[Weigh]) -> Option<String> {
+fn doubts(list: &[&Weigh]) -> Option<String> {
     let unsure = list.iter().filter_map(|weigh| {
         let doubt = weigh.doubt.as_ref()?;
         if doubt.uncertainty.quantity <= weigh.tolerance.quantity {
@@ -109,6 +125,7 @@ fn degas_at(degas: &Degas) -> Words {
     };
     let mut details =
         Vec::from([format!("{each} {}-fold, to {}; {left}.", degas.rise.text, degas.swollen.text)]);
+    details.extend(degas.assumed.as_ref().map(|assumed| assumed.message.clone()));
     details.extend(degas.gauge_off.as_ref().map(|off| {
         format!(
             "The air here does not give what the gauge shows: it reads at least {} too much.",
@@ -132,58 +149,108 @@ pub(super) fn heat(stage: &Stage, first: bool) -> Words {
         "{again}{} in short bursts, stirring and taking the temperature between, to {window}.",
         at.unwrap_or_default()
     );
-    let details = match &stage.heating {
-        Some(Calculated::Known(heating)) => {
-            let mut details = Vec::from([bursts(heating, first)]);
-            details.extend(warnings(heating));
-            details
-        }
-        Some(Calculated::Unknown(why)) => {
-            let alone = stage.draws.iter().any(|draw| !draw.together_with.is_empty());
-            let alone = if alone { " for it alone (see ORDER OF WORK)" } else { "" };
-            Vec::from([format!("No times{alone}: {}", why.message)])
-        }
-        None => Vec::new(),
-    };
-    Words { text, details }
+    Words { text, details: by_reading(stage.heating.as_ref()) }
 }
 
-/// How the pots of a laminated piece become hot at once: one after the other, the largest first, or as one load.
-pub(super) fn heat_together(
-    pots: &[&str],
-    heating: Option<&Calculated<Heating>>,
-    first: bool,
-) -> Vec<String> {
+/// A reheat among the shots of a stage.
+pub(super) fn reheat(heat: &StageHeat) -> Words {
+    let text = format!(
+        "After {} put back what has set in the injector and heat it again, {} in it, for the next {}.",
+        counted(heat.after, "shot"),
+        heat.holds.text,
+        counted(heat.shots, "shot"),
+    );
+    Words { text, details: by_reading(heat.heating.as_ref()) }
+}
+
+/// The table of readings, and what to know with it.
+fn by_reading(heating: Option<&Calculated<Heating>>) -> Vec<String> {
+    let heating = match heating {
+        Some(Calculated::Known(heating)) => heating,
+        Some(Calculated::Unknown(why)) => {
+            return Vec::from([format!("No heating times: {}", why.message)]);
+        }
+        None => return Vec::new(),
+    };
+    let mut details =
+        Vec::from([format!("Stir and read the thermometer before each burst. {}", table(heating))]);
+    if heating.guess {
+        let what = "The bursts follow from the rated power alone: a first guess. Time this pot.";
+        details.push(what.to_string());
+    }
+    details.extend(heating.beyond.as_ref().map(|beyond| {
+        format!(
+            "{} times beyond the amounts timed: the bursts are on the safe side. Time this pot.",
+            beyond.text
+        )
+    }));
+    details
+}
+
+/// The table of readings in a line: `Under 240 °F: 60 s; 240 °F to 325 °F: 15 s; 325 °F to 346 °F: SHOOT; ...`.
+fn table(heating: &Heating) -> String {
+    let mut line: Vec<String> = Vec::new();
+    for (from, band) in bands(heating) {
+        let below = degrees(&band.below.text);
+        line.push(match from {
+            None => format!("Under {below}: {}", band.burst.text),
+            Some(from) => format!("{from} to {below}: {}", band.burst.text),
+        });
+    }
+    let (from, to) = (degrees(&heating.shoot_from.text), degrees(&heating.shoot_to.text));
+    format!("{}; {from} to {to}: SHOOT; over {to}: stop, let it cool.", line.join("; "))
+}
+
+/// The bands, each with the reading that it begins at; the first has none.
+pub(super) fn bands(heating: &Heating) -> impl Iterator<Item = (Option<&str>, &HeatBand)> {
+    let from = heating.bands.iter().map(|band| Some(degrees(&band.below.text)));
+    core::iter::once(None).chain(from).zip(&heating.bands)
+}
+
+/// A temperature on the scale of the bench alone.
+pub(super) fn degrees(both: &str) -> &str {
+    both.split(" (").next().unwrap_or(both)
+}
+
+/// How the pots of a laminated piece become hot at once: one after the other, the largest first, or on one clock
+/// where they are alike.
+pub(super) fn heat_together(pots: &[&str], heating: Option<&Calculated<Heating>>) -> Vec<String> {
     let mut details = Vec::from([format!(
         "One after the other: heat pot {}; the largest cools most slowly.",
         pots.join(", then pot ")
     )]);
-    match heating {
-        Some(Calculated::Known(heating)) => {
-            let look = "stir and take the temperature of each between, the hottest counts";
-            details.push(format!("Or together as one load; {look}. {}", bursts(heating, first)));
-            details.extend(warnings(heating));
-        }
-        Some(Calculated::Unknown(why)) => {
-            details.push(format!("As one load, no times: {}", why.message));
-        }
-        None => {}
+    if let Some(heating) = heating.and_then(Calculated::known) {
+        let look = "Or, as they are alike, on one clock: stir and read each, the hottest counts.";
+        details.push(format!("{look} {}", table(heating)));
     }
     details
 }
 
-/// What is shot of one layer.
-pub(super) fn shoot(draw: &Draw, salted: bool) -> Words {
-    let loads = match (draw.loads, draw.shots_per_load) {
-        (1, _) => "one load".to_string(),
+/// Shots that are made one after the other, of all of a draw.
+#[derive(Clone, Copy)]
+pub(super) struct Run {
+    /// Shots of the draw that were made before.
+    pub(super) after: u32,
+    pub(super) shots: u32,
+}
+
+impl Run {
+    /// The shots of each of its loads.
+    pub(super) fn loads(self, per_load: u32) -> impl Iterator<Item = u32> {
+        let per_load = per_load.max(1);
+        (0..self.shots.div_ceil(per_load))
+            .map(move |load| per_load.min(self.shots.saturating_sub(load.saturating_mul(per_load))))
+    }
+}
+
+/// What is shot of one layer, at one go or between two reheats.
+pub(super) fn shoot(stage: &Stage, draw: &Draw, run: Run, salted: bool) -> Words {
+    let last = run.loads(draw.shots_per_load).last().unwrap_or(0);
+    let loads = match (run.loads(draw.shots_per_load).count(), draw.shots_per_load) {
+        (0 | 1, _) => "one load".to_string(),
         (loads, 1) => format!("{loads} loads, one shot each"),
-        (loads, shots) if draw.shots.is_multiple_of(shots) => {
-            format!("{loads} loads of {shots} shots")
-        }
-        (loads, shots) => {
-            let last = draw.shots.checked_rem(shots).unwrap_or(0);
-            format!("{loads} loads of {shots} shots, the last of {last}")
-        }
+        (loads, shots) if last == shots => format!("{loads} loads of {shots} shots"),
+        (loads, shots) => format!("{loads} loads of {shots} shots, the last of {last}"),
     };
     let with = match draw.together_with.as_slice() {
         [] => String::new(),
@@ -196,12 +263,25 @@ pub(super) fn shoot(draw: &Draw, salted: bool) -> Words {
     let text = format!(
         "Shoot {}: {} of {} in {loads}{with}.",
         draw.mold,
-        counted(draw.shots, "shot"),
+        counted(run.shots, "shot"),
         draw.per_shot.text
     );
     let mut details = Vec::new();
     if salted {
-        details.push("Stir before every load: the salt settles.".to_string());
+        details.push(match &stage.stir_every {
+            Some(every) => {
+                format!("Stir before every load, and every {}: the salt settles.", every.text)
+            }
+            None => "Stir before every load: the salt settles.".to_string(),
+        });
+    }
+    let end = run.after.saturating_add(run.shots);
+    if run.shots < draw.shots {
+        let first = run.after.saturating_add(1);
+        details.push(format!("These are shots {first} to {end} of {}.", draw.shots));
+    }
+    if end < draw.shots {
+        return Words { text, details };
     }
     for of_shape in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
         details.extend(pieces(of_shape));
@@ -303,64 +383,4 @@ fn heats(pot: &Pot) -> Vec<String> {
         details.push("What its stabilizer buys beyond that is not known, nor counted.".to_string());
     }
     details
-}
-
-/// The bursts of a heating, at first or again.
-fn bursts(heating: &Heating, first: bool) -> String {
-    let Some(last) = heating.bursts.last() else {
-        return format!("At {} it is hot enough: no burst.", heating.from.text);
-    };
-    let uncertainty = heating.uncertainty.as_ref();
-    let uncertainty = uncertainty.map(|it| format!(" ± {}", it.text)).unwrap_or_default();
-    format!(
-        "From {} to {}: {}; {}{uncertainty} in all.",
-        heating.from.text,
-        last.expected.text,
-        in_a_row(&heating.bursts, first),
-        heating.total.text
-    )
-}
-
-/// What to look out for in a heating.
-fn warnings(heating: &Heating) -> Vec<String> {
-    let mut warnings = Vec::new();
-    if heating.one_overshoots {
-        warnings.push("Never in one go: that may scorch it.".to_string());
-    }
-    if let Some(beyond) = &heating.beyond {
-        warnings.push(format!(
-            "That is beyond what was timed, by a factor of {}: look sooner, and time it.",
-            beyond.text
-        ));
-    }
-    warnings
-}
-
-/// `3 × 120 s, 45 s only if it shows 310 °F (154 °C) or less`.
-///
-/// A burst is given its limit where the one before it may end above that; the first of a reheat always, and
-/// the last.
-fn in_a_row(bursts: &[Burst], first: bool) -> String {
-    let mut runs: Vec<String> = Vec::new();
-    let mut free = ("", 0_u32);
-    // The first burst of a cold pot was made for a warm room.
-    let mut may_have = first.then(reference_temperature);
-    for (index, burst) in bursts.iter().enumerate() {
-        let duration = burst.duration.text.as_str();
-        let limit = &burst.only_below;
-        let may_be_above = may_have.map_or(!first, |may_have| may_have > limit.quantity);
-        may_have = Some(burst.at_most.quantity);
-        if may_be_above || index.saturating_add(1) == bursts.len() {
-            runs.push(format!("{duration} only if it shows {} or less", limit.text));
-            free = ("", 0);
-        } else if free.0 == duration {
-            free.1 = free.1.saturating_add(1);
-            runs.pop();
-            runs.push(format!("{} × {duration}", free.1));
-        } else {
-            runs.push(duration.to_string());
-            free = (duration, 1);
-        }
-    }
-    runs.join(", ")
 }

@@ -4,6 +4,7 @@ use super::if_given;
 use crate::material::{Drop, Kind, Material};
 use crate::parameter::{Check, Parameter, PlainUnit};
 use crate::quantity::{Amount, Conversion, Mass, MassDensity, Measurable, Measured, System, Unit};
+use crate::table::refusal::Misread;
 use crate::table::{Refusal, calculation};
 
 calculation! {
@@ -31,10 +32,17 @@ impl Convert<'_> {
     /// A text that is not an amount or a unit, can be read as several, or measures something else.
     pub fn calculate(&self) -> Result<ConvertResult, Refusal> {
         let system = self.measures.unwrap_or(System::UsCustomary);
-        let amount = Amount::parse(self.amount)?;
-        let to = Unit::parse(self.to)?;
-        Ok(ConvertResult { value: amount.in_unit(to, system)?.value().to_f64() })
+        let amount = Amount::parse(self.amount).map_err(Misread::of(Parameter::Amount))?;
+        let to = Unit::parse(self.to).map_err(Misread::of(Parameter::To))?;
+        let at = blamed(Parameter::Amount, amount.unit(), system);
+        let value = amount.in_unit(to, system).map_err(Misread::of(at))?;
+        Ok(ConvertResult { value: value.value().to_f64() })
     }
+}
+
+/// Which of two units that do not convert is to blame: `from`, where the system of measures does not have it.
+fn blamed(from: Parameter, unit: Unit, system: System) -> Parameter {
+    if unit.factor(system).is_err() { from } else { Parameter::To }
 }
 
 calculation! {
@@ -65,9 +73,12 @@ impl ConvertNumber<'_> {
     pub fn calculate(&self) -> Result<ConvertNumberResult, Refusal> {
         let value = Parameter::Value.check_si(self.value)?;
         let system = self.measures.unwrap_or(System::UsCustomary);
-        let unit = Unit::parse(self.unit)?;
-        let way = Conversion::between(unit, Unit::parse(self.to)?, system)?;
-        Ok(ConvertNumberResult { value: way.convert(value, unit)? })
+        let unit = Unit::parse(self.unit).map_err(Misread::of(Parameter::Unit))?;
+        let to = Unit::parse(self.to).map_err(Misread::of(Parameter::To))?;
+        let at = blamed(Parameter::Unit, unit, system);
+        let way = Conversion::between(unit, to, system).map_err(Misread::of(at))?;
+        let value = way.convert(value, unit).map_err(Misread::of(Parameter::Value))?;
+        Ok(ConvertNumberResult { value })
     }
 }
 
@@ -120,7 +131,7 @@ impl DoseMass<'_> {
         material.density = density.map(Measured::exact);
         material.as_scooped = scooped.map(Measured::exact);
         material.drop = drop.map(|drop| Drop::Mass(Measured::exact(drop)));
-        let amount = Amount::parse(self.amount)?;
+        let amount = Amount::parse(self.amount).map_err(Misread::of(Parameter::Amount))?;
         let system = self.measures.unwrap_or(System::UsCustomary);
         let mass = material.mass_of(&amount, system, "the mass of the amount")?;
         Ok(DoseMassResult { mass_g: PlainUnit::Gram.from_si(mass.si()) })
