@@ -6,3 +6,4 @@ mod demo;
 mod pots;
 mod random;
 mod sheet;
+mod steps;

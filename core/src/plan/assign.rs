@@ -100,7 +100,7 @@ fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>
         return (stage.map(|stage| stage.of.batch), error.into());
     };
     let (mold, formulas) = (of.batch.mold.name.clone(), layer.recipe.name());
-    let cup = workshop.names.cup_called(largest.number);
+    let cup = workshop.names.cup(largest.number).into();
     let error = match error {
         SplitError::ShotTooLarge { shot, room, .. } => {
             PotError::ShotOverCup { mold, formulas, shot, room, cup }

@@ -30,6 +30,7 @@ pub mod sheet;
 pub mod shelf;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod split;
+mod step;
 pub mod stock;
 mod tell;
 pub(crate) mod tool_names;
@@ -71,6 +72,7 @@ pub use flakes::FlakeCount;
 pub use process::{
     Degas, Doing, HeatBand, Heating, Heats, SinkWater, Sinking, Span, StageHeat, TimeLine,
 };
+pub use step::{PlanStep, StepAt, StepItem, StepKind};
 pub use stock::StockEntry;
 
 use crate::bench::Tool;
@@ -96,6 +98,8 @@ part! {
         pub pots: Vec<Pot>,
         /// The order of work over all pots.
         pub work: Vec<Work>,
+        /// What a person does, in the order of work.
+        pub steps: Vec<PlanStep>,
         /// The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
         pub clock: Option<Calculated<TimeLine>>,
         /// The left-overs of the order list, and what of them is used.
@@ -153,8 +157,14 @@ part! {
     pub struct Pot {
         /// Its letter: A, B, ...
         pub pot: String,
+        /// Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes.
+        pub id: String,
         /// The cup it is mixed in: what that holds.
         pub cup: Shown<Volume>,
+        /// What that cup is called: `2-cup cup`.
+        pub cup_name: String,
+        /// What is dangerous in it, and what would help.
+        pub warnings: Vec<Note>,
         /// How it is degassed, where the book states a vacuum.
         pub degas: Option<Calculated<Degas>>,
         /// What goes in from the shelf before the first stage's weigh list, which is then that of
@@ -387,6 +397,10 @@ part! {
         /// How the pots that are heated for this are heated together as one load, where there are several
         /// and the book states an oven.
         pub heating: Option<Calculated<Heating>>,
+        /// What is shot, and where from, as a sentence.
+        pub text: String,
+        /// How several pots become hot at once, each a sentence.
+        pub details: Vec<String>,
     }
 }
 

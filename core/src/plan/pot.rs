@@ -289,7 +289,7 @@ impl<'a> Workshop<'a> {
         sequence::plan(&stages, &vessel, fresh).map_err(|error| match error {
             SequenceError::OverCapacity { stage, held, capacity: holds } => {
                 let recipe = parts.iter().nth(stage).map_or(parts.first.recipe, |part| part.recipe);
-                let (formulas, cup) = (recipe.name(), self.names.cup_called(cup.number));
+                let (formulas, cup) = (recipe.name(), String::from(self.names.cup(cup.number)));
                 PotError::OverCup { formulas, held, holds, cup }
             }
             error => error.into(),

@@ -1,22 +1,21 @@
 //! The bench sheet: a plan as text that a person tapes to the wall, 80 columns wide.
 
 mod cost;
-mod process;
+mod sink;
 
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
-use super::process::too_much_heat;
 use super::{
-    Borrowed, Draw, Plan, PlannedLine, Pot, ProofFormula, ProofReason, Stage, Way, Weigh, WorkFrom,
+    Borrowed, Plan, PlanStep, PlannedLine, Pot, ProofFormula, ProofReason, StepAt, StepKind, Way,
+    Weigh,
 };
 use crate::bench::Tool;
-use crate::caution::Caution;
-use crate::material::{Adding, Kind, Property};
-use crate::quantity::Mass;
-use crate::show::page::{Page, broken, counted, cut, past};
+use crate::material::Property;
+use crate::show::Calculated;
+use crate::show::page::{Page, broken, counted, cut};
 
 /// Columns of the spoon measures in a weigh list.
 const SPOONS: usize = 24;
@@ -52,7 +51,7 @@ impl fmt::Display for Sheet<'_> {
         page.stock(&plan.stock);
         page.work(plan);
         for pot in &plan.pots {
-            page.pot(pot);
+            page.pot(pot, &plan.steps);
         }
         page.cost(&plan.lines, plan.cost.as_ref());
         page.notes(plan);
@@ -61,16 +60,8 @@ impl fmt::Display for Sheet<'_> {
 }
 
 impl Page {
-    fn step(&mut self, text: &str) {
-        self.wrapped("[ ] ", text);
-    }
-
     fn detail(&mut self, text: &str) {
         self.wrapped("    ", text);
-    }
-
-    fn caution(&mut self, caution: Caution) {
-        self.wrapped("  ! ", caution.reminder());
     }
 
     fn orders(&mut self, lines: &[PlannedLine]) {
@@ -105,23 +96,10 @@ impl Page {
         self.line("");
         self.line("ORDER OF WORK");
         for (number, work) in (1..).zip(&plan.work) {
-            let from: Vec<String> = work
-                .from
-                .iter()
-                .map(|from| {
-                    let heat = if from.heat { "" } else { ", still hot" };
-                    format!("pot {} ({}{heat})", from.pot, stage_name(plan, from))
-                })
-                .collect();
-            let together = if from.len() > 1 { ", all hot at once" } else { "" };
-            let what = format!(
-                "{}: {} from {}{together}",
-                work.mold,
-                counted(work.shots, "shot"),
-                from.join(" and ")
-            );
-            self.wrapped(&format!("{number:>3}. "), &what);
-            self.heated_together(plan, work);
+            self.wrapped(&format!("{number:>3}. "), &work.text);
+            for detail in &work.details {
+                self.wrapped("     ", detail);
+            }
         }
         self.time_line(plan);
         let proof = &plan.proof;
@@ -140,126 +118,56 @@ impl Page {
         }
     }
 
-    fn pot(&mut self, pot: &Pot) {
+    fn pot(&mut self, pot: &Pot, steps: &[PlanStep]) {
         self.line("");
-        self.ends(
-            &format!("POT {}", pot.pot),
-            &format!("{} cup", pot.cup.text.replace(" cup", "-cup")),
-        );
+        self.ends(&format!("POT {}", pot.pot), &pot.cup_name);
         self.rule('-');
-        if let Some(told) = too_much_heat(pot) {
-            self.wrapped("  ! ", &told.message);
+        for warning in &pot.warnings {
+            self.wrapped("  ! ", &warning.message);
         }
-        for left_over in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
-            self.step(&format!(
-                "From the shelf: {} of \"{}\" ({}), cut small.",
-                left_over.mass.text,
-                left_over.name,
-                past(left_over.heats, left_over.spent.as_ref())
-            ));
+        for step in steps {
+            for at in step.at.iter().filter(|at| at.pot == pot.pot) {
+                self.step(pot, step, at);
+            }
         }
-        let mut salted = false;
-        for (index, stage) in pot.stages.iter().enumerate() {
-            salted |= stage.weigh.iter().any(|weigh| weigh.kind == Kind::Salt);
-            self.stage(pot, stage, index == 0, salted);
-        }
-        self.heats(pot);
-        self.detail(&format!(
-            "Left over: {} in the cup and {} of sprues ({}). Lost to cup and injector: {}.",
-            pot.left_over.text,
-            pot.sprues.text,
-            past(pot.heats.in_all, pot.heats.spent()),
-            pot.lost.text
-        ));
     }
 
-    fn stage(&mut self, pot: &Pot, stage: &Stage, first: bool, salted: bool) {
-        let formulas = stage.formulas.join(" + ");
-        if first {
-            self.step(&format!("{formulas}: measure the base, then stir in the rest cold."));
-        } else {
-            let what = match stage.weigh.iter().any(|weigh| weigh.add.when == Adding::Cold) {
-                true => "add to what is in the cup, and stir in.",
-                false => "nothing goes in before it is heated.",
+    fn step(&mut self, pot: &Pot, step: &PlanStep, at: &StepAt) {
+        self.wrapped("[ ] ", &at.text);
+        for caution in &step.cautions {
+            self.wrapped("  ! ", caution.reminder());
+        }
+        if matches!(step.kind, StepKind::Measure | StepKind::Add) {
+            let stage = pot.stages.get((at.stage as usize).saturating_sub(1));
+            let is_here = |weigh: &&Weigh| {
+                step.items.iter().any(|item| item.material.as_ref() == Some(&weigh.material))
             };
-            self.step(&format!("Now {formulas}: {what}"));
-            self.caution(Caution::HotPlastisol);
+            let list = stage.iter().flat_map(|stage| &stage.weigh).filter(is_here);
+            self.weigh_list(&list.collect::<Vec<_>>());
         }
-        let is_hot = |weigh: &&Weigh| weigh.add.when == Adding::Hot;
-        let (hot, cold): (Vec<&Weigh>, Vec<&Weigh>) = stage.weigh.iter().partition(is_hot);
-        self.weighed(&cold);
-        let unsure =
-            stage.density_uncertainty.as_ref().map(|unsure| format!(", ± {}", unsure.text));
-        self.detail(&format!(
-            "The cup then holds {}, {} cold. Finished density {}{}.",
-            stage.holds.text,
-            stage.fills.text,
-            stage.density.text,
-            unsure.unwrap_or_default()
-        ));
-        if first {
-            self.degas(pot.degas.as_ref());
-        }
-        self.heat(stage, first);
-        if !hot.is_empty() {
-            self.step("Add hot, stirring each in; then take the temperature again.");
-            self.weighed(&hot);
-        }
-        for draw in &stage.draws {
-            self.draw(draw, salted);
-        }
-        self.reheats(stage);
-        if stage.sprues_back.quantity > Mass::default() {
-            self.step(&format!(
-                "Put the sprues back in: {}, weighed. It is one more heat for them.",
-                stage.sprues_back.text
-            ));
-            self.caution(Caution::HotPlastisol);
-        }
+        at.details.iter().for_each(|detail| self.detail(detail));
     }
 
-    /// What goes in at one time, and what to mind with it.
-    fn weighed(&mut self, list: &[&Weigh]) {
-        if list.is_empty() {
-            return;
-        }
-        if list.iter().any(|weigh| weigh.kind == Kind::Salt) {
-            self.caution(Caution::DampSalt);
-        }
-        self.weigh_list(list);
-        for weigh in list {
-            if let Some(how) = &weigh.add.how {
-                self.detail(&format!("{}: {how}", weigh.material));
+    /// How long the day takes.
+    fn time_line(&mut self, plan: &Plan) {
+        let text = match &plan.clock {
+            Some(Calculated::Known(line)) => {
+                let without = if line.without_preparing {
+                    ", measuring and cleaning up not counted"
+                } else {
+                    ""
+                };
+                format!(
+                    "The day takes about {}: {} of heating, {} of shooting{without}.",
+                    line.total.text, line.heating.text, line.shooting.text
+                )
             }
-            if let Some(beyond) = &weigh.beyond {
-                self.wrapped("  ! ", &beyond.message);
+            Some(Calculated::Unknown(why)) => {
+                format!("How long the day takes is not known. {}", why.message)
             }
-        }
-        self.doubts(list);
-    }
-
-    /// What is not sure to its tolerance, for what, and what the balance would do for it.
-    fn doubts(&mut self, list: &[&Weigh]) {
-        let unsure = list.iter().filter_map(|weigh| {
-            let doubt = weigh.doubt.as_ref()?;
-            if doubt.uncertainty.quantity <= weigh.tolerance.quantity {
-                return None;
-            }
-            let half = doubt.uncertainty.quantity * 0.5;
-            let weighed = weigh.doubt_weighed.as_ref().filter(|it| it.uncertainty.quantity <= half);
-            let weighed = weighed.map(|it| format!("; weighed ± {}", it.uncertainty.text));
-            Some(format!(
-                "{} ± {} ({}{})",
-                weigh.material,
-                doubt.uncertainty.text,
-                doubt.main_source,
-                weighed.unwrap_or_default()
-            ))
-        });
-        let unsure: Vec<String> = unsure.collect();
-        if !unsure.is_empty() {
-            self.detail(&format!("Less sure than the tolerance: {}.", unsure.join(", ")));
-        }
+            None => return,
+        };
+        self.wrapped("     ", &text);
     }
 
     fn weigh_list(&mut self, list: &[&Weigh]) {
@@ -296,66 +204,6 @@ impl Page {
                 let reading = reading.unwrap_or_default();
                 self.line(&format!("{:20}{measure:<SPOONS$}{:8}{reading:>BALANCE$}", "", ""));
             }
-        }
-    }
-
-    fn draw(&mut self, draw: &Draw, salted: bool) {
-        let loads = match (draw.loads, draw.shots_per_load) {
-            (1, _) => "one load".to_string(),
-            (loads, 1) => format!("{loads} loads, one shot each"),
-            (loads, shots) if draw.shots.is_multiple_of(shots) => {
-                format!("{loads} loads of {shots} shots")
-            }
-            (loads, shots) => {
-                let last = draw.shots.checked_rem(shots).unwrap_or(0);
-                format!("{loads} loads of {shots} shots, the last of {last}")
-            }
-        };
-        let with = match draw.together_with.as_slice() {
-            [] => String::new(),
-            pots => format!(
-                ", together with pot {} (both hot at once; this layer is {} of the piece)",
-                pots.join(" and "),
-                draw.share.text
-            ),
-        };
-        self.step(&format!(
-            "Shoot {}: {} of {} in {loads}{with}.",
-            draw.mold,
-            counted(draw.shots, "shot"),
-            draw.per_shot.text
-        ));
-        self.caution(Caution::Water);
-        self.caution(Caution::HotPlastisol);
-        if salted {
-            self.detail("Stir before every load: the salt settles.");
-        }
-        for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
-            let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
-            let range = if pieces.from.text == pieces.to.text {
-                String::new()
-            } else {
-                format!(" ({} unfed, {} fed)", pieces.from.text, pieces.to.text)
-            };
-            let unsure = pieces.uncertainty.as_ref();
-            let unsure = unsure.map(|unsure| format!(" ± {}", unsure.text)).unwrap_or_default();
-            self.detail(&format!(
-                "{shape}{} ordered, {} made; each {}{unsure}{range}.",
-                pieces.ordered, pieces.made, pieces.weighs.text
-            ));
-            if !pieces.flakes.is_empty() {
-                let flakes = pieces.flakes.iter();
-                let flakes = flakes
-                    .map(|flake| format!("{} flakes of {}", about(flake.count), flake.material));
-                self.detail(&format!("In each about {}.", flakes.collect::<Vec<_>>().join(", ")));
-            }
-            if pieces.sinks_in {
-                self.detail("The sprue cannot feed these: they sink in. Top off or hold longer.");
-            }
-        }
-        if draw.spare_shots > 0 {
-            let more = counted(draw.spare_shots, "more shot");
-            self.detail(&format!("The rest is enough for {more}."));
         }
     }
 
@@ -424,18 +272,4 @@ fn told(reason: &ProofReason) -> String {
             format!("{pots}: {}. {}.", reason.because, all.join("; "))
         }
     }
-}
-
-/// The formulas of the stage that a pot is at.
-fn stage_name(plan: &Plan, from: &WorkFrom) -> String {
-    let pot = plan.pots.iter().find(|pot| pot.pot == from.pot);
-    let index = usize::try_from(from.stage).unwrap_or(usize::MAX).wrapping_sub(1);
-    let stage = pot.and_then(|pot| pot.stages.get(index));
-    stage.map(|stage| stage.formulas.join(" + ")).unwrap_or_default()
-}
-
-/// A count to two digits: a nominal one is no surer.
-fn about(count: f64) -> f64 {
-    let step = libm::pow(10.0, (libm::floor(libm::log10(count)) - 1.0).max(0.0));
-    libm::round(count / step) * step
 }

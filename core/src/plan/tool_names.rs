@@ -19,7 +19,7 @@ pub(crate) struct ToolNames<'a> {
 impl<'a> ToolNames<'a> {
     pub(crate) fn new(tools: &'a Bench, system: System) -> Self {
         let spoons = tools.spoons().iter().map(|holds| text::household(*holds, system));
-        let cups = tools.cups().iter().map(|cup| text::mark(cup.capacity, cup.mark, system));
+        let cups = tools.cups().iter().map(|cup| text::cup_name(cup.capacity, cup.mark, system));
         Self { tools, system, spoons: spoons.collect(), cups: cups.collect() }
     }
 
@@ -32,12 +32,7 @@ impl<'a> ToolNames<'a> {
         self.spoons.get(spoon).map_or("", String::as_str)
     }
 
-    /// As a sentence calls it: `the 2-cup cup`, without the article.
-    pub(super) fn cup_called(&self, cup: usize) -> String {
-        alloc::format!("{} cup", self.cup(cup).replace(" cup", "-cup"))
-    }
-
-    /// By what it holds to its highest mark: `2 cup`.
+    /// By what it holds to its highest mark: `2-cup cup`.
     pub(super) fn cup(&self, cup: usize) -> &str {
         self.cups.get(cup).map_or("", String::as_str)
     }

@@ -214,14 +214,14 @@ impl Rational {
     }
 
     /// This as a whole number and a fraction: `1 1/4`, `-2/3`, `5`.
-    pub(super) const fn mixed(self) -> Mixed {
+    pub(crate) const fn mixed(self) -> Mixed {
         Mixed(self)
     }
 }
 
 /// Prints a [`Rational`] as a mixed fraction.
 #[derive(Debug)]
-pub(super) struct Mixed(Rational);
+pub(crate) struct Mixed(Rational);
 
 impl fmt::Display for Mixed {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

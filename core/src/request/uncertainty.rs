@@ -203,7 +203,7 @@ impl UncertaintyRequest {
             Some(mark) => Some(resolver.quantity(&At("/mark"), mark)?),
             None => None,
         };
-        Some(Taken::Cup { name: "for the base", filled, mark, times: 1 })
+        Some(Taken::Cup { name: "cup for the base", filled, mark, times: 1 })
     }
 }
 

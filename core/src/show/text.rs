@@ -43,10 +43,24 @@ pub(crate) fn cup(volume: Volume, step: Volume, system: System) -> Shown<Volume>
 
 /// A mark of a cup that is marked in steps of `step`, in cups where the step is a fraction of one.
 pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
-    match (in_cups(step, system), in_cups(volume, system)) {
-        (Some(_), Some(cups)) => cups.to_string(),
-        _ => four_digits(volume, system),
+    match marked_in_cups(volume, step, system) {
+        Some(cups) => cups.to_string(),
+        None => four_digits(volume, system),
     }
+}
+
+/// What a cup is called that is marked in steps of `step`: `2-cup cup`, `500 mL cup`.
+pub(crate) fn cup_name(volume: Volume, step: Volume, system: System) -> String {
+    match marked_in_cups(volume, step, system) {
+        Some(cups) => format!("{}-cup cup", cups.value().mixed()),
+        None => format!("{} cup", four_digits(volume, system)),
+    }
+}
+
+/// A volume in cups, where it and `step` are fractions of one.
+fn marked_in_cups(volume: Volume, step: Volume, system: System) -> Option<Amount> {
+    in_cups(step, system)?;
+    in_cups(volume, system)
 }
 
 /// A level between the marks of a cup that is marked in steps of `step`, with the nearest eighth of a cup where

@@ -30,7 +30,7 @@ impl fmt::Display for Origin<'_> {
         match self {
             Self::BalanceSpan => f.write_str("span of the balance"),
             Self::SpoonSize(spoon) => write!(f, "size of the spoon {spoon}"),
-            Self::CupSize(cup) => write!(f, "size of the {} cup", cup.replace(" cup", "-cup")),
+            Self::CupSize(cup) => write!(f, "size of the {cup}"),
             Self::Taking { what, material, place } => {
                 write!(f, "{what} {material}, taking {}", place.saturating_add(1))
             }

@@ -159,7 +159,7 @@ const CUP_ML: f64 = 236.588_236_5;
 
 fn cup() -> Taken<'static> {
     let filled = Volume::new::<milliliter>(CUP_ML);
-    Taken::Cup { name: "1 cup", filled, mark: Some(filled / 4.0), times: 1 }
+    Taken::Cup { name: "1-cup cup", filled, mark: Some(filled / 4.0), times: 1 }
 }
 
 fn weighed(net_g: f64) -> Taken<'static> {

@@ -196,6 +196,17 @@ impl<'a> Check<'a> {
     fn pot(&mut self, pot: &'a Value) {
         let name = text(&pot["pot"]);
         let capacity = self.shown(&format!("pot {name}, cup"), &pot["cup"]);
+        let cup = text(&pot["cup"]["text"]);
+        let called = match cup.strip_suffix(" cup") {
+            Some(cups) => format!("{cups}-cup cup"),
+            None => format!("{cup} cup"),
+        };
+        self.object(pot["cup_name"] == *called, || format!("pot {name}: not {called}"));
+        let measured = format!("{}/measure", text(&pot["id"]));
+        let steps = list(&self.plan["steps"]);
+        let named =
+            steps.iter().any(|step| step["id"] == *measured && step["at"][0]["pot"] == pot["pot"]);
+        self.object(named, || format!("pot {name}: no step {measured}"));
         // Cups of one size may differ in marks and film: one of them must make the plan right.
         let cups = list(&self.shop.book["bench"]["cups"]).iter();
         let cups: Vec<&Value> =

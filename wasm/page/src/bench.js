@@ -7,7 +7,7 @@ import { anything } from './generic.js'
 import { letter } from './letter.js'
 import { toKnow } from './notes.js'
 import { begin, isDone, next, ofBefore, progress } from './progress.js'
-import { both, counted, cupName, day, short } from './show.js'
+import { counted, day } from './show.js'
 
 /** The view: `steps` are those of the plan. */
 export function bench(plan, steps) {
@@ -91,7 +91,7 @@ function potCard(plan, pot, steps, now) {
     <header>
       ${letter(pot.pot)}
       <div>
-        <h2>Pot ${pot.pot} <span class="in">in the ${cupName(pot.cup)}</span></h2>
+        <h2>Pot ${pot.pot} <span class="in">in the ${pot.cup_name}</span></h2>
         <p class="for">
           ${lines.map(
             (line) =>
@@ -105,59 +105,18 @@ function potCard(plan, pot, steps, now) {
         aria-label="Pot ${pot.pot}: ${done} of ${items.length} done"
       ></progress>
     </header>
-    ${runsOut(plan, pot.pot)} ${tooMuchHeat(plan, pot)}
+    ${runsOut(plan, pot.pot)}
+    ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}
     ${repeat(
       own,
       (step) => step.items[0].id,
       (step) => stepCard(plan, pot, step, now?.step === step ? now.item : null),
     )}
     <footer>
-      <span class="on-paper">${letter(pot.pot)}</span>${heats(pot)} ${leftOver(pot)} ${anything(pot, POT)}
+      <span class="on-paper">${letter(pot.pot)}</span>${anything(pot, POT)}
     </footer>
   </section>`
 }
 
-/** What the library tells of a pot that gets more heat than it stands, and what would help. */
-function tooMuchHeat(plan, { pot, heats }) {
-  if (!heats.budget?.known?.over) return nothing
-  const told = plan.assumptions.find(
-    ({ code, message }) => code === 'too-much-heat' && message.startsWith(`Pot ${pot} `),
-  )
-  return html`<p class="runs-out">${told.message}</p>`
-}
-
-/** How often a pot is heated, with what the left-overs in it have been through. */
-function timesHeated({ heats: { count, in_all }, from_shelf }) {
-  const times = counted(count, 'heat')
-  if (!from_shelf) return times
-  return `${times}, ${in_all === null ? 'those of the left-over not known' : `${in_all} with those of the left-over`}`
-}
-
-function heats(pot) {
-  const { budget } = pot.heats
-  const times = timesHeated(pot)
-  if (!budget) return html`<p>${times}; no heat budget was given.</p>`
-  if (budget.unknown) return html`<p>${times}. What is spent is not known. ${budget.unknown.message}</p>`
-  const { budget: stands, left, at, material, over, before, more_stabilizer_not_counted: more } = budget.known
-  const spent = `${budget.known.spent.text}${before ? `, ${before.text} of it by the left-over,` : ''}`
-  return html`<p class=${over ? 'changed' : ''}>
-    ${times}:
-    ${
-      over
-        ? html`<strong>too much heat:</strong> ${spent} where ${material} stands ${stands.text} at ${both(at)},
-            ${over.text} over.`
-        : html`${spent} of the ${stands.text} at ${both(at)} that ${material} stands, ${left.text} left.`
-    }
-    ${more ? 'What its stabilizer buys beyond that is not known, nor counted.' : nothing}
-  </p>`
-}
-
-function leftOver(pot) {
-  return html`<p>
-    Left over: ${short(pot.left_over)} in the cup and ${short(pot.sprues)} of sprues. Lost to cup and injector:
-    ${short(pot.lost)}.
-  </p>`
-}
-
 // The fields of a pot that are shown: what else a plan has is shown as it stands.
-const POT = 'pot cup degas from_shelf stages heats left_over lost sprues'.split(' ')
+const POT = 'pot id cup cup_name warnings degas from_shelf stages heats left_over lost sprues'.split(' ')

@@ -8,7 +8,7 @@ import { measured } from './meant.js'
 import { lookAt } from './one.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
-import { about, both, counted, cupName, off, short } from './show.js'
+import { about, both, counted, off, short } from './show.js'
 import { state } from './state.js'
 import { flakes } from './steps.js'
 import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
@@ -20,15 +20,17 @@ const STAGE =
   )
 const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
 const PIECES = 'shape ordered made weighs uncertainty from to sinks_in flakes'.split(' ')
-const WEIGH = 'material kind wanted best others tolerance doubt doubt_weighed'.split(' ')
+const WEIGH = 'material kind add beyond wanted best others tolerance doubt doubt_weighed'.split(' ')
 
 const CARDS = {
-  shelf: shelfCard,
-  weigh: weighCard,
+  'from-shelf': shelfCard,
+  measure: weighCard,
+  add: weighCard,
   degas: degasCard,
   heat: heatCard,
   shoot: shootCard,
-  sprues: spruesCard,
+  'sprues-back': spruesCard,
+  store: storeCard,
 }
 
 /** The card of a step in the card of a pot; `now` is the item that comes next, where it is one of this step. */
@@ -77,8 +79,7 @@ function difference(step, item) {
 }
 
 function shelfCard(plan, step, now, pot) {
-  return html`<h3>From the shelf</h3>
-    ${simpleCard(plan, step, now)} ${anything(pot.from_shelf, ['left_overs'])}`
+  return html`${simpleCard(plan, step, now)} ${anything(pot.from_shelf, ['left_overs'])}`
 }
 
 function simpleCard(plan, step, now) {
@@ -96,15 +97,22 @@ function spruesCard(plan, step, now) {
   return html`${cautionsAt(plan, 'hot-plastisol')} ${simpleCard(plan, step, now)}`
 }
 
+function storeCard(plan, step, now) {
+  return html`${simpleCard(plan, step, now)} ${step.details.map((detail) => html`<p class="hint">${detail}</p>`)}`
+}
+
 const isSalted = ({ weigh }) => weigh.some(({ kind }) => kind === 'salt')
 
 function weighCard(plan, step, now, pot) {
-  const { at, stage } = step.of
-  return html`<h3>${stage === 1 ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>
-    <p class="hint">
-      ${stage === 1 ? 'Measure the base, then stir in the rest.' : 'To what is in the cup, and stir in.'}
-    </p>
-    ${cautionsAt(plan, ...(stage > 1 ? ['hot-plastisol'] : []), ...(isSalted(at) ? ['damp-salt'] : []))}
+  const { at } = step.of
+  const salted = step.items.some(({ weigh }) => weigh.kind === 'salt')
+  return html`<h3>${step.kind === 'measure' ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>
+    <p class="hint">${step.of.text}</p>
+    ${cautionsAt(plan, ...(step.kind === 'add' ? ['hot-plastisol'] : []), ...(salted ? ['damp-salt'] : []))}
+    ${step.items.map(({ weigh: { material, add, beyond } }) => [
+      add.how ? html`<p class="hint">${material}: ${add.how}</p>` : nothing,
+      beyond ? html`<p class="hint">${beyond.message}</p>` : nothing,
+    ])}
     <div class="with-cup">
       <ul class="weigh">
         ${step.items.map((item) => weighRow(step, item, now))}
@@ -114,7 +122,7 @@ function weighCard(plan, step, now, pot) {
           book: plan.made_from.book,
           cup: pot.cup,
           level: at.fills,
-          label: `The ${cupName(pot.cup)} then holds ${short(at.fills)}`,
+          label: `The ${pot.cup_name} then holds ${short(at.fills)}`,
         })}
         <figcaption>
           then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}; finished
@@ -185,7 +193,7 @@ function degasCard(plan, step, now) {
     <div class="with-cup">
       <div>
         <p class="say">
-          Fill the ${cupName(known.cup)} to <strong>${short(known.fill_mark)}</strong> at most:
+          Fill the ${known.cup_name} to <strong>${short(known.fill_mark)}</strong> at most:
           ${
             known.fills === 1
               ? html`all at once, ${both(known.level)} with the air in it.`
@@ -209,7 +217,7 @@ function degasCard(plan, step, now) {
           cup: known.cup,
           level: known.level,
           swollen: known.swollen,
-          label: `The ${cupName(known.cup)}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
+          label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
         })}
       </figure>
     </div>`
@@ -244,84 +252,32 @@ function clockKey(step, item) {
 }
 
 function heatCard(plan, step, now) {
-  const { at } = step.of
-  const { known, unknown } = at.heating ?? {}
-  const window =
-    at.shoot_from && at.shoot_to
-      ? html`${both(at.shoot_from)} at least, ${both(at.shoot_to)} at most`
-      : html`what the supplier states`
+  const known = step.heating?.known
   const pot = step.of.pot.pot
-  const setting = known?.setting ? html`at <strong>${known.setting.text} of the oven’s power</strong>` : nothing
-  return html`<h3>Heat ${step.again ? 'again' : nothing} ${setting} to ${window}</h3>
+  return html`<h3>${step.of.text}</h3>
     ${cautionsAt(plan, 'hot-plastisol', 'fumes')}
-    <p class="hint">
-      Stir and read the thermometer before each burst, the first one too; repeat a line while the reading is in it.
-      ${unknown ? html`<strong>No heating times:</strong> ${unknown.message}` : nothing}
-    </p>
-    ${together(step.work)}
+    ${known ? html`<p class="hint">Repeat a line while the reading is in it.</p>` : nothing}
+    ${[...step.work.details, ...step.details].map((detail) => html`<p class="hint">${detail}</p>`)}
     <ol class="bursts">
       ${step.items.map(
         (item) =>
           html`<li class=${progress(item)}>
             ${tick(item, now, `Pot ${pot}: ${item.say}`)}
-            ${item.burst ? burst(step, item) : html`<p class="say">${known ? `${item.say}; above, stop and let it cool` : html`Heated, stirred, ${window}`}</p>`} ${changed(item)}
+            ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`} ${changed(item)}
           </li>`,
       )}
     </ol>
     ${
       known
-        ? html`<p class="hint">
-            ${known.guess ? 'By the rated power alone, a first guess: time this pot. ' : nothing}
-            ${
-              known.beyond
-                ? `${known.beyond.text} times beyond the amounts timed: the bursts are on the safe side. Time this pot. `
-                : nothing
-            }
-            About ${known.total.text} of the oven in ${counted(known.bursts, 'burst')}.
-          </p>`
+        ? html`<p class="hint">About ${known.total.text} of the oven in ${counted(known.bursts, 'burst')}.</p>`
         : nothing
-    }
-    ${reheats(at)}`
-}
-
-/** Where the reheats of a stage are among its shots, each with its own table, and how often it is stirred. */
-function reheats({ clock, stir_every }) {
-  const again = (clock?.known ?? []).filter(({ heating }) => heating)
-  return html`${again.map(
-    ({ after, shots, holds, heating }) => html`<p class="hint">
-      <strong>After ${counted(after, 'shot')} heat it again</strong>, ${short(holds)} in it, for the next
-      ${counted(shots, 'shot')}. ${heating.known ? table(heating.known) : heating.unknown.message}
-    </p>`,
-  )}
-  ${stir_every ? html`<p class="hint">Its salt settles: stir every ${stir_every.text}, and before each load.</p>` : nothing}`
-}
-
-/** A table of readings in a line. */
-function table({ bands, shoot_from, shoot_to }) {
-  const rows = bands.map(({ below, burst }) => `Under ${short(below)}: ${burst.text}`)
-  return `${rows.join('; ')}; ${short(shoot_from)} to ${short(shoot_to)}: shoot; above, stop and let it cool.`
-}
-
-/** How pots that are shot together become hot at once: one after the other, or on one clock where they are alike. */
-function together({ from, heating }) {
-  const heated = from.filter(({ heat }) => heat).map(({ pot }) => pot)
-  if (heated.length < 2) return nothing
-  const known = heating?.known
-  return html`<p class="hint">
-    Pots ${heated.join(' and ')} are all hot at once: one after the other, the largest first; it cools most slowly.
-    ${
-      known
-        ? html`Or, as they are alike, on one clock: read each, the hottest counts.
-          ${table(known)}`
-        : nothing
-    }
-  </p>`
+    }`
 }
 
 function burst(step, item) {
-  const { burst, reading } = item
+  const { burst, say } = item
   return html`<p class="say">
-      <span class="only">It shows <strong>${reading}</strong>: run ${burst.burst.text}</span>
+      <span class="only">${say}</span>
       <span class="then">from the top of that to about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
     </p>
     ${clockKey(step, item)}`
@@ -329,13 +285,15 @@ function burst(step, item) {
 
 function shootCard(plan, step, now, pot) {
   const { draw, of } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
+  const shots = step.items.reduce((sum, item) => sum + item.shots, 0)
   const salted = of.pot.stages.slice(0, of.stage).some(isSalted)
   const others = draw.together_with
   // What several pots are shot for together stands with each of them, and is one step.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
-  return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(draw.shots, 'shot')} of ${short(draw.per_shot)}</h3>
+  return html`<h3>Shoot <em>${draw.mold}</em>: ${counted(shots, 'shot')} of ${short(draw.per_shot)}</h3>
     ${cautionsAt(plan, 'hot-plastisol', 'water')}
     ${salted ? html`<p class="stir">Stir before every load: the salt settles.</p>` : nothing}
+    ${of.at.stir_every ? html`<p class="hint">Stir every ${of.at.stir_every.text} too: the salt settles.</p>` : nothing}
     ${
       others.length
         ? html`<p class="say together">

@@ -7,7 +7,7 @@ import { both, short } from './show.js'
 
 // The fields that the page shows: what else a plan has is shown as it stands.
 const PLAN =
-  'format made_from shop day measures lines pots work shelf proof water cost stock assumptions cautions'.split(' ')
+  'format made_from shop day measures lines pots work steps shelf proof water cost stock assumptions cautions'.split(' ')
 
 /** All of it. */
 export function toKnow(plan) {

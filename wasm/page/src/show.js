@@ -41,11 +41,6 @@ export function about(count) {
   return new Intl.NumberFormat('en-US', { maximumSignificantDigits: 2, useGrouping: false }).format(count)
 }
 
-/** The name of a cup, `4-cup cup`. */
-export function cupName(cup) {
-  return `${cup.text.replace(/ cup$/, '-cup')} cup`
-}
-
 /** A date as it is spoken of: `Thu, Mar 4`. Anything else stays as it was written. */
 export function day(text) {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text ?? '')) return text ?? ''

@@ -137,6 +137,10 @@ Sprues: TypeAlias = Literal["keep", "melt-again"]
 """What becomes of sprues."""
 
 
+StepKind: TypeAlias = Literal["from-shelf", "measure", "add", "degas", "heat", "shoot", "sprues-back", "store"]
+"""What is done at a step."""
+
+
 System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
 """The measuring system, which gives cup, tbsp, tsp, fl oz, pt, qt and gal their size."""
 
@@ -910,6 +914,9 @@ class Degas(TypedDict):
 
     cup: Shown
     """The cup to degas in: what it holds to its highest mark."""
+
+    cup_name: str
+    """What that cup is called: `4-cup cup`."""
 
     fill_mark: Shown
     """The level to fill it to at most."""
@@ -2132,6 +2139,9 @@ class PlanAnswer(TypedDict):
     shop: str | None
     """Whose it is."""
 
+    steps: list[PlanStep]
+    """What a person does, in the order of work."""
+
     stock: list[StockEntry]
     """Materials in stock and what is taken of them; what lasts shortest comes first."""
 
@@ -2188,6 +2198,9 @@ class PlanDocument(TypedDict):
     shop: str | None
     """Whose it is."""
 
+    steps: list[PlanStep]
+    """What a person does, in the order of work."""
+
     stock: list[StockEntry]
     """Materials in stock and what is taken of them; what lasts shortest comes first."""
 
@@ -2196,6 +2209,30 @@ class PlanDocument(TypedDict):
 
     work: list[Work]
     """The order of work over all pots."""
+
+
+class PlanStep(TypedDict):
+    """One step of a day. A stage's weigh list, heating and draws are those of its pot in the plan; a step refers to
+    them and says what to do with them."""
+
+    at: list[StepAt]
+    """Where: one pot, or those of a laminated piece that are shot together, one a layer."""
+
+    cautions: list[Caution]
+    """What can hurt somebody here."""
+
+    id: str
+    """Names the step by what it is: the formulas that its pot starts with, the stage's formulas, what is done and with
+    which mold. It stays where other orders come in or a count changes, so that a tick keeps to its step."""
+
+    items: list[StepItem]
+    """What is ticked off one by one, at least one."""
+
+    kind: StepKind
+    """What is done."""
+
+    work: int
+    """Which entry of the order of work it belongs to, counted from 1."""
 
 
 class PlannedLine(TypedDict):
@@ -2244,6 +2281,9 @@ class Pot(TypedDict):
     cup: Shown
     """The cup it is mixed in: what that holds."""
 
+    cup_name: str
+    """What that cup is called: `2-cup cup`."""
+
     degas: Calculated2 | None
     """How it is degassed, where the book states a vacuum."""
 
@@ -2252,6 +2292,9 @@ class Pot(TypedDict):
 
     heats: Heats
     """How often it is heated, and what that leaves of its stabilizer."""
+
+    id: str
+    """Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes."""
 
     left_over: Shown
     """What is left over in the cup after the last shot, its heel among it."""
@@ -2267,6 +2310,9 @@ class Pot(TypedDict):
 
     stages: list[Stage]
     """What is made in it, one after the other."""
+
+    warnings: list[Note]
+    """What is dangerous in it, and what would help."""
 
 
 class PotLeftOvers(TypedDict):
@@ -2863,6 +2909,47 @@ class StaysHotAnswer(TypedDict):
     """The time in which the distance to the room's temperature falls to 37 %."""
 
 
+class StepAt(TypedDict):
+    """A step at one pot."""
+
+    details: list[str]
+    """What to know with it, each a sentence."""
+
+    draw: int | None
+    """Which of that stage's draws, counted from 1, where something is shot."""
+
+    pot: str
+    """The pot's letter."""
+
+    stage: int
+    """Which of its stages, counted from 1."""
+
+    text: str
+    """What to do, as a sentence."""
+
+
+class StepItem(TypedDict):
+    """What is ticked off within a step: a material, a fill, a burst, a load, or all of it."""
+
+    amount: str
+    """By how much it is done: a tick made by another amount no longer holds."""
+
+    id: str
+    """Names it as the step is named."""
+
+    material: str | None
+    """The material that is measured."""
+
+    number: int | None
+    """Which fill, burst or load, counted from 1."""
+
+    shots: int | None
+    """Shots of a load."""
+
+    text: str
+    """What to do, in a few words."""
+
+
 class StickEntry(TypedDict):
     """A piece that sinks sideways."""
 
@@ -3147,6 +3234,8 @@ class WithSource(TypedDict):
 
 
 Work = TypedDict("Work", {
+    # How several pots become hot at once, each a sentence.
+    "details": "list[str]",
     # Where they come from, one a layer.
     "from": "list[WorkFrom]",
     # How the pots that are heated for this are heated together as one load, where there are several and the book
@@ -3156,6 +3245,8 @@ Work = TypedDict("Work", {
     "mold": "str",
     # How many shots.
     "shots": "int",
+    # What is shot, and where from, as a sentence.
+    "text": "str",
 })
 """What is shot at one time: by one pot, or by those of a laminated piece together."""
 
@@ -3217,6 +3308,9 @@ class PlanItem(Protocol):
 
     @overload
     def __call__(self, name: Literal["shop"], /) -> str | None: ...
+
+    @overload
+    def __call__(self, name: Literal["steps"], /) -> list[PlanStep]: ...
 
     @overload
     def __call__(self, name: Literal["stock"], /) -> list[StockEntry]: ...

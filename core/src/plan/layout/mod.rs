@@ -188,8 +188,9 @@ pub(super) struct WorkLayout<'a> {
 
 /// A pot at work.
 pub(super) struct WorkFromLayout {
-    /// Its place, and that of its stage.
+    /// Its place, that of its stage, and that of the stage's draw.
     pub(super) pot: usize,
     pub(super) stage: usize,
+    pub(super) draw: usize,
     pub(super) heated: bool,
 }

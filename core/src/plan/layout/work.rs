@@ -19,6 +19,7 @@ impl<'a> Workshop<'a> {
             let from = draws.iter().map(|draw| WorkFromLayout {
                 pot: draw.pot,
                 stage: draw.stage,
+                draw: draw.draw,
                 heated: draw.heated,
             });
             let (from, heating) = (from.collect(), self.heating_together(draws, pots));

@@ -1,7 +1,7 @@
 //! How a pot is degassed: the fill mark, and in how many fills.
 
 use alloc::format;
-use alloc::string::ToString;
+use alloc::string::{String, ToString};
 
 use super::note;
 use crate::bench::Cup;
@@ -36,6 +36,8 @@ part! {
         pub assumed: Option<Note>,
         /// The cup to degas in: what it holds to its highest mark.
         pub cup: Shown<Volume>,
+        /// What that cup is called: `4-cup cup`.
+        pub cup_name: String,
         /// The level to fill it to at most.
         pub fill_mark: Shown<Volume>,
         /// In how many fills the pot goes through.
@@ -117,6 +119,7 @@ fn degas_in(
         rise: text::factor(fills.swollen / fills.level),
         assumed: air.is_none().then(|| rise_assumed(fills.swollen / fills.level)),
         cup: text::cup(capacity, step, system),
+        cup_name: text::cup_name(capacity, step, system),
         // A cup with its highest mark alone is filled to any level.
         fill_mark: text::fill_mark(fills.mark, (step < capacity).then_some(step), system),
         fills: fills.count,

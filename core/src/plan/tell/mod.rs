@@ -4,6 +4,8 @@ mod line;
 mod notes;
 mod pot;
 mod proof;
+mod steps;
+mod words;
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -26,7 +28,10 @@ impl Workshop<'_> {
     ) -> Plan {
         let book = self.book;
         let each = || layout.pots.iter().enumerate();
-        let pots: Vec<super::Pot> = each().map(|(place, pot)| self.tell_pot(place, pot)).collect();
+        let pots: Vec<super::Pot> = each()
+            .zip(steps::ids(&layout.pots))
+            .map(|((place, pot), id)| self.tell_pot(place, id, pot))
+            .collect();
         let mut assumptions: Vec<_> = layout.apart.iter().map(notes::taken_apart).collect();
         let raised = each().filter_map(|(place, pot)| Some((place, pot.raised.as_ref()?)));
         assumptions.extend(raised.map(|(place, raised)| notes::raised(place, raised)));
@@ -38,8 +43,7 @@ impl Workshop<'_> {
         assumptions.extend(process::questioned(book, &layout.pots));
         assumptions.extend(process::clock_notes(&layout.pots));
         assumptions.extend(notes::shelf_not_used(layout));
-        assumptions.extend(pots.iter().filter_map(process::too_much_heat));
-        assumptions.extend(pots.iter().filter_map(|pot| process::too_many_heats(book, pot)));
+        assumptions.extend(pots.iter().flat_map(|pot| pot.warnings.iter().cloned()));
         if let Some(Calculated::Unknown(note)) = &cost {
             assumptions.push(note.clone());
         }
@@ -48,8 +52,9 @@ impl Workshop<'_> {
             day: day.day.clone(),
             measures: book.system,
             lines: self.tell_lines(layout),
+            steps: steps::steps(layout, &pots, &book.materials),
             pots,
-            work: layout.work.iter().map(pot::work).collect(),
+            work: layout.work.iter().map(|work| pot::work(work, layout)).collect(),
             clock: process::time_line(book, layout),
             shelf: layout.shelf.iter().map(pot::shelf).collect(),
             stock,

@@ -1,30 +1,37 @@
 //! Pots, the work and the shelf, in words.
 
+use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::letter;
+use super::{letter, words};
+use crate::bench::Cup;
 use crate::plan::layout::{
-    DrawLayout, FromShelf, PieceLayout, PotLayout, ShelfLayout, StageLayout, WorkLayout,
+    DrawLayout, FromShelf, Layout, PieceLayout, PotLayout, ShelfLayout, StageLayout, WorkLayout,
 };
 use crate::plan::pot::Workshop;
 use crate::plan::weigh::Tools;
 use crate::plan::{
-    self, Draw, MaterialMass, Off, OnShelf, Pieces, Pot, ShelfPart, Stage, Work, WorkFrom, flakes,
-    process,
+    self, Draw, Heating, MaterialMass, Off, OnShelf, Pieces, Pot, ShelfPart, Stage, Work, WorkFrom,
+    flakes, process,
 };
 use crate::quantity::{Mass, Ratio};
-use crate::show::{Shown, text};
+use crate::show::page::counted;
+use crate::show::{Calculated, Shown, text};
 
 impl Workshop<'_> {
-    pub(super) fn tell_pot(&self, place: usize, pot: &PotLayout<'_>) -> Pot {
+    pub(super) fn tell_pot(&self, place: usize, id: String, pot: &PotLayout<'_>) -> Pot {
         let book = self.book;
+        let Cup { capacity, mark } = pot.cup.cup;
         let degas = pot.stages.first().and_then(|first| {
             process::degas(book, &pot.cup, &self.cups, first.held / first.recipe.liquid)
         });
-        Pot {
+        let mut told = Pot {
             pot: letter(place),
-            cup: text::cup(pot.cup.cup.capacity, pot.cup.cup.mark, book.system),
+            id,
+            cup: text::cup(capacity, mark, book.system),
+            cup_name: text::cup_name(capacity, mark, book.system),
+            warnings: Vec::new(),
             degas,
             from_shelf: pot.from_shelf.takes().map(|from| self.tell_from_shelf(from)),
             stages: pot.stages.iter().map(|stage| self.tell_stage(stage)).collect(),
@@ -32,7 +39,10 @@ impl Workshop<'_> {
             lost: text::mass(pot.lost),
             left_over: text::mass(pot.left),
             sprues: text::mass(pot.sprues),
-        }
+        };
+        told.warnings.extend(process::too_much_heat(&told));
+        told.warnings.extend(process::too_many_heats(book, &told));
+        told
     }
 
     fn tell_from_shelf(&self, from: &FromShelf<'_>) -> plan::FromShelf {
@@ -123,18 +133,44 @@ fn letters(pots: &[usize]) -> Vec<String> {
     pots.iter().copied().map(letter).collect()
 }
 
-pub(super) fn work(work: &WorkLayout<'_>) -> Work {
-    let from = work.from.iter().map(|from| WorkFrom {
-        pot: letter(from.pot),
-        stage: u32::try_from(from.stage.saturating_add(1)).unwrap_or(u32::MAX),
-        heat: from.heated,
-    });
+/// What is shot at one time, from the `pots` as they are told.
+pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
+    let mut from = Vec::with_capacity(work.from.len());
+    let (mut words, mut heated) = (Vec::new(), Vec::new());
+    for one in &work.from {
+        let stage = layout.pots.get(one.pot).and_then(|pot| pot.stages.get(one.stage));
+        let Some(stage) = stage else { continue };
+        let pot = letter(one.pot);
+        let heat = if one.heated { "" } else { ", still hot" };
+        words.push(format!("pot {pot} ({}{heat})", stage.recipe.name()));
+        if one.heated {
+            heated.push((stage.held, pot.clone()));
+        }
+        let stage = u32::try_from(one.stage.saturating_add(1)).unwrap_or(u32::MAX);
+        from.push(WorkFrom { pot, stage, heat: one.heated });
+    }
+    let mold = work.of.batch.mold.name.clone();
+    let together = if from.len() > 1 { ", all hot at once" } else { "" };
+    let shots = counted(work.shots, "shot");
     Work {
-        mold: work.of.batch.mold.name.clone(),
+        text: format!("{mold}: {shots} from {}{together}", words.join(" and ")),
+        details: together_words(heated, work.heating.as_ref()),
+        mold,
         shots: work.shots,
-        from: from.collect(),
+        from,
         heating: work.heating.clone(),
     }
+}
+
+/// How several pots become hot at once: mass and letter.
+fn together_words(
+    mut heated: Vec<(Mass, String)>,
+    heating: Option<&Calculated<Heating>>,
+) -> Vec<String> {
+    let [_, _, ..] = heated.as_slice() else { return Vec::new() };
+    heated.sort_by(|(a, _), (b, _)| b.value.total_cmp(&a.value));
+    let pots: Vec<&str> = heated.iter().map(|(_, pot)| pot.as_str()).collect();
+    words::heat_together(&pots, heating)
 }
 
 pub(super) fn shelf(one: &ShelfLayout<'_>) -> OnShelf {

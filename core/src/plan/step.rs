@@ -1,0 +1,86 @@
+//! The steps of a day: what a person does, in the order of work.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use crate::caution::Caution;
+use crate::show::part;
+use crate::words::words;
+
+words! {
+    /// What is done at a step.
+    pub enum StepKind {
+        /// Left-over from the shelf goes in.
+        FromShelf = "from-shelf",
+        /// The first stage's materials are measured and stirred in.
+        Measure = "measure",
+        /// A later stage's materials are added to what is in the cup.
+        Add = "add",
+        /// The pot is degassed.
+        Degas = "degas",
+        /// The pot is heated, at first or again.
+        Heat = "heat",
+        /// Shots are made: of one pot, or of all pots of a laminated piece together.
+        Shoot = "shoot",
+        /// Sprues go back into the pot.
+        SpruesBack = "sprues-back",
+        /// What is left of the pot is kept.
+        Store = "store",
+    }
+}
+
+part! {
+    /// One step of a day.
+    ///
+    /// A stage's weigh list, heating and draws are those of its pot in the plan; a step refers to them and says what to do
+    /// with them.
+    pub struct PlanStep {
+        /// Names the step by what it is: the formulas that its pot starts with, the stage's formulas, what is done and with
+        /// which mold. It stays where other orders come in or a count changes, so that a tick keeps to its step.
+        pub id: String,
+        /// What is done.
+        pub kind: StepKind,
+        /// Which entry of the order of work it belongs to, counted from 1.
+        pub work: u32,
+        /// Where: one pot, or those of a laminated piece that are shot together, one a layer.
+        pub at: Vec<StepAt>,
+        /// What can hurt somebody here.
+        pub cautions: Vec<Caution>,
+        /// What is ticked off one by one, at least one.
+        pub items: Vec<StepItem>,
+    }
+}
+
+part! {
+    /// A step at one pot.
+    pub struct StepAt {
+        /// The pot's letter.
+        pub pot: String,
+        /// Which of its stages, counted from 1.
+        pub stage: u32,
+        /// Which of that stage's draws, counted from 1, where something is shot.
+        pub draw: Option<u32>,
+        /// What to do, as a sentence.
+        pub text: String,
+        /// What to know with it, each a sentence.
+        pub details: Vec<String>,
+    }
+}
+
+part! {
+    /// What is ticked off within a step: a material, a fill, a burst, a load, or all of it.
+    pub struct StepItem {
+        /// Names it as the step is named.
+        pub id: String,
+        /// What to do, in a few words.
+        pub text: String,
+        /// By how much it is done: a tick made by another amount no longer holds.
+        pub amount: String,
+        /// The material that is measured.
+        pub material: Option<String>,
+        /// Which fill, burst or load, counted from 1.
+        pub number: Option<u32>,
+        /// Shots of a load.
+        pub shots: Option<u32>,
+    }
+}

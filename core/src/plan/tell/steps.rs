@@ -1,0 +1,476 @@
+//! The steps of the day, in the order of work.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::words::{self, Entry, Run, Words};
+use crate::caution::Caution;
+use crate::material::{Adding, Kind};
+use crate::mix::Materials;
+use crate::plan::layout::{DrawLayout, Layout, PotLayout, StageLayout, WorkFromLayout, WorkLayout};
+use crate::plan::{
+    Draw, HeatBand, Heating, PlanStep, Pot, Stage, StageHeat, StepAt, StepItem, StepKind, Weigh,
+};
+use crate::quantity::Mass;
+use crate::show::Calculated;
+
+/// The steps of the `pots` that are told of a layout, in its order of work.
+pub(super) fn steps(layout: &Layout<'_>, pots: &[Pot], materials: &Materials) -> Vec<PlanStep> {
+    let mut day = Day { pots: at_work(layout, pots, materials), steps: Vec::new(), work: 0 };
+    for work in &layout.work {
+        for from in &work.from {
+            day.count(from);
+        }
+    }
+    for work in &layout.work {
+        day.work = day.work.saturating_add(1);
+        day.run(work);
+    }
+    day.steps
+}
+
+/// A pot while the day runs.
+struct PotAtWork<'l> {
+    told: &'l Pot,
+    stages: Vec<StageAtWork<'l>>,
+}
+
+/// A stage while the day runs.
+struct StageAtWork<'l> {
+    layout: &'l StageLayout<'l>,
+    told: &'l Stage,
+    number: u32,
+    is_last: bool,
+    /// Names it among all steps.
+    key: String,
+    /// Whether there is salt in the pot.
+    salted: bool,
+    begun: bool,
+    /// Whether what goes in hot is in.
+    whole: bool,
+    /// Entries of the order of work that are still to come.
+    left: u32,
+    draws: Vec<(&'l DrawLayout<'l>, &'l Draw)>,
+    /// Ids of its steps.
+    ids: Vec<String>,
+}
+
+fn at_work<'l>(
+    layout: &'l Layout<'_>,
+    pots: &'l [Pot],
+    materials: &Materials,
+) -> Vec<PotAtWork<'l>> {
+    let each = layout.pots.iter().zip(pots);
+    let at_work = each.map(|(of, pot)| {
+        let mut salted = false;
+        let last = of.stages.len();
+        let stages =
+            (1_u32..).zip(of.stages.iter().zip(&pot.stages)).map(|(number, (of, told))| {
+                salted |= of.recipe.holds(Kind::Salt, materials);
+                StageAtWork {
+                    layout: of,
+                    told,
+                    number,
+                    is_last: number as usize == last,
+                    key: match number {
+                        1 => pot.id.clone(),
+                        _ => joined(&[&pot.id, &named(&of.recipe.name())]),
+                    },
+                    salted,
+                    begun: false,
+                    whole: false,
+                    left: 0,
+                    draws: of.draws.iter().zip(&told.draws).collect(),
+                    ids: Vec::new(),
+                }
+            });
+        PotAtWork { told: pot, stages: stages.collect() }
+    });
+    at_work.collect()
+}
+
+/// What names each pot: the formulas that it starts with; of pots that start alike the first, and the others with the
+/// molds that they are shot into. Of pots that are alike in that too it does not matter which is which.
+pub(super) fn ids(pots: &[PotLayout<'_>]) -> Vec<String> {
+    let mut keys: Vec<String> = Vec::with_capacity(pots.len());
+    for pot in pots {
+        let first = pot.stages.first().map(|stage| named(&stage.recipe.name())).unwrap_or_default();
+        let mut key = first;
+        if keys.contains(&key) {
+            let draws = pot.stages.iter().flat_map(|stage| &stage.draws);
+            let mut molds: Vec<&str> = draws.map(|draw| draw.of.batch.mold.name.as_str()).collect();
+            molds.sort_unstable();
+            molds.dedup();
+            key = format!("{key} for {}", named(&molds.join(" + ")));
+        }
+        keys.push(free(key, |taken| keys.iter().any(|key| key == taken)));
+    }
+    keys
+}
+
+/// `name`, or the same with a number where that is taken.
+fn free(name: String, taken: impl Fn(&str) -> bool) -> String {
+    if !taken(&name) {
+        return name;
+    }
+    let mut number = 2_u32;
+    loop {
+        let numbered = format!("{name} ({number})");
+        if !taken(&numbered) {
+            return numbered;
+        }
+        number = number.saturating_add(1);
+    }
+}
+
+/// A name as a part of an id.
+fn named(name: &str) -> String {
+    name.replace('~', "~0").replace('/', "~1")
+}
+
+fn joined(parts: &[&str]) -> String {
+    parts.join("/")
+}
+
+/// A day while its steps are told.
+struct Day<'l> {
+    pots: Vec<PotAtWork<'l>>,
+    steps: Vec<PlanStep>,
+    /// The entry of the order of work, counted from 1.
+    work: u32,
+}
+
+/// What is done at a stage, and how.
+struct Act {
+    kind: StepKind,
+    /// Names it among the acts of its stage.
+    name: String,
+    cautions: &'static [Caution],
+    items: Vec<StepItem>,
+}
+
+impl<'l> Day<'l> {
+    fn at(&mut self, from: &WorkFromLayout) -> Option<(&'l Pot, &mut StageAtWork<'l>)> {
+        let pot = self.pots.get_mut(from.pot)?;
+        Some((pot.told, pot.stages.get_mut(from.stage)?))
+    }
+
+    fn count(&mut self, from: &WorkFromLayout) {
+        if let Some((_, stage)) = self.at(from) {
+            stage.left = stage.left.saturating_add(1);
+        }
+    }
+
+    fn run(&mut self, work: &WorkLayout<'_>) {
+        for from in &work.from {
+            self.begin(from);
+        }
+        for from in work.from.iter().filter(|from| from.heated) {
+            self.heat(from, work);
+        }
+        for from in &work.from {
+            self.add_hot(from);
+        }
+        self.shoot(work);
+        for from in &work.from {
+            self.end(from);
+        }
+    }
+
+    /// Adds a step at one pot.
+    fn add(&mut self, from: &WorkFromLayout, act: Act, words: Words) {
+        let Some((pot, stage)) = self.at(from) else { return };
+        let id = stage.id(&act.name);
+        let at = Vec::from([at(pot, stage.number, None, words)]);
+        self.push(id, act, at);
+    }
+
+    fn push(&mut self, id: String, act: Act, at: Vec<StepAt>) {
+        let Act { kind, cautions, mut items, .. } = act;
+        for item in &mut items {
+            item.id = if item.id.is_empty() { id.clone() } else { joined(&[&id, &item.id]) };
+        }
+        let cautions = cautions.to_vec();
+        self.steps.push(PlanStep { id, kind, work: self.work, at, cautions, items });
+    }
+
+    /// What comes before a stage is first heated.
+    fn begin(&mut self, from: &WorkFromLayout) {
+        let Some((pot, stage)) = self.at(from) else { return };
+        if core::mem::replace(&mut stage.begun, true) {
+            return;
+        }
+        let (told, first) = (stage.told, stage.number == 1);
+        if first {
+            for part in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
+                let words = words::from_shelf(part);
+                let act = Act {
+                    kind: StepKind::FromShelf,
+                    name: joined(&["from-shelf", &named(&part.name)]),
+                    cautions: &[],
+                    items: Vec::from([item(words.text.clone(), part.mass.text.clone())]),
+                };
+                self.add(from, act, words);
+            }
+        }
+        let entry = if first { Entry::First } else { Entry::Later };
+        self.weigh(from, told, entry);
+        if first {
+            let act = Act {
+                kind: StepKind::Degas,
+                name: "degas".to_string(),
+                cautions: &[Caution::Vacuum],
+                items: fills(pot),
+            };
+            self.add(from, act, words::degas(pot.degas.as_ref()));
+        }
+    }
+
+    /// What goes in hot, once the pot is hot for the first time.
+    fn add_hot(&mut self, from: &WorkFromLayout) {
+        let Some((_, stage)) = self.at(from) else { return };
+        if core::mem::replace(&mut stage.whole, true) {
+            return;
+        }
+        let told = stage.told;
+        self.weigh(from, told, Entry::Hot);
+    }
+
+    /// What goes in at one time, if anything does.
+    fn weigh(&mut self, from: &WorkFromLayout, told: &Stage, entry: Entry) {
+        let is_hot = |weigh: &&Weigh| weigh.add.when == Adding::Hot;
+        let (hot, cold): (Vec<&Weigh>, Vec<&Weigh>) = told.weigh.iter().partition(is_hot);
+        let (list, last, kind, name) = match entry {
+            Entry::First => (&cold, hot.is_empty(), StepKind::Measure, "measure"),
+            Entry::Later => (&cold, hot.is_empty(), StepKind::Add, "add"),
+            Entry::Hot => (&hot, true, StepKind::Add, "add-hot"),
+        };
+        if list.is_empty() {
+            return;
+        }
+        let items = list.iter().map(|weigh| {
+            let amount = &weigh.best.measure;
+            let text = format!("{}: {amount}", weigh.material);
+            let (id, material) = (named(&weigh.material), Some(weigh.material.clone()));
+            StepItem { id, material, ..item(text, amount.clone()) }
+        });
+        let salted = list.iter().any(|weigh| weigh.kind == Kind::Salt);
+        let act = Act {
+            kind,
+            name: name.to_string(),
+            cautions: match (entry, salted) {
+                (Entry::First, false) => &[],
+                (Entry::First, true) => &[Caution::DampSalt],
+                (_, false) => &[Caution::HotPlastisol],
+                (_, true) => &[Caution::HotPlastisol, Caution::DampSalt],
+            },
+            items: items.collect(),
+        };
+        self.add(from, act, words::weigh(told, list, entry, last));
+    }
+
+    fn heat(&mut self, from: &WorkFromLayout, work: &WorkLayout<'_>) {
+        let Some((_, stage)) = self.at(from) else { return };
+        let (told, first) = (stage.told, stage.number == 1);
+        // A pot is heated again for each laminated piece, which tells these heats apart.
+        let name = match work.of.batch.is_laminated() {
+            true => joined(&["heat", &piece(work)]),
+            false => "heat".to_string(),
+        };
+        let before = stage.shots_before(from);
+        let again = stage.clock().find(|heat| heat.after == before);
+        match again.filter(|heat| heat.heating.is_some()) {
+            Some(heat) => self.reheat(from, name, heat),
+            None => {
+                let items = readings(told.heating.as_ref());
+                self.add(from, heat_act(name, items), words::heat(told, first));
+            }
+        }
+    }
+
+    /// A heat of what the stage still holds.
+    fn reheat(&mut self, from: &WorkFromLayout, name: String, heat: &StageHeat) {
+        let items = readings(heat.heating.as_ref());
+        self.add(from, heat_act(name, items), words::reheat(heat));
+    }
+
+    /// The shots of `work`, and the reheats among them.
+    fn shoot(&mut self, work: &WorkLayout<'_>) {
+        let mut reheats: Vec<(u32, &WorkFromLayout, &'l StageHeat)> = Vec::new();
+        for from in &work.from {
+            let Some((_, stage)) = self.at(from) else { continue };
+            let before = stage.shots_before(from);
+            let reheat = |heat: &'l StageHeat| {
+                let after = heat.after.checked_sub(before).filter(|&after| after < work.shots)?;
+                // The heat that the pot was given for this work is told before it.
+                (after > 0 || !from.heated).then_some((after, from, heat))
+            };
+            reheats.extend(stage.clock().filter(|heat| heat.after > 0).filter_map(reheat));
+        }
+        reheats.sort_by_key(|(after, ..)| *after);
+        let mut after = 0;
+        for (at, from, heat) in reheats {
+            if at > after {
+                self.run_of(work, Run { after, shots: at.saturating_sub(after) });
+                after = at;
+            }
+            self.reheat(from, joined(&["reheat", &piece(work)]), heat);
+        }
+        self.run_of(work, Run { after, shots: work.shots.saturating_sub(after) });
+    }
+
+    /// Shots of `work` that no reheat comes between.
+    fn run_of(&mut self, work: &WorkLayout<'_>, run: Run) {
+        let name = joined(&["shoot", &piece(work)]);
+        let (mut all, mut first) = (Vec::new(), None);
+        for from in &work.from {
+            let Some((pot, stage)) = self.at(from) else { continue };
+            let Some((_, told)) = stage.draws.get(from.draw).copied() else { continue };
+            let place = Some(number(from.draw));
+            let words = words::shoot(stage.told, told, run, stage.salted);
+            all.push(at(pot, stage.number, place, words));
+            if first.is_none() {
+                first = Some((stage.id(&name), loads(told, run)));
+            }
+        }
+        if let Some((id, items)) = first {
+            let cautions = &[Caution::Water, Caution::HotPlastisol];
+            self.push(id, Act { kind: StepKind::Shoot, name, cautions, items }, all);
+        }
+    }
+
+    /// What comes after the last shot of a stage.
+    fn end(&mut self, from: &WorkFromLayout) {
+        let Some((pot, stage)) = self.at(from) else { return };
+        stage.left = stage.left.saturating_sub(1);
+        if stage.left > 0 {
+            return;
+        }
+        let (told, is_last) = (stage.told, stage.is_last);
+        if stage.layout.returned > Mass::default() {
+            let words = words::sprues_back(told);
+            let act = Act {
+                kind: StepKind::SpruesBack,
+                name: "sprues-back".to_string(),
+                cautions: &[Caution::HotPlastisol],
+                items: Vec::from([item(words.text.clone(), told.sprues_back.text.clone())]),
+            };
+            self.add(from, act, words);
+        }
+        if is_last {
+            let words = words::store(pot);
+            let act = Act {
+                kind: StepKind::Store,
+                name: "store".to_string(),
+                cautions: &[],
+                items: Vec::from([item(words.text.clone(), pot.left_over.text.clone())]),
+            };
+            self.add(from, act, words);
+        }
+    }
+}
+
+impl<'l> StageAtWork<'l> {
+    /// Its heats by the clock, where they are known.
+    fn clock(&self) -> impl Iterator<Item = &'l StageHeat> + use<'l> {
+        self.told.clock.as_ref().and_then(Calculated::known).into_iter().flatten()
+    }
+
+    /// Shots of the stage that are made before a draw.
+    fn shots_before(&self, from: &WorkFromLayout) -> u32 {
+        let before = self.draws.iter().take(from.draw);
+        before.fold(0, |sum: u32, (of, _)| sum.saturating_add(of.shots))
+    }
+
+    /// The id of what is done there. Where it is done twice, as for a laminated piece that takes more shots than one pot
+    /// holds at once, a number tells the later ones apart.
+    fn id(&mut self, name: &str) -> String {
+        let id = free(joined(&[&self.key, name]), |taken| self.ids.iter().any(|id| id == taken));
+        self.ids.push(id.clone());
+        id
+    }
+}
+
+/// What is shot: the mold, and of a laminated piece its layers.
+fn piece(work: &WorkLayout<'_>) -> String {
+    let mold = named(&work.of.batch.mold.name);
+    if !work.of.batch.is_laminated() {
+        return mold;
+    }
+    let layers = work.of.layers.iter().map(|layer| named(&layer.recipe.name()));
+    format!("{mold} of {}", layers.collect::<Vec<_>>().join(", "))
+}
+
+/// A place as it is shown: counted from 1.
+fn number(place: usize) -> u32 {
+    u32::try_from(place.saturating_add(1)).unwrap_or(u32::MAX)
+}
+
+fn at(pot: &Pot, stage: u32, draw: Option<u32>, words: Words) -> StepAt {
+    let Words { text, details } = words;
+    StepAt { pot: pot.pot.clone(), stage, draw, text, details }
+}
+
+fn item(text: String, amount: String) -> StepItem {
+    StepItem { id: String::new(), text, amount, material: None, number: None, shots: None }
+}
+
+/// One of several alike.
+fn numbered(number: u32, text: String, amount: String) -> StepItem {
+    StepItem { id: number.to_string(), number: Some(number), ..item(text, amount) }
+}
+
+fn fills(pot: &Pot) -> Vec<StepItem> {
+    let known = pot.degas.as_ref().and_then(Calculated::known);
+    let Some(degas) = known else {
+        return Vec::from([numbered(1, "Degas".to_string(), "degassed".to_string())]);
+    };
+    let fills = degas.fills;
+    let fill = |number: u32| {
+        let which = if fills > 1 { format!("fill {number} of {fills}: ") } else { String::new() };
+        let text = format!(
+            "Degas {which}{} with the air in it, in the {}",
+            degas.level.text, degas.cup_name
+        );
+        numbered(number, text, degas.level.text.clone())
+    };
+    (1..=fills).map(fill).collect()
+}
+
+fn heat_act(name: String, items: Vec<StepItem>) -> Act {
+    let cautions = &[Caution::HotPlastisol, Caution::Fumes];
+    Act { kind: StepKind::Heat, name, cautions, items }
+}
+
+/// The lines of a table of readings; the last is that the pot is hot.
+fn readings(heating: Option<&Calculated<Heating>>) -> Vec<StepItem> {
+    let Some(heating) = heating.and_then(Calculated::known) else {
+        let text = "Heat in short bursts, with a thermometer".to_string();
+        return Vec::from([numbered(1, text, "heated".to_string())]);
+    };
+    let all = heating.bands.len();
+    let band = |(number, (from, band)): (u32, (Option<&str>, &HeatBand))| {
+        let (burst, below) = (&band.burst.text, words::degrees(&band.below.text));
+        let reading =
+            from.map_or_else(|| format!("under {below}"), |at| format!("{at} to {below}"));
+        let text = format!("Burst {number} of {all}: {burst} while it shows {reading}");
+        numbered(number, text, burst.clone())
+    };
+    let mut items: Vec<StepItem> = (1..).zip(words::bands(heating)).map(band).collect();
+    let (from, to) = (&heating.shoot_from.text, &heating.shoot_to.text);
+    let text = format!("It shows {} to {}: shoot", words::degrees(from), words::degrees(to));
+    items.push(StepItem { id: "hot".to_string(), ..item(text, "in the window".to_string()) });
+    items
+}
+
+fn loads(told: &Draw, run: Run) -> Vec<StepItem> {
+    let all = run.loads(told.shots_per_load).count();
+    let load = |(number, shots): (u32, u32)| {
+        let (mold, per_shot) = (&told.mold, &told.per_shot.text);
+        let text = format!("Load {number} of {all}: {shots} × {mold}, {per_shot} a shot");
+        let amount = format!("{mold}: {shots} × {per_shot}");
+        StepItem { shots: Some(shots), ..numbered(number, text, amount) }
+    };
+    (1..).zip(run.loads(told.shots_per_load)).map(load).collect()
+}
