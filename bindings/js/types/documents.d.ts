@@ -2610,7 +2610,7 @@ export interface ProofFormula {
   /**
    * Pots that it needs for itself, where the argument adds these up.
    */
-  pots: number | null
+  pots?: number | null
 }
 /**
  * A material in stock, and what the day takes of it.
@@ -4101,7 +4101,7 @@ export interface MixRequest {
    */
   phase?: Phase | null
   /**
-   * Temperature of the mix. Unit: °C; - 50 to 400. Default: 20.
+   * Temperature of the mix. Unit: °C; -50 to 400. Default: 20.
    */
   temperature?: MeasuredAmount | null
   /**
@@ -4325,11 +4325,11 @@ export interface BatchRequest {
    */
   pieces: number
   /**
-   * Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
+   * Mass that clings to the wall of the cup, part of the heel. Unit: g; 0 to 1e15. Default: 0.
    */
   pot_film?: MeasuredAmount | null
   /**
-   * Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+   * Mass that cannot be drawn from the cup, its film included. Unit: g; 0 to 1e15. Default: 0.
    */
   pot_heel?: MeasuredAmount | null
   /**
@@ -4673,7 +4673,7 @@ export interface MeasureRequest {
    */
   tolerance?: Percent | null
   /**
-   * The measure that the formula doses the material in; a mass where left out. Unit: none; mass, volume or drops.
+   * Measure that the formula doses the material in. Unit: none; mass, volume or drops. Default: mass.
    */
   written_in?: WrittenIn | null
 }
@@ -4686,7 +4686,7 @@ export interface AirRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   calculate: 'air'
@@ -4714,7 +4714,7 @@ export interface DegasRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   /**
@@ -4777,7 +4777,7 @@ export interface HeatRequest {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before heating, below the aim. Unit: °C; - 73 to 427.
+   * The temperature before heating, below the aim. Unit: °C; -73 to 427.
    */
   from: MeasuredAmount
   /**
@@ -4864,7 +4864,7 @@ export interface HeatHistoryRequest {
    */
   readings: ReadingEntry[]
   /**
-   * Temperature at which the time is counted. Unit: °C; - 73 to 427.
+   * Temperature at which the time is counted. Unit: °C; -73 to 427.
    */
   reference: MeasuredAmount
   /**

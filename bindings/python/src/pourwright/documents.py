@@ -2214,8 +2214,8 @@ class SaltAnswer(TypedDict):
 
     calculate: Literal["salt"]
 
-    as_scooped: Shown
-    """Its volume as scooped."""
+    as_scooped: Shown | None
+    """Its volume as scooped, where that density of the salt is known."""
 
     density: Shown
     """Density of the finished plastic at 20 °C, voids counted."""
@@ -2230,7 +2230,13 @@ class SaltAnswer(TypedDict):
     """Mass of salt per finished mass."""
 
     piece: Shown | None
-    """Mass of a piece."""
+    """Mass of a piece; where the feed is not known, with a feed of 50 % as in plans."""
+
+    piece_max: Shown | None
+    """The same fed in full, where the feed is not known."""
+
+    piece_min: Shown | None
+    """The same without feed, where the feed is not known."""
 
     sink_density: Shown | None
     """Mean density of a piece with its hook and weight."""
@@ -2382,11 +2388,11 @@ class SinkAnswer(TypedDict):
     reynolds: float
     """Reynolds number."""
 
+    sink_rate: Shown
+    """How fast it falls with its hook."""
+
     slowest: Shown
     """Lower bound."""
-
-    speed: Shown
-    """How fast it falls with its hook."""
 
     time: Shown | None
     """Time to the depth asked for, from rest just below the surface."""
