@@ -23,7 +23,6 @@ use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
 use crate::batch::BatchError;
-use crate::bench::Tool;
 use crate::book::{Book, Sprues};
 use crate::formula::WrittenIn;
 use crate::mix::MaterialId;
@@ -121,37 +120,41 @@ impl<'a> Workshop<'a> {
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
         let materials = materials(draft);
         let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
-        // What the bench cannot dose is no reason to make nothing: the nearest is made then, and the plan says so.
-        match self.in_smallest_cup(&parts, &materials, Doses::Kept) {
-            Err(error) if error.is_about_measuring() && parts.len() == 1 => {
-                self.in_smallest_cup(&parts, &materials, Doses::Nearest)
+        let mut refused = PotError::NoCup;
+        for measuring in Measuring::ALL {
+            let in_cup = |doses| self.in_smallest_cup(&parts, &materials, (measuring, doses));
+            match in_cup(Doses::Kept) {
+                // What the bench cannot dose is no reason to make nothing: the nearest is made then, and the plan says so.
+                Err(error) if error.is_about_measuring() && parts.len() == 1 => {
+                    return in_cup(Doses::Nearest);
+                }
+                Err(error) if error.is_too_full() => refused = error,
+                built => return built,
             }
-            built => built,
         }
+        Err(refused)
     }
 
-    /// Builds the pot in the smallest cup that holds it with its `doses`.
+    /// Builds the pot in the smallest cup that holds it with its base and its doses measured so.
     fn in_smallest_cup(
         &self,
         parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
-        doses: Doses,
+        how: (Measuring, Doses),
     ) -> Result<PotLayout<'a>, PotError> {
         let mut cups: Vec<&PotCup> = self.cups.iter().collect();
         cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
         let mut refused = None;
-        for measuring in Measuring::ALL {
-            for cup in &cups {
-                match self.in_cup(cup, parts, materials, (measuring, doses)) {
-                    Ok(built) => return Ok(built),
-                    Err(error) if error.wants_larger_cup() => {
-                        // That a material cannot be dosed says more than that it does not fit.
-                        if refused.as_ref().is_none_or(PotError::is_too_full) {
-                            refused = Some(error);
-                        }
+        for cup in cups {
+            match self.in_cup(cup, parts, materials, how) {
+                Ok(built) => return Ok(built),
+                Err(error) if error.wants_larger_cup() => {
+                    // That a material cannot be dosed says more than that it does not fit.
+                    if refused.as_ref().is_none_or(PotError::is_too_full) {
+                        refused = Some(error);
                     }
-                    Err(error) => return Err(error),
                 }
+                Err(error) => return Err(error),
             }
         }
         Err(refused.unwrap_or(PotError::NoCup))
@@ -304,15 +307,13 @@ impl<'a> Workshop<'a> {
         measured: &BaseMeasure,
     ) -> Result<Vec<Vec<Listed<'a>>>, WeighError> {
         let mut lists = Vec::new();
+        let is_weighed = self.measuring_cups().next().is_none();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
-            let is_weighed = |material: MaterialId| {
-                let mut base = part.recipe.recipe.base().iter();
-                measured.way.tool == Tool::Balance && base.any(|one| one.material == material)
-            };
             let written = |material: MaterialId| {
-                // A base that no cup measures is weighed: nobody spoons a pot together.
-                if is_weighed(material) {
+                let mut base = part.recipe.recipe.base().iter();
+                // Without a cup that measures it base is weighed: nobody spoons a pot together.
+                if is_weighed && base.any(|one| one.material == material) {
                     return WrittenIn::Mass;
                 }
                 let found = part.recipe.recipe.ingredients().find(|one| one.material == material);

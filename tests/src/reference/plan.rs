@@ -457,8 +457,11 @@ impl<'a> Check<'a> {
             .sum();
         let per_g = self.shop.base_ml_per_g(recipe);
         let base_ml = base_g * per_g;
+        // With a balance, a cup without marks is weighed into.
+        let is_weighed = !self.shop.book["bench"]["balance"].is_null();
         let cups = list(&self.shop.book["bench"]["cups"]).iter();
         let marks: Vec<f64> = cups
+            .filter(|cup| !(is_weighed && cup["marks"].is_null()))
             .map(|cup| if cup["marks"].is_null() { &cup["holds"] } else { &cup["marks"] })
             .map(|mark| self.shop.ml(mark))
             .collect();
@@ -471,7 +474,12 @@ impl<'a> Check<'a> {
                 && text(&note["message"]).starts_with(&format!("Pot {name}:"))
         });
         let blend = recipe.base.len() > 1;
-        if !on_a_mark {
+        if marks.is_empty() {
+            let tool = |weigh: &Value| weigh["best"]["tool"] == "balance";
+            let base = |weigh: &&Value| recipe.base.contains_key(&text(&weigh["material"]));
+            let weighed = list(&stage["weigh"]).iter().filter(base).all(tool);
+            self.object(weighed, || format!("{at}: no cup has a mark for its base"));
+        } else if !on_a_mark {
             self.object(noted || blend, || format!("{at}: {base_ml} mL lie between all marks"));
             let up = marks
                 .iter()

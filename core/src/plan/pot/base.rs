@@ -213,7 +213,7 @@ impl Workshop<'_> {
     }
 
     /// The cups that measure base: those with marks, and without a balance those that can only be filled whole too.
-    fn measuring_cups(&self) -> impl Iterator<Item = &PotCup> {
+    pub(super) fn measuring_cups(&self) -> impl Iterator<Item = &PotCup> {
         let is_weighed = self.book.tools.balance().is_some();
         self.cups.iter().filter(move |cup| !(is_weighed && cup.is_unmarked()))
     }
