@@ -9,8 +9,9 @@ use crate::formula::{Formula, Overlap};
 use crate::mix::{MaterialId, Materials};
 use crate::process::atmosphere::StationPressure;
 use crate::process::chamber::Chamber;
-use crate::process::heat;
+use crate::process::heat::{self, Precautions};
 use crate::process::seawater::Water;
+use crate::process::shot_cooling::Section;
 use crate::process::sink::{Body, Shape, SinkError, TimedDrop};
 use crate::quantity::{
     HeatCapacity, Length, Mass, MassDensity, Measured, Ratio, System, ThermodynamicTemperature,
@@ -79,6 +80,27 @@ pub struct Mold {
     pub top: Mass,
     /// Hook and weight on a piece.
     pub hook: Hook,
+    /// How many such molds there are, shot in turn.
+    pub count: u32,
+    /// Time from the shot until the piece can be taken out, as the shop has seen it.
+    pub sets: Option<Time>,
+    /// Time at hand for a shot.
+    pub per_shot: Option<Time>,
+    /// How a shot cools in it.
+    pub cooling: Option<MoldCooling>,
+}
+
+/// How a shot cools in a metal mold.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MoldCooling {
+    /// The thickest part of a piece.
+    pub section: Section,
+    /// Temperature of the mold when it is shot.
+    pub at: ThermodynamicTemperature,
+    /// Temperature of a piece, at its center, at which it is taken out.
+    pub take_out: ThermodynamicTemperature,
+    /// Heat capacity of the mold; `None`: so large that a shot does not warm it.
+    pub heat_capacity: Option<HeatCapacity>,
 }
 
 /// The cavities of one shape.
@@ -166,6 +188,23 @@ pub struct Vessel {
     pub heat_capacity: HeatCapacity,
 }
 
+/// The brim of a cup above its highest mark, where the book does not state it: measuring cups hold a fifth more.
+/// Common practice, no source.
+const USUAL_BRIM: f64 = 1.2;
+
+/// How full a cup of hot mix may be, of what it holds to its brim: the rest is for stirring and carrying. Common
+/// practice, no source.
+const HOT_FULL: f64 = 0.95;
+
+impl Vessel {
+    /// The volume that a hot mix may fill: 95 % up to the brim, which is taken a fifth above its `highest_mark` where the
+    /// book does not state it. Plastisol swells by a tenth on its way to shot temperature.
+    #[must_use]
+    pub fn hot_room(&self, highest_mark: Volume) -> Volume {
+        self.brim.unwrap_or(highest_mark * USUAL_BRIM) * HOT_FULL
+    }
+}
+
 /// The injectors: alike.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Injector {
@@ -180,12 +219,18 @@ pub struct Injector {
 /// The oven that pots are heated in.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Oven {
-    /// What its timings show.
+    /// What its timings show, or its rated power as a first guess.
     pub timed: heat::Oven,
-    /// What a pot shows when it goes back for one more heat, additions stirred in.
+    /// How careful to be: the thermometer, and what a hand can set.
+    pub precautions: Precautions,
+    /// Reading of a pot that goes back for a reheat, additions stirred in.
     pub reheat_from: Option<ThermodynamicTemperature>,
     /// How long a pot stays hot at one heat, from the last burst to the last shot.
     pub hot_for: Option<Time>,
+    /// How a pot was watched to cool.
+    pub cools: Option<heat::Cooling>,
+    /// Temperature of the room that pots cool in.
+    pub room: ThermodynamicTemperature,
 }
 
 /// The water that the shop's pieces are fished in.

@@ -27,10 +27,41 @@ use num_traits::ToPrimitive;
 
 use self::base::Base;
 pub use self::error::FormulaError;
-use self::solve::{Share, solve};
+use self::solve::{Dosed, Share, solve};
 use crate::mix::{MaterialId, Materials, Mix, MixError, Phase};
-use crate::quantity::{Amount, Mass, MassDensity, Measurable, System, Volume};
+use crate::quantity::{
+    Amount, Basis, By, Dimension, Mass, MassDensity, Measurable, System, Volume,
+};
 use crate::words::words;
+
+words! {
+    /// The measure that a dose is written in: its own, against which every other has to be converted.
+    pub enum WrittenIn {
+        /// A mass, or a share by mass.
+        Mass = "mass",
+        /// A volume, spoons and cups, or a share by volume.
+        Volume = "volume",
+        /// Drops.
+        Drops = "drops",
+    }
+}
+
+impl WrittenIn {
+    /// The measure of `amount`.
+    #[must_use]
+    pub fn of(amount: &Amount) -> Self {
+        match (amount.basis(), amount.dimension()) {
+            (None, Dimension::VOLUME) | (Some(Basis { by: By::Volume, .. }), _) => Self::Volume,
+            (None, Dimension::COUNT) => Self::Drops,
+            _ => Self::Mass,
+        }
+    }
+
+    /// The measure of two doses that add up: theirs where they agree, else a mass.
+    pub(crate) fn and(self, other: Self) -> Self {
+        if self == other { self } else { Self::Mass }
+    }
+}
 
 /// An amount of one material.
 #[derive(Debug, Clone, PartialEq)]
@@ -55,6 +86,15 @@ pub struct Formula {
     pub doses: Vec<Dose>,
 }
 
+impl Formula {
+    /// Whether nothing is known of it yet: it names no base and doses nothing.
+    #[must_use]
+    pub fn is_to_be_found(&self) -> bool {
+        let is_nothing = |dose: &Dose| dose.amount.value().is_zero();
+        self.base.is_empty() && self.doses.iter().all(is_nothing)
+    }
+}
+
 words! {
     /// What happens when two formulas that are combined dose the same material.
     pub enum Overlap {
@@ -76,12 +116,14 @@ pub struct Ingredient {
     pub exact: BigRational,
     /// The same, rounded to the nearest `f64`.
     pub ratio: f64,
+    /// The measure that its formula doses it in; of the base, that of the amount that the doses are per.
+    pub written: WrittenIn,
 }
 
 impl Ingredient {
-    fn new(material: MaterialId, exact: BigRational) -> Self {
+    fn new(material: MaterialId, exact: BigRational, written: WrittenIn) -> Self {
         let ratio = exact.to_f64().unwrap_or(f64::INFINITY);
-        Self { material, exact, ratio }
+        Self { material, exact, ratio, written }
     }
 }
 
@@ -111,7 +153,7 @@ impl Recipe {
         system: System,
     ) -> Result<Self, FormulaError> {
         let base = Base::of(formulas, default_base, materials, system)?;
-        let mut shares: Vec<(usize, MaterialId, Share)> = Vec::new();
+        let mut shares: Vec<(usize, Dosed)> = Vec::new();
         for (place, formula) in formulas.iter().enumerate() {
             let mut per = None;
             for dose in &formula.doses {
@@ -119,8 +161,7 @@ impl Recipe {
                 let of_another = |other: usize, material: MaterialId| {
                     material == dose.material && other != place
                 };
-                let earlier =
-                    shares.iter().find(|(other, material, _)| of_another(*other, *material));
+                let earlier = shares.iter().find(|(other, one)| of_another(*other, one.material));
                 match (earlier, overlap) {
                     (Some((earlier, ..)), Overlap::Refuse) => {
                         let first = formulas.get(*earlier);
@@ -131,15 +172,15 @@ impl Recipe {
                         });
                     }
                     (Some(_), Overlap::Last) => {
-                        shares.retain(|(other, material, _)| !of_another(*other, *material));
+                        shares.retain(|(other, one)| !of_another(*other, one.material));
                     }
                     _ => {}
                 }
-                shares.push((place, dose.material, share));
+                let written = WrittenIn::of(&dose.amount);
+                shares.push((place, Dosed { material: dose.material, share, written }));
             }
         }
-        let shares: Vec<(MaterialId, Share)> =
-            shares.into_iter().map(|(_, material, share)| (material, share)).collect();
+        let shares: Vec<Dosed> = shares.into_iter().map(|(_, dosed)| dosed).collect();
         let additives = solve(shares, &base, materials)?;
         let mut ingredients = base.parts;
         let bases = ingredients.len();

@@ -3,6 +3,7 @@
 use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
@@ -10,10 +11,11 @@ use crate::flake::Cut;
 use crate::parameter::{Parameter, ParameterError};
 use crate::price::Price;
 use crate::process::budget::Extra;
+use crate::process::heat::SpecificHeat;
 use crate::quantity::{
-    Amount, AmountError, Dimension, Length, Mass, MassDensity, Measurable, Measured, MolarEnergy,
-    Ratio, SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time,
-    Volume,
+    Amount, AmountError, Dimension, DynamicViscosity, Length, Mass, MassDensity, Measurable,
+    Measured, MolarEnergy, Ratio, SpecificHeatCapacity, System, TemperatureCoefficient,
+    ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
 
@@ -48,6 +50,37 @@ impl Kind {
     #[must_use]
     pub const fn is_powder(self) -> bool {
         matches!(self, Self::Pearl | Self::Flake | Self::Salt)
+    }
+}
+
+words! {
+    /// When a material goes into the pot.
+    pub enum Adding {
+        /// Before the pot is heated for the stage.
+        Cold = "cold",
+        /// After it, into the hot plastic.
+        Hot = "hot",
+    }
+}
+
+impl Kind {
+    /// When a material of this kind goes in, where the book does not say it: salt, flake and scent into the hot
+    /// plastic, all else cold (common practice, no source).
+    #[must_use]
+    pub const fn adding(self) -> Adding {
+        match self {
+            Self::Flake | Self::Salt | Self::Scent => Adding::Hot,
+            _ => Adding::Cold,
+        }
+    }
+
+    /// In how many portions it goes in, each stirred in before the next: salt in three (common practice, no source).
+    #[must_use]
+    pub const fn portions(self) -> u32 {
+        match self {
+            Self::Salt => 3,
+            _ => 1,
+        }
     }
 }
 
@@ -130,6 +163,12 @@ pub struct Material {
     pub expansion: Option<Measured<TemperatureCoefficient>>,
     /// Specific heat.
     pub specific_heat: Option<Measured<SpecificHeatCapacity>>,
+    /// Rise of the specific heat per kelvin, as a share of that at 25 °C; `None`: constant.
+    pub specific_heat_rise: Option<Measured<TemperatureCoefficient>>,
+    /// Of a plastisol: lowest and highest viscosity at shot temperature.
+    pub viscosity: Option<(DynamicViscosity, DynamicViscosity)>,
+    /// Of a salt: the opening of a sieve that its grains just pass.
+    pub grain: Option<Measured<Length>>,
     /// Temperatures between which it is shot.
     pub shot_window: Option<ShotWindow>,
     /// Activation energy of its decay in the heat, with who states it.
@@ -144,10 +183,14 @@ pub struct Material {
     pub thickness: Option<Length>,
     /// Price per package.
     pub price: Option<Price>,
+    /// When it goes into the pot; `None`: as its kind does ([`Kind::adding`]).
+    pub add: Option<Adding>,
     /// Largest relative error of a dose of it that the shop accepts.
     pub tolerance: Option<f64>,
     /// Anything else worth knowing.
     pub notes: Option<String>,
+    /// Which of its densities the book does not state, so that a usual one stands in its place.
+    pub borrowed: Vec<Property>,
 }
 
 /// How a spoon or a cup of a material becomes a mass.
@@ -189,6 +232,9 @@ impl Material {
             drop: None,
             expansion: None,
             specific_heat: None,
+            specific_heat_rise: None,
+            viscosity: None,
+            grain: None,
             shot_window: None,
             activation_energy: None,
             budget: None,
@@ -196,8 +242,10 @@ impl Material {
             cut: None,
             thickness: None,
             price: None,
+            add: None,
             tolerance: None,
             notes: None,
+            borrowed: Vec::new(),
         }
     }
 
@@ -256,12 +304,16 @@ impl Material {
     ///
     /// # Errors
     /// The book does not state it.
-    pub fn specific_heat(
-        &self,
-        purpose: &'static str,
-    ) -> Result<SpecificHeatCapacity, MaterialError> {
-        let stated = self.specific_heat.as_ref().map(|specific_heat| specific_heat.value);
+    pub fn specific_heat(&self, purpose: &'static str) -> Result<SpecificHeat, MaterialError> {
+        let stated = self.specific_heat_line();
         stated.ok_or_else(|| self.missing(Property::SpecificHeat, purpose))
+    }
+
+    /// Specific heat as a line in temperature, where the book states one.
+    #[must_use]
+    pub fn specific_heat_line(&self) -> Option<SpecificHeat> {
+        let rise = self.specific_heat_rise.as_ref().map(|rise| rise.value).unwrap_or_default();
+        Some(SpecificHeat::line(self.specific_heat.as_ref()?.value, rise))
     }
 
     /// Whether a spoon of it is measured as scooped: powders, and what has that density.
@@ -325,6 +377,33 @@ impl Material {
     #[must_use]
     pub fn drop_is_calibrated(&self) -> bool {
         self.drop.is_some()
+    }
+
+    /// How a volume of it becomes a mass ([`Material::by_volume`]): by a number of the shop's own, and not a borrowed one.
+    #[must_use]
+    pub fn is_borrowed_by_volume(&self) -> bool {
+        let property = if self.is_scooped() { Property::AsScooped } else { Property::Density };
+        self.borrowed.contains(&property)
+    }
+
+    /// Whether it says of a density or of its drop how sure that is.
+    #[must_use]
+    pub fn states_uncertainty(&self) -> bool {
+        let is_above_zero = |unsure: Option<f64>| unsure.is_some_and(|unsure| unsure > 0.0);
+        let densities = [&self.density, &self.fused, &self.as_scooped];
+        let mut densities = densities.into_iter().flatten();
+        let drop = self.drop.as_ref().and_then(|drop| match drop {
+            Drop::Mass(mass) => mass.uncertainty.map(Measurable::si),
+            Drop::Volume(volume) => volume.uncertainty.map(Measurable::si),
+        });
+        densities.any(|one| is_above_zero(one.uncertainty.map(Measurable::si)))
+            || is_above_zero(drop)
+    }
+
+    /// When it goes into the pot: as the book says, or as its kind does.
+    #[must_use]
+    pub fn adding(&self) -> Adding {
+        self.add.unwrap_or_else(|| self.kind.adding())
     }
 
     /// Volumetric expansion, 0 where the book states none (an [`Assumption`](crate::mix::Assumption)).

@@ -94,8 +94,6 @@ pub enum Assumption {
     FusedAsLiquid(MaterialId),
     /// The expansion of this material is unknown and taken as none.
     NoExpansion(MaterialId),
-    /// The drop of this material was never weighed and is taken as UCUM's 1/20 mL.
-    PharmacyDrop(MaterialId),
     /// The shot window of this plastisol is unknown; its shots are reckoned at 20 °C.
     NoShotWindow(MaterialId),
 }
@@ -105,10 +103,7 @@ impl Assumption {
     #[must_use]
     pub const fn material(self) -> MaterialId {
         match self {
-            Self::FusedAsLiquid(id)
-            | Self::NoExpansion(id)
-            | Self::PharmacyDrop(id)
-            | Self::NoShotWindow(id) => id,
+            Self::FusedAsLiquid(id) | Self::NoExpansion(id) | Self::NoShotWindow(id) => id,
         }
     }
 }

@@ -50,7 +50,7 @@ fn j_per_g_k(row: &Row) -> f64 {
 
 fn power_by_water(row: &Row) -> f64 {
     let load = load(row.number("mass_g"), j_per_g_k(row));
-    oven(load, row.number("dT_K"), row.number("t_s")).power().get::<watt>()
+    oven(load, row.number("dT_K"), row.number("t_s")).power(load).get::<watt>()
 }
 
 /// An oven of the stated power, and how long it takes for the stated rise.
@@ -70,14 +70,14 @@ fn power_with_container(row: &Row) -> f64 {
     let vessel = HeatCapacity::new::<joule_per_kelvin>(container);
     let water = Mass::new::<gram>(row.number("m_w"));
     let load = Load::new(water, specific_heat(j_per_g_k(row)), vessel).expect("a load");
-    oven(load, end - cold, row.number("t_s")).power().get::<watt>()
+    oven(load, end - cold, row.number("t_s")).power(load).get::<watt>()
 }
 
 fn mixed(row: &Row) -> f64 {
     let plasticizer = row.number("w_plasticiser");
-    let part = |mass, key| (Mass::new::<gram>(mass), specific_heat(row.number(key)));
+    let part = |mass, key| (Mass::new::<gram>(mass), specific_heat(row.number(key)).into());
     let parts = [part(plasticizer, "cp_plasticiser"), part(1.0 - plasticizer, "cp_PVC")];
-    mix_specific_heat(&parts).expect("a mix").get::<joule_per_kilogram_kelvin>() / 1000.0
+    mix_specific_heat(&parts).expect("a mix").value().get::<joule_per_kilogram_kelvin>() / 1000.0
 }
 
 fn kinetics(row: &Row, reference_c: f64) -> Kinetics {

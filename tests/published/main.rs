@@ -11,6 +11,7 @@ mod heat;
 mod materials;
 mod mixtures;
 mod planning;
+mod process;
 mod rows;
 mod salt;
 mod sink;

@@ -17,16 +17,18 @@ const KINDS: [&str; 10] = [
 ];
 
 /// Each property and its unit.
-const PROPERTIES: [(&str, &str); 5] = [
+const PROPERTIES: [(&str, &str); 7] = [
     ("density", "g/mL"),
     ("fused", "g/mL"),
     ("as_scooped", "g/mL"),
     ("expansion", "1/K"),
     ("specific_heat", "J/(g.K)"),
+    ("specific_heat_rise", "1/K"),
+    ("grain", "mm"),
 ];
 
 /// Which published rows speak of which property.
-const CHECKS: [(&str, &str, &str); 37] = [
+const CHECKS: [(&str, &str, &str); 38] = [
     ("sodium-chloride", "density", "b-crc-7647-14-5"),
     ("sodium-chloride", "as_scooped", "j-usda-tsp"),
     ("sodium-chloride", "specific_heat", "m-cp-7647-14-5"),
@@ -42,6 +44,7 @@ const CHECKS: [(&str, &str, &str); 37] = [
     ("dehp", "density", "b-mem-dehp-20"),
     ("dehp", "density", "m-crc-117-81-7"),
     ("dehp", "specific_heat", "e-cp-dehp-298.15"),
+    ("dehp", "specific_heat_rise", "m-cp-rise-117-81-7"),
     ("deha", "density", "b-mem-doa-20"),
     ("deha", "density", "m-crc-103-23-1"),
     ("epoxidized-soybean-oil", "density", "b-mem-epoxidised"),

@@ -224,7 +224,7 @@ fn the_text_keeps_to_eighty_columns() {
     let read: Record = serde_json::from_value(answer.clone()).expect("it reads back");
     assert_eq!(serde_json::to_value(&read).unwrap(), answer);
     let text = read.sheet().to_string();
-    assert!(text.contains("What was left, and its sprues: 2 heats, 9.6 min spent."), "{text}");
+    assert!(text.contains("What was left, and its sprues: 3 heats, 9.9 min spent."), "{text}");
     for line in text.lines() {
         assert!(line.chars().count() <= 80, "{line}");
     }

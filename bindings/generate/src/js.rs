@@ -8,7 +8,7 @@ use pourwright::table::{
 };
 
 use crate::File;
-use crate::text::{words_of, wrap};
+use crate::text::{self, words_of, wrap};
 
 /// What is written for it.
 pub(crate) fn files() -> Vec<File> {
@@ -273,7 +273,7 @@ fn union(words: &[&str]) -> String {
 
 /// The example as a call and its answer.
 fn example(calculation: &Calculation) -> String {
-    let example = calculation.example();
+    let example = text::example(calculation);
     let arguments = calculation.parameters.iter().zip(&example.arguments);
     let arguments = arguments.filter_map(|(field, argument)| {
         Some(format!("{}: {}", name_of(field), argument_text(field, argument)?))

@@ -123,7 +123,7 @@ export function volumeOfMass(parameters: {
  *
  * @example
  * densityOfParts({ parts: [[100, 1], [50, 2]] })
- * // { densityGPerMl: 1.2 }
+ * // { densityGPerMl: 1.2000000000000002 }
  */
 export function densityOfParts(parameters: {
   /**
@@ -145,7 +145,7 @@ export function densityOfParts(parameters: {
  *
  * @example
  * mixShare({ parts: [[75, 1], [50, 2]], part: 2 })
- * // { massShare: 0.4, volumeShare: 0.25 }
+ * // { massShare: 0.4, volumeShare: 0.25000000000000006 }
  */
 export function mixShare(parameters: {
   /**
@@ -388,7 +388,7 @@ export function saltReach(parameters: {
  *
  * @example
  * saltForDensity({ baseVolumeMl: 250, baseDensityGPerMl: 1, saltDensityGPerMl: 2, finishedDensityGPerMl: 1.25 })
- * // { saltMassG: 166.6666666666667 }
+ * // { saltMassG: 166.66666666666666 }
  */
 export function saltForDensity(parameters: {
   /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15. */
@@ -561,7 +561,7 @@ export function injectorLoads(parameters: {
  *
  * @example
  * batchNeed({ pieces: 10, cavities: 4, shotMassG: 50, shotDensityGPerMl: 1, injectorCapacityMl: 120, injectorResidueMl: 5, sprueMassG: 10 })
- * // { totalMassG: 155, drawnMassG: 150, returnedMassG: 0, piecesMassG: 120, spruesMassG: 30, keptMassG: 5, inCupMassG: 0, shots: 3, loads: 2, shotsPerLoad: 2, shotsInLast: 1 }
+ * // { totalMassG: 155.00000000000003, drawnMassG: 150.00000000000003, returnedMassG: 0, piecesMassG: 120, spruesMassG: 30, keptMassG: 5, inCupMassG: 0, shots: 3, loads: 2, shotsPerLoad: 2, shotsInLast: 1 }
  */
 export function batchNeed(parameters: {
   /** Number of good pieces needed. Unit: 1; 1 to 1000000. */
@@ -624,7 +624,7 @@ export function batchNeed(parameters: {
  *
  * @example
  * baseToMark({ mixNeededG: 200, baseFraction: 0.8, baseDensityGPerMl: 1, cupCapacityMl: 250, cupMarkMl: 50, shotMassG: 20 })
- * // { baseVolumeMl: 200, baseMassG: 200, mixMassG: 250, surplusMassG: 50, extraShots: 2 }
+ * // { baseVolumeMl: 200, baseMassG: 200, mixMassG: 250, surplusMassG: 49.999999999999986, extraShots: 2 }
  */
 export function baseToMark(parameters: {
   /** Mass of mix that is needed. Unit: g; above 0 to 1e15. */
@@ -781,7 +781,7 @@ export function benchMeasure(parameters: {
  *
  * @example
  * sinkRate({ pieceDensityGPerMl: 1.1, pieceVolumeMl: 9.5, diameterMm: 10, waterTemperatureCelsius: 20, lengthMm: 121, hookMassG: 2, hookVolumeMl: 0.25 })
- * // { sinkRateCmPerS: 22.0410466985, sinkRateMinCmPerS: 19.2975426876, sinkRateMaxCmPerS: 30.8605108551, motion: 'swings', reynolds: 2196.28346505, dragCoefficient: 0.908336165559, sinkTimeS: null }
+ * // { sinkRateCmPerS: 22.04104669853903, sinkRateMinCmPerS: 19.297542687585494, sinkRateMaxCmPerS: 30.86051085510933, motion: 'swings', reynolds: 2196.2834650479926, dragCoefficient: 0.9083361655585607, sinkTimeS: null }
  */
 export function sinkRate(parameters: {
   /** Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25. */
@@ -847,7 +847,7 @@ export function sinkRate(parameters: {
  *
  * @example
  * densityForSinkRate({ sinkRateCmPerS: 22.04104669853903, pieceVolumeMl: 9.5, diameterMm: 10, waterTemperatureCelsius: 20, lengthMm: 121, hookMassG: 2, hookVolumeMl: 0.25 })
- * // { pieceDensityGPerMl: 1.1 }
+ * // { pieceDensityGPerMl: 1.0999999999999979 }
  */
 export function densityForSinkRate(parameters: {
   /** Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6. */
@@ -918,7 +918,7 @@ export function hardness(parameters: {
  *
  * @example
  * softenerRatio({ points: [[0, 60], [0.2, 40]], scale: 'shore-00', hardness: 50 })
- * // { softenerRatio: 0.1 }
+ * // { softenerRatio: 0.10000000000000005 }
  */
 export function softenerRatio(parameters: {
   /**
@@ -967,7 +967,7 @@ export function saltedSoftener(parameters: {
  *
  * @example
  * waterDensity({ waterTemperatureCelsius: 20 })
- * // { densityGPerMl: 0.99820674556 }
+ * // { densityGPerMl: 0.9982067455596167 }
  */
 export function waterDensity(parameters: {
   /** Temperature of the water. Unit: °C; 0 to 40. */
@@ -984,7 +984,7 @@ export function waterDensity(parameters: {
  *
  * @example
  * cavityOfWater({ waterMassG: 10, waterTemperatureCelsius: 20 })
- * // { cavityVolumeMl: 10.0285116922 }
+ * // { cavityVolumeMl: 10.028511692201585 }
  */
 export function cavityOfWater(parameters: {
   /** Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to 1e15. */
@@ -1100,7 +1100,7 @@ export function swollenVolume(parameters: {
  *
  * @example
  * entrainedAir({ rise: 1.9, stationPressureKpa: 100, absolutePressureKpa: 10 })
- * // { entrainedAir: 0.1 }
+ * // { entrainedAir: 0.09999999999999999 }
  */
 export function entrainedAir(parameters: {
   /**
@@ -1150,7 +1150,7 @@ export function entrainedAir(parameters: {
  *
  * @example
  * degasVessel({ liquidVolumeMl: 450, entrainedAir: 0.1, stationPressureKpa: 100, absolutePressureKpa: 10, vesselBrimMl: 600, vesselMarkMl: 50 })
- * // { vesselVolumeMl: 1055.5555555556, fillMarkMl: 250, fills: 2, fillLevelMl: 250, fillSwollenMl: 475 }
+ * // { vesselVolumeMl: 1055.5555555555554, fillMarkMl: 250, fills: 2, fillLevelMl: 250, fillSwollenMl: 475 }
  */
 export function degasVessel(parameters: {
   /** Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15. */
@@ -1215,7 +1215,7 @@ export function degasVessel(parameters: {
  *
  * @example
  * flakeCount({ cut: '1 mm square', thicknessUm: 50, filmDensityGPerMl: 1.4, flakeDoseG: 0.7 })
- * // { particles: 10000, areaCm2: 100 }
+ * // { particles: 10000, areaCm2: 99.99999999999999 }
  */
 export function flakeCount(parameters: {
   /** Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. Range: 0.05 to 6.35 mm. */
@@ -1279,7 +1279,7 @@ export function flakeSwap(parameters: {
  *
  * @example
  * colorDifference({ lightness: 50, a: 2.6772, b: -79.7751, otherLightness: 50, otherA: 0, otherB: -82.7485 })
- * // { difference: 2.042459680156574 }
+ * // { difference: 2.042459680156571 }
  */
 export function colorDifference(parameters: {
   /** L* of the color: 0 for black, 100 for white. Unit: 1; 0 to 100. */
@@ -1368,7 +1368,7 @@ export function budgetLeft(parameters: {
  *
  * @example
  * cavityOfWeights({ weightsG: [10, 10], balanceReadabilityG: 0.01, coldDensityGPerMl: 1, feed: 0.5 })
- * // { cavityVolumeMl: 10, cavityVolumeUncertaintyMl: 0.002886751345948, meanG: 10, deviationG: 0 }
+ * // { cavityVolumeMl: 10, cavityVolumeUncertaintyMl: 0.0028867513459481294, meanG: 10, deviationG: 0 }
  */
 export function cavityOfWeights(parameters: {
   /** Mass of each piece, one by one. 2 to 100000 numbers, each: Mass of one weighed piece. Unit: g; above 0 to 1e15. */
@@ -1412,7 +1412,7 @@ export function cavityOfWeights(parameters: {
  *
  * @example
  * feedOfWeights({ weightsG: [10.5, 10.5], balanceReadabilityG: 0.01, coldDensityGPerMl: 1.1, cavityVolumeMl: 10, hotDensityGPerMl: 1 })
- * // { feed: 0.5, feedUncertainty: 0.002886751345948, meanG: 10.5, deviationG: 0 }
+ * // { feed: 0.5, feedUncertainty: 0.002886751345948127, meanG: 10.5, deviationG: 0 }
  */
 export function feedOfWeights(parameters: {
   /** Mass of each piece, one by one. 2 to 100000 numbers, each: Mass of one weighed piece. Unit: g; above 0 to 1e15. */
@@ -1451,7 +1451,7 @@ export function feedOfWeights(parameters: {
  *
  * @example
  * dropOfWeighings({ dropsWeighed: [[50, 2.2], [50, 2.2]], balanceReadabilityG: 0.01 })
- * // { dropMassG: 0.044, dropMassUncertaintyG: 0.00005773502691896, scatterG: 0 }
+ * // { dropMassG: 0.044000000000000004, dropMassUncertaintyG: 0.000057735026918962585, scatterG: 0 }
  */
 export function dropOfWeighings(parameters: {
   /**
@@ -1478,7 +1478,7 @@ export function dropOfWeighings(parameters: {
  *
  * @example
  * asScoopedOfWeighings({ scoopsWeighed: [[10, 61], [10, 61]], spoonVolumeMl: 5, balanceReadabilityG: 0.1 })
- * // { asScoopedGPerMl: 1.22, asScoopedUncertaintyGPerMl: 0.0005773502691896, spoonfulG: 6.1 }
+ * // { asScoopedGPerMl: 1.2199999999999998, asScoopedUncertaintyGPerMl: 0.0005773502691896258, spoonfulG: 6.1 }
  */
 export function asScoopedOfWeighings(parameters: {
   /**
@@ -1510,7 +1510,7 @@ export function asScoopedOfWeighings(parameters: {
  *
  * @example
  * residueOfWeighings({ injectorWeighedG: [[180, 184], [180, 184]], residueDensityGPerMl: 1, balanceReadabilityG: 0.1 })
- * // { injectorResidueMl: 4, injectorResidueUncertaintyMl: 0.02886751345948, residueMassG: 4 }
+ * // { injectorResidueMl: 4.0000000000000036, injectorResidueUncertaintyMl: 0.02886751345948129, residueMassG: 4.0000000000000036 }
  */
 export function residueOfWeighings(parameters: {
   /**

@@ -32,6 +32,10 @@ export type Amount =
       value: number
     }
 /**
+ * When a material goes into the pot.
+ */
+export type Adding = 'cold' | 'hot'
+/**
  * What two doses of flake have in common.
  */
 export type Alike = 'count' | 'area'
@@ -96,6 +100,11 @@ export type CavityVolume = WaterEntry | MeasuredAmount
  * What happens when two formulas that are combined dose the same material.
  */
 export type Overlap = 'refuse' | 'add' | 'last'
+/**
+ * A property of a material that a calculation may need.
+ */
+export type Property =
+  'density' | 'fused' | 'as_scooped' | 'drop' | 'expansion' | 'specific_heat' | 'shot_window' | 'price'
 /**
  * What could be calculated, or why it could not.
  */
@@ -162,6 +171,10 @@ export type Phase = 'liquid' | 'fused'
  * A tool of the bench, in the order in which the last tie is broken.
  */
 export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
+/**
+ * The measure that a dose is written in: its own, against which every other has to be converted.
+ */
+export type WrittenIn = 'mass' | 'volume' | 'drops'
 /**
  * The scale of a durometer reading.
  */
@@ -902,6 +915,11 @@ export interface MaterialEntry {
    */
   activation_energy?: Sourced | null
   /**
+   * When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
+   * practice): salt, flake and scent hot, all else cold.
+   */
+  add?: Adding | null
+  /**
    * Density of the powder as a level spoon holds it.
    */
   as_scooped?: Sourced | null
@@ -1206,6 +1224,60 @@ export interface LayerEntry {
   share: Percent
 }
 /**
+ * A number that the book does not state, and what the plan takes in its place.
+ */
+export interface Borrowed {
+  /**
+   * Stable code in kebab case.
+   */
+  code: string
+  /**
+   * What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes.
+   */
+  gain: Shown
+  /**
+   * How to measure it.
+   */
+  how: string
+  /**
+   * Of which material.
+   */
+  material: string
+  /**
+   * Which number.
+   */
+  property: Property
+  /**
+   * Where it is from.
+   */
+  source: string
+  /**
+   * Its standard uncertainty, relative.
+   */
+  uncertainty: Shown
+  /**
+   * What is taken, as a book writes it: `1.03 g/mL ± 0.03`.
+   */
+  value: string
+}
+/**
+ * A quantity in a result.
+ */
+export interface Shown {
+  /**
+   * How a bench reads it.
+   */
+  text: string
+  /**
+   * Its unit.
+   */
+  unit: string
+  /**
+   * The number.
+   */
+  value: number
+}
+/**
  * One run of the oven.
  */
 export interface Burst {
@@ -1225,23 +1297,6 @@ export interface Burst {
    * Run it only if the thermometer shows no more than this.
    */
   only_below: Shown
-}
-/**
- * A quantity in a result.
- */
-export interface Shown {
-  /**
-   * How a bench reads it.
-   */
-  text: string
-  /**
-   * Its unit.
-   */
-  unit: string
-  /**
-   * The number.
-   */
-  value: number
 }
 /**
  * How a piece sinks, with its hook: a model value between bounds.
@@ -1297,6 +1352,10 @@ export interface Degas {
    * What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
    */
   absolute: Shown
+  /**
+   * That this is assumed, and what to do then; absent where the book gives the rise or the air.
+   */
+  assumed?: Note | null
   /**
    * The most that may be left, where the dial cannot tell.
    */
@@ -1890,6 +1949,27 @@ export interface Off {
   off: Shown
 }
 /**
+ * When and how a material goes into the pot.
+ */
+export interface GoesIn {
+  /**
+   * What to mind, as a sentence.
+   */
+  how?: string | null
+  /**
+   * In how many portions, each stirred in before the next.
+   */
+  portions: number
+  /**
+   * Whether the book says when; else it is common practice for the kind.
+   */
+  stated: boolean
+  /**
+   * Before the pot is heated for the stage, or after it.
+   */
+  when: Adding
+}
+/**
  * A hardness that the shop has measured.
  */
 export interface HardnessPointEntry {
@@ -2184,14 +2264,18 @@ export interface OnShelf {
   used: Shown
 }
 /**
- * A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
- * record, and made again to the same bits.
+ * A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
+ * again to the same bits.
  */
 export interface Plan {
   /**
    * What the plan had to assume, since the book does not say it.
    */
   assumptions: Note[]
+  /**
+   * Numbers that the book does not state, what the plan takes in their place, and which to measure first.
+   */
+  borrowed: Borrowed[]
   /**
    * What can hurt somebody.
    */
@@ -2213,7 +2297,7 @@ export interface Plan {
    */
   lines: PlannedLine[]
   /**
-   * The documents that it was made from; absent in a plan that was not made from documents.
+   * The documents that it was made from.
    */
   made_from?: MadeFrom | null
   /**
@@ -2412,9 +2496,17 @@ export interface Stage {
  */
 export interface Weigh {
   /**
-   * The way chosen.
+   * When and how it goes in.
+   */
+  add: GoesIn
+  /**
+   * The way chosen: the formula's own measure, or another where that is surer.
    */
   best: Way
+  /**
+   * Why no way keeps the tolerance, and from what amount on one would.
+   */
+  beyond?: Note | null
   /**
    * How sure that is.
    */
@@ -2443,6 +2535,10 @@ export interface Weigh {
    * What the formula wants.
    */
   wanted: Shown
+  /**
+   * The measure that the formula is written in.
+   */
+  written_in: WrittenIn
 }
 /**
  * A way to measure a material.
@@ -3523,9 +3619,14 @@ export interface MadePart {
  */
 export interface MeasureResponse {
   /**
-   * The way with the least handling that keeps the tolerance.
+   * The way to take: in the measure that the dose is written in, or another where that is surer. Where none
+   * keeps the tolerance, the nearest that the bench can do.
    */
   best: Way
+  /**
+   * Why none keeps the tolerance, and what would do; absent where one does.
+   */
+  beyond?: Note | null
   /**
    * The others that keep it.
    */
@@ -4000,7 +4101,7 @@ export interface MixRequest {
    */
   phase?: Phase | null
   /**
-   * Temperature of the mix. Unit: °C; - 50 to 400. Default: 20.
+   * Temperature of the mix. Unit: °C; -50 to 400. Default: 20.
    */
   temperature?: MeasuredAmount | null
   /**
@@ -4571,6 +4672,10 @@ export interface MeasureRequest {
    * Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
    */
   tolerance?: Percent | null
+  /**
+   * The measure that the formula doses the material in; a mass where left out. Unit: none; mass, volume or drops.
+   */
+  written_in?: WrittenIn | null
 }
 /**
  * The pressure of the air in the shop, and what a vacuum gauge can show there.
@@ -4581,7 +4686,7 @@ export interface AirRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   calculate: 'air'
@@ -4609,7 +4714,7 @@ export interface DegasRequest {
    */
   air_pressure?: MeasuredAmount | null
   /**
-   * Height above sea level, as a map gives it; negative below it. Unit: m; - 5000 to 11000. Default: none.
+   * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
   /**
@@ -4672,7 +4777,7 @@ export interface HeatRequest {
     [k: string]: unknown
   } | null
   /**
-   * The temperature before heating, below the aim. Unit: °C; - 73 to 427.
+   * The temperature before heating, below the aim. Unit: °C; -73 to 427.
    */
   from: MeasuredAmount
   /**
@@ -4759,7 +4864,7 @@ export interface HeatHistoryRequest {
    */
   readings: ReadingEntry[]
   /**
-   * Temperature at which the time is counted. Unit: °C; - 73 to 427.
+   * Temperature at which the time is counted. Unit: °C; -73 to 427.
    */
   reference: MeasuredAmount
   /**

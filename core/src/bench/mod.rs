@@ -138,9 +138,14 @@ impl Measure {
         Self { tool, steps, mass, deviation, acts, within: true }
     }
 
+    /// Whether it is a cup filled to its marks, and nothing else.
+    pub(crate) fn is_to_a_mark(&self) -> bool {
+        self.steps.iter().all(|step| matches!(step, Step::Fill { .. }))
+    }
+
     /// What the choice goes by, smallest first: the handling within the tolerance, outside it the
     /// deviation.
-    fn rank(&self) -> (bool, u64, u64, bool, Tool) {
+    pub(crate) fn rank(&self) -> (bool, u64, u64, bool, Tool) {
         let acts = u64::from(self.acts);
         let off = parts_per_billion(self.deviation.value);
         let (first, second) = if self.within { (acts, off) } else { (off, acts) };
@@ -157,18 +162,6 @@ pub struct Choice {
     /// The best of every other tool that the material and the bench allow, next best first; each
     /// says whether it keeps the tolerance.
     pub others: Vec<Measure>,
-}
-
-impl Choice {
-    /// The way that `measure` is, chosen beforehand; the other ways are those of `choice`.
-    pub(crate) fn settled(measure: Measure, choice: Option<Self>) -> Self {
-        let tool = measure.tool;
-        let others = choice.into_iter().flat_map(|choice| {
-            let chosen = core::iter::once(choice.best);
-            chosen.chain(choice.others).filter(|other| other.tool != tool)
-        });
-        Self { others: others.collect(), best: measure }
-    }
 }
 
 /// What is asked of every tool.

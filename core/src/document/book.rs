@@ -7,8 +7,8 @@ use serde_json::Value;
 
 use super::costing::CostingEntry;
 use super::process::{
-    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, OvenEntry,
-    ToolUncertaintyEntry, VacuumEntry,
+    BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry,
+    OvenEntry, ToolUncertaintyEntry, VacuumEntry,
 };
 use super::written::{Percent, Sourced, Written};
 use crate::book::Sprues;
@@ -17,10 +17,10 @@ use crate::formula::Overlap;
 use crate::json::entry::entry;
 use crate::json::named::Named;
 use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
-use crate::material::Kind;
+use crate::material::{Adding, Kind};
 use crate::quantity::{
-    Amount, Length, Mass, MassDensity, MolarEnergy, Pressure, SpecificHeatCapacity, System,
-    TemperatureCoefficient, ThermodynamicTemperature, Volume,
+    Amount, DynamicViscosity, Length, Mass, MassDensity, MolarEnergy, Pressure,
+    SpecificHeatCapacity, System, TemperatureCoefficient, ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
 
@@ -90,8 +90,14 @@ entry! {
             drop: SourcedDrop,
             /// Volumetric thermal expansion, per kelvin.
             expansion: Sourced<TemperatureCoefficient>,
-            /// Specific heat.
+            /// Specific heat; with "specific_heat_rise" that at 25 °C.
             specific_heat: Sourced<SpecificHeatCapacity>,
+            /// Rise of the specific heat per kelvin, as a share of that at 25 °C; default: constant.
+            specific_heat_rise: Sourced<TemperatureCoefficient>,
+            /// Of a plastisol: lowest and highest viscosity at shot temperature; default: not known.
+            viscosity: (Written<DynamicViscosity>, Written<DynamicViscosity>),
+            /// Of a salt: the opening of a sieve that its grains just pass; default: not known.
+            grain: Sourced<Length>,
             /// Lowest and highest temperature at which it is shot.
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
             /// Activation energy of its decay in the heat, with who states it.
@@ -106,6 +112,9 @@ entry! {
             thickness: Written<Length>,
             /// Price per package, such as "58.00 USD per 1 gal".
             price: PriceText,
+            /// When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
+            /// practice): salt, flake and scent hot, all else cold.
+            add: Adding,
             /// Largest relative error of a dose of it.
             tolerance: Percent,
             /// What it is called at full length.
@@ -252,6 +261,14 @@ entry! {
             body: BodyEntry,
             /// Hook and weight on a piece; none where left out.
             hook: HookEntry,
+            /// How many such molds there are, shot in turn; default: 1.
+            count: u32,
+            /// Time from the shot until the piece can be taken out, as the shop has seen it; default: from "cooling".
+            sets: Written<Time>,
+            /// Time at hand for a shot: fill, shoot, top off, take out; default: "per_shot" of the costing.
+            per_shot: Written<Time>,
+            /// How a shot cools in it, where "sets" is not stated.
+            cooling: MoldCoolingEntry,
             /// Anything worth knowing.
             notes: String,
         }
@@ -411,7 +428,8 @@ entry! {
             film: Written<Mass>,
             /// What cannot be drawn from its bottom, the film included.
             heel: Written<Mass>,
-            /// What it holds up to its brim, above its highest mark.
+            /// What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
+            /// fifth more than to its highest mark.
             brim: Written<Volume>,
             /// What it weighs empty: its own heat then counts, in the oven's timings too. Left to the
             /// timings where left out.

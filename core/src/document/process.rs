@@ -11,9 +11,10 @@ use crate::flake::Cut;
 use crate::json::entry::entry;
 use crate::json::reader::{Name, Node, Read, deserialize_by_reading};
 use crate::quantity::{
-    Amount, Length, Mass, MassDensity, Pressure, Ratio, SpecificHeatCapacity,
-    ThermodynamicTemperature, Time, Volume,
+    Amount, Length, Mass, MassDensity, Power, Pressure, Ratio, SpecificHeatCapacity,
+    TemperatureInterval, ThermodynamicTemperature, Time, Volume,
 };
+use crate::words::words;
 
 entry! {
     /// The vacuum that pots are degassed in: either what the gauge shows, or the pressure that is
@@ -62,22 +63,109 @@ entry! {
 }
 
 entry! {
-    /// The oven, by the shop's own timings at one setting, at which pots are then heated.
+    /// The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by
+    /// its rated power.
     pub struct OvenEntry {
-        required {
-            /// Heatings that were timed.
+        required {}
+        optional {
+            /// Heatings that were timed; needed without "power".
             timings: Vec<TimingEntry>,
+            /// The rated power, the output at full power: a first guess, not used once there are timings. 50 W to
+            /// 10 kW.
+            power: Written<Power>,
+            /// The plastisol that was timed; default: the default base.
+            of: Name,
+            /// The setting, as a share of full power; default: that of the timings, else 100 %.
+            setting: Percent,
+            /// Reading of a pot that goes back for a reheat, additions stirred in; default: the bottom of its window
+            /// where nothing is added, else not known.
+            reheat_from: Written<ThermodynamicTemperature>,
+            /// How long a pot stays hot at one heat, from the last burst to the last shot; default: from "cools".
+            hot_for: Written<Time>,
+            /// How a pot was watched to cool; default: not known.
+            cools: CoolsEntry,
+            /// Temperature of the room that pots cool in; default: 20 °C.
+            room: Written<ThermodynamicTemperature>,
+            /// How far the thermometer may be off; default: 2 K.
+            thermometer: Written<TemperatureInterval>,
+            /// The shortest burst that can be set, of which the others are multiples; default: 5 s.
+            step: Written<Time>,
+            /// The longest burst without a stir; default: 120 s.
+            longest: Written<Time>,
+            /// How long a turn of full power and none takes below full power; default: 30 s. "0 s" for an oven that
+            /// lowers its power without turns.
+            turn: Written<Time>,
+        }
+    }
+}
+
+entry! {
+    /// A pot that was watched to cool on the bench, stirred before each reading, from the second minute on.
+    pub struct CoolsEntry {
+        required {
+            /// How much was in it: a mass, or a volume cold and liquid.
+            mix: Amount,
+            /// The first reading.
+            from: Written<ThermodynamicTemperature>,
+            /// The second reading.
+            to: Written<ThermodynamicTemperature>,
+            /// The time between them.
+            time: Written<Time>,
         }
         optional {
-            /// The plastisol that was timed; the default base where left out.
-            of: Name,
-            /// The setting, as a share of full power; that of the timings where left out.
-            setting: Percent,
-            /// What a pot shows when it goes back for one more heat, additions stirred in.
-            reheat_from: Written<ThermodynamicTemperature>,
-            /// How long a pot stays hot at one heat, from the last burst to the last shot.
-            hot_for: Written<Time>,
+            /// Temperature of the room then; default: the oven's "room".
+            room: Written<ThermodynamicTemperature>,
         }
+    }
+}
+
+entry! {
+    /// How a shot cools in its mold, for the time that it sets.
+    pub struct MoldCoolingEntry {
+        required {}
+        optional {
+            /// What the mold is made of: metal, plaster or silicone; default: metal. For plaster and silicone give
+            /// the mold's "sets".
+            of: MoldMaterial,
+            /// The thickest part of a piece; default: its "body".
+            section: SectionEntry,
+            /// Temperature of the mold when it is shot; default: 30 °C (common practice, no source).
+            at: Written<ThermodynamicTemperature>,
+            /// Temperature of a piece, at its center, at which it is taken out; default: 50 °C (common practice, no
+            /// source).
+            take_out: Written<ThermodynamicTemperature>,
+            /// Mass of the mold; default: so heavy that a shot does not warm it.
+            mass: Written<Mass>,
+            /// Specific heat of the mold; default: aluminum, 0.897 J/(g.K).
+            specific_heat: Written<SpecificHeatCapacity>,
+        }
+    }
+}
+
+entry! {
+    /// The thickest part of a piece: a rod, a plate or a ball.
+    pub struct SectionEntry {
+        required {}
+        optional {
+            /// Longer than thick: its diameter, 0.2 to 200 mm.
+            rod: Written<Length>,
+            /// Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm.
+            plate: Written<Length>,
+            /// As long as thick: its diameter, 0.2 to 200 mm.
+            ball: Written<Length>,
+        }
+    }
+}
+
+words! {
+    /// What a mold is made of.
+    pub enum MoldMaterial {
+        /// Metal: its surface keeps its temperature.
+        Metal = "metal",
+        /// Plaster, or stone.
+        Plaster = "plaster",
+        /// Silicone, or another rubber.
+        Silicone = "silicone",
     }
 }
 

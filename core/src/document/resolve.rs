@@ -5,6 +5,7 @@
 
 mod bench;
 mod book;
+mod borrow;
 mod costing;
 mod date;
 mod formula;
@@ -22,9 +23,11 @@ mod vacuum;
 use alloc::collections::BTreeSet;
 use alloc::format;
 use alloc::string::{String, ToString};
+use alloc::sync::Arc;
 use alloc::vec::Vec;
 use core::fmt::Display;
 
+pub(crate) use self::bench::tool_uncertainty;
 use super::book::{BenchEntry, MaterialEntry, MoldEntry};
 use super::written::{Sourced, Written};
 use crate::bench::Bench;
@@ -45,7 +48,7 @@ pub(crate) struct Resolver {
     /// Those found so far.
     pub(crate) faults: Vec<Fault>,
     /// The starter table, read when the first material is like one of its rows.
-    starter: Option<Materials>,
+    starter: Option<Arc<Materials>>,
     /// Formulas that were found to combine, so that a thousand order lines try them once.
     combined: BTreeSet<(Vec<usize>, Overlap)>,
 }

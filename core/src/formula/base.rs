@@ -7,7 +7,7 @@ use num_rational::BigRational;
 use num_traits::{One, Signed, Zero};
 
 use super::mass::{exact, exact_mass};
-use super::{Formula, FormulaError, Ingredient};
+use super::{Formula, FormulaError, Ingredient, WrittenIn};
 use crate::exact::Product;
 use crate::material::{Kind, MaterialError};
 use crate::mix::{MaterialId, Materials};
@@ -50,8 +50,10 @@ impl Base {
             (None, None) => return Err(FormulaError::NoBase(names(formulas))),
         };
         let volume_per_mass = volume_per_mass(&parts, materials)?;
-        let parts =
-            parts.into_iter().map(|(material, exact)| Ingredient::new(material, exact)).collect();
+        let per = formulas.iter().find_map(|formula| formula.per.as_ref());
+        let written = per.map_or(WrittenIn::Mass, WrittenIn::of);
+        let part = |(material, exact)| Ingredient::new(material, exact, written);
+        let parts = parts.into_iter().map(part).collect();
         Ok(Self { parts, volume_per_mass })
     }
 

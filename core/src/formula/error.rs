@@ -55,6 +55,9 @@ pub enum FormulaError {
     /// A dose per nothing.
     #[error("\"{0}\" does not say per how much base its doses are.")]
     NoPer(String),
+    /// A color of which nothing is known yet.
+    #[error("\"{0}\" has no doses yet: what goes into it is still to be found.")]
+    ToBeFound(String),
     /// A dose per zero.
     #[error("An amount of base in \"{0}\" is zero.")]
     EmptyBase(String),
@@ -102,6 +105,7 @@ impl Diagnose for FormulaError {
             Self::BaseIsDosed { .. } => "formula-base-is-dosed",
             Self::BaseIsNoPlastisol { .. } => "formula-base-no-plastisol",
             Self::NoPer(_) => "formula-no-per",
+            Self::ToBeFound(_) => "formula-to-be-found",
             Self::EmptyBase(_) => "formula-empty-base",
             Self::BadAmount { .. } => "formula-bad-amount",
             Self::PowderByVolumeOfBase { .. } => "formula-powder-by-volume",
@@ -132,6 +136,9 @@ impl Diagnose for FormulaError {
             )
             .into(),
             Self::NoPer(_) => "Add \"per\", such as \"per\": \"1 cup\".".into(),
+            Self::ToBeFound(_) => {
+                "Write its doses into the book when a trial has found them. If it is the plain plastisol, name that as its \"base\".".into()
+            }
             Self::EmptyBase(_) => "Write an amount above zero.".into(),
             Self::BadAmount { .. } => {
                 "Write a volume (1/4 tsp), a mass (12.5 g), drops (40 drops) or a per cent (8 % of base, 20 % of finished).".into()

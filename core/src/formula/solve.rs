@@ -8,10 +8,17 @@ use num_traits::{One, Signed, Zero};
 
 use super::base::Base;
 use super::mass::{exact, exact_mass, exact_si};
-use super::{Dose, Formula, FormulaError, Ingredient};
+use super::{Dose, Formula, FormulaError, Ingredient, WrittenIn};
 use crate::exact::Product;
 use crate::mix::{MaterialId, Materials};
 use crate::quantity::{self, Basis, By, Dimension, Measurable, System};
+
+/// A dose of the joint solution.
+pub(super) struct Dosed {
+    pub(super) material: MaterialId,
+    pub(super) share: Share,
+    pub(super) written: WrittenIn,
+}
 
 /// How one dose enters the joint solution.
 pub(super) enum Share {
@@ -96,19 +103,15 @@ struct Totals {
 }
 
 impl Totals {
-    fn of(
-        shares: &[(MaterialId, Share)],
-        base: &Base,
-        materials: &Materials,
-    ) -> Result<Self, FormulaError> {
-        let by_volume = shares.iter().any(|(_, share)| matches!(share, Share::FinishedVolume(_)));
+    fn of(shares: &[Dosed], base: &Base, materials: &Materials) -> Result<Self, FormulaError> {
+        let by_volume = shares.iter().any(|one| matches!(one.share, Share::FinishedVolume(_)));
         let zero = BigRational::zero;
         // In the order of their coefficients.
         let (mut of_mass, mut of_volume, mut mass_in_volume, mut volume_in_mass) =
             (BigRational::one(), BigRational::one(), zero(), zero());
         let mut mass = BigRational::one();
         let mut volume = if by_volume { base.volume_per_mass()?.clone() } else { zero() };
-        for (material, share) in shares {
+        for Dosed { material, share, .. } in shares {
             match share {
                 Share::Base(ratio) => {
                     mass += ratio;
@@ -146,30 +149,34 @@ fn density(material: MaterialId, materials: &Materials) -> Result<BigRational, F
 
 /// The joint solution for one unit of base: the exact ratio of each additive, by material.
 pub(super) fn solve(
-    shares: Vec<(MaterialId, Share)>,
+    shares: Vec<Dosed>,
     base: &Base,
     materials: &Materials,
 ) -> Result<Vec<Ingredient>, FormulaError> {
     // Sums of exact fractions grow long: they are worked out only where a share asks for them.
-    let of_finished = shares.iter().any(|(_, share)| !matches!(share, Share::Base(_)));
+    let of_finished = shares.iter().any(|one| !matches!(one.share, Share::Base(_)));
     let totals = if of_finished {
         Totals::of(&shares, base, materials)?
     } else {
         Totals { mass: BigRational::zero(), volume: BigRational::zero() }
     };
-    let mut ratios: Vec<(MaterialId, BigRational)> = Vec::new();
-    for (material, share) in shares {
+    let mut ratios: Vec<(MaterialId, BigRational, WrittenIn)> = Vec::new();
+    for Dosed { material, share, written } in shares {
         let ratio = match share {
             Share::Base(ratio) => ratio,
             Share::FinishedMass(share) => share * &totals.mass,
             Share::FinishedVolume(share) => share * density(material, materials)? * &totals.volume,
         };
-        match ratios.iter_mut().find(|(other, _)| *other == material) {
-            Some((_, sum)) => *sum += ratio,
-            None => ratios.push((material, ratio)),
+        match ratios.iter_mut().find(|(other, ..)| *other == material) {
+            Some((_, sum, measure)) => {
+                *sum += ratio;
+                *measure = measure.and(written);
+            }
+            None => ratios.push((material, ratio, written)),
         }
     }
-    ratios.retain(|(_, ratio)| ratio.is_positive());
-    ratios.sort_unstable_by_key(|(material, _)| *material);
-    Ok(ratios.into_iter().map(|(material, exact)| Ingredient::new(material, exact)).collect())
+    ratios.retain(|(_, ratio, _)| ratio.is_positive());
+    ratios.sort_unstable_by_key(|(material, ..)| *material);
+    let ingredient = |(material, exact, written)| Ingredient::new(material, exact, written);
+    Ok(ratios.into_iter().map(ingredient).collect())
 }

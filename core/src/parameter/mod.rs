@@ -264,6 +264,8 @@ parameters! {
         "The shop's book.";
     BudgetWith budget_with Pure (0 to 1) (zero)
         "Stabilizer that the heat budget is stated for, by mass of base.";
+    BurstStep burst_step Second (positive 1e-3 to 3600) (= 5)
+        "Shortest burst that can be set, of which the others are multiples.";
     Buys buys None (text "as of a material in a book") (nothing)
         "Heat that more of the stabilizer buys.";
     CalibratedMaterial calibrated_material None (text "a name") (nothing)
@@ -283,6 +285,14 @@ parameters! {
         "Mass of the clean injector.";
     Cleanings cleanings Count (1 to 1000000) (= 1)
         "Number of times the injector is cleaned or goes cold, the last time included.";
+    ClockFrom clock_from Celsius (-73 to 427) (nothing)
+        "Temperature after the last burst; needed with `cools`.";
+    ClockMix clock_mix None (text "at least what its shots take, g or mL") (required)
+        "What is in the pot for its first heat: a mass, or a volume cold and liquid.";
+    ClockRuns clock_runs None (text "at most 100 000 shots") (required)
+        "The pot's shots in their order, like ones together.";
+    ClockTo clock_to Celsius (-73 to 427) (nothing)
+        "Temperature down to which the pot can be shot, above that of the room; needed with `cools`.";
     ColdDensity cold_density GramPerMilliliter (density) (required)
         "Density of the finished plastic at 20 °C, without voids.";
     Color color None (text "a color") (required)
@@ -293,6 +303,8 @@ parameters! {
         "Confidence that enough good pieces come out.";
     Cooling cooling None (text "about the same amount, in a cooler room") (nothing)
         "How such a pot was seen to cool, and how long this one has been out of the oven.";
+    Cools cools None (text "the second reading lower, the room cooler than both") (nothing)
+        "A pot that was watched to cool: its amount, two readings and the time between them.";
     CostInMinorUnits cost Count (0 to 1000000000) (required)
         "Cost, in the smallest unit of the currency: cents.";
     CostMargin cost_margin Pure (0 below 1) (nothing)
@@ -323,6 +335,8 @@ parameters! {
         "How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial.";
     Diameter diameter Millimeter (positive 1e-6 to 1e6) (required)
         "Mean diameter of the piece.";
+    Diffusivity diffusivity SquareMeterPerSecond (1e-9 to 1e-5) (text "8.0e-8 m2/s, from 6.5e-8 to 1.0e-7")
+        "Thermal diffusivity of the plastic.";
     DoseAmount dose_amount None (text "above 0; g, mL or drops") (required)
         "The dose as it is measured: weighed (a mass), by spoon (a volume) or in drops.";
     DoseRatio dose_ratio Pure (positive 1e-9 to 10) (required)
@@ -378,14 +392,20 @@ parameters! {
         "The formulas that are combined, by name.";
     GaugeVacuum gauge_vacuum Kilopascal (0 to 180) (nothing)
         "Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.";
+    Grain grain Millimeter (0.001 to 50) (required)
+        "Size of a grain of salt: the opening of a sieve that it just passes.";
+    GrainDensity grain_density GramPerMilliliter (density) (required)
+        "True density of the grains, above that of the melt.";
+    Hands hands Second (positive 1e-3 to 1e15) (text "how often a shot can be made is not calculated")
+        "Working time of a shot: fill, shoot, top off, take out.";
     Hardness hardness Pure (0 to 100) (required)
         "Durometer reading.";
     HeatBudget heat_budget Second (positive 1e-6 to 1e15) (nothing)
         "Time at the reference temperature that the plastisol withstands.";
     HeatedFrom heated_from Celsius (-73 to 427) (required)
-        "The temperature before heating, below the aim.";
-    HeatedTogether heated_together None (text "from the same temperature, with the mix within what was timed") (nothing)
-        "Further cups in the oven at the same time, all of them one load.";
+        "The temperature before heating.";
+    HeatedTogether heated_together None (text "alike: the same vessel, amounts within 10 %, from the same temperature") (nothing)
+        "Further cups in the oven on the same clock.";
     HeatsBefore heats_before Count (0 to 1000000) (zero)
         "Number of earlier heats.";
     Hook hook None (text "mass and volume") (nothing)
@@ -396,6 +416,14 @@ parameters! {
         "Volume that hook and weight displace; give their mass too.";
     HotDensity hot_density GramPerMilliliter (density) (as ColdDensity cold_density)
         "Melt density at shot temperature, without voids; at most the cold one.";
+    HotFor hot_for Second (positive 1e-3 to 1e15) (text "from how it cools")
+        "How long the pot stays hot at one heat, from the last burst to the last shot.";
+    HotFrom hot_from Celsius (-73 to 427) (required)
+        "Temperature after the last burst.";
+    HotMix hot_mix None (text "above 0, g or mL") (required)
+        "What is in the pot: a mass, or a volume cold and liquid.";
+    HotTo hot_to Celsius (-73 to 427) (required)
+        "Temperature down to which the pot can be shot, above that of the room.";
     HotVolume hot_volume Milliliter (positive 1e-9 to 1e15) (as MixVolume mix_volume)
         "Volume of the mix before salt at shot temperature; at least the cold one.";
     InjectorCapacity injector_capacity Milliliter (positive 1e-9 to 1e15) (required)
@@ -420,6 +448,8 @@ parameters! {
         "The salt loading, as its form states it.";
     LoadingRequested loading_requested None (text "exactly one of eight ways") (required)
         "The salt loading, stated in one of eight ways.";
+    LongestBurst longest_burst Second (positive 1e-3 to 3600) (= 120)
+        "Longest burst without a stir, at least the shortest.";
     Made made Count (1 to 1000000) (= 1)
         "Number of good pieces that are made.";
     Mass mass Gram (0 to 1e15) (required)
@@ -436,7 +466,11 @@ parameters! {
         "The materials by name.";
     Measures measures None (text "us-customary, us-label, metric or imperial") (word "us-customary")
         "The system of measures: what a cup, a spoon and a fluid ounce hold.";
-    Mix mix None (text "at most 1.5 times beyond what was timed, g or mL") (required)
+    MeltDensity melt_density GramPerMilliliter (density) (required)
+        "Density of the melt, hot.";
+    MeltDepth melt_depth Millimeter (0.1 to 10000) (required)
+        "Depth of the melt in its cup.";
+    Mix mix None (text "above 0, g or mL; beyond 1.6 times what was timed no time is given, and bursts are those of the safe side") (required)
         "What is heated: a mass, or a volume cold and liquid.";
     MixDensity mix_density GramPerMilliliter (density) (nothing)
         "Density of the mix before salt: its mass by its volume.";
@@ -448,6 +482,10 @@ parameters! {
         "Volume of the mix before salt at 20 °C. Give its mass too.";
     Mold mold None (text "as in a book") (required)
         "The mold.";
+    MoldCooling mold_cooling None (text "metal, cooler than the piece is taken out") (text "metal of 30 °C, taken out at 50 °C, so heavy that a shot does not warm it")
+        "The mold: its temperature, that at which a piece is taken out, its mass.";
+    Molds molds Count (1 to 1000000) (= 1)
+        "Number of such molds that are shot in turn.";
     MostSolids most_solids Pure (above 0 below 1) (= 0.3)
         "Maximum share of salt in the finished mix, by true volume.";
     Orders orders None (text "an orders document") (required)
@@ -470,6 +508,12 @@ parameters! {
         "Thickness of the film of the other flake; below the size of its cut.";
     OvenLeast oven_least Gram (positive 1e-12 to 1e15) (nothing)
         "Smallest mix that the oven heats evenly.";
+    OvenPower oven_power Watt (50 to 10000) (nothing)
+        "Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without them.";
+    OvenTime oven_time Second (0 to 1e15) (text "it is not counted")
+        "How long the oven runs for one heat.";
+    OvenTurn oven_turn Second (0 to 3600) (= 30)
+        "How long a turn of full power and none takes at a setting below full power.";
     Overlap overlap None (text "refuse, add or last") (word "refuse")
         "What happens where two of the formulas dose the same material.";
     Packing packing None (text "a price per pieces, and the number of pieces in a pack") (nothing)
@@ -492,6 +536,8 @@ parameters! {
         "Density of the piece, its salt and voids counted.";
     PieceMass piece_mass Gram (positive 1e-12 to 1e15) (required)
         "Mass of one piece; at most the finished mass.";
+    PiecePoint piece_point None (text "center or mean") (word "center")
+        "The point of a piece whose temperature counts.";
     PieceVolume piece_volume Milliliter (positive 1e-9 to 1e15) (required)
         "Volume of the piece without its hook.";
     PieceWeight piece_weight Gram (positive 1e-12 to 1e15) (required)
@@ -545,6 +591,8 @@ parameters! {
         "Share of its material cost that it is still worth.";
     Rise rise Pure (1 to 1000) (nothing)
         "Level of a pot in the vacuum over its level before; give this or the entrained air.";
+    Room room Celsius (-73 to 427) (= 20)
+        "Temperature of the room, below all others.";
     SalinityAbsolute salinity_absolute Pure (0 to 0.042) (nothing)
         "Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical one."
         "Give 0 for fresh water, about 0.035 for the ocean.";
@@ -574,14 +622,20 @@ parameters! {
         "The scale of the durometer.";
     ScoopsWeighed scoops_weighed None (2 to 1000) (required)
         "Level spoonfuls that were counted and weighed together, each weighing started over.";
+    Section section None (text "0.2 to 200 mm") (required)
+        "The thickest part of a piece: a rod, a plate or a ball.";
     Setting setting Pure (above 0 to 1) (text "that of the timings")
         "Setting of the oven, as a share of full power.";
     Shape shape None (text "stick or ball") (text "a stick where a length is given, else a ball")
         "Shape of the piece as it sinks: a stick sinks sideways.";
+    ShotAt shot_at Celsius (-73 to 427) (required)
+        "Temperature at which it is shot, above that at which it is taken out.";
     ShotDensity shot_density GramPerMilliliter (density) (required)
         "Density of what the injector draws: hot, voids counted.";
     ShotMass shot_mass Gram (positive 1e-12 to 1e15) (required)
         "Mass of one shot, sprue included.";
+    ShotSpecificHeat shot_specific_heat JoulePerGramKelvin (0.1 to 10) (= 1.9)
+        "Specific heat of the plastic.";
     ShotTemperature shot_temperature Celsius (20 to 400) (= 20)
         "Temperature at which the mix is shot.";
     ShotWindow shot_window None (text "the lower one first") (required)
@@ -598,8 +652,12 @@ parameters! {
         "Softener that goes in with the salt, mass per mass of salt.";
     SoftenerRatio softener_ratio Pure (0 to 100) (required)
         "Softener or hardener, mass per mass of base; between the measured points.";
+    SolidsShare solids_share Pure (0 to 0.4) (zero)
+        "Share of the grains in the volume; at 0 one grain alone.";
     SpecificHeat specific_heat JoulePerGramKelvin (0.1 to 10) (required)
         "Specific heat of the mix, its salt counted.";
+    SpecificHeatRise specific_heat_rise PerKelvin (-0.002 to 0.01) (zero)
+        "Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed.";
     SpentBefore spent_before Second (0 to 1e15) (text "not known after earlier heats")
         "Equivalent time of the earlier heats; above 0 only with heats_before.";
     Spoon spoon Milliliter (positive 1e-9 to 1e15) (text "the dose is one spoonful")
@@ -618,6 +676,8 @@ parameters! {
         "Air pressure at the place itself, not reduced to sea level.";
     StillThere still_there None (text "above 0, at most all of it; g or mL") (text "all of it")
         "What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot.";
+    Stood stood Second (0 to 1e15) (text "how hot it then is, is not calculated")
+        "How long the pot has stood.";
     Target target None (text "a color") (required)
         "The color to match.";
     Temperature temperature Celsius (-50 to 400) (= 20)
@@ -626,12 +686,14 @@ parameters! {
         "How far the thermometer may be off.";
     Thickness thickness Micrometer (positive 1e-3 to 6350) (required)
         "Thickness of the film; below the size of the cut.";
+    TimedBall timed_ball None (text "sinking at a Reynolds number below 800") (nothing)
+        "A ball that was timed as it sank in the melt, in place of the viscosity.";
     TimedDensity timed_density GramPerMilliliter (density) (nothing)
         "Density of the mix, cold and liquid; needed where a volume is given.";
     TimedSpecificHeat timed_specific_heat JoulePerGramKelvin (0.1 to 10) (as SpecificHeat specific_heat)
         "Specific heat of what was timed.";
-    Timings timings None (text "one or more") (required)
-        "Heatings that the shop has timed, all at one setting.";
+    Timings timings None (text "one or more") (nothing)
+        "Heatings that the shop has timed, all at one setting; needed without the rated power.";
     To to None (text "a unit of the same dimension") (required)
         "The unit of the answer, by trade symbol or UCUM code.";
     ToForm to_form None (text "one of the eight ways to state a loading") (required)
@@ -644,6 +706,8 @@ parameters! {
         "Share of the pot's mass up to which a material that does not belong in it is ignored.";
     Unit unit None (text "a unit") (required)
         "The unit of the number, by trade symbol or UCUM code.";
+    Unstirred unstirred Pure (0.001 to 1) (= 0.1)
+        "Share of the depth that may be without grains before it is stirred.";
     Vacuum vacuum None (text "as in a book") (required)
         "The vacuum, and what a pot does in it.";
     Value value Any (text "0 or above; a temperature above absolute zero") (required)
@@ -660,6 +724,8 @@ parameters! {
         "Share of the vessel that stays empty.";
     VesselSpecificHeat vessel_specific_heat JoulePerGramKelvin (0.1 to 10) (nothing)
         "Specific heat of the vessel.";
+    Viscosity viscosity None (text "0.0001 to 10 000 Pa.s, the lower one first") (text "by the ball, else all that such melts may have, 0.05 to 5 Pa.s")
+        "Lowest and highest viscosity of the melt at shot temperature.";
     Voids voids Pure (0 below 1) (zero)
         "Void fraction: share of the volume that is air.";
     Volume volume Milliliter (0 to 1e15) (required)
@@ -686,6 +752,8 @@ parameters! {
         "The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given.";
     WorkTime work_time Second (0 to 1e15) (zero)
         "Time that the work takes.";
+    WrittenIn written_in None (text "mass, volume or drops") (word "mass")
+        "Measure that the formula doses the material in.";
 }
 
 impl Parameter {

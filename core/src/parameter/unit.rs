@@ -118,6 +118,10 @@ units! {
     MillipascalSecond "mPa.s" "_mpa_s" "MPaS" over 1e3;
     /// Joules per gram and kelvin.
     JoulePerGramKelvin "J/(g.K)" "_j_per_g_k" "JPerGK" times 1e3;
+    /// Square meters per second.
+    SquareMeterPerSecond "m2/s" "_m2_per_s" "M2PerS" times 1.0;
+    /// Watts.
+    Watt "W" "_w" "W" times 1.0;
     /// Kilojoules per mole.
     KilojoulePerMole "kJ/mol" "_kj_per_mol" "KjPerMol" times 1e3;
 }

@@ -8,7 +8,6 @@ use alloc::rc::Rc;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::dosing::Dosing;
 use super::one_or_more::OneOrMore;
 use super::places::Places;
 use super::shelf::LeftOver;
@@ -122,18 +121,21 @@ pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaErr
     combined(&formulas, layer.overlap, book)
 }
 
+/// The recipe of formulas that are to be poured: none of them is still to be found.
+fn poured(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Result<Recipe, FormulaError> {
+    match formulas.iter().find(|formula| formula.is_to_be_found()) {
+        Some(formula) => Err(FormulaError::ToBeFound(formula.name.clone())),
+        None => combined(formulas, overlap, book),
+    }
+}
+
 fn combined(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Result<Recipe, FormulaError> {
     Recipe::combine(formulas, overlap, book.default_base, &book.materials, book.system)
 }
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.
-pub(super) fn pool<'a>(
-    book: &'a Book,
-    day: &'a Day,
-    dosing: &'a Dosing,
-    faults: &mut Vec<Fault>,
-) -> Pooled<'a> {
-    let mut recipes = Recipes::new(book, dosing);
+pub(super) fn pool<'a>(book: &'a Book, day: &'a Day, faults: &mut Vec<Fault>) -> Pooled<'a> {
+    let mut recipes = Recipes::new(book);
     let mut batches = Batches::default();
     for (number, line) in day.lines.iter().enumerate() {
         match Wanted::of(line, book) {
@@ -177,7 +179,6 @@ impl<'a> Wanted<'a> {
 /// The day's recipes, which are all different, and where to find them.
 struct Recipes<'a> {
     book: &'a Book,
-    dosing: &'a Dosing,
     all: Vec<Rc<DayRecipe<'a>>>,
     /// By formulas and what becomes of their overlap: the place in `of_formulas`.
     by_formulas: Places,
@@ -188,9 +189,9 @@ struct Recipes<'a> {
 }
 
 impl<'a> Recipes<'a> {
-    fn new(book: &'a Book, dosing: &'a Dosing) -> Self {
+    fn new(book: &'a Book) -> Self {
         let (by_formulas, by_ratios) = (Places::default(), Places::default());
-        Self { book, dosing, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
+        Self { book, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
     }
 
     /// Each layer with its recipe.
@@ -222,7 +223,7 @@ impl<'a> Recipes<'a> {
             return known.clone();
         }
         let recipe =
-            combined(formulas, layer.overlap, self.book).map_err(|error| at_line(line, &error));
+            poured(formulas, layer.overlap, self.book).map_err(|error| at_line(line, &error));
         let recipe =
             recipe.and_then(|it| self.intern(it, formulas).map_err(|error| at_line(line, &error)));
         let recipe = recipe.map_err(|fault| faults.push(fault)).ok();
@@ -240,7 +241,7 @@ impl<'a> Recipes<'a> {
             return Ok(Rc::clone(known));
         }
         let number = self.all.len();
-        let recipe = DayRecipe::new(number, recipe, formulas, self.book, self.dosing)?;
+        let recipe = DayRecipe::new(number, recipe, formulas, self.book)?;
         let recipe = Rc::new(recipe);
         self.by_ratios.get_or(ratios, number);
         self.all.push(Rc::clone(&recipe));
@@ -324,7 +325,6 @@ impl<'a> DayRecipe<'a> {
         recipe: Recipe,
         formulas: &[&'a Formula],
         book: &Book,
-        dosing: &Dosing,
     ) -> Result<Self, RecipeError> {
         let unit = recipe.for_base(Mass::from_si(1.0))?;
         let window = shot_window(&recipe, formulas, book)?;
@@ -338,12 +338,6 @@ impl<'a> DayRecipe<'a> {
         };
         let liquid = unit.mass() / unit.volume(&book.materials, Phase::Liquid)?;
         let mut assumptions = unit.assumptions(&book.materials, Phase::Fused)?;
-        for ingredient in recipe.ingredients() {
-            let material = book.materials.get(ingredient.material)?;
-            if !material.drop_is_calibrated() && dosing.is_dropped(ingredient.material) {
-                assumptions.push(Assumption::PharmacyDrop(ingredient.material));
-            }
-        }
         for part in recipe.base() {
             if book.materials.get(part.material)?.shot_window.is_none() {
                 assumptions.push(Assumption::NoShotWindow(part.material));
@@ -486,8 +480,8 @@ mod tests {
     fn pooled(lines: &str, check: impl FnOnce(&Pooled<'_>, &[Fault])) {
         let book = book_from_text(BOOK).unwrap();
         let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
-        let (dosing, mut faults) = (Dosing::of(&book), Vec::new());
-        let pooled = pool(&book, &day, &dosing, &mut faults);
+        let mut faults = Vec::new();
+        let pooled = pool(&book, &day, &mut faults);
         check(&pooled, &faults);
     }
 
@@ -554,6 +548,33 @@ mod tests {
         }
     }
 
+    // A color without doses is no order for clear pieces; plain plastisol names its base.
+    #[test]
+    fn an_empty_formula_is_to_be_found() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        document["formulas"]["moss"] = serde_json::json!({ "per": "1 cup", "doses": {} });
+        document["formulas"]["dawn"] =
+            serde_json::json!({ "per": "1 cup", "doses": { "red": "0 drops" } });
+        document["formulas"]["plain"] =
+            serde_json::json!({ "per": "1 cup", "base": "clear", "doses": {} });
+        let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
+        let line = |formulas: &str| {
+            alloc::format!(
+                r#"{{ "order": "1", "mold": "worm", "formulas": [{formulas}], "pieces": 3 }}"#
+            )
+        };
+        let lines = [line(r#""moss", "body""#), line(r#""plain""#), line(r#""dawn", "body""#)];
+        let day = orders_from_text(&orders(&lines.join(",")), &book).unwrap();
+        let faults = crate::plan::Plan::make(&book, &day).unwrap_err();
+        let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+        assert_eq!(
+            told,
+            [("/lines/0", "formula-to-be-found"), ("/lines/2", "formula-to-be-found")]
+        );
+        let day = orders_from_text(&orders(&line(r#""plain""#)), &book).unwrap();
+        assert!(crate::plan::Plan::make(&book, &day).is_ok());
+    }
+
     #[test]
     fn what_is_not_known_is_noted() {
         let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
@@ -563,9 +584,11 @@ mod tests {
         let day = orders_from_text(&orders(line), &book).unwrap();
         let plan = crate::plan::Plan::make(&book, &day).unwrap();
         let codes: Vec<&str> = plan.assumptions.iter().map(|note| &*note.code).collect();
-        for code in ["fused-as-liquid", "no-expansion", "pharmacy-drop", "feed-not-known"] {
+        for code in ["fused-as-liquid", "no-expansion", "feed-not-known"] {
             assert!(codes.contains(&code), "{code} of {codes:?}");
         }
         assert!(!codes.contains(&"no-shot-window"));
+        let borrowed: Vec<&str> = plan.borrowed.iter().map(|one| &*one.code).collect();
+        assert_eq!(borrowed, ["pharmacy-drop"]);
     }
 }

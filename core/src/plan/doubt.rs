@@ -7,12 +7,13 @@ use alloc::vec::Vec;
 
 use super::tool_names::ToolNames;
 use crate::bench::Step;
+use crate::formula::WrittenIn;
 use crate::material::Material;
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, Volume};
 use crate::shot::Melt;
 use crate::show::{Shown, part, text};
 use crate::uncertainty::{
-    Dosed, Origin, PieceInputs, Taken, ToolUncertainty, WrittenIn, density_uncertainty,
+    Dosed, DoubtAsWritten, Origin, PieceInputs, Taken, ToolUncertainty, density_uncertainty,
     doubt_as_written, piece_weight,
 };
 
@@ -35,6 +36,21 @@ pub(super) struct Taking<'a> {
     pub(super) share: f64,
 }
 
+/// What `read` makes of how sure `steps` of a material are against a dose that is `written` so; `None` where the book
+/// lacks a property that this takes.
+fn as_written<R>(
+    material: &Material,
+    steps: &[Step],
+    written: WrittenIn,
+    names: &ToolNames<'_>,
+    unsure: &ToolUncertainty,
+    read: impl FnOnce(DoubtAsWritten<'_>) -> Option<R>,
+) -> Option<R> {
+    let taken = taken(steps, names);
+    let dosed = Dosed { material, taken: &taken, share: 1.0 };
+    read(doubt_as_written(&dosed, written, unsure).ok()?)
+}
+
 /// How sure `steps` of a material are against a dose that is `written` so; `None` where the book lacks a property that
 /// this takes.
 pub(super) fn doubt(
@@ -44,15 +60,29 @@ pub(super) fn doubt(
     names: &ToolNames<'_>,
     unsure: &ToolUncertainty,
 ) -> Option<Doubt> {
-    let taken = taken(steps, names);
-    let dosed = Dosed { material, taken: &taken, share: 1.0 };
-    let (uncertainty, source) = doubt_as_written(&dosed, written, unsure).ok()?;
-    let main_source = match source? {
-        // The only taking needs no number.
-        Origin::Taking { what, material, .. } if steps.len() == 1 => format!("{what} {material}"),
-        source => source.to_string(),
-    };
-    Some(Doubt { uncertainty: text::percent(uncertainty), main_source })
+    as_written(material, steps, written, names, unsure, |doubt| {
+        let main_source = match doubt.main_source? {
+            // The only taking needs no number.
+            Origin::Taking { what, material, .. } if steps.len() == 1 => {
+                format!("{what} {material}")
+            }
+            source => source.to_string(),
+        };
+        Some(Doubt { uncertainty: text::percent(doubt.uncertainty), main_source })
+    })
+}
+
+/// The relative uncertainty of [`doubt`] in numbers, and whether it rests on a number of whose uncertainty nothing is
+/// known.
+pub(super) fn doubt_of(
+    material: &Material,
+    steps: &[Step],
+    written: WrittenIn,
+    names: &ToolNames<'_>,
+    unsure: &ToolUncertainty,
+) -> Option<(f64, bool)> {
+    let number = |doubt: DoubtAsWritten<'_>| Some((doubt.uncertainty.value, doubt.is_open));
+    as_written(material, steps, written, names, unsure, number)
 }
 
 /// Standard uncertainty of the finished density of what was taken; `None` where the book lacks a property.
@@ -69,6 +99,12 @@ pub(super) fn density(
     density_uncertainty(&dosed.collect::<Vec<_>>(), unsure).ok()
 }
 
+/// Whether the book says of any number that these rest on how sure it is: what is known of the tools alone is no
+/// uncertainty of a density.
+pub(super) fn is_stated(takings: &[Taking<'_>]) -> bool {
+    takings.iter().any(|taking| taking.material.states_uncertainty())
+}
+
 /// Standard uncertainty of a piece's weight, or of a layer's with `share` of the cavity, from the cavity's and from
 /// that of the finished density; `None` where the book does not say how sure the cavity is, or the density is not known.
 pub(super) fn piece(
@@ -81,7 +117,8 @@ pub(super) fn piece(
     let layer = Measured::new(cavity.value * share, cavity.uncertainty? * share);
     let (cold, hot) = (Measured::new(melt.cold, density?), Measured::exact(melt.hot));
     let inputs = PieceInputs::of_densities(layer, &cold, &hot, melt.voids, feed);
-    piece_weight(&inputs).ok().map(|estimate| estimate.uncertainty)
+    let unsure = piece_weight(&inputs).ok()?.uncertainty;
+    (unsure > Mass::default()).then_some(unsure)
 }
 
 fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
@@ -112,38 +149,29 @@ fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
 
 #[cfg(all(test, feature = "document"))]
 mod tests {
-    use alloc::vec::Vec;
 
     use rstest::rstest;
 
     use super::*;
-    use crate::bench::{Measure, Tool};
+    use crate::bench::Tool;
     use crate::document::book_from_text;
     use crate::document::small::BOOK;
-    use crate::plan::dosing::Dosing;
+    use crate::plan::weigh::{Tools, choose};
     use crate::quantity::{Mass, Measurable};
 
     /// How sure each way is in which the bench can take so much, in per cent, with what makes it unsure.
-    fn doubts(dose: &str, tool: Tool) -> (f64, String) {
+    fn doubts(written: WrittenIn, tool: Tool) -> (f64, String) {
         let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
         book["materials"]["blue"]["drop"] = "0.045 g ± 0.0045".into();
-        book["formulas"]["sky"]["doses"]["blue"] = dose.into();
         let book = book_from_text(&book.to_string()).unwrap();
         let id = book.materials.find("blue").unwrap();
         let material = book.materials.get(id).unwrap();
-        let choice =
-            super::super::weigh::choose(material, Mass::from_si(1.8e-3), 0.1, true, &book.tools);
-        let choice = choice.unwrap();
-        let ways: Vec<&Measure> = core::iter::once(&choice.best).chain(&choice.others).collect();
-        let measure = ways.into_iter().find(|measure| measure.tool == tool).unwrap();
-        let doubt = doubt(
-            material,
-            &measure.steps,
-            Dosing::of(&book).written_in(id),
-            &ToolNames::of(&book),
-            &book.unsure,
-        )
-        .unwrap();
+        let names = ToolNames::of(&book);
+        let tools = Tools::new(&names, &book);
+        let ways = choose(material, Mass::from_si(1.8e-3), 0.1, written, None, tools).unwrap();
+        let mut ways = core::iter::once(&ways.best).chain(&ways.others);
+        let measure = ways.find(|measure| measure.tool == tool).unwrap();
+        let doubt = doubt(material, &measure.steps, written, &names, &book.unsure).unwrap();
         (doubt.uncertainty.quantity.si() * 100.0, doubt.main_source)
     }
 
@@ -151,17 +179,17 @@ mod tests {
     // a net weight of 1.8 g to 0.1 g is sure to √2·0.1/√12/1.8 = 2.27 %, its span to 0.1 %; divided by a drop that is
     // 10 % off to either side, (1/0.9 − 1/1.1)/2 = 10.10 %.
     #[rstest]
-    #[case("30 drops", Tool::Drops, 0.790_569, "drop against drop of blue")]
-    #[case("1.35 g", Tool::Drops, 10.031_201, "what a drop of blue weighs")]
-    #[case("1.35 g", Tool::Balance, 2.270_283, "reading the balance for blue")]
-    #[case("30 drops", Tool::Balance, 10.352_992, "what a drop of blue weighs")]
+    #[case(WrittenIn::Drops, Tool::Drops, 0.790_569, "drop against drop of blue")]
+    #[case(WrittenIn::Mass, Tool::Drops, 10.031_201, "what a drop of blue weighs")]
+    #[case(WrittenIn::Mass, Tool::Balance, 2.270_283, "reading the balance for blue")]
+    #[case(WrittenIn::Drops, Tool::Balance, 10.352_992, "what a drop of blue weighs")]
     fn a_dose_is_as_sure_as_the_way_between_formula_and_bench(
-        #[case] dose: &str,
+        #[case] written: WrittenIn,
         #[case] tool: Tool,
         #[case] per_cent: f64,
         #[case] source: &str,
     ) {
-        let (found, main) = doubts(dose, tool);
+        let (found, main) = doubts(written, tool);
         assert!((found - per_cent).abs() < 2e-3 * per_cent, "{found}");
         assert_eq!(main, source);
     }

@@ -6,9 +6,9 @@ use alloc::vec::Vec;
 
 use super::Plan;
 use super::assign::{Assigned, At, assign};
+use super::borrowed::borrowed;
 use super::cost::cost;
 use super::day::{Batch, Day, Pooled, pool};
-use super::dosing::Dosing;
 use super::layout::{Layout, PotCup, TakenApart, note_companions};
 use super::pot::{Shots, Workshop, shots};
 use super::precedence::FreshBase;
@@ -29,8 +29,7 @@ impl Plan {
     /// bench cannot dose. A shelf where the build lacks the `solver`.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
-        let dosing = Dosing::of(book);
-        let Pooled { recipes, batches } = pool(book, day, &dosing, &mut faults);
+        let Pooled { recipes, batches } = pool(book, day, &mut faults);
         let keep = |batch| {
             let shots = shots(batch, book);
             shots.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()
@@ -41,7 +40,6 @@ impl Plan {
         }
         let workshop = Workshop {
             book,
-            dosing: &dosing,
             names: ToolNames::of(book),
             cups: PotCup::all(book),
             recipes: &recipes,
@@ -55,7 +53,8 @@ impl Plan {
         let stock = stock(&layout, book, &day.stock);
         let stock = stock.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
         let cost = cost(&layout, day, book);
-        Ok(workshop.tell(day, &layout, stock, cost))
+        let borrowed = borrowed(&recipes, book)?;
+        Ok(workshop.tell(day, &layout, stock, cost, borrowed))
     }
 }
 

@@ -14,14 +14,13 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::correction::{self, Correction, CorrectionError};
-use super::dosing::Dosing;
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, WeighError};
 use super::{MaterialMass, Off, Weigh};
 use crate::bench::MeasureError;
 use crate::book::{Book, Layer};
 use crate::fault::{Diagnose, Fault};
-use crate::formula::{Formula, Overlap, Recipe};
+use crate::formula::{Formula, Overlap, Recipe, WrittenIn};
 use crate::mix::{MaterialId, Mix, MixError, Phase};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::show::{Shown, part, text};
@@ -238,14 +237,18 @@ impl Mispour<'_> {
                 let total = self.pot.mass_of(material) + wanted;
                 let own = self.book.materials.get(material)?.tolerance;
                 let tolerance = own.unwrap_or(self.book.limits.tolerance);
-                additions.push((Addition { material, wanted, total }, tolerance));
+                let mut dosed = self.target.ingredients();
+                let dosed = dosed.find(|one| one.material == material);
+                let written = dosed.map_or(WrittenIn::Mass, |one| one.written);
+                additions.push((Addition { material, written, wanted, total }, tolerance));
             } else if self.target.contains(material) {
                 answer.nothing_of.push(self.name(material)?);
             }
         }
-        let (dosing, names) = (Dosing::of(self.book), ToolNames::of(self.book));
-        let made = weigh::list_to_mix(&additions, self.book, &dosing)?;
-        let told = made.list.iter().map(|listed| listed.told(self.book, &dosing, &names));
+        let names = ToolNames::of(self.book);
+        let made = weigh::list_to_mix(&additions, self.book, &names)?;
+        let tools = weigh::Tools::new(&names, self.book);
+        let told = made.list.iter().map(|listed| listed.told(tools));
         answer.add = told.collect();
         for material in made.left_out {
             answer.too_little.push(self.name(material)?);

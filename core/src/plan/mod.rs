@@ -3,12 +3,12 @@
 
 mod assign;
 mod bits;
+pub mod borrowed;
 pub mod correction;
 pub mod cost;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod cover;
 pub mod day;
-mod dosing;
 mod doubt;
 pub mod flakes;
 mod layout;
@@ -64,15 +64,19 @@ pub mod internals {
     }
 }
 
+pub use borrowed::Borrowed;
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
 pub use flakes::FlakeCount;
-pub use process::{Degas, Heating, Heats, SinkWater, Sinking};
+pub use process::{
+    Degas, Doing, HeatBand, Heating, Heats, SinkWater, Sinking, Span, StageHeat, TimeLine,
+};
 pub use stock::StockEntry;
 
 use crate::bench::Tool;
 use crate::caution::Caution;
-use crate::material::Kind;
+use crate::formula::WrittenIn;
+use crate::material::{Adding, Kind};
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume};
 use crate::show::{Calculated, Note, Shown, part};
 
@@ -92,6 +96,8 @@ part! {
         pub pots: Vec<Pot>,
         /// The order of work over all pots.
         pub work: Vec<Work>,
+        /// The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
+        pub clock: Option<Calculated<TimeLine>>,
         /// The left-overs of the order list, and what of them is used.
         pub shelf: Vec<OnShelf>,
         /// Materials in stock and what is taken of them; what lasts shortest comes first.
@@ -102,6 +108,8 @@ part! {
         pub proof: Proof,
         /// The water that sink rates are told for.
         pub water: Option<SinkWater>,
+        /// Numbers that the book does not state, what the plan takes in their place, and which to measure first.
+        pub borrowed: Vec<Borrowed>,
         /// What the plan had to assume, since the book does not say it.
         pub assumptions: Vec<Note>,
         /// What can hurt somebody.
@@ -228,6 +236,8 @@ part! {
         pub holds: Shown<Mass>,
         /// Its volume cold and liquid, as the cup shows it.
         pub fills: Shown<Volume>,
+        /// Its volume at shot temperature, as the cup shows it.
+        pub fills_hot: Shown<Volume>,
         /// Density of the finished plastic.
         pub density: Shown<MassDensity>,
         /// Its standard uncertainty, as measured fresh from the weigh lists.
@@ -240,10 +250,17 @@ part! {
         pub shoot_to: Option<Shown<ThermodynamicTemperature>>,
         /// What is shot.
         pub draws: Vec<Draw>,
-        /// How often it is heated: once, or again for each laminated piece.
+        /// How often it is heated: once, again for each laminated piece, and again where its shots take longer than
+        /// it stays hot.
         pub heats: u32,
         /// How it is heated each time, where the book states an oven.
         pub heating: Option<Calculated<Heating>>,
+        /// Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
+        /// reheat.
+        pub clock: Option<Calculated<Vec<StageHeat>>>,
+        /// How often to stir against the settling of its salt, where the book states the grain and the viscosity; else
+        /// it is stirred before every load.
+        pub stir_every: Option<Shown<Time>>,
         /// Sprues that go back into the pot before the next stage.
         pub sprues_back: Shown<Mass>,
         /// What is then in the pot for the next stage, or is left over.
@@ -258,18 +275,38 @@ part! {
         pub material: String,
         /// What it is for.
         pub kind: Kind,
+        /// When and how it goes in.
+        pub add: GoesIn,
         /// What the formula wants.
         pub wanted: Shown<Mass>,
+        /// The measure that the formula is written in.
+        pub written_in: WrittenIn,
         /// The largest relative error that the shop accepts.
         pub tolerance: Shown<Ratio>,
-        /// The way chosen.
+        /// The way chosen: the formula's own measure, or another where that is surer.
         pub best: Way,
+        /// Why no way keeps the tolerance, and from what amount on one would.
+        pub beyond: Option<Note>,
         /// How sure that is.
         pub doubt: Option<Doubt>,
         /// How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
         pub doubt_weighed: Option<Doubt>,
         /// The same by the other tools of the bench, where they keep the tolerance.
         pub others: Vec<Way>,
+    }
+}
+
+part! {
+    /// When and how a material goes into the pot.
+    pub struct GoesIn {
+        /// Before the pot is heated for the stage, or after it.
+        pub when: Adding,
+        /// In how many portions, each stirred in before the next.
+        pub portions: u32,
+        /// What to mind, as a sentence.
+        pub how: Option<String>,
+        /// Whether the book says when; else it is common practice for the kind.
+        pub stated: bool,
     }
 }
 

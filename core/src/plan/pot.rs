@@ -16,7 +16,6 @@ use self::shots::injector;
 pub(super) use self::shots::{LayerShots, Shots, shots};
 use super::assign::Layer;
 use super::day::{Batch, DayRecipe};
-use super::dosing::Dosing;
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
@@ -24,7 +23,9 @@ use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
 use crate::batch::BatchError;
+use crate::bench::Tool;
 use crate::book::{Book, Sprues};
+use crate::formula::WrittenIn;
 use crate::mix::MaterialId;
 use crate::quantity::{Mass, Measurable, Ratio};
 
@@ -63,7 +64,6 @@ pub(super) struct DrawDraft<'a> {
 /// What all pots of a day are built from.
 pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
-    pub(super) dosing: &'a Dosing,
     pub(super) names: ToolNames<'a>,
     pub(super) cups: Vec<PotCup>,
     pub(super) recipes: &'a [Rc<DayRecipe<'a>>],
@@ -84,6 +84,19 @@ pub(super) enum WhyRaised {
     /// The bench doses a material to its tolerance in no less.
     Dosing { material: String, tolerance: f64 },
 }
+
+/// How well a pot's doses are kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Doses {
+    /// Each within its tolerance.
+    Kept,
+    /// As near as the bench comes.
+    Nearest,
+}
+
+/// A pot is not made larger than this many times its orders to be dosed within the tolerance (common practice, no
+/// source).
+const MOST_RAISED: f64 = 2.0;
 
 /// A stage in numbers.
 struct Part<'a, 'd> {
@@ -108,12 +121,28 @@ impl<'a> Workshop<'a> {
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
         let materials = materials(draft);
         let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
+        // What the bench cannot dose is no reason to make nothing: the nearest is made then, and the plan says so.
+        match self.in_smallest_cup(&parts, &materials, Doses::Kept) {
+            Err(error) if error.is_about_measuring() && parts.len() == 1 => {
+                self.in_smallest_cup(&parts, &materials, Doses::Nearest)
+            }
+            built => built,
+        }
+    }
+
+    /// Builds the pot in the smallest cup that holds it with its `doses`.
+    fn in_smallest_cup(
+        &self,
+        parts: &OneOrMore<Part<'a, '_>>,
+        materials: &[MaterialId],
+        doses: Doses,
+    ) -> Result<PotLayout<'a>, PotError> {
         let mut cups: Vec<&PotCup> = self.cups.iter().collect();
         cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
         let mut refused = None;
         for measuring in Measuring::ALL {
             for cup in &cups {
-                match self.in_cup(cup, &parts, &materials, measuring) {
+                match self.in_cup(cup, parts, materials, (measuring, doses)) {
                     Ok(built) => return Ok(built),
                     Err(error) if error.wants_larger_cup() => {
                         // That a material cannot be dosed says more than that it does not fit.
@@ -170,9 +199,12 @@ impl<'a> Workshop<'a> {
         Ok(injector(self.book).kept(layer.density)?)
     }
 
-    /// The most of a recipe that a cup may hold.
+    /// The most of a recipe that a cup may hold: as full as the book has it cold, and at shot temperature no more than
+    /// leaves room to stir and carry it.
     pub(super) fn may_hold(&self, cup: &PotCup, recipe: &DayRecipe<'_>) -> Mass {
-        cup.cup.capacity * self.book.limits.most_full * recipe.liquid
+        let cold = cup.cup.capacity * self.book.limits.most_full * recipe.liquid;
+        let hot = cup.vessel.hot_room(cup.cup.capacity) * recipe.melt.hot;
+        if hot < cold { hot } else { cold }
     }
 
     fn in_cup(
@@ -180,7 +212,7 @@ impl<'a> Workshop<'a> {
         cup: &PotCup,
         parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
-        measuring: Measuring,
+        (measuring, doses): (Measuring, Doses),
     ) -> Result<PotLayout<'a>, PotError> {
         let recipe = parts.first.recipe;
         let need = self.sequence(parts, cup, (Mass::default(), None))?.start();
@@ -188,6 +220,7 @@ impl<'a> Workshop<'a> {
         let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
         let mut measured = self.measure_base(cup, recipe, wanted, measuring)?;
+        let most = measured.mix * MOST_RAISED;
         let mut undosed: Option<PotError> = None;
         loop {
             let limits = (measured.mix, measured.most);
@@ -196,29 +229,29 @@ impl<'a> Workshop<'a> {
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
                 (sequence, _) => sequence?,
             };
-            match self.weigh_all(&sequence, parts, materials, &measured) {
-                Ok(lists) => {
-                    let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                    let pot = self.pot(cup, parts, &sequence, lists)?;
-                    return Ok(PotLayout { raised, off_marks: measured.off_marks, ..pot });
-                }
-                Err(WeighError::Measure { material, tolerance, error }) => {
-                    if error.least().is_none() {
-                        return Err(PotError::Measure { material, error });
-                    }
-                    why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
-                    let too_small = PotError::TooSmallToDose { material, tolerance, error };
-                    // One mark more: the least that works need not be one that works for every amount above it.
-                    measured = match self.one_mark_more(cup, recipe, &measured) {
-                        Err(PotError::Batch(BatchError::AboveMarks { .. })) => {
-                            return Err(too_small);
-                        }
-                        measured => measured?,
-                    };
-                    undosed = Some(too_small);
-                }
-                Err(WeighError::Mix(error)) => return Err(error.into()),
+            let lists = self.weigh_all(&sequence, parts, materials, &measured)?;
+            let coarse = lists.iter().flatten().find_map(|one| Some((one, one.beyond()?)));
+            let Some((listed, error)) = coarse.filter(|_| doses == Doses::Kept) else {
+                let raised = why.map(|why| Raised { why, need, mix: measured.mix });
+                let pot = self.pot(cup, parts, &sequence, lists)?;
+                return Ok(PotLayout { raised, off_marks: measured.off_marks, ..pot });
+            };
+            let (material, tolerance) = (listed.material.name.clone(), listed.tolerance().value);
+            let error = error.clone();
+            if error.least().is_none() {
+                return Err(PotError::Measure { material, error });
             }
+            why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
+            let too_small = PotError::TooSmallToDose { material, tolerance, error };
+            // One mark more: the least that works need not be one that works for every amount above it.
+            measured = match self.one_mark_more(cup, recipe, &measured) {
+                Err(PotError::Batch(BatchError::AboveMarks { .. })) => return Err(too_small),
+                measured => measured?,
+            };
+            if measured.mix > most {
+                return Err(too_small);
+            }
+            undosed = Some(too_small);
         }
     }
 
@@ -273,11 +306,24 @@ impl<'a> Workshop<'a> {
         let mut lists = Vec::new();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
+            let is_weighed = |material: MaterialId| {
+                let mut base = part.recipe.recipe.base().iter();
+                measured.way.tool == Tool::Balance && base.any(|one| one.material == material)
+            };
+            let written = |material: MaterialId| {
+                // A base that no cup measures is weighed: nobody spoons a pot together.
+                if is_weighed(material) {
+                    return WrittenIn::Mass;
+                }
+                let found = part.recipe.recipe.ingredients().find(|one| one.material == material);
+                found.map_or(WrittenIn::Mass, |ingredient| ingredient.written)
+            };
             let additions: Vec<Addition> = materials
                 .iter()
                 .zip(step.additions.iter().zip(&part.composition))
                 .map(|(&material, (&wanted, share))| Addition {
                     material,
+                    written: written(material),
                     wanted,
                     total: step.held * (share / parts_sum),
                 })
@@ -286,7 +332,7 @@ impl<'a> Workshop<'a> {
                 (0, [base]) => Some((base.material, &measured.way)),
                 _ => None,
             };
-            lists.push(weigh::list(&additions, base, self.book, self.dosing)?);
+            lists.push(weigh::list(&additions, base, self.book, &self.names)?);
         }
         Ok(lists)
     }

@@ -9,10 +9,12 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::process::too_much_heat;
-use super::{Draw, Plan, PlannedLine, Pot, ProofFormula, ProofReason, Stage, Way, Weigh, WorkFrom};
+use super::{
+    Borrowed, Draw, Plan, PlannedLine, Pot, ProofFormula, ProofReason, Stage, Way, Weigh, WorkFrom,
+};
 use crate::bench::Tool;
 use crate::caution::Caution;
-use crate::material::Kind;
+use crate::material::{Adding, Kind, Property};
 use crate::quantity::Mass;
 use crate::show::page::{Page, broken, counted, cut, past};
 
@@ -121,6 +123,7 @@ impl Page {
             self.wrapped(&format!("{number:>3}. "), &what);
             self.heated_together(plan, work);
         }
+        self.time_line(plan);
         let proof = &plan.proof;
         let pots = counted(proof.pots, "pot");
         if proof.pots == proof.least {
@@ -173,16 +176,18 @@ impl Page {
     fn stage(&mut self, pot: &Pot, stage: &Stage, first: bool, salted: bool) {
         let formulas = stage.formulas.join(" + ");
         if first {
-            self.step(&format!("{formulas}: measure the base, then stir in the rest."));
+            self.step(&format!("{formulas}: measure the base, then stir in the rest cold."));
         } else {
-            self.step(&format!("Now {formulas}: add to what is in the cup, and stir in."));
+            let what = match stage.weigh.iter().any(|weigh| weigh.add.when == Adding::Cold) {
+                true => "add to what is in the cup, and stir in.",
+                false => "nothing goes in before it is heated.",
+            };
+            self.step(&format!("Now {formulas}: {what}"));
             self.caution(Caution::HotPlastisol);
         }
-        if stage.weigh.iter().any(|weigh| weigh.kind == Kind::Salt) {
-            self.caution(Caution::DampSalt);
-        }
-        self.weigh_list(&stage.weigh);
-        self.doubts(&stage.weigh);
+        let is_hot = |weigh: &&Weigh| weigh.add.when == Adding::Hot;
+        let (hot, cold): (Vec<&Weigh>, Vec<&Weigh>) = stage.weigh.iter().partition(is_hot);
+        self.weighed(&cold);
         let unsure =
             stage.density_uncertainty.as_ref().map(|unsure| format!(", ± {}", unsure.text));
         self.detail(&format!(
@@ -196,9 +201,14 @@ impl Page {
             self.degas(pot.degas.as_ref());
         }
         self.heat(stage, first);
+        if !hot.is_empty() {
+            self.step("Add hot, stirring each in; then take the temperature again.");
+            self.weighed(&hot);
+        }
         for draw in &stage.draws {
             self.draw(draw, salted);
         }
+        self.reheats(stage);
         if stage.sprues_back.quantity > Mass::default() {
             self.step(&format!(
                 "Put the sprues back in: {}, weighed. It is one more heat for them.",
@@ -208,8 +218,28 @@ impl Page {
         }
     }
 
+    /// What goes in at one time, and what to mind with it.
+    fn weighed(&mut self, list: &[&Weigh]) {
+        if list.is_empty() {
+            return;
+        }
+        if list.iter().any(|weigh| weigh.kind == Kind::Salt) {
+            self.caution(Caution::DampSalt);
+        }
+        self.weigh_list(list);
+        for weigh in list {
+            if let Some(how) = &weigh.add.how {
+                self.detail(&format!("{}: {how}", weigh.material));
+            }
+            if let Some(beyond) = &weigh.beyond {
+                self.wrapped("  ! ", &beyond.message);
+            }
+        }
+        self.doubts(list);
+    }
+
     /// What is not sure to its tolerance, for what, and what the balance would do for it.
-    fn doubts(&mut self, list: &[Weigh]) {
+    fn doubts(&mut self, list: &[&Weigh]) {
         let unsure = list.iter().filter_map(|weigh| {
             let doubt = weigh.doubt.as_ref()?;
             if doubt.uncertainty.quantity <= weigh.tolerance.quantity {
@@ -232,7 +262,7 @@ impl Page {
         }
     }
 
-    fn weigh_list(&mut self, list: &[Weigh]) {
+    fn weigh_list(&mut self, list: &[&Weigh]) {
         self.line(&format!(
             "    {:<15} {:<SPOONS$}{:>7} {:>BALANCE$}{:>8}",
             "", "cups, spoons, drops", "off", "balance", "off"
@@ -329,12 +359,34 @@ impl Page {
         }
     }
 
+    /// Numbers that the book does not state, what would gain most first.
+    fn borrowed(&mut self, list: &[Borrowed]) {
+        if list.is_empty() {
+            return;
+        }
+        self.line("");
+        self.line("BORROWED NUMBERS: measure the first of these first");
+        for one in list {
+            let what = match one.property {
+                Property::AsScooped => "density as scooped",
+                property => property.word(),
+            };
+            self.wrapped(
+                "  - ",
+                &format!(
+                    "{} {what}, taken as {} ({}): makes a piece's weight unsure by {}. {}",
+                    one.material, one.value, one.source, one.gain.text, one.how
+                ),
+            );
+        }
+    }
+
     fn notes(&mut self, plan: &Plan) {
         self.line("");
         self.rule('=');
         self.wrapped(
             "* ",
-            "the way with the least handling that keeps the tolerance; one way is enough.",
+            "the way to take: the formula's own measure, or the other where that is surer; one way is enough.",
         );
         if !plan.assumptions.is_empty() {
             self.line("");
@@ -343,6 +395,7 @@ impl Page {
                 self.wrapped("  - ", &note.message);
             }
         }
+        self.borrowed(&plan.borrowed);
         self.line("");
         self.line("CAUTIONS");
         for caution in &plan.cautions {

@@ -5,17 +5,18 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::dosing::Dosing;
-use super::doubt::{Taking, doubt};
+use super::doubt::{Taking, doubt, doubt_of};
 use super::tool_names::ToolNames;
-use super::{Way, Weigh};
-use crate::bench::{Bench, Choice, Manner, Measure, MeasureError, Step, Tool};
+use super::{GoesIn, Way, Weigh};
+use crate::bench::{Bench, Manner, Measure, MeasureError, Step, Tool};
 use crate::book::Book;
 use crate::fault::Diagnose;
-use crate::material::Material;
+use crate::formula::WrittenIn;
+use crate::material::{Kind, Material};
 use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio};
-use crate::show::{Shown, text};
+use crate::show::{Note, Shown, text};
+use crate::uncertainty::ToolUncertainty;
 
 /// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
 /// makes many lists and tells one.
@@ -24,13 +25,15 @@ pub(crate) struct Listed<'a> {
     pub(super) addition: Addition,
     tolerance: f64,
     /// `None` where so little is lacking that adding nothing keeps the tolerance.
-    choice: Option<Choice>,
+    ways: Option<Ways>,
 }
 
 /// What goes in at a stage, and what is there of it before.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Addition {
     pub(crate) material: MaterialId,
+    /// The measure that the formula is written in.
+    pub(crate) written: WrittenIn,
     /// What the formula wants added.
     pub(crate) wanted: Mass,
     /// What the mix then holds of it.
@@ -44,14 +47,50 @@ pub(crate) struct ToMix<'a> {
     pub(crate) left_out: Vec<MaterialId>,
 }
 
+/// The ways to measure a mass of a material.
+#[derive(Debug)]
+pub(crate) struct Ways {
+    /// The way chosen. Where no tool keeps the tolerance, the nearest that the bench can do.
+    pub(crate) best: Measure,
+    /// The best of every other tool, next best first.
+    pub(crate) others: Vec<Measure>,
+    /// Why no tool keeps the tolerance.
+    pub(crate) beyond: Option<MeasureError>,
+}
+
+/// The tools that a material is measured with, by their names, and how unsure they are.
+#[derive(Clone, Copy)]
+pub(crate) struct Tools<'a> {
+    pub(crate) names: &'a ToolNames<'a>,
+    pub(crate) unsure: &'a ToolUncertainty,
+}
+
+impl Ways {
+    /// The way that `measure` is, chosen beforehand.
+    fn settled(measure: Measure) -> Self {
+        Self { best: measure, others: Vec::new(), beyond: None }
+    }
+}
+
+impl<'a> Tools<'a> {
+    pub(crate) fn new(names: &'a ToolNames<'a>, book: &'a Book) -> Self {
+        Self { names, unsure: &book.unsure }
+    }
+
+    fn bench(self) -> &'a Bench {
+        self.names.tools
+    }
+}
+
 /// The weigh list for `additions`; the base of a single plastisol is measured the way that `base` says,
 /// where it is given.
 pub(crate) fn list<'a>(
     additions: &[Addition],
     base: Option<(MaterialId, &Measure)>,
     book: &'a Book,
-    dosing: &Dosing,
+    names: &ToolNames<'_>,
 ) -> Result<Vec<Listed<'a>>, WeighError> {
+    let tools = Tools::new(names, book);
     let mut list = Vec::new();
     for addition in additions.iter().filter(|addition| addition.wanted > Mass::default()) {
         let material = book.materials.get(addition.material)?;
@@ -59,29 +98,22 @@ pub(crate) fn list<'a>(
         // The tolerance is that of the formula: what is added to much may be off by more.
         let of_addition = tolerance * (addition.total / addition.wanted).value;
         if of_addition >= 1.0 {
-            list.push(Listed { material, addition: *addition, tolerance, choice: None });
+            list.push(Listed { material, addition: *addition, tolerance, ways: None });
             continue;
         }
-        // A drop that nobody weighed may be a third off. It is true all the same where the formula
-        // counts drops itself, for then as many drops as it says are right, whatever they weigh.
-        let counted = material.drop_is_calibrated() || dosing.is_dropped(addition.material);
-        let mut choice = choose(material, addition.wanted, of_addition, counted, &book.tools);
-        if let Some((base, way)) = base
-            && base == addition.material
-        {
+        let ways = match base.filter(|(base, _)| *base == addition.material) {
             // Another way to come just below a cup's brim may come above it.
-            let to_a_mark = way.steps.iter().all(|step| matches!(step, Step::Fill { .. }));
-            let others = if to_a_mark { choice.ok() } else { None };
-            choice = Ok(Choice::settled(way.clone(), others));
-        }
-        let choice = choice.map_err(|error| WeighError::Measure {
-            material: material.name.clone(),
-            tolerance,
-            error,
-        })?;
-        list.push(Listed { material, addition: *addition, tolerance, choice: Some(choice) });
+            Some((_, way)) if !way.is_to_a_mark() => Ways::settled(way.clone()),
+            base => {
+                let to_a_mark = base.map(|(_, way)| way.clone());
+                let (wanted, written) = (addition.wanted, addition.written);
+                choose(material, wanted, of_addition, written, to_a_mark, tools)
+                    .map_err(|error| WeighError::of(material, error))?
+            }
+        };
+        list.push(Listed { material, addition: *addition, tolerance, ways: Some(ways) });
     }
-    list.sort_by_key(|listed| listed.material.kind);
+    list.sort_by_key(|listed| (listed.material.adding(), listed.material.kind));
     Ok(list)
 }
 
@@ -94,46 +126,126 @@ const LOOSEST: f64 = 0.5;
 pub(crate) fn list_to_mix<'a>(
     additions: &[(Addition, f64)],
     book: &'a Book,
-    dosing: &Dosing,
+    names: &ToolNames<'_>,
 ) -> Result<ToMix<'a>, WeighError> {
+    let tools = Tools::new(names, book);
     let mut made = ToMix { list: Vec::new(), left_out: Vec::new() };
     let additions = additions.iter().filter(|(addition, _)| addition.wanted > Mass::default());
     for (addition, tolerance) in additions {
         let material = book.materials.get(addition.material)?;
         let share = (addition.wanted / addition.total).value;
         let own = (tolerance / share).min(LOOSEST);
-        let counted = material.drop_is_calibrated() || dosing.is_dropped(addition.material);
-        match choose(material, addition.wanted, own, counted, &book.tools) {
-            Ok(choice) => {
-                let choice = Some(choice);
-                made.list.push(Listed { material, addition: *addition, tolerance: own, choice });
+        match choose(material, addition.wanted, own, addition.written, None, tools) {
+            Ok(ways) if ways.beyond.is_none() || share > *tolerance => {
+                let ways = Some(ways);
+                made.list.push(Listed { material, addition: *addition, tolerance: own, ways });
             }
-            Err(_) if share <= *tolerance => made.left_out.push(addition.material),
-            Err(error) => {
-                let material = material.name.clone();
-                return Err(WeighError::Measure { material, tolerance: own, error });
-            }
+            Err(error) if share > *tolerance => return Err(WeighError::of(material, error)),
+            _ => made.left_out.push(addition.material),
         }
     }
-    made.list.sort_by_key(|listed| listed.material.kind);
+    made.list.sort_by_key(|listed| (listed.material.adding(), listed.material.kind));
     Ok(made)
 }
 
-/// The ways to measure `wanted` of a material within `tolerance`; by drops where they may be
-/// `counted`.
+/// Rounding that hides behind the scatter of a level spoon, 3 % (common practice, no source).
+const FINE: f64 = 0.02;
+
+/// How unsure the density of a liquid counts of which the book does not say it, to choose between ways alone (common
+/// practice, no source).
+const UNSTATED_LIQUID: f64 = 0.05;
+
+/// The same of a density as scooped: from loose to settled (common practice, no source).
+const UNSTATED_SCOOPED: f64 = 0.1;
+
+/// The ways to measure `wanted` of a material within `tolerance`; `to_the_marks` is one that there is besides.
+///
+/// The measure that the dose is written in comes first, and another before it where that is surer. How sure a way is
+/// counts by what its tool and the conversion from the dose's own measure leave unsure, and by its rounding, to a tenth
+/// of a per cent. Of ways that are as sure, that with the least handling comes first.
 pub(crate) fn choose(
     material: &Material,
     wanted: Mass,
     tolerance: f64,
-    counted: bool,
-    tools: &Bench,
-) -> Result<Choice, MeasureError> {
+    written: WrittenIn,
+    to_the_marks: Option<Measure>,
+    tools: Tools<'_>,
+) -> Result<Ways, MeasureError> {
     let purpose = "measuring it at the bench";
+    // A drop that nobody weighed may be a third off. It is true all the same where the formula counts drops itself,
+    // for then as many drops as it says are right, whatever they weigh.
+    let counted = material.drop_is_calibrated() || written == WrittenIn::Drops;
+    // A borrowed density measures where the formula asks for a volume, and where there is no balance.
+    let is_weighed = written != WrittenIn::Volume && tools.bench().balance().is_some();
+    let by_volume = material.by_volume(purpose).ok();
+    let by_volume = by_volume.filter(|_| !(is_weighed && material.is_borrowed_by_volume()));
     let manner = Manner {
-        by_volume: material.by_volume(purpose).ok().map(crate::material::ByVolume::density),
+        by_volume: by_volume.map(crate::material::ByVolume::density),
         drop: if counted { material.drop_mass(purpose).ok() } else { None },
     };
-    tools.measure(wanted, &manner, Ratio::from(tolerance))
+    let measure = |tolerance: f64| tools.bench().measure(wanted, &manner, Ratio::from(tolerance));
+    let found = measure(tolerance);
+    let is_no_filling = |one: &Measure| to_the_marks.is_none() || one.tool != Tool::Cup;
+    let (mut all, beyond) = match found {
+        Ok(choice) => (core::iter::once(choice.best).chain(choice.others).collect(), None),
+        Err(MeasureError::NotReached { wanted, tolerance, tools }) => {
+            let nearest = tools.iter().map(|tool| tool.nearest.clone()).collect();
+            (nearest, Some(MeasureError::NotReached { wanted, tolerance, tools }))
+        }
+        Err(MeasureError::NoTool) if to_the_marks.is_some() => (Vec::new(), None),
+        Err(error) => return Err(error),
+    };
+    all.retain(is_no_filling);
+    for one in all.iter_mut().filter(|one| is_own(one.tool, written) && one.within) {
+        let off = one.deviation.value.abs();
+        // One act more is worth it where the fewest round off more than a level spoon scatters.
+        let finer = [FINE, off / 1.5].into_iter().filter(|finer| off > FINE && *finer < off);
+        let mut finer = finer.filter_map(|finer| {
+            let found = measure(finer).ok()?;
+            let mut found = core::iter::once(found.best).chain(found.others);
+            let found = found.find(|finer| finer.tool == one.tool && finer.within)?;
+            (found.acts <= one.acts.saturating_add(1)).then_some(found)
+        });
+        if let Some(finer) = finer.next() {
+            *one = finer;
+        }
+    }
+    let beyond = beyond.filter(|_| to_the_marks.is_none());
+    all.extend(to_the_marks);
+    // A cup and spoons measure alike: the one with the least handling stands for both.
+    let by_volume = |one: &Measure| matches!(one.tool, Tool::Cup | Tool::Spoons);
+    let handiest = all.iter().filter(|one| by_volume(one)).map(Measure::rank).min();
+    all.retain(|one| !by_volume(one) || Some(one.rank()) == handiest);
+    all.sort_by_cached_key(|one| {
+        let is_own = is_own(one.tool, written);
+        let thousandths = libm::round(error(one, material, written, tools) * 1e3) as u64;
+        (!one.within, thousandths, !is_own, one.rank())
+    });
+    let mut all = all.into_iter();
+    let best = all.next().ok_or(MeasureError::NoTool)?;
+    Ok(Ways { best, others: all.collect(), beyond })
+}
+
+/// What a way errs by against the dose as it is written, relative: what is unsure of it, and its rounding, √(u² + d²).
+fn error(way: &Measure, material: &Material, written: WrittenIn, tools: Tools<'_>) -> f64 {
+    let doubt = doubt_of(material, &way.steps, written, tools.names, tools.unsure);
+    let (doubt, is_open) = doubt.unwrap_or((1.0, true));
+    // The formula's own measure needs no density; another's may be one that nobody has called sure.
+    let density = match is_open && !is_own(way.tool, written) {
+        true if material.is_scooped() => UNSTATED_SCOOPED,
+        true => UNSTATED_LIQUID,
+        false => 0.0,
+    };
+    libm::sqrt(doubt * doubt + density * density + way.deviation.value * way.deviation.value)
+}
+
+/// Whether a tool measures in what a dose is written in.
+fn is_own(tool: Tool, written: WrittenIn) -> bool {
+    match tool {
+        Tool::Balance => written == WrittenIn::Mass,
+        Tool::Cup | Tool::Spoons => written == WrittenIn::Volume,
+        Tool::Drops => written == WrittenIn::Drops,
+    }
 }
 
 /// A measure in words; its deviation is told as a share of `total`, all of the material in the mix.
@@ -148,36 +260,86 @@ pub(crate) fn way(measure: &Measure, wanted: Mass, total: Mass, names: &ToolName
 }
 
 impl Listed<'_> {
+    /// How far it may be off.
+    pub(super) fn tolerance(&self) -> Ratio {
+        Ratio::from(self.tolerance)
+    }
+
+    /// Why the bench cannot measure it within its tolerance.
+    pub(super) fn beyond(&self) -> Option<&MeasureError> {
+        self.ways.as_ref()?.beyond.as_ref()
+    }
+
     /// The entry in words, with how sure it is.
-    pub(crate) fn told(&self, book: &Book, dosing: &Dosing, names: &ToolNames<'_>) -> Weigh {
-        let Addition { material, wanted, total } = self.addition;
+    pub(crate) fn told(&self, tools: Tools<'_>) -> Weigh {
+        let Tools { names, unsure } = tools;
+        let Addition { wanted, total, written, .. } = self.addition;
         let way = |measure| way(measure, wanted, total, names);
-        let written = dosing.written_in(material);
-        let unsure = &book.unsure;
         let doubt = |it: &Measure| doubt(self.material, &it.steps, written, names, unsure);
-        let best = self.choice.as_ref().map(|choice| &choice.best);
-        let others = || self.choice.iter().flat_map(|choice| &choice.others).filter(|it| it.within);
+        let best = self.ways.as_ref().map(|ways| &ways.best);
+        let others = || self.ways.iter().flat_map(|ways| &ways.others).filter(|it| it.within);
+        let chosen = best.map_or_else(|| nothing(wanted, total), way);
+        let beyond = self.beyond().map(|error| self.told_beyond(&chosen, error));
         Weigh {
             material: self.material.name.clone(),
             kind: self.material.kind,
+            add: goes_in(self.material),
             wanted: text::mass(wanted),
-            tolerance: text::percent(Ratio::from(self.tolerance)),
-            best: best.map_or_else(|| nothing(wanted, total), way),
+            written_in: written,
+            tolerance: text::percent(self.tolerance()),
+            best: chosen,
+            beyond,
             doubt: best.and_then(doubt),
             doubt_weighed: others().find(|it| it.tool == Tool::Balance).and_then(doubt),
             others: others().map(way).collect(),
         }
     }
 
+    /// That the bench cannot do it finer, with the error that this makes and what would do.
+    fn told_beyond(&self, nearest: &Way, error: &MeasureError) -> Note {
+        let way_out = match error.least() {
+            Some(least) => format!(
+                "It is within from {} on: make a larger pot, or use a finer tool.",
+                text::mass(least).text
+            ),
+            None => "Use a finer tool.".to_string(),
+        };
+        Note {
+            code: "dose-beyond-bench".to_string(),
+            message: format!(
+                "{}: the bench can do no finer than {}, {} ({} accepted). {way_out}",
+                self.material.name,
+                nearest.measure,
+                nearest.off.text,
+                text::percent(self.tolerance()).text,
+            ),
+        }
+    }
+
     /// What the way chosen gives.
     pub(super) fn gives(&self) -> Mass {
-        self.choice.as_ref().map_or(Mass::default(), |choice| choice.best.mass)
+        self.ways.as_ref().map_or(Mass::default(), |ways| ways.best.mass)
     }
 
     /// What goes into the mix by the way chosen, where anything does.
     pub(super) fn taking(&self) -> Option<Taking<'_>> {
-        let steps = &self.choice.as_ref()?.best.steps;
+        let steps = &self.ways.as_ref()?.best.steps;
         Some(Taking { material: self.material, steps, share: 1.0 })
+    }
+}
+
+/// When and how a material goes in.
+fn goes_in(material: &Material) -> GoesIn {
+    let how = match material.kind {
+        Kind::Salt => Some("Dry, in thirds, lumps broken; stir each in before the next."),
+        Kind::Scent => Some("Last, just before the shot."),
+        _ => None,
+    };
+    GoesIn {
+        when: material.adding(),
+        portions: material.kind.portions(),
+        how: how.map(ToString::to_string),
+        stated: material.add.is_some(),
     }
 }
 
@@ -238,12 +400,18 @@ fn one_step(step: &Step, names: &ToolNames<'_>) -> String {
 /// Why there is no weigh list.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 pub(crate) enum WeighError {
-    /// No tool measures a material well enough.
+    /// No tool measures a material.
     #[error("\"{material}\" cannot be measured: {error}")]
-    Measure { material: String, tolerance: f64, error: MeasureError },
+    Measure { material: String, error: MeasureError },
     /// A material is not in the table.
     #[error(transparent)]
     Mix(#[from] MixError),
+}
+
+impl WeighError {
+    fn of(material: &Material, error: MeasureError) -> Self {
+        Self::Measure { material: material.name.clone(), error }
+    }
 }
 
 impl Diagnose for WeighError {
@@ -266,66 +434,213 @@ impl Diagnose for WeighError {
 mod tests {
     use alloc::vec::Vec;
 
+    use rstest::rstest;
+
     use super::*;
-    use crate::bench::Tool;
     use crate::document::book_from_text;
     use crate::document::small::BOOK;
+    use crate::material::Adding;
     use crate::quantity::Measurable;
 
-    fn tools(book: &Book, name: &str, grams: f64) -> Vec<Tool> {
+    fn weighed(
+        book: &Book,
+        name: &str,
+        grams: f64,
+        written: WrittenIn,
+        base: Option<Vec<Step>>,
+    ) -> Result<Vec<Weigh>, WeighError> {
         let material = book.materials.find(name).unwrap();
         let mass = Mass::from_si(grams / 1e3);
-        let addition = Addition { material, wanted: mass, total: mass };
-        let dosing = Dosing::of(book);
-        let list = list(&[addition], None, book, &dosing).unwrap();
-        list.iter()
-            .map(|one| one.told(book, &dosing, &ToolNames::of(book)))
-            .flat_map(|weigh| core::iter::once(weigh.best).chain(weigh.others))
-            .map(|way| way.tool)
-            .collect()
+        let addition = Addition { material, written, wanted: mass, total: mass };
+        let names = ToolNames::of(book);
+        let base = base.map(|steps| Measure::exactly(Tool::Cup, steps, mass, mass));
+        let list = list(&[addition], base.as_ref().map(|way| (material, way)), book, &names)?;
+        Ok(list.iter().map(|one| one.told(Tools::new(&names, book))).collect())
+    }
+
+    fn one(book: &Book, name: &str, grams: f64, written: WrittenIn) -> Weigh {
+        weighed(book, name, grams, written, None).unwrap().remove(0)
+    }
+
+    fn tools(weigh: &Weigh) -> Vec<Tool> {
+        core::iter::once(&weigh.best).chain(&weigh.others).map(|way| way.tool).collect()
+    }
+
+    /// The small book with other numbers of materials, and with another balance.
+    fn book(changes: &[(&str, &str, &str)], reads: &str) -> Book {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        for (material, field, value) in changes {
+            document["materials"][material][field] = (*value).into();
+        }
+        document["bench"]["balance"]["reads"] = reads.into();
+        book_from_text(&document.to_string()).unwrap_or_else(|faults| panic!("{faults}"))
+    }
+
+    // A drop of 0.047 g, known to 6.8 %: 36 drops are what the formula says, 1.7 g are that to 6.8 %.
+    #[test]
+    fn drops_stay_drops_as_long_as_they_can_be_counted() {
+        let book = book(&[("blue", "drop", "0.047 g ± 0.0032")], "0.1 g");
+        let weigh = one(&book, "blue", 36.0 * 0.047, WrittenIn::Drops);
+        assert_eq!((&*weigh.best.measure, &*weigh.best.off.text), ("36 drops", "0 %"));
+        let weighed = weigh.others.iter().find(|way| way.tool == Tool::Balance).unwrap();
+        assert_eq!(weighed.measure, "1.7 g");
+        let doubt = |doubt: &Option<super::super::Doubt>| {
+            doubt.as_ref().unwrap().uncertainty.quantity.value
+        };
+        assert!(doubt(&weigh.doubt) < 0.01 && doubt(&weigh.doubt_weighed) > 0.068);
+        // The card's 104 drops are beyond the 60 that a person counts, unless the book says otherwise.
+        let weigh = one(&book, "blue", 104.0 * 0.047, WrittenIn::Drops);
+        assert_eq!(weigh.best.tool, Tool::Balance);
+        let mut patient = book;
+        let (balance, spoons, cups) = (
+            patient.tools.balance().copied(),
+            patient.tools.spoons().to_vec(),
+            patient.tools.cups().to_vec(),
+        );
+        let limits = crate::bench::Handling { drops: 120, ..Default::default() };
+        patient.tools = Bench::new(balance, spoons, cups, limits).unwrap();
+        let weigh = one(&patient, "blue", 104.0 * 0.047, WrittenIn::Drops);
+        assert_eq!(weigh.best.measure, "104 drops");
+    }
+
+    // By hand, of salt written in spoons: two level spoonfuls are sure to √(2.9² + (3/√2)²) = 3.6 %; weighed they are as
+    // sure as what a spoonful weighs.
+    #[rstest]
+    #[case("1.22 g/mL", Tool::Spoons)] // nobody has said how sure that is
+    #[case("1.22 g/mL ± 0.06", Tool::Spoons)] // 4.9 %
+    #[case("1.22 g/mL ± 0.01", Tool::Balance)] // 0.8 %
+    fn spoons_stay_spoons_unless_the_balance_is_surer(#[case] scooped: &str, #[case] tool: Tool) {
+        let book = book(&[("salt", "as_scooped", scooped)], "0.1 g");
+        let two_tsp = 2.0 * 4.928_921_593_75 * 1.22;
+        let weigh = one(&book, "salt", two_tsp, WrittenIn::Volume);
+        assert_eq!(weigh.best.tool, tool, "{weigh:?}");
+        assert!(tools(&weigh).contains(&Tool::Spoons));
+    }
+
+    // 13.8 g of a liquid of 1.02 g/mL: a tablespoon is 9 % too much, which is worse than any density of a liquid.
+    #[test]
+    fn a_spoon_that_is_far_off_gives_way_to_the_balance() {
+        let mut book =
+            book(&[("red", "density", "1.02 g/mL"), ("red", "tolerance", "10 %")], "0.1 g");
+        let weigh = one(&book, "red", 13.8, WrittenIn::Volume);
+        assert_eq!(weigh.best.measure, "13.8 g");
+        let spoons = weigh.others.iter().find(|way| way.tool == Tool::Spoons).unwrap();
+        assert_eq!((&*spoons.measure, &*spoons.off.text), ("1 tbsp", "+9.3 %"));
+        book.unsure.spoon_level = Ratio::from(0.0);
+        assert_eq!(one(&book, "red", 13.8, WrittenIn::Volume).best.tool, Tool::Balance);
+    }
+
+    // 16.8 g of a liquid of 1.05 g/mL: a tablespoon is 7.6 % short, the quarter teaspoon upon it makes it good.
+    #[test]
+    fn one_spoon_more_is_taken_where_it_makes_good_what_one_lacks() {
+        let book = book(&[("red", "tolerance", "10 %")], "0.1 g");
+        let weigh = one(&book, "red", 16.8, WrittenIn::Volume);
+        assert_eq!((&*weigh.best.measure, &*weigh.best.off.text), ("1 tbsp + 1/4 tsp", "+0.1 %"));
+    }
+
+    #[test]
+    fn a_mass_stays_on_the_balance_where_a_spoon_would_do() {
+        let book = book_from_text(BOOK).unwrap();
+        let weigh = one(&book, "salt", 6.0, WrittenIn::Mass);
+        assert_eq!(tools(&weigh), [Tool::Balance, Tool::Spoons]);
+    }
+
+    // The star marks no way that is less sure: of all ways within the tolerance the chosen one errs least.
+    #[rstest]
+    fn the_chosen_way_is_never_the_less_sure_one(
+        #[values(WrittenIn::Mass, WrittenIn::Volume, WrittenIn::Drops)] written: WrittenIn,
+        #[values(0.3, 0.9, 1.69, 2.3, 5.0, 7.7, 12.4)] grams: f64,
+        #[values("0.1 g", "0.01 g")] reads: &str,
+        #[values("0.045 g ± 0.0045", "0.045 g ± 0.0004")] drop: &str,
+    ) {
+        let book = book(&[("blue", "drop", drop), ("blue", "density", "1.05 g/mL ± 0.02")], reads);
+        let material = book.materials.get(book.materials.find("blue").unwrap()).unwrap();
+        let names = ToolNames::of(&book);
+        let tools = Tools::new(&names, &book);
+        let mass = Mass::from_si(grams / 1e3);
+        let ways = choose(material, mass, 0.05, written, None, tools).unwrap();
+        let error = |way: &Measure| {
+            let (doubt, _) = doubt_of(material, &way.steps, written, &names, &book.unsure).unwrap();
+            libm::hypot(doubt, way.deviation.value)
+        };
+        for other in ways.others.iter().filter(|other| other.within == ways.best.within) {
+            assert!(error(&ways.best) <= error(other) + 0.001, "{ways:?}");
+        }
     }
 
     #[test]
     fn a_drop_that_nobody_weighed_measures_only_what_is_dosed_in_drops() {
-        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
         let book = book_from_text(BOOK).unwrap();
-        assert!(tools(&book, "blue", 1.35).contains(&Tool::Drops));
-        // 2.1 g are 40 pharmacy drops of red, which the book doses by the gram.
-        assert!(!tools(&book, "red", 2.1).contains(&Tool::Drops));
-        document["formulas"]["rust"]["doses"]["red"] = "40 drops".into();
-        let book = book_from_text(&document.to_string()).unwrap();
-        assert!(tools(&book, "red", 2.1).contains(&Tool::Drops));
+        assert!(tools(&one(&book, "blue", 1.35, WrittenIn::Mass)).contains(&Tool::Drops));
+        // 2.1 g are 40 pharmacy drops of red.
+        assert!(!tools(&one(&book, "red", 2.1, WrittenIn::Mass)).contains(&Tool::Drops));
+        assert!(tools(&one(&book, "red", 2.1, WrittenIn::Drops)).contains(&Tool::Drops));
     }
 
     #[test]
     fn a_base_to_its_mark_is_off_by_nothing() {
         let book = book_from_text(BOOK).unwrap();
-        let base = book.materials.find("clear").unwrap();
-        let wanted = Mass::from_si(0.243_685_883_595);
-        let addition = Addition { material: base, wanted, total: wanted };
         let steps = Vec::from([Step::Fill { cup: 0, mark: 4, times: 1 }]);
-        let way = Measure::exactly(Tool::Cup, steps, wanted, wanted);
-        let list = list(&[addition], Some((base, &way)), &book, &Dosing::of(&book)).unwrap();
-        let best = list[0].told(&book, &Dosing::of(&book), &ToolNames::of(&book)).best;
+        let list = weighed(&book, "clear", 243.685_883_595, WrittenIn::Volume, Some(steps));
+        let best = list.unwrap().remove(0).best;
         assert_eq!((best.tool, &*best.measure), (Tool::Cup, "1 cup"));
         assert_eq!(best.off.quantity, Ratio::from(0.0));
     }
 
-    #[test]
-    fn what_no_tool_measures_is_refused_with_its_name() {
+    // A third of a drop of 0.045 g, and a pinch, a sixteenth of a teaspoon, of salt.
+    #[rstest]
+    #[case("blue", 0.015, WrittenIn::Drops, "1 drop", "+200.0 %")]
+    #[case("salt", 0.375, WrittenIn::Volume, "0.4 g", "+6.7 %")]
+    #[case("salt", 0.001, WrittenIn::Mass, "0.1 g", "+9900.0 %")]
+    fn what_the_bench_cannot_do_finer_is_a_caution_with_its_error(
+        #[case] material: &str,
+        #[case] grams: f64,
+        #[case] written: WrittenIn,
+        #[case] measure: &str,
+        #[case] off: &str,
+    ) {
         let book = book_from_text(BOOK).unwrap();
-        let material = book.materials.find("salt").unwrap();
-        let wanted = Mass::from_si(1e-6);
-        let dosing = Dosing::of(&book);
-        let refused = list(&[Addition { material, wanted, total: wanted }], None, &book, &dosing);
-        assert!(matches!(refused, Err(WeighError::Measure { material, .. }) if material == "salt"));
+        let weigh = one(&book, material, grams, written);
+        assert_eq!((&*weigh.best.measure, &*weigh.best.off.text), (measure, off));
+        let beyond = weigh.beyond.unwrap();
+        assert_eq!(beyond.code, "dose-beyond-bench");
+        assert!(beyond.message.contains(measure) && beyond.message.contains(off), "{beyond:?}");
+        assert!(beyond.message.contains("make a larger pot"), "{beyond:?}");
+    }
+
+    #[test]
+    fn what_nothing_measures_is_refused_with_its_name() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        document["materials"]["odd"] = serde_json::json!({ "kind": "other" });
+        document["bench"].as_object_mut().unwrap().remove("balance");
+        let book = book_from_text(&document.to_string()).unwrap();
+        let refused = weighed(&book, "odd", 5.0, WrittenIn::Mass, None);
+        assert!(matches!(refused, Err(WeighError::Measure { material, .. }) if material == "odd"));
     }
 
     #[test]
     fn nothing_to_add_is_no_line() {
         let book = book_from_text(BOOK).unwrap();
-        let material = book.materials.find("salt").unwrap();
-        let nothing = Addition { material, wanted: Mass::default(), total: Mass::default() };
-        assert!(list(&[nothing], None, &book, &Dosing::of(&book)).unwrap().is_empty());
+        assert!(weighed(&book, "salt", 0.0, WrittenIn::Mass, None).unwrap().is_empty());
+    }
+
+    #[rstest]
+    #[case("salt", None, Adding::Hot, 3, false)]
+    #[case("salt", Some("cold"), Adding::Cold, 3, true)]
+    #[case("blue", None, Adding::Cold, 1, false)]
+    #[case("blue", Some("hot"), Adding::Hot, 1, true)]
+    #[case("clear", None, Adding::Cold, 1, false)]
+    fn a_material_says_when_it_goes_in(
+        #[case] material: &str,
+        #[case] add: Option<&str>,
+        #[case] when: Adding,
+        #[case] portions: u32,
+        #[case] stated: bool,
+    ) {
+        let changes = add.map(|add| (material, "add", add));
+        let book = book(changes.as_slice(), "0.1 g");
+        let add = one(&book, material, 20.0, WrittenIn::Mass).add;
+        assert_eq!((add.when, add.portions, add.stated), (when, portions, stated));
+        assert_eq!(add.how.is_some_and(|how| how.contains("lumps broken")), material == "salt");
     }
 }

@@ -335,7 +335,12 @@ impl Vessel {
     pub fn fill_mark(self, air: EntrainedAir, vacuum: Vacuum) -> Result<Volume, DegasError> {
         let rise =
             air.swelling(vacuum.expansion()).value / air.swelling(vacuum.expansion_before()).value;
-        let fits = self.brim * (1.0 - self.spare.value) / rise;
+        self.mark_for(Ratio::from(rise))
+    }
+
+    /// The level to fill to at most for what swells to `rise` times its own.
+    fn mark_for(self, rise: Ratio) -> Result<Volume, DegasError> {
+        let fits = self.brim * (1.0 - self.spare.value) / rise.value;
         let Some(mark) = self.mark else { return Ok(fits) };
         // Rounding must not cost a mark that fits exactly.
         let marks = libm::floor((fits / mark).value * (1.0 + 1e-12));
@@ -360,17 +365,32 @@ impl Vessel {
     ) -> Result<Fills, DegasError> {
         let standing = vacuum.standing(liquid, air)?;
         let mark = self.fill_mark(air, vacuum)?;
+        self.shared_out(standing, vacuum.swollen(liquid, air)?, mark)
+    }
+
+    /// The same for a batch that stands at `standing` and swells to `rise` times that, whatever makes it.
+    ///
+    /// # Errors
+    /// Those of [`Vessel::fills`]; [`DegasError::Parameters`] for a rise below 1.
+    pub fn fills_rising(self, standing: Volume, rise: Ratio) -> Result<Fills, DegasError> {
+        let mut check = Check::new();
+        check.number(Parameter::LiquidVolume, standing.value).number(Parameter::Rise, rise.value);
+        check.finish()?;
+        self.shared_out(standing, standing * rise, self.mark_for(rise)?)
+    }
+
+    fn shared_out(
+        self,
+        standing: Volume,
+        swollen: Volume,
+        mark: Volume,
+    ) -> Result<Fills, DegasError> {
         let fills = libm::ceil((standing / mark).value * (1.0 - 1e-12)).max(1.0);
         if !(1.0..=MOST_FILLS).contains(&fills) {
-            let at_once = vessel_for(liquid, air, vacuum, self.spare)?;
+            let at_once = swollen / (1.0 - self.spare.value);
             return Err(DegasError::TooManyFills { fills, at_once });
         }
-        Ok(Fills {
-            count: fills as u32,
-            mark,
-            level: standing / fills,
-            swollen: vacuum.swollen(liquid, air)? / fills,
-        })
+        Ok(Fills { count: fills as u32, mark, level: standing / fills, swollen: swollen / fills })
     }
 }
 

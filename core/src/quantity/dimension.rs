@@ -1,8 +1,9 @@
 //! Dimensions: what kind of quantity a unit measures, and the uom types that stand for them.
 
 use super::{
-    Energy, Length, Mass, MassDensity, MolarEnergy, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Velocity, Volume,
+    DiffusionCoefficient, DynamicViscosity, Energy, Length, Mass, MassDensity, MolarEnergy, Power,
+    Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval,
+    ThermodynamicTemperature, Time, Velocity, Volume,
 };
 use core::fmt;
 use core::marker::PhantomData;
@@ -54,6 +55,10 @@ impl Dimension {
     pub const VELOCITY: Self = Self { length: 1, time: -1, ..Self::RATIO };
     /// A specific heat: energy per mass and temperature difference.
     pub const SPECIFIC_HEAT: Self = Self { length: 2, time: -2, temperature: -1, ..Self::RATIO };
+    /// A dynamic viscosity: pressure times time.
+    pub const VISCOSITY: Self = Self { mass: 1, length: -1, time: -1, ..Self::RATIO };
+    /// A diffusivity, of heat as of matter: area per time.
+    pub const DIFFUSIVITY: Self = Self { length: 2, time: -1, ..Self::RATIO };
     /// An amount of substance.
     pub const SUBSTANCE: Self = Self { substance: 1, ..Self::RATIO };
     /// An energy per amount of substance, such as an activation energy.
@@ -68,7 +73,7 @@ impl Dimension {
     /// What a person calls it, with its article: `a volume`; `None` where it has no common name.
     #[must_use]
     pub fn name(self) -> Option<&'static str> {
-        const NAMES: [(Dimension, &str); 20] = [
+        const NAMES: [(Dimension, &str); 22] = [
             (Dimension::RATIO, "a ratio"),
             (Dimension::LENGTH, "a length"),
             (Dimension::AREA, "an area"),
@@ -84,6 +89,8 @@ impl Dimension {
             (Dimension::POWER, "a power"),
             (Dimension::VELOCITY, "a speed"),
             (Dimension::SPECIFIC_HEAT, "a specific heat"),
+            (Dimension::VISCOSITY, "a viscosity"),
+            (Dimension::DIFFUSIVITY, "a diffusivity"),
             (Dimension::SUBSTANCE, "an amount of substance"),
             (Dimension::MOLAR_ENERGY, "an energy per mole"),
             (Dimension::EXPANSION, "a thermal expansion"),
@@ -193,6 +200,8 @@ measurable! {
     Ratio: RATIO, differs by Ratio;
     Time: TIME, differs by Time;
     Velocity: VELOCITY, differs by Velocity;
+    DiffusionCoefficient: DIFFUSIVITY, differs by DiffusionCoefficient;
+    DynamicViscosity: VISCOSITY, differs by DynamicViscosity;
     Energy: ENERGY, differs by Energy;
     MolarEnergy: MOLAR_ENERGY, differs by MolarEnergy;
     Power: POWER, differs by Power;

@@ -1,6 +1,6 @@
 //! What can be wrong with an amount.
 
-use super::{Dimension, System, Unit};
+use super::{Amount, Dimension, Rational, System, Unit};
 use crate::fault::Diagnose;
 use alloc::borrow::Cow;
 use alloc::format;
@@ -75,6 +75,18 @@ pub enum AmountError {
         text: String,
         /// The nearest spelling that is known.
         nearest: Option<&'static str>,
+    },
+    /// A kitchen word that no standard gives a size.
+    #[error(
+        "A {word} has no fixed size: in kitchens it is about 1/{part} tsp (common practice, no standard)."
+    )]
+    KitchenWord {
+        /// The word.
+        word: &'static str,
+        /// Which part of a teaspoon it is about.
+        part: i64,
+        /// How many of it.
+        count: Rational,
     },
     /// A unit that breaks the rules of writing units.
     #[error("The unit `{text}` cannot be read: {why}.")]
@@ -165,6 +177,7 @@ impl Diagnose for AmountError {
             Self::Ambiguous { .. } => "amount-ambiguous",
             Self::NoUnit { .. } => "amount-no-unit",
             Self::UnknownUnit { .. } => "unit-unknown",
+            Self::KitchenWord { .. } => "unit-of-the-kitchen",
             Self::MalformedUnit { .. } => "unit-malformed",
             Self::SeveralAmounts { .. } => "amount-several",
             Self::UnknownBasis { .. } => "amount-unknown-basis",
@@ -204,6 +217,14 @@ impl Diagnose for AmountError {
             Self::UnknownUnit { nearest: None, .. } => {
                 "Write a unit such as cup, tbsp, tsp, mL, g, drops, or its UCUM code.".into()
             }
+            Self::KitchenWord { part, count, .. } => {
+                let teaspoons = count.checked_div(Rational::from_int(*part));
+                let spoon = teaspoons.and_then(|many| Amount::new(many, Unit::TSP).ok());
+                spoon.map_or_else(
+                    || format!("Write the spoon that you take: one is 1/{part} tsp.").into(),
+                    |spoon| format!("Write the spoon that you take: {spoon}.").into(),
+                )
+            }
             Self::MalformedUnit { .. } => {
                 "Write a unit such as g, g/mL, kg/m3 or J/(g.K).".into()
             }
@@ -236,6 +257,16 @@ impl Diagnose for AmountError {
             Self::UnknownSystem { .. } => {
                 "Write us-customary, us-label, metric or imperial.".into()
             }
+        }
+    }
+}
+
+impl AmountError {
+    /// The same about `count` of what is not known by itself.
+    pub(super) fn times(self, count: Rational) -> Self {
+        match self {
+            Self::KitchenWord { word, part, .. } => Self::KitchenWord { word, part, count },
+            other => other,
         }
     }
 }

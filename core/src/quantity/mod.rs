@@ -44,7 +44,7 @@ pub use unit::Unit;
 
 #[rustfmt::skip]
 pub use uom::si::f64::{
-    Acceleration, Area, DynamicViscosity, Energy, Force, HeatCapacity, Length, Mass,
+    Acceleration, Area, DiffusionCoefficient, DynamicViscosity, Energy, Force, HeatCapacity, Length, Mass,
     MassDensity, MolarEnergy, Power, Pressure, Ratio, SpecificHeatCapacity,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Velocity,
     Volume,

@@ -26,7 +26,7 @@ pub(super) fn amount(text: &str) -> Result<Amount, AmountError> {
     if cursor.rest().is_empty() {
         return Err(AmountError::NoUnit { text: quoted(cursor.text) });
     }
-    let (unit, basis) = unit_and_basis(&mut cursor)?;
+    let (unit, basis) = unit_and_basis(&mut cursor).map_err(|error| error.times(value))?;
     assemble(cursor.text, value, unit, basis)
 }
 
@@ -247,7 +247,7 @@ mod tests {
     #[case("2 – 3 drops", "amount-several")]
     #[case("2 to 3 drops", "amount-several")]
     #[case("1 cupp", "unit-unknown")]
-    #[case("3 smidgens", "unit-unknown")]
+    #[case("3 smidges", "unit-unknown")]
     #[case("1.5/2 cup", "unit-malformed")]
     #[case("1/2/3 cup", "unit-malformed")]
     #[case("8 % base", "amount-unknown-basis")]
@@ -267,6 +267,25 @@ mod tests {
     fn suggests_the_nearest_unit(#[case] written: &str, #[case] nearest: &str) {
         let error = amount(written).expect_err("no unit");
         assert_eq!(error.help(), std::format!("Did you mean {nearest}?"));
+    }
+
+    // Spoons sold as a dash, a pinch and a smidgen hold 1/8, 1/16 and 1/32 tsp: common practice, no source.
+    #[rstest]
+    #[case("1 pinch", "Write the spoon that you take: 1/16 tsp.")]
+    #[case("a pinch", "Write a number and a unit, such as 1 1/4 cup, 40 drops or 12.5 g.")]
+    #[case("2 pinches", "Write the spoon that you take: 1/8 tsp.")]
+    #[case("1 Dash", "Write the spoon that you take: 1/8 tsp.")]
+    #[case("1/2 dash", "Write the spoon that you take: 1/16 tsp.")]
+    #[case("3 smidgens", "Write the spoon that you take: 3/32 tsp.")]
+    fn kitchen_words_are_asked_back_by_what_they_are(#[case] written: &str, #[case] help: &str) {
+        let error = amount(written).expect_err("no size");
+        assert_eq!(error.help(), help);
+        if written.starts_with(|c: char| c.is_ascii_digit()) {
+            assert_eq!(error.code(), "unit-of-the-kitchen");
+            assert!(error.to_string().contains("no standard"), "{error}");
+            let spoon = help.rsplit(": ").next().expect("a spoon").trim_end_matches('.');
+            assert!(amount(spoon).is_ok(), "{spoon}");
+        }
     }
 
     #[test]

@@ -160,6 +160,7 @@ symbols! {
     // Pressures. SP 811 prints the conventional inch of mercury to seven digits, 3386.389 Pa;
     // UCUM starts from a rounded 133.322 kPa per meter, 3e-6 less.
     Pascal: PRESSURE "Pa", exact(Rational::ONE), [], ["pascal", "pascals"];
+    Millipascal: PRESSURE "mPa", exact(ratio(1, 1000)), [], ["millipascal", "millipascals"];
     Hectopascal: PRESSURE "hPa", exact(Rational::from_int(100)), [], ["hectopascal", "hectopascals"];
     Kilopascal: PRESSURE "kPa", exact(Rational::from_int(1000)), [], ["kilopascal", "kilopascals"];
     Megapascal: PRESSURE "MPa", exact(Rational::from_int(1_000_000)), [],
@@ -257,6 +258,11 @@ pub(super) const AMBIGUOUS: &[(&str, MatchCase, &[&str])] = &[
     ("°", MatchCase::Any, &["°F", "°C"]),
     ("º", MatchCase::Any, &["°F", "°C"]),
 ];
+
+/// Kitchen words that no standard gives a size, one and many, and the part of a teaspoon that spoons sold by these names
+/// hold (common practice, no source).
+pub(super) const KITCHEN_WORDS: &[(&str, &str, i64)] =
+    &[("dash", "dashes", 8), ("pinch", "pinches", 16), ("smidgen", "smidgens", 32)];
 
 /// Whether the case of letters counts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

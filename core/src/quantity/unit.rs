@@ -128,6 +128,13 @@ impl Unit {
         per: 1,
     };
 
+    /// Pascal second.
+    pub const PASCAL_SECOND: Self = Self {
+        terms: [Some(Term::of(Symbol::Pascal, 1)), Some(Term::of(Symbol::Second, 1)), None, None],
+        times: 1,
+        per: 1,
+    };
+
     /// Joule per gram and kelvin.
     pub const JOULE_PER_GRAM_KELVIN: Self = Self {
         terms: [

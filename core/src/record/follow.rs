@@ -12,6 +12,7 @@ use crate::batch::reject_interval;
 use crate::book::Book;
 use crate::calibrate::{CalibrateError, Weighed};
 use crate::fault::{Fault, Faults};
+use crate::formula::WrittenIn;
 use crate::material::Kind;
 use crate::mix::{MaterialId, Mix, Phase};
 use crate::parameter::Parameter;
@@ -162,7 +163,7 @@ impl Follow<'_> {
         });
         self.keep(path, together)?;
         let shot = self.draws(pot, stage, told, path);
-        let made = self.made(&added, contents);
+        let made = self.made(pot, &added, contents);
         let made = self.keep(path, made)?;
         #[cfg(feature = "document")]
         let formula = {
@@ -209,7 +210,12 @@ impl Follow<'_> {
     }
 
     /// What is in the pot, plastisols first and then by kind.
-    fn made(&self, added: &Mix, contents: &Contents) -> Result<Vec<MadePart>, RecordError> {
+    fn made(
+        &self,
+        pot: &Pot,
+        added: &Mix,
+        contents: &Contents,
+    ) -> Result<Vec<MadePart>, RecordError> {
         let materials = &self.book.materials;
         let base = contents.made.base_mass(materials)?;
         let planned_base = contents.planned.base_mass(materials)?;
@@ -218,6 +224,7 @@ impl Follow<'_> {
         }
         let cup = self.base_of_a_cup(&contents.made, base)?;
         let names = ToolNames::of(self.book);
+        let tools = weigh::Tools::new(&names, self.book);
         let mut parts = Vec::new();
         for portion in contents.made.portions() {
             let material = materials.get(portion.material)?;
@@ -226,17 +233,19 @@ impl Follow<'_> {
             let off = (planned.value > 0.0).then(|| ratio / planned - Ratio::from(1.0));
             let tolerance = material.tolerance.unwrap_or(self.book.limits.tolerance);
             let in_cup = cup * ratio.value;
-            let tools = &self.book.tools;
             let per_cup = match weigh::choose(
                 material,
                 in_cup,
                 tolerance,
-                material.drop_is_calibrated(),
+                written_in(pot, &material.name),
+                None,
                 tools,
             ) {
-                Ok(choice) => weigh::way(&choice.best, in_cup, in_cup, &names).measure,
+                Ok(ways) if ways.beyond.is_none() => {
+                    weigh::way(&ways.best, in_cup, in_cup, &names).measure
+                }
                 // What the bench cannot do is still said, as a mass.
-                Err(_) => text::mass(in_cup).text,
+                _ => text::mass(in_cup).text,
             };
             parts.push(MadePart {
                 material: material.name.clone(),
@@ -291,6 +300,13 @@ impl Follow<'_> {
         }
         self.keep(path, Err(RecordError::ShotMore { shot: shot.takes, held }))
     }
+}
+
+/// The measure that the plan of `pot` doses a material in.
+fn written_in(pot: &Pot, material: &str) -> WrittenIn {
+    let mut weighed = pot.stages.iter().flat_map(|stage| &stage.weigh);
+    let weighed = weighed.find(|one| one.material == material);
+    weighed.map_or(WrittenIn::Mass, |one| one.written_in)
 }
 
 /// What went in and out of a pot so far.

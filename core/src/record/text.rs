@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::{DrawRecord, PieceRecord, PotRecord, Record, StageRecord};
+use crate::quantity::Mass;
 use crate::show::page::{Page, counted, cut, past};
 
 /// The record as text, by `Display`.
@@ -136,8 +137,8 @@ fn piece_words(pieces: &PieceRecord) -> String {
         (Some(good), None) => format!(", {good} good"),
         _ => String::new(),
     };
-    let scatter =
-        pieces.deviation.as_ref().map(|one| format!(" ± {}", one.text)).unwrap_or_default();
+    let scatter = pieces.deviation.as_ref().filter(|one| one.quantity > Mass::default());
+    let scatter = scatter.map(|one| format!(" ± {}", one.text)).unwrap_or_default();
     let planned = pieces.planned.as_ref().map(|one| format!(", {} planned", one.text));
     let weighs = pieces.weighs.as_ref().map(|weighs| {
         format!(

@@ -1,4 +1,4 @@
-//! How long a pot takes in the shop's own oven, and in which bursts.
+//! How long a pot takes in the shop's own oven, and by which readings of the thermometer.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -7,26 +7,24 @@ use super::response;
 use crate::caution::Caution;
 use crate::document::process::TimingEntry;
 use crate::document::resolve::Resolver;
-use crate::document::resolve::oven::Timed;
+use crate::document::resolve::oven::{Timed, marks};
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
-use crate::plan::process::{Burst, question, shown_bursts};
-use crate::process::heat::{Cooling, Load, Oven, Precautions, Reach, Window};
+use crate::plan::process::{HeatBand, question, shown_bands, shown_reach};
+use crate::process::heat::{Cooling, Load, Oven, Precautions, SpecificHeat, Window};
 use crate::quantity::{
     Amount, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
-    TemperatureInterval, ThermodynamicTemperature, Time,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time,
 };
-use crate::show::{Shown, text};
+use crate::show::{Shown, because, text};
 
 entry! {
-    /// Asks for the heating of a pot, or of several cups together as one load: all from one temperature.
+    /// Asks for the heating of a pot, or of several alike cups on one clock: all from one temperature.
     pub struct HeatRequest {
         required {
-            #[doc = parameter!(timings)]
-            timings: Vec<TimingEntry>,
             #[doc = parameter!(specific_heat)]
             specific_heat: Written<SpecificHeatCapacity>,
             #[doc = parameter!(mix)]
@@ -37,6 +35,12 @@ entry! {
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
         }
         optional {
+            #[doc = parameter!(timings)]
+            timings: Vec<TimingEntry>,
+            #[doc = parameter!(oven_power)]
+            power: Written<Power>,
+            #[doc = parameter!(specific_heat_rise)]
+            specific_heat_rise: Written<TemperatureCoefficient>,
             #[doc = parameter!(aim)]
             aim: Written<ThermodynamicTemperature>,
             #[doc = parameter!(timed_density)]
@@ -47,6 +51,12 @@ entry! {
             setting: Percent,
             #[doc = parameter!(thermometer)]
             thermometer: Written<TemperatureInterval>,
+            #[doc = parameter!(burst_step)]
+            step: Written<Time>,
+            #[doc = parameter!(longest_burst)]
+            longest: Written<Time>,
+            #[doc = parameter!(oven_turn)]
+            turn: Written<Time>,
             #[doc = parameter!(vessel_mass)]
             vessel: Written<Mass>,
             #[doc = parameter!(vessel_specific_heat)]
@@ -62,7 +72,7 @@ entry! {
 }
 
 entry! {
-    /// A further cup that is heated together with the mix.
+    /// A further cup that is heated together with the mix, on one clock: it must be alike.
     pub struct LoadEntry {
         required {
             /// What is in it: a mass, or a volume cold and liquid.
@@ -95,7 +105,7 @@ entry! {
             stood: Written<Time>,
         }
         optional {
-            /// How much was watched; as much as is heated where left out.
+            /// How much was watched; default: as much as is heated.
             mix: Amount,
         }
     }
@@ -110,27 +120,32 @@ response! {
         pub from: Shown<ThermodynamicTemperature>,
         /// The setting of the oven that all of this holds for, as a share of full power.
         pub setting: Shown<Ratio>,
+        /// Whether nothing was timed: all of this follows from the rated power, a first guess.
+        pub guess: bool,
         /// The power that reaches mix and vessel.
         pub power: Shown<Power>,
-        /// Its standard uncertainty; none of a single timing.
-        pub power_uncertainty: Option<Shown<Power>>,
-        /// How long it takes to the aim, without a break.
-        pub time: Shown<Time>,
+        /// Its standard uncertainty for one more heating.
+        pub power_uncertainty: Shown<Power>,
+        /// How long it takes to the aim, without a break; none where it is hot already, or the amount too far from
+        /// those that were timed.
+        pub time: Option<Shown<Time>>,
         /// Its standard uncertainty for one more heating.
         pub uncertainty: Option<Shown<Time>>,
-        /// The bursts, as long as each comes out as expected.
-        pub bursts: Vec<Burst>,
-        /// How long the oven runs in them altogether.
+        /// Why there is no time.
+        pub no_time: Option<String>,
+        /// The table of readings, the coldest band first. The last band ends where shooting begins.
+        pub bands: Vec<HeatBand>,
+        /// Shoot from this reading on.
+        pub shoot_from: Shown<ThermodynamicTemperature>,
+        /// Shoot up to this reading; above it, stop and let the pot cool.
+        pub shoot_to: Shown<ThermodynamicTemperature>,
+        /// How many bursts are expected.
+        pub bursts: u32,
+        /// How long the oven is expected to run in them altogether.
         pub total: Shown<Time>,
-        /// The most that the pot may have after as long a run in one go.
-        pub in_one: Shown<ThermodynamicTemperature>,
-        /// Whether that is above the window.
-        pub one_overshoots: bool,
-        /// The margin of the power that the bursts were made with.
+        /// How much more power than expected the bursts allow for.
         pub margin: Shown<Ratio>,
-        /// Whether that margin is an assumption, the power resting on a single timing.
-        pub margin_assumed: bool,
-        /// How far the amount lies outside those that were timed, as a factor.
+        /// How far the amount is outside those that were timed, as a factor.
         pub beyond: Option<Shown<Ratio>>,
         /// What to ask about the timings: one that does not fit the others, or that ends far above the
         /// window. It counts all the same.
@@ -141,11 +156,11 @@ response! {
 }
 
 impl HeatRequest {
-    /// Takes the power from the timings, and from that the time and the bursts.
+    /// Takes the power from the timings, and from that the time and the table of readings.
     ///
     /// # Errors
-    /// Timings that are none; an amount too far from those that were timed; a pot that is hot
-    /// already; a window that the thermometer is too coarse for.
+    /// Timings that are none; cups that are not alike; a window that the thermometer is too coarse for; a pot so
+    /// small that the shortest burst may carry it over the window.
     pub fn answer(&self) -> Result<HeatResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
         let response = self.response(&mut resolver);
@@ -162,8 +177,11 @@ impl HeatRequest {
             ("vessel", self.vessel.as_ref()),
             ("vessel_specific_heat", self.vessel_specific_heat.as_ref()),
         );
-        let oven = self.oven(resolver, density, vessel);
+        let rise = resolver.or_zero(&At("/specific_heat_rise"), self.specific_heat_rise.as_ref());
+        let oven = self.oven(resolver, density, vessel, rise);
         let specific_heat = resolver.quantity(&At("/specific_heat"), &self.specific_heat);
+        let specific_heat = SpecificHeat::new(specific_heat?, rise?);
+        let specific_heat = resolver.keep(&At("/specific_heat"), specific_heat);
         let mass = resolver.amount_of_mix(&At("/mix"), &self.mix, density);
         let from = resolver.quantity(&At("/from"), &self.from);
         let window = self.window(resolver);
@@ -173,8 +191,8 @@ impl HeatRequest {
         let (oven, from, window) = (oven?, self.cooled(resolver, load, from?, density)?, window?);
         let precautions = self.precautions(resolver)?;
         let questioned = question(&oven, window.most(), resolver.system);
-        let bursts = resolver.keep(&Path::ROOT, oven.bursts(load, from, window, precautions));
-        if let (None, Some(question)) = (&bursts, &questioned) {
+        let gate = resolver.keep(&Path::ROOT, oven.gate(load, from, window, precautions));
+        if let (None, Some(question)) = (&gate, &questioned) {
             resolver.fault(
                 "timing-questioned",
                 &At("/timings"),
@@ -182,27 +200,27 @@ impl HeatRequest {
                 &"Correct it, or leave it out.",
             );
         }
-        let bursts = bursts?;
-        let heating = resolver.keep(&Path::ROOT, oven.time(load, from, window.aim()))?;
+        let gate = gate?;
+        let heating = oven.time(load, from, window.aim());
         let system = resolver.system;
+        let power = oven.power(load);
         Some(HeatResponse {
             load: text::mass(load.mass()),
             from: text::temperature(from, system),
             setting: text::percent(oven.setting()),
-            power: text::power(oven.power()),
-            power_uncertainty: oven.power_uncertainty().map(text::power),
-            time: text::time(heating.time),
-            uncertainty: heating.uncertainty.map(text::time),
-            total: text::time(bursts.total),
-            in_one: text::temperature(bursts.in_one, system),
-            one_overshoots: bursts.one_overshoots,
-            margin: text::percent(bursts.margin),
-            margin_assumed: bursts.margin_assumed,
-            beyond: match bursts.reach {
-                Reach::Within => None,
-                Reach::Beyond { factor, .. } => Some(text::factor(factor)),
-            },
-            bursts: shown_bursts(&bursts, system),
+            guess: oven.is_guess(),
+            power: text::power(power),
+            power_uncertainty: text::power(power * oven.uncertainty(load)),
+            time: heating.as_ref().ok().map(|heating| text::time(heating.time)),
+            uncertainty: heating.as_ref().ok().map(|heating| text::time(heating.uncertainty)),
+            no_time: heating.err().map(|error| because(&error).message),
+            bands: shown_bands(&gate, system),
+            shoot_from: text::temperature(gate.shoot_from, system),
+            shoot_to: text::temperature(gate.shoot_to, system),
+            bursts: gate.course.bursts,
+            total: text::time(gate.course.total),
+            margin: text::percent(gate.margin),
+            beyond: shown_reach(oven.reach(load)),
             questioned: questioned.map(|question| question.message),
             cautions: Vec::from([
                 Caution::HotPlastisol,
@@ -218,13 +236,16 @@ impl HeatRequest {
         resolver: &mut Resolver,
         density: Option<MassDensity>,
         vessel: Option<HeatCapacity>,
+        rise: Option<TemperatureCoefficient>,
     ) -> Option<Oven> {
         let specific_heat = match &self.timed_specific_heat {
             Some(timed) => resolver.quantity(&At("/timed_specific_heat"), timed),
             None => self.specific_heat.to(resolver.system).ok(),
         };
-        let timed = Timed { density, specific_heat: specific_heat?, vessel: vessel? };
-        resolver.timings(&Path::ROOT, &self.timings, self.setting, timed)
+        let specific_heat = SpecificHeat::new(specific_heat?, rise?).ok()?;
+        let timed = Timed { density, specific_heat, vessel: vessel? };
+        let timings = self.timings.as_deref().unwrap_or_default();
+        resolver.timed_oven(&Path::ROOT, (timings, self.power.as_ref()), self.setting, timed)
     }
 
     /// The `first` cup and those that are heated with it, as one load.
@@ -233,7 +254,7 @@ impl HeatRequest {
         resolver: &mut Resolver,
         first: Load,
         density: Option<MassDensity>,
-        specific_heat: SpecificHeatCapacity,
+        specific_heat: SpecificHeat,
         vessel: HeatCapacity,
     ) -> Option<Load> {
         let at = &At("/together");
@@ -241,7 +262,7 @@ impl HeatRequest {
         let mut loads = resolver.each(at, others, |resolver, path, cup| {
             let mass = resolver.amount_of_mix(&path.key("mix"), &cup.mix, density);
             let specific_heat = match &cup.specific_heat {
-                Some(own) => resolver.quantity(&path.key("specific_heat"), own),
+                Some(own) => resolver.quantity(&path.key("specific_heat"), own).map(Into::into),
                 None => Some(specific_heat),
             };
             let vessel = match (&cup.vessel, &cup.vessel_specific_heat) {
@@ -274,17 +295,12 @@ impl HeatRequest {
         let room = resolver.quantity(&at.key("room"), &entry.room);
         let stood = resolver.quantity(&at.key("stood"), &entry.stood);
         let watched = match &entry.mix {
-            Some(mix) => {
-                let mass = resolver.amount_of_mix(&at.key("mix"), mix, density)?;
-                // Of a load that cools its mass alone counts.
-                let like = load.heat_capacity() / load.mass();
-                resolver.keep(&at.key("mix"), Load::new(mass, like, HeatCapacity::default()))?
-            }
-            None => load,
+            Some(mix) => resolver.amount_of_mix(&at.key("mix"), mix, density)?,
+            None => load.mass(),
         };
         let cooling = Cooling::observed(watched, watched_from?, to?, time?, room?);
         let cooling = resolver.keep(at, cooling)?;
-        resolver.keep(at, cooling.after(load, from, stood?, room?))
+        resolver.keep(at, cooling.after(load.mass(), from, stood?, room?))
     }
 
     fn window(&self, resolver: &mut Resolver) -> Option<Window> {
@@ -302,14 +318,18 @@ impl HeatRequest {
     }
 
     fn precautions(&self, resolver: &mut Resolver) -> Option<Precautions> {
-        let precautions = Precautions::default();
-        Some(match &self.thermometer {
-            Some(thermometer) => {
-                let thermometer = resolver.quantity(&At("/thermometer"), thermometer)?;
-                Precautions { thermometer, ..precautions }
-            }
-            None => precautions,
-        })
+        let usual = Precautions { marks: marks(resolver.system), ..Precautions::default() };
+        let thermometer = match &self.thermometer {
+            Some(thermometer) => resolver.quantity(&At("/thermometer"), thermometer)?,
+            None => usual.thermometer,
+        };
+        let mut time = |path: &str, written: Option<&Written<Time>>, usual: Time| {
+            written.map_or(Some(usual), |time| resolver.quantity(&At(path), time))
+        };
+        let step = time("/step", self.step.as_ref(), usual.step);
+        let longest = time("/longest", self.longest.as_ref(), usual.longest);
+        let turn = time("/turn", self.turn.as_ref(), usual.turn);
+        Some(Precautions { thermometer, step: step?, longest: longest?, turn: turn?, ..usual })
     }
 }
 
@@ -317,6 +337,7 @@ impl HeatRequest {
 mod tests {
     use rstest::rstest;
     use serde_json::{Value, json};
+    use std::vec::Vec;
 
     use crate::request::tests::{fault_codes, result};
 
@@ -343,12 +364,64 @@ mod tests {
         let answer = result(request());
         assert!((answer["power"]["value"].as_f64().unwrap() - 500.0).abs() < 1e-9);
         assert!((answer["time"]["value"].as_f64().unwrap() - 180.0).abs() < 1e-9);
-        assert_eq!(answer["bursts"].as_array().unwrap().len(), 2);
-        assert_eq!(answer["bursts"][0]["duration"]["text"], "120 s");
-        assert_eq!(answer["total"]["text"], "3 min");
-        assert_eq!(answer["beyond"], Value::Null);
-        assert_eq!(answer["setting"]["text"], "100 %");
+        let bands = answer["bands"].as_array().unwrap();
+        let bursts: Vec<_> =
+            bands.iter().map(|band| band["burst"]["text"].as_str().unwrap()).collect();
+        assert_eq!(bursts.first(), Some(&"90 s"));
+        assert_eq!(answer["shoot_to"]["text"], "352 °F (178 °C)");
+        assert_eq!((&answer["beyond"], &answer["no_time"]), (&Value::Null, &Value::Null));
+        assert_eq!(
+            (&answer["guess"], &answer["setting"]["text"]),
+            (&json!(false), &json!("100 %"))
+        );
         assert_eq!(answer["cautions"][0], "hot-plastisol");
+    }
+
+    /// Two readings of the oven's own, 1 cup in 3:00 and 2 cups in 5:00: 3/4 cup takes 2:30, and a pot far from
+    /// both still gets bursts.
+    #[test]
+    fn a_fixed_part_and_a_proportional_one() {
+        let timing = |mix: &str, time: &str| json!({ "mix": mix, "from": "20 °C", "to": "170 °C", "time": time });
+        let mut request =
+            with("timings", json!([timing("1 cup", "3 min"), timing("2 cup", "5 min")]));
+        request["density"] = json!("1.03 g/mL");
+        request["mix"] = json!("3/4 cup");
+        assert_eq!(result(request.clone())["time"]["text"], "2 min 30 s");
+        request["mix"] = json!("5 cup");
+        let answer = result(request.clone());
+        assert_eq!((&answer["time"], &answer["beyond"]["text"]), (&Value::Null, &json!("2.5")));
+        assert!(answer["no_time"].as_str().unwrap().contains("time a pot of such an amount"));
+        assert!(!answer["bands"].as_array().unwrap().is_empty());
+        request["mix"] = json!("1/4 cup");
+        assert_eq!(fault_codes(request), ["heat-too-fine"]);
+    }
+
+    /// 1000 W and m₀ of 150 g: 300 g take up 667 W. Timings win.
+    #[test]
+    fn a_rated_power_is_a_first_guess() {
+        let mut request = with("power", json!("1000 W"));
+        assert_eq!(result(request.clone())["guess"], false);
+        request.as_object_mut().unwrap().remove("timings");
+        request["mix"] = json!("600 g");
+        let answer = result(request.clone());
+        assert_eq!((&answer["guess"], &answer["power"]["text"]), (&json!(true), &json!("800 W")));
+        request["power"] = json!("1000 kW");
+        assert_eq!(fault_codes(request.clone()), ["heat-out-of-range"]);
+        request.as_object_mut().unwrap().remove("power");
+        assert_eq!(fault_codes(request), ["heat-no-timings"]);
+    }
+
+    /// 8 % more per kelvin from 120 °C on than from 20 °C, both to 170 °C: DEHP's line (Zábranský et al.).
+    #[test]
+    fn a_specific_heat_that_rises() {
+        let mut request = with("specific_heat_rise", json!("0.001667 1/K"));
+        request["timings"] =
+            json!([{ "mix": "300 g", "from": "20 °C", "to": "170 °C", "time": "150 s" }]);
+        request["shot_window"] = json!(["163 °C", "177 °C"]);
+        assert_eq!(result(request.clone())["time"]["text"], "2 min 30 s");
+        request["from"] = json!("120 °C");
+        let again = result(request)["time"]["value"].as_f64().unwrap();
+        assert!((again / 50.0 - 1.08).abs() < 0.01, "{again}");
     }
 
     /// The vessel counts in the timings and in the heating, so half of it cancels for a like load.
@@ -363,7 +436,7 @@ mod tests {
         // (600 + 800) J/K · 100 K in 120 s.
         assert!((answer["power"]["value"].as_f64().unwrap() - 140_000.0 / 120.0).abs() < 1e-9);
         assert!((answer["time"]["value"].as_f64().unwrap() - 180.0).abs() < 1e-9);
-        assert_eq!(answer["margin_assumed"], true);
+        assert!(answer["power_uncertainty"]["value"].as_f64().unwrap() > 0.05 * 140_000.0 / 120.0);
     }
 
     #[test]
@@ -380,7 +453,8 @@ mod tests {
         assert!(text.as_str().is_some_and(|it| it.starts_with("Timing 4 does not fit")), "{text}");
         let mut fahrenheit = request();
         fahrenheit["timings"][1]["to"] = json!("320 °C");
-        assert_eq!(fault_codes(fahrenheit), ["heat-too-fine", "timing-questioned"]);
+        let asked = result(fahrenheit)["questioned"].clone();
+        assert!(asked.as_str().is_some_and(|it| it.starts_with("Timing 2 ends at")), "{asked}");
     }
 
     /// The setting is that of the timings, where the oven's is not stated.
@@ -396,25 +470,24 @@ mod tests {
         assert_eq!(fault_codes(request), ["heat-mixed-settings"]);
     }
 
-    /// Two cups that are each too small for what was timed are together 300 g: the same as one such pot. The
-    /// vessel of the second counts on its own.
+    /// Two cups of 150 g are together 300 g, with a little more care. The vessel of the second counts on its own.
     #[test]
-    fn cups_together_are_one_load() {
+    fn alike_cups_are_on_one_clock() {
         let one = result(request());
-        let mut two = with("mix", json!("180 g"));
-        two["together"] = json!([{ "mix": "120 g" }]);
+        let mut two = with("mix", json!("150 g"));
+        two["together"] = json!([{ "mix": "150 g" }]);
         let answer = result(two.clone());
-        for field in ["load", "time", "bursts", "beyond"] {
+        for field in ["load", "time", "power"] {
             assert_eq!(answer[field], one[field]);
         }
+        let top = |answer: &Value| answer["bands"][0]["below"]["value"].as_f64().unwrap();
+        assert!(top(&answer) < top(&one));
         two["together"][0]["vessel"] = json!("1 kg");
         assert_eq!(fault_codes(two.clone()), ["vessel-half-known"]);
         two["together"][0]["vessel_specific_heat"] = json!("0.8 J/(g.K)");
-        // (600 + 800) J/K · 150 K at 500 W.
-        let seconds = result(two.clone())["time"]["value"].as_f64().unwrap();
-        assert!((seconds - 420.0).abs() < 1e-9, "{seconds}");
-        two["together"] = json!([{ "mix": "900 g" }]);
-        assert_eq!(fault_codes(two), ["heat-out-of-reach"]);
+        assert_eq!(fault_codes(two.clone()), ["heat-unlike-cups"]);
+        two["together"] = json!([{ "mix": "120 g" }]);
+        assert_eq!(fault_codes(two), ["heat-unlike-cups"]);
     }
 
     /// From 170 °C to 120 °C in 10 min, in 20 °C: after twice that long 20 + 150/1.5² °C are left.
@@ -429,20 +502,18 @@ mod tests {
         assert!((celsius - (20.0 + 150.0 / 2.25)).abs() < 1e-9, "{celsius}");
         let seconds = answer["time"]["value"].as_f64().unwrap();
         assert!((seconds - 600.0 * (170.0 - celsius) / 500.0).abs() < 1e-9, "{seconds}");
-        request["cooling"]["mix"] = json!("600 g");
-        assert_eq!(fault_codes(request.clone()), ["heat-out-of-reach"]);
         request["cooling"]["to"] = json!("175 °C");
         assert_eq!(fault_codes(request), ["heat-no-cooling"]);
     }
 
     #[rstest]
-    #[case("mix", json!("1 kg"), "heat-out-of-reach")]
     #[case("mix", json!("1 cup"), "volume-without-density")]
-    #[case("from", json!("175 °C"), "heat-hot-already")]
+    #[case("step", json!("0 s"), "heat-precaution")]
+    #[case("specific_heat_rise", json!("1 1/K"), "heat-out-of-range")]
     #[case("timings", json!([]), "heat-no-timings")]
     #[case("shot_window", json!(["180 °C", "160 °C"]), "heat-window")]
     #[case("vessel", json!("100 g"), "vessel-half-known")]
-    #[case("thermometer", json!("15 K"), "heat-aim-too-high")]
+    #[case("thermometer", json!("15 K"), "heat-window-narrow")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

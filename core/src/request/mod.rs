@@ -21,10 +21,12 @@ mod calibrate;
 mod calibrate_injector;
 mod calibrate_one;
 mod change;
+mod clock;
 mod color;
 mod color_difference;
 mod color_match;
 mod convert;
+mod cooling;
 mod correct;
 mod cost;
 mod degas;
@@ -40,8 +42,10 @@ mod mix;
 mod plan;
 mod record;
 mod salt;
+mod settling;
 mod shot;
 mod sink;
+mod stays_hot;
 mod uncertainty;
 mod water;
 
@@ -54,12 +58,14 @@ pub use calibrate_one::{
     CountedEntry,
 };
 pub use change::Change;
+pub use clock::{ClockHeat, ClockRequest, ClockResponse, RunEntry};
 pub use color::{ColorEntry, ShownLab};
 pub use color_difference::{ColorDifferenceRequest, ColorDifferenceResponse};
 pub use color_match::{
     ColorMatchRequest, ColorMatchResponse, ColorantDrops, ColorantEntry, LetDownEntry,
 };
 pub use convert::{ConvertRequest, ConvertResponse};
+pub use cooling::{CoolingRequest, CoolingResponse, PieceTemperature};
 pub use correct::CorrectRequest;
 pub use cost::{CostRequest, CostResponse};
 pub use degas::{DegasRequest, DegasResponse};
@@ -75,8 +81,10 @@ pub use mix::{MixPart, MixRequest, MixResponse};
 pub use plan::PlanRequest;
 pub use record::RecordRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
+pub use settling::{SettlingRequest, SettlingResponse, TimedBallEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
 pub use sink::{SinkRequest, SinkResponse};
+pub use stays_hot::{StaysHotRequest, StaysHotResponse};
 pub use uncertainty::{SourceShare, UncertaintyRequest, UncertaintyResponse};
 pub use water::{WaterRequest, WaterResponse};
 
@@ -202,8 +210,16 @@ calculations! {
     Air = "air": AirRequest => AirResponse;
     /// How far a pot swells under vacuum, and how full a vessel may be for it.
     Degas = "degas": DegasRequest => DegasResponse;
-    /// How long a pot takes in the shop's own oven, and in which bursts.
+    /// How long a pot takes in the shop's own oven, and by which readings of the thermometer.
     Heat = "heat": HeatRequest => HeatResponse;
+    /// How long a pot stays hot.
+    StaysHot = "stays-hot": StaysHotRequest => StaysHotResponse;
+    /// How long a shot sets in a metal mold, and how often one can be made.
+    Cooling = "cooling": CoolingRequest => CoolingResponse;
+    /// How many heats the shots of a pot take, and where the reheats are.
+    Clock = "clock": ClockRequest => ClockResponse;
+    /// How fast salt settles in a pot, and how often to stir.
+    Settling = "settling": SettlingRequest => SettlingResponse;
     /// What heat has done to a pot, and what of its stabilizer is left.
     HeatHistory = "heat-history": HeatHistoryRequest => HeatHistoryResponse;
     /// How fast a piece sinks, and the density for a wanted fall.

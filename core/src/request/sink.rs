@@ -128,7 +128,7 @@ impl SinkRequest {
         };
         Some(SinkResponse {
             density: text::density(density),
-            density_uncertainty: unsure.map(text::density),
+            density_uncertainty: unsure.map(text::unsure_density),
             sink_rate: text::speed(fall.speed),
             slowest: text::speed(fall.trust.slowest),
             fastest: text::speed(fall.trust.fastest),

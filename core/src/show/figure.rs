@@ -71,13 +71,6 @@ pub(crate) struct BothScales {
     fahrenheit: Figure,
 }
 
-impl BothScales {
-    /// The same as an upper bound on each.
-    pub(crate) fn at_most(self) -> Self {
-        Self { celsius: self.celsius.at_most(), fahrenheit: self.fahrenheit.at_most() }
-    }
-}
-
 impl fmt::Display for BothScales {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} ({})", self.celsius, self.fahrenheit)
@@ -135,7 +128,6 @@ mod tests {
     fn a_temperature_on_both_scales() {
         let at = ThermodynamicTemperature::new::<degree_celsius>(168.66);
         assert_eq!(both_scales(&at).to_string(), "168.7 °C (335.6 °F)");
-        assert_eq!(both_scales(&at).at_most().to_string(), "168.6 °C (335.5 °F)");
         let none = ThermodynamicTemperature::new::<degree_celsius>(f64::NAN);
         assert_eq!(both_scales(&none).to_string(), "NaN °C (NaN °F)");
     }

@@ -3,12 +3,12 @@
 use alloc::string::String;
 
 use crate::quantity::{
-    Mass, MassDensity, Measurable, Power, Pressure, Ratio, TemperatureInterval,
+    DynamicViscosity, Mass, MassDensity, Measurable, Power, Pressure, Ratio, TemperatureInterval,
     ThermodynamicTemperature, Time, Velocity, Volume,
 };
 
 /// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
-/// unit that all results use for its kind: g, mL, g/mL, °C, K, s, cm/s, kPa, W, 1.
+/// unit that all results use for its kind: g, mL, g/mL, °C, K, s, cm/s, kPa, W, Pa.s, 1.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Shown<Q> {
     /// The quantity.
@@ -59,6 +59,7 @@ showable! {
     Velocity = "cm/s", x => x * 1e2, x / 1e2;
     Pressure = "kPa", x => x / 1e3, x * 1e3;
     Power = "W", x => x, x;
+    DynamicViscosity = "Pa.s", x => x, x;
 }
 
 impl<Q: Showable> Shown<Q> {

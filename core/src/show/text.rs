@@ -156,17 +156,8 @@ pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
 
 /// A volume as a lower bound, rounded up to an eighth of a cup.
 pub(crate) fn at_least_by_cup(bound: Volume, system: System) -> String {
-    by_cup(bound, libm::ceil, system)
-}
-
-/// A volume as an upper bound, rounded down to an eighth of a cup.
-pub(crate) fn at_most_by_cup(bound: Volume, system: System) -> String {
-    by_cup(bound, libm::floor, system)
-}
-
-fn by_cup(bound: Volume, round: fn(f64) -> f64, system: System) -> String {
     let eighth = step(8, Unit::CUP).and_then(|eighth| eighth.to::<Volume>(system));
-    let rounded = eighth.map_or(bound, |eighth| eighth * round((bound / eighth).si()));
+    let rounded = eighth.map_or(bound, |eighth| eighth * libm::ceil((bound / eighth).si()));
     volume(rounded, system).text
 }
 
@@ -206,6 +197,26 @@ pub(crate) fn density(density: MassDensity) -> Shown<MassDensity> {
     Shown::new(density, nearest(density, 1000, Unit::GRAM_PER_MILLILITER))
 }
 
+/// An uncertainty as `shown`, or to one digit of `unit` where that would say nothing: never `0 g`.
+fn unsure<Q: Showable>(shown: Shown<Q>, unit: Unit) -> Shown<Q> {
+    let says_nothing = shown.text.starts_with("0 ") && shown.quantity.shown_value() > 0.0;
+    if !says_nothing {
+        return shown;
+    }
+    let text = or_plain(significant(shown.quantity, unit, 1, System::Metric), shown.quantity);
+    Shown::new(shown.quantity, text)
+}
+
+/// The uncertainty of a mass.
+pub(crate) fn unsure_mass(uncertainty: Mass) -> Shown<Mass> {
+    unsure(mass(uncertainty), Unit::GRAM)
+}
+
+/// The uncertainty of a density.
+pub(crate) fn unsure_density(uncertainty: MassDensity) -> Shown<MassDensity> {
+    unsure(density(uncertainty), Unit::GRAM_PER_MILLILITER)
+}
+
 /// A value with its standard uncertainty, that to two digits and the value to the same place.
 #[cfg(feature = "document")]
 pub(crate) struct Uncertain<Q> {
@@ -222,7 +233,10 @@ pub(crate) fn uncertain<Q: Showable>(value: Q, uncertainty: Q) -> Uncertain<Q> {
     let places = if place.is_finite() { (1.0 - place).clamp(0.0, 9.0) as usize } else { 6 };
     let number = |quantity: Q| format!("{:.places$}", quantity.shown_value());
     let unit = Q::UNIT;
-    let both = format!("{} {unit} ± {}", number(value), number(uncertainty));
+    let both = match uncertainty.shown_value() > 0.0 {
+        true => format!("{} {unit} ± {}", number(value), number(uncertainty)),
+        false => format!("{} {unit}", number(value)),
+    };
     let shown = |quantity| Shown::new(quantity, format!("{} {unit}", number(quantity)));
     Uncertain { value: shown(value), uncertainty: shown(uncertainty), both }
 }
@@ -249,21 +263,6 @@ pub(crate) fn temperature(
     let text = match system {
         System::UsCustomary | System::UsLabel => format!("{fahrenheit} ({celsius})"),
         System::Metric | System::Imperial => format!("{celsius} ({fahrenheit})"),
-    };
-    Shown::new(at, text)
-}
-
-/// The same as an upper bound: rounded down, so that what is shown is allowed.
-pub(crate) fn at_most(
-    at: ThermodynamicTemperature,
-    system: System,
-) -> Shown<ThermodynamicTemperature> {
-    // Rounding must not cost a degree that is one exactly.
-    let down = |degrees: f64| libm::floor(degrees + 1e-6);
-    let (fahrenheit, celsius) = (down(at.si() * 1.8 - 459.67), down(at.si() - 273.15));
-    let text = match system {
-        System::UsCustomary | System::UsLabel => format!("{fahrenheit} °F ({celsius} °C)"),
-        System::Metric | System::Imperial => format!("{celsius} °C ({fahrenheit} °F)"),
     };
     Shown::new(at, text)
 }
@@ -305,6 +304,27 @@ pub(crate) fn time(time: Time) -> Shown<Time> {
     Shown::new(time, text)
 }
 
+/// A time that is kept by a clock at a bench, in steps of 5 s and never longer than it is: `45 s`, `2 min 5 s`.
+pub(crate) fn at_most_five_seconds(of: Time) -> Shown<Time> {
+    let steps = libm::floor(of.si() / 5.0 * (1.0 + 1e-12));
+    // Below one step there is nothing to wait for.
+    if steps < 1.0 {
+        Shown::new(of, "all the time")
+    } else {
+        Shown::new(of, time(Time::from_si(5.0 * steps)).text)
+    }
+}
+
+/// A time of the day's, in hours and minutes: `35 min`, `2 h 40 min`.
+pub(crate) fn hours(time: Time) -> Shown<Time> {
+    let minutes = libm::round(time.si() / 60.0);
+    let hours = libm::floor(minutes / 60.0);
+    let minutes = minutes - 60.0 * hours;
+    let text =
+        if hours > 0.0 { format!("{hours} h {minutes} min") } else { format!("{minutes} min") };
+    Shown::new(time, text)
+}
+
 /// A time in minutes, to a tenth of one: `12.4 min`.
 pub(crate) fn minutes(time: Time) -> Shown<Time> {
     Shown::new(time, nearest(time, 10, Unit::MINUTE))
@@ -314,6 +334,23 @@ pub(crate) fn minutes(time: Time) -> Shown<Time> {
 pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
     let amount = significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric);
     Shown::new(speed, or_plain(amount, speed))
+}
+
+/// A viscosity to two digits.
+#[cfg(feature = "document")]
+pub(crate) fn viscosity(
+    viscosity: crate::quantity::DynamicViscosity,
+) -> Shown<crate::quantity::DynamicViscosity> {
+    let amount = significant(viscosity, Unit::PASCAL_SECOND, 2, System::Metric);
+    Shown::new(viscosity, or_plain(amount, viscosity))
+}
+
+/// A difference of temperatures to a tenth of a kelvin.
+#[cfg(feature = "document")]
+pub(crate) fn interval(
+    interval: crate::quantity::TemperatureInterval,
+) -> Shown<crate::quantity::TemperatureInterval> {
+    Shown::new(interval, nearest(interval, 10, Unit::KELVIN))
 }
 
 /// A power to three digits.
@@ -482,18 +519,6 @@ mod tests {
     #[case(402.6, "6 min 43 s")]
     fn times(#[case] seconds: f64, #[case] wanted: &str) {
         assert_eq!(time(Time::from_si(seconds)).text, wanted);
-    }
-
-    /// 177 °C is 350.6 °F.
-    #[rstest]
-    #[case(450.15, System::UsCustomary, "350 °F (177 °C)")]
-    #[case(450.65, System::Metric, "177 °C (351 °F)")]
-    fn a_bound_is_not_rounded_past_itself(
-        #[case] kelvin: f64,
-        #[case] system: System,
-        #[case] wanted: &str,
-    ) {
-        assert_eq!(at_most(ThermodynamicTemperature::from_si(kelvin), system).text, wanted);
     }
 
     #[test]

@@ -11,6 +11,7 @@ use super::estimate::Effects;
 use super::origin::Origin;
 use super::{Estimate, Input, Taken, ToolUncertainty, UncertaintyError, by_difference};
 use crate::check::is_positive;
+use crate::formula::WrittenIn;
 use crate::material::{Drop, Material, Property, pharmacy_drop};
 use crate::quantity::{Mass, MassDensity, Measurable, Measured, Ratio};
 
@@ -23,18 +24,6 @@ pub struct Dosed<'a> {
     pub taken: &'a [Taken<'a>],
     /// What of that is in the mix: 1, or less of what went into an earlier stage that was shot from.
     pub share: f64,
-}
-
-/// What a formula's dose is written in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[non_exhaustive]
-pub enum WrittenIn {
-    /// A mass, or a share by mass.
-    Mass,
-    /// A volume: spoons and cups.
-    Volume,
-    /// Drops.
-    Drops,
 }
 
 const PURPOSE: &str = "telling how sure a dose is";
@@ -81,14 +70,28 @@ pub fn dose_as_written(
     Ok(as_written(dosed, written, tools)?.estimate())
 }
 
-/// The uncertainty of [`dose_as_written`], and what adds most to it.
+/// How unsure a dose is as it is written.
+pub(crate) struct DoubtAsWritten<'a> {
+    /// The uncertainty of [`dose_as_written`].
+    pub(crate) uncertainty: Ratio,
+    /// What adds most to it.
+    pub(crate) main_source: Option<Origin<'a>>,
+    /// Whether it rests on a number of whose uncertainty nothing is known: it is then larger.
+    pub(crate) is_open: bool,
+}
+
+/// The uncertainty of [`dose_as_written`], and what it comes from.
 pub(crate) fn doubt_as_written<'a>(
     dosed: &Dosed<'a>,
     written: WrittenIn,
     tools: &ToolUncertainty,
-) -> Result<(Ratio, Option<Origin<'a>>), UncertaintyError> {
+) -> Result<DoubtAsWritten<'a>, UncertaintyError> {
     let effects = as_written(dosed, written, tools)?;
-    Ok((Ratio::from(effects.uncertainty), effects.main_source().copied()))
+    Ok(DoubtAsWritten {
+        uncertainty: Ratio::from(effects.uncertainty),
+        main_source: effects.main_source().copied(),
+        is_open: effects.is_open(),
+    })
 }
 
 fn as_written<'a>(

@@ -177,6 +177,11 @@ impl<S: Clone + PartialEq + ToString> Effects<S> {
         self.all.first().map(|effect| &effect.source)
     }
 
+    /// Whether nothing is known of the uncertainty of some source.
+    pub(super) fn is_open(&self) -> bool {
+        !self.unknown.is_empty()
+    }
+
     /// In words and quantities.
     pub(super) fn estimate<Q: Measurable>(self) -> Estimate<Q> {
         let shares = self.all.iter().map(|effect| Share {

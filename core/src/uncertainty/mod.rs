@@ -50,7 +50,7 @@ mod student;
 mod tools;
 
 pub use bounds::{Bounds, by_difference, resolution};
-pub use dose::{Dosed, WrittenIn, dose_as_written, dose_ratio, dosed_mass, finished_density};
+pub use dose::{Dosed, dose_as_written, dose_ratio, dosed_mass, finished_density};
 pub use error::UncertaintyError;
 pub use estimate::{Coverage, Estimate, Share, propagate};
 pub use input::Input;
@@ -58,7 +58,7 @@ pub use piece::{PieceInputs, piece_weight};
 pub use student::coverage_factor;
 pub use tools::{Taken, ToolUncertainty};
 
-pub(crate) use dose::{density_uncertainty, doubt_as_written};
+pub(crate) use dose::{DoubtAsWritten, density_uncertainty, doubt_as_written};
 pub(crate) use origin::Origin;
 pub(crate) use student::student_t;
 

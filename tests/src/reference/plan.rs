@@ -321,11 +321,75 @@ impl<'a> Check<'a> {
             let kind = material.kind.clone();
             self.object(weigh["kind"] == kind.as_str(), || format!("{at}: it is a {kind}"));
             let total = holds * fractions.get(&name).copied().unwrap_or(f64::NAN);
+            self.goes_in(&at, &weigh["add"], &name);
+            let written = self.written_in(stage, &name);
+            self.object(written.contains(text(&weigh["written_in"]).as_str()), || {
+                format!("{at}: it is written in {written:?}")
+            });
+            // What the bench cannot do finer is off by more, says so, and leaves no other way.
+            let off = (value(&weigh["best"]["gives"]) - wanted).abs();
+            let is_within = off <= tolerance * total * (1.0 + 1e-9);
+            self.object(weigh["beyond"].is_null() || list(&weigh["others"]).is_empty(), || {
+                format!("{at}: another way keeps the tolerance")
+            });
+            self.object(weigh["beyond"].is_null() || weigh["beyond"].is_object(), || {
+                format!("{at}: beyond the bench for no reason")
+            });
+            self.object(is_within || weigh["beyond"]["code"] == "dose-beyond-bench", || {
+                format!("{at}: {off} g off {wanted} g")
+            });
             for way in std::iter::once(&weigh["best"]).chain(list(&weigh["others"])) {
                 self.way(&at, way, &name, wanted, total);
             }
         }
         sum
+    }
+
+    /// When a material goes in: as the book says, else salt, flake and scent hot, and salt in three portions.
+    fn goes_in(&mut self, at: &str, add: &Value, name: &str) {
+        let entry = &self.shop.book["materials"][name];
+        let kind = text(&entry["kind"]);
+        let usual =
+            if ["salt", "flake", "scent"].contains(&kind.as_str()) { "hot" } else { "cold" };
+        let when = entry["add"].as_str().unwrap_or(usual).to_owned();
+        let stated = entry["add"].is_string();
+        let portions = if kind == "salt" { 3 } else { 1 };
+        self.object(
+            add["when"] == when.as_str() && add["stated"] == stated && add["portions"] == portions,
+            || format!("{at}: it goes in {when}, in {portions}"),
+        );
+        let minds = ["salt", "scent"].contains(&kind.as_str());
+        self.object(add["how"].is_string() == minds, || format!("{at}: how it goes in"));
+    }
+
+    /// The measures that the formulas of a stage dose a material in; of a base, that of the amounts they are per.
+    fn written_in(&self, stage: &Value, name: &str) -> BTreeSet<&'static str> {
+        let mut found = BTreeSet::new();
+        for formula in list(&stage["formulas"]) {
+            let entry = &self.shop.book["formulas"][text(formula)];
+            let dose = if self.shop.materials[name].kind == "plastisol" {
+                &entry["per"]
+            } else {
+                &entry["doses"][name]
+            };
+            if dose.is_null() {
+                continue;
+            }
+            let written = amount::text(dose);
+            found.insert(if written.contains('%') {
+                if written.contains("volume") { "volume" } else { "mass" }
+            } else if amount::drops(&written).is_some() {
+                "drops"
+            } else if amount::ml(&written, self.shop.system).is_some() {
+                "volume"
+            } else {
+                "mass"
+            });
+        }
+        if found.len() != 1 {
+            found.insert("mass");
+        }
+        found
     }
 
     fn stage(
@@ -698,7 +762,7 @@ impl<'a> Check<'a> {
         self.object(named.is_subset(&serving), || format!("{at}: pots {named:?}, of {serving:?}"));
     }
 
-    /// A bench measure adds up to what it claims, with tools that there are, inside the tolerance.
+    /// A bench measure adds up to what it claims, with tools that there are.
     fn way(&mut self, at: &str, way: &Value, name: &str, wanted: f64, total: f64) {
         let (tool, measure) = (text(&way["tool"]), text(&way["measure"]));
         let at = format!("{at}, {measure}");
@@ -706,12 +770,6 @@ impl<'a> Check<'a> {
         let off = self.shown(&format!("{at}, off"), &way["off"]);
         self.object((off - (gives - wanted) / total).abs() <= ROUNDING, || {
             format!("{at}: off {off}")
-        });
-        let material = &self.shop.materials[name];
-        let own = material.tolerance.or(self.shop.limit("tolerance")).unwrap_or(0.05);
-        // A tolerance is that of the formula: of all that the mix then holds of the material.
-        self.object((gives - wanted).abs() <= own * total * (1.0 + 1e-9), || {
-            format!("{at}: {gives} g for {wanted} g")
         });
         if measure == "nothing" {
             self.object(gives == 0.0 && tool == "balance", || {

@@ -23,6 +23,19 @@ pub fn heating_s(mass_g: f64, specific_heat: f64, rise_k: f64, power_w: f64) -> 
     mass_g * specific_heat * rise_k / power_w
 }
 
+/// The line y = a + b/m through points (m, y), by least squares of (a + b/m)/y - 1; both above zero here.
+pub fn line(points: &[(f64, f64)]) -> (f64, f64) {
+    let sum = |term: &dyn Fn(f64, f64) -> f64| points.iter().map(|&(m, y)| term(m, y)).sum::<f64>();
+    let (aa, ab, bb) = (
+        sum(&|_, y| 1.0 / (y * y)),
+        sum(&|m, y| 1.0 / (m * y * y)),
+        sum(&|m, y| 1.0 / (m * m * y * y)),
+    );
+    let (a1, b1) = (sum(&|_, y| 1.0 / y), sum(&|m, y| 1.0 / (m * y)));
+    let determinant = aa * bb - ab * ab;
+    ((a1 * bb - b1 * ab) / determinant, (b1 * aa - a1 * ab) / determinant)
+}
+
 /// Drag coefficient of a long cylinder across the flow, Cheng 2013.
 pub fn cylinder_drag(reynolds: f64) -> f64 {
     11.0 * reynolds.powf(-0.75)

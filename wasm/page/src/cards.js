@@ -15,7 +15,7 @@ import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
 
 // The fields that the cards show: what else a plan has is shown as it stands.
 const STAGE =
-  'formulas weigh holds fills density density_uncertainty solids shoot_from shoot_to draws heats heating sprues_back carried'.split(
+  'formulas weigh holds fills fills_hot density density_uncertainty solids shoot_from shoot_to draws heats heating clock stir_every sprues_back carried'.split(
     ' ',
   )
 const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
@@ -255,9 +255,8 @@ function heatCard(plan, step, now) {
   return html`<h3>Heat ${step.again ? 'again' : nothing} ${setting} to ${window}</h3>
     ${cautionsAt(plan, 'hot-plastisol', 'fumes')}
     <p class="hint">
-      In short bursts; stir and take the temperature after each.
-      ${known?.one_overshoots ? html`<strong>Never in one go: that may scorch it.</strong>` : nothing}
-      ${unknown ? html`<strong>No times${step.work.heating ? ' for it alone' : ''}:</strong> ${unknown.message}` : nothing}
+      Stir and read the thermometer before each burst, the first one too; repeat a line while the reading is in it.
+      ${unknown ? html`<strong>No heating times:</strong> ${unknown.message}` : nothing}
     </p>
     ${together(step.work)}
     <ol class="bursts">
@@ -265,47 +264,65 @@ function heatCard(plan, step, now) {
         (item) =>
           html`<li class=${progress(item)}>
             ${tick(item, now, `Pot ${pot}: ${item.say}`)}
-            ${item.burst ? burst(step, item) : html`<p class="say">Heated, stirred, ${window}</p>`} ${changed(item)}
+            ${item.burst ? burst(step, item) : html`<p class="say">${known ? `${item.say}; above, stop and let it cool` : html`Heated, stirred, ${window}`}</p>`} ${changed(item)}
           </li>`,
       )}
     </ol>
     ${
       known
         ? html`<p class="hint">
-            From ${both(known.from)} to ${both(known.aim)}:
-            ${known.total.text}${known.uncertainty ? ` ± ${known.uncertainty.text}` : ''} in all.
+            ${known.guess ? 'By the rated power alone, a first guess: time this pot. ' : nothing}
             ${
               known.beyond
-                ? `That is beyond what was timed, by a factor of ${known.beyond.text}: look sooner, and time it.`
+                ? `${known.beyond.text} times beyond the amounts timed: the bursts are on the safe side. Time this pot. `
                 : nothing
             }
+            About ${known.total.text} of the oven in ${counted(known.bursts, 'burst')}.
           </p>`
         : nothing
-    }`
+    }
+    ${reheats(at)}`
 }
 
-/** How pots that are shot together become hot at once: one after the other, or as one load. */
+/** Where the reheats of a stage are among its shots, each with its own table, and how often it is stirred. */
+function reheats({ clock, stir_every }) {
+  const again = (clock?.known ?? []).filter(({ heating }) => heating)
+  return html`${again.map(
+    ({ after, shots, holds, heating }) => html`<p class="hint">
+      <strong>After ${counted(after, 'shot')} heat it again</strong>, ${short(holds)} in it, for the next
+      ${counted(shots, 'shot')}. ${heating.known ? table(heating.known) : heating.unknown.message}
+    </p>`,
+  )}
+  ${stir_every ? html`<p class="hint">Its salt settles: stir every ${stir_every.text}, and before each load.</p>` : nothing}`
+}
+
+/** A table of readings in a line. */
+function table({ bands, shoot_from, shoot_to }) {
+  const rows = bands.map(({ below, burst }) => `Under ${short(below)}: ${burst.text}`)
+  return `${rows.join('; ')}; ${short(shoot_from)} to ${short(shoot_to)}: shoot; above, stop and let it cool.`
+}
+
+/** How pots that are shot together become hot at once: one after the other, or on one clock where they are alike. */
 function together({ from, heating }) {
   const heated = from.filter(({ heat }) => heat).map(({ pot }) => pot)
   if (heated.length < 2) return nothing
-  const { known, unknown } = heating ?? {}
+  const known = heating?.known
   return html`<p class="hint">
     Pots ${heated.join(' and ')} are all hot at once: one after the other, the largest first; it cools most slowly.
     ${
       known
-        ? html`Or together as one load: stir and take the temperature of each between, the hottest counts.
-          ${known.bursts.map(({ duration, only_below }) => `${duration.text} if it shows ${short(only_below)} or less`).join(', ')}.`
+        ? html`Or, as they are alike, on one clock: read each, the hottest counts.
+          ${table(known)}`
         : nothing
     }
-    ${unknown ? html`As one load, no times: ${unknown.message}` : nothing}
   </p>`
 }
 
 function burst(step, item) {
-  const { burst, number } = item
+  const { burst, reading } = item
   return html`<p class="say">
-      <span class="only">Burst ${number}, if it shows <strong>${short(burst.only_below)}</strong> or less</span>
-      <span class="then">then about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
+      <span class="only">It shows <strong>${reading}</strong>: run ${burst.burst.text}</span>
+      <span class="then">from the top of that to about ${short(burst.expected)}, ${short(burst.at_most)} at most</span>
     </p>
     ${clockKey(step, item)}`
 }

@@ -96,14 +96,26 @@ function heat(of, work) {
   // A pot that is heated for each of several molds is heated so often; the mold tells these heats apart.
   const name = `${of.name}/heat/${of.at.heats > 1 ? `${work.mold}/` : ''}`
   const items = known
-    ? known.bursts.map((burst, at) => ({
-        id: `${name}${at + 1}`,
-        words: burst.duration.text,
-        say: `Burst ${at + 1} of ${known.bursts.length}: ${burst.duration.text}, if it shows ${short(burst.only_below)} or less`,
-        burst,
-        number: at + 1,
-        of: known.bursts.length,
-      }))
+    ? [
+        ...known.bands.map((burst, at) => {
+          const from = at ? `${short(known.bands[at - 1].below)} to ` : 'under '
+          const reading = `${from}${short(burst.below)}`
+          return {
+            id: `${name}${at + 1}`,
+            words: burst.burst.text,
+            say: `Burst ${at + 1} of ${known.bands.length}: ${burst.burst.text} while it shows ${reading}`,
+            burst,
+            reading,
+            number: at + 1,
+            of: known.bands.length,
+          }
+        }),
+        {
+          id: `${name}hot`,
+          words: 'in the window',
+          say: `It shows ${short(known.shoot_from)} to ${short(known.shoot_to)}: shoot`,
+        },
+      ]
     : [{ id: `${name}1`, words: 'heated', say: 'Heat in short bursts, with a thermometer' }]
   if (of.hot && items.length) items.at(-1).starts = of.hot
   return step('heat', of, { work, items, again: of.stage > 1 })

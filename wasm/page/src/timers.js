@@ -30,7 +30,7 @@ function holdSeconds() {
 export function clockOf(step, item) {
   const pot = step.pots.join(' and ')
   if (item.burst) {
-    const { value, text } = item.burst.duration
+    const { value, text } = item.burst.burst
     return { label: `Pot ${pot}, burst ${item.number} of ${item.of}`, seconds: value, words: text }
   }
   if (item.clock) return item.clock

@@ -82,7 +82,7 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
         assert.ok(text.includes(`${material} `) && text.includes(best.measure))
         if (doubt) assert.ok(text.includes(`± ${doubt.uncertainty.text}`), material)
       }
-      for (const burst of stage.heating?.known?.bursts ?? []) assert.ok(text.includes(burst.duration.text))
+      for (const { burst } of stage.heating?.known?.bands ?? []) assert.ok(text.includes(burst.text))
       for (const draw of stage.draws) {
         assert.ok(text.includes(`Shoot ${draw.mold}: ${draw.shots} shots of ${draw.per_shot.text}`), draw.mold)
         for (const { weighs, uncertainty } of draw.pieces.filter(({ made }) => made)) {
@@ -132,11 +132,11 @@ person('says that sprues go back into a hot pot', { view: 'book' }, async (page)
 })
 
 person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page) => {
-  await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 120 s' }).click()
+  await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 90 s' }).click()
   const clock = page.getByRole('timer', { name: 'Pot A, burst 1 of 4' })
-  assert.match(await clock.innerText(), /2:00/)
+  assert.match(await clock.innerText(), /1:30/)
   await page.clock.runFor(45_000)
-  assert.match(await clock.innerText(), /1:15/)
+  assert.match(await clock.innerText(), /0:45/)
   await picture(page, 'bench with a clock')
   // It runs on while the page is away.
   await page.reload()
@@ -145,7 +145,7 @@ person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page
   assert.match(await clock.innerText(), /0:00[^]*Over/)
   assert.match(await page.locator('#said').innerText(), /Over: Pot A, burst 1 of 4/)
   await page
-    .getByRole('checkbox', { name: /Pot A: Burst 1 of 4: 120 s/ })
+    .getByRole('checkbox', { name: /Pot A: Burst 1 of 4: 90 s/ })
     .first()
     .click()
   assert.equal(await clock.count(), 0)
@@ -169,7 +169,7 @@ person('does one thing at a double tap', { clock: '2027-03-02T08:00:00' }, async
   await page.clock.runFor(BOUNCE)
   await page.getByRole('checkbox').nth(1).dblclick()
   assert.equal(await ticked.count(), 2)
-  const foot = await goOnTo(page, /Burst 1 of 4: 120 s/)
+  const foot = await goOnTo(page, /Burst 1 of 4: 90 s/)
   const before = await ticked.count()
   await page.locator('.done-next').dblclick()
   assert.equal(await ticked.count(), before)
@@ -209,7 +209,7 @@ person('says how long a pot stays hot from when it is hot', { clock: '2027-03-02
 })
 
 person('rings after a reload once it is touched, and says so', {}, async (page) => {
-  await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 120 s' }).click()
+  await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 90 s' }).click()
   const silent = page.getByText('Touch the page to let it ring.')
   await silent.waitFor({ state: 'detached' })
   await page.waitForFunction(() => JSON.parse(localStorage.getItem('pourwright')).timers.length === 1)

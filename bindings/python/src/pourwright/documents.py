@@ -12,6 +12,10 @@ from collections.abc import Mapping
 from typing import Any, Literal, NotRequired, Protocol, TypeAlias, TypedDict, Union, overload
 
 
+Adding: TypeAlias = Literal["cold", "hot"]
+"""When a material goes into the pot."""
+
+
 Amount: TypeAlias = Union[str, dict[str, Any]]
 """An amount as a person writes it, or as a number and a unit."""
 
@@ -44,6 +48,14 @@ Calculated5: TypeAlias = dict[str, Any]
 """What could be calculated, or why it could not."""
 
 
+Calculated6: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
+Calculated7: TypeAlias = dict[str, Any]
+"""What could be calculated, or why it could not."""
+
+
 Caution: TypeAlias = Literal["hot-plastisol", "fumes", "water", "damp-salt", "vacuum", "food-gear", "data-sheet"]
 """A caution by its stable code."""
 
@@ -65,12 +77,20 @@ Cut: TypeAlias = str
 """The cut of a flake: ".035", "1/64 hex", "0.4 mm square"."""
 
 
+Doing: TypeAlias = Literal["prepare", "heat", "reheat", "shoot"]
+"""What is done in a span of the day."""
+
+
 Format: TypeAlias = Literal["pourwright/1.0"]
 """The format of the documents and its version. A minor version only adds."""
 
 
 Kind: TypeAlias = Literal["plastisol", "softener", "hardener", "stabilizer", "colorant", "pearl", "flake", "salt", "scent", "other"]
 """What a material is for."""
+
+
+MoldMaterial: TypeAlias = Literal["metal", "plaster", "silicone"]
+"""What a mold is made of."""
 
 
 Motion: TypeAlias = Literal["straight", "may-swing", "swings"]
@@ -91,6 +111,10 @@ Percent: TypeAlias = str
 
 Price: TypeAlias = str
 """Money per package, such as "58.00 USD per 1 gal"."""
+
+
+Property: TypeAlias = Literal["density", "fused", "as_scooped", "drop", "expansion", "specific_heat", "shot_window", "price"]
+"""A property of a material that a calculation may need."""
 
 
 SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
@@ -119,6 +143,10 @@ System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
 
 Tool: TypeAlias = Literal["balance", "cup", "spoons", "drops"]
 """A tool of the bench, in the order in which the last tie is broken."""
+
+
+WrittenIn: TypeAlias = Literal["mass", "volume", "drops"]
+"""The measure that a dose is written in: its own, against which every other has to be converted."""
 
 
 class AirAnswer(TypedDict):
@@ -316,6 +344,34 @@ class BookDocument(TypedDict):
     """Whose book it is."""
 
 
+class Borrowed(TypedDict):
+    """A number that the book does not state, and what the plan takes in its place."""
+
+    code: str
+    """Stable code in kebab case."""
+
+    gain: Shown
+    """What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes."""
+
+    how: str
+    """How to measure it."""
+
+    material: str
+    """Of which material."""
+
+    property: Property
+    """Which number."""
+
+    source: str
+    """Where it is from."""
+
+    uncertainty: Shown
+    """Its standard uncertainty, relative."""
+
+    value: str
+    """What is taken, as a book writes it: `1.03 g/mL ± 0.03`."""
+
+
 BudgetEntry = TypedDict("BudgetEntry", {
     # The reference temperature.
     "at": "MeasuredAmount",
@@ -327,22 +383,6 @@ BudgetEntry = TypedDict("BudgetEntry", {
     "with": "NotRequired[Percent | None]",
 })
 """The heat that a plastisol stands."""
-
-
-class Burst(TypedDict):
-    """One run of the oven."""
-
-    at_most: Shown
-    """The most that the pot may have then."""
-
-    duration: Shown
-    """How long."""
-
-    expected: Shown
-    """What it is expected to show afterwards, stirred."""
-
-    only_below: Shown
-    """Run it only if the thermometer shows no more than this."""
 
 
 class BuysEntry(TypedDict):
@@ -507,6 +547,46 @@ class Change(TypedDict):
     """What is to stand there."""
 
 
+class ClockAnswer(TypedDict):
+    """The heats of a pot."""
+
+    calculate: Literal["clock"]
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    heats: list[ClockHeat]
+    """The heats in their order."""
+
+    reheats: int
+    """How many of them are reheats."""
+
+    shooting: Shown
+    """All shots, without the oven."""
+
+    total: Shown | None
+    """All shots and the oven's time for each heat, where that is given."""
+
+
+class ClockHeat(TypedDict):
+    """One heat."""
+
+    after: int
+    """How many shots were made before it."""
+
+    lasts: Shown
+    """From the last burst to the last shot."""
+
+    mass: Shown
+    """What is in the pot when it begins."""
+
+    shots: int
+    """How many shots are made in it."""
+
+    used: Shown
+    """How much of the time that the pot stays hot that is."""
+
+
 class ColorDifferenceAnswer(TypedDict):
     """How far apart they look."""
 
@@ -578,6 +658,54 @@ class ConvertAnswer(TypedDict):
 
     value: float
     """The number."""
+
+
+class CoolingAnswer(TypedDict):
+    """The setting of a shot."""
+
+    calculate: Literal["cooling"]
+
+    bound: bool
+    """Whether it sets so fast that the time is too long: that of a Fourier number of 0.2."""
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    every: Shown | None
+    """How often a shot can be made; none without the time at hand."""
+
+    in_a_row: int | None
+    """How often the mold can be shot in a row before it is too warm, nothing lost between; none where its mass is not
+    given, or it goes on."""
+
+    longest: Shown
+    """The same with the lowest."""
+
+    shortest: Shown
+    """The same with the highest diffusivity of soft PVC."""
+
+    time: Shown
+    """How long it sets, the mold as warm as the shot leaves it."""
+
+    warms: Shown | None
+    """How much one shot warms the mold; none where its mass is not given."""
+
+
+CoolsEntry = TypedDict("CoolsEntry", {
+    # What an embedding program keeps here for itself; carried through untouched.
+    "ext": "NotRequired[dict[str, Any] | None]",
+    # The first reading.
+    "from": "MeasuredAmount",
+    # How much was in it: a mass, or a volume cold and liquid.
+    "mix": "Amount",
+    # Temperature of the room then; default: the oven's "room".
+    "room": "NotRequired[MeasuredAmount | None]",
+    # The time between them.
+    "time": "MeasuredAmount",
+    # The second reading.
+    "to": "MeasuredAmount",
+})
+"""A pot that was watched to cool on the bench, stirred before each reading, from the second minute on."""
 
 
 class CorrectAnswer(TypedDict):
@@ -705,7 +833,8 @@ class CupEntry(TypedDict):
     """A cup."""
 
     brim: NotRequired[MeasuredAmount | None]
-    """What it holds up to its brim, above its highest mark."""
+    """What it holds up to its brim, above its highest mark. A hot mix fills at most 95 % of it; default for that: a
+    fifth more than to its highest mark."""
 
     ext: NotRequired[dict[str, Any] | None]
     """What an embedding program keeps here for itself; carried through untouched."""
@@ -769,6 +898,9 @@ class Degas(TypedDict):
 
     absolute: Shown
     """What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be."""
+
+    assumed: Note | None
+    """That this is assumed, and what to do then; absent where the book gives the rise or the air."""
 
     at_most: Shown | None
     """The most that may be left, where the dial cannot tell."""
@@ -1058,6 +1190,22 @@ class FromShelf(TypedDict):
     """How far they take each material from its formula; what is measured fresh is wanted with that in mind."""
 
 
+class GoesIn(TypedDict):
+    """When and how a material goes into the pot."""
+
+    how: str | None
+    """What to mind, as a sentence."""
+
+    portions: int
+    """In how many portions, each stirred in before the next."""
+
+    stated: bool
+    """Whether the book says when; else it is common practice for the kind."""
+
+    when: Adding
+    """Before the pot is heated for the stage, or after it."""
+
+
 class HardnessAnswer(TypedDict):
     """A ratio and the hardness that goes with it."""
 
@@ -1075,41 +1223,62 @@ class HardnessAnswer(TypedDict):
 
 HeatAnswer = TypedDict("HeatAnswer", {
     "calculate": 'Literal["heat"]',
-    # How far the amount lies outside those that were timed, as a factor.
+    # The table of readings, the coldest band first. The last band ends where shooting begins.
+    "bands": "list[HeatBand]",
+    # How far the amount is outside those that were timed, as a factor.
     "beyond": "Shown | None",
-    # The bursts, as long as each comes out as expected.
-    "bursts": "list[Burst]",
+    # How many bursts are expected.
+    "bursts": "int",
     # What can hurt somebody.
     "cautions": "list[Caution]",
     # The temperature that it begins at, cooled as long as it stood.
     "from": "Shown",
-    # The most that the pot may have after as long a run in one go.
-    "in_one": "Shown",
+    # Whether nothing was timed: all of this follows from the rated power, a first guess.
+    "guess": "bool",
     # What is heated, all cups together.
     "load": "Shown",
-    # The margin of the power that the bursts were made with.
+    # How much more power than expected the bursts allow for.
     "margin": "Shown",
-    # Whether that margin is an assumption, the power resting on a single timing.
-    "margin_assumed": "bool",
-    # Whether that is above the window.
-    "one_overshoots": "bool",
+    # Why there is no time.
+    "no_time": "str | None",
     # The power that reaches mix and vessel.
     "power": "Shown",
-    # Its standard uncertainty; none of a single timing.
-    "power_uncertainty": "Shown | None",
+    # Its standard uncertainty for one more heating.
+    "power_uncertainty": "Shown",
     # What to ask about the timings: one that does not fit the others, or that ends far above the window. It counts
     # all the same.
     "questioned": "str | None",
     # The setting of the oven that all of this holds for, as a share of full power.
     "setting": "Shown",
-    # How long it takes to the aim, without a break.
-    "time": "Shown",
-    # How long the oven runs in them altogether.
+    # Shoot from this reading on.
+    "shoot_from": "Shown",
+    # Shoot up to this reading; above it, stop and let the pot cool.
+    "shoot_to": "Shown",
+    # How long it takes to the aim, without a break; none where it is hot already, or the amount too far from those
+    # that were timed.
+    "time": "Shown | None",
+    # How long the oven is expected to run in them altogether.
     "total": "Shown",
     # Its standard uncertainty for one more heating.
     "uncertainty": "Shown | None",
 })
 """A heating."""
+
+
+class HeatBand(TypedDict):
+    """A line of the table of readings: below this reading, run the oven so long; then stir and read again."""
+
+    at_most: Shown
+    """The hottest that the pot can be after it, from the top of the band."""
+
+    below: Shown
+    """The thermometer shows less than this, and no less than the band before it ends at."""
+
+    burst: Shown
+    """How long the oven runs then."""
+
+    expected: Shown
+    """The expected reading after it, from the top of the band."""
 
 
 class HeatHistoryAnswer(TypedDict):
@@ -1172,32 +1341,38 @@ class HeatSpent(TypedDict):
 
 
 Heating = TypedDict("Heating", {
-    # What it shall have.
+    # The temperature to aim for.
     "aim": "Shown",
-    # How far the amount lies outside those that were timed, as a factor.
+    # The table, the coldest band first. The last band ends where shooting begins.
+    "bands": "list[HeatBand]",
+    # How far the amount is outside those that were timed, as a factor.
     "beyond": "Shown | None",
-    # The bursts, as long as each comes out as expected.
-    "bursts": "list[Burst]",
-    # What the pot has before.
-    "from": "Shown",
-    # Whether one burst of that length may overshoot the window.
-    "one_overshoots": "bool",
+    # How many bursts are expected.
+    "bursts": "int",
+    # The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
+    "from": "Shown | None",
+    # Whether nothing was timed: the times follow from the rated power alone.
+    "guess": "bool",
     # The setting of the oven, as a share of full power, where it is below that.
     "setting": "Shown | None",
+    # Shoot from this reading on.
+    "shoot_from": "Shown",
+    # Shoot up to this reading; above it, stop and let the pot cool.
+    "shoot_to": "Shown",
     # Materials whose specific heat the book does not state: taken to be that of the rest.
     "specific_heat_not_known": "list[str]",
-    # How long the oven runs altogether.
+    # How long the oven is expected to run altogether.
     "total": "Shown",
-    # Its standard uncertainty, where more than one timing shows one.
-    "uncertainty": "Shown | None",
+    # The standard uncertainty of that.
+    "uncertainty": "Shown",
 })
-"""How a pot is heated."""
+"""How a pot is heated, by the thermometer: every burst by the reading before it, the first one too."""
 
 
 class Heats(TypedDict):
     """How often a pot is heated, and what that leaves of its stabilizer."""
 
-    budget: Calculated4 | None
+    budget: Calculated5 | None
     """What is spent and left, where the book states a budget."""
 
     count: int
@@ -1406,6 +1581,10 @@ class MaterialEntry(TypedDict):
     activation_energy: NotRequired[Sourced | None]
     """Activation energy of its decay in the heat, with who states it."""
 
+    add: NotRequired[Adding | None]
+    """When it goes into the pot: "cold", before the pot is heated, or "hot", after it. Default by kind (common
+    practice): salt, flake and scent hot, all else cold."""
+
     as_scooped: NotRequired[Sourced | None]
     """Density of the powder as a level spoon holds it."""
 
@@ -1433,6 +1612,9 @@ class MaterialEntry(TypedDict):
     fused: NotRequired[Sourced | None]
     """Density of the fused plastisol at 20 °C."""
 
+    grain: NotRequired[Sourced | None]
+    """Of a salt: the opening of a sieve that its grains just pass; default: not known."""
+
     kind: Kind
     """What it is for."""
 
@@ -1452,13 +1634,19 @@ class MaterialEntry(TypedDict):
     """Lowest and highest temperature at which it is shot."""
 
     specific_heat: NotRequired[Sourced | None]
-    """Specific heat."""
+    """Specific heat; with "specific_heat_rise" that at 25 °C."""
+
+    specific_heat_rise: NotRequired[Sourced | None]
+    """Rise of the specific heat per kelvin, as a share of that at 25 °C; default: constant."""
 
     thickness: NotRequired[MeasuredAmount | None]
     """Of a flake: the thickness of its film."""
 
     tolerance: NotRequired[Percent | None]
     """Largest relative error of a dose of it."""
+
+    viscosity: NotRequired[list[MeasuredAmount] | None]
+    """Of a plastisol: lowest and highest viscosity at shot temperature; default: not known."""
 
 
 class MaterialMass(TypedDict):
@@ -1477,7 +1665,11 @@ class MeasureAnswer(TypedDict):
     calculate: Literal["measure"]
 
     best: Way
-    """The way with the least handling that keeps the tolerance."""
+    """The way to take: in the measure that the dose is written in, or another where that is surer. Where none keeps the
+    tolerance, the nearest that the bench can do."""
+
+    beyond: Note | None
+    """Why none keeps the tolerance, and what would do; absent where one does."""
 
     others: list[Way]
     """The others that keep it."""
@@ -1520,6 +1712,32 @@ class MixPart(TypedDict):
     """Its share of the volume at 20 °C."""
 
 
+class MoldCoolingEntry(TypedDict):
+    """How a shot cools in its mold, for the time that it sets."""
+
+    at: NotRequired[MeasuredAmount | None]
+    """Temperature of the mold when it is shot; default: 30 °C (common practice, no source)."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    mass: NotRequired[MeasuredAmount | None]
+    """Mass of the mold; default: so heavy that a shot does not warm it."""
+
+    of: NotRequired[MoldMaterial | None]
+    """What the mold is made of: metal, plaster or silicone; default: metal. For plaster and silicone give the mold's
+    "sets"."""
+
+    section: NotRequired[SectionEntry | None]
+    """The thickest part of a piece; default: its "body"."""
+
+    specific_heat: NotRequired[MeasuredAmount | None]
+    """Specific heat of the mold; default: aluminum, 0.897 J/(g.K)."""
+
+    take_out: NotRequired[MeasuredAmount | None]
+    """Temperature of a piece, at its center, at which it is taken out; default: 50 °C (common practice, no source)."""
+
+
 class MoldEntry(TypedDict):
     """A mold: what one shot fills."""
 
@@ -1531,6 +1749,12 @@ class MoldEntry(TypedDict):
 
     cavity: NotRequired[CavityVolume | None]
     """Volume of one cavity: "9.5 mL", or by the water it holds: { "water": "9.47 g", "at": "22 °C" }."""
+
+    cooling: NotRequired[MoldCoolingEntry | None]
+    """How a shot cools in it, where "sets" is not stated."""
+
+    count: NotRequired[int | None]
+    """How many such molds there are, shot in turn; default: 1."""
 
     ext: NotRequired[dict[str, Any] | None]
     """What an embedding program keeps here for itself; carried through untouched."""
@@ -1544,8 +1768,14 @@ class MoldEntry(TypedDict):
     notes: NotRequired[str | None]
     """Anything worth knowing."""
 
+    per_shot: NotRequired[MeasuredAmount | None]
+    """Time at hand for a shot: fill, shoot, top off, take out; default: "per_shot" of the costing."""
+
     rejects: NotRequired[Percent | None]
     """Share of pieces that are not fit to sell; else that of the limits."""
+
+    sets: NotRequired[MeasuredAmount | None]
+    """Time from the shot until the piece can be taken out, as the shop has seen it; default: from "cooling"."""
 
     sprue: NotRequired[MeasuredAmount | None]
     """Volume of the sprue of one shot."""
@@ -1716,25 +1946,49 @@ class OrdersDocument(TypedDict):
 
 
 class OvenEntry(TypedDict):
-    """The oven, by the shop's own timings at one setting, at which pots are then heated."""
+    """The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by its
+    rated power."""
+
+    cools: NotRequired[CoolsEntry | None]
+    """How a pot was watched to cool; default: not known."""
 
     ext: NotRequired[dict[str, Any] | None]
     """What an embedding program keeps here for itself; carried through untouched."""
 
     hot_for: NotRequired[MeasuredAmount | None]
-    """How long a pot stays hot at one heat, from the last burst to the last shot."""
+    """How long a pot stays hot at one heat, from the last burst to the last shot; default: from "cools"."""
+
+    longest: NotRequired[MeasuredAmount | None]
+    """The longest burst without a stir; default: 120 s."""
 
     of: NotRequired[Name | None]
-    """The plastisol that was timed; the default base where left out."""
+    """The plastisol that was timed; default: the default base."""
+
+    power: NotRequired[MeasuredAmount | None]
+    """The rated power, the output at full power: a first guess, not used once there are timings. 50 W to 10 kW."""
 
     reheat_from: NotRequired[MeasuredAmount | None]
-    """What a pot shows when it goes back for one more heat, additions stirred in."""
+    """Reading of a pot that goes back for a reheat, additions stirred in; default: the bottom of its window where
+    nothing is added, else not known."""
+
+    room: NotRequired[MeasuredAmount | None]
+    """Temperature of the room that pots cool in; default: 20 °C."""
 
     setting: NotRequired[Percent | None]
-    """The setting, as a share of full power; that of the timings where left out."""
+    """The setting, as a share of full power; default: that of the timings, else 100 %."""
 
-    timings: list[TimingEntry]
-    """Heatings that were timed."""
+    step: NotRequired[MeasuredAmount | None]
+    """The shortest burst that can be set, of which the others are multiples; default: 5 s."""
+
+    thermometer: NotRequired[MeasuredAmount | None]
+    """How far the thermometer may be off; default: 2 K."""
+
+    timings: NotRequired[list[TimingEntry] | None]
+    """Heatings that were timed; needed without "power"."""
+
+    turn: NotRequired[MeasuredAmount | None]
+    """How long a turn of full power and none takes below full power; default: 30 s. "0 s" for an oven that lowers its
+    power without turns."""
 
 
 class PackingEntry(TypedDict):
@@ -1814,12 +2068,18 @@ class PlanAnswer(TypedDict):
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
 
+    borrowed: list[Borrowed]
+    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
+
     calculate: Literal["plan"]
 
     cautions: list[Caution]
     """What can hurt somebody."""
 
-    cost: Calculated5 | None
+    clock: Calculated6 | None
+    """The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes."""
+
+    cost: Calculated7 | None
     """What the day costs, where the book says how to reckon it."""
 
     day: str | None
@@ -1866,10 +2126,16 @@ class PlanDocument(TypedDict):
     assumptions: list[Note]
     """What the plan had to assume, since the book does not say it."""
 
+    borrowed: list[Borrowed]
+    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
+
     cautions: list[Caution]
     """What can hurt somebody."""
 
-    cost: Calculated5 | None
+    clock: Calculated6 | None
+    """The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes."""
+
+    cost: Calculated7 | None
     """What the day costs, where the book says how to reckon it."""
 
     day: str | None
@@ -2178,6 +2444,52 @@ class SaltAnswer(TypedDict):
     """How it would without the salt."""
 
 
+class SectionEntry(TypedDict):
+    """The thickest part of a piece: a rod, a plate or a ball."""
+
+    ball: NotRequired[MeasuredAmount | None]
+    """As long as thick: its diameter, 0.2 to 200 mm."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """What an embedding program keeps here for itself; carried through untouched."""
+
+    plate: NotRequired[MeasuredAmount | None]
+    """Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm."""
+
+    rod: NotRequired[MeasuredAmount | None]
+    """Longer than thick: its diameter, 0.2 to 200 mm."""
+
+
+class SettlingAnswer(TypedDict):
+    """The settling of grains."""
+
+    calculate: Literal["settling"]
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    fastest: Shown
+    """How fast in the thinnest."""
+
+    slowest: Shown
+    """How fast the grains sink in the thickest melt."""
+
+    stir_at_most: Shown
+    """How often would do in the thickest."""
+
+    stir_every: Shown
+    """How often to stir in the thinnest melt: to be safe, that often."""
+
+    viscosity_from: Shown
+    """The viscosity that is calculated with: the lowest."""
+
+    viscosity_not_known: bool
+    """Whether that is the whole range of what such melts may have, no viscosity being known."""
+
+    viscosity_to: Shown
+    """The highest."""
+
+
 class ShelfEntry(TypedDict):
     """A left-over mix on the shelf. What is in it is said by its formulas, where it was made as planned, or by its
     parts."""
@@ -2376,11 +2688,39 @@ class SourceShare(TypedDict):
     """Which."""
 
 
+class Span(TypedDict):
+    """A span of the day."""
+
+    begins: Shown
+    """When it begins, from the beginning of the day."""
+
+    doing: Doing
+    """What is done."""
+
+    lasts: Shown
+    """How long it takes."""
+
+    mold: str | None
+    """The mold that is shot."""
+
+    pots: list[str]
+    """The pots: several for a laminated piece."""
+
+    shots: int | None
+    """How many shots are made."""
+
+    stage: int
+    """The stage of the first of them, from 1 on."""
+
+
 class Stage(TypedDict):
     """One composition of a pot: what goes in, and what is shot out."""
 
     carried: Shown
     """What is then in the pot for the next stage, or is left over."""
+
+    clock: Calculated4 | None
+    """Its heats one by one, where the book states an oven: which shots are made in each, and the table of each reheat."""
 
     density: Shown
     """Density of the finished plastic."""
@@ -2394,6 +2734,9 @@ class Stage(TypedDict):
     fills: Shown
     """Its volume cold and liquid, as the cup shows it."""
 
+    fills_hot: Shown
+    """Its volume at shot temperature, as the cup shows it."""
+
     formulas: list[str]
     """Its formulas."""
 
@@ -2401,7 +2744,8 @@ class Stage(TypedDict):
     """How it is heated each time, where the book states an oven."""
 
     heats: int
-    """How often it is heated: once, or again for each laminated piece."""
+    """How often it is heated: once, again for each laminated piece, and again where its shots take longer than it stays
+    hot."""
 
     holds: Shown
     """What the pot then holds."""
@@ -2418,8 +2762,31 @@ class Stage(TypedDict):
     sprues_back: Shown
     """Sprues that go back into the pot before the next stage."""
 
+    stir_every: Shown | None
+    """How often to stir against the settling of its salt, where the book states the grain and the viscosity; else it is
+    stirred before every load."""
+
     weigh: list[Weigh]
     """What goes in at this stage."""
+
+
+class StageHeat(TypedDict):
+    """One heat of a stage: from the oven to the oven."""
+
+    after: int
+    """Shots of the stage that were made before it."""
+
+    heating: Calculated3 | None
+    """The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat."""
+
+    holds: Shown
+    """What is in the pot when it begins."""
+
+    lasts: Shown
+    """From the last burst to the last shot."""
+
+    shots: int
+    """Shots that are made in it."""
 
 
 class StageRecord(TypedDict):
@@ -2445,6 +2812,30 @@ class StageRecord(TypedDict):
 
     made: list[MadePart]
     """What was in the pot, by material: plastisols first."""
+
+
+class StaysHotAnswer(TypedDict):
+    """How long a pot stays hot."""
+
+    calculate: Literal["stays-hot"]
+
+    after: Shown | None
+    """The temperature after the time it stood."""
+
+    beyond: Shown | None
+    """How many times as long as the watch that time is: above 1 the temperature may be too cold, at 3 by up to 3.5 K."""
+
+    cautions: list[Caution]
+    """What can hurt somebody."""
+
+    half_full: Shown
+    """The same with half of it."""
+
+    hot_for: Shown
+    """How long it takes down to the lower temperature, with all of the mix in it."""
+
+    time_constant: Shown
+    """The time in which the distance to the room's temperature falls to 37 %."""
 
 
 class StickEntry(TypedDict):
@@ -2483,6 +2874,25 @@ class StockEntry(TypedDict):
 
     used: Shown
     """What the day's pots take."""
+
+
+class TimeLine(TypedDict):
+    """A day's time line, one thing after the other."""
+
+    heating: Shown
+    """How long of it pots are in the oven or between bursts."""
+
+    shooting: Shown
+    """How long of it shots are made."""
+
+    spans: list[Span]
+    """The spans in their order."""
+
+    total: Shown
+    """How long the day takes."""
+
+    without_preparing: bool
+    """Whether measuring, degassing and cleaning up are left out: the book states no time for a pot."""
 
 
 class TimedDropEntry(TypedDict):
@@ -2666,8 +3076,14 @@ class Way(TypedDict):
 class Weigh(TypedDict):
     """One material of a weigh list."""
 
+    add: GoesIn
+    """When and how it goes in."""
+
     best: Way
-    """The way chosen."""
+    """The way chosen: the formula's own measure, or another where that is surer."""
+
+    beyond: Note | None
+    """Why no way keeps the tolerance, and from what amount on one would."""
 
     doubt: Doubt | None
     """How sure that is."""
@@ -2689,6 +3105,9 @@ class Weigh(TypedDict):
 
     wanted: Shown
     """What the formula wants."""
+
+    written_in: WrittenIn
+    """The measure that the formula is written in."""
 
 
 class WithSource(TypedDict):
@@ -2735,10 +3154,16 @@ class PlanItem(Protocol):
     def __call__(self, name: Literal["assumptions"], /) -> list[Note]: ...
 
     @overload
+    def __call__(self, name: Literal["borrowed"], /) -> list[Borrowed]: ...
+
+    @overload
     def __call__(self, name: Literal["cautions"], /) -> list[Caution]: ...
 
     @overload
-    def __call__(self, name: Literal["cost"], /) -> Calculated5 | None: ...
+    def __call__(self, name: Literal["clock"], /) -> Calculated6 | None: ...
+
+    @overload
+    def __call__(self, name: Literal["cost"], /) -> Calculated7 | None: ...
 
     @overload
     def __call__(self, name: Literal["day"], /) -> str | None: ...
@@ -2839,6 +3264,18 @@ class Calculate(Protocol):
 
     @overload
     def __call__(self, request: Literal["heat"], /, **fields: Any) -> HeatAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["stays-hot"], /, **fields: Any) -> StaysHotAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["cooling"], /, **fields: Any) -> CoolingAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["clock"], /, **fields: Any) -> ClockAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["settling"], /, **fields: Any) -> SettlingAnswer: ...
 
     @overload
     def __call__(self, request: Literal["heat-history"], /, **fields: Any) -> HeatHistoryAnswer: ...

@@ -111,7 +111,7 @@ impl Resolver {
 }
 
 /// What the shop has found of its tools, over the library's figures.
-pub(super) fn tool_uncertainty(entry: Option<&ToolUncertaintyEntry>) -> ToolUncertainty {
+pub(crate) fn tool_uncertainty(entry: Option<&ToolUncertaintyEntry>) -> ToolUncertainty {
     let mut tools = ToolUncertainty::default();
     let Some(entry) = entry else { return tools };
     let set = |figure: &mut Ratio, found: Option<Percent>| {

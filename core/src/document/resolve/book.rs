@@ -25,7 +25,12 @@ impl TryFrom<&BookDocument> for Book {
 
 impl Resolver {
     fn book(&mut self, document: &BookDocument) -> Option<Book> {
-        let materials = self.materials(&At("/materials"), &document.materials)?;
+        let path = &At("/materials");
+        let read = self.each_named(path, &document.materials, |resolver, path, name, entry| {
+            let material = resolver.material(path, name, entry);
+            Some(resolver.with_borrowed(material))
+        });
+        let materials = Materials::new(read?);
         let default_base =
             document.default_base.as_ref().and_then(|name| self.default_base(name, &materials));
         let formulas =

@@ -1,16 +1,19 @@
 //! Materials: what the starter table says of one, and what its entry says over it.
 
 use alloc::borrow::ToOwned;
+use alloc::sync::Arc;
 
 use super::Resolver;
 use crate::document::book::{MaterialEntry, SourcedDrop};
 use crate::document::starter;
-use crate::document::written::Percent;
+use crate::document::written::{Percent, Written};
 use crate::json::Named;
 use crate::json::path::Path;
 use crate::json::reader::Name;
 use crate::material::{Drop, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
+use crate::process::heat::SpecificHeat;
+use crate::quantity::DynamicViscosity;
 
 impl Resolver {
     pub(super) fn find_material(
@@ -43,7 +46,12 @@ impl Resolver {
         self.whole(|resolver| Some(resolver.material(path, "the material", entry)))
     }
 
-    fn material(&mut self, path: &Path<'_>, name: &str, entry: &MaterialEntry) -> Material {
+    pub(super) fn material(
+        &mut self,
+        path: &Path<'_>,
+        name: &str,
+        entry: &MaterialEntry,
+    ) -> Material {
         let generic = entry.like.as_ref().and_then(|like| self.starter(path, like));
         let mut material = match generic {
             Some(generic) => Material { name: name.to_owned(), kind: entry.kind, ..generic },
@@ -56,10 +64,12 @@ impl Resolver {
             self.property(path, "as_scooped", entry.as_scooped.as_ref()),
         );
         fill(&mut material.expansion, self.property(path, "expansion", entry.expansion.as_ref()));
-        fill(
-            &mut material.specific_heat,
-            self.property(path, "specific_heat", entry.specific_heat.as_ref()),
-        );
+        self.specific_heat(path, entry, &mut material);
+        let viscosity = entry.viscosity.as_ref();
+        let viscosity =
+            viscosity.and_then(|range| self.viscosity_range(&path.key("viscosity"), range));
+        fill(&mut material.viscosity, viscosity);
+        fill(&mut material.grain, self.property(path, "grain", entry.grain.as_ref()));
         let drop = match &entry.drop {
             Some(SourcedDrop::Mass(mass)) => {
                 self.property(path, "drop", Some(mass)).map(Drop::Mass)
@@ -72,6 +82,7 @@ impl Resolver {
         fill(&mut material.drop, drop);
         fill(&mut material.shot_window, self.shot_window(path, entry));
         fill(&mut material.price, entry.price.as_ref().map(|price| price.0.clone()));
+        fill(&mut material.add, entry.add);
         fill(&mut material.notes, entry.notes.clone());
         material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
         self.heat_and_flake(path, entry, &mut material);
@@ -81,20 +92,58 @@ impl Resolver {
 
     fn starter(&mut self, path: &Path<'_>, like: &Name) -> Option<Material> {
         let path = path.key("like");
-        let table = match self.starter.take().map_or_else(starter::materials, Ok) {
-            Ok(table) => table,
-            Err(faults) => {
-                self.faults.extend(faults.into_vec());
-                return None;
-            }
-        };
+        let table = self.starter_table()?;
         let found = table.find(&like.0).and_then(|id| table.get(id).ok()).cloned();
-        let found = {
-            let mut names = table.iter().map(|(_, material)| material.name.as_str());
-            self.find("starter material", &path, &like.0, found, &mut names)
-        };
-        self.starter = Some(table);
-        found
+        let mut names = table.iter().map(|(_, material)| material.name.as_str());
+        self.find("starter material", &path, &like.0, found, &mut names)
+    }
+
+    /// The starter table, read once.
+    pub(super) fn starter_table(&mut self) -> Option<Arc<Materials>> {
+        if self.starter.is_none() {
+            match starter::materials() {
+                Ok(table) => self.starter = Some(Arc::new(table)),
+                Err(faults) => self.faults.extend(faults.into_vec()),
+            }
+        }
+        self.starter.clone()
+    }
+
+    /// A stated specific heat brings its own rise: that of the starter table belongs to another value.
+    fn specific_heat(&mut self, path: &Path<'_>, entry: &MaterialEntry, material: &mut Material) {
+        let stated = self.property(path, "specific_heat", entry.specific_heat.as_ref());
+        if stated.is_some() {
+            material.specific_heat = stated;
+            material.specific_heat_rise = None;
+        }
+        let Some(rise) = &entry.specific_heat_rise else { return };
+        let path = path.key("specific_heat_rise");
+        let Some(rise) = self.keep(&path, rise.measured(self.system)) else { return };
+        if let Some(specific_heat) = &material.specific_heat {
+            self.keep(&path, SpecificHeat::new(specific_heat.value, rise.value));
+        }
+        material.specific_heat_rise = Some(rise);
+    }
+
+    /// A lowest and a highest viscosity.
+    pub(crate) fn viscosity_range(
+        &mut self,
+        path: &Path<'_>,
+        (low, high): &(Written<DynamicViscosity>, Written<DynamicViscosity>),
+    ) -> Option<(DynamicViscosity, DynamicViscosity)> {
+        let low = self.positive(&path.index(0), low);
+        let high = self.positive(&path.index(1), high);
+        let (low, high) = (low?, high?);
+        if low > high {
+            self.fault(
+                "viscosity-reversed",
+                path,
+                &"The lowest viscosity is above the highest.",
+                &"Write the lower one first; for one value write it twice.",
+            );
+            return None;
+        }
+        Some((low, high))
     }
 
     fn shot_window(&mut self, path: &Path<'_>, entry: &MaterialEntry) -> Option<ShotWindow> {

@@ -4,12 +4,30 @@ use alloc::borrow::ToOwned;
 use alloc::vec::Vec;
 
 use super::Resolver;
-use crate::book::{Cavities, Mold};
+use crate::book::{Cavities, Mold, MoldCooling};
 use crate::document::book::{CavitiesEntry, CavityVolume, MoldEntry};
-use crate::document::written::Percent;
+use crate::document::process::{MoldCoolingEntry, MoldMaterial, SectionEntry};
+use crate::document::written::{Percent, Written};
 use crate::json::path::Path;
-use crate::quantity::{Measurable, Measured, Pressure, Volume};
+use crate::process::shot_cooling::{Section, ShotCoolingError};
+use crate::process::sink::Shape;
+use crate::quantity::{
+    Measurable, Measured, Pressure, SpecificHeatCapacity, ThermodynamicTemperature, Volume,
+};
 use crate::water;
+use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
+use uom::si::thermodynamic_temperature::degree_celsius;
+
+/// Temperature of a mold when it is shot, and of a piece when it is taken out, in °C: common practice, no source.
+const USUAL_MOLD: f64 = 30.0;
+const USUAL_TAKE_OUT: f64 = 50.0;
+
+/// Specific heat of aluminum in J/(kg K): CRC Handbook of Chemistry and Physics, 24.2 J/(mol K) at 25 °C.
+const ALUMINUM: f64 = 897.0;
+
+/// The most air in a good piece that is believed, as a share of it: bubbles come to a few per cent (common practice, no
+/// source).
+const MOST_VOIDS: f64 = 0.1;
 
 impl Resolver {
     pub(crate) fn mold(&mut self, path: &Path<'_>, name: &str, entry: &MoldEntry) -> Option<Mold> {
@@ -18,9 +36,20 @@ impl Resolver {
         let top = self.or_zero(&path.key("top"), entry.top.as_ref());
         let voids = entry.voids.map_or(0.0, Percent::share);
         let rejects = entry.rejects.map(Percent::share);
-        self.check_below_one(&path.key("voids"), Some(voids));
+        self.check_voids(&path.key("voids"), entry.voids);
         self.check_below_one(&path.key("rejects"), rejects);
         let hook = entry.hook.as_ref().map(|hook| self.hook(&path.key("hook"), hook));
+        if entry.count == Some(0) {
+            self.fault(
+                "no-mold",
+                &path.key("count"),
+                &"There is no such mold.",
+                &"Give 1 or more.",
+            );
+        }
+        let sets = entry.sets.as_ref().map(|time| self.positive(&path.key("sets"), time));
+        let per_shot = entry.per_shot.as_ref();
+        let per_shot = per_shot.map(|time| self.positive(&path.key("per_shot"), time));
         let mold = Mold {
             name: name.to_owned(),
             cavities: cavities?,
@@ -30,9 +59,129 @@ impl Resolver {
             rejects,
             top: top.unwrap_or_default(),
             hook: hook.flatten().unwrap_or_default(),
+            count: entry.count.unwrap_or(1),
+            sets: sets.flatten(),
+            per_shot: per_shot.flatten(),
+            cooling: None,
         };
         self.check_bodies(path, &mold);
+        let cooling = entry.cooling.as_ref().and_then(|cooling| {
+            let path = path.key("cooling");
+            let is_metal = cooling.of.is_none_or(|of| of == MoldMaterial::Metal);
+            let section = match &cooling.section {
+                Some(section) => self.section(&path.key("section"), section),
+                None if is_metal => self.section_of_bodies(&path, &mold),
+                None => None,
+            };
+            self.mold_cooling(&path, cooling, section, mold.sets.is_some())
+        });
+        let mold = Mold { cooling, ..mold };
         Some(mold)
+    }
+
+    /// How a shot of that `section` cools; `None`, and a fault unless its time was `seen`, where that cannot be
+    /// calculated.
+    pub(crate) fn mold_cooling(
+        &mut self,
+        path: &Path<'_>,
+        entry: &MoldCoolingEntry,
+        section: Option<Section>,
+        seen: bool,
+    ) -> Option<MoldCooling> {
+        if let Some(of) = entry.of.filter(|of| *of != MoldMaterial::Metal) {
+            if !seen {
+                self.fault(
+                    "mold-not-metal",
+                    &path.key("of"),
+                    &format_args!("How long a shot sets in {of} cannot be calculated: its surface does not keep its temperature."),
+                    &"Time one, and give the mold \"sets\": \"4 min\".",
+                );
+            }
+            return None;
+        }
+        let mut temperature = |name: &str, written: Option<&Written<_>>, usual: f64| {
+            let usual = ThermodynamicTemperature::new::<degree_celsius>(usual);
+            written.map_or(Some(usual), |at| self.quantity(&path.key(name), at))
+        };
+        let at = temperature("at", entry.at.as_ref(), USUAL_MOLD);
+        let take_out = temperature("take_out", entry.take_out.as_ref(), USUAL_TAKE_OUT);
+        let specific_heat = match &entry.specific_heat {
+            Some(own) => self.positive(&path.key("specific_heat"), own),
+            None => Some(SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(ALUMINUM)),
+        };
+        let mass = entry.mass.as_ref().map(|mass| self.positive(&path.key("mass"), mass));
+        let heat_capacity = match mass {
+            Some(mass) => Some(mass? * specific_heat?),
+            None => None,
+        };
+        let (at, take_out) = (at?, take_out?);
+        if at >= take_out {
+            self.tell(path, &ShotCoolingError::MoldTooWarm { mold: at, take_out });
+            return None;
+        }
+        Some(MoldCooling { section: section?, at, take_out, heat_capacity })
+    }
+
+    /// A metal mold of which nothing is stated.
+    pub(crate) fn usual_mold(section: Section) -> MoldCooling {
+        let celsius = ThermodynamicTemperature::new::<degree_celsius>;
+        let (at, take_out) = (celsius(USUAL_MOLD), celsius(USUAL_TAKE_OUT));
+        MoldCooling { section, at, take_out, heat_capacity: None }
+    }
+
+    pub(crate) fn section(&mut self, path: &Path<'_>, entry: &SectionEntry) -> Option<Section> {
+        match (&entry.rod, &entry.plate, &entry.ball) {
+            (Some(rod), None, None) => {
+                Some(Section::Rod { diameter: self.positive(&path.key("rod"), rod)? })
+            }
+            (None, Some(plate), None) => {
+                Some(Section::Plate { thickness: self.positive(&path.key("plate"), plate)? })
+            }
+            (None, None, Some(ball)) => {
+                Some(Section::Ball { diameter: self.positive(&path.key("ball"), ball)? })
+            }
+            _ => {
+                self.fault(
+                    "section-not-one",
+                    path,
+                    &"The thickest part of a piece is a rod, a plate or a ball.",
+                    &"Give just one of them: { \"rod\": \"10 mm\" }.",
+                );
+                None
+            }
+        }
+    }
+
+    /// The thickest of a mold's bodies.
+    fn section_of_bodies(&mut self, path: &Path<'_>, mold: &Mold) -> Option<Section> {
+        let bodies = mold.cavities.iter().filter_map(|cavities| cavities.body);
+        let sections = bodies.map(|body| match body.shape {
+            Shape::Stick { diameter, .. } => (diameter, Section::Rod { diameter }),
+            Shape::Ball { diameter } => (diameter, Section::Ball { diameter }),
+        });
+        let thickest = sections.reduce(|a, b| if b.0 > a.0 { b } else { a });
+        if thickest.is_none() {
+            self.fault(
+                "section-not-known",
+                path,
+                &"How thick its pieces are is not known.",
+                &"Give their \"section\": { \"rod\": \"10 mm\" }, or their \"body\".",
+            );
+        }
+        thickest.map(|(_, section)| section)
+    }
+
+    /// So much air as no sound piece holds is mostly the share of bad pieces.
+    fn check_voids(&mut self, path: &Path<'_>, voids: Option<Percent>) {
+        let Some(voids) = voids.filter(|voids| voids.share() > MOST_VOIDS) else { return };
+        self.fault(
+            "voids-implausible",
+            path,
+            &format_args!("{voids} of a good piece is said to be air; {} % is the most that is believed.", MOST_VOIDS * 100.0),
+            &format_args!(
+                "For bad pieces write \"rejects\": \"{voids}\". A hollow is left out of the volume of its cavity; a light filler is a material with a density."
+            ),
+        );
     }
 
     fn cavities(&mut self, path: &Path<'_>, entry: &MoldEntry) -> Option<Vec<Cavities>> {

@@ -5,21 +5,32 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::Oven;
 use crate::document::book::{BenchEntry, BookDocument};
-use crate::document::process::TimingEntry;
+use crate::document::process::{CoolsEntry, OvenEntry, TimingEntry};
 use crate::document::written::{Percent, Written};
 use crate::json::path::Path::{self, At};
-use crate::mix::{MaterialId, Materials};
-use crate::process::heat::{self, HeatError, Load, Timing};
-use crate::quantity::{
-    Amount, Dimension, HeatCapacity, Mass, MassDensity, Ratio, SpecificHeatCapacity, Volume,
+use crate::mix::{MaterialId, Materials, reference_temperature};
+use crate::process::heat::{
+    self, Cooling, HeatError, Load, Marks, Precautions, SpecificHeat, Timing,
 };
+use crate::quantity::{
+    Amount, Dimension, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
+    ThermodynamicTemperature, Time, Volume,
+};
+
+/// The scale of the thermometers where these measures are used.
+pub(crate) const fn marks(system: System) -> Marks {
+    match system {
+        System::UsCustomary | System::UsLabel => Marks::Fahrenheit,
+        System::Metric | System::Imperial => Marks::Celsius,
+    }
+}
 
 /// What a timed mix is like.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Timed {
     /// Cold and liquid; needed where a volume was timed.
     pub(crate) density: Option<MassDensity>,
-    pub(crate) specific_heat: SpecificHeatCapacity,
+    pub(crate) specific_heat: SpecificHeat,
     /// Heat capacity of the vessel of a timing that does not state its own, zero where it is left to the
     /// timings.
     pub(crate) vessel: HeatCapacity,
@@ -50,21 +61,100 @@ impl Resolver {
         };
         let material = self.keep(at, materials.get(base?))?.clone();
         let specific_heat =
-            self.keep(at, material.specific_heat("reckoning with the oven's timings"))?;
+            self.keep(at, material.specific_heat("the heat that the oven's timings took"))?;
         let timed = Timed {
             density: material.density.as_ref().map(|density| density.value),
             specific_heat,
             vessel: HeatCapacity::default(),
         };
-        self.vessels_of_all(&document.bench, &entry.timings);
-        let timed = self.timings(at, &entry.timings, entry.setting, timed);
+        let timings = entry.timings.as_deref().unwrap_or_default();
+        self.vessels_of_all(&document.bench, timings);
+        let timed = self.timed_oven(at, (timings, entry.power.as_ref()), entry.setting, timed);
+        let precautions = self.precautions(at, entry);
+        let (cools, room) = self.cools(at, entry, material.density.map(|density| density.value))?;
         let reheat_from = entry
             .reheat_from
             .as_ref()
             .and_then(|temperature| self.keep(&at.key("reheat_from"), temperature.to(self.system)));
         let hot_for = entry.hot_for.as_ref();
         let hot_for = hot_for.and_then(|time| self.positive(&at.key("hot_for"), time));
-        Some(Oven { timed: timed?, reheat_from, hot_for })
+        Some(Oven { timed: timed?, precautions: precautions?, reheat_from, hot_for, cools, room })
+    }
+
+    /// The oven that `timings` of one mix show, or its rated `power` where there are none.
+    pub(crate) fn timed_oven(
+        &mut self,
+        at: &Path<'_>,
+        (timings, power): (&[TimingEntry], Option<&Written<Power>>),
+        setting: Option<Percent>,
+        timed: Timed,
+    ) -> Option<heat::Oven> {
+        match power {
+            Some(power) if timings.is_empty() => {
+                let path = at.key("power");
+                let setting = setting.map_or(1.0, Percent::share);
+                let power = self.positive(&path, power)?;
+                self.keep(&path, heat::Oven::rated(power, Ratio::from(setting)))
+            }
+            _ => self.timings(at, timings, setting, timed),
+        }
+    }
+
+    /// The thermometer, and what a hand can set on the oven.
+    fn precautions(&mut self, at: &Path<'_>, entry: &OvenEntry) -> Option<Precautions> {
+        let thermometer = entry.thermometer.as_ref();
+        let thermometer =
+            thermometer.map(|thermometer| self.quantity(&at.key("thermometer"), thermometer));
+        let mut time = |name: &str, written: Option<&Written<Time>>| {
+            written.map(|time| self.quantity(&at.key(name), time))
+        };
+        let step = time("step", entry.step.as_ref());
+        let longest = time("longest", entry.longest.as_ref());
+        let turn = time("turn", entry.turn.as_ref());
+        let usual = Precautions { marks: marks(self.system), ..Precautions::default() };
+        let precautions = Precautions {
+            thermometer: thermometer.unwrap_or(Some(usual.thermometer))?,
+            step: step.unwrap_or(Some(usual.step))?,
+            longest: longest.unwrap_or(Some(usual.longest))?,
+            turn: turn.unwrap_or(Some(usual.turn))?,
+            ..usual
+        };
+        self.keep(at, precautions.check())?;
+        Some(precautions)
+    }
+
+    /// How pots were watched to cool, and the temperature of the room.
+    fn cools(
+        &mut self,
+        at: &Path<'_>,
+        entry: &OvenEntry,
+        density: Option<MassDensity>,
+    ) -> Option<(Option<Cooling>, ThermodynamicTemperature)> {
+        let room = match &entry.room {
+            Some(room) => self.quantity(&at.key("room"), room)?,
+            None => reference_temperature(),
+        };
+        let Some(cools) = &entry.cools else { return Some((None, room)) };
+        Some((Some(self.cooling(&at.key("cools"), cools, density, room)?), room))
+    }
+
+    /// How a pot was watched to cool; in the `room` where its own is not stated.
+    pub(crate) fn cooling(
+        &mut self,
+        at: &Path<'_>,
+        entry: &CoolsEntry,
+        density: Option<MassDensity>,
+        room: ThermodynamicTemperature,
+    ) -> Option<Cooling> {
+        let mass = self.amount_of_mix(&at.key("mix"), &entry.mix, density);
+        let from = self.quantity(&at.key("from"), &entry.from);
+        let to = self.quantity(&at.key("to"), &entry.to);
+        let time = self.positive(&at.key("time"), &entry.time);
+        let room = match &entry.room {
+            Some(room) => self.quantity(&at.key("room"), room)?,
+            None => room,
+        };
+        self.keep(at, Cooling::observed(mass?, from?, to?, time?, room))
     }
 
     /// The heat of vessels is counted in all timings and for all cups, or it is left to the timings.

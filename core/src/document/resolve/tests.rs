@@ -11,6 +11,8 @@ use crate::book::Book;
 use crate::document::BookDocument;
 use crate::document::small::BOOK;
 use crate::fault::Faults;
+use crate::process::heat::Load;
+use crate::quantity::{HeatCapacity, Mass, Measurable, SpecificHeatCapacity};
 
 fn read(book: &Value) -> Result<Book, Faults> {
     BookDocument::from_text(&book.to_string()).and_then(|document| Book::try_from(&document))
@@ -36,7 +38,7 @@ fn told(faults: &Faults) -> Vec<(String, String)> {
 #[case("/molds/pair/cavity", json!("9 mL"), "/molds/pair/cavity", "one-cavity-for-unlike")]
 #[case("/molds/worm/cavities", json!({}), "/molds/worm/cavity", "one-cavity-for-unlike")]
 #[case("/molds/pair/cavities", json!({}), "/molds/pair/cavities", "no-cavities")]
-#[case("/molds/worm/voids", json!("100 %"), "/molds/worm/voids", "share-of-all")]
+#[case("/molds/worm/voids", json!("30 %"), "/molds/worm/voids", "voids-implausible")]
 #[case("/molds/worm/rejects", json!("100 %"), "/molds/worm/rejects", "share-of-all")]
 #[case("/products/two/layers/0/share", json!("50 %"), "/products/two/layers", "layer-shares")]
 #[case("/products/two/overlap", json!("add"), "/products/two/overlap", "overlap-beside-layers")]
@@ -62,6 +64,17 @@ fn one_slip_is_told_once_at_its_place(
     }
     let faults = read(&document).unwrap_err();
     assert_eq!(told(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
+}
+
+#[test]
+fn voids_of_30_per_cent_are_asked_back_as_rejects() {
+    let mut document: Value = serde_json::from_str(BOOK).unwrap();
+    document["molds"]["worm"]["voids"] = json!("30 %");
+    let faults = read(&document).unwrap_err();
+    let help = &faults.iter().next().unwrap().help;
+    assert!(help.contains(r#""rejects": "30 %""#), "{help}");
+    document["molds"]["worm"]["voids"] = json!("10 %");
+    assert!(read(&document).is_ok());
 }
 
 /// A book with all that vacuum, oven, heat and water need.
@@ -106,7 +119,10 @@ fn a_book_says_it_all() {
     let oven = book.oven.unwrap();
     // 487.4 g of 1.9 J/(g K) by 150 K in 240 s: 579 W (plain arithmetic).
     let watts = 2.0 * 236.588_236_5 * 1.03 * 1.9 * 150.0 / 240.0;
-    assert!((oven.timed.power().value - watts).abs() < 1e-6 * watts);
+    let two_cups = Mass::from_si(2.0 * 0.236_588_236_5 * 1.03);
+    let specific_heat = SpecificHeatCapacity::from_si(1900.0);
+    let load = Load::new(two_cups, specific_heat, HeatCapacity::default()).unwrap();
+    assert!((oven.timed.power(load).value - watts).abs() < 1e-6 * watts);
     let material = |name| book.materials.get(book.materials.find(name).unwrap()).unwrap();
     // 6 min for 2 % are 300 min for all of it.
     assert!((material("saver").buys.unwrap().time.value - 18_000.0).abs() < 1e-6);

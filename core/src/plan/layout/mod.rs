@@ -21,7 +21,7 @@ use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
 use super::shelf::LeftOver;
 use super::split::Proof;
 use super::weigh::Listed;
-use super::{Heating, Heats};
+use super::{Heating, Heats, StageHeat};
 use crate::batch::Loads;
 use crate::bench::Cup;
 use crate::book::{Book, Cavities, Vessel};
@@ -59,6 +59,11 @@ pub(super) struct PotCup {
 }
 
 impl PotCup {
+    /// Whether it has its highest mark alone.
+    pub(super) fn is_unmarked(&self) -> bool {
+        self.cup.mark >= self.cup.capacity
+    }
+
     /// The cups of the bench, in their order.
     pub(super) fn all(book: &Book) -> Vec<Self> {
         let vessels = book.vessels.iter().copied().chain(core::iter::repeat(Vessel::default()));
@@ -135,9 +140,13 @@ pub(super) struct StageLayout<'a> {
     pub(super) solids: f64,
     /// Standard uncertainty of the finished density.
     pub(super) unsure: Option<MassDensity>,
+    /// Whether the book says of any number in it how sure that is.
+    pub(super) is_stated: bool,
     pub(super) draws: Vec<DrawLayout<'a>>,
     pub(super) heats: u32,
     pub(super) heating: Option<Calculated<Heating>>,
+    /// Its heats by the clock.
+    pub(super) clock: Option<Calculated<Vec<StageHeat>>>,
     /// Sprues that go back in.
     pub(super) returned: Mass,
     pub(super) carried: Mass,

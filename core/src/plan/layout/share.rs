@@ -14,11 +14,12 @@ use super::{FromShelf, Layout, PotLayout, ShelfLayout, ShelfUse};
 use crate::bench::Balance;
 use crate::book::Book;
 use crate::fault::{Diagnose, Fault, Faults};
+use crate::formula::WrittenIn;
 use crate::mix::{MaterialId, MixError};
-use crate::plan::dosing::Dosing;
 use crate::plan::leftover::{Filled, Leftover, LeftoverError, NewPot, fill, use_most};
 use crate::plan::pot::Workshop;
 use crate::plan::shelf::LeftOver;
+use crate::plan::tool_names::ToolNames;
 use crate::plan::weigh::{Addition, ToMix, WeighError, list_to_mix};
 use crate::quantity::{Mass, Ratio};
 
@@ -108,13 +109,15 @@ impl<'a> Layout<'a> {
 /// The shelf and the pots in numbers.
 struct Sharing<'a> {
     book: &'a Book,
-    dosing: &'a Dosing,
+    names: ToolNames<'a>,
     shelf: &'a [LeftOver],
     materials: Vec<MaterialId>,
     /// Masses of each left-over.
     parts: Vec<Vec<f64>>,
     /// Masses of each pot's first stage.
     pots: Vec<Vec<f64>>,
+    /// The measures that each pot's formula doses its materials in.
+    written: Vec<Vec<(MaterialId, WrittenIn)>>,
     /// Heats of each pot.
     heats: Vec<u32>,
     /// Each material's tolerance.
@@ -141,12 +144,15 @@ impl<'a> Sharing<'a> {
         shelf: &'a [LeftOver],
         pots: &[PotLayout<'a>],
     ) -> Result<Self, ShelfError> {
-        let Workshop { book, dosing, .. } = *workshop;
+        let book = workshop.book;
         let mut wanted = Vec::with_capacity(pots.len());
+        let mut written = Vec::with_capacity(pots.len());
         for pot in pots {
             let list = pot.stages.first().map_or(&[][..], |stage| &stage.weigh);
             let masses = list.iter().map(|one| (one.addition.material, one.addition.wanted));
             wanted.push(masses.collect::<Vec<_>>());
+            let measures = list.iter().map(|one| (one.addition.material, one.addition.written));
+            written.push(measures.collect::<Vec<_>>());
         }
         let on_shelf = shelf.iter().flat_map(|one| one.mix.portions());
         let mut materials: Vec<MaterialId> = on_shelf.map(|one| one.material).collect();
@@ -166,7 +172,7 @@ impl<'a> Sharing<'a> {
         };
         Ok(Self {
             book,
-            dosing,
+            names: ToolNames::of(book),
             shelf,
             parts: shelf
                 .iter()
@@ -176,6 +182,7 @@ impl<'a> Sharing<'a> {
                 .iter()
                 .map(|list| materials.iter().map(|material| mass(list, material)).collect())
                 .collect(),
+            written,
             heats: pots.iter().map(heats).collect(),
             tolerance: tolerance.collect::<Result<_, MixError>>()?,
             materials,
@@ -220,7 +227,10 @@ impl<'a> Sharing<'a> {
             }
             let Some(pot) = self.pot(index, &weighed) else { continue };
             let filled = fill(&left_overs, &pot, &from, Ratio::default())?;
-            let rest = match list_to_mix(&self.additions(&filled), self.book, self.dosing) {
+            let rest = match list_to_mix(&self.additions(index, &filled), self.book, &self.names) {
+                Ok(rest) if rest.list.iter().any(|one| one.beyond().is_some()) => {
+                    return Ok(Shared::NotMeasured(index));
+                }
                 Ok(rest) => rest,
                 Err(WeighError::Measure { .. }) => return Ok(Shared::NotMeasured(index)),
                 Err(WeighError::Mix(error)) => return Err(error.into()),
@@ -248,15 +258,24 @@ impl<'a> Sharing<'a> {
     }
 
     /// What is still to be added, each with what the left-overs leave of its tolerance.
-    fn additions(&self, filled: &Filled) -> Vec<(Addition, f64)> {
+    fn additions(&self, pot: usize, filled: &Filled) -> Vec<(Addition, f64)> {
         let brought = self.brought(filled);
         let each = self.materials.iter().zip(&filled.fresh).zip(&brought);
         each.zip(filled.off.iter().zip(&self.tolerance))
             .map(|(((&material, &wanted), &brought), (off, tolerance))| {
                 let total = wanted + brought;
-                (Addition { material, wanted, total }, tolerance - off.value.abs())
+                let written = self.written_in(pot, material);
+                let addition = Addition { material, written, wanted, total };
+                (addition, tolerance - off.value.abs())
             })
             .collect()
+    }
+
+    /// The measure that the formula of `pot` doses a material in.
+    fn written_in(&self, pot: usize, material: MaterialId) -> WrittenIn {
+        let mut of = self.written.get(pot).into_iter().flatten();
+        let found = of.find(|(other, _)| *other == material);
+        found.map_or(WrittenIn::Mass, |(_, written)| *written)
     }
 
     /// What the left-overs bring of each material.

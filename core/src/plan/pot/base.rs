@@ -9,6 +9,9 @@ use crate::plan::day::DayRecipe;
 use crate::plan::layout::PotCup;
 use crate::quantity::{Mass, Measurable, Ratio, Volume};
 
+/// The smallest amount by which a pot is made larger at a time, as a share of its cup.
+const FINEST_RAISE: f64 = 1.0 / 32.0;
+
 /// How to come to an amount of base, in the order in which the ways are tried.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Measuring {
@@ -82,7 +85,8 @@ impl Workshop<'_> {
         }
     }
 
-    /// A mark more than `measured`, of the same measuring cup.
+    /// A mark more than `measured`, of the same measuring cup; no less than [`FINEST_RAISE`]. Where nothing but cups to weigh
+    /// into is there, that much more to weigh.
     pub(super) fn one_mark_more(
         &self,
         cup: &PotCup,
@@ -93,8 +97,14 @@ impl Workshop<'_> {
             Some(Step::Fill { cup, .. }) => self.cups.get(*cup),
             _ => None,
         };
+        let finest = cup.cup.capacity * FINEST_RAISE;
+        if known.is_none() && self.measuring_cups().next().is_none() {
+            let more = (measured.volume + finest) / measured.volume;
+            return self.measure_base(cup, recipe, measured.mix * more, Measuring::Exactly);
+        }
         let with = known.map_or_else(|| self.measurer(measured.volume), Ok)?;
-        self.to_mark(cup, recipe, with, measured.volume + measured.mark * 0.5)
+        let raise = if with.cup.mark > finest { with.cup.mark } else { finest };
+        self.to_mark(cup, recipe, with, measured.volume + raise - with.cup.mark * 0.5)
     }
 
     /// `volume` up to a mark of `measurer`, no more than `cup` takes.
@@ -137,18 +147,18 @@ impl Workshop<'_> {
         volume: Volume,
     ) -> Result<BaseMeasure, PotError> {
         let mut best: Option<(Volume, &PotCup)> = None;
-        for cup in &self.cups {
+        for cup in self.measuring_cups() {
             let below = cup.cup.mark * libm::floor((volume / cup.cup.mark).value);
             if best.is_none_or(|(most, _)| below > most) {
                 best = Some((below, cup));
             }
         }
-        let none = BatchError::AboveMarks { needed: volume, highest: Volume::default() };
+        let none = no_mark(volume);
         let best = best.filter(|(below, _)| below.value > 0.0 && self.book.limits.fresh_base);
         let (below, with) = best.ok_or_else(|| none.clone())?;
         let measured = self.filled(recipe, with, below)?;
         if measured.mix < self.least_pot(recipe) {
-            return Err(none.into());
+            return Err(none);
         }
         let next = Some((below + measured.mark, measured.mark));
         let off_marks = Some(OffMarks { how: OffMark::MarkBelow, next });
@@ -166,17 +176,27 @@ impl Workshop<'_> {
         let mass = wanted / recipe.recipe.total_per_base();
         let finest = self.finest_cup(volume)?;
         let mark = finest.cup.mark;
-        let (how, way) = self.off_marks(mass, volume, finest);
-        // Each plastisol of a blend is measured by itself.
-        let off_marks = (recipe.recipe.base().len() == 1).then_some(OffMarks { how, next });
+        let (how, way) = self.off_marks(mass, volume, finest)?;
+        // Each plastisol of a blend is measured by itself. A cup without marks is there to weigh into.
+        let is_single = recipe.recipe.base().len() == 1;
+        let has_marks = self.measuring_cups().next().is_some();
+        let off_marks = (is_single && has_marks).then_some(OffMarks { how, next });
         Ok(BaseMeasure { mix: wanted, most: None, way, off_marks, volume, mark })
     }
 
     /// The surest way to `mass` of base that the bench has, which is `volume` of it.
-    fn off_marks(&self, mass: Mass, volume: Volume, finest: &PotCup) -> (OffMark, Measure) {
+    fn off_marks(
+        &self,
+        mass: Mass,
+        volume: Volume,
+        finest: &PotCup,
+    ) -> Result<(OffMark, Measure), PotError> {
         let tools = &self.book.tools;
         if let Some((steps, given)) = tools.weigh_at_least(mass) {
-            return (OffMark::Weighed, Measure::exactly(Tool::Balance, steps, mass, given));
+            return Ok((OffMark::Weighed, Measure::exactly(Tool::Balance, steps, mass, given)));
+        }
+        if finest.is_unmarked() {
+            return Err(PotError::NoMarks { holds: finest.cup.capacity });
         }
         // Cup and spoons, as near as they come, where that is nearer than the eye between two marks.
         let filling = self.book.unsure.cup_filling;
@@ -184,12 +204,18 @@ impl Workshop<'_> {
         let manner = Manner { by_volume: Some(mass / volume), drop: None };
         for nearer in [0.1, 0.3, 1.0] {
             if let Ok(choice) = tools.measure(mass, &manner, by_eye * nearer) {
-                return (OffMark::Spoons, choice.best);
+                return Ok((OffMark::Spoons, choice.best));
             }
         }
         let steps = Vec::from([Step::Between { cup: finest.number, volume }]);
         let off = finest.cup.mark * filling;
-        (OffMark::Between { off }, Measure::exactly(Tool::Cup, steps, mass, mass))
+        Ok((OffMark::Between { off }, Measure::exactly(Tool::Cup, steps, mass, mass)))
+    }
+
+    /// The cups that measure base: those with marks, and without a balance those that can only be filled whole too.
+    fn measuring_cups(&self) -> impl Iterator<Item = &PotCup> {
+        let is_weighed = self.book.tools.balance().is_some();
+        self.cups.iter().filter(move |cup| !(is_weighed && cup.is_unmarked()))
     }
 
     /// Of the cups that hold `volume` the one with the finest marks.
@@ -203,7 +229,7 @@ impl Workshop<'_> {
     /// fillings.
     fn measurer(&self, base: Volume) -> Result<&PotCup, PotError> {
         let mut rounded = Vec::with_capacity(self.cups.len());
-        for cup in &self.cups {
+        for cup in self.measuring_cups() {
             let marks = Marks::Every { step: cup.cup.mark, capacity: base + cup.cup.mark };
             let volume = marks.round_up(base)?;
             let fillings = libm::ceil((volume / cup.cup.capacity).si() - 1e-9);
@@ -215,6 +241,11 @@ impl Workshop<'_> {
             let volume = if same { core::cmp::Ordering::Equal } else { a.0.total_cmp(&b.0) };
             volume.then(a.1.total_cmp(&b.1)).then(a.2.number.cmp(&b.2.number))
         });
-        least.map(|(.., cup)| cup).ok_or(PotError::NoCup)
+        least.map(|(.., cup)| cup).ok_or_else(|| no_mark(base))
     }
+}
+
+/// That no cup has a mark for `needed`.
+fn no_mark(needed: Volume) -> PotError {
+    BatchError::AboveMarks { needed, highest: Volume::default() }.into()
 }

@@ -12,7 +12,8 @@ use crate::parameter::ParameterErrors;
 use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
-use crate::quantity::Mass;
+use crate::plan::weigh::WeighError;
+use crate::quantity::{Mass, Volume};
 use crate::show;
 
 /// Why a pot cannot be made.
@@ -22,6 +23,12 @@ pub(in crate::plan) enum PotError {
     /// Nothing to mix in.
     #[error("The bench has no cup to mix a pot in.")]
     NoCup,
+    /// A cup that can only be filled whole, and a pot that is not that much.
+    #[error(
+        "The cup of {} has no marks, and no balance weighs its base: only the whole cup can be measured, and that does not fit.",
+        show::volume(.holds)
+    )]
+    NoMarks { holds: Volume },
     /// Even the whole cup is too small to dose a material.
     #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
     TooSmallToDose { material: String, tolerance: f64, error: MeasureError },
@@ -57,6 +64,15 @@ pub(in crate::plan) enum PotError {
     Split(#[from] SplitError),
 }
 
+impl From<WeighError> for PotError {
+    fn from(error: WeighError) -> Self {
+        match error {
+            WeighError::Measure { material, error } => Self::Measure { material, error },
+            WeighError::Mix(error) => Self::Mix(error),
+        }
+    }
+}
+
 impl PotError {
     /// Whether it is the bench that cannot measure a material.
     pub(in crate::plan) fn is_about_measuring(&self) -> bool {
@@ -68,12 +84,13 @@ impl PotError {
         matches!(
             self,
             Self::TooSmallToDose { .. }
+                | Self::NoMarks { .. }
                 | Self::Batch(BatchError::AboveMarks { .. })
                 | Self::OverCup { .. }
         )
     }
 
-    /// Whether the pot does not fit its cup.
+    /// Whether less in the pot may do: it does not fit its cup, or its shots take more heats than are allowed.
     pub(in crate::plan) fn is_too_full(&self) -> bool {
         matches!(self, Self::Batch(BatchError::AboveMarks { .. }) | Self::OverCup { .. })
     }
@@ -83,6 +100,7 @@ impl Diagnose for PotError {
     fn code(&self) -> &'static str {
         match self {
             Self::NoCup => "pot-without-cup",
+            Self::NoMarks { .. } => "pot-cup-without-marks",
             Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
             Self::Measure { error, .. } => error.code(),
             Self::ShotOverCup { .. } => "pot-shot-over-cup",
@@ -101,6 +119,9 @@ impl Diagnose for PotError {
     fn help(&self) -> Cow<'static, str> {
         match self {
             Self::NoCup => "Add a cup with its marks to the bench.".into(),
+            Self::NoMarks { .. } => {
+                "Give the cup its marks, such as \"marks\": \"1/4 cup\", or the bench a balance to weigh the base with: \"balance\": { \"reads\": \"0.1 g\" }.".into()
+            }
             Self::TooSmallToDose { material, error, .. } => format!(
                 "{} Use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
                 error.help()

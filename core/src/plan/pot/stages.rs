@@ -13,6 +13,7 @@ use crate::plan::process;
 use crate::plan::sequence::Sequence;
 use crate::plan::weigh::Listed;
 use crate::quantity::{Mass, MassDensity, Measurable};
+use crate::show::Calculated;
 
 impl<'a> Workshop<'a> {
     /// The pot of `sequence` in `cup`, with the weigh list of each stage.
@@ -29,7 +30,7 @@ impl<'a> Workshop<'a> {
         let last = parts.len().saturating_sub(1);
         let doubts = self.densities(sequence, &lists);
         let each = sequence.steps.iter().zip(parts).zip(lists.into_iter().zip(doubts));
-        for (index, ((step, part), (weigh, unsure))) in each.enumerate() {
+        for (index, ((step, part), (weigh, (unsure, is_stated)))) in each.enumerate() {
             kept += step.kept;
             let spare = if index == last { drawable(cup, sequence) } else { Mass::default() };
             for draw in &part.draft.draws {
@@ -38,21 +39,26 @@ impl<'a> Workshop<'a> {
             sprues -= step.returned;
             let draws = self.draws(part, spare, unsure)?;
             let mix = part.recipe.recipe.for_mass(step.held)?;
-            let cups = [process::Cup {
+            let in_cup = process::Cup {
                 recipe: part.recipe,
                 mass: step.held,
                 vessel: cup.vessel.heat_capacity,
                 first: index == 0,
-            }];
+            };
+            let clock = process::stage_heats(self.book, &in_cup, &part.draft.draws);
+            let counted = clock.as_ref().and_then(Calculated::known).map_or(0, Vec::len);
+            let counted = u32::try_from(counted).unwrap_or(u32::MAX);
             stages.push(StageLayout {
                 recipe: part.recipe,
                 weigh,
                 held: step.held,
                 solids: self.solids(&mix, part)?,
                 unsure,
+                is_stated,
                 draws,
-                heats: part.draft.heats,
-                heating: process::heating(self.book, &cups),
+                heats: counted.max(part.draft.heats),
+                heating: process::heating(self.book, &[in_cup]),
+                clock,
                 returned: step.returned,
                 carried: step.carried,
             });
@@ -70,17 +76,19 @@ impl<'a> Workshop<'a> {
         })
     }
 
-    /// Standard uncertainty of the finished density at each stage, by what was taken for it and is still in the pot.
+    /// Standard uncertainty of the finished density at each stage, by what was taken for it and is still in the pot, and
+    /// whether the book says of any of that how sure it is.
     fn densities(
         &self,
         sequence: &Sequence,
         lists: &[Vec<Listed<'_>>],
-    ) -> Vec<Option<MassDensity>> {
+    ) -> Vec<(Option<MassDensity>, bool)> {
         let mut takings: Vec<Taking<'_>> = Vec::new();
         let mut densities = Vec::with_capacity(lists.len());
         for (step, list) in sequence.steps.iter().zip(lists) {
             takings.extend(list.iter().filter_map(Listed::taking));
-            densities.push(doubt::density(&takings, &self.names, &self.book.unsure));
+            let unsure = doubt::density(&takings, &self.names, &self.book.unsure);
+            densities.push((unsure, doubt::is_stated(&takings)));
             let stays = (step.carried / step.held).value;
             takings.iter_mut().for_each(|taking| taking.share *= stays);
         }

@@ -1,4 +1,5 @@
 use super::*;
+use crate::bench::Tool;
 use crate::document::small::{BOOK, orders};
 use crate::document::{book_from_text, orders_from_text};
 use crate::plan::Plan;
@@ -75,4 +76,98 @@ fn the_layers_of_a_piece_are_hot_together_in_pots_of_their_own() {
         let with = &pot.stages[0].draws[0].together_with;
         assert!(with.len() == 1 && *with != [pot.pot.clone()], "{with:?}");
     }
+}
+
+/// What the first pot's base is measured with, how much of it, and what the pot fills.
+fn base(plan: &Plan) -> (Tool, String, f64) {
+    let stage = &plan.pots[0].stages[0];
+    let base = &stage.weigh[0];
+    (base.best.tool, base.best.measure.clone(), stage.fills.quantity.si() * 1e6)
+}
+
+// Twelve worms and their sprues are some 150 mL: no reason to fill a cup of 2.
+#[test]
+fn a_cup_without_marks_is_one_to_weigh_into() {
+    let unmarked = |book: &mut Value| book["bench"]["cups"] = json!([{ "holds": "2 cup" }]);
+    let made = plan(unmarked, LINE).unwrap();
+    let (tool, _, fills) = base(&made);
+    assert_eq!(tool, Tool::Balance);
+    assert!((120.0..200.0).contains(&fills), "{fills}");
+    assert_eq!(made.pots.len(), 1);
+    // A small cup with marks measures for it, where there is one.
+    let both = |book: &mut Value| {
+        book["bench"]["cups"] =
+            json!([{ "holds": "2 cup" }, { "holds": "1/2 cup", "marks": "1/4 cup" }]);
+    };
+    let made = plan(both, LINE).unwrap();
+    let clear = &made.pots[0].stages[0].weigh[0];
+    let mut ways = core::iter::once(&clear.best).chain(&clear.others);
+    assert!(ways.any(|way| way.measure == "1/2 cup + 1/4 cup"), "{clear:?}");
+}
+
+#[test]
+fn a_cup_without_marks_asks_for_them_where_nothing_weighs() {
+    let bare = |book: &mut Value| {
+        book["bench"]["cups"] = json!([{ "holds": "2 cup" }]);
+        book["bench"].as_object_mut().unwrap().remove("balance");
+    };
+    let faults = plan(bare, LINE).unwrap_err();
+    let fault = faults.iter().next().unwrap();
+    assert_eq!(fault.code, "pot-cup-without-marks");
+    assert!(
+        fault.help.contains(r#""marks": "1/4 cup""#) && fault.help.contains("balance"),
+        "{fault}"
+    );
+}
+
+// Three drops of blue to a cup, and a pot of a quarter: one drop is a third too much.
+#[test]
+fn one_drop_is_a_caution_and_no_refusal_of_the_day() {
+    let faint = |book: &mut Value| {
+        book["formulas"]["faint"] = json!({ "per": "1 cup", "doses": { "blue": "1 drop" } });
+        book["materials"]["blue"]["tolerance"] = json!("5 %");
+    };
+    let line = r#"{ "order": "1", "mold": "worm", "formulas": ["faint", "body"], "pieces": 4 }"#;
+    let made = plan(faint, line).unwrap();
+    let mut weigh = made.pots[0].stages[0].weigh.iter();
+    let blue = weigh.find(|one| one.material == "blue").unwrap();
+    assert_eq!(blue.best.measure, "1 drop");
+    let beyond = blue.beyond.as_ref().unwrap();
+    assert_eq!(beyond.code, "dose-beyond-bench");
+    let sheet = made.sheet().to_string().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains(&beyond.message), "{sheet}");
+    // It is no larger than twice its orders either.
+    assert!(made.pots[0].stages[0].fills.quantity.si() < 2.0 * 60e-6 * 2.0);
+}
+
+// Color goes in cold, salt and flake hot: after the heat on the sheet.
+#[test]
+fn what_goes_in_hot_stands_after_the_heat() {
+    let flake = |book: &mut Value| {
+        book["materials"]["glitter"] =
+            json!({ "kind": "flake", "as_scooped": "0.5 g/mL", "density": "1.4 g/mL" });
+        book["formulas"]["sky"]["doses"]["glitter"] = json!("1 tsp");
+    };
+    let order = |plan: &Plan| {
+        let sheet = plan.sheet().to_string();
+        let at = |what: &str| sheet.find(what).unwrap_or_else(|| panic!("{what} in {sheet}"));
+        (
+            at("    blue "),
+            at("Heat in short bursts"),
+            at("Add hot"),
+            at("    glitter "),
+            at("    salt "),
+        )
+    };
+    let (blue, heat, hot, glitter, salt) = order(&plan(flake, LINE).unwrap());
+    assert!(blue < heat && heat < hot && hot < glitter && glitter < salt);
+    let cold = |book: &mut Value| {
+        flake(book);
+        book["materials"]["glitter"]["add"] = json!("cold");
+    };
+    let made = plan(cold, LINE).unwrap();
+    let (_, heat, _, glitter, salt) = order(&made);
+    assert!(glitter < heat && heat < salt);
+    let sheet = made.sheet().to_string();
+    assert!(sheet.contains("salt: Dry, in thirds, lumps broken"), "{sheet}");
 }

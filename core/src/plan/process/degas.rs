@@ -1,12 +1,13 @@
 //! How a pot is degassed: the fill mark, and in how many fills.
 
+use alloc::format;
 use alloc::string::ToString;
 
 use super::note;
 use crate::bench::Cup;
 use crate::book::Book;
 use crate::plan::layout::PotCup;
-use crate::process::chamber::{Air, Chamber, Pulled};
+use crate::process::chamber::{Air, Chamber, Pulled, usual_rise};
 use crate::process::degas::Vessel;
 use crate::quantity::{Pressure, Ratio, Volume};
 use crate::show::{Calculated, Note, Shown, because, part, text};
@@ -31,6 +32,8 @@ part! {
         pub gauge_off: Option<Shown<Pressure>>,
         /// How many times its level the pot swells to, if no bubble bursts.
         pub rise: Shown<Ratio>,
+        /// That this is assumed, and what to do then; absent where the book gives the rise or the air.
+        pub assumed: Option<Note>,
         /// The cup to degas in: what it holds to its highest mark.
         pub cup: Shown<Volume>,
         /// The level to fill it to at most.
@@ -73,16 +76,14 @@ fn degas_in(
     // Plasticizers give off next to nothing at degassing temperatures.
     let vacuum = chamber.vacuum(local, &pressure, Pressure::default());
     let vacuum = vacuum.map_err(|error| because(&error))?;
-    let air = chamber.entrained(vacuum).map_err(|error| because(&error))?.ok_or_else(|| {
-        note(
-            "rise-not-known",
-            "How far a pot swells was not seen: give the vacuum its \"rise\", the level under vacuum over the level before."
-                .to_string(),
-        )
-    })?;
+    let air = chamber.entrained(vacuum).map_err(|error| because(&error))?;
     let fills = |cup: &PotCup| {
         let vessel = degas_vessel(cup)?;
-        vessel.fills(liquid, air, vacuum).map_err(|error| because(&error))
+        let fills = match air {
+            Some(air) => vessel.fills(liquid, air, vacuum),
+            None => vessel.fills_rising(liquid, usual_rise(vacuum)),
+        };
+        fills.map_err(|error| because(&error))
     };
     // The pot's own cup if it takes all at once, else the one with the fewest fills.
     let mut best = (cup, fills(cup));
@@ -114,6 +115,7 @@ fn degas_in(
             .then(|| text::pressure(pressure.least.get(), system)),
         gauge_off: pressure.over.map(|over| text::gauge_off(over, system)),
         rise: text::factor(fills.swollen / fills.level),
+        assumed: air.is_none().then(|| rise_assumed(fills.swollen / fills.level)),
         cup: text::cup(capacity, step, system),
         // A cup with its highest mark alone is filled to any level.
         fill_mark: text::fill_mark(fills.mark, (step < capacity).then_some(step), system),
@@ -121,6 +123,17 @@ fn degas_in(
         level: text::volume(fills.level, system),
         swollen: text::volume(fills.swollen, system),
     })
+}
+
+/// That a pot's `rise` under vacuum is assumed, and what to do until it was seen.
+fn rise_assumed(rise: Ratio) -> Note {
+    note(
+        "rise-assumed",
+        format!(
+            "No rise was given: assumed {} times the level (common practice, no source). Watch it. Before it reaches the brim, let some air in, wait, and pull again. Then give the vacuum its \"rise\": the level under vacuum over the level before.",
+            text::factor(rise).text
+        ),
+    )
 }
 
 /// A cup in the vacuum chamber. One with its highest mark alone is filled to any level.

@@ -1,10 +1,8 @@
-//! How a pot is heated: the bursts of the oven.
+//! How a pot is heated: the table of readings.
 
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-
-use uom::si::temperature_interval::kelvin;
 
 use super::note;
 use crate::book::{Book, Oven};
@@ -14,11 +12,10 @@ use crate::mix::reference_temperature;
 use crate::plan::day::DayRecipe;
 use crate::plan::layout::{PotLayout, StageLayout};
 use crate::process::heat::{
-    self, Bursts, FARTHEST_REACH, HeatError, Load, Precautions, Reach, Window, mix_specific_heat,
+    self, Gate, HeatError, Load, Reach, SpecificHeat, Window, mix_specific_heat,
 };
 use crate::quantity::{
-    HeatCapacity, Mass, Measurable, Ratio, SpecificHeatCapacity, System, TemperatureInterval,
-    ThermodynamicTemperature, Time,
+    HeatCapacity, Mass, Measurable, Ratio, System, ThermodynamicTemperature, Time,
 };
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
@@ -27,42 +24,48 @@ use crate::show::{Calculated, Note, Shown, because, part, text};
 /// a tenth of the mix is a twentieth of the time.
 const LEAST_KNOWN: f64 = 0.9;
 
-/// How much warmer than 20 °C a cold pot may be in a warm room, in K: common practice, no source.
-const WARM_ROOM: f64 = 10.0;
+/// The code of cups that are not alike.
+const UNLIKE: &str = "heat-unlike-cups";
 
 part! {
-    /// One run of the oven.
-    pub struct Burst {
-        /// How long.
-        pub duration: Shown<Time>,
-        /// Run it only if the thermometer shows no more than this.
-        pub only_below: Shown<ThermodynamicTemperature>,
-        /// What it is expected to show afterwards, stirred.
+    /// A line of the table of readings: below this reading, run the oven so long; then stir and read again.
+    pub struct HeatBand {
+        /// The thermometer shows less than this, and no less than the band before it ends at.
+        pub below: Shown<ThermodynamicTemperature>,
+        /// How long the oven runs then.
+        pub burst: Shown<Time>,
+        /// The expected reading after it, from the top of the band.
         pub expected: Shown<ThermodynamicTemperature>,
-        /// The most that the pot may have then.
+        /// The hottest that the pot can be after it, from the top of the band.
         pub at_most: Shown<ThermodynamicTemperature>,
     }
 }
 
 part! {
-    /// How a pot is heated.
+    /// How a pot is heated, by the thermometer: every burst by the reading before it, the first one too.
     pub struct Heating {
         /// The setting of the oven, as a share of full power, where it is below that.
         pub setting: Option<Shown<Ratio>>,
-        /// What the pot has before.
-        pub from: Shown<ThermodynamicTemperature>,
-        /// What it shall have.
+        /// The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
+        pub from: Option<Shown<ThermodynamicTemperature>>,
+        /// The temperature to aim for.
         pub aim: Shown<ThermodynamicTemperature>,
-        /// The bursts, as long as each comes out as expected.
-        pub bursts: Vec<Burst>,
-        /// How long the oven runs altogether.
+        /// The table, the coldest band first. The last band ends where shooting begins.
+        pub bands: Vec<HeatBand>,
+        /// Shoot from this reading on.
+        pub shoot_from: Shown<ThermodynamicTemperature>,
+        /// Shoot up to this reading; above it, stop and let the pot cool.
+        pub shoot_to: Shown<ThermodynamicTemperature>,
+        /// How many bursts are expected.
+        pub bursts: u32,
+        /// How long the oven is expected to run altogether.
         pub total: Shown<Time>,
-        /// Its standard uncertainty, where more than one timing shows one.
-        pub uncertainty: Option<Shown<Time>>,
-        /// Whether one burst of that length may overshoot the window.
-        pub one_overshoots: bool,
-        /// How far the amount lies outside those that were timed, as a factor.
+        /// The standard uncertainty of that.
+        pub uncertainty: Shown<Time>,
+        /// How far the amount is outside those that were timed, as a factor.
         pub beyond: Option<Shown<Ratio>>,
+        /// Whether nothing was timed: the times follow from the rated power alone.
+        pub guess: bool,
         /// Materials whose specific heat the book does not state: taken to be that of the rest.
         pub specific_heat_not_known: Vec<String>,
     }
@@ -80,9 +83,13 @@ pub(in crate::plan) struct Cup<'a> {
     pub(in crate::plan) first: bool,
 }
 
-/// How `cups` are heated: one, or several together as one load.
+/// How `cups` are heated: one, or several that are alike on one clock; `None` for cups that are not alike, which
+/// are heated each on its own.
 pub(in crate::plan) fn heating(book: &Book, cups: &[Cup<'_>]) -> Option<Calculated<Heating>> {
-    book.oven.as_ref().map(|oven| heating_in(oven, book, cups).into())
+    match heating_in(book.oven.as_ref()?, book, cups) {
+        Err(note) if cups.len() > 1 && note.code == UNLIKE => None,
+        heating => Some(heating.into()),
+    }
 }
 
 fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Note> {
@@ -110,83 +117,73 @@ fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Not
     };
     if cups.iter().any(|cup| cup.first != first) {
         return Err(note(
-            "heated-from-two-temperatures",
-            "One of them is cold and another is not: they do not heat as one load.".to_string(),
+            UNLIKE,
+            "One of them is cold and another is not: they do not heat on one clock.".to_string(),
         ));
     }
-    let start = match (first, oven.reheat_from) {
-        (true, _) => reference_temperature(),
-        (false, Some(from)) => from,
-        (false, None) => {
-            return Err(note(
-                "reheat-not-known",
-                "How warm a pot goes back is not known: give the oven \"reheat_from\", or ask again with what the thermometer shows."
-                    .to_string(),
-            ));
-        }
-    };
-    let told = || {
+    let start = if first { Some(reference_temperature()) } else { oven.reheat_from };
+    let calculated = || {
         let load = Load::together(&loads)?;
         let window = Window::around(window.low, window.high)?;
-        let warmer = TemperatureInterval::new::<kelvin>(if first { WARM_ROOM } else { 0.0 });
-        let precautions = Precautions { warmer, ..Precautions::default() };
-        let bursts = oven.timed.bursts(load, start, window, precautions)?;
-        Ok((bursts, oven.timed.time(load, start, window.aim())?, window.aim()))
+        let cold = start.unwrap_or_else(reference_temperature);
+        Ok((load, window.aim(), oven.timed.gate(load, cold, window, oven.precautions)?))
     };
-    let (bursts, straight, aim) = told().map_err(|error: HeatError| {
+    let (load, aim, gate) = calculated().map_err(|error: HeatError| {
         let mut note = because(&error);
-        if let (HeatError::OutOfReach { wanted, least, most }, [cup]) = (error, cups) {
-            let volume = |mass: Mass| mass / cup.recipe.liquid;
-            let wanted = text::volume(volume(wanted), system).text;
-            let least = text::at_least_by_cup(volume(least / FARTHEST_REACH), system);
-            let most = text::at_most_by_cup(volume(most * FARTHEST_REACH), system);
-            note.message.push_str(&format!(" It fills {wanted}; from {least} to {most} would do."));
+        if let (HeatError::TooFine { enough: Some(enough), .. }, [cup]) = (error, cups) {
+            let enough = text::at_least_by_cup(enough / cup.recipe.liquid, system);
+            note.message.push_str(&format!(" That is {enough}."));
         }
         note
     })?;
     let setting = oven.timed.setting();
     Ok(Heating {
         setting: (setting < Ratio::from(1.0)).then(|| text::percent(setting)),
-        from: text::temperature(start, system),
+        from: start.map(|start| text::temperature(start, system)),
         aim: text::temperature(aim, system),
-        total: text::time(bursts.total),
-        uncertainty: straight.uncertainty.map(text::time),
-        one_overshoots: bursts.one_overshoots,
-        beyond: match bursts.reach {
-            Reach::Within => None,
-            Reach::Beyond { factor, .. } => Some(text::factor(factor)),
-        },
-        bursts: shown_bursts(&bursts, system),
+        bands: shown_bands(&gate, system),
+        shoot_from: text::temperature(gate.shoot_from, system),
+        shoot_to: text::temperature(gate.shoot_to, system),
+        bursts: gate.course.bursts,
+        total: text::time(gate.course.total),
+        uncertainty: text::time(gate.course.total * oven.timed.uncertainty(load)),
+        beyond: shown_reach(oven.timed.reach(load)),
+        guess: oven.timed.is_guess(),
         specific_heat_not_known: not_known,
     })
 }
 
-/// The bursts of a heating, shown.
-pub(crate) fn shown_bursts(bursts: &Bursts, system: System) -> Vec<Burst> {
-    let shown = bursts.bursts.iter().map(|burst| Burst {
-        duration: text::time(burst.duration),
-        only_below: text::at_most(burst.only_below, system),
-        expected: text::temperature(burst.expected, system),
-        at_most: text::temperature(burst.at_most, system),
+/// The bands of a table of readings, shown.
+pub(crate) fn shown_bands(gate: &Gate, system: System) -> Vec<HeatBand> {
+    let shown = gate.bands.iter().map(|band| HeatBand {
+        below: text::temperature(band.below, system),
+        burst: text::time(band.burst),
+        expected: text::temperature(band.expected, system),
+        at_most: text::temperature(band.hottest, system),
     });
     shown.collect()
 }
 
+/// How far an amount is outside those that were timed, shown.
+pub(crate) fn shown_reach(reach: Reach) -> Option<Shown<Ratio>> {
+    match reach {
+        Reach::Within => None,
+        Reach::Beyond { factor, .. } => Some(text::factor(factor)),
+    }
+}
+
 /// The specific heat of a recipe's mix, and the materials that do not state theirs.
-fn specific_heat(
-    recipe: &Recipe,
-    book: &Book,
-) -> Result<(SpecificHeatCapacity, Vec<String>), Note> {
+fn specific_heat(recipe: &Recipe, book: &Book) -> Result<(SpecificHeat, Vec<String>), Note> {
     let mut parts = Vec::new();
     let mut not_known = Vec::new();
     let (mut all, mut known) = (0.0, 0.0);
     for ingredient in recipe.ingredients() {
         let Ok(material) = book.materials.get(ingredient.material) else { continue };
         all += ingredient.ratio;
-        match &material.specific_heat {
+        match material.specific_heat_line() {
             Some(specific_heat) => {
                 known += ingredient.ratio;
-                parts.push((Mass::from_si(ingredient.ratio), specific_heat.value));
+                parts.push((Mass::from_si(ingredient.ratio), specific_heat));
             }
             None => not_known.push(material.name.clone()),
         }
@@ -221,11 +218,12 @@ pub(crate) fn question(
         ));
     }
     oven.questioned().map(|found| {
+        let [took, expected] = [found.took, found.expected].map(|time| text::time(time).text);
         note(
             "timing-does-not-fit",
             format!(
-                "Timing {} does not fit the others: it is {:.3} standard deviations from their mean, beyond {:.3}. Check it, or time such a pot again; it counts all the same.",
-                found.place, found.distance.value, found.critical.value
+                "Timing {} does not fit the others: it took {took}, by them {expected}. Check it, or time such a pot again; it counts all the same.",
+                found.place
             ),
         )
     })

@@ -4,13 +4,14 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::clock::hot_not_known;
 use super::note;
 use crate::book::Book;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
 use crate::plan::layout::StageLayout;
 use crate::plan::shelf::LeftOver;
-use crate::plan::{MaterialMass, Pot};
+use crate::plan::{Heating, MaterialMass, Pot};
 use crate::process::budget::{Balance, Budget, BudgetError, Extra, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
@@ -134,9 +135,29 @@ fn heat_spent(
     let before = before?;
     let mut record = before.unwrap_or(HeatRecord::fresh());
     for stage in stages {
-        let equivalent = equivalent_time(stage, book, &kinetics)?;
-        for _ in 0..stage.heats {
-            record = record.heated(Some(equivalent));
+        match stage.clock.as_ref().and_then(Calculated::known) {
+            Some(clock) => {
+                for heat in clock {
+                    // A reheat without a table takes no longer than the first heat, of more.
+                    let again = heat.heating.as_ref().filter(|again| again.known().is_some());
+                    let heating = again.or(stage.heating.as_ref());
+                    let equivalent = equivalent_time(heating, heat.lasts.quantity, &kinetics)?;
+                    record = record.heated(Some(equivalent));
+                }
+            }
+            None => {
+                let heating = stage.heating.as_ref();
+                let hot_for = book.oven.as_ref().and_then(|oven| oven.hot_for);
+                let hot_for = match (hot_for, heating) {
+                    (Some(hot_for), _) => hot_for,
+                    (None, Some(_)) => return Err(hot_not_known()),
+                    (None, None) => Time::default(),
+                };
+                let equivalent = equivalent_time(heating, hot_for, &kinetics)?;
+                for _ in 0..stage.heats {
+                    record = record.heated(Some(equivalent));
+                }
+            }
         }
     }
     let stabilizer = Stabilizer::of(book, stages);
@@ -163,18 +184,18 @@ fn heat_spent(
     })
 }
 
-/// One heat of a stage as time at the reference temperature: straight up to the aim, then held there.
+/// One heat as time at the reference temperature: straight up to the aim, then held there for as long as it `lasts`.
 fn equivalent_time(
-    stage: &StageLayout<'_>,
-    book: &Book,
+    heating: Option<&Calculated<Heating>>,
+    lasts: Time,
     kinetics: &Kinetics,
 ) -> Result<Time, Note> {
-    let heating = match &stage.heating {
+    let heating = match heating {
         Some(Calculated::Known(heating)) => heating,
         Some(Calculated::Unknown(_)) => {
             return Err(note(
                 "heating-not-known",
-                "Its heating could not be reckoned.".to_string(),
+                "There is no table of readings for one of its heats.".to_string(),
             ));
         }
         None => {
@@ -184,18 +205,18 @@ fn equivalent_time(
             ));
         }
     };
-    let hot_for = book.oven.and_then(|oven| oven.hot_for).ok_or_else(|| {
+    let from = heating.from.as_ref().ok_or_else(|| {
         note(
-            "hot-time-not-known",
-            "How long a pot stays hot is not known: give the oven \"hot_for\".".to_string(),
+            "reheat-not-known",
+            "How warm a pot goes back is not known: give the oven \"reheat_from\".".to_string(),
         )
     })?;
     let at = |at: Time, temperature| Reading { at, temperature };
     let up = heating.total.quantity;
     let history = [
-        at(Time::default(), heating.from.quantity),
+        at(Time::default(), from.quantity),
         at(up, heating.aim.quantity),
-        at(up + hot_for, heating.aim.quantity),
+        at(up + lasts, heating.aim.quantity),
     ];
     kinetics.equivalent_time(&history).map_err(|error| because(&error))
 }

@@ -103,7 +103,7 @@ pub(crate) fn fall(
     let fall = body.fall_within(density, unsure.unwrap_or_default(), water)?;
     Ok(Sinking {
         density: text::density(density),
-        density_uncertainty: unsure.map(text::density),
+        density_uncertainty: unsure.map(text::unsure_density),
         hook: text::mass(body.hook.mass),
         speed: text::speed(fall.speed),
         slowest: text::speed(fall.trust.slowest),

@@ -6,8 +6,7 @@ use alloc::vec::Vec;
 
 use super::{Page, called, counted, cut};
 use crate::caution::Caution;
-use crate::mix::reference_temperature;
-use crate::plan::process::{Burst, Degas, Heating, SinkWater, Sinking};
+use crate::plan::process::{Degas, Heating, SinkWater, Sinking};
 use crate::plan::{Plan, PlannedLine, Pot, Stage, Work};
 use crate::process::sink::Motion;
 use crate::quantity::Ratio;
@@ -62,6 +61,9 @@ impl Page {
             "{each} {}-fold, to {}; {left}.",
             degas.rise.text, degas.swollen.text
         ));
+        if let Some(assumed) = &degas.assumed {
+            self.detail(&assumed.message);
+        }
         if let Some(off) = &degas.gauge_off {
             self.detail(&format!(
                 "The air here does not give what the gauge shows: it reads at least {} too much.",
@@ -85,11 +87,9 @@ impl Page {
             at.unwrap_or_default()
         ));
         match &stage.heating {
-            Some(Calculated::Known(heating)) => self.bursts(heating, first),
+            Some(Calculated::Known(heating)) => self.by_reading(heating),
             Some(Calculated::Unknown(why)) => {
-                let alone = stage.draws.iter().any(|draw| !draw.together_with.is_empty());
-                let alone = if alone { " for it alone (see ORDER OF WORK)" } else { "" };
-                self.detail(&format!("No times{alone}: {}", why.message));
+                self.detail(&format!("No heating times: {}", why.message));
             }
             None => {}
         }
@@ -97,21 +97,18 @@ impl Page {
         self.caution(Caution::Fumes);
     }
 
-    /// How the pots of a piece of work become hot at once: in which order, or as one load.
+    /// How the pots of a piece of work become hot at once: one after the other, or on one clock where they are alike.
     pub(super) fn heated_together(&mut self, plan: &Plan, work: &Work) {
-        let mut heated: Vec<(&Pot, &Stage, bool)> = Vec::new();
+        let mut heated: Vec<(&Pot, &Stage)> = Vec::new();
         for from in work.from.iter().filter(|from| from.heat) {
             let pot = plan.pots.iter().find(|pot| pot.pot == from.pot);
             let stage = usize::try_from(from.stage).unwrap_or(usize::MAX).wrapping_sub(1);
             if let Some((pot, stage)) = pot.and_then(|pot| Some((pot, pot.stages.get(stage)?))) {
-                heated.push((pot, stage, from.stage == 1));
+                heated.push((pot, stage));
             }
         }
-        let [(_, _, first), _, ..] = heated.as_slice() else { return };
-        let first = *first;
-        heated.sort_by(|(_, a, _), (_, b, _)| {
-            b.holds.quantity.value.total_cmp(&a.holds.quantity.value)
-        });
+        let [_, _, ..] = heated.as_slice() else { return };
+        heated.sort_by(|(_, a), (_, b)| b.holds.quantity.value.total_cmp(&a.holds.quantity.value));
         let names: Vec<&str> = heated.iter().map(|(pot, ..)| pot.pot.as_str()).collect();
         self.wrapped(
             "     ",
@@ -120,26 +117,83 @@ impl Page {
                 names.join(", then pot ")
             ),
         );
-        match &work.heating {
-            Some(Calculated::Known(heating)) => {
-                let bursts = told_bursts(heating, first);
-                let look = "stir and take the temperature of each between, the hottest counts";
-                self.wrapped("     ", &format!("Or together as one load; {look}. {bursts}"));
-                for warning in warnings(heating) {
-                    self.wrapped("     ", &warning);
+        if let Some(Calculated::Known(heating)) = &work.heating {
+            let look =
+                "Or, as they are alike, on one clock: stir and read each, the hottest counts.";
+            self.wrapped("     ", &format!("{look} {}", bands(heating)));
+        }
+    }
+
+    /// Where the reheats of a stage are among its shots, and how often it is stirred.
+    pub(super) fn reheats(&mut self, stage: &Stage) {
+        if let Some(Calculated::Known(heats)) = &stage.clock {
+            for heat in heats.iter().filter(|heat| heat.heating.is_some()) {
+                let what = format!(
+                    "After {} put back what has set in the injector and heat it again, {} in it, for the next {}.",
+                    counted(heat.after, "shot"),
+                    heat.holds.text,
+                    counted(heat.shots, "shot"),
+                );
+                self.step(&what);
+                match &heat.heating {
+                    Some(Calculated::Known(heating)) => self.by_reading(heating),
+                    Some(Calculated::Unknown(why)) => {
+                        self.detail(&format!("No heating times: {}", why.message));
+                    }
+                    None => {}
                 }
             }
+        }
+        if let Some(every) = &stage.stir_every {
+            self.detail(&format!(
+                "Its salt settles: stir every {}, and before each load.",
+                every.text
+            ));
+        }
+    }
+
+    /// How long the day takes.
+    pub(super) fn time_line(&mut self, plan: &Plan) {
+        match &plan.clock {
+            Some(Calculated::Known(line)) => {
+                let without = if line.without_preparing {
+                    ", measuring and cleaning up not counted"
+                } else {
+                    ""
+                };
+                self.wrapped(
+                    "     ",
+                    &format!(
+                        "The day takes about {}: {} of heating, {} of shooting{without}.",
+                        line.total.text, line.heating.text, line.shooting.text
+                    ),
+                );
+            }
             Some(Calculated::Unknown(why)) => {
-                self.wrapped("     ", &format!("As one load, no times: {}", why.message));
+                self.wrapped(
+                    "     ",
+                    &format!("How long the day takes is not known. {}", why.message),
+                );
             }
             None => {}
         }
     }
 
-    fn bursts(&mut self, heating: &Heating, first: bool) {
-        self.detail(&told_bursts(heating, first));
-        for warning in warnings(heating) {
-            self.detail(&warning);
+    fn by_reading(&mut self, heating: &Heating) {
+        self.detail(&format!(
+            "Stir and read the thermometer before each burst. {}",
+            bands(heating)
+        ));
+        if heating.guess {
+            self.detail(
+                "The bursts follow from the rated power alone: a first guess. Time this pot.",
+            );
+        }
+        if let Some(beyond) = &heating.beyond {
+            self.detail(&format!(
+                "{} times beyond the amounts timed: the bursts are on the safe side. Time this pot.",
+                beyond.text
+            ));
         }
     }
 
@@ -233,62 +287,23 @@ fn bare(amount: &str) -> &str {
     amount.split(' ').next().unwrap_or(amount)
 }
 
-/// The bursts of a heating, at first or again.
-fn told_bursts(heating: &Heating, first: bool) -> String {
-    let Some(last) = heating.bursts.last() else {
-        return format!("At {} it is hot enough: no burst.", heating.from.text);
-    };
-    let uncertainty = heating.uncertainty.as_ref();
-    let uncertainty = uncertainty.map(|it| format!(" ± {}", it.text)).unwrap_or_default();
-    format!(
-        "From {} to {}: {}; {}{uncertainty} in all.",
-        heating.from.text,
-        last.expected.text,
-        in_a_row(&heating.bursts, first),
-        heating.total.text
-    )
+/// The table of readings in a line: `Under 240 °F 60 s, 240 to 325 °F 15 s, 325 to 346 °F SHOOT, ...`.
+fn bands(heating: &Heating) -> String {
+    let mut line = Vec::new();
+    let mut from: Option<&str> = None;
+    for band in &heating.bands {
+        let below = degrees(&band.below.text);
+        line.push(match from {
+            None => format!("Under {below}: {}", band.burst.text),
+            Some(from) => format!("{from} to {below}: {}", band.burst.text),
+        });
+        from = Some(below);
+    }
+    let (from, to) = (degrees(&heating.shoot_from.text), degrees(&heating.shoot_to.text));
+    format!("{}; {from} to {to}: SHOOT; over {to}: stop, let it cool.", line.join("; "))
 }
 
-/// What to look out for in a heating.
-fn warnings(heating: &Heating) -> Vec<String> {
-    let mut warnings = Vec::new();
-    if heating.one_overshoots {
-        warnings.push("Never in one go: that may scorch it.".to_string());
-    }
-    if let Some(beyond) = &heating.beyond {
-        warnings.push(format!(
-            "That is beyond what was timed, by a factor of {}: look sooner, and time it.",
-            beyond.text
-        ));
-    }
-    warnings
-}
-
-/// `3 × 120 s, 45 s only if it shows 310 °F (154 °C) or less`.
-///
-/// A burst is given its limit where the one before it may end above that; the first of a reheat always, and
-/// the last.
-fn in_a_row(bursts: &[Burst], first: bool) -> String {
-    let mut runs: Vec<String> = Vec::new();
-    let mut free = ("", 0_u32);
-    // The first burst of a cold pot was made for a warm room.
-    let mut may_have = first.then(reference_temperature);
-    for (index, burst) in bursts.iter().enumerate() {
-        let duration = burst.duration.text.as_str();
-        let limit = &burst.only_below;
-        let may_be_above = may_have.map_or(!first, |may_have| may_have > limit.quantity);
-        may_have = Some(burst.at_most.quantity);
-        if may_be_above || index.saturating_add(1) == bursts.len() {
-            runs.push(format!("{duration} only if it shows {} or less", limit.text));
-            free = ("", 0);
-        } else if free.0 == duration {
-            free.1 = free.1.saturating_add(1);
-            runs.pop();
-            runs.push(format!("{} × {duration}", free.1));
-        } else {
-            runs.push(duration.to_string());
-            free = (duration, 1);
-        }
-    }
-    runs.join(", ")
+/// A temperature on the scale of the bench alone.
+fn degrees(both: &str) -> &str {
+    both.split(" (").next().unwrap_or(both)
 }

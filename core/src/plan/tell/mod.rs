@@ -11,7 +11,7 @@ use alloc::vec::Vec;
 use super::day::Day;
 use super::layout::Layout;
 use super::pot::Workshop;
-use super::{DayCost, Plan, StockEntry, process};
+use super::{Borrowed, DayCost, Plan, StockEntry, process};
 use crate::show::Calculated;
 
 impl Workshop<'_> {
@@ -22,6 +22,7 @@ impl Workshop<'_> {
         layout: &Layout<'_>,
         stock: Vec<StockEntry>,
         cost: Option<Calculated<DayCost>>,
+        borrowed: Vec<Borrowed>,
     ) -> Plan {
         let book = self.book;
         let each = || layout.pots.iter().enumerate();
@@ -35,8 +36,10 @@ impl Workshop<'_> {
         assumptions.extend(notes::feed_not_known(self.shots));
         assumptions.extend(process::assumed(&layout.pots));
         assumptions.extend(process::questioned(book, &layout.pots));
+        assumptions.extend(process::clock_notes(&layout.pots));
         assumptions.extend(notes::shelf_not_used(layout));
         assumptions.extend(pots.iter().filter_map(process::too_much_heat));
+        assumptions.extend(pots.iter().filter_map(|pot| process::too_many_heats(book, pot)));
         if let Some(Calculated::Unknown(note)) = &cost {
             assumptions.push(note.clone());
         }
@@ -47,11 +50,13 @@ impl Workshop<'_> {
             lines: self.tell_lines(layout),
             pots,
             work: layout.work.iter().map(pot::work).collect(),
+            clock: process::time_line(book, layout),
             shelf: layout.shelf.iter().map(pot::shelf).collect(),
             stock,
             cost,
             proof: self.proof(layout),
             water: process::water(book),
+            borrowed,
             assumptions,
             cautions: notes::cautions(layout, book),
         }

@@ -133,12 +133,6 @@ fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<
                 "Expansion not known of {names}: taken as none, so that shots are reckoned a little heavy."
             ),
         ),
-        Assumption::PharmacyDrop(_) => (
-            "pharmacy-drop",
-            format!(
-                "Drop never weighed of {names}: taken as 1/20 mL, which may be a third off. Weigh 50 drops."
-            ),
-        ),
         Assumption::NoShotWindow(_) => (
             "no-shot-window",
             format!(

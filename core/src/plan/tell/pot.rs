@@ -8,6 +8,7 @@ use crate::plan::layout::{
     DrawLayout, FromShelf, PieceLayout, PotLayout, ShelfLayout, StageLayout, WorkLayout,
 };
 use crate::plan::pot::Workshop;
+use crate::plan::weigh::Tools;
 use crate::plan::{
     self, Draw, MaterialMass, Off, OnShelf, Pieces, Pot, ShelfPart, Stage, Work, WorkFrom, flakes,
     process,
@@ -61,21 +62,25 @@ impl Workshop<'_> {
     fn tell_stage(&self, stage: &StageLayout<'_>) -> Stage {
         let system = self.book.system;
         let recipe = stage.recipe;
-        let weigh = stage.weigh.iter().map(|one| one.told(self.book, self.dosing, &self.names));
+        let weigh = stage.weigh.iter().map(|one| one.told(Tools::new(&self.names, self.book)));
         let at = |at| text::temperature(at, system);
         Stage {
             formulas: recipe.formulas.iter().map(|formula| formula.name.clone()).collect(),
             weigh: weigh.collect(),
             holds: text::mass(stage.held),
             fills: text::volume(stage.held / recipe.liquid, system),
+            fills_hot: text::volume(stage.held / recipe.melt.hot, system),
             density: text::density(recipe.melt.cold),
-            density_uncertainty: stage.unsure.map(text::density),
+            density_uncertainty: stage.unsure.filter(|_| stage.is_stated).map(text::unsure_density),
             solids: text::percent(Ratio::from(stage.solids)),
             shoot_from: recipe.window.map(|window| at(window.low)),
             shoot_to: recipe.window.map(|window| at(window.high)),
             draws: stage.draws.iter().map(|draw| self.tell_draw(draw)).collect(),
             heats: stage.heats,
             heating: stage.heating.clone(),
+            clock: stage.clock.clone(),
+            stir_every: process::stir_every(self.book, recipe, stage.solids, stage.held)
+                .map(text::at_most_five_seconds),
             sprues_back: text::mass(stage.returned),
             carried: text::mass(stage.carried),
         }
@@ -105,7 +110,7 @@ impl Workshop<'_> {
             ordered: pieces.ordered,
             made: pieces.made,
             weighs: text::mass(pieces.weighs),
-            uncertainty: pieces.unsure.map(text::mass),
+            uncertainty: pieces.unsure.map(text::unsure_mass),
             from: text::mass(*pieces.range.start()),
             to: text::mass(*pieces.range.end()),
             sinks_in: draw.layer.mass.sinks_in(),

@@ -66,9 +66,9 @@ pub enum HeatError {
     OutOfReach {
         /// What was asked for.
         wanted: Mass,
-        /// The least that was timed.
+        /// The smallest that was timed.
         least: Mass,
-        /// The most that was timed.
+        /// The largest that was timed.
         most: Mass,
     },
     /// A window that ends below its beginning, or an aim outside it.
@@ -89,33 +89,42 @@ pub enum HeatError {
         /// What was given.
         value: f64,
     },
-    /// The aim is so near the top of the window that the thermometer alone may overshoot.
+    /// The window is so narrow that the thermometer alone may miss it.
     #[error(
-        "The aim is {:.1} K ({:.1} °F) below the top of the window, and the thermometer is only true to {:.1} K ({:.1} °F).",
-        .room.get::<kelvin>(), .room.get::<degree_fahrenheit>(),
+        "The window is {:.1} K ({:.1} °F) wide, and the thermometer may be off by {:.1} K ({:.1} °F) either way.",
+        .width.get::<kelvin>(), .width.get::<degree_fahrenheit>(),
         .thermometer.get::<kelvin>(), .thermometer.get::<degree_fahrenheit>()
     )]
-    AimTooHigh {
-        /// From the aim to the top of the window.
-        room: TemperatureInterval,
+    Narrow {
+        /// From the bottom of the window to its top.
+        width: TemperatureInterval,
         /// How far the thermometer may be off.
         thermometer: TemperatureInterval,
-        /// The highest aim that would leave room.
-        highest: ThermodynamicTemperature,
     },
-    /// The pot is in the window already.
-    #[error("The pot has {} and is as hot as wanted.", both_scales(.now))]
-    HotAlready {
-        /// Its temperature.
-        now: ThermodynamicTemperature,
-    },
-    /// No burst is short enough to be sure, or there are too many of them.
-    #[error("Bursts of at least {} do not reach the aim of {} safely.", seconds(.shortest), both_scales(.aim))]
+    /// The shortest burst may carry the pot from below the window over it.
+    #[error("The pot is too small: one burst of {} may carry it from below the window over it.", seconds(.burst))]
     TooFine {
         /// The shortest burst.
-        shortest: Time,
-        /// The aim.
-        aim: ThermodynamicTemperature,
+        burst: Time,
+        /// The smallest mass of such a mix that would do; `None` where no larger pot does.
+        enough: Option<Mass>,
+    },
+    /// The pot heats so slowly that nobody would go on.
+    #[error("The pot needs more than {bursts} bursts.")]
+    TooSlow {
+        /// How many are the limit.
+        bursts: u32,
+    },
+    /// Cups on one clock that are not alike.
+    #[error(
+        "Cups that are not alike do not heat on one clock: {} and {}.",
+        mass(.smallest), mass(.largest)
+    )]
+    Unlike {
+        /// The smallest.
+        smallest: Mass,
+        /// The largest.
+        largest: Mass,
     },
     /// What was watched is no cooling towards the room.
     #[error(
@@ -145,9 +154,10 @@ impl Diagnose for HeatError {
             Self::OutOfReach { .. } => "heat-out-of-reach",
             Self::Window { .. } => "heat-window",
             Self::Precaution { .. } => "heat-precaution",
-            Self::AimTooHigh { .. } => "heat-aim-too-high",
-            Self::HotAlready { .. } => "heat-hot-already",
+            Self::Narrow { .. } => "heat-window-narrow",
             Self::TooFine { .. } => "heat-too-fine",
+            Self::TooSlow { .. } => "heat-too-slow",
+            Self::Unlike { .. } => "heat-unlike-cups",
             Self::NoCooling { .. } => "heat-no-cooling",
         }
     }
@@ -170,7 +180,7 @@ impl Diagnose for HeatError {
                 "Give the timings at one setting alone, and that as the oven's setting.".into()
             }
             Self::OutOfReach { least, most, .. } => format!(
-                "Take {} to {}, or time such an amount.",
+                "Take {} to {}, or time a pot of such an amount.",
                 mass(&(*least / FARTHEST_REACH)).at_least(),
                 mass(&(*most * FARTHEST_REACH)).at_most()
             )
@@ -178,16 +188,25 @@ impl Diagnose for HeatError {
             Self::Window { .. } => {
                 "Give a window that ends above its beginning, and an aim inside it.".into()
             }
-            Self::Precaution { .. } => "Give a number that is zero or more; steps, bursts and \
-                times above zero, margins below 10."
+            Self::Precaution { .. } => "Give a number that is zero or more; bursts above zero, the \
+                longest no shorter than the shortest."
                 .into(),
-            Self::AimTooHigh { highest, .. } => {
-                format!("Aim below {}, or use a truer thermometer.", both_scales(highest).at_most())
-                    .into()
+            Self::Narrow { .. } => {
+                "Use a truer thermometer, or a material with a wider window.".into()
             }
-            Self::HotAlready { .. } => "It needs no burst: stir it and shoot.".into(),
-            Self::TooFine { .. } => "Aim lower, use a lower oven setting, a larger pot or a truer \
-                thermometer, or time more pots."
+            Self::TooFine { enough: Some(enough), .. } => format!(
+                "Make it at least {}, or heat it at a lower power and time that.",
+                mass(enough).at_least()
+            )
+            .into(),
+            Self::TooFine { .. } => {
+                "Heat it at a lower power and time that, or use a truer thermometer.".into()
+            }
+            Self::TooSlow { .. } => {
+                "Split the pot, or heat it at a higher power and time that.".into()
+            }
+            Self::Unlike { .. } => "Heat each on its own, the largest first. Cups are alike with \
+                the same vessel and amounts within 10 %."
                 .into(),
             Self::NoCooling { .. } => {
                 "Give a later temperature that is lower, and a room that is cooler than both."

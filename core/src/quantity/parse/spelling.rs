@@ -1,7 +1,9 @@
 //! Finding a symbol by its spelling, and the nearest one where there is none.
 
 use crate::quantity::System;
-use crate::quantity::symbol::{AMBIGUOUS, HOUSEHOLD_CODES, MatchCase, SYSTEM_WORDS, Size, Symbol};
+use crate::quantity::symbol::{
+    AMBIGUOUS, HOUSEHOLD_CODES, KITCHEN_WORDS, MatchCase, SYSTEM_WORDS, Size, Symbol,
+};
 use alloc::borrow::Cow;
 use alloc::vec::Vec;
 
@@ -9,6 +11,8 @@ use alloc::vec::Vec;
 pub(super) enum Found {
     Known(Symbol, Option<System>),
     Ambiguous(&'static [&'static str]),
+    /// A kitchen word, and which part of a teaspoon it is about.
+    Kitchen(&'static str, i64),
     Unknown,
 }
 
@@ -28,7 +32,13 @@ pub(super) fn look_up(written: &str) -> Found {
         MatchCase::Exact => name == *spelling,
         MatchCase::Any => name.eq_ignore_ascii_case(spelling),
     });
-    ambiguous.map_or(Found::Unknown, |(_, _, readings)| Found::Ambiguous(readings))
+    if let Some((_, _, readings)) = ambiguous {
+        return Found::Ambiguous(readings);
+    }
+    let kitchen = KITCHEN_WORDS
+        .iter()
+        .find(|(one, many, _)| name.eq_ignore_ascii_case(one) || name.eq_ignore_ascii_case(many));
+    kitchen.map_or(Found::Unknown, |(word, _, part)| Found::Kitchen(word, *part))
 }
 
 /// `fl oz` for `fl.  oz.`.

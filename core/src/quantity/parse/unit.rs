@@ -4,7 +4,7 @@ use super::cursor::Cursor;
 use super::spelling::{Found, look_up, nearest};
 use crate::quantity::error::quoted;
 use crate::quantity::unit::{Term, UnitBuilder};
-use crate::quantity::{AmountError, Unit};
+use crate::quantity::{AmountError, Rational, Unit};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -102,6 +102,9 @@ fn factor(
                 .map(|candidate| format!("{before}{space}{candidate}{after}"))
                 .collect();
             Err(cursor.ambiguous(readings))
+        }
+        Found::Kitchen(word, part) => {
+            Err(AmountError::KitchenWord { word, part, count: Rational::ONE })
         }
         Found::Unknown => {
             Err(AmountError::UnknownUnit { text: quoted(name), nearest: nearest(name) })

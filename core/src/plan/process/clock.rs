@@ -1,0 +1,207 @@
+//! The clock of a pot: how many heats the shots of a stage take, and where its reheats are.
+//!
+//! The shots of a stage are made one after the other in one heat, but each laminated piece has a heat of its own: its
+//! pots are hot at once for it. Where the pot has fallen out of its window before all of them are made, it is
+//! heated again ([`crate::process::clock`]). What has set in the injector goes back into the pot for that.
+
+use alloc::format;
+use alloc::string::ToString;
+use alloc::vec::Vec;
+
+use super::heating::{Cup, heating};
+use super::note;
+use crate::book::{Book, Mold};
+use crate::material::ShotWindow;
+use crate::plan::day::DayRecipe;
+use crate::plan::layout::PotLayout;
+use crate::plan::pot::DrawDraft;
+use crate::plan::{Heating, Pot};
+use crate::process::clock::{self, Hot, Run};
+use crate::process::shot_cooling::{Diffusivity, Point, ShotCooling};
+use crate::quantity::{Mass, Time};
+use crate::show::{Calculated, Note, Shown, because, part, text};
+
+part! {
+    /// One heat of a stage: from the oven to the oven.
+    pub struct StageHeat {
+        /// Shots of the stage that were made before it.
+        pub after: u32,
+        /// Shots that are made in it.
+        pub shots: u32,
+        /// What is in the pot when it begins.
+        pub holds: Shown<Mass>,
+        /// From the last burst to the last shot.
+        pub lasts: Shown<Time>,
+        /// The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
+        pub heating: Option<Calculated<Heating>>,
+    }
+}
+
+/// The heats of a stage with these `draws`, and their tables; `None` where the book states no oven.
+pub(in crate::plan) fn stage_heats(
+    book: &Book,
+    cup: &Cup<'_>,
+    draws: &[DrawDraft<'_>],
+) -> Option<Calculated<Vec<StageHeat>>> {
+    book.oven.as_ref()?;
+    let told = || {
+        let hot = hot(book, cup.recipe)?;
+        let mut told = Vec::new();
+        let (mut after, mut mass) = (0_u32, cup.mass);
+        for session in sessions(draws) {
+            let runs = runs(book, cup.recipe, session)?;
+            let heats = clock::heats(mass, &runs, &hot).map_err(|error| because(&error))?;
+            for heat in heats {
+                let again = Cup { mass: heat.mass, first: false, ..*cup };
+                let is_first = told.is_empty();
+                told.push(StageHeat {
+                    after: after.saturating_add(heat.after),
+                    shots: heat.shots,
+                    holds: text::mass(heat.mass),
+                    lasts: text::time(heat.lasts),
+                    heating: if is_first { None } else { heating(book, &[again]) },
+                });
+            }
+            for run in runs {
+                after = after.saturating_add(run.shots);
+                mass -= run.takes * f64::from(run.shots);
+            }
+        }
+        Ok(told)
+    };
+    Some(Calculated::from(told()))
+}
+
+/// The draws that are shot in one heat, if it lasts: plain ones go with the one before them.
+fn sessions<'d, 'a>(draws: &'d [DrawDraft<'a>]) -> impl Iterator<Item = &'d [DrawDraft<'a>]> {
+    draws.chunk_by(|_, next| !next.of.batch.is_laminated())
+}
+
+/// How long a pot stays hot: the shop's own time wins.
+fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, Note> {
+    let oven = book.oven.as_ref();
+    match (oven.and_then(|oven| oven.hot_for), oven, recipe.window) {
+        (Some(hot_for), ..) => Ok(Hot::Stated(hot_for)),
+        (None, Some(oven), Some(window)) if oven.cools.is_some() => {
+            let (from, to) = (window.middle(), window.low);
+            let cooling = oven.cools.ok_or_else(hot_not_known)?;
+            Ok(Hot::Watched { cooling, room: oven.room, from, to })
+        }
+        _ => Err(hot_not_known()),
+    }
+}
+
+pub(super) fn hot_not_known() -> Note {
+    note(
+        "hot-time-not-known",
+        "How long a pot stays hot is not known: give the oven \"hot_for\", or watch a pot cool (\"cools\")."
+            .to_string(),
+    )
+}
+
+fn runs(book: &Book, recipe: &DayRecipe<'_>, draws: &[DrawDraft<'_>]) -> Result<Vec<Run>, Note> {
+    let run = |draw: &DrawDraft<'_>| {
+        let mold = draw.of.batch.mold;
+        let shot = draw.of.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill);
+        let every = every(book, mold, recipe.window, shot)?;
+        Ok(Run { shots: draw.shots, every, takes: draw.layer.mass.fill })
+    };
+    draws.iter().filter(|draw| draw.shots > 0).map(run).collect()
+}
+
+/// How often a `shot` from the `window` into `mold` can be made.
+pub(super) fn every(
+    book: &Book,
+    mold: &Mold,
+    window: Option<ShotWindow>,
+    shot: Mass,
+) -> Result<Time, Note> {
+    let costing = book.costing.as_ref().and_then(|costing| costing.work.as_ref());
+    let hands = mold.per_shot.or_else(|| costing.map(|work| work.per_shot)).ok_or_else(|| {
+        note(
+            "shot-time-not-known",
+            format!(
+                "How long a shot of {} takes is not known: give the mold \"per_shot\".",
+                mold.name
+            ),
+        )
+    })?;
+    let sets = sets(mold, window, shot)?.unwrap_or_default();
+    clock::every(hands, sets, mold.count).map_err(|error| because(&error))
+}
+
+/// How long a `shot` sets in `mold`: as the shop has seen it, else by its thickness; `None` where neither is stated.
+fn sets(mold: &Mold, window: Option<ShotWindow>, shot: Mass) -> Result<Option<Time>, Note> {
+    let (None, Some(cooling), Some(window)) = (mold.sets, &mold.cooling, window) else {
+        return Ok(mold.sets);
+    };
+    let calculated = || {
+        let of = ShotCooling {
+            section: cooling.section,
+            point: Point::Center,
+            diffusivity: Diffusivity::default(),
+            shot: window.middle(),
+            take_out: cooling.take_out,
+        };
+        let warm = match cooling.heat_capacity {
+            Some(capacity) => {
+                cooling.at
+                    + of.warms(shot * crate::process::shot_cooling::specific_heat(), capacity)?
+            }
+            None => cooling.at,
+        };
+        of.in_mold(warm)
+    };
+    calculated().map(|setting| Some(setting.time)).map_err(|error| {
+        let mut note = because(&error);
+        note.message = format!("{}: {}", mold.name, note.message);
+        note
+    })
+}
+
+/// That a pot with its reheats takes more heats than the book allows, and what would help.
+pub(in crate::plan) fn too_many_heats(book: &Book, pot: &Pot) -> Option<Note> {
+    let (allowed, count) = (book.limits.heats?, pot.heats.in_all.unwrap_or(pot.heats.count));
+    (count > allowed).then(|| {
+        note(
+            "too-many-heats",
+            format!(
+                "Pot {} takes {count} heats with its reheats, and the book allows {allowed}. What would help: more molds in turn, a pot that stays hot for longer, or fewer pieces a day.",
+                pot.pot
+            ),
+        )
+    })
+}
+
+/// What the clock of `pots` had to assume: that a shot sets within the time at hand, and where no heats could be
+/// counted, that there are no reheats.
+pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
+    let stages = || pots.iter().flat_map(|pot| &pot.stages);
+    let mut notes: Vec<Note> = Vec::new();
+    for stage in stages() {
+        if let Some(Calculated::Unknown(why)) = &stage.clock {
+            let message = format!("Reheats between shots are not counted. {}", why.message);
+            let note = Note { code: why.code.clone(), message };
+            if !notes.contains(&note) {
+                notes.push(note);
+            }
+        }
+    }
+    let counted =
+        stages().filter(|stage| stage.clock.as_ref().and_then(Calculated::known).is_some());
+    let molds = counted.flat_map(|stage| &stage.draws).map(|draw| draw.of.batch.mold);
+    let open = molds.filter(|mold| mold.sets.is_none() && mold.cooling.is_none());
+    let mut names: Vec<&str> = open.map(|mold| mold.name.as_str()).collect();
+    names.sort_unstable();
+    names.dedup();
+    if !names.is_empty() {
+        notes.push(note(
+            "setting-not-known",
+            format!(
+                "How long a shot sets is not known of {}: counted as no longer than the time at hand for it. Give the mold \"sets\" or \"cooling\".",
+                names.join(", ")
+            ),
+        ));
+    }
+    notes
+}

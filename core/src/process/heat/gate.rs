@@ -1,0 +1,401 @@
+//! A table of readings: what the thermometer shows, and how long the oven runs next.
+//!
+//! No burst can carry the pot over the window, from any reading that allows it: with θ the error of the
+//! thermometer and H the enthalpy of mix and vessel, a burst of the length d is allowed below the reading T
+//! for which
+//!
+//! H(T + θ) + P_most·d′ = H(T_most), H(T) + P·d ≤ H(T_aim) but for the shortest burst
+//!
+//! P_most is the most power that the timings make plausible ([`Oven::most_power`]). The first burst is gated
+//! like any other. Below full power a microwave oven runs in turns of full power and none: a burst of d at the
+//! setting s may have d′ = min(d/s, d + (1 − s) c) of its mean power, c the length of a turn.
+//! What the pot loses while it is stirred is left out: it only makes it cooler.
+//!
+//! It is shot from the bottom of the window to its top, less θ at each end; where the shortest burst would be too
+//! much for what is left of the window, from the reading at which it is, if that is in the window still.
+
+use alloc::vec::Vec;
+
+use uom::si::energy::joule;
+use uom::si::temperature_interval::kelvin;
+use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
+use uom::si::time::second;
+
+use super::{HeatError, Load, Oven, check_temperature, rise};
+use crate::check::{is_not_negative, is_positive};
+use crate::quantity::{Energy, Mass, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
+
+/// More bursts than this are no way to heat a pot.
+const MOST_BURSTS: u32 = 50;
+
+/// Bursts that a hand sets on a dial, in steps of the shortest.
+const LADDER: [f64; 11] = [1.0, 2.0, 3.0, 4.0, 6.0, 9.0, 12.0, 18.0, 24.0, 36.0, 48.0];
+
+/// Bands of bursts that a bench card has room for.
+const MOST_BANDS: usize = 5;
+
+/// Degrees between the readings at which bands meet.
+const BAND_STEP: f64 = 5.0;
+
+/// The temperatures at which a material can be shot, from its supplier, and where to aim.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Window {
+    least: ThermodynamicTemperature,
+    aim: ThermodynamicTemperature,
+    most: ThermodynamicTemperature,
+}
+
+impl Window {
+    /// From `least`, where the material is fused and flows, to `most`, aiming for `aim`.
+    ///
+    /// # Errors
+    /// [`HeatError::Window`] unless least ≤ aim < most; [`HeatError::Temperature`] for one that no pot
+    /// has.
+    pub fn new(
+        least: ThermodynamicTemperature,
+        aim: ThermodynamicTemperature,
+        most: ThermodynamicTemperature,
+    ) -> Result<Self, HeatError> {
+        check_temperature("The lowest temperature of the window", least)?;
+        check_temperature("The highest temperature of the window", most)?;
+        if least <= aim && aim < most {
+            Ok(Self { least, aim, most })
+        } else {
+            Err(HeatError::Window { least, aim, most })
+        }
+    }
+
+    /// Aiming for the middle.
+    ///
+    /// # Errors
+    /// Those of [`Window::new`].
+    pub fn around(
+        least: ThermodynamicTemperature,
+        most: ThermodynamicTemperature,
+    ) -> Result<Self, HeatError> {
+        Self::new(least, least + rise(least, most) / 2.0, most)
+    }
+
+    /// Where the material begins to be hot enough.
+    #[must_use]
+    pub fn least(self) -> ThermodynamicTemperature {
+        self.least
+    }
+
+    /// Where to aim.
+    #[must_use]
+    pub fn aim(self) -> ThermodynamicTemperature {
+        self.aim
+    }
+
+    /// What the material must never pass.
+    #[must_use]
+    pub fn most(self) -> ThermodynamicTemperature {
+        self.most
+    }
+}
+
+/// The scale of the thermometer, on whose degrees the bands begin and end.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Marks {
+    /// Degrees Celsius.
+    Celsius,
+    /// Degrees Fahrenheit.
+    Fahrenheit,
+}
+
+impl Marks {
+    /// The nearest reading in steps of so many degrees that is not above `at`.
+    fn down(self, at: ThermodynamicTemperature, degrees: f64) -> ThermodynamicTemperature {
+        // Rounding must not cost a step that is one exactly.
+        self.round(at, degrees, |steps| libm::floor(steps + 1e-9))
+    }
+
+    /// The nearest reading that is not below `at`.
+    fn up(self, at: ThermodynamicTemperature, degrees: f64) -> ThermodynamicTemperature {
+        self.round(at, degrees, |steps| libm::ceil(steps - 1e-9))
+    }
+
+    fn round(
+        self,
+        at: ThermodynamicTemperature,
+        degrees: f64,
+        round: fn(f64) -> f64,
+    ) -> ThermodynamicTemperature {
+        let whole = |reading: f64| degrees * round(reading / degrees);
+        match self {
+            Self::Celsius => {
+                ThermodynamicTemperature::new::<degree_celsius>(whole(at.get::<degree_celsius>()))
+            }
+            Self::Fahrenheit => ThermodynamicTemperature::new::<degree_fahrenheit>(whole(
+                at.get::<degree_fahrenheit>(),
+            )),
+        }
+    }
+}
+
+/// How careful to be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Precautions {
+    /// How far the thermometer may be off.
+    pub thermometer: TemperatureInterval,
+    /// Its scale.
+    pub marks: Marks,
+    /// The shortest burst that a hand can set; the others are whole multiples of it.
+    pub step: Time,
+    /// The longest burst without a stir.
+    pub longest: Time,
+    /// How long a turn of full power and none takes, where the setting is below full power.
+    pub turn: Time,
+}
+
+/// 2 K, on a scale of °C, in steps of 5 s, 120 s at most, turns of 30 s: common practice, no source.
+impl Default for Precautions {
+    fn default() -> Self {
+        Self {
+            thermometer: TemperatureInterval::new::<kelvin>(2.0),
+            marks: Marks::Celsius,
+            step: Time::new::<second>(5.0),
+            longest: Time::new::<second>(120.0),
+            turn: Time::new::<second>(30.0),
+        }
+    }
+}
+
+impl Precautions {
+    /// Whether they are some.
+    ///
+    /// # Errors
+    /// [`HeatError::Precaution`] for one that is below zero, a burst of no length, or a longest burst below
+    /// the shortest.
+    pub fn check(&self) -> Result<(), HeatError> {
+        let Self { thermometer, step, longest, turn, .. } = *self;
+        let checks = [
+            ("thermometer", thermometer.value, is_not_negative(thermometer.value)),
+            ("shortest burst", step.value, is_positive(step.value)),
+            ("longest burst", longest.value, is_positive(longest.value) && longest >= step),
+            ("turn", turn.value, is_not_negative(turn.value)),
+        ];
+        match checks.into_iter().find(|(_, _, is_right)| !is_right) {
+            Some((what, value, _)) => Err(HeatError::Precaution { what, value }),
+            None => Ok(()),
+        }
+    }
+}
+
+/// A range of readings, from the band before it up to `below`, and its burst.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Band {
+    /// The thermometer shows less than this.
+    pub below: ThermodynamicTemperature,
+    /// How long the oven runs then.
+    pub burst: Time,
+    /// The expected reading after it, from the top of the band.
+    pub expected: ThermodynamicTemperature,
+    /// The hottest that the pot can be after it, from the top of the band: never above the window.
+    pub hottest: ThermodynamicTemperature,
+}
+
+/// A table of readings for one load in one oven: from the coldest band to the hottest, then shoot, then stop.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Gate {
+    /// The bands, the coldest first; one at least.
+    pub bands: Vec<Band>,
+    /// Shoot from this reading on, where the last band ends.
+    pub shoot_from: ThermodynamicTemperature,
+    /// Shoot up to this reading; above it stop and let the pot cool.
+    pub shoot_to: ThermodynamicTemperature,
+    /// How much more power than expected the bursts allow for, as a share of it.
+    pub margin: Ratio,
+    /// The heating as it is expected to go.
+    pub course: Course,
+}
+
+/// A heating as it is expected to go by a table of readings.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+#[non_exhaustive]
+pub struct Course {
+    /// How many bursts.
+    pub bursts: u32,
+    /// How long the oven runs altogether.
+    pub total: Time,
+}
+
+impl Gate {
+    /// The burst that the table has for a `reading`; `None` from [`Gate::shoot_from`] on.
+    #[must_use]
+    pub fn burst(&self, reading: ThermodynamicTemperature) -> Option<Time> {
+        self.bands.iter().find(|band| reading < band.below).map(|band| band.burst)
+    }
+}
+
+/// A load in an oven, with everything that a burst depends on.
+struct Heater {
+    load: Load,
+    /// In W, as expected and at most; the second with the unevenness of several cups.
+    power: f64,
+    most_power: f64,
+    setting: f64,
+    window: Window,
+    precautions: Precautions,
+}
+
+impl Oven {
+    /// The table of readings for `load`, begun from `start`, towards the `window`. It holds from any reading:
+    /// `start` says which bands are worth a line.
+    ///
+    /// An amount beyond the reach of the timings gets the bursts of the safe side ([`Oven::most_power`]).
+    ///
+    /// # Errors
+    /// [`HeatError::Narrow`] where the thermometer may hide the whole window; [`HeatError::TooFine`] where the
+    /// shortest burst may carry the pot over it, or more than 50 would be needed; [`HeatError::Temperature`];
+    /// [`HeatError::Precaution`] for a precaution outside its range.
+    pub fn gate(
+        &self,
+        load: Load,
+        start: ThermodynamicTemperature,
+        window: Window,
+        precautions: Precautions,
+    ) -> Result<Gate, HeatError> {
+        check_temperature("The temperature before", start)?;
+        precautions.check()?;
+        let heater = |load: Load| Heater {
+            load,
+            power: self.power(load).value,
+            most_power: self.most_power(load).value * load.uneven(),
+            setting: self.setting().value,
+            window,
+            precautions,
+        };
+        let Precautions { thermometer, marks, step, .. } = precautions;
+        let bottom = marks.up(window.least, 1.0);
+        let shoot_to = marks.down(window.most - thermometer, 1.0);
+        if marks.up(window.least + thermometer, 1.0) > shoot_to {
+            let width = rise(window.least, window.most);
+            return Err(HeatError::Narrow { width, thermometer });
+        }
+        let here = heater(load);
+        let shortest = marks.down(here.never_over(step), 1.0);
+        if shortest < bottom {
+            let would_do =
+                |mass| marks.down(heater(load.of_mass(mass)).never_over(step), 1.0) >= bottom;
+            return Err(HeatError::TooFine { burst: step, enough: enough(load.mass(), would_do) });
+        }
+        let sure = marks.up(window.least + thermometer, 1.0);
+        let shoot_from = if shortest < sure { shortest } else { sure };
+        let bands = here.bands(start, shoot_from);
+        let mut gate = Gate {
+            bands,
+            shoot_from,
+            shoot_to,
+            margin: Ratio::from(self.most_power(load).value / here.power - 1.0),
+            course: Course::default(),
+        };
+        gate.course = here.course(start, &gate)?;
+        Ok(gate)
+    }
+}
+
+/// The smallest mass above `mass`, to a hundredth, that `would_do`; `None` where 64 times as much does not.
+fn enough(mass: Mass, would_do: impl Fn(Mass) -> bool) -> Option<Mass> {
+    let (mut low, mut high) = (mass, mass * 2.0);
+    while !would_do(high) {
+        if high > mass * 64.0 {
+            return None;
+        }
+        (low, high) = (high, high * 2.0);
+    }
+    while high > low * 1.01 {
+        let middle = (low + high) / 2.0;
+        if would_do(middle) { high = middle } else { low = middle }
+    }
+    Some(high)
+}
+
+impl Heater {
+    /// The bands below `shoot_from`, the coldest first, as far down as `start`. Each burst is twice as long as
+    /// that of the band above it or longer.
+    fn bands(
+        &self,
+        start: ThermodynamicTemperature,
+        shoot_from: ThermodynamicTemperature,
+    ) -> Vec<Band> {
+        let Precautions { step, longest, marks, .. } = self.precautions;
+        let mut bands: Vec<Band> = Vec::new();
+        // Rounding must not cost a burst that is the longest exactly.
+        let bursts = LADDER.iter().map(|&steps| step * steps);
+        let bursts = bursts.filter(|&burst| burst <= longest * (1.0 + 1e-9));
+        for burst in bursts {
+            let allowed = self.allowed_below(burst);
+            match bands.last() {
+                // The longest burst that is still allowed at the bottom of the window ends the heating.
+                _ if bands.len() <= 1 && allowed >= shoot_from => {
+                    bands.clear();
+                    bands.push(self.band(shoot_from, burst));
+                }
+                None => bands.push(self.band(shoot_from, burst)),
+                Some(above) => {
+                    let below = marks.down(allowed, BAND_STEP);
+                    let is_worth_it = burst >= above.burst * 2.0 && below < above.below;
+                    if is_worth_it && below > start && bands.len() < MOST_BANDS {
+                        bands.push(self.band(below, burst));
+                    }
+                }
+            }
+        }
+        bands.reverse();
+        bands
+    }
+
+    fn band(&self, below: ThermodynamicTemperature, burst: Time) -> Band {
+        let hottest = below + self.precautions.thermometer;
+        Band {
+            below,
+            burst,
+            expected: self.load.after(below, self.expected_heat(burst)),
+            hottest: self.load.after(hottest, self.most_heat(burst)),
+        }
+    }
+
+    /// The reading below which a burst is allowed.
+    fn allowed_below(&self, burst: Time) -> ThermodynamicTemperature {
+        let never_over = self.never_over(burst);
+        if burst <= self.precautions.step {
+            return never_over;
+        }
+        let to_aim = self.load.after(self.window.aim, -self.expected_heat(burst));
+        if to_aim < never_over { to_aim } else { never_over }
+    }
+
+    /// The reading from which a burst can carry the pot to the top of the window at most.
+    fn never_over(&self, burst: Time) -> ThermodynamicTemperature {
+        self.load.after(self.window.most, -self.most_heat(burst)) - self.precautions.thermometer
+    }
+
+    fn expected_heat(&self, burst: Time) -> Energy {
+        Energy::new::<joule>(self.power * burst.value)
+    }
+
+    fn most_heat(&self, burst: Time) -> Energy {
+        let turned = burst + self.precautions.turn * (1.0 - self.setting);
+        let full = burst / self.setting;
+        let as_long = if full < turned { full } else { turned };
+        Energy::new::<joule>(self.most_power * as_long.value)
+    }
+
+    /// The heating by the table, each burst as it is expected.
+    fn course(&self, start: ThermodynamicTemperature, gate: &Gate) -> Result<Course, HeatError> {
+        let (mut course, mut now) = (Course::default(), start);
+        while let Some(burst) = gate.burst(now) {
+            if course.bursts == MOST_BURSTS {
+                return Err(HeatError::TooSlow { bursts: MOST_BURSTS });
+            }
+            course.bursts = course.bursts.saturating_add(1);
+            course.total += burst;
+            now = self.load.after(now, self.expected_heat(burst));
+        }
+        Ok(course)
+    }
+}
