@@ -319,7 +319,7 @@ typedef struct pour_column {
 } pour_column;
 
 // The columns of `pour_mass_of_volume_n`: the parameters of `pour_mass_of_volume`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_mass_of_volume_columns {
     // Volume.
     struct pour_column volume_ml;
@@ -342,7 +342,7 @@ typedef struct pour_mass_of_volume_result_columns {
 } pour_mass_of_volume_result_columns;
 
 // The columns of `pour_volume_of_mass_n`: the parameters of `pour_volume_of_mass`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_volume_of_mass_columns {
     // Mass.
     struct pour_column mass_g;
@@ -728,7 +728,7 @@ typedef struct pour_salt_reach_result_columns {
 } pour_salt_reach_result_columns;
 
 // The columns of `pour_salt_for_density_n`: the parameters of `pour_salt_for_density`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_salt_for_density_columns {
     // Volume of the base, cold and liquid, as a cup measures it.
     struct pour_column base_volume_ml;
@@ -797,7 +797,7 @@ typedef struct pour_shot_fill_result {
 } pour_shot_fill_result;
 
 // The columns of `pour_shot_fill_n`: the parameters of `pour_shot_fill`. Set all to 0 first: a parameter that
-// may be omitted has no column then. A word counts for all rows.
+// may be omitted has no column then.
 typedef struct pour_shot_fill_columns {
     // Number of cavities that a shot fills.
     struct pour_column cavities;
@@ -852,7 +852,7 @@ typedef struct pour_piece_mass_result {
 } pour_piece_mass_result;
 
 // The columns of `pour_piece_mass_n`: the parameters of `pour_piece_mass`. Set all to 0 first: a parameter
-// that may be omitted has no column then. A word counts for all rows.
+// that may be omitted has no column then.
 typedef struct pour_piece_mass_columns {
     // Volume of one cavity.
     struct pour_column cavity_volume_ml;
@@ -886,7 +886,7 @@ typedef struct pour_shots_result {
 } pour_shots_result;
 
 // The columns of `pour_shots_n`: the parameters of `pour_shots`. Set all to 0 first: a parameter that may be
-// omitted has no column then. A word counts for all rows.
+// omitted has no column then.
 typedef struct pour_shots_columns {
     // Number of good pieces needed.
     struct pour_column pieces;
@@ -917,7 +917,7 @@ typedef struct pour_injector_loads_result {
 } pour_injector_loads_result;
 
 // The columns of `pour_injector_loads_n`: the parameters of `pour_injector_loads`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_injector_loads_columns {
     // Number of shots.
     struct pour_column shots;
@@ -962,9 +962,9 @@ typedef struct pour_batch_need_input {
     double sprue_mass_g;
     // Share of the sprues that is melted again. Unit: 1; 0 to 1. Default: 0.
     double returned;
-    // Mass that stays on the wall of the cup. Unit: g; 0 to 1e15. Default: 0.
+    // Mass that clings to the wall of the cup, part of the heel. Unit: g; 0 to 1e15. Default: 0.
     double pot_film_g;
-    // Mass that cannot be drawn from the cup. Unit: g; 0 to 1e15. Default: 0.
+    // Mass that cannot be drawn from the cup, its film included. Unit: g; 0 to 1e15. Default: 0.
     double pot_heel_g;
     // Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
     double rejects;
@@ -986,7 +986,7 @@ typedef struct pour_batch_need_result {
     double sprues_mass_g;
     // Mass that stays in the injector over the run. Unit: g.
     double kept_mass_g;
-    // Mass that stays in the cup: film and heel. Unit: g.
+    // Mass that stays in the cup: the heel, with the film in it. Unit: g.
     double in_cup_mass_g;
     // Number of shots.
     uint32_t shots;
@@ -999,7 +999,7 @@ typedef struct pour_batch_need_result {
 } pour_batch_need_result;
 
 // The columns of `pour_batch_need_n`: the parameters of `pour_batch_need`. Set all to 0 first: a parameter
-// that may be omitted has no column then. A word counts for all rows.
+// that may be omitted has no column then.
 typedef struct pour_batch_need_columns {
     // Number of good pieces needed.
     struct pour_column pieces;
@@ -1019,9 +1019,9 @@ typedef struct pour_batch_need_columns {
     struct pour_column sprue_mass_g;
     // Share of the sprues that is melted again. May be omitted.
     struct pour_column returned;
-    // Mass that stays on the wall of the cup. May be omitted.
+    // Mass that clings to the wall of the cup, part of the heel. May be omitted.
     struct pour_column pot_film_g;
-    // Mass that cannot be drawn from the cup. May be omitted.
+    // Mass that cannot be drawn from the cup, its film included. May be omitted.
     struct pour_column pot_heel_g;
     // Share of pieces that are not fit to sell. May be omitted.
     struct pour_column rejects;
@@ -1043,7 +1043,7 @@ typedef struct pour_batch_need_result_columns {
     struct pour_result_column sprues_mass_g;
     // Mass that stays in the injector over the run. Unit: g.
     struct pour_result_column kept_mass_g;
-    // Mass that stays in the cup: film and heel. Unit: g.
+    // Mass that stays in the cup: the heel, with the film in it. Unit: g.
     struct pour_result_column in_cup_mass_g;
     // Number of shots.
     struct pour_result_column shots;
@@ -1071,7 +1071,7 @@ typedef struct pour_base_to_mark_result {
 } pour_base_to_mark_result;
 
 // The columns of `pour_base_to_mark_n`: the parameters of `pour_base_to_mark`. Set all to 0 first: a parameter
-// that may be omitted has no column then. A word counts for all rows.
+// that may be omitted has no column then.
 typedef struct pour_base_to_mark_columns {
     // Mass of mix that is needed.
     struct pour_column mix_needed_g;
@@ -1131,7 +1131,7 @@ typedef struct pour_reject_rate_result {
 } pour_reject_rate_result;
 
 // The columns of `pour_reject_rate_n`: the parameters of `pour_reject_rate`. Set all to 0 first: a parameter
-// that may be omitted has no column then. A word counts for all rows.
+// that may be omitted has no column then.
 typedef struct pour_reject_rate_columns {
     // Number of pieces that were cast.
     struct pour_column cast_pieces;
@@ -1409,7 +1409,7 @@ typedef struct pour_density_for_sink_rate_result_columns {
 // One row of `points`. The shop's own measured points, by rising ratio: of each the ratio and the durometer
 // reading.
 typedef struct pour_points_row {
-    // Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 10.
+    // Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 100.
     double point_ratio;
     // Durometer reading of a measured point. Unit: 1; 0 to 100.
     double point_hardness;
@@ -1425,7 +1425,7 @@ typedef struct pour_salted_points_row {
 } pour_salted_points_row;
 
 // The columns of `pour_water_density_n`: the parameters of `pour_water_density`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_water_density_columns {
     // Temperature of the water.
     struct pour_column water_temperature_celsius;
@@ -1438,7 +1438,7 @@ typedef struct pour_water_density_result_columns {
 } pour_water_density_result_columns;
 
 // The columns of `pour_cavity_of_water_n`: the parameters of `pour_cavity_of_water`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_cavity_of_water_columns {
     // Reading of the balance for the water in one cavity: filled less empty.
     struct pour_column water_mass_g;
@@ -1455,7 +1455,7 @@ typedef struct pour_cavity_of_water_result_columns {
 } pour_cavity_of_water_result_columns;
 
 // The columns of `pour_standard_pressure_n`: the parameters of `pour_standard_pressure`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_standard_pressure_columns {
     // Height above sea level, as a map gives it; negative below it.
     struct pour_column altitude_m;
@@ -1468,7 +1468,7 @@ typedef struct pour_standard_pressure_result_columns {
 } pour_standard_pressure_result_columns;
 
 // The columns of `pour_station_pressure_n`: the parameters of `pour_station_pressure`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_station_pressure_columns {
     // Air pressure as a weather report gives it, reduced to sea level; needs the altitude.
     struct pour_column reported_pressure_kpa;
@@ -1519,7 +1519,7 @@ typedef struct pour_swollen_volume_result {
 } pour_swollen_volume_result;
 
 // The columns of `pour_swollen_volume_n`: the parameters of `pour_swollen_volume`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_swollen_volume_columns {
     // Volume of the pot, cold and without air.
     struct pour_column liquid_volume_ml;
@@ -1578,7 +1578,7 @@ typedef struct pour_entrained_air_input {
 } pour_entrained_air_input;
 
 // The columns of `pour_entrained_air_n`: the parameters of `pour_entrained_air`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_entrained_air_columns {
     // Level of a pot in the vacuum over its level before; give this or the entrained air.
     struct pour_column rise;
@@ -1652,7 +1652,7 @@ typedef struct pour_degas_vessel_result {
 } pour_degas_vessel_result;
 
 // The columns of `pour_degas_vessel_n`: the parameters of `pour_degas_vessel`. Set all to 0 first: a parameter
-// that may be omitted has no column then. A word counts for all rows.
+// that may be omitted has no column then.
 typedef struct pour_degas_vessel_columns {
     // Volume of the pot, cold and without air.
     struct pour_column liquid_volume_ml;
@@ -1740,7 +1740,7 @@ typedef struct pour_flake_swap_result {
 } pour_flake_swap_result;
 
 // The columns of `pour_color_difference_n`: the parameters of `pour_color_difference`. Set all to 0 first: a
-// parameter that may be omitted has no column then. A word counts for all rows.
+// parameter that may be omitted has no column then.
 typedef struct pour_color_difference_columns {
     // L* of the color: 0 for black, 100 for white.
     struct pour_column lightness;
@@ -1781,7 +1781,7 @@ typedef struct pour_budget_left_result {
 } pour_budget_left_result;
 
 // The columns of `pour_budget_left_n`: the parameters of `pour_budget_left`. Set all to 0 first: a parameter
-// that may be omitted has no column then. A word counts for all rows.
+// that may be omitted has no column then.
 typedef struct pour_budget_left_columns {
     // Time at the reference temperature that the plastisol withstands.
     struct pour_column heat_budget_s;
@@ -1936,7 +1936,7 @@ typedef struct pour_residue_of_weighings_result {
 } pour_residue_of_weighings_result;
 
 // The columns of `pour_price_n`: the parameters of `pour_price`. Set all to 0 first: a parameter that may be
-// omitted has no column then. A word counts for all rows.
+// omitted has no column then.
 typedef struct pour_price_columns {
     // Cost, in the smallest unit of the currency: cents.
     struct pour_column cost;
@@ -2325,7 +2325,7 @@ int32_t pour_injector_loads_n(size_t rows,
 
 // Mass to mix for a number of good pieces: shots, injector loads, what is lost and what comes back.
 //
-// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + film + heel.
+// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + max(film, heel).
 int32_t pour_batch_need(const struct pour_batch_need_input *input,
                         struct pour_batch_need_result *result,
                         struct pour_error **error);
@@ -2448,7 +2448,7 @@ int32_t pour_density_for_sink_rate_n(size_t rows,
 // 1000 of them.
 // `scale`: The scale of the durometer. One of `POUR_SCALE_...`.
 // `softener_ratio`: Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to
-// 10.
+// 100.
 //
 // `hardness` receives: Durometer reading. Unit: 1.
 int32_t pour_hardness(const struct pour_points_row *points,

@@ -267,7 +267,7 @@ pub extern "C" fn pour_mass_of_volume(
 }
 
 /// The columns of `pour_mass_of_volume_n`: the parameters of `pour_mass_of_volume`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_mass_of_volume_columns {
@@ -350,7 +350,7 @@ pub extern "C" fn pour_volume_of_mass(
 }
 
 /// The columns of `pour_volume_of_mass_n`: the parameters of `pour_volume_of_mass`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_volume_of_mass_columns {
@@ -1297,7 +1297,7 @@ pub extern "C" fn pour_salt_for_density(
 }
 
 /// The columns of `pour_salt_for_density_n`: the parameters of `pour_salt_for_density`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_salt_for_density_columns {
@@ -1461,7 +1461,7 @@ pub extern "C" fn pour_shot_fill(
 }
 
 /// The columns of `pour_shot_fill_n`: the parameters of `pour_shot_fill`. Set all to 0 first: a parameter that
-/// may be omitted has no column then. A word counts for all rows.
+/// may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_shot_fill_columns {
@@ -1624,7 +1624,7 @@ pub extern "C" fn pour_piece_mass(
 }
 
 /// The columns of `pour_piece_mass_n`: the parameters of `pour_piece_mass`. Set all to 0 first: a parameter
-/// that may be omitted has no column then. A word counts for all rows.
+/// that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_piece_mass_columns {
@@ -1745,7 +1745,7 @@ pub extern "C" fn pour_shots(
 }
 
 /// The columns of `pour_shots_n`: the parameters of `pour_shots`. Set all to 0 first: a parameter that may be
-/// omitted has no column then. A word counts for all rows.
+/// omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_shots_columns {
@@ -1867,7 +1867,7 @@ pub extern "C" fn pour_injector_loads(
 }
 
 /// The columns of `pour_injector_loads_n`: the parameters of `pour_injector_loads`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_injector_loads_columns {
@@ -2052,7 +2052,7 @@ pub extern "C" fn pour_batch_need(
 }
 
 /// The columns of `pour_batch_need_n`: the parameters of `pour_batch_need`. Set all to 0 first: a parameter
-/// that may be omitted has no column then. A word counts for all rows.
+/// that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_batch_need_columns {
@@ -2248,7 +2248,7 @@ pub extern "C" fn pour_base_to_mark(
 }
 
 /// The columns of `pour_base_to_mark_n`: the parameters of `pour_base_to_mark`. Set all to 0 first: a parameter
-/// that may be omitted has no column then. A word counts for all rows.
+/// that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_base_to_mark_columns {
@@ -2441,7 +2441,7 @@ pub extern "C" fn pour_reject_rate(
 }
 
 /// The columns of `pour_reject_rate_n`: the parameters of `pour_reject_rate`. Set all to 0 first: a parameter
-/// that may be omitted has no column then. A word counts for all rows.
+/// that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_reject_rate_columns {
@@ -3212,7 +3212,7 @@ pub extern "C" fn pour_water_density(
 }
 
 /// The columns of `pour_water_density_n`: the parameters of `pour_water_density`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_water_density_columns {
@@ -3298,7 +3298,7 @@ pub extern "C" fn pour_cavity_of_water(
 }
 
 /// The columns of `pour_cavity_of_water_n`: the parameters of `pour_cavity_of_water`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_cavity_of_water_columns {
@@ -3384,7 +3384,7 @@ pub extern "C" fn pour_standard_pressure(
 }
 
 /// The columns of `pour_standard_pressure_n`: the parameters of `pour_standard_pressure`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_standard_pressure_columns {
@@ -3467,7 +3467,7 @@ pub extern "C" fn pour_station_pressure(
 }
 
 /// The columns of `pour_station_pressure_n`: the parameters of `pour_station_pressure`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_station_pressure_columns {
@@ -3599,7 +3599,7 @@ pub extern "C" fn pour_swollen_volume(
 }
 
 /// The columns of `pour_swollen_volume_n`: the parameters of `pour_swollen_volume`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_swollen_volume_columns {
@@ -3747,7 +3747,7 @@ pub extern "C" fn pour_entrained_air(
 }
 
 /// The columns of `pour_entrained_air_n`: the parameters of `pour_entrained_air`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_entrained_air_columns {
@@ -3917,7 +3917,7 @@ pub extern "C" fn pour_degas_vessel(
 }
 
 /// The columns of `pour_degas_vessel_n`: the parameters of `pour_degas_vessel`. Set all to 0 first: a parameter
-/// that may be omitted has no column then. A word counts for all rows.
+/// that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_degas_vessel_columns {
@@ -4210,7 +4210,7 @@ pub extern "C" fn pour_color_difference(
 }
 
 /// The columns of `pour_color_difference_n`: the parameters of `pour_color_difference`. Set all to 0 first: a
-/// parameter that may be omitted has no column then. A word counts for all rows.
+/// parameter that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_color_difference_columns {
@@ -4391,7 +4391,7 @@ pub extern "C" fn pour_budget_left(
 }
 
 /// The columns of `pour_budget_left_n`: the parameters of `pour_budget_left`. Set all to 0 first: a parameter
-/// that may be omitted has no column then. A word counts for all rows.
+/// that may be omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_budget_left_columns {
@@ -4847,7 +4847,7 @@ pub extern "C" fn pour_price(
 }
 
 /// The columns of `pour_price_n`: the parameters of `pour_price`. Set all to 0 first: a parameter that may be
-/// omitted has no column then. A word counts for all rows.
+/// omitted has no column then.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_price_columns {

@@ -495,7 +495,11 @@ fn column_structs(text: &mut String, calculation: &Calculation) {
         &format!(
             "The columns of `pour_{name}_n`: the parameters of `pour_{name}`. Set all to 0 first: a parameter that may be \
              omitted has no column then.{}",
-            if calculation.parameters.iter().any(text::is_word) { " A word counts for all rows." } else { "" }
+            if calculation.parameters.iter().any(text::is_word) {
+                " A word counts for all rows."
+            } else {
+                ""
+            }
         ),
     );
     writeln!(text, "{STRUCT} pour_{name}_columns {{").unwrap();
