@@ -707,5 +707,5 @@ fn salt_is_stirred_as_often_as_it_settles() {
     assert_eq!(stirred.iter().filter(|every| every.is_some()).count(), 1);
     let every = stirred.into_iter().flatten().next().unwrap();
     assert!((40.0..90.0).contains(&every.quantity.value), "{every:?}");
-    assert!(sheet(&plan(&book)).contains(&format!("stir every {}", every.text)));
+    assert!(sheet(&plan(&book)).contains(&format!("and every {}", every.text)));
 }
