@@ -9,6 +9,9 @@ use pourwright_tests::generate::documents;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
+/// What is done at a stage, with which of its draws.
+type Done = (StepKind, u32, Option<u32>);
+
 /// The ids of all steps and of what is ticked off within them.
 fn ids(plan: &Plan) -> BTreeSet<&str> {
     // How many loads, fills and bursts there are depends on the counts.
@@ -27,7 +30,7 @@ fn objections(plan: &Plan) -> Vec<String> {
     let mut found = Vec::new();
     let mut seen = BTreeSet::new();
     // Steps of each pot so far: kind, stage, draw.
-    let mut done: BTreeMap<&str, Vec<(StepKind, u32, Option<u32>)>> = BTreeMap::new();
+    let mut done: BTreeMap<&str, Vec<Done>> = BTreeMap::new();
     let mut work = 1;
     for step in &plan.steps {
         if !seen.insert(step.id.as_str()) {

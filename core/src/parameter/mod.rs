@@ -117,6 +117,7 @@ macro_rules! range {
     };
 }
 
+#[cfg(any(feature = "document", feature = "table"))]
 macro_rules! range_text {
     (text $text:literal) => {
         $text
@@ -165,6 +166,7 @@ macro_rules! if_omitted {
     };
 }
 
+#[cfg(any(feature = "document", feature = "table"))]
 macro_rules! omitted_text {
     (required) => {
         ""
