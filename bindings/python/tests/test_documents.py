@@ -93,7 +93,8 @@ def test_fields_that_are_keywords(timing: Any) -> None:
         from_="20 °C",
         shot_window=["163 °C", "177 °C"],
     )
-    assert answer["time"]["value"] > 0
+    time = answer["time"]
+    assert time is not None and time["value"] > 0
     assert answer["cautions"]
 
 
