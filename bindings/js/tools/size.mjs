@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { gzipSync } from 'node:zlib'
 
 /** What everything of an entry may weigh, in KiB. The goal for the whole library is 120. */
-const MOST = { 'src/web.js': 479, 'src/scalar-web.js': 154 }
+const MOST = { 'src/web.js': 536, 'src/scalar-web.js': 157 }
 
 const root = new URL('../', import.meta.url)
 
