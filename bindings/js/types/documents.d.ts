@@ -208,6 +208,10 @@ export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
  */
 export type WrittenIn = 'mass' | 'volume' | 'drops'
 /**
+ * What is done at a step.
+ */
+export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'shoot' | 'sprues-back' | 'store'
+/**
  * The scale of a durometer reading.
  */
 export type Scale = 'shore-00' | 'shore-a'
@@ -1564,6 +1568,10 @@ export interface Degas {
    */
   cup: Shown
   /**
+   * What that cup is called: `4-cup cup`.
+   */
+  cup_name: string
+  /**
    * The level to fill it to at most.
    */
   fill_mark: Shown
@@ -2642,6 +2650,10 @@ export interface Plan {
    */
   shop?: string | null
   /**
+   * What a person does, in the order of work.
+   */
+  steps: PlanStep[]
+  /**
    * Materials in stock and what is taken of them; what lasts shortest comes first.
    */
   stock: StockEntry[]
@@ -2718,6 +2730,10 @@ export interface Pot {
    */
   cup: Shown
   /**
+   * What that cup is called: `2-cup cup`.
+   */
+  cup_name: string
+  /**
    * How it is degassed, where the book states a vacuum.
    */
   degas?: Calculated2 | null
@@ -2730,6 +2746,10 @@ export interface Pot {
    * How often it is heated, and what that leaves of its stabilizer.
    */
   heats: Heats
+  /**
+   * Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes.
+   */
+  id: string
   /**
    * What is left over in the cup after the last shot, its heel among it.
    */
@@ -2750,6 +2770,10 @@ export interface Pot {
    * What is made in it, one after the other.
    */
   stages: Stage[]
+  /**
+   * What is dangerous in it, and what would help.
+   */
+  warnings: Note[]
 }
 /**
  * One composition of a pot: what goes in, and what is shot out.
@@ -2949,6 +2973,93 @@ export interface ProofFormula {
   pots?: number | null
 }
 /**
+ * One step of a day.
+ *
+ * A stage's weigh list, heating and draws are those of its pot in the plan; a step refers to them and says what to do
+ * with them.
+ */
+export interface PlanStep {
+  /**
+   * Where: one pot, or those of a laminated piece that are shot together, one a layer.
+   */
+  at: StepAt[]
+  /**
+   * What can hurt somebody here.
+   */
+  cautions: Caution[]
+  /**
+   * Names the step by what it is: the formulas that its pot starts with, the stage's formulas, what is done and with
+   * which mold. It stays where other orders come in or a count changes, so that a tick keeps to its step.
+   */
+  id: string
+  /**
+   * What is ticked off one by one, at least one.
+   */
+  items: StepItem[]
+  /**
+   * What is done.
+   */
+  kind: StepKind
+  /**
+   * Which entry of the order of work it belongs to, counted from 1.
+   */
+  work: number
+}
+/**
+ * A step at one pot.
+ */
+export interface StepAt {
+  /**
+   * What to know with it, each a sentence.
+   */
+  details: string[]
+  /**
+   * Which of that stage's draws, counted from 1, where something is shot.
+   */
+  draw?: number | null
+  /**
+   * The pot's letter.
+   */
+  pot: string
+  /**
+   * Which of its stages, counted from 1.
+   */
+  stage: number
+  /**
+   * What to do, as a sentence.
+   */
+  text: string
+}
+/**
+ * What is ticked off within a step: a material, a fill, a burst, a load, or all of it.
+ */
+export interface StepItem {
+  /**
+   * By how much it is done: a tick made by another amount no longer holds.
+   */
+  amount: string
+  /**
+   * Names it as the step is named.
+   */
+  id: string
+  /**
+   * The material that is measured.
+   */
+  material?: string | null
+  /**
+   * Which fill, burst or load, counted from 1.
+   */
+  number?: number | null
+  /**
+   * Shots of a load.
+   */
+  shots?: number | null
+  /**
+   * What to do, in a few words.
+   */
+  text: string
+}
+/**
  * A material in stock, and what the day takes of it.
  */
 export interface StockEntry {
@@ -3003,6 +3114,10 @@ export interface SinkWater {
  */
 export interface Work {
   /**
+   * How several pots become hot at once, each a sentence.
+   */
+  details: string[]
+  /**
    * Where they come from, one a layer.
    */
   from: WorkFrom[]
@@ -3019,6 +3134,10 @@ export interface Work {
    * How many shots.
    */
   shots: number
+  /**
+   * What is shot, and where from, as a sentence.
+   */
+  text: string
 }
 /**
  * A pot at work.
