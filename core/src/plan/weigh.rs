@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 
 use super::doubt::{Taking, doubt, doubt_of};
 use super::tool_names::ToolNames;
-use super::{GoesIn, Way, Weigh};
+use super::{Adding, GoesIn, Way, Weigh};
 use crate::bench::{Bench, Manner, Measure, MeasureError, Step, Tool};
 use crate::book::Book;
 use crate::fault::Diagnose;
@@ -326,6 +326,12 @@ impl Listed<'_> {
         let steps = &self.ways.as_ref()?.best.steps;
         Some(Taking { material: self.material, steps, share: 1.0 })
     }
+}
+
+/// What of a weigh list goes in hot, once the pot is heated.
+pub(super) fn hot(list: &[Listed<'_>]) -> Vec<(MaterialId, Mass)> {
+    let hot = list.iter().filter(|one| one.material.adding() == Adding::Hot);
+    hot.map(|one| (one.addition.material, one.addition.wanted)).collect()
 }
 
 /// When and how a material goes in.

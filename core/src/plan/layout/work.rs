@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::{PotLayout, StageLayout, WorkFromLayout, WorkLayout};
 use crate::plan::assign::{Assigned, WorkDraw};
 use crate::plan::pot::Workshop;
-use crate::plan::process;
+use crate::plan::{process, weigh};
 
 impl<'a> Workshop<'a> {
     /// The work that is `assigned` to `pots`.
@@ -34,13 +34,18 @@ impl<'a> Workshop<'a> {
         draws: &[WorkDraw<'a>],
         pots: &[PotLayout<'a>],
     ) -> Option<crate::show::Calculated<crate::plan::Heating>> {
-        let mut cups = Vec::new();
+        let mut heated: Vec<(&WorkDraw<'a>, &PotLayout<'a>, &StageLayout<'a>, _)> = Vec::new();
         for draw in draws.iter().filter(|draw| draw.heated) {
             let pot = pots.get(draw.pot)?;
-            let stage: &StageLayout<'_> = pot.stages.get(draw.stage)?;
+            let stage = pot.stages.get(draw.stage)?;
+            heated.push((draw, pot, stage, weigh::hot(&stage.weigh)));
+        }
+        let mut cups = Vec::new();
+        for (draw, pot, stage, hot) in &heated {
             cups.push(process::Cup {
                 recipe: stage.recipe,
                 mass: stage.held,
+                hot,
                 vessel: pot.cup.vessel.heat_capacity,
                 first: draw.stage == 0,
             });

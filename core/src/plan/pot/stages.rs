@@ -11,7 +11,7 @@ use crate::plan::one_or_more::OneOrMore;
 use crate::plan::pot::DrawDraft;
 use crate::plan::process;
 use crate::plan::sequence::Sequence;
-use crate::plan::weigh::Listed;
+use crate::plan::weigh::{self, Listed};
 use crate::quantity::{Mass, MassDensity, Measurable};
 use crate::show::Calculated;
 
@@ -39,9 +39,11 @@ impl<'a> Workshop<'a> {
             sprues -= step.returned;
             let draws = self.draws(part, spare, unsure)?;
             let mix = part.recipe.recipe.for_mass(step.held)?;
+            let hot = weigh::hot(&weigh);
             let in_cup = process::Cup {
                 recipe: part.recipe,
                 mass: step.held,
+                hot: &hot,
                 vessel: cup.vessel.heat_capacity,
                 first: index == 0,
             };

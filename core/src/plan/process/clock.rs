@@ -52,7 +52,7 @@ pub(in crate::plan) fn stage_heats(
             let runs = runs(book, cup.recipe, session)?;
             let heats = clock::heats(mass, &runs, &hot).map_err(|error| because(&error))?;
             for heat in heats {
-                let again = Cup { mass: heat.mass, first: false, ..*cup };
+                let again = Cup { mass: heat.mass, hot: &[], first: false, ..*cup };
                 let is_first = told.is_empty();
                 told.push(StageHeat {
                     after: after.saturating_add(heat.after),

@@ -6,17 +6,14 @@ use alloc::vec::Vec;
 
 use super::note;
 use crate::book::{Book, Oven};
-use crate::formula::Recipe;
 use crate::material::ShotWindow;
-use crate::mix::reference_temperature;
+use crate::mix::{MaterialId, reference_temperature};
 use crate::plan::day::DayRecipe;
 use crate::plan::layout::{PotLayout, StageLayout};
 use crate::process::heat::{
     self, Gate, HeatError, Load, Reach, SpecificHeat, Window, mix_specific_heat,
 };
-use crate::quantity::{
-    HeatCapacity, Mass, Measurable, Ratio, System, ThermodynamicTemperature, Time,
-};
+use crate::quantity::{HeatCapacity, Mass, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 /// What of a mix, by mass, must have a stated specific heat; the rest is taken to be like it.
@@ -75,8 +72,10 @@ part! {
 #[derive(Clone, Copy)]
 pub(in crate::plan) struct Cup<'a> {
     pub(in crate::plan) recipe: &'a DayRecipe<'a>,
-    /// What is in it.
+    /// What it holds in the end.
     pub(in crate::plan) mass: Mass,
+    /// What of that goes in hot, once it is heated.
+    pub(in crate::plan) hot: &'a [(MaterialId, Mass)],
     /// Its own heat capacity.
     pub(in crate::plan) vessel: HeatCapacity,
     /// Whether it is heated for the first time, from the bench's 20 °C.
@@ -95,7 +94,8 @@ pub(in crate::plan) fn heating(book: &Book, cups: &[Cup<'_>]) -> Option<Calculat
 fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Note> {
     let system = book.system;
     let mut windows: Option<ShotWindow> = None;
-    let mut loads = Vec::new();
+    // Before what goes in hot, and with all of it: the table must hold for both.
+    let (mut before, mut with_all) = (Vec::new(), Vec::new());
     let mut not_known: Vec<String> = Vec::new();
     for cup in cups {
         let own = cup.recipe.window.ok_or_else(|| {
@@ -105,10 +105,11 @@ fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Not
             low: if own.low > other.low { own.low } else { other.low },
             high: if own.high < other.high { own.high } else { other.high },
         }));
-        let (specific_heat, names) = specific_heat(&cup.recipe.recipe, book)?;
-        let load = Load::new(cup.mass, specific_heat, cup.vessel);
-        loads.push(load.map_err(|error| because(&error))?);
-        not_known.extend(names);
+        for (loads, hot) in [(&mut before, cup.hot), (&mut with_all, &[])] {
+            let (load, names) = load(cup, hot, book)?;
+            loads.push(load);
+            not_known.extend(names);
+        }
     }
     not_known.sort_unstable();
     not_known.dedup();
@@ -123,10 +124,12 @@ fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Not
     }
     let start = if first { Some(reference_temperature()) } else { oven.reheat_from };
     let calculated = || {
-        let load = Load::together(&loads)?;
+        let loads = [Load::together(&before)?, Load::together(&with_all)?];
         let window = Window::around(window.low, window.high)?;
         let cold = start.unwrap_or_else(reference_temperature);
-        Ok((load, window.aim(), oven.timed.gate(load, cold, window, oven.precautions)?))
+        let gate = oven.timed.gate_through(&loads, cold, window, oven.precautions)?;
+        let [load, _] = loads;
+        Ok((load, window.aim(), gate))
     };
     let (load, aim, gate) = calculated().map_err(|error: HeatError| {
         let mut note = because(&error);
@@ -172,23 +175,50 @@ pub(crate) fn shown_reach(reach: Reach) -> Option<Shown<Ratio>> {
     }
 }
 
-/// The specific heat of a recipe's mix, and the materials that do not state theirs.
-fn specific_heat(recipe: &Recipe, book: &Book) -> Result<(SpecificHeat, Vec<String>), Note> {
+/// What is in `cup` without what is still to go in `hot`, and the materials that do not state their specific heat.
+fn load(
+    cup: &Cup<'_>,
+    hot: &[(MaterialId, Mass)],
+    book: &Book,
+) -> Result<(Load, Vec<String>), Note> {
+    let (recipe, mut parts) = (&cup.recipe.recipe, Vec::new());
+    let total = recipe.total_per_base();
+    let mut mass = Mass::default();
+    for ingredient in recipe.ingredients() {
+        let to_come = hot.iter().filter(|(material, _)| *material == ingredient.material);
+        let to_come = to_come.fold(Mass::default(), |sum, (_, mass)| sum + *mass);
+        // What goes in is all that the mix then holds of it, but for rounding.
+        let part = cup.mass * (ingredient.ratio / total) - to_come;
+        if part > Mass::default() {
+            mass += part;
+            parts.push((ingredient.material, part));
+        }
+    }
+    let (specific_heat, not_known) = specific_heat(&parts, book)?;
+    let load = Load::new(mass, specific_heat, cup.vessel);
+    Ok((load.map_err(|error| because(&error))?, not_known))
+}
+
+/// The specific heat of a mix, and the materials that do not state theirs.
+fn specific_heat(
+    mix: &[(MaterialId, Mass)],
+    book: &Book,
+) -> Result<(SpecificHeat, Vec<String>), Note> {
     let mut parts = Vec::new();
     let mut not_known = Vec::new();
-    let (mut all, mut known) = (0.0, 0.0);
-    for ingredient in recipe.ingredients() {
-        let Ok(material) = book.materials.get(ingredient.material) else { continue };
-        all += ingredient.ratio;
+    let (mut all, mut known) = (Mass::default(), Mass::default());
+    for &(material, mass) in mix {
+        let Ok(material) = book.materials.get(material) else { continue };
+        all += mass;
         match material.specific_heat_line() {
             Some(specific_heat) => {
-                known += ingredient.ratio;
-                parts.push((Mass::from_si(ingredient.ratio), specific_heat));
+                known += mass;
+                parts.push((mass, specific_heat));
             }
             None => not_known.push(material.name.clone()),
         }
     }
-    if known < LEAST_KNOWN * all {
+    if known < all * LEAST_KNOWN {
         let names = not_known.join(", ");
         return Err(note(
             "specific-heat-not-known",

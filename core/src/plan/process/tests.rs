@@ -5,7 +5,7 @@ use std::vec::Vec;
 
 use super::degas::SPARE;
 use crate::document;
-use crate::plan::Plan;
+use crate::plan::{Heating, Plan};
 use crate::quantity::{Measurable, Time, Volume};
 use crate::show::Calculated;
 
@@ -543,8 +543,8 @@ fn shots_beyond_one_heat_take_reheats() {
     assert!((held..1.35 * held).contains(&spent.spent.quantity.value), "{:?}", spent.spent);
     let sheet = sheet(&plan);
     for told in [
-        "After 9 shots put back what has set in the injector and heat it again",
-        "After 18 shots put back",
+        "Put back what has set in the injector and reheat the pot",
+        "for the next 9 shots",
         "for the next 4 shots",
         "3 heats",
     ] {
@@ -690,6 +690,31 @@ fn a_pot_keeps_clear_of_its_brim_when_it_is_hot() {
     assert_eq!(cup(None).0, "2 cup");
     let (larger, full) = cup(Some("marks"));
     assert_eq!((larger.as_str(), full < 0.95), ("4 cup", true));
+}
+
+/// Salt that goes in hot is not in the pot while it is heated for it: the table holds for what is, and the sheet says
+/// what is done before it is shot.
+#[test]
+fn a_table_holds_before_the_salt_goes_in() {
+    let mut book = demo();
+    let salted = |book: &Value| {
+        let plan = plan(book);
+        let stage = plan.pots[0].stages[1].clone();
+        (stage.heating.as_ref().and_then(Calculated::known).unwrap().clone(), sheet(&plan))
+    };
+    let (hot, told) = salted(&book);
+    book["materials"]["fine-salt"]["add"] = json!("cold");
+    let (cold, _) = salted(&book);
+    let limit = |heating: &Heating, seconds: f64| {
+        let allowed = heating.bands.iter().filter(|band| band.burst.quantity.value >= seconds);
+        allowed.map(|band| band.below.quantity.value).fold(0.0, f64::max)
+    };
+    for seconds in [10.0, 20.0, 45.0] {
+        assert!(limit(&hot, seconds) <= limit(&cold, seconds), "{seconds}: {hot:?} {cold:?}");
+    }
+    assert_ne!(hot.bands, cold.bands);
+    assert!(told.contains("ADD HOT, the next step"), "{told}");
+    assert!(told.contains("heat again by the table before"), "{told}");
 }
 
 /// Salt of 0.3 mm in a melt of 0.5 Pa s at the thinnest: by Stokes and Richardson and Zaki, a tenth of the depth.

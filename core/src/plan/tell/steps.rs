@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::words::{self, Entry, Run, Words};
+use super::words::{self, Entry, Run, Then, Words};
 use crate::caution::Caution;
 use crate::material::{Adding, Kind};
 use crate::mix::Materials;
@@ -239,8 +239,8 @@ impl<'l> Day<'l> {
 
     /// What goes in at one time, if anything does.
     fn weigh(&mut self, from: &WorkFromLayout, told: &Stage, entry: Entry) {
-        let is_hot = |weigh: &&Weigh| weigh.add.when == Adding::Hot;
-        let (hot, cold): (Vec<&Weigh>, Vec<&Weigh>) = told.weigh.iter().partition(is_hot);
+        let (hot, cold): (Vec<&Weigh>, Vec<&Weigh>) =
+            told.weigh.iter().partition(|weigh| is_hot(weigh));
         let (list, last, kind, name) = match entry {
             Entry::First => (&cold, hot.is_empty(), StepKind::Measure, "measure"),
             Entry::Later => (&cold, hot.is_empty(), StepKind::Add, "add"),
@@ -273,6 +273,8 @@ impl<'l> Day<'l> {
     fn heat(&mut self, from: &WorkFromLayout, work: &WorkLayout<'_>) {
         let Some((_, stage)) = self.at(from) else { return };
         let (told, first) = (stage.told, stage.number == 1);
+        let to_come = !stage.whole && told.weigh.iter().any(is_hot);
+        let then = if to_come { Then::AddHot } else { Then::Shoot };
         // A pot is heated again for each laminated piece, which tells these heats apart.
         let name = match work.of.batch.is_laminated() {
             true => joined(&["heat", &piece(work)]),
@@ -283,15 +285,15 @@ impl<'l> Day<'l> {
         match again.filter(|heat| heat.heating.is_some()) {
             Some(heat) => self.reheat(from, name, heat),
             None => {
-                let items = readings(told.heating.as_ref());
-                self.add(from, heat_act(name, items), words::heat(told, first));
+                let items = readings(told.heating.as_ref(), then);
+                self.add(from, heat_act(name, items), words::heat(told, first, then));
             }
         }
     }
 
     /// A heat of what the stage still holds.
     fn reheat(&mut self, from: &WorkFromLayout, name: String, heat: &StageHeat) {
-        let items = readings(heat.heating.as_ref());
+        let items = readings(heat.heating.as_ref(), Then::Shoot);
         self.add(from, heat_act(name, items), words::reheat(heat));
     }
 
@@ -443,8 +445,13 @@ fn heat_act(name: String, items: Vec<StepItem>) -> Act {
     Act { kind: StepKind::Heat, name, cautions, items }
 }
 
-/// The lines of a table of readings; the last is that the pot is hot.
-fn readings(heating: Option<&Calculated<Heating>>) -> Vec<StepItem> {
+/// Whether it goes in once the pot is hot.
+fn is_hot(weigh: &Weigh) -> bool {
+    weigh.add.when == Adding::Hot
+}
+
+/// The lines of a table of readings; the last is that the pot is hot, and what is done then.
+fn readings(heating: Option<&Calculated<Heating>>, then: Then) -> Vec<StepItem> {
     let Some(heating) = heating.and_then(Calculated::known) else {
         let text = "Heat in short bursts, with a thermometer".to_string();
         return Vec::from([numbered(1, text, "heated".to_string())]);
@@ -459,7 +466,8 @@ fn readings(heating: Option<&Calculated<Heating>>) -> Vec<StepItem> {
     };
     let mut items: Vec<StepItem> = (1..).zip(words::bands(heating)).map(band).collect();
     let (from, to) = (&heating.shoot_from.text, &heating.shoot_to.text);
-    let text = format!("It shows {} to {}: shoot", words::degrees(from), words::degrees(to));
+    let (from, to) = (words::degrees(from), words::degrees(to));
+    let text = format!("It shows {from} to {to}: {}", then.words());
     items.push(StepItem { id: "hot".to_string(), ..item(text, "in the window".to_string()) });
     items
 }

@@ -51,6 +51,14 @@ pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) ->
         details.extend(weigh.beyond.as_ref().map(|beyond| beyond.message.clone()));
     }
     details.extend(doubts(list));
+    if let (Entry::Hot, Some(heating)) = (entry, stage.heating.as_ref().and_then(Calculated::known))
+    {
+        details.push(format!(
+            "Then under {}: heat again by the table before; {}.",
+            degrees(&heating.shoot_from.text),
+            in_the_window(heating, Then::Shoot)
+        ));
+    }
     if last {
         let unsure = stage.density_uncertainty.as_ref();
         let unsure = unsure.map(|unsure| format!(", ± {}", unsure.text)).unwrap_or_default();
@@ -136,7 +144,7 @@ fn degas_at(degas: &Degas) -> Words {
 }
 
 /// How a pot is heated, at first or again.
-pub(super) fn heat(stage: &Stage, first: bool) -> Words {
+pub(super) fn heat(stage: &Stage, first: bool, then: Then) -> Words {
     let again = if first { "Heat" } else { "Heat again" };
     let window = match (&stage.shoot_from, &stage.shoot_to) {
         (Some(from), Some(to)) => format!("{} at least and {} at most", from.text, to.text),
@@ -149,22 +157,41 @@ pub(super) fn heat(stage: &Stage, first: bool) -> Words {
         "{again}{} in short bursts, stirring and taking the temperature between, to {window}.",
         at.unwrap_or_default()
     );
-    Words { text, details: by_reading(stage.heating.as_ref()) }
+    Words { text, details: by_reading(stage.heating.as_ref(), then) }
 }
 
 /// A reheat among the shots of a stage.
 pub(super) fn reheat(heat: &StageHeat) -> Words {
     let text = format!(
-        "After {} put back what has set in the injector and heat it again, {} in it, for the next {}.",
-        counted(heat.after, "shot"),
+        "Put back what has set in the injector and reheat the pot, {} in it, for the next {}.",
         heat.holds.text,
         counted(heat.shots, "shot"),
     );
-    Words { text, details: by_reading(heat.heating.as_ref()) }
+    Words { text, details: by_reading(heat.heating.as_ref(), Then::Shoot) }
+}
+
+/// What is done once the pot is hot.
+#[derive(Clone, Copy)]
+pub(super) enum Then {
+    Shoot,
+    /// What goes in hot is still to come: it cools the pot.
+    AddHot,
+    /// Each of several pots goes on with its own steps.
+    EachItsOwn,
+}
+
+impl Then {
+    pub(super) fn words(self) -> &'static str {
+        match self {
+            Self::Shoot => "SHOOT",
+            Self::AddHot => "ADD HOT, the next step",
+            Self::EachItsOwn => "hot enough, go on with the steps of each",
+        }
+    }
 }
 
 /// The table of readings, and what to know with it.
-fn by_reading(heating: Option<&Calculated<Heating>>) -> Vec<String> {
+fn by_reading(heating: Option<&Calculated<Heating>>, then: Then) -> Vec<String> {
     let heating = match heating {
         Some(Calculated::Known(heating)) => heating,
         Some(Calculated::Unknown(why)) => {
@@ -172,8 +199,10 @@ fn by_reading(heating: Option<&Calculated<Heating>>) -> Vec<String> {
         }
         None => return Vec::new(),
     };
-    let mut details =
-        Vec::from([format!("Stir and read the thermometer before each burst. {}", table(heating))]);
+    let mut details = Vec::from([format!(
+        "Stir and read the thermometer before each burst. {}",
+        table(heating, then)
+    )]);
     if heating.guess {
         let what = "The bursts follow from the rated power alone: a first guess. Time this pot.";
         details.push(what.to_string());
@@ -188,7 +217,7 @@ fn by_reading(heating: Option<&Calculated<Heating>>) -> Vec<String> {
 }
 
 /// The table of readings in a line: `Under 240 °F: 60 s; 240 °F to 325 °F: 15 s; 325 °F to 346 °F: SHOOT; ...`.
-fn table(heating: &Heating) -> String {
+fn table(heating: &Heating, then: Then) -> String {
     let mut line: Vec<String> = Vec::new();
     for (from, band) in bands(heating) {
         let below = degrees(&band.below.text);
@@ -197,8 +226,13 @@ fn table(heating: &Heating) -> String {
             Some(from) => format!("{from} to {below}: {}", band.burst.text),
         });
     }
+    format!("{}; {}.", line.join("; "), in_the_window(heating, then))
+}
+
+/// What to do from where the bursts end.
+fn in_the_window(heating: &Heating, then: Then) -> String {
     let (from, to) = (degrees(&heating.shoot_from.text), degrees(&heating.shoot_to.text));
-    format!("{}; {from} to {to}: SHOOT; over {to}: stop, let it cool.", line.join("; "))
+    format!("{from} to {to}: {}; over {to}: stop, let it cool", then.words())
 }
 
 /// The bands, each with the reading that it begins at; the first has none.
@@ -221,7 +255,7 @@ pub(super) fn heat_together(pots: &[&str], heating: Option<&Calculated<Heating>>
     )]);
     if let Some(heating) = heating.and_then(Calculated::known) {
         let look = "Or, as they are alike, on one clock: stir and read each, the hottest counts.";
-        details.push(format!("{look} {}", table(heating)));
+        details.push(format!("{look} {}", table(heating, Then::EachItsOwn)));
     }
     details
 }

@@ -231,12 +231,10 @@ impl Gate {
     }
 }
 
-/// A load in an oven, with everything that a burst depends on.
+/// Loads in an oven, one at a time, with everything that a burst depends on.
 struct Heater {
-    load: Load,
-    /// In W, as expected and at most; the second with the unevenness of several cups.
-    power: f64,
-    most_power: f64,
+    /// Each with its power in W, as expected and at most; the second with the unevenness of several cups.
+    loads: Vec<(Load, f64, f64)>,
     setting: f64,
     window: Window,
     precautions: Precautions,
@@ -259,15 +257,39 @@ impl Oven {
         window: Window,
         precautions: Precautions,
     ) -> Result<Gate, HeatError> {
+        self.gate_through(&[load], start, window, precautions)
+    }
+
+    /// The table of readings that holds for each of `loads`: what a pot holds before and after something is added
+    /// between its bursts. The first is the one that it is begun with, by which the heating is expected to go, the last
+    /// what it holds in the end, whose mass an error names; no burst can carry any of them over the window.
+    ///
+    /// # Errors
+    /// Those of [`Oven::gate`]; [`HeatError::Nothing`] for no load at all.
+    pub fn gate_through(
+        &self,
+        loads: &[Load],
+        start: ThermodynamicTemperature,
+        window: Window,
+        precautions: Precautions,
+    ) -> Result<Gate, HeatError> {
+        let (Some(&first), Some(last)) = (loads.first(), loads.last()) else {
+            return Err(HeatError::Nothing);
+        };
         check_temperature("The temperature before", start)?;
         precautions.check()?;
-        let heater = |load: Load| Heater {
-            load,
-            power: self.power(load).value,
-            most_power: self.most_power(load).value * load.uneven(),
-            setting: self.setting().value,
-            window,
-            precautions,
+        let heater = |share: f64| {
+            let of = |&load: &Load| {
+                let load = load.of_mass(load.mass() * share);
+                let power = self.power(load).value;
+                (load, power, self.most_power(load).value * load.uneven())
+            };
+            Heater {
+                loads: loads.iter().map(of).collect(),
+                setting: self.setting().value,
+                window,
+                precautions,
+            }
         };
         let Precautions { thermometer, marks, step, .. } = precautions;
         let bottom = marks.up(window.least, 1.0);
@@ -276,12 +298,14 @@ impl Oven {
             let width = rise(window.least, window.most);
             return Err(HeatError::Narrow { width, thermometer });
         }
-        let here = heater(load);
+        let here = heater(1.0);
         let shortest = marks.down(here.never_over(step), 1.0);
         if shortest < bottom {
-            let would_do =
-                |mass| marks.down(heater(load.of_mass(mass)).never_over(step), 1.0) >= bottom;
-            return Err(HeatError::TooFine { burst: step, enough: enough(load.mass(), would_do) });
+            let would_do = |mass: Mass| {
+                let larger = heater((mass / last.mass()).value);
+                marks.down(larger.never_over(step), 1.0) >= bottom
+            };
+            return Err(HeatError::TooFine { burst: step, enough: enough(last.mass(), would_do) });
         }
         let sure = marks.up(window.least + thermometer, 1.0);
         let shoot_from = if shortest < sure { shortest } else { sure };
@@ -290,7 +314,7 @@ impl Oven {
             bands,
             shoot_from,
             shoot_to,
-            margin: Ratio::from(self.most_power(load).value / here.power - 1.0),
+            margin: Ratio::from(self.most_power(first).value / self.power(first).value - 1.0),
             course: Course::default(),
         };
         gate.course = here.course(start, &gate)?;
@@ -354,8 +378,10 @@ impl Heater {
         Band {
             below,
             burst,
-            expected: self.load.after(below, self.expected_heat(burst)),
-            hottest: self.load.after(hottest, self.most_heat(burst)),
+            expected: self.expected(below, burst),
+            hottest: self
+                .each(hottest, |_, most| self.most_heat(most, burst))
+                .fold(hottest, |hottest, after| if after > hottest { after } else { hottest }),
         }
     }
 
@@ -365,24 +391,35 @@ impl Heater {
         if burst <= self.precautions.step {
             return never_over;
         }
-        let to_aim = self.load.after(self.window.aim, -self.expected_heat(burst));
-        if to_aim < never_over { to_aim } else { never_over }
+        self.each(self.window.aim, |power, _| -heat(power, burst)).fold(never_over, lower)
     }
 
     /// The reading from which a burst can carry the pot to the top of the window at most.
     fn never_over(&self, burst: Time) -> ThermodynamicTemperature {
-        self.load.after(self.window.most, -self.most_heat(burst)) - self.precautions.thermometer
+        let most = self.window.most;
+        self.each(most, |_, most| -self.most_heat(most, burst)).fold(most, lower)
+            - self.precautions.thermometer
     }
 
-    fn expected_heat(&self, burst: Time) -> Energy {
-        Energy::new::<joule>(self.power * burst.value)
+    /// Where each load is after the heat that it takes up by its power, as expected and at most.
+    fn each(
+        &self,
+        from: ThermodynamicTemperature,
+        heat: impl Fn(f64, f64) -> Energy,
+    ) -> impl Iterator<Item = ThermodynamicTemperature> {
+        self.loads.iter().map(move |&(load, power, most)| load.after(from, heat(power, most)))
     }
 
-    fn most_heat(&self, burst: Time) -> Energy {
+    /// Where the load that it is begun with is after a burst, as expected.
+    fn expected(&self, from: ThermodynamicTemperature, burst: Time) -> ThermodynamicTemperature {
+        self.each(from, |power, _| heat(power, burst)).next().unwrap_or(from)
+    }
+
+    fn most_heat(&self, most_power: f64, burst: Time) -> Energy {
         let turned = burst + self.precautions.turn * (1.0 - self.setting);
         let full = burst / self.setting;
         let as_long = if full < turned { full } else { turned };
-        Energy::new::<joule>(self.most_power * as_long.value)
+        heat(most_power, as_long)
     }
 
     /// The heating by the table, each burst as it is expected.
@@ -394,8 +431,17 @@ impl Heater {
             }
             course.bursts = course.bursts.saturating_add(1);
             course.total += burst;
-            now = self.load.after(now, self.expected_heat(burst));
+            now = self.expected(now, burst);
         }
         Ok(course)
     }
+}
+
+/// What `power` in W brings in so long.
+fn heat(power: f64, time: Time) -> Energy {
+    Energy::new::<joule>(power * time.value)
+}
+
+fn lower(a: ThermodynamicTemperature, b: ThermodynamicTemperature) -> ThermodynamicTemperature {
+    if b < a { b } else { a }
 }

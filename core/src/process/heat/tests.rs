@@ -459,6 +459,40 @@ proptest! {
         prop_assert!(gate.shoot_from < gate.shoot_to && gate.shoot_from >= window().least());
     }
 
+    /// A table for a pot before and after salt goes in carries neither over the window, from any reading.
+    #[test]
+    fn a_table_through_additions_holds_before_and_after(
+        oven in any_oven(),
+        grams in 60.0..1_500.0f64,
+        more in 0.0..1.0f64,
+        capacity in 0.6..2.2f64,
+        readings in prop::collection::vec(20.0..180.0f64, 16),
+    ) {
+        let mass = |grams| Mass::new::<gram>(grams);
+        let before = Load::new(mass(grams), j_per_g_k(2.0), HeatCapacity::default()).unwrap();
+        let mean = (2.0 + capacity * more) / (1.0 + more);
+        let all = mass(grams * (1.0 + more));
+        let after = Load::new(all, j_per_g_k(mean), HeatCapacity::default()).unwrap();
+        let table = |loads: &[Load]| oven.gate_through(loads, celsius(20.0), window(), careful());
+        let Ok(gate) = table(&[before, after]) else { return Ok(()) };
+        for reading in readings {
+            let Some(burst) = gate.burst(celsius(reading)) else { continue };
+            for load in [before, after] {
+                let heat = oven.most_power(load).value * burst.value;
+                let hottest = celsius(reading + 2.0);
+                let now = load.after(hottest, Energy::new::<uom::si::energy::joule>(heat));
+                prop_assert!(now.value <= window().most().value + 1e-6, "{gate:?}");
+            }
+            // It is never bolder than the table of either.
+            for alone in [table(&[before]), table(&[after])].into_iter().flatten() {
+                let allowed = alone.bands.iter().map(|band| band.below.value);
+                let last = allowed.fold(0.0, f64::max);
+                prop_assert!(gate.shoot_from.value <= last + 1e-9);
+            }
+        }
+        prop_assert_eq!(table(&[before]), oven.gate(before, celsius(20.0), window(), careful()));
+    }
+
     /// From the top of its band no burst ends above the window, even with the hottest plausible power.
     #[test]
     fn bands_end_inside_the_window(oven in any_oven(), grams in 60.0..2_500.0f64) {
