@@ -60,13 +60,11 @@ fn the_first_heating_of_pot_a_takes_as_long_as_it_must() {
 
     let plan = demo();
     let stage = &plan.pots[0].stages[0];
-    // Of what is weighed, base and flake state a specific heat; the rest is taken to be like them.
-    let of = |name: &str| {
-        stage.weigh.iter().find(|weigh| weigh.material == name).unwrap().wanted.quantity.value
-    };
-    let specific_heat =
-        process::specific_heat(&[(of("clear-base"), 1.9), (of("teal-flake"), 1.17)]);
-    let mass_g = stage.holds.quantity.value * 1e3;
+    // The flake goes in hot: the times are those of the pot without it. Of what is left, the base alone states a
+    // specific heat; the rest is taken to be like it.
+    let flake = stage.weigh.iter().find(|weigh| weigh.material == "teal-flake").unwrap();
+    let specific_heat = process::specific_heat(&[(1.0, 1.9)]);
+    let mass_g = (stage.holds.quantity.value - flake.wanted.quantity.value) * 1e3;
     let power_w = 1.0 / (a + b / mass_g);
     let seconds = |rise_k: f64| process::heating_s(mass_g, specific_heat, rise_k, power_w);
     let heating = known(stage.heating.as_ref());
