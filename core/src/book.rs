@@ -50,11 +50,11 @@ pub struct Book {
     /// The cups as vessels, in the order of the tools' cups.
     pub vessels: Vec<Vessel>,
     /// The injectors.
-    pub injector: Injector,
+    pub injector: Injectors,
     /// The vacuum that pots are degassed in.
     pub chamber: Option<Chamber>,
     /// The oven, as the shop has timed it.
-    pub oven: Option<Oven>,
+    pub oven: Option<ShopOven>,
     /// How the shop works.
     pub limits: Limits,
     /// How it reckons what a day costs.
@@ -207,7 +207,7 @@ impl Vessel {
 
 /// The injectors: alike.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Injector {
+pub struct Injectors {
     /// What one takes up at most.
     pub holds: Volume,
     /// What stays in it and is lost at each cleaning or cold stop.
@@ -218,7 +218,7 @@ pub struct Injector {
 
 /// The oven that pots are heated in.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Oven {
+pub struct ShopOven {
     /// What its timings show, or its rated power as a first guess.
     pub timed: heat::Oven,
     /// How careful to be: the thermometer, and what a hand can set.

@@ -19,7 +19,7 @@ use crate::quantity::{Area, Length, Mass, Ratio, Volume};
 use crate::show::{Figure, density};
 use crate::words::words;
 
-pub use cut::{Cut, CutError, Shape};
+pub use cut::{Cut, CutError, CutShape};
 
 /// Flake of one cut.
 #[derive(Debug, Clone, Copy, PartialEq)]

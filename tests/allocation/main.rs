@@ -7,7 +7,7 @@ use std::hint::black_box;
 use counter::counted;
 use pourwright::batch::{self, Injector, Marks, Rejects, Run, Wanted};
 use pourwright::density::{ScoopedDensity, TrueDensity};
-use pourwright::flake::{Alike, Cut, Flake, Shape};
+use pourwright::flake::{Alike, Cut, CutShape, Flake};
 use pourwright::material::{Kind, Material};
 use pourwright::mix::{MaterialId, Materials, Mix, Phase};
 use pourwright::process::atmosphere::{GeometricAltitude, StationPressure};
@@ -256,7 +256,7 @@ fn heating() {
 
 #[test]
 fn flakes() {
-    let cut = |size| Cut::new(mm(size), Shape::Hex);
+    let cut = |size| Cut::new(mm(size), CutShape::Hex);
     let coarse = without(|| cut(0.9));
     let fine = without(|| cut(0.4));
     let flake = |cut| Flake::new(cut, mm(0.05), solid(1.39), Some(scooped(0.55)));

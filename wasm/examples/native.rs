@@ -6,7 +6,7 @@
 use std::io::{self, BufRead};
 
 use pourwright::parameter::{Parameter, PlainUnit};
-use pourwright::table::{self, Argument, CALCULATIONS, Calculation, Kind};
+use pourwright::table::{self, Argument, CALCULATIONS, Calculation, ValueKind};
 use serde_json::{Map, Value, json};
 
 #[path = "../src/name.rs"]
@@ -99,7 +99,9 @@ fn calculation_as_json(calculation: &Calculation) -> Value {
         let value = match (argument, field.kind) {
             (Argument::Number(number), _) => json!(number),
             (Argument::Text(text), _) => json!(text),
-            (Argument::Numbers(numbers), Kind::Rows(columns)) => numbers.chunks(columns).collect(),
+            (Argument::Numbers(numbers), ValueKind::Rows(columns)) => {
+                numbers.chunks(columns).collect()
+            }
             (Argument::Numbers(numbers), _) => json!(numbers),
             _ => return None,
         };
@@ -115,13 +117,13 @@ fn calculation_as_json(calculation: &Calculation) -> Value {
     })
 }
 
-fn kind(kind: Kind) -> &'static str {
+fn kind(kind: ValueKind) -> &'static str {
     match kind {
-        Kind::Number => "number",
-        Kind::Count => "count",
-        Kind::Text => "text",
-        Kind::Word { .. } => "word",
-        Kind::List => "list",
+        ValueKind::Number => "number",
+        ValueKind::Count => "count",
+        ValueKind::Text => "text",
+        ValueKind::Word { .. } => "word",
+        ValueKind::List => "list",
         _ => "rows",
     }
 }

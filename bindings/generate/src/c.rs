@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::fmt::Write as _;
 
 use pourwright::parameter::Parameter;
-use pourwright::table::{CALCULATIONS, Calculation, Kind, ParameterField, ResultField};
+use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, ValueKind};
 
 use crate::File;
 use crate::text::{
@@ -37,7 +37,7 @@ pub(crate) fn has_struct(calculation: &Calculation) -> bool {
 /// Whether the results come in a struct.
 pub(crate) fn has_result_struct(calculation: &Calculation) -> bool {
     match calculation.results {
-        [only] => matches!(only.kind, Kind::List),
+        [only] => matches!(only.kind, ValueKind::List),
         _ => true,
     }
 }
@@ -63,13 +63,13 @@ pub(crate) fn members(field: &ParameterField) -> Vec<Member> {
     };
     let one = |rust, omitted, size| vec![member(field.field.to_owned(), rust, omitted, size)];
     match field.kind {
-        Kind::Number => one("f64", "POUR_OMITTED", 8),
-        Kind::Count => one("u32", "POUR_OMITTED_COUNT", 4),
-        Kind::Word { .. } => one("i32", "0", 4),
-        Kind::Text => one("*const c_char", "NULL", 8),
+        ValueKind::Number => one("f64", "POUR_OMITTED", 8),
+        ValueKind::Count => one("u32", "POUR_OMITTED_COUNT", 4),
+        ValueKind::Word { .. } => one("i32", "0", 4),
+        ValueKind::Text => one("*const c_char", "NULL", 8),
         kind => {
             let item = match kind {
-                Kind::Rows(_) => row_name(field.parameter),
+                ValueKind::Rows(_) => row_name(field.parameter),
                 _ => "f64".to_owned(),
             };
             vec![
@@ -88,10 +88,10 @@ pub(crate) fn row_name(parameter: Parameter) -> String {
 /// The type and the size of a result.
 fn result_type(calculation: &Calculation, index: usize) -> (String, usize, usize) {
     match calculation.results[index].kind {
-        Kind::Number => ("f64".to_owned(), 8, 8),
-        Kind::Count => ("u32".to_owned(), 4, 4),
-        Kind::Word { .. } => ("i32".to_owned(), 4, 4),
-        Kind::List => {
+        ValueKind::Number => ("f64".to_owned(), 8, 8),
+        ValueKind::Count => ("u32".to_owned(), 4, 4),
+        ValueKind::Word { .. } => ("i32".to_owned(), 4, 4),
+        ValueKind::List => {
             let places = places(calculation, index);
             (format!("[u32; {places}]"), 4 * places, 4)
         }
@@ -118,7 +118,7 @@ fn sizes() -> String {
     for calculation in CALCULATIONS {
         let name = calculation.name;
         for field in calculation.parameters {
-            if let Kind::Rows(columns) = field.kind
+            if let ValueKind::Rows(columns) = field.kind
                 && rows.insert(field.parameter)
             {
                 write(row_name(field.parameter), &mut (0..columns).map(|_| (8, 8)));
@@ -140,7 +140,7 @@ fn sizes() -> String {
         }
         if has_columns(calculation) {
             let columns = calculation.parameters.iter().map(|field| match field.kind {
-                Kind::Word { .. } => (4, 4),
+                ValueKind::Word { .. } => (4, 4),
                 _ => (16, 8),
             });
             write(format!("pour_{name}_columns"), &mut { columns });
@@ -203,7 +203,7 @@ fn words(text: &mut String) {
         write(parameter.name(), parameter.words());
     }
     for result in CALCULATIONS.iter().flat_map(|calculation| calculation.results) {
-        if let Kind::Word { type_name } = result.kind {
+        if let ValueKind::Word { type_name } = result.kind {
             write(result.name, words_of(type_name));
         }
     }
@@ -231,7 +231,7 @@ fn calculations() -> String {
     let mut rows = BTreeSet::new();
     for calculation in CALCULATIONS {
         for field in calculation.parameters {
-            if matches!(field.kind, Kind::Rows(_)) && rows.insert(field.parameter) {
+            if matches!(field.kind, ValueKind::Rows(_)) && rows.insert(field.parameter) {
                 row_struct(&mut text, field.parameter);
             }
         }
@@ -265,7 +265,7 @@ fn row_struct(text: &mut String, parameter: Parameter) {
 /// The text of a parameter, with the constants of a word.
 fn of_parameter(field: &ParameterField) -> String {
     let mut text = text::of_parameter(field, |other| format!("`{}`", plain_name(other)));
-    if let Kind::Word { .. } = field.kind {
+    if let ValueKind::Word { .. } = field.kind {
         let words = field.parameter.words();
         let shared = Parameter::ALL.iter().find(|other| other.words() == words);
         let prefix = prefix(shared.unwrap_or(&field.parameter).name());
@@ -302,7 +302,7 @@ fn input_struct(text: &mut String, calculation: &Calculation) {
 /// What a result is, and how C tells that there is none.
 fn meaning(result: &ResultField) -> String {
     let mut text = of_result(result);
-    if let Kind::Word { type_name } = result.kind {
+    if let ValueKind::Word { type_name } = result.kind {
         let words = words_of(type_name);
         let prefix = prefix(result.name);
         let names: Vec<String> =
@@ -311,8 +311,8 @@ fn meaning(result: &ResultField) -> String {
     }
     if result.optional {
         text.push_str(match result.kind {
-            Kind::Count => " `POUR_OMITTED_COUNT` where there is none.",
-            Kind::Word { .. } => " 0 where there is none.",
+            ValueKind::Count => " `POUR_OMITTED_COUNT` where there is none.",
+            ValueKind::Word { .. } => " 0 where there is none.",
             _ => " NaN where there is none.",
         });
     }
@@ -347,18 +347,22 @@ fn reading(field: &ParameterField, from: &str) -> (String, bool) {
     let optional = if field.optional { "optional_" } else { "" };
     let value = format!("{from}{name}");
     match field.kind {
-        Kind::Number if field.optional => (format!("given({value})"), false),
-        Kind::Count if field.optional => (format!("call::given_count({value})"), false),
-        Kind::Number => (format!("call.number(\"{name}\", Parameter::{variant}, {value})"), true),
-        Kind::Count => (format!("call.count(\"{name}\", Parameter::{variant}, {value})"), true),
-        Kind::Word { .. } => {
+        ValueKind::Number if field.optional => (format!("given({value})"), false),
+        ValueKind::Count if field.optional => (format!("call::given_count({value})"), false),
+        ValueKind::Number => {
+            (format!("call.number(\"{name}\", Parameter::{variant}, {value})"), true)
+        }
+        ValueKind::Count => {
+            (format!("call.count(\"{name}\", Parameter::{variant}, {value})"), true)
+        }
+        ValueKind::Word { .. } => {
             (format!("call.{optional}word(\"{name}\", Parameter::{variant}, {value})"), true)
         }
-        Kind::Text => (
+        ValueKind::Text => (
             format!("unsafe {{ call.{optional}text(\"{name}\", Parameter::{variant}, {value}) }}"),
             true,
         ),
-        Kind::List => (
+        ValueKind::List => (
             format!(
                 "unsafe {{ call.{optional}list(\"{name}\", Parameter::{variant}, {value}, {from}{}_count) }}",
                 field.parameter.name()
@@ -379,14 +383,14 @@ fn reading(field: &ParameterField, from: &str) -> (String, bool) {
 fn written(result: &ResultField) -> String {
     let name = result.field;
     match result.kind {
-        Kind::Word { type_name } if result.optional => format!(
+        ValueKind::Word { type_name } if result.optional => format!(
             "found.{name}.map_or(0, |word| call::place(pourwright::{type_name}::WORDS, word.word()))"
         ),
-        Kind::Word { type_name } => {
+        ValueKind::Word { type_name } => {
             format!("call::place(pourwright::{type_name}::WORDS, found.{name}.word())")
         }
-        Kind::Number if result.optional => format!("call::result_number(found.{name})"),
-        Kind::Count if result.optional => format!("call::result_count(found.{name})"),
+        ValueKind::Number if result.optional => format!("call::result_number(found.{name})"),
+        ValueKind::Count if result.optional => format!("call::result_count(found.{name})"),
         _ => format!("found.{name}"),
     }
 }
@@ -396,7 +400,7 @@ fn scalar(text: &mut String, calculation: &Calculation) {
     let pointers = calculation
         .parameters
         .iter()
-        .any(|field| matches!(field.kind, Kind::Text | Kind::List | Kind::Rows(_)));
+        .any(|field| matches!(field.kind, ValueKind::Text | ValueKind::List | ValueKind::Rows(_)));
     let by_struct = has_struct(calculation);
     description(text, calculation);
     if !by_struct {
@@ -505,7 +509,7 @@ fn column_structs(text: &mut String, calculation: &Calculation) {
     writeln!(text, "{STRUCT} pour_{name}_columns {{").unwrap();
     for field in calculation.parameters {
         let (of, rust) = match field.kind {
-            Kind::Word { .. } => (of_parameter(field), "i32"),
+            ValueKind::Word { .. } => (of_parameter(field), "i32"),
             _ if field.optional => {
                 (format!("{} May be omitted.", field.parameter.meaning()), "pour_column")
             }
@@ -586,11 +590,11 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     for field in calculation.parameters {
         let (name, variant) = (field.field, variant(field.parameter));
         let read = match field.kind {
-            Kind::Number if field.optional => format!("given({name})"),
-            Kind::Count if field.optional => {
+            ValueKind::Number if field.optional => format!("given({name})"),
+            ValueKind::Count if field.optional => {
                 format!("call::given_column_count(Parameter::{variant}, {name})?")
             }
-            Kind::Count => format!("call::column_count(Parameter::{variant}, {name})?"),
+            ValueKind::Count => format!("call::column_count(Parameter::{variant}, {name})?"),
             _ => String::new(),
         };
         if read.is_empty() {
@@ -605,10 +609,10 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     let results = calculation.results.iter().map(|result| {
         let name = result.field;
         match result.kind {
-            Kind::Count if result.optional => {
+            ValueKind::Count if result.optional => {
                 format!("call::result_number(found.{name}.map(f64::from))")
             }
-            Kind::Count | Kind::Word { .. } => format!("f64::from({})", written(result)),
+            ValueKind::Count | ValueKind::Word { .. } => format!("f64::from({})", written(result)),
             _ => written(result),
         }
     });

@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use pourwright::parameter::Parameter;
-use pourwright::table::{Argument, CALCULATIONS, Calculation, Kind, ParameterField, Value};
+use pourwright::table::{Argument, CALCULATIONS, Calculation, ParameterField, Value, ValueKind};
 
 use crate::c::{has_result_struct, has_struct, members, row_name};
 use crate::text::{has_columns, is_word, words_of};
@@ -40,14 +40,14 @@ fn arguments(field: &ParameterField, argument: &Argument<'_>) -> Vec<String> {
         return members(field).iter().map(|member| member.omitted.to_owned()).collect();
     }
     match (field.kind, argument) {
-        (Kind::Number, Argument::Number(value)) => vec![number(*value)],
-        (Kind::Count, Argument::Number(count)) => vec![format!("{count}")],
-        (Kind::Text, Argument::Text(text)) => vec![format!("\"{text}\"")],
-        (Kind::Word { .. }, Argument::Text(word)) => vec![constant(field.parameter, word)],
-        (Kind::List, Argument::Numbers(numbers)) => {
+        (ValueKind::Number, Argument::Number(value)) => vec![number(*value)],
+        (ValueKind::Count, Argument::Number(count)) => vec![format!("{count}")],
+        (ValueKind::Text, Argument::Text(text)) => vec![format!("\"{text}\"")],
+        (ValueKind::Word { .. }, Argument::Text(word)) => vec![constant(field.parameter, word)],
+        (ValueKind::List, Argument::Numbers(numbers)) => {
             vec![field.field.to_owned(), numbers.len().to_string()]
         }
-        (Kind::Rows(columns), Argument::Numbers(numbers)) => {
+        (ValueKind::Rows(columns), Argument::Numbers(numbers)) => {
             vec![field.field.to_owned(), (numbers.len() / columns).to_string()]
         }
         (kind, other) => panic!("{other:?} is not a {kind:?}"),
@@ -61,18 +61,20 @@ fn constant(parameter: Parameter, word: &str) -> String {
 }
 
 /// The checks of one result.
-fn check(text: &mut String, found: &str, kind: Kind, value: &Value) {
+fn check(text: &mut String, found: &str, kind: ValueKind, value: &Value) {
     match (kind, value) {
-        (Kind::Count, Value::Absent) => {
+        (ValueKind::Count, Value::Absent) => {
             writeln!(text, "    CHECK({found} == POUR_OMITTED_COUNT);")
         }
-        (Kind::Word { .. }, Value::Absent) => writeln!(text, "    CHECK({found} == 0);"),
+        (ValueKind::Word { .. }, Value::Absent) => writeln!(text, "    CHECK({found} == 0);"),
         (_, Value::Absent) => writeln!(text, "    CHECK(canonical({found}));"),
-        (Kind::Count, Value::Number(count)) => writeln!(text, "    CHECK({found} == {count}u);"),
+        (ValueKind::Count, Value::Number(count)) => {
+            writeln!(text, "    CHECK({found} == {count}u);")
+        }
         (_, Value::Number(wanted)) => {
             writeln!(text, "    CHECK(same({found}, {}));", number(*wanted))
         }
-        (Kind::Word { type_name }, Value::Word(word)) => {
+        (ValueKind::Word { type_name }, Value::Word(word)) => {
             let place = words_of(type_name).iter().position(|other| other == word);
             writeln!(text, "    CHECK({found} == {});", place.expect("a word of the table") + 1)
         }
@@ -104,8 +106,8 @@ impl Cases<'_> {
         }
         let result = match calculation.results {
             _ if has_result_struct(calculation) => format!("pour_{name}_result"),
-            [only] if only.kind == Kind::Count => "uint32_t".to_owned(),
-            [only] if matches!(only.kind, Kind::Word { .. }) => "int32_t".to_owned(),
+            [only] if only.kind == ValueKind::Count => "uint32_t".to_owned(),
+            [only] if matches!(only.kind, ValueKind::Word { .. }) => "int32_t".to_owned(),
             _ => "double".to_owned(),
         };
         writeln!(self.text, "    {result} result;").unwrap();
@@ -174,7 +176,7 @@ impl Cases<'_> {
         });
         let shown: Vec<String> = shown.collect();
         let (kind, items) = match field.kind {
-            Kind::Rows(columns) => (
+            ValueKind::Rows(columns) => (
                 row_name(field.parameter),
                 shown.chunks(columns).map(|row| format!("{{{}}}", row.join(", "))).collect(),
             ),
@@ -216,20 +218,20 @@ impl Cases<'_> {
             members(field).iter().map(|member| member.omitted.to_owned()).collect();
         if !field.optional {
             let status = match field.kind {
-                Kind::Number | Kind::Count => "POUR_REFUSED",
-                Kind::Word { .. } => "POUR_UNKNOWN_NUMBER",
+                ValueKind::Number | ValueKind::Count => "POUR_REFUSED",
+                ValueKind::Word { .. } => "POUR_UNKNOWN_NUMBER",
                 _ => "POUR_NULL",
             };
             self.refused(given, place, &omitted, status, "missing-field", &path);
         }
         match field.kind {
-            Kind::Number => {
+            ValueKind::Number => {
                 self.refused(given, place, &["NAN".into()], "POUR_NOT_FINITE", "not-finite", &path);
                 for bound in bounds(field.parameter) {
                     self.refused(given, place, &[bound], "POUR_REFUSED", "out-of-range", &path);
                 }
             }
-            Kind::Count => {
+            ValueKind::Count => {
                 let range = field.parameter.range();
                 let bad =
                     range.map_or(Vec::new(), |range| vec![range.least - 1.0, range.most + 1.0]);
@@ -238,14 +240,14 @@ impl Cases<'_> {
                     self.refused(given, place, &[count], "POUR_REFUSED", "out-of-range", &path);
                 }
             }
-            Kind::Word { .. } => {
+            ValueKind::Word { .. } => {
                 let unknown = (field.parameter.words().len() + 1).to_string();
                 for unknown in [unknown, "-1".to_owned()] {
                     let status = "POUR_UNKNOWN_NUMBER";
                     self.refused(given, place, &[unknown], status, "unknown-word", &path);
                 }
             }
-            Kind::Text => {
+            ValueKind::Text => {
                 self.refused(
                     given,
                     place,
@@ -345,7 +347,7 @@ fn columns(text: &mut String, calculation: &Calculation) {
     for (place, (result, value)) in calculation.results.iter().zip(&example.results).enumerate() {
         let wanted = match (result.kind, value) {
             (_, Value::Number(wanted)) => number(*wanted),
-            (Kind::Word { type_name }, Value::Word(word)) => {
+            (ValueKind::Word { type_name }, Value::Word(word)) => {
                 let place = words_of(type_name).iter().position(|other| other == word);
                 (place.expect("a word of the table") + 1).to_string()
             }

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use pourwright::parameter::{IfOmitted, Parameter, PlainUnit, Range};
 use pourwright::table::{
-    Argument, CALCULATIONS, Calculation, Kind, ParameterField, ResultField, Value,
+    Argument, CALCULATIONS, Calculation, ParameterField, ResultField, Value, ValueKind,
 };
 use serde::Serialize;
 
@@ -53,7 +53,7 @@ fn section(text: &mut String, calculation: &Calculation) {
         let name = if field.optional { format!("*{name}*") } else { name };
         let mut meaning =
             of_parameter(field, |other: Parameter| format!("`{}`", crate::text::plain_name(other)));
-        if let Kind::Word { .. } = field.kind {
+        if let ValueKind::Word { .. } = field.kind {
             let words: Vec<String> =
                 field.parameter.words().iter().map(|word| format!("`{word}`")).collect();
             write!(meaning, " One of {}.", words.join(", ")).unwrap();
@@ -117,8 +117,8 @@ impl Plain {
 }
 
 /// The kind by which an argument is shown: its lists are of numbers.
-fn of_argument(field: &ParameterField) -> Kind {
-    if field.kind == Kind::List { Kind::Rows(1) } else { field.kind }
+fn of_argument(field: &ParameterField) -> ValueKind {
+    if field.kind == ValueKind::List { ValueKind::Rows(1) } else { field.kind }
 }
 
 /// A value as JSON has it; a list of rows flat.
@@ -135,10 +135,10 @@ enum Plain {
 
 impl Plain {
     /// A count without a point; of a result, where a list is one of counts.
-    fn of_kind(self, kind: Kind) -> Self {
+    fn of_kind(self, kind: ValueKind) -> Self {
         match self {
-            Self::Number(count) if kind == Kind::Count => Self::Count(count as u64),
-            Self::Numbers(counts) if kind == Kind::List => {
+            Self::Number(count) if kind == ValueKind::Count => Self::Count(count as u64),
+            Self::Numbers(counts) if kind == ValueKind::List => {
                 Self::Counts(counts.iter().map(|count| *count as u64).collect())
             }
             other => other,
@@ -300,20 +300,20 @@ impl Given {
             meaning: result.meaning.split_whitespace().collect::<Vec<_>>().join(" "),
             unit: unit(result.unit),
             words: match result.kind {
-                Kind::Word { type_name } => words_of(type_name),
+                ValueKind::Word { type_name } => words_of(type_name),
                 _ => &[],
             },
         }
     }
 }
 
-fn kind(kind: Kind) -> &'static str {
+fn kind(kind: ValueKind) -> &'static str {
     match kind {
-        Kind::Number => "number",
-        Kind::Count => "count",
-        Kind::Text => "text",
-        Kind::Word { .. } => "word",
-        Kind::Rows(_) => "rows",
+        ValueKind::Number => "number",
+        ValueKind::Count => "count",
+        ValueKind::Text => "text",
+        ValueKind::Word { .. } => "word",
+        ValueKind::Rows(_) => "rows",
         _ => "list",
     }
 }

@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use pourwright::table::{CALCULATIONS, Calculation, Kind};
+use pourwright::table::{CALCULATIONS, Calculation, ValueKind};
 
 use crate::c::{has_result_struct, has_struct};
 use crate::text::{has_columns, is_word, words_of};
@@ -40,14 +40,14 @@ fn made(calculation: &Calculation, place: usize) -> Vec<(String, String)> {
     let name = field.field.to_owned();
     let argument = format!("by_name::at(arguments, {place})");
     match field.kind {
-        Kind::Number => vec![(name, format!("by_name::number({argument})"))],
-        Kind::Count => vec![(name, format!("by_name::count({argument})"))],
-        Kind::Word { .. } => {
+        ValueKind::Number => vec![(name, format!("by_name::number({argument})"))],
+        ValueKind::Count => vec![(name, format!("by_name::count({argument})"))],
+        ValueKind::Word { .. } => {
             vec![(name, format!("by_name::word(\"{}\", {argument})", field.parameter.name()))]
         }
-        Kind::Text => vec![(name.clone(), format!("by_name::start(&text_{name})"))],
+        ValueKind::Text => vec![(name.clone(), format!("by_name::start(&text_{name})"))],
         kind => {
-            let columns = if let Kind::Rows(columns) = kind { columns } else { 1 };
+            let columns = if let ValueKind::Rows(columns) = kind { columns } else { 1 };
             vec![
                 (name, format!("by_name::list({argument}).0.cast()")),
                 (
@@ -67,7 +67,7 @@ fn call(text: &mut String, calculation: &Calculation) {
     writeln!(text, "fn {name}(arguments: &[Argument<'_>]) -> Outcome {{").unwrap();
     let mut arguments = Vec::new();
     for (place, field) in calculation.parameters.iter().enumerate() {
-        if matches!(field.kind, Kind::Text) {
+        if matches!(field.kind, ValueKind::Text) {
             writeln!(
                 text,
                 "    let text_{} = by_name::text(by_name::at(arguments, {place}));",
@@ -80,7 +80,7 @@ fn call(text: &mut String, calculation: &Calculation) {
     let pointers = calculation
         .parameters
         .iter()
-        .any(|field| matches!(field.kind, Kind::Text | Kind::List | Kind::Rows(_)));
+        .any(|field| matches!(field.kind, ValueKind::Text | ValueKind::List | ValueKind::Rows(_)));
     let of_call = if has_struct(calculation) {
         writeln!(text, "    let input = pour_{name}_input {{").unwrap();
         for (member, value) in &arguments {
@@ -115,11 +115,11 @@ fn call(text: &mut String, calculation: &Calculation) {
             _ => "out".to_owned(),
         };
         let value = match result.kind {
-            Kind::Number if result.optional => format!("by_name::absent({value})"),
-            Kind::Number => format!("Value::Number({value})"),
-            Kind::Count if result.optional => format!("by_name::absent_count({value})"),
-            Kind::Count => format!("Value::Number(f64::from({value}))"),
-            Kind::Word { type_name } => {
+            ValueKind::Number if result.optional => format!("by_name::absent({value})"),
+            ValueKind::Number => format!("Value::Number({value})"),
+            ValueKind::Count if result.optional => format!("by_name::absent_count({value})"),
+            ValueKind::Count => format!("Value::Number(f64::from({value}))"),
+            ValueKind::Word { type_name } => {
                 assert!(!words_of(type_name).is_empty());
                 format!("by_name::of_place(pourwright::{type_name}::WORDS, {value})")
             }

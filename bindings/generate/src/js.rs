@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use pourwright::parameter::{IfOmitted, Parameter};
 use pourwright::table::{
-    Argument, CALCULATIONS, Calculation, Kind, ParameterField, ResultField, Value,
+    Argument, CALCULATIONS, Calculation, ParameterField, ResultField, Value, ValueKind,
 };
 
 use crate::File;
@@ -66,20 +66,20 @@ fn marked(name: String, mark: Option<String>) -> String {
 }
 
 /// How the module's table marks a parameter: a number not at all.
-fn taken(kind: Kind) -> Option<String> {
+fn taken(kind: ValueKind) -> Option<String> {
     match kind {
-        Kind::Number | Kind::Count => None,
-        Kind::List => Some("1".into()),
-        Kind::Rows(columns) => Some(columns.to_string()),
+        ValueKind::Number | ValueKind::Count => None,
+        ValueKind::List => Some("1".into()),
+        ValueKind::Rows(columns) => Some(columns.to_string()),
         _ => Some("text".into()),
     }
 }
 
 /// How it marks a result.
-fn given(kind: Kind) -> Option<String> {
+fn given(kind: ValueKind) -> Option<String> {
     match kind {
-        Kind::Word { .. } => Some("word".into()),
-        Kind::List | Kind::Rows(_) => Some("list".into()),
+        ValueKind::Word { .. } => Some("word".into()),
+        ValueKind::List | ValueKind::Rows(_) => Some("list".into()),
         _ => None,
     }
 }
@@ -103,8 +103,11 @@ fn name_of_result(result: &ResultField) -> String {
 
 /// Whether it can be called with columns of numbers.
 fn has_columns(calculation: &Calculation) -> bool {
-    calculation.parameters.iter().any(|field| matches!(field.kind, Kind::Number | Kind::Count))
-        && calculation.results.iter().all(|result| !matches!(result.kind, Kind::List))
+    calculation
+        .parameters
+        .iter()
+        .any(|field| matches!(field.kind, ValueKind::Number | ValueKind::Count))
+        && calculation.results.iter().all(|result| !matches!(result.kind, ValueKind::List))
 }
 
 fn types() -> String {
@@ -205,8 +208,8 @@ fn paragraphs(calculation: &Calculation) -> Vec<String> {
 fn of_parameter(field: &ParameterField) -> String {
     let parameter = field.parameter;
     match field.kind {
-        Kind::Number | Kind::Count => parameter.text().into(),
-        Kind::List | Kind::Rows(_) => {
+        ValueKind::Number | ValueKind::Count => parameter.text().into(),
+        ValueKind::List | ValueKind::Rows(_) => {
             let columns = parameter.columns().iter().map(|column| {
                 let (meaning, unit) = (column.meaning(), column.unit().symbol());
                 format!("{meaning} Unit: {unit}; {}.", column.range_text())
@@ -216,7 +219,7 @@ fn of_parameter(field: &ParameterField) -> String {
             let each = columns.collect::<Vec<_>>().join(" Then: ");
             format!("{} {range} {of}, each: {each}{}", parameter.meaning(), default(parameter))
         }
-        Kind::Word { .. } => format!("{}{}", parameter.meaning(), default(parameter)),
+        ValueKind::Word { .. } => format!("{}{}", parameter.meaning(), default(parameter)),
         _ => {
             let range = parameter.range_text();
             format!("{} Range: {range}.{}", parameter.meaning(), default(parameter))
@@ -241,27 +244,27 @@ fn of_result(result: &ResultField) -> String {
     let absent =
         if result.optional { " Null where it is not known or does not apply." } else { "" };
     match result.kind {
-        Kind::Number => format!("{meaning} Unit: {}.{absent}", result.unit.symbol()),
+        ValueKind::Number => format!("{meaning} Unit: {}.{absent}", result.unit.symbol()),
         _ => meaning + absent,
     }
 }
 
 fn parameter_type(field: &ParameterField) -> String {
     match field.kind {
-        Kind::Number | Kind::Count => "number".into(),
-        Kind::List => "Iterable<number>".into(),
-        Kind::Rows(columns) => {
+        ValueKind::Number | ValueKind::Count => "number".into(),
+        ValueKind::List => "Iterable<number>".into(),
+        ValueKind::Rows(columns) => {
             format!("Iterable<readonly [{}]>", vec!["number"; columns].join(", "))
         }
-        Kind::Word { .. } => union(field.parameter.words()),
+        ValueKind::Word { .. } => union(field.parameter.words()),
         _ => "string".into(),
     }
 }
 
 fn result_type(result: &ResultField) -> String {
     let value = match result.kind {
-        Kind::Word { type_name } => union(words_of(type_name)),
-        Kind::List => "number[]".into(),
+        ValueKind::Word { type_name } => union(words_of(type_name)),
+        ValueKind::List => "number[]".into(),
         _ => "number".into(),
     };
     if result.optional { value + " | null" } else { value }
@@ -289,7 +292,7 @@ fn argument_text(field: &ParameterField, argument: &Argument<'_>) -> Option<Stri
         Argument::Number(number) => number.to_string(),
         Argument::Text(text) => format!("'{text}'"),
         Argument::Numbers(numbers) => match field.kind {
-            Kind::Rows(columns) => {
+            ValueKind::Rows(columns) => {
                 let rows = numbers.chunks(columns).map(numbers_text);
                 format!("[{}]", rows.collect::<Vec<_>>().join(", "))
             }

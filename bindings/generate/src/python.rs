@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 
 use pourwright::parameter::Parameter;
 use pourwright::table::{
-    Argument, CALCULATIONS, Calculation, Kind, ParameterField, ResultField, Value,
+    Argument, CALCULATIONS, Calculation, ParameterField, ResultField, Value, ValueKind,
 };
 
 use crate::File;
@@ -47,7 +47,7 @@ fn all_words() -> Vec<(String, String, &'static [&'static str])> {
             }
         }
         for result in calculation.results {
-            if let Kind::Word { type_name } = result.kind {
+            if let ValueKind::Word { type_name } = result.kind {
                 let words = words_of(type_name);
                 let name = of_words(words, result.name);
                 if seen.insert(name.clone()) {
@@ -104,11 +104,11 @@ fn result_class(calculation: &Calculation) -> String {
 
 fn argument_type(field: &ParameterField) -> String {
     let plain = match field.kind {
-        Kind::Number => "float".to_owned(),
-        Kind::Count => "SupportsIndex".to_owned(),
-        Kind::Text => "str".to_owned(),
-        Kind::Word { .. } => word_type(field),
-        Kind::Rows(columns) => {
+        ValueKind::Number => "float".to_owned(),
+        ValueKind::Count => "SupportsIndex".to_owned(),
+        ValueKind::Text => "str".to_owned(),
+        ValueKind::Word { .. } => word_type(field),
+        ValueKind::Rows(columns) => {
             format!("Iterable[tuple[{}]]", vec!["float"; columns].join(", "))
         }
         _ => "Iterable[float]".to_owned(),
@@ -118,10 +118,10 @@ fn argument_type(field: &ParameterField) -> String {
 
 fn result_type(calculation: &Calculation, result: &ResultField) -> String {
     let plain = match result.kind {
-        Kind::Number => "float".to_owned(),
-        Kind::Count => "int".to_owned(),
-        Kind::Word { type_name } => of_words(words_of(type_name), result.name),
-        Kind::List => "tuple[int, ...]".to_owned(),
+        ValueKind::Number => "float".to_owned(),
+        ValueKind::Count => "int".to_owned(),
+        ValueKind::Word { type_name } => of_words(words_of(type_name), result.name),
+        ValueKind::List => "tuple[int, ...]".to_owned(),
         kind => panic!("{calculation:?}: no Python type for a result that is {kind:?}"),
     };
     if result.optional { format!("{plain} | None") } else { plain }
@@ -130,14 +130,14 @@ fn result_type(calculation: &Calculation, result: &ResultField) -> String {
 /// A result of C as Python has it.
 fn made(result: &ResultField, from: &str) -> String {
     match result.kind {
-        Kind::Number if result.optional => format!("if_number({from})"),
-        Kind::Count if result.optional => format!("if_count({from})"),
-        Kind::Word { type_name } => {
+        ValueKind::Number if result.optional => format!("if_number({from})"),
+        ValueKind::Count if result.optional => format!("if_count({from})"),
+        ValueKind::Word { type_name } => {
             let words = of_words(words_of(type_name), result.name);
             let of = if result.optional { "if_word" } else { "word_at" };
             format!("{of}({}, {from})", constant(&words))
         }
-        Kind::List => format!("tuple({from})"),
+        ValueKind::List => format!("tuple({from})"),
         _ => from.to_owned(),
     }
 }
@@ -174,9 +174,9 @@ fn shown(value: &Value) -> String {
     }
 }
 
-fn shown_result(kind: Kind, value: &Value) -> String {
+fn shown_result(kind: ValueKind, value: &Value) -> String {
     match (kind, value) {
-        (Kind::Count, Value::Number(count)) => format!("{count}"),
+        (ValueKind::Count, Value::Number(count)) => format!("{count}"),
         (_, Value::Numbers(counts)) => {
             let counts: Vec<String> = counts.iter().map(|count| format!("{count}")).collect();
             format!("({})", counts.join(", "))
@@ -188,10 +188,10 @@ fn shown_result(kind: Kind, value: &Value) -> String {
 fn shown_argument(field: &ParameterField, argument: &Argument<'_>) -> Option<String> {
     match (field.kind, argument) {
         (_, Argument::Omitted) => None,
-        (Kind::Count, Argument::Number(count)) => Some(format!("{count}")),
+        (ValueKind::Count, Argument::Number(count)) => Some(format!("{count}")),
         (_, Argument::Number(x)) => Some(number(*x)),
         (_, Argument::Text(text)) => Some(format!("\"{text}\"")),
-        (Kind::Rows(columns), Argument::Numbers(numbers)) => {
+        (ValueKind::Rows(columns), Argument::Numbers(numbers)) => {
             let rows = numbers.chunks(columns).map(|row| {
                 let row: Vec<String> = row.iter().map(|x| number(*x)).collect();
                 format!("({})", row.join(", "))
@@ -298,7 +298,7 @@ fn signature(text: &mut String, calculation: &Calculation, of: impl Fn(&Paramete
 fn of_argument(field: &ParameterField) -> String {
     let text = of_parameter(field, |other| format!("``{}``", plain_name(other)));
     match field.kind {
-        Kind::Word { .. } => {
+        ValueKind::Word { .. } => {
             let words: Vec<String> =
                 field.parameter.words().iter().map(|word| format!("``{word}``")).collect();
             format!("{text} One of {}.", words.join(", "))
@@ -340,16 +340,16 @@ fn function(text: &mut String, calculation: &Calculation) {
         let (field_name, optional) = (field.field, if field.optional { "optional_" } else { "" });
         let count = format!("{}_count", field.parameter.name());
         let read = match field.kind {
-            Kind::Number => format!("given.{optional}number(\"{field_name}\", {field_name})"),
-            Kind::Count => format!("given.{optional}count(\"{field_name}\", {field_name})"),
-            Kind::Text => format!("given.{optional}text(\"{field_name}\", {field_name})"),
-            Kind::Word { .. } => format!(
+            ValueKind::Number => format!("given.{optional}number(\"{field_name}\", {field_name})"),
+            ValueKind::Count => format!("given.{optional}count(\"{field_name}\", {field_name})"),
+            ValueKind::Text => format!("given.{optional}text(\"{field_name}\", {field_name})"),
+            ValueKind::Word { .. } => format!(
                 "given.{optional}word({}, \"{field_name}\", {field_name})",
                 constant(&word_type(field))
             ),
             kind => {
                 let (item, columns) = match kind {
-                    Kind::Rows(columns) => (row_name(field.parameter), columns),
+                    ValueKind::Rows(columns) => (row_name(field.parameter), columns),
                     _ => ("double".to_owned(), 0),
                 };
                 let read = format!(
@@ -374,8 +374,8 @@ fn function(text: &mut String, calculation: &Calculation) {
     }
     let result = match calculation.results {
         _ if has_result_struct(calculation) => format!("pour_{name}_result *"),
-        [only] if only.kind == Kind::Count => "uint32_t *".to_owned(),
-        [only] if matches!(only.kind, Kind::Word { .. }) => "int32_t *".to_owned(),
+        [only] if only.kind == ValueKind::Count => "uint32_t *".to_owned(),
+        [only] if matches!(only.kind, ValueKind::Word { .. }) => "int32_t *".to_owned(),
         _ => "double *".to_owned(),
     };
     writeln!(text, "    result = ffi.new(\"{result}\")").unwrap();
@@ -470,7 +470,7 @@ fn columns() -> String {
             .unwrap();
             for result in calculation.results {
                 let mut meaning = of_result(result);
-                if let Kind::Word { type_name } = result.kind {
+                if let ValueKind::Word { type_name } = result.kind {
                     let places = words_of(type_name).iter().enumerate();
                     let places: Vec<String> =
                         places.map(|(place, word)| format!("{} {word}", place + 1)).collect();

@@ -1,7 +1,9 @@
 //! Texts of the table as the languages of the doors want them.
 
 use pourwright::parameter::{IfOmitted, Parameter, PlainUnit};
-use pourwright::table::{CALCULATIONS, Calculation, Example, Kind, ParameterField, ResultField};
+use pourwright::table::{
+    CALCULATIONS, Calculation, Example, ParameterField, ResultField, ValueKind,
+};
 
 /// `text` in lines of at most `width` letters, broken at spaces.
 pub(crate) fn wrap(text: &str, width: usize) -> Vec<String> {
@@ -41,7 +43,7 @@ pub(crate) fn paragraphs(
 pub(crate) fn of_result(result: &ResultField) -> String {
     let meaning = result.meaning.split_whitespace().collect::<Vec<_>>().join(" ");
     match result.kind {
-        Kind::Number if result.unit != PlainUnit::Any => {
+        ValueKind::Number if result.unit != PlainUnit::Any => {
             format!("{meaning} Unit: {}.", result.unit.symbol())
         }
         _ => meaning,
@@ -95,14 +97,15 @@ pub(crate) fn places(calculation: &Calculation, result: usize) -> usize {
 /// Whether all that varies in a call is numbers, so that it can be done for columns of them; a word then counts for all
 /// rows.
 pub(crate) fn has_columns(calculation: &Calculation) -> bool {
-    let plain = |kind| matches!(kind, Kind::Number | Kind::Count | Kind::Word { .. });
+    let plain =
+        |kind| matches!(kind, ValueKind::Number | ValueKind::Count | ValueKind::Word { .. });
     calculation.parameters.iter().all(|field| plain(field.kind))
         && calculation.results.iter().all(|result| plain(result.kind))
 }
 
 /// Whether a parameter is a word.
 pub(crate) fn is_word(field: &ParameterField) -> bool {
-    matches!(field.kind, Kind::Word { .. })
+    matches!(field.kind, ValueKind::Word { .. })
 }
 
 /// What a parameter is and may be, in sentences: meaning, unit and range, default. `name` gives what another parameter is
@@ -112,10 +115,10 @@ pub(crate) fn of_parameter(field: &ParameterField, name: impl Fn(Parameter) -> S
     let range = parameter.range_text();
     let mut text = parameter.meaning().to_owned();
     match field.kind {
-        Kind::Number => text += &format!(" Unit: {}; {range}.", parameter.unit().symbol()),
-        Kind::Count => text += &format!(" {range}."),
-        Kind::Text => text += &format!(" {}.", upper(range)),
-        Kind::Word { .. } => {}
+        ValueKind::Number => text += &format!(" Unit: {}; {range}.", parameter.unit().symbol()),
+        ValueKind::Count => text += &format!(" {range}."),
+        ValueKind::Text => text += &format!(" {}.", upper(range)),
+        ValueKind::Word { .. } => {}
         _ => text += &format!(" {range} of them."),
     }
     if field.optional {

@@ -138,7 +138,7 @@ export type Calculated2 =
  */
 export type Calculated3 =
   | {
-      known: Heating
+      known: PlannedHeating
     }
   | {
       unknown: Note
@@ -1611,7 +1611,7 @@ export interface Degas {
 /**
  * How a pot is heated, by the thermometer: every burst by the reading before it, the first one too.
  */
-export interface Heating {
+export interface PlannedHeating {
   /**
    * The temperature to aim for.
    */

@@ -22,7 +22,7 @@ pub enum Marks<'a> {
 
 /// Base measured to a mark, and the mix that it makes.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Measured {
+pub struct MeasuredBase {
     /// The mark to measure the base to.
     pub base_volume: Volume,
     /// The mass of that base: the doses follow from it.
@@ -85,7 +85,7 @@ impl Marks<'_> {
         need: Mass,
         base_fraction: Ratio,
         base_density: MassDensity,
-    ) -> Result<Measured, BatchError> {
+    ) -> Result<MeasuredBase, BatchError> {
         let mut check = Check::new();
         check
             .number(Parameter::MixNeeded, need.value)
@@ -96,11 +96,11 @@ impl Marks<'_> {
         let base_mass = base_volume * base_density;
         let mix = base_mass / base_fraction;
         let surplus = if mix > need { mix - need } else { Mass::default() };
-        Ok(Measured { base_volume, base_mass, mix, surplus })
+        Ok(MeasuredBase { base_volume, base_mass, mix, surplus })
     }
 }
 
-impl Measured {
+impl MeasuredBase {
     /// Whole shots of `fill` each that the surplus gives.
     ///
     /// # Errors

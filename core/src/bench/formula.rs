@@ -8,7 +8,7 @@ use crate::quantity::{Mass, Ratio};
 
 /// The mass that a formula wants of a material, and the mass that it really gets.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Portion {
+pub struct DoseGiven {
     /// What the formula wants; positive.
     pub wanted: Mass,
     /// What it gets; not negative.
@@ -35,7 +35,7 @@ pub struct FormulaDeviation {
 ///
 /// [`MeasureError::Parameters`] for a wanted mass or a given base that is not positive and finite,
 /// or a given dose that is negative or not finite.
-pub fn dose_deviation(dose: Portion, base: Portion) -> Result<Ratio, MeasureError> {
+pub fn dose_deviation(dose: DoseGiven, base: DoseGiven) -> Result<Ratio, MeasureError> {
     let mut check = Check::new();
     check
         .number(Parameter::BaseMass, base.wanted.value)
@@ -53,8 +53,8 @@ pub fn dose_deviation(dose: Portion, base: Portion) -> Result<Ratio, MeasureErro
 ///
 /// Those of [`dose_deviation`].
 pub fn formula_deviation(
-    base: Portion,
-    doses: &[Portion],
+    base: DoseGiven,
+    doses: &[DoseGiven],
 ) -> Result<FormulaDeviation, MeasureError> {
     let doses = doses
         .iter()

@@ -30,7 +30,7 @@ use spoons::{Aim, BILLIONTH, Combination, Start, parts_per_billion};
 use tools::ratio_floor;
 
 pub use error::{MeasureError, Shortfall};
-pub use formula::{FormulaDeviation, Portion, dose_deviation, formula_deviation};
+pub use formula::{DoseGiven, FormulaDeviation, dose_deviation, formula_deviation};
 pub use tools::{Balance, Bench, Cup, Handling, MOST_ACTS, MOST_SPOONS};
 
 /// How a material lets itself be measured, the balance apart, which takes everything.

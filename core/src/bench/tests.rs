@@ -247,15 +247,15 @@ fn a_bench_that_cannot_be_is_refused(
 #[test]
 fn the_formula_error_is_that_of_the_ratios() {
     // The base 2 % short, a color exact (so 1/0.98 too strong), salt 2 % short with it.
-    let base = Portion { wanted: g(100.0), given: g(98.0) };
-    let color = Portion { wanted: g(2.0), given: g(2.0) };
-    let salt = Portion { wanted: g(30.0), given: g(29.4) };
+    let base = DoseGiven { wanted: g(100.0), given: g(98.0) };
+    let color = DoseGiven { wanted: g(2.0), given: g(2.0) };
+    let salt = DoseGiven { wanted: g(30.0), given: g(29.4) };
     let off = formula_deviation(base, &[salt, color]).unwrap();
     assert!(off.doses[0].value.abs() < 1e-12);
     assert!((off.doses[1].value - (1.0 / 0.98 - 1.0)).abs() < 1e-12);
     assert_eq!(off.worst.map(|(index, _)| index), Some(1));
     assert_eq!(formula_deviation(base, &[]).unwrap().worst, None);
-    let none = Portion { wanted: g(0.0), given: g(0.0) };
+    let none = DoseGiven { wanted: g(0.0), given: g(0.0) };
     assert_eq!(dose_deviation(none, base).unwrap_err().code(), "out-of-range");
 }
 

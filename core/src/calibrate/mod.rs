@@ -18,7 +18,7 @@ pub use counted::{Counted, PerOne};
 pub use error::CalibrateError;
 pub use outlier::{Questioned, Verdict, grubbs_critical};
 pub use residue::{Emptied, Residue};
-pub use weighed::{CavityVolume, FeedShare, Unsure, Weighed};
+pub use weighed::{CalibratedCavity, FeedShare, Unsure, Weighed};
 
 use crate::parameter::{Check, Parameter};
 use crate::quantity::Mass;

@@ -39,7 +39,7 @@ pub struct Weighed {
 
 /// A cavity's volume, from weighed pieces.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct CavityVolume {
+pub struct CalibratedCavity {
     /// The volume V_c.
     pub volume: Volume,
     /// Its standard uncertainty.
@@ -111,7 +111,7 @@ impl Weighed {
         melt: &Melt,
         feed: Ratio,
         unsure: &Unsure,
-    ) -> Result<CavityVolume, CalibrateError> {
+    ) -> Result<CalibratedCavity, CalibrateError> {
         let mut check = Check::new();
         melt.check(&mut check);
         check.number(Parameter::Feed, feed.value);
@@ -125,7 +125,7 @@ impl Weighed {
             (1.0 - feed.value) * (unsure.hot / inside).value,
             (unsure.feed * ((melt.cold - melt.hot) / inside)).value,
         ]);
-        Ok(CavityVolume { volume, uncertainty: volume * libm::sqrt(squares) })
+        Ok(CalibratedCavity { volume, uncertainty: volume * libm::sqrt(squares) })
     }
 
     /// The feed share, the volume of the cavity being known:

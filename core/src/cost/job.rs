@@ -23,7 +23,7 @@ pub struct Packing<'a> {
 
 /// Work at a rate.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Work<'a> {
+pub struct Labor<'a> {
     /// How long.
     pub time: Time,
     /// Its rate: a price per time, such as `18.00 USD per 1 h`.
@@ -46,7 +46,7 @@ pub struct Job<'a> {
     /// The items of each pack.
     pub packing: &'a [Packing<'a>],
     /// The work.
-    pub work: Option<Work<'a>>,
+    pub work: Option<Labor<'a>>,
 }
 
 /// Cost of a job. `total` = `materials.used` − `credit` + `packing` + `work`, exactly.
@@ -148,7 +148,7 @@ impl Packing<'_> {
     }
 }
 
-impl Work<'_> {
+impl Labor<'_> {
     /// Its cost.
     ///
     /// # Errors
@@ -256,7 +256,7 @@ mod tests {
             pieces: 40,
             packs: 5,
             packing: &packing,
-            work: Some(Work { time: Time::new::<minute>(25.0), rate: &rate }),
+            work: Some(Labor { time: Time::new::<minute>(25.0), rate: &rate }),
         };
         let got = job.cost(System::UsCustomary).unwrap();
         // 10.00 of material, 100/500 of it comes back at half: 1.00; 5 · (0.09 + 0.12) = 1.05; 7.50 of work.
@@ -294,7 +294,7 @@ mod tests {
         for (rate, expected) in
             [(&by_mass, "cost-wrong-package"), (&euros, "cost-mixed-currencies")]
         {
-            let work = Some(Work { time: Time::new::<minute>(1.0), rate });
+            let work = Some(Labor { time: Time::new::<minute>(1.0), rate });
             assert_eq!(code(Job { work, ..job }), expected);
         }
     }

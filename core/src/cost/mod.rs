@@ -15,8 +15,8 @@ mod stock;
 
 pub use costing::{Costing, PackItem, WorkTimes};
 pub use error::CostError;
-pub use job::{Job, JobCost, Packing, Profit, Work};
+pub use job::{Job, JobCost, Labor, Packing, Profit};
 pub use materials::{MaterialCosts, MaterialLine, Used};
 pub use money::Money;
 pub(crate) use number::decimal;
-pub use stock::{Need, StockLine, stock};
+pub use stock::{StockLine, StockNeed, stock};

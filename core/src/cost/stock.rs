@@ -13,7 +13,7 @@ use crate::quantity::{Mass, System};
 
 /// The stock of a material, and the amount that a day uses.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Need<'a> {
+pub struct StockNeed<'a> {
     /// The material.
     pub material: &'a Material,
     /// On hand.
@@ -43,7 +43,7 @@ pub struct StockLine {
 ///
 /// # Errors
 /// A mass that is negative or no number; a package that cannot be.
-pub fn stock(needs: &[Need<'_>], system: System) -> Result<Vec<StockLine>, CostError> {
+pub fn stock(needs: &[StockNeed<'_>], system: System) -> Result<Vec<StockLine>, CostError> {
     let mut lines = Vec::with_capacity(needs.len());
     for need in needs {
         lines.push(StockLine::of(need, system)?);
@@ -57,7 +57,7 @@ impl StockLine {
     ///
     /// # Errors
     /// A mass that is negative or no number; a package that cannot be.
-    pub fn of(need: &Need<'_>, system: System) -> Result<Self, CostError> {
+    pub fn of(need: &StockNeed<'_>, system: System) -> Result<Self, CostError> {
         let held = grams(need.held, "The mass in stock")?;
         let used = grams(need.used, "The mass that a day takes")?;
         let left = minus(held, used, "The mass in stock")?;
@@ -105,11 +105,11 @@ mod tests {
         let (plenty, scarce, gone, idle) = (of("plenty"), of("scarce"), of("gone"), of("idle"));
         let free = Material { price: None, ..of("free") };
         let needs = [
-            Need { material: &idle, held: g(0.0), used: g(0.0) },
-            Need { material: &plenty, held: g(1000.0), used: g(10.0) },
-            Need { material: &scarce, held: g(100.0), used: g(2200.0) },
-            Need { material: &gone, held: g(0.0), used: g(1.0) },
-            Need { material: &free, held: g(1.0), used: g(2.0) },
+            StockNeed { material: &idle, held: g(0.0), used: g(0.0) },
+            StockNeed { material: &plenty, held: g(1000.0), used: g(10.0) },
+            StockNeed { material: &scarce, held: g(100.0), used: g(2200.0) },
+            StockNeed { material: &gone, held: g(0.0), used: g(1.0) },
+            StockNeed { material: &free, held: g(1.0), used: g(2.0) },
         ];
         let got = stock(&needs, System::Metric).unwrap();
         let names: Vec<_> = got.iter().map(|line| line.material.as_str()).collect();
@@ -126,8 +126,11 @@ mod tests {
         let base = material("base", Kind::Plastisol, "58.00 USD per 1 gal");
         let gallon = Mass::new::<gram>(3_785.411_784 * 1.03);
         for short in 1_u32..400 {
-            let need =
-                Need { material: &base, held: gallon * 2.0, used: gallon * f64::from(short + 2) };
+            let need = StockNeed {
+                material: &base,
+                held: gallon * 2.0,
+                used: gallon * f64::from(short + 2),
+            };
             let got = stock(&[need], System::UsCustomary).unwrap();
             assert_eq!(got[0].packages, Some(u64::from(short)));
         }
@@ -136,7 +139,8 @@ mod tests {
     #[test]
     fn refuses_a_stock_below_nothing() {
         let salt = material("salt", Kind::Salt, "5 USD per 1 kg");
-        let need = Need { material: &salt, held: Mass::new::<gram>(-1.0), used: Mass::default() };
+        let need =
+            StockNeed { material: &salt, held: Mass::new::<gram>(-1.0), used: Mass::default() };
         assert_eq!(stock(&[need], System::Metric).unwrap_err().code(), "cost-negative");
     }
 }

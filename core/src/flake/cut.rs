@@ -27,7 +27,7 @@ const LONGEST: usize = 40;
 /// The outline of a particle.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[non_exhaustive]
-pub enum Shape {
+pub enum CutShape {
     /// A regular hexagon, measured across its flats.
     Hex,
     /// A square, measured along its side.
@@ -40,7 +40,7 @@ pub enum Shape {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cut {
     size: Length,
-    shape: Shape,
+    shape: CutShape,
     shape_assumed: bool,
 }
 
@@ -161,7 +161,7 @@ impl Cut {
     ///
     /// # Errors
     /// [`CutError::Suspicious`] for a size that no flake has, 0.05 to 6.35 mm.
-    pub fn new(size: Length, shape: Shape) -> Result<Self, CutError> {
+    pub fn new(size: Length, shape: CutShape) -> Result<Self, CutError> {
         let size_mm = size.get::<millimeter>();
         if is_made(size_mm) {
             Ok(Self { size, shape, shape_assumed: false })
@@ -203,7 +203,7 @@ impl Cut {
         }
         Ok(Self {
             size: Length::new::<millimeter>(size_mm),
-            shape: shape.unwrap_or(Shape::Hex),
+            shape: shape.unwrap_or(CutShape::Hex),
             shape_assumed: shape.is_none(),
         })
     }
@@ -216,7 +216,7 @@ impl Cut {
 
     /// The outline.
     #[must_use]
-    pub fn shape(self) -> Shape {
+    pub fn shape(self) -> CutShape {
         self.shape
     }
 
@@ -230,9 +230,9 @@ impl Cut {
     #[must_use]
     pub fn area(self) -> Area {
         let factor = match self.shape {
-            Shape::Hex => libm::sqrt(3.0) / 2.0,
-            Shape::Square => 1.0,
-            Shape::Round => core::f64::consts::FRAC_PI_4,
+            CutShape::Hex => libm::sqrt(3.0) / 2.0,
+            CutShape::Square => 1.0,
+            CutShape::Round => core::f64::consts::FRAC_PI_4,
         };
         self.size * self.size * factor
     }
@@ -254,7 +254,7 @@ impl fmt::Display for Cut {
     }
 }
 
-impl fmt::Display for Shape {
+impl fmt::Display for CutShape {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Hex => "hex",
@@ -265,7 +265,7 @@ impl fmt::Display for Shape {
 }
 
 /// A unit, a shape, both or neither, in this order.
-fn unit_and_shape(text: &str) -> Option<(Option<Unit>, Option<Shape>)> {
+fn unit_and_shape(text: &str) -> Option<(Option<Unit>, Option<CutShape>)> {
     let mut words = text.split_whitespace().peekable();
     let unit = words.peek().copied().and_then(Unit::read);
     if unit.is_some() {
@@ -273,9 +273,9 @@ fn unit_and_shape(text: &str) -> Option<(Option<Unit>, Option<Shape>)> {
     }
     let shape = match words.next() {
         None => None,
-        Some("hex" | "hexagon" | "hexagonal") => Some(Shape::Hex),
-        Some("square" | "sq") => Some(Shape::Square),
-        Some("round") => Some(Shape::Round),
+        Some("hex" | "hexagon" | "hexagonal") => Some(CutShape::Hex),
+        Some("square" | "sq") => Some(CutShape::Square),
+        Some("round") => Some(CutShape::Round),
         Some(_) => return None,
     };
     words.next().is_none().then_some((unit, shape))
@@ -341,21 +341,21 @@ mod tests {
     use super::*;
 
     #[rstest]
-    #[case(".008", 0.2032, Shape::Hex, true)]
-    #[case(".035", 0.889, Shape::Hex, true)]
-    #[case("0.035 in", 0.889, Shape::Hex, true)]
-    #[case("1/64 hex", 25.4 / 64.0, Shape::Hex, false)]
-    #[case("1/64\" Hex", 25.4 / 64.0, Shape::Hex, false)]
-    #[case("0.4 mm square", 0.4, Shape::Square, false)]
-    #[case("0.4mm", 0.4, Shape::Hex, true)]
-    #[case("35 mil round", 0.889, Shape::Round, false)]
-    #[case("200 µm", 0.2, Shape::Hex, true)]
+    #[case(".008", 0.2032, CutShape::Hex, true)]
+    #[case(".035", 0.889, CutShape::Hex, true)]
+    #[case("0.035 in", 0.889, CutShape::Hex, true)]
+    #[case("1/64 hex", 25.4 / 64.0, CutShape::Hex, false)]
+    #[case("1/64\" Hex", 25.4 / 64.0, CutShape::Hex, false)]
+    #[case("0.4 mm square", 0.4, CutShape::Square, false)]
+    #[case("0.4mm", 0.4, CutShape::Hex, true)]
+    #[case("35 mil round", 0.889, CutShape::Round, false)]
+    #[case("200 µm", 0.2, CutShape::Hex, true)]
     // 0.04 mm is no flake, so two decimals are inches here.
-    #[case(".04", 1.016, Shape::Hex, true)]
+    #[case(".04", 1.016, CutShape::Hex, true)]
     fn cuts_as_they_are_written(
         #[case] text: &str,
         #[case] size_mm: f64,
-        #[case] shape: Shape,
+        #[case] shape: CutShape,
         #[case] assumed: bool,
     ) {
         let cut = Cut::parse(text).unwrap();
@@ -418,7 +418,7 @@ mod tests {
 
     #[test]
     fn a_size_from_a_program_is_checked_too() {
-        let of = |mm| Cut::new(Length::new::<millimeter>(mm), Shape::Square);
+        let of = |mm| Cut::new(Length::new::<millimeter>(mm), CutShape::Square);
         assert_eq!(of(0.889).unwrap().to_string(), ".035 in square (0.889 mm)");
         for mm in [0.0, -1.0, 35.0, f64::NAN] {
             assert_eq!(of(mm).unwrap_err().code(), "cut-suspicious");
@@ -435,7 +435,7 @@ mod tests {
 
         #[test]
         fn what_is_shown_can_be_read(mil in 2..250u32, shape in 0..3usize) {
-            let shape = [Shape::Hex, Shape::Square, Shape::Round][shape];
+            let shape = [CutShape::Hex, CutShape::Square, CutShape::Round][shape];
             let size = Length::new::<millimeter>(f64::from(mil) * 0.0254);
             let shown = Cut::new(size, shape).unwrap().to_string();
             let (text, _) = shown.split_once(" (").unwrap();

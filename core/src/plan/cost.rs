@@ -19,7 +19,7 @@ use super::places::Places;
 use super::pot::Shots;
 use super::weigh::Listed;
 use crate::book::Book;
-use crate::cost::{CostError, Costing, MaterialCosts, MaterialLine, Money, Used, Work, decimal};
+use crate::cost::{CostError, Costing, Labor, MaterialCosts, MaterialLine, Money, Used, decimal};
 use crate::fault::Diagnose;
 use crate::mix::MaterialId;
 use crate::price::Currency;
@@ -313,7 +313,7 @@ impl<'a> Reckoning<'a> {
 
     fn work(&self, time: Time) -> Result<Money, CostError> {
         match &self.costing.work {
-            Some(work) => Work { time, rate: &work.rate }.cost(self.book.system),
+            Some(work) => Labor { time, rate: &work.rate }.cost(self.book.system),
             None => Ok(Money::zero(self.currency)),
         }
     }

@@ -70,7 +70,7 @@ pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
 pub use flakes::FlakeCount;
 pub use process::{
-    Degas, Doing, HeatBand, Heating, Heats, SinkWater, Sinking, Span, StageHeat, TimeLine,
+    Degas, Doing, HeatBand, Heats, PlannedHeating, SinkWater, Sinking, Span, StageHeat, TimeLine,
 };
 pub use step::{PlanStep, StepAt, StepItem, StepKind};
 pub use stock::StockEntry;
@@ -264,7 +264,7 @@ part! {
         /// it stays hot.
         pub heats: u32,
         /// How it is heated each time, where the book states an oven.
-        pub heating: Option<Calculated<Heating>>,
+        pub heating: Option<Calculated<PlannedHeating>>,
         /// Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
         /// reheat.
         pub clock: Option<Calculated<Vec<StageHeat>>>,
@@ -396,7 +396,7 @@ part! {
         pub from: Vec<WorkFrom>,
         /// How the pots that are heated for this are heated together as one load, where there are several
         /// and the book states an oven.
-        pub heating: Option<Calculated<Heating>>,
+        pub heating: Option<Calculated<PlannedHeating>>,
         /// What is shot, and where from, as a sentence.
         pub text: String,
         /// How several pots become hot at once, each a sentence.

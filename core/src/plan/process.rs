@@ -22,7 +22,7 @@ pub use self::degas::Degas;
 pub(crate) use self::degas::SPARE;
 pub(super) use self::degas::degas;
 pub(super) use self::heating::{Cup, assumed, heating, questioned};
-pub use self::heating::{HeatBand, Heating};
+pub use self::heating::{HeatBand, PlannedHeating};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bands, shown_reach};
 pub use self::heats::{HeatSpent, Heats};

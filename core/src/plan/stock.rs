@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::layout::{Layout, PotLayout};
 use super::tell::letter;
 use crate::book::Book;
-use crate::cost::{CostError, Need, StockLine};
+use crate::cost::{CostError, StockLine, StockNeed};
 use crate::mix::MaterialId;
 use crate::quantity::Mass;
 use crate::show::{Shown, part, text};
@@ -50,7 +50,7 @@ pub(super) fn stock(
     for &InStock { material: id, held } in held {
         let Ok(material) = book.materials.get(id) else { continue };
         let used = layout.pots.iter().fold(Mass::default(), |sum, pot| sum + taken(pot, id));
-        let line = StockLine::of(&Need { material, held, used }, book.system)?;
+        let line = StockLine::of(&StockNeed { material, held, used }, book.system)?;
         lines.push((id, held, line));
     }
     lines.sort_by(|(.., a), (.., b)| a.in_order_of_need(b));

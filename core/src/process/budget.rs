@@ -34,7 +34,7 @@ pub struct Budget {
 /// What is left of a budget.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
-pub enum Balance {
+pub enum Remaining {
     /// The budget or the spending is unknown: there are only heats to count.
     Unknown,
     /// So much equivalent time is left, zero or more.
@@ -50,7 +50,7 @@ pub struct Standing {
     /// How many times it was heated.
     pub heats: u32,
     /// What is left.
-    pub balance: Balance,
+    pub remaining: Remaining,
 }
 
 /// A budget that cannot be told.
@@ -221,12 +221,12 @@ impl Standing {
         if let Some(budget) = budget {
             Parameter::HeatBudget.check_si(budget.value)?;
         }
-        let balance = match budget.zip(record.spent) {
-            None => Balance::Unknown,
-            Some((budget, spent)) if spent <= budget => Balance::Left(budget - spent),
-            Some((budget, spent)) => Balance::Overspent(spent - budget),
+        let remaining = match budget.zip(record.spent) {
+            None => Remaining::Unknown,
+            Some((budget, spent)) if spent <= budget => Remaining::Left(budget - spent),
+            Some((budget, spent)) => Remaining::Overspent(spent - budget),
         };
-        Ok(Self { heats: record.heats, balance })
+        Ok(Self { heats: record.heats, remaining })
     }
 
     /// How long what is left lasts at `temperature`; `None` where nothing is known, zero where nothing
@@ -240,10 +240,10 @@ impl Standing {
         kinetics: &Kinetics,
     ) -> Result<Option<Time>, BudgetError> {
         let rate = kinetics.rate(temperature)?;
-        Ok(match self.balance {
-            Balance::Unknown => None,
-            Balance::Left(time) => Some(time / rate),
-            Balance::Overspent(_) => Some(Time::default()),
+        Ok(match self.remaining {
+            Remaining::Unknown => None,
+            Remaining::Left(time) => Some(time / rate),
+            Remaining::Overspent(_) => Some(Time::default()),
         })
     }
 }
@@ -308,9 +308,12 @@ mod tests {
     #[test]
     fn spent_and_left() {
         let standing = |minutes: &[f64]| Standing::of(record(minutes), Some(min(20.0))).unwrap();
-        assert_eq!(standing(&[5.0, 5.0]), Standing { heats: 2, balance: Balance::Left(min(10.0)) });
+        assert_eq!(
+            standing(&[5.0, 5.0]),
+            Standing { heats: 2, remaining: Remaining::Left(min(10.0)) }
+        );
         let over = standing(&[15.0, 10.0]);
-        assert_eq!(over.balance, Balance::Overspent(min(5.0)));
+        assert_eq!(over.remaining, Remaining::Overspent(min(5.0)));
         let energy = MolarEnergy::new::<kilojoule_per_mole>(117.5);
         let celsius = ThermodynamicTemperature::new::<degree_celsius>;
         let kinetics = Kinetics::new(energy, celsius(180.0), "a test").unwrap();
@@ -319,7 +322,7 @@ mod tests {
         assert!((lasts.unwrap().get::<minute>() - 10.0 / 1.9608).abs() < 1e-3);
         assert_eq!(over.lasts_at(celsius(190.0), &kinetics), Ok(Some(min(0.0))));
         let none = Standing::of(record(&[5.0]), None).unwrap();
-        assert_eq!(none, Standing { heats: 1, balance: Balance::Unknown });
+        assert_eq!(none, Standing { heats: 1, remaining: Remaining::Unknown });
         assert_eq!(none.lasts_at(celsius(190.0), &kinetics), Ok(None));
         assert!(Standing::of(record(&[5.0]), Some(min(0.0))).is_err());
     }

@@ -23,7 +23,7 @@ const MOST_SHOTS: u32 = 100_000;
 
 /// Like shots in a row: into one mold, or into several of its kind.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Run {
+pub struct ShotSeries {
     /// How many shots.
     pub shots: u32,
     /// How often one can be made.
@@ -142,7 +142,7 @@ pub fn every(hands: Time, sets: Time, molds: u32) -> Result<Time, ClockError> {
 /// # Errors
 /// [`ClockError::TooShort`] where the pot does not stay hot for a single shot; [`ClockError::Empty`];
 /// [`ClockError::Heat`] where its cooling does not follow from what was watched; [`ClockError::OutOfRange`].
-pub fn heats(mass: Mass, runs: &[Run], hot: &Hot) -> Result<Vec<Heat>, ClockError> {
+pub fn heats(mass: Mass, runs: &[ShotSeries], hot: &Hot) -> Result<Vec<Heat>, ClockError> {
     check("The mass of the pot", mass.value, is_positive(mass.value))?;
     if let Hot::Stated(time) = hot {
         check("The time a pot stays hot", time.value, is_positive(time.value))?;
@@ -225,8 +225,8 @@ mod tests {
         Mass::new::<gram>(m)
     }
 
-    fn run(shots: u32, every: f64) -> Run {
-        Run { shots, every: s(every), takes: g(40.0) }
+    fn run(shots: u32, every: f64) -> ShotSeries {
+        ShotSeries { shots, every: s(every), takes: g(40.0) }
     }
 
     fn shots(heats: &[Heat]) -> Vec<u32> {
@@ -287,7 +287,7 @@ mod tests {
             let celsius = ThermodynamicTemperature::new::<degree_celsius>;
             let all: u32 = runs.iter().map(|run| run.0).sum();
             let mass = g(40.0 * f64::from(all) + 100.0);
-            let runs: Vec<Run> = runs.iter().map(|&(shots, every)| run(shots, every)).collect();
+            let runs: Vec<ShotSeries> = runs.iter().map(|&(shots, every)| run(shots, every)).collect();
             let hot = if watched {
                 let cooling = Cooling::observed(mass, celsius(175.0), celsius(155.0), s(900.0), celsius(20.0));
                 Hot::Watched { cooling: cooling.unwrap(), room: celsius(20.0), from: celsius(175.0), to: celsius(160.0) }

@@ -48,7 +48,7 @@ pub struct Vacuum {
 
 /// A vessel for the vacuum chamber.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Vessel {
+pub struct DegasCup {
     brim: Volume,
     spare: Ratio,
     mark: Option<Volume>,
@@ -308,7 +308,7 @@ pub fn vessel_for(
     Ok(vacuum.swollen(liquid, air)? / (1.0 - spare.value))
 }
 
-impl Vessel {
+impl DegasCup {
     /// A vessel that holds `brim`, of which the share `spare` stays empty, with evenly spaced marks
     /// from `mark` on, if it has any.
     ///
@@ -420,8 +420,8 @@ mod tests {
         EntrainedAir::share(Ratio::from(share)).unwrap()
     }
 
-    fn vessel(brim: f64, spare: f64, mark: Option<f64>) -> Vessel {
-        Vessel::new(ml(brim), Ratio::from(spare), mark.map(ml)).unwrap()
+    fn vessel(brim: f64, spare: f64, mark: Option<f64>) -> DegasCup {
+        DegasCup::new(ml(brim), Ratio::from(spare), mark.map(ml)).unwrap()
     }
 
     #[test]
@@ -510,7 +510,7 @@ mod tests {
             let code = crate::parameter::refused_as(share);
             let share = Ratio::from(share);
             assert_eq!(EntrainedAir::share(share).unwrap_err().code(), code);
-            assert_eq!(Vessel::new(ml(480.0), share, None).unwrap_err().code(), code);
+            assert_eq!(DegasCup::new(ml(480.0), share, None).unwrap_err().code(), code);
             let refused = vessel_for(ml(480.0), air(0.04), deep, share).unwrap_err();
             assert_eq!(refused.code(), code);
         }

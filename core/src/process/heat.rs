@@ -14,7 +14,7 @@ mod specific_heat;
 
 pub use cooling::Cooling;
 pub use error::HeatError;
-pub use gate::{Band, Course, Gate, Marks, Precautions, Window};
+pub use gate::{Band, Course, Gate, Precautions, ThermometerMarks, Window};
 pub use load::{ALIKE, Load};
 pub use oven::{Heating, Misfit, Oven, Reach, Timing};
 pub use specific_heat::{SpecificHeat, mix_specific_heat};

@@ -13,7 +13,7 @@ use crate::json::path::Path::{self, At};
 use crate::json::reader::Count;
 use crate::mix::reference_temperature;
 use crate::parameter::parameter;
-use crate::process::clock::{self, Hot, Run};
+use crate::process::clock::{self, Hot, ShotSeries};
 use crate::quantity::{Amount, Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
 
@@ -125,7 +125,7 @@ impl ClockRequest {
             let Count(molds) = run.molds.unwrap_or(Count(1));
             let every = resolver.keep(path, clock::every(hands?, sets?, molds))?;
             let Count(shots) = run.shots;
-            Some(Run { shots, every, takes: takes? })
+            Some(ShotSeries { shots, every, takes: takes? })
         });
         let heats = resolver.keep(&Path::ROOT, clock::heats(mass?, &runs?, &hot?))?;
         let oven_time = match &self.oven_time {

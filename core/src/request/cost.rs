@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::formula::Wanted;
 use super::response;
 use crate::book::Book;
-use crate::cost::{CostError, Job, JobCost, Money, Packing, Profit, Used, Work};
+use crate::cost::{CostError, Job, JobCost, Labor, Money, Packing, Profit, Used};
 use crate::document::book::{BookDocument, PriceText};
 use crate::document::costing::PackingEntry;
 use crate::document::resolve::Resolver;
@@ -143,12 +143,12 @@ impl CostRequest {
 
     /// The outer `None` where it is wrong.
     #[allow(clippy::option_option)] // no work and wrong work are two things
-    fn work(&self, resolver: &mut Resolver) -> Option<Option<Work<'_>>> {
+    fn work(&self, resolver: &mut Resolver) -> Option<Option<Labor<'_>>> {
         match (&self.time, &self.rate) {
             (None, _) => Some(None),
             (Some(time), Some(rate)) => {
                 let time = resolver.quantity(&At("/time"), time)?;
-                Some(Some(Work { time, rate: &rate.0 }))
+                Some(Some(Labor { time, rate: &rate.0 }))
             }
             (Some(_), None) => {
                 resolver.fault(

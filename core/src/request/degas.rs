@@ -13,7 +13,7 @@ use crate::json::entry::entry;
 use crate::json::path::Path::At;
 use crate::parameter::parameter;
 use crate::plan::process::SPARE;
-use crate::process::degas::{EntrainedAir, Vacuum, Vessel, vessel_for};
+use crate::process::degas::{DegasCup, EntrainedAir, Vacuum, vessel_for};
 use crate::process::gauge::ChamberPressure;
 use crate::process::vapor;
 use crate::quantity::{Length, Pressure, Ratio, System, ThermodynamicTemperature, Volume};
@@ -143,7 +143,7 @@ impl DegasRequest {
                     Some(mark) => Some(resolver.quantity(&At("/marks"), mark)?),
                     None => None,
                 };
-                let vessel = resolver.keep(&At("/brim"), Vessel::new(brim, pot.spare, mark))?;
+                let vessel = resolver.keep(&At("/brim"), DegasCup::new(brim, pot.spare, mark))?;
                 let fills = vessel.fills(pot.liquid, pot.air, pot.vacuum);
                 (Some(resolver.keep(&At("/brim"), fills)?), mark)
             }

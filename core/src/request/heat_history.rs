@@ -12,7 +12,7 @@ use crate::json::Count;
 use crate::json::entry::entry;
 use crate::json::path::Path::At;
 use crate::parameter::parameter;
-use crate::process::budget::{Balance, Budget, Standing};
+use crate::process::budget::{Budget, Remaining, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{MolarEnergy, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
@@ -111,10 +111,10 @@ impl HeatHistoryRequest {
         let record = record.heated(Some(equivalent));
         let budget = budget?;
         let standing = resolver.keep(&At("/budget"), Standing::of(record, budget))?;
-        let (left, over) = match standing.balance {
-            Balance::Unknown => (None, None),
-            Balance::Left(left) => (Some(left), None),
-            Balance::Overspent(over) => (Some(Time::default()), Some(over)),
+        let (left, over) = match standing.remaining {
+            Remaining::Unknown => (None, None),
+            Remaining::Left(left) => (Some(left), None),
+            Remaining::Overspent(over) => (Some(Time::default()), Some(over)),
         };
         Some(HeatHistoryResponse {
             equivalent: text::minutes(equivalent),

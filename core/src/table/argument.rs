@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::Kind;
+use super::ValueKind;
 use crate::parameter::{Found, Parameter, ParameterError, Problem};
 
 /// What a caller gives for one parameter.
@@ -36,7 +36,7 @@ pub enum Value {
 /// The type of a parameter's field: how it is read from an [`Argument`].
 pub trait Field<'a>: Sized {
     /// Which kind of argument it takes.
-    const KIND: Kind;
+    const KIND: ValueKind;
     /// Whether it may be omitted.
     const OPTIONAL: bool = false;
 
@@ -63,7 +63,7 @@ fn wrong<T>(
 }
 
 impl<'a> Field<'a> for f64 {
-    const KIND: Kind = Kind::Number;
+    const KIND: ValueKind = ValueKind::Number;
 
     #[inline]
     fn read(argument: Argument<'a>, parameter: Parameter) -> Result<Self, ParameterError> {
@@ -79,7 +79,7 @@ impl<'a> Field<'a> for f64 {
 }
 
 impl<'a> Field<'a> for u32 {
-    const KIND: Kind = Kind::Count;
+    const KIND: ValueKind = ValueKind::Count;
 
     fn read(argument: Argument<'a>, parameter: Parameter) -> Result<Self, ParameterError> {
         let number = f64::read(argument, parameter)?;
@@ -101,7 +101,7 @@ impl<'a> Field<'a> for u32 {
 }
 
 impl<'a> Field<'a> for &'a str {
-    const KIND: Kind = Kind::Text;
+    const KIND: ValueKind = ValueKind::Text;
 
     fn read(argument: Argument<'a>, parameter: Parameter) -> Result<Self, ParameterError> {
         match argument {
@@ -116,7 +116,7 @@ impl<'a> Field<'a> for &'a str {
 }
 
 impl<'a> Field<'a> for &'a [f64] {
-    const KIND: Kind = Kind::List;
+    const KIND: ValueKind = ValueKind::List;
 
     fn read(argument: Argument<'a>, parameter: Parameter) -> Result<Self, ParameterError> {
         match argument {
@@ -131,7 +131,7 @@ impl<'a> Field<'a> for &'a [f64] {
 }
 
 impl<'a, const N: usize> Field<'a> for &'a [[f64; N]] {
-    const KIND: Kind = Kind::Rows(N);
+    const KIND: ValueKind = ValueKind::Rows(N);
 
     fn read(argument: Argument<'a>, parameter: Parameter) -> Result<Self, ParameterError> {
         const { assert!(N > 0) };
@@ -152,7 +152,7 @@ impl<'a, const N: usize> Field<'a> for &'a [[f64; N]] {
 }
 
 impl<'a, T: Field<'a>> Field<'a> for Option<T> {
-    const KIND: Kind = T::KIND;
+    const KIND: ValueKind = T::KIND;
     const OPTIONAL: bool = true;
 
     #[inline]
@@ -172,7 +172,7 @@ impl<'a, T: Field<'a>> Field<'a> for Option<T> {
 macro_rules! word_fields {
     ($($Word:ty, $name:literal;)*) => {$(
         impl<'a> Field<'a> for $Word {
-            const KIND: Kind = Kind::Word { type_name: $name };
+            const KIND: ValueKind = ValueKind::Word { type_name: $name };
 
             fn read(argument: Argument<'a>, parameter: Parameter) -> Result<Self, ParameterError> {
                 let place = match argument {
@@ -214,7 +214,7 @@ word_fields! {
 /// The type of a result's field.
 pub trait Output {
     /// Which kind of value it is.
-    const KIND: Kind;
+    const KIND: ValueKind;
     /// Whether it may be absent.
     const OPTIONAL: bool = false;
 
@@ -223,7 +223,7 @@ pub trait Output {
 }
 
 impl Output for f64 {
-    const KIND: Kind = Kind::Number;
+    const KIND: ValueKind = ValueKind::Number;
 
     fn value(&self) -> Value {
         Value::Number(*self)
@@ -231,7 +231,7 @@ impl Output for f64 {
 }
 
 impl Output for u32 {
-    const KIND: Kind = Kind::Count;
+    const KIND: ValueKind = ValueKind::Count;
 
     fn value(&self) -> Value {
         Value::Number(f64::from(*self))
@@ -242,7 +242,7 @@ impl Output for u32 {
 macro_rules! word_outputs {
     ($($Word:ty, $name:literal;)*) => {$(
         impl Output for $Word {
-            const KIND: Kind = Kind::Word { type_name: $name };
+            const KIND: ValueKind = ValueKind::Word { type_name: $name };
 
             fn value(&self) -> Value {
                 Value::Word(self.word())
@@ -257,7 +257,7 @@ word_outputs! {
 }
 
 impl<T: Output> Output for Option<T> {
-    const KIND: Kind = T::KIND;
+    const KIND: ValueKind = T::KIND;
     const OPTIONAL: bool = true;
 
     fn value(&self) -> Value {
@@ -267,7 +267,7 @@ impl<T: Output> Output for Option<T> {
 
 /// A fixed number of places, one for each element of a parameter that has at most so many.
 impl<const N: usize> Output for [u32; N] {
-    const KIND: Kind = Kind::List;
+    const KIND: ValueKind = ValueKind::List;
 
     fn value(&self) -> Value {
         Value::Numbers(self.iter().map(|count| f64::from(*count)).collect())

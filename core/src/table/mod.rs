@@ -41,7 +41,7 @@ use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 /// The kind of an argument or a result.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[non_exhaustive]
-pub enum Kind {
+pub enum ValueKind {
     /// An `f64`.
     Number,
     /// A whole number, a `u32`.
@@ -67,7 +67,7 @@ pub struct ParameterField {
     /// The name of its plain field: that of the parameter with the suffix of its unit.
     pub field: &'static str,
     /// What it is.
-    pub kind: Kind,
+    pub kind: ValueKind,
     /// Whether it may be omitted.
     pub optional: bool,
 }
@@ -95,7 +95,7 @@ pub struct ResultField {
     /// The unit.
     pub unit: PlainUnit,
     /// What it is.
-    pub kind: Kind,
+    pub kind: ValueKind,
     /// Whether it may be absent.
     pub optional: bool,
     #[cfg(feature = "table-texts")]

@@ -43,11 +43,14 @@ fn names_and_defaults_follow_from_the_parameters() {
             assert!(field.optional || !optional, "{calculation:?}: {name} must come first");
             optional = field.optional;
             assert_eq!(field.optional, field.if_omitted() != IfOmitted::Required);
-            assert_eq!(parameter.is_list(), matches!(field.kind, Kind::List | Kind::Rows(_)));
-            if let Kind::Rows(columns) = field.kind {
+            assert_eq!(
+                parameter.is_list(),
+                matches!(field.kind, ValueKind::List | ValueKind::Rows(_))
+            );
+            if let ValueKind::Rows(columns) = field.kind {
                 assert_eq!(columns, parameter.columns().len(), "{calculation:?}: {name}");
             }
-            assert_eq!(matches!(field.kind, Kind::Word { .. }), !parameter.words().is_empty());
+            assert_eq!(matches!(field.kind, ValueKind::Word { .. }), !parameter.words().is_empty());
         }
         for result in calculation.results {
             let name = String::from(result.name) + result.unit.suffix();
@@ -112,13 +115,13 @@ fn every_number_outside_its_range_is_refused_at_its_parameter() {
                 refuses(calculation, &with(Argument::Omitted), parameter, "missing-field");
             }
             match field.kind {
-                Kind::Number => {
+                ValueKind::Number => {
                     refuses(calculation, &with(Argument::Text("1")), parameter, "wrong-type");
                     for (number, code) in outside(parameter) {
                         refuses(calculation, &with(Argument::Number(number)), parameter, code);
                     }
                 }
-                Kind::Count => {
+                ValueKind::Count => {
                     refuses(calculation, &with(Argument::Number(1.5)), parameter, "wrong-type");
                     let range = parameter.range().unwrap();
                     for number in [range.least - 1.0, range.most + 1.0] {
@@ -126,16 +129,16 @@ fn every_number_outside_its_range_is_refused_at_its_parameter() {
                         refuses(calculation, &with(argument), parameter, "out-of-range");
                     }
                 }
-                Kind::Word { .. } => {
+                ValueKind::Word { .. } => {
                     let argument = Argument::Text("no such word");
                     refuses(calculation, &with(argument), parameter, "unknown-word");
                     let argument = Argument::Number(0.0);
                     refuses(calculation, &with(argument), parameter, "out-of-range");
                 }
-                Kind::Text => {
+                ValueKind::Text => {
                     refuses(calculation, &with(Argument::Number(1.0)), parameter, "wrong-type");
                 }
-                Kind::List | Kind::Rows(_) => {
+                ValueKind::List | ValueKind::Rows(_) => {
                     let columns = parameter.columns();
                     let Argument::Numbers(rows) = example[place] else { continue };
                     let range = parameter.range().unwrap();
@@ -169,7 +172,7 @@ fn all_that_is_wrong_is_told_together() {
             (2_u32..).zip(arguments.iter_mut().zip(calculation.parameters))
         {
             let outside = matches!(argument, Argument::Number(_)).then(|| field.parameter.range());
-            if let (Kind::Number, Some(Some(range))) = (field.kind, outside) {
+            if let (ValueKind::Number, Some(Some(range))) = (field.kind, outside) {
                 *argument = Argument::Number(f64::from(place) * range.most + 1.0);
                 wrong.insert(field.parameter);
             }

@@ -15,7 +15,7 @@ pub struct Estimate<Q: Measurable> {
     /// Its standard uncertainty to first order; that of a temperature is an interval.
     pub uncertainty: Q::Difference,
     /// The part of each source, the greatest first; sources without effect are omitted.
-    pub shares: Vec<Share<Q>>,
+    pub shares: Vec<Contribution<Q>>,
     /// Effective degrees of freedom (Welch–Satterthwaite, JCGM 100, G.4.1): ν = u⁴/Σ(u_s⁴/ν_s). `None` where
     /// no source states any, which is an uncertainty that is known exactly.
     pub freedom: Option<f64>,
@@ -25,7 +25,7 @@ pub struct Estimate<Q: Measurable> {
 
 /// One source's part in the uncertainty of a result.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Share<Q: Measurable> {
+pub struct Contribution<Q: Measurable> {
     /// The source.
     pub source: String,
     /// Σ c_i u_i over its inputs, with its sign: what the result does where they are one standard uncertainty
@@ -49,7 +49,7 @@ pub struct Coverage<D> {
 impl<Q: Measurable> Estimate<Q> {
     /// The source that adds most.
     #[must_use]
-    pub fn main_source(&self) -> Option<&Share<Q>> {
+    pub fn main_source(&self) -> Option<&Contribution<Q>> {
         self.shares.first()
     }
 
@@ -184,7 +184,7 @@ impl<S: Clone + PartialEq + ToString> Effects<S> {
 
     /// In words and quantities.
     pub(super) fn estimate<Q: Measurable>(self) -> Estimate<Q> {
-        let shares = self.all.iter().map(|effect| Share {
+        let shares = self.all.iter().map(|effect| Contribution {
             source: effect.source.to_string(),
             contribution: Q::Difference::from_si(effect.sum),
             share: Ratio::from(effect.share),

@@ -52,7 +52,7 @@ mod tools;
 pub use bounds::{Bounds, by_difference, resolution};
 pub use dose::{Dosed, dose_as_written, dose_ratio, dosed_mass, finished_density};
 pub use error::UncertaintyError;
-pub use estimate::{Coverage, Estimate, Share, propagate};
+pub use estimate::{Contribution, Coverage, Estimate, propagate};
 pub use input::Input;
 pub use piece::{PieceInputs, piece_weight};
 pub use student::coverage_factor;

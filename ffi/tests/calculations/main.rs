@@ -12,7 +12,9 @@ use std::ptr;
 
 use by_name::Outcome;
 use pourwright::parameter::{Parameter, Range};
-use pourwright::table::{self, Argument, CALCULATIONS, Calculation, Kind, ParameterField, Value};
+use pourwright::table::{
+    self, Argument, CALCULATIONS, Calculation, ParameterField, Value, ValueKind,
+};
 use pourwright_ffi::*;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
@@ -136,8 +138,8 @@ fn numbers_outside_their_range_are_refused_at_their_parameter() {
         let calculation = table::find(name).unwrap();
         for (place, field) in calculation.parameters.iter().enumerate() {
             let bad = match (field.kind, field.parameter.range()) {
-                (Kind::Number, Some(range)) => outside(range).to_vec(),
-                (Kind::Count, Some(range)) => {
+                (ValueKind::Number, Some(range)) => outside(range).to_vec(),
+                (ValueKind::Count, Some(range)) => {
                     let [below, above] = [range.least - 1.0, range.most + 1.0];
                     [below, above].into_iter().filter(|count| *count >= 0.0).collect()
                 }
@@ -220,19 +222,21 @@ fn number_near(example: &Argument<'_>) -> f64 {
 fn any(field: &ParameterField, example: &Argument<'_>) -> BoxedStrategy<Given> {
     let (parameter, as_example) = (field.parameter, Given::of(example));
     let given = match field.kind {
-        Kind::Number => numbers(parameter, number_near(example)).prop_map(Given::Number).boxed(),
-        Kind::Count => {
+        ValueKind::Number => {
+            numbers(parameter, number_near(example)).prop_map(Given::Number).boxed()
+        }
+        ValueKind::Count => {
             let most = parameter.range().map_or(1e6, |range| range.most);
             prop_oneof![0..20_u32, 0..=(most as u32).saturating_add(1)]
                 .prop_map(|count| Given::Number(f64::from(count)))
                 .boxed()
         }
-        Kind::Word { .. } => {
+        ValueKind::Word { .. } => {
             let words = parameter.words().iter().chain(&["no-such-word"]);
             let words: Vec<String> = words.map(|word| (*word).to_owned()).collect();
             prop::sample::select(words).prop_map(Given::Text).boxed()
         }
-        Kind::Text => {
+        ValueKind::Text => {
             let texts = [
                 "1 cup", "6 oz", "mL", "g", "-1 g", "", ".035", "1/64 hex", "40 drops", "330 °F",
                 "tsp",
@@ -376,7 +380,7 @@ fn every_row_is_the_scalar_call() {
                 let first = rows[0].clone();
                 for row in &mut rows {
                     for (place, field) in calculation.parameters.iter().enumerate() {
-                        if matches!(field.kind, Kind::Word { .. }) {
+                        if matches!(field.kind, ValueKind::Word { .. }) {
                             row[place] = first[place].clone();
                         }
                     }
@@ -385,7 +389,7 @@ fn every_row_is_the_scalar_call() {
                 let number = |given: &Given| by_name::number(given.argument());
                 let (mut columns, mut words) = (Vec::new(), Vec::new());
                 for (place, field) in calculation.parameters.iter().enumerate() {
-                    if matches!(field.kind, Kind::Word { .. }) {
+                    if matches!(field.kind, ValueKind::Word { .. }) {
                         words.push(by_name::word(field.parameter.name(), first[place].argument()));
                     } else {
                         columns
@@ -440,13 +444,13 @@ fn every_row_is_the_scalar_call() {
 }
 
 fn word_fields(calculation: &Calculation) -> impl Iterator<Item = &ParameterField> {
-    calculation.parameters.iter().filter(|field| matches!(field.kind, Kind::Word { .. }))
+    calculation.parameters.iter().filter(|field| matches!(field.kind, ValueKind::Word { .. }))
 }
 
-fn words_of(kind: Kind) -> &'static [&'static str] {
+fn words_of(kind: ValueKind) -> &'static [&'static str] {
     match kind {
-        Kind::Word { type_name: "bench::Tool" } => pourwright::bench::Tool::WORDS,
-        Kind::Word { type_name: "process::sink::Motion" } => {
+        ValueKind::Word { type_name: "bench::Tool" } => pourwright::bench::Tool::WORDS,
+        ValueKind::Word { type_name: "process::sink::Motion" } => {
             pourwright::process::sink::Motion::WORDS
         }
         _ => &[],
@@ -468,7 +472,7 @@ fn columns_that_are_not_there_are_omitted() {
         let Ok(values) = call(&arguments) else { continue };
         let (mut numbers, mut words) = (Vec::new(), Vec::new());
         for (argument, field) in arguments.iter().zip(calculation.parameters) {
-            if matches!(field.kind, Kind::Word { .. }) {
+            if matches!(field.kind, ValueKind::Word { .. }) {
                 words.push(by_name::word(field.parameter.name(), *argument));
             } else {
                 numbers.push(by_name::number(*argument));
@@ -497,8 +501,8 @@ fn columns_that_are_not_there_are_omitted() {
 fn columns_that_must_be_there_are_named_together() {
     for (name, columnar) in calls::COLUMNS {
         let calculation = table::find(name).unwrap();
-        let columns = calculation.parameters.iter().filter(|field| field.kind != Kind::Text);
-        let is_number = |field: &&ParameterField| !matches!(field.kind, Kind::Word { .. });
+        let columns = calculation.parameters.iter().filter(|field| field.kind != ValueKind::Text);
+        let is_number = |field: &&ParameterField| !matches!(field.kind, ValueKind::Word { .. });
         let count = columns.clone().filter(is_number).count();
         let words: Vec<i32> = word_fields(calculation).map(|_| 1).collect();
         let mut out = 7.0;

@@ -1353,35 +1353,6 @@ class HeatSpent(TypedDict):
     had spent. So much is spent of what is left of it."""
 
 
-Heating = TypedDict("Heating", {
-    # The temperature to aim for.
-    "aim": "Shown",
-    # The table, the coldest band first. The last band ends where shooting begins.
-    "bands": "list[HeatBand]",
-    # How far the amount is outside those that were timed, as a factor.
-    "beyond": "Shown | None",
-    # How many bursts are expected.
-    "bursts": "int",
-    # The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
-    "from": "Shown | None",
-    # Whether nothing was timed: the times follow from the rated power alone.
-    "guess": "bool",
-    # The setting of the oven, as a share of full power, where it is below that.
-    "setting": "Shown | None",
-    # Shoot from this reading on.
-    "shoot_from": "Shown",
-    # Shoot up to this reading; above it, stop and let the pot cool.
-    "shoot_to": "Shown",
-    # Materials whose specific heat the book does not state: taken to be that of the rest.
-    "specific_heat_not_known": "list[str]",
-    # How long the oven is expected to run altogether.
-    "total": "Shown",
-    # The standard uncertainty of that.
-    "uncertainty": "Shown",
-})
-"""How a pot is heated, by the thermometer: every burst by the reading before it, the first one too."""
-
-
 class Heats(TypedDict):
     """How often a pot is heated, and what that leaves of its stabilizer."""
 
@@ -2233,6 +2204,35 @@ class PlanStep(TypedDict):
 
     work: int
     """Which entry of the order of work it belongs to, counted from 1."""
+
+
+PlannedHeating = TypedDict("PlannedHeating", {
+    # The temperature to aim for.
+    "aim": "Shown",
+    # The table, the coldest band first. The last band ends where shooting begins.
+    "bands": "list[HeatBand]",
+    # How far the amount is outside those that were timed, as a factor.
+    "beyond": "Shown | None",
+    # How many bursts are expected.
+    "bursts": "int",
+    # The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
+    "from": "Shown | None",
+    # Whether nothing was timed: the times follow from the rated power alone.
+    "guess": "bool",
+    # The setting of the oven, as a share of full power, where it is below that.
+    "setting": "Shown | None",
+    # Shoot from this reading on.
+    "shoot_from": "Shown",
+    # Shoot up to this reading; above it, stop and let the pot cool.
+    "shoot_to": "Shown",
+    # Materials whose specific heat the book does not state: taken to be that of the rest.
+    "specific_heat_not_known": "list[str]",
+    # How long the oven is expected to run altogether.
+    "total": "Shown",
+    # The standard uncertainty of that.
+    "uncertainty": "Shown",
+})
+"""How a pot is heated, by the thermometer: every burst by the reading before it, the first one too."""
 
 
 class PlannedLine(TypedDict):

@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::bench::{Balance, Bench, Cup, Handling};
-use crate::book::{Injector, Vessel};
+use crate::book::{Injectors, Vessel};
 use crate::document::book::BenchEntry;
 use crate::document::process::ToolUncertaintyEntry;
 use crate::document::written::{Percent, Written};
@@ -17,7 +17,7 @@ impl Resolver {
         &mut self,
         at: &Path<'_>,
         entry: &BenchEntry,
-    ) -> Option<(Bench, Vec<Vessel>, Injector)> {
+    ) -> Option<(Bench, Vec<Vessel>, Injectors)> {
         let balance = entry.balance.as_ref().and_then(|balance| {
             let path = at.key("balance");
             let readability = self.positive(&path.key("reads"), &balance.reads)?;
@@ -85,7 +85,7 @@ impl Resolver {
         };
         let tools = self.keep(at, Bench::new(balance, spoons?, cups, handling));
         let count = entry.injector.count.unwrap_or(1);
-        Some((tools?, vessels, Injector { holds: holds?, keeps, count }))
+        Some((tools?, vessels, Injectors { holds: holds?, keeps, count }))
     }
 
     /// What a cup holds to its brim, which lies no lower than its highest mark.

@@ -1,7 +1,7 @@
 //! How a shop reckons its costs, checked: all prices in one currency, each per what it must be.
 
 use super::Resolver;
-use crate::cost::{CostError, Costing, PackItem, Profit, Work, WorkTimes};
+use crate::cost::{CostError, Costing, Labor, PackItem, Profit, WorkTimes};
 use crate::document::costing::{CostingEntry, PackingEntry};
 use crate::document::written::{Percent, Written};
 use crate::json::path::Path::{self, At};
@@ -62,7 +62,7 @@ impl Resolver {
             }
             return Some(None);
         };
-        let work = Work { time: Time::default(), rate: &rate.0 };
+        let work = Labor { time: Time::default(), rate: &rate.0 };
         self.keep(&AT.key("rate"), work.cost(self.system))?;
         let (per_pot, per_heat) = (per_pot?, per_heat?);
         let (per_shot, per_pack) = (per_shot?, per_pack?);

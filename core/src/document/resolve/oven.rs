@@ -3,14 +3,14 @@
 use alloc::vec::Vec;
 
 use super::Resolver;
-use crate::book::Oven;
+use crate::book::ShopOven;
 use crate::document::book::{BenchEntry, BookDocument};
 use crate::document::process::{CoolsEntry, OvenEntry, TimingEntry};
 use crate::document::written::{Percent, Written};
 use crate::json::path::Path::{self, At};
 use crate::mix::{MaterialId, Materials, reference_temperature};
 use crate::process::heat::{
-    self, Cooling, HeatError, Load, Marks, Precautions, SpecificHeat, Timing,
+    self, Cooling, HeatError, Load, Precautions, SpecificHeat, ThermometerMarks, Timing,
 };
 use crate::quantity::{
     Amount, Dimension, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
@@ -18,10 +18,10 @@ use crate::quantity::{
 };
 
 /// The scale of the thermometers where these measures are used.
-pub(crate) const fn marks(system: System) -> Marks {
+pub(crate) const fn marks(system: System) -> ThermometerMarks {
     match system {
-        System::UsCustomary | System::UsLabel => Marks::Fahrenheit,
-        System::Metric | System::Imperial => Marks::Celsius,
+        System::UsCustomary | System::UsLabel => ThermometerMarks::Fahrenheit,
+        System::Metric | System::Imperial => ThermometerMarks::Celsius,
     }
 }
 
@@ -43,7 +43,7 @@ impl Resolver {
         document: &BookDocument,
         materials: &Materials,
         default_base: Option<MaterialId>,
-    ) -> Option<Oven> {
+    ) -> Option<ShopOven> {
         let entry = document.bench.oven.as_ref()?;
         let at = &At("/bench/oven");
         let base = match &entry.of {
@@ -78,7 +78,14 @@ impl Resolver {
             .and_then(|temperature| self.keep(&at.key("reheat_from"), temperature.to(self.system)));
         let hot_for = entry.hot_for.as_ref();
         let hot_for = hot_for.and_then(|time| self.positive(&at.key("hot_for"), time));
-        Some(Oven { timed: timed?, precautions: precautions?, reheat_from, hot_for, cools, room })
+        Some(ShopOven {
+            timed: timed?,
+            precautions: precautions?,
+            reheat_from,
+            hot_for,
+            cools,
+            room,
+        })
     }
 
     /// The oven that `timings` of one mix show, or its rated `power` where there are none.

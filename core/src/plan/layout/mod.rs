@@ -21,7 +21,7 @@ use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
 use super::shelf::LeftOver;
 use super::split::Proof;
 use super::weigh::Listed;
-use super::{Heating, Heats, StageHeat};
+use super::{Heats, PlannedHeating, StageHeat};
 use crate::batch::Loads;
 use crate::bench::Cup;
 use crate::book::{Book, Cavities, Vessel};
@@ -144,7 +144,7 @@ pub(super) struct StageLayout<'a> {
     pub(super) is_stated: bool,
     pub(super) draws: Vec<DrawLayout<'a>>,
     pub(super) heats: u32,
-    pub(super) heating: Option<Calculated<Heating>>,
+    pub(super) heating: Option<Calculated<PlannedHeating>>,
     /// Its heats by the clock.
     pub(super) clock: Option<Calculated<Vec<StageHeat>>>,
     /// Sprues that go back in.
@@ -183,7 +183,7 @@ pub(super) struct WorkLayout<'a> {
     pub(super) shots: u32,
     pub(super) from: Vec<WorkFromLayout>,
     /// How the pots that are heated for this are heated as one load, where there are several.
-    pub(super) heating: Option<Calculated<Heating>>,
+    pub(super) heating: Option<Calculated<PlannedHeating>>,
 }
 
 /// A pot at work.

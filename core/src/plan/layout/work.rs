@@ -33,7 +33,7 @@ impl<'a> Workshop<'a> {
         &self,
         draws: &[WorkDraw<'a>],
         pots: &[PotLayout<'a>],
-    ) -> Option<crate::show::Calculated<crate::plan::Heating>> {
+    ) -> Option<crate::show::Calculated<crate::plan::PlannedHeating>> {
         let mut heated: Vec<(&WorkDraw<'a>, &PotLayout<'a>, &StageLayout<'a>, _)> = Vec::new();
         for draw in draws.iter().filter(|draw| draw.heated) {
             let pot = pots.get(draw.pot)?;

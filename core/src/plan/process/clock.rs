@@ -15,8 +15,8 @@ use crate::material::ShotWindow;
 use crate::plan::day::DayRecipe;
 use crate::plan::layout::PotLayout;
 use crate::plan::pot::DrawDraft;
-use crate::plan::{Heating, Pot};
-use crate::process::clock::{self, Hot, Run};
+use crate::plan::{PlannedHeating, Pot};
+use crate::process::clock::{self, Hot, ShotSeries};
 use crate::process::shot_cooling::{Diffusivity, Point, ShotCooling};
 use crate::quantity::{Mass, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
@@ -33,7 +33,7 @@ part! {
         /// From the last burst to the last shot.
         pub lasts: Shown<Time>,
         /// The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
-        pub heating: Option<Calculated<Heating>>,
+        pub heating: Option<Calculated<PlannedHeating>>,
     }
 }
 
@@ -99,12 +99,16 @@ pub(super) fn hot_not_known() -> Note {
     )
 }
 
-fn runs(book: &Book, recipe: &DayRecipe<'_>, draws: &[DrawDraft<'_>]) -> Result<Vec<Run>, Note> {
+fn runs(
+    book: &Book,
+    recipe: &DayRecipe<'_>,
+    draws: &[DrawDraft<'_>],
+) -> Result<Vec<ShotSeries>, Note> {
     let run = |draw: &DrawDraft<'_>| {
         let mold = draw.of.batch.mold;
         let shot = draw.of.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill);
         let every = every(book, mold, recipe.window, shot)?;
-        Ok(Run { shots: draw.shots, every, takes: draw.layer.mass.fill })
+        Ok(ShotSeries { shots: draw.shots, every, takes: draw.layer.mass.fill })
     };
     draws.iter().filter(|draw| draw.shots > 0).map(run).collect()
 }

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::clock::{StageHeat, every};
 use super::note;
 use crate::book::Book;
-use crate::plan::Heating;
+use crate::plan::PlannedHeating;
 use crate::plan::layout::{Layout, StageLayout, WorkLayout};
 use crate::plan::tell::letter;
 use crate::quantity::{Mass, Time};
@@ -140,7 +140,7 @@ impl<'a> Line<'a> {
         pot: usize,
         stage: usize,
         heat: &StageHeat,
-        first: Option<&Calculated<Heating>>,
+        first: Option<&Calculated<PlannedHeating>>,
     ) -> Result<(), Note> {
         let begins = heat.after == 0;
         if let (true, 0, Some(per_pot)) = (begins, stage, self.per_pot) {

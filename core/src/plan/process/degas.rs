@@ -8,7 +8,7 @@ use crate::bench::Cup;
 use crate::book::Book;
 use crate::plan::layout::PotCup;
 use crate::process::chamber::{Air, Chamber, Pulled, usual_rise};
-use crate::process::degas::Vessel;
+use crate::process::degas::DegasCup;
 use crate::quantity::{Pressure, Ratio, Volume};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
@@ -140,7 +140,7 @@ fn rise_assumed(rise: Ratio) -> Note {
 }
 
 /// A cup in the vacuum chamber. One with its highest mark alone is filled to any level.
-fn degas_vessel(cup: &PotCup) -> Result<Vessel, Note> {
+fn degas_vessel(cup: &PotCup) -> Result<DegasCup, Note> {
     let brim = cup.vessel.brim.ok_or_else(|| {
         note(
             "brim-not-known",
@@ -149,6 +149,6 @@ fn degas_vessel(cup: &PotCup) -> Result<Vessel, Note> {
         )
     })?;
     let Cup { mark, capacity } = cup.cup;
-    Vessel::new(brim, Ratio::from(SPARE), (mark < capacity).then_some(mark))
+    DegasCup::new(brim, Ratio::from(SPARE), (mark < capacity).then_some(mark))
         .map_err(|error| because(&error))
 }

@@ -5,7 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::note;
-use crate::book::{Book, Oven};
+use crate::book::{Book, ShopOven};
 use crate::material::ShotWindow;
 use crate::mix::{MaterialId, reference_temperature};
 use crate::plan::day::DayRecipe;
@@ -40,7 +40,7 @@ part! {
 
 part! {
     /// How a pot is heated, by the thermometer: every burst by the reading before it, the first one too.
-    pub struct Heating {
+    pub struct PlannedHeating {
         /// The setting of the oven, as a share of full power, where it is below that.
         pub setting: Option<Shown<Ratio>>,
         /// The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
@@ -84,14 +84,17 @@ pub(in crate::plan) struct Cup<'a> {
 
 /// How `cups` are heated: one, or several that are alike on one clock; `None` for cups that are not alike, which
 /// are heated each on its own.
-pub(in crate::plan) fn heating(book: &Book, cups: &[Cup<'_>]) -> Option<Calculated<Heating>> {
+pub(in crate::plan) fn heating(
+    book: &Book,
+    cups: &[Cup<'_>],
+) -> Option<Calculated<PlannedHeating>> {
     match heating_in(book.oven.as_ref()?, book, cups) {
         Err(note) if cups.len() > 1 && note.code == UNLIKE => None,
         heating => Some(heating.into()),
     }
 }
 
-fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Note> {
+fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedHeating, Note> {
     let system = book.system;
     let mut windows: Option<ShotWindow> = None;
     // Before what goes in hot, and with all of it: the table must hold for both.
@@ -140,7 +143,7 @@ fn heating_in(oven: &Oven, book: &Book, cups: &[Cup<'_>]) -> Result<Heating, Not
         note
     })?;
     let setting = oven.timed.setting();
-    Ok(Heating {
+    Ok(PlannedHeating {
         setting: (setting < Ratio::from(1.0)).then(|| text::percent(setting)),
         from: start.map(|start| text::temperature(start, system)),
         aim: text::temperature(aim, system),

@@ -11,8 +11,8 @@ use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
 use crate::plan::layout::StageLayout;
 use crate::plan::shelf::LeftOver;
-use crate::plan::{Heating, MaterialMass, Pot};
-use crate::process::budget::{Balance, Budget, BudgetError, Extra, Standing};
+use crate::plan::{MaterialMass, PlannedHeating, Pot};
+use crate::process::budget::{Budget, BudgetError, Extra, Remaining, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
@@ -163,10 +163,10 @@ fn heat_spent(
     let stabilizer = Stabilizer::of(book, stages);
     let (budget, more) = stabilizer.budget(stated)?;
     let standing = Standing::of(record, Some(budget)).map_err(|error| because(&error))?;
-    let (left, over) = match standing.balance {
-        Balance::Left(left) => (left, None),
-        Balance::Overspent(over) => (Time::default(), Some(over)),
-        Balance::Unknown => {
+    let (left, over) = match standing.remaining {
+        Remaining::Left(left) => (left, None),
+        Remaining::Overspent(over) => (Time::default(), Some(over)),
+        Remaining::Unknown => {
             return Err(note("heat-not-known", "The heats of the pot are not known.".to_string()));
         }
     };
@@ -186,7 +186,7 @@ fn heat_spent(
 
 /// One heat as time at the reference temperature: straight up to the aim, then held there for as long as it `lasts`.
 fn equivalent_time(
-    heating: Option<&Calculated<Heating>>,
+    heating: Option<&Calculated<PlannedHeating>>,
     lasts: Time,
     kinetics: &Kinetics,
 ) -> Result<Time, Note> {

@@ -5,7 +5,7 @@ use std::vec::Vec;
 
 use super::degas::SPARE;
 use crate::document;
-use crate::plan::{Heating, Plan};
+use crate::plan::{Plan, PlannedHeating};
 use crate::quantity::{Measurable, Time, Volume};
 use crate::show::Calculated;
 
@@ -530,7 +530,7 @@ fn shots_beyond_one_heat_take_reheats() {
     let left = stage.holds.quantity - 9.0 * stage.draws[0].per_shot.quantity;
     assert!((heats[1].holds.quantity / left).value - 1.0 < 1e-9);
     // A pot with less in it heats faster: its bands end earlier.
-    let longest = |heating: &Calculated<crate::plan::Heating>| {
+    let longest = |heating: &Calculated<crate::plan::PlannedHeating>| {
         heating.known().unwrap().bands.last().unwrap().burst.quantity
     };
     assert!(
@@ -705,7 +705,7 @@ fn a_table_holds_before_the_salt_goes_in() {
     let (hot, told) = salted(&book);
     book["materials"]["fine-salt"]["add"] = json!("cold");
     let (cold, _) = salted(&book);
-    let limit = |heating: &Heating, seconds: f64| {
+    let limit = |heating: &PlannedHeating, seconds: f64| {
         let allowed = heating.bands.iter().filter(|band| band.burst.quantity.value >= seconds);
         allowed.map(|band| band.below.quantity.value).fold(0.0, f64::max)
     };

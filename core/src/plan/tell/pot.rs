@@ -12,8 +12,8 @@ use crate::plan::layout::{
 use crate::plan::pot::Workshop;
 use crate::plan::weigh::Tools;
 use crate::plan::{
-    self, Draw, Heating, MaterialMass, Off, OnShelf, Pieces, Pot, ShelfPart, Stage, Work, WorkFrom,
-    flakes, process,
+    self, Draw, MaterialMass, Off, OnShelf, Pieces, PlannedHeating, Pot, ShelfPart, Stage, Work,
+    WorkFrom, flakes, process,
 };
 use crate::quantity::{Mass, Ratio};
 use crate::show::page::counted;
@@ -165,7 +165,7 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
 /// How several pots become hot at once: mass and letter.
 fn together_words(
     mut heated: Vec<(Mass, String)>,
-    heating: Option<&Calculated<Heating>>,
+    heating: Option<&Calculated<PlannedHeating>>,
 ) -> Vec<String> {
     let [_, _, ..] = heated.as_slice() else { return Vec::new() };
     heated.sort_by(|(a, _), (b, _)| b.value.total_cmp(&a.value));

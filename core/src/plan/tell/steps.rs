@@ -4,13 +4,14 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::words::{self, Entry, Run, Then, Words};
+use super::words::{self, Entry, ShotSeries, Then, Words};
 use crate::caution::Caution;
 use crate::material::{Adding, Kind};
 use crate::mix::Materials;
 use crate::plan::layout::{DrawLayout, Layout, PotLayout, StageLayout, WorkFromLayout, WorkLayout};
 use crate::plan::{
-    Draw, HeatBand, Heating, PlanStep, Pot, Stage, StageHeat, StepAt, StepItem, StepKind, Weigh,
+    Draw, HeatBand, PlanStep, PlannedHeating, Pot, Stage, StageHeat, StepAt, StepItem, StepKind,
+    Weigh,
 };
 use crate::quantity::Mass;
 use crate::show::Calculated;
@@ -314,16 +315,16 @@ impl<'l> Day<'l> {
         let mut after = 0;
         for (at, from, heat) in reheats {
             if at > after {
-                self.run_of(work, Run { after, shots: at.saturating_sub(after) });
+                self.run_of(work, ShotSeries { after, shots: at.saturating_sub(after) });
                 after = at;
             }
             self.reheat(from, joined(&["reheat", &piece(work)]), heat);
         }
-        self.run_of(work, Run { after, shots: work.shots.saturating_sub(after) });
+        self.run_of(work, ShotSeries { after, shots: work.shots.saturating_sub(after) });
     }
 
     /// Shots of `work` that no reheat comes between.
-    fn run_of(&mut self, work: &WorkLayout<'_>, run: Run) {
+    fn run_of(&mut self, work: &WorkLayout<'_>, run: ShotSeries) {
         let name = joined(&["shoot", &piece(work)]);
         let (mut all, mut first) = (Vec::new(), None);
         for from in &work.from {
@@ -451,7 +452,7 @@ fn is_hot(weigh: &Weigh) -> bool {
 }
 
 /// The lines of a table of readings; the last is that the pot is hot, and what is done then.
-fn readings(heating: Option<&Calculated<Heating>>, then: Then) -> Vec<StepItem> {
+fn readings(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<StepItem> {
     let Some(heating) = heating.and_then(Calculated::known) else {
         let text = "Heat in short bursts, with a thermometer".to_string();
         return Vec::from([numbered(1, text, "heated".to_string())]);
@@ -472,7 +473,7 @@ fn readings(heating: Option<&Calculated<Heating>>, then: Then) -> Vec<StepItem> 
     items
 }
 
-fn loads(told: &Draw, run: Run) -> Vec<StepItem> {
+fn loads(told: &Draw, run: ShotSeries) -> Vec<StepItem> {
     let all = run.loads(told.shots_per_load).count();
     let load = |(number, shots): (u32, u32)| {
         let (mold, per_shot) = (&told.mold, &told.per_shot.text);

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use crate::plan::process::{Degas, HeatBand, Heating, StageHeat};
+use crate::plan::process::{Degas, HeatBand, PlannedHeating, StageHeat};
 use crate::plan::{Draw, Pieces, Pot, ShelfPart, Stage, Weigh};
 use crate::show::Calculated;
 use crate::show::page::{counted, past};
@@ -191,7 +191,7 @@ impl Then {
 }
 
 /// The table of readings, and what to know with it.
-fn by_reading(heating: Option<&Calculated<Heating>>, then: Then) -> Vec<String> {
+fn by_reading(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<String> {
     let heating = match heating {
         Some(Calculated::Known(heating)) => heating,
         Some(Calculated::Unknown(why)) => {
@@ -217,7 +217,7 @@ fn by_reading(heating: Option<&Calculated<Heating>>, then: Then) -> Vec<String> 
 }
 
 /// The table of readings in a line: `Under 240 °F: 60 s; 240 °F to 325 °F: 15 s; 325 °F to 346 °F: SHOOT; ...`.
-fn table(heating: &Heating, then: Then) -> String {
+fn table(heating: &PlannedHeating, then: Then) -> String {
     let mut line: Vec<String> = Vec::new();
     for (from, band) in bands(heating) {
         let below = degrees(&band.below.text);
@@ -230,13 +230,13 @@ fn table(heating: &Heating, then: Then) -> String {
 }
 
 /// What to do from where the bursts end.
-fn in_the_window(heating: &Heating, then: Then) -> String {
+fn in_the_window(heating: &PlannedHeating, then: Then) -> String {
     let (from, to) = (degrees(&heating.shoot_from.text), degrees(&heating.shoot_to.text));
     format!("{from} to {to}: {}; over {to}: stop, let it cool", then.words())
 }
 
 /// The bands, each with the reading that it begins at; the first has none.
-pub(super) fn bands(heating: &Heating) -> impl Iterator<Item = (Option<&str>, &HeatBand)> {
+pub(super) fn bands(heating: &PlannedHeating) -> impl Iterator<Item = (Option<&str>, &HeatBand)> {
     let from = heating.bands.iter().map(|band| Some(degrees(&band.below.text)));
     core::iter::once(None).chain(from).zip(&heating.bands)
 }
@@ -248,7 +248,10 @@ pub(super) fn degrees(both: &str) -> &str {
 
 /// How the pots of a laminated piece become hot at once: one after the other, the largest first, or on one clock
 /// where they are alike.
-pub(super) fn heat_together(pots: &[&str], heating: Option<&Calculated<Heating>>) -> Vec<String> {
+pub(super) fn heat_together(
+    pots: &[&str],
+    heating: Option<&Calculated<PlannedHeating>>,
+) -> Vec<String> {
     let mut details = Vec::from([format!(
         "One after the other: heat pot {}; the largest cools most slowly.",
         pots.join(", then pot ")
@@ -262,13 +265,13 @@ pub(super) fn heat_together(pots: &[&str], heating: Option<&Calculated<Heating>>
 
 /// Shots that are made one after the other, of all of a draw.
 #[derive(Clone, Copy)]
-pub(super) struct Run {
+pub(super) struct ShotSeries {
     /// Shots of the draw that were made before.
     pub(super) after: u32,
     pub(super) shots: u32,
 }
 
-impl Run {
+impl ShotSeries {
     /// The shots of each of its loads.
     pub(super) fn loads(self, per_load: u32) -> impl Iterator<Item = u32> {
         let per_load = per_load.max(1);
@@ -278,7 +281,7 @@ impl Run {
 }
 
 /// What is shot of one layer, at one go or between two reheats.
-pub(super) fn shoot(stage: &Stage, draw: &Draw, run: Run, salted: bool) -> Words {
+pub(super) fn shoot(stage: &Stage, draw: &Draw, run: ShotSeries, salted: bool) -> Words {
     let last = run.loads(draw.shots_per_load).last().unwrap_or(0);
     let loads = match (run.loads(draw.shots_per_load).count(), draw.shots_per_load) {
         (0 | 1, _) => "one load".to_string(),

@@ -83,14 +83,14 @@ impl Window {
 
 /// The scale of the thermometer, on whose degrees the bands begin and end.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Marks {
+pub enum ThermometerMarks {
     /// Degrees Celsius.
     Celsius,
     /// Degrees Fahrenheit.
     Fahrenheit,
 }
 
-impl Marks {
+impl ThermometerMarks {
     /// The nearest reading in steps of so many degrees that is not above `at`.
     fn down(self, at: ThermodynamicTemperature, degrees: f64) -> ThermodynamicTemperature {
         // Rounding must not cost a step that is one exactly.
@@ -126,7 +126,7 @@ pub struct Precautions {
     /// How far the thermometer may be off.
     pub thermometer: TemperatureInterval,
     /// Its scale.
-    pub marks: Marks,
+    pub marks: ThermometerMarks,
     /// The shortest burst that a hand can set; the others are whole multiples of it.
     pub step: Time,
     /// The longest burst without a stir.
@@ -140,7 +140,7 @@ impl Default for Precautions {
     fn default() -> Self {
         Self {
             thermometer: TemperatureInterval::new::<kelvin>(2.0),
-            marks: Marks::Celsius,
+            marks: ThermometerMarks::Celsius,
             step: Time::new::<second>(5.0),
             longest: Time::new::<second>(120.0),
             turn: Time::new::<second>(30.0),

@@ -78,7 +78,7 @@ fn window() -> Window {
 }
 
 fn careful() -> Precautions {
-    Precautions { marks: Marks::Fahrenheit, ..Precautions::default() }
+    Precautions { marks: ThermometerMarks::Fahrenheit, ..Precautions::default() }
 }
 
 #[test]
@@ -425,7 +425,7 @@ proptest! {
         stronger in 0.0..=1.0f64,
         offs in prop::collection::vec(-1.0..=1.0f64, 64),
         line in any::<bool>(),
-        marks in prop::sample::select(&[Marks::Celsius, Marks::Fahrenheit][..]),
+        marks in prop::sample::select(&[ThermometerMarks::Celsius, ThermometerMarks::Fahrenheit][..]),
     ) {
         let specific_heat = if line { dehp() } else { j_per_g_k(2.0).into() };
         let load = Load::new(Mass::new::<gram>(grams), specific_heat, HeatCapacity::default()).unwrap();

@@ -4,7 +4,7 @@ use super::{if_given, of, or_default};
 use crate::parameter::{Check, Parameter, ParameterError, PlainUnit, Problem};
 use crate::process::atmosphere::{GeometricAltitude, SeaLevelPressure, StationPressure};
 use crate::process::chamber::{Air, Chamber, Pulled};
-use crate::process::degas::{EntrainedAir as CoreAir, Vacuum, Vessel, vessel_for};
+use crate::process::degas::{DegasCup, EntrainedAir as CoreAir, Vacuum, vessel_for};
 use crate::process::gauge::{AbsolutePressure, ChamberPressure, Dial, VacuumReading};
 use crate::process::vapor;
 use crate::quantity::{Measurable, Pressure, Ratio, Volume};
@@ -376,7 +376,7 @@ impl DegasVessel {
         let (vacuum, air, _) = self.pull().read(air, &mut check)?;
         let at_once = vessel_for(liquid, air, vacuum, spare)?;
         let fills = match brim {
-            Some(brim) => Some(Vessel::new(brim, spare, mark)?.fills(liquid, air, vacuum)?),
+            Some(brim) => Some(DegasCup::new(brim, spare, mark)?.fills(liquid, air, vacuum)?),
             None => None,
         };
         Ok(DegasVesselResult {

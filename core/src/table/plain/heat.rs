@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::{if_given, of, or_default};
 use crate::parameter::{Check, Parameter, ParameterError, Problem};
-use crate::process::budget::{Balance, Budget, Extra, Standing};
+use crate::process::budget::{Budget, Extra, Remaining, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Measurable, Ratio, Time};
 use crate::table::{Refusal, calculation};
@@ -138,10 +138,10 @@ impl BudgetLeft {
         check.finish()?;
         let budget = budget?.at_dose(dose)?;
         let record = HeatRecord::fresh().heated(Some(spent));
-        let (left, overspent) = match Standing::of(record, Some(budget))?.balance {
-            Balance::Overspent(over) => (0.0, over.si()),
-            Balance::Left(left) => (left.si(), 0.0),
-            Balance::Unknown => (f64::NAN, f64::NAN),
+        let (left, overspent) = match Standing::of(record, Some(budget))?.remaining {
+            Remaining::Overspent(over) => (0.0, over.si()),
+            Remaining::Left(left) => (left.si(), 0.0),
+            Remaining::Unknown => (f64::NAN, f64::NAN),
         };
         Ok(BudgetLeftResult { budget_s: budget.si(), left_s: left, overspent_s: overspent })
     }
