@@ -138,6 +138,8 @@ public:
 
     /// The bench sheet: text of 80 columns.
     std::string sheet() const { return detail::text(pour_plan_sheet, raw()); }
+    /// The notes to it: what to know beyond the sheet.
+    std::string notes() const { return detail::text(pour_plan_notes, raw()); }
 
     const pour_plan *raw() const noexcept { return handle_.get(); }
 

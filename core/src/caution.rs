@@ -30,11 +30,11 @@ impl Caution {
     #[must_use]
     pub const fn reminder(self) -> &'static str {
         match self {
-            Self::HotPlastisol => "Hot plastisol burns deep: gloves, sleeves, eyes.",
-            Self::Fumes => "Fumes drawn off; if it smokes, stop and leave.",
-            Self::Water => "Mold and injector bone dry.",
-            Self::DampSalt => "Dry salt only; stir before every load.",
-            Self::Vacuum => "Only a chamber made for vacuum; eyes.",
+            Self::HotPlastisol => "Hot plastisol burns deep: gloves, sleeves, eye protection.",
+            Self::Fumes => "SMOKE or a sharp smell: stop the oven, leave, air the room.",
+            Self::Water => "Mold and injector bone DRY: a drop of water throws plastisol.",
+            Self::DampSalt => "Bone-dry salt only, in thirds, lumps broken; it settles, so stir.",
+            Self::Vacuum => "Only a chamber made for vacuum; protect your eyes.",
             Self::FoodGear => "Never food gear again.",
             Self::DataSheet => "The supplier's data sheet comes first.",
         }

@@ -2874,6 +2874,13 @@ int32_t pour_plan_sheet(const struct pour_plan *plan,
                         size_t *out_len,
                         struct pour_error **error);
 
+// The notes to the plan: other ways to measure, how sure each number is, sink rates, costs, why there are not fewer pots,
+// what was assumed. Text of 80 columns, freed by `pour_string_free`; `out_len` may be null.
+int32_t pour_plan_notes(const struct pour_plan *plan,
+                        char **out,
+                        size_t *out_len,
+                        struct pour_error **error);
+
 // Frees a plan. Null is let pass.
 void pour_plan_free(struct pour_plan *plan);
 

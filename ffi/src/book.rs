@@ -115,6 +115,24 @@ pub extern "C" fn pour_plan_sheet(
     })
 }
 
+/// The notes to the plan: other ways to measure, how sure each number is, sink rates, costs, why there are not fewer pots,
+/// what was assumed. Text of 80 columns, freed by `pour_string_free`; `out_len` may be null.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_plan_notes(
+    plan: Option<&Plan>,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len) = (out, out_len);
+    guard(error, &mut || {
+        let Plan(plan) = given("plan", plan)?;
+        let out = given("out", out.as_deref_mut())?;
+        hand_out(&plan.notes().to_string(), out, out_len.as_deref_mut());
+        Ok(())
+    })
+}
+
 /// Frees a plan. Null is let pass.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_plan_free(plan: Option<Box<Plan>>) {

@@ -84,6 +84,8 @@ fn a_plan_is_that_of_a_request() {
     let found = plan(&load(BOOK), ORDERS);
     let sheet = ask(|out, _| pour_plan_sheet(Some(&found), Some(out), None, None)).ok().unwrap();
     assert_eq!(taken(sheet), wanted.sheet().to_string());
+    let notes = ask(|out, _| pour_plan_notes(Some(&found), Some(out), None, None)).ok().unwrap();
+    assert_eq!(taken(notes), wanted.notes().to_string());
     assert_eq!(json(&found), serde_json::to_string(&wanted).unwrap());
 }
 

@@ -50,6 +50,14 @@ impl Book {
     pub fn sheet(&self, orders: &str) -> Result<String, Refused> {
         Ok(self.0.plan_text(orders).map_err(all)?.sheet().to_string())
     }
+
+    /// The notes to a day's plan.
+    ///
+    /// # Errors
+    /// All faults of the orders, or of the plan.
+    pub fn notes(&self, orders: &str) -> Result<String, Refused> {
+        Ok(self.0.plan_text(orders).map_err(all)?.notes().to_string())
+    }
 }
 
 fn write(answer: &impl Serialize) -> Result<String, Refused> {

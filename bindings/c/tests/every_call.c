@@ -290,6 +290,8 @@ static void documents(const char *book_json, size_t book_len, const char *orders
     FAILS(pour_plan_json(plan, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
     FAILS(pour_plan_sheet(NULL, &no_text, &len, error), POUR_NULL, "null-pointer", "/plan");
     FAILS(pour_plan_sheet(plan, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
+    FAILS(pour_plan_notes(NULL, &no_text, &len, error), POUR_NULL, "null-pointer", "/plan");
+    FAILS(pour_plan_notes(plan, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
     CHECK(no_book == NULL && no_plan == NULL && no_text == NULL && len == 7777);
 
     /* A plan outlives its book. */
@@ -299,6 +301,9 @@ static void documents(const char *book_json, size_t book_len, const char *orders
     pour_string_free(out);
     CHECK(pour_plan_sheet(plan, &out, &len, NULL) == POUR_OK && strlen(out) == len);
     CHECK(strstr(out, "ORDER OF WORK") != NULL);
+    pour_string_free(out);
+    CHECK(pour_plan_notes(plan, &out, &len, NULL) == POUR_OK && strlen(out) == len);
+    CHECK(strstr(out, "COST in USD") != NULL);
     pour_string_free(out);
     pour_plan_free(plan);
     pour_plan_free(NULL);

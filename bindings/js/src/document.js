@@ -27,6 +27,11 @@ export class Book {
     return this.#held().sheet(jsonText(orders))
   }
 
+  /** The notes to a day's plan, as text. */
+  notes(orders) {
+    return this.#held().notes(jsonText(orders))
+  }
+
   /** Gives the memory back. */
   free() {
     this.#book?.free()

@@ -33,6 +33,12 @@ export class Book {
    * @throws {PourwrightError} with all faults of the orders, or of the plan
    */
   sheet(orders: OrdersDocument | string): string
+  /**
+   * The notes to a day's plan: other ways to measure, how sure each number is, sink rates, costs, why there are not fewer
+   * pots, what was assumed. Text, at most 80 columns wide.
+   * @throws {PourwrightError} with all faults of the orders, or of the plan
+   */
+  notes(orders: OrdersDocument | string): string
   /** Gives the memory back; the book is of no more use. */
   free(): void
   [Symbol.dispose](): void

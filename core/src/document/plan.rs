@@ -9,7 +9,7 @@ use crate::fault::Fault;
 use crate::json::read_back::{self, Parts, ReadBack};
 use crate::json::reader::{Node, Read};
 use crate::plan::Plan;
-use crate::plan::sheet::Sheet;
+use crate::plan::sheet::{Notes, Sheet};
 
 /// A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
 /// again to the same bits.
@@ -31,6 +31,12 @@ impl PlanDocument {
     #[must_use]
     pub const fn sheet(&self) -> Sheet<'_> {
         self.plan.sheet()
+    }
+
+    /// The notes to it, as text by its `Display`.
+    #[must_use]
+    pub const fn notes(&self) -> Notes<'_> {
+        self.plan.notes()
     }
 }
 

@@ -31,6 +31,8 @@ part! {
     pub struct MoneyShown {
         /// Rounded to the currency's minor unit, half away from zero, as a bill shows it.
         pub text: String,
+        /// The same without its currency, for a column that names that once.
+        pub figure: String,
         /// The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
         pub amount: String,
         /// The currency's ISO 4217 code.
@@ -42,6 +44,7 @@ impl From<Money> for MoneyShown {
     fn from(money: Money) -> Self {
         Self {
             text: money.rounded().to_string(),
+            figure: money.rounded().amount().to_string(),
             amount: money.amount().to_string(),
             currency: money.currency().to_string(),
         }
@@ -72,6 +75,8 @@ part! {
         pub work: MoneyShown,
         /// All of it.
         pub total: MoneyShown,
+        /// What that is made up of, as a sentence.
+        pub text: String,
     }
 }
 
@@ -395,6 +400,23 @@ impl<'a> Reckoning<'a> {
             total: total.into(),
             price: price.map(MoneyShown::from),
         });
+        let shown = |money: Money| money.rounded().to_string();
+        let unless_none = |money: Money, words: &str| match money.amount().is_zero() {
+            true => String::new(),
+            false => format!("{words}{}", shown(money)),
+        };
+        let shelf = unless_none(self.from_shelf, " and left-over for ");
+        let credit = match unless_none(self.credit, ", of which ") {
+            none if none.is_empty() => none,
+            credit => format!("{credit} stays as left-over"),
+        };
+        let text = format!(
+            "Materials for {}{shelf}{credit}; packing {}; work {}: {} altogether.",
+            shown(self.materials.used),
+            shown(packing),
+            shown(work),
+            shown(total)
+        );
         Ok(DayCost {
             lines,
             orders: orders.collect(),
@@ -406,6 +428,7 @@ impl<'a> Reckoning<'a> {
             packing: packing.into(),
             work: work.into(),
             total: total.into(),
+            text,
         })
     }
 

@@ -19,6 +19,7 @@ pub mod mispour;
 mod one_or_more;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod order;
+pub mod parcel;
 mod places;
 mod pot;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
@@ -69,10 +70,11 @@ pub use borrowed::Borrowed;
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;
 pub use flakes::FlakeCount;
+pub use parcel::{Parcel, ParcelItem};
 pub use process::{
     Degas, Doing, HeatBand, Heats, PlannedHeating, SinkWater, Sinking, Span, StageHeat, TimeLine,
 };
-pub use step::{PlanStep, StepAt, StepItem, StepKind};
+pub use step::{PlanStep, Reading, StepAt, StepItem, StepKind};
 pub use stock::StockEntry;
 
 use crate::bench::Tool;
@@ -102,6 +104,8 @@ part! {
         pub steps: Vec<PlanStep>,
         /// The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
         pub clock: Option<Calculated<TimeLine>>,
+        /// What each order gets, the first that is due first.
+        pub parcels: Vec<Parcel>,
         /// The left-overs of the order list, and what of them is used.
         pub shelf: Vec<OnShelf>,
         /// Materials in stock and what is taken of them; what lasts shortest comes first.
@@ -313,8 +317,6 @@ part! {
         pub when: Adding,
         /// In how many portions, each stirred in before the next.
         pub portions: u32,
-        /// What to mind, as a sentence.
-        pub how: Option<String>,
         /// Whether the book says when; else it is common practice for the kind.
         pub stated: bool,
     }

@@ -21,7 +21,7 @@ pub use self::degas::Degas;
 #[cfg(feature = "document")]
 pub(crate) use self::degas::SPARE;
 pub(super) use self::degas::degas;
-pub(super) use self::heating::{Cup, assumed, heating, questioned};
+pub(super) use self::heating::{Cup, Late, assumed, heating, late, questioned};
 pub use self::heating::{HeatBand, PlannedHeating};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bands, shown_reach};

@@ -4,7 +4,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use crate::caution::Caution;
-use crate::show::part;
+use crate::quantity::{ThermodynamicTemperature, Time};
+use crate::show::{Shown, part};
 use crate::words::words;
 
 words! {
@@ -60,10 +61,28 @@ part! {
         pub stage: u32,
         /// Which of that stage's draws, counted from 1, where something is shot.
         pub draw: Option<u32>,
-        /// What to do, as a sentence.
+        /// Its number among the steps of the pot, counted from 1: other steps refer to it.
+        pub number: u32,
+        /// What to do, in one or two sentences that begin with the verb.
         pub text: String,
-        /// What to know with it, each a sentence.
+        /// What else matters at the bench, each a sentence.
         pub details: Vec<String>,
+        /// The table to heat by, the coldest reading first; empty at every other step, and where the times are not known.
+        pub readings: Vec<Reading>,
+        /// What to know beyond that, each a sentence.
+        pub notes: Vec<String>,
+    }
+}
+
+part! {
+    /// A row of the table to heat by: from the reading where the row before it ends.
+    pub struct Reading {
+        /// The thermometer shows less than this; none in the last row.
+        pub below: Option<Shown<ThermodynamicTemperature>>,
+        /// How long the oven runs then; none where it does not.
+        pub burst: Option<Shown<Time>>,
+        /// What to do, in a few words: the burst, the next step, or stop.
+        pub go: String,
     }
 }
 
@@ -78,6 +97,8 @@ part! {
         pub amount: String,
         /// The material that is measured.
         pub material: Option<String>,
+        /// Its place in the stage's weigh list, counted from 1.
+        pub weigh: Option<u32>,
         /// Which fill, burst or load, counted from 1.
         pub number: Option<u32>,
         /// Shots of a load.

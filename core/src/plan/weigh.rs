@@ -12,7 +12,7 @@ use crate::bench::{Bench, Manner, Measure, MeasureError, Step, Tool};
 use crate::book::Book;
 use crate::fault::Diagnose;
 use crate::formula::WrittenIn;
-use crate::material::{Kind, Material};
+use crate::material::Material;
 use crate::mix::{MaterialId, MixError};
 use crate::quantity::{Mass, Ratio};
 use crate::show::{Note, Shown, text};
@@ -336,15 +336,9 @@ pub(super) fn hot(list: &[Listed<'_>]) -> Vec<(MaterialId, Mass)> {
 
 /// When and how a material goes in.
 fn goes_in(material: &Material) -> GoesIn {
-    let how = match material.kind {
-        Kind::Salt => Some("Dry, in thirds, lumps broken; stir each in before the next."),
-        Kind::Scent => Some("Last, just before the shot."),
-        _ => None,
-    };
     GoesIn {
         when: material.adding(),
         portions: material.kind.portions(),
-        how: how.map(ToString::to_string),
         stated: material.add.is_some(),
     }
 }
@@ -369,7 +363,7 @@ fn steps(steps: &[Step], names: &ToolNames<'_>) -> String {
     words.join(" + ")
 }
 
-/// More than one reading of the balance, as their sum: `852.9 g in 2 lots`.
+/// More than one reading of the balance, as their sum: `852.9 g in 2 weighings`.
 fn lots(steps: &[Step], tools: &Bench) -> Option<String> {
     let mut total = Mass::default();
     let mut lots = 0_u32;
@@ -379,7 +373,7 @@ fn lots(steps: &[Step], tools: &Bench) -> Option<String> {
         lots = lots.saturating_add(times);
     }
     let readability = tools.balance().map(|balance| balance.readability);
-    (lots > 1).then(|| format!("{} in {lots} lots", text::balance(total, readability)))
+    (lots > 1).then(|| format!("{} in {lots} weighings", text::balance(total, readability)))
 }
 
 fn one_step(step: &Step, names: &ToolNames<'_>) -> String {

@@ -7,7 +7,8 @@ use alloc::vec::Vec;
 use super::Shown;
 use crate::quantity::Time;
 
-const WIDTH: usize = 80;
+/// Columns of a page.
+pub(crate) const WIDTH: usize = 80;
 
 /// Lines of text under construction.
 #[derive(Default)]
@@ -36,6 +37,16 @@ impl Page {
             self.line(left);
             self.line(&format!("{right:>WIDTH$}"));
         }
+    }
+
+    /// A heading in a rule of `mark`, with `right` at its end.
+    pub(crate) fn headed(&mut self, left: &str, right: &str, mark: char) {
+        let right = cut(right, WIDTH / 2);
+        let room = WIDTH.saturating_sub(right.chars().count()).saturating_sub(6);
+        let left = cut(left, room);
+        let rest = room.saturating_sub(left.chars().count()).saturating_add(2);
+        let rule: String = core::iter::repeat_n(mark, rest).collect();
+        self.line(&format!("{mark} {left} {rule} {right}"));
     }
 
     /// `text` broken between words, its first line after `lead`, the others below its end.

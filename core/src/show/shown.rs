@@ -1,5 +1,6 @@
 //! A quantity in a result: the number, and how a bench reads it.
 
+use alloc::format;
 use alloc::string::String;
 
 use crate::quantity::{
@@ -8,13 +9,16 @@ use crate::quantity::{
 };
 
 /// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
-/// unit that all results use for its kind: g, mL, g/mL, °C, K, s, cm/s, kPa, W, Pa.s, 1.
+/// unit that all results use for its kind: g, mL, g/mL, °C, K, s, cm/s, kPa, W, Pa.s, 1; and
+/// `"other"`, where it is read on two scales.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Shown<Q> {
     /// The quantity.
     pub quantity: Q,
-    /// How a bench reads it.
+    /// How a bench reads it, in the book's measures.
     pub text: String,
+    /// The same on the other scale, metric or not, where both are in use.
+    pub other: Option<String>,
 }
 
 /// A kind of quantity that results show, and its unit there.
@@ -66,7 +70,22 @@ impl<Q: Showable> Shown<Q> {
     /// `quantity` with its text.
     #[must_use]
     pub fn new(quantity: Q, text: impl Into<String>) -> Self {
-        Self { quantity, text: text.into() }
+        Self { quantity, text: text.into(), other: None }
+    }
+
+    /// The same with its text on the other scale.
+    #[must_use]
+    pub(crate) fn or(self, other: impl Into<String>) -> Self {
+        Self { other: Some(other.into()), ..self }
+    }
+
+    /// Its text with that on the other scale: `338 °F (170 °C)`.
+    #[must_use]
+    pub fn on_both_scales(&self) -> String {
+        match &self.other {
+            Some(other) => format!("{} ({other})", self.text),
+            None => self.text.clone(),
+        }
     }
 }
 
@@ -91,8 +110,11 @@ mod document {
     #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
     #[serde(rename = "Shown", deny_unknown_fields)]
     struct Form<'a> {
-        /// How a bench reads it.
+        /// How a bench reads it, in the book's measures.
         text: Cow<'a, str>,
+        /// The same on the other scale, metric or not, where both are in use.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        other: Option<Cow<'a, str>>,
         /// The number.
         value: f64,
         /// Its unit.
@@ -103,6 +125,7 @@ mod document {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
             let form = Form {
                 text: Cow::Borrowed(&self.text),
+                other: self.other.as_deref().map(Cow::Borrowed),
                 value: self.quantity.shown_value(),
                 unit: Cow::Borrowed(Q::UNIT),
             };
@@ -126,15 +149,20 @@ mod document {
 
     impl<Q: Showable> ReadBack for Shown<Q> {
         fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-            let (text, value) = shown(node, Q::UNIT, faults);
-            Self { quantity: Q::from_shown(value), text }
+            let (text, other, value) = shown(node, Q::UNIT, faults);
+            Self { quantity: Q::from_shown(value), text, other }
         }
     }
 
-    fn shown(node: &Node<'_>, wanted: &str, faults: &mut Vec<Fault>) -> (String, f64) {
+    fn shown(
+        node: &Node<'_>,
+        wanted: &str,
+        faults: &mut Vec<Fault>,
+    ) -> (String, Option<String>, f64) {
         let before = faults.len();
         let mut parts = Parts::open(node, faults);
         let text = parts.take("text", faults);
+        let other = parts.take("other", faults);
         let value = parts.take("value", faults);
         let unit: String = parts.take("unit", faults);
         parts.close(faults);
@@ -142,6 +170,6 @@ mod document {
             let unit = Value::String(unit);
             faults.push(node.child("unit", &unit).mismatch(&format!("\"{wanted}\"")));
         }
-        (text, value)
+        (text, other, value)
     }
 }

@@ -25,9 +25,17 @@ fn step(denominator: i128, unit: Unit) -> Result<Amount, AmountError> {
 }
 
 fn nearest<Q: Showable>(quantity: Q, denominator: i128, unit: Unit) -> String {
-    let amount =
-        step(denominator, unit).and_then(|step| nearest_multiple(quantity, step, System::Metric));
-    or_plain(amount, quantity)
+    or_plain(near(quantity, denominator, unit), quantity)
+}
+
+fn near<Q: Showable>(quantity: Q, denominator: i128, unit: Unit) -> Result<Amount, AmountError> {
+    step(denominator, unit).and_then(|step| nearest_multiple(quantity, step, System::Metric))
+}
+
+/// The number of an amount, where its unit is said already.
+fn figure<Q: Showable>(amount: Result<Amount, AmountError>, quantity: Q) -> String {
+    amount
+        .map_or_else(|_| format!("{}", quantity.shown_value()), |amount| amount.value().to_string())
 }
 
 /// A mass to a tenth of a gram, to a hundredth below 10 g.
@@ -67,7 +75,7 @@ fn marked_in_cups(volume: Volume, step: Volume, system: System) -> Option<Amount
 /// the step is a fraction of one.
 pub(crate) fn between_marks(level: Volume, step: Volume, system: System) -> String {
     if in_cups(step, system).is_some() {
-        volume(level, system).text
+        volume(level, system).on_both_scales()
     } else {
         four_digits(level, system)
     }
@@ -131,7 +139,7 @@ fn spoons(amount: &Amount) -> String {
 }
 
 /// A level that must not be passed: a mark of a vessel that is marked in steps of `step`, else rounded down, to a
-/// milliliter and to an eighth of a cup: `575 mL (2 3/8 cup)`.
+/// milliliter and to an eighth of a cup: 575 mL, or 2 3/8 cup.
 pub(crate) fn fill_mark(volume: Volume, step: Option<Volume>, system: System) -> Shown<Volume> {
     if let Some(step) = step {
         return cup(volume, step, system);
@@ -145,11 +153,11 @@ pub(crate) fn fill_mark(volume: Volume, step: Option<Volume>, system: System) ->
         let value = Rational::from_int(eighths).checked_mul(eighth.value())?;
         Amount::new(value, Unit::CUP).ok()
     });
-    let text = match cups.filter(|cups| !cups.value().is_zero()) {
-        Some(cups) => format!("{milliliters} mL ({cups})"),
-        None => format!("{milliliters} mL"),
-    };
-    Shown::new(volume, text)
+    let milliliters = format!("{milliliters} mL");
+    match cups.filter(|cups| !cups.value().is_zero()) {
+        Some(cups) => in_cups_or(volume, cups, milliliters, system),
+        None => Shown::new(volume, milliliters),
+    }
 }
 
 /// A volume to a hundredth of a milliliter.
@@ -158,21 +166,30 @@ pub(crate) fn milliliters(volume: Volume) -> Shown<Volume> {
     Shown::new(volume, nearest(volume, 100, Unit::MILLILITER))
 }
 
-/// A volume to a milliliter, and to the nearest eighth of a cup: `305 mL (1 1/4 cup)`.
+/// A volume to a milliliter, and to the nearest eighth of a cup: 305 mL, or 1 1/4 cup.
 pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
     let milliliters = nearest(volume, 1, Unit::MILLILITER);
-    let text = match nearest_fraction(volume, Unit::CUP, &[1, 2, 4, 8], system) {
-        Ok(cups) if !cups.value().is_zero() => format!("{milliliters} ({cups})"),
-        _ => milliliters,
-    };
-    Shown::new(volume, text)
+    match nearest_fraction(volume, Unit::CUP, &[1, 2, 4, 8], system) {
+        Ok(cups) if !cups.value().is_zero() => in_cups_or(volume, cups, milliliters, system),
+        _ => Shown::new(volume, milliliters),
+    }
+}
+
+/// A volume in cups, or in milliliters, as the system measures.
+fn in_cups_or(volume: Volume, cups: Amount, milliliters: String, system: System) -> Shown<Volume> {
+    match system {
+        System::Metric => Shown::new(volume, milliliters).or(cups.to_string()),
+        System::UsCustomary | System::UsLabel | System::Imperial => {
+            Shown::new(volume, cups.to_string()).or(milliliters)
+        }
+    }
 }
 
 /// A volume as a lower bound, rounded up to an eighth of a cup.
 pub(crate) fn at_least_by_cup(bound: Volume, system: System) -> String {
     let eighth = step(8, Unit::CUP).and_then(|eighth| eighth.to::<Volume>(system));
     let rounded = eighth.map_or(bound, |eighth| eighth * libm::ceil((bound / eighth).si()));
-    volume(rounded, system).text
+    volume(rounded, system).on_both_scales()
 }
 
 /// A volume in household measure where one fits within 1 in 1000, else in milliliters of four digits.
@@ -267,40 +284,51 @@ pub(crate) fn signed_percent(off: Ratio) -> String {
     if tenths == 0.0 { "0 %".to_string() } else { format!("{:+.1} %", tenths / 10.0) }
 }
 
-/// A temperature on both scales: `338 °F (170 °C)`, that of the system first.
+/// A quantity with its text on the scale of the system, and on the other one.
+fn by_system<Q: Showable>(quantity: Q, us: String, metric: String, system: System) -> Shown<Q> {
+    match system {
+        System::UsCustomary | System::UsLabel => Shown::new(quantity, us).or(metric),
+        System::Metric | System::Imperial => Shown::new(quantity, metric).or(us),
+    }
+}
+
+/// A temperature on both scales: 338 °F, or 170 °C.
 pub(crate) fn temperature(
     at: ThermodynamicTemperature,
     system: System,
 ) -> Shown<ThermodynamicTemperature> {
     let fahrenheit = nearest(at, 1, Unit::FAHRENHEIT);
     let celsius = nearest(at, 1, Unit::CELSIUS);
-    let text = match system {
-        System::UsCustomary | System::UsLabel => format!("{fahrenheit} ({celsius})"),
-        System::Metric | System::Imperial => format!("{celsius} ({fahrenheit})"),
-    };
-    Shown::new(at, text)
+    by_system(at, fahrenheit, celsius, system)
 }
 
-/// A pressure on both scales: `27 inHg (91.4 kPa)`, that of the system first.
+/// A temperature on the scale of the system, its unit left out: `338`.
+pub(crate) fn degrees(at: ThermodynamicTemperature, system: System) -> String {
+    figure(near(at, 1, thermometer(system)), at)
+}
+
+/// The unit of that: `°F`.
+pub(crate) fn degree_unit(system: System) -> String {
+    thermometer(system).to_string()
+}
+
+fn thermometer(system: System) -> Unit {
+    match system {
+        System::UsCustomary | System::UsLabel => Unit::FAHRENHEIT,
+        System::Metric | System::Imperial => Unit::CELSIUS,
+    }
+}
+
+/// A pressure on both scales: 27 inHg, or 91.4 kPa.
 pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
     let inches = nearest(pressure, 10, Unit::INCH_OF_MERCURY);
-    let kilopascals = nearest(pressure, 10, Unit::KILOPASCAL);
-    let text = match system {
-        System::UsCustomary | System::UsLabel => format!("{inches} ({kilopascals})"),
-        System::Metric | System::Imperial => format!("{kilopascals} ({inches})"),
-    };
-    Shown::new(pressure, text)
+    by_system(pressure, inches, nearest(pressure, 10, Unit::KILOPASCAL), system)
 }
 
 /// How far a gauge is off, to two digits: small, and never nothing.
 pub(crate) fn gauge_off(pressure: Pressure, system: System) -> Shown<Pressure> {
     let digits = |unit| or_plain(significant(pressure, unit, 2, System::Metric), pressure);
-    let (inches, kilopascals) = (digits(Unit::INCH_OF_MERCURY), digits(Unit::KILOPASCAL));
-    let text = match system {
-        System::UsCustomary | System::UsLabel => format!("{inches} ({kilopascals})"),
-        System::Metric | System::Imperial => format!("{kilopascals} ({inches})"),
-    };
-    Shown::new(pressure, text)
+    by_system(pressure, digits(Unit::INCH_OF_MERCURY), digits(Unit::KILOPASCAL), system)
 }
 
 /// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.
@@ -316,6 +344,13 @@ pub(crate) fn time(time: Time) -> Shown<Time> {
         format!("{minutes} min {} s", seconds - minutes * 60.0)
     };
     Shown::new(time, text)
+}
+
+/// A time as an oven's clock is set: `0:45`, `2:05`.
+pub(crate) fn oven_time(time: Time) -> Shown<Time> {
+    let seconds = libm::round(time.si());
+    let minutes = libm::floor(seconds / 60.0);
+    Shown::new(time, format!("{minutes}:{:02}", seconds - minutes * 60.0))
 }
 
 /// A time that is kept by a clock at a bench, in steps of 5 s and never longer than it is: `45 s`, `2 min 5 s`.
@@ -346,8 +381,23 @@ pub(crate) fn minutes(time: Time) -> Shown<Time> {
 
 /// A speed to two digits.
 pub(crate) fn speed(speed: Velocity) -> Shown<Velocity> {
-    let amount = significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric);
-    Shown::new(speed, or_plain(amount, speed))
+    Shown::new(speed, or_plain(two_digits(speed), speed))
+}
+
+/// The same without its unit.
+pub(crate) fn speed_figure(speed: Velocity) -> String {
+    figure(two_digits(speed), speed)
+}
+
+fn two_digits(speed: Velocity) -> Result<Amount, AmountError> {
+    significant(speed, Unit::CENTIMETER_PER_SECOND, 2, System::Metric)
+}
+
+/// How long a piece takes to sink a foot, to a tenth of a second: `2 s`, `0.9 s`.
+pub(crate) fn seconds_per_foot(speed: Velocity) -> Shown<Time> {
+    const FOOT: f64 = 0.3048;
+    let time = Time::from_si(FOOT / speed.si());
+    Shown::new(time, or_plain(significant(time, Unit::SECOND, 2, System::Metric), time))
 }
 
 /// A viscosity to two digits.

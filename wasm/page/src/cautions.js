@@ -3,23 +3,23 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
 const CAUTIONS = {
   'hot-plastisol': [
-    'Hot plastisol burns deep: gloves, sleeves, eyes.',
+    'Hot plastisol burns deep: gloves, sleeves, eye protection.',
     'Hot plastisol sticks to skin and burns deep: long sleeves, heat-proof gloves, eye protection.',
   ],
   fumes: [
-    'Fumes drawn off; if it smokes, stop and leave.',
+    'SMOKE or a sharp smell: stop the oven, leave, air the room.',
     'Work where fumes are drawn off. Smoke or a sharp smell is overheated PVC giving off hydrogen chloride: stop heating, leave, air the room.',
   ],
   water: [
-    'Mold and injector bone dry.',
+    'Mold and injector bone DRY: a drop of water throws plastisol.',
     'A drop of water in a mold or pot turns to steam and throws plastisol: everything must be dry.',
   ],
   'damp-salt': [
-    'Dry salt only; stir before every load.',
+    'Bone-dry salt only, in thirds, lumps broken; it settles, so stir.',
     'Salt holds water: dry it first, or it steams in the hot pot. Stir before every load; it settles.',
   ],
   vacuum: [
-    'Only a chamber made for vacuum; eyes.',
+    'Only a chamber made for vacuum; protect your eyes.',
     'A cracked or weak vessel collapses under vacuum: use a chamber made for it, and eye protection.',
   ],
   'food-gear': ['Never food gear again.', 'Cups, spoons and an oven used for plastisol are never used for food again.'],

@@ -74,13 +74,14 @@ class Plan(Mapping[str, Any]):
     >>> [pot["cup"]["text"] for pot in plan["pots"]]   # doctest: +SKIP
     """
 
-    __slots__ = ("_handle", "_json", "_sheet", "_texts")
+    __slots__ = ("_handle", "_json", "_notes", "_sheet", "_texts")
 
     def __init__(self, handle: Any) -> None:
         """Plans are made by :meth:`Book.plan`."""
         self._handle = handle
         self._json: str | None = None
         self._sheet: str | None = None
+        self._notes: str | None = None
         self._texts: dict[str, str] | None = None
 
     def json(self) -> str:
@@ -94,6 +95,12 @@ class Plan(Mapping[str, Any]):
         if self._sheet is None:
             self._sheet = handed_out(lib.pour_plan_sheet, self._handle)
         return self._sheet
+
+    def notes(self) -> str:
+        """What to know beyond the sheet: text of 80 columns."""
+        if self._notes is None:
+            self._notes = handed_out(lib.pour_plan_notes, self._handle)
+        return self._notes
 
     def to_dict(self) -> PlanDocument:
         """The plan as a dictionary of the caller's own."""
@@ -120,13 +127,13 @@ class Plan(Mapping[str, Any]):
     def __len__(self) -> int:
         return len(self._parts())
 
-    def __getstate__(self) -> tuple[str, str]:
+    def __getstate__(self) -> tuple[str, str, str]:
         # What it says, and not the way to plan it again: another version may plan otherwise.
-        return self.json(), self.sheet()
+        return self.json(), self.sheet(), self.notes()
 
-    def __setstate__(self, state: tuple[str, str]) -> None:
+    def __setstate__(self, state: tuple[str, str, str]) -> None:
         self._handle = self._texts = None
-        self._json, self._sheet = state
+        self._json, self._sheet, self._notes = state
 
     def __repr__(self) -> str:
         pots = ", ".join(pot["pot"] for pot in self["pots"])
@@ -197,6 +204,10 @@ class Book:
     def sheet(self, orders: Document) -> str:
         """The bench sheet of a day: text of 80 columns; arguments and errors are those of :meth:`plan`."""
         return self.plan(orders).sheet()
+
+    def notes(self, orders: Document) -> str:
+        """What to know of a day beyond its sheet; arguments and errors are those of :meth:`plan`."""
+        return self.plan(orders).notes()
 
     def close(self) -> None:
         """Gives the book back; a call that runs on it ends well. To close it twice does nothing."""

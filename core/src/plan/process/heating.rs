@@ -24,6 +24,9 @@ const LEAST_KNOWN: f64 = 0.9;
 /// The code of cups that are not alike.
 const UNLIKE: &str = "heat-unlike-cups";
 
+/// The code of [`HeatError::TooFine`].
+const TOO_FINE: &str = "heat-too-fine";
+
 part! {
     /// A line of the table of readings: below this reading, run the oven so long; then stir and read again.
     pub struct HeatBand {
@@ -159,11 +162,28 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     })
 }
 
+/// What to do with a pot that is below its window before its shots are made.
+pub(in crate::plan) enum Late {
+    /// Heat for so long at a time, stir and read: the same burst that the table has just below the window.
+    Burst(Shown<Time>),
+    /// Too little is left: the shortest burst could carry it over the window.
+    TooLittle,
+}
+
+/// What to do with `cup`, which holds what is left for the last of its shots; `None` where that is not known. A burst
+/// that it withstands, a fuller cup withstands as well.
+pub(in crate::plan) fn late(book: &Book, cup: &Cup<'_>) -> Option<Late> {
+    match heating_in(book.oven.as_ref()?, book, core::slice::from_ref(cup)) {
+        Ok(heating) => heating.bands.last().map(|band| Late::Burst(band.burst.clone())),
+        Err(note) => (note.code == TOO_FINE).then_some(Late::TooLittle),
+    }
+}
+
 /// The bands of a table of readings, shown.
 pub(crate) fn shown_bands(gate: &Gate, system: System) -> Vec<HeatBand> {
     let shown = gate.bands.iter().map(|band| HeatBand {
         below: text::temperature(band.below, system),
-        burst: text::time(band.burst),
+        burst: text::oven_time(band.burst),
         expected: text::temperature(band.expected, system),
         at_most: text::temperature(band.hottest, system),
     });

@@ -1,12 +1,13 @@
 //! How a piece sinks, with its hook.
 
 use alloc::format;
+use alloc::string::String;
 
 use super::note;
 use crate::book::{Book, Cavities, FishedWater, Mold};
 use crate::process::seawater::Water;
 use crate::process::sink::{Body, Motion, SinkError};
-use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Velocity, Volume};
+use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Time, Velocity, Volume};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
@@ -30,14 +31,18 @@ part! {
         pub density_uncertainty: Option<Shown<MassDensity>>,
         /// Mass of hook and weight.
         pub hook: Shown<Mass>,
-        /// How fast it falls.
+        /// Its sink rate.
         pub speed: Shown<Velocity>,
+        /// The same as the time for a foot.
+        pub per_foot: Shown<Time>,
         /// Lower bound.
         pub slowest: Shown<Velocity>,
         /// Upper bound.
         pub fastest: Shown<Velocity>,
         /// Whether it falls straight, as the model has it.
         pub motion: Motion,
+        /// All of that in one line: `1.035 g/mL ± 0.004 g/mL, 5.6 cm/s (4.1 to 7.4) or 5.4 s a foot, straight`.
+        pub text: String,
     }
 }
 
@@ -101,11 +106,29 @@ pub(crate) fn fall(
     water: &Water,
 ) -> Result<Sinking, SinkError> {
     let fall = body.fall_within(density, unsure.unwrap_or_default(), water)?;
+    let motion = match fall.trust.motion {
+        Motion::Straight => "straight",
+        Motion::MaySwing => "may swing",
+        Motion::Swings => "swings",
+    };
+    let plus_minus = unsure.map(|unsure| format!(" ± {}", text::unsure_density(unsure).text));
+    let per_foot = text::seconds_per_foot(fall.speed);
+    let text = format!(
+        "{}{}, {} ({} to {}) or {} a foot, {motion}",
+        text::density(density).text,
+        plus_minus.unwrap_or_default(),
+        text::speed(fall.speed).text,
+        text::speed_figure(fall.trust.slowest),
+        text::speed_figure(fall.trust.fastest),
+        per_foot.text,
+    );
     Ok(Sinking {
+        text,
         density: text::density(density),
         density_uncertainty: unsure.map(text::unsure_density),
         hook: text::mass(body.hook.mass),
         speed: text::speed(fall.speed),
+        per_foot,
         slowest: text::speed(fall.trust.slowest),
         fastest: text::speed(fall.trust.fastest),
         motion: fall.trust.motion,

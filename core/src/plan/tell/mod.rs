@@ -12,6 +12,7 @@ use alloc::vec::Vec;
 
 use super::day::Day;
 use super::layout::Layout;
+use super::parcel::parcels;
 use super::pot::Workshop;
 use super::{Borrowed, DayCost, Plan, StockEntry, process};
 use crate::show::Calculated;
@@ -47,12 +48,15 @@ impl Workshop<'_> {
         if let Some(Calculated::Unknown(note)) = &cost {
             assumptions.push(note.clone());
         }
+        let lines = self.tell_lines(layout);
+        let packing = book.costing.as_ref().map_or(&[][..], |costing| &costing.packing);
         Plan {
+            parcels: parcels(&lines, packing),
             shop: book.shop.clone(),
             day: day.day.clone(),
             measures: book.system,
-            lines: self.tell_lines(layout),
-            steps: steps::steps(layout, &pots, &book.materials),
+            lines,
+            steps: steps::steps(layout, &pots, book, day.day.as_deref()),
             pots,
             work: layout.work.iter().map(|work| pot::work(work, layout)).collect(),
             clock: process::time_line(book, layout),

@@ -5,20 +5,28 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::words::{self, Entry, ShotSeries, Then, Words};
+use crate::book::Book;
 use crate::caution::Caution;
-use crate::material::{Adding, Kind};
+use crate::material::Kind;
 use crate::mix::Materials;
 use crate::plan::layout::{DrawLayout, Layout, PotLayout, StageLayout, WorkFromLayout, WorkLayout};
+use crate::plan::process::{Cup, Late, late};
 use crate::plan::{
     Draw, HeatBand, PlanStep, PlannedHeating, Pot, Stage, StageHeat, StepAt, StepItem, StepKind,
     Weigh,
 };
-use crate::quantity::Mass;
+use crate::quantity::{HeatCapacity, Mass};
 use crate::show::Calculated;
 
 /// The steps of the `pots` that are told of a layout, in its order of work.
-pub(super) fn steps(layout: &Layout<'_>, pots: &[Pot], materials: &Materials) -> Vec<PlanStep> {
-    let mut day = Day { pots: at_work(layout, pots, materials), steps: Vec::new(), work: 0 };
+pub(super) fn steps(
+    layout: &Layout<'_>,
+    pots: &[Pot],
+    book: &Book,
+    date: Option<&str>,
+) -> Vec<PlanStep> {
+    let pots = at_work(layout, pots, &book.materials);
+    let mut day = Day { book, date, pots, steps: Vec::new(), work: 0 };
     for work in &layout.work {
         for from in &work.from {
             day.count(from);
@@ -33,7 +41,12 @@ pub(super) fn steps(layout: &Layout<'_>, pots: &[Pot], materials: &Materials) ->
 
 /// A pot while the day runs.
 struct PotAtWork<'l> {
+    vessel: HeatCapacity,
     told: &'l Pot,
+    /// Steps so far.
+    steps: u32,
+    /// The first step at which it is heated, once there is one.
+    heat: Option<u32>,
     stages: Vec<StageAtWork<'l>>,
 }
 
@@ -50,6 +63,8 @@ struct StageAtWork<'l> {
     begun: bool,
     /// Whether what goes in hot is in.
     whole: bool,
+    /// The step at which it is first heated, which others refer to.
+    heat: u32,
     /// Entries of the order of work that are still to come.
     left: u32,
     draws: Vec<(&'l DrawLayout<'l>, &'l Draw)>,
@@ -81,12 +96,19 @@ fn at_work<'l>(
                     salted,
                     begun: false,
                     whole: false,
+                    heat: 0,
                     left: 0,
                     draws: of.draws.iter().zip(&told.draws).collect(),
                     ids: Vec::new(),
                 }
             });
-        PotAtWork { told: pot, stages: stages.collect() }
+        PotAtWork {
+            vessel: of.cup.vessel.heat_capacity,
+            told: pot,
+            steps: 0,
+            heat: None,
+            stages: stages.collect(),
+        }
     });
     at_work.collect()
 }
@@ -134,8 +156,18 @@ fn joined(parts: &[&str]) -> String {
     parts.join("/")
 }
 
+impl PotAtWork<'_> {
+    /// The step at which it was first heated, before that of this `number`, which is one itself.
+    fn heated_at(&mut self, number: u32) -> Option<u32> {
+        let first = *self.heat.get_or_insert(number);
+        (first != number).then_some(first)
+    }
+}
+
 /// A day while its steps are told.
 struct Day<'l> {
+    book: &'l Book,
+    date: Option<&'l str>,
     pots: Vec<PotAtWork<'l>>,
     steps: Vec<PlanStep>,
     /// The entry of the order of work, counted from 1.
@@ -181,10 +213,25 @@ impl<'l> Day<'l> {
 
     /// Adds a step at one pot.
     fn add(&mut self, from: &WorkFromLayout, act: Act, words: Words) {
+        let number = self.number(from);
         let Some((pot, stage)) = self.at(from) else { return };
         let id = stage.id(&act.name);
-        let at = Vec::from([at(pot, stage.number, None, words)]);
+        let at = Vec::from([at(pot, stage.number, None, number, words)]);
         self.push(id, act, at);
+    }
+
+    /// The number of the pot's next step.
+    fn next_number(&self, from: &WorkFromLayout) -> u32 {
+        self.pots.get(from.pot).map_or(0, |pot| pot.steps).saturating_add(1)
+    }
+
+    /// The same, as that of a step that is added.
+    fn number(&mut self, from: &WorkFromLayout) -> u32 {
+        let number = self.next_number(from);
+        if let Some(pot) = self.pots.get_mut(from.pot) {
+            pot.steps = number;
+        }
+        number
     }
 
     fn push(&mut self, id: String, act: Act, at: Vec<StepAt>) {
@@ -234,28 +281,31 @@ impl<'l> Day<'l> {
         if core::mem::replace(&mut stage.whole, true) {
             return;
         }
-        let told = stage.told;
-        self.weigh(from, told, Entry::Hot);
+        let (told, heat) = (stage.told, stage.heat);
+        self.weigh(from, told, Entry::Hot { heat });
+        self.weigh(from, told, Entry::Last { heat });
     }
 
     /// What goes in at one time, if anything does.
     fn weigh(&mut self, from: &WorkFromLayout, told: &Stage, entry: Entry) {
-        let (hot, cold): (Vec<&Weigh>, Vec<&Weigh>) =
-            told.weigh.iter().partition(|weigh| is_hot(weigh));
-        let (list, last, kind, name) = match entry {
-            Entry::First => (&cold, hot.is_empty(), StepKind::Measure, "measure"),
-            Entry::Later => (&cold, hot.is_empty(), StepKind::Add, "add"),
-            Entry::Hot => (&hot, true, StepKind::Add, "add-hot"),
-        };
+        let list: Vec<(u32, &Weigh)> =
+            (1..).zip(&told.weigh).filter(|(_, weigh)| entry.takes(weigh)).collect();
         if list.is_empty() {
             return;
         }
-        let items = list.iter().map(|weigh| {
+        let (kind, name) = match entry {
+            Entry::First => (StepKind::Measure, "measure"),
+            Entry::Later => (StepKind::Add, "add"),
+            Entry::Hot { .. } => (StepKind::Add, "add-hot"),
+            Entry::Last { .. } => (StepKind::Add, "add-last"),
+        };
+        let items = list.iter().map(|(place, weigh)| {
             let amount = &weigh.best.measure;
             let text = format!("{}: {amount}", weigh.material);
             let (id, material) = (named(&weigh.material), Some(weigh.material.clone()));
-            StepItem { id, material, ..item(text, amount.clone()) }
+            StepItem { id, material, weigh: Some(*place), ..item(text, amount.clone()) }
         });
+        let list: Vec<&Weigh> = list.iter().map(|(_, weigh)| *weigh).collect();
         let salted = list.iter().any(|weigh| weigh.kind == Kind::Salt);
         let act = Act {
             kind,
@@ -268,26 +318,32 @@ impl<'l> Day<'l> {
             },
             items: items.collect(),
         };
-        self.add(from, act, words::weigh(told, list, entry, last));
+        let nothing_later = told.weigh.iter().all(|weigh| !entry.is_before(weigh));
+        self.add(from, act, words::weigh(told, &list, entry, nothing_later));
     }
 
     fn heat(&mut self, from: &WorkFromLayout, work: &WorkLayout<'_>) {
         let Some((_, stage)) = self.at(from) else { return };
-        let (told, first) = (stage.told, stage.number == 1);
-        let to_come = !stage.whole && told.weigh.iter().any(is_hot);
-        let then = if to_come { Then::AddHot } else { Then::Shoot };
+        let told = stage.told;
+        let to_come = !stage.whole && told.weigh.iter().any(words::is_hot);
+        let number = self.next_number(from);
+        let like = self.pots.get_mut(from.pot).and_then(|pot| pot.heated_at(number));
+        let next = number.saturating_add(1);
+        let then = if to_come { Then::Step(next) } else { Then::Shoot };
         // A pot is heated again for each laminated piece, which tells these heats apart.
         let name = match work.of.batch.is_laminated() {
             true => joined(&["heat", &piece(work)]),
             false => "heat".to_string(),
         };
+        let Some((_, stage)) = self.at(from) else { return };
         let before = stage.shots_before(from);
         let again = stage.clock().find(|heat| heat.after == before);
         match again.filter(|heat| heat.heating.is_some()) {
             Some(heat) => self.reheat(from, name, heat),
             None => {
                 let items = readings(told.heating.as_ref(), then);
-                self.add(from, heat_act(name, items), words::heat(told, first, then));
+                stage.heat = number;
+                self.add(from, heat_act(name, items), words::heat(told, like, then));
             }
         }
     }
@@ -328,11 +384,12 @@ impl<'l> Day<'l> {
         let name = joined(&["shoot", &piece(work)]);
         let (mut all, mut first) = (Vec::new(), None);
         for from in &work.from {
+            let (step, late) = (self.number(from), self.late(from, run));
             let Some((pot, stage)) = self.at(from) else { continue };
             let Some((_, told)) = stage.draws.get(from.draw).copied() else { continue };
             let place = Some(number(from.draw));
-            let words = words::shoot(stage.told, told, run, stage.salted);
-            all.push(at(pot, stage.number, place, words));
+            let words = words::shoot(stage.told, told, run, stage.salted, late);
+            all.push(at(pot, stage.number, place, step, words));
             if first.is_none() {
                 first = Some((stage.id(&name), loads(told, run)));
             }
@@ -341,6 +398,26 @@ impl<'l> Day<'l> {
             let cautions = &[Caution::Water, Caution::HotPlastisol];
             self.push(id, Act { kind: StepKind::Shoot, name, cautions, items }, all);
         }
+    }
+
+    /// What to do if the pot is too cold for one of the shots of `run`, safe down to the last of them.
+    fn late(&self, from: &WorkFromLayout, run: ShotSeries) -> Option<Late> {
+        let pot = self.pots.get(from.pot)?;
+        let stage = pot.stages.get(from.stage)?;
+        let (own, _) = stage.draws.get(from.draw)?;
+        let before = stage.draws.iter().take(from.draw);
+        let taken = before.fold(Mass::default(), |sum, (draw, _)| {
+            sum + draw.layer.mass.fill * f64::from(draw.shots)
+        });
+        let last = run.after.saturating_add(run.shots).saturating_sub(1);
+        let cup = Cup {
+            recipe: stage.layout.recipe,
+            mass: stage.layout.held - taken - own.layer.mass.fill * f64::from(last),
+            hot: &[],
+            vessel: pot.vessel,
+            first: false,
+        };
+        late(self.book, &cup)
     }
 
     /// What comes after the last shot of a stage.
@@ -362,7 +439,7 @@ impl<'l> Day<'l> {
             self.add(from, act, words);
         }
         if is_last {
-            let words = words::store(pot);
+            let words = words::store(pot, self.date);
             let act = Act {
                 kind: StepKind::Store,
                 name: "store".to_string(),
@@ -410,13 +487,21 @@ fn number(place: usize) -> u32 {
     u32::try_from(place.saturating_add(1)).unwrap_or(u32::MAX)
 }
 
-fn at(pot: &Pot, stage: u32, draw: Option<u32>, words: Words) -> StepAt {
-    let Words { text, details } = words;
-    StepAt { pot: pot.pot.clone(), stage, draw, text, details }
+fn at(pot: &Pot, stage: u32, draw: Option<u32>, number: u32, words: Words) -> StepAt {
+    let Words { text, details, readings, notes } = words;
+    StepAt { pot: pot.pot.clone(), stage, draw, number, text, details, readings, notes }
 }
 
 fn item(text: String, amount: String) -> StepItem {
-    StepItem { id: String::new(), text, amount, material: None, number: None, shots: None }
+    StepItem {
+        id: String::new(),
+        text,
+        amount,
+        material: None,
+        weigh: None,
+        number: None,
+        shots: None,
+    }
 }
 
 /// One of several alike.
@@ -446,11 +531,6 @@ fn heat_act(name: String, items: Vec<StepItem>) -> Act {
     Act { kind: StepKind::Heat, name, cautions, items }
 }
 
-/// Whether it goes in once the pot is hot.
-fn is_hot(weigh: &Weigh) -> bool {
-    weigh.add.when == Adding::Hot
-}
-
 /// The lines of a table of readings; the last is that the pot is hot, and what is done then.
 fn readings(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<StepItem> {
     let Some(heating) = heating.and_then(Calculated::known) else {
@@ -458,16 +538,17 @@ fn readings(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<Ste
         return Vec::from([numbered(1, text, "heated".to_string())]);
     };
     let all = heating.bands.len();
-    let band = |(number, (from, band)): (u32, (Option<&str>, &HeatBand))| {
-        let (burst, below) = (&band.burst.text, words::degrees(&band.below.text));
+    let mut from: Option<&str> = None;
+    let mut items: Vec<StepItem> = Vec::with_capacity(all.saturating_add(1));
+    for (number, HeatBand { below, burst, .. }) in (1..).zip(&heating.bands) {
+        let (burst, below) = (&burst.text, below.text.as_str());
         let reading =
             from.map_or_else(|| format!("under {below}"), |at| format!("{at} to {below}"));
         let text = format!("Burst {number} of {all}: {burst} while it shows {reading}");
-        numbered(number, text, burst.clone())
-    };
-    let mut items: Vec<StepItem> = (1..).zip(words::bands(heating)).map(band).collect();
+        items.push(numbered(number, text, burst.clone()));
+        from = Some(below);
+    }
     let (from, to) = (&heating.shoot_from.text, &heating.shoot_to.text);
-    let (from, to) = (words::degrees(from), words::degrees(to));
     let text = format!("It shows {from} to {to}: {}", then.words());
     items.push(StepItem { id: "hot".to_string(), ..item(text, "in the window".to_string()) });
     items

@@ -1,73 +1,118 @@
-//! The words of a step: what to do, and what to know with it.
+//! The words of a step: what to do, what else matters at the bench, and what to know beyond that.
 
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use crate::plan::process::{Degas, HeatBand, PlannedHeating, StageHeat};
-use crate::plan::{Draw, Pieces, Pot, ShelfPart, Stage, Weigh};
+use crate::material::{Adding, Kind};
+use crate::plan::process::{Degas, Late, PlannedHeating, StageHeat};
+use crate::plan::{Draw, Pieces, Pot, Reading, ShelfPart, Stage, Weigh};
 use crate::show::Calculated;
 use crate::show::page::{counted, past};
 
-/// What to do, and what to know with it.
+/// The words of a step at one pot.
+#[derive(Default)]
 pub(super) struct Words {
     pub(super) text: String,
     pub(super) details: Vec<String>,
+    pub(super) readings: Vec<Reading>,
+    pub(super) notes: Vec<String>,
 }
 
 impl From<String> for Words {
     fn from(text: String) -> Self {
-        Self { text, details: Vec::new() }
+        Self { text, ..Self::default() }
     }
 }
 
 pub(super) fn from_shelf(part: &ShelfPart) -> Words {
     let past = past(part.heats, part.spent.as_ref());
-    format!("From the shelf: {} of \"{}\" ({past}), cut small.", part.mass.text, part.name).into()
+    format!(
+        "Cut small and put in: {} of \"{}\" from the shelf ({past}).",
+        part.mass.text, part.name
+    )
+    .into()
 }
 
 /// When something goes into a pot.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq, Eq)]
 pub(super) enum Entry {
     /// Into the empty cup.
     First,
     /// Before what is in the cup is heated again.
     Later,
-    /// After the heat.
-    Hot,
+    /// After the heat, which is that step of the pot.
+    Hot { heat: u32 },
+    /// After all of that, just before the first shot.
+    Last { heat: u32 },
+}
+
+impl Entry {
+    /// Whether this is when `weigh` goes in.
+    pub(super) fn takes(self, weigh: &Weigh) -> bool {
+        match self {
+            Self::First | Self::Later => !is_hot(weigh),
+            Self::Hot { .. } => is_hot(weigh) && !is_last(weigh),
+            Self::Last { .. } => is_last(weigh),
+        }
+    }
+
+    /// Whether `weigh` goes in later than this.
+    pub(super) fn is_before(self, weigh: &Weigh) -> bool {
+        match self {
+            Self::First | Self::Later => is_hot(weigh),
+            Self::Hot { .. } => is_last(weigh),
+            Self::Last { .. } => false,
+        }
+    }
+}
+
+/// Whether it goes in once the pot is hot.
+pub(super) fn is_hot(weigh: &Weigh) -> bool {
+    weigh.add.when == Adding::Hot
+}
+
+/// Whether it goes in just before the first shot: scent is lost in the heat.
+fn is_last(weigh: &Weigh) -> bool {
+    is_hot(weigh) && weigh.kind == Kind::Scent
 }
 
 /// What goes in at a stage at one time; `last` where nothing goes in after it.
 pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) -> Words {
     let formulas = stage.formulas.join(" + ");
     let text = match entry {
-        Entry::First => format!("{formulas}: measure the base, then stir in the rest cold."),
-        Entry::Later => format!("Now {formulas}: add to what is in the cup, and stir in."),
-        Entry::Hot => "Add hot, stirring each in; then take the temperature again.".to_string(),
+        Entry::First => format!("Measure for {formulas}, cold, stir:"),
+        Entry::Later => format!("Now {formulas}, stir in:"),
+        Entry::Hot { .. } => "Add hot, stir in:".to_string(),
+        Entry::Last { .. } => "Add last, stir in:".to_string(),
     };
-    let mut details = Vec::new();
-    for weigh in list {
-        details.extend(weigh.add.how.as_ref().map(|how| format!("{}: {how}", weigh.material)));
-        details.extend(weigh.beyond.as_ref().map(|beyond| beyond.message.clone()));
-    }
-    details.extend(doubts(list));
-    if let (Entry::Hot, Some(heating)) = (entry, stage.heating.as_ref().and_then(Calculated::known))
-    {
-        details.push(format!(
-            "Then under {}: heat again by the table before; {}.",
-            degrees(&heating.shoot_from.text),
-            in_the_window(heating, Then::Shoot)
-        ));
-    }
+    let details = match entry {
+        Entry::First | Entry::Later => Vec::new(),
+        Entry::Hot { heat } | Entry::Last { heat } => Vec::from([read_again(stage, heat)]),
+    };
+    let mut notes: Vec<String> = doubts(list).into_iter().collect();
     if last {
         let unsure = stage.density_uncertainty.as_ref();
         let unsure = unsure.map(|unsure| format!(", ± {}", unsure.text)).unwrap_or_default();
-        details.push(format!(
+        notes.push(format!(
             "The cup then holds {}, {} cold. Finished density {}{unsure}.",
-            stage.holds.text, stage.fills.text, stage.density.text,
+            stage.holds.text,
+            stage.fills.on_both_scales(),
+            stage.density.text,
         ));
     }
-    Words { text, details }
+    Words { text, details, notes, ..Words::default() }
+}
+
+/// What to do once something has gone in hot: it cools the pot.
+fn read_again(stage: &Stage, heat: u32) -> String {
+    match stage.heating.as_ref().and_then(Calculated::known) {
+        Some(heating) => format!(
+            "Read again: under {} back to step {heat}, over {} let it cool.",
+            heating.shoot_from.text, heating.shoot_to.text
+        ),
+        None => "Read again.".to_string(),
+    }
 }
 
 /// What is not sure to its tolerance, for what, and what the balance would do for it.
@@ -94,45 +139,55 @@ fn doubts(list: &[&Weigh]) -> Option<String> {
 
 /// How a pot lets its air out.
 pub(super) fn degas(degas: Option<&Calculated<Degas>>) -> Words {
-    let without_mark = "Let the air out (degas) before heating.".to_string();
+    let text = "Pull vacuum until the bubbles stop, before heating.".to_string();
     match degas {
         Some(Calculated::Known(degas)) => degas_at(degas),
         Some(Calculated::Unknown(why)) => Words {
-            text: without_mark,
+            text,
             details: Vec::from([format!("No fill mark: {}", why.message)]),
+            ..Words::default()
         },
-        None => without_mark.into(),
+        None => text.into(),
     }
 }
 
 fn degas_at(degas: &Degas) -> Words {
-    let gauge = if degas.is_absolute {
-        format!("down to {} absolute", degas.gauge.text)
-    } else {
-        format!("at {} of vacuum", degas.gauge.text)
+    let gauge = match degas.is_absolute {
+        true => format!("down to {} absolute", degas.gauge.text),
+        false => degas.gauge.text.clone(),
     };
-    let fill = format!("fill the {} to {} at most", degas.cup_name, degas.fill_mark.text);
+    let (cup, mark) = (&degas.cup_name, &degas.fill_mark.text);
     let fills = match degas.fills {
-        1 => "all at once".to_string(),
-        fills => format!("in {fills} fills, while the rest waits in another cup"),
-    };
-    let each = match degas.fills {
-        1 => "It swells".to_string(),
-        _ => format!("Each is {} with the air in it, and swells", degas.level.text),
+        1 => format!("fill the {cup} to {mark} at most"),
+        fills => format!("in {fills} fills of the {cup}, {mark} at most each"),
     };
     let left = match (&degas.at_most, &degas.swells_at) {
         (Some(most), _) => format!(
             "anything up to {} may be left in the chamber: so near its end the gauge cannot tell",
-            most.text
+            most.on_both_scales()
         ),
         (None, Some(least)) => format!(
-            "{} are left in the chamber, reckoned with {}, as the gauge may be off",
-            degas.absolute.text, least.text
+            "{} are left in the chamber, calculated with {}, as the gauge may be off",
+            degas.absolute.on_both_scales(),
+            least.on_both_scales()
         ),
-        (None, None) => format!("{} are left in the chamber", degas.absolute.text),
+        (None, None) => format!("{} are left in the chamber", degas.absolute.on_both_scales()),
     };
-    let mut details =
-        Vec::from([format!("{each} {}-fold, to {}; {left}.", degas.rise.text, degas.swollen.text)]);
+    let each = match degas.fills {
+        1 => "It swells".to_string(),
+        _ => {
+            format!("Each is {} with the air in it, and swells", degas.level.on_both_scales())
+        }
+    };
+    let mut notes = Vec::from([format!(
+        "{each} {}-fold, to {}; {left}.",
+        degas.rise.text,
+        degas.swollen.on_both_scales()
+    )]);
+    if degas.fills > 1 {
+        notes.push("The rest waits in another cup.".to_string());
+    }
+    let mut details = Vec::new();
     details.extend(degas.assumed.as_ref().map(|assumed| assumed.message.clone()));
     details.extend(degas.gauge_off.as_ref().map(|off| {
         format!(
@@ -140,110 +195,134 @@ fn degas_at(degas: &Degas) -> Words {
             off.text
         )
     }));
-    Words { text: format!("Degas {gauge}, before heating: {fill}; {fills}."), details }
+    let text = format!("Pull vacuum {gauge} until the bubbles stop: {fills}.");
+    Words { text, details, notes, ..Words::default() }
 }
 
-/// How a pot is heated, at first or again.
-pub(super) fn heat(stage: &Stage, first: bool, then: Then) -> Words {
-    let again = if first { "Heat" } else { "Heat again" };
-    let window = match (&stage.shoot_from, &stage.shoot_to) {
-        (Some(from), Some(to)) => format!("{} at least and {} at most", from.text, to.text),
-        _ => "what the supplier states".to_string(),
+/// How a pot is heated for a stage; again as it was at the step `like`.
+pub(super) fn heat(stage: &Stage, like: Option<u32>, then: Then) -> Words {
+    let again = if like.is_none() { "Heat" } else { "Reheat" };
+    let heating = stage.heating.as_ref();
+    let Some(known) = heating.and_then(Calculated::known) else {
+        let window = match (&stage.shoot_from, &stage.shoot_to) {
+            (Some(from), Some(to)) => format!("{} at least and {} at most", from.text, to.text),
+            _ => "what the supplier states".to_string(),
+        };
+        return Words {
+            text: format!("{again} in short bursts, stirring and reading between, to {window}."),
+            details: no_times(heating),
+            ..Words::default()
+        };
     };
-    let heating = stage.heating.as_ref().and_then(Calculated::known);
-    let setting = heating.and_then(|heating| heating.setting.as_ref());
-    let at = setting.map(|setting| format!(" at {} of the oven's power", setting.text));
-    let text = format!(
-        "{again}{} in short bursts, stirring and taking the temperature between, to {window}.",
-        at.unwrap_or_default()
-    );
-    Words { text, details: by_reading(stage.heating.as_ref(), then) }
+    let mut words = by_reading(known, then);
+    if let Some(like) = like {
+        words.text = format!("Reheat as in step {like}:");
+    }
+    words
 }
 
 /// A reheat among the shots of a stage.
 pub(super) fn reheat(heat: &StageHeat) -> Words {
-    let text = format!(
-        "Put back what has set in the injector and reheat the pot, {} in it, for the next {}.",
-        heat.holds.text,
-        counted(heat.shots, "shot"),
-    );
-    Words { text, details: by_reading(heat.heating.as_ref(), Then::Shoot) }
+    let next = counted(heat.shots, "shot");
+    let held = format!("{} in the cup.", heat.holds.text);
+    let Some(known) = heat.heating.as_ref().and_then(Calculated::known) else {
+        return Words {
+            text: format!("Reheat for the next {next}, with what has set in the injector."),
+            details: no_times(heat.heating.as_ref()),
+            notes: Vec::from([held]),
+            ..Words::default()
+        };
+    };
+    let mut words = by_reading(known, Then::Shoot);
+    words.text = format!("Reheat for the next {next}, with what has set in the injector.");
+    words.notes.push(held);
+    words
 }
 
 /// What is done once the pot is hot.
 #[derive(Clone, Copy)]
 pub(super) enum Then {
     Shoot,
-    /// What goes in hot is still to come: it cools the pot.
-    AddHot,
+    /// What goes in hot is still to come, at that step: it cools the pot.
+    Step(u32),
     /// Each of several pots goes on with its own steps.
     EachItsOwn,
 }
 
 impl Then {
-    pub(super) fn words(self) -> &'static str {
+    pub(super) fn words(self) -> String {
         match self {
-            Self::Shoot => "SHOOT",
-            Self::AddHot => "ADD HOT, the next step",
-            Self::EachItsOwn => "hot enough, go on with the steps of each",
+            Self::Shoot => "SHOOT".to_string(),
+            Self::Step(number) => format!("step {number}"),
+            Self::EachItsOwn => "hot enough, go on with the steps of each".to_string(),
         }
     }
 }
 
-/// The table of readings, and what to know with it.
-fn by_reading(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<String> {
-    let heating = match heating {
-        Some(Calculated::Known(heating)) => heating,
-        Some(Calculated::Unknown(why)) => {
-            return Vec::from([format!("No heating times: {}", why.message)]);
-        }
-        None => return Vec::new(),
-    };
-    let mut details = Vec::from([format!(
-        "Stir and read the thermometer before each burst. {}",
-        table(heating, then)
-    )]);
+fn no_times(heating: Option<&Calculated<PlannedHeating>>) -> Vec<String> {
+    match heating {
+        Some(Calculated::Unknown(why)) => Vec::from([format!("No heating times: {}", why.message)]),
+        _ => Vec::new(),
+    }
+}
+
+/// How to heat by the table of readings.
+fn by_reading(heating: &PlannedHeating, then: Then) -> Words {
+    let setting = heating.setting.as_ref();
+    let setting = setting.map(|setting| format!(" at {} of the oven's power", setting.text));
+    let mut details = Vec::new();
     if heating.guess {
-        let what = "The bursts follow from the rated power alone: a first guess. Time this pot.";
+        let what = "The times follow from the rated power alone: a first guess. Time this pot.";
         details.push(what.to_string());
     }
     details.extend(heating.beyond.as_ref().map(|beyond| {
         format!(
-            "{} times beyond the amounts timed: the bursts are on the safe side. Time this pot.",
+            "{} times beyond the amounts timed: the times are on the safe side. Time this pot.",
             beyond.text
         )
     }));
-    details
-}
-
-/// The table of readings in a line: `Under 240 °F: 60 s; 240 °F to 325 °F: 15 s; 325 °F to 346 °F: SHOOT; ...`.
-fn table(heating: &PlannedHeating, then: Then) -> String {
-    let mut line: Vec<String> = Vec::new();
-    for (from, band) in bands(heating) {
-        let below = degrees(&band.below.text);
-        line.push(match from {
-            None => format!("Under {below}: {}", band.burst.text),
-            Some(from) => format!("{from} to {below}: {}", band.burst.text),
-        });
+    Words {
+        text: format!(
+            "Heat{} by the thermometer: stir, read, heat for the time below; repeat.",
+            setting.unwrap_or_default()
+        ),
+        details,
+        readings: readings(heating, then),
+        notes: Vec::from([format!(
+            "About {} of the oven in {}.",
+            heating.total.text,
+            counted(heating.bursts, "burst")
+        )]),
     }
-    format!("{}; {}.", line.join("; "), in_the_window(heating, then))
 }
 
-/// What to do from where the bursts end.
-fn in_the_window(heating: &PlannedHeating, then: Then) -> String {
-    let (from, to) = (degrees(&heating.shoot_from.text), degrees(&heating.shoot_to.text));
-    format!("{from} to {to}: {}; over {to}: stop, let it cool", then.words())
+/// The table of readings, row by row.
+fn readings(heating: &PlannedHeating, then: Then) -> Vec<Reading> {
+    let bands = heating.bands.iter().map(|band| Reading {
+        below: Some(band.below.clone()),
+        burst: Some(band.burst.clone()),
+        go: band.burst.text.clone(),
+    });
+    let hot = Reading { below: Some(heating.shoot_to.clone()), burst: None, go: then.words() };
+    let over = Reading { below: None, burst: None, go: "let cool".to_string() };
+    bands.chain([hot, over]).collect()
 }
 
-/// The bands, each with the reading that it begins at; the first has none.
-pub(super) fn bands(heating: &PlannedHeating) -> impl Iterator<Item = (Option<&str>, &HeatBand)> {
-    let from = heating.bands.iter().map(|band| Some(degrees(&band.below.text)));
-    core::iter::once(None).chain(from).zip(&heating.bands)
-}
-
-/// A temperature on the scale of the bench alone.
-pub(super) fn degrees(both: &str) -> &str {
-    both.split(" (").next().unwrap_or(both)
+/// The table of readings in a line: `Under 240 °F: 1:00; 240 °F to 325 °F: 0:15; 325 °F to 346 °F: SHOOT; ...`.
+fn table(heating: &PlannedHeating, then: Then) -> String {
+    let mut from: Option<&str> = None;
+    let mut rows = Vec::new();
+    let readings = readings(heating, then);
+    for Reading { below, go, .. } in &readings {
+        let below = below.as_ref().map(|below| below.text.as_str());
+        rows.push(match (from, below) {
+            (None, Some(below)) => format!("Under {below}: {go}"),
+            (Some(from), Some(below)) => format!("{from} to {below}: {go}"),
+            (from, None) => format!("over {}: {go}", from.unwrap_or_default()),
+        });
+        from = below;
+    }
+    format!("{}.", rows.join("; "))
 }
 
 /// How the pots of a laminated piece become hot at once: one after the other, the largest first, or on one clock
@@ -280,36 +359,55 @@ impl ShotSeries {
     }
 }
 
+/// Loads that are listed one by one; more are counted.
+const MOST_LOADS: usize = 12;
+
 /// What is shot of one layer, at one go or between two reheats.
-pub(super) fn shoot(stage: &Stage, draw: &Draw, run: ShotSeries, salted: bool) -> Words {
-    let last = run.loads(draw.shots_per_load).last().unwrap_or(0);
-    let loads = match (run.loads(draw.shots_per_load).count(), draw.shots_per_load) {
-        (0 | 1, _) => "one load".to_string(),
-        (loads, 1) => format!("{loads} loads, one shot each"),
-        (loads, shots) if last == shots => format!("{loads} loads of {shots} shots"),
-        (loads, shots) => format!("{loads} loads of {shots} shots, the last of {last}"),
+pub(super) fn shoot(
+    stage: &Stage,
+    draw: &Draw,
+    run: ShotSeries,
+    salted: bool,
+    late: Option<Late>,
+) -> Words {
+    let loads: Vec<u32> = run.loads(draw.shots_per_load).collect();
+    let loads = match loads.as_slice() {
+        [_] => "one load".to_string(),
+        few if few.len() <= MOST_LOADS => {
+            let few: Vec<String> = few.iter().map(u32::to_string).collect();
+            format!("loads of {}", few.join(" "))
+        }
+        many => {
+            let last = many.last().copied().unwrap_or_default();
+            let last = match last == draw.shots_per_load {
+                true => String::new(),
+                false => format!(", the last of {last}"),
+            };
+            format!("{} loads of {}{last}", many.len(), draw.shots_per_load)
+        }
     };
     let with = match draw.together_with.as_slice() {
         [] => String::new(),
-        pots => format!(
-            ", together with pot {} (both hot at once; this layer is {} of the piece)",
-            pots.join(" and "),
-            draw.share.text
-        ),
+        pots => format!(" with pot {}, all hot", pots.join(" and ")),
     };
-    let text = format!(
-        "Shoot {}: {} of {} in {loads}{with}.",
-        draw.mold,
-        counted(run.shots, "shot"),
-        draw.per_shot.text
-    );
+    let shots = counted(run.shots, "shot");
+    let stir = match (salted, &stage.stir_every) {
+        (false, _) => String::new(),
+        (true, None) => " STIR before each.".to_string(),
+        (true, Some(every)) => format!(" STIR before each and every {}.", every.text),
+    };
+    let text = format!("Shoot {}{with}: {shots}, {loads}.{stir} Top off.", draw.mold);
     let mut details = Vec::new();
-    if salted {
-        details.push(match &stage.stir_every {
-            Some(every) => {
-                format!("Stir before every load, and every {}: the salt settles.", every.text)
-            }
-            None => "Stir before every load: the salt settles.".to_string(),
+    if let (Some(late), Some(from)) = (late, &stage.shoot_from) {
+        details.push(match late {
+            Late::Burst(burst) => format!(
+                "Stringy, or under {}: heat {} at a time, stir and read each time.",
+                from.text, burst.text
+            ),
+            Late::TooLittle => format!(
+                "Stringy, or under {}: stop, what is left is too little to reheat.",
+                from.text
+            ),
         });
     }
     let end = run.after.saturating_add(run.shots);
@@ -317,29 +415,40 @@ pub(super) fn shoot(stage: &Stage, draw: &Draw, run: ShotSeries, salted: bool) -
         let first = run.after.saturating_add(1);
         details.push(format!("These are shots {first} to {end} of {}.", draw.shots));
     }
+    let mut notes = Vec::from([format!("{} a shot.", draw.per_shot.text)]);
+    if draw.spare_shots > 0 {
+        notes.push(format!("Enough is left for {}.", counted(draw.spare_shots, "more shot")));
+    }
     if end < draw.shots {
-        return Words { text, details };
+        return Words { text, details, notes, ..Words::default() };
     }
     for of_shape in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
-        details.extend(pieces(of_shape));
+        if of_shape.sinks_in {
+            let shape = shape(of_shape);
+            details.push(format!(
+                "{shape}The sprue cannot feed these: they sink in. Top off or hold longer."
+            ));
+        }
+        notes.extend(pieces(of_shape));
     }
-    if draw.spare_shots > 0 {
-        let more = counted(draw.spare_shots, "more shot");
-        details.push(format!("The rest is enough for {more}."));
-    }
-    Words { text, details }
+    Words { text, details, notes, ..Words::default() }
+}
+
+/// The shape and a colon, in a mold with unlike cavities.
+fn shape(pieces: &Pieces) -> String {
+    pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default()
 }
 
 fn pieces(pieces: &Pieces) -> Vec<String> {
-    let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
+    let shape = shape(pieces);
     let range = if pieces.from.text == pieces.to.text {
         String::new()
     } else {
-        format!(" ({} unfed, {} fed)", pieces.from.text, pieces.to.text)
+        format!(" ({} shrunk, {} topped by the sprue)", pieces.from.text, pieces.to.text)
     };
     let unsure = pieces.uncertainty.as_ref();
     let unsure = unsure.map(|unsure| format!(" ± {}", unsure.text)).unwrap_or_default();
-    let mut details = Vec::from([format!(
+    let mut notes = Vec::from([format!(
         "{shape}{} ordered, {} made; each {}{unsure}{range}.",
         pieces.ordered, pieces.made, pieces.weighs.text
     )]);
@@ -347,13 +456,9 @@ fn pieces(pieces: &Pieces) -> Vec<String> {
         let flakes = pieces.flakes.iter();
         let flakes =
             flakes.map(|flake| format!("{} flakes of {}", about(flake.count), flake.material));
-        details.push(format!("In each about {}.", flakes.collect::<Vec<_>>().join(", ")));
+        notes.push(format!("In each about {}.", flakes.collect::<Vec<_>>().join(", ")));
     }
-    if pieces.sinks_in {
-        let what = "The sprue cannot feed these: they sink in. Top off or hold longer.";
-        details.push(what.to_string());
-    }
-    details
+    notes
 }
 
 /// A count to two digits: a nominal one is no surer.
@@ -364,22 +469,25 @@ fn about(count: f64) -> f64 {
 
 pub(super) fn sprues_back(stage: &Stage) -> Words {
     format!(
-        "Put the sprues back in: {}, weighed. It is one more heat for them.",
+        "Return the sprues to the pot: {}, weighed. For them it is another heat.",
         stage.sprues_back.text
     )
     .into()
 }
 
-/// What is kept of a pot, and what it has been through.
-pub(super) fn store(pot: &Pot) -> Words {
+/// What is kept of a pot, with its label.
+pub(super) fn store(pot: &Pot, day: Option<&str>) -> Words {
+    let formulas = pot.stages.last().map(|stage| stage.formulas.join(" + ")).unwrap_or_default();
+    let day = day.map(|day| format!("{day}, ")).unwrap_or_default();
     let text = format!(
-        "Label and store what is left over: {} in the cup and {} of sprues ({}). Lost to cup and injector: {}.",
+        "Keep {} from the cup and {} of sprues. Label: {formulas}, {day}{}.",
         pot.left_over.text,
         pot.sprues.text,
-        past(pot.heats.in_all, pot.heats.spent()),
-        pot.lost.text
+        past(pot.heats.in_all, pot.heats.spent())
     );
-    Words { text, details: heats(pot) }
+    let mut notes = heats(pot);
+    notes.push(format!("Lost to cup and injector: {}.", pot.lost.text));
+    Words { text, notes, ..Words::default() }
 }
 
 /// How often the pot is heated, and what that leaves.
@@ -388,36 +496,31 @@ fn heats(pot: &Pot) -> Vec<String> {
     let count = counted(heats.count, "heat");
     let count = match (&pot.from_shelf, heats.in_all) {
         (None, _) => count,
-        (Some(_), Some(all)) => format!("{count}, {all} with those of the left-over"),
-        (Some(_), None) => format!("{count}, those of the left-over not known"),
+        (Some(_), Some(all)) => format!("{count}, {all} with those of the leftover"),
+        (Some(_), None) => format!("{count}, those of the leftover not known"),
     };
     let spent = match &heats.budget {
         None => return Vec::from([format!("No heat budget was given: {count}.")]),
         Some(Calculated::Unknown(why)) => {
-            return Vec::from([format!("{count}. What is spent is not known. {}", why.message)]);
+            return Vec::from([format!("{count}. What they used is not known. {}", why.message)]);
         }
         Some(Calculated::Known(spent)) => spent,
     };
-    let (stands, at) = (&spent.budget.text, &spent.at.text);
-    let spends = match &spent.before {
-        Some(before) => {
-            format!("{}, {} of it by the left-over,", spent.spent.text, before.text)
-        }
-        None => spent.spent.text.clone(),
+    let before = spent.before.as_ref();
+    let before = before.map(|before| format!(", {} of it by the leftover", before.text));
+    let (budget, at) = (&spent.budget.text, &spent.at.text);
+    let left = match &spent.over {
+        None => format!("{} left", spent.left.text),
+        Some(over) => format!("TOO MUCH by {}", over.text),
     };
-    let material = &spent.material;
-    let mut details = Vec::from([match &spent.over {
-        None => format!(
-            "{count}: {spends} of the {stands} at {at} that {material} stands, {} left.",
-            spent.left.text
-        ),
-        Some(over) => format!(
-            "{count}: TOO MUCH HEAT, {spends} where {material} stands {stands} at {at}, {} over.",
-            over.text
-        ),
-    }]);
+    let mut notes = Vec::from([format!(
+        "{count}. Heat used: {} of the {budget} (at {at}) that {} withstands{}. {left}.",
+        spent.spent.text,
+        spent.material,
+        before.unwrap_or_default()
+    )]);
     if spent.more_stabilizer_not_counted {
-        details.push("What its stabilizer buys beyond that is not known, nor counted.".to_string());
+        notes.push("What more stabilizer would add to that is not known, nor counted.".to_string());
     }
-    details
+    notes
 }
