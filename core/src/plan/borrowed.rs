@@ -227,7 +227,7 @@ mod tests {
             first.source.contains("starter table") && first.how.contains("ten level spoonfuls")
         );
         assert_eq!(plan.borrowed[1].source, "common practice, no source");
-        let sheet = plan.sheet().to_string();
+        let sheet = plan.notes().to_string();
         assert!(
             sheet.contains("BORROWED NUMBERS") && sheet.contains("1.03 g/mL ± 0.03"),
             "{sheet}"

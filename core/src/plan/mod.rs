@@ -118,6 +118,8 @@ part! {
         pub water: Option<SinkWater>,
         /// Numbers that the book does not state, what the plan takes in their place, and which to measure first.
         pub borrowed: Vec<Borrowed>,
+        /// What cannot be right in the book, as it seems: to look at before the day begins.
+        pub questions: Vec<Note>,
         /// What the plan had to assume, since the book does not say it.
         pub assumptions: Vec<Note>,
         /// What can hurt somebody.

@@ -56,12 +56,11 @@ impl fmt::Display for Sheet<'_> {
         let plan = self.0;
         let mut page = plan.headed("BENCH SHEET");
         page.orders(&plan.lines);
+        page.to_check(plan);
         page.to_buy(&plan.stock);
         page.work(plan);
         page.cautions(plan);
-        for pot in &plan.pots {
-            page.card(plan, pot);
-        }
+        page.cards(plan);
         page.parcels(plan);
         f.write_str(page.text())
     }

@@ -113,9 +113,9 @@ mod tests {
 
     /// U.S. Standard Atmosphere, 1976, its table by geometric altitude; inHg by NIST SP 811.
     #[rstest]
-    #[case("0 m", 101.325, "29.9 inHg (101.3 kPa)")]
-    #[case("1500 m", 84.560, "25 inHg (84.6 kPa)")]
-    #[case("5000 ft", 84.311, "24.9 inHg (84.3 kPa)")]
+    #[case("0 m", 101.325, "29.9 inHg")]
+    #[case("1500 m", 84.560, "25 inHg")]
+    #[case("5000 ft", 84.311, "24.9 inHg")]
     fn altitudes(#[case] altitude: &str, #[case] kpa: f64, #[case] most: &str) {
         let answer = result(serde_json::json!({ "calculate": "air", "altitude": altitude }));
         let found = answer["pressure"]["value"].as_f64().unwrap();

@@ -367,8 +367,8 @@ mod tests {
         let bands = answer["bands"].as_array().unwrap();
         let bursts: Vec<_> =
             bands.iter().map(|band| band["burst"]["text"].as_str().unwrap()).collect();
-        assert_eq!(bursts.first(), Some(&"90 s"));
-        assert_eq!(answer["shoot_to"]["text"], "352 °F (178 °C)");
+        assert_eq!(bursts.first(), Some(&"1:30"));
+        assert_eq!(answer["shoot_to"]["text"], "352 °F");
         assert_eq!((&answer["beyond"], &answer["no_time"]), (&Value::Null, &Value::Null));
         assert_eq!(
             (&answer["guess"], &answer["setting"]["text"]),

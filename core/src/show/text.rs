@@ -175,13 +175,17 @@ pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
     }
 }
 
-/// A volume in cups, or in milliliters, as the system measures.
+/// A volume in cups, or in milliliters, as the system measures; in milliliters too where the nearest eighth of a cup is
+/// far from it.
 fn in_cups_or(volume: Volume, cups: Amount, milliliters: String, system: System) -> Shown<Volume> {
-    match system {
-        System::Metric => Shown::new(volume, milliliters).or(cups.to_string()),
-        System::UsCustomary | System::UsLabel | System::Imperial => {
-            Shown::new(volume, cups.to_string()).or(milliliters)
-        }
+    const FAR: f64 = 0.05;
+    let said = cups.to::<Volume>(system);
+    let is_near = said.is_ok_and(|said| libm::fabs(said.si() - volume.si()) <= FAR * volume.si());
+    let cups = cups.to_string();
+    if is_near && system != System::Metric {
+        Shown::new(volume, cups).or(milliliters)
+    } else {
+        Shown::new(volume, milliliters).or(cups)
     }
 }
 
@@ -520,10 +524,11 @@ mod tests {
 
     /// A fill mark is never above what fits.
     #[rstest]
-    #[case(575.46, None, US, "575 mL (2 3/8 cup)")]
+    #[case(575.46, None, US, "2 3/8 cup (575 mL)")]
+    #[case(575.46, None, System::Metric, "575 mL (2 1/4 cup)")]
     #[case(54.99, None, US, "54 mL (1/8 cup)")]
     #[case(20.0, None, US, "20 mL")]
-    #[case(CUP * 2.0, None, US, "473 mL (2 cup)")]
+    #[case(CUP * 2.0, None, US, "2 cup (473 mL)")]
     #[case(CUP * 1.75, Some(CUP / 4.0), US, "1 3/4 cup")]
     #[case(500.0, Some(250.0), System::Metric, "2 cup")]
     fn fill_marks(
@@ -532,7 +537,7 @@ mod tests {
         #[case] system: System,
         #[case] text: &str,
     ) {
-        assert_eq!(fill_mark(ml(volume), step.map(ml), system).text, text);
+        assert_eq!(fill_mark(ml(volume), step.map(ml), system).on_both_scales(), text);
     }
 
     #[rstest]
@@ -569,10 +574,13 @@ mod tests {
     #[test]
     fn temperatures_and_volumes_stand_in_both_measures() {
         let at = ThermodynamicTemperature::from_si(443.15);
-        assert_eq!(temperature(at, US).text, "338 °F (170 °C)");
-        assert_eq!(temperature(at, System::Metric).text, "170 °C (338 °F)");
-        assert_eq!(volume(ml(305.0), US).text, "305 mL (1 1/4 cup)");
-        assert_eq!(volume(ml(3.0), US).text, "3 mL");
+        assert_eq!(temperature(at, US).on_both_scales(), "338 °F (170 °C)");
+        assert_eq!(temperature(at, System::Metric).on_both_scales(), "170 °C (338 °F)");
+        assert_eq!((degrees(at, US), degree_unit(US)), ("338".into(), "°F".into()));
+        assert_eq!(volume(ml(305.0), US).on_both_scales(), "1 1/4 cup (305 mL)");
+        assert_eq!(volume(ml(305.0), System::Metric).on_both_scales(), "305 mL (1 1/4 cup)");
+        assert_eq!(volume(ml(40.0), US).on_both_scales(), "40 mL (1/8 cup)");
+        assert_eq!(volume(ml(3.0), US).on_both_scales(), "3 mL");
         assert_eq!(density(MassDensity::from_si(1042.58)).text, "1.043 g/mL");
     }
 
@@ -588,7 +596,10 @@ mod tests {
     #[test]
     fn pressures_and_speeds() {
         let pressure = pressure(Pressure::from_si(27.0 * 3386.389), System::Metric);
-        assert_eq!(pressure.text, "91.4 kPa (27 inHg)");
+        assert_eq!(pressure.on_both_scales(), "91.4 kPa (27 inHg)");
+        assert_eq!(oven_time(Time::from_si(125.0)).text, "2:05");
+        // A foot at 15.24 cm/s.
+        assert_eq!(seconds_per_foot(Velocity::from_si(0.1524)).text, "2 s");
         assert_eq!(speed(Velocity::from_si(0.2162)).text, "22 cm/s");
         assert_eq!(minutes(Time::from_si(742.0)).text, "12.4 min");
         assert_eq!(salinity(Ratio::from(0.035)).text, "35 g/kg");

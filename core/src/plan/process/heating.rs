@@ -262,7 +262,8 @@ pub(crate) fn question(
     system: System,
 ) -> Option<Note> {
     if let Some((place, end)) = oven.scorched(most) {
-        let [end, most] = [end, most].map(|at| text::temperature(at, system).text);
+        let end = text::temperature(end, system).on_both_scales();
+        let most = text::temperature(most, system).text;
         return Some(note(
             "timing-ends-too-hot",
             format!(

@@ -39,10 +39,10 @@ fn with(path: &str, field: &str, value: Value) -> Value {
     book
 }
 
-/// The sheet without its line breaks.
+/// The sheet and the notes without their line breaks.
 fn sheet(plan: &Plan) -> String {
-    let sheet = plan.sheet().to_string();
-    sheet.split_whitespace().collect::<std::vec::Vec<_>>().join(" ")
+    let both = format!("{}\n{}", plan.sheet(), plan.notes());
+    both.split_whitespace().collect::<std::vec::Vec<_>>().join(" ")
 }
 
 fn why<T>(reckoned: Option<&Calculated<T>>) -> Option<&str> {
@@ -95,7 +95,7 @@ fn an_unsure_density_is_in_the_bounds() {
         let speed = body.fall(sinks.density.quantity + off * unsure, &water).unwrap().speed;
         assert!(sinks.slowest.quantity < speed && speed < sinks.fastest.quantity, "{off}");
     }
-    assert!(sea.sheet().to_string().contains(" g/mL ± 0.0"));
+    assert!(sheet(&sea).contains(" g/mL ± 0.0"));
 }
 
 /// A drop of the shop's own tells how its pieces fall.
@@ -146,8 +146,7 @@ fn a_gauge_near_its_end_makes_no_fill_mark_of_a_share() {
         assert_eq!(why(plan_at(gauge).pots[0].degas.as_ref()), Some("degas-dial-cannot-tell"));
     }
     let seen = plan(&with("/bench/vacuum", "gauge", json!("27.8 inHg")));
-    let sheet = seen.sheet().to_string();
-    let sheet = sheet.split_whitespace().collect::<Vec<_>>().join(" ");
+    let sheet = sheet(&seen);
     assert!(sheet.contains("1.8-fold") && sheet.contains("so near its end the gauge cannot tell"));
     assert!(sheet.contains("it reads at least 0.0"), "{sheet}");
 }
@@ -175,7 +174,7 @@ fn too_much_heat_is_said() {
     assert!(spent.over.is_some() && spent.left.quantity == Time::default());
     let told = sheet(&plan);
     let head = told.find("! Pot A gets TOO MUCH HEAT: ").unwrap();
-    assert!(head < told.find("dusk + plain: measure the base").unwrap(), "{told}");
+    assert!(head < told.find("MEASURE for dusk + plain").unwrap(), "{told}");
     let notes = plan.assumptions.iter().filter(|note| note.code == "too-much-heat");
     let notes: std::vec::Vec<_> = notes.collect();
     assert_eq!(notes.len(), 1);
@@ -209,7 +208,7 @@ fn a_silent_book_gets_a_silent_plan() {
     let pot = &plan.pots[0];
     assert_eq!((&pot.degas, &pot.stages[0].heating, &pot.heats.budget), (&None, &None, &None));
     assert!(plan.water.is_none() && plan.lines.iter().all(|line| line.sinks.is_none()));
-    let sheet = plan.sheet().to_string();
+    let sheet = sheet(&plan);
     assert!(sheet.contains("No heat budget was given: 2 heats."), "{sheet}");
 }
 
@@ -334,7 +333,7 @@ fn what_a_left_over_has_been_through_counts_on() {
     let sum = spent.spent.quantity + spent.left.quantity;
     assert!((sum - spent.budget.quantity).value.abs() < 1e-6);
     let sheet = sheet(&plan);
-    for told in ["(40 heats, 18.5 min spent)", "1 heat, 41 with those of", "(41 heats, "] {
+    for told in ["(40 heats, 18.5 min spent)", "1 heat, 41 with those of", " 41 heats, "] {
         assert!(sheet.contains(told), "{told}: {sheet}");
     }
 }
@@ -379,21 +378,22 @@ fn spent_time_counts_at_the_temperature_of_one_budget() {
 fn each_burst_has_its_reading_on_the_sheet() {
     let plan = plan(&demo());
     let sheet = sheet(&plan);
-    let short = |text: &str| text.split(" (").next().unwrap().to_string();
-    for stage in &plan.pots[0].stages {
+    let figure = |text: &str| text.split(' ').next().unwrap().to_string();
+    for (stage, then) in plan.pots[0].stages.iter().zip(["step 4", "step 8"]) {
         let heating = stage.heating.as_ref().and_then(Calculated::known).unwrap();
-        let [first, ..] = heating.bands.as_slice() else { panic!("{heating:?}") };
-        let first = format!("Under {}: {}", short(&first.below.text), first.burst.text);
-        assert!(sheet.contains(&first), "{first}: {sheet}");
-        for two in heating.bands.windows(2) {
-            let [colder, band] = two else { continue };
-            let (from, to) = (short(&colder.below.text), short(&band.below.text));
-            let told = format!("{from} to {to}: {}", band.burst.text);
-            assert!(sheet.contains(&told), "{told}: {sheet}");
+        let below: Vec<String> =
+            heating.bands.iter().map(|band| figure(&band.below.text)).collect();
+        let to = figure(&heating.shoot_to.text);
+        let mut reads = format!("under {}", below[0]);
+        for two in below.windows(2) {
+            reads += &format!(" {}-{}", two[0], two[1]);
         }
-        let (from, to) = (short(&heating.shoot_from.text), short(&heating.shoot_to.text));
-        let told = format!("{from} to {to}: SHOOT; over {to}: stop, let it cool");
-        assert!(sheet.contains(&told), "{told}: {sheet}");
+        reads += &format!(" {}-{to} over {to} heat", below[below.len() - 1]);
+        for band in &heating.bands {
+            reads += &format!(" {}", band.burst.text);
+        }
+        reads += &format!(" {then} let cool");
+        assert!(sheet.contains(&reads), "{reads}: {sheet}");
         for band in &heating.bands {
             assert!(band.burst.quantity.value % 5.0 == 0.0, "{band:?}");
             assert!(band.at_most.quantity <= stage.shoot_to.as_ref().unwrap().quantity);
@@ -403,7 +403,7 @@ fn each_burst_has_its_reading_on_the_sheet() {
 
 #[test]
 fn the_setting_of_the_oven_reaches_the_bench() {
-    let told = "at 50 % of the oven's power in short bursts";
+    let told = "HEAT at 50 % of the oven's power by the thermometer";
     assert!(!sheet(&plan(&demo())).contains("of the oven's power"));
     assert!(sheet(&plan(&with("/bench/oven", "setting", json!("50 %")))).contains(told));
     let mut book = demo();
@@ -486,8 +486,12 @@ fn a_timing_that_cannot_be_believed_is_questioned() {
         let timing = json!({ "mix": mix, "from": "68 °F", "to": to, "time": time });
         book["bench"]["oven"]["timings"].as_array_mut().unwrap().push(timing);
         let plan = plan(&book);
-        let notes = plan.assumptions.iter().filter(|note| note.code.starts_with("timing-"));
-        notes.map(|note| note.message.clone()).collect::<std::vec::Vec<_>>().join("; ")
+        assert_eq!(sheet(&plan).contains("CHECK FIRST"), !plan.questions.is_empty());
+        plan.questions
+            .iter()
+            .map(|note| note.message.clone())
+            .collect::<std::vec::Vec<_>>()
+            .join("; ")
     };
     assert_eq!(asked("2 cup", "335 °F", "210 s"), "");
     assert!(asked("2 cup", "335 °F", "400 s").starts_with("Timing 5 does not fit the others"));
@@ -543,9 +547,8 @@ fn shots_beyond_one_heat_take_reheats() {
     assert!((held..1.35 * held).contains(&spent.spent.quantity.value), "{:?}", spent.spent);
     let sheet = sheet(&plan);
     for told in [
-        "Put back what has set in the injector and reheat the pot",
-        "for the next 9 shots",
-        "for the next 4 shots",
+        "REHEAT for the next 9 shots, with what has set in the injector.",
+        "REHEAT for the next 4 shots,",
         "3 heats",
     ] {
         assert!(sheet.contains(told), "{told}: {sheet}");
@@ -657,7 +660,7 @@ fn the_time_line_is_the_sum_of_its_spans() {
     let heats = line.spans.iter().filter(|span| span.mold.is_none()).count();
     let heated: u32 = plan.pots.iter().map(|pot| pot.heats.count).sum();
     assert_eq!(heats, heated as usize + plan.pots.len());
-    assert!(sheet(&plan).contains(&format!("The day takes about {}", line.total.text)));
+    assert!(sheet(&plan).contains(&format!("ORDER OF WORK: about {}", line.total.text)));
 }
 
 /// Hot, a mix fills a tenth more: a cup whose highest mark is its brim does not take it to that mark.
@@ -713,8 +716,8 @@ fn a_table_holds_before_the_salt_goes_in() {
         assert!(limit(&hot, seconds) <= limit(&cold, seconds), "{seconds}: {hot:?} {cold:?}");
     }
     assert_ne!(hot.bands, cold.bands);
-    assert!(told.contains("ADD HOT, the next step"), "{told}");
-    assert!(told.contains("heat again by the table before"), "{told}");
+    assert!(told.contains("step 8 let cool 8 ADD hot, stir in: fine-salt"), "{told}");
+    assert!(told.contains("Read again: under 329 °F back to step 7, over 346 °F"), "{told}");
 }
 
 /// Salt of 0.3 mm in a melt of 0.5 Pa s at the thinnest: by Stokes and Richardson and Zaki, a tenth of the depth.

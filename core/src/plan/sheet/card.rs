@@ -21,11 +21,15 @@ const OTHER: usize = 28;
 /// Blanks: for what a scale really showed, for what goes in by eye, and for reheats that no plan foresees.
 const BLANK: &str = "______";
 const SHORT_BLANK: &str = "_____";
-const BY_EYE: &str = " Extra by eye: ______ of ______";
+const BY_EYE: &str = "extra by eye: ______";
 const REHEATS: &str = " Reheats besides: _____";
 
+/// What has a line of its own on the card of each pot that it concerns: it depends on the pot, and cannot wait.
+fn is_on_each_card(caution: Caution) -> bool {
+    matches!(caution, Caution::Fumes | Caution::Water | Caution::DampSalt)
+}
+
 /// What a pot's card has shown so far.
-#[derive(Default)]
 struct Shown {
     /// Cautions, each once.
     cautions: Vec<Caution>,
@@ -36,36 +40,44 @@ struct Shown {
 }
 
 impl Page {
-    pub(super) fn card(&mut self, plan: &Plan, pot: &Pot) {
+    /// The cards of all pots.
+    pub(super) fn cards(&mut self, plan: &Plan) {
+        let mut said = Vec::new();
+        for pot in &plan.pots {
+            self.card(plan, pot, &mut said);
+        }
+    }
+
+    /// The card of a pot; what is `said` on a card before is not said again, but for what each card says itself.
+    fn card(&mut self, plan: &Plan, pot: &Pot, said: &mut Vec<Caution>) {
         self.line("");
         self.headed(&format!("POT {}  {}", pot.pot, names(pot)), &pot.cup_name, '=');
         self.wrapped("   owed  ", &owed(&plan.lines, &pot.pot));
         for warning in &pot.warnings {
             self.wrapped("  ! ", &warning.message);
         }
-        let mut shown = Shown::default();
+        said.retain(|caution| !is_on_each_card(*caution));
+        let mut shown =
+            Shown { cautions: core::mem::take(said), details: Vec::new(), shots: Vec::new() };
         for step in &plan.steps {
             for at in step.at.iter().filter(|at| at.pot == pot.pot) {
                 self.step(plan, pot, step, at, &mut shown);
             }
         }
+        *said = shown.cautions;
     }
 
     fn step(&mut self, plan: &Plan, pot: &Pot, step: &PlanStep, at: &StepAt, shown: &mut Shown) {
         let mut text = verb_first(&at.text);
         let new: Vec<Caution> =
             step.cautions.iter().copied().filter(|one| shown.is_new(*one)).collect();
-        // What can kill or maim has a line of its own; the others go with the text.
-        let (own, with): (Vec<_>, Vec<_>) = new.into_iter().partition(|caution| {
-            matches!(caution, Caution::Fumes | Caution::Water | Caution::DampSalt)
-        });
+        let (own, with): (Vec<_>, Vec<_>) =
+            new.into_iter().partition(|caution| is_on_each_card(*caution));
         for caution in with {
             text.push_str(&format!(" ! {}", caution.reminder()));
         }
-        match step.kind {
-            StepKind::Measure => text.push_str(BY_EYE),
-            StepKind::Store => text.push_str(REHEATS),
-            _ => {}
+        if step.kind == StepKind::Store {
+            text.push_str(REHEATS);
         }
         let lead = format!("{:>2} ", at.number);
         let line = format!("{lead}{text}");
@@ -75,10 +87,12 @@ impl Page {
         // A short line and the first one of the table, or the only one of the list, may be one.
         let is_joined = match list.as_slice() {
             [] => !at.readings.is_empty() && own.is_empty() && self.joined(&line, at, plan),
-            [only] => self.joined_weigh(&line, only),
+            [only] if step.kind == StepKind::Add => self.joined_weigh(&line, only),
             _ => false,
         };
-        if !is_joined {
+        if step.kind == StepKind::Measure {
+            self.ends(&line, BY_EYE);
+        } else if !is_joined {
             self.wrapped(&lead, &text);
         }
         for caution in own {
@@ -194,7 +208,7 @@ impl Page {
                 spare => format!(", {} to spare", counted(spare, "shot")),
             };
             let weigh = match is_whole {
-                true => format!("{} each, weigh 3: ____ ____ ____", weighs.text),
+                true => format!("{} each, weigh 3: ___ ___ ___", weighs.text),
                 false => format!("{} layer, {} each", draw.share.text, weighs.text),
             };
             self.wrapped("   ", &format!("{shape}{good}{spare}. {weigh}"));

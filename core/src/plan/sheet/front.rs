@@ -2,6 +2,7 @@
 
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 
 use super::called;
 use crate::plan::{Plan, PlannedLine, StockEntry};
@@ -33,6 +34,27 @@ impl Page {
             for more in pots {
                 self.line(&format!("{:66}{more}", ""));
             }
+        }
+    }
+
+    /// What to look at before the day begins.
+    pub(super) fn to_check(&mut self, plan: &Plan) {
+        let borrowed = plan.borrowed.first().map(|first| {
+            format!("Some numbers of the book are borrowed; see the notes. First: {}", first.how)
+        });
+        let all: Vec<&str> = plan
+            .questions
+            .iter()
+            .map(|note| note.message.as_str())
+            .chain(borrowed.as_deref())
+            .collect();
+        if all.is_empty() {
+            return;
+        }
+        self.line("");
+        self.line("CHECK FIRST");
+        for one in all {
+            self.wrapped("  ! ", one);
         }
     }
 

@@ -41,7 +41,6 @@ impl Workshop<'_> {
         assumptions.extend(notes::assumed(self.recipes, &book.materials));
         assumptions.extend(notes::feed_not_known(self.shots));
         assumptions.extend(process::assumed(&layout.pots));
-        assumptions.extend(process::questioned(book, &layout.pots));
         assumptions.extend(process::clock_notes(&layout.pots));
         assumptions.extend(notes::shelf_not_used(layout));
         assumptions.extend(pots.iter().flat_map(|pot| pot.warnings.iter().cloned()));
@@ -66,6 +65,7 @@ impl Workshop<'_> {
             proof: self.proof(layout),
             water: process::water(book),
             borrowed,
+            questions: process::questioned(book, &layout.pots).into_iter().collect(),
             assumptions,
             cautions: notes::cautions(layout, book),
         }

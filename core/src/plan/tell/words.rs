@@ -390,7 +390,12 @@ pub(super) fn shoot(
         [] => String::new(),
         pots => format!(" with pot {}, all hot", pots.join(" and ")),
     };
-    let shots = counted(run.shots, "shot");
+    let end = run.after.saturating_add(run.shots);
+    let shots = match (run.shots < draw.shots, run.shots) {
+        (false, _) => counted(run.shots, "shot"),
+        (true, 1) => format!("shot {end} of {}", draw.shots),
+        (true, _) => format!("shots {} to {end} of {}", run.after.saturating_add(1), draw.shots),
+    };
     let stir = match (salted, &stage.stir_every) {
         (false, _) => String::new(),
         (true, None) => " STIR before each.".to_string(),
@@ -409,11 +414,6 @@ pub(super) fn shoot(
                 from.text
             ),
         });
-    }
-    let end = run.after.saturating_add(run.shots);
-    if run.shots < draw.shots {
-        let first = run.after.saturating_add(1);
-        details.push(format!("These are shots {first} to {end} of {}.", draw.shots));
     }
     let mut notes = Vec::from([format!("{} a shot.", draw.per_shot.text)]);
     if draw.spare_shots > 0 {
