@@ -152,7 +152,7 @@ fn what_goes_in_hot_stands_after_the_heat() {
         let sheet = plan.sheet().to_string();
         let at = |what: &str| {
             // The only one of a step goes on in its line.
-            let only = format!("stir in: {}", what.trim_start());
+            let only = alloc::format!("stir in: {}", what.trim_start());
             let found = sheet.find(what).or_else(|| sheet.find(&only));
             found.unwrap_or_else(|| panic!("{what} in {sheet}"))
         };
