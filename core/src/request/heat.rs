@@ -406,7 +406,7 @@ mod tests {
         let answer = result(request.clone());
         assert_eq!((&answer["guess"], &answer["power"]["text"]), (&json!(true), &json!("800 W")));
         request["power"] = json!("1000 kW");
-        assert_eq!(fault_codes(request.clone()), ["heat-out-of-range"]);
+        assert_eq!(fault_codes(request.clone()), ["out-of-range"]);
         request.as_object_mut().unwrap().remove("power");
         assert_eq!(fault_codes(request), ["heat-no-timings"]);
     }
@@ -508,8 +508,8 @@ mod tests {
 
     #[rstest]
     #[case("mix", json!("1 cup"), "volume-without-density")]
-    #[case("step", json!("0 s"), "heat-precaution")]
-    #[case("specific_heat_rise", json!("1 1/K"), "heat-out-of-range")]
+    #[case("step", json!("0 s"), "out-of-range")]
+    #[case("specific_heat_rise", json!("1 1/K"), "out-of-range")]
     #[case("timings", json!([]), "heat-no-timings")]
     #[case("shot_window", json!(["180 °C", "160 °C"]), "heat-window")]
     #[case("vessel", json!("100 g"), "vessel-half-known")]

@@ -224,8 +224,8 @@ mod tests {
 
     #[rstest]
     #[case("density", json!("0.9 g/mL"), "settling-floats")]
-    #[case("grain", json!("30 cm"), "settling-out-of-range")]
-    #[case("solids", json!("60 %"), "settling-too-thick")]
+    #[case("grain", json!("30 cm"), "out-of-range")]
+    #[case("solids", json!("60 %"), "out-of-range")]
     #[case("viscosity", json!(["5 Pa.s", "0.5 Pa.s"]), "viscosity-reversed")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);

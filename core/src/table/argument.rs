@@ -209,6 +209,8 @@ word_fields! {
     crate::flake::Alike, "flake::Alike";
     crate::material::Kind, "material::Kind";
     crate::process::sink::Outline, "process::sink::Outline";
+    crate::process::shot_cooling::Point, "process::shot_cooling::Point";
+    crate::process::shot_cooling::SectionShape, "process::shot_cooling::SectionShape";
 }
 
 /// The type of a result's field.
