@@ -544,7 +544,9 @@ mod tests {
             assert!(!fault.message.contains("..") && !fault.help.is_empty(), "{fault}");
             let units = fault.message.matches(parameter.unit().symbol()).count();
             assert!(
-                parameter.is_list() || units > 0 || ["1", "any", "none"].contains(&parameter.unit().symbol()),
+                parameter.is_list()
+                    || units > 0
+                    || ["1", "any", "none"].contains(&parameter.unit().symbol()),
                 "{fault}"
             );
         }

@@ -401,6 +401,8 @@ parameters! {
         "The way in which the salt loading is stated.";
     Formulas formulas None (text "formulas of the book") (required)
         "The formulas that are combined, by name.";
+    FusedDensity fused_density GramPerMilliliter (density) (nothing)
+        "Density of the fused plastisol at 20 °C, without voids.";
     GaugeVacuum gauge_vacuum Kilopascal (0 to 180) (nothing)
         "Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.";
     Grain grain Millimeter (0.001 to 50) (required)
@@ -475,6 +477,8 @@ parameters! {
         "The material and its properties.";
     MaterialDensity material_density GramPerMilliliter (density) (nothing)
         "True density of the material; of a plastisol that of the liquid.";
+    MaterialExpansion material_expansion PerKelvin (0 to 0.01) (nothing)
+        "Volumetric thermal expansion of the material.";
     Materials materials None (text "as in a book") (required)
         "The materials by name.";
     Measures measures None (text "us-customary, us-label, metric or imperial") (word "us-customary")
@@ -509,7 +513,7 @@ parameters! {
         "Heat capacity of the mold.";
     MoldMass mold_mass Gram (positive 1e-12 to 1e15) (nothing)
         "Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is needed.";
-    MoldSpecificHeat mold_specific_heat JoulePerGramKelvin (0.1 to 10) (= 0.896)
+    MoldSpecificHeat mold_specific_heat JoulePerGramKelvin (0.1 to 10) (= 0.897)
         "Specific heat of the mold; the default is that of aluminum.";
     Molds molds Count (1 to 1000000) (= 1)
         "Number of such molds that are shot in turn.";

@@ -207,7 +207,7 @@ impl Suspension {
     }
 
     /// Its numbers, checked.
-    fn checked(&self) -> Check {
+    pub(crate) fn checked(&self) -> Check {
         let (size, density) = match self.grain {
             Grain::Cube => (Parameter::Grain, Parameter::GrainDensity),
             Grain::Ball => (Parameter::BallDiameter, Parameter::BallDensity),

@@ -7,14 +7,16 @@ use super::response;
 use crate::caution::Caution;
 use crate::document::process::TimingEntry;
 use crate::document::resolve::Resolver;
-use crate::document::resolve::oven::{Timed, marks};
+use crate::document::resolve::oven::Timed;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
 use crate::plan::process::{HeatBand, question, shown_bands, shown_reach};
-use crate::process::heat::{Cooling, Load, Oven, Precautions, SpecificHeat, Window};
+use crate::process::heat::{
+    Cooling, Load, Oven, Precautions, SpecificHeat, ThermometerMarks, Window,
+};
 use crate::quantity::{
     Amount, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time,
@@ -318,7 +320,8 @@ impl HeatRequest {
     }
 
     fn precautions(&self, resolver: &mut Resolver) -> Option<Precautions> {
-        let usual = Precautions { marks: marks(resolver.system), ..Precautions::default() };
+        let usual =
+            Precautions { marks: ThermometerMarks::of(resolver.system), ..Precautions::default() };
         let thermometer = match &self.thermometer {
             Some(thermometer) => resolver.quantity(&At("/thermometer"), thermometer)?,
             None => usual.thermometer,

@@ -9,7 +9,9 @@ use uom::si::time::second;
 
 use super::{HeatError, Load, Oven, rise};
 use crate::parameter::{Check, Parameter, ParameterErrors, Relation};
-use crate::quantity::{Energy, Mass, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
+use crate::quantity::{
+    Energy, Mass, Ratio, System, TemperatureInterval, ThermodynamicTemperature, Time,
+};
 
 /// More bursts than this are no way to heat a pot.
 const MOST_BURSTS: u32 = 50;
@@ -94,6 +96,15 @@ pub enum ThermometerMarks {
 }
 
 impl ThermometerMarks {
+    /// The scale of the thermometers where these measures are used.
+    #[must_use]
+    pub const fn of(system: System) -> Self {
+        match system {
+            System::UsCustomary | System::UsLabel => Self::Fahrenheit,
+            System::Metric | System::Imperial => Self::Celsius,
+        }
+    }
+
     /// The nearest reading in steps of so many degrees that is not above `at`.
     fn down(self, at: ThermodynamicTemperature, degrees: f64) -> ThermodynamicTemperature {
         // Rounding must not cost a step that is one exactly.

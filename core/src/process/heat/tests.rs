@@ -373,7 +373,10 @@ fn loads_that_are_none_are_refused() {
     assert_eq!(mix_specific_heat(&[]).unwrap_err().code(), "heat-nothing");
     let refused =
         mix_specific_heat(&[(Mass::new::<gram>(1.0), j_per_g_k(-1.0).into())]).unwrap_err();
-    assert_eq!(refused.to_string(), "entry 1 of the list: the specific heat is -1 J/(g.K); it must be from 0.1 to 10 J/(g.K)");
+    assert_eq!(
+        refused.to_string(),
+        "entry 1 of the list: the specific heat is -1 J/(g.K); it must be from 0.1 to 10 J/(g.K)"
+    );
 }
 
 #[test]
