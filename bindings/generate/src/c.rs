@@ -384,7 +384,7 @@ fn written(result: &ResultField) -> String {
         ValueKind::Word { type_name } if result.optional => format!(
             "found.{name}.map_or(0, |word| call::place(pourwright::{type_name}::WORDS, word.word()))"
         ),
-        ValueKind::Word { .. } => {
+        ValueKind::Word { type_name } => {
             format!("call::place(pourwright::{type_name}::WORDS, found.{name}.word())")
         }
         ValueKind::Number if result.optional => format!("call::result_number(found.{name})"),

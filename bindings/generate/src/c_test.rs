@@ -3,7 +3,9 @@
 use std::fmt::Write as _;
 
 use pourwright::parameter::Parameter;
-use pourwright::table::{Argument, CALCULATIONS, Calculation, ParameterField, Value, ValueKind};
+use pourwright::table::{
+    Argument, CALCULATIONS, Calculation, ParameterField, ResultField, Value, ValueKind,
+};
 
 use crate::c::{has_result_struct, has_struct, members, row_name};
 use crate::text::{has_columns, is_word};
@@ -61,8 +63,8 @@ fn constant(parameter: Parameter, word: &str) -> String {
 }
 
 /// The checks of one result.
-fn check(text: &mut String, found: &str, kind: ValueKind, value: &Value) {
-    match (kind, value) {
+fn check(text: &mut String, found: &str, result: &ResultField, value: &Value) {
+    match (result.kind, value) {
         (ValueKind::Count, Value::Absent) => {
             writeln!(text, "    CHECK({found} == POUR_OMITTED_COUNT);")
         }
@@ -137,7 +139,7 @@ impl Cases<'_> {
             } else {
                 "result".to_owned()
             };
-            check(self.text, &found, result.kind, value);
+            check(self.text, &found, result, value);
         }
         let no_result = self.call(&given, None, "NULL", "error");
         let path = match calculation.results {
