@@ -186,7 +186,7 @@ impl fmt::Display for ParameterError {
                 write!(f, "{label} cannot be given together with {}", Label(other))
             }
             Problem::UnknownWord(found) => {
-                write!(f, "{label} cannot be \"{}\"", found.as_str())
+                write!(f, "\"{}\" is not a word for {label}", found.as_str())
             }
         }
     }
@@ -516,7 +516,7 @@ mod tests {
     #[case(
         Parameter::Form,
         Problem::UnknownWord(Found::new("scoped")),
-        "the form of the loading cannot be \"scoped\""
+        "\"scoped\" is not a word for the form of the loading"
     )]
     fn sentences(#[case] parameter: Parameter, #[case] problem: Problem, #[case] expected: &str) {
         assert_eq!(sentence(parameter, problem), expected);
