@@ -174,9 +174,9 @@ mod tests {
     #[test]
     fn what_is_told_is_told_in_sentences() {
         let fault = Fault::at("/molds/worm", &no_cavity());
-        assert_eq!(fault.message, "The cavities is 0; it must be from 1 to 1000000.");
+        assert_eq!(fault.message, "The number of cavities is 0; it must be from 1 to 1000000.");
         let told = fault.to_string();
-        assert!(told.starts_with("/molds/worm: The cavities is 0; "), "{told}");
+        assert!(told.starts_with("/molds/worm: The number of cavities is 0; "), "{told}");
         assert!(told.ends_with("[out-of-range]"), "{told}");
     }
 

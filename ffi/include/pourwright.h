@@ -106,6 +106,12 @@
     { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
       POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
       POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_salt_for_sink_rate_input in which everything is omitted. */
+#define POUR_SALT_FOR_SINK_RATE_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
 /* A pour_shot_fill_input in which everything is omitted. */
 #define POUR_SHOT_FILL_INPUT_INIT \
     { POUR_OMITTED_COUNT, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
@@ -141,6 +147,31 @@
 /* A pour_flake_swap_input in which everything is omitted. */
 #define POUR_FLAKE_SWAP_INPUT_INIT \
     { NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }
+/* A pour_heat_time_input in which everything is omitted. */
+#define POUR_HEAT_TIME_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, NULL, 0, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_next_burst_input in which everything is omitted. */
+#define POUR_NEXT_BURST_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, NULL, 0, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }
+/* A pour_stays_hot_input in which everything is omitted. */
+#define POUR_STAYS_HOT_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED }
+/* A pour_pot_heats_input in which everything is omitted. */
+#define POUR_POT_HEATS_INPUT_INIT \
+    { POUR_OMITTED, NULL, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
+/* A pour_setting_time_input in which everything is omitted. */
+#define POUR_SETTING_TIME_INPUT_INIT \
+    { 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED_COUNT }
+/* A pour_stir_every_input in which everything is omitted. */
+#define POUR_STIR_EVERY_INPUT_INIT \
+    { POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, \
+      POUR_OMITTED }
 /* A pour_cavity_of_weights_input in which everything is omitted. */
 #define POUR_CAVITY_OF_WEIGHTS_INPUT_INIT \
     { NULL, 0, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED }
@@ -258,11 +289,26 @@
 // Of `phase`: fused.
 #define POUR_PHASE_FUSED 2
 
+// Of `piece_point`: center.
+#define POUR_PIECE_POINT_CENTER 1
+
+// Of `piece_point`: mean.
+#define POUR_PIECE_POINT_MEAN 2
+
 // Of `scale`: shore-00.
 #define POUR_SCALE_SHORE_00 1
 
 // Of `scale`: shore-a.
 #define POUR_SCALE_SHORE_A 2
+
+// Of `section_shape`: rod.
+#define POUR_SECTION_SHAPE_ROD 1
+
+// Of `section_shape`: plate.
+#define POUR_SECTION_SHAPE_PLATE 2
+
+// Of `section_shape`: ball.
+#define POUR_SECTION_SHAPE_BALL 3
 
 // Of `shape`: stick.
 #define POUR_SHAPE_STICK 1
@@ -749,6 +795,159 @@ typedef struct pour_salt_for_density_result_columns {
     // Mass of salt. Unit: g.
     struct pour_result_column salt_mass_g;
 } pour_salt_for_density_result_columns;
+
+// The input of `pour_salt_for_sink_rate`. Begin with `POUR_SALT_FOR_SINK_RATE_INPUT_INIT`, in which everything
+// is omitted.
+typedef struct pour_salt_for_sink_rate_input {
+    // Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    double base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
+    double base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
+    double salt_density_g_per_ml;
+    // Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+    double sink_rate_cm_per_s;
+    // Volume of one cavity. Unit: mL; above 0 to 1e15.
+    double cavity_volume_ml;
+    // Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+    double diameter_mm;
+    // Temperature of the water. Unit: °C; 0 to 40.
+    double water_temperature_celsius;
+    // Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default:
+    // none.
+    double length_mm;
+    // Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    // ball. One of `POUR_SHAPE_...`; 0 omits it.
+    int32_t shape;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    // Default: the mass of its base.
+    double mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    // `base_volume_ml`.
+    double mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    // Default: as `mix_volume_ml`.
+    double hot_volume_ml;
+    // Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    double shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    double voids;
+    // Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0.
+    double salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10. Default: 0.
+    double softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. Unit: g/mL; 0.001 to 25. Default:
+    // none.
+    double softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. Unit: 1/K; 0 to 0.01. Default: 0.
+    double softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
+    double most_solids;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+    // Default: 0.5.
+    double feed;
+    // Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+    double hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
+    double hook_volume_ml;
+    // Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    // water without either. Unit: 1; 0 to 41.8. Default: none.
+    double salinity_practical;
+    // Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    // one. Unit: 1; 0 to 0.042. Default: none.
+    double salinity_absolute;
+    // Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default:
+    // none.
+    double drop_depth_m;
+    // Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+    double drop_time_s;
+    // Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
+    double drop_density_g_per_ml;
+} pour_salt_for_sink_rate_input;
+
+// The results of `pour_salt_for_sink_rate`.
+typedef struct pour_salt_for_sink_rate_result {
+    // Mass of salt. Unit: g.
+    double salt_mass_g;
+    // Mass of softener that goes in with it. Unit: g.
+    double softener_mass_g;
+    // Density of the finished plastic at 20 °C, voids counted. Unit: g/mL.
+    double finished_density_g_per_ml;
+} pour_salt_for_sink_rate_result;
+
+// The columns of `pour_salt_for_sink_rate_n`: the parameters of `pour_salt_for_sink_rate`. Set all to 0 first:
+// a parameter that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_salt_for_sink_rate_columns {
+    // Volume of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_volume_ml;
+    // Density of the base, cold and liquid, as a cup measures it.
+    struct pour_column base_density_g_per_ml;
+    // True density of the salt: 2.165 g/mL for sodium chloride.
+    struct pour_column salt_density_g_per_ml;
+    // Sink rate: the final speed of the piece.
+    struct pour_column sink_rate_cm_per_s;
+    // Volume of one cavity.
+    struct pour_column cavity_volume_ml;
+    // Mean diameter of the piece.
+    struct pour_column diameter_mm;
+    // Temperature of the water.
+    struct pour_column water_temperature_celsius;
+    // Length of a stick, at least 2.01 diameters; not used for a ball. May be omitted.
+    struct pour_column length_mm;
+    // Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    // ball. One of `POUR_SHAPE_...`; 0 omits it.
+    int32_t shape;
+    // Mass of the mix before salt; at least that of its base. Give its volume too. May be omitted.
+    struct pour_column mix_mass_g;
+    // Volume of the mix before salt at 20 °C. Give its mass too. May be omitted.
+    struct pour_column mix_volume_ml;
+    // Volume of the mix before salt at shot temperature; at least the cold one. May be omitted.
+    struct pour_column hot_volume_ml;
+    // Temperature at which the mix is shot. May be omitted.
+    struct pour_column shot_temperature_celsius;
+    // Void fraction: share of the volume that is air. May be omitted.
+    struct pour_column voids;
+    // Volumetric thermal expansion of the salt. May be omitted.
+    struct pour_column salt_expansion_per_kelvin;
+    // Softener that goes in with the salt, mass per mass of salt. May be omitted.
+    struct pour_column softener_per_salt;
+    // Density of the softener that goes in with the salt; needed with it. May be omitted.
+    struct pour_column softener_density_g_per_ml;
+    // Volumetric thermal expansion of that softener. May be omitted.
+    struct pour_column softener_expansion_per_kelvin;
+    // Maximum share of salt in the finished mix, by true volume. May be omitted.
+    struct pour_column most_solids;
+    // Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    // counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). May be omitted.
+    struct pour_column feed;
+    // Mass of hook and weight on a piece; give its volume too. May be omitted.
+    struct pour_column hook_mass_g;
+    // Volume that hook and weight displace; give their mass too. May be omitted.
+    struct pour_column hook_volume_ml;
+    // Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    // water without either. May be omitted.
+    struct pour_column salinity_practical;
+    // Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    // one. May be omitted.
+    struct pour_column salinity_absolute;
+    // Depth of a timed drop, the piece let go just below the surface. May be omitted.
+    struct pour_column drop_depth_m;
+    // Time of the timed drop. May be omitted.
+    struct pour_column drop_time_s;
+    // Density of the piece that was dropped. May be omitted.
+    struct pour_column drop_density_g_per_ml;
+} pour_salt_for_sink_rate_columns;
+
+// Where `pour_salt_for_sink_rate_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_salt_for_sink_rate_result_columns {
+    // Mass of salt. Unit: g.
+    struct pour_result_column salt_mass_g;
+    // Mass of softener that goes in with it. Unit: g.
+    struct pour_result_column softener_mass_g;
+    // Density of the finished plastic at 20 °C, voids counted. Unit: g/mL.
+    struct pour_result_column finished_density_g_per_ml;
+} pour_salt_for_sink_rate_result_columns;
 
 // The input of `pour_shot_fill`. Begin with `POUR_SHOT_FILL_INPUT_INIT`, in which everything is omitted.
 typedef struct pour_shot_fill_input {
@@ -1808,6 +2007,453 @@ typedef struct pour_budget_left_result_columns {
     struct pour_result_column overspent_s;
 } pour_budget_left_result_columns;
 
+// One row of `timings`. Heatings that the shop has timed, all at one setting: of each the mass of the mix, the
+// temperatures before and after and the time; needed without the rated power.
+typedef struct pour_timings_row {
+    // Mass of the mix in a timed heating. Unit: g; above 0 to 1e15.
+    double timed_mass_g;
+    // Temperature before a timed heating. Unit: °C; -73 to 427.
+    double timed_from_celsius;
+    // Temperature after a timed heating, stirred; above that before. Unit: °C; -73 to 427.
+    double timed_to_celsius;
+    // Time that the oven ran in a timed heating. Unit: s; above 0 to 1e9.
+    double timed_time_s;
+} pour_timings_row;
+
+// The input of `pour_heat_time`. Begin with `POUR_HEAT_TIME_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_heat_time_input {
+    // Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    double pot_mass_g;
+    // Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
+    double specific_heat_j_per_g_k;
+    // The temperature before heating. Unit: °C; -73 to 427.
+    double heated_from_celsius;
+    // The temperature after heating, above that before. Unit: °C; -73 to 427.
+    double heated_to_celsius;
+    // Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures
+    // before and after and the time; needed without the rated power. 1 to 1000 of them. Default: none.
+    const struct pour_timings_row *timings;
+    // Number of `timings`.
+    size_t timings_count;
+    // Rated power of the oven, its output at full power: a first guess, not used once there are timings;
+    // needed without them. Unit: W; 50 to 10000. Default: none.
+    double oven_power_w;
+    // Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
+    double setting;
+    // Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was
+    // timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+    double specific_heat_rise_per_kelvin;
+    // Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as `specific_heat_j_per_g_k`.
+    double timed_specific_heat_j_per_g_k;
+    // Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+    double vessel_mass_g;
+    // Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
+    double vessel_specific_heat_j_per_g_k;
+} pour_heat_time_input;
+
+// The results of `pour_heat_time`.
+typedef struct pour_heat_time_result {
+    // Heating time. Unit: s.
+    double heat_time_s;
+    // Its standard uncertainty for one more heating. Unit: s.
+    double heat_time_uncertainty_s;
+    // Power that reaches mix and vessel. Unit: W.
+    double power_w;
+    // How far the amount is outside those that were timed, as a factor; none inside them. Unit: 1. NaN where
+    // there is none.
+    double beyond;
+} pour_heat_time_result;
+
+// The input of `pour_next_burst`. Begin with `POUR_NEXT_BURST_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_next_burst_input {
+    // Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    double pot_mass_g;
+    // Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
+    double specific_heat_j_per_g_k;
+    // Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
+    double reading_celsius;
+    // Lowest temperature at which the mix is shot, its material's own. Unit: °C; -73 to 427.
+    double window_bottom_celsius;
+    // Highest temperature at which the mix is shot, its material's own; above the lowest. Unit: °C; -73 to
+    // 427.
+    double window_top_celsius;
+    // Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures
+    // before and after and the time; needed without the rated power. 1 to 1000 of them. Default: none.
+    const struct pour_timings_row *timings;
+    // Number of `timings`.
+    size_t timings_count;
+    // Rated power of the oven, its output at full power: a first guess, not used once there are timings;
+    // needed without them. Unit: W; 50 to 10000. Default: none.
+    double oven_power_w;
+    // Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
+    double setting;
+    // Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was
+    // timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+    double specific_heat_rise_per_kelvin;
+    // Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as `specific_heat_j_per_g_k`.
+    double timed_specific_heat_j_per_g_k;
+    // Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+    double vessel_mass_g;
+    // Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
+    double vessel_specific_heat_j_per_g_k;
+    // The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the window.
+    double aim_celsius;
+    // How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
+    double thermometer_kelvin;
+    // Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
+    double burst_step_s;
+    // Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
+    double longest_burst_s;
+    // How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default:
+    // 30.
+    double oven_turn_s;
+    // The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. One of
+    // `POUR_MEASURES_...`; 0 omits it.
+    int32_t measures;
+} pour_next_burst_input;
+
+// The results of `pour_next_burst`.
+typedef struct pour_next_burst_result {
+    // The next burst; none where the pot is hot enough. Unit: s. NaN where there is none.
+    double burst_s;
+    // The expected reading after it. Unit: °C. NaN where there is none.
+    double expected_celsius;
+    // Shoot from this reading on. Unit: °C.
+    double shoot_from_celsius;
+    // Shoot up to this reading; above it, stop and let the pot cool. Unit: °C.
+    double shoot_to_celsius;
+    // Number of bursts that are expected from this reading on.
+    uint32_t bursts;
+    // Time that the oven is expected to run in them. Unit: s.
+    double oven_time_s;
+} pour_next_burst_result;
+
+// The input of `pour_stays_hot`. Begin with `POUR_STAYS_HOT_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_stays_hot_input {
+    // Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    double pot_mass_g;
+    // Temperature after the last burst. Unit: °C; -73 to 427.
+    double hot_from_celsius;
+    // Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427.
+    double hot_to_celsius;
+    // Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15.
+    double watched_mass_g;
+    // First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to
+    // 427.
+    double watched_from_celsius;
+    // Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
+    // Unit: °C; -73 to 427.
+    double watched_to_celsius;
+    // Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9.
+    double watched_time_s;
+    // Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+    double room_celsius;
+    // How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not calculated.
+    double stood_s;
+} pour_stays_hot_input;
+
+// The results of `pour_stays_hot`.
+typedef struct pour_stays_hot_result {
+    // Time in which the distance to the temperature of the room falls to 37 %. Unit: s.
+    double time_constant_s;
+    // Time down to the lower temperature, with all of the mix in the pot. Unit: s.
+    double hot_for_s;
+    // The same with half of it. Unit: s.
+    double half_full_s;
+    // Temperature after the time that the pot has stood. Unit: °C. NaN where there is none.
+    double after_celsius;
+} pour_stays_hot_result;
+
+// The columns of `pour_stays_hot_n`: the parameters of `pour_stays_hot`. Set all to 0 first: a parameter that
+// may be omitted has no column then.
+typedef struct pour_stays_hot_columns {
+    // Mass of the mix in the pot.
+    struct pour_column pot_mass_g;
+    // Temperature after the last burst.
+    struct pour_column hot_from_celsius;
+    // Temperature down to which the pot can be shot, above that of the room.
+    struct pour_column hot_to_celsius;
+    // Mass of the mix in a pot that was watched to cool.
+    struct pour_column watched_mass_g;
+    // First reading of a pot that was watched to cool, from its second minute on, stirred.
+    struct pour_column watched_from_celsius;
+    // Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
+    struct pour_column watched_to_celsius;
+    // Time between the two readings of a pot that was watched to cool.
+    struct pour_column watched_time_s;
+    // Temperature of the room, below all others. May be omitted.
+    struct pour_column room_celsius;
+    // How long the pot has stood. May be omitted.
+    struct pour_column stood_s;
+} pour_stays_hot_columns;
+
+// Where `pour_stays_hot_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_stays_hot_result_columns {
+    // Time in which the distance to the temperature of the room falls to 37 %. Unit: s.
+    struct pour_result_column time_constant_s;
+    // Time down to the lower temperature, with all of the mix in the pot. Unit: s.
+    struct pour_result_column hot_for_s;
+    // The same with half of it. Unit: s.
+    struct pour_result_column half_full_s;
+    // Temperature after the time that the pot has stood. Unit: °C. NaN where there is none.
+    struct pour_result_column after_celsius;
+} pour_stays_hot_result_columns;
+
+// One row of `clock_runs`. The pot's shots in their order, like ones together: of each run the number of
+// shots, the mass that one takes, the working time for one, the time that it sets and the number of molds in
+// turn. At most 100 000 shots.
+typedef struct pour_clock_runs_row {
+    // Number of like shots in a row; at most 100 000 from one pot. Unit: 1; 1 to 100000.
+    double pot_shots;
+    // Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+    double shot_mass_g;
+    // Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a
+    // shot can be made is not calculated.
+    double hands_s;
+    // Time that a shot sets in its mold. Unit: s; 0 to 1e6. Default: 0.
+    double sets_s;
+    // Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
+    double molds;
+} pour_clock_runs_row;
+
+// The input of `pour_pot_heats`. Begin with `POUR_POT_HEATS_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_pot_heats_input {
+    // Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    double pot_mass_g;
+    // The pot's shots in their order, like ones together: of each run the number of shots, the mass that one
+    // takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000
+    // shots. 1 to 1000 of them.
+    const struct pour_clock_runs_row *clock_runs;
+    // Number of `clock_runs`.
+    size_t clock_runs_count;
+    // How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15.
+    // Default: from how it cools.
+    double hot_for_s;
+    // Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+    double clock_from_celsius;
+    // Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C;
+    // -73 to 427. Default: none.
+    double clock_to_celsius;
+    // Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. It may be omitted.
+    double watched_mass_g;
+    // First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to
+    // 427. It may be omitted.
+    double watched_from_celsius;
+    // Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
+    // Unit: °C; -73 to 427. It may be omitted.
+    double watched_to_celsius;
+    // Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9. It may be
+    // omitted.
+    double watched_time_s;
+    // Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+    double room_celsius;
+    // How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
+    double oven_time_s;
+} pour_pot_heats_input;
+
+// The results of `pour_pot_heats`.
+typedef struct pour_pot_heats_result {
+    // Number of reheats: the heats but for the first.
+    uint32_t reheats;
+    // Number of shots in the first heat.
+    uint32_t first_shots;
+    // Time of all shots, without the oven. Unit: s.
+    double shooting_time_s;
+    // Time of all shots and of the oven for each heat, where that is given. Unit: s. NaN where there is none.
+    double total_time_s;
+} pour_pot_heats_result;
+
+// The input of `pour_setting_time`. Begin with `POUR_SETTING_TIME_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_setting_time_input {
+    // Shape of the thickest part of a piece. One of `POUR_SECTION_SHAPE_...`.
+    int32_t section_shape;
+    // Thickness of the thickest part of a piece; of a rod or a ball its diameter. Unit: mm; 0.2 to 200.
+    double section_thickness_mm;
+    // Temperature at which it is shot, above that at which it is taken out. Unit: °C; -73 to 427.
+    double shot_at_celsius;
+    // Temperature of the mold before the shot, below that at which a piece is taken out. Unit: °C; -73 to 427.
+    // Default: 30.
+    double mold_at_celsius;
+    // Temperature at which a piece can be taken out. Unit: °C; -73 to 427. Default: 50.
+    double take_out_celsius;
+    // The point of a piece whose temperature counts. Default: center. One of `POUR_PIECE_POINT_...`; 0 omits
+    // it.
+    int32_t piece_point;
+    // Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to
+    // 1.0e-7.
+    double diffusivity_m2_per_s;
+    // Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+    double shot_mass_g;
+    // Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
+    double shot_specific_heat_j_per_g_k;
+    // Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is
+    // needed. Unit: g; above 0 to 1e15. Default: none.
+    double mold_mass_g;
+    // Specific heat of the mold; the default is that of aluminum. Unit: J/(g.K); 0.1 to 10. Default: 0.897.
+    double mold_specific_heat_j_per_g_k;
+    // Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a
+    // shot can be made is not calculated.
+    double hands_s;
+    // Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
+    uint32_t molds;
+} pour_setting_time_input;
+
+// The results of `pour_setting_time`.
+typedef struct pour_setting_time_result {
+    // Setting time. Unit: s.
+    double setting_time_s;
+    // The same with the highest diffusivity of soft PVC. Unit: s.
+    double setting_time_min_s;
+    // The same with the lowest. Unit: s.
+    double setting_time_max_s;
+    // How much one shot warms the mold, where its mass is given. Unit: K. NaN where there is none.
+    double warms_kelvin;
+    // Number of shots in a row before the mold is too warm, nothing lost between them; none where its mass is
+    // not given, or it goes on. `POUR_OMITTED_COUNT` where there is none.
+    uint32_t in_a_row;
+    // Time from one shot to the next, where the working time is given. Unit: s. NaN where there is none.
+    double shot_every_s;
+} pour_setting_time_result;
+
+// The columns of `pour_setting_time_n`: the parameters of `pour_setting_time`. Set all to 0 first: a parameter
+// that may be omitted has no column then. A word counts for all rows.
+typedef struct pour_setting_time_columns {
+    // Shape of the thickest part of a piece. One of `POUR_SECTION_SHAPE_...`.
+    int32_t section_shape;
+    // Thickness of the thickest part of a piece; of a rod or a ball its diameter.
+    struct pour_column section_thickness_mm;
+    // Temperature at which it is shot, above that at which it is taken out.
+    struct pour_column shot_at_celsius;
+    // Temperature of the mold before the shot, below that at which a piece is taken out. May be omitted.
+    struct pour_column mold_at_celsius;
+    // Temperature at which a piece can be taken out. May be omitted.
+    struct pour_column take_out_celsius;
+    // The point of a piece whose temperature counts. Default: center. One of `POUR_PIECE_POINT_...`; 0 omits
+    // it.
+    int32_t piece_point;
+    // Thermal diffusivity of the plastic. May be omitted.
+    struct pour_column diffusivity_m2_per_s;
+    // Mass of one shot, sprue included. May be omitted.
+    struct pour_column shot_mass_g;
+    // Specific heat of the plastic. May be omitted.
+    struct pour_column shot_specific_heat_j_per_g_k;
+    // Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is
+    // needed. May be omitted.
+    struct pour_column mold_mass_g;
+    // Specific heat of the mold; the default is that of aluminum. May be omitted.
+    struct pour_column mold_specific_heat_j_per_g_k;
+    // Working time of a shot: fill, shoot, top off, take out. May be omitted.
+    struct pour_column hands_s;
+    // Number of such molds that are shot in turn. May be omitted.
+    struct pour_column molds;
+} pour_setting_time_columns;
+
+// Where `pour_setting_time_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_setting_time_result_columns {
+    // Setting time. Unit: s.
+    struct pour_result_column setting_time_s;
+    // The same with the highest diffusivity of soft PVC. Unit: s.
+    struct pour_result_column setting_time_min_s;
+    // The same with the lowest. Unit: s.
+    struct pour_result_column setting_time_max_s;
+    // How much one shot warms the mold, where its mass is given. Unit: K. NaN where there is none.
+    struct pour_result_column warms_kelvin;
+    // Number of shots in a row before the mold is too warm, nothing lost between them; none where its mass is
+    // not given, or it goes on. NaN where there is none.
+    struct pour_result_column in_a_row;
+    // Time from one shot to the next, where the working time is given. Unit: s. NaN where there is none.
+    struct pour_result_column shot_every_s;
+} pour_setting_time_result_columns;
+
+// The input of `pour_stir_every`. Begin with `POUR_STIR_EVERY_INPUT_INIT`, in which everything is omitted.
+typedef struct pour_stir_every_input {
+    // Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50.
+    double grain_mm;
+    // True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
+    double grain_density_g_per_ml;
+    // Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+    double melt_density_g_per_ml;
+    // Depth of the melt in its cup. Unit: mm; 0.1 to 10000.
+    double melt_depth_mm;
+    // Lowest viscosity that the melt may have at shot temperature. Where none is known, the defaults of both
+    // span what such melts may have. Unit: mPa.s; 0.1 to 1e7. Default: 50.
+    double melt_viscosity_min_mpa_s;
+    // Highest viscosity that the melt may have at shot temperature, at least the lowest. Unit: mPa.s; 0.1 to
+    // 1e7. Default: 5000.
+    double melt_viscosity_max_mpa_s;
+    // Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0.
+    double solids_share;
+    // Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1. Default: 0.1.
+    double unstirred;
+} pour_stir_every_input;
+
+// The results of `pour_stir_every`.
+typedef struct pour_stir_every_result {
+    // How often to stir, to be safe: in the thinnest melt. Unit: s.
+    double stir_every_s;
+    // How often is enough in the thickest melt. Unit: s.
+    double stir_every_max_s;
+    // Speed of the grains in the thickest melt. Unit: cm/s.
+    double settling_min_cm_per_s;
+    // Speed of the grains in the thinnest melt. Unit: cm/s.
+    double settling_max_cm_per_s;
+} pour_stir_every_result;
+
+// The columns of `pour_stir_every_n`: the parameters of `pour_stir_every`. Set all to 0 first: a parameter
+// that may be omitted has no column then.
+typedef struct pour_stir_every_columns {
+    // Size of a grain of salt: the opening of a sieve that it just passes.
+    struct pour_column grain_mm;
+    // True density of the grains, above that of the melt.
+    struct pour_column grain_density_g_per_ml;
+    // Density of the melt, hot.
+    struct pour_column melt_density_g_per_ml;
+    // Depth of the melt in its cup.
+    struct pour_column melt_depth_mm;
+    // Lowest viscosity that the melt may have at shot temperature. Where none is known, the defaults of both
+    // span what such melts may have. May be omitted.
+    struct pour_column melt_viscosity_min_mpa_s;
+    // Highest viscosity that the melt may have at shot temperature, at least the lowest. May be omitted.
+    struct pour_column melt_viscosity_max_mpa_s;
+    // Share of the grains in the volume; at 0 one grain alone. May be omitted.
+    struct pour_column solids_share;
+    // Share of the depth that may be without grains before it is stirred. May be omitted.
+    struct pour_column unstirred;
+} pour_stir_every_columns;
+
+// Where `pour_stir_every_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_stir_every_result_columns {
+    // How often to stir, to be safe: in the thinnest melt. Unit: s.
+    struct pour_result_column stir_every_s;
+    // How often is enough in the thickest melt. Unit: s.
+    struct pour_result_column stir_every_max_s;
+    // Speed of the grains in the thickest melt. Unit: cm/s.
+    struct pour_result_column settling_min_cm_per_s;
+    // Speed of the grains in the thinnest melt. Unit: cm/s.
+    struct pour_result_column settling_max_cm_per_s;
+} pour_stir_every_result_columns;
+
+// The columns of `pour_viscosity_of_ball_n`: the parameters of `pour_viscosity_of_ball`. Set all to 0 first: a
+// parameter that may be omitted has no column then.
+typedef struct pour_viscosity_of_ball_columns {
+    // Diameter of the ball, much smaller than that of the vessel.
+    struct pour_column ball_diameter_mm;
+    // Density of the ball: 7.8 g/mL of steel.
+    struct pour_column ball_density_g_per_ml;
+    // Density of the melt, hot.
+    struct pour_column melt_density_g_per_ml;
+    // How deep the ball sank, let go below the surface.
+    struct pour_column ball_depth_mm;
+    // Time that the ball took.
+    struct pour_column ball_time_s;
+} pour_viscosity_of_ball_columns;
+
+// Where `pour_viscosity_of_ball_n` writes its results. Set all to 0 first: what has no column is not written.
+typedef struct pour_viscosity_of_ball_result_columns {
+    // Viscosity of the melt. Unit: mPa.s.
+    struct pour_result_column melt_viscosity_mpa_s;
+} pour_viscosity_of_ball_result_columns;
+
 // The input of `pour_cavity_of_weights`. Begin with `POUR_CAVITY_OF_WEIGHTS_INPUT_INIT`, in which everything
 // is omitted.
 typedef struct pour_cavity_of_weights_input {
@@ -2232,6 +2878,21 @@ int32_t pour_salt_for_density_n(size_t rows,
                                 const struct pour_salt_for_density_result_columns *results,
                                 int32_t *statuses,
                                 struct pour_error **error);
+
+// Mass of salt at which a piece sinks at a rate.
+//
+// The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has
+// cooled; the salt is that for this density. What is left of the feed and the hook counts in both.
+int32_t pour_salt_for_sink_rate(const struct pour_salt_for_sink_rate_input *input,
+                                struct pour_salt_for_sink_rate_result *result,
+                                struct pour_error **error);
+
+// `pour_salt_for_sink_rate` for every row.
+int32_t pour_salt_for_sink_rate_n(size_t rows,
+                                  const struct pour_salt_for_sink_rate_columns *columns,
+                                  const struct pour_salt_for_sink_rate_result_columns *results,
+                                  int32_t *statuses,
+                                  struct pour_error **error);
 
 // Mass of one shot, and of its pieces.
 //
@@ -2718,6 +3379,107 @@ int32_t pour_budget_left_n(size_t rows,
                            const struct pour_budget_left_result_columns *results,
                            int32_t *statuses,
                            struct pour_error **error);
+
+// Heating time of a pot in the oven, without a break, by the shop's own timings.
+//
+// t = Q (a + b/m), Q = ∫ (m c_p(T) + C_vessel) dT; a and b are fitted to the timings (module `process::heat`).
+// An amount of more than 1.6 times the timed ones is refused. Without timings the rated power gives a first
+// guess.
+int32_t pour_heat_time(const struct pour_heat_time_input *input,
+                       struct pour_heat_time_result *result,
+                       struct pour_error **error);
+
+// The next burst of the oven for a reading of the thermometer.
+//
+// No burst can carry the pot over its window, by all the power that the timings make plausible and the error
+// of the thermometer (module `process::heat`). Stir, read, and look up each burst by its reading. The system
+// of measures gives the scale of the thermometer, on whole degrees of which the limits are.
+int32_t pour_next_burst(const struct pour_next_burst_input *input,
+                        struct pour_next_burst_result *result,
+                        struct pour_error **error);
+
+// How long a pot stays hot, by a pot that was watched to cool.
+//
+// Newton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room)); less mix than
+// was watched cools faster (module `process::heat`).
+int32_t pour_stays_hot(const struct pour_stays_hot_input *input,
+                       struct pour_stays_hot_result *result,
+                       struct pour_error **error);
+
+// `pour_stays_hot` for every row.
+int32_t pour_stays_hot_n(size_t rows,
+                         const struct pour_stays_hot_columns *columns,
+                         const struct pour_stays_hot_result_columns *results,
+                         int32_t *statuses,
+                         struct pour_error **error);
+
+// The heats that the shots of a pot take, and how long they all take.
+//
+// A heat goes on while the next shot ends before the pot has fallen to the bottom of its window; then it is
+// heated again. How long a pot stays hot is stated, or follows from a pot that was watched to cool. A shot can
+// be made every max(h, (h + s)/k): h its working time, s the time that it sets, k molds in turn (module
+// `process::clock`).
+int32_t pour_pot_heats(const struct pour_pot_heats_input *input,
+                       struct pour_pot_heats_result *result,
+                       struct pour_error **error);
+
+// How long a shot sets in a metal mold, and how often one can be made.
+//
+// The first term of the series of a rod, a plate or a ball whose surface keeps the temperature of the mold: t
+// = R²/(ζ² α) ln(C/Θ), Θ = (T_e − T_m)/(T₀ − T_m) (module `process::shot_cooling`). The mold is as warm as the
+// shot leaves it, where its mass is given.
+int32_t pour_setting_time(const struct pour_setting_time_input *input,
+                          struct pour_setting_time_result *result,
+                          struct pour_error **error);
+
+// `pour_setting_time` for every row.
+int32_t pour_setting_time_n(size_t rows,
+                            const struct pour_setting_time_columns *columns,
+                            const struct pour_setting_time_result_columns *results,
+                            int32_t *statuses,
+                            struct pour_error **error);
+
+// How often to stir a melt with salt in it, and how fast the salt settles.
+//
+// Drag of a sphere by Schiller and Naumann, hindered settling by Richardson and Zaki, a grain as a cube that
+// passes a sieve (module `process::settling`). Stir before the top share of the depth is without grains: t =
+// share · depth/v.
+int32_t pour_stir_every(const struct pour_stir_every_input *input,
+                        struct pour_stir_every_result *result,
+                        struct pour_error **error);
+
+// `pour_stir_every` for every row.
+int32_t pour_stir_every_n(size_t rows,
+                          const struct pour_stir_every_columns *columns,
+                          const struct pour_stir_every_result_columns *results,
+                          int32_t *statuses,
+                          struct pour_error **error);
+
+// Viscosity of a melt, from a ball that was timed as it sank.
+//
+// The drag of a sphere by Schiller and Naumann, up to a Reynolds number of 800 (module `process::settling`).
+//
+// `ball_diameter_mm`: Diameter of the ball, much smaller than that of the vessel. Unit: mm; 0.001 to 50.
+// `ball_density_g_per_ml`: Density of the ball: 7.8 g/mL of steel. Unit: g/mL; 0.001 to 25.
+// `melt_density_g_per_ml`: Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+// `ball_depth_mm`: How deep the ball sank, let go below the surface. Unit: mm; 1 to 10000.
+// `ball_time_s`: Time that the ball took. Unit: s; 0.01 to 1e6.
+//
+// `melt_viscosity_mpa_s` receives: Viscosity of the melt. Unit: mPa.s.
+int32_t pour_viscosity_of_ball(double ball_diameter_mm,
+                               double ball_density_g_per_ml,
+                               double melt_density_g_per_ml,
+                               double ball_depth_mm,
+                               double ball_time_s,
+                               double *melt_viscosity_mpa_s,
+                               struct pour_error **error);
+
+// `pour_viscosity_of_ball` for every row.
+int32_t pour_viscosity_of_ball_n(size_t rows,
+                                 const struct pour_viscosity_of_ball_columns *columns,
+                                 const struct pour_viscosity_of_ball_result_columns *results,
+                                 int32_t *statuses,
+                                 struct pour_error **error);
 
 // Volume of a cavity from weighed pieces, the feed being known: V = m̄/((1 − φ)[ρ_hot + f (ρ_cold − ρ_hot)]).
 int32_t pour_cavity_of_weights(const struct pour_cavity_of_weights_input *input,

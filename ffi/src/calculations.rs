@@ -71,10 +71,22 @@ pub const POUR_PHASE_LIQUID: i32 = 1;
 /// Of `phase`: fused.
 pub const POUR_PHASE_FUSED: i32 = 2;
 
+/// Of `piece_point`: center.
+pub const POUR_PIECE_POINT_CENTER: i32 = 1;
+/// Of `piece_point`: mean.
+pub const POUR_PIECE_POINT_MEAN: i32 = 2;
+
 /// Of `scale`: shore-00.
 pub const POUR_SCALE_SHORE_00: i32 = 1;
 /// Of `scale`: shore-a.
 pub const POUR_SCALE_SHORE_A: i32 = 2;
+
+/// Of `section_shape`: rod.
+pub const POUR_SECTION_SHAPE_ROD: i32 = 1;
+/// Of `section_shape`: plate.
+pub const POUR_SECTION_SHAPE_PLATE: i32 = 2;
+/// Of `section_shape`: ball.
+pub const POUR_SECTION_SHAPE_BALL: i32 = 3;
 
 /// Of `shape`: stick.
 pub const POUR_SHAPE_STICK: i32 = 1;
@@ -1360,6 +1372,318 @@ pub unsafe extern "C" fn pour_salt_for_density_n(
             };
             let found = inputs.calculate().map_err(call::row_status)?;
             Ok([found.salt_mass_g])
+        });
+        Ok(())
+    })
+}
+
+/// The input of `pour_salt_for_sink_rate`. Begin with `POUR_SALT_FOR_SINK_RATE_INPUT_INIT`, in which everything
+/// is omitted.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_salt_for_sink_rate_input {
+    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    pub base_volume_ml: f64,
+    /// Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
+    pub base_density_g_per_ml: f64,
+    /// True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
+    pub salt_density_g_per_ml: f64,
+    /// Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+    pub sink_rate_cm_per_s: f64,
+    /// Volume of one cavity. Unit: mL; above 0 to 1e15.
+    pub cavity_volume_ml: f64,
+    /// Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+    pub diameter_mm: f64,
+    /// Temperature of the water. Unit: °C; 0 to 40.
+    pub water_temperature_celsius: f64,
+    /// Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default:
+    /// none.
+    pub length_mm: f64,
+    /// Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    /// ball. One of `POUR_SHAPE_...`; 0 omits it.
+    pub shape: i32,
+    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    /// Default: the mass of its base.
+    pub mix_mass_g: f64,
+    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    /// `base_volume_ml`.
+    pub mix_volume_ml: f64,
+    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    /// Default: as `mix_volume_ml`.
+    pub hot_volume_ml: f64,
+    /// Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    pub shot_temperature_celsius: f64,
+    /// Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+    pub voids: f64,
+    /// Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0.
+    pub salt_expansion_per_kelvin: f64,
+    /// Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10. Default: 0.
+    pub softener_per_salt: f64,
+    /// Density of the softener that goes in with the salt; needed with it. Unit: g/mL; 0.001 to 25. Default:
+    /// none.
+    pub softener_density_g_per_ml: f64,
+    /// Volumetric thermal expansion of that softener. Unit: 1/K; 0 to 0.01. Default: 0.
+    pub softener_expansion_per_kelvin: f64,
+    /// Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
+    pub most_solids: f64,
+    /// Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    /// counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
+    /// Default: 0.5.
+    pub feed: f64,
+    /// Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+    pub hook_mass_g: f64,
+    /// Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
+    pub hook_volume_ml: f64,
+    /// Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    /// water without either. Unit: 1; 0 to 41.8. Default: none.
+    pub salinity_practical: f64,
+    /// Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    /// one. Unit: 1; 0 to 0.042. Default: none.
+    pub salinity_absolute: f64,
+    /// Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default:
+    /// none.
+    pub drop_depth_m: f64,
+    /// Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+    pub drop_time_s: f64,
+    /// Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
+    pub drop_density_g_per_ml: f64,
+}
+
+/// The results of `pour_salt_for_sink_rate`.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_salt_for_sink_rate_result {
+    /// Mass of salt. Unit: g.
+    pub salt_mass_g: f64,
+    /// Mass of softener that goes in with it. Unit: g.
+    pub softener_mass_g: f64,
+    /// Density of the finished plastic at 20 °C, voids counted. Unit: g/mL.
+    pub finished_density_g_per_ml: f64,
+}
+
+/// Mass of salt at which a piece sinks at a rate.
+///
+/// The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has
+/// cooled; the salt is that for this density. What is left of the feed and the hook counts in both.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_salt_for_sink_rate(
+    input: Option<&pour_salt_for_sink_rate_input>,
+    result: Option<&mut MaybeUninit<pour_salt_for_sink_rate_result>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut result = result;
+    guard(error, &mut || {
+        let mut call = Call::new("salt_for_sink_rate");
+        let input = memory::given("input", input)?;
+        let result = memory::given("result", result.as_deref_mut())?;
+        let base_volume_ml = call.number("base_volume_ml", Parameter::BaseVolume, input.base_volume_ml);
+        let base_density_g_per_ml = call.number("base_density_g_per_ml", Parameter::BaseDensity, input.base_density_g_per_ml);
+        let salt_density_g_per_ml = call.number("salt_density_g_per_ml", Parameter::SaltDensity, input.salt_density_g_per_ml);
+        let sink_rate_cm_per_s = call.number("sink_rate_cm_per_s", Parameter::SinkRate, input.sink_rate_cm_per_s);
+        let cavity_volume_ml = call.number("cavity_volume_ml", Parameter::CavityVolume, input.cavity_volume_ml);
+        let diameter_mm = call.number("diameter_mm", Parameter::Diameter, input.diameter_mm);
+        let water_temperature_celsius = call.number("water_temperature_celsius", Parameter::WaterTemperature, input.water_temperature_celsius);
+        let shape = call.optional_word("shape", Parameter::Shape, input.shape);
+        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(sink_rate_cm_per_s), Some(cavity_volume_ml), Some(diameter_mm), Some(water_temperature_celsius), Some(shape)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, sink_rate_cm_per_s, cavity_volume_ml, diameter_mm, water_temperature_celsius, shape) else { return Err(call.failure()) };
+        let inputs = plain::SaltForSinkRate {
+            base_volume_ml,
+            base_density_g_per_ml,
+            salt_density_g_per_ml,
+            sink_rate_cm_per_s,
+            cavity_volume_ml,
+            diameter_mm,
+            water_temperature_celsius,
+            length_mm: given(input.length_mm),
+            shape,
+            mix_mass_g: given(input.mix_mass_g),
+            mix_volume_ml: given(input.mix_volume_ml),
+            hot_volume_ml: given(input.hot_volume_ml),
+            shot_temperature_celsius: given(input.shot_temperature_celsius),
+            voids: given(input.voids),
+            salt_expansion_per_kelvin: given(input.salt_expansion_per_kelvin),
+            softener_per_salt: given(input.softener_per_salt),
+            softener_density_g_per_ml: given(input.softener_density_g_per_ml),
+            softener_expansion_per_kelvin: given(input.softener_expansion_per_kelvin),
+            most_solids: given(input.most_solids),
+            feed: given(input.feed),
+            hook_mass_g: given(input.hook_mass_g),
+            hook_volume_ml: given(input.hook_volume_ml),
+            salinity_practical: given(input.salinity_practical),
+            salinity_absolute: given(input.salinity_absolute),
+            drop_depth_m: given(input.drop_depth_m),
+            drop_time_s: given(input.drop_time_s),
+            drop_density_g_per_ml: given(input.drop_density_g_per_ml),
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(pour_salt_for_sink_rate_result {
+            salt_mass_g: found.salt_mass_g,
+            softener_mass_g: found.softener_mass_g,
+            finished_density_g_per_ml: found.finished_density_g_per_ml,
+        });
+        Ok(())
+    })
+}
+
+/// The columns of `pour_salt_for_sink_rate_n`: the parameters of `pour_salt_for_sink_rate`. Set all to 0 first:
+/// a parameter that may be omitted has no column then. A word counts for all rows.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_salt_for_sink_rate_columns {
+    /// Volume of the base, cold and liquid, as a cup measures it.
+    pub base_volume_ml: pour_column,
+    /// Density of the base, cold and liquid, as a cup measures it.
+    pub base_density_g_per_ml: pour_column,
+    /// True density of the salt: 2.165 g/mL for sodium chloride.
+    pub salt_density_g_per_ml: pour_column,
+    /// Sink rate: the final speed of the piece.
+    pub sink_rate_cm_per_s: pour_column,
+    /// Volume of one cavity.
+    pub cavity_volume_ml: pour_column,
+    /// Mean diameter of the piece.
+    pub diameter_mm: pour_column,
+    /// Temperature of the water.
+    pub water_temperature_celsius: pour_column,
+    /// Length of a stick, at least 2.01 diameters; not used for a ball. May be omitted.
+    pub length_mm: pour_column,
+    /// Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
+    /// ball. One of `POUR_SHAPE_...`; 0 omits it.
+    pub shape: i32,
+    /// Mass of the mix before salt; at least that of its base. Give its volume too. May be omitted.
+    pub mix_mass_g: pour_column,
+    /// Volume of the mix before salt at 20 °C. Give its mass too. May be omitted.
+    pub mix_volume_ml: pour_column,
+    /// Volume of the mix before salt at shot temperature; at least the cold one. May be omitted.
+    pub hot_volume_ml: pour_column,
+    /// Temperature at which the mix is shot. May be omitted.
+    pub shot_temperature_celsius: pour_column,
+    /// Void fraction: share of the volume that is air. May be omitted.
+    pub voids: pour_column,
+    /// Volumetric thermal expansion of the salt. May be omitted.
+    pub salt_expansion_per_kelvin: pour_column,
+    /// Softener that goes in with the salt, mass per mass of salt. May be omitted.
+    pub softener_per_salt: pour_column,
+    /// Density of the softener that goes in with the salt; needed with it. May be omitted.
+    pub softener_density_g_per_ml: pour_column,
+    /// Volumetric thermal expansion of that softener. May be omitted.
+    pub softener_expansion_per_kelvin: pour_column,
+    /// Maximum share of salt in the finished mix, by true volume. May be omitted.
+    pub most_solids: pour_column,
+    /// Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
+    /// counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). May be omitted.
+    pub feed: pour_column,
+    /// Mass of hook and weight on a piece; give its volume too. May be omitted.
+    pub hook_mass_g: pour_column,
+    /// Volume that hook and weight displace; give their mass too. May be omitted.
+    pub hook_volume_ml: pour_column,
+    /// Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh
+    /// water without either. May be omitted.
+    pub salinity_practical: pour_column,
+    /// Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
+    /// one. May be omitted.
+    pub salinity_absolute: pour_column,
+    /// Depth of a timed drop, the piece let go just below the surface. May be omitted.
+    pub drop_depth_m: pour_column,
+    /// Time of the timed drop. May be omitted.
+    pub drop_time_s: pour_column,
+    /// Density of the piece that was dropped. May be omitted.
+    pub drop_density_g_per_ml: pour_column,
+}
+
+/// Where `pour_salt_for_sink_rate_n` writes its results. Set all to 0 first: what has no column is not written.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_salt_for_sink_rate_result_columns {
+    /// Mass of salt. Unit: g.
+    pub salt_mass_g: pour_result_column,
+    /// Mass of softener that goes in with it. Unit: g.
+    pub softener_mass_g: pour_result_column,
+    /// Density of the finished plastic at 20 °C, voids counted. Unit: g/mL.
+    pub finished_density_g_per_ml: pour_result_column,
+}
+
+/// `pour_salt_for_sink_rate` for every row.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_salt_for_sink_rate_n(
+    rows: usize,
+    columns: Option<&pour_salt_for_sink_rate_columns>,
+    results: Option<&pour_salt_for_sink_rate_result_columns>,
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    guard(error, &mut || {
+        let columns = memory::given("columns", columns)?;
+        let results = memory::given("results", results)?;
+        let mut call = Call::new("salt_for_sink_rate");
+        let shape = call.optional_word("shape", Parameter::Shape, columns.shape);
+        let Some(shape) = shape else { return Err(call.failure()) };
+        let inputs = [
+            columns.base_volume_ml.required("base_volume_ml"),
+            columns.base_density_g_per_ml.required("base_density_g_per_ml"),
+            columns.salt_density_g_per_ml.required("salt_density_g_per_ml"),
+            columns.sink_rate_cm_per_s.required("sink_rate_cm_per_s"),
+            columns.cavity_volume_ml.required("cavity_volume_ml"),
+            columns.diameter_mm.required("diameter_mm"),
+            columns.water_temperature_celsius.required("water_temperature_celsius"),
+            columns.length_mm.optional("length_mm"),
+            columns.mix_mass_g.optional("mix_mass_g"),
+            columns.mix_volume_ml.optional("mix_volume_ml"),
+            columns.hot_volume_ml.optional("hot_volume_ml"),
+            columns.shot_temperature_celsius.optional("shot_temperature_celsius"),
+            columns.voids.optional("voids"),
+            columns.salt_expansion_per_kelvin.optional("salt_expansion_per_kelvin"),
+            columns.softener_per_salt.optional("softener_per_salt"),
+            columns.softener_density_g_per_ml.optional("softener_density_g_per_ml"),
+            columns.softener_expansion_per_kelvin.optional("softener_expansion_per_kelvin"),
+            columns.most_solids.optional("most_solids"),
+            columns.feed.optional("feed"),
+            columns.hook_mass_g.optional("hook_mass_g"),
+            columns.hook_volume_ml.optional("hook_volume_ml"),
+            columns.salinity_practical.optional("salinity_practical"),
+            columns.salinity_absolute.optional("salinity_absolute"),
+            columns.drop_depth_m.optional("drop_depth_m"),
+            columns.drop_time_s.optional("drop_time_s"),
+            columns.drop_density_g_per_ml.optional("drop_density_g_per_ml"),
+        ];
+        let outputs = [
+            results.salt_mass_g.named("salt_mass_g"),
+            results.softener_mass_g.named("softener_mass_g"),
+            results.finished_density_g_per_ml.named("finished_density_g_per_ml"),
+        ];
+        // SAFETY: the header asks for columns of `rows` numbers, or null.
+        let (inputs, outputs) =
+            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+        outputs.map(inputs, |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, sink_rate_cm_per_s, cavity_volume_ml, diameter_mm, water_temperature_celsius, length_mm, mix_mass_g, mix_volume_ml, hot_volume_ml, shot_temperature_celsius, voids, salt_expansion_per_kelvin, softener_per_salt, softener_density_g_per_ml, softener_expansion_per_kelvin, most_solids, feed, hook_mass_g, hook_volume_ml, salinity_practical, salinity_absolute, drop_depth_m, drop_time_s, drop_density_g_per_ml]| {
+            let inputs = plain::SaltForSinkRate {
+                base_volume_ml,
+                base_density_g_per_ml,
+                salt_density_g_per_ml,
+                sink_rate_cm_per_s,
+                cavity_volume_ml,
+                diameter_mm,
+                water_temperature_celsius,
+                length_mm: given(length_mm),
+                shape,
+                mix_mass_g: given(mix_mass_g),
+                mix_volume_ml: given(mix_volume_ml),
+                hot_volume_ml: given(hot_volume_ml),
+                shot_temperature_celsius: given(shot_temperature_celsius),
+                voids: given(voids),
+                salt_expansion_per_kelvin: given(salt_expansion_per_kelvin),
+                softener_per_salt: given(softener_per_salt),
+                softener_density_g_per_ml: given(softener_density_g_per_ml),
+                softener_expansion_per_kelvin: given(softener_expansion_per_kelvin),
+                most_solids: given(most_solids),
+                feed: given(feed),
+                hook_mass_g: given(hook_mass_g),
+                hook_volume_ml: given(hook_volume_ml),
+                salinity_practical: given(salinity_practical),
+                salinity_absolute: given(salinity_absolute),
+                drop_depth_m: given(drop_depth_m),
+                drop_time_s: given(drop_time_s),
+                drop_density_g_per_ml: given(drop_density_g_per_ml),
+            };
+            let found = inputs.calculate().map_err(call::row_status)?;
+            Ok([found.salt_mass_g, found.softener_mass_g, found.finished_density_g_per_ml])
         });
         Ok(())
     })
@@ -4461,6 +4785,1030 @@ pub unsafe extern "C" fn pour_budget_left_n(
             };
             let found = inputs.calculate().map_err(call::row_status)?;
             Ok([found.budget_s, found.left_s, found.overspent_s])
+        });
+        Ok(())
+    })
+}
+
+/// One row of `timings`. Heatings that the shop has timed, all at one setting: of each the mass of the mix, the
+/// temperatures before and after and the time; needed without the rated power.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_timings_row {
+    /// Mass of the mix in a timed heating. Unit: g; above 0 to 1e15.
+    pub timed_mass_g: f64,
+    /// Temperature before a timed heating. Unit: °C; -73 to 427.
+    pub timed_from_celsius: f64,
+    /// Temperature after a timed heating, stirred; above that before. Unit: °C; -73 to 427.
+    pub timed_to_celsius: f64,
+    /// Time that the oven ran in a timed heating. Unit: s; above 0 to 1e9.
+    pub timed_time_s: f64,
+}
+
+/// The input of `pour_heat_time`. Begin with `POUR_HEAT_TIME_INPUT_INIT`, in which everything is omitted.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_heat_time_input {
+    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    pub pot_mass_g: f64,
+    /// Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
+    pub specific_heat_j_per_g_k: f64,
+    /// The temperature before heating. Unit: °C; -73 to 427.
+    pub heated_from_celsius: f64,
+    /// The temperature after heating, above that before. Unit: °C; -73 to 427.
+    pub heated_to_celsius: f64,
+    /// Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures
+    /// before and after and the time; needed without the rated power. 1 to 1000 of them. Default: none.
+    pub timings: *const pour_timings_row,
+    /// Number of `timings`.
+    pub timings_count: usize,
+    /// Rated power of the oven, its output at full power: a first guess, not used once there are timings;
+    /// needed without them. Unit: W; 50 to 10000. Default: none.
+    pub oven_power_w: f64,
+    /// Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
+    pub setting: f64,
+    /// Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was
+    /// timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+    pub specific_heat_rise_per_kelvin: f64,
+    /// Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as `specific_heat_j_per_g_k`.
+    pub timed_specific_heat_j_per_g_k: f64,
+    /// Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+    pub vessel_mass_g: f64,
+    /// Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
+    pub vessel_specific_heat_j_per_g_k: f64,
+}
+
+/// The results of `pour_heat_time`.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_heat_time_result {
+    /// Heating time. Unit: s.
+    pub heat_time_s: f64,
+    /// Its standard uncertainty for one more heating. Unit: s.
+    pub heat_time_uncertainty_s: f64,
+    /// Power that reaches mix and vessel. Unit: W.
+    pub power_w: f64,
+    /// How far the amount is outside those that were timed, as a factor; none inside them. Unit: 1. NaN where
+    /// there is none.
+    pub beyond: f64,
+}
+
+/// Heating time of a pot in the oven, without a break, by the shop's own timings.
+///
+/// t = Q (a + b/m), Q = ∫ (m c_p(T) + C_vessel) dT; a and b are fitted to the timings (module `process::heat`).
+/// An amount of more than 1.6 times the timed ones is refused. Without timings the rated power gives a first
+/// guess.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_heat_time(
+    input: Option<&pour_heat_time_input>,
+    result: Option<&mut MaybeUninit<pour_heat_time_result>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut result = result;
+    guard(error, &mut || {
+        let mut call = Call::new("heat_time");
+        let input = memory::given("input", input)?;
+        let result = memory::given("result", result.as_deref_mut())?;
+        let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
+        let specific_heat_j_per_g_k = call.number("specific_heat_j_per_g_k", Parameter::SpecificHeat, input.specific_heat_j_per_g_k);
+        let heated_from_celsius = call.number("heated_from_celsius", Parameter::HeatedFrom, input.heated_from_celsius);
+        let heated_to_celsius = call.number("heated_to_celsius", Parameter::HeatedTo, input.heated_to_celsius);
+        // SAFETY: the header asks for a text that ends or an array so long, or null.
+        let timings = unsafe { call.optional_rows("timings", Parameter::Timings, input.timings, input.timings_count) };
+        let (Some(pot_mass_g), Some(specific_heat_j_per_g_k), Some(heated_from_celsius), Some(heated_to_celsius), Some(timings)) = (pot_mass_g, specific_heat_j_per_g_k, heated_from_celsius, heated_to_celsius, timings) else { return Err(call.failure()) };
+        let inputs = plain::HeatTime {
+            pot_mass_g,
+            specific_heat_j_per_g_k,
+            heated_from_celsius,
+            heated_to_celsius,
+            timings,
+            oven_power_w: given(input.oven_power_w),
+            setting: given(input.setting),
+            specific_heat_rise_per_kelvin: given(input.specific_heat_rise_per_kelvin),
+            timed_specific_heat_j_per_g_k: given(input.timed_specific_heat_j_per_g_k),
+            vessel_mass_g: given(input.vessel_mass_g),
+            vessel_specific_heat_j_per_g_k: given(input.vessel_specific_heat_j_per_g_k),
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(pour_heat_time_result {
+            heat_time_s: found.heat_time_s,
+            heat_time_uncertainty_s: found.heat_time_uncertainty_s,
+            power_w: found.power_w,
+            beyond: call::result_number(found.beyond),
+        });
+        Ok(())
+    })
+}
+
+/// The input of `pour_next_burst`. Begin with `POUR_NEXT_BURST_INPUT_INIT`, in which everything is omitted.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_next_burst_input {
+    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    pub pot_mass_g: f64,
+    /// Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
+    pub specific_heat_j_per_g_k: f64,
+    /// Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
+    pub reading_celsius: f64,
+    /// Lowest temperature at which the mix is shot, its material's own. Unit: °C; -73 to 427.
+    pub window_bottom_celsius: f64,
+    /// Highest temperature at which the mix is shot, its material's own; above the lowest. Unit: °C; -73 to
+    /// 427.
+    pub window_top_celsius: f64,
+    /// Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures
+    /// before and after and the time; needed without the rated power. 1 to 1000 of them. Default: none.
+    pub timings: *const pour_timings_row,
+    /// Number of `timings`.
+    pub timings_count: usize,
+    /// Rated power of the oven, its output at full power: a first guess, not used once there are timings;
+    /// needed without them. Unit: W; 50 to 10000. Default: none.
+    pub oven_power_w: f64,
+    /// Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
+    pub setting: f64,
+    /// Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was
+    /// timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+    pub specific_heat_rise_per_kelvin: f64,
+    /// Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as `specific_heat_j_per_g_k`.
+    pub timed_specific_heat_j_per_g_k: f64,
+    /// Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+    pub vessel_mass_g: f64,
+    /// Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
+    pub vessel_specific_heat_j_per_g_k: f64,
+    /// The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the window.
+    pub aim_celsius: f64,
+    /// How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
+    pub thermometer_kelvin: f64,
+    /// Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
+    pub burst_step_s: f64,
+    /// Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
+    pub longest_burst_s: f64,
+    /// How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default:
+    /// 30.
+    pub oven_turn_s: f64,
+    /// The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. One of
+    /// `POUR_MEASURES_...`; 0 omits it.
+    pub measures: i32,
+}
+
+/// The results of `pour_next_burst`.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_next_burst_result {
+    /// The next burst; none where the pot is hot enough. Unit: s. NaN where there is none.
+    pub burst_s: f64,
+    /// The expected reading after it. Unit: °C. NaN where there is none.
+    pub expected_celsius: f64,
+    /// Shoot from this reading on. Unit: °C.
+    pub shoot_from_celsius: f64,
+    /// Shoot up to this reading; above it, stop and let the pot cool. Unit: °C.
+    pub shoot_to_celsius: f64,
+    /// Number of bursts that are expected from this reading on.
+    pub bursts: u32,
+    /// Time that the oven is expected to run in them. Unit: s.
+    pub oven_time_s: f64,
+}
+
+/// The next burst of the oven for a reading of the thermometer.
+///
+/// No burst can carry the pot over its window, by all the power that the timings make plausible and the error
+/// of the thermometer (module `process::heat`). Stir, read, and look up each burst by its reading. The system
+/// of measures gives the scale of the thermometer, on whole degrees of which the limits are.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_next_burst(
+    input: Option<&pour_next_burst_input>,
+    result: Option<&mut MaybeUninit<pour_next_burst_result>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut result = result;
+    guard(error, &mut || {
+        let mut call = Call::new("next_burst");
+        let input = memory::given("input", input)?;
+        let result = memory::given("result", result.as_deref_mut())?;
+        let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
+        let specific_heat_j_per_g_k = call.number("specific_heat_j_per_g_k", Parameter::SpecificHeat, input.specific_heat_j_per_g_k);
+        let reading_celsius = call.number("reading_celsius", Parameter::Reading, input.reading_celsius);
+        let window_bottom_celsius = call.number("window_bottom_celsius", Parameter::WindowBottom, input.window_bottom_celsius);
+        let window_top_celsius = call.number("window_top_celsius", Parameter::WindowTop, input.window_top_celsius);
+        // SAFETY: the header asks for a text that ends or an array so long, or null.
+        let timings = unsafe { call.optional_rows("timings", Parameter::Timings, input.timings, input.timings_count) };
+        let measures = call.optional_word("measures", Parameter::Measures, input.measures);
+        let (Some(pot_mass_g), Some(specific_heat_j_per_g_k), Some(reading_celsius), Some(window_bottom_celsius), Some(window_top_celsius), Some(timings), Some(measures)) = (pot_mass_g, specific_heat_j_per_g_k, reading_celsius, window_bottom_celsius, window_top_celsius, timings, measures) else { return Err(call.failure()) };
+        let inputs = plain::NextBurst {
+            pot_mass_g,
+            specific_heat_j_per_g_k,
+            reading_celsius,
+            window_bottom_celsius,
+            window_top_celsius,
+            timings,
+            oven_power_w: given(input.oven_power_w),
+            setting: given(input.setting),
+            specific_heat_rise_per_kelvin: given(input.specific_heat_rise_per_kelvin),
+            timed_specific_heat_j_per_g_k: given(input.timed_specific_heat_j_per_g_k),
+            vessel_mass_g: given(input.vessel_mass_g),
+            vessel_specific_heat_j_per_g_k: given(input.vessel_specific_heat_j_per_g_k),
+            aim_celsius: given(input.aim_celsius),
+            thermometer_kelvin: given(input.thermometer_kelvin),
+            burst_step_s: given(input.burst_step_s),
+            longest_burst_s: given(input.longest_burst_s),
+            oven_turn_s: given(input.oven_turn_s),
+            measures,
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(pour_next_burst_result {
+            burst_s: call::result_number(found.burst_s),
+            expected_celsius: call::result_number(found.expected_celsius),
+            shoot_from_celsius: found.shoot_from_celsius,
+            shoot_to_celsius: found.shoot_to_celsius,
+            bursts: found.bursts,
+            oven_time_s: found.oven_time_s,
+        });
+        Ok(())
+    })
+}
+
+/// The input of `pour_stays_hot`. Begin with `POUR_STAYS_HOT_INPUT_INIT`, in which everything is omitted.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stays_hot_input {
+    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    pub pot_mass_g: f64,
+    /// Temperature after the last burst. Unit: °C; -73 to 427.
+    pub hot_from_celsius: f64,
+    /// Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427.
+    pub hot_to_celsius: f64,
+    /// Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15.
+    pub watched_mass_g: f64,
+    /// First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to
+    /// 427.
+    pub watched_from_celsius: f64,
+    /// Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
+    /// Unit: °C; -73 to 427.
+    pub watched_to_celsius: f64,
+    /// Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9.
+    pub watched_time_s: f64,
+    /// Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+    pub room_celsius: f64,
+    /// How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not calculated.
+    pub stood_s: f64,
+}
+
+/// The results of `pour_stays_hot`.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stays_hot_result {
+    /// Time in which the distance to the temperature of the room falls to 37 %. Unit: s.
+    pub time_constant_s: f64,
+    /// Time down to the lower temperature, with all of the mix in the pot. Unit: s.
+    pub hot_for_s: f64,
+    /// The same with half of it. Unit: s.
+    pub half_full_s: f64,
+    /// Temperature after the time that the pot has stood. Unit: °C. NaN where there is none.
+    pub after_celsius: f64,
+}
+
+/// How long a pot stays hot, by a pot that was watched to cool.
+///
+/// Newton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room)); less mix than
+/// was watched cools faster (module `process::heat`).
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_stays_hot(
+    input: Option<&pour_stays_hot_input>,
+    result: Option<&mut MaybeUninit<pour_stays_hot_result>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut result = result;
+    guard(error, &mut || {
+        let mut call = Call::new("stays_hot");
+        let input = memory::given("input", input)?;
+        let result = memory::given("result", result.as_deref_mut())?;
+        let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
+        let hot_from_celsius = call.number("hot_from_celsius", Parameter::HotFrom, input.hot_from_celsius);
+        let hot_to_celsius = call.number("hot_to_celsius", Parameter::HotTo, input.hot_to_celsius);
+        let watched_mass_g = call.number("watched_mass_g", Parameter::WatchedMass, input.watched_mass_g);
+        let watched_from_celsius = call.number("watched_from_celsius", Parameter::WatchedFrom, input.watched_from_celsius);
+        let watched_to_celsius = call.number("watched_to_celsius", Parameter::WatchedTo, input.watched_to_celsius);
+        let watched_time_s = call.number("watched_time_s", Parameter::WatchedTime, input.watched_time_s);
+        let (Some(pot_mass_g), Some(hot_from_celsius), Some(hot_to_celsius), Some(watched_mass_g), Some(watched_from_celsius), Some(watched_to_celsius), Some(watched_time_s)) = (pot_mass_g, hot_from_celsius, hot_to_celsius, watched_mass_g, watched_from_celsius, watched_to_celsius, watched_time_s) else { return Err(call.failure()) };
+        let inputs = plain::StaysHot {
+            pot_mass_g,
+            hot_from_celsius,
+            hot_to_celsius,
+            watched_mass_g,
+            watched_from_celsius,
+            watched_to_celsius,
+            watched_time_s,
+            room_celsius: given(input.room_celsius),
+            stood_s: given(input.stood_s),
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(pour_stays_hot_result {
+            time_constant_s: found.time_constant_s,
+            hot_for_s: found.hot_for_s,
+            half_full_s: found.half_full_s,
+            after_celsius: call::result_number(found.after_celsius),
+        });
+        Ok(())
+    })
+}
+
+/// The columns of `pour_stays_hot_n`: the parameters of `pour_stays_hot`. Set all to 0 first: a parameter that
+/// may be omitted has no column then.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stays_hot_columns {
+    /// Mass of the mix in the pot.
+    pub pot_mass_g: pour_column,
+    /// Temperature after the last burst.
+    pub hot_from_celsius: pour_column,
+    /// Temperature down to which the pot can be shot, above that of the room.
+    pub hot_to_celsius: pour_column,
+    /// Mass of the mix in a pot that was watched to cool.
+    pub watched_mass_g: pour_column,
+    /// First reading of a pot that was watched to cool, from its second minute on, stirred.
+    pub watched_from_celsius: pour_column,
+    /// Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
+    pub watched_to_celsius: pour_column,
+    /// Time between the two readings of a pot that was watched to cool.
+    pub watched_time_s: pour_column,
+    /// Temperature of the room, below all others. May be omitted.
+    pub room_celsius: pour_column,
+    /// How long the pot has stood. May be omitted.
+    pub stood_s: pour_column,
+}
+
+/// Where `pour_stays_hot_n` writes its results. Set all to 0 first: what has no column is not written.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stays_hot_result_columns {
+    /// Time in which the distance to the temperature of the room falls to 37 %. Unit: s.
+    pub time_constant_s: pour_result_column,
+    /// Time down to the lower temperature, with all of the mix in the pot. Unit: s.
+    pub hot_for_s: pour_result_column,
+    /// The same with half of it. Unit: s.
+    pub half_full_s: pour_result_column,
+    /// Temperature after the time that the pot has stood. Unit: °C. NaN where there is none.
+    pub after_celsius: pour_result_column,
+}
+
+/// `pour_stays_hot` for every row.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_stays_hot_n(
+    rows: usize,
+    columns: Option<&pour_stays_hot_columns>,
+    results: Option<&pour_stays_hot_result_columns>,
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    guard(error, &mut || {
+        let columns = memory::given("columns", columns)?;
+        let results = memory::given("results", results)?;
+        let inputs = [
+            columns.pot_mass_g.required("pot_mass_g"),
+            columns.hot_from_celsius.required("hot_from_celsius"),
+            columns.hot_to_celsius.required("hot_to_celsius"),
+            columns.watched_mass_g.required("watched_mass_g"),
+            columns.watched_from_celsius.required("watched_from_celsius"),
+            columns.watched_to_celsius.required("watched_to_celsius"),
+            columns.watched_time_s.required("watched_time_s"),
+            columns.room_celsius.optional("room_celsius"),
+            columns.stood_s.optional("stood_s"),
+        ];
+        let outputs = [
+            results.time_constant_s.named("time_constant_s"),
+            results.hot_for_s.named("hot_for_s"),
+            results.half_full_s.named("half_full_s"),
+            results.after_celsius.named("after_celsius"),
+        ];
+        // SAFETY: the header asks for columns of `rows` numbers, or null.
+        let (inputs, outputs) =
+            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+        outputs.map(inputs, |[pot_mass_g, hot_from_celsius, hot_to_celsius, watched_mass_g, watched_from_celsius, watched_to_celsius, watched_time_s, room_celsius, stood_s]| {
+            let inputs = plain::StaysHot {
+                pot_mass_g,
+                hot_from_celsius,
+                hot_to_celsius,
+                watched_mass_g,
+                watched_from_celsius,
+                watched_to_celsius,
+                watched_time_s,
+                room_celsius: given(room_celsius),
+                stood_s: given(stood_s),
+            };
+            let found = inputs.calculate().map_err(call::row_status)?;
+            Ok([found.time_constant_s, found.hot_for_s, found.half_full_s, call::result_number(found.after_celsius)])
+        });
+        Ok(())
+    })
+}
+
+/// One row of `clock_runs`. The pot's shots in their order, like ones together: of each run the number of
+/// shots, the mass that one takes, the working time for one, the time that it sets and the number of molds in
+/// turn. At most 100 000 shots.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_clock_runs_row {
+    /// Number of like shots in a row; at most 100 000 from one pot. Unit: 1; 1 to 100000.
+    pub pot_shots: f64,
+    /// Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+    pub shot_mass_g: f64,
+    /// Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a
+    /// shot can be made is not calculated.
+    pub hands_s: f64,
+    /// Time that a shot sets in its mold. Unit: s; 0 to 1e6. Default: 0.
+    pub sets_s: f64,
+    /// Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
+    pub molds: f64,
+}
+
+/// The input of `pour_pot_heats`. Begin with `POUR_POT_HEATS_INPUT_INIT`, in which everything is omitted.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_pot_heats_input {
+    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    pub pot_mass_g: f64,
+    /// The pot's shots in their order, like ones together: of each run the number of shots, the mass that one
+    /// takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000
+    /// shots. 1 to 1000 of them.
+    pub clock_runs: *const pour_clock_runs_row,
+    /// Number of `clock_runs`.
+    pub clock_runs_count: usize,
+    /// How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15.
+    /// Default: from how it cools.
+    pub hot_for_s: f64,
+    /// Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+    pub clock_from_celsius: f64,
+    /// Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C;
+    /// -73 to 427. Default: none.
+    pub clock_to_celsius: f64,
+    /// Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. It may be omitted.
+    pub watched_mass_g: f64,
+    /// First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to
+    /// 427. It may be omitted.
+    pub watched_from_celsius: f64,
+    /// Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
+    /// Unit: °C; -73 to 427. It may be omitted.
+    pub watched_to_celsius: f64,
+    /// Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9. It may be
+    /// omitted.
+    pub watched_time_s: f64,
+    /// Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+    pub room_celsius: f64,
+    /// How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
+    pub oven_time_s: f64,
+}
+
+/// The results of `pour_pot_heats`.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_pot_heats_result {
+    /// Number of reheats: the heats but for the first.
+    pub reheats: u32,
+    /// Number of shots in the first heat.
+    pub first_shots: u32,
+    /// Time of all shots, without the oven. Unit: s.
+    pub shooting_time_s: f64,
+    /// Time of all shots and of the oven for each heat, where that is given. Unit: s. NaN where there is none.
+    pub total_time_s: f64,
+}
+
+/// The heats that the shots of a pot take, and how long they all take.
+///
+/// A heat goes on while the next shot ends before the pot has fallen to the bottom of its window; then it is
+/// heated again. How long a pot stays hot is stated, or follows from a pot that was watched to cool. A shot can
+/// be made every max(h, (h + s)/k): h its working time, s the time that it sets, k molds in turn (module
+/// `process::clock`).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_pot_heats(
+    input: Option<&pour_pot_heats_input>,
+    result: Option<&mut MaybeUninit<pour_pot_heats_result>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut result = result;
+    guard(error, &mut || {
+        let mut call = Call::new("pot_heats");
+        let input = memory::given("input", input)?;
+        let result = memory::given("result", result.as_deref_mut())?;
+        let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
+        // SAFETY: the header asks for a text that ends or an array so long, or null.
+        let clock_runs = unsafe { call.rows("clock_runs", Parameter::ClockRuns, input.clock_runs, input.clock_runs_count) };
+        let (Some(pot_mass_g), Some(clock_runs)) = (pot_mass_g, clock_runs) else { return Err(call.failure()) };
+        let inputs = plain::PotHeats {
+            pot_mass_g,
+            clock_runs,
+            hot_for_s: given(input.hot_for_s),
+            clock_from_celsius: given(input.clock_from_celsius),
+            clock_to_celsius: given(input.clock_to_celsius),
+            watched_mass_g: given(input.watched_mass_g),
+            watched_from_celsius: given(input.watched_from_celsius),
+            watched_to_celsius: given(input.watched_to_celsius),
+            watched_time_s: given(input.watched_time_s),
+            room_celsius: given(input.room_celsius),
+            oven_time_s: given(input.oven_time_s),
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(pour_pot_heats_result {
+            reheats: found.reheats,
+            first_shots: found.first_shots,
+            shooting_time_s: found.shooting_time_s,
+            total_time_s: call::result_number(found.total_time_s),
+        });
+        Ok(())
+    })
+}
+
+/// The input of `pour_setting_time`. Begin with `POUR_SETTING_TIME_INPUT_INIT`, in which everything is omitted.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_setting_time_input {
+    /// Shape of the thickest part of a piece. One of `POUR_SECTION_SHAPE_...`.
+    pub section_shape: i32,
+    /// Thickness of the thickest part of a piece; of a rod or a ball its diameter. Unit: mm; 0.2 to 200.
+    pub section_thickness_mm: f64,
+    /// Temperature at which it is shot, above that at which it is taken out. Unit: °C; -73 to 427.
+    pub shot_at_celsius: f64,
+    /// Temperature of the mold before the shot, below that at which a piece is taken out. Unit: °C; -73 to 427.
+    /// Default: 30.
+    pub mold_at_celsius: f64,
+    /// Temperature at which a piece can be taken out. Unit: °C; -73 to 427. Default: 50.
+    pub take_out_celsius: f64,
+    /// The point of a piece whose temperature counts. Default: center. One of `POUR_PIECE_POINT_...`; 0 omits
+    /// it.
+    pub piece_point: i32,
+    /// Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to
+    /// 1.0e-7.
+    pub diffusivity_m2_per_s: f64,
+    /// Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+    pub shot_mass_g: f64,
+    /// Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
+    pub shot_specific_heat_j_per_g_k: f64,
+    /// Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is
+    /// needed. Unit: g; above 0 to 1e15. Default: none.
+    pub mold_mass_g: f64,
+    /// Specific heat of the mold; the default is that of aluminum. Unit: J/(g.K); 0.1 to 10. Default: 0.897.
+    pub mold_specific_heat_j_per_g_k: f64,
+    /// Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a
+    /// shot can be made is not calculated.
+    pub hands_s: f64,
+    /// Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
+    pub molds: u32,
+}
+
+/// The results of `pour_setting_time`.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_setting_time_result {
+    /// Setting time. Unit: s.
+    pub setting_time_s: f64,
+    /// The same with the highest diffusivity of soft PVC. Unit: s.
+    pub setting_time_min_s: f64,
+    /// The same with the lowest. Unit: s.
+    pub setting_time_max_s: f64,
+    /// How much one shot warms the mold, where its mass is given. Unit: K. NaN where there is none.
+    pub warms_kelvin: f64,
+    /// Number of shots in a row before the mold is too warm, nothing lost between them; none where its mass is
+    /// not given, or it goes on. `POUR_OMITTED_COUNT` where there is none.
+    pub in_a_row: u32,
+    /// Time from one shot to the next, where the working time is given. Unit: s. NaN where there is none.
+    pub shot_every_s: f64,
+}
+
+/// How long a shot sets in a metal mold, and how often one can be made.
+///
+/// The first term of the series of a rod, a plate or a ball whose surface keeps the temperature of the mold: t
+/// = R²/(ζ² α) ln(C/Θ), Θ = (T_e − T_m)/(T₀ − T_m) (module `process::shot_cooling`). The mold is as warm as the
+/// shot leaves it, where its mass is given.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_setting_time(
+    input: Option<&pour_setting_time_input>,
+    result: Option<&mut MaybeUninit<pour_setting_time_result>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut result = result;
+    guard(error, &mut || {
+        let mut call = Call::new("setting_time");
+        let input = memory::given("input", input)?;
+        let result = memory::given("result", result.as_deref_mut())?;
+        let section_shape = call.word("section_shape", Parameter::SectionShape, input.section_shape);
+        let section_thickness_mm = call.number("section_thickness_mm", Parameter::SectionThickness, input.section_thickness_mm);
+        let shot_at_celsius = call.number("shot_at_celsius", Parameter::ShotAt, input.shot_at_celsius);
+        let piece_point = call.optional_word("piece_point", Parameter::PiecePoint, input.piece_point);
+        let (Some(section_shape), Some(section_thickness_mm), Some(shot_at_celsius), Some(piece_point)) = (section_shape, section_thickness_mm, shot_at_celsius, piece_point) else { return Err(call.failure()) };
+        let inputs = plain::SettingTime {
+            section_shape,
+            section_thickness_mm,
+            shot_at_celsius,
+            mold_at_celsius: given(input.mold_at_celsius),
+            take_out_celsius: given(input.take_out_celsius),
+            piece_point,
+            diffusivity_m2_per_s: given(input.diffusivity_m2_per_s),
+            shot_mass_g: given(input.shot_mass_g),
+            shot_specific_heat_j_per_g_k: given(input.shot_specific_heat_j_per_g_k),
+            mold_mass_g: given(input.mold_mass_g),
+            mold_specific_heat_j_per_g_k: given(input.mold_specific_heat_j_per_g_k),
+            hands_s: given(input.hands_s),
+            molds: call::given_count(input.molds),
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(pour_setting_time_result {
+            setting_time_s: found.setting_time_s,
+            setting_time_min_s: found.setting_time_min_s,
+            setting_time_max_s: found.setting_time_max_s,
+            warms_kelvin: call::result_number(found.warms_kelvin),
+            in_a_row: call::result_count(found.in_a_row),
+            shot_every_s: call::result_number(found.shot_every_s),
+        });
+        Ok(())
+    })
+}
+
+/// The columns of `pour_setting_time_n`: the parameters of `pour_setting_time`. Set all to 0 first: a parameter
+/// that may be omitted has no column then. A word counts for all rows.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_setting_time_columns {
+    /// Shape of the thickest part of a piece. One of `POUR_SECTION_SHAPE_...`.
+    pub section_shape: i32,
+    /// Thickness of the thickest part of a piece; of a rod or a ball its diameter.
+    pub section_thickness_mm: pour_column,
+    /// Temperature at which it is shot, above that at which it is taken out.
+    pub shot_at_celsius: pour_column,
+    /// Temperature of the mold before the shot, below that at which a piece is taken out. May be omitted.
+    pub mold_at_celsius: pour_column,
+    /// Temperature at which a piece can be taken out. May be omitted.
+    pub take_out_celsius: pour_column,
+    /// The point of a piece whose temperature counts. Default: center. One of `POUR_PIECE_POINT_...`; 0 omits
+    /// it.
+    pub piece_point: i32,
+    /// Thermal diffusivity of the plastic. May be omitted.
+    pub diffusivity_m2_per_s: pour_column,
+    /// Mass of one shot, sprue included. May be omitted.
+    pub shot_mass_g: pour_column,
+    /// Specific heat of the plastic. May be omitted.
+    pub shot_specific_heat_j_per_g_k: pour_column,
+    /// Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is
+    /// needed. May be omitted.
+    pub mold_mass_g: pour_column,
+    /// Specific heat of the mold; the default is that of aluminum. May be omitted.
+    pub mold_specific_heat_j_per_g_k: pour_column,
+    /// Working time of a shot: fill, shoot, top off, take out. May be omitted.
+    pub hands_s: pour_column,
+    /// Number of such molds that are shot in turn. May be omitted.
+    pub molds: pour_column,
+}
+
+/// Where `pour_setting_time_n` writes its results. Set all to 0 first: what has no column is not written.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_setting_time_result_columns {
+    /// Setting time. Unit: s.
+    pub setting_time_s: pour_result_column,
+    /// The same with the highest diffusivity of soft PVC. Unit: s.
+    pub setting_time_min_s: pour_result_column,
+    /// The same with the lowest. Unit: s.
+    pub setting_time_max_s: pour_result_column,
+    /// How much one shot warms the mold, where its mass is given. Unit: K. NaN where there is none.
+    pub warms_kelvin: pour_result_column,
+    /// Number of shots in a row before the mold is too warm, nothing lost between them; none where its mass is
+    /// not given, or it goes on. NaN where there is none.
+    pub in_a_row: pour_result_column,
+    /// Time from one shot to the next, where the working time is given. Unit: s. NaN where there is none.
+    pub shot_every_s: pour_result_column,
+}
+
+/// `pour_setting_time` for every row.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_setting_time_n(
+    rows: usize,
+    columns: Option<&pour_setting_time_columns>,
+    results: Option<&pour_setting_time_result_columns>,
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    guard(error, &mut || {
+        let columns = memory::given("columns", columns)?;
+        let results = memory::given("results", results)?;
+        let mut call = Call::new("setting_time");
+        let section_shape = call.word("section_shape", Parameter::SectionShape, columns.section_shape);
+        let piece_point = call.optional_word("piece_point", Parameter::PiecePoint, columns.piece_point);
+        let (Some(section_shape), Some(piece_point)) = (section_shape, piece_point) else { return Err(call.failure()) };
+        let inputs = [
+            columns.section_thickness_mm.required("section_thickness_mm"),
+            columns.shot_at_celsius.required("shot_at_celsius"),
+            columns.mold_at_celsius.optional("mold_at_celsius"),
+            columns.take_out_celsius.optional("take_out_celsius"),
+            columns.diffusivity_m2_per_s.optional("diffusivity_m2_per_s"),
+            columns.shot_mass_g.optional("shot_mass_g"),
+            columns.shot_specific_heat_j_per_g_k.optional("shot_specific_heat_j_per_g_k"),
+            columns.mold_mass_g.optional("mold_mass_g"),
+            columns.mold_specific_heat_j_per_g_k.optional("mold_specific_heat_j_per_g_k"),
+            columns.hands_s.optional("hands_s"),
+            columns.molds.optional("molds"),
+        ];
+        let outputs = [
+            results.setting_time_s.named("setting_time_s"),
+            results.setting_time_min_s.named("setting_time_min_s"),
+            results.setting_time_max_s.named("setting_time_max_s"),
+            results.warms_kelvin.named("warms_kelvin"),
+            results.in_a_row.named("in_a_row"),
+            results.shot_every_s.named("shot_every_s"),
+        ];
+        // SAFETY: the header asks for columns of `rows` numbers, or null.
+        let (inputs, outputs) =
+            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+        outputs.map(inputs, |[section_thickness_mm, shot_at_celsius, mold_at_celsius, take_out_celsius, diffusivity_m2_per_s, shot_mass_g, shot_specific_heat_j_per_g_k, mold_mass_g, mold_specific_heat_j_per_g_k, hands_s, molds]| {
+            let inputs = plain::SettingTime {
+                section_shape,
+                section_thickness_mm,
+                shot_at_celsius,
+                mold_at_celsius: given(mold_at_celsius),
+                take_out_celsius: given(take_out_celsius),
+                piece_point,
+                diffusivity_m2_per_s: given(diffusivity_m2_per_s),
+                shot_mass_g: given(shot_mass_g),
+                shot_specific_heat_j_per_g_k: given(shot_specific_heat_j_per_g_k),
+                mold_mass_g: given(mold_mass_g),
+                mold_specific_heat_j_per_g_k: given(mold_specific_heat_j_per_g_k),
+                hands_s: given(hands_s),
+                molds: call::given_column_count(Parameter::Molds, molds)?,
+            };
+            let found = inputs.calculate().map_err(call::row_status)?;
+            Ok([found.setting_time_s, found.setting_time_min_s, found.setting_time_max_s, call::result_number(found.warms_kelvin), call::result_number(found.in_a_row.map(f64::from)), call::result_number(found.shot_every_s)])
+        });
+        Ok(())
+    })
+}
+
+/// The input of `pour_stir_every`. Begin with `POUR_STIR_EVERY_INPUT_INIT`, in which everything is omitted.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stir_every_input {
+    /// Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50.
+    pub grain_mm: f64,
+    /// True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
+    pub grain_density_g_per_ml: f64,
+    /// Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+    pub melt_density_g_per_ml: f64,
+    /// Depth of the melt in its cup. Unit: mm; 0.1 to 10000.
+    pub melt_depth_mm: f64,
+    /// Lowest viscosity that the melt may have at shot temperature. Where none is known, the defaults of both
+    /// span what such melts may have. Unit: mPa.s; 0.1 to 1e7. Default: 50.
+    pub melt_viscosity_min_mpa_s: f64,
+    /// Highest viscosity that the melt may have at shot temperature, at least the lowest. Unit: mPa.s; 0.1 to
+    /// 1e7. Default: 5000.
+    pub melt_viscosity_max_mpa_s: f64,
+    /// Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0.
+    pub solids_share: f64,
+    /// Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1. Default: 0.1.
+    pub unstirred: f64,
+}
+
+/// The results of `pour_stir_every`.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stir_every_result {
+    /// How often to stir, to be safe: in the thinnest melt. Unit: s.
+    pub stir_every_s: f64,
+    /// How often is enough in the thickest melt. Unit: s.
+    pub stir_every_max_s: f64,
+    /// Speed of the grains in the thickest melt. Unit: cm/s.
+    pub settling_min_cm_per_s: f64,
+    /// Speed of the grains in the thinnest melt. Unit: cm/s.
+    pub settling_max_cm_per_s: f64,
+}
+
+/// How often to stir a melt with salt in it, and how fast the salt settles.
+///
+/// Drag of a sphere by Schiller and Naumann, hindered settling by Richardson and Zaki, a grain as a cube that
+/// passes a sieve (module `process::settling`). Stir before the top share of the depth is without grains: t =
+/// share · depth/v.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_stir_every(
+    input: Option<&pour_stir_every_input>,
+    result: Option<&mut MaybeUninit<pour_stir_every_result>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut result = result;
+    guard(error, &mut || {
+        let mut call = Call::new("stir_every");
+        let input = memory::given("input", input)?;
+        let result = memory::given("result", result.as_deref_mut())?;
+        let grain_mm = call.number("grain_mm", Parameter::Grain, input.grain_mm);
+        let grain_density_g_per_ml = call.number("grain_density_g_per_ml", Parameter::GrainDensity, input.grain_density_g_per_ml);
+        let melt_density_g_per_ml = call.number("melt_density_g_per_ml", Parameter::MeltDensity, input.melt_density_g_per_ml);
+        let melt_depth_mm = call.number("melt_depth_mm", Parameter::MeltDepth, input.melt_depth_mm);
+        let (Some(grain_mm), Some(grain_density_g_per_ml), Some(melt_density_g_per_ml), Some(melt_depth_mm)) = (grain_mm, grain_density_g_per_ml, melt_density_g_per_ml, melt_depth_mm) else { return Err(call.failure()) };
+        let inputs = plain::StirEvery {
+            grain_mm,
+            grain_density_g_per_ml,
+            melt_density_g_per_ml,
+            melt_depth_mm,
+            melt_viscosity_min_mpa_s: given(input.melt_viscosity_min_mpa_s),
+            melt_viscosity_max_mpa_s: given(input.melt_viscosity_max_mpa_s),
+            solids_share: given(input.solids_share),
+            unstirred: given(input.unstirred),
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(pour_stir_every_result {
+            stir_every_s: found.stir_every_s,
+            stir_every_max_s: found.stir_every_max_s,
+            settling_min_cm_per_s: found.settling_min_cm_per_s,
+            settling_max_cm_per_s: found.settling_max_cm_per_s,
+        });
+        Ok(())
+    })
+}
+
+/// The columns of `pour_stir_every_n`: the parameters of `pour_stir_every`. Set all to 0 first: a parameter
+/// that may be omitted has no column then.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stir_every_columns {
+    /// Size of a grain of salt: the opening of a sieve that it just passes.
+    pub grain_mm: pour_column,
+    /// True density of the grains, above that of the melt.
+    pub grain_density_g_per_ml: pour_column,
+    /// Density of the melt, hot.
+    pub melt_density_g_per_ml: pour_column,
+    /// Depth of the melt in its cup.
+    pub melt_depth_mm: pour_column,
+    /// Lowest viscosity that the melt may have at shot temperature. Where none is known, the defaults of both
+    /// span what such melts may have. May be omitted.
+    pub melt_viscosity_min_mpa_s: pour_column,
+    /// Highest viscosity that the melt may have at shot temperature, at least the lowest. May be omitted.
+    pub melt_viscosity_max_mpa_s: pour_column,
+    /// Share of the grains in the volume; at 0 one grain alone. May be omitted.
+    pub solids_share: pour_column,
+    /// Share of the depth that may be without grains before it is stirred. May be omitted.
+    pub unstirred: pour_column,
+}
+
+/// Where `pour_stir_every_n` writes its results. Set all to 0 first: what has no column is not written.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_stir_every_result_columns {
+    /// How often to stir, to be safe: in the thinnest melt. Unit: s.
+    pub stir_every_s: pour_result_column,
+    /// How often is enough in the thickest melt. Unit: s.
+    pub stir_every_max_s: pour_result_column,
+    /// Speed of the grains in the thickest melt. Unit: cm/s.
+    pub settling_min_cm_per_s: pour_result_column,
+    /// Speed of the grains in the thinnest melt. Unit: cm/s.
+    pub settling_max_cm_per_s: pour_result_column,
+}
+
+/// `pour_stir_every` for every row.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_stir_every_n(
+    rows: usize,
+    columns: Option<&pour_stir_every_columns>,
+    results: Option<&pour_stir_every_result_columns>,
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    guard(error, &mut || {
+        let columns = memory::given("columns", columns)?;
+        let results = memory::given("results", results)?;
+        let inputs = [
+            columns.grain_mm.required("grain_mm"),
+            columns.grain_density_g_per_ml.required("grain_density_g_per_ml"),
+            columns.melt_density_g_per_ml.required("melt_density_g_per_ml"),
+            columns.melt_depth_mm.required("melt_depth_mm"),
+            columns.melt_viscosity_min_mpa_s.optional("melt_viscosity_min_mpa_s"),
+            columns.melt_viscosity_max_mpa_s.optional("melt_viscosity_max_mpa_s"),
+            columns.solids_share.optional("solids_share"),
+            columns.unstirred.optional("unstirred"),
+        ];
+        let outputs = [
+            results.stir_every_s.named("stir_every_s"),
+            results.stir_every_max_s.named("stir_every_max_s"),
+            results.settling_min_cm_per_s.named("settling_min_cm_per_s"),
+            results.settling_max_cm_per_s.named("settling_max_cm_per_s"),
+        ];
+        // SAFETY: the header asks for columns of `rows` numbers, or null.
+        let (inputs, outputs) =
+            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+        outputs.map(inputs, |[grain_mm, grain_density_g_per_ml, melt_density_g_per_ml, melt_depth_mm, melt_viscosity_min_mpa_s, melt_viscosity_max_mpa_s, solids_share, unstirred]| {
+            let inputs = plain::StirEvery {
+                grain_mm,
+                grain_density_g_per_ml,
+                melt_density_g_per_ml,
+                melt_depth_mm,
+                melt_viscosity_min_mpa_s: given(melt_viscosity_min_mpa_s),
+                melt_viscosity_max_mpa_s: given(melt_viscosity_max_mpa_s),
+                solids_share: given(solids_share),
+                unstirred: given(unstirred),
+            };
+            let found = inputs.calculate().map_err(call::row_status)?;
+            Ok([found.stir_every_s, found.stir_every_max_s, found.settling_min_cm_per_s, found.settling_max_cm_per_s])
+        });
+        Ok(())
+    })
+}
+
+/// Viscosity of a melt, from a ball that was timed as it sank.
+///
+/// The drag of a sphere by Schiller and Naumann, up to a Reynolds number of 800 (module `process::settling`).
+///
+/// `ball_diameter_mm`: Diameter of the ball, much smaller than that of the vessel. Unit: mm; 0.001 to 50.
+/// `ball_density_g_per_ml`: Density of the ball: 7.8 g/mL of steel. Unit: g/mL; 0.001 to 25.
+/// `melt_density_g_per_ml`: Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+/// `ball_depth_mm`: How deep the ball sank, let go below the surface. Unit: mm; 1 to 10000.
+/// `ball_time_s`: Time that the ball took. Unit: s; 0.01 to 1e6.
+///
+/// `melt_viscosity_mpa_s` receives: Viscosity of the melt. Unit: mPa.s.
+#[unsafe(no_mangle)]
+pub extern "C" fn pour_viscosity_of_ball(
+    ball_diameter_mm: f64,
+    ball_density_g_per_ml: f64,
+    melt_density_g_per_ml: f64,
+    ball_depth_mm: f64,
+    ball_time_s: f64,
+    melt_viscosity_mpa_s: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut melt_viscosity_mpa_s = melt_viscosity_mpa_s;
+    guard(error, &mut || {
+        let mut call = Call::new("viscosity_of_ball");
+        let result = memory::given("melt_viscosity_mpa_s", melt_viscosity_mpa_s.as_deref_mut())?;
+        let ball_diameter_mm = call.number("ball_diameter_mm", Parameter::BallDiameter, ball_diameter_mm);
+        let ball_density_g_per_ml = call.number("ball_density_g_per_ml", Parameter::BallDensity, ball_density_g_per_ml);
+        let melt_density_g_per_ml = call.number("melt_density_g_per_ml", Parameter::MeltDensity, melt_density_g_per_ml);
+        let ball_depth_mm = call.number("ball_depth_mm", Parameter::BallDepth, ball_depth_mm);
+        let ball_time_s = call.number("ball_time_s", Parameter::BallTime, ball_time_s);
+        let (Some(ball_diameter_mm), Some(ball_density_g_per_ml), Some(melt_density_g_per_ml), Some(ball_depth_mm), Some(ball_time_s)) = (ball_diameter_mm, ball_density_g_per_ml, melt_density_g_per_ml, ball_depth_mm, ball_time_s) else { return Err(call.failure()) };
+        let inputs = plain::ViscosityOfBall {
+            ball_diameter_mm,
+            ball_density_g_per_ml,
+            melt_density_g_per_ml,
+            ball_depth_mm,
+            ball_time_s,
+        };
+        let found = inputs.calculate().map_err(|refusal| call.refused(&refusal))?;
+        result.write(found.melt_viscosity_mpa_s);
+        Ok(())
+    })
+}
+
+/// The columns of `pour_viscosity_of_ball_n`: the parameters of `pour_viscosity_of_ball`. Set all to 0 first: a
+/// parameter that may be omitted has no column then.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_viscosity_of_ball_columns {
+    /// Diameter of the ball, much smaller than that of the vessel.
+    pub ball_diameter_mm: pour_column,
+    /// Density of the ball: 7.8 g/mL of steel.
+    pub ball_density_g_per_ml: pour_column,
+    /// Density of the melt, hot.
+    pub melt_density_g_per_ml: pour_column,
+    /// How deep the ball sank, let go below the surface.
+    pub ball_depth_mm: pour_column,
+    /// Time that the ball took.
+    pub ball_time_s: pour_column,
+}
+
+/// Where `pour_viscosity_of_ball_n` writes its results. Set all to 0 first: what has no column is not written.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct pour_viscosity_of_ball_result_columns {
+    /// Viscosity of the melt. Unit: mPa.s.
+    pub melt_viscosity_mpa_s: pour_result_column,
+}
+
+/// `pour_viscosity_of_ball` for every row.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_viscosity_of_ball_n(
+    rows: usize,
+    columns: Option<&pour_viscosity_of_ball_columns>,
+    results: Option<&pour_viscosity_of_ball_result_columns>,
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    guard(error, &mut || {
+        let columns = memory::given("columns", columns)?;
+        let results = memory::given("results", results)?;
+        let inputs = [
+            columns.ball_diameter_mm.required("ball_diameter_mm"),
+            columns.ball_density_g_per_ml.required("ball_density_g_per_ml"),
+            columns.melt_density_g_per_ml.required("melt_density_g_per_ml"),
+            columns.ball_depth_mm.required("ball_depth_mm"),
+            columns.ball_time_s.required("ball_time_s"),
+        ];
+        let outputs = [
+            results.melt_viscosity_mpa_s.named("melt_viscosity_mpa_s"),
+        ];
+        // SAFETY: the header asks for columns of `rows` numbers, or null.
+        let (inputs, outputs) =
+            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+        outputs.map(inputs, |[ball_diameter_mm, ball_density_g_per_ml, melt_density_g_per_ml, ball_depth_mm, ball_time_s]| {
+            let inputs = plain::ViscosityOfBall {
+                ball_diameter_mm,
+                ball_density_g_per_ml,
+                melt_density_g_per_ml,
+                ball_depth_mm,
+                ball_time_s,
+            };
+            let found = inputs.calculate().map_err(call::row_status)?;
+            Ok([found.melt_viscosity_mpa_s])
         });
         Ok(())
     })

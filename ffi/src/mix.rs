@@ -123,17 +123,22 @@ impl Material {
             let path = format!("{at}/{field}");
             si.map(|si| parameter.check_si(si).in_parameter(&path)).transpose()
         };
-        let density = |field, plain| {
-            let si = number(field, Parameter::MaterialDensity, plain)?;
+        let density = |field, parameter, plain| {
+            let si = number(field, parameter, plain)?;
             Ok::<_, Failure>(si.map(|si| Measured::exact(Measurable::from_si(si))))
         };
-        material.density = density("density_g_per_ml", self.density_g_per_ml)?;
-        material.fused = density("fused_g_per_ml", self.fused_g_per_ml)?;
-        material.as_scooped = density("as_scooped_g_per_ml", self.as_scooped_g_per_ml)?;
+        material.density =
+            density("density_g_per_ml", Parameter::MaterialDensity, self.density_g_per_ml)?;
+        material.fused = density("fused_g_per_ml", Parameter::FusedDensity, self.fused_g_per_ml)?;
+        material.as_scooped =
+            density("as_scooped_g_per_ml", Parameter::AsScooped, self.as_scooped_g_per_ml)?;
         let drop = number("drop_mass_g", Parameter::DropMass, self.drop_mass_g)?;
         material.drop = drop.map(|drop| Drop::Mass(Measured::exact(Mass::from_si(drop))));
-        let expansion =
-            number("expansion_per_kelvin", Parameter::SaltExpansion, self.expansion_per_kelvin)?;
+        let expansion = number(
+            "expansion_per_kelvin",
+            Parameter::MaterialExpansion,
+            self.expansion_per_kelvin,
+        )?;
         material.expansion =
             expansion.map(|expansion| Measured::exact(Measurable::from_si(expansion)));
         Ok(material)

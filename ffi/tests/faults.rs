@@ -90,7 +90,7 @@ fn a_mix_of_materials() {
             pour_mix_density(Some(&mix), POUR_PHASE_LIQUID, celsius, 0.0, Some(&mut out), e)
         });
     }
-    says!("/voids: The voids is 1; it must be from 0 to below 1.", |e| {
+    says!("/voids: The void fraction is 1; it must be from 0 to below 1.", |e| {
         pour_mix_density(Some(&mix), POUR_PHASE_LIQUID, 20.0, 1.0, Some(&mut out), e)
     });
     pour_mix_free(Some(mix));

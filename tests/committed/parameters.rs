@@ -38,13 +38,20 @@ fn every_field_of_a_request_has_its_text() {
         used.insert(field.parameter.text().to_owned());
         used.extend(field.parameter.columns().iter().map(|column| column.text().to_owned()));
     }
-    // What typed calculations check besides.
+    // Other numbers that typed calculations check.
     for parameter in [
         Parameter::DialAccuracy,
         Parameter::DialSpan,
         Parameter::DragFactor,
+        Parameter::FusedDensity,
+        Parameter::MaterialExpansion,
+        Parameter::MeltViscosity,
         Parameter::MixDensity,
+        Parameter::MoldHeatCapacity,
         Parameter::ResidueMass,
+        Parameter::ShotEvery,
+        Parameter::ShotHeatCapacity,
+        Parameter::VesselHeatCapacity,
         Parameter::WaterDensity,
         Parameter::WaterViscosity,
     ] {

@@ -8,9 +8,7 @@ use pourwright::parameter::Parameter;
 use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, ValueKind};
 
 use crate::File;
-use crate::text::{
-    self, has_columns, of_result, paragraphs, places, plain_name, variant, words_of, wrap,
-};
+use crate::text::{self, has_columns, of_result, paragraphs, places, plain_name, variant, wrap};
 
 /// What is written for it.
 pub(crate) fn files() -> Vec<File> {
@@ -203,8 +201,8 @@ fn words(text: &mut String) {
         write(parameter.name(), parameter.words());
     }
     for result in CALCULATIONS.iter().flat_map(|calculation| calculation.results) {
-        if let ValueKind::Word { type_name } = result.kind {
-            write(result.name, words_of(type_name));
+        if let ValueKind::Word { .. } = result.kind {
+            write(result.name, result.words());
         }
     }
 }
@@ -302,8 +300,8 @@ fn input_struct(text: &mut String, calculation: &Calculation) {
 /// What a result is, and how C tells that there is none.
 fn meaning(result: &ResultField) -> String {
     let mut text = of_result(result);
-    if let ValueKind::Word { type_name } = result.kind {
-        let words = words_of(type_name);
+    if let ValueKind::Word { .. } = result.kind {
+        let words = result.words();
         let prefix = prefix(result.name);
         let names: Vec<String> =
             words.iter().map(|word| format!("`{}`", constant(&prefix, word))).collect();

@@ -3,10 +3,12 @@
 use std::fmt::Write as _;
 
 use pourwright::parameter::Parameter;
-use pourwright::table::{Argument, CALCULATIONS, Calculation, ParameterField, Value, ValueKind};
+use pourwright::table::{
+    Argument, CALCULATIONS, Calculation, ParameterField, ResultField, Value, ValueKind,
+};
 
 use crate::c::{has_result_struct, has_struct, members, row_name};
-use crate::text::{has_columns, is_word, words_of};
+use crate::text::{has_columns, is_word};
 
 pub(crate) fn text() -> String {
     let mut text = String::from(
@@ -61,8 +63,8 @@ fn constant(parameter: Parameter, word: &str) -> String {
 }
 
 /// The checks of one result.
-fn check(text: &mut String, found: &str, kind: ValueKind, value: &Value) {
-    match (kind, value) {
+fn check(text: &mut String, found: &str, result: &ResultField, value: &Value) {
+    match (result.kind, value) {
         (ValueKind::Count, Value::Absent) => {
             writeln!(text, "    CHECK({found} == POUR_OMITTED_COUNT);")
         }
@@ -74,8 +76,8 @@ fn check(text: &mut String, found: &str, kind: ValueKind, value: &Value) {
         (_, Value::Number(wanted)) => {
             writeln!(text, "    CHECK(same({found}, {}));", number(*wanted))
         }
-        (ValueKind::Word { type_name }, Value::Word(word)) => {
-            let place = words_of(type_name).iter().position(|other| other == word);
+        (ValueKind::Word { .. }, Value::Word(word)) => {
+            let place = result.words().iter().position(|other| other == word);
             writeln!(text, "    CHECK({found} == {});", place.expect("a word of the table") + 1)
         }
         (_, Value::Numbers(counts)) => {
@@ -137,7 +139,7 @@ impl Cases<'_> {
             } else {
                 "result".to_owned()
             };
-            check(self.text, &found, result.kind, value);
+            check(self.text, &found, result, value);
         }
         let no_result = self.call(&given, None, "NULL", "error");
         let path = match calculation.results {
@@ -347,8 +349,8 @@ fn columns(text: &mut String, calculation: &Calculation) {
     for (place, (result, value)) in calculation.results.iter().zip(&example.results).enumerate() {
         let wanted = match (result.kind, value) {
             (_, Value::Number(wanted)) => number(*wanted),
-            (ValueKind::Word { type_name }, Value::Word(word)) => {
-                let place = words_of(type_name).iter().position(|other| other == word);
+            (ValueKind::Word { .. }, Value::Word(word)) => {
+                let place = result.words().iter().position(|other| other == word);
                 (place.expect("a word of the table") + 1).to_string()
             }
             _ => String::new(),

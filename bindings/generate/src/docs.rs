@@ -9,7 +9,7 @@ use pourwright::table::{
 use serde::Serialize;
 
 use crate::File;
-use crate::text::{of_parameter, of_result, paragraphs, words_of};
+use crate::text::{of_parameter, of_result, paragraphs};
 
 /// What is written for it.
 pub(crate) fn files() -> Vec<File> {
@@ -300,7 +300,7 @@ impl Given {
             meaning: result.meaning.split_whitespace().collect::<Vec<_>>().join(" "),
             unit: unit(result.unit),
             words: match result.kind {
-                ValueKind::Word { type_name } => words_of(type_name),
+                ValueKind::Word { .. } => result.words(),
                 _ => &[],
             },
         }

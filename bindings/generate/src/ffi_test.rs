@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use pourwright::table::{CALCULATIONS, Calculation, ValueKind};
 
 use crate::c::{has_result_struct, has_struct};
-use crate::text::{has_columns, is_word, words_of};
+use crate::text::{has_columns, is_word};
 
 /// What the tests of `ffi` call.
 pub(crate) fn text() -> String {
@@ -120,7 +120,6 @@ fn call(text: &mut String, calculation: &Calculation) {
             ValueKind::Count if result.optional => format!("by_name::absent_count({value})"),
             ValueKind::Count => format!("Value::Number(f64::from({value}))"),
             ValueKind::Word { type_name } => {
-                assert!(!words_of(type_name).is_empty());
                 format!("by_name::of_place(pourwright::{type_name}::WORDS, {value})")
             }
             _ => format!("Value::Numbers({value}.iter().map(|count| f64::from(*count)).collect())"),

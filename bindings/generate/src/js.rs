@@ -8,7 +8,7 @@ use pourwright::table::{
 };
 
 use crate::File;
-use crate::text::{self, words_of, wrap};
+use crate::text::{self, wrap};
 
 /// What is written for it.
 pub(crate) fn files() -> Vec<File> {
@@ -263,7 +263,7 @@ fn parameter_type(field: &ParameterField) -> String {
 
 fn result_type(result: &ResultField) -> String {
     let value = match result.kind {
-        ValueKind::Word { type_name } => union(words_of(type_name)),
+        ValueKind::Word { .. } => union(result.words()),
         ValueKind::List => "number[]".into(),
         _ => "number".into(),
     };

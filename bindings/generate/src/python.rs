@@ -11,7 +11,7 @@ use pourwright::table::{
 use crate::File;
 use crate::c::{has_result_struct, has_struct, row_name};
 use crate::text::{
-    camel, has_columns, is_word, of_parameter, of_result, paragraphs, plain_name, words_of, wrap,
+    camel, has_columns, is_word, of_parameter, of_result, paragraphs, plain_name, wrap,
 };
 
 /// What is written for it.
@@ -47,8 +47,8 @@ fn all_words() -> Vec<(String, String, &'static [&'static str])> {
             }
         }
         for result in calculation.results {
-            if let ValueKind::Word { type_name } = result.kind {
-                let words = words_of(type_name);
+            if let ValueKind::Word { .. } = result.kind {
+                let words = result.words();
                 let name = of_words(words, result.name);
                 if seen.insert(name.clone()) {
                     all.push((name, result.meaning.trim().to_owned(), words));
@@ -120,7 +120,7 @@ fn result_type(calculation: &Calculation, result: &ResultField) -> String {
     let plain = match result.kind {
         ValueKind::Number => "float".to_owned(),
         ValueKind::Count => "int".to_owned(),
-        ValueKind::Word { type_name } => of_words(words_of(type_name), result.name),
+        ValueKind::Word { .. } => of_words(result.words(), result.name),
         ValueKind::List => "tuple[int, ...]".to_owned(),
         kind => panic!("{calculation:?}: no Python type for a result that is {kind:?}"),
     };
@@ -132,8 +132,8 @@ fn made(result: &ResultField, from: &str) -> String {
     match result.kind {
         ValueKind::Number if result.optional => format!("if_number({from})"),
         ValueKind::Count if result.optional => format!("if_count({from})"),
-        ValueKind::Word { type_name } => {
-            let words = of_words(words_of(type_name), result.name);
+        ValueKind::Word { .. } => {
+            let words = of_words(result.words(), result.name);
             let of = if result.optional { "if_word" } else { "word_at" };
             format!("{of}({}, {from})", constant(&words))
         }
@@ -470,8 +470,8 @@ fn columns() -> String {
             .unwrap();
             for result in calculation.results {
                 let mut meaning = of_result(result);
-                if let ValueKind::Word { type_name } = result.kind {
-                    let places = words_of(type_name).iter().enumerate();
+                if let ValueKind::Word { .. } = result.kind {
+                    let places = result.words().iter().enumerate();
                     let places: Vec<String> =
                         places.map(|(place, word)| format!("{} {word}", place + 1)).collect();
                     write!(meaning, " {}.", places.join(", ")).unwrap();

@@ -65,19 +65,6 @@ pub(crate) fn variant(parameter: Parameter) -> String {
     format!("{parameter:?}")
 }
 
-/// The words of a result that is one.
-///
-/// # Panics
-/// Where the table has a type of words that is not listed here.
-pub(crate) fn words_of(type_name: &str) -> &'static [&'static str] {
-    use pourwright::{bench, process::sink};
-    match type_name {
-        "bench::Tool" => bench::Tool::WORDS,
-        "process::sink::Motion" => sink::Motion::WORDS,
-        other => panic!("the words of {other} are not known to the generator"),
-    }
-}
-
 /// The example of a calculation with its answer to the last bit: the table has it as a person writes it.
 pub(crate) fn example(calculation: &Calculation) -> Example {
     let mut example = calculation.example();

@@ -26,6 +26,10 @@ const CALCULATIONS = calculations({
     'baseVolumeMl, baseDensityGPerMl, saltDensityGPerMl, finishedDensityGPerMl, voids, mostSolids',
     'saltMassG',
   ],
+  saltForSinkRate: [
+    'baseVolumeMl, baseDensityGPerMl, saltDensityGPerMl, sinkRateCmPerS, cavityVolumeMl, diameterMm, waterTemperatureCelsius, lengthMm, shape: text, mixMassG, mixVolumeMl, hotVolumeMl, shotTemperatureCelsius, voids, saltExpansionPerKelvin, softenerPerSalt, softenerDensityGPerMl, softenerExpansionPerKelvin, mostSolids, feed, hookMassG, hookVolumeMl, salinityPractical, salinityAbsolute, dropDepthM, dropTimeS, dropDensityGPerMl',
+    'saltMassG, softenerMassG, finishedDensityGPerMl',
+  ],
   shotFill: [
     'cavities, cavityVolumeMl, coldDensityGPerMl, hotDensityGPerMl, voids, feed, sprueVolumeMl, toppedMassG, layerShare',
     'shotMassG, piecesMassG, sprueMassG, missingMassG, pieceMassG, pieceMassMinG, pieceMassMaxG, fed',
@@ -91,6 +95,34 @@ const CALCULATIONS = calculations({
     'heatBudgetS, equivalentTimeS, budgetWith, stabilizerDose, extraTimeS, extraMost',
     'budgetS, leftS, overspentS',
   ],
+  heatTime: [
+    'potMassG, specificHeatJPerGK, heatedFromCelsius, heatedToCelsius, timings: 4, ovenPowerW, setting, specificHeatRisePerKelvin, timedSpecificHeatJPerGK, vesselMassG, vesselSpecificHeatJPerGK',
+    'heatTimeS, heatTimeUncertaintyS, powerW, beyond',
+  ],
+  nextBurst: [
+    'potMassG, specificHeatJPerGK, readingCelsius, windowBottomCelsius, windowTopCelsius, timings: 4, ovenPowerW, setting, specificHeatRisePerKelvin, timedSpecificHeatJPerGK, vesselMassG, vesselSpecificHeatJPerGK, aimCelsius, thermometerKelvin, burstStepS, longestBurstS, ovenTurnS, measures: text',
+    'burstS, expectedCelsius, shootFromCelsius, shootToCelsius, bursts, ovenTimeS',
+  ],
+  staysHot: [
+    'potMassG, hotFromCelsius, hotToCelsius, watchedMassG, watchedFromCelsius, watchedToCelsius, watchedTimeS, roomCelsius, stoodS',
+    'timeConstantS, hotForS, halfFullS, afterCelsius',
+  ],
+  potHeats: [
+    'potMassG, clockRuns: 5, hotForS, clockFromCelsius, clockToCelsius, watchedMassG, watchedFromCelsius, watchedToCelsius, watchedTimeS, roomCelsius, ovenTimeS',
+    'reheats, firstShots, shootingTimeS, totalTimeS',
+  ],
+  settingTime: [
+    'sectionShape: text, sectionThicknessMm, shotAtCelsius, moldAtCelsius, takeOutCelsius, piecePoint: text, diffusivityM2PerS, shotMassG, shotSpecificHeatJPerGK, moldMassG, moldSpecificHeatJPerGK, handsS, molds',
+    'settingTimeS, settingTimeMinS, settingTimeMaxS, warmsKelvin, inARow, shotEveryS',
+  ],
+  stirEvery: [
+    'grainMm, grainDensityGPerMl, meltDensityGPerMl, meltDepthMm, meltViscosityMinMPaS, meltViscosityMaxMPaS, solidsShare, unstirred',
+    'stirEveryS, stirEveryMaxS, settlingMinCmPerS, settlingMaxCmPerS',
+  ],
+  viscosityOfBall: [
+    'ballDiameterMm, ballDensityGPerMl, meltDensityGPerMl, ballDepthMm, ballTimeS',
+    'meltViscosityMPaS',
+  ],
   cavityOfWeights: [
     'weightsG: 1, balanceReadabilityG, coldDensityGPerMl, hotDensityGPerMl, voids, feed, feedUncertainty',
     'cavityVolumeMl, cavityVolumeUncertaintyMl, meanG, deviationG',
@@ -123,6 +155,7 @@ export const {
   saltMass,
   saltReach,
   saltForDensity,
+  saltForSinkRate,
   shotFill,
   pieceMass,
   shots,
@@ -149,6 +182,13 @@ export const {
   colorDifference,
   equivalentTime,
   budgetLeft,
+  heatTime,
+  nextBurst,
+  staysHot,
+  potHeats,
+  settingTime,
+  stirEvery,
+  viscosityOfBall,
   cavityOfWeights,
   feedOfWeights,
   dropOfWeighings,

@@ -409,6 +409,97 @@ export function saltForDensity(parameters: {
 }
 
 /**
+ * Mass of salt at which a piece sinks at a rate.
+ *
+ * The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has cooled;
+ * the salt is that for this density. What is left of the feed and the hook counts in both.
+ *
+ * Cautions: salt-settles, salt-dry.
+ *
+ * @example
+ * saltForSinkRate({ baseVolumeMl: 250, baseDensityGPerMl: 1, saltDensityGPerMl: 2, sinkRateCmPerS: 22.04104669853903, cavityVolumeMl: 9.5, diameterMm: 10, waterTemperatureCelsius: 20, lengthMm: 121, hookMassG: 2, hookVolumeMl: 0.25 })
+ * // { saltMassG: 55.55555555555424, softenerMassG: 0, finishedDensityGPerMl: 1.0999999999999979 }
+ */
+export function saltForSinkRate(parameters: {
+  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15. */
+  baseVolumeMl: number
+  /** Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25. */
+  baseDensityGPerMl: number
+  /** True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25. */
+  saltDensityGPerMl: number
+  /** Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6. */
+  sinkRateCmPerS: number
+  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  cavityVolumeMl: number
+  /** Mean diameter of the piece. Unit: mm; above 0 to 1e6. */
+  diameterMm: number
+  /** Temperature of the water. Unit: °C; 0 to 40. */
+  waterTemperatureCelsius: number
+  /** Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default: none. */
+  lengthMm?: number
+  /** Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a ball. */
+  shape?: 'stick' | 'ball'
+  /**
+   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the
+   * mass of its base.
+   */
+  mixMassG?: number
+  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as baseVolumeMl. */
+  mixVolumeMl?: number
+  /**
+   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as
+   * mixVolumeMl.
+   */
+  hotVolumeMl?: number
+  /** Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20. */
+  shotTemperatureCelsius?: number
+  /** Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0. */
+  voids?: number
+  /** Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0. */
+  saltExpansionPerKelvin?: number
+  /** Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10. Default: 0. */
+  softenerPerSalt?: number
+  /** Density of the softener that goes in with the salt; needed with it. Unit: g/mL; 0.001 to 25. Default: none. */
+  softenerDensityGPerMl?: number
+  /** Volumetric thermal expansion of that softener. Unit: 1/K; 0 to 0.01. Default: 0. */
+  softenerExpansionPerKelvin?: number
+  /** Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3. */
+  mostSolids?: number
+  /**
+   * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in
+   * plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1. Default: 0.5.
+   */
+  feed?: number
+  /** Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0. */
+  hookMassG?: number
+  /** Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0. */
+  hookVolumeMl?: number
+  /**
+   * Practical salinity as a probe reads it, about 35 in the ocean; give this or the absolute one. Fresh water without
+   * either. Unit: 1; 0 to 41.8. Default: none.
+   */
+  salinityPractical?: number
+  /**
+   * Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical one. Unit: 1;
+   * 0 to 0.042. Default: none.
+   */
+  salinityAbsolute?: number
+  /** Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default: none. */
+  dropDepthM?: number
+  /** Time of the timed drop. Unit: s; above 0 to 1e9. Default: none. */
+  dropTimeS?: number
+  /** Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none. */
+  dropDensityGPerMl?: number
+}): {
+  /** Mass of salt. Unit: g. */
+  saltMassG: number
+  /** Mass of softener that goes in with it. Unit: g. */
+  softenerMassG: number
+  /** Density of the finished plastic at 20 °C, voids counted. Unit: g/mL. */
+  finishedDensityGPerMl: number
+}
+
+/**
  * Mass of one shot, and of its pieces.
  *
  * Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in `pieceMass`, as far as sprue and topping can feed it; what
@@ -1364,6 +1455,400 @@ export function budgetLeft(parameters: {
 }
 
 /**
+ * Heating time of a pot in the oven, without a break, by the shop's own timings.
+ *
+ * t = Q (a + b/m), Q = ∫ (m c_p(T) + C_vessel) dT; a and b are fitted to the timings (module `process::heat`). An
+ * amount of more than 1.6 times the timed ones is refused. Without timings the rated power gives a first guess.
+ *
+ * Cautions: hot-plastisol, fumes, water, data-sheet.
+ *
+ * @example
+ * heatTime({ potMassG: 300, specificHeatJPerGK: 2, heatedFromCelsius: 20, heatedToCelsius: 170, timings: [[200, 20, 120, 80], [400, 20, 120, 160]] })
+ * // { heatTimeS: 180, heatTimeUncertaintyS: 13.46996659238619, powerW: 500, beyond: null }
+ */
+export function heatTime(parameters: {
+  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  potMassG: number
+  /** Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10. */
+  specificHeatJPerGK: number
+  /** The temperature before heating. Unit: °C; -73 to 427. */
+  heatedFromCelsius: number
+  /** The temperature after heating, above that before. Unit: °C; -73 to 427. */
+  heatedToCelsius: number
+  /**
+   * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and
+   * after and the time; needed without the rated power. 1 to 1000 rows, each: Mass of the mix in a timed heating. Unit:
+   * g; above 0 to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
+   * heating, stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit:
+   * s; above 0 to 1e9. Default: none.
+   */
+  timings?: Iterable<readonly [number, number, number, number]>
+  /**
+   * Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without
+   * them. Unit: W; 50 to 10000. Default: none.
+   */
+  ovenPowerW?: number
+  /** Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings. */
+  setting?: number
+  /**
+   * Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed. Unit:
+   * 1/K; -0.002 to 0.01. Default: 0.
+   */
+  specificHeatRisePerKelvin?: number
+  /** Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as specificHeatJPerGK. */
+  timedSpecificHeatJPerGK?: number
+  /** Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings. */
+  vesselMassG?: number
+  /** Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none. */
+  vesselSpecificHeatJPerGK?: number
+}): {
+  /** Heating time. Unit: s. */
+  heatTimeS: number
+  /** Its standard uncertainty for one more heating. Unit: s. */
+  heatTimeUncertaintyS: number
+  /** Power that reaches mix and vessel. Unit: W. */
+  powerW: number
+  /**
+   * How far the amount is outside those that were timed, as a factor; none inside them. Unit: 1. Null where it is not
+   * known or does not apply.
+   */
+  beyond: number | null
+}
+
+/**
+ * The next burst of the oven for a reading of the thermometer.
+ *
+ * No burst can carry the pot over its window, by all the power that the timings make plausible and the error of the
+ * thermometer (module `process::heat`). Stir, read, and look up each burst by its reading. The system of measures gives
+ * the scale of the thermometer, on whole degrees of which the limits are.
+ *
+ * Cautions: hot-plastisol, fumes, water, data-sheet.
+ *
+ * @example
+ * nextBurst({ potMassG: 300, specificHeatJPerGK: 2, readingCelsius: 20, windowBottomCelsius: 160, windowTopCelsius: 180, timings: [[200, 20, 120, 80], [400, 20, 120, 160]], measures: 'metric' })
+ * // { burstS: 90, expectedCelsius: 95, shootFromCelsius: 162, shootToCelsius: 178, bursts: 4, ovenTimeS: 175 }
+ */
+export function nextBurst(parameters: {
+  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  potMassG: number
+  /** Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10. */
+  specificHeatJPerGK: number
+  /** Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427. */
+  readingCelsius: number
+  /** Lowest temperature at which the mix is shot, its material's own. Unit: °C; -73 to 427. */
+  windowBottomCelsius: number
+  /** Highest temperature at which the mix is shot, its material's own; above the lowest. Unit: °C; -73 to 427. */
+  windowTopCelsius: number
+  /**
+   * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and
+   * after and the time; needed without the rated power. 1 to 1000 rows, each: Mass of the mix in a timed heating. Unit:
+   * g; above 0 to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
+   * heating, stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit:
+   * s; above 0 to 1e9. Default: none.
+   */
+  timings?: Iterable<readonly [number, number, number, number]>
+  /**
+   * Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without
+   * them. Unit: W; 50 to 10000. Default: none.
+   */
+  ovenPowerW?: number
+  /** Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings. */
+  setting?: number
+  /**
+   * Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed. Unit:
+   * 1/K; -0.002 to 0.01. Default: 0.
+   */
+  specificHeatRisePerKelvin?: number
+  /** Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as specificHeatJPerGK. */
+  timedSpecificHeatJPerGK?: number
+  /** Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings. */
+  vesselMassG?: number
+  /** Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none. */
+  vesselSpecificHeatJPerGK?: number
+  /** The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the window. */
+  aimCelsius?: number
+  /** How far the thermometer may be off. Unit: K; 0 to 100. Default: 2. */
+  thermometerKelvin?: number
+  /** Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5. */
+  burstStepS?: number
+  /** Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120. */
+  longestBurstS?: number
+  /** How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default: 30. */
+  ovenTurnS?: number
+  /** The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. */
+  measures?: 'us-customary' | 'us-label' | 'metric' | 'imperial'
+}): {
+  /** The next burst; none where the pot is hot enough. Unit: s. Null where it is not known or does not apply. */
+  burstS: number | null
+  /** The expected reading after it. Unit: °C. Null where it is not known or does not apply. */
+  expectedCelsius: number | null
+  /** Shoot from this reading on. Unit: °C. */
+  shootFromCelsius: number
+  /** Shoot up to this reading; above it, stop and let the pot cool. Unit: °C. */
+  shootToCelsius: number
+  /** Number of bursts that are expected from this reading on. */
+  bursts: number
+  /** Time that the oven is expected to run in them. Unit: s. */
+  ovenTimeS: number
+}
+
+/**
+ * How long a pot stays hot, by a pot that was watched to cool.
+ *
+ * Newton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room)); less mix than was
+ * watched cools faster (module `process::heat`).
+ *
+ * Cautions: hot-plastisol, fumes.
+ *
+ * @example
+ * staysHot({ potMassG: 500, hotFromCelsius: 170, hotToCelsius: 130, watchedMassG: 500, watchedFromCelsius: 170, watchedToCelsius: 150, watchedTimeS: 300, roomCelsius: 22, stoodS: 600 })
+ * // { timeConstantS: 2066.371724164207, hotForS: 651.0745655967437, halfFullS: 511.5585872545843, afterCelsius: 132.7027027027027 }
+ */
+export function staysHot(parameters: {
+  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  potMassG: number
+  /** Temperature after the last burst. Unit: °C; -73 to 427. */
+  hotFromCelsius: number
+  /** Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427. */
+  hotToCelsius: number
+  /** Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. */
+  watchedMassG: number
+  /** First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to 427. */
+  watchedFromCelsius: number
+  /**
+   * Second reading of a pot that was watched to cool, stirred; below the first and above that of the room. Unit: °C;
+   * -73 to 427.
+   */
+  watchedToCelsius: number
+  /** Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9. */
+  watchedTimeS: number
+  /** Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20. */
+  roomCelsius?: number
+  /** How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not calculated. */
+  stoodS?: number
+}): {
+  /** Time in which the distance to the temperature of the room falls to 37 %. Unit: s. */
+  timeConstantS: number
+  /** Time down to the lower temperature, with all of the mix in the pot. Unit: s. */
+  hotForS: number
+  /** The same with half of it. Unit: s. */
+  halfFullS: number
+  /** Temperature after the time that the pot has stood. Unit: °C. Null where it is not known or does not apply. */
+  afterCelsius: number | null
+}
+
+/**
+ * The heats that the shots of a pot take, and how long they all take.
+ *
+ * A heat goes on while the next shot ends before the pot has fallen to the bottom of its window; then it is heated
+ * again. How long a pot stays hot is stated, or follows from a pot that was watched to cool. A shot can be made every
+ * max(h, (h + s)/k): h its working time, s the time that it sets, k molds in turn (module `process::clock`).
+ *
+ * Cautions: hot-plastisol, fumes.
+ *
+ * @example
+ * potHeats({ potMassG: 1200, clockRuns: [[22, 48, 50, 0, 1]], hotForS: 480, ovenTimeS: 240 })
+ * // { reheats: 2, firstShots: 9, shootingTimeS: 1100, totalTimeS: 1820 }
+ */
+export function potHeats(parameters: {
+  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  potMassG: number
+  /**
+   * The pot's shots in their order, like ones together: of each run the number of shots, the mass that one takes, the
+   * working time for one, the time that it sets and the number of molds in turn. At most 100 000 shots. 1 to 1000 rows,
+   * each: Number of like shots in a row; at most 100 000 from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot,
+   * sprue included. Unit: g; above 0 to 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s;
+   * above 0 to 1e15. Then: Time that a shot sets in its mold. Unit: s; 0 to 1e6. Then: Number of such molds that are
+   * shot in turn. Unit: 1; 1 to 1000000.
+   */
+  clockRuns: Iterable<readonly [number, number, number, number, number]>
+  /**
+   * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15. Default:
+   * from how it cools.
+   */
+  hotForS?: number
+  /** Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none. */
+  clockFromCelsius?: number
+  /**
+   * Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C; -73 to 427.
+   * Default: none.
+   */
+  clockToCelsius?: number
+  /** Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. */
+  watchedMassG?: number
+  /** First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to 427. */
+  watchedFromCelsius?: number
+  /**
+   * Second reading of a pot that was watched to cool, stirred; below the first and above that of the room. Unit: °C;
+   * -73 to 427.
+   */
+  watchedToCelsius?: number
+  /** Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9. */
+  watchedTimeS?: number
+  /** Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20. */
+  roomCelsius?: number
+  /** How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted. */
+  ovenTimeS?: number
+}): {
+  /** Number of reheats: the heats but for the first. */
+  reheats: number
+  /** Number of shots in the first heat. */
+  firstShots: number
+  /** Time of all shots, without the oven. Unit: s. */
+  shootingTimeS: number
+  /**
+   * Time of all shots and of the oven for each heat, where that is given. Unit: s. Null where it is not known or does
+   * not apply.
+   */
+  totalTimeS: number | null
+}
+
+/**
+ * How long a shot sets in a metal mold, and how often one can be made.
+ *
+ * The first term of the series of a rod, a plate or a ball whose surface keeps the temperature of the mold: t = R²/(ζ²
+ * α) ln(C/Θ), Θ = (T_e − T_m)/(T₀ − T_m) (module `process::shot_cooling`). The mold is as warm as the shot leaves it,
+ * where its mass is given.
+ *
+ * Cautions: hot-plastisol, water.
+ *
+ * @example
+ * settingTime({ sectionShape: 'rod', sectionThicknessMm: 9, shotAtCelsius: 165, handsS: 50, molds: 2 })
+ * // { settingTimeS: 104.20464250602106, settingTimeMinS: 83.36371400481686, settingTimeMaxS: 128.25186769971822, warmsKelvin: null, inARow: null, shotEveryS: 77.10232125301053 }
+ */
+export function settingTime(parameters: {
+  /** Shape of the thickest part of a piece. */
+  sectionShape: 'rod' | 'plate' | 'ball'
+  /** Thickness of the thickest part of a piece; of a rod or a ball its diameter. Unit: mm; 0.2 to 200. */
+  sectionThicknessMm: number
+  /** Temperature at which it is shot, above that at which it is taken out. Unit: °C; -73 to 427. */
+  shotAtCelsius: number
+  /**
+   * Temperature of the mold before the shot, below that at which a piece is taken out. Unit: °C; -73 to 427. Default:
+   * 30.
+   */
+  moldAtCelsius?: number
+  /** Temperature at which a piece can be taken out. Unit: °C; -73 to 427. Default: 50. */
+  takeOutCelsius?: number
+  /** The point of a piece whose temperature counts. Default: center. */
+  piecePoint?: 'center' | 'mean'
+  /** Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7. */
+  diffusivityM2PerS?: number
+  /** Mass of one shot, sprue included. Unit: g; above 0 to 1e15. */
+  shotMassG?: number
+  /** Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9. */
+  shotSpecificHeatJPerGK?: number
+  /**
+   * Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is needed.
+   * Unit: g; above 0 to 1e15. Default: none.
+   */
+  moldMassG?: number
+  /** Specific heat of the mold; the default is that of aluminum. Unit: J/(g.K); 0.1 to 10. Default: 0.897. */
+  moldSpecificHeatJPerGK?: number
+  /**
+   * Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a shot can be
+   * made is not calculated.
+   */
+  handsS?: number
+  /** Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1. */
+  molds?: number
+}): {
+  /** Setting time. Unit: s. */
+  settingTimeS: number
+  /** The same with the highest diffusivity of soft PVC. Unit: s. */
+  settingTimeMinS: number
+  /** The same with the lowest. Unit: s. */
+  settingTimeMaxS: number
+  /**
+   * How much one shot warms the mold, where its mass is given. Unit: K. Null where it is not known or does not apply.
+   */
+  warmsKelvin: number | null
+  /**
+   * Number of shots in a row before the mold is too warm, nothing lost between them; none where its mass is not given,
+   * or it goes on. Null where it is not known or does not apply.
+   */
+  inARow: number | null
+  /**
+   * Time from one shot to the next, where the working time is given. Unit: s. Null where it is not known or does not
+   * apply.
+   */
+  shotEveryS: number | null
+}
+
+/**
+ * How often to stir a melt with salt in it, and how fast the salt settles.
+ *
+ * Drag of a sphere by Schiller and Naumann, hindered settling by Richardson and Zaki, a grain as a cube that passes a
+ * sieve (module `process::settling`). Stir before the top share of the depth is without grains: t = share · depth/v.
+ *
+ * Cautions: hot-plastisol, salt-dry.
+ *
+ * @example
+ * stirEvery({ grainMm: 0.3, grainDensityGPerMl: 2.165, meltDensityGPerMl: 0.93, meltDepthMm: 80, meltViscosityMinMPaS: 500, meltViscosityMaxMPaS: 1000 })
+ * // { stirEveryS: 46.358618363896404, stirEveryMaxS: 92.69906432655615, settlingMinCmPerS: 0.008630076320746836, settlingMaxCmPerS: 0.017256769684556247 }
+ */
+export function stirEvery(parameters: {
+  /** Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50. */
+  grainMm: number
+  /** True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25. */
+  grainDensityGPerMl: number
+  /** Density of the melt, hot. Unit: g/mL; 0.001 to 25. */
+  meltDensityGPerMl: number
+  /** Depth of the melt in its cup. Unit: mm; 0.1 to 10000. */
+  meltDepthMm: number
+  /**
+   * Lowest viscosity that the melt may have at shot temperature. Where none is known, the defaults of both span what
+   * such melts may have. Unit: mPa.s; 0.1 to 1e7. Default: 50.
+   */
+  meltViscosityMinMPaS?: number
+  /**
+   * Highest viscosity that the melt may have at shot temperature, at least the lowest. Unit: mPa.s; 0.1 to 1e7.
+   * Default: 5000.
+   */
+  meltViscosityMaxMPaS?: number
+  /** Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0. */
+  solidsShare?: number
+  /** Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1. Default: 0.1. */
+  unstirred?: number
+}): {
+  /** How often to stir, to be safe: in the thinnest melt. Unit: s. */
+  stirEveryS: number
+  /** How often is enough in the thickest melt. Unit: s. */
+  stirEveryMaxS: number
+  /** Speed of the grains in the thickest melt. Unit: cm/s. */
+  settlingMinCmPerS: number
+  /** Speed of the grains in the thinnest melt. Unit: cm/s. */
+  settlingMaxCmPerS: number
+}
+
+/**
+ * Viscosity of a melt, from a ball that was timed as it sank.
+ *
+ * The drag of a sphere by Schiller and Naumann, up to a Reynolds number of 800 (module `process::settling`).
+ *
+ * Cautions: hot-plastisol.
+ *
+ * @example
+ * viscosityOfBall({ ballDiameterMm: 1, ballDensityGPerMl: 7.8, meltDensityGPerMl: 0.93, ballDepthMm: 50, ballTimeS: 20 })
+ * // { meltViscosityMPaS: 1494.5095512811074 }
+ */
+export function viscosityOfBall(parameters: {
+  /** Diameter of the ball, much smaller than that of the vessel. Unit: mm; 0.001 to 50. */
+  ballDiameterMm: number
+  /** Density of the ball: 7.8 g/mL of steel. Unit: g/mL; 0.001 to 25. */
+  ballDensityGPerMl: number
+  /** Density of the melt, hot. Unit: g/mL; 0.001 to 25. */
+  meltDensityGPerMl: number
+  /** How deep the ball sank, let go below the surface. Unit: mm; 1 to 10000. */
+  ballDepthMm: number
+  /** Time that the ball took. Unit: s; 0.01 to 1e6. */
+  ballTimeS: number
+}): {
+  /** Viscosity of the melt. Unit: mPa.s. */
+  meltViscosityMPaS: number
+}
+
+/**
  * Volume of a cavity from weighed pieces, the feed being known: V = m̄/((1 − φ)[ρ_hot + f (ρ_cold − ρ_hot)]).
  *
  * @example
@@ -1607,6 +2092,8 @@ export const columns: {
   saltReach: Columnar<typeof saltReach>
   /** Mass of salt that brings a base alone to a finished density: `saltMass` in one form, with few numbers. */
   saltForDensity: Columnar<typeof saltForDensity>
+  /** Mass of salt at which a piece sinks at a rate. */
+  saltForSinkRate: Columnar<typeof saltForSinkRate>
   /** Mass of one shot, and of its pieces. */
   shotFill: Columnar<typeof shotFill>
   /** Mass of a piece: m = V (1 − φ) [ρ_hot + f (ρ_cold − ρ_hot)], φ the voids, f the feed. */
@@ -1660,6 +2147,20 @@ export const columns: {
   equivalentTime: Columnar<typeof equivalentTime>
   /** Heat budget that is left of a pot, in equivalent time at the reference temperature. */
   budgetLeft: Columnar<typeof budgetLeft>
+  /** Heating time of a pot in the oven, without a break, by the shop's own timings. */
+  heatTime: Columnar<typeof heatTime>
+  /** The next burst of the oven for a reading of the thermometer. */
+  nextBurst: Columnar<typeof nextBurst>
+  /** How long a pot stays hot, by a pot that was watched to cool. */
+  staysHot: Columnar<typeof staysHot>
+  /** The heats that the shots of a pot take, and how long they all take. */
+  potHeats: Columnar<typeof potHeats>
+  /** How long a shot sets in a metal mold, and how often one can be made. */
+  settingTime: Columnar<typeof settingTime>
+  /** How often to stir a melt with salt in it, and how fast the salt settles. */
+  stirEvery: Columnar<typeof stirEvery>
+  /** Viscosity of a melt, from a ball that was timed as it sank. */
+  viscosityOfBall: Columnar<typeof viscosityOfBall>
   /** Volume of a cavity from weighed pieces, the feed being known: V = m̄/((1 − φ)[ρ_hot + f (ρ_cold − ρ_hot)]). */
   cavityOfWeights: Columnar<typeof cavityOfWeights>
   /** Feed share from weighed pieces, the cavity being known: f = (m̄/(V (1 − φ)) − ρ_hot)/(ρ_cold − ρ_hot). */

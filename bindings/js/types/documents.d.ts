@@ -196,10 +196,6 @@ export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuu
  */
 export type Phase = 'liquid' | 'fused'
 /**
- * The point of a piece whose temperature counts.
- */
-export type PieceTemperature = 'center' | 'mean'
-/**
  * A tool of the bench, in the order in which the last tie is broken.
  */
 export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
@@ -211,6 +207,10 @@ export type WrittenIn = 'mass' | 'volume' | 'drops'
  * What is done at a step.
  */
 export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'shoot' | 'sprues-back' | 'store'
+/**
+ * The point of a piece whose temperature counts.
+ */
+export type Point = 'center' | 'mean'
 /**
  * The scale of a durometer reading.
  */
@@ -5505,7 +5505,7 @@ export interface HeatRequest {
    */
   timed_specific_heat?: MeasuredAmount | null
   /**
-   * Heatings that the shop has timed, all at one setting; needed without the rated power. Unit: none; one or more. Default: none.
+   * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and after and the time; needed without the rated power. Unit: none; 1 to 1000. Default: none.
    */
   timings?: TimingEntry[] | null
   /**
@@ -5603,7 +5603,7 @@ export interface CoolingRequest {
   /**
    * The point of a piece whose temperature counts. Unit: none; center or mean. Default: center.
    */
-  point?: PieceTemperature | null
+  point?: Point | null
   /**
    * The thickest part of a piece: a rod, a plate or a ball. Unit: none; 0.2 to 200 mm.
    */
@@ -5665,7 +5665,7 @@ export interface ClockRequest {
    */
   room?: MeasuredAmount | null
   /**
-   * The pot's shots in their order, like ones together. Unit: none; at most 100 000 shots.
+   * The pot's shots in their order, like ones together: of each run the number of shots, the mass that one takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000 shots. Unit: none; 1 to 1000.
    */
   runs: RunEntry[]
   /**

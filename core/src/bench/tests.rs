@@ -198,7 +198,7 @@ fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
         Bench::new(None, std::vec![ml(-1.0)], Vec::new(), Handling::default()).unwrap_err();
     assert_eq!(
         refused.to_string(),
-        "number 1 of the list: the spoon volume is -1 mL; it must be above 0 and at most 1e15 mL"
+        "entry 1 of the list: the spoon volume is -1 mL; it must be above 0 and at most 1e15 mL"
     );
     assert!(refused.help().contains("the sign and the unit"), "{}", refused.help());
     let none = Balance { capacity: g(0.0), ..balance() };
@@ -211,7 +211,7 @@ fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
     let refused = bench.measure(g(5.0), &scooped(1e300), within(5.0)).unwrap_err();
     assert_eq!(
         refused.to_string(),
-        "the as measured density is 1e300 g/mL; it must be from 0.001 to 25 g/mL"
+        "the density as measured is 1e300 g/mL; it must be from 0.001 to 25 g/mL"
     );
 }
 

@@ -1,4 +1,4 @@
-//! What is wrong with the numbers of a call, by parameter: the one error that all calculations share.
+//! The errors of parameters, which all calculations share.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -6,6 +6,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt;
 
+use super::label::Label;
 use super::range::{Number, Shown};
 use super::{Parameter, PlainUnit};
 use crate::fault::Diagnose;
@@ -17,11 +18,11 @@ pub struct ParameterError {
     pub parameter: Parameter,
     /// Which element of a list, counted from 0.
     pub index: Option<u32>,
-    /// What is wrong with it.
+    /// Why it is refused.
     pub problem: Problem,
 }
 
-/// What is wrong with a parameter. Numbers are in the unit of the parameter.
+/// Why a parameter is refused. Numbers are in the unit of the parameter.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Problem {
@@ -29,7 +30,7 @@ pub enum Problem {
     Missing,
     /// Another kind of value: a text for a number, or a number for a text.
     WrongType {
-        /// What is taken, in words: "a number".
+        /// The kind that is accepted, in words: "a number".
         wanted: &'static str,
     },
     /// A number with a fraction, for a count.
@@ -126,7 +127,7 @@ impl ParameterError {
         Self { parameter, ..self }
     }
 
-    /// What was meant where grams per milliliter and kilograms per cubic meter were taken for each other.
+    /// The number meant, where grams per milliliter and kilograms per cubic meter were mixed up.
     fn meant(&self) -> Option<f64> {
         let Problem::OutOfRange(found) = self.problem else { return None };
         let of_density = self.parameter.unit() == PlainUnit::GramPerMilliliter;
@@ -142,7 +143,7 @@ impl fmt::Display for ParameterError {
         let label = Label(self.parameter);
         let number = |x| Number(x, unit);
         if let Some(index) = self.index {
-            write!(f, "number {} of the list: ", index.saturating_add(1))?;
+            write!(f, "entry {} of the list: ", index.saturating_add(1))?;
         }
         match self.problem {
             Problem::Missing => write!(f, "{label} is missing"),
@@ -152,16 +153,16 @@ impl fmt::Display for ParameterError {
             }
             Problem::NotFinite(x) => write!(f, "{label} is {x}; it must be a finite number"),
             Problem::OutOfRange(x) => {
+                let (unit, found, allowed) = match self.parameter.is_list() {
+                    true => (PlainUnit::Count, "has", "have"),
+                    false => (unit, "is", "be"),
+                };
+                write!(f, "{label} {found} {}", Number(x, unit))?;
                 if self.parameter.is_list() {
-                    write!(f, "{label} has {x} entries")?;
-                } else {
-                    write!(f, "{label} is {}", number(x))?;
+                    f.write_str(if x == 1.0 { " entry" } else { " entries" })?;
                 }
                 match self.parameter.range() {
-                    Some(range) if self.parameter.is_list() => {
-                        write!(f, "; it must have {}", Shown(range, unit))
-                    }
-                    Some(range) => write!(f, "; it must be {}", Shown(range, unit)),
+                    Some(range) => write!(f, "; it must {allowed} {}", Shown(range, unit)),
                     None => Ok(()),
                 }
             }
@@ -192,22 +193,6 @@ impl fmt::Display for ParameterError {
 }
 
 impl core::error::Error for ParameterError {}
-
-/// A parameter as a sentence has it: "the cavity volume".
-struct Label(Parameter);
-
-impl fmt::Display for Label {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("the ")?;
-        for (index, word) in self.0.name().split('_').enumerate() {
-            if index > 0 {
-                f.write_str(" ")?;
-            }
-            f.write_str(word)?;
-        }
-        Ok(())
-    }
-}
 
 impl Diagnose for ParameterError {
     fn code(&self) -> &'static str {
@@ -245,6 +230,7 @@ impl Diagnose for ParameterError {
                 help.push('.');
                 help.into()
             }
+            Problem::OutOfRange(_) if self.parameter.is_list() => "Check the list.".into(),
             Problem::OutOfRange(_) => self.parameter.fix().into(),
         }
     }
@@ -315,13 +301,13 @@ impl Diagnose for ParameterErrors {
     }
 }
 
-/// Checks the numbers of a call and keeps all that are wrong. A call without fault allocates nothing.
+/// A check of the numbers of a call, which keeps all errors. A call without errors allocates nothing.
 #[derive(Debug, Default)]
 #[must_use]
 pub struct Check(Vec<ParameterError>);
 
 impl Check {
-    /// No number yet.
+    /// A check without errors.
     #[inline]
     pub const fn new() -> Self {
         Self(Vec::new())
@@ -421,8 +407,8 @@ impl Check {
         self
     }
 
-    /// Keeps the parameters that are wrong by another calculation; what else is wrong with it is left alone. One that is
-    /// wrong already is not told again.
+    /// Keeps the parameters that another calculation refused; its other errors are ignored. A parameter that is kept already
+    /// is not repeated.
     pub fn merge_numbers<T, E: Diagnose>(&mut self, other: &Result<T, E>) -> &mut Self {
         if let Err(error) = other {
             for number in error.numbers() {
@@ -441,25 +427,128 @@ impl Check {
         result.map_err(|error| self.0.push(error)).ok()
     }
 
-    /// Whether nothing is wrong so far.
+    /// Whether no error was found so far.
     #[inline]
     #[must_use]
     pub fn is_clean(&self) -> bool {
         self.0.is_empty()
     }
 
-    /// All that is wrong.
+    /// Ends the check.
     ///
     /// # Errors
-    /// [`ParameterErrors`] where anything is.
+    /// [`ParameterErrors`] with all that was found.
     #[inline]
     pub fn finish(self) -> Result<(), ParameterErrors> {
         if self.0.is_empty() { Ok(()) } else { Err(self.into_errors()) }
     }
 
-    /// All that is wrong, of a check that found something.
+    /// The errors of a check that found some.
     #[cold]
     pub(crate) fn into_errors(self) -> ParameterErrors {
         ParameterErrors(self.0)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::string::ToString;
+
+    use rstest::rstest;
+
+    use super::*;
+    use crate::fault::Fault;
+
+    fn sentence(parameter: Parameter, problem: Problem) -> String {
+        ParameterError::new(parameter, problem).to_string()
+    }
+
+    /// Each form of sentence, of a quantity, a count, a share and a list.
+    #[rstest]
+    #[case(
+        Parameter::Cavities,
+        Problem::OutOfRange(0.0),
+        "the number of cavities is 0; it must be from 1 to 1000000"
+    )]
+    #[case(
+        Parameter::Cavities,
+        Problem::NotWhole(1.5),
+        "the number of cavities is 1.5; it must be a whole number"
+    )]
+    #[case(Parameter::Cavities, Problem::Missing, "the number of cavities is missing")]
+    #[case(Parameter::CavityVolume, Problem::OutOfRange(-10.0), "the cavity volume is -10 mL; it must be above 0 and at most 1e15 mL")]
+    #[case(
+        Parameter::Voids,
+        Problem::OutOfRange(1.5),
+        "the void fraction is 1.5; it must be from 0 to below 1"
+    )]
+    #[case(
+        Parameter::HeatedFrom,
+        Problem::NotFinite(f64::NAN),
+        "the temperature before heating is NaN; it must be a finite number"
+    )]
+    #[case(
+        Parameter::Points,
+        Problem::OutOfRange(1.0),
+        "the list of points has 1 entry; it must have from 2 to 1000"
+    )]
+    #[case(
+        Parameter::Weights,
+        Problem::OutOfRange(0.0),
+        "the list of weights has 0 entries; it must have from 2 to 100000"
+    )]
+    #[case(Parameter::Doses, Problem::WrongType { wanted: "a list of rows of numbers" }, "the list of doses must be a list of rows of numbers")]
+    #[case(
+        Parameter::LongestBurst,
+        Problem::Relation { value: 5.0, wanted: Relation::AtLeast, other: Parameter::BurstStep, than: 10.0 },
+        "the longest burst is 5 s; it must be at least the shortest burst (10 s)"
+    )]
+    #[case(
+        Parameter::HookVolume,
+        Problem::NeededBy(Parameter::HookMass),
+        "the hook volume is missing; the hook mass needs it"
+    )]
+    #[case(
+        Parameter::AbsolutePressure,
+        Problem::Excludes(Parameter::GaugeVacuum),
+        "the absolute pressure cannot be given together with the gauge vacuum"
+    )]
+    #[case(
+        Parameter::Form,
+        Problem::UnknownWord(Found::new("scoped")),
+        "\"scoped\" is not a word for the form of the loading"
+    )]
+    fn sentences(#[case] parameter: Parameter, #[case] problem: Problem, #[case] expected: &str) {
+        assert_eq!(sentence(parameter, problem), expected);
+    }
+
+    #[test]
+    fn an_element_of_a_list_has_its_place() {
+        let error = Parameter::PartMass.outside(-0.001).at(2);
+        let expected = "entry 3 of the list: the part mass is -1 g; it must be from 0 to 1e15 g";
+        assert_eq!(error.to_string(), expected);
+    }
+
+    /// Every label is in the singular, so that "is" and "it" fit, and is not a whole sentence.
+    #[test]
+    fn every_sentence_reads() {
+        for &parameter in Parameter::ALL {
+            let text = sentence(parameter, Problem::Missing);
+            let label = text.strip_prefix("the ").unwrap().strip_suffix(" is missing").unwrap();
+            let ends = [" of ", " that ", " as ", " to ", " between ", " again", " before"];
+            let head = ends.iter().fold(label, |head, end| head.split(end).next().unwrap());
+            assert!(!head.ends_with('s') || head.ends_with("ss"), "{parameter}: {text}");
+            assert!(!text.contains("the the ") && !text.contains("the a "), "{text}");
+            let fault = Fault::at("", &ParameterError::new(parameter, Problem::OutOfRange(-1e300)));
+            assert!(fault.message.starts_with("The ") && fault.message.ends_with('.'), "{fault}");
+            assert!(!fault.message.contains("..") && !fault.help.is_empty(), "{fault}");
+            let units = fault.message.matches(parameter.unit().symbol()).count();
+            assert!(
+                parameter.is_list()
+                    || units > 0
+                    || ["1", "any", "none"].contains(&parameter.unit().symbol()),
+                "{fault}"
+            );
+        }
     }
 }

@@ -5,6 +5,7 @@
 //! it. A parameter that looks like another but has another range or default is another parameter, with another name.
 
 mod error;
+mod label;
 mod range;
 mod unit;
 
@@ -244,6 +245,14 @@ parameters! {
     BalanceReadability balance_readability Gram (positive 1e-12 to 1e15) (nothing)
         "Smallest difference that the balance shows; without it there is no balance."
         "Give the smallest step that the balance shows, such as 0.01 g.";
+    BallDensity ball_density GramPerMilliliter (density) (required)
+        "Density of the ball: 7.8 g/mL of steel.";
+    BallDepth ball_depth Millimeter (1 to 10000) (required)
+        "How deep the ball sank, let go below the surface.";
+    BallDiameter ball_diameter Millimeter (0.001 to 50) (required)
+        "Diameter of the ball, much smaller than that of the vessel.";
+    BallTime ball_time Second (0.01 to 1e6) (required)
+        "Time that the ball took.";
     BaseAmount base_amount None (text "above 0, mL or g") (text "the formula's own `per`")
         "The base to make the formula for.";
     BaseColor base_color None (text "a color") (required)
@@ -291,8 +300,8 @@ parameters! {
         "Temperature after the last burst; needed with `cools`.";
     ClockMix clock_mix None (text "at least what its shots take, g or mL") (required)
         "What is in the pot for its first heat: a mass, or a volume cold and liquid.";
-    ClockRuns clock_runs None (text "at most 100 000 shots") (required)
-        "The pot's shots in their order, like ones together.";
+    ClockRuns clock_runs None (1 to 1000) (required)
+        "The pot's shots in their order, like ones together: of each run the number of shots, the mass that one takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000 shots.";
     ClockTo clock_to Celsius (-73 to 427) (nothing)
         "Temperature down to which the pot can be shot, above that of the room; needed with `cools`.";
     ColdDensity cold_density GramPerMilliliter (density) (required)
@@ -392,6 +401,8 @@ parameters! {
         "The way in which the salt loading is stated.";
     Formulas formulas None (text "formulas of the book") (required)
         "The formulas that are combined, by name.";
+    FusedDensity fused_density GramPerMilliliter (density) (nothing)
+        "Density of the fused plastisol at 20 °C, without voids.";
     GaugeVacuum gauge_vacuum Kilopascal (0 to 180) (nothing)
         "Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.";
     Grain grain Millimeter (0.001 to 50) (required)
@@ -406,6 +417,8 @@ parameters! {
         "Time at the reference temperature that the plastisol withstands.";
     HeatedFrom heated_from Celsius (-73 to 427) (required)
         "The temperature before heating.";
+    HeatedTo heated_to Celsius (-73 to 427) (required)
+        "The temperature after heating, above that before.";
     HeatedTogether heated_together None (text "alike: the same vessel, amounts within 10 %, from the same temperature") (nothing)
         "Further cups in the oven on the same clock.";
     HeatsBefore heats_before Count (0 to 1000000) (zero)
@@ -464,6 +477,8 @@ parameters! {
         "The material and its properties.";
     MaterialDensity material_density GramPerMilliliter (density) (nothing)
         "True density of the material; of a plastisol that of the liquid.";
+    MaterialExpansion material_expansion PerKelvin (0 to 0.01) (nothing)
+        "Volumetric thermal expansion of the material.";
     Materials materials None (text "as in a book") (required)
         "The materials by name.";
     Measures measures None (text "us-customary, us-label, metric or imperial") (word "us-customary")
@@ -472,6 +487,12 @@ parameters! {
         "Density of the melt, hot.";
     MeltDepth melt_depth Millimeter (0.1 to 10000) (required)
         "Depth of the melt in its cup.";
+    MeltViscosity melt_viscosity MillipascalSecond (0.1 to 1e7) (required)
+        "Viscosity of the melt at shot temperature.";
+    MeltViscosityMax melt_viscosity_max MillipascalSecond (0.1 to 1e7) (= 5000)
+        "Highest viscosity that the melt may have at shot temperature, at least the lowest.";
+    MeltViscosityMin melt_viscosity_min MillipascalSecond (0.1 to 1e7) (= 50)
+        "Lowest viscosity that the melt may have at shot temperature. Where none is known, the defaults of both span what such melts may have.";
     Mix mix None (text "above 0, g or mL; beyond 1.6 times what was timed no time is given, and bursts are those of the safe side") (required)
         "What is heated: a mass, or a volume cold and liquid.";
     MixDensity mix_density GramPerMilliliter (density) (nothing)
@@ -484,8 +505,16 @@ parameters! {
         "Volume of the mix before salt at 20 °C. Give its mass too.";
     Mold mold None (text "as in a book") (required)
         "The mold.";
+    MoldAt mold_at Celsius (-73 to 427) (= 30)
+        "Temperature of the mold before the shot, below that at which a piece is taken out.";
     MoldCooling mold_cooling None (text "metal, cooler than the piece is taken out") (text "metal of 30 °C, taken out at 50 °C, so heavy that a shot does not warm it")
         "The mold: its temperature, that at which a piece is taken out, its mass.";
+    MoldHeatCapacity mold_heat_capacity JoulePerKelvin (positive 1e-15 to 1e18) (nothing)
+        "Heat capacity of the mold.";
+    MoldMass mold_mass Gram (positive 1e-12 to 1e15) (nothing)
+        "Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is needed.";
+    MoldSpecificHeat mold_specific_heat JoulePerGramKelvin (0.1 to 10) (= 0.897)
+        "Specific heat of the mold; the default is that of aluminum.";
     Molds molds Count (1 to 1000000) (= 1)
         "Number of such molds that are shot in turn.";
     MostSolids most_solids Pure (above 0 below 1) (= 0.3)
@@ -567,6 +596,12 @@ parameters! {
         "Mass that clings to the wall of the cup, part of the heel.";
     PotHeel pot_heel Gram (0 to 1e15) (zero)
         "Mass that cannot be drawn from the cup, its film included.";
+    PotMass pot_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of the mix in the pot.";
+    PotShots pot_shots Count (1 to 100000) (required)
+        "Number of like shots in a row; at most 100 000 from one pot.";
+    Reading reading Celsius (-73 to 427) (required)
+        "Reading of the thermometer, in the stirred mix.";
     ReadingTemperature reading_temperature Celsius (-73 to 427) (required)
         "Temperature of a reading.";
     ReadingTime reading_time Second (0 to 1e15) (required)
@@ -626,6 +661,12 @@ parameters! {
         "Level spoonfuls that were counted and weighed together, each weighing started over.";
     Section section None (text "0.2 to 200 mm") (required)
         "The thickest part of a piece: a rod, a plate or a ball.";
+    SectionShape section_shape None (text "rod, plate or ball") (required)
+        "Shape of the thickest part of a piece.";
+    SectionThickness section_thickness Millimeter (0.2 to 200) (required)
+        "Thickness of the thickest part of a piece; of a rod or a ball its diameter.";
+    Sets sets Second (0 to 1e6) (zero)
+        "Time that a shot sets in its mold.";
     Setting setting Pure (above 0 to 1) (text "that of the timings")
         "Setting of the oven, as a share of full power.";
     Shape shape None (text "stick or ball") (text "a stick where a length is given, else a ball")
@@ -634,6 +675,10 @@ parameters! {
         "Temperature at which it is shot, above that at which it is taken out.";
     ShotDensity shot_density GramPerMilliliter (density) (required)
         "Density of what the injector draws: hot, voids counted.";
+    ShotEvery shot_every Second (positive 1e-3 to 1e15) (required)
+        "Time from one shot to the next.";
+    ShotHeatCapacity shot_heat_capacity JoulePerKelvin (positive 1e-15 to 1e18) (required)
+        "Heat capacity of the shot.";
     ShotMass shot_mass Gram (positive 1e-12 to 1e15) (required)
         "Mass of one shot, sprue included.";
     ShotSpecificHeat shot_specific_heat JoulePerGramKelvin (0.1 to 10) (= 1.9)
@@ -655,7 +700,8 @@ parameters! {
     SoftenerRatio softener_ratio Pure (0 to 100) (required)
         "Softener or hardener, mass per mass of base; between the measured points.";
     SolidsShare solids_share Pure (0 to 0.4) (zero)
-        "Share of the grains in the volume; at 0 one grain alone.";
+        "Share of the grains in the volume; at 0 one grain alone."
+        "Give at most 0.4 (40 %): with more, the grains hold each other up.";
     SpecificHeat specific_heat JoulePerGramKelvin (0.1 to 10) (required)
         "Specific heat of the mix, its salt counted.";
     SpecificHeatRise specific_heat_rise PerKelvin (-0.002 to 0.01) (zero)
@@ -680,6 +726,8 @@ parameters! {
         "What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot.";
     Stood stood Second (0 to 1e15) (text "how hot it then is, is not calculated")
         "How long the pot has stood.";
+    TakeOut take_out Celsius (-73 to 427) (= 50)
+        "Temperature at which a piece can be taken out.";
     Target target None (text "a color") (required)
         "The color to match.";
     Temperature temperature Celsius (-50 to 400) (= 20)
@@ -692,10 +740,18 @@ parameters! {
         "A ball that was timed as it sank in the melt, in place of the viscosity.";
     TimedDensity timed_density GramPerMilliliter (density) (nothing)
         "Density of the mix, cold and liquid; needed where a volume is given.";
+    TimedFrom timed_from Celsius (-73 to 427) (required)
+        "Temperature before a timed heating.";
+    TimedMass timed_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of the mix in a timed heating.";
     TimedSpecificHeat timed_specific_heat JoulePerGramKelvin (0.1 to 10) (as SpecificHeat specific_heat)
         "Specific heat of what was timed.";
-    Timings timings None (text "one or more") (nothing)
-        "Heatings that the shop has timed, all at one setting; needed without the rated power.";
+    TimedTime timed_time Second (positive 1e-3 to 1e9) (required)
+        "Time that the oven ran in a timed heating.";
+    TimedTo timed_to Celsius (-73 to 427) (required)
+        "Temperature after a timed heating, stirred; above that before.";
+    Timings timings None (1 to 1000) (nothing)
+        "Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and after and the time; needed without the rated power.";
     To to None (text "a unit of the same dimension") (required)
         "The unit of the answer, by trade symbol or UCUM code.";
     ToForm to_form None (text "one of the eight ways to state a loading") (required)
@@ -718,6 +774,8 @@ parameters! {
         "Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber.";
     VesselBrim vessel_brim Milliliter (positive 1e-9 to 1e15) (required)
         "Volume of the vessel up to its brim.";
+    VesselHeatCapacity vessel_heat_capacity JoulePerKelvin (0 to 1e18) (text "left to the timings")
+        "Heat capacity of the vessel.";
     VesselMark vessel_mark Milliliter (positive 1e-9 to 1e15) (text "any level")
         "Distance between the vessel's marks.";
     VesselMass vessel_mass Gram (positive 1e-12 to 1e15) (text "left to the timings")
@@ -734,6 +792,14 @@ parameters! {
         "Volume.";
     VolumeUncertainty volume_uncertainty Milliliter (0 to 1e15) (zero)
         "Standard uncertainty of the volume.";
+    WatchedFrom watched_from Celsius (-73 to 427) (required)
+        "First reading of a pot that was watched to cool, from its second minute on, stirred.";
+    WatchedMass watched_mass Gram (positive 1e-12 to 1e15) (required)
+        "Mass of the mix in a pot that was watched to cool.";
+    WatchedTime watched_time Second (positive 1e-3 to 1e9) (required)
+        "Time between the two readings of a pot that was watched to cool.";
+    WatchedTo watched_to Celsius (-73 to 427) (required)
+        "Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.";
     WaterDensity water_density GramPerMilliliter (density) (required)
         "Density of the water.";
     WaterMass water_mass Gram (positive 1e-12 to 1e15) (required)
@@ -750,6 +816,10 @@ parameters! {
         "What they weigh together, net.";
     Weights weights Gram (2 to 100000) (required)
         "Mass of each piece, one by one.";
+    WindowBottom window_bottom Celsius (-73 to 427) (required)
+        "Lowest temperature at which the mix is shot, its material's own.";
+    WindowTop window_top Celsius (-73 to 427) (required)
+        "Highest temperature at which the mix is shot, its material's own; above the lowest.";
     WorkRate work_rate None (text "a price per time") (nothing)
         "The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given.";
     WorkTime work_time Second (0 to 1e15) (zero)
@@ -821,6 +891,8 @@ impl Parameter {
             Self::Alike => crate::flake::Alike::WORDS,
             Self::Shape => crate::process::sink::Outline::WORDS,
             Self::Kind => crate::material::Kind::WORDS,
+            Self::SectionShape => crate::process::shot_cooling::SectionShape::WORDS,
+            Self::PiecePoint => crate::process::shot_cooling::Point::WORDS,
             _ => &[],
         }
     }
@@ -840,6 +912,10 @@ impl Parameter {
             Self::DropsWeighed | Self::ScoopsWeighed => &[Self::WeighedCount, Self::WeighedMass],
             Self::InjectorWeighed => &[Self::CleanMass, Self::EmptiedMass],
             Self::Readings => &[Self::ReadingTime, Self::ReadingTemperature],
+            Self::Timings => &[Self::TimedMass, Self::TimedFrom, Self::TimedTo, Self::TimedTime],
+            Self::ClockRuns => {
+                &[Self::PotShots, Self::ShotMass, Self::Hands, Self::Sets, Self::Molds]
+            }
             _ => &[],
         }
     }

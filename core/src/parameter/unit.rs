@@ -118,6 +118,8 @@ units! {
     MillipascalSecond "mPa.s" "_mpa_s" "MPaS" over 1e3;
     /// Joules per gram and kelvin.
     JoulePerGramKelvin "J/(g.K)" "_j_per_g_k" "JPerGK" times 1e3;
+    /// Joules per kelvin.
+    JoulePerKelvin "J/K" "_j_per_k" "JPerK" times 1.0;
     /// Square meters per second.
     SquareMeterPerSecond "m2/s" "_m2_per_s" "M2PerS" times 1.0;
     /// Watts.

@@ -14,12 +14,9 @@ use uom::si::time::minute;
 
 use super::figures::seconds;
 use super::heat::{Cooling, HeatError};
-use crate::check::is_positive;
 use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
-
-/// More shots out of one pot are none.
-const MOST_SHOTS: u32 = 100_000;
 
 /// Like shots in a row: into one mold, or into several of its kind.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -70,14 +67,9 @@ pub struct Heat {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum ClockError {
-    /// A quantity that is not above zero, or beyond belief.
-    #[error("{what} is {value:e} in SI units.")]
-    OutOfRange {
-        /// Which.
-        what: &'static str,
-        /// Its value.
-        value: f64,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// A pot that cools before a single shot is made.
     #[error(
         "A shot takes {}, and the pot stays hot for {}.",
@@ -102,7 +94,7 @@ pub enum ClockError {
 impl Diagnose for ClockError {
     fn code(&self) -> &'static str {
         match self {
-            Self::OutOfRange { .. } => "clock-out-of-range",
+            Self::Parameters(errors) => errors.code(),
             Self::TooShort { .. } => "clock-too-short",
             Self::Empty => "clock-empty",
             Self::Heat(error) => error.code(),
@@ -111,7 +103,7 @@ impl Diagnose for ClockError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::OutOfRange { .. } => "Give a number above zero; check the unit.".into(),
+            Self::Parameters(errors) => errors.help(),
             Self::TooShort { shot, .. } => format!(
                 "Make a larger pot, keep it warm for more than {:.1} min, or use more molds in turn.",
                 shot.get::<minute>()
@@ -121,17 +113,37 @@ impl Diagnose for ClockError {
             Self::Heat(error) => error.help(),
         }
     }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            Self::Heat(error) => error.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::Heat(error) => error.parameter(),
+            Self::TooShort { .. } => Some(Parameter::HotFor),
+            Self::Empty => Some(Parameter::PotMass),
+        }
+    }
 }
 
 /// How often a shot can be made: the hands take `hands` for each, it sets for `sets` in one of `molds` molds that are
 /// shot in turn.
 ///
 /// # Errors
-/// [`ClockError::OutOfRange`] for hands that take no time, a setting below zero, or no mold.
-pub fn every(hands: Time, sets: Time, molds: u32) -> Result<Time, ClockError> {
-    check("The time at hand for a shot", hands.value, is_positive(hands.value))?;
-    check("The time a shot sets", sets.value, sets.value >= 0.0 && sets.value < 1e6)?;
-    check("The number of molds", f64::from(molds), molds > 0)?;
+/// All numbers that are outside their ranges: hands that take no time, a setting below zero, no mold.
+pub fn every(hands: Time, sets: Time, molds: u32) -> Result<Time, ParameterErrors> {
+    let mut check = Check::new();
+    check
+        .number(Parameter::Hands, hands.value)
+        .number(Parameter::Sets, sets.value)
+        .number(Parameter::Molds, f64::from(molds));
+    check.finish()?;
     let turn = (hands + sets) / f64::from(molds);
     Ok(if turn > hands { turn } else { hands })
 }
@@ -141,23 +153,33 @@ pub fn every(hands: Time, sets: Time, molds: u32) -> Result<Time, ClockError> {
 ///
 /// # Errors
 /// [`ClockError::TooShort`] where the pot does not stay hot for a single shot; [`ClockError::Empty`];
-/// [`ClockError::Heat`] where its cooling does not follow from what was watched; [`ClockError::OutOfRange`].
+/// [`ClockError::Heat`] where its cooling does not follow from what was watched; [`ClockError::Parameters`], with the index
+/// of the run.
 pub fn heats(mass: Mass, runs: &[ShotSeries], hot: &Hot) -> Result<Vec<Heat>, ClockError> {
-    check("The mass of the pot", mass.value, is_positive(mass.value))?;
+    let mut check = Check::new();
+    check.number(Parameter::PotMass, mass.value);
     if let Hot::Stated(time) = hot {
-        check("The time a pot stays hot", time.value, is_positive(time.value))?;
+        check.number(Parameter::HotFor, time.value);
     }
+    let mut all = 0.0;
+    for (index, run) in runs.iter().enumerate() {
+        check.element(Parameter::ShotEvery, index, run.every.value).element(
+            Parameter::ShotMass,
+            index,
+            run.takes.value,
+        );
+        all += f64::from(run.shots);
+    }
+    if all > 0.0 {
+        check.number(Parameter::PotShots, all);
+    }
+    check.finish()?;
     let mut heats: Vec<Heat> = Vec::new();
     let (mut left, mut made) = (mass, 0_u32);
     for run in runs {
-        check("The time from shot to shot", run.every.value, is_positive(run.every.value))?;
-        check("What a shot takes", run.takes.value, is_positive(run.takes.value))?;
         for _ in 0..run.shots {
-            if made == MOST_SHOTS {
-                return Err(ClockError::OutOfRange {
-                    what: "The number of shots",
-                    value: f64::from(made),
-                });
+            if left.value <= 0.0 || (left - run.takes).value < -1e-6 * mass.value {
+                return Err(ClockError::Empty);
             }
             let hot_for = hot.lasts(left)?;
             let share = run.every / hot_for;
@@ -185,9 +207,6 @@ pub fn heats(mass: Mass, runs: &[ShotSeries], hot: &Hot) -> Result<Vec<Heat>, Cl
             }
             made = made.saturating_add(1);
             left -= run.takes;
-            if left.value < -1e-6 * mass.value {
-                return Err(ClockError::Empty);
-            }
         }
     }
     Ok(heats)
@@ -201,10 +220,6 @@ impl Hot {
             Self::Watched { cooling, room, from, to } => Ok(cooling.time(mass, from, to, room)?),
         }
     }
-}
-
-fn check(what: &'static str, value: f64, is_right: bool) -> Result<(), ClockError> {
-    if is_right { Ok(()) } else { Err(ClockError::OutOfRange { what, value }) }
 }
 
 #[cfg(test)]
@@ -269,9 +284,9 @@ mod tests {
     #[rstest]
     #[case(1000.0, 50.0, 40.0, "clock-too-short")]
     #[case(300.0, 50.0, 480.0, "clock-empty")]
-    #[case(0.0, 50.0, 480.0, "clock-out-of-range")]
-    #[case(1000.0, 0.0, 480.0, "clock-out-of-range")]
-    #[case(1000.0, 50.0, f64::NAN, "clock-out-of-range")]
+    #[case(0.0, 50.0, 480.0, "out-of-range")]
+    #[case(1000.0, 0.0, 480.0, "out-of-range")]
+    #[case(1000.0, 50.0, f64::NAN, "not-finite")]
     fn refuses(#[case] grams: f64, #[case] every: f64, #[case] hot: f64, #[case] code: &str) {
         let refused = heats(g(grams), &[run(10, every)], &Hot::Stated(s(hot))).unwrap_err();
         assert_eq!(refused.code(), code);

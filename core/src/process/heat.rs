@@ -19,17 +19,12 @@ pub use load::{ALIKE, Load};
 pub use oven::{Heating, Misfit, Oven, Reach, Timing};
 pub use specific_heat::{SpecificHeat, mix_specific_heat};
 
-use super::is_a_pots;
 use crate::quantity::{Mass, Ratio, TemperatureInterval, ThermodynamicTemperature};
 use uom::si::temperature_interval::kelvin;
 
 /// How far beyond the timed amounts a time is still given, and flagged: 1.6 times the largest, the
 /// smallest over 1.6. So far the models were held against printed series ([`Oven`]).
 pub const FARTHEST_REACH: f64 = 1.6;
-
-fn check_temperature(what: &'static str, found: ThermodynamicTemperature) -> Result<(), HeatError> {
-    if is_a_pots(found) { Ok(()) } else { Err(HeatError::Temperature { what, found }) }
-}
 
 /// `to` − `from`, which uom leaves undefined.
 fn rise(from: ThermodynamicTemperature, to: ThermodynamicTemperature) -> TemperatureInterval {

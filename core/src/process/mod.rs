@@ -17,12 +17,3 @@ pub mod sink;
 pub mod vapor;
 
 mod figures;
-
-use uom::si::thermodynamic_temperature::kelvin;
-
-use crate::quantity::ThermodynamicTemperature;
-
-/// Whether a pot can have this temperature: from -73 °C to 427 °C.
-fn is_a_pots(temperature: ThermodynamicTemperature) -> bool {
-    (200.0..=700.0).contains(&temperature.get::<kelvin>())
-}

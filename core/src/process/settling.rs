@@ -11,7 +11,6 @@
 //! melts is published: it is the maker's, from a ball that was timed, or a range.
 
 use alloc::borrow::Cow;
-use alloc::format;
 
 use uom::si::acceleration::standard_gravity;
 use uom::si::f64::Acceleration;
@@ -19,6 +18,7 @@ use uom::si::length::meter;
 use uom::si::velocity::meter_per_second;
 
 use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{DynamicViscosity, Length, MassDensity, Measurable, Ratio, Time, Velocity};
 use crate::show::{density, number};
 
@@ -29,9 +29,6 @@ const CUBE_SLOWER: f64 = 1.08;
 
 /// The largest Reynolds number of the drag's equation.
 const MOST_REYNOLDS: f64 = 800.0;
-
-/// The most of a suspension that is solid, by volume, for which the factor was measured.
-const MOST_SOLIDS: f64 = 0.4;
 
 /// The form of a grain.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -73,14 +70,9 @@ pub struct Settling {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum SettlingError {
-    /// A quantity outside the range of what is believed.
-    #[error("{what} is {value:e} in SI units.")]
-    OutOfRange {
-        /// Which.
-        what: &'static str,
-        /// Its value.
-        value: f64,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// Grains that do not sink.
     #[error("Grains of {} do not sink in a melt of {}.", density(.solid), density(.melt))]
     Floats {
@@ -88,12 +80,6 @@ pub enum SettlingError {
         solid: MassDensity,
         /// Of the melt.
         melt: MassDensity,
-    },
-    /// More solids than the equation was measured for.
-    #[error("{} of the volume is solid.", crate::show::percent(.solids))]
-    TooThick {
-        /// Their share.
-        solids: Ratio,
     },
     /// Faster than the drag's equation holds.
     #[error("The grains sink at a Reynolds number above {}.", number(MOST_REYNOLDS))]
@@ -103,28 +89,34 @@ pub enum SettlingError {
 impl Diagnose for SettlingError {
     fn code(&self) -> &'static str {
         match self {
-            Self::OutOfRange { .. } => "settling-out-of-range",
+            Self::Parameters(errors) => errors.code(),
             Self::Floats { .. } => "settling-floats",
-            Self::TooThick { .. } => "settling-too-thick",
             Self::TooFast => "settling-too-fast",
         }
     }
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::OutOfRange { .. } => {
-                "Check the unit: grains of 1 µm to 5 mm, viscosities of 0.1 mPa.s to 10 000 Pa.s."
-                    .into()
-            }
+            Self::Parameters(errors) => errors.help(),
             Self::Floats { .. } => "They need no stirring against settling; check the densities.".into(),
-            Self::TooThick { .. } => format!(
-                "Give at most {} % by volume; above, grains hold each other up.",
-                number(100.0 * MOST_SOLIDS)
-            )
-            .into(),
             Self::TooFast => {
                 "Check the size of the grains and the viscosity; in so thin a melt stir all the time.".into()
             }
+        }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::Floats { .. } => Some(Parameter::MeltDensity),
+            Self::TooFast => None,
         }
     }
 }
@@ -140,12 +132,9 @@ pub fn drag(reynolds: f64) -> Option<f64> {
 /// number.
 ///
 /// # Errors
-/// [`SettlingError::TooThick`] above 40 %; [`SettlingError::OutOfRange`] for a share below zero.
+/// [`SettlingError::Parameters`] for a share outside 0 to 40 %.
 pub fn hindrance(solids: Ratio, reynolds: f64) -> Result<f64, SettlingError> {
-    if solids.value > MOST_SOLIDS {
-        return Err(SettlingError::TooThick { solids });
-    }
-    check("The share of solids", solids.value, 0.0..=MOST_SOLIDS)?;
+    Parameter::SolidsShare.check_si(solids.value)?;
     let n = match reynolds {
         ..0.2 => 4.65,
         ..1.0 => 4.35 * libm::pow(reynolds, -0.03),
@@ -159,10 +148,12 @@ impl Suspension {
     /// How fast the grains settle in a melt of this `viscosity`.
     ///
     /// # Errors
-    /// [`SettlingError::Floats`]; [`SettlingError::TooThick`]; [`SettlingError::TooFast`] above a Reynolds
-    /// number of 800; [`SettlingError::OutOfRange`].
+    /// [`SettlingError::Floats`]; [`SettlingError::TooFast`] above a Reynolds number of 800;
+    /// [`SettlingError::Parameters`].
     pub fn settling(&self, viscosity: DynamicViscosity) -> Result<Settling, SettlingError> {
-        check("The viscosity of the melt", viscosity.value, 1e-4..=1e4)?;
+        let mut check = self.checked();
+        check.number(Parameter::MeltViscosity, viscosity.value);
+        check.finish()?;
         let (diameter, slower) = self.ball()?;
         let drive = self.drive(diameter);
         let drag_of = |speed: f64| {
@@ -190,10 +181,11 @@ impl Suspension {
     /// The viscosity of a melt in which one such grain, alone, sinks `depth` in `time`: a ball that was timed.
     ///
     /// # Errors
-    /// [`SettlingError::TooFast`] where Re is above 800; [`SettlingError::Floats`]; [`SettlingError::OutOfRange`].
+    /// [`SettlingError::TooFast`] where Re is above 800; [`SettlingError::Floats`]; [`SettlingError::Parameters`].
     pub fn viscosity(&self, depth: Length, time: Time) -> Result<DynamicViscosity, SettlingError> {
-        check("The depth", depth.value, 1e-3..=10.0)?;
-        check("The time", time.value, 1e-2..=1e6)?;
+        let mut check = self.checked();
+        check.number(Parameter::BallDepth, depth.value).number(Parameter::BallTime, time.value);
+        check.finish()?;
         let (diameter, slower) = self.ball()?;
         let speed = (depth / time).value * slower;
         let drive = self.drive(diameter);
@@ -211,20 +203,26 @@ impl Suspension {
             }
         }
         let found = self.melt.value * speed * diameter / high;
-        check("The viscosity of the melt", found, 1e-4..=1e4)?;
-        Ok(DynamicViscosity::from_si(found))
+        Ok(DynamicViscosity::from_si(Parameter::MeltViscosity.check_si(found)?))
     }
 
-    /// The diameter in m of the ball that stands for a grain, and how much slower than it the grain sinks.
+    /// Its numbers, checked.
+    pub(crate) fn checked(&self) -> Check {
+        let (size, density) = match self.grain {
+            Grain::Cube => (Parameter::Grain, Parameter::GrainDensity),
+            Grain::Ball => (Parameter::BallDiameter, Parameter::BallDensity),
+        };
+        let mut check = Check::new();
+        check
+            .number(size, self.size.value)
+            .number(density, self.solid.value)
+            .number(Parameter::MeltDensity, self.melt.value)
+            .number(Parameter::SolidsShare, self.solids.value);
+        check
+    }
+
+    /// The diameter in m of the ball that sinks like a grain, and how much slower than it the grain sinks.
     fn ball(&self) -> Result<(f64, f64), SettlingError> {
-        check("The size of the grains", self.size.value, 1e-6..=0.05)?;
-        for (what, found) in
-            [("Density of the grains", self.solid), ("Density of the melt", self.melt)]
-        {
-            if !(1.0..=25_000.0).contains(&found.value) {
-                return Err(SettlingError::OutOfRange { what, value: found.value });
-            }
-        }
         if self.solid <= self.melt {
             return Err(SettlingError::Floats { solid: self.solid, melt: self.melt });
         }
@@ -245,20 +243,19 @@ impl Settling {
     /// How often to stir, so that the top `share` of the `depth` is not left without grains: share · depth/v.
     ///
     /// # Errors
-    /// [`SettlingError::OutOfRange`] for a depth or a share that is not above zero.
+    /// [`SettlingError::Parameters`] for a depth or a share outside its range.
     pub fn stir_every(&self, depth: Length, share: Ratio) -> Result<Time, SettlingError> {
-        check("The depth", depth.value, 1e-4..=10.0)?;
-        check("The share of the depth", share.value, 1e-3..=1.0)?;
+        let mut check = Check::new();
+        check.number(Parameter::MeltDepth, depth.value).number(Parameter::Unstirred, share.value);
+        check.finish()?;
         Ok(depth * share / self.speed)
     }
 }
 
-fn check(
-    what: &'static str,
-    value: f64,
-    range: core::ops::RangeInclusive<f64>,
-) -> Result<(), SettlingError> {
-    if range.contains(&value) { Ok(()) } else { Err(SettlingError::OutOfRange { what, value }) }
+impl From<ParameterError> for SettlingError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
+    }
 }
 
 #[cfg(test)]
@@ -296,12 +293,12 @@ mod tests {
 
     #[rstest]
     #[case(Suspension { melt: MassDensity::new::<kilogram_per_cubic_meter>(2165.0), ..salt(300.0, 0.0) }, 0.5, "settling-floats")]
-    #[case(Suspension { melt: MassDensity::new::<kilogram_per_cubic_meter>(f64::NAN), ..salt(300.0, 0.0) }, 0.5, "settling-out-of-range")]
-    #[case(salt(0.0, 0.0), 0.5, "settling-out-of-range")]
-    #[case(salt(300.0, 0.0), 0.0, "settling-out-of-range")]
-    #[case(salt(300.0, 0.0), f64::NAN, "settling-out-of-range")]
-    #[case(salt(300.0, 0.5), 0.5, "settling-too-thick")]
-    #[case(salt(300.0, f64::NAN), 0.5, "settling-out-of-range")]
+    #[case(Suspension { melt: MassDensity::new::<kilogram_per_cubic_meter>(f64::NAN), ..salt(300.0, 0.0) }, 0.5, "not-finite")]
+    #[case(salt(0.0, 0.0), 0.5, "out-of-range")]
+    #[case(salt(300.0, 0.0), 0.0, "out-of-range")]
+    #[case(salt(300.0, 0.0), f64::NAN, "not-finite")]
+    #[case(salt(300.0, 0.5), 0.5, "out-of-range")]
+    #[case(salt(300.0, f64::NAN), 0.5, "not-finite")]
     #[case(salt(49_000.0, 0.0), 1e-4, "settling-too-fast")]
     fn refuses(#[case] grains: Suspension, #[case] viscosity: f64, #[case] code: &str) {
         assert_eq!(grains.settling(pa_s(viscosity)).unwrap_err().code(), code);

@@ -28,14 +28,14 @@ use core::f64::consts::PI;
 use uom::si::diffusion_coefficient::square_meter_per_second;
 use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 
-use super::is_a_pots;
-use crate::check::is_positive;
 use crate::fault::Diagnose;
+use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{
     DiffusionCoefficient, HeatCapacity, Length, SpecificHeatCapacity, TemperatureInterval,
     ThermodynamicTemperature, Time,
 };
 use crate::show::both_scales;
+use crate::words::words;
 
 /// The first zero of the Bessel function J₀, squared.
 const ROD: f64 = 5.783_185_962_946_785;
@@ -66,13 +66,26 @@ pub enum Section {
     },
 }
 
-/// The point of a piece whose temperature counts.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Point {
-    /// Its center: solid through and through.
-    Center,
-    /// Its mean: it keeps its shape when it is taken out.
-    Mean,
+words! {
+    /// The thickest part of a piece, as a word.
+    pub enum SectionShape {
+        /// Longer than thick: a worm, a stick.
+        Rod = "rod",
+        /// Wide and flat, metal on both sides: a craw's body, a paddle.
+        Plate = "plate",
+        /// About as long as thick: a grub's head.
+        Ball = "ball",
+    }
+}
+
+words! {
+    /// The point of a piece whose temperature counts.
+    pub enum Point {
+        /// Its center: solid through and through.
+        Center = "center",
+        /// Its mean: it keeps its shape when it is taken out.
+        Mean = "mean",
+    }
 }
 
 /// The diffusivity of soft PVC, and its range.
@@ -97,7 +110,7 @@ impl Default for Diffusivity {
 /// The specific heat of soft PVC, 1.9 J/(g K): from 1.8 to 2.1 by what is in it (source: [module](self)).
 #[must_use]
 pub fn specific_heat() -> SpecificHeatCapacity {
-    SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(1900.0)
+    SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(Parameter::ShotSpecificHeat.default_si())
 }
 
 /// A shot that cools in a metal mold.
@@ -133,23 +146,10 @@ pub struct Setting {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum ShotCoolingError {
-    /// A quantity that is not above zero, or beyond belief.
-    #[error("{what} is {value:e} in SI units.")]
-    OutOfRange {
-        /// Which.
-        what: &'static str,
-        /// Its value.
-        value: f64,
-    },
-    /// A temperature that no pot and no mold has.
-    #[error("{what} is {}.", both_scales(.found))]
-    Temperature {
-        /// Which.
-        what: &'static str,
-        /// The temperature.
-        found: ThermodynamicTemperature,
-    },
-    /// A mold that is as hot as the piece shall become.
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
+    /// A mold that is as hot as the piece must become.
     #[error(
         "In a mold of {} the piece never cools to {}.",
         both_scales(.mold), both_scales(.take_out)
@@ -176,8 +176,7 @@ pub enum ShotCoolingError {
 impl Diagnose for ShotCoolingError {
     fn code(&self) -> &'static str {
         match self {
-            Self::OutOfRange { .. } => "shot-cooling-out-of-range",
-            Self::Temperature { .. } => "shot-cooling-temperature",
+            Self::Parameters(errors) => errors.code(),
             Self::MoldTooWarm { .. } => "mold-too-warm",
             Self::NotHotter { .. } => "shot-not-hotter",
         }
@@ -185,10 +184,7 @@ impl Diagnose for ShotCoolingError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::OutOfRange { .. } => "Give a number above zero; check the unit.".into(),
-            Self::Temperature { .. } => {
-                "Give a temperature from -73 °C to 427 °C (-99 °F to 800 °F); check whether it is °F or °C.".into()
-            }
+            Self::Parameters(errors) => errors.help(),
             Self::MoldTooWarm { take_out, .. } => format!(
                 "Cool the mold well below {}, take a heavier one, or use more molds in turn.",
                 both_scales(take_out)
@@ -199,9 +195,34 @@ impl Diagnose for ShotCoolingError {
             }
         }
     }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::MoldTooWarm { .. } => Some(Parameter::MoldAt),
+            Self::NotHotter { .. } => Some(Parameter::ShotAt),
+        }
+    }
 }
 
 impl Section {
+    /// The section of this shape whose diameter or thickness is `thickness`.
+    #[must_use]
+    pub const fn new(shape: SectionShape, thickness: Length) -> Self {
+        match shape {
+            SectionShape::Rod => Self::Rod { diameter: thickness },
+            SectionShape::Plate => Self::Plate { thickness },
+            SectionShape::Ball => Self::Ball { diameter: thickness },
+        }
+    }
+
     /// Half the diameter or thickness, in m; ζ² of the series' first term; its C.
     fn terms(self, point: Point) -> (f64, f64, f64) {
         let pi = PI * PI;
@@ -222,26 +243,25 @@ impl ShotCooling {
     /// How long the shot sets in a metal mold that stays at `mold`.
     ///
     /// # Errors
-    /// [`ShotCoolingError::MoldTooWarm`] where the mold is as warm as the piece shall become;
-    /// [`ShotCoolingError::NotHotter`]; [`ShotCoolingError::Temperature`]; [`ShotCoolingError::OutOfRange`].
+    /// [`ShotCoolingError::MoldTooWarm`] where the mold is as warm as the piece must become;
+    /// [`ShotCoolingError::NotHotter`]; [`ShotCoolingError::Parameters`].
     pub fn in_mold(&self, mold: ThermodynamicTemperature) -> Result<Setting, ShotCoolingError> {
         let (radius, zeta, c) = self.section.terms(self.point);
-        check("The thickness of the piece", radius, 1e-4..=0.1)?;
-        for diffusivity in
-            [self.diffusivity.lowest, self.diffusivity.expected, self.diffusivity.highest]
-        {
-            check("The diffusivity of the plastic", diffusivity.value, 1e-9..=1e-5)?;
+        let Diffusivity { expected, lowest, highest } = self.diffusivity;
+        let mut check = Check::new();
+        check
+            .number(Parameter::SectionThickness, 2.0 * radius)
+            .number(Parameter::Diffusivity, expected.value)
+            .number(Parameter::ShotAt, self.shot.value)
+            .number(Parameter::MoldAt, mold.value)
+            .number(Parameter::TakeOut, self.take_out.value);
+        // Where the expected one is wrong, one refusal is enough.
+        if check.is_clean() {
+            check
+                .number(Parameter::Diffusivity, lowest.value)
+                .number(Parameter::Diffusivity, highest.value);
         }
-        let temperatures = [
-            ("The shot temperature", self.shot),
-            ("The temperature of the mold", mold),
-            ("The temperature at which a piece is taken out", self.take_out),
-        ];
-        for (what, found) in temperatures {
-            if !is_a_pots(found) {
-                return Err(ShotCoolingError::Temperature { what, found });
-            }
-        }
+        check.finish()?;
         if self.take_out >= self.shot {
             return Err(ShotCoolingError::NotHotter { shot: self.shot, take_out: self.take_out });
         }
@@ -267,14 +287,17 @@ impl ShotCooling {
     /// C_plastic (T₀ − T_e)/C_mold.
     ///
     /// # Errors
-    /// [`ShotCoolingError::OutOfRange`] for a heat capacity that is not above zero.
+    /// [`ShotCoolingError::Parameters`] for a heat capacity that is not above zero.
     pub fn warms(
         &self,
         plastic: HeatCapacity,
         mold: HeatCapacity,
     ) -> Result<TemperatureInterval, ShotCoolingError> {
-        check("The heat capacity of the shot", plastic.value, 1e-6..=1e9)?;
-        check("The heat capacity of the mold", mold.value, 1e-6..=1e9)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::ShotHeatCapacity, plastic.value)
+            .number(Parameter::MoldHeatCapacity, mold.value);
+        check.finish()?;
         let given = TemperatureInterval::new::<uom::si::temperature_interval::kelvin>(
             self.shot.value - self.take_out.value,
         );
@@ -300,15 +323,9 @@ impl ShotCooling {
     }
 }
 
-fn check(
-    what: &'static str,
-    value: f64,
-    range: core::ops::RangeInclusive<f64>,
-) -> Result<(), ShotCoolingError> {
-    if is_positive(value) && range.contains(&value) {
-        Ok(())
-    } else {
-        Err(ShotCoolingError::OutOfRange { what, value })
+impl From<ParameterError> for ShotCoolingError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }
 
@@ -360,9 +377,9 @@ mod tests {
 
     #[rstest]
     #[case(10.0, 55.0, "mold-too-warm")]
-    #[case(10.0, f64::NAN, "shot-cooling-temperature")]
-    #[case(0.0, 25.0, "shot-cooling-out-of-range")]
-    #[case(f64::NAN, 25.0, "shot-cooling-out-of-range")]
+    #[case(10.0, f64::NAN, "not-finite")]
+    #[case(0.0, 25.0, "out-of-range")]
+    #[case(f64::NAN, 25.0, "not-finite")]
     fn refuses(#[case] diameter: f64, #[case] mold: f64, #[case] code: &str) {
         let cooling = of(Section::Rod { diameter: mm(diameter) }, Point::Center);
         assert_eq!(cooling.in_mold(celsius(mold)).unwrap_err().code(), code);

@@ -28,9 +28,11 @@
 //! first needs a timed drop too.
 
 mod error;
+mod salted;
 mod shape;
 
 pub use self::error::SinkError;
+pub use self::salted::{SaltedSinkError, cooled, loading_for};
 pub use self::shape::{Outline, Shape};
 
 use uom::si::acceleration::standard_gravity;

@@ -249,7 +249,7 @@ mod tests {
     #[rstest]
     #[case("hot_for", json!("40 s"), "clock-too-short")]
     #[case("mix", json!("500 g"), "clock-empty")]
-    #[case("hot_for", json!("0 s"), "clock-out-of-range")]
+    #[case("hot_for", json!("0 s"), "out-of-range")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

@@ -19,17 +19,6 @@ use crate::quantity::{
     ThermodynamicTemperature, Time,
 };
 use crate::show::{Shown, text};
-use crate::words::words;
-
-words! {
-    /// The point of a piece whose temperature counts.
-    pub enum PieceTemperature {
-        /// Its center: solid through and through.
-        Center = "center",
-        /// Its mean: it keeps its shape when it is taken out.
-        Mean = "mean",
-    }
-}
 
 entry! {
     /// Asks how long a shot sets in a metal mold.
@@ -44,7 +33,7 @@ entry! {
             #[doc = parameter!(mold_cooling)]
             mold: MoldCoolingEntry,
             #[doc = parameter!(piece_point)]
-            point: PieceTemperature,
+            point: Point,
             #[doc = parameter!(diffusivity)]
             diffusivity: Written<DiffusionCoefficient>,
             #[doc = parameter!(shot_mass)]
@@ -109,10 +98,7 @@ impl CoolingRequest {
             }
             None => Diffusivity::default(),
         };
-        let point = match self.point {
-            Some(PieceTemperature::Mean) => Point::Mean,
-            _ => Point::Center,
-        };
+        let point = self.point.unwrap_or(Point::Center);
         let (mold, section) = (mold?, section?);
         let cooling =
             ShotCooling { section, point, diffusivity, shot: shot?, take_out: mold.take_out };
@@ -218,9 +204,9 @@ mod tests {
     #[case("mold", json!({ "of": "silicone" }), "mold-not-metal")]
     #[case("mold", json!({ "of": "plaster" }), "mold-not-metal")]
     #[case("section", json!({ "rod": "9 mm", "ball": "9 mm" }), "section-not-one")]
-    #[case("section", json!({ "rod": "9 m" }), "shot-cooling-out-of-range")]
+    #[case("section", json!({ "rod": "9 m" }), "out-of-range")]
     #[case("shot_at", json!("40 °C"), "shot-not-hotter")]
-    #[case("diffusivity", json!("8 m2/s"), "shot-cooling-out-of-range")]
+    #[case("diffusivity", json!("8 m2/s"), "out-of-range")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

@@ -7,14 +7,16 @@ use super::response;
 use crate::caution::Caution;
 use crate::document::process::TimingEntry;
 use crate::document::resolve::Resolver;
-use crate::document::resolve::oven::{Timed, marks};
+use crate::document::resolve::oven::Timed;
 use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::parameter::parameter;
 use crate::plan::process::{HeatBand, question, shown_bands, shown_reach};
-use crate::process::heat::{Cooling, Load, Oven, Precautions, SpecificHeat, Window};
+use crate::process::heat::{
+    Cooling, Load, Oven, Precautions, SpecificHeat, ThermometerMarks, Window,
+};
 use crate::quantity::{
     Amount, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time,
@@ -318,7 +320,8 @@ impl HeatRequest {
     }
 
     fn precautions(&self, resolver: &mut Resolver) -> Option<Precautions> {
-        let usual = Precautions { marks: marks(resolver.system), ..Precautions::default() };
+        let usual =
+            Precautions { marks: ThermometerMarks::of(resolver.system), ..Precautions::default() };
         let thermometer = match &self.thermometer {
             Some(thermometer) => resolver.quantity(&At("/thermometer"), thermometer)?,
             None => usual.thermometer,
@@ -406,7 +409,7 @@ mod tests {
         let answer = result(request.clone());
         assert_eq!((&answer["guess"], &answer["power"]["text"]), (&json!(true), &json!("800 W")));
         request["power"] = json!("1000 kW");
-        assert_eq!(fault_codes(request.clone()), ["heat-out-of-range"]);
+        assert_eq!(fault_codes(request.clone()), ["out-of-range"]);
         request.as_object_mut().unwrap().remove("power");
         assert_eq!(fault_codes(request), ["heat-no-timings"]);
     }
@@ -508,8 +511,8 @@ mod tests {
 
     #[rstest]
     #[case("mix", json!("1 cup"), "volume-without-density")]
-    #[case("step", json!("0 s"), "heat-precaution")]
-    #[case("specific_heat_rise", json!("1 1/K"), "heat-out-of-range")]
+    #[case("step", json!("0 s"), "out-of-range")]
+    #[case("specific_heat_rise", json!("1 1/K"), "out-of-range")]
     #[case("timings", json!([]), "heat-no-timings")]
     #[case("shot_window", json!(["180 °C", "160 °C"]), "heat-window")]
     #[case("vessel", json!("100 g"), "vessel-half-known")]

@@ -65,7 +65,7 @@ pub use color_match::{
     ColorMatchRequest, ColorMatchResponse, ColorantDrops, ColorantEntry, LetDownEntry,
 };
 pub use convert::{ConvertRequest, ConvertResponse};
-pub use cooling::{CoolingRequest, CoolingResponse, PieceTemperature};
+pub use cooling::{CoolingRequest, CoolingResponse};
 pub use correct::CorrectRequest;
 pub use cost::{CostRequest, CostResponse};
 pub use degas::{DegasRequest, DegasResponse};

@@ -13,6 +13,7 @@ use crate::mix::reference_temperature;
 use crate::parameter::parameter;
 use crate::plan::process::{Sinking, fall};
 use crate::process::seawater::Water;
+use crate::process::sink::{SaltedSinkError, cooled, loading_for};
 use crate::quantity::{
     Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Velocity, Volume,
 };
@@ -330,7 +331,7 @@ impl LoadingEntry {
                     );
                     return None;
                 };
-                dropped.loading_for(speed, unsalted, cavity, &at, resolver)
+                resolver.keep(&at, dropped.loading_for(speed, unsalted, cavity))
             }
             _ => {
                 resolver.fault(
@@ -359,44 +360,17 @@ impl Dropped {
         Ok(fall.map_err(|error| because(&error)).into())
     }
 
-    /// The loading at which a piece falls so fast.
+    /// The loading at which a piece has the sink rate `speed`.
     fn loading_for(
         &self,
         speed: Velocity,
         unsalted: &Unsalted,
         cavity: &PieceCavity,
-        at: &Path<'_>,
-        resolver: &mut Resolver,
-    ) -> Option<SaltLoading> {
-        // How much of the cavity a piece still fills when it has cooled hardly depends on its salt: each turn brings
-        // two digits and more.
-        const TURNS: u32 = 12;
-        let mut volume = cavity.volume;
-        let mut loading = SaltLoading::OfBase(Ratio::default());
-        for _ in 0..TURNS {
-            let body = self.body.of(volume, unsalted.hook, &self.water);
-            let density = body.and_then(|body| body.density_for(speed, &self.water));
-            loading = SaltLoading::FinishedDensity(resolver.keep(at, density)?);
-            volume = resolver.keep(at, cooled(unsalted, cavity, loading))?.1;
-        }
-        Some(loading)
-    }
-}
-
-/// Density of the finished plastic, and the volume of a piece from `cavity` that has cooled.
-fn cooled(
-    unsalted: &Unsalted,
-    cavity: &PieceCavity,
-    loading: SaltLoading,
-) -> Result<(MassDensity, Volume), SaltError> {
-    let salt = SaltLoading::OfBase(unsalted.ratio(loading)?);
-    let finished = unsalted.convert(salt, SaltForm::FinishedDensity)?;
-    let piece = unsalted.convert(salt, SaltForm::PieceMass)?;
-    match (finished, piece) {
-        (SaltLoading::FinishedDensity(density), SaltLoading::PieceMass(piece)) => {
-            Ok((density, piece / density))
-        }
-        _ => Ok((unsalted.mass / unsalted.volume, cavity.volume)),
+    ) -> Result<SaltLoading, SaltedSinkError> {
+        loading_for(unsalted, cavity, |volume| {
+            let body = self.body.of(volume, unsalted.hook, &self.water)?;
+            Ok(body.density_for(speed, &self.water)?)
+        })
     }
 }
 

@@ -9,7 +9,7 @@ use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
+use crate::parameter::{Parameter, parameter};
 use crate::plan::process::UNSTIRRED;
 use crate::process::settling::{Grain, Suspension};
 use crate::quantity::{DynamicViscosity, Length, MassDensity, Ratio, System, Time, Velocity};
@@ -82,9 +82,6 @@ response! {
     }
 }
 
-/// What the viscosity of a hot melt may be in Pa s: none was found published (an allowance).
-const NOT_KNOWN: (f64, f64) = (0.05, 5.0);
-
 impl SettlingRequest {
     /// Calculates the settling of the grains.
     ///
@@ -145,7 +142,11 @@ impl SettlingRequest {
                 let viscosity = resolver.keep(at, ball.viscosity(depth?, time?))?;
                 Some((viscosity, viscosity))
             }
-            (None, None) => Some((of(NOT_KNOWN.0), of(NOT_KNOWN.1))),
+            // None was found published: an allowance.
+            (None, None) => Some((
+                of(Parameter::MeltViscosityMin.default_si()),
+                of(Parameter::MeltViscosityMax.default_si()),
+            )),
             (Some(_), Some(_)) => {
                 resolver.fault(
                     "viscosity-twice",
@@ -224,8 +225,8 @@ mod tests {
 
     #[rstest]
     #[case("density", json!("0.9 g/mL"), "settling-floats")]
-    #[case("grain", json!("30 cm"), "settling-out-of-range")]
-    #[case("solids", json!("60 %"), "settling-too-thick")]
+    #[case("grain", json!("30 cm"), "out-of-range")]
+    #[case("solids", json!("60 %"), "out-of-range")]
     #[case("viscosity", json!(["5 Pa.s", "0.5 Pa.s"]), "viscosity-reversed")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);

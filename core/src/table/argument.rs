@@ -209,6 +209,8 @@ word_fields! {
     crate::flake::Alike, "flake::Alike";
     crate::material::Kind, "material::Kind";
     crate::process::sink::Outline, "process::sink::Outline";
+    crate::process::shot_cooling::Point, "process::shot_cooling::Point";
+    crate::process::shot_cooling::SectionShape, "process::shot_cooling::SectionShape";
 }
 
 /// The type of a result's field.
@@ -217,6 +219,8 @@ pub trait Output {
     const KIND: ValueKind;
     /// Whether it may be absent.
     const OPTIONAL: bool = false;
+    /// The words that it may be; empty where it is not a word.
+    const WORDS: &'static [&'static str] = &[];
 
     /// It as a value.
     fn value(&self) -> Value;
@@ -243,6 +247,7 @@ macro_rules! word_outputs {
     ($($Word:ty, $name:literal;)*) => {$(
         impl Output for $Word {
             const KIND: ValueKind = ValueKind::Word { type_name: $name };
+            const WORDS: &'static [&'static str] = Self::WORDS;
 
             fn value(&self) -> Value {
                 Value::Word(self.word())
@@ -259,6 +264,7 @@ word_outputs! {
 impl<T: Output> Output for Option<T> {
     const KIND: ValueKind = T::KIND;
     const OPTIONAL: bool = true;
+    const WORDS: &'static [&'static str] = T::WORDS;
 
     fn value(&self) -> Value {
         self.as_ref().map_or(Value::Absent, T::value)

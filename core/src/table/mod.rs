@@ -94,13 +94,22 @@ pub struct ResultField {
     pub field: &'static str,
     /// The unit.
     pub unit: PlainUnit,
-    /// What it is.
+    /// The kind of its value.
     pub kind: ValueKind,
     /// Whether it may be absent.
     pub optional: bool,
+    words: &'static [&'static str],
     #[cfg(feature = "table-texts")]
     /// What it means, in one or more sentences.
     pub meaning: &'static str,
+}
+
+impl ResultField {
+    /// The words that it may be, as [`Parameter::words`] has those of a parameter; empty where it is not a word.
+    #[must_use]
+    pub const fn words(&self) -> &'static [&'static str] {
+        self.words
+    }
 }
 
 /// Arguments and the results that they give.
@@ -256,6 +265,7 @@ macro_rules! calculation {
                 unit: $crate::parameter::PlainUnit::$Unit,
                 kind: <$Result as $crate::table::Output>::KIND,
                 optional: <$Result as $crate::table::Output>::OPTIONAL,
+                words: <$Result as $crate::table::Output>::WORDS,
                 #[cfg(feature = "table-texts")]
                 meaning: concat!($($meaning,)+),
             },)+],
@@ -322,6 +332,7 @@ pub static CALCULATIONS: &[&Calculation] = &[
     &plain::salt::SALT_MASS,
     &plain::salt::SALT_REACH,
     &plain::salt::SALT_FOR_DENSITY,
+    &plain::salt::SALT_FOR_SINK_RATE,
     &plain::shot::SHOT_FILL,
     &plain::shot::PIECE_MASS,
     &plain::batch::SHOTS,
@@ -348,6 +359,13 @@ pub static CALCULATIONS: &[&Calculation] = &[
     &plain::color::COLOR_DIFFERENCE,
     &plain::heat::EQUIVALENT_TIME,
     &plain::heat::BUDGET_LEFT,
+    &plain::oven::HEAT_TIME,
+    &plain::oven::NEXT_BURST,
+    &plain::clock::STAYS_HOT,
+    &plain::clock::POT_HEATS,
+    &plain::clock::SETTING_TIME,
+    &plain::settling::STIR_EVERY,
+    &plain::settling::VISCOSITY_OF_BALL,
     &plain::calibrate::CAVITY_OF_WEIGHTS,
     &plain::calibrate::FEED_OF_WEIGHTS,
     &plain::calibrate::DROP_OF_WEIGHINGS,

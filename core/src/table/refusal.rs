@@ -39,13 +39,19 @@ refusals! {
     Material(crate::material::MaterialError),
     /// A mix that cannot be.
     Mix(crate::mix::MixError),
-
-
     /// A salt loading out of reach.
     Salt(crate::salt::SaltError),
+    /// A heating or a cooling that cannot be.
+    Heat(crate::process::heat::HeatError),
+    /// Shots that do not fit into the heats of a pot.
+    Clock(crate::process::clock::ClockError),
+    /// A shot that does not set.
+    ShotCooling(crate::process::shot_cooling::ShotCoolingError),
+    /// Grains that do not settle.
+    Settling(crate::process::settling::SettlingError),
     /// A batch that cannot be made.
     Batch(crate::batch::BatchError),
-    /// A fall that cannot be told.
+    /// A sink rate that cannot be calculated.
     Sink(crate::process::sink::SinkError),
     /// Points that make no curve, or a question outside them.
     Softener(crate::softener::SoftenerError),
@@ -57,7 +63,7 @@ refusals! {
     Cut(crate::flake::CutError),
     /// A flake that cannot be.
     Flake(crate::flake::FlakeError),
-    /// A color that cannot be.
+    /// A color that does not exist.
     Color(crate::color::ColorError),
     /// A heat history that cannot be.
     History(crate::process::history::HistoryError),
@@ -67,7 +73,7 @@ refusals! {
     Calibrate(crate::calibrate::CalibrateError),
     /// Money that does not add up.
     Cost(crate::cost::CostError),
-    /// A currency that is none.
+    /// An unknown currency.
     Price(crate::price::PriceError),
     /// No tool of the bench is fine enough.
     Measure(crate::bench::MeasureError),
@@ -118,7 +124,7 @@ impl Diagnose for Misread {
     }
 }
 
-/// One reason of a refusal, as a door tells it.
+/// One reason of a refusal, as a door reports it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reason {
     /// The parameter; `None` for the call as a whole.

@@ -7,16 +7,19 @@ use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 
 #[test]
 fn each_example_gives_its_answer() {
-    let mut results = Vec::new();
+    let (mut results, mut wrong) = (Vec::new(), Vec::new());
     for calculation in CALCULATIONS {
         let example = calculation.example();
         let answer = calculation.evaluate(&example.arguments, &mut results);
         assert_eq!(answer, Ok(()), "{calculation:?}");
-        for (found, wanted) in results.iter().zip(&example.results) {
-            assert!(is_close(found, wanted), "{calculation:?}: {found:?}, not {wanted:?}");
-        }
         assert_eq!(results.len(), example.results.len(), "{calculation:?}");
+        for ((found, wanted), of) in results.iter().zip(&example.results).zip(calculation.results) {
+            if !is_close(found, wanted) {
+                wrong.push(std::format!("{calculation:?}: {} {found:?}, not {wanted:?}", of.name));
+            }
+        }
     }
+    assert!(wrong.is_empty(), "{wrong:#?}");
 }
 
 /// Equal, but for what rounding does to the last digits of a number: examples are written as a person has them.
@@ -55,6 +58,7 @@ fn names_and_defaults_follow_from_the_parameters() {
         for result in calculation.results {
             let name = String::from(result.name) + result.unit.suffix();
             assert_eq!(result.field, name, "{calculation:?}");
+            assert_eq!(matches!(result.kind, ValueKind::Word { .. }), !result.words().is_empty());
             assert!(result.meaning.trim().ends_with('.'), "{calculation:?}: {name}");
         }
         assert!(calculation.summary().ends_with('.'), "{}", calculation.summary());

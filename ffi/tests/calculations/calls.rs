@@ -20,6 +20,7 @@ pub(crate) const CALLS: &[(&str, Call)] = &[
     ("salt_mass", salt_mass),
     ("salt_reach", salt_reach),
     ("salt_for_density", salt_for_density),
+    ("salt_for_sink_rate", salt_for_sink_rate),
     ("shot_fill", shot_fill),
     ("piece_mass", piece_mass),
     ("shots", shots),
@@ -46,6 +47,13 @@ pub(crate) const CALLS: &[(&str, Call)] = &[
     ("color_difference", color_difference),
     ("equivalent_time", equivalent_time),
     ("budget_left", budget_left),
+    ("heat_time", heat_time),
+    ("next_burst", next_burst),
+    ("stays_hot", stays_hot),
+    ("pot_heats", pot_heats),
+    ("setting_time", setting_time),
+    ("stir_every", stir_every),
+    ("viscosity_of_ball", viscosity_of_ball),
     ("cavity_of_weights", cavity_of_weights),
     ("feed_of_weights", feed_of_weights),
     ("drop_of_weighings", drop_of_weighings),
@@ -62,6 +70,7 @@ pub(crate) const COLUMNS: &[(&str, Columns)] = &[
     ("salt_mass", salt_mass_n),
     ("salt_reach", salt_reach_n),
     ("salt_for_density", salt_for_density_n),
+    ("salt_for_sink_rate", salt_for_sink_rate_n),
     ("shot_fill", shot_fill_n),
     ("piece_mass", piece_mass_n),
     ("shots", shots_n),
@@ -80,6 +89,10 @@ pub(crate) const COLUMNS: &[(&str, Columns)] = &[
     ("degas_vessel", degas_vessel_n),
     ("color_difference", color_difference_n),
     ("budget_left", budget_left_n),
+    ("stays_hot", stays_hot_n),
+    ("setting_time", setting_time_n),
+    ("stir_every", stir_every_n),
+    ("viscosity_of_ball", viscosity_of_ball_n),
     ("price", price_n),
 ];
 
@@ -452,6 +465,93 @@ fn salt_for_density_n(
     };
     // SAFETY: the columns are those of the caller.
     unsafe { pour_salt_for_density_n(rows, Some(&columns), Some(&results), statuses, error) }
+}
+
+fn salt_for_sink_rate(arguments: &[Argument<'_>]) -> Outcome {
+    let input = pour_salt_for_sink_rate_input {
+        base_volume_ml: by_name::number(by_name::at(arguments, 0)),
+        base_density_g_per_ml: by_name::number(by_name::at(arguments, 1)),
+        salt_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
+        sink_rate_cm_per_s: by_name::number(by_name::at(arguments, 3)),
+        cavity_volume_ml: by_name::number(by_name::at(arguments, 4)),
+        diameter_mm: by_name::number(by_name::at(arguments, 5)),
+        water_temperature_celsius: by_name::number(by_name::at(arguments, 6)),
+        length_mm: by_name::number(by_name::at(arguments, 7)),
+        shape: by_name::word("shape", by_name::at(arguments, 8)),
+        mix_mass_g: by_name::number(by_name::at(arguments, 9)),
+        mix_volume_ml: by_name::number(by_name::at(arguments, 10)),
+        hot_volume_ml: by_name::number(by_name::at(arguments, 11)),
+        shot_temperature_celsius: by_name::number(by_name::at(arguments, 12)),
+        voids: by_name::number(by_name::at(arguments, 13)),
+        salt_expansion_per_kelvin: by_name::number(by_name::at(arguments, 14)),
+        softener_per_salt: by_name::number(by_name::at(arguments, 15)),
+        softener_density_g_per_ml: by_name::number(by_name::at(arguments, 16)),
+        softener_expansion_per_kelvin: by_name::number(by_name::at(arguments, 17)),
+        most_solids: by_name::number(by_name::at(arguments, 18)),
+        feed: by_name::number(by_name::at(arguments, 19)),
+        hook_mass_g: by_name::number(by_name::at(arguments, 20)),
+        hook_volume_ml: by_name::number(by_name::at(arguments, 21)),
+        salinity_practical: by_name::number(by_name::at(arguments, 22)),
+        salinity_absolute: by_name::number(by_name::at(arguments, 23)),
+        drop_depth_m: by_name::number(by_name::at(arguments, 24)),
+        drop_time_s: by_name::number(by_name::at(arguments, 25)),
+        drop_density_g_per_ml: by_name::number(by_name::at(arguments, 26)),
+    };
+    let mut out = MaybeUninit::<pour_salt_for_sink_rate_result>::uninit();
+    by_name::done(|error| pour_salt_for_sink_rate(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        Value::Number(out.salt_mass_g),
+        Value::Number(out.softener_mass_g),
+        Value::Number(out.finished_density_g_per_ml),
+    ])
+}
+
+fn salt_for_sink_rate_n(
+    rows: usize,
+    inputs: &[pour_column],
+    words: &[i32],
+    outputs: &[pour_result_column],
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let columns = pour_salt_for_sink_rate_columns {
+        base_volume_ml: inputs[0],
+        base_density_g_per_ml: inputs[1],
+        salt_density_g_per_ml: inputs[2],
+        sink_rate_cm_per_s: inputs[3],
+        cavity_volume_ml: inputs[4],
+        diameter_mm: inputs[5],
+        water_temperature_celsius: inputs[6],
+        length_mm: inputs[7],
+        shape: words[0],
+        mix_mass_g: inputs[8],
+        mix_volume_ml: inputs[9],
+        hot_volume_ml: inputs[10],
+        shot_temperature_celsius: inputs[11],
+        voids: inputs[12],
+        salt_expansion_per_kelvin: inputs[13],
+        softener_per_salt: inputs[14],
+        softener_density_g_per_ml: inputs[15],
+        softener_expansion_per_kelvin: inputs[16],
+        most_solids: inputs[17],
+        feed: inputs[18],
+        hook_mass_g: inputs[19],
+        hook_volume_ml: inputs[20],
+        salinity_practical: inputs[21],
+        salinity_absolute: inputs[22],
+        drop_depth_m: inputs[23],
+        drop_time_s: inputs[24],
+        drop_density_g_per_ml: inputs[25],
+    };
+    let results = pour_salt_for_sink_rate_result_columns {
+        salt_mass_g: outputs[0],
+        softener_mass_g: outputs[1],
+        finished_density_g_per_ml: outputs[2],
+    };
+    // SAFETY: the columns are those of the caller.
+    unsafe { pour_salt_for_sink_rate_n(rows, Some(&columns), Some(&results), statuses, error) }
 }
 
 fn shot_fill(arguments: &[Argument<'_>]) -> Outcome {
@@ -1358,6 +1458,300 @@ fn budget_left_n(
     };
     // SAFETY: the columns are those of the caller.
     unsafe { pour_budget_left_n(rows, Some(&columns), Some(&results), statuses, error) }
+}
+
+fn heat_time(arguments: &[Argument<'_>]) -> Outcome {
+    let input = pour_heat_time_input {
+        pot_mass_g: by_name::number(by_name::at(arguments, 0)),
+        specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 1)),
+        heated_from_celsius: by_name::number(by_name::at(arguments, 2)),
+        heated_to_celsius: by_name::number(by_name::at(arguments, 3)),
+        timings: by_name::list(by_name::at(arguments, 4)).0.cast(),
+        timings_count: by_name::list(by_name::at(arguments, 4)).1 / 4,
+        oven_power_w: by_name::number(by_name::at(arguments, 5)),
+        setting: by_name::number(by_name::at(arguments, 6)),
+        specific_heat_rise_per_kelvin: by_name::number(by_name::at(arguments, 7)),
+        timed_specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 8)),
+        vessel_mass_g: by_name::number(by_name::at(arguments, 9)),
+        vessel_specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 10)),
+    };
+    let mut out = MaybeUninit::<pour_heat_time_result>::uninit();
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_heat_time(Some(&input), Some(&mut out), Some(error)) })?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        Value::Number(out.heat_time_s),
+        Value::Number(out.heat_time_uncertainty_s),
+        Value::Number(out.power_w),
+        by_name::absent(out.beyond),
+    ])
+}
+
+fn next_burst(arguments: &[Argument<'_>]) -> Outcome {
+    let input = pour_next_burst_input {
+        pot_mass_g: by_name::number(by_name::at(arguments, 0)),
+        specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 1)),
+        reading_celsius: by_name::number(by_name::at(arguments, 2)),
+        window_bottom_celsius: by_name::number(by_name::at(arguments, 3)),
+        window_top_celsius: by_name::number(by_name::at(arguments, 4)),
+        timings: by_name::list(by_name::at(arguments, 5)).0.cast(),
+        timings_count: by_name::list(by_name::at(arguments, 5)).1 / 4,
+        oven_power_w: by_name::number(by_name::at(arguments, 6)),
+        setting: by_name::number(by_name::at(arguments, 7)),
+        specific_heat_rise_per_kelvin: by_name::number(by_name::at(arguments, 8)),
+        timed_specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 9)),
+        vessel_mass_g: by_name::number(by_name::at(arguments, 10)),
+        vessel_specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 11)),
+        aim_celsius: by_name::number(by_name::at(arguments, 12)),
+        thermometer_kelvin: by_name::number(by_name::at(arguments, 13)),
+        burst_step_s: by_name::number(by_name::at(arguments, 14)),
+        longest_burst_s: by_name::number(by_name::at(arguments, 15)),
+        oven_turn_s: by_name::number(by_name::at(arguments, 16)),
+        measures: by_name::word("measures", by_name::at(arguments, 17)),
+    };
+    let mut out = MaybeUninit::<pour_next_burst_result>::uninit();
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_next_burst(Some(&input), Some(&mut out), Some(error)) })?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        by_name::absent(out.burst_s),
+        by_name::absent(out.expected_celsius),
+        Value::Number(out.shoot_from_celsius),
+        Value::Number(out.shoot_to_celsius),
+        Value::Number(f64::from(out.bursts)),
+        Value::Number(out.oven_time_s),
+    ])
+}
+
+fn stays_hot(arguments: &[Argument<'_>]) -> Outcome {
+    let input = pour_stays_hot_input {
+        pot_mass_g: by_name::number(by_name::at(arguments, 0)),
+        hot_from_celsius: by_name::number(by_name::at(arguments, 1)),
+        hot_to_celsius: by_name::number(by_name::at(arguments, 2)),
+        watched_mass_g: by_name::number(by_name::at(arguments, 3)),
+        watched_from_celsius: by_name::number(by_name::at(arguments, 4)),
+        watched_to_celsius: by_name::number(by_name::at(arguments, 5)),
+        watched_time_s: by_name::number(by_name::at(arguments, 6)),
+        room_celsius: by_name::number(by_name::at(arguments, 7)),
+        stood_s: by_name::number(by_name::at(arguments, 8)),
+    };
+    let mut out = MaybeUninit::<pour_stays_hot_result>::uninit();
+    by_name::done(|error| pour_stays_hot(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        Value::Number(out.time_constant_s),
+        Value::Number(out.hot_for_s),
+        Value::Number(out.half_full_s),
+        by_name::absent(out.after_celsius),
+    ])
+}
+
+fn stays_hot_n(
+    rows: usize,
+    inputs: &[pour_column],
+    _: &[i32],
+    outputs: &[pour_result_column],
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let columns = pour_stays_hot_columns {
+        pot_mass_g: inputs[0],
+        hot_from_celsius: inputs[1],
+        hot_to_celsius: inputs[2],
+        watched_mass_g: inputs[3],
+        watched_from_celsius: inputs[4],
+        watched_to_celsius: inputs[5],
+        watched_time_s: inputs[6],
+        room_celsius: inputs[7],
+        stood_s: inputs[8],
+    };
+    let results = pour_stays_hot_result_columns {
+        time_constant_s: outputs[0],
+        hot_for_s: outputs[1],
+        half_full_s: outputs[2],
+        after_celsius: outputs[3],
+    };
+    // SAFETY: the columns are those of the caller.
+    unsafe { pour_stays_hot_n(rows, Some(&columns), Some(&results), statuses, error) }
+}
+
+fn pot_heats(arguments: &[Argument<'_>]) -> Outcome {
+    let input = pour_pot_heats_input {
+        pot_mass_g: by_name::number(by_name::at(arguments, 0)),
+        clock_runs: by_name::list(by_name::at(arguments, 1)).0.cast(),
+        clock_runs_count: by_name::list(by_name::at(arguments, 1)).1 / 5,
+        hot_for_s: by_name::number(by_name::at(arguments, 2)),
+        clock_from_celsius: by_name::number(by_name::at(arguments, 3)),
+        clock_to_celsius: by_name::number(by_name::at(arguments, 4)),
+        watched_mass_g: by_name::number(by_name::at(arguments, 5)),
+        watched_from_celsius: by_name::number(by_name::at(arguments, 6)),
+        watched_to_celsius: by_name::number(by_name::at(arguments, 7)),
+        watched_time_s: by_name::number(by_name::at(arguments, 8)),
+        room_celsius: by_name::number(by_name::at(arguments, 9)),
+        oven_time_s: by_name::number(by_name::at(arguments, 10)),
+    };
+    let mut out = MaybeUninit::<pour_pot_heats_result>::uninit();
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_pot_heats(Some(&input), Some(&mut out), Some(error)) })?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        Value::Number(f64::from(out.reheats)),
+        Value::Number(f64::from(out.first_shots)),
+        Value::Number(out.shooting_time_s),
+        by_name::absent(out.total_time_s),
+    ])
+}
+
+fn setting_time(arguments: &[Argument<'_>]) -> Outcome {
+    let input = pour_setting_time_input {
+        section_shape: by_name::word("section_shape", by_name::at(arguments, 0)),
+        section_thickness_mm: by_name::number(by_name::at(arguments, 1)),
+        shot_at_celsius: by_name::number(by_name::at(arguments, 2)),
+        mold_at_celsius: by_name::number(by_name::at(arguments, 3)),
+        take_out_celsius: by_name::number(by_name::at(arguments, 4)),
+        piece_point: by_name::word("piece_point", by_name::at(arguments, 5)),
+        diffusivity_m2_per_s: by_name::number(by_name::at(arguments, 6)),
+        shot_mass_g: by_name::number(by_name::at(arguments, 7)),
+        shot_specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 8)),
+        mold_mass_g: by_name::number(by_name::at(arguments, 9)),
+        mold_specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 10)),
+        hands_s: by_name::number(by_name::at(arguments, 11)),
+        molds: by_name::count(by_name::at(arguments, 12)),
+    };
+    let mut out = MaybeUninit::<pour_setting_time_result>::uninit();
+    by_name::done(|error| pour_setting_time(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        Value::Number(out.setting_time_s),
+        Value::Number(out.setting_time_min_s),
+        Value::Number(out.setting_time_max_s),
+        by_name::absent(out.warms_kelvin),
+        by_name::absent_count(out.in_a_row),
+        by_name::absent(out.shot_every_s),
+    ])
+}
+
+fn setting_time_n(
+    rows: usize,
+    inputs: &[pour_column],
+    words: &[i32],
+    outputs: &[pour_result_column],
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let columns = pour_setting_time_columns {
+        section_shape: words[0],
+        section_thickness_mm: inputs[0],
+        shot_at_celsius: inputs[1],
+        mold_at_celsius: inputs[2],
+        take_out_celsius: inputs[3],
+        piece_point: words[1],
+        diffusivity_m2_per_s: inputs[4],
+        shot_mass_g: inputs[5],
+        shot_specific_heat_j_per_g_k: inputs[6],
+        mold_mass_g: inputs[7],
+        mold_specific_heat_j_per_g_k: inputs[8],
+        hands_s: inputs[9],
+        molds: inputs[10],
+    };
+    let results = pour_setting_time_result_columns {
+        setting_time_s: outputs[0],
+        setting_time_min_s: outputs[1],
+        setting_time_max_s: outputs[2],
+        warms_kelvin: outputs[3],
+        in_a_row: outputs[4],
+        shot_every_s: outputs[5],
+    };
+    // SAFETY: the columns are those of the caller.
+    unsafe { pour_setting_time_n(rows, Some(&columns), Some(&results), statuses, error) }
+}
+
+fn stir_every(arguments: &[Argument<'_>]) -> Outcome {
+    let input = pour_stir_every_input {
+        grain_mm: by_name::number(by_name::at(arguments, 0)),
+        grain_density_g_per_ml: by_name::number(by_name::at(arguments, 1)),
+        melt_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
+        melt_depth_mm: by_name::number(by_name::at(arguments, 3)),
+        melt_viscosity_min_mpa_s: by_name::number(by_name::at(arguments, 4)),
+        melt_viscosity_max_mpa_s: by_name::number(by_name::at(arguments, 5)),
+        solids_share: by_name::number(by_name::at(arguments, 6)),
+        unstirred: by_name::number(by_name::at(arguments, 7)),
+    };
+    let mut out = MaybeUninit::<pour_stir_every_result>::uninit();
+    by_name::done(|error| pour_stir_every(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        Value::Number(out.stir_every_s),
+        Value::Number(out.stir_every_max_s),
+        Value::Number(out.settling_min_cm_per_s),
+        Value::Number(out.settling_max_cm_per_s),
+    ])
+}
+
+fn stir_every_n(
+    rows: usize,
+    inputs: &[pour_column],
+    _: &[i32],
+    outputs: &[pour_result_column],
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let columns = pour_stir_every_columns {
+        grain_mm: inputs[0],
+        grain_density_g_per_ml: inputs[1],
+        melt_density_g_per_ml: inputs[2],
+        melt_depth_mm: inputs[3],
+        melt_viscosity_min_mpa_s: inputs[4],
+        melt_viscosity_max_mpa_s: inputs[5],
+        solids_share: inputs[6],
+        unstirred: inputs[7],
+    };
+    let results = pour_stir_every_result_columns {
+        stir_every_s: outputs[0],
+        stir_every_max_s: outputs[1],
+        settling_min_cm_per_s: outputs[2],
+        settling_max_cm_per_s: outputs[3],
+    };
+    // SAFETY: the columns are those of the caller.
+    unsafe { pour_stir_every_n(rows, Some(&columns), Some(&results), statuses, error) }
+}
+
+fn viscosity_of_ball(arguments: &[Argument<'_>]) -> Outcome {
+    let mut out = MaybeUninit::uninit();
+    by_name::done(|error| pour_viscosity_of_ball(by_name::number(by_name::at(arguments, 0)), by_name::number(by_name::at(arguments, 1)), by_name::number(by_name::at(arguments, 2)), by_name::number(by_name::at(arguments, 3)), by_name::number(by_name::at(arguments, 4)), Some(&mut out), Some(error)))?;
+    // SAFETY: written on success.
+    let out = unsafe { out.assume_init() };
+    Ok(vec![
+        Value::Number(out),
+    ])
+}
+
+fn viscosity_of_ball_n(
+    rows: usize,
+    inputs: &[pour_column],
+    _: &[i32],
+    outputs: &[pour_result_column],
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let columns = pour_viscosity_of_ball_columns {
+        ball_diameter_mm: inputs[0],
+        ball_density_g_per_ml: inputs[1],
+        melt_density_g_per_ml: inputs[2],
+        ball_depth_mm: inputs[3],
+        ball_time_s: inputs[4],
+    };
+    let results = pour_viscosity_of_ball_result_columns {
+        melt_viscosity_mpa_s: outputs[0],
+    };
+    // SAFETY: the columns are those of the caller.
+    unsafe { pour_viscosity_of_ball_n(rows, Some(&columns), Some(&results), statuses, error) }
 }
 
 fn cavity_of_weights(arguments: &[Argument<'_>]) -> Outcome {

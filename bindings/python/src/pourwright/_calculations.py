@@ -26,24 +26,33 @@ __all__ = [
     "FlakeCountResult",
     "FlakeSwapResult",
     "Form",
+    "HeatTimeResult",
     "InjectorLoadsResult",
     "Kind",
     "LeastPotResult",
     "Measures",
     "MixShareResult",
     "Motion",
+    "NextBurstResult",
     "Phase",
     "PieceMassResult",
+    "PiecePoint",
+    "PotHeatsResult",
     "RejectRateResult",
     "ResidueOfWeighingsResult",
     "SaltConvertResult",
+    "SaltForSinkRateResult",
     "SaltMassResult",
     "SaltReachResult",
     "Scale",
+    "SectionShape",
+    "SettingTimeResult",
     "Shape",
     "ShotFillResult",
     "ShotsResult",
     "SinkRateResult",
+    "StaysHotResult",
+    "StirEveryResult",
     "SwollenVolumeResult",
     "Tool",
     "as_scooped_of_weighings",
@@ -67,26 +76,34 @@ __all__ = [
     "flake_count",
     "flake_swap",
     "hardness",
+    "heat_time",
     "injector_loads",
     "least_pot",
     "mass_of_volume",
     "mix_share",
+    "next_burst",
     "piece_mass",
+    "pot_heats",
     "price",
     "reject_rate",
     "residue_of_weighings",
     "salt_convert",
     "salt_for_density",
+    "salt_for_sink_rate",
     "salt_mass",
     "salt_reach",
     "salted_softener",
+    "setting_time",
     "shot_fill",
     "shots",
     "sink_rate",
     "softener_ratio",
     "standard_pressure",
     "station_pressure",
+    "stays_hot",
+    "stir_every",
     "swollen_volume",
+    "viscosity_of_ball",
     "volume_of_mass",
     "water_density",
 ]
@@ -121,10 +138,20 @@ Phase = Literal["liquid", "fused"]
 
 PHASE_WORDS: tuple[Phase, ...] = ("liquid", "fused",)
 
+PiecePoint = Literal["center", "mean"]
+"""The point of a piece whose temperature counts."""
+
+PIECE_POINT_WORDS: tuple[PiecePoint, ...] = ("center", "mean",)
+
 Scale = Literal["shore-00", "shore-a"]
 """The scale of the durometer."""
 
 SCALE_WORDS: tuple[Scale, ...] = ("shore-00", "shore-a",)
+
+SectionShape = Literal["rod", "plate", "ball"]
+"""Shape of the thickest part of a piece."""
+
+SECTION_SHAPE_WORDS: tuple[SectionShape, ...] = ("rod", "plate", "ball",)
 
 Shape = Literal["stick", "ball"]
 """Shape of the piece as it sinks: a stick sinks sideways."""
@@ -823,6 +850,150 @@ def salt_for_density(
     )
     found: float = result[0]
     return found
+
+
+@dataclass(frozen=True, slots=True)
+class SaltForSinkRateResult:
+    """The results of :func:`salt_for_sink_rate`.
+
+    Attributes:
+        salt_mass_g: Mass of salt. Unit: g.
+        softener_mass_g: Mass of softener that goes in with it. Unit: g.
+        finished_density_g_per_ml: Density of the finished plastic at 20 °C, voids counted. Unit: g/mL.
+    """
+
+    salt_mass_g: float
+    softener_mass_g: float
+    finished_density_g_per_ml: float
+
+
+def salt_for_sink_rate(
+    base_volume_ml: float,
+    base_density_g_per_ml: float,
+    salt_density_g_per_ml: float,
+    sink_rate_cm_per_s: float,
+    cavity_volume_ml: float,
+    diameter_mm: float,
+    water_temperature_celsius: float,
+    *,
+    length_mm: float | None = None,
+    shape: Shape | None = None,
+    mix_mass_g: float | None = None,
+    mix_volume_ml: float | None = None,
+    hot_volume_ml: float | None = None,
+    shot_temperature_celsius: float | None = None,
+    voids: float | None = None,
+    salt_expansion_per_kelvin: float | None = None,
+    softener_per_salt: float | None = None,
+    softener_density_g_per_ml: float | None = None,
+    softener_expansion_per_kelvin: float | None = None,
+    most_solids: float | None = None,
+    feed: float | None = None,
+    hook_mass_g: float | None = None,
+    hook_volume_ml: float | None = None,
+    salinity_practical: float | None = None,
+    salinity_absolute: float | None = None,
+    drop_depth_m: float | None = None,
+    drop_time_s: float | None = None,
+    drop_density_g_per_ml: float | None = None,
+) -> SaltForSinkRateResult:
+    """Mass of salt at which a piece sinks at a rate.
+
+    The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has
+    cooled; the salt is that for this density. What is left of the feed and the hook counts in both.
+
+    >>> salt_for_sink_rate(250.0, 1.0, 2.0, 22.04104669853903, 9.5, 10.0, 20.0, length_mm=121.0, hook_mass_g=2.0, hook_volume_ml=0.25)
+    SaltForSinkRateResult(salt_mass_g=55.55555555555424, softener_mass_g=0.0, finished_density_g_per_ml=1.0999999999999979)
+
+    Args:
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+        base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001
+            to 25.
+        salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to
+            25.
+        sink_rate_cm_per_s: Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15.
+        diameter_mm: Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+        water_temperature_celsius: Temperature of the water. Unit: °C; 0 to 40.
+        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6.
+            Default: none.
+        shape: Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is
+            given, else a ball. One of ``stick``, ``ball``.
+        mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g;
+            above 0 to 1e15. Default: the mass of its base.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15.
+            Default: as ``base_volume_ml``.
+        hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL;
+            above 0 to 1e15. Default: as ``mix_volume_ml``.
+        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+        voids: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
+        salt_expansion_per_kelvin: Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0.
+        softener_per_salt: Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10.
+            Default: 0.
+        softener_density_g_per_ml: Density of the softener that goes in with the salt; needed with it. Unit:
+            g/mL; 0.001 to 25. Default: none.
+        softener_expansion_per_kelvin: Volumetric thermal expansion of that softener. Unit: 1/K; 0 to 0.01.
+            Default: 0.
+        most_solids: Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1.
+            Default: 0.3.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit:
+            1; 0 to 1. Default: 0.5.
+        hook_mass_g: Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
+        hook_volume_ml: Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15.
+            Default: 0.
+        salinity_practical: Practical salinity as a probe reads it, about 35 in the ocean; give this or the
+            absolute one. Fresh water without either. Unit: 1; 0 to 41.8. Default: none.
+        salinity_absolute: Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this
+            or the practical one. Unit: 1; 0 to 0.042. Default: none.
+        drop_depth_m: Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to
+            12000. Default: none.
+        drop_time_s: Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+        drop_density_g_per_ml: Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    made = ffi.new("pour_salt_for_sink_rate_input *")
+    made.base_volume_ml = given.number("base_volume_ml", base_volume_ml)
+    made.base_density_g_per_ml = given.number("base_density_g_per_ml", base_density_g_per_ml)
+    made.salt_density_g_per_ml = given.number("salt_density_g_per_ml", salt_density_g_per_ml)
+    made.sink_rate_cm_per_s = given.number("sink_rate_cm_per_s", sink_rate_cm_per_s)
+    made.cavity_volume_ml = given.number("cavity_volume_ml", cavity_volume_ml)
+    made.diameter_mm = given.number("diameter_mm", diameter_mm)
+    made.water_temperature_celsius = given.number("water_temperature_celsius", water_temperature_celsius)
+    made.length_mm = given.optional_number("length_mm", length_mm)
+    made.shape = given.optional_word(SHAPE_WORDS, "shape", shape)
+    made.mix_mass_g = given.optional_number("mix_mass_g", mix_mass_g)
+    made.mix_volume_ml = given.optional_number("mix_volume_ml", mix_volume_ml)
+    made.hot_volume_ml = given.optional_number("hot_volume_ml", hot_volume_ml)
+    made.shot_temperature_celsius = given.optional_number("shot_temperature_celsius", shot_temperature_celsius)
+    made.voids = given.optional_number("voids", voids)
+    made.salt_expansion_per_kelvin = given.optional_number("salt_expansion_per_kelvin", salt_expansion_per_kelvin)
+    made.softener_per_salt = given.optional_number("softener_per_salt", softener_per_salt)
+    made.softener_density_g_per_ml = given.optional_number("softener_density_g_per_ml", softener_density_g_per_ml)
+    made.softener_expansion_per_kelvin = given.optional_number("softener_expansion_per_kelvin", softener_expansion_per_kelvin)
+    made.most_solids = given.optional_number("most_solids", most_solids)
+    made.feed = given.optional_number("feed", feed)
+    made.hook_mass_g = given.optional_number("hook_mass_g", hook_mass_g)
+    made.hook_volume_ml = given.optional_number("hook_volume_ml", hook_volume_ml)
+    made.salinity_practical = given.optional_number("salinity_practical", salinity_practical)
+    made.salinity_absolute = given.optional_number("salinity_absolute", salinity_absolute)
+    made.drop_depth_m = given.optional_number("drop_depth_m", drop_depth_m)
+    made.drop_time_s = given.optional_number("drop_time_s", drop_time_s)
+    made.drop_density_g_per_ml = given.optional_number("drop_density_g_per_ml", drop_density_g_per_ml)
+    result = ffi.new("pour_salt_for_sink_rate_result *")
+    given.call(
+        lib.pour_salt_for_sink_rate,
+        made,
+        result,
+    )
+    return SaltForSinkRateResult(
+        result.salt_mass_g,
+        result.softener_mass_g,
+        result.finished_density_g_per_ml,
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -2423,6 +2594,619 @@ def budget_left(
         result.left_s,
         result.overspent_s,
     )
+
+
+@dataclass(frozen=True, slots=True)
+class HeatTimeResult:
+    """The results of :func:`heat_time`.
+
+    Attributes:
+        heat_time_s: Heating time. Unit: s.
+        heat_time_uncertainty_s: Its standard uncertainty for one more heating. Unit: s.
+        power_w: Power that reaches mix and vessel. Unit: W.
+        beyond: How far the amount is outside those that were timed, as a factor; none inside them. Unit: 1.
+            None where there is none.
+    """
+
+    heat_time_s: float
+    heat_time_uncertainty_s: float
+    power_w: float
+    beyond: float | None
+
+
+def heat_time(
+    pot_mass_g: float,
+    specific_heat_j_per_g_k: float,
+    heated_from_celsius: float,
+    heated_to_celsius: float,
+    *,
+    timings: Iterable[tuple[float, float, float, float]] | None = None,
+    oven_power_w: float | None = None,
+    setting: float | None = None,
+    specific_heat_rise_per_kelvin: float | None = None,
+    timed_specific_heat_j_per_g_k: float | None = None,
+    vessel_mass_g: float | None = None,
+    vessel_specific_heat_j_per_g_k: float | None = None,
+) -> HeatTimeResult:
+    """Heating time of a pot in the oven, without a break, by the shop's own timings.
+
+    t = Q (a + b/m), Q = ∫ (m c_p(T) + C_vessel) dT; a and b are fitted to the timings (module
+    `process::heat`). An amount of more than 1.6 times the timed ones is refused. Without timings the rated
+    power gives a first guess.
+
+    >>> heat_time(300.0, 2.0, 20.0, 170.0, timings=[(200.0, 20.0, 120.0, 80.0), (400.0, 20.0, 120.0, 160.0)])
+    HeatTimeResult(heat_time_s=180.0, heat_time_uncertainty_s=13.46996659238619, power_w=500.0, beyond=None)
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        specific_heat_j_per_g_k: Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
+        heated_from_celsius: The temperature before heating. Unit: °C; -73 to 427.
+        heated_to_celsius: The temperature after heating, above that before. Unit: °C; -73 to 427.
+        timings: Heatings that the shop has timed, all at one setting: of each the mass of the mix, the
+            temperatures before and after and the time; needed without the rated power. 1 to 1000 of them.
+            Default: none.
+        oven_power_w: Rated power of the oven, its output at full power: a first guess, not used once there
+            are timings; needed without them. Unit: W; 50 to 10000. Default: none.
+        setting: Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the
+            timings.
+        specific_heat_rise_per_kelvin: Rise of the specific heat per kelvin, as a share of that at 25 °C, of
+            what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+        timed_specific_heat_j_per_g_k: Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as
+            ``specific_heat_j_per_g_k``.
+        vessel_mass_g: Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+        vessel_specific_heat_j_per_g_k: Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    made = ffi.new("pour_heat_time_input *")
+    made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
+    made.specific_heat_j_per_g_k = given.number("specific_heat_j_per_g_k", specific_heat_j_per_g_k)
+    made.heated_from_celsius = given.number("heated_from_celsius", heated_from_celsius)
+    made.heated_to_celsius = given.number("heated_to_celsius", heated_to_celsius)
+    made.timings, made.timings_count = given.optional_list("pour_timings_row[]", 4, "timings", timings)
+    made.oven_power_w = given.optional_number("oven_power_w", oven_power_w)
+    made.setting = given.optional_number("setting", setting)
+    made.specific_heat_rise_per_kelvin = given.optional_number("specific_heat_rise_per_kelvin", specific_heat_rise_per_kelvin)
+    made.timed_specific_heat_j_per_g_k = given.optional_number("timed_specific_heat_j_per_g_k", timed_specific_heat_j_per_g_k)
+    made.vessel_mass_g = given.optional_number("vessel_mass_g", vessel_mass_g)
+    made.vessel_specific_heat_j_per_g_k = given.optional_number("vessel_specific_heat_j_per_g_k", vessel_specific_heat_j_per_g_k)
+    result = ffi.new("pour_heat_time_result *")
+    given.call(
+        lib.pour_heat_time,
+        made,
+        result,
+    )
+    return HeatTimeResult(
+        result.heat_time_s,
+        result.heat_time_uncertainty_s,
+        result.power_w,
+        if_number(result.beyond),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class NextBurstResult:
+    """The results of :func:`next_burst`.
+
+    Attributes:
+        burst_s: The next burst; none where the pot is hot enough. Unit: s. None where there is none.
+        expected_celsius: The expected reading after it. Unit: °C. None where there is none.
+        shoot_from_celsius: Shoot from this reading on. Unit: °C.
+        shoot_to_celsius: Shoot up to this reading; above it, stop and let the pot cool. Unit: °C.
+        bursts: Number of bursts that are expected from this reading on.
+        oven_time_s: Time that the oven is expected to run in them. Unit: s.
+    """
+
+    burst_s: float | None
+    expected_celsius: float | None
+    shoot_from_celsius: float
+    shoot_to_celsius: float
+    bursts: int
+    oven_time_s: float
+
+
+def next_burst(
+    pot_mass_g: float,
+    specific_heat_j_per_g_k: float,
+    reading_celsius: float,
+    window_bottom_celsius: float,
+    window_top_celsius: float,
+    *,
+    timings: Iterable[tuple[float, float, float, float]] | None = None,
+    oven_power_w: float | None = None,
+    setting: float | None = None,
+    specific_heat_rise_per_kelvin: float | None = None,
+    timed_specific_heat_j_per_g_k: float | None = None,
+    vessel_mass_g: float | None = None,
+    vessel_specific_heat_j_per_g_k: float | None = None,
+    aim_celsius: float | None = None,
+    thermometer_kelvin: float | None = None,
+    burst_step_s: float | None = None,
+    longest_burst_s: float | None = None,
+    oven_turn_s: float | None = None,
+    measures: Measures | None = None,
+) -> NextBurstResult:
+    """The next burst of the oven for a reading of the thermometer.
+
+    No burst can carry the pot over its window, by all the power that the timings make plausible and the error
+    of the thermometer (module `process::heat`). Stir, read, and look up each burst by its reading. The system
+    of measures gives the scale of the thermometer, on whole degrees of which the limits are.
+
+    >>> next_burst(300.0, 2.0, 20.0, 160.0, 180.0, timings=[(200.0, 20.0, 120.0, 80.0), (400.0, 20.0, 120.0, 160.0)], measures="metric")
+    NextBurstResult(burst_s=90.0, expected_celsius=95.0, shoot_from_celsius=162.0, shoot_to_celsius=178.0, bursts=4, oven_time_s=175.0)
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        specific_heat_j_per_g_k: Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
+        reading_celsius: Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
+        window_bottom_celsius: Lowest temperature at which the mix is shot, its material's own. Unit: °C; -73
+            to 427.
+        window_top_celsius: Highest temperature at which the mix is shot, its material's own; above the
+            lowest. Unit: °C; -73 to 427.
+        timings: Heatings that the shop has timed, all at one setting: of each the mass of the mix, the
+            temperatures before and after and the time; needed without the rated power. 1 to 1000 of them.
+            Default: none.
+        oven_power_w: Rated power of the oven, its output at full power: a first guess, not used once there
+            are timings; needed without them. Unit: W; 50 to 10000. Default: none.
+        setting: Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the
+            timings.
+        specific_heat_rise_per_kelvin: Rise of the specific heat per kelvin, as a share of that at 25 °C, of
+            what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
+        timed_specific_heat_j_per_g_k: Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as
+            ``specific_heat_j_per_g_k``.
+        vessel_mass_g: Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+        vessel_specific_heat_j_per_g_k: Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
+        aim_celsius: The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the
+            window.
+        thermometer_kelvin: How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
+        burst_step_s: Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to
+            3600. Default: 5.
+        longest_burst_s: Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600.
+            Default: 120.
+        oven_turn_s: How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to
+            3600. Default: 30.
+        measures: The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary.
+            One of ``us-customary``, ``us-label``, ``metric``, ``imperial``.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    made = ffi.new("pour_next_burst_input *")
+    made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
+    made.specific_heat_j_per_g_k = given.number("specific_heat_j_per_g_k", specific_heat_j_per_g_k)
+    made.reading_celsius = given.number("reading_celsius", reading_celsius)
+    made.window_bottom_celsius = given.number("window_bottom_celsius", window_bottom_celsius)
+    made.window_top_celsius = given.number("window_top_celsius", window_top_celsius)
+    made.timings, made.timings_count = given.optional_list("pour_timings_row[]", 4, "timings", timings)
+    made.oven_power_w = given.optional_number("oven_power_w", oven_power_w)
+    made.setting = given.optional_number("setting", setting)
+    made.specific_heat_rise_per_kelvin = given.optional_number("specific_heat_rise_per_kelvin", specific_heat_rise_per_kelvin)
+    made.timed_specific_heat_j_per_g_k = given.optional_number("timed_specific_heat_j_per_g_k", timed_specific_heat_j_per_g_k)
+    made.vessel_mass_g = given.optional_number("vessel_mass_g", vessel_mass_g)
+    made.vessel_specific_heat_j_per_g_k = given.optional_number("vessel_specific_heat_j_per_g_k", vessel_specific_heat_j_per_g_k)
+    made.aim_celsius = given.optional_number("aim_celsius", aim_celsius)
+    made.thermometer_kelvin = given.optional_number("thermometer_kelvin", thermometer_kelvin)
+    made.burst_step_s = given.optional_number("burst_step_s", burst_step_s)
+    made.longest_burst_s = given.optional_number("longest_burst_s", longest_burst_s)
+    made.oven_turn_s = given.optional_number("oven_turn_s", oven_turn_s)
+    made.measures = given.optional_word(MEASURES_WORDS, "measures", measures)
+    result = ffi.new("pour_next_burst_result *")
+    given.call(
+        lib.pour_next_burst,
+        made,
+        result,
+    )
+    return NextBurstResult(
+        if_number(result.burst_s),
+        if_number(result.expected_celsius),
+        result.shoot_from_celsius,
+        result.shoot_to_celsius,
+        result.bursts,
+        result.oven_time_s,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class StaysHotResult:
+    """The results of :func:`stays_hot`.
+
+    Attributes:
+        time_constant_s: Time in which the distance to the temperature of the room falls to 37 %. Unit: s.
+        hot_for_s: Time down to the lower temperature, with all of the mix in the pot. Unit: s.
+        half_full_s: The same with half of it. Unit: s.
+        after_celsius: Temperature after the time that the pot has stood. Unit: °C. None where there is none.
+    """
+
+    time_constant_s: float
+    hot_for_s: float
+    half_full_s: float
+    after_celsius: float | None
+
+
+def stays_hot(
+    pot_mass_g: float,
+    hot_from_celsius: float,
+    hot_to_celsius: float,
+    watched_mass_g: float,
+    watched_from_celsius: float,
+    watched_to_celsius: float,
+    watched_time_s: float,
+    *,
+    room_celsius: float | None = None,
+    stood_s: float | None = None,
+) -> StaysHotResult:
+    """How long a pot stays hot, by a pot that was watched to cool.
+
+    Newton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room)); less mix
+    than was watched cools faster (module `process::heat`).
+
+    >>> stays_hot(500.0, 170.0, 130.0, 500.0, 170.0, 150.0, 300.0, room_celsius=22.0, stood_s=600.0)
+    StaysHotResult(time_constant_s=2066.371724164207, hot_for_s=651.0745655967437, half_full_s=511.5585872545843, after_celsius=132.7027027027027)
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        hot_from_celsius: Temperature after the last burst. Unit: °C; -73 to 427.
+        hot_to_celsius: Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73
+            to 427.
+        watched_mass_g: Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15.
+        watched_from_celsius: First reading of a pot that was watched to cool, from its second minute on,
+            stirred. Unit: °C; -73 to 427.
+        watched_to_celsius: Second reading of a pot that was watched to cool, stirred; below the first and
+            above that of the room. Unit: °C; -73 to 427.
+        watched_time_s: Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to
+            1e9.
+        room_celsius: Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+        stood_s: How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not
+            calculated.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    made = ffi.new("pour_stays_hot_input *")
+    made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
+    made.hot_from_celsius = given.number("hot_from_celsius", hot_from_celsius)
+    made.hot_to_celsius = given.number("hot_to_celsius", hot_to_celsius)
+    made.watched_mass_g = given.number("watched_mass_g", watched_mass_g)
+    made.watched_from_celsius = given.number("watched_from_celsius", watched_from_celsius)
+    made.watched_to_celsius = given.number("watched_to_celsius", watched_to_celsius)
+    made.watched_time_s = given.number("watched_time_s", watched_time_s)
+    made.room_celsius = given.optional_number("room_celsius", room_celsius)
+    made.stood_s = given.optional_number("stood_s", stood_s)
+    result = ffi.new("pour_stays_hot_result *")
+    given.call(
+        lib.pour_stays_hot,
+        made,
+        result,
+    )
+    return StaysHotResult(
+        result.time_constant_s,
+        result.hot_for_s,
+        result.half_full_s,
+        if_number(result.after_celsius),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class PotHeatsResult:
+    """The results of :func:`pot_heats`.
+
+    Attributes:
+        reheats: Number of reheats: the heats but for the first.
+        first_shots: Number of shots in the first heat.
+        shooting_time_s: Time of all shots, without the oven. Unit: s.
+        total_time_s: Time of all shots and of the oven for each heat, where that is given. Unit: s. None
+            where there is none.
+    """
+
+    reheats: int
+    first_shots: int
+    shooting_time_s: float
+    total_time_s: float | None
+
+
+def pot_heats(
+    pot_mass_g: float,
+    clock_runs: Iterable[tuple[float, float, float, float, float]],
+    *,
+    hot_for_s: float | None = None,
+    clock_from_celsius: float | None = None,
+    clock_to_celsius: float | None = None,
+    watched_mass_g: float | None = None,
+    watched_from_celsius: float | None = None,
+    watched_to_celsius: float | None = None,
+    watched_time_s: float | None = None,
+    room_celsius: float | None = None,
+    oven_time_s: float | None = None,
+) -> PotHeatsResult:
+    """The heats that the shots of a pot take, and how long they all take.
+
+    A heat goes on while the next shot ends before the pot has fallen to the bottom of its window; then it is
+    heated again. How long a pot stays hot is stated, or follows from a pot that was watched to cool. A shot
+    can be made every max(h, (h + s)/k): h its working time, s the time that it sets, k molds in turn (module
+    `process::clock`).
+
+    >>> pot_heats(1200.0, [(22.0, 48.0, 50.0, 0.0, 1.0)], hot_for_s=480.0, oven_time_s=240.0)
+    PotHeatsResult(reheats=2, first_shots=9, shooting_time_s=1100.0, total_time_s=1820.0)
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        clock_runs: The pot's shots in their order, like ones together: of each run the number of shots, the
+            mass that one takes, the working time for one, the time that it sets and the number of molds in turn.
+            At most 100 000 shots. 1 to 1000 of them.
+        hot_for_s: How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s;
+            above 0 to 1e15. Default: from how it cools.
+        clock_from_celsius: Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427.
+            Default: none.
+        clock_to_celsius: Temperature down to which the pot can be shot, above that of the room; needed with
+            `cools`. Unit: °C; -73 to 427. Default: none.
+        watched_mass_g: Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. It may be
+            omitted.
+        watched_from_celsius: First reading of a pot that was watched to cool, from its second minute on,
+            stirred. Unit: °C; -73 to 427. It may be omitted.
+        watched_to_celsius: Second reading of a pot that was watched to cool, stirred; below the first and
+            above that of the room. Unit: °C; -73 to 427. It may be omitted.
+        watched_time_s: Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to
+            1e9. It may be omitted.
+        room_celsius: Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
+        oven_time_s: How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    made = ffi.new("pour_pot_heats_input *")
+    made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
+    made.clock_runs, made.clock_runs_count = given.list("pour_clock_runs_row[]", 5, "clock_runs", clock_runs)
+    made.hot_for_s = given.optional_number("hot_for_s", hot_for_s)
+    made.clock_from_celsius = given.optional_number("clock_from_celsius", clock_from_celsius)
+    made.clock_to_celsius = given.optional_number("clock_to_celsius", clock_to_celsius)
+    made.watched_mass_g = given.optional_number("watched_mass_g", watched_mass_g)
+    made.watched_from_celsius = given.optional_number("watched_from_celsius", watched_from_celsius)
+    made.watched_to_celsius = given.optional_number("watched_to_celsius", watched_to_celsius)
+    made.watched_time_s = given.optional_number("watched_time_s", watched_time_s)
+    made.room_celsius = given.optional_number("room_celsius", room_celsius)
+    made.oven_time_s = given.optional_number("oven_time_s", oven_time_s)
+    result = ffi.new("pour_pot_heats_result *")
+    given.call(
+        lib.pour_pot_heats,
+        made,
+        result,
+    )
+    return PotHeatsResult(
+        result.reheats,
+        result.first_shots,
+        result.shooting_time_s,
+        if_number(result.total_time_s),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class SettingTimeResult:
+    """The results of :func:`setting_time`.
+
+    Attributes:
+        setting_time_s: Setting time. Unit: s.
+        setting_time_min_s: The same with the highest diffusivity of soft PVC. Unit: s.
+        setting_time_max_s: The same with the lowest. Unit: s.
+        warms_kelvin: How much one shot warms the mold, where its mass is given. Unit: K. None where there is
+            none.
+        in_a_row: Number of shots in a row before the mold is too warm, nothing lost between them; none where
+            its mass is not given, or it goes on. None where there is none.
+        shot_every_s: Time from one shot to the next, where the working time is given. Unit: s. None where
+            there is none.
+    """
+
+    setting_time_s: float
+    setting_time_min_s: float
+    setting_time_max_s: float
+    warms_kelvin: float | None
+    in_a_row: int | None
+    shot_every_s: float | None
+
+
+def setting_time(
+    section_shape: SectionShape,
+    section_thickness_mm: float,
+    shot_at_celsius: float,
+    *,
+    mold_at_celsius: float | None = None,
+    take_out_celsius: float | None = None,
+    piece_point: PiecePoint | None = None,
+    diffusivity_m2_per_s: float | None = None,
+    shot_mass_g: float | None = None,
+    shot_specific_heat_j_per_g_k: float | None = None,
+    mold_mass_g: float | None = None,
+    mold_specific_heat_j_per_g_k: float | None = None,
+    hands_s: float | None = None,
+    molds: SupportsIndex | None = None,
+) -> SettingTimeResult:
+    """How long a shot sets in a metal mold, and how often one can be made.
+
+    The first term of the series of a rod, a plate or a ball whose surface keeps the temperature of the mold:
+    t = R²/(ζ² α) ln(C/Θ), Θ = (T_e − T_m)/(T₀ − T_m) (module `process::shot_cooling`). The mold is as warm as
+    the shot leaves it, where its mass is given.
+
+    >>> setting_time("rod", 9.0, 165.0, hands_s=50.0, molds=2)
+    SettingTimeResult(setting_time_s=104.20464250602106, setting_time_min_s=83.36371400481686, setting_time_max_s=128.25186769971822, warms_kelvin=None, in_a_row=None, shot_every_s=77.10232125301053)
+
+    Args:
+        section_shape: Shape of the thickest part of a piece. One of ``rod``, ``plate``, ``ball``.
+        section_thickness_mm: Thickness of the thickest part of a piece; of a rod or a ball its diameter.
+            Unit: mm; 0.2 to 200.
+        shot_at_celsius: Temperature at which it is shot, above that at which it is taken out. Unit: °C; -73
+            to 427.
+        mold_at_celsius: Temperature of the mold before the shot, below that at which a piece is taken out.
+            Unit: °C; -73 to 427. Default: 30.
+        take_out_celsius: Temperature at which a piece can be taken out. Unit: °C; -73 to 427. Default: 50.
+        piece_point: The point of a piece whose temperature counts. Default: center. One of ``center``,
+            ``mean``.
+        diffusivity_m2_per_s: Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8
+            m2/s, from 6.5e-8 to 1.0e-7.
+        shot_mass_g: Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+        shot_specific_heat_j_per_g_k: Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
+        mold_mass_g: Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass
+            of the shot is needed. Unit: g; above 0 to 1e15. Default: none.
+        mold_specific_heat_j_per_g_k: Specific heat of the mold; the default is that of aluminum. Unit:
+            J/(g.K); 0.1 to 10. Default: 0.897.
+        hands_s: Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default:
+            how often a shot can be made is not calculated.
+        molds: Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    made = ffi.new("pour_setting_time_input *")
+    made.section_shape = given.word(SECTION_SHAPE_WORDS, "section_shape", section_shape)
+    made.section_thickness_mm = given.number("section_thickness_mm", section_thickness_mm)
+    made.shot_at_celsius = given.number("shot_at_celsius", shot_at_celsius)
+    made.mold_at_celsius = given.optional_number("mold_at_celsius", mold_at_celsius)
+    made.take_out_celsius = given.optional_number("take_out_celsius", take_out_celsius)
+    made.piece_point = given.optional_word(PIECE_POINT_WORDS, "piece_point", piece_point)
+    made.diffusivity_m2_per_s = given.optional_number("diffusivity_m2_per_s", diffusivity_m2_per_s)
+    made.shot_mass_g = given.optional_number("shot_mass_g", shot_mass_g)
+    made.shot_specific_heat_j_per_g_k = given.optional_number("shot_specific_heat_j_per_g_k", shot_specific_heat_j_per_g_k)
+    made.mold_mass_g = given.optional_number("mold_mass_g", mold_mass_g)
+    made.mold_specific_heat_j_per_g_k = given.optional_number("mold_specific_heat_j_per_g_k", mold_specific_heat_j_per_g_k)
+    made.hands_s = given.optional_number("hands_s", hands_s)
+    made.molds = given.optional_count("molds", molds)
+    result = ffi.new("pour_setting_time_result *")
+    given.call(
+        lib.pour_setting_time,
+        made,
+        result,
+    )
+    return SettingTimeResult(
+        result.setting_time_s,
+        result.setting_time_min_s,
+        result.setting_time_max_s,
+        if_number(result.warms_kelvin),
+        if_count(result.in_a_row),
+        if_number(result.shot_every_s),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class StirEveryResult:
+    """The results of :func:`stir_every`.
+
+    Attributes:
+        stir_every_s: How often to stir, to be safe: in the thinnest melt. Unit: s.
+        stir_every_max_s: How often is enough in the thickest melt. Unit: s.
+        settling_min_cm_per_s: Speed of the grains in the thickest melt. Unit: cm/s.
+        settling_max_cm_per_s: Speed of the grains in the thinnest melt. Unit: cm/s.
+    """
+
+    stir_every_s: float
+    stir_every_max_s: float
+    settling_min_cm_per_s: float
+    settling_max_cm_per_s: float
+
+
+def stir_every(
+    grain_mm: float,
+    grain_density_g_per_ml: float,
+    melt_density_g_per_ml: float,
+    melt_depth_mm: float,
+    *,
+    melt_viscosity_min_mpa_s: float | None = None,
+    melt_viscosity_max_mpa_s: float | None = None,
+    solids_share: float | None = None,
+    unstirred: float | None = None,
+) -> StirEveryResult:
+    """How often to stir a melt with salt in it, and how fast the salt settles.
+
+    Drag of a sphere by Schiller and Naumann, hindered settling by Richardson and Zaki, a grain as a cube that
+    passes a sieve (module `process::settling`). Stir before the top share of the depth is without grains: t =
+    share · depth/v.
+
+    >>> stir_every(0.3, 2.165, 0.93, 80.0, melt_viscosity_min_mpa_s=500.0, melt_viscosity_max_mpa_s=1000.0)
+    StirEveryResult(stir_every_s=46.358618363896404, stir_every_max_s=92.69906432655615, settling_min_cm_per_s=0.008630076320746836, settling_max_cm_per_s=0.017256769684556247)
+
+    Args:
+        grain_mm: Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50.
+        grain_density_g_per_ml: True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
+        melt_density_g_per_ml: Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+        melt_depth_mm: Depth of the melt in its cup. Unit: mm; 0.1 to 10000.
+        melt_viscosity_min_mpa_s: Lowest viscosity that the melt may have at shot temperature. Where none is
+            known, the defaults of both span what such melts may have. Unit: mPa.s; 0.1 to 1e7. Default: 50.
+        melt_viscosity_max_mpa_s: Highest viscosity that the melt may have at shot temperature, at least the
+            lowest. Unit: mPa.s; 0.1 to 1e7. Default: 5000.
+        solids_share: Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0.
+        unstirred: Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1.
+            Default: 0.1.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    made = ffi.new("pour_stir_every_input *")
+    made.grain_mm = given.number("grain_mm", grain_mm)
+    made.grain_density_g_per_ml = given.number("grain_density_g_per_ml", grain_density_g_per_ml)
+    made.melt_density_g_per_ml = given.number("melt_density_g_per_ml", melt_density_g_per_ml)
+    made.melt_depth_mm = given.number("melt_depth_mm", melt_depth_mm)
+    made.melt_viscosity_min_mpa_s = given.optional_number("melt_viscosity_min_mpa_s", melt_viscosity_min_mpa_s)
+    made.melt_viscosity_max_mpa_s = given.optional_number("melt_viscosity_max_mpa_s", melt_viscosity_max_mpa_s)
+    made.solids_share = given.optional_number("solids_share", solids_share)
+    made.unstirred = given.optional_number("unstirred", unstirred)
+    result = ffi.new("pour_stir_every_result *")
+    given.call(
+        lib.pour_stir_every,
+        made,
+        result,
+    )
+    return StirEveryResult(
+        result.stir_every_s,
+        result.stir_every_max_s,
+        result.settling_min_cm_per_s,
+        result.settling_max_cm_per_s,
+    )
+
+
+def viscosity_of_ball(
+    ball_diameter_mm: float,
+    ball_density_g_per_ml: float,
+    melt_density_g_per_ml: float,
+    ball_depth_mm: float,
+    ball_time_s: float,
+) -> float:
+    """Viscosity of a melt, from a ball that was timed as it sank.
+
+    The drag of a sphere by Schiller and Naumann, up to a Reynolds number of 800 (module `process::settling`).
+
+    >>> viscosity_of_ball(1.0, 7.8, 0.93, 50.0, 20.0)
+    1494.5095512811074
+
+    Args:
+        ball_diameter_mm: Diameter of the ball, much smaller than that of the vessel. Unit: mm; 0.001 to 50.
+        ball_density_g_per_ml: Density of the ball: 7.8 g/mL of steel. Unit: g/mL; 0.001 to 25.
+        melt_density_g_per_ml: Density of the melt, hot. Unit: g/mL; 0.001 to 25.
+        ball_depth_mm: How deep the ball sank, let go below the surface. Unit: mm; 1 to 10000.
+        ball_time_s: Time that the ball took. Unit: s; 0.01 to 1e6.
+
+    Returns:
+        melt_viscosity_mpa_s: Viscosity of the melt. Unit: mPa.s.
+
+    Raises:
+        PourwrightError: What is wrong with the arguments, all of it together.
+    """
+    given = Arguments()
+    result = ffi.new("double *")
+    given.call(
+        lib.pour_viscosity_of_ball,
+        given.number("ball_diameter_mm", ball_diameter_mm),
+        given.number("ball_density_g_per_ml", ball_density_g_per_ml),
+        given.number("melt_density_g_per_ml", melt_density_g_per_ml),
+        given.number("ball_depth_mm", ball_depth_mm),
+        given.number("ball_time_s", ball_time_s),
+        result,
+    )
+    found: float = result[0]
+    return found
 
 
 @dataclass(frozen=True, slots=True)

@@ -24,7 +24,11 @@ from dataclasses import dataclass
 from ._calculations import (
     FORM_WORDS,
     Form,
+    PIECE_POINT_WORDS,
+    PiecePoint,
+    SECTION_SHAPE_WORDS,
     SHAPE_WORDS,
+    SectionShape,
     Shape,
 )
 from ._columns import Column, Floats, Statuses, column, columnar, convert, density_of_parts, if_column, word_of
@@ -39,11 +43,15 @@ __all__ = [
     "PieceMassColumns",
     "RejectRateColumns",
     "SaltConvertColumns",
+    "SaltForSinkRateColumns",
     "SaltMassColumns",
     "SaltReachColumns",
+    "SettingTimeColumns",
     "ShotFillColumns",
     "ShotsColumns",
     "SinkRateColumns",
+    "StaysHotColumns",
+    "StirEveryColumns",
     "SwollenVolumeColumns",
     "base_to_mark",
     "batch_need",
@@ -62,14 +70,19 @@ __all__ = [
     "reject_rate",
     "salt_convert",
     "salt_for_density",
+    "salt_for_sink_rate",
     "salt_mass",
     "salt_reach",
+    "setting_time",
     "shot_fill",
     "shots",
     "sink_rate",
     "standard_pressure",
     "station_pressure",
+    "stays_hot",
+    "stir_every",
     "swollen_volume",
+    "viscosity_of_ball",
     "volume_of_mass",
     "water_density",
 ]
@@ -480,6 +493,129 @@ def salt_for_density(
         statuses,
     )
     return found["salt_mass_g"]
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class SaltForSinkRateColumns:
+    """The results of :func:`salt_for_sink_rate`.
+
+    Attributes:
+        salt_mass_g: Mass of salt. Unit: g.
+        softener_mass_g: Mass of softener that goes in with it. Unit: g.
+        finished_density_g_per_ml: Density of the finished plastic at 20 °C, voids counted. Unit: g/mL.
+    """
+
+    salt_mass_g: Floats
+    softener_mass_g: Floats
+    finished_density_g_per_ml: Floats
+
+
+def salt_for_sink_rate(
+    base_volume_ml: Column,
+    base_density_g_per_ml: Column,
+    salt_density_g_per_ml: Column,
+    sink_rate_cm_per_s: Column,
+    cavity_volume_ml: Column,
+    diameter_mm: Column,
+    water_temperature_celsius: Column,
+    *,
+    length_mm: Column | None = None,
+    shape: Shape | None = None,
+    mix_mass_g: Column | None = None,
+    mix_volume_ml: Column | None = None,
+    hot_volume_ml: Column | None = None,
+    shot_temperature_celsius: Column | None = None,
+    voids: Column | None = None,
+    salt_expansion_per_kelvin: Column | None = None,
+    softener_per_salt: Column | None = None,
+    softener_density_g_per_ml: Column | None = None,
+    softener_expansion_per_kelvin: Column | None = None,
+    most_solids: Column | None = None,
+    feed: Column | None = None,
+    hook_mass_g: Column | None = None,
+    hook_volume_ml: Column | None = None,
+    salinity_practical: Column | None = None,
+    salinity_absolute: Column | None = None,
+    drop_depth_m: Column | None = None,
+    drop_time_s: Column | None = None,
+    drop_density_g_per_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> SaltForSinkRateColumns:
+    """Columns of :func:`pourwright.salt_for_sink_rate`.
+
+    Args:
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it.
+        base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it.
+        salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride.
+        sink_rate_cm_per_s: Sink rate: the final speed of the piece.
+        cavity_volume_ml: Volume of one cavity.
+        diameter_mm: Mean diameter of the piece.
+        water_temperature_celsius: Temperature of the water.
+        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball.
+        shape: Shape of the piece as it sinks: a stick sinks sideways.
+        mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too.
+        hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one.
+        shot_temperature_celsius: Temperature at which the mix is shot.
+        voids: Void fraction: share of the volume that is air.
+        salt_expansion_per_kelvin: Volumetric thermal expansion of the salt.
+        softener_per_salt: Softener that goes in with the salt, mass per mass of salt.
+        softener_density_g_per_ml: Density of the softener that goes in with the salt; needed with it.
+        softener_expansion_per_kelvin: Volumetric thermal expansion of that softener.
+        most_solids: Maximum share of salt in the finished mix, by true volume.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
+        hook_mass_g: Mass of hook and weight on a piece; give its volume too.
+        hook_volume_ml: Volume that hook and weight displace; give their mass too.
+        salinity_practical: Practical salinity as a probe reads it, about 35 in the ocean; give this or the
+            absolute one. Fresh water without either.
+        salinity_absolute: Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this
+            or the practical one.
+        drop_depth_m: Depth of a timed drop, the piece let go just below the surface.
+        drop_time_s: Time of the timed drop.
+        drop_density_g_per_ml: Density of the piece that was dropped.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("base_volume_ml", base_volume_ml),
+        column("base_density_g_per_ml", base_density_g_per_ml),
+        column("salt_density_g_per_ml", salt_density_g_per_ml),
+        column("sink_rate_cm_per_s", sink_rate_cm_per_s),
+        column("cavity_volume_ml", cavity_volume_ml),
+        column("diameter_mm", diameter_mm),
+        column("water_temperature_celsius", water_temperature_celsius),
+        if_column("length_mm", length_mm),
+        if_column("mix_mass_g", mix_mass_g),
+        if_column("mix_volume_ml", mix_volume_ml),
+        if_column("hot_volume_ml", hot_volume_ml),
+        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        if_column("voids", voids),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("softener_per_salt", softener_per_salt),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("most_solids", most_solids),
+        if_column("feed", feed),
+        if_column("hook_mass_g", hook_mass_g),
+        if_column("hook_volume_ml", hook_volume_ml),
+        if_column("salinity_practical", salinity_practical),
+        if_column("salinity_absolute", salinity_absolute),
+        if_column("drop_depth_m", drop_depth_m),
+        if_column("drop_time_s", drop_time_s),
+        if_column("drop_density_g_per_ml", drop_density_g_per_ml),
+    ]
+    found = columnar(
+        lib.pour_salt_for_sink_rate_n,
+        "pour_salt_for_sink_rate",
+        columns,
+        {"shape": word_of(SHAPE_WORDS, "shape", shape)},
+        ("salt_mass_g", "softener_mass_g", "finished_density_g_per_ml",),
+        out,
+        statuses,
+    )
+    return SaltForSinkRateColumns(**found)
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -1513,6 +1649,270 @@ def budget_left(
         statuses,
     )
     return BudgetLeftColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class StaysHotColumns:
+    """The results of :func:`stays_hot`.
+
+    Attributes:
+        time_constant_s: Time in which the distance to the temperature of the room falls to 37 %. Unit: s.
+        hot_for_s: Time down to the lower temperature, with all of the mix in the pot. Unit: s.
+        half_full_s: The same with half of it. Unit: s.
+        after_celsius: Temperature after the time that the pot has stood. Unit: °C.
+    """
+
+    time_constant_s: Floats
+    hot_for_s: Floats
+    half_full_s: Floats
+    after_celsius: Floats
+
+
+def stays_hot(
+    pot_mass_g: Column,
+    hot_from_celsius: Column,
+    hot_to_celsius: Column,
+    watched_mass_g: Column,
+    watched_from_celsius: Column,
+    watched_to_celsius: Column,
+    watched_time_s: Column,
+    *,
+    room_celsius: Column | None = None,
+    stood_s: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> StaysHotColumns:
+    """Columns of :func:`pourwright.stays_hot`.
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot.
+        hot_from_celsius: Temperature after the last burst.
+        hot_to_celsius: Temperature down to which the pot can be shot, above that of the room.
+        watched_mass_g: Mass of the mix in a pot that was watched to cool.
+        watched_from_celsius: First reading of a pot that was watched to cool, from its second minute on,
+            stirred.
+        watched_to_celsius: Second reading of a pot that was watched to cool, stirred; below the first and
+            above that of the room.
+        watched_time_s: Time between the two readings of a pot that was watched to cool.
+        room_celsius: Temperature of the room, below all others.
+        stood_s: How long the pot has stood.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("pot_mass_g", pot_mass_g),
+        column("hot_from_celsius", hot_from_celsius),
+        column("hot_to_celsius", hot_to_celsius),
+        column("watched_mass_g", watched_mass_g),
+        column("watched_from_celsius", watched_from_celsius),
+        column("watched_to_celsius", watched_to_celsius),
+        column("watched_time_s", watched_time_s),
+        if_column("room_celsius", room_celsius),
+        if_column("stood_s", stood_s),
+    ]
+    found = columnar(
+        lib.pour_stays_hot_n,
+        "pour_stays_hot",
+        columns,
+        {},
+        ("time_constant_s", "hot_for_s", "half_full_s", "after_celsius",),
+        out,
+        statuses,
+    )
+    return StaysHotColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class SettingTimeColumns:
+    """The results of :func:`setting_time`.
+
+    Attributes:
+        setting_time_s: Setting time. Unit: s.
+        setting_time_min_s: The same with the highest diffusivity of soft PVC. Unit: s.
+        setting_time_max_s: The same with the lowest. Unit: s.
+        warms_kelvin: How much one shot warms the mold, where its mass is given. Unit: K.
+        in_a_row: Number of shots in a row before the mold is too warm, nothing lost between them; none where
+            its mass is not given, or it goes on.
+        shot_every_s: Time from one shot to the next, where the working time is given. Unit: s.
+    """
+
+    setting_time_s: Floats
+    setting_time_min_s: Floats
+    setting_time_max_s: Floats
+    warms_kelvin: Floats
+    in_a_row: Floats
+    shot_every_s: Floats
+
+
+def setting_time(
+    section_shape: SectionShape,
+    section_thickness_mm: Column,
+    shot_at_celsius: Column,
+    *,
+    mold_at_celsius: Column | None = None,
+    take_out_celsius: Column | None = None,
+    piece_point: PiecePoint | None = None,
+    diffusivity_m2_per_s: Column | None = None,
+    shot_mass_g: Column | None = None,
+    shot_specific_heat_j_per_g_k: Column | None = None,
+    mold_mass_g: Column | None = None,
+    mold_specific_heat_j_per_g_k: Column | None = None,
+    hands_s: Column | None = None,
+    molds: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> SettingTimeColumns:
+    """Columns of :func:`pourwright.setting_time`.
+
+    Args:
+        section_shape: Shape of the thickest part of a piece.
+        section_thickness_mm: Thickness of the thickest part of a piece; of a rod or a ball its diameter.
+        shot_at_celsius: Temperature at which it is shot, above that at which it is taken out.
+        mold_at_celsius: Temperature of the mold before the shot, below that at which a piece is taken out.
+        take_out_celsius: Temperature at which a piece can be taken out.
+        piece_point: The point of a piece whose temperature counts.
+        diffusivity_m2_per_s: Thermal diffusivity of the plastic.
+        shot_mass_g: Mass of one shot, sprue included.
+        shot_specific_heat_j_per_g_k: Specific heat of the plastic.
+        mold_mass_g: Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass
+            of the shot is needed.
+        mold_specific_heat_j_per_g_k: Specific heat of the mold; the default is that of aluminum.
+        hands_s: Working time of a shot: fill, shoot, top off, take out.
+        molds: Number of such molds that are shot in turn.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("section_thickness_mm", section_thickness_mm),
+        column("shot_at_celsius", shot_at_celsius),
+        if_column("mold_at_celsius", mold_at_celsius),
+        if_column("take_out_celsius", take_out_celsius),
+        if_column("diffusivity_m2_per_s", diffusivity_m2_per_s),
+        if_column("shot_mass_g", shot_mass_g),
+        if_column("shot_specific_heat_j_per_g_k", shot_specific_heat_j_per_g_k),
+        if_column("mold_mass_g", mold_mass_g),
+        if_column("mold_specific_heat_j_per_g_k", mold_specific_heat_j_per_g_k),
+        if_column("hands_s", hands_s),
+        if_column("molds", molds),
+    ]
+    found = columnar(
+        lib.pour_setting_time_n,
+        "pour_setting_time",
+        columns,
+        {"section_shape": word_of(SECTION_SHAPE_WORDS, "section_shape", section_shape), "piece_point": word_of(PIECE_POINT_WORDS, "piece_point", piece_point)},
+        ("setting_time_s", "setting_time_min_s", "setting_time_max_s", "warms_kelvin", "in_a_row", "shot_every_s",),
+        out,
+        statuses,
+    )
+    return SettingTimeColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class StirEveryColumns:
+    """The results of :func:`stir_every`.
+
+    Attributes:
+        stir_every_s: How often to stir, to be safe: in the thinnest melt. Unit: s.
+        stir_every_max_s: How often is enough in the thickest melt. Unit: s.
+        settling_min_cm_per_s: Speed of the grains in the thickest melt. Unit: cm/s.
+        settling_max_cm_per_s: Speed of the grains in the thinnest melt. Unit: cm/s.
+    """
+
+    stir_every_s: Floats
+    stir_every_max_s: Floats
+    settling_min_cm_per_s: Floats
+    settling_max_cm_per_s: Floats
+
+
+def stir_every(
+    grain_mm: Column,
+    grain_density_g_per_ml: Column,
+    melt_density_g_per_ml: Column,
+    melt_depth_mm: Column,
+    *,
+    melt_viscosity_min_mpa_s: Column | None = None,
+    melt_viscosity_max_mpa_s: Column | None = None,
+    solids_share: Column | None = None,
+    unstirred: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> StirEveryColumns:
+    """Columns of :func:`pourwright.stir_every`.
+
+    Args:
+        grain_mm: Size of a grain of salt: the opening of a sieve that it just passes.
+        grain_density_g_per_ml: True density of the grains, above that of the melt.
+        melt_density_g_per_ml: Density of the melt, hot.
+        melt_depth_mm: Depth of the melt in its cup.
+        melt_viscosity_min_mpa_s: Lowest viscosity that the melt may have at shot temperature. Where none is
+            known, the defaults of both span what such melts may have.
+        melt_viscosity_max_mpa_s: Highest viscosity that the melt may have at shot temperature, at least the
+            lowest.
+        solids_share: Share of the grains in the volume; at 0 one grain alone.
+        unstirred: Share of the depth that may be without grains before it is stirred.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("grain_mm", grain_mm),
+        column("grain_density_g_per_ml", grain_density_g_per_ml),
+        column("melt_density_g_per_ml", melt_density_g_per_ml),
+        column("melt_depth_mm", melt_depth_mm),
+        if_column("melt_viscosity_min_mpa_s", melt_viscosity_min_mpa_s),
+        if_column("melt_viscosity_max_mpa_s", melt_viscosity_max_mpa_s),
+        if_column("solids_share", solids_share),
+        if_column("unstirred", unstirred),
+    ]
+    found = columnar(
+        lib.pour_stir_every_n,
+        "pour_stir_every",
+        columns,
+        {},
+        ("stir_every_s", "stir_every_max_s", "settling_min_cm_per_s", "settling_max_cm_per_s",),
+        out,
+        statuses,
+    )
+    return StirEveryColumns(**found)
+
+
+def viscosity_of_ball(
+    ball_diameter_mm: Column,
+    ball_density_g_per_ml: Column,
+    melt_density_g_per_ml: Column,
+    ball_depth_mm: Column,
+    ball_time_s: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.viscosity_of_ball`.
+
+    Args:
+        ball_diameter_mm: Diameter of the ball, much smaller than that of the vessel.
+        ball_density_g_per_ml: Density of the ball: 7.8 g/mL of steel.
+        melt_density_g_per_ml: Density of the melt, hot.
+        ball_depth_mm: How deep the ball sank, let go below the surface.
+        ball_time_s: Time that the ball took.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    columns = [
+        column("ball_diameter_mm", ball_diameter_mm),
+        column("ball_density_g_per_ml", ball_density_g_per_ml),
+        column("melt_density_g_per_ml", melt_density_g_per_ml),
+        column("ball_depth_mm", ball_depth_mm),
+        column("ball_time_s", ball_time_s),
+    ]
+    found = columnar(
+        lib.pour_viscosity_of_ball_n,
+        "pour_viscosity_of_ball",
+        columns,
+        {},
+        ("melt_viscosity_mpa_s",),
+        None if out is None else {"melt_viscosity_mpa_s": out},
+        statuses,
+    )
+    return found["melt_viscosity_mpa_s"]
 
 
 def price(

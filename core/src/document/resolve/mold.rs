@@ -9,6 +9,7 @@ use crate::document::book::{CavitiesEntry, CavityVolume, MoldEntry};
 use crate::document::process::{MoldCoolingEntry, MoldMaterial, SectionEntry};
 use crate::document::written::{Percent, Written};
 use crate::json::path::Path;
+use crate::parameter::Parameter;
 use crate::process::shot_cooling::{Section, ShotCoolingError};
 use crate::process::sink::Shape;
 use crate::quantity::{
@@ -23,7 +24,7 @@ const USUAL_MOLD: f64 = 30.0;
 const USUAL_TAKE_OUT: f64 = 50.0;
 
 /// Specific heat of aluminum in J/(kg K): CRC Handbook of Chemistry and Physics, 24.2 J/(mol K) at 25 °C.
-const ALUMINUM: f64 = 897.0;
+const ALUMINUM: f64 = Parameter::MoldSpecificHeat.default_si();
 
 /// The most air in a good piece that is believed, as a share of it: bubbles come to a few per cent (common practice, no
 /// source).

@@ -13,17 +13,9 @@ use crate::process::heat::{
     self, Cooling, HeatError, Load, Precautions, SpecificHeat, ThermometerMarks, Timing,
 };
 use crate::quantity::{
-    Amount, Dimension, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity, System,
+    Amount, Dimension, HeatCapacity, Mass, MassDensity, Power, Ratio, SpecificHeatCapacity,
     ThermodynamicTemperature, Time, Volume,
 };
-
-/// The scale of the thermometers where these measures are used.
-pub(crate) const fn marks(system: System) -> ThermometerMarks {
-    match system {
-        System::UsCustomary | System::UsLabel => ThermometerMarks::Fahrenheit,
-        System::Metric | System::Imperial => ThermometerMarks::Celsius,
-    }
-}
 
 /// What a timed mix is like.
 #[derive(Debug, Clone, Copy)]
@@ -118,7 +110,8 @@ impl Resolver {
         let step = time("step", entry.step.as_ref());
         let longest = time("longest", entry.longest.as_ref());
         let turn = time("turn", entry.turn.as_ref());
-        let usual = Precautions { marks: marks(self.system), ..Precautions::default() };
+        let usual =
+            Precautions { marks: ThermometerMarks::of(self.system), ..Precautions::default() };
         let precautions = Precautions {
             thermometer: thermometer.unwrap_or(Some(usual.thermometer))?,
             step: step.unwrap_or(Some(usual.step))?,

@@ -5,12 +5,13 @@ use core::f64::consts::PI;
 use crate::book::Book;
 use crate::material::Kind;
 use crate::mix::reference_temperature;
+use crate::parameter::Parameter;
 use crate::plan::day::DayRecipe;
 use crate::process::settling::{Grain, Suspension};
 use crate::quantity::{Length, Mass, MassDensity, Measurable, Ratio, Time};
 
 /// What of the depth may be without grains before it is stirred: common practice, no source.
-pub(crate) const UNSTIRRED: f64 = 0.1;
+pub(crate) const UNSTIRRED: f64 = Parameter::Unstirred.default_si();
 
 /// How often to stir `held` of a `recipe` with so much solid by volume, against its salt's settling; `None` without
 /// salt, and where the grain or the viscosity is not known: then it is stirred before every load.

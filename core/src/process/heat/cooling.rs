@@ -1,8 +1,8 @@
 //! A pot that cools on the bench.
 
-use super::load::check;
-use super::{HeatError, check_temperature, rise};
-use crate::check::{is_not_negative, is_positive};
+use super::{HeatError, rise};
+use crate::check::is_positive;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, ThermodynamicTemperature, Time};
 
 /// The surface of a vessel that is as wide as deep, in areas of its bottom: the open top and, half insulated, the
@@ -35,8 +35,7 @@ impl Cooling {
     /// room of `room`: τ = t / ln((T₀ − T_room)/(T₁ − T_room)).
     ///
     /// # Errors
-    /// [`HeatError::NoCooling`] unless room < to < from; [`HeatError::Temperature`] and
-    /// [`HeatError::OutOfRange`] for what cannot be.
+    /// [`HeatError::NoCooling`] unless room < to < from, or where it hardly cools; [`HeatError::Parameters`].
     pub fn observed(
         mass: Mass,
         from: ThermodynamicTemperature,
@@ -44,34 +43,38 @@ impl Cooling {
         after: Time,
         room: ThermodynamicTemperature,
     ) -> Result<Self, HeatError> {
-        check("The mass of the mix", mass.value, is_positive)?;
-        check_temperature("The temperature before", from)?;
-        check_temperature("The temperature after", to)?;
-        check_temperature("The temperature of the room", room)?;
-        check("The time of cooling", after.value, is_positive)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::WatchedMass, mass.value)
+            .number(Parameter::WatchedFrom, from.value)
+            .number(Parameter::WatchedTo, to.value)
+            .number(Parameter::WatchedTime, after.value)
+            .number(Parameter::Room, room.value);
+        check.finish()?;
         if !(room < to && to < from) {
             return Err(HeatError::NoCooling { from, to, room });
         }
         let time_constant = after / libm::log((rise(room, from) / rise(room, to)).value);
-        check("The time constant of cooling", time_constant.value, is_positive)?;
+        if !is_positive(time_constant.value) {
+            return Err(HeatError::NoCooling { from, to, room });
+        }
         Ok(Self { time_constant, mass })
     }
 
     /// τ of `mass`, the time in which the distance to the room's temperature falls to 1/e.
     ///
     /// # Errors
-    /// [`HeatError::OutOfRange`] for a mass below zero.
+    /// [`HeatError::Parameters`] for a mass that is not above zero.
     pub fn time_constant(&self, mass: Mass) -> Result<Time, HeatError> {
-        check("The mass of the mix", mass.value, is_not_negative)?;
+        Parameter::PotMass.check_si(mass.value)?;
         let share = (mass / self.mass).value.clamp(LEAST_SHARE, 1.0);
         Ok(self.time_constant * (share * (ENDS + WALL) / (ENDS + WALL * share)))
     }
 
-    /// What `mass` of a mix, left `from` a temperature in a room of `room`, has after a `time`.
+    /// The temperature of `mass` of a mix after a `time`, left `from` a temperature in a room of `room`.
     ///
     /// # Errors
-    /// [`HeatError::NoCooling`] for a pot cooler than the room; those of [`Cooling::time_constant`];
-    /// [`HeatError::Temperature`] and [`HeatError::OutOfRange`] for what cannot be.
+    /// [`HeatError::NoCooling`] for a pot cooler than the room; [`HeatError::Parameters`].
     pub fn after(
         &self,
         mass: Mass,
@@ -79,9 +82,13 @@ impl Cooling {
         time: Time,
         room: ThermodynamicTemperature,
     ) -> Result<ThermodynamicTemperature, HeatError> {
-        check_temperature("The temperature before", from)?;
-        check_temperature("The temperature of the room", room)?;
-        check("The time of cooling", time.value, is_not_negative)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::PotMass, mass.value)
+            .number(Parameter::HotFrom, from.value)
+            .number(Parameter::Stood, time.value)
+            .number(Parameter::Room, room.value);
+        check.finish()?;
         let time_constant = self.time_constant(mass)?;
         if from < room {
             return Err(HeatError::NoCooling { from, to: room, room });
@@ -94,8 +101,7 @@ impl Cooling {
     /// t = τ ln((T₀ − T_room)/(T₁ − T_room)); none where it is no hotter from the start.
     ///
     /// # Errors
-    /// [`HeatError::NoCooling`] unless the room is cooler than `to`; those of [`Cooling::time_constant`];
-    /// [`HeatError::Temperature`].
+    /// [`HeatError::NoCooling`] unless the room is cooler than `to`; [`HeatError::Parameters`].
     pub fn time(
         &self,
         mass: Mass,
@@ -103,9 +109,13 @@ impl Cooling {
         to: ThermodynamicTemperature,
         room: ThermodynamicTemperature,
     ) -> Result<Time, HeatError> {
-        check_temperature("The temperature before", from)?;
-        check_temperature("The temperature after", to)?;
-        check_temperature("The temperature of the room", room)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::PotMass, mass.value)
+            .number(Parameter::HotFrom, from.value)
+            .number(Parameter::HotTo, to.value)
+            .number(Parameter::Room, room.value);
+        check.finish()?;
         let time_constant = self.time_constant(mass)?;
         if room >= to {
             return Err(HeatError::NoCooling { from, to, room });

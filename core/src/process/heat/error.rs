@@ -1,41 +1,30 @@
-//! Why a heating cannot be told, and what would do.
+//! Errors of a heating or a cooling.
 
 use alloc::borrow::Cow;
 use alloc::format;
 
 use super::FARTHEST_REACH;
 use crate::fault::Diagnose;
+use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::process::figures::seconds;
-use crate::quantity::{Mass, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
+use crate::quantity::{Mass, Power, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
 use crate::show::{both_scales, mass, percent};
+use uom::si::power::watt;
 use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
 
-/// A heating that cannot be told.
+/// Why a heating or a cooling is not calculated.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum HeatError {
-    /// A quantity that is not above zero (of a vessel: below zero), not finite, or beyond belief.
-    #[error("{what} is {value:e} in SI units.")]
-    OutOfRange {
-        /// Which.
-        what: &'static str,
-        /// Its value in kg, s, J/(kg K) or J/K.
-        value: f64,
-    },
-    /// A temperature that no pot has.
-    #[error("{what} is {}.", both_scales(.found))]
-    Temperature {
-        /// Which.
-        what: &'static str,
-        /// What was given.
-        found: ThermodynamicTemperature,
-    },
+    /// Numbers that are wrong.
+    #[error(transparent)]
+    Parameters(#[from] ParameterErrors),
     /// A heating that ends no hotter than it began.
-    #[error("A heating from {} to {} is none.", both_scales(.start), both_scales(.end))]
+    #[error("From {} to {} is not a heating.", both_scales(.start), both_scales(.end))]
     NotHotter {
-        /// At first.
+        /// Temperature before.
         start: ThermodynamicTemperature,
-        /// At last.
+        /// Temperature after.
         end: ThermodynamicTemperature,
     },
     /// No mass at all in a mix, or no load in the oven.
@@ -44,27 +33,27 @@ pub enum HeatError {
     /// No timing to take the power from.
     #[error("The oven has no timing.")]
     NoTimings,
-    /// A setting of the oven outside 0 to 100 %.
-    #[error("The oven setting is {}.", percent(.found))]
-    Setting {
-        /// What was given.
-        found: Ratio,
+    /// Timings that mean no power that an oven can have.
+    #[error("The timings mean that {:e} W reach the pot.", .power.get::<watt>())]
+    Power {
+        /// The power.
+        power: Power,
     },
-    /// Timings at different settings do not make one power.
-    #[error("One power is not made of timings at different oven settings: {} and {}.", percent(.first), percent(.other))]
+    /// Timings at different settings, which do not give one power.
+    #[error("The timings are at different oven settings: {} and {}.", percent(.first), percent(.other))]
     MixedSettings {
-        /// Of the first timing, or of the oven that they shall tell of.
+        /// Setting of the first timing, or of the oven that they are to give.
         first: Ratio,
-        /// Of the first that differs.
+        /// The first setting that differs.
         other: Ratio,
     },
-    /// The amount lies too far outside the amounts that were timed or watched.
+    /// An amount too far outside the amounts that were timed.
     #[error(
         "{} is too far from the amounts that were timed, {} to {}.",
         mass(.wanted), mass(.least), mass(.most)
     )]
     OutOfReach {
-        /// What was asked for.
+        /// The amount asked for.
         wanted: Mass,
         /// The smallest that was timed.
         least: Mass,
@@ -74,22 +63,14 @@ pub enum HeatError {
     /// A window that ends below its beginning, or an aim outside it.
     #[error("The aim of {} is not inside the window of {} to {}.", both_scales(.aim), both_scales(.least), both_scales(.most))]
     Window {
-        /// Least temperature.
+        /// Lowest temperature.
         least: ThermodynamicTemperature,
         /// The aim.
         aim: ThermodynamicTemperature,
-        /// Most temperature.
+        /// Highest temperature.
         most: ThermodynamicTemperature,
     },
-    /// A precaution outside its range.
-    #[error("The precaution `{what}` is {value} in SI units.")]
-    Precaution {
-        /// Which.
-        what: &'static str,
-        /// What was given.
-        value: f64,
-    },
-    /// The window is so narrow that the thermometer alone may miss it.
+    /// A window so narrow that the thermometer alone may miss it.
     #[error(
         "The window is {:.1} K ({:.1} °F) wide, and the thermometer may be off by {:.1} K ({:.1} °F) either way.",
         .width.get::<kelvin>(), .width.get::<degree_fahrenheit>(),
@@ -109,10 +90,10 @@ pub enum HeatError {
         /// The smallest mass of such a mix that would do; `None` where no larger pot does.
         enough: Option<Mass>,
     },
-    /// The pot heats so slowly that nobody would go on.
+    /// A pot that heats so slowly that nobody would go on.
     #[error("The pot needs more than {bursts} bursts.")]
     TooSlow {
-        /// How many are the limit.
+        /// The limit.
         bursts: u32,
     },
     /// Cups on one clock that are not alike.
@@ -126,17 +107,17 @@ pub enum HeatError {
         /// The largest.
         largest: Mass,
     },
-    /// What was watched is no cooling towards the room.
+    /// Temperatures that do not fall towards that of the room.
     #[error(
-        "From {} to {} in a room of {} is no cooling.",
+        "From {} to {} in a room of {} is not a cooling.",
         both_scales(.from), both_scales(.to), both_scales(.room)
     )]
     NoCooling {
-        /// At first.
+        /// Temperature before.
         from: ThermodynamicTemperature,
-        /// At last.
+        /// Temperature after.
         to: ThermodynamicTemperature,
-        /// Of the room.
+        /// Temperature of the room.
         room: ThermodynamicTemperature,
     },
 }
@@ -144,16 +125,14 @@ pub enum HeatError {
 impl Diagnose for HeatError {
     fn code(&self) -> &'static str {
         match self {
-            Self::OutOfRange { .. } => "heat-out-of-range",
-            Self::Temperature { .. } => "heat-temperature",
+            Self::Parameters(errors) => errors.code(),
             Self::NotHotter { .. } => "heat-not-hotter",
             Self::Nothing => "heat-nothing",
             Self::NoTimings => "heat-no-timings",
-            Self::Setting { .. } => "heat-setting",
+            Self::Power { .. } => "heat-power",
             Self::MixedSettings { .. } => "heat-mixed-settings",
             Self::OutOfReach { .. } => "heat-out-of-reach",
             Self::Window { .. } => "heat-window",
-            Self::Precaution { .. } => "heat-precaution",
             Self::Narrow { .. } => "heat-window-narrow",
             Self::TooFine { .. } => "heat-too-fine",
             Self::TooSlow { .. } => "heat-too-slow",
@@ -164,20 +143,15 @@ impl Diagnose for HeatError {
 
     fn help(&self) -> Cow<'static, str> {
         match self {
-            Self::OutOfRange { .. } => "Give a number above zero; check the unit.".into(),
-            Self::Temperature { .. } => {
-                "Give a temperature from -73 °C to 427 °C (-99 °F to 800 °F); check whether it is °F or °C.".into()
-            }
+            Self::Parameters(errors) => errors.help(),
             Self::NotHotter { .. } => "Give an end temperature above the start.".into(),
             Self::Nothing => "Give at least one mass above zero.".into(),
             Self::NoTimings => {
                 "Time a pot: its mass, its temperature before and after, and the seconds.".into()
             }
-            Self::Setting { .. } => {
-                "Give the setting as a share of full power, above 0 and up to 100 %.".into()
-            }
+            Self::Power { .. } => "Check the masses, temperatures and times of the timings.".into(),
             Self::MixedSettings { .. } => {
-                "Give the timings at one setting alone, and that as the oven's setting.".into()
+                "Give timings of one setting only, and that one as the oven's setting.".into()
             }
             Self::OutOfReach { least, most, .. } => format!(
                 "Take {} to {}, or time a pot of such an amount.",
@@ -188,9 +162,6 @@ impl Diagnose for HeatError {
             Self::Window { .. } => {
                 "Give a window that ends above its beginning, and an aim inside it.".into()
             }
-            Self::Precaution { .. } => "Give a number that is zero or more; bursts above zero, the \
-                longest no shorter than the shortest."
-                .into(),
             Self::Narrow { .. } => {
                 "Use a truer thermometer, or a material with a wider window.".into()
             }
@@ -213,5 +184,34 @@ impl Diagnose for HeatError {
                     .into()
             }
         }
+    }
+
+    fn numbers(&self) -> &[ParameterError] {
+        match self {
+            Self::Parameters(errors) => errors.numbers(),
+            _ => &[],
+        }
+    }
+
+    fn parameter(&self) -> Option<Parameter> {
+        match self {
+            Self::Parameters(errors) => errors.parameter(),
+            Self::NotHotter { .. } => Some(Parameter::HeatedFrom),
+            Self::NoTimings | Self::Power { .. } | Self::MixedSettings { .. } => {
+                Some(Parameter::Timings)
+            }
+            Self::OutOfReach { .. } | Self::TooFine { .. } | Self::TooSlow { .. } => {
+                Some(Parameter::PotMass)
+            }
+            Self::Window { .. } => Some(Parameter::Aim),
+            Self::Narrow { .. } => Some(Parameter::Thermometer),
+            _ => None,
+        }
+    }
+}
+
+impl From<ParameterError> for HeatError {
+    fn from(error: ParameterError) -> Self {
+        Self::Parameters(error.into())
     }
 }

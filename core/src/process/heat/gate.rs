@@ -7,9 +7,11 @@ use uom::si::temperature_interval::kelvin;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
 use uom::si::time::second;
 
-use super::{HeatError, Load, Oven, check_temperature, rise};
-use crate::check::{is_not_negative, is_positive};
-use crate::quantity::{Energy, Mass, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
+use super::{HeatError, Load, Oven, rise};
+use crate::parameter::{Check, Parameter, ParameterErrors, Relation};
+use crate::quantity::{
+    Energy, Mass, Ratio, System, TemperatureInterval, ThermodynamicTemperature, Time,
+};
 
 /// More bursts than this are no way to heat a pot.
 const MOST_BURSTS: u32 = 50;
@@ -35,15 +37,18 @@ impl Window {
     /// From `least`, where the material is fused and flows, to `most`, aiming for `aim`.
     ///
     /// # Errors
-    /// [`HeatError::Window`] unless least ≤ aim < most; [`HeatError::Temperature`] for one that no pot
-    /// has.
+    /// [`HeatError::Window`] unless least ≤ aim < most; [`HeatError::Parameters`].
     pub fn new(
         least: ThermodynamicTemperature,
         aim: ThermodynamicTemperature,
         most: ThermodynamicTemperature,
     ) -> Result<Self, HeatError> {
-        check_temperature("The lowest temperature of the window", least)?;
-        check_temperature("The highest temperature of the window", most)?;
+        let mut check = Check::new();
+        check
+            .number(Parameter::WindowBottom, least.value)
+            .number(Parameter::WindowTop, most.value)
+            .number(Parameter::Aim, aim.value);
+        check.finish()?;
         if least <= aim && aim < most {
             Ok(Self { least, aim, most })
         } else {
@@ -91,6 +96,15 @@ pub enum ThermometerMarks {
 }
 
 impl ThermometerMarks {
+    /// The scale of the thermometers where these measures are used.
+    #[must_use]
+    pub const fn of(system: System) -> Self {
+        match system {
+            System::UsCustomary | System::UsLabel => Self::Fahrenheit,
+            System::Metric | System::Imperial => Self::Celsius,
+        }
+    }
+
     /// The nearest reading in steps of so many degrees that is not above `at`.
     fn down(self, at: ThermodynamicTemperature, degrees: f64) -> ThermodynamicTemperature {
         // Rounding must not cost a step that is one exactly.
@@ -149,23 +163,24 @@ impl Default for Precautions {
 }
 
 impl Precautions {
-    /// Whether they are some.
+    /// Checks the numbers.
     ///
     /// # Errors
-    /// [`HeatError::Precaution`] for one that is below zero, a burst of no length, or a longest burst below
-    /// the shortest.
-    pub fn check(&self) -> Result<(), HeatError> {
+    /// All that are outside their ranges; a longest burst below the shortest.
+    pub fn check(&self) -> Result<(), ParameterErrors> {
         let Self { thermometer, step, longest, turn, .. } = *self;
-        let checks = [
-            ("thermometer", thermometer.value, is_not_negative(thermometer.value)),
-            ("shortest burst", step.value, is_positive(step.value)),
-            ("longest burst", longest.value, is_positive(longest.value) && longest >= step),
-            ("turn", turn.value, is_not_negative(turn.value)),
-        ];
-        match checks.into_iter().find(|(_, _, is_right)| !is_right) {
-            Some((what, value, _)) => Err(HeatError::Precaution { what, value }),
-            None => Ok(()),
-        }
+        let mut check = Check::new();
+        check
+            .number(Parameter::Thermometer, thermometer.value)
+            .number(Parameter::BurstStep, step.value)
+            .number(Parameter::LongestBurst, longest.value)
+            .number(Parameter::OvenTurn, turn.value)
+            .relation(
+                (Parameter::LongestBurst, longest.value),
+                Relation::AtLeast,
+                (Parameter::BurstStep, step.value),
+            );
+        check.finish()
     }
 }
 
@@ -248,8 +263,7 @@ impl Oven {
     ///
     /// # Errors
     /// [`HeatError::Narrow`] where the thermometer may hide the whole window; [`HeatError::TooFine`] where the
-    /// shortest burst may carry the pot over it, or more than 50 would be needed; [`HeatError::Temperature`];
-    /// [`HeatError::Precaution`] for a precaution outside its range.
+    /// shortest burst may carry the pot over it, or more than 50 would be needed; [`HeatError::Parameters`].
     pub fn gate(
         &self,
         load: Load,
@@ -276,8 +290,9 @@ impl Oven {
         let (Some(&first), Some(last)) = (loads.first(), loads.last()) else {
             return Err(HeatError::Nothing);
         };
-        check_temperature("The temperature before", start)?;
-        precautions.check()?;
+        let mut check = Check::new();
+        check.number(Parameter::HeatedFrom, start.value).merge(precautions.check());
+        check.finish()?;
         let heater = |share: f64| {
             let of = |&load: &Load| {
                 let load = load.of_mass(load.mass() * share);

@@ -6,7 +6,7 @@ use uom::si::thermodynamic_temperature::kelvin;
 
 use super::specific_heat::REFERENCE;
 use super::{HeatError, SpecificHeat};
-use crate::check::{is_not_negative, is_positive};
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Energy, HeatCapacity, Mass, ThermodynamicTemperature};
 
 /// Cups are alike where the largest has at most this many times the mass and the heat capacity of the
@@ -35,16 +35,19 @@ impl Load {
     /// is light, or where it is left to the timings.
     ///
     /// # Errors
-    /// [`HeatError::OutOfRange`] for a mass or specific heat that is not above zero, or a vessel below
-    /// zero.
+    /// [`HeatError::Parameters`] for a number outside its range.
     pub fn new(
         mass: Mass,
         specific_heat: impl Into<SpecificHeat>,
         vessel: HeatCapacity,
     ) -> Result<Self, HeatError> {
-        check("The mass of the mix", mass.value, is_positive)?;
-        let specific_heat = specific_heat.into().checked("The specific heat of the mix")?;
-        check("The heat capacity of the vessel", vessel.value, is_not_negative)?;
+        let specific_heat = specific_heat.into();
+        let mut check = Check::new();
+        check
+            .number(Parameter::PotMass, mass.value)
+            .merge(specific_heat.checked())
+            .number(Parameter::VesselHeatCapacity, vessel.value);
+        check.finish()?;
         let mix = mass.value * specific_heat.value().value;
         let rising = mix * specific_heat.rise().value;
         Ok(Self { mass, mix, rising, vessel: vessel.value, uneven: 1.0 })
@@ -142,12 +145,4 @@ impl Load {
         let above = at.value - REFERENCE;
         above * (self.capacity() + 0.5 * self.rising * above)
     }
-}
-
-pub(super) fn check(
-    what: &'static str,
-    value: f64,
-    is_right: impl Fn(f64) -> bool,
-) -> Result<(), HeatError> {
-    if is_right(value) { Ok(()) } else { Err(HeatError::OutOfRange { what, value }) }
 }

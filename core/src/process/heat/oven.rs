@@ -4,9 +4,9 @@ use uom::si::power::watt;
 use uom::si::temperature_interval::kelvin;
 use uom::si::time::second;
 
-use super::load::check;
-use super::{HeatError, Load, beyond, check_temperature};
+use super::{HeatError, Load, beyond};
 use crate::check::is_positive;
+use crate::parameter::{Check, Parameter};
 use crate::quantity::{Mass, Power, Ratio, TemperatureInterval, ThermodynamicTemperature, Time};
 
 /// How far above its window nobody heats a plastisol to time it, in K: common practice, no source.
@@ -149,18 +149,23 @@ impl Oven {
     /// The oven that the `timings` show, all of them at one setting (equations: [`Oven`]).
     ///
     /// # Errors
-    /// [`HeatError::NoTimings`]; [`HeatError::MixedSettings`]; [`HeatError::Setting`] outside 0 to
-    /// 100 %; [`HeatError::NotHotter`], [`HeatError::Temperature`] or [`HeatError::OutOfRange`] for a
-    /// timing that is none.
+    /// [`HeatError::NoTimings`]; [`HeatError::MixedSettings`]; [`HeatError::NotHotter`] or [`HeatError::Parameters`], with
+    /// the index of the timing; [`HeatError::Power`].
     pub fn from_timings(timings: &[Timing]) -> Result<Self, HeatError> {
         let first = timings.first().ok_or(HeatError::NoTimings)?;
+        let mut check = Check::new();
+        check.count(Parameter::Timings, timings.len());
+        for (index, timing) in timings.iter().enumerate() {
+            timing.check(index, &mut check);
+        }
+        check.finish()?;
         let mut hottest = (1, first.end);
         for (timing, place) in timings.iter().zip(1..) {
-            timing.per_joule(first.setting)?;
+            timing.is_sound(first.setting)?;
             hottest = if timing.end > hottest.1 { (place, timing.end) } else { hottest };
         }
         let fit = Fit::of(timings, None)?;
-        check("The time per heat", fit.per_joule(fit.least.value), is_positive)?;
+        check_power(fit.per_joule(fit.least.value))?;
         Ok(Self {
             setting: first.setting,
             fit,
@@ -175,10 +180,11 @@ impl Oven {
     /// The rated output is what reaches a liter of water (IEC 60705), not what the oven draws.
     ///
     /// # Errors
-    /// [`HeatError::OutOfRange`] for a power outside 50 W to 10 kW; [`HeatError::Setting`] outside 0 to 100 %.
+    /// [`HeatError::Parameters`] for a power outside 50 W to 10 kW or a setting outside 0 to 100 %.
     pub fn rated(power: Power, setting: Ratio) -> Result<Self, HeatError> {
-        check("The power of the oven", power.value, |watts| (50.0..=10_000.0).contains(&watts))?;
-        check_setting(setting)?;
+        let mut check = Check::new();
+        check.number(Parameter::OvenPower, power.value).number(Parameter::Setting, setting.value);
+        check.finish()?;
         let a = 1.0 / (power * setting).value;
         let nothing = Mass::default();
         let fit = Fit { a, b: a * RATED_HALF, basis: Basis::Rated, least: nothing, most: nothing };
@@ -261,14 +267,17 @@ impl Oven {
     /// result then says so.
     ///
     /// # Errors
-    /// [`HeatError::NotHotter`], [`HeatError::Temperature`], and [`HeatError::OutOfReach`] farther out.
+    /// [`HeatError::NotHotter`], [`HeatError::Parameters`], and [`HeatError::OutOfReach`] farther out.
     pub fn time(
         &self,
         load: Load,
         start: ThermodynamicTemperature,
         end: ThermodynamicTemperature,
     ) -> Result<Heating, HeatError> {
-        check_heating(start, end)?;
+        let mut check = Check::new();
+        check.number(Parameter::HeatedFrom, start.value).number(Parameter::HeatedTo, end.value);
+        check.finish()?;
+        check_hotter(start, end)?;
         let reach = self.reach(load);
         if let (Reach::Beyond { factor, .. }, Some((least, most))) = (reach, self.timed())
             && is_too_far(factor)
@@ -439,22 +448,32 @@ fn misfit(timings: &[Timing]) -> Option<Misfit> {
     worst.map(|(_, misfit)| misfit)
 }
 
-fn check_setting(found: Ratio) -> Result<(), HeatError> {
-    if found.value > 0.0 && found.value <= 1.0 { Ok(()) } else { Err(HeatError::Setting { found }) }
+/// Whether an oven can put one joule into a pot in so many seconds.
+fn check_power(per_joule: f64) -> Result<(), HeatError> {
+    if is_positive(per_joule) {
+        Ok(())
+    } else {
+        Err(HeatError::Power { power: Power::new::<watt>(1.0 / per_joule) })
+    }
 }
 
 impl Timing {
-    /// t/Q in seconds per joule, where the timing is one at `setting`.
-    fn per_joule(&self, setting: Ratio) -> Result<f64, HeatError> {
-        check_setting(self.setting)?;
+    /// Whether its numbers, at this index of a list, are in their ranges.
+    fn check(&self, index: usize, check: &mut Check) {
+        check
+            .element(Parameter::Setting, index, self.setting.value)
+            .element(Parameter::TimedFrom, index, self.start.value)
+            .element(Parameter::TimedTo, index, self.end.value)
+            .element(Parameter::TimedTime, index, self.duration.value);
+    }
+
+    /// Whether it is a heating, at `setting`.
+    fn is_sound(&self, setting: Ratio) -> Result<(), HeatError> {
         if self.setting != setting {
             return Err(HeatError::MixedSettings { first: setting, other: self.setting });
         }
-        check_heating(self.start, self.end)?;
-        check("The duration of a timing", self.duration.value, is_positive)?;
-        let per_joule = self.seconds_per_joule();
-        check("The time per heat", per_joule, is_positive)?;
-        Ok(per_joule)
+        check_hotter(self.start, self.end)?;
+        check_power(self.seconds_per_joule())
     }
 
     fn seconds_per_joule(&self) -> f64 {
@@ -462,11 +481,9 @@ impl Timing {
     }
 }
 
-pub(super) fn check_heating(
+fn check_hotter(
     start: ThermodynamicTemperature,
     end: ThermodynamicTemperature,
 ) -> Result<(), HeatError> {
-    check_temperature("The temperature before", start)?;
-    check_temperature("The temperature after", end)?;
     if end > start { Ok(()) } else { Err(HeatError::NotHotter { start, end }) }
 }

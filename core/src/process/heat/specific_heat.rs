@@ -4,17 +4,14 @@ use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 use uom::si::temperature_coefficient::per_kelvin;
 
 use super::HeatError;
-use super::load::check;
-use crate::check::{is_not_negative, is_positive};
+use crate::check::is_positive;
+use crate::parameter::{Check, Parameter, ParameterErrors};
 use crate::quantity::{
     Mass, SpecificHeatCapacity, TemperatureCoefficient, ThermodynamicTemperature,
 };
 
 /// Where the value of a [`SpecificHeat`] holds: 25 °C, the temperature of most tables, in K.
 pub(super) const REFERENCE: f64 = 298.15;
-
-/// Rises that keep a specific heat above zero at every temperature of a pot, in 1/K.
-const RISES: (f64, f64) = (-0.002, 0.01);
 
 /// A specific heat as a line in temperature: c_p(T) = c (1 + k (T − 25 °C)).
 ///
@@ -37,12 +34,15 @@ impl SpecificHeat {
     /// `value` at 25 °C, rising by the share `rise` of that per kelvin.
     ///
     /// # Errors
-    /// [`HeatError::OutOfRange`] for a value that is not above zero or a rise outside -0.002 to 0.01 1/K.
+    /// [`HeatError::Parameters`] for a value outside 0.1 to 10 J/(g K), or a rise outside -0.002 to 0.01 1/K, which keep
+    /// it above zero at every temperature of a pot.
     pub fn new(
         value: SpecificHeatCapacity,
         rise: TemperatureCoefficient,
     ) -> Result<Self, HeatError> {
-        Self::line(value, rise).checked("The specific heat")
+        let line = Self::line(value, rise);
+        line.checked()?;
+        Ok(line)
     }
 
     /// The same before it is checked.
@@ -68,12 +68,13 @@ impl SpecificHeat {
         self.value * (1.0 + self.rise.value * (temperature.value - REFERENCE))
     }
 
-    pub(super) fn checked(self, what: &'static str) -> Result<Self, HeatError> {
-        check(what, self.value.value, is_positive)?;
-        check("The rise of the specific heat", self.rise.value, |rise| {
-            (RISES.0..=RISES.1).contains(&rise)
-        })?;
-        Ok(self)
+    /// Whether both numbers are in their ranges.
+    pub(super) fn checked(self) -> Result<(), ParameterErrors> {
+        let mut check = Check::new();
+        check
+            .number(Parameter::SpecificHeat, self.value.value)
+            .number(Parameter::SpecificHeatRise, self.rise.value);
+        check.finish()
     }
 }
 
@@ -83,18 +84,21 @@ impl SpecificHeat {
 /// out at 1.55 J/(g K), inside the 1.2 to 2.0 J/(g K) that material databases give for it.
 ///
 /// # Errors
-/// [`HeatError::OutOfRange`] for a mass below zero or a specific heat that is not above zero;
+/// [`HeatError::Parameters`] for a mass below zero or a specific heat outside its range, with the index of the constituent;
 /// [`HeatError::Nothing`] where the masses sum to zero.
 pub fn mix_specific_heat(parts: &[(Mass, SpecificHeat)]) -> Result<SpecificHeat, HeatError> {
     let (mut mass, mut heat, mut rising) = (0.0, 0.0, 0.0);
-    for (part, specific_heat) in parts {
-        check("The mass of a constituent", part.value, is_not_negative)?;
-        let SpecificHeat { value, rise } =
-            specific_heat.checked("The specific heat of a constituent")?;
+    let mut check = Check::new();
+    for (index, (part, SpecificHeat { value, rise })) in parts.iter().enumerate() {
+        check
+            .element(Parameter::PartMass, index, part.value)
+            .element(Parameter::SpecificHeat, index, value.value)
+            .element(Parameter::SpecificHeatRise, index, rise.value);
         mass += part.value;
         heat += part.value * value.value;
         rising += part.value * value.value * rise.value;
     }
+    check.finish()?;
     if is_positive(mass) {
         Ok(SpecificHeat {
             value: SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(heat / mass),

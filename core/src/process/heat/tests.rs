@@ -14,6 +14,7 @@ use uom::si::time::second;
 
 use super::*;
 use crate::fault::Diagnose;
+use crate::parameter::refused_as;
 use crate::quantity::{
     Energy, HeatCapacity, Power, SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval,
     Time,
@@ -98,7 +99,7 @@ fn a_specific_heat_is_a_line() {
         SpecificHeat::new(j_per_g_k(value), TemperatureCoefficient::new::<per_kelvin>(rise))
     };
     for (value, rise) in [(0.0, 0.0), (1.8, -0.01), (1.8, 0.02), (1.8, f64::NAN)] {
-        assert_eq!(refused(value, rise).unwrap_err().code(), "heat-out-of-range");
+        assert_eq!(refused(value, rise).unwrap_err().code(), refused_as(rise));
     }
 }
 
@@ -166,10 +167,10 @@ fn a_rated_power_is_a_guess() {
     assert!((rated.most_power(load(300.0)).get::<watt>() - 990.0).abs() < 1e-9);
     for watts in [0.0, 20.0, 20_000.0, f64::NAN] {
         let refused = Oven::rated(Power::new::<watt>(watts), Ratio::from(1.0)).unwrap_err();
-        assert_eq!(refused.code(), "heat-out-of-range");
+        assert_eq!(refused.code(), refused_as(watts));
     }
     let refused = Oven::rated(Power::new::<watt>(900.0), Ratio::from(2.0)).unwrap_err();
-    assert_eq!(refused.code(), "heat-setting");
+    assert_eq!(refused.code(), "out-of-range");
 }
 
 #[rstest]
@@ -343,11 +344,11 @@ fn timings_that_are_none_are_refused() {
     let code = |timings: &[Timing]| Oven::from_timings(timings).unwrap_err().code();
     assert_eq!(code(&[]), "heat-no-timings");
     assert_eq!(code(&[timing(250.0, 190.0), other]), "heat-mixed-settings");
-    assert_eq!(code(&[Timing { setting: Ratio::from(70.0), ..other }]), "heat-setting");
-    assert_eq!(code(&[Timing { setting: Ratio::from(f64::NAN), ..other }]), "heat-setting");
-    assert_eq!(code(&[timing(250.0, 0.0)]), "heat-out-of-range");
+    assert_eq!(code(&[Timing { setting: Ratio::from(70.0), ..other }]), "out-of-range");
+    assert_eq!(code(&[Timing { setting: Ratio::from(f64::NAN), ..other }]), "not-finite");
+    assert_eq!(code(&[timing(250.0, 0.0)]), "out-of-range");
     assert_eq!(code(&[Timing { end: celsius(20.0), ..other }]), "heat-not-hotter");
-    assert_eq!(code(&[Timing { end: celsius(f64::NAN), ..other }]), "heat-temperature");
+    assert_eq!(code(&[Timing { end: celsius(f64::NAN), ..other }]), "not-finite");
 }
 
 #[test]
@@ -367,12 +368,15 @@ fn loads_that_are_none_are_refused() {
     let none = HeatCapacity::new::<joule_per_kelvin>(0.0);
     for grams in [0.0, -1.0, f64::NAN, f64::INFINITY] {
         let refused = Load::new(Mass::new::<gram>(grams), j_per_g_k(1.6), none).unwrap_err();
-        assert_eq!(refused.code(), "heat-out-of-range");
+        assert_eq!(refused.code(), refused_as(grams));
     }
     assert_eq!(mix_specific_heat(&[]).unwrap_err().code(), "heat-nothing");
     let refused =
         mix_specific_heat(&[(Mass::new::<gram>(1.0), j_per_g_k(-1.0).into())]).unwrap_err();
-    assert_eq!(refused.to_string(), "The specific heat of a constituent is -1e3 in SI units.");
+    assert_eq!(
+        refused.to_string(),
+        "entry 1 of the list: the specific heat is -1 J/(g.K); it must be from 0.1 to 10 J/(g.K)"
+    );
 }
 
 #[test]
@@ -388,11 +392,11 @@ fn a_heating_that_cannot_be_careful_is_refused() {
     let slow = Precautions { step: s(1.0), longest: s(1.0), ..careful() };
     assert_eq!(gate(250.0, window(), slow), Err("heat-too-slow"));
     let none = Precautions { longest: s(4.0), ..careful() };
-    assert_eq!(gate(250.0, window(), none), Err("heat-precaution"));
+    assert_eq!(gate(250.0, window(), none), Err("out-of-range"));
     let none = Precautions { step: s(0.0), ..careful() };
-    assert_eq!(gate(250.0, window(), none), Err("heat-precaution"));
+    assert_eq!(gate(250.0, window(), none), Err("out-of-range"));
     let none = Precautions { thermometer: kelvin(f64::NAN), ..careful() };
-    assert_eq!(gate(250.0, window(), none), Err("heat-precaution"));
+    assert_eq!(gate(250.0, window(), none), Err("not-finite"));
     let reversed = Window::around(celsius(176.0), celsius(165.0)).unwrap_err();
     assert_eq!(reversed.code(), "heat-window");
 }

@@ -1,9 +1,11 @@
 //! Salt loadings.
 
+use super::sink::Piece;
 use super::{if_given, of, or_default};
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, PlainUnit, Problem};
-use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
+use crate::process::sink::{Body, Outline, loading_for};
+use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Velocity, Volume};
 use crate::salt::{Hook, PieceCavity, Salt, SaltForm, SaltLoading, SaltSoftener, Unsalted};
 use crate::table::{Refusal, calculation};
 
@@ -469,5 +471,162 @@ impl SaltForDensity {
         }
         let mass = mix?.salt_mass(SaltLoading::FinishedDensity(wanted))?;
         Ok(SaltForDensityResult { salt_mass_g: PlainUnit::Gram.from_si(mass.si()) })
+    }
+}
+
+calculation! {
+    /// Mass of salt at which a piece sinks at a rate.
+    ///
+    /// The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has cooled; the
+    /// salt is that for this density. What is left of the feed and the hook counts in both.
+    SALT_FOR_SINK_RATE = "salt_for_sink_rate": SaltForSinkRate -> SaltForSinkRateResult
+    takes {
+        base_volume_ml: f64 = BaseVolume,
+        base_density_g_per_ml: f64 = BaseDensity,
+        salt_density_g_per_ml: f64 = SaltDensity,
+        sink_rate_cm_per_s: f64 = SinkRate,
+        cavity_volume_ml: f64 = CavityVolume,
+        diameter_mm: f64 = Diameter,
+        water_temperature_celsius: f64 = WaterTemperature,
+        length_mm: Option<f64> = Length,
+        shape: Option<Outline> = Shape,
+        mix_mass_g: Option<f64> = MixMass,
+        mix_volume_ml: Option<f64> = MixVolume,
+        hot_volume_ml: Option<f64> = HotVolume,
+        shot_temperature_celsius: Option<f64> = ShotTemperature,
+        voids: Option<f64> = Voids,
+        salt_expansion_per_kelvin: Option<f64> = SaltExpansion,
+        softener_per_salt: Option<f64> = SoftenerPerSalt,
+        softener_density_g_per_ml: Option<f64> = SoftenerDensity,
+        softener_expansion_per_kelvin: Option<f64> = SoftenerExpansion,
+        most_solids: Option<f64> = MostSolids,
+        feed: Option<f64> = Feed,
+        hook_mass_g: Option<f64> = HookMass,
+        hook_volume_ml: Option<f64> = HookVolume,
+        salinity_practical: Option<f64> = SalinityPractical,
+        salinity_absolute: Option<f64> = SalinityAbsolute,
+        drop_depth_m: Option<f64> = DropDepth,
+        drop_time_s: Option<f64> = DropTime,
+        drop_density_g_per_ml: Option<f64> = DropDensity,
+    }
+    gives {
+        /// Mass of salt.
+        salt_mass_g: f64 = "salt_mass" Gram,
+        /// Mass of softener that goes in with it.
+        softener_mass_g: f64 = "softener_mass" Gram,
+        /// Density of the finished plastic at 20 °C, voids counted.
+        finished_density_g_per_ml: f64 = "finished_density" GramPerMilliliter,
+    }
+    cautions ["salt-settles", "salt-dry"]
+    request "salt"
+    example SaltForSinkRate {
+        base_volume_ml: 250.0,
+        base_density_g_per_ml: 1.0,
+        salt_density_g_per_ml: 2.0,
+        sink_rate_cm_per_s: 22.041_046_698_539_03,
+        cavity_volume_ml: 9.5,
+        diameter_mm: 10.0,
+        water_temperature_celsius: 20.0,
+        length_mm: Some(121.0),
+        shape: None,
+        mix_mass_g: None,
+        mix_volume_ml: None,
+        hot_volume_ml: None,
+        shot_temperature_celsius: None,
+        voids: None,
+        salt_expansion_per_kelvin: None,
+        softener_per_salt: None,
+        softener_density_g_per_ml: None,
+        softener_expansion_per_kelvin: None,
+        most_solids: None,
+        feed: None,
+        hook_mass_g: Some(2.0),
+        hook_volume_ml: Some(0.25),
+        salinity_practical: None,
+        salinity_absolute: None,
+        drop_depth_m: None,
+        drop_time_s: None,
+        drop_density_g_per_ml: None,
+    } => SaltForSinkRateResult {
+        salt_mass_g: 55.555_555_555_555_5,
+        softener_mass_g: 0.0,
+        finished_density_g_per_ml: 1.1,
+    };
+}
+
+impl SaltForSinkRate {
+    /// Calculates.
+    ///
+    /// # Errors
+    /// Numbers out of their ranges; a rate that no density gives; a density out of reach, with what is in reach.
+    pub fn calculate(&self) -> Result<SaltForSinkRateResult, Refusal> {
+        let mix = Mix {
+            base_volume_ml: self.base_volume_ml,
+            base_density_g_per_ml: self.base_density_g_per_ml,
+            salt_density_g_per_ml: self.salt_density_g_per_ml,
+            mix_mass_g: self.mix_mass_g,
+            mix_volume_ml: self.mix_volume_ml,
+            hot_volume_ml: self.hot_volume_ml,
+            shot_temperature_celsius: self.shot_temperature_celsius,
+            voids: self.voids,
+            salt_as_scooped_g_per_ml: None,
+            salt_expansion_per_kelvin: self.salt_expansion_per_kelvin,
+            softener_per_salt: self.softener_per_salt,
+            softener_density_g_per_ml: self.softener_density_g_per_ml,
+            softener_expansion_per_kelvin: self.softener_expansion_per_kelvin,
+            most_solids: self.most_solids,
+            cavity_volume_ml: Some(self.cavity_volume_ml),
+            feed: self.feed,
+            hook_mass_g: self.hook_mass_g,
+            hook_volume_ml: self.hook_volume_ml,
+        }
+        .read();
+        let piece = Piece {
+            // A piece is as large as its cavity until its density is known.
+            piece_volume_ml: self.cavity_volume_ml,
+            diameter_mm: self.diameter_mm,
+            water_temperature_celsius: self.water_temperature_celsius,
+            length_mm: self.length_mm,
+            shape: self.shape,
+            hook_mass_g: self.hook_mass_g,
+            hook_volume_ml: self.hook_volume_ml,
+            salinity_practical: self.salinity_practical,
+            salinity_absolute: self.salinity_absolute,
+            drop_depth_m: self.drop_depth_m,
+            drop_time_s: self.drop_time_s,
+            drop_density_g_per_ml: self.drop_density_g_per_ml,
+        };
+        let rate: Velocity = of(Parameter::SinkRate, self.sink_rate_cm_per_s);
+        let read = piece.read((Parameter::SinkRate, rate.si())).map_err(|error| match error {
+            Refusal::Parameters(errors) => Refusal::Parameters(errors.renamed(|parameter| {
+                if parameter == Parameter::PieceVolume {
+                    Parameter::CavityVolume
+                } else {
+                    parameter
+                }
+            })),
+            other => other,
+        });
+        let mut check = Check::new();
+        check.merge_numbers(&mix);
+        if let Ok(mix) = &mix {
+            check.merge(mix.checked());
+        }
+        check.merge_numbers(&read);
+        check.finish()?;
+        let ((body, water), mix) = (read?, mix?);
+        let Some(cavity) = mix.cavity else {
+            return Err(ParameterError::new(Parameter::CavityVolume, Problem::Missing).into());
+        };
+        let loading = loading_for(&mix, &cavity, |volume| {
+            let body = piece.with_drop(Body { volume, own_drag: None, ..body }, &water)?;
+            Ok::<_, Refusal>(body.density_for(rate, &water)?)
+        })?;
+        let salted = mass_of(&mix, Some(cavity.feed.value), loading)?;
+        Ok(SaltForSinkRateResult {
+            salt_mass_g: salted.salt_mass_g,
+            softener_mass_g: salted.softener_mass_g,
+            finished_density_g_per_ml: plain(loading),
+        })
     }
 }

@@ -9,19 +9,19 @@ use crate::salt::Hook;
 use crate::table::{Refusal, calculation};
 
 /// A piece apart from its density, and the water.
-struct Piece {
-    piece_volume_ml: f64,
-    diameter_mm: f64,
-    water_temperature_celsius: f64,
-    length_mm: Option<f64>,
-    shape: Option<Outline>,
-    hook_mass_g: Option<f64>,
-    hook_volume_ml: Option<f64>,
-    salinity_practical: Option<f64>,
-    salinity_absolute: Option<f64>,
-    drop_depth_m: Option<f64>,
-    drop_time_s: Option<f64>,
-    drop_density_g_per_ml: Option<f64>,
+pub(super) struct Piece {
+    pub(super) piece_volume_ml: f64,
+    pub(super) diameter_mm: f64,
+    pub(super) water_temperature_celsius: f64,
+    pub(super) length_mm: Option<f64>,
+    pub(super) shape: Option<Outline>,
+    pub(super) hook_mass_g: Option<f64>,
+    pub(super) hook_volume_ml: Option<f64>,
+    pub(super) salinity_practical: Option<f64>,
+    pub(super) salinity_absolute: Option<f64>,
+    pub(super) drop_depth_m: Option<f64>,
+    pub(super) drop_time_s: Option<f64>,
+    pub(super) drop_density_g_per_ml: Option<f64>,
 }
 
 impl Piece {
@@ -54,7 +54,7 @@ impl Piece {
     }
 
     /// The body and the water, with `more` checked too.
-    fn read(&self, more: (Parameter, f64)) -> Result<(Body, Water), Refusal> {
+    pub(super) fn read(&self, more: (Parameter, f64)) -> Result<(Body, Water), Refusal> {
         let mut check = Check::new();
         let shape = check.keep(self.shape());
         let salinity = check.keep(self.salinity());
@@ -85,7 +85,7 @@ impl Piece {
     }
 
     /// The body with its own drag, where a drop was timed.
-    fn with_drop(&self, body: Body, water: &Water) -> Result<Body, Refusal> {
+    pub(super) fn with_drop(&self, body: Body, water: &Water) -> Result<Body, Refusal> {
         let drop = [
             (Parameter::DropDepth, self.drop_depth_m),
             (Parameter::DropTime, self.drop_time_s),
