@@ -10,7 +10,7 @@ use crate::process::settling::{Grain, Suspension};
 use crate::quantity::{Length, Mass, MassDensity, Measurable, Ratio, Time};
 
 /// What of the depth may be without grains before it is stirred: common practice, no source.
-pub(crate) const UNSTIRRED: f64 = 0.1;
+pub(crate) const UNSTIRRED: f64 = crate::parameter::Parameter::Unstirred.default_si();
 
 /// How often to stir `held` of a `recipe` with so much solid by volume, against its salt's settling; `None` without
 /// salt, and where the grain or the viscosity is not known: then it is stirred before every load.
