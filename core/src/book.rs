@@ -7,6 +7,7 @@ use crate::bench::Bench;
 use crate::cost::Costing;
 use crate::formula::{Formula, Overlap};
 use crate::mix::{MaterialId, Materials};
+use crate::parameter::Parameter;
 use crate::process::atmosphere::StationPressure;
 use crate::process::chamber::Chamber;
 use crate::process::heat::{self, Precautions};
@@ -284,9 +285,9 @@ impl Default for Limits {
     fn default() -> Self {
         Self {
             rejects: 0.0,
-            confidence: 0.9,
-            tolerance: 0.05,
-            solids: 0.3,
+            confidence: Parameter::Confidence.default_si(),
+            tolerance: Parameter::Tolerance.default_si(),
+            solids: Parameter::MostSolids.default_si(),
             most_full: 1.0,
             least_pot: None,
             sprues: Sprues::Keep,

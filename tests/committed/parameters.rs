@@ -17,7 +17,11 @@ fn parameters_are_sorted_and_whole() {
     }
 }
 
-/// Every field of a request is described by a text of the table, and every parameter is one of a request or a calculation,
+/// Fields of requests that have another name than their parameter: a loading is its form and its number in one, and the
+/// second color of two is the same parameter again.
+const NAMED: [(&str, &str); 2] = [("loading", "loading_requested"), ("other_color", "color")];
+
+/// Every field of a request is described by a text of the table and has the name of its parameter, and every parameter is one of a request or a calculation,
 /// or a number that the core checks.
 #[test]
 fn every_field_of_a_request_has_its_text() {
@@ -31,6 +35,13 @@ fn every_field_of_a_request_has_its_text() {
             }
             let text = description["description"].as_str().unwrap_or_default();
             assert!(texts.contains(text), "{}: {field}: {text:?}", request["description"]);
+            let named = |name: &str| field == name || NAMED.contains(&(field, name));
+            let mut same = Parameter::ALL.iter().filter(|parameter| parameter.text() == text);
+            assert!(
+                same.any(|parameter| named(parameter.name())),
+                "{}: {field}",
+                request["description"]
+            );
             used.insert(text.to_owned());
         }
     }

@@ -111,7 +111,7 @@ fn the_demo_says_what_a_person_would() {
 #[case::two_slips(json!({ "plum": "70 drops", "stabilizer": "1 tbsp" }), "stabilizer")]
 fn what_was_measured_wrong_binds(#[case] pot: Value, #[case] binds: &str) {
     let request = json!({
-        "calculate": "correct", "formulas": ["dusk", "plain"], "base": "2 cup", "pot": pot
+        "calculate": "correct", "formulas": ["dusk", "plain"], "pot_base": "2 cup", "pot": pot
     });
     let answer = ask(request).expect("an answer");
     assert_eq!(answer["outcome"], "right");
@@ -168,7 +168,7 @@ fn a_small_cup_gets_the_nearest_that_fits() {
 fn what_does_not_belong_is_named_with_what_the_pot_could_become() {
     let request = |trace: Option<&str>| {
         let mut request = json!({
-            "calculate": "correct", "formulas": ["dusk", "plain"], "base": "2 cup",
+            "calculate": "correct", "formulas": ["dusk", "plain"], "pot_base": "2 cup",
             "pot": { "softener": "1 tsp" }
         });
         if let Some(trace) = trace {
@@ -221,7 +221,7 @@ proptest! {
         drops in 10_u32..200, spoons in 1_u32..16, stabilizer in 4_u32..30,
     ) {
         let answer = ask(json!({
-            "calculate": "correct", "formulas": ["dusk", "plain"], "base": "1 cup", "cup": "80 cup",
+            "calculate": "correct", "formulas": ["dusk", "plain"], "pot_base": "1 cup", "cup": "80 cup",
             "pot": {
                 "plum": format!("{drops} drops"),
                 "teal-flake": format!("{spoons}/4 tsp"),

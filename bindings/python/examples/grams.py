@@ -86,7 +86,7 @@ def read(text: str) -> Iterator[tuple[int, list[str]]]:
 def parts(book: dict[str, Any], formula: str, doses: dict[str, str], base: str) -> list[Any]:
     """What a formula takes, its doses being for one cup."""
     book = {**book, "formulas": {formula: {"per": "1 cup", "doses": doses}}}
-    return list(pourwright.calculate("formula", book=book, formulas=[formula], base=base)["parts"])
+    return list(pourwright.calculate("formula", book=book, formulas=[formula], base_amount=base)["parts"])
 
 
 def faults(line: int, book: dict[str, Any], formula: str, doses: dict[str, str], base: str) -> set[tuple[int, str]]:

@@ -10,7 +10,7 @@ use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry,
     OvenEntry, ToolUncertaintyEntry, VacuumEntry,
 };
-use super::written::{Percent, Sourced, Written};
+use super::written::{Altitude, Percent, Sourced, Written};
 use crate::book::Sprues;
 use crate::fault::Fault;
 use crate::formula::Overlap;
@@ -54,11 +54,11 @@ entry! {
             shop: Name,
             /// Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`.
             about: String,
-            /// Height of the shop above sea level. Default: not known. Example: `"640 m"`.
-            altitude: Written<Length>,
+            /// Height of the shop above sea level, negative below it. Default: not known. Example: `"640 m"`.
+            altitude: Altitude,
             /// Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at
             /// `altitude`; not known without one. Example: `"27.7 inHg"`.
-            air_pressure: Written<Pressure>,
+            station_pressure: Written<Pressure>,
             /// Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`.
             default_base: Name,
             /// Products by name: a mold and what is shot into it. Default: none.

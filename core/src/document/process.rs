@@ -3,8 +3,6 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use serde_json::Value;
-
 use super::written::{Percent, Written};
 use crate::fault::Fault;
 use crate::flake::Cut;
@@ -17,21 +15,22 @@ use crate::quantity::{
 use crate::words::words;
 
 entry! {
-    /// The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure.
+    /// The vacuum that pots are degassed in: either `gauge_vacuum` or `absolute_pressure`.
     pub struct VacuumEntry {
         required {}
         optional {
-            /// Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
-            gauge: Written<Pressure>,
-            /// Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example:
-            /// `"10 kPa"`.
-            absolute: Written<Pressure>,
+            /// Reading of a vacuum gauge. Default: none; required without `absolute_pressure`. Example: `"25 inHg"`.
+            gauge_vacuum: Written<Pressure>,
+            /// Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge_vacuum`.
+            /// Example: `"10 kPa"`.
+            absolute_pressure: Written<Pressure>,
             /// How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
             dial_tolerance: Written<Pressure>,
-            /// How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`.
+            /// Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3
+            /// is assumed. Example: `1.8`.
             rise: f64,
             /// Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
-            entrained: Percent,
+            entrained_air: Percent,
         }
     }
 }
@@ -310,36 +309,11 @@ entry! {
             temperature: Written<ThermodynamicTemperature>,
         }
         optional {
-            /// Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water.
-            /// Example: `35`.
-            salinity: SalinityEntry,
-        }
-    }
-}
-
-/// Salt in water.
-#[derive(Debug, Clone, PartialEq, serde::Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(untagged)]
-pub enum SalinityEntry {
-    /// Practical salinity, a pure number.
-    Practical(f64),
-    /// Absolute salinity: mass of salt per mass of water.
-    Absolute(Written<Ratio>),
-}
-
-impl Read for SalinityEntry {
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        match node.value {
-            Value::Number(_) => f64::read(node, faults).map(Self::Practical),
-            _ => {
-                let before = faults.len();
-                let read = Written::read(node, faults).map(Self::Absolute);
-                for fault in faults.iter_mut().skip(before) {
-                    fault.help = "Write practical salinity as a plain number, 35, or absolute salinity as \"35 g/kg\".".into();
-                }
-                read
-            }
+            /// Its practical salinity, as a probe reads it. Default: 0, fresh water. Example: `35`.
+            salinity_practical: f64,
+            /// Its absolute salinity, mass of salt per mass of water; give this or the practical one. Default: 0, fresh
+            /// water. Example: `"35 g/kg"`.
+            salinity_absolute: Written<Ratio>,
         }
     }
 }
@@ -381,4 +355,4 @@ impl schemars::JsonSchema for CutText {
     }
 }
 
-deserialize_by_reading! { SalinityEntry; CutText; }
+deserialize_by_reading! { CutText; }

@@ -29,7 +29,7 @@ use core::fmt::Display;
 
 pub(crate) use self::bench::tool_uncertainty;
 use super::book::{BenchEntry, MaterialEntry, MoldEntry};
-use super::written::{Sourced, Written};
+use super::written::{Share, Sourced, Written};
 use crate::bench::Bench;
 use crate::book::Mold;
 use crate::fault::{Diagnose, Fault, Faults};
@@ -39,7 +39,8 @@ use crate::json::nearest::nearest;
 use crate::json::path::Path;
 use crate::material::Material;
 use crate::mix::Materials;
-use crate::quantity::{Dimension, Measurable, Measured, MeasuredAmount, System};
+use crate::parameter::Parameter;
+use crate::quantity::{Dimension, Measurable, Measured, MeasuredAmount, Ratio, System};
 
 /// Makes of what is written what it says, and keeps all faults that are found on the way.
 pub(crate) struct Resolver {
@@ -146,7 +147,67 @@ impl Resolver {
         self.keep(path, written.measured(self.system))
     }
 
-    /// A quantity that counts as zero where it is left out.
+    /// The quantity of `parameter`, in its range, from the field of its name.
+    pub(crate) fn given<Q: Measurable>(
+        &mut self,
+        parameter: Parameter,
+        written: &Written<Q>,
+    ) -> Option<Q> {
+        self.given_at(&Path::ROOT.key(parameter.name()), parameter, written)
+    }
+
+    /// The same from the field at `path`.
+    pub(crate) fn given_at<Q: Measurable>(
+        &mut self,
+        path: &Path<'_>,
+        parameter: Parameter,
+        written: &Written<Q>,
+    ) -> Option<Q> {
+        let quantity = self.quantity(path, written)?;
+        self.keep(path, parameter.check_si(quantity.si()))?;
+        Some(quantity)
+    }
+
+    /// The same with its standard uncertainty, where one was written.
+    pub(crate) fn measured_given<Q: Measurable>(
+        &mut self,
+        parameter: Parameter,
+        written: &Written<Q>,
+    ) -> Option<Measured<Q>> {
+        let path = Path::ROOT.key(parameter.name());
+        self.given_at(&path, parameter, written)?;
+        self.measured(&path, written)
+    }
+
+    /// The quantity of `parameter`, or its default where it is omitted.
+    pub(crate) fn or_default<Q: Measurable>(
+        &mut self,
+        parameter: Parameter,
+        written: Option<&Written<Q>>,
+    ) -> Option<Q> {
+        match written {
+            Some(written) => self.given(parameter, written),
+            None => Some(Q::from_si(parameter.default_si())),
+        }
+    }
+
+    /// The share of `parameter`, or its default where it is omitted.
+    pub(crate) fn share(&mut self, parameter: Parameter, share: Option<Share>) -> Option<Ratio> {
+        let Some(share) = share else { return Some(Ratio::from(parameter.default_si())) };
+        self.share_at(&Path::ROOT.key(parameter.name()), parameter, share)
+    }
+
+    /// The share of `parameter` in the field at `path`.
+    pub(crate) fn share_at(
+        &mut self,
+        path: &Path<'_>,
+        parameter: Parameter,
+        share: Share,
+    ) -> Option<Ratio> {
+        self.keep(path, parameter.check_si(share.number())).map(Ratio::from)
+    }
+
+    /// A quantity that counts as zero if omitted.
     pub(crate) fn or_zero<Q: Measurable + Default>(
         &mut self,
         path: &Path<'_>,
@@ -175,7 +236,7 @@ impl Resolver {
             return Some(si);
         }
         self.fault(
-            "not-positive",
+            "out-of-range",
             path,
             &format_args!("{written} is not above zero."),
             &"Write an amount above zero, or leave the field out.",
@@ -198,7 +259,7 @@ impl Resolver {
     fn check_below_one(&mut self, path: &Path<'_>, share: Option<f64>) {
         if share.is_some_and(|share| share >= 1.0) {
             self.fault(
-                "share-of-all",
+                "out-of-range",
                 path,
                 &"100 % leaves nothing.",
                 &"Write a share below 100 %.",

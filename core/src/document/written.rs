@@ -12,7 +12,7 @@ use crate::fault::Fault;
 use crate::json::entry::{Fields, Slot};
 use crate::json::reader::{Node, Read, deserialize_by_reading};
 use crate::quantity::{
-    Amount, AmountError, Dimension, Measurable, Measured, MeasuredAmount, Rational, System,
+    Amount, AmountError, Dimension, Length, Measurable, Measured, MeasuredAmount, Rational, System,
 };
 
 /// A quantity of the kind `Q` as it was written: `"1/4 cup"`, `"0.044 g ± 0.003"`, or
@@ -66,7 +66,7 @@ impl<Q> Serialize for Written<Q> {
     }
 }
 
-deserialize_by_reading! { Written<Q>, Q: Measurable; Sourced<Q>, Q: Measurable; Percent; }
+deserialize_by_reading! { Written<Q>, Q: Measurable; Sourced<Q>, Q: Measurable; Percent; Share; Altitude; }
 
 #[cfg(feature = "schema")]
 impl<Q: Measurable> schemars::JsonSchema for Written<Q> {
@@ -80,6 +80,69 @@ impl<Q: Measurable> schemars::JsonSchema for Written<Q> {
 
     fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
         of_quantity(generator.subschema_for::<MeasuredAmount>(), Q::DIMENSION)
+    }
+}
+
+/// A height above sea level; the only amount but a temperature that may be below zero: `"-86 m"`.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Altitude {
+    below: bool,
+    height: Written<Length>,
+}
+
+impl Altitude {
+    /// The height above sea level.
+    ///
+    /// # Errors
+    /// Those of [`Written::to`].
+    pub fn to(&self, system: System) -> Result<Length, AmountError> {
+        self.height.to(system).map(|height| if self.below { -height } else { height })
+    }
+}
+
+impl core::fmt::Display for Altitude {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(if self.below { "-" } else { "" })?;
+        self.height.fmt(f)
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Altitude {
+    fn inline_schema() -> bool {
+        true
+    }
+
+    fn schema_name() -> Cow<'static, str> {
+        "Altitude".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        <Written<Length> as schemars::JsonSchema>::json_schema(generator)
+    }
+}
+
+impl Read for Altitude {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let above = match node.value {
+            Value::String(text) => {
+                let rest = text.trim_start().strip_prefix(['-', '−']);
+                rest.map(|rest| Value::String(rest.into()))
+            }
+            Value::Object(parts) => {
+                let value = parts.get("value").and_then(Value::as_f64).filter(|value| *value < 0.0);
+                value.map(|value| {
+                    let mut parts = parts.clone();
+                    parts.insert("value".into(), Value::from(-value));
+                    Value::Object(parts)
+                })
+            }
+            _ => None,
+        };
+        let below = above.is_some();
+        let value = above.as_ref().unwrap_or(node.value);
+        let height = Written::read(&Node { value, path: node.path, tag: None }, faults)?;
+        Some(Self { below, height })
     }
 }
 
@@ -299,34 +362,84 @@ fn read_sourced(
     }
 }
 
+/// A share in a request, of any size: `"3 %"`, `"150 %"`. Its range is that of its parameter.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Share(Rational);
+
+impl Share {
+    /// The share as a pure number: 0.03 for 3 %. Exact, rounded once.
+    #[must_use]
+    pub fn number(self) -> f64 {
+        self.0.to_f64()
+    }
+
+    fn parse(text: &str) -> Option<Self> {
+        let number = text.strip_suffix('%')?.trim_end();
+        Rational::parse_decimal(number)?.checked_div(Rational::from_int(100)).map(Self)
+    }
+}
+
+impl core::fmt::Display for Share {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self.0.checked_mul(Rational::from_int(100)) {
+            Some(percent) => write!(f, "{percent} %"),
+            None => write!(f, "{} %", self.number() * 100.0),
+        }
+    }
+}
+
 /// A share from 0 % to 100 %, in a field that says of what: `"3 %"`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Percent(Rational);
+pub struct Percent(Share);
 
 impl Percent {
     /// The share as a number from 0 to 1.
     #[must_use]
     pub fn share(self) -> f64 {
-        self.0.to_f64() / 100.0
-    }
-
-    fn parse(text: &str) -> Option<Self> {
-        let number = text.strip_suffix('%')?.trim_end();
-        let percent = Rational::parse_decimal(number)?;
-        let range = Rational::ZERO..=Rational::from_int(100);
-        range.contains(&percent).then_some(Self(percent))
+        self.0.number()
     }
 }
 
 impl core::fmt::Display for Percent {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        write!(f, "{} %", self.0)
+        self.0.fmt(f)
     }
 }
 
-impl Serialize for Percent {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+macro_rules! serialize_as_text {
+    ($($Share:ty),+) => {$(
+        impl Serialize for $Share {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.collect_str(self)
+            }
+        }
+    )+};
+}
+
+serialize_as_text! { Share, Percent, Altitude }
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Share {
+    fn schema_name() -> Cow<'static, str> {
+        "Share".into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "type": "string",
+            "description": "A share, such as \"3 %\" or \"150 %\"; 3 % is 0.03 of the range of its parameter.",
+            "pattern": r"^-?\d+(\.\d+)? ?%$"
+        })
+    }
+}
+
+impl Read for Share {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let read = node.value.as_str().and_then(Self::parse);
+        if read.is_none() {
+            faults.push(node.mismatch("a share in double quotes, such as \"3 %\""));
+        }
+        read
     }
 }
 
@@ -347,12 +460,16 @@ impl schemars::JsonSchema for Percent {
 
 impl Read for Percent {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let read = node.value.as_str().and_then(Self::parse);
-        if read.is_none() {
-            faults
-                .push(node.mismatch("a share from 0 % to 100 % in double quotes, such as \"3 %\""));
+        let wanted = "a share from 0 % to 100 % in double quotes, such as \"3 %\"";
+        let Some(share) = node.value.as_str().and_then(Share::parse) else {
+            faults.push(node.mismatch(wanted));
+            return None;
+        };
+        if !(Rational::ZERO..=Rational::from_int(1)).contains(&share.0) {
+            faults.push(node.outside(&share, wanted));
+            return None;
         }
-        read
+        Some(Self(share))
     }
 }
 

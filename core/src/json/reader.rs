@@ -97,6 +97,32 @@ impl<'a> Node<'a> {
             help: format!("Write {wanted}."),
         }
     }
+
+    /// The fault that the number `found` here is of the right kind, and outside of what is `wanted`.
+    pub(crate) fn outside(&self, found: &dyn core::fmt::Display, wanted: &str) -> Fault {
+        Fault {
+            code: "out-of-range".into(),
+            path: self.path.to_string(),
+            message: format!("{found} is out of range."),
+            help: format!("Write {wanted}."),
+        }
+    }
+
+    /// The whole number from `least` to the largest count here, or the fault that it is none.
+    fn count(&self, least: u32, faults: &mut Vec<Fault>) -> Option<u32> {
+        let wanted = format!("a whole number from {least} to {LARGEST_COUNT}");
+        let found = self.value.as_f64().filter(|found| libm::floor(*found) == *found);
+        let Some(found) = found else {
+            faults.push(self.mismatch(&wanted));
+            return None;
+        };
+        let count = self.value.as_u64().and_then(|count| u32::try_from(count).ok());
+        let count = count.filter(|count| (least..=LARGEST_COUNT).contains(count));
+        if count.is_none() {
+            faults.push(self.outside(&found, &wanted));
+        }
+        count
+    }
 }
 
 /// The beginning of `text`, if it is long.
@@ -171,12 +197,7 @@ pub struct Count(pub u32);
 
 impl Read for Count {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let count = node.value.as_u64().and_then(|count| u32::try_from(count).ok());
-        let count = count.filter(|count| *count <= LARGEST_COUNT).map(Self);
-        if count.is_none() {
-            faults.push(node.mismatch(&format!("a whole number from 0 to {LARGEST_COUNT}")));
-        }
-        count
+        node.count(0, faults).map(Self)
     }
 }
 
@@ -218,15 +239,7 @@ pub(crate) const LARGEST_COUNT: u32 = 1_000_000;
 
 impl Read for u32 {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let count = node
-            .value
-            .as_u64()
-            .filter(|count| (1..=u64::from(LARGEST_COUNT)).contains(count))
-            .and_then(|count| Self::try_from(count).ok());
-        if count.is_none() {
-            faults.push(node.mismatch(&format!("a whole number from 1 to {LARGEST_COUNT}")));
-        }
-        count
+        node.count(1, faults)
     }
 }
 
@@ -389,7 +402,7 @@ mod tests {
         let told: Vec<(&str, &str)> =
             faults.iter().map(|fault| (&*fault.path, &*fault.code)).collect();
         let expected = [
-            ("/count", "wrong-type"),
+            ("/count", "out-of-range"),
             ("", "missing-field"),
             ("/flags/1", "wrong-type"),
             ("/flags/2", "wrong-type"),

@@ -18,17 +18,15 @@ pub(super) use self::clock::{clock_notes, stage_heats, too_many_heats};
 pub(super) use self::day::time_line;
 pub use self::day::{Doing, Span, TimeLine};
 pub use self::degas::Degas;
-#[cfg(feature = "document")]
-pub(crate) use self::degas::SPARE;
 pub(super) use self::degas::degas;
+#[cfg(feature = "document")]
+pub(crate) use self::degas::rise_assumed;
 pub(super) use self::heating::{Cup, Late, assumed, heating, late, questioned};
 pub use self::heating::{HeatBand, PlannedHeating};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bands, shown_reach};
 pub use self::heats::{HeatSpent, Heats};
 pub(super) use self::heats::{heats, too_much_heat};
-#[cfg(feature = "document")]
-pub(crate) use self::settling::UNSTIRRED;
 pub(super) use self::settling::stir_every;
 #[cfg(feature = "document")]
 pub(crate) use self::sinking::fall;

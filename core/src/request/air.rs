@@ -1,29 +1,24 @@
 //! The pressure of the air in the shop, and what a vacuum gauge can show there.
 
-use super::response;
+use super::{request, response};
 use crate::document::resolve::Resolver;
-use crate::document::written::Written;
+use crate::document::written::{Altitude, Written};
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::process::atmosphere::{GeometricAltitude, SeaLevelPressure, StationPressure};
 use crate::process::gauge::VacuumReading;
-use crate::quantity::{Length, Pressure, System};
+use crate::quantity::{Pressure, System};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks what the air has: by altitude, by a barometer, or by a weather report and the altitude.
     pub struct AirRequest {
         required {}
         optional {
-            #[doc = parameter!(altitude)]
-            altitude: Written<Length>,
-            #[doc = parameter!(station_pressure)]
-            air_pressure: Written<Pressure>,
-            #[doc = parameter!(reported_pressure)]
+            altitude: Altitude,
+            station_pressure: Written<Pressure>,
             reported_pressure: Written<Pressure>,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -52,12 +47,12 @@ impl AirRequest {
         let mut resolver = Resolver::of_request(self.measures);
         let air = match &self.reported_pressure {
             Some(reported) => self.of_report(reported, &mut resolver),
-            None => air(self.altitude.as_ref(), self.air_pressure.as_ref(), &mut resolver),
+            None => air(self.altitude.as_ref(), self.station_pressure.as_ref(), &mut resolver),
         };
         let response = air.map(|air| AirResponse {
             pressure: text::pressure(air.get(), resolver.system),
             most_vacuum: text::pressure(VacuumReading::most(air).get(), resolver.system),
-            standard: self.air_pressure.is_none() && self.reported_pressure.is_none(),
+            standard: self.station_pressure.is_none() && self.reported_pressure.is_none(),
         });
         resolver.finish(response)
     }
@@ -67,19 +62,19 @@ impl AirRequest {
         reported: &Written<Pressure>,
         resolver: &mut Resolver,
     ) -> Option<StationPressure> {
-        let (Some(altitude), None) = (&self.altitude, &self.air_pressure) else {
+        let (Some(altitude), None) = (&self.altitude, &self.station_pressure) else {
             resolver.fault(
                 "report-needs-altitude",
                 &At("/reported_pressure"),
                 &"A reported pressure is that of sea level.",
-                &"Give the \"altitude\" with it, and leave \"air_pressure\" out.",
+                &"Give the \"altitude\" with it, and leave \"station_pressure\" out.",
             );
             return None;
         };
-        let altitude = resolver.quantity(&At("/altitude"), altitude);
+        let altitude = resolver.keep(&At("/altitude"), altitude.to(resolver.system));
         let altitude =
             altitude.and_then(|at| resolver.keep(&At("/altitude"), GeometricAltitude::new(at)));
-        let reported = resolver.quantity(&At("/reported_pressure"), reported);
+        let reported = resolver.given(Parameter::ReportedPressure, reported);
         let reported = reported.and_then(|report| {
             resolver.keep(&At("/reported_pressure"), SeaLevelPressure::reported(report))
         });
@@ -89,7 +84,7 @@ impl AirRequest {
 
 /// The pressure of the air by altitude or barometer, one of which must be there.
 pub(super) fn air(
-    altitude: Option<&Written<Length>>,
+    altitude: Option<&Altitude>,
     barometer: Option<&Written<Pressure>>,
     resolver: &mut Resolver,
 ) -> Option<StationPressure> {
@@ -98,7 +93,7 @@ pub(super) fn air(
             "no-air-pressure",
             &Path::ROOT,
             &"It is not known what pressure the air has.",
-            &"Give \"altitude\": \"640 m\", or \"air_pressure\": what a barometer in the shop shows.",
+            &"Give \"altitude\": \"640 m\", or \"station_pressure\": what a barometer in the shop shows.",
         );
         return None;
     }
@@ -127,7 +122,7 @@ mod tests {
     #[test]
     fn a_barometer_and_a_report_that_say_the_same() {
         let barometer =
-            result(serde_json::json!({ "calculate": "air", "air_pressure": "84.560 kPa" }));
+            result(serde_json::json!({ "calculate": "air", "station_pressure": "84.560 kPa" }));
         let report = result(serde_json::json!({
             "calculate": "air", "altitude": "1500 m", "reported_pressure": "101.325 kPa"
         }));
@@ -139,7 +134,7 @@ mod tests {
     #[rstest]
     #[case(serde_json::json!({ "calculate": "air" }), "no-air-pressure")]
     #[case(serde_json::json!({ "calculate": "air", "altitude": "40 km" }), "out-of-range")]
-    #[case(serde_json::json!({ "calculate": "air", "altitude": "1500 m", "air_pressure": "101 kPa" }), "air-pressure-looks-reduced")]
+    #[case(serde_json::json!({ "calculate": "air", "altitude": "1500 m", "station_pressure": "101 kPa" }), "air-pressure-looks-reduced")]
     #[case(serde_json::json!({ "calculate": "air", "reported_pressure": "101 kPa" }), "report-needs-altitude")]
     fn faults(#[case] request: serde_json::Value, #[case] code: &str) {
         assert_eq!(fault_codes(request), [code]);

@@ -1,49 +1,34 @@
 //! How much to mix for so many pieces.
 
-use super::response;
+use super::{request, response};
 use crate::batch::{self, Injector, Rejects, Run, Wanted};
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
-use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
+use crate::parameter::Parameter;
+use crate::quantity::{Mass, MassDensity, System, Volume};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks how much to mix for so many like pieces from one mold.
     pub struct BatchRequest {
         required {
-            #[doc = parameter!(pieces)]
             pieces: u32,
-            #[doc = parameter!(cavities)]
             cavities: u32,
-            #[doc = parameter!(shot_mass)]
             shot_mass: Written<Mass>,
-            #[doc = parameter!(shot_density)]
             shot_density: Written<MassDensity>,
-            #[doc = parameter!(injector_capacity)]
             injector_capacity: Written<Volume>,
         }
         optional {
-            #[doc = parameter!(sprue_mass)]
             sprue_mass: Written<Mass>,
-            #[doc = parameter!(returned)]
-            returned: Percent,
-            #[doc = parameter!(injector_residue)]
+            returned: Share,
             injector_residue: Written<Volume>,
-            #[doc = parameter!(cleanings)]
             cleanings: u32,
-            #[doc = parameter!(pot_film)]
             pot_film: Written<Mass>,
-            #[doc = parameter!(pot_heel)]
             pot_heel: Written<Mass>,
-            #[doc = parameter!(rejects)]
-            rejects: Percent,
-            #[doc = parameter!(confidence)]
-            confidence: Percent,
-            #[doc = parameter!(measures)]
+            rejects: Share,
+            confidence: Share,
             measures: System,
         }
     }
@@ -89,19 +74,18 @@ impl BatchRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<BatchResponse> {
-        let fill = resolver.quantity(&At("/shot_mass"), &self.shot_mass);
-        let density = resolver.quantity(&At("/shot_density"), &self.shot_density);
-        let holds = resolver.quantity(&At("/injector_capacity"), &self.injector_capacity);
-        let keeps = resolver.or_zero(&At("/injector_residue"), self.injector_residue.as_ref());
-        let sprue = resolver.or_zero(&At("/sprue_mass"), self.sprue_mass.as_ref());
-        let film = resolver.or_zero(&At("/pot_film"), self.pot_film.as_ref());
-        let heel = resolver.or_zero(&At("/pot_heel"), self.pot_heel.as_ref());
+        let fill = resolver.given(Parameter::ShotMass, &self.shot_mass);
+        let density = resolver.given(Parameter::ShotDensity, &self.shot_density);
+        let holds = resolver.given(Parameter::InjectorCapacity, &self.injector_capacity);
+        let keeps = resolver.or_default(Parameter::InjectorResidue, self.injector_residue.as_ref());
+        let sprue = resolver.or_default(Parameter::SprueMass, self.sprue_mass.as_ref());
+        let film = resolver.or_default(Parameter::PotFilm, self.pot_film.as_ref());
+        let heel = resolver.or_default(Parameter::PotHeel, self.pot_heel.as_ref());
+        let rate = resolver.share(Parameter::Rejects, self.rejects);
+        let confidence = resolver.share(Parameter::Confidence, self.confidence);
+        let returned = resolver.share(Parameter::Returned, self.returned);
         let wanted = [Wanted { pieces: self.pieces, cavities: self.cavities }];
-        let rate = self.rejects.map_or(0.0, Percent::share);
-        let rejects = Some(Rejects {
-            rate: Ratio::from(rate),
-            confidence: Ratio::from(self.confidence.map_or(0.9, Percent::share)),
-        });
+        let rejects = Some(Rejects { rate: rate?, confidence: confidence? });
         let shots =
             resolver.keep_named(&At("/pieces"), Self::FIELDS, batch::shots(&wanted, rejects))?;
         let injector = Injector { holds: holds?, keeps: keeps? };
@@ -115,7 +99,7 @@ impl BatchRequest {
             loads,
             fill: fill?,
             sprue: sprue?,
-            returned: Ratio::from(self.returned.map_or(0.0, Percent::share)),
+            returned: returned?,
             injector_keeps: resolver.keep_named(
                 &At("/injector_residue"),
                 Self::FIELDS,

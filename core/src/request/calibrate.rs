@@ -4,46 +4,34 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::change::{self, Change};
-use super::response;
+use super::{request, response};
 use crate::calibrate::{CalibrateError, Unsure, Weighed};
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, System, Volume};
 use crate::shot::Melt;
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks for a cavity's volume, or its feed share, from the weights of pieces.
     pub struct CalibrateRequest {
         required {
-            #[doc = parameter!(weights)]
             weights: Vec<Written<Mass>>,
-            #[doc = parameter!(cold_density)]
             cold_density: Written<MassDensity>,
-            #[doc = parameter!(balance_readability)]
-            readability: Written<Mass>,
+            balance_readability: Written<Mass>,
         }
         optional {
-            #[doc = parameter!(hot_density)]
             hot_density: Written<MassDensity>,
-            #[doc = parameter!(voids)]
-            voids: Percent,
-            #[doc = parameter!(feed)]
-            feed: Percent,
-            #[doc = parameter!(feed_uncertainty)]
-            feed_uncertainty: Percent,
-            #[doc = parameter!(cavity_volume)]
-            cavity: Written<Volume>,
-            #[doc = parameter!(calibrated_mold)]
-            mold: Name,
-            #[doc = parameter!(calibrated_shape)]
-            shape: Name,
-            #[doc = parameter!(measures)]
+            voids: Share,
+            feed: Share,
+            feed_uncertainty: Share,
+            cavity_volume: Written<Volume>,
+            calibrated_mold: Name,
+            calibrated_shape: Name,
             measures: System,
         }
     }
@@ -90,25 +78,28 @@ impl CalibrateRequest {
 
     fn response(&self, resolver: &mut Resolver) -> Option<CalibrateResponse> {
         let weights = resolver.each(&At("/weights"), &self.weights, |resolver, path, weight| {
-            resolver.quantity(path, weight)
+            resolver.given_at(path, Parameter::PieceWeight, weight)
         });
-        let readability = resolver.quantity(&At("/readability"), &self.readability);
-        let cold = resolver.measured(&At("/cold_density"), &self.cold_density);
+        let readability = resolver.given(Parameter::BalanceReadability, &self.balance_readability);
+        let cold = resolver.measured_given(Parameter::ColdDensity, &self.cold_density);
         let hot = match &self.hot_density {
-            Some(hot) => resolver.measured(&At("/hot_density"), hot),
+            Some(hot) => resolver.measured_given(Parameter::HotDensity, hot),
             // It is the cold one, and errs with it.
             None => cold.as_ref().map(|cold| Measured::exact(cold.value)),
         };
-        let cavity = self.cavity.as_ref().map(|volume| resolver.measured(&At("/cavity"), volume));
-        if self.cavity.is_some() == self.feed.is_some() {
+        let cavity = self
+            .cavity_volume
+            .as_ref()
+            .map(|volume| resolver.measured_given(Parameter::CavityVolume, volume));
+        if self.cavity_volume.is_some() == self.feed.is_some() {
             resolver.fault(
                 "feed-or-cavity",
                 &Path::ROOT,
-                &"One of \"feed\" and \"cavity\" must be known.",
-                &"Give \"feed\" to learn the cavity's volume, or \"cavity\" to learn the feed share.",
+                &"One of \"feed\" and \"cavity_volume\" must be known.",
+                &"Give \"feed\" to learn the cavity's volume, or \"cavity_volume\" to learn the feed share.",
             );
         }
-        let voids = Ratio::from(self.voids.map_or(0.0, Percent::share));
+        let voids = resolver.share(Parameter::Voids, self.voids)?;
         let (cold, hot) = (cold?, hot?);
         let melt = Melt { hot: hot.value, cold: cold.value, voids };
         let unsure = Unsure {
@@ -119,9 +110,10 @@ impl CalibrateRequest {
         let weighed = resolver.keep(&At("/weights"), Weighed::new(&weights?, readability?))?;
         let solved = match (self.feed, cavity) {
             (Some(feed), None) => {
-                let of_feed = Ratio::from(self.feed_uncertainty.map_or(0.0, Percent::share));
+                let feed = resolver.share(Parameter::Feed, Some(feed))?;
+                let of_feed = resolver.share(Parameter::FeedUncertainty, self.feed_uncertainty)?;
                 let unsure = Unsure { feed: of_feed, ..unsure };
-                let solved = weighed.cavity_volume(&melt, Ratio::from(feed.share()), &unsure);
+                let solved = weighed.cavity_volume(&melt, feed, &unsure);
                 solved.map(|solved| (Some(solved), None))
             }
             (None, Some(cavity)) => {
@@ -139,9 +131,11 @@ impl CalibrateRequest {
             None => (None, None, None),
         };
         let feed = share.map(|share| text::percent(share.share));
-        let mold = self.mold.as_ref();
+        let mold = self.calibrated_mold.as_ref();
         let write = match (&cavity, &feed) {
-            (Some(cavity), _) => change::of_mold(mold, self.shape.as_ref(), "cavity", cavity),
+            (Some(cavity), _) => {
+                change::of_mold(mold, self.calibrated_shape.as_ref(), "cavity", cavity)
+            }
             // A mold has one feed share for all its shapes.
             (None, Some(feed)) => change::of_mold(mold, None, "feed", &feed.text),
             (None, None) => Vec::new(),
@@ -171,7 +165,7 @@ mod tests {
     fn request(more: &[(&str, &str)]) -> Value {
         let mut request = json!({
             "calculate": "calibrate", "weights": ["9.5 g", "9.5 g", "9.5 g", "9.5 g", "9.5 g"],
-            "cold_density": "1.042 g/mL", "readability": "0.1 g"
+            "cold_density": "1.042 g/mL", "balance_readability": "0.1 g"
         });
         for (field, value) in more {
             request[*field] = json!(value);
@@ -202,15 +196,15 @@ mod tests {
             let more = [hot, ("feed", "60 %"), more];
             assert!(unsure(&more, "volume_uncertainty") > volume, "{more:?}");
         }
-        let feed = unsure(&[hot, ("cavity", "9.4 mL")], "feed_uncertainty");
-        assert!(unsure(&[hot, ("cavity", "9.4 mL ± 0.05")], "feed_uncertainty") > feed);
+        let feed = unsure(&[hot, ("cavity_volume", "9.4 mL")], "feed_uncertainty");
+        assert!(unsure(&[hot, ("cavity_volume", "9.4 mL ± 0.05")], "feed_uncertainty") > feed);
     }
 
     #[test]
     fn faults() {
         assert_eq!(fault_codes(request(&[])), ["feed-or-cavity"]);
         let mut unread = request(&[("feed", "60 %")]);
-        unread.as_object_mut().unwrap().remove("readability");
+        unread.as_object_mut().unwrap().remove("balance_readability");
         assert_eq!(fault_codes(unread), ["missing-field"]);
     }
 }

@@ -4,43 +4,36 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::change::{self, Change};
-use super::response;
+use super::{request, response};
 use crate::calibrate::{Emptied, Residue};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Mass, MassDensity, System, Volume};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// An injector weighed clean, and again when it has been used and emptied.
     pub struct EmptiedEntry {
         required {
-            /// Clean and dry.
-            clean: Written<Mass>,
-            /// Emptied as at work.
-            emptied: Written<Mass>,
+            clean_mass: Written<Mass>,
+            emptied_mass: Written<Mass>,
         }
         optional {}
     }
 }
 
-entry! {
+request! {
     /// Asks what stays in an injector.
     pub struct CalibrateInjectorRequest {
         required {
-            #[doc = parameter!(injector_weighed)]
-            weighings: Vec<EmptiedEntry>,
-            #[doc = parameter!(residue_density)]
-            density: Written<MassDensity>,
-            #[doc = parameter!(balance_readability)]
-            readability: Written<Mass>,
+            injector_weighed: Vec<EmptiedEntry>,
+            residue_density: Written<MassDensity>,
+            balance_readability: Written<Mass>,
         }
         optional {
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -78,16 +71,20 @@ impl CalibrateInjectorRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<CalibrateInjectorResponse> {
-        let density = resolver.measured(&At("/density"), &self.density);
-        let readability = resolver.quantity(&At("/readability"), &self.readability);
-        let at = At("/weighings");
-        let weighings = resolver.each(&at, &self.weighings, |resolver, path, weighing| {
-            let clean = resolver.quantity(&path.key("clean"), &weighing.clean);
-            let emptied = resolver.quantity(&path.key("emptied"), &weighing.emptied);
-            Some(Emptied { clean: clean?, emptied: emptied? })
-        })?;
+        let density = resolver.measured_given(Parameter::ResidueDensity, &self.residue_density);
+        let readability = resolver.given(Parameter::BalanceReadability, &self.balance_readability);
+        let at = At("/injector_weighed");
+        let weighings =
+            resolver.each(&at, &self.injector_weighed, |resolver, path, weighing| {
+                let mut given = |parameter: Parameter, written| {
+                    resolver.given_at(&path.key(parameter.name()), parameter, written)
+                };
+                let clean = given(Parameter::CleanMass, &weighing.clean_mass);
+                let emptied = given(Parameter::EmptiedMass, &weighing.emptied_mass);
+                Some(Emptied { clean: clean?, emptied: emptied? })
+            })?;
         let residue = resolver.keep(&at, Residue::new(&weighings, readability?))?;
-        let keeps = resolver.keep(&At("/density"), residue.volume(&density?))?;
+        let keeps = resolver.keep(&At("/residue_density"), residue.volume(&density?))?;
         let keeps = text::uncertain(keeps.value, keeps.uncertainty.unwrap_or_default());
         Some(CalibrateInjectorResponse {
             write: change::writing(&At("/bench/injector/keeps"), &keeps.both),
@@ -111,9 +108,9 @@ mod tests {
     fn answer(weighings: Value, density: &str) -> Value {
         answer_value(&json!({
             "calculate": "calibrate-injector",
-            "weighings": weighings,
-            "density": density,
-            "readability": "0.1 g",
+            "injector_weighed": weighings,
+            "residue_density": density,
+            "balance_readability": "0.1 g",
         }))
     }
 
@@ -121,9 +118,9 @@ mod tests {
     fn what_a_book_can_keep() {
         // 4.2 g with u² = (0.2² + 0.1²/6)/3, over 0.9 g/mL: 4.667 mL, u = √(0.1178² + 0.042²)/0.9.
         let weighings = json!([
-            { "clean": "180.0 g", "emptied": "184.0 g" },
-            { "clean": "180.0 g", "emptied": "184.2 g" },
-            { "clean": "180.1 g", "emptied": "184.5 g" },
+            { "clean_mass": "180.0 g", "emptied_mass": "184.0 g" },
+            { "clean_mass": "180.0 g", "emptied_mass": "184.2 g" },
+            { "clean_mass": "180.1 g", "emptied_mass": "184.5 g" },
         ]);
         let answer = answer(weighings, "0.9 g/mL ± 0.009");
         let result = &answer["result"];
@@ -133,10 +130,10 @@ mod tests {
     }
 
     #[rstest]
-    #[case(json!([{ "clean": "180 g", "emptied": "184 g" }]), "0.9 g/mL", "/weighings", "out-of-range")]
-    #[case(json!([{ "clean": "180 g", "emptied": "184 g" }, { "clean": "180 g", "emptied": "179 g" }]), "0.9 g/mL", "/weighings", "calibrate-injector-lighter")]
-    #[case(json!([{ "clean": "180 g", "emptied": "184 g" }, { "clean": "180 g", "emptied": "184 g" }]), "0 g/mL", "/density", "out-of-range")]
-    #[case(json!([{ "clean": "180 g", "emptied": "184 mL" }]), "0.9 g/mL", "/weighings/0/emptied", "amount-wrong-dimension")]
+    #[case(json!([{ "clean_mass": "180 g", "emptied_mass": "184 g" }]), "0.9 g/mL", "/injector_weighed", "out-of-range")]
+    #[case(json!([{ "clean_mass": "180 g", "emptied_mass": "184 g" }, { "clean_mass": "180 g", "emptied_mass": "179 g" }]), "0.9 g/mL", "/injector_weighed", "calibrate-injector-lighter")]
+    #[case(json!([{ "clean_mass": "180 g", "emptied_mass": "184 g" }, { "clean_mass": "180 g", "emptied_mass": "184 g" }]), "0 g/mL", "/residue_density", "out-of-range")]
+    #[case(json!([{ "clean_mass": "180 g", "emptied_mass": "184 mL" }]), "0.9 g/mL", "/injector_weighed/0/emptied_mass", "amount-wrong-dimension")]
     fn faults_say_where(
         #[case] weighings: Value,
         #[case] density: &str,

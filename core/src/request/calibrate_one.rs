@@ -4,44 +4,37 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::change::{self, Change};
-use super::response;
+use super::{request, response};
 use crate::calibrate::{Counted, PerOne};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::entry::entry;
-use crate::json::path::Path::At;
+use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Mass, MassDensity, Ratio, System, Volume};
 use crate::show::{Shown, text};
 
-entry! {
-    /// So many drops or spoonfuls, weighed together.
+request! {
+    /// Drops or spoonfuls that were counted and weighed together.
     pub struct CountedEntry {
         required {
-            /// How many.
-            count: u32,
-            /// What they weigh together, net.
-            weight: Written<Mass>,
+            weighed_count: u32,
+            weighed_mass: Written<Mass>,
         }
         optional {}
     }
 }
 
-entry! {
+request! {
     /// Asks what one drop weighs.
     pub struct CalibrateDropRequest {
         required {
-            #[doc = parameter!(drops_weighed)]
-            weighings: Vec<CountedEntry>,
-            #[doc = parameter!(balance_readability)]
-            readability: Written<Mass>,
+            drops_weighed: Vec<CountedEntry>,
+            balance_readability: Written<Mass>,
         }
         optional {
-            #[doc = parameter!(calibrated_material)]
-            material: Name,
-            #[doc = parameter!(measures)]
+            calibrated_material: Name,
             measures: System,
         }
     }
@@ -65,21 +58,16 @@ response! {
     }
 }
 
-entry! {
+request! {
     /// Asks for the density as scooped.
     pub struct CalibrateSpoonRequest {
         required {
-            #[doc = parameter!(scoops_weighed)]
-            weighings: Vec<CountedEntry>,
-            #[doc = parameter!(spoon_volume)]
-            spoon: Written<Volume>,
-            #[doc = parameter!(balance_readability)]
-            readability: Written<Mass>,
+            scoops_weighed: Vec<CountedEntry>,
+            spoon_volume: Written<Volume>,
+            balance_readability: Written<Mass>,
         }
         optional {
-            #[doc = parameter!(calibrated_material)]
-            material: Name,
-            #[doc = parameter!(measures)]
+            calibrated_material: Name,
             measures: System,
         }
     }
@@ -112,12 +100,17 @@ impl CalibrateDropRequest {
     /// Weighings that cannot be right, and why.
     pub fn answer(&self) -> Result<CalibrateDropResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
-        let one = per_one(&self.weighings, &self.readability, &mut resolver);
+        let one = per_one(
+            Parameter::DropsWeighed,
+            &self.drops_weighed,
+            &self.balance_readability,
+            &mut resolver,
+        );
         let response = one.and_then(|one| {
-            resolver.keep(&At("/weighings"), one.drop())?;
+            resolver.keep(&At("/drops_weighed"), one.drop())?;
             let drop = text::uncertain(one.mass, one.uncertainty);
             Some(CalibrateDropResponse {
-                write: change::of_material(self.material.as_ref(), "drop", &drop.both),
+                write: change::of_material(self.calibrated_material.as_ref(), "drop", &drop.both),
                 drop: drop.both,
                 mass: drop.value,
                 uncertainty: drop.uncertainty,
@@ -136,13 +129,18 @@ impl CalibrateSpoonRequest {
     /// Weighings or a spoon that cannot be right, and why.
     pub fn answer(&self) -> Result<CalibrateSpoonResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
-        let spoon = resolver.measured(&At("/spoon"), &self.spoon);
-        let one = per_one(&self.weighings, &self.readability, &mut resolver);
+        let spoon = resolver.measured_given(Parameter::SpoonVolume, &self.spoon_volume);
+        let one = per_one(
+            Parameter::ScoopsWeighed,
+            &self.scoops_weighed,
+            &self.balance_readability,
+            &mut resolver,
+        );
         let response = spoon.zip(one).and_then(|(spoon, one)| {
-            let scooped = resolver.keep(&At("/spoon"), one.as_scooped(&spoon))?;
+            let scooped = resolver.keep(&At("/spoon_volume"), one.as_scooped(&spoon))?;
             let uncertainty = scooped.uncertainty.unwrap_or_default();
             let as_scooped = text::uncertain(scooped.value, uncertainty);
-            let material = self.material.as_ref();
+            let material = self.calibrated_material.as_ref();
             Some(CalibrateSpoonResponse {
                 write: change::of_material(material, "as_scooped", &as_scooped.both),
                 as_scooped: as_scooped.both,
@@ -156,17 +154,19 @@ impl CalibrateSpoonRequest {
         resolver.finish(response)
     }
 }
-
+/// Drops or spoonfuls from the weighings of `parameter`.
 fn per_one(
+    parameter: Parameter,
     weighings: &[CountedEntry],
     readability: &Written<Mass>,
     resolver: &mut Resolver,
 ) -> Option<PerOne> {
-    let readability = resolver.quantity(&At("/readability"), readability);
-    let at = At("/weighings");
+    let readability = resolver.given(Parameter::BalanceReadability, readability);
+    let at = Path::ROOT.key(parameter.name());
     let counted = resolver.each(&at, weighings, |resolver, path, weighing| {
-        let weight = resolver.quantity(&path.key("weight"), &weighing.weight)?;
-        Some(Counted { count: weighing.count, weight })
+        let mass = path.key(Parameter::WeighedMass.name());
+        let weight = resolver.given_at(&mass, Parameter::WeighedMass, &weighing.weighed_mass)?;
+        Some(Counted { count: weighing.weighed_count, weight })
     })?;
     resolver.keep(&at, PerOne::new(&counted, readability?))
 }
@@ -182,12 +182,12 @@ mod tests {
     fn a_drop_that_a_book_can_keep() {
         let answer = answer_value(&json!({
             "calculate": "calibrate-drop",
-            "weighings": [
-                { "count": 50, "weight": "2.20 g" },
-                { "count": 50, "weight": "2.30 g" },
-                { "count": 50, "weight": "2.10 g" },
+            "drops_weighed": [
+                { "weighed_count": 50, "weighed_mass": "2.20 g" },
+                { "weighed_count": 50, "weighed_mass": "2.30 g" },
+                { "weighed_count": 50, "weighed_mass": "2.10 g" },
             ],
-            "readability": "0.01 g",
+            "balance_readability": "0.01 g",
         }));
         let result = &answer["result"];
         assert_eq!(result["drop"], "0.0440 g ± 0.0012", "{answer}");
@@ -199,21 +199,21 @@ mod tests {
     fn a_powder_that_a_book_can_keep() {
         let answer = answer_value(&json!({
             "calculate": "calibrate-spoon",
-            "weighings": [{ "count": 10, "weight": "30 g" }, { "count": 10, "weight": "32 g" }],
-            "spoon": "2.5 mL ± 0.05",
-            "readability": "0.1 g",
+            "scoops_weighed": [{ "weighed_count": 10, "weighed_mass": "30 g" }, { "weighed_count": 10, "weighed_mass": "32 g" }],
+            "spoon_volume": "2.5 mL ± 0.05",
+            "balance_readability": "0.1 g",
         }));
         assert_eq!(answer["result"]["as_scooped"], "1.240 g/mL ± 0.047", "{answer}");
     }
 
     #[rstest]
-    #[case(json!([{ "count": 50, "weight": "2.2 g" }]), "/weighings", "out-of-range")]
-    #[case(json!([{ "count": 50, "weight": "2 g" }, { "count": 50, "weight": "0 g" }]), "/weighings", "out-of-range")]
-    #[case(json!([{ "count": 0, "weight": "2 g" }]), "/weighings/0/count", "wrong-type")]
-    #[case(json!([{ "count": 5, "weight": "2.2 kg" }, { "count": 5, "weight": "2.3 kg" }]), "/weighings", "calibrate-no-drop")]
+    #[case(json!([{ "weighed_count": 50, "weighed_mass": "2.2 g" }]), "/drops_weighed", "out-of-range")]
+    #[case(json!([{ "weighed_count": 50, "weighed_mass": "2 g" }, { "weighed_count": 50, "weighed_mass": "0 g" }]), "/drops_weighed/1/weighed_mass", "out-of-range")]
+    #[case(json!([{ "weighed_count": 0, "weighed_mass": "2 g" }]), "/drops_weighed/0/weighed_count", "out-of-range")]
+    #[case(json!([{ "weighed_count": 5, "weighed_mass": "2.2 kg" }, { "weighed_count": 5, "weighed_mass": "2.3 kg" }]), "/drops_weighed", "calibrate-no-drop")]
     fn faults_say_where(#[case] weighings: Value, #[case] path: &str, #[case] code: &str) {
         let answer = answer_value(&json!({
-            "calculate": "calibrate-drop", "weighings": weighings, "readability": "0.01 g",
+            "calculate": "calibrate-drop", "drops_weighed": weighings, "balance_readability": "0.01 g",
         }));
         let fault = &answer["faults"][0];
         assert_eq!((fault["path"].as_str(), fault["code"].as_str()), (Some(path), Some(code)));

@@ -65,37 +65,37 @@ mod tests {
     #[rstest]
     #[case(
         json!({
-            "calculate": "calibrate-drop", "material": "plum", "readability": "0.01 g",
-            "weighings": [{ "count": 50, "weight": "2.2 g" }, { "count": 50, "weight": "2.3 g" }],
+            "calculate": "calibrate-drop", "calibrated_material": "plum", "balance_readability": "0.01 g",
+            "drops_weighed": [{ "weighed_count": 50, "weighed_mass": "2.2 g" }, { "weighed_count": 50, "weighed_mass": "2.3 g" }],
         }),
         "drop"
     )]
     #[case(
         json!({
-            "calculate": "calibrate-spoon", "material": "fine-salt", "readability": "0.1 g",
-            "spoon": "1 tbsp", "weighings": [{ "count": 4, "weight": "72 g" }, { "count": 4, "weight": "73 g" }],
+            "calculate": "calibrate-spoon", "calibrated_material": "fine-salt", "balance_readability": "0.1 g",
+            "spoon_volume": "1 tbsp", "scoops_weighed": [{ "weighed_count": 4, "weighed_mass": "72 g" }, { "weighed_count": 4, "weighed_mass": "73 g" }],
         }),
         "as_scooped"
     )]
     #[case(
         json!({
-            "calculate": "calibrate-injector", "readability": "0.1 g", "density": "0.96 g/mL",
-            "weighings": [
-                { "clean": "212 g", "emptied": "216 g" }, { "clean": "212 g", "emptied": "216.5 g" }
+            "calculate": "calibrate-injector", "balance_readability": "0.1 g", "residue_density": "0.96 g/mL",
+            "injector_weighed": [
+                { "clean_mass": "212 g", "emptied_mass": "216 g" }, { "clean_mass": "212 g", "emptied_mass": "216.5 g" }
             ],
         }),
         "keeps"
     )]
-    #[case(json!({ "calculate": "water", "water_mass": "9.21 g ± 0.02", "water_temperature": "20 °C", "mold": "finger-5" }), "cavity")]
+    #[case(json!({ "calculate": "water", "water_mass": "9.21 g ± 0.02", "water_temperature": "20 °C", "calibrated_mold": "finger-5" }), "cavity")]
     #[case(
-        json!({ "calculate": "water", "water_mass": "8.3 g", "water_temperature": "20 °C", "mold": "claw-set", "shape": "long" }),
+        json!({ "calculate": "water", "water_mass": "8.3 g", "water_temperature": "20 °C", "calibrated_mold": "claw-set", "calibrated_shape": "long" }),
         "cavity"
     )]
     #[case(
         json!({
-            "calculate": "calibrate", "weights": ["8.6 g", "8.7 g", "8.6 g"], "readability": "0.1 g",
-            "cold_density": "1.042 g/mL", "hot_density": "0.97 g/mL", "feed": "60 %", "mold": "claw-set",
-            "shape": "long",
+            "calculate": "calibrate", "weights": ["8.6 g", "8.7 g", "8.6 g"], "balance_readability": "0.1 g",
+            "cold_density": "1.042 g/mL", "hot_density": "0.97 g/mL", "feed": "60 %", "calibrated_mold": "claw-set",
+            "calibrated_shape": "long",
         }),
         "cavity"
     )]
@@ -119,9 +119,9 @@ mod tests {
     #[test]
     fn a_mold_has_one_feed_share() {
         let answer = answer_value(&json!({
-            "calculate": "calibrate", "weights": ["9.5 g", "9.6 g", "9.5 g"], "readability": "0.1 g",
-            "cold_density": "1.042 g/mL", "hot_density": "0.97 g/mL", "cavity": "9.5 mL",
-            "mold": "claw-set", "shape": "short",
+            "calculate": "calibrate", "weights": ["9.5 g", "9.6 g", "9.5 g"], "balance_readability": "0.1 g",
+            "cold_density": "1.042 g/mL", "hot_density": "0.97 g/mL", "cavity_volume": "9.5 mL",
+            "calibrated_mold": "claw-set", "calibrated_shape": "short",
         }));
         let change = &answer["result"]["write"][0];
         assert_eq!(change["path"], "/molds/claw-set/feed", "{answer}");

@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::caution::Caution;
 use crate::document::process::CoolsEntry;
 use crate::document::resolve::Resolver;
@@ -12,36 +12,26 @@ use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::json::reader::Count;
 use crate::mix::reference_temperature;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::process::clock::{self, Hot, ShotSeries};
 use crate::quantity::{Amount, Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks for the heats of a pot.
     pub struct ClockRequest {
         required {
-            #[doc = parameter!(clock_mix)]
-            mix: Amount,
-            #[doc = parameter!(clock_runs)]
-            runs: Vec<RunEntry>,
+            clock_mix: Amount,
+            clock_runs: Vec<RunEntry>,
         }
         optional {
-            #[doc = parameter!(hot_for)]
             hot_for: Written<Time>,
-            #[doc = parameter!(cools)]
             cools: CoolsEntry,
-            #[doc = parameter!(clock_from)]
-            from: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(clock_to)]
-            to: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(room)]
+            clock_from: Written<ThermodynamicTemperature>,
+            clock_to: Written<ThermodynamicTemperature>,
             room: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(oven_time)]
             oven_time: Written<Time>,
-            #[doc = parameter!(timed_density)]
-            density: Written<MassDensity>,
-            #[doc = parameter!(measures)]
+            timed_density: Written<MassDensity>,
             measures: System,
         }
     }
@@ -112,13 +102,13 @@ impl ClockRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<ClockResponse> {
-        let density = match &self.density {
-            Some(density) => Some(resolver.quantity(&At("/density"), density)?),
+        let density = match &self.timed_density {
+            Some(density) => Some(resolver.given(Parameter::TimedDensity, density)?),
             None => None,
         };
-        let mass = resolver.amount_of_mix(&At("/mix"), &self.mix, density);
+        let mass = resolver.amount_of_mix(&At("/clock_mix"), &self.clock_mix, density);
         let hot = self.hot(resolver, density);
-        let runs = resolver.each(&At("/runs"), &self.runs, |resolver, path, run| {
+        let runs = resolver.each(&At("/clock_runs"), &self.clock_runs, |resolver, path, run| {
             let takes = resolver.quantity(&path.key("takes"), &run.takes);
             let hands = resolver.quantity(&path.key("hands"), &run.hands);
             let sets = resolver.or_zero(&path.key("sets"), run.sets.as_ref());
@@ -129,7 +119,7 @@ impl ClockRequest {
         });
         let heats = resolver.keep(&Path::ROOT, clock::heats(mass?, &runs?, &hot?))?;
         let oven_time = match &self.oven_time {
-            Some(time) => Some(resolver.quantity(&At("/oven_time"), time)?),
+            Some(time) => Some(resolver.given(Parameter::OvenTime, time)?),
             None => None,
         };
         let shooting = heats.iter().fold(Time::default(), |sum, heat| sum + heat.lasts);
@@ -153,24 +143,25 @@ impl ClockRequest {
     /// How long the pot stays hot: the shop's own time wins.
     fn hot(&self, resolver: &mut Resolver, density: Option<MassDensity>) -> Option<Hot> {
         if let Some(hot_for) = &self.hot_for {
-            return resolver.quantity(&At("/hot_for"), hot_for).map(Hot::Stated);
+            return resolver.given(Parameter::HotFor, hot_for).map(Hot::Stated);
         }
-        let (Some(cools), Some(from), Some(to)) = (&self.cools, &self.from, &self.to) else {
+        let (Some(cools), Some(from), Some(to)) = (&self.cools, &self.clock_from, &self.clock_to)
+        else {
             resolver.fault(
                 "hot-time-not-known",
                 &Path::ROOT,
                 &"How long the pot stays hot is not known.",
-                &"Give \"hot_for\", or how it \"cools\" with the temperatures \"from\" and \"to\".",
+                &"Give \"hot_for\", or how it \"cools\" with the temperatures \"clock_from\" and \"clock_to\".",
             );
             return None;
         };
         let room = match &self.room {
-            Some(room) => resolver.quantity(&At("/room"), room)?,
+            Some(room) => resolver.given(Parameter::Room, room)?,
             None => reference_temperature(),
         };
         let cooling = resolver.cooling(&At("/cools"), cools, density, room);
-        let from = resolver.quantity(&At("/from"), from);
-        let to = resolver.quantity(&At("/to"), to);
+        let from = resolver.given(Parameter::ClockFrom, from);
+        let to = resolver.given(Parameter::ClockTo, to);
         Some(Hot::Watched { cooling: cooling?, room, from: from?, to: to? })
     }
 }
@@ -186,8 +177,8 @@ mod tests {
     /// 22 shots of 50 s out of a pot that stays hot for 8 min: 9 shots take 7:30, the tenth would end at 8:20.
     fn request() -> Value {
         json!({
-            "calculate": "clock", "mix": "1200 g", "hot_for": "8 min",
-            "runs": [{ "shots": 22, "takes": "48 g", "hands": "50 s" }]
+            "calculate": "clock", "clock_mix": "1200 g", "hot_for": "8 min",
+            "clock_runs": [{ "shots": 22, "takes": "48 g", "hands": "50 s" }]
         })
     }
 
@@ -223,8 +214,8 @@ mod tests {
     #[case(3, 3)]
     fn more_molds_take_fewer_heats(#[case] molds: u32, #[case] heats: usize) {
         let mut request = request();
-        request["runs"][0]["sets"] = json!("100 s");
-        request["runs"][0]["molds"] = json!(molds);
+        request["clock_runs"][0]["sets"] = json!("100 s");
+        request["clock_runs"][0]["molds"] = json!(molds);
         assert_eq!(result(request)["heats"].as_array().unwrap().len(), heats);
     }
 
@@ -235,8 +226,8 @@ mod tests {
         request.as_object_mut().unwrap().remove("hot_for");
         assert_eq!(fault_codes(request.clone()), ["hot-time-not-known"]);
         request["cools"] = json!({ "mix": "1200 g", "from": "170 °C", "to": "150 °C", "time": "300 s", "room": "22 °C" });
-        request["from"] = json!("170 °C");
-        request["to"] = json!("150 °C");
+        request["clock_from"] = json!("170 °C");
+        request["clock_to"] = json!("150 °C");
         request["room"] = json!("22 °C");
         let answer = result(request);
         let heats = answer["heats"].as_array().unwrap();
@@ -248,7 +239,7 @@ mod tests {
 
     #[rstest]
     #[case("hot_for", json!("40 s"), "clock-too-short")]
-    #[case("mix", json!("500 g"), "clock-empty")]
+    #[case("clock_mix", json!("500 g"), "clock-empty")]
     #[case("hot_for", json!("0 s"), "out-of-range")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);

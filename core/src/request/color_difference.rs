@@ -1,22 +1,20 @@
 //! How far apart two colors look.
 
 use super::color::{ColorEntry, ShownLab};
-use super::response;
+use super::{request, response};
 use crate::color::difference::ciede2000;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
-use crate::parameter::parameter;
 
-entry! {
+request! {
     /// Asks how far apart two colors look.
     pub struct ColorDifferenceRequest {
+        named {
+            other_color: ColorEntry = color,
+        }
         required {
-            #[doc = parameter!(color)]
-            one: ColorEntry,
-            #[doc = parameter!(color)]
-            other: ColorEntry,
+            color: ColorEntry,
         }
         optional {}
     }
@@ -27,10 +25,10 @@ response! {
     pub struct ColorDifferenceResponse {
         /// ΔE₀₀; about 1 is what a trained eye just sees side by side.
         pub difference: f64,
-        /// The one.
-        pub one: ShownLab,
-        /// The other.
-        pub other: ShownLab,
+        /// The color.
+        pub color: ShownLab,
+        /// The other color.
+        pub other_color: ShownLab,
     }
 }
 
@@ -41,14 +39,14 @@ impl ColorDifferenceRequest {
     /// A color that is stated in no way or two, or out of its range.
     pub fn answer(&self) -> Result<ColorDifferenceResponse, Faults> {
         let mut resolver = Resolver::of_request(None);
-        let one = self.one.read_at(&At("/one"), &mut resolver);
-        let other = self.other.read_at(&At("/other"), &mut resolver);
+        let one = self.color.read_at(&At("/color"), &mut resolver);
+        let other = self.other_color.read_at(&At("/other_color"), &mut resolver);
         let response = one.zip(other).map(|(one, other)| {
             let (one, other) = (one.lab(), other.lab());
             ColorDifferenceResponse {
                 difference: ciede2000(&one, &other),
-                one: one.into(),
-                other: other.into(),
+                color: one.into(),
+                other_color: other.into(),
             }
         });
         resolver.finish(response)
@@ -68,7 +66,7 @@ mod tests {
     #[case([60.2574, -34.0099, 36.2677], [60.4626, -34.1751, 39.4387], 1.2644)]
     fn published_pairs(#[case] one: [f64; 3], #[case] other: [f64; 3], #[case] wanted: f64) {
         let answer = result(json!({
-            "calculate": "color-difference", "one": { "lab": one }, "other": { "lab": other }
+            "calculate": "color-difference", "color": { "lab": one }, "other_color": { "lab": other }
         }));
         assert!((answer["difference"].as_f64().unwrap() - wanted).abs() < 5e-5);
     }
@@ -77,7 +75,7 @@ mod tests {
     fn white_is_white_either_way() {
         let answer = result(json!({
             "calculate": "color-difference",
-            "one": { "lab": [100, 0, 0] }, "other": { "srgb": [255, 255, 255] }
+            "color": { "lab": [100, 0, 0] }, "other_color": { "srgb": [255, 255, 255] }
         }));
         assert!(answer["difference"].as_f64().unwrap() < 1e-9);
     }
@@ -89,7 +87,7 @@ mod tests {
     #[case(json!({ "lab": [50, 0] }), "wrong-type")]
     fn faults(#[case] one: Value, #[case] code: &str) {
         let request = json!({
-            "calculate": "color-difference", "one": one, "other": { "lab": [50, 0, 0] }
+            "calculate": "color-difference", "color": one, "other_color": { "lab": [50, 0, 0] }
         });
         assert_eq!(fault_codes(request), [code]);
     }

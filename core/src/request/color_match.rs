@@ -4,7 +4,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::color::{Color, ColorEntry, ShownLab};
-use super::response;
+use super::{request, response};
 use crate::color::kubelka_munk::Surface;
 use crate::color::lab::SRGB_BANDS;
 use crate::color::match_color::{Colorants, LetDown, STARTING_POINT, StartingFormula};
@@ -14,26 +14,21 @@ use crate::fault::Faults;
 use crate::json::Named;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Amount, Dimension, Mass, Ratio, System};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks for a formula to begin with, from colorants that the shop has let down and photographed
     /// beside white.
     pub struct ColorMatchRequest {
         required {
-            #[doc = parameter!(base_color)]
-            base: ColorEntry,
-            #[doc = parameter!(colorants)]
+            base_color: ColorEntry,
             colorants: Named<ColorantEntry>,
-            #[doc = parameter!(target)]
             target: ColorEntry,
-            #[doc = parameter!(base_mass)]
             base_mass: Written<Mass>,
         }
         optional {
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -114,16 +109,16 @@ impl ColorMatchRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<ColorMatchResponse> {
-        let base = bands(&At("/base"), &self.base, resolver);
+        let base = bands(&At("/base_color"), &self.base_color, resolver);
         let target = bands(&At("/target"), &self.target, resolver);
-        let base_mass = resolver.quantity(&At("/base_mass"), &self.base_mass);
+        let base_mass = resolver.given(Parameter::BaseMass, &self.base_mass);
         let mut read = Vec::new();
         for (name, entry) in &self.colorants {
             read.push((name, entry.read_at(&At("/colorants").key(name), resolver)));
         }
         let base = base?;
         let mut colorants =
-            resolver.keep(&At("/base"), Colorants::new(&SRGB_BANDS, Surface::NONE, &base))?;
+            resolver.keep(&At("/base_color"), Colorants::new(&SRGB_BANDS, Surface::NONE, &base))?;
         let mut drops = Vec::new();
         for (name, colorant) in read {
             let (drop, let_downs) = colorant?;
@@ -192,7 +187,7 @@ impl LetDownEntry {
         let (dose, base): (Mass, Mass) = (dose?, base?);
         if base <= Mass::default() {
             resolver.fault(
-                "not-positive",
+                "out-of-range",
                 &path.key("base_mass"),
                 &"There is no base to let the colorant down in.",
                 &"Write the mass of base of the test piece's pot.",
@@ -243,7 +238,7 @@ mod tests {
     fn request() -> Value {
         let piece = |dose: &str, color: Value| json!({ "dose": dose, "base_mass": "100 g", "color": color });
         json!({
-            "calculate": "color-match", "base": color(0.0, 0.0), "target": color(6.0, 10.0),
+            "calculate": "color-match", "base_color": color(0.0, 0.0), "target": color(6.0, 10.0),
             "base_mass": "200 g",
             "colorants": {
                 "blue": { "drop": "0.05 g", "let_downs": [
@@ -274,7 +269,7 @@ mod tests {
     #[case("/colorants", json!({}), "color-no-colorants")]
     #[case("/colorants/red/let_downs", json!([]), "color-too-few-let-downs")]
     #[case("/colorants/red/drop", json!("0.05 mL"), "amount-wrong-dimension")]
-    #[case("/base_mass", json!("0 g"), "color-number-out-of-range")]
+    #[case("/base_mass", json!("0 g"), "out-of-range")]
     fn faults(#[case] path: &str, #[case] value: Value, #[case] code: &str) {
         let mut request = request();
         *request.pointer_mut(path).unwrap() = value;

@@ -2,25 +2,20 @@
 
 use alloc::string::String;
 
-use super::response;
+use super::{request, response};
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
-use crate::parameter::parameter;
 use crate::quantity::{Amount, System, Unit};
 
-entry! {
+request! {
     /// Asks for an amount in another unit.
     pub struct ConvertRequest {
         required {
-            #[doc = parameter!(amount)]
             amount: Amount,
-            #[doc = parameter!(to)]
             to: String,
         }
         optional {
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }

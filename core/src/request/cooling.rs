@@ -2,16 +2,15 @@
 
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::caution::Caution;
 use crate::document::process::{MoldCoolingEntry, SectionEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::json::reader::Count;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::process::clock;
 use crate::process::shot_cooling::{self, Diffusivity, Point, ShotCooling};
 use crate::quantity::{
@@ -20,31 +19,21 @@ use crate::quantity::{
 };
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks how long a shot sets in a metal mold.
     pub struct CoolingRequest {
         required {
-            #[doc = parameter!(section)]
             section: SectionEntry,
-            #[doc = parameter!(shot_at)]
             shot_at: Written<ThermodynamicTemperature>,
         }
         optional {
-            #[doc = parameter!(mold_cooling)]
-            mold: MoldCoolingEntry,
-            #[doc = parameter!(piece_point)]
-            point: Point,
-            #[doc = parameter!(diffusivity)]
+            mold_cooling: MoldCoolingEntry,
+            piece_point: Point,
             diffusivity: Written<DiffusionCoefficient>,
-            #[doc = parameter!(shot_mass)]
-            shot: Written<Mass>,
-            #[doc = parameter!(shot_specific_heat)]
-            specific_heat: Written<SpecificHeatCapacity>,
-            #[doc = parameter!(hands)]
+            shot_mass: Written<Mass>,
+            shot_specific_heat: Written<SpecificHeatCapacity>,
             hands: Written<Time>,
-            #[doc = parameter!(molds)]
             molds: Count,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -86,25 +75,25 @@ impl CoolingRequest {
 
     fn response(&self, resolver: &mut Resolver) -> Option<CoolingResponse> {
         let section = resolver.section(&At("/section"), &self.section);
-        let shot = resolver.quantity(&At("/shot_at"), &self.shot_at);
-        let mold = match &self.mold {
-            Some(entry) => resolver.mold_cooling(&At("/mold"), entry, section, false),
+        let shot = resolver.given(Parameter::ShotAt, &self.shot_at);
+        let mold = match &self.mold_cooling {
+            Some(entry) => resolver.mold_cooling(&At("/mold_cooling"), entry, section, false),
             None => section.map(Resolver::usual_mold),
         };
         let diffusivity = match &self.diffusivity {
             Some(written) => {
-                let expected = resolver.quantity(&At("/diffusivity"), written)?;
+                let expected = resolver.given(Parameter::Diffusivity, written)?;
                 Diffusivity { expected, lowest: expected, highest: expected }
             }
             None => Diffusivity::default(),
         };
-        let point = self.point.unwrap_or(Point::Center);
+        let point = self.piece_point.unwrap_or(Point::Center);
         let (mold, section) = (mold?, section?);
         let cooling =
             ShotCooling { section, point, diffusivity, shot: shot?, take_out: mold.take_out };
         let warms = match mold.heat_capacity {
             Some(capacity) => {
-                let Some(mass) = &self.shot else {
+                let Some(mass) = &self.shot_mass else {
                     resolver.fault(
                         "shot-mass-missing",
                         &Path::ROOT,
@@ -113,21 +102,21 @@ impl CoolingRequest {
                     );
                     return None;
                 };
-                let mass = resolver.quantity(&At("/shot"), mass)?;
-                let specific_heat = match &self.specific_heat {
-                    Some(own) => resolver.quantity(&At("/specific_heat"), own)?,
+                let mass = resolver.given(Parameter::ShotMass, mass)?;
+                let specific_heat = match &self.shot_specific_heat {
+                    Some(own) => resolver.given(Parameter::ShotSpecificHeat, own)?,
                     None => shot_cooling::specific_heat(),
                 };
                 let warms = cooling.warms(mass * specific_heat, capacity);
-                Some(resolver.keep(&At("/mold"), warms)?)
+                Some(resolver.keep(&At("/mold_cooling"), warms)?)
             }
             None => None,
         };
         let warm = warms.map_or(mold.at, |warms| mold.at + warms);
-        let setting = resolver.keep(&At("/mold"), cooling.in_mold(warm))?;
+        let setting = resolver.keep(&At("/mold_cooling"), cooling.in_mold(warm))?;
         let every = match &self.hands {
             Some(hands) => {
-                let hands = resolver.quantity(&At("/hands"), hands)?;
+                let hands = resolver.given(Parameter::Hands, hands)?;
                 let molds = self.molds.map_or(1, |Count(molds)| molds);
                 Some(resolver.keep(&At("/hands"), clock::every(hands, setting.time, molds))?)
             }
@@ -156,7 +145,7 @@ mod tests {
     fn request() -> Value {
         json!({
             "calculate": "cooling", "section": { "rod": "9 mm" }, "shot_at": "165 °C",
-            "mold": { "at": "30 °C", "take_out": "50 °C" }
+            "mold_cooling": { "at": "30 °C", "take_out": "50 °C" }
         })
     }
 
@@ -175,15 +164,15 @@ mod tests {
             ["shortest", "longest"].map(|it| answer[it]["value"].as_f64().unwrap());
         assert!(shortest < 104.2 && longest > 104.2);
         assert_eq!(answer["warms"], Value::Null);
-        let mean = result(with("point", json!("mean")));
+        let mean = result(with("piece_point", json!("mean")));
         assert!((mean["time"]["value"].as_f64().unwrap() - 67.5).abs() < 0.1, "{mean}");
     }
 
     /// 40 g of 1.9 J/(g K) cooled by 115 K warm 500 g of aluminum of 0.896 J/(g K) by 19.5 K (heat balance).
     #[test]
     fn a_shot_warms_its_mold() {
-        let mut request = with("shot", json!("40 g"));
-        request["mold"] = json!({
+        let mut request = with("shot_mass", json!("40 g"));
+        request["mold_cooling"] = json!({
             "at": "25 °C", "take_out": "50 °C", "mass": "500 g", "specific_heat": "0.896 J/(g.K)"
         });
         let answer = result(request.clone());
@@ -195,14 +184,14 @@ mod tests {
         let time = answer["time"]["value"].as_f64().unwrap();
         let every = answer["every"]["value"].as_f64().unwrap();
         assert!((every - f64::max(50.0, (50.0 + time) / 2.0)).abs() < 1e-9, "{answer}");
-        request.as_object_mut().unwrap().remove("shot");
+        request.as_object_mut().unwrap().remove("shot_mass");
         assert_eq!(fault_codes(request), ["shot-mass-missing"]);
     }
 
     #[rstest]
-    #[case("mold", json!({ "at": "55 °C", "take_out": "55 °C" }), "mold-too-warm")]
-    #[case("mold", json!({ "of": "silicone" }), "mold-not-metal")]
-    #[case("mold", json!({ "of": "plaster" }), "mold-not-metal")]
+    #[case("mold_cooling", json!({ "at": "55 °C", "take_out": "55 °C" }), "mold-too-warm")]
+    #[case("mold_cooling", json!({ "of": "silicone" }), "mold-not-metal")]
+    #[case("mold_cooling", json!({ "of": "plaster" }), "mold-not-metal")]
     #[case("section", json!({ "rod": "9 mm", "ball": "9 mm" }), "section-not-one")]
     #[case("section", json!({ "rod": "9 m" }), "out-of-range")]
     #[case("shot_at", json!("40 °C"), "shot-not-hotter")]

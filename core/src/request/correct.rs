@@ -3,22 +3,22 @@
 use alloc::vec::Vec;
 
 use super::formula::{base_mass, combined};
+use super::request;
 use crate::book::Book;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
 use crate::formula::{Overlap, Recipe};
 use crate::json::Named;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
 use crate::json::reader::Name;
 use crate::mix::{Mix, Phase};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::plan::mispour::{Mispour, PutRight};
-use crate::quantity::{Amount, Dimension, Mass, Ratio, Volume};
+use crate::quantity::{Amount, Dimension, Mass, Volume};
 
-entry! {
+request! {
     /// Asks what to add to a pot that came out wrong.
     ///
     /// At the bench one says what went in otherwise than meant: "it should have been dusk for two
@@ -27,24 +27,16 @@ entry! {
     /// `"pot": { "clear-base": "2 1/4 cup" }`. Without `base`, `pot` names all that is in the cup.
     pub struct CorrectRequest {
         required {
-            #[doc = parameter!(book)]
             book: BookDocument,
-            #[doc = parameter!(formulas)]
             formulas: Vec<Name>,
-            #[doc = parameter!(pot)]
             pot: Named<Amount>,
         }
         optional {
-            #[doc = parameter!(overlap)]
             overlap: Overlap,
-            #[doc = parameter!(pot_base)]
-            base: Amount,
-            #[doc = parameter!(still_there)]
+            pot_base: Amount,
             still_there: Amount,
-            #[doc = parameter!(cup)]
             cup: Written<Volume>,
-            #[doc = parameter!(trace)]
-            trace: Percent,
+            trace: Share,
         }
     }
 }
@@ -70,7 +62,7 @@ impl CorrectRequest {
         };
         let pot = self.mixed(&target, book, resolver)?;
         let pot = self.remaining(pot, book, resolver)?;
-        let trace = Ratio::from(self.trace.map_or(0.0, Percent::share));
+        let trace = resolver.share(Parameter::Trace, self.trace)?;
         let mispour = Mispour { book, target: &target, pot: &pot, cup, trace };
         let path = if self.cup.is_some() { At("/cup") } else { At("/pot") };
         resolver.keep(&path, mispour.put_right())
@@ -79,12 +71,13 @@ impl CorrectRequest {
     /// What went in.
     fn mixed(&self, target: &Recipe, book: &Book, resolver: &mut Resolver) -> Option<Mix> {
         let mut mix = Mix::new();
-        if let Some(base) = &self.base {
+        if let Some(base) = &self.pot_base {
             let meant = target.for_base(base_mass(base, target, book, resolver)?);
-            for portion in resolver.keep(&At("/base"), meant)?.portions() {
-                let name = &resolver.keep(&At("/base"), book.materials.get(portion.material))?.name;
+            for portion in resolver.keep(&At("/pot_base"), meant)?.portions() {
+                let name =
+                    &resolver.keep(&At("/pot_base"), book.materials.get(portion.material))?.name;
                 if self.pot.get(name).is_none() {
-                    resolver.keep(&At("/base"), mix.add(portion.material, portion.mass))?;
+                    resolver.keep(&At("/pot_base"), mix.add(portion.material, portion.mass))?;
                 }
             }
         }

@@ -3,55 +3,41 @@
 use alloc::vec::Vec;
 
 use super::formula::Wanted;
-use super::response;
+use super::{request, response};
 use crate::book::Book;
 use crate::cost::{CostError, Job, JobCost, Labor, Money, Packing, Profit, Used};
 use crate::document::book::{BookDocument, PriceText};
 use crate::document::costing::PackingEntry;
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
 use crate::formula::Overlap;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
 use crate::mix::Mix;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::plan::{MaterialCost, MoneyShown};
-use crate::quantity::{Amount, Mass, Ratio, Time};
+use crate::quantity::{Amount, Mass, Time};
 
-entry! {
+request! {
     /// Asks what an amount of one or more formulas costs.
     pub struct CostRequest {
         required {
-            #[doc = parameter!(book)]
             book: BookDocument,
-            #[doc = parameter!(formulas)]
             formulas: Vec<Name>,
         }
         optional {
-            #[doc = parameter!(overlap)]
             overlap: Overlap,
-            #[doc = parameter!(base_amount)]
-            base: Amount,
-            #[doc = parameter!(finished_amount)]
-            finished: Amount,
-            #[doc = parameter!(made)]
-            pieces: u32,
-            #[doc = parameter!(packs)]
+            base_amount: Amount,
+            finished_amount: Amount,
+            made: u32,
             packs: u32,
-            #[doc = parameter!(packing)]
             packing: Vec<PackingEntry>,
-            #[doc = parameter!(returned_mass)]
-            returned: Written<Mass>,
-            #[doc = parameter!(returned_worth)]
-            worth: Percent,
-            #[doc = parameter!(work_time)]
-            time: Written<Time>,
-            #[doc = parameter!(work_rate)]
-            rate: PriceText,
-            #[doc = parameter!(cost_margin)]
-            margin: Percent,
+            returned_mass: Written<Mass>,
+            returned_worth: Share,
+            work_time: Written<Time>,
+            work_rate: PriceText,
+            cost_margin: Share,
         }
     }
 }
@@ -93,8 +79,8 @@ impl CostRequest {
         let wanted = Wanted {
             formulas: &self.formulas,
             overlap: self.overlap,
-            base: self.base,
-            finished: self.finished,
+            base: self.base_amount,
+            finished: self.finished_amount,
         };
         let response = wanted
             .mix(&book, &mut resolver)
@@ -104,7 +90,7 @@ impl CostRequest {
 
     fn response(&self, book: &Book, mix: &Mix, resolver: &mut Resolver) -> Option<CostResponse> {
         let used = resolver.keep(&Path::ROOT, Used::of_mix(mix, &book.materials))?;
-        let returned = resolver.or_zero(&At("/returned"), self.returned.as_ref());
+        let returned = resolver.or_default(Parameter::ReturnedMass, self.returned_mass.as_ref());
         let work = self.work(resolver);
         let packing: Vec<Packing<'_>> = self
             .packing
@@ -119,8 +105,8 @@ impl CostRequest {
         let job = Job {
             used: &used,
             returned: returned?,
-            worth: Ratio::from(self.worth.map_or(1.0, Percent::share)),
-            pieces: self.pieces.unwrap_or(1),
+            worth: resolver.share(Parameter::ReturnedWorth, self.returned_worth)?,
+            pieces: self.made.unwrap_or(1),
             packs: self.packs.unwrap_or(1),
             packing: &packing,
             work: work?,
@@ -131,10 +117,10 @@ impl CostRequest {
         }
         packs?;
         let cost = resolver.keep(&Path::ROOT, job.cost(book.system))?;
-        let price = match self.margin {
+        let price = match self.cost_margin {
             Some(margin) => {
-                let profit = Profit::Margin(Ratio::from(margin.share()));
-                Some(resolver.keep(&At("/margin"), profit.price(cost.per_pack))?)
+                let profit = Profit::Margin(resolver.share(Parameter::CostMargin, Some(margin))?);
+                Some(resolver.keep(&At("/cost_margin"), profit.price(cost.per_pack))?)
             }
             None => None,
         };
@@ -144,16 +130,16 @@ impl CostRequest {
     /// The outer `None` where it is wrong.
     #[allow(clippy::option_option)] // no work and wrong work are two things
     fn work(&self, resolver: &mut Resolver) -> Option<Option<Labor<'_>>> {
-        match (&self.time, &self.rate) {
+        match (&self.work_time, &self.work_rate) {
             (None, _) => Some(None),
             (Some(time), Some(rate)) => {
-                let time = resolver.quantity(&At("/time"), time)?;
+                let time = resolver.given(Parameter::WorkTime, time)?;
                 Some(Some(Labor { time, rate: &rate.0 }))
             }
             (Some(_), None) => {
                 resolver.fault(
                     "missing-field",
-                    &At("/rate"),
+                    &At("/work_rate"),
                     &"\"rate\" is missing.",
                     &"Add \"rate\", such as \"18.00 USD per 1 h\", or leave out \"time\".",
                 );
@@ -206,10 +192,10 @@ mod tests {
         let book: Value =
             serde_json::from_str(include_str!("../../examples/demo/book.json")).unwrap();
         json!({
-            "calculate": "cost", "book": book, "formulas": ["salted"], "base": "1 gal",
-            "pieces": 200, "packs": 20, "margin": "50 %",
+            "calculate": "cost", "book": book, "formulas": ["salted"], "base_amount": "1 gal",
+            "made": 200, "packs": 20, "cost_margin": "50 %",
             "packing": [{ "name": "bag", "price": "9.00 USD per 100 pieces" }],
-            "time": "1.5 h", "rate": "18.00 USD per 1 h",
+            "work_time": "1.5 h", "work_rate": "18.00 USD per 1 h",
         })
     }
 
@@ -255,7 +241,7 @@ mod tests {
     #[test]
     fn a_pack_holds_a_piece() {
         let mut request = request();
-        request["pieces"] = json!(5);
+        request["made"] = json!(5);
         request["packs"] = json!(6);
         let answer = answer_value(&request);
         assert_eq!(
@@ -273,9 +259,9 @@ mod tests {
     #[test]
     fn currencies_are_not_mixed() {
         let mut request = request();
-        request["rate"] = json!("18.00 EUR per 1 h");
+        request["work_rate"] = json!("18.00 EUR per 1 h");
         assert_eq!(answer_value(&request)["faults"][0]["code"], "cost-mixed-currencies");
-        request.as_object_mut().unwrap().remove("rate");
-        assert_eq!(answer_value(&request)["faults"][0]["path"], "/rate");
+        request.as_object_mut().unwrap().remove("work_rate");
+        assert_eq!(answer_value(&request)["faults"][0]["path"], "/work_rate");
     }
 }

@@ -3,45 +3,36 @@
 use alloc::vec::Vec;
 
 use super::air::air;
-use super::response;
+use super::{request, response};
 use crate::caution::Caution;
 use crate::document::process::VacuumEntry;
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Altitude, Share, Written};
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
-use crate::parameter::parameter;
-use crate::plan::process::SPARE;
+use crate::parameter::Parameter;
+use crate::plan::process::rise_assumed;
+use crate::process::chamber::{Air, Chamber, usual_rise};
 use crate::process::degas::{DegasCup, EntrainedAir, Vacuum, vessel_for};
 use crate::process::gauge::ChamberPressure;
 use crate::process::vapor;
-use crate::quantity::{Length, Pressure, Ratio, System, ThermodynamicTemperature, Volume};
-use crate::show::{Shown, text};
+use crate::quantity::{Pressure, Ratio, System, ThermodynamicTemperature, Volume};
+use crate::show::{Note, Shown, text};
 
-entry! {
+request! {
     /// Asks what a vacuum does to a pot.
     pub struct DegasRequest {
         required {
-            #[doc = parameter!(vacuum)]
             vacuum: VacuumEntry,
-            #[doc = parameter!(liquid_volume)]
-            volume: Written<Volume>,
+            liquid_volume: Written<Volume>,
         }
         optional {
-            #[doc = parameter!(altitude)]
-            altitude: Written<Length>,
-            #[doc = parameter!(station_pressure)]
-            air_pressure: Written<Pressure>,
-            #[doc = parameter!(vessel_brim)]
-            brim: Written<Volume>,
-            #[doc = parameter!(vessel_mark)]
-            marks: Written<Volume>,
-            #[doc = parameter!(vessel_spare)]
-            spare: Percent,
-            #[doc = parameter!(damp_at)]
+            altitude: Altitude,
+            station_pressure: Written<Pressure>,
+            vessel_brim: Written<Volume>,
+            vessel_mark: Written<Volume>,
+            vessel_spare: Share,
             damp_at: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -74,6 +65,8 @@ response! {
         pub fills: Option<u32>,
         /// The level of each, shared out evenly.
         pub level: Option<Shown<Volume>>,
+        /// That the rise is assumed, and what to do then; absent where the rise or the air is given.
+        pub assumed: Option<Note>,
         /// What can hurt somebody.
         pub cautions: Vec<Caution>,
     }
@@ -83,6 +76,7 @@ response! {
 struct Pot {
     liquid: Volume,
     air: EntrainedAir,
+    assumed: Option<Note>,
     vacuum: Vacuum,
     pressure: ChamberPressure,
     spare: Ratio,
@@ -102,12 +96,12 @@ impl DegasRequest {
     }
 
     fn pot(&self, resolver: &mut Resolver) -> Option<Pot> {
-        let local = air(self.altitude.as_ref(), self.air_pressure.as_ref(), resolver);
-        let liquid = resolver.quantity(&At("/volume"), &self.volume);
+        let local = air(self.altitude.as_ref(), self.station_pressure.as_ref(), resolver);
+        let liquid = resolver.given(Parameter::LiquidVolume, &self.liquid_volume);
         let vapor = match &self.damp_at {
             None => Some(Pressure::default()),
             Some(at) => {
-                let at = resolver.quantity(&At("/damp_at"), at);
+                let at = resolver.given(Parameter::DampAt, at);
                 at.and_then(|at| resolver.keep(&At("/damp_at"), vapor::of_water(at)))
             }
         };
@@ -116,36 +110,39 @@ impl DegasRequest {
         let (chamber, local) = (chamber?, local?);
         let pressure = resolver.keep(&At("/vacuum"), chamber.pressure(local))?;
         let vacuum = resolver.keep(&At("/vacuum"), chamber.vacuum(local, &pressure, vapor?))?;
-        let Some(air) = resolver.keep(&At("/vacuum"), chamber.entrained(vacuum))? else {
-            resolver.fault(
-                "rise-or-entrained",
-                &At("/vacuum"),
-                &"It is not known how much air is in the pot.",
-                &"Give the \"rise\" that was seen in this vacuum, such as 2.5, or the share \"entrained\".",
-            );
-            return None;
+        let known = resolver.keep(&At("/vacuum"), chamber.entrained(vacuum))?;
+        let (air, assumed) = match known {
+            Some(air) => (air, None),
+            None => {
+                let rise = usual_rise(vacuum);
+                let chamber = Chamber { air: Some(Air::Rise(rise.value)), ..chamber };
+                let air = resolver.keep(&At("/vacuum"), chamber.entrained(vacuum))??;
+                (air, Some(rise_assumed(rise)))
+            }
         };
-        let spare = Ratio::from(self.spare.map_or(SPARE, Percent::share));
-        Some(Pot { liquid: liquid?, air, vacuum, pressure, spare })
+        let spare = resolver.share(Parameter::VesselSpare, self.vessel_spare)?;
+        Some(Pot { liquid: liquid?, air, assumed, vacuum, pressure, spare })
     }
 
     fn response(&self, pot: &Pot, resolver: &mut Resolver) -> Option<DegasResponse> {
         let system = resolver.system;
-        let standing = resolver.keep(&At("/volume"), pot.vacuum.standing(pot.liquid, pot.air));
-        let swollen = resolver.keep(&At("/volume"), pot.vacuum.swollen(pot.liquid, pot.air));
+        let standing =
+            resolver.keep(&At("/liquid_volume"), pot.vacuum.standing(pot.liquid, pot.air));
+        let swollen = resolver.keep(&At("/liquid_volume"), pot.vacuum.swollen(pot.liquid, pot.air));
         let vessel = vessel_for(pot.liquid, pot.air, pot.vacuum, pot.spare);
-        let vessel = resolver.keep(&At("/spare"), vessel);
-        let (fills, step) = match &self.brim {
+        let vessel = resolver.keep(&At("/vessel_spare"), vessel);
+        let (fills, step) = match &self.vessel_brim {
             None => (None, None),
             Some(brim) => {
-                let brim = resolver.quantity(&At("/brim"), brim)?;
-                let mark = match &self.marks {
-                    Some(mark) => Some(resolver.quantity(&At("/marks"), mark)?),
+                let brim = resolver.given(Parameter::VesselBrim, brim)?;
+                let mark = match &self.vessel_mark {
+                    Some(mark) => Some(resolver.given(Parameter::VesselMark, mark)?),
                     None => None,
                 };
-                let vessel = resolver.keep(&At("/brim"), DegasCup::new(brim, pot.spare, mark))?;
+                let vessel =
+                    resolver.keep(&At("/vessel_brim"), DegasCup::new(brim, pot.spare, mark))?;
                 let fills = vessel.fills(pot.liquid, pot.air, pot.vacuum);
-                (Some(resolver.keep(&At("/brim"), fills)?), mark)
+                (Some(resolver.keep(&At("/vessel_brim"), fills)?), mark)
             }
         };
         let pressure = |pressure| text::pressure(pressure, system);
@@ -161,6 +158,7 @@ impl DegasRequest {
             fill_mark: fills.map(|fills| text::fill_mark(fills.mark, step, system)),
             fills: fills.map(|fills| fills.count),
             level: fills.map(|fills| text::volume(fills.level, system)),
+            assumed: pot.assumed.clone(),
             cautions: Vec::from([Caution::Vacuum, Caution::Fumes, Caution::DataSheet]),
         })
     }
@@ -178,9 +176,9 @@ mod tests {
     #[test]
     fn boyle_by_hand() {
         let answer = result(json!({
-            "calculate": "degas", "air_pressure": "100 kPa", "volume": "450 mL",
-            "vacuum": { "absolute": "10 kPa", "entrained": "10 %" },
-            "brim": "1055.6 mL", "marks": "250 mL"
+            "calculate": "degas", "station_pressure": "100 kPa", "liquid_volume": "450 mL",
+            "vacuum": { "absolute_pressure": "10 kPa", "entrained_air": "10 %" },
+            "vessel_brim": "1055.6 mL", "vessel_mark": "250 mL"
         }));
         let ml = |field: &str| answer[field]["value"].as_f64().unwrap();
         assert!((ml("standing") - 500.0).abs() < 1e-6);
@@ -194,8 +192,8 @@ mod tests {
     #[test]
     fn a_rise_comes_back() {
         let answer = result(json!({
-            "calculate": "degas", "altitude": "640 m", "volume": "500 mL",
-            "vacuum": { "gauge": "25 inHg", "rise": 1.8 }
+            "calculate": "degas", "altitude": "640 m", "liquid_volume": "500 mL",
+            "vacuum": { "gauge_vacuum": "25 inHg", "rise": 1.8 }
         }));
         let ml = |field: &str| answer[field]["value"].as_f64().unwrap();
         assert!((ml("swollen") / ml("standing") - 1.8).abs() < 1e-12);
@@ -206,8 +204,8 @@ mod tests {
     #[test]
     fn a_dial_that_is_off() {
         let answer = result(json!({
-            "calculate": "degas", "altitude": "0 m", "volume": "500 mL",
-            "vacuum": { "gauge": "30 inHg", "rise": 2 }
+            "calculate": "degas", "altitude": "0 m", "liquid_volume": "500 mL",
+            "vacuum": { "gauge_vacuum": "30 inHg", "rise": 2 }
         }));
         assert_eq!(answer["gauge_off"]["text"], "0.079 inHg");
     }
@@ -217,8 +215,8 @@ mod tests {
     fn a_dial_near_its_end_is_not_reckoned_with() {
         let request = |gauge: f64| {
             json!({
-                "calculate": "degas", "altitude": "640 m", "volume": "500 mL", "brim": "600 mL",
-                "vacuum": { "gauge": { "value": gauge, "unit": "inHg" }, "entrained": "2 %" }
+                "calculate": "degas", "altitude": "640 m", "liquid_volume": "500 mL", "vessel_brim": "600 mL",
+                "vacuum": { "gauge_vacuum": { "value": gauge, "unit": "inHg" }, "entrained_air": "2 %" }
             })
         };
         let mut last = 0;
@@ -232,26 +230,37 @@ mod tests {
         }
     }
 
+    /// A pot that nobody has seen in the vacuum: the rise that plans assume, said to be assumed.
+    #[test]
+    fn a_rise_that_nobody_has_seen_is_assumed() {
+        let answer = result(json!({
+            "calculate": "degas", "altitude": "-86 m", "liquid_volume": "500 mL",
+            "vacuum": { "gauge_vacuum": "25 inHg" }
+        }));
+        let ml = |field: &str| answer[field]["value"].as_f64().unwrap();
+        assert!((ml("swollen") / ml("standing") - 3.0).abs() < 1e-9, "{answer}");
+        assert_eq!(answer["assumed"]["code"], "rise-assumed");
+    }
+
     #[test]
     fn a_share_of_all_is_one_fault() {
         let request = json!({
-            "calculate": "degas", "altitude": "640 m", "volume": "500 mL",
-            "vacuum": { "gauge": "25 inHg", "entrained": "100 %" }
+            "calculate": "degas", "altitude": "640 m", "liquid_volume": "500 mL",
+            "vacuum": { "gauge_vacuum": "25 inHg", "entrained_air": "100 %" }
         });
-        assert_eq!(fault_codes(request), ["share-of-all"]);
+        assert_eq!(fault_codes(request), ["out-of-range"]);
     }
 
     #[rstest]
-    #[case(json!({ "gauge": "30 inHg", "rise": 2 }), "gauge-more-than-the-air")]
-    #[case(json!({ "gauge": "20 inHg", "rise": 900 }), "degas-not-air")]
-    #[case(json!({ "gauge": "20 inHg", "absolute": "10 kPa" }), "gauge-or-absolute")]
-    #[case(json!({ "gauge": "20 inHg" }), "rise-or-entrained")]
-    #[case(json!({ "gauge": "20 inHg", "rise": 2, "entrained": "5 %" }), "rise-and-entrained")]
-    #[case(json!({ "absolute": "10 kPa", "dial_tolerance": "1 inHg", "rise": 2 }), "tolerance-without-gauge")]
-    #[case(json!({ "absolute": "1 kPa", "rise": 2 }), "degas-boils")]
+    #[case(json!({ "gauge_vacuum": "30 inHg", "rise": 2 }), "gauge-more-than-the-air")]
+    #[case(json!({ "gauge_vacuum": "20 inHg", "rise": 900 }), "degas-not-air")]
+    #[case(json!({ "gauge_vacuum": "20 inHg", "absolute_pressure": "10 kPa" }), "gauge-or-absolute")]
+    #[case(json!({ "gauge_vacuum": "20 inHg", "rise": 2, "entrained_air": "5 %" }), "rise-and-entrained")]
+    #[case(json!({ "absolute_pressure": "10 kPa", "dial_tolerance": "1 inHg", "rise": 2 }), "tolerance-without-gauge")]
+    #[case(json!({ "absolute_pressure": "1 kPa", "rise": 2 }), "degas-boils")]
     fn faults(#[case] vacuum: Value, #[case] code: &str) {
         let request = json!({
-            "calculate": "degas", "altitude": "1500 m", "volume": "500 mL", "vacuum": vacuum,
+            "calculate": "degas", "altitude": "1500 m", "liquid_volume": "500 mL", "vacuum": vacuum,
             "damp_at": "25 °C"
         });
         assert_eq!(fault_codes(request), [code]);

@@ -1,28 +1,23 @@
 //! The mass of an amount of a material.
 
-use super::response;
+use super::{request, response};
 use crate::document::book::MaterialEntry;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
 use crate::material::MaterialError;
-use crate::parameter::parameter;
 use crate::quantity::{Amount, Dimension, Mass, System};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks what an amount of a material weighs: m, ρV, βV or n·m_drop.
     pub struct DoseRequest {
         required {
-            #[doc = parameter!(material)]
             material: MaterialEntry,
-            #[doc = parameter!(amount)]
             amount: Amount,
         }
         optional {
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }

@@ -2,37 +2,29 @@
 
 use alloc::string::{String, ToString};
 
-use super::response;
+use super::{request, response};
 use crate::document::book::MaterialEntry;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::flake::{Alike, Flake};
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Amount, Dimension, Mass, Measurable, Ratio, System, Volume};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks what a dose of flake comes to.
     pub struct FlakeRequest {
         required {
-            #[doc = parameter!(flake)]
             flake: MaterialEntry,
-            #[doc = parameter!(amount)]
-            dose: Amount,
+            flake_dose: Amount,
         }
         optional {
-            #[doc = parameter!(finished_mass)]
-            mix: Written<Mass>,
-            #[doc = parameter!(piece_mass)]
-            piece: Written<Mass>,
-            #[doc = parameter!(other_flake)]
-            other: MaterialEntry,
-            #[doc = parameter!(alike)]
+            finished_mass: Written<Mass>,
+            piece_mass: Written<Mass>,
+            other_flake: MaterialEntry,
             alike: Alike,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -87,20 +79,21 @@ impl FlakeRequest {
 
     fn response(&self, resolver: &mut Resolver) -> Option<FlakeResponse> {
         let flake = read(&At("/flake"), &self.flake, resolver);
-        let other = self.other.as_ref().map(|other| read(&At("/other"), other, resolver));
+        let other =
+            self.other_flake.as_ref().map(|other| read(&At("/other_flake"), other, resolver));
         let per_piece = self.share_of_a_piece(resolver);
         let flake = flake?;
-        let dose = match self.dose.dimension() {
+        let dose = match self.flake_dose.dimension() {
             Dimension::VOLUME => {
-                let volume =
-                    resolver.keep(&At("/dose"), self.dose.to::<Volume>(resolver.system))?;
+                let volume = resolver
+                    .keep(&At("/flake_dose"), self.flake_dose.to::<Volume>(resolver.system))?;
                 let material = resolver.one_material(&At("/flake"), &self.flake)?;
                 let scooped = material.scooped_density("weighing a spoonful of flake");
-                resolver.keep(&At("/dose"), scooped)?.mass_of(volume)
+                resolver.keep(&At("/flake_dose"), scooped)?.mass_of(volume)
             }
-            _ => resolver.keep(&At("/dose"), self.dose.to::<Mass>(resolver.system))?,
+            _ => resolver.keep(&At("/flake_dose"), self.flake_dose.to::<Mass>(resolver.system))?,
         };
-        let particles = resolver.keep(&At("/dose"), flake.particles(dose))?;
+        let particles = resolver.keep(&At("/flake_dose"), flake.particles(dose))?;
         let swap = match other {
             Some(other) => Some(self.swap(&flake, dose, &other?, resolver)?),
             None => None,
@@ -109,7 +102,7 @@ impl FlakeRequest {
             cut: flake.cut().to_string(),
             shape_assumed: flake.cut().shape_assumed(),
             mass: text::mass(dose),
-            per_gram: resolver.keep(&At("/dose"), flake.particles(Mass::from_si(1e-3)))?,
+            per_gram: resolver.keep(&At("/flake_dose"), flake.particles(Mass::from_si(1e-3)))?,
             particles,
             per_piece: per_piece?.map(|share| particles * share),
             swap,
@@ -119,19 +112,19 @@ impl FlakeRequest {
     /// The piece's share of the mix; the outer `None` where it cannot be told.
     #[allow(clippy::option_option)] // not asked and wrong are two things
     fn share_of_a_piece(&self, resolver: &mut Resolver) -> Option<Option<f64>> {
-        match (&self.mix, &self.piece) {
+        match (&self.finished_mass, &self.piece_mass) {
             (None, None) => Some(None),
             (Some(mix), Some(piece)) => {
                 let (mix, piece) = (
-                    resolver.quantity(&At("/mix"), mix)?,
-                    resolver.quantity(&At("/piece"), piece)?,
+                    resolver.given(Parameter::FinishedMass, mix)?,
+                    resolver.given(Parameter::PieceMass, piece)?,
                 );
                 if piece > Mass::default() && piece <= mix {
                     return Some(Some((piece / mix).value));
                 }
                 resolver.fault(
                     "piece-above-mix",
-                    &At("/piece"),
+                    &At("/piece_mass"),
                     &"A piece weighs more than nothing and no more than its mix.",
                     &"Check the two masses; perhaps they are swapped.",
                 );
@@ -157,7 +150,7 @@ impl FlakeRequest {
         resolver: &mut Resolver,
     ) -> Option<FlakeSwap> {
         let alike = self.alike.unwrap_or(Alike::Area);
-        let swap = resolver.keep(&At("/dose"), flake.swap(dose, other, alike))?;
+        let swap = resolver.keep(&At("/flake_dose"), flake.swap(dose, other, alike))?;
         let scoop = swap.scoop.map(|scoop| text::scoop(scoop, resolver.system));
         Some(FlakeSwap {
             cut: other.cut().to_string(),
@@ -201,8 +194,8 @@ mod tests {
 
     fn request() -> Value {
         json!({
-            "calculate": "flake", "flake": flake("1 mm square"), "dose": "1.4 g",
-            "other": flake("0.5 mm square"), "alike": "count", "mix": "280 g", "piece": "10 g"
+            "calculate": "flake", "flake": flake("1 mm square"), "flake_dose": "1.4 g",
+            "other_flake": flake("0.5 mm square"), "alike": "count", "finished_mass": "280 g", "piece_mass": "10 g"
         })
     }
 
@@ -228,7 +221,7 @@ mod tests {
 
     #[test]
     fn a_spoonful_is_weighed_as_scooped() {
-        let answer = result(with("dose", json!("2.8 mL")));
+        let answer = result(with("flake_dose", json!("2.8 mL")));
         assert!((answer["particles"].as_f64().unwrap() - 20_000.0).abs() < 1e-6);
     }
 
@@ -236,8 +229,8 @@ mod tests {
     #[case("flake", json!({ "kind": "flake", "density": "1.4 g/mL" }), "flake-not-known")]
     #[case("flake", flake("35 mm"), "cut-suspicious")]
     #[case("flake", json!({ "kind": "salt", "cut": ".035", "density": "2 g/mL" }), "property-of-another-kind")]
-    #[case("dose", json!("0 g"), "out-of-range")]
-    #[case("piece", json!("300 g"), "piece-above-mix")]
+    #[case("flake_dose", json!("0 g"), "out-of-range")]
+    #[case("piece_mass", json!("300 g"), "piece-above-mix")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

@@ -3,36 +3,29 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::book::Book;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::formula::{Formula, Overlap, Recipe};
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
 use crate::mix::{Mix, MixError, Phase};
-use crate::parameter::parameter;
 use crate::quantity::{Amount, Dimension, Mass, MassDensity, Ratio, Volume};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks for the recipe of one or more formulas, for an amount of base or of finished mix.
     pub struct FormulaRequest {
         required {
-            #[doc = parameter!(book)]
             book: BookDocument,
-            #[doc = parameter!(formulas)]
             formulas: Vec<Name>,
         }
         optional {
-            #[doc = parameter!(overlap)]
             overlap: Overlap,
-            #[doc = parameter!(base_amount)]
-            base: Amount,
-            #[doc = parameter!(finished_amount)]
-            finished: Amount,
+            base_amount: Amount,
+            finished_amount: Amount,
         }
     }
 }
@@ -77,8 +70,8 @@ impl FormulaRequest {
         let wanted = Wanted {
             formulas: &self.formulas,
             overlap: self.overlap,
-            base: self.base,
-            finished: self.finished,
+            base: self.base_amount,
+            finished: self.finished_amount,
         };
         let response = wanted.mix(&book, &mut resolver).and_then(|(recipe, mix)| {
             let response = describe(&recipe, &mix, &book);
@@ -115,20 +108,22 @@ impl Wanted<'_> {
             (Some(_), Some(_)) => {
                 resolver.fault(
                     "two-amounts",
-                    &At("/finished"),
-                    &"Both \"base\" and \"finished\" are given.",
+                    &At("/finished_amount"),
+                    &"Both \"base_amount\" and \"finished_amount\" are given.",
                     &"Keep one of the two.",
                 );
                 None
             }
             (None, Some(finished)) if finished.dimension() == Dimension::VOLUME => {
-                let volume: Volume = resolver.keep(&At("/finished"), finished.to(book.system))?;
+                let volume: Volume =
+                    resolver.keep(&At("/finished_amount"), finished.to(book.system))?;
                 let mix = recipe.for_volume(volume, Phase::Liquid, &book.materials);
-                resolver.keep(&At("/finished"), mix)
+                resolver.keep(&At("/finished_amount"), mix)
             }
             (None, Some(finished)) => {
-                let mass: Mass = resolver.keep(&At("/finished"), finished.to(book.system))?;
-                resolver.keep(&At("/finished"), recipe.for_mass(mass))
+                let mass: Mass =
+                    resolver.keep(&At("/finished_amount"), finished.to(book.system))?;
+                resolver.keep(&At("/finished_amount"), recipe.for_mass(mass))
             }
             (base, None) => {
                 let per = formulas.iter().find_map(|formula| formula.per);
@@ -136,7 +131,7 @@ impl Wanted<'_> {
                     Some(amount) => base_mass(&amount, recipe, book, resolver)?,
                     None => Mass::new::<uom::si::mass::gram>(100.0),
                 };
-                resolver.keep(&At("/base"), recipe.for_base(mass))
+                resolver.keep(&At("/base_amount"), recipe.for_base(mass))
             }
         }
     }
@@ -169,10 +164,10 @@ pub(super) fn base_mass(
     resolver: &mut Resolver,
 ) -> Option<Mass> {
     if amount.dimension() == Dimension::VOLUME {
-        let volume: Volume = resolver.keep(&At("/base"), amount.to(book.system))?;
+        let volume: Volume = resolver.keep(&At("/base_amount"), amount.to(book.system))?;
         Some(volume * resolver.keep(&At("/formulas"), recipe.base_density(&book.materials))?)
     } else {
-        resolver.keep(&At("/base"), amount.to::<Mass>(book.system))
+        resolver.keep(&At("/base_amount"), amount.to::<Mass>(book.system))
     }
 }
 

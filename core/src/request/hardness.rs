@@ -4,43 +4,35 @@ use alloc::vec::Vec;
 
 use serde_json::Number;
 
-use super::response;
+use super::{request, response};
 use crate::document::resolve::Resolver;
-use crate::document::written::Percent;
+use crate::document::written::Share;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
 use crate::quantity::Ratio;
 use crate::show::{Shown, text};
 use crate::softener::{Hardness, HardnessCurve, HardnessPoint, Scale};
 
-entry! {
+request! {
     /// Asks the shop's own measured points for a hardness or for a ratio.
     pub struct HardnessRequest {
         required {
-            #[doc = parameter!(points)]
             points: Vec<HardnessPointEntry>,
-            #[doc = parameter!(scale)]
             scale: Scale,
         }
         optional {
-            #[doc = parameter!(softener_ratio)]
-            ratio: Percent,
-            #[doc = parameter!(hardness)]
+            softener_ratio: Share,
             hardness: Number,
         }
     }
 }
 
-entry! {
+request! {
     /// A hardness that the shop has measured.
     pub struct HardnessPointEntry {
         required {
-            /// Mass of softener or hardener as a share of the mass of base.
-            ratio: Percent,
-            /// What the durometer showed, 0 to 100.
-            reading: Number,
+            point_ratio: Share,
+            point_hardness: Number,
         }
         optional {}
     }
@@ -78,15 +70,15 @@ impl HardnessRequest {
             .points
             .iter()
             .map(|point| HardnessPoint {
-                ratio: Ratio::from(point.ratio.share()),
-                hardness: Hardness { reading: number(&point.reading), scale: self.scale },
+                ratio: Ratio::from(point.point_ratio.number()),
+                hardness: Hardness { reading: number(&point.point_hardness), scale: self.scale },
             })
             .collect();
         let curve = resolver.keep(&At("/points"), HardnessCurve::new(&points));
         let response = curve.zip(self.side(&mut resolver)).and_then(|(curve, side)| {
             let (ratio, reading) = match side {
                 Side::OfRatio(ratio) => {
-                    (ratio, resolver.keep(&At("/ratio"), curve.hardness(ratio))?.reading)
+                    (ratio, resolver.keep(&At("/softener_ratio"), curve.hardness(ratio))?.reading)
                 }
                 Side::ForHardness(reading) => {
                     let wanted = Hardness { reading, scale: self.scale };
@@ -99,15 +91,15 @@ impl HardnessRequest {
     }
 
     fn side(&self, resolver: &mut Resolver) -> Option<Side> {
-        match (self.ratio, &self.hardness) {
-            (Some(ratio), None) => Some(Side::OfRatio(Ratio::from(ratio.share()))),
+        match (self.softener_ratio, &self.hardness) {
+            (Some(ratio), None) => Some(Side::OfRatio(Ratio::from(ratio.number()))),
             (None, Some(hardness)) => Some(Side::ForHardness(number(hardness))),
             _ => {
                 resolver.fault(
                     "ratio-or-hardness",
                     &Path::ROOT,
                     &"It must ask for one thing.",
-                    &"Give \"ratio\" to learn the hardness, or \"hardness\" to learn the ratio.",
+                    &"Give \"softener_ratio\" to learn the hardness, or \"hardness\" to learn the ratio.",
                 );
                 None
             }

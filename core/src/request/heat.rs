@@ -3,7 +3,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::caution::Caution;
 use crate::document::process::TimingEntry;
 use crate::document::resolve::Resolver;
@@ -12,7 +12,7 @@ use crate::document::written::{Percent, Written};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::plan::process::{HeatBand, question, shown_bands, shown_reach};
 use crate::process::heat::{
     Cooling, Load, Oven, Precautions, SpecificHeat, ThermometerMarks, Window,
@@ -23,51 +23,31 @@ use crate::quantity::{
 };
 use crate::show::{Shown, because, text};
 
-entry! {
+request! {
     /// Asks for the heating of a pot, or of several alike cups on one clock: all from one temperature.
     pub struct HeatRequest {
         required {
-            #[doc = parameter!(specific_heat)]
             specific_heat: Written<SpecificHeatCapacity>,
-            #[doc = parameter!(mix)]
             mix: Amount,
-            #[doc = parameter!(heated_from)]
-            from: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(shot_window)]
+            heated_from: Written<ThermodynamicTemperature>,
             shot_window: (Written<ThermodynamicTemperature>, Written<ThermodynamicTemperature>),
         }
         optional {
-            #[doc = parameter!(timings)]
             timings: Vec<TimingEntry>,
-            #[doc = parameter!(oven_power)]
-            power: Written<Power>,
-            #[doc = parameter!(specific_heat_rise)]
+            oven_power: Written<Power>,
             specific_heat_rise: Written<TemperatureCoefficient>,
-            #[doc = parameter!(aim)]
             aim: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(timed_density)]
-            density: Written<MassDensity>,
-            #[doc = parameter!(timed_specific_heat)]
+            timed_density: Written<MassDensity>,
             timed_specific_heat: Written<SpecificHeatCapacity>,
-            #[doc = parameter!(setting)]
             setting: Percent,
-            #[doc = parameter!(thermometer)]
             thermometer: Written<TemperatureInterval>,
-            #[doc = parameter!(burst_step)]
-            step: Written<Time>,
-            #[doc = parameter!(longest_burst)]
-            longest: Written<Time>,
-            #[doc = parameter!(oven_turn)]
-            turn: Written<Time>,
-            #[doc = parameter!(vessel_mass)]
-            vessel: Written<Mass>,
-            #[doc = parameter!(vessel_specific_heat)]
+            burst_step: Written<Time>,
+            longest_burst: Written<Time>,
+            oven_turn: Written<Time>,
+            vessel_mass: Written<Mass>,
             vessel_specific_heat: Written<SpecificHeatCapacity>,
-            #[doc = parameter!(heated_together)]
-            together: Vec<LoadEntry>,
-            #[doc = parameter!(cooling)]
+            heated_together: Vec<LoadEntry>,
             cooling: CoolingEntry,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -170,22 +150,23 @@ impl HeatRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<HeatResponse> {
-        let density = match &self.density {
-            Some(density) => Some(resolver.quantity(&At("/density"), density)?),
+        let density = match &self.timed_density {
+            Some(density) => Some(resolver.given(Parameter::TimedDensity, density)?),
             None => None,
         };
         let vessel = resolver.vessel(
             &Path::ROOT,
-            ("vessel", self.vessel.as_ref()),
+            ("vessel_mass", self.vessel_mass.as_ref()),
             ("vessel_specific_heat", self.vessel_specific_heat.as_ref()),
         );
-        let rise = resolver.or_zero(&At("/specific_heat_rise"), self.specific_heat_rise.as_ref());
+        let rise =
+            resolver.or_default(Parameter::SpecificHeatRise, self.specific_heat_rise.as_ref());
         let oven = self.oven(resolver, density, vessel, rise);
-        let specific_heat = resolver.quantity(&At("/specific_heat"), &self.specific_heat);
+        let specific_heat = resolver.given(Parameter::SpecificHeat, &self.specific_heat);
         let specific_heat = SpecificHeat::new(specific_heat?, rise?);
         let specific_heat = resolver.keep(&At("/specific_heat"), specific_heat);
         let mass = resolver.amount_of_mix(&At("/mix"), &self.mix, density);
-        let from = resolver.quantity(&At("/from"), &self.from);
+        let from = resolver.given(Parameter::HeatedFrom, &self.heated_from);
         let window = self.window(resolver);
         let load = Load::new(mass?, specific_heat?, vessel?);
         let load = resolver.keep(&At("/mix"), load)?;
@@ -241,13 +222,14 @@ impl HeatRequest {
         rise: Option<TemperatureCoefficient>,
     ) -> Option<Oven> {
         let specific_heat = match &self.timed_specific_heat {
-            Some(timed) => resolver.quantity(&At("/timed_specific_heat"), timed),
+            Some(timed) => resolver.given(Parameter::TimedSpecificHeat, timed),
             None => self.specific_heat.to(resolver.system).ok(),
         };
         let specific_heat = SpecificHeat::new(specific_heat?, rise?).ok()?;
         let timed = Timed { density, specific_heat, vessel: vessel? };
         let timings = self.timings.as_deref().unwrap_or_default();
-        resolver.timed_oven(&Path::ROOT, (timings, self.power.as_ref()), self.setting, timed)
+        let power = self.oven_power.as_ref().map(|power| ("oven_power", power));
+        resolver.timed_oven(&Path::ROOT, (timings, power), self.setting, timed)
     }
 
     /// The `first` cup and those that are heated with it, as one load.
@@ -259,8 +241,8 @@ impl HeatRequest {
         specific_heat: SpecificHeat,
         vessel: HeatCapacity,
     ) -> Option<Load> {
-        let at = &At("/together");
-        let others = self.together.as_deref().unwrap_or_default();
+        let at = &At("/heated_together");
+        let others = self.heated_together.as_deref().unwrap_or_default();
         let mut loads = resolver.each(at, others, |resolver, path, cup| {
             let mass = resolver.amount_of_mix(&path.key("mix"), &cup.mix, density);
             let specific_heat = match &cup.specific_heat {
@@ -322,17 +304,17 @@ impl HeatRequest {
     fn precautions(&self, resolver: &mut Resolver) -> Option<Precautions> {
         let usual =
             Precautions { marks: ThermometerMarks::of(resolver.system), ..Precautions::default() };
-        let thermometer = match &self.thermometer {
-            Some(thermometer) => resolver.quantity(&At("/thermometer"), thermometer)?,
-            None => usual.thermometer,
-        };
-        let mut time = |path: &str, written: Option<&Written<Time>>, usual: Time| {
-            written.map_or(Some(usual), |time| resolver.quantity(&At(path), time))
-        };
-        let step = time("/step", self.step.as_ref(), usual.step);
-        let longest = time("/longest", self.longest.as_ref(), usual.longest);
-        let turn = time("/turn", self.turn.as_ref(), usual.turn);
-        Some(Precautions { thermometer, step: step?, longest: longest?, turn: turn?, ..usual })
+        let thermometer = resolver.or_default(Parameter::Thermometer, self.thermometer.as_ref());
+        let step = resolver.or_default(Parameter::BurstStep, self.burst_step.as_ref());
+        let longest = resolver.or_default(Parameter::LongestBurst, self.longest_burst.as_ref());
+        let turn = resolver.or_default(Parameter::OvenTurn, self.oven_turn.as_ref());
+        Some(Precautions {
+            thermometer: thermometer?,
+            step: step?,
+            longest: longest?,
+            turn: turn?,
+            ..usual
+        })
     }
 }
 
@@ -351,7 +333,7 @@ mod tests {
                 { "mix": "200 g", "from": "20 °C", "to": "120 °C", "time": "80 s" },
                 { "mix": "400 g", "from": "20 °C", "to": "120 °C", "time": "160 s" }
             ],
-            "mix": "300 g", "from": "20 °C", "shot_window": ["160 °C", "180 °C"]
+            "mix": "300 g", "heated_from": "20 °C", "shot_window": ["160 °C", "180 °C"]
         })
     }
 
@@ -387,7 +369,7 @@ mod tests {
         let timing = |mix: &str, time: &str| json!({ "mix": mix, "from": "20 °C", "to": "170 °C", "time": time });
         let mut request =
             with("timings", json!([timing("1 cup", "3 min"), timing("2 cup", "5 min")]));
-        request["density"] = json!("1.03 g/mL");
+        request["timed_density"] = json!("1.03 g/mL");
         request["mix"] = json!("3/4 cup");
         assert_eq!(result(request.clone())["time"]["text"], "2 min 30 s");
         request["mix"] = json!("5 cup");
@@ -402,15 +384,15 @@ mod tests {
     /// 1000 W and m₀ of 150 g: 300 g take up 667 W. Timings win.
     #[test]
     fn a_rated_power_is_a_first_guess() {
-        let mut request = with("power", json!("1000 W"));
+        let mut request = with("oven_power", json!("1000 W"));
         assert_eq!(result(request.clone())["guess"], false);
         request.as_object_mut().unwrap().remove("timings");
         request["mix"] = json!("600 g");
         let answer = result(request.clone());
         assert_eq!((&answer["guess"], &answer["power"]["text"]), (&json!(true), &json!("800 W")));
-        request["power"] = json!("1000 kW");
+        request["oven_power"] = json!("1000 kW");
         assert_eq!(fault_codes(request.clone()), ["out-of-range"]);
-        request.as_object_mut().unwrap().remove("power");
+        request.as_object_mut().unwrap().remove("oven_power");
         assert_eq!(fault_codes(request), ["heat-no-timings"]);
     }
 
@@ -422,7 +404,7 @@ mod tests {
             json!([{ "mix": "300 g", "from": "20 °C", "to": "170 °C", "time": "150 s" }]);
         request["shot_window"] = json!(["163 °C", "177 °C"]);
         assert_eq!(result(request.clone())["time"]["text"], "2 min 30 s");
-        request["from"] = json!("120 °C");
+        request["heated_from"] = json!("120 °C");
         let again = result(request)["time"]["value"].as_f64().unwrap();
         assert!((again / 50.0 - 1.08).abs() < 0.01, "{again}");
     }
@@ -430,7 +412,7 @@ mod tests {
     /// The vessel counts in the timings and in the heating, so half of it cancels for a like load.
     #[test]
     fn a_vessel_takes_its_share() {
-        let mut request = with("vessel", json!("1 kg"));
+        let mut request = with("vessel_mass", json!("1 kg"));
         request["vessel_specific_heat"] = json!("0.8 J/(g.K)");
         request["timings"] = json!([
             { "mix": "300 g", "from": "20 °C", "to": "120 °C", "time": "120 s" }
@@ -478,25 +460,25 @@ mod tests {
     fn alike_cups_are_on_one_clock() {
         let one = result(request());
         let mut two = with("mix", json!("150 g"));
-        two["together"] = json!([{ "mix": "150 g" }]);
+        two["heated_together"] = json!([{ "mix": "150 g" }]);
         let answer = result(two.clone());
         for field in ["load", "time", "power"] {
             assert_eq!(answer[field], one[field]);
         }
         let top = |answer: &Value| answer["bands"][0]["below"]["value"].as_f64().unwrap();
         assert!(top(&answer) < top(&one));
-        two["together"][0]["vessel"] = json!("1 kg");
+        two["heated_together"][0]["vessel"] = json!("1 kg");
         assert_eq!(fault_codes(two.clone()), ["vessel-half-known"]);
-        two["together"][0]["vessel_specific_heat"] = json!("0.8 J/(g.K)");
+        two["heated_together"][0]["vessel_specific_heat"] = json!("0.8 J/(g.K)");
         assert_eq!(fault_codes(two.clone()), ["heat-unlike-cups"]);
-        two["together"] = json!([{ "mix": "120 g" }]);
+        two["heated_together"] = json!([{ "mix": "120 g" }]);
         assert_eq!(fault_codes(two), ["heat-unlike-cups"]);
     }
 
     /// From 170 °C to 120 °C in 10 min, in 20 °C: after twice that long 20 + 150/1.5² °C are left.
     #[test]
     fn a_pot_that_has_stood_is_heated_from_what_it_then_has() {
-        let mut request = with("from", json!("170 °C"));
+        let mut request = with("heated_from", json!("170 °C"));
         request["cooling"] = json!({
             "from": "170 °C", "to": "120 °C", "time": "10 min", "room": "20 °C", "stood": "20 min"
         });
@@ -511,11 +493,11 @@ mod tests {
 
     #[rstest]
     #[case("mix", json!("1 cup"), "volume-without-density")]
-    #[case("step", json!("0 s"), "out-of-range")]
+    #[case("burst_step", json!("0 s"), "out-of-range")]
     #[case("specific_heat_rise", json!("1 1/K"), "out-of-range")]
     #[case("timings", json!([]), "heat-no-timings")]
     #[case("shot_window", json!(["180 °C", "160 °C"]), "heat-window")]
-    #[case("vessel", json!("100 g"), "vessel-half-known")]
+    #[case("vessel_mass", json!("100 g"), "vessel-half-known")]
     #[case("thermometer", json!("15 K"), "heat-window-narrow")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);

@@ -2,59 +2,46 @@
 
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::caution::Caution;
 use crate::document::process::BuysEntry;
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Sourced, Written};
+use crate::document::written::{Share, Sourced, Written};
 use crate::fault::Faults;
 use crate::json::Count;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::process::budget::{Budget, Remaining, Standing};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
-use crate::quantity::{MolarEnergy, Ratio, System, ThermodynamicTemperature, Time};
+use crate::quantity::{MolarEnergy, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks what a heat came to, as time at one temperature.
     pub struct HeatHistoryRequest {
         required {
-            #[doc = parameter!(readings)]
             readings: Vec<ReadingEntry>,
-            #[doc = parameter!(activation_energy)]
             activation_energy: Sourced<MolarEnergy>,
-            #[doc = parameter!(reference_temperature)]
-            reference: Written<ThermodynamicTemperature>,
+            reference_temperature: Written<ThermodynamicTemperature>,
         }
         optional {
-            #[doc = parameter!(spent_before)]
             spent_before: Written<Time>,
-            #[doc = parameter!(heats_before)]
             heats_before: Count,
-            #[doc = parameter!(heat_budget)]
-            budget: Written<Time>,
-            #[doc = parameter!(budget_with)]
-            with: Percent,
-            #[doc = parameter!(stabilizer_dose)]
-            stabilizer: Percent,
-            #[doc = parameter!(buys)]
+            heat_budget: Written<Time>,
+            budget_with: Share,
+            stabilizer_dose: Share,
             buys: BuysEntry,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
 }
 
-entry! {
+request! {
     /// A temperature at a time.
     pub struct ReadingEntry {
         required {
-            /// When, counted from anywhere.
-            at: Written<Time>,
-            /// How hot.
-            temperature: Written<ThermodynamicTemperature>,
+            reading_time: Written<Time>,
+            reading_temperature: Written<ThermodynamicTemperature>,
         }
         optional {}
     }
@@ -93,8 +80,9 @@ impl HeatHistoryRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<HeatHistoryResponse> {
-        let energy = resolver.quantity(&At("/activation_energy"), &self.activation_energy.value);
-        let reference = resolver.quantity(&At("/reference"), &self.reference);
+        let energy = resolver.given(Parameter::ActivationEnergy, &self.activation_energy.value);
+        let reference =
+            resolver.given(Parameter::ReferenceTemperature, &self.reference_temperature);
         let readings = self.readings(resolver);
         let budget = self.budget(resolver);
         let source = self.activation_energy.source.clone().unwrap_or_default();
@@ -110,7 +98,7 @@ impl HeatHistoryRequest {
         };
         let record = record.heated(Some(equivalent));
         let budget = budget?;
-        let standing = resolver.keep(&At("/budget"), Standing::of(record, budget))?;
+        let standing = resolver.keep(&At("/heat_budget"), Standing::of(record, budget))?;
         let (left, over) = match standing.remaining {
             Remaining::Unknown => (None, None),
             Remaining::Left(left) => (Some(left), None),
@@ -145,8 +133,10 @@ impl HeatHistoryRequest {
 
     fn readings(&self, resolver: &mut Resolver) -> Option<Vec<Reading>> {
         resolver.each(&At("/readings"), &self.readings, |resolver, path, reading| {
-            let at = resolver.quantity(&path.key("at"), &reading.at);
-            let temperature = resolver.quantity(&path.key("temperature"), &reading.temperature);
+            let (time, temperature) = (Parameter::ReadingTime, Parameter::ReadingTemperature);
+            let at = resolver.given_at(&path.key(time.name()), time, &reading.reading_time);
+            let key = path.key(temperature.name());
+            let temperature = resolver.given_at(&key, temperature, &reading.reading_temperature);
             Some(Reading { at: at?, temperature: temperature? })
         })
     }
@@ -154,16 +144,19 @@ impl HeatHistoryRequest {
     /// What the plastisol stands at its dose of stabilizer; the outer `None` where that cannot be told.
     #[allow(clippy::option_option)] // not stated and wrong are two things
     fn budget(&self, resolver: &mut Resolver) -> Option<Option<Time>> {
-        let Some(budget) = &self.budget else { return Some(None) };
-        let time = resolver.quantity(&At("/budget"), budget);
+        let Some(budget) = &self.heat_budget else { return Some(None) };
+        let time = resolver.given(Parameter::HeatBudget, budget);
         let extra = match &self.buys {
             Some(buys) => resolver.buys(&At("/buys"), buys).map(Some),
             None => Some(None),
         };
-        let with = Ratio::from(self.with.map_or(0.0, Percent::share));
-        let dose = self.stabilizer.map_or(with, |dose| Ratio::from(dose.share()));
-        let budget = resolver.keep(&At("/budget"), Budget::new(time?, with, extra?))?;
-        Some(Some(resolver.keep(&At("/stabilizer"), budget.at_dose(dose))?))
+        let with = resolver.share(Parameter::BudgetWith, self.budget_with)?;
+        let dose = match self.stabilizer_dose {
+            Some(dose) => resolver.share(Parameter::StabilizerDose, Some(dose))?,
+            None => with,
+        };
+        let budget = resolver.keep(&At("/heat_budget"), Budget::new(time?, with, extra?))?;
+        Some(Some(resolver.keep(&At("/stabilizer_dose"), budget.at_dose(dose))?))
     }
 }
 
@@ -176,13 +169,13 @@ mod tests {
 
     fn request() -> Value {
         json!({
-            "calculate": "heat-history", "reference": "175 °C",
+            "calculate": "heat-history", "reference_temperature": "175 °C",
             "activation_energy": { "value": "120 kJ/mol", "source": "invented" },
             "readings": [
-                { "at": "0 min", "temperature": "175 °C" },
-                { "at": "10 min", "temperature": "175 °C" }
+                { "reading_time": "0 min", "reading_temperature": "175 °C" },
+                { "reading_time": "10 min", "reading_temperature": "175 °C" }
             ],
-            "budget": "30 min"
+            "heat_budget": "30 min"
         })
     }
 
@@ -204,7 +197,7 @@ mod tests {
     /// exp(120000/8.314462618 · (1/448.15 − 1/458.15)) = 2.0196 (plain arithmetic).
     #[test]
     fn ten_degrees_hotter_is_twice_as_fast() {
-        let hot = |at: &str| json!({ "at": at, "temperature": "185 °C" });
+        let hot = |at: &str| json!({ "reading_time": at, "reading_temperature": "185 °C" });
         let answer = result(with("readings", json!([hot("0 min"), hot("10 min")])));
         let seconds = answer["equivalent"]["value"].as_f64().unwrap();
         assert!((seconds / 600.0 - 2.0196).abs() < 1e-3, "{seconds}");
@@ -226,8 +219,8 @@ mod tests {
 
     #[test]
     fn more_stabilizer_buys_time() {
-        let mut request = with("stabilizer", json!("3 %"));
-        request["with"] = json!("2 %");
+        let mut request = with("stabilizer_dose", json!("3 %"));
+        request["budget_with"] = json!("2 %");
         request["buys"] = json!({ "time": "6 min", "per": "1 %", "most": "4 %" });
         assert_eq!(result(request)["budget"]["text"], "36 min");
     }
@@ -235,16 +228,16 @@ mod tests {
     #[test]
     fn all_that_is_wrong_is_told() {
         let mut request = with("buys", json!({ "time": "0 min", "per": "0 %", "most": "4 %" }));
-        request["reference"] = json!("900 °C");
-        assert_eq!(fault_codes(request), ["not-positive", "share-of-nothing", "out-of-range"]);
+        request["reference_temperature"] = json!("900 °C");
+        assert_eq!(fault_codes(request), ["out-of-range", "out-of-range", "share-of-nothing"]);
     }
 
     #[rstest]
     #[case("activation_energy", json!("120 kJ/mol"), "history-no-source")]
     #[case("spent_before", json!("25 min"), "spent-without-heat")]
     #[case("readings", json!([]), "out-of-range")]
-    #[case("stabilizer", json!("3 %"), "budget-too-much-stabilizer")]
-    #[case("reference", json!("900 °C"), "out-of-range")]
+    #[case("stabilizer_dose", json!("3 %"), "budget-too-much-stabilizer")]
+    #[case("reference_temperature", json!("900 °C"), "out-of-range")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

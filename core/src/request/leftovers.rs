@@ -4,24 +4,20 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::plan::plan_of;
-use super::response;
+use super::{request, response};
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::fault::{Fault, Faults};
-use crate::json::entry::entry;
-use crate::parameter::parameter;
 use crate::plan::{FromShelf, OnShelf, Plan, Weigh};
 use crate::quantity::Mass;
 use crate::show::{Note, Shown, text};
 
-entry! {
+request! {
     /// Asks which left-overs of the orders' `shelf` go into which of the day's pots, and how much,
     /// so that the most is used. A build without the feature `solver` refuses.
     pub struct LeftoversRequest {
         required {
-            #[doc = parameter!(book)]
             book: BookDocument,
-            #[doc = parameter!(orders)]
             orders: OrdersDocument,
         }
         optional {}

@@ -3,37 +3,30 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::document::book::MaterialEntry;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
 use crate::json::Named;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::mix::{Materials, Mix, MixError, Phase, reference_temperature};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Volume};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks for the properties of a mix.
     pub struct MixRequest {
         required {
-            #[doc = parameter!(materials)]
             materials: Named<MaterialEntry>,
-            #[doc = parameter!(masses)]
             masses: Named<Written<Mass>>,
         }
         optional {
-            #[doc = parameter!(phase)]
             phase: Phase,
-            #[doc = parameter!(temperature)]
             temperature: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(voids)]
-            voids: Percent,
-            #[doc = parameter!(measures)]
+            voids: Share,
             measures: System,
         }
     }
@@ -77,11 +70,12 @@ impl MixRequest {
         let materials = resolve::materials(&At("/materials"), &self.materials, resolver.system)?;
         let mix = self.mix(&materials, &mut resolver);
         let at = match &self.temperature {
-            Some(temperature) => resolver.quantity(&At("/temperature"), temperature),
+            Some(temperature) => resolver.given(Parameter::Temperature, temperature),
             None => Some(reference_temperature()),
         };
-        let response = mix.zip(at).and_then(|(mix, at)| {
-            let response = self.response(&mix, at, &materials);
+        let voids = resolver.share(Parameter::Voids, self.voids);
+        let response = mix.zip(at).zip(voids).and_then(|((mix, at), voids)| {
+            let response = self.response(&mix, at, voids.value, &materials);
             resolver.keep(&Path::ROOT, response)
         });
         resolver.finish(response)
@@ -111,10 +105,10 @@ impl MixRequest {
         &self,
         mix: &Mix,
         at: ThermodynamicTemperature,
+        voids: f64,
         materials: &Materials,
     ) -> Result<MixResponse, MixError> {
         let phase = self.phase.unwrap_or(Phase::Fused);
-        let voids = self.voids.map_or(0.0, Percent::share);
         let part = |material| {
             Ok(MixPart {
                 material: materials.get(material)?.name.clone(),

@@ -116,6 +116,33 @@ macro_rules! response {
 }
 use response;
 
+/// Declares a request, or an entry of one: each field is the parameter of its name and documented as that; one under
+/// `named` has another name than its parameter.
+macro_rules! request {
+    (
+        $(#[$meta:meta])*
+        pub struct $Request:ident {
+            $(named { $( $named:ident: $Named:ty = $parameter:ident, )* })?
+            required { $( $required:ident: $Required:ty, )* }
+            optional { $( $optional:ident: $Optional:ty, )* }
+        }
+    ) => {
+        $crate::json::entry::entry! {
+            $(#[$meta])*
+            pub struct $Request {
+                required {
+                    $( #[doc = $crate::parameter::parameter!($required)] $required: $Required, )*
+                    $($( #[doc = $crate::parameter::parameter!($parameter)] $named: $Named, )*)?
+                }
+                optional {
+                    $( #[doc = $crate::parameter::parameter!($optional)] $optional: $Optional, )*
+                }
+            }
+        }
+    };
+}
+use request;
+
 macro_rules! calculations {
     ($($(#[$meta:meta])* $Calculation:ident = $name:literal: $Request:ty => $Response:ty;)*) => {
         /// A calculation to do.

@@ -1,19 +1,16 @@
 //! A day's plan from a book and an order list.
 
+use super::request;
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::document::{LoadedBook, PlanDocument};
 use crate::fault::Faults;
-use crate::json::entry::entry;
-use crate::parameter::parameter;
 
-entry! {
+request! {
     /// Asks for the plan of a day.
     pub struct PlanRequest {
         required {
-            #[doc = parameter!(book)]
             book: BookDocument,
-            #[doc = parameter!(orders)]
             orders: OrdersDocument,
         }
         optional {}

@@ -1,21 +1,17 @@
 //! A plan with what was really weighed and shot: the day's record.
 
+use super::request;
 use crate::document::book::BookDocument;
 use crate::document::{LoadedBook, PlanDocument};
 use crate::fault::Faults;
-use crate::json::entry::entry;
-use crate::parameter::parameter;
 use crate::record::{ActualsDocument, Record};
 
-entry! {
+request! {
     /// Asks for the record of a day.
     pub struct RecordRequest {
         required {
-            #[doc = parameter!(book)]
             book: BookDocument,
-            #[doc = parameter!(plan)]
             plan: PlanDocument,
-            #[doc = parameter!(actuals)]
             actuals: ActualsDocument,
         }
         optional {}

@@ -1,21 +1,20 @@
 //! Salt, from any way to state it to all others.
 
-use super::response;
+use super::{request, response};
 use crate::book::PieceBody;
 use crate::document::book::MaterialEntry;
 use crate::document::process::{BodyEntry, FishedWaterEntry};
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::mix::reference_temperature;
-use crate::parameter::parameter;
+use crate::parameter::{Parameter, ParameterError, Problem};
 use crate::plan::process::{Sinking, fall};
 use crate::process::seawater::Water;
 use crate::process::sink::{SaltedSinkError, cooled, loading_for};
 use crate::quantity::{
-    Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Velocity, Volume,
+    Amount, Dimension, Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Velocity, Volume,
 };
 use crate::salt::{
     Hook, PieceCavity, Salt, SaltError, SaltForm, SaltLoading, SaltSoftener, Unsalted,
@@ -23,85 +22,71 @@ use crate::salt::{
 use crate::show::{Calculated, because};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks what a salt loading is when it is stated in every other way.
     pub struct SaltRequest {
+        named {
+            loading: LoadingEntry = loading_requested,
+        }
         required {
-            #[doc = parameter!(base_volume)]
             base_volume: Written<Volume>,
-            #[doc = parameter!(base_density)]
             base_density: Written<MassDensity>,
-            #[doc = parameter!(salt)]
             salt: MaterialEntry,
-            #[doc = parameter!(loading_requested)]
-            loading: LoadingEntry,
         }
         optional {
-            #[doc = parameter!(mix_mass)]
             mix_mass: Written<Mass>,
-            #[doc = parameter!(mix_volume)]
             mix_volume: Written<Volume>,
-            #[doc = parameter!(hot_volume)]
             hot_volume: Written<Volume>,
-            #[doc = parameter!(shot_temperature)]
             shot_temperature: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(voids)]
-            voids: Percent,
-            #[doc = parameter!(salt_softener)]
-            softener: SaltSoftenerEntry,
-            #[doc = parameter!(most_solids)]
-            most_solids: Percent,
-            #[doc = parameter!(cavity_volume)]
+            voids: Share,
+            salt_softener: SaltSoftenerEntry,
+            most_solids: Share,
             cavity_volume: Written<Volume>,
-            #[doc = parameter!(feed)]
-            feed: Percent,
-            #[doc = parameter!(hook_mass)]
+            feed: Share,
             hook_mass: Written<Mass>,
-            #[doc = parameter!(hook_volume)]
             hook_volume: Written<Volume>,
-            #[doc = parameter!(salted_body)]
-            body: BodyEntry,
-            #[doc = parameter!(salted_water)]
-            water: FishedWaterEntry,
-            #[doc = parameter!(measures)]
+            salted_body: BodyEntry,
+            salted_water: FishedWaterEntry,
             measures: System,
         }
     }
 }
 
 entry! {
-    /// A salt loading, stated in just one way.
+    /// A salt loading, stated in just one way: by the words of [`SaltForm`], or as a sink rate.
     pub struct LoadingEntry {
         required {}
         optional {
-            /// Volume of salt as scooped, for the base of the request.
-            as_scooped: Written<Volume>,
-            /// Mass of salt, for the base of the request.
-            mass: Written<Mass>,
-            /// Mass of salt as a share of the mass of base.
-            of_base: Percent,
-            /// Mass of salt as a share of the finished mass.
-            of_finished: Percent,
-            /// Density of the finished plastic at 20 °C, voids counted.
+            /// Volume of salt as scooped: for the base of the request, or per volume of base. Example: `"2 tbsp"` or
+            /// `"2 tbsp/cup"`.
+            as_scooped: Amount,
+            /// Mass of salt for the volume of base of the request, or per volume of base. Example: `"30 g"` or
+            /// `"30 g/cup"`.
+            per_volume: Amount,
+            /// Mass of salt as a share of the mass of base. Example: `"12 %"`.
+            of_base: Share,
+            /// Mass of salt as a share of the finished mass. Example: `"10 %"`.
+            of_finished: Share,
+            /// Density of the finished plastic at 20 °C, voids counted. Example: `"1.12 g/mL"`.
             finished_density: Written<MassDensity>,
-            /// Mass of a piece from the cavity of the request.
+            /// Mass of a piece from the cavity of the request. Example: `"10.4 g"`.
             piece_mass: Written<Mass>,
-            /// Mean density of that piece with its hook and weight.
+            /// Mean density of that piece with its hook and weight. Example: `"1.15 g/mL"`.
             sink_density: Written<MassDensity>,
-            /// How fast that piece sinks, with its hook, in the water of the request.
+            /// Sink rate of that piece with its hook, in the water of the request. Example: `"14 cm/s"`.
             sink_rate: Written<Velocity>,
         }
     }
 }
 
 entry! {
-    /// The softener that goes in beside salt.
+    /// The softener that goes in with the salt.
     pub struct SaltSoftenerEntry {
         required {
             /// The softener.
             material: MaterialEntry,
-            /// Mass of softener as a share of the mass of salt.
-            per_salt: Percent,
+            /// Mass of softener as a share of the mass of salt. Example: `"50 %"`.
+            per_salt: Share,
         }
         optional {}
     }
@@ -118,7 +103,7 @@ response! {
         pub of_base: Shown<Ratio>,
         /// Mass of salt per finished mass.
         pub of_finished: Shown<Ratio>,
-        /// Mass of softener that goes in beside it.
+        /// Mass of softener that goes in with it.
         pub softener: Shown<Mass>,
         /// Density of the finished plastic at 20 °C, voids counted.
         pub density: Shown<MassDensity>,
@@ -130,14 +115,14 @@ response! {
         pub piece_max: Option<Shown<Mass>>,
         /// Mean density of a piece with its hook and weight.
         pub sink_density: Option<Shown<MassDensity>>,
-        /// How the piece sinks with its hook, where body and water were given.
+        /// Sink rate of the piece with its hook, where body and water were given.
         pub sinks: Option<Calculated<Sinking>>,
-        /// How it would without the salt.
+        /// Sink rate of the same piece without salt.
         pub unsalted_sinks: Option<Calculated<Sinking>>,
     }
 }
 
-/// A piece and the water that it falls in.
+/// A piece and the water that it sinks in.
 struct Dropped {
     body: PieceBody,
     water: Water,
@@ -175,94 +160,98 @@ impl SaltRequest {
     /// The outer `None` where it is wrong.
     #[allow(clippy::option_option)] // no fall and a wrong one are two things
     fn dropped(&self, resolver: &mut Resolver) -> Option<Option<Dropped>> {
-        let body = self.body.as_ref().map(|body| resolver.body(&At("/body"), body));
-        let water = self.water.as_ref().map(|water| resolver.fished_water(&At("/water"), water));
+        let body = self.salted_body.as_ref().map(|body| resolver.body(&At("/salted_body"), body));
+        let water = self
+            .salted_water
+            .as_ref()
+            .map(|water| resolver.fished_water(&At("/salted_water"), water));
         let missing = match (&body, &water) {
             (None, None) => return Some(None),
-            (None, Some(_)) => "body",
-            (Some(_), None) => "water",
-            (Some(_), Some(_)) if self.cavity_volume.is_none() => "cavity_volume",
+            (None, Some(_)) => (Parameter::SaltedBody, Parameter::SaltedWater),
+            (Some(_), None) => (Parameter::SaltedWater, Parameter::SaltedBody),
+            (Some(_), Some(_)) if self.cavity_volume.is_none() => {
+                (Parameter::CavityVolume, Parameter::SaltedBody)
+            }
             (Some(body), Some(water)) => {
                 let (body, water) = ((*body)?, (*water)?.water);
                 return Some(Some(Dropped { body, water }));
             }
         };
-        resolver.fault(
-            "missing-field",
-            &Path::ROOT,
-            &format_args!("\"{missing}\" is missing."),
-            &"How a piece sinks takes its \"body\", its \"cavity\" and the \"water\": give all three or neither \"body\" nor \"water\".",
-        );
+        let (missing, by) = missing;
+        let error = ParameterError::new(missing, Problem::NeededBy(by));
+        resolver.tell(&Path::ROOT.key(missing.name()), &error);
         None
     }
 
     fn unsalted(&self, resolver: &mut Resolver) -> Option<Unsalted> {
-        let base_volume = resolver.quantity(&At("/base_volume"), &self.base_volume);
-        let base_density = resolver.quantity(&At("/base_density"), &self.base_density);
+        let base_volume = resolver.given(Parameter::BaseVolume, &self.base_volume);
+        let base_density = resolver.given(Parameter::BaseDensity, &self.base_density);
         let salt = self.salt(resolver);
-        let softener = match &self.softener {
+        let softener = match &self.salt_softener {
             Some(softener) => softener.read(resolver).map(Some),
             None => Some(None),
         };
-        let shot_temperature = match &self.shot_temperature {
-            Some(temperature) => resolver.quantity(&At("/shot_temperature"), temperature),
-            None => Some(reference_temperature()),
-        };
-        let hook_mass = resolver.or_zero(&At("/hook_mass"), self.hook_mass.as_ref());
-        let hook_volume = resolver.or_zero(&At("/hook_volume"), self.hook_volume.as_ref());
+        let shot_temperature =
+            resolver.or_default(Parameter::ShotTemperature, self.shot_temperature.as_ref());
+        let hook_mass = resolver.or_default(Parameter::HookMass, self.hook_mass.as_ref());
+        let hook_volume = resolver.or_default(Parameter::HookVolume, self.hook_volume.as_ref());
+        let voids = resolver.share(Parameter::Voids, self.voids);
+        let most_solids = resolver.share(Parameter::MostSolids, self.most_solids);
+        let feed = resolver.share(Parameter::Feed, self.feed);
         let cavity = self
             .cavity_volume
             .as_ref()
-            .map(|volume| resolver.quantity(&At("/cavity_volume"), volume));
-        let lacks = match (&self.mix_mass, &self.mix_volume) {
-            (Some(_), None) => Some(("/mix_volume", "mix_mass")),
-            (None, Some(_)) => Some(("/mix_mass", "mix_volume")),
-            _ => None,
-        };
-        if let Some((path, given)) = lacks {
-            resolver.fault(
-                "missing-field",
-                &At(path),
-                &format_args!("\"{given}\" is given without it."),
-                &"Give mass and volume of the mix before salt, or neither: its base is then all of it.",
-            );
-        }
-        let mut own = |path: Path<'_>, written: Option<&Written<Volume>>, other| match written {
-            Some(written) => resolver.quantity(&path, written),
+            .map(|volume| resolver.given(Parameter::CavityVolume, volume));
+        let mass = self.mix_mass.as_ref().map(|mass| resolver.given(Parameter::MixMass, mass));
+        self.check_pairs(resolver);
+        let mut own = |parameter, written: Option<&Written<Volume>>, other| match written {
+            Some(written) => resolver.given(parameter, written),
             None => other,
         };
-        let volume = own(At("/mix_volume"), self.mix_volume.as_ref(), base_volume);
-        let hot_volume = own(At("/hot_volume"), self.hot_volume.as_ref(), volume);
+        let volume = own(Parameter::MixVolume, self.mix_volume.as_ref(), base_volume);
+        let hot_volume = own(Parameter::HotVolume, self.hot_volume.as_ref(), volume);
         let base_volume = base_volume?;
-        let base_mass = base_volume * base_density?;
-        let mass = match &self.mix_mass {
-            Some(mass) => resolver.quantity(&At("/mix_mass"), mass)?,
-            None => base_mass,
-        };
+        let base_mass = base_density? * base_volume;
         Some(Unsalted {
             base_mass,
             base_volume,
-            mass,
+            mass: mass.unwrap_or(Some(base_mass))?,
             volume: volume?,
             hot_volume: hot_volume?,
             shot_temperature: shot_temperature?,
-            voids: Ratio::from(self.voids.map_or(0.0, Percent::share)),
+            voids: voids?,
             salt: salt?,
             softener: softener?,
-            most_solids: Ratio::from(self.most_solids.map_or(0.3, Percent::share)),
+            most_solids: most_solids?,
             cavity: match cavity {
-                Some(volume) => Some(PieceCavity {
-                    volume: volume?,
-                    feed: Ratio::from(self.feed.map_or(0.5, Percent::share)),
-                }),
+                Some(volume) => Some(PieceCavity { volume: volume?, feed: feed? }),
                 None => None,
             },
             hook: Hook { mass: hook_mass?, volume: hook_volume? },
         })
     }
 
+    /// Mass and volume of the mix, and of the hook, go together.
+    fn check_pairs(&self, resolver: &mut Resolver) {
+        let pairs = [
+            (Parameter::MixMass, self.mix_mass.is_some()),
+            (Parameter::MixVolume, self.mix_volume.is_some()),
+            (Parameter::HookMass, self.hook_mass.is_some()),
+            (Parameter::HookVolume, self.hook_volume.is_some()),
+        ];
+        for pair in pairs.as_chunks::<2>().0 {
+            let (missing, by) = match *pair {
+                [(one, true), (other, false)] => (other, one),
+                [(one, false), (other, true)] => (one, other),
+                _ => continue,
+            };
+            let error = ParameterError::new(missing, Problem::NeededBy(by));
+            resolver.tell(&Path::ROOT.key(missing.name()), &error);
+        }
+    }
+
     fn salt(&self, resolver: &mut Resolver) -> Option<Salt> {
-        let purpose = "reckoning with salt";
+        let purpose = "calculating with salt";
         let salt = resolver.one_material(&At("/salt"), &self.salt)?;
         let true_density = resolver.keep(&At("/salt"), salt.true_density(purpose));
         let scooped_density = match &salt.as_scooped {
@@ -279,11 +268,15 @@ impl SaltRequest {
 
 impl SaltSoftenerEntry {
     fn read(&self, resolver: &mut Resolver) -> Option<SaltSoftener> {
-        let softener = resolver.one_material(&At("/softener/material"), &self.material)?;
-        let density = softener.true_density("the softener that goes in beside salt");
+        let at = At("/salt_softener");
+        let per_salt =
+            resolver.share_at(&at.key("per_salt"), Parameter::SoftenerPerSalt, self.per_salt);
+        let softener = resolver.one_material(&at.key("material"), &self.material)?;
+        let density = softener.true_density("the softener that goes in with the salt");
+        let density = resolver.keep(&at.key("material"), density);
         Some(SaltSoftener {
-            per_salt: Ratio::from(self.per_salt.share()),
-            density: resolver.keep(&At("/softener"), density)?,
+            per_salt: per_salt?,
+            density: density?,
             expansion: softener.expansion_or_none(),
         })
     }
@@ -298,16 +291,24 @@ impl LoadingEntry {
     ) -> Option<SaltLoading> {
         let system = resolver.system;
         let base = unsalted.base_volume;
-        let ratio = |percent: Percent| Ratio::from(percent.share());
+        let ratio = |share: Share| Ratio::from(share.number());
         let stated = [
-            self.as_scooped
-                .as_ref()
-                .map(|volume| volume.to(system).map(|volume| SaltLoading::Scooped(volume / base))),
-            self.mass
-                .as_ref()
-                .map(|mass| mass.to(system).map(|mass| SaltLoading::PerVolume(mass / base))),
-            self.of_base.map(|percent| Ok(SaltLoading::OfBase(ratio(percent)))),
-            self.of_finished.map(|percent| Ok(SaltLoading::OfFinished(ratio(percent)))),
+            self.as_scooped.as_ref().map(|amount| {
+                let scooped = match amount.dimension() {
+                    Dimension::VOLUME => amount.to(system).map(|volume: Volume| volume / base),
+                    _ => amount.to(system),
+                };
+                scooped.map(SaltLoading::Scooped)
+            }),
+            self.per_volume.as_ref().map(|amount| {
+                let salt = match amount.dimension() {
+                    Dimension::MASS => amount.to(system).map(|mass: Mass| mass / base),
+                    _ => amount.to(system),
+                };
+                salt.map(SaltLoading::PerVolume)
+            }),
+            self.of_base.map(|share| Ok(SaltLoading::OfBase(ratio(share)))),
+            self.of_finished.map(|share| Ok(SaltLoading::OfFinished(ratio(share)))),
             self.finished_density
                 .as_ref()
                 .map(|density| density.to(system).map(SaltLoading::FinishedDensity)),
@@ -323,12 +324,11 @@ impl LoadingEntry {
                 let at = At("/loading/sink_rate");
                 let speed = resolver.quantity(&at, speed)?;
                 let (Some(dropped), Some(cavity)) = (dropped, &unsalted.cavity) else {
-                    resolver.fault(
-                        "missing-field",
-                        &Path::ROOT,
-                        &"\"body\" and \"water\" are missing.",
-                        &"Give what the piece is like as it sinks, its \"cavity\", and the \"water\".",
-                    );
+                    for missing in [Parameter::SaltedBody, Parameter::SaltedWater] {
+                        let by = Problem::NeededBy(Parameter::SinkRate);
+                        let path = Path::ROOT.key(missing.name());
+                        resolver.tell(&path, &ParameterError::new(missing, by));
+                    }
                     return None;
                 };
                 resolver.keep(&at, dropped.loading_for(speed, unsalted, cavity))
@@ -338,7 +338,7 @@ impl LoadingEntry {
                     "one-loading",
                     &At("/loading"),
                     &"The loading must be stated in just one way.",
-                    &"Write one of as_scooped, mass, of_base, of_finished, finished_density, piece_mass, sink_density, sink_rate.",
+                    &"Write one of as_scooped, per_volume, of_base, of_finished, finished_density, piece_mass, sink_density, sink_rate.",
                 );
                 None
             }
@@ -347,7 +347,7 @@ impl LoadingEntry {
 }
 
 impl Dropped {
-    /// How a piece from `cavity` with its hook sinks that is salted so.
+    /// The fall of a piece from `cavity` with its hook at a loading.
     fn fall(
         &self,
         unsalted: &Unsalted,
@@ -411,12 +411,10 @@ fn respond(
         })
     };
     let (piece_min, piece_max) = (fed(0.0)?, fed(1.0)?);
+    let scoop = unsalted.salt.scooped_density.map(|density| density.scoop_of(mass));
     Ok(SaltResponse {
         mass: text::mass(mass),
-        as_scooped: unsalted
-            .salt
-            .scooped_density
-            .map(|density| text::scoop(density.scoop_of(mass), system)),
+        as_scooped: scoop.map(|scoop| text::scoop(scoop, system)),
         of_base: text::percent(mass / unsalted.base_mass),
         of_finished: text::percent(of_finished),
         softener: text::mass(mass * k),
@@ -446,8 +444,8 @@ mod tests {
             "salt": { "kind": "salt", "density": "2.165 g/mL", "as_scooped": "1.22 g/mL" },
             "cavity_volume": "9.5 mL", "feed": "60 %", "hot_volume": "245 mL", "loading": loading,
             "hook_mass": "0.5 g", "hook_volume": "0.06 mL",
-            "body": { "stick": { "diameter": "10 mm", "length": "121 mm" } },
-            "water": { "temperature": "15 °C" }
+            "salted_body": { "stick": { "diameter": "10 mm", "length": "121 mm" } },
+            "salted_water": { "temperature": "15 °C" }
         })
     }
 
@@ -470,7 +468,7 @@ mod tests {
         // So does the piece that is asked for alone, as large as it is when it has cooled.
         let volume = answer["piece"]["value"].as_f64().unwrap() / density;
         let alone = json!({
-            "calculate": "sink", "body": request(json!({}))["body"], "water": { "temperature": "15 °C" },
+            "calculate": "sink", "body": request(json!({}))["salted_body"], "fished_water": { "temperature": "15 °C" },
             "piece_volume": { "value": volume, "unit": "mL" }, "hook": { "mass": "0.5 g", "volume": "0.06 mL" },
             "piece_density": { "value": density, "unit": "g/mL" }
         });
@@ -492,15 +490,15 @@ mod tests {
 
     #[test]
     fn what_a_fall_takes_is_asked_for() {
-        for missing in ["body", "water", "cavity_volume"] {
+        for missing in ["salted_body", "salted_water", "cavity_volume"] {
             let mut request = request(json!({ "sink_rate": "14 cm/s" }));
             request.as_object_mut().unwrap().remove(missing);
-            assert_eq!(fault_codes(request), ["missing-field"], "{missing}");
+            assert_eq!(fault_codes(request), ["needs-other"], "{missing}");
         }
         let mut none = request(json!({ "sink_rate": "14 cm/s" }));
-        none.as_object_mut().unwrap().remove("body");
-        none.as_object_mut().unwrap().remove("water");
-        assert_eq!(fault_codes(none), ["missing-field"]);
+        none.as_object_mut().unwrap().remove("salted_body");
+        none.as_object_mut().unwrap().remove("salted_water");
+        assert_eq!(fault_codes(none), ["needs-other", "needs-other"]);
         let twice = request(json!({ "sink_rate": "14 cm/s", "of_base": "10 %" }));
         assert_eq!(fault_codes(twice), ["one-loading"]);
         let slow = request(json!({ "sink_rate": "2 cm/s" }));

@@ -2,42 +2,32 @@
 
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::caution::Caution;
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::{Parameter, parameter};
-use crate::plan::process::UNSTIRRED;
+use crate::parameter::Parameter;
 use crate::process::settling::{Grain, Suspension};
 use crate::quantity::{DynamicViscosity, Length, MassDensity, Ratio, System, Time, Velocity};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks how fast grains settle in a melt.
     pub struct SettlingRequest {
         required {
-            #[doc = parameter!(grain)]
             grain: Written<Length>,
-            #[doc = parameter!(grain_density)]
-            density: Written<MassDensity>,
-            #[doc = parameter!(melt_density)]
-            melt: Written<MassDensity>,
-            #[doc = parameter!(melt_depth)]
-            depth: Written<Length>,
+            grain_density: Written<MassDensity>,
+            melt_density: Written<MassDensity>,
+            melt_depth: Written<Length>,
         }
         optional {
-            #[doc = parameter!(viscosity)]
             viscosity: (Written<DynamicViscosity>, Written<DynamicViscosity>),
-            #[doc = parameter!(timed_ball)]
-            ball: TimedBallEntry,
-            #[doc = parameter!(solids_share)]
-            solids: Percent,
-            #[doc = parameter!(unstirred)]
-            unstirred: Percent,
-            #[doc = parameter!(measures)]
+            timed_ball: TimedBallEntry,
+            solids_share: Share,
+            unstirred: Share,
             measures: System,
         }
     }
@@ -95,24 +85,25 @@ impl SettlingRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<SettlingResponse> {
-        let size = resolver.quantity(&At("/grain"), &self.grain);
-        let solid = resolver.quantity(&At("/density"), &self.density);
-        let melt = resolver.quantity(&At("/melt"), &self.melt);
-        let depth = resolver.quantity(&At("/depth"), &self.depth);
+        let size = resolver.given(Parameter::Grain, &self.grain);
+        let solid = resolver.given(Parameter::GrainDensity, &self.grain_density);
+        let melt = resolver.given(Parameter::MeltDensity, &self.melt_density);
+        let depth = resolver.given(Parameter::MeltDepth, &self.melt_depth);
         let melt = melt?;
         let (low, high) = self.viscosity(resolver, melt)?;
-        let solids = Ratio::from(self.solids.map_or(0.0, Percent::share));
-        let unstirred = Ratio::from(self.unstirred.map_or(UNSTIRRED, Percent::share));
+        let solids = resolver.share(Parameter::SolidsShare, self.solids_share)?;
+        let unstirred = resolver.share(Parameter::Unstirred, self.unstirred)?;
         let grains = Suspension { grain: Grain::Cube, size: size?, solid: solid?, melt, solids };
         let fastest = resolver.keep(&Path::ROOT, grains.settling(low))?;
         let slowest = resolver.keep(&Path::ROOT, grains.settling(high))?;
         let depth = depth?;
-        let stir_every = resolver.keep(&At("/depth"), fastest.stir_every(depth, unstirred))?;
-        let stir_at_most = resolver.keep(&At("/depth"), slowest.stir_every(depth, unstirred))?;
+        let stir_every = resolver.keep(&At("/melt_depth"), fastest.stir_every(depth, unstirred))?;
+        let stir_at_most =
+            resolver.keep(&At("/melt_depth"), slowest.stir_every(depth, unstirred))?;
         Some(SettlingResponse {
             viscosity_from: text::viscosity(low),
             viscosity_to: text::viscosity(high),
-            viscosity_not_known: self.viscosity.is_none() && self.ball.is_none(),
+            viscosity_not_known: self.viscosity.is_none() && self.timed_ball.is_none(),
             slowest: text::speed(slowest.speed),
             fastest: text::speed(fastest.speed),
             stir_every: text::time(stir_every),
@@ -128,10 +119,10 @@ impl SettlingRequest {
         melt: MassDensity,
     ) -> Option<(DynamicViscosity, DynamicViscosity)> {
         let of = DynamicViscosity::new::<uom::si::dynamic_viscosity::pascal_second>;
-        match (&self.viscosity, &self.ball) {
+        match (&self.viscosity, &self.timed_ball) {
             (Some(range), None) => resolver.viscosity_range(&At("/viscosity"), range),
             (None, Some(ball)) => {
-                let at = &At("/ball");
+                let at = &At("/timed_ball");
                 let size = resolver.quantity(&at.key("diameter"), &ball.diameter);
                 let solid = resolver.quantity(&at.key("density"), &ball.density);
                 let depth = resolver.quantity(&at.key("depth"), &ball.depth);
@@ -169,8 +160,8 @@ mod tests {
 
     fn request() -> Value {
         json!({
-            "calculate": "settling", "grain": "300 um", "density": "2.165 g/mL", "melt": "0.93 g/mL",
-            "depth": "80 mm", "viscosity": ["0.5 Pa.s", "0.5 Pa.s"]
+            "calculate": "settling", "grain": "300 um", "grain_density": "2.165 g/mL", "melt_density": "0.93 g/mL",
+            "melt_depth": "80 mm", "viscosity": ["0.5 Pa.s", "0.5 Pa.s"]
         })
     }
 
@@ -190,7 +181,7 @@ mod tests {
         let every = answer["stir_every"]["value"].as_f64().unwrap();
         assert!((every - 0.1 * 80.0 / mm_per_min * 60.0).abs() < 1e-6 * every, "{every}");
         assert_eq!(answer["viscosity_not_known"], false);
-        let crowded = result(with("solids", json!("10 %")));
+        let crowded = result(with("solids_share", json!("10 %")));
         let crowded = crowded["fastest"]["value"].as_f64().unwrap() * 600.0;
         // Richardson and Zaki 1954: (1 − 0.1)^4.65.
         assert!((crowded / mm_per_min - 0.6127).abs() < 1e-4);
@@ -200,7 +191,7 @@ mod tests {
     #[test]
     fn a_timed_ball_shows_the_viscosity() {
         let mut request = with(
-            "ball",
+            "timed_ball",
             json!({
                 "diameter": "1 mm", "density": "7.8 g/mL", "depth": "50 mm", "time": "20 s"
             }),
@@ -224,9 +215,9 @@ mod tests {
     }
 
     #[rstest]
-    #[case("density", json!("0.9 g/mL"), "settling-floats")]
+    #[case("grain_density", json!("0.9 g/mL"), "settling-floats")]
     #[case("grain", json!("30 cm"), "out-of-range")]
-    #[case("solids", json!("60 %"), "out-of-range")]
+    #[case("solids_share", json!("60 %"), "out-of-range")]
     #[case("viscosity", json!(["5 Pa.s", "0.5 Pa.s"]), "viscosity-reversed")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);

@@ -3,37 +3,31 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::book::Mold;
 use crate::document::book::MoldEntry;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
-use crate::document::written::{Percent, Written};
+use crate::document::written::{Share, Written};
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::plan::day::cavities;
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, System};
 use crate::shot::{Melt, Shot};
 use crate::show::{Shown, text};
 use crate::uncertainty::{PieceInputs, piece_weight};
 
-entry! {
+request! {
     /// Asks what a shot takes.
     pub struct ShotRequest {
         required {
-            #[doc = parameter!(mold)]
             mold: MoldEntry,
-            #[doc = parameter!(cold_density)]
             cold_density: Written<MassDensity>,
         }
         optional {
-            #[doc = parameter!(hot_density)]
             hot_density: Written<MassDensity>,
-            #[doc = parameter!(layer_share)]
-            share: Percent,
-            #[doc = parameter!(measures)]
+            layer_share: Share,
             measures: System,
         }
     }
@@ -84,14 +78,14 @@ impl ShotRequest {
     pub fn answer(&self) -> Result<ShotResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
         let mold = resolve::mold(&At("/mold"), &self.mold, resolver.system)?;
-        let cold = resolver.measured(&At("/cold_density"), &self.cold_density);
+        let cold = resolver.measured_given(Parameter::ColdDensity, &self.cold_density);
         let hot = match &self.hot_density {
-            Some(hot) => resolver.measured(&At("/hot_density"), hot),
+            Some(hot) => resolver.measured_given(Parameter::HotDensity, hot),
             None => cold.as_ref().map(|cold| Measured::exact(cold.value)),
         };
         let response = cold.zip(hot).and_then(|(cold, hot)| {
-            let share = self.share.map_or(1.0, Percent::share);
-            shoot(&mold, &cold, &hot, share, &mut resolver)
+            let share = resolver.share(Parameter::LayerShare, self.layer_share)?;
+            shoot(&mold, &cold, &hot, share.value, &mut resolver)
         });
         resolver.finish(response)
     }

@@ -1,39 +1,30 @@
 //! How fast a piece sinks, and the density for a wanted fall.
 
-use super::response;
+use super::{request, response};
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::process::sink::Motion;
 use crate::quantity::{Length, MassDensity, Measured, System, Time, Velocity, Volume};
 use crate::salt::Hook;
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks how a piece sinks: at a density, or which density it needs for a speed.
     pub struct SinkRequest {
         required {
-            #[doc = parameter!(body)]
             body: BodyEntry,
-            #[doc = parameter!(piece_volume)]
             piece_volume: Written<Volume>,
-            #[doc = parameter!(fished_water)]
-            water: FishedWaterEntry,
+            fished_water: FishedWaterEntry,
         }
         optional {
-            #[doc = parameter!(piece_density)]
             piece_density: Written<MassDensity>,
-            #[doc = parameter!(sink_rate)]
             sink_rate: Written<Velocity>,
-            #[doc = parameter!(hook)]
             hook: HookEntry,
-            #[doc = parameter!(depth)]
             depth: Written<Length>,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -79,9 +70,9 @@ impl SinkRequest {
 
     fn response(&self, resolver: &mut Resolver) -> Option<SinkResponse> {
         let _system = resolver.system;
-        let water = resolver.fished_water(&At("/water"), &self.water);
+        let water = resolver.fished_water(&At("/fished_water"), &self.fished_water);
         let body = resolver.body(&At("/body"), &self.body);
-        let volume = resolver.quantity(&At("/piece_volume"), &self.piece_volume);
+        let volume = resolver.given(Parameter::PieceVolume, &self.piece_volume);
         let hook = match &self.hook {
             None => Some(Hook::default()),
             Some(hook) => resolver.hook(&At("/hook"), hook),
@@ -92,9 +83,9 @@ impl SinkRequest {
         let at = if body.drop.is_some() { At("/body/drop") } else { At("/body") };
         let body = resolver.keep(&at, body.of(volume, hook?, &water))?;
         let density = match (&self.piece_density, &self.sink_rate) {
-            (Some(density), None) => resolver.measured(&At("/piece_density"), density),
+            (Some(density), None) => resolver.measured_given(Parameter::PieceDensity, density),
             (None, Some(speed)) => {
-                let speed = resolver.quantity(&At("/sink_rate"), speed)?;
+                let speed = resolver.given(Parameter::SinkRate, speed)?;
                 let density = resolver.keep_named(
                     &At("/sink_rate"),
                     Self::FIELDS,
@@ -122,7 +113,7 @@ impl SinkRequest {
         let time = match &self.depth {
             None => None,
             Some(depth) => {
-                let depth = resolver.quantity(&At("/depth"), depth)?;
+                let depth = resolver.given(Parameter::Depth, depth)?;
                 Some(text::seconds(resolver.keep(&At("/depth"), fall.time_to(depth))?))
             }
         };
@@ -146,12 +137,11 @@ mod tests {
     use rstest::rstest;
     use serde_json::{Value, json};
 
-    use crate::request::answer_value;
     use crate::request::tests::{fault_codes, result};
 
     fn request() -> Value {
         json!({
-            "calculate": "sink", "piece_volume": "9.5 mL", "water": { "temperature": "20 °C" },
+            "calculate": "sink", "piece_volume": "9.5 mL", "fished_water": { "temperature": "20 °C" },
             "body": { "stick": { "diameter": "10 mm", "length": "121 mm" } },
             "hook": { "mass": "2 g", "volume": "0.25 mL" },
             "piece_density": "1.1 g/mL", "depth": "1 m"
@@ -194,12 +184,14 @@ mod tests {
     /// Sea water carries more, so that the same piece falls slower.
     #[test]
     fn slower_in_the_sea() {
-        let sea = |salinity: Value| {
-            let water = json!({ "temperature": "20 °C", "salinity": salinity });
-            number(&result(with("water", water)), "sink_rate")
+        let sea = |field: &str, salinity: Value| {
+            let water = json!({ "temperature": "20 °C", field: salinity });
+            number(&result(with("fished_water", water)), "sink_rate")
         };
-        assert!(sea(json!(35)) < sea(json!(0)));
-        assert!((sea(json!(35)) - sea(json!("35.16504 g/kg"))).abs() < 1e-6);
+        let practical = |salinity: f64| sea("salinity_practical", json!(salinity));
+        assert!(practical(35.0) < practical(0.0));
+        let absolute = sea("salinity_absolute", json!("35.16504 g/kg"));
+        assert!((practical(35.0) - absolute).abs() < 1e-6);
     }
 
     /// A drop that took as long as the model says changes nothing.
@@ -228,23 +220,13 @@ mod tests {
     }
 
     #[rstest]
-    #[case(json!("35"))]
-    #[case(json!("3.5 %"))]
-    #[case(json!("35 ppt"))]
-    fn salinity_is_one_of_two(#[case] salinity: Value) {
-        let answer =
-            answer_value(&with("water", json!({ "temperature": "20 °C", "salinity": salinity })));
-        let help = answer["faults"][0]["help"].as_str().unwrap();
-        assert!(help.starts_with("Write practical salinity as a plain number, 35, or"), "{answer}");
-    }
-
-    #[rstest]
     #[case("piece_density", json!("0.7 g/mL"), "sink-floats")]
     #[case("sink_rate", json!("5 cm/s"), "density-or-speed")]
     #[case("body", json!({}), "stick-or-ball")]
     #[case("body", json!({ "stick": { "diameter": "10 mm", "length": "15 mm" } }), "sink-stick-too-short")]
-    #[case("water", json!({ "temperature": "60 °C" }), "out-of-range")]
-    #[case("water", json!({ "temperature": "20 °C", "salinity": 80 }), "out-of-range")]
+    #[case("fished_water", json!({ "temperature": "60 °C" }), "out-of-range")]
+    #[case("fished_water", json!({ "temperature": "20 °C", "salinity_practical": 80 }), "out-of-range")]
+    #[case("fished_water", json!({ "temperature": "20 °C", "salinity_practical": 35, "salinity_absolute": "35 g/kg" }), "excludes-other")]
     #[case(
         "body",
         json!({

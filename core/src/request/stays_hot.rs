@@ -2,40 +2,31 @@
 
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::caution::Caution;
 use crate::document::process::CoolsEntry;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
 use crate::mix::reference_temperature;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Amount, MassDensity, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
 
-entry! {
+request! {
     /// Asks how long a pot stays hot, by a pot that was watched to cool.
     pub struct StaysHotRequest {
         required {
-            #[doc = parameter!(cools)]
             cools: CoolsEntry,
-            #[doc = parameter!(hot_mix)]
-            mix: Amount,
-            #[doc = parameter!(hot_from)]
-            from: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(hot_to)]
-            to: Written<ThermodynamicTemperature>,
+            hot_mix: Amount,
+            hot_from: Written<ThermodynamicTemperature>,
+            hot_to: Written<ThermodynamicTemperature>,
         }
         optional {
-            #[doc = parameter!(room)]
             room: Written<ThermodynamicTemperature>,
-            #[doc = parameter!(timed_density)]
-            density: Written<MassDensity>,
-            #[doc = parameter!(stood)]
+            timed_density: Written<MassDensity>,
             stood: Written<Time>,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -72,23 +63,23 @@ impl StaysHotRequest {
     }
 
     fn response(&self, resolver: &mut Resolver) -> Option<StaysHotResponse> {
-        let density = match &self.density {
-            Some(density) => Some(resolver.quantity(&At("/density"), density)?),
+        let density = match &self.timed_density {
+            Some(density) => Some(resolver.given(Parameter::TimedDensity, density)?),
             None => None,
         };
         let room = match &self.room {
-            Some(room) => resolver.quantity(&At("/room"), room)?,
+            Some(room) => resolver.given(Parameter::Room, room)?,
             None => reference_temperature(),
         };
         let cooling = resolver.cooling(&At("/cools"), &self.cools, density, room);
-        let mix = resolver.amount_of_mix(&At("/mix"), &self.mix, density);
-        let from = resolver.quantity(&At("/from"), &self.from);
-        let to = resolver.quantity(&At("/to"), &self.to);
+        let mix = resolver.amount_of_mix(&At("/hot_mix"), &self.hot_mix, density);
+        let from = resolver.given(Parameter::HotFrom, &self.hot_from);
+        let to = resolver.given(Parameter::HotTo, &self.hot_to);
         let (cooling, mix, from, to) = (cooling?, mix?, from?, to?);
-        let hot_for = resolver.keep(&At("/to"), cooling.time(mix, from, to, room))?;
-        let half_full = resolver.keep(&At("/to"), cooling.time(mix / 2.0, from, to, room))?;
+        let hot_for = resolver.keep(&At("/hot_to"), cooling.time(mix, from, to, room))?;
+        let half_full = resolver.keep(&At("/hot_to"), cooling.time(mix / 2.0, from, to, room))?;
         let stood = match &self.stood {
-            Some(stood) => Some(resolver.quantity(&At("/stood"), stood)?),
+            Some(stood) => Some(resolver.given(Parameter::Stood, stood)?),
             None => None,
         };
         let after = match stood {
@@ -98,7 +89,7 @@ impl StaysHotRequest {
             None => None,
         };
         let watched = self.cools.time.to(resolver.system).ok()?;
-        let time_constant = resolver.keep(&At("/mix"), cooling.time_constant(mix))?;
+        let time_constant = resolver.keep(&At("/hot_mix"), cooling.time_constant(mix))?;
         Some(StaysHotResponse {
             time_constant: text::time(time_constant),
             hot_for: text::time(hot_for),
@@ -120,7 +111,7 @@ mod tests {
     /// 170 °C seen at 150 °C after 300 s in a room of 22 °C.
     fn request() -> Value {
         json!({
-            "calculate": "stays-hot", "mix": "500 g", "from": "170 °C", "to": "130 °C", "room": "22 °C",
+            "calculate": "stays-hot", "hot_mix": "500 g", "hot_from": "170 °C", "hot_to": "130 °C", "room": "22 °C",
             "cools": { "mix": "500 g", "from": "170 °C", "to": "150 °C", "time": "300 s" },
             "stood": "600 s"
         })
@@ -146,9 +137,9 @@ mod tests {
 
     #[rstest]
     #[case("room", json!("140 °C"), "heat-no-cooling")]
-    #[case("mix", json!("1 cup"), "volume-without-density")]
+    #[case("hot_mix", json!("1 cup"), "volume-without-density")]
     #[case("cools", json!({ "mix": "500 g", "from": "150 °C", "to": "170 °C", "time": "300 s" }), "heat-no-cooling")]
-    #[case("cools", json!({ "mix": "500 g", "from": "170 °C", "to": "150 °C", "time": "0 s" }), "not-positive")]
+    #[case("cools", json!({ "mix": "500 g", "from": "170 °C", "to": "150 °C", "time": "0 s" }), "out-of-range")]
     fn faults(#[case] field: &str, #[case] value: Value, #[case] code: &str) {
         assert_eq!(fault_codes(with(field, value)), [code]);
     }

@@ -4,43 +4,34 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::response;
+use super::{request, response};
 use crate::document::book::MaterialEntry;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::material::Material;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{Amount, Dimension, Mass, Measurable, Ratio, System, Volume};
 use crate::show::{Shown, text};
 use crate::uncertainty::{
     Dosed, Estimate, Taken, ToolUncertainty, UncertaintyError, dose_ratio, dosed_mass,
 };
 
-entry! {
+request! {
     /// Asks how sure the ratio of a dose to its base is.
     pub struct UncertaintyRequest {
         required {
-            #[doc = parameter!(material)]
             material: MaterialEntry,
-            #[doc = parameter!(dose_amount)]
-            amount: Amount,
-            #[doc = parameter!(base_material)]
-            base: MaterialEntry,
-            #[doc = parameter!(per_base)]
-            per: Amount,
+            dose_amount: Amount,
+            base_material: MaterialEntry,
+            per_base: Amount,
         }
         optional {
-            #[doc = parameter!(spoon)]
             spoon: Written<Volume>,
-            #[doc = parameter!(cup_mark)]
-            mark: Written<Volume>,
-            #[doc = parameter!(balance_readability)]
-            readability: Written<Mass>,
-            #[doc = parameter!(measures)]
+            cup_mark: Written<Volume>,
+            balance_readability: Written<Mass>,
             measures: System,
         }
     }
@@ -96,7 +87,7 @@ impl UncertaintyRequest {
             Ok::<_, Faults>(Material { name: name.into(), ..material })
         };
         let material = named("/material", &self.material, "the dose")?;
-        let base = named("/base", &self.base, "the base")?;
+        let base = named("/base", &self.base_material, "the base")?;
         let response = self.response(&material, &base, &mut resolver);
         resolver.finish(response)
     }
@@ -107,8 +98,8 @@ impl UncertaintyRequest {
         base: &Material,
         resolver: &mut Resolver,
     ) -> Option<UncertaintyResponse> {
-        let readability = match &self.readability {
-            Some(readability) => Some(resolver.quantity(&At("/readability"), readability)?),
+        let readability = match &self.balance_readability {
+            Some(readability) => Some(resolver.given(Parameter::BalanceReadability, readability)?),
             None => None,
         };
         let dose_taken = self.dose(readability, resolver);
@@ -170,37 +161,38 @@ impl UncertaintyRequest {
     }
 
     fn dose(&self, readability: Option<Mass>, resolver: &mut Resolver) -> Option<Taken<'static>> {
-        let dimension = self.amount.dimension();
-        if let Some(drops) = self.amount.drops() {
+        let dimension = self.dose_amount.dimension();
+        if let Some(drops) = self.dose_amount.drops() {
             let Some(count) = whole(drops.to_f64()) else {
                 let what = "is no whole number of drops";
-                return not_taken(&At("/amount"), what, "Count whole drops.", resolver);
+                return not_taken(&At("/dose_amount"), what, "Count whole drops.", resolver);
             };
             return Some(Taken::Drops { count });
         }
         if dimension == Dimension::VOLUME {
-            let volume: Volume = resolver.keep(&At("/amount"), self.amount.to(resolver.system))?;
+            let volume: Volume =
+                resolver.keep(&At("/dose_amount"), self.dose_amount.to(resolver.system))?;
             let holds = match &self.spoon {
-                Some(spoon) => resolver.quantity(&At("/spoon"), spoon)?,
+                Some(spoon) => resolver.given(Parameter::Spoon, spoon)?,
                 None => volume,
             };
             let Some(times) = whole((volume / holds).value) else {
                 let what = "is no whole number of these spoonfuls";
                 let help = "Name the spoon that goes into it a whole number of times.";
-                return not_taken(&At("/amount"), what, help, resolver);
+                return not_taken(&At("/dose_amount"), what, help, resolver);
             };
             return Some(Taken::Spoon { name: "for the dose", holds, times });
         }
-        weighed(&At("/amount"), &self.amount, readability, resolver)
+        weighed(&At("/dose_amount"), &self.dose_amount, readability, resolver)
     }
 
     fn base(&self, readability: Option<Mass>, resolver: &mut Resolver) -> Option<Taken<'static>> {
-        if self.per.dimension() != Dimension::VOLUME {
-            return weighed(&At("/per"), &self.per, readability, resolver);
+        if self.per_base.dimension() != Dimension::VOLUME {
+            return weighed(&At("/per_base"), &self.per_base, readability, resolver);
         }
-        let filled: Volume = resolver.keep(&At("/per"), self.per.to(resolver.system))?;
-        let mark = match &self.mark {
-            Some(mark) => Some(resolver.quantity(&At("/mark"), mark)?),
+        let filled: Volume = resolver.keep(&At("/per_base"), self.per_base.to(resolver.system))?;
+        let mark = match &self.cup_mark {
+            Some(mark) => Some(resolver.given(Parameter::CupMark, mark)?),
             None => None,
         };
         Some(Taken::Cup { name: "cup for the base", filled, mark, times: 1 })
@@ -304,10 +296,10 @@ mod tests {
         let mut request = json!({
             "calculate": "uncertainty",
             "material": { "kind": "flake", "density": "1.4 g/mL", "as_scooped": "0.55 g/mL ± 0.05" },
-            "amount": amount,
-            "base": { "kind": "plastisol", "density": "1.03 g/mL ± 0.01" },
-            "per": "243.7 g",
-            "readability": "0.01 g",
+            "dose_amount": amount,
+            "base_material": { "kind": "plastisol", "density": "1.03 g/mL ± 0.01" },
+            "per_base": "243.7 g",
+            "balance_readability": "0.01 g",
         });
         for (field, value) in more {
             request[*field] = json!(value);
@@ -340,9 +332,9 @@ mod tests {
             answer_value(&json!({
                 "calculate": "uncertainty",
                 "material": { "kind": "colorant", "density": "1.05 g/mL", "drop": drop },
-                "amount": "32 drops",
-                "base": { "kind": "plastisol", "density": "1.03 g/mL ± 0.005" },
-                "per": "1 cup", "readability": "0.01 g",
+                "dose_amount": "32 drops",
+                "base_material": { "kind": "plastisol", "density": "1.03 g/mL ± 0.005" },
+                "per_base": "1 cup", "balance_readability": "0.01 g",
             }))
         };
         let by_drop = drops("0.044 g ± 0.006");
@@ -381,10 +373,10 @@ mod tests {
         let answer = answer_value(&json!({
             "calculate": "uncertainty",
             "material": { "kind": "colorant", "density": "1.05 g/mL", "drop": "0.044 g ± 0.003" },
-            "amount": "32 drops",
-            "base": { "kind": "plastisol", "density": "1.03 g/mL ± 0.01" },
-            "per": "243.7 g",
+            "dose_amount": "32 drops",
+            "base_material": { "kind": "plastisol", "density": "1.03 g/mL ± 0.01" },
+            "per_base": "243.7 g",
         }));
-        assert_eq!(answer["faults"][0]["path"], "/per", "{answer}");
+        assert_eq!(answer["faults"][0]["path"], "/per_base", "{answer}");
     }
 }

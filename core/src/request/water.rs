@@ -4,37 +4,30 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::change::{self, Change};
-use super::response;
+use super::{request, response};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::entry::entry;
 use crate::json::path::Path::At;
 use crate::json::reader::Name;
-use crate::parameter::parameter;
+use crate::parameter::Parameter;
 use crate::quantity::{
     Mass, MassDensity, Measurable, Pressure, System, ThermodynamicTemperature, Volume,
 };
 use crate::show::{Shown, text};
 use crate::water;
 
-entry! {
+request! {
     /// Asks for the volume of water that was weighed in air.
     pub struct WaterRequest {
         required {
-            #[doc = parameter!(water_mass)]
             water_mass: Written<Mass>,
-            #[doc = parameter!(water_temperature)]
             water_temperature: Written<ThermodynamicTemperature>,
         }
         optional {
-            #[doc = parameter!(calibrated_mold)]
-            mold: Name,
-            #[doc = parameter!(calibrated_shape)]
-            shape: Name,
-            #[doc = parameter!(air_pressure)]
+            calibrated_mold: Name,
+            calibrated_shape: Name,
             air_pressure: Written<Pressure>,
-            #[doc = parameter!(measures)]
             measures: System,
         }
     }
@@ -63,10 +56,10 @@ impl WaterRequest {
     /// A temperature outside 0 to 40 °C, a weight or pressure that cannot be.
     pub fn answer(&self) -> Result<WaterResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
-        let reading = resolver.measured(&At("/water_mass"), &self.water_mass);
-        let at = resolver.measured(&At("/water_temperature"), &self.water_temperature);
+        let reading = resolver.measured_given(Parameter::WaterMass, &self.water_mass);
+        let at = resolver.measured_given(Parameter::WaterTemperature, &self.water_temperature);
         let pressure = match &self.air_pressure {
-            Some(pressure) => resolver.quantity(&At("/air_pressure"), pressure),
+            Some(pressure) => resolver.given(Parameter::AirPressure, pressure),
             None => Some(Pressure::from_si(101_325.0)),
         };
         let response = reading.zip(at).zip(pressure).and_then(|((reading, at), pressure)| {
@@ -86,7 +79,12 @@ impl WaterRequest {
                     (volume.text.clone(), volume, None)
                 }
             };
-            let write = change::of_mold(self.mold.as_ref(), self.shape.as_ref(), "cavity", &cavity);
+            let write = change::of_mold(
+                self.calibrated_mold.as_ref(),
+                self.calibrated_shape.as_ref(),
+                "cavity",
+                &cavity,
+            );
             let density = text::density(density);
             Some(WaterResponse { cavity, volume, uncertainty, density, write })
         });

@@ -9,7 +9,7 @@ import { once } from './press.js'
 import { short } from './show.js'
 import { change, editBook, state, valueAt } from './state.js'
 
-const COUNTED = { count: 'How many', weight: 'Together, g' }
+const COUNTED = { weighed_count: 'How many', weighed_mass: 'Together, g' }
 
 /**
  * What can be calibrated: of which kinds of material, the likeliest first; and what a weighing is.
@@ -19,14 +19,23 @@ const KINDS = {
     title: 'a drop',
     kinds: ['colorant', 'stabilizer', 'softener', 'hardener', 'scent', 'plastisol', 'other'],
     columns: COUNTED,
-    request: (material, weighings) => ({ calculate: 'calibrate-drop', material, weighings }),
+    request: (material, weighings) => ({
+      calculate: 'calibrate-drop',
+      calibrated_material: material,
+      drops_weighed: weighings,
+    }),
     answer: ({ drop, scatter }) => [drop, `one drop differs from the next by ${scatter.text}`],
   },
   spoon: {
     title: 'a level spoonful',
     kinds: ['salt', 'pearl', 'flake', 'other'],
     columns: COUNTED,
-    request: (material, weighings, spoon) => ({ calculate: 'calibrate-spoon', material, weighings, spoon }),
+    request: (material, weighings, spoon) => ({
+      calculate: 'calibrate-spoon',
+      calibrated_material: material,
+      scoops_weighed: weighings,
+      spoon_volume: spoon,
+    }),
     answer: ({ as_scooped, spoonful, scatter }) => [
       as_scooped,
       `a spoonful is ${short(spoonful)}, and differs from the next by ${scatter.text}`,
@@ -35,8 +44,12 @@ const KINDS = {
   injector: {
     title: 'what stays in the injector',
     kinds: ['plastisol'],
-    columns: { clean: 'Clean, g', emptied: 'Emptied, g' },
-    request: (material, weighings) => ({ calculate: 'calibrate-injector', weighings, density: hotDensity(material) }),
+    columns: { clean_mass: 'Clean, g', emptied_mass: 'Emptied, g' },
+    request: (material, weighings) => ({
+      calculate: 'calibrate-injector',
+      injector_weighed: weighings,
+      residue_density: hotDensity(material),
+    }),
     answer: ({ keeps, mass, deviation }) => [
       keeps,
       `that is ${short(mass)}; one emptying differs by ${deviation.text}`,
@@ -123,7 +136,7 @@ function weighing(columns, row, at, faults) {
         faults: own,
         set: (text) => set(key, text),
         size: 7,
-        placeholder: key === 'count' ? (count ?? '') : '',
+        placeholder: key === 'weighed_count' ? (count ?? '') : '',
         label: `${label}, weighing ${at + 1}`,
         numeric: true,
       })
@@ -149,19 +162,19 @@ function weighing(columns, row, at, faults) {
 /** What the library makes of the weighings; `unsaid` is what the book must say first. */
 function weighedOut(kind, material, spoon, rows) {
   const weighings = rows.map((row) =>
-    Object.fromEntries(Object.entries(row).map(([key, text]) => [key, key === 'count' ? number(text) : inGrams(text)])),
+    Object.fromEntries(Object.entries(row).map(([key, text]) => [key, key === 'weighed_count' ? number(text) : inGrams(text)])),
   )
   const { bench, measures } = state.book
-  const readability = bench?.balance?.reads
-  const request = { ...KINDS[kind].request(material, weighings, spoon), readability, measures }
+  const balance_readability = bench?.balance?.reads
+  const request = { ...KINDS[kind].request(material, weighings, spoon), balance_readability, measures }
   const unsaid = Object.keys(UNSAID).filter((key) => key in request && !request[key])
   return unsaid.length ? { request, unsaid, faults: [] } : { request, unsaid, ...ask(request) }
 }
 
 const UNSAID = {
-  readability: 'what the balance reads',
-  density: 'what the plastisol weighs',
-  spoon: 'what spoons there are',
+  balance_readability: 'what the balance reads',
+  residue_density: 'what the plastisol weighs',
+  spoon_volume: 'what spoons there are',
 }
 
 const inGrams = (text) => (/[a-z]/i.test(text) ? text : `${text} g`)

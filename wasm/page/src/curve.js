@@ -100,7 +100,7 @@ function basisOf(piece, salt, must) {
   const formula = held?.formula ?? piece.formulas.at(-1)
   const per = book.formulas[formula].per ?? '1 cup'
   const overlap = piece.overlap && { overlap: piece.overlap }
-  const recipe = (book) => must({ calculate: 'formula', book, formulas: piece.formulas, base: per, ...overlap })
+  const recipe = (book) => must({ calculate: 'formula', book, formulas: piece.formulas, base_amount: per, ...overlap })
   const parts = recipe(withoutSalt(book, piece.formulas)).parts
   const mixed = (parts, more) =>
     must({
@@ -160,8 +160,8 @@ function withoutSalt(book, formulas) {
 /** The volume of a cavity, by the water that it holds where the book says that. */
 function cavityOf({ cavity: { cavity } }, must) {
   if (typeof cavity !== 'object' || !('water' in cavity)) return cavity
-  const { altitude, air_pressure } = state.book
-  const air = air_pressure ?? (altitude && same(must({ calculate: 'air', altitude }).pressure))
+  const { altitude, station_pressure } = state.book
+  const air = station_pressure ?? (altitude && same(must({ calculate: 'air', altitude }).pressure))
   const filled = { water_mass: cavity.water, water_temperature: cavity.at }
   return same(must({ calculate: 'water', ...filled, ...(air && { air_pressure: air }) }).volume)
 }
@@ -189,7 +189,7 @@ function sinking(piece, salt) {
     measures: state.book.measures,
     body: piece.cavity.body,
     piece_volume: same(answer.volume),
-    water: state.book.limits.water,
+    fished_water: state.book.limits.water,
     ...(hook && { hook }),
   }
 }

@@ -5,17 +5,17 @@ import { state } from './state.js'
 /** What is meant by formulas and an amount of base. */
 export function wantedByAmount(formulas, base) {
   if (!formulas.length) return { rows: [], faults: [] }
-  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, base })
+  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, base_amount: base })
   if (!answer) return { rows: [], faults }
   const rows = answer.parts.map(({ material, mass }) => ({ material, ...measured(material, mass) }))
-  return { rows, faults: [], total: answer, request: { formulas, base }, whole: {} }
+  return { rows, faults: [], total: answer, request: { formulas, pot_base: base }, whole: {} }
 }
 
 /** How a mass is measured at the bench. */
 export function measured(material, mass) {
   const entry = state.book.materials[material]
   const tolerance = entry.tolerance ?? state.book.limits?.tolerance
-  const request = { calculate: 'measure', mass: grams(mass), material: entry, bench: state.book.bench }
+  const request = { calculate: 'measure', mass_to_measure: grams(mass), material: entry, bench: state.book.bench }
   const { answer, faults } = ask({ ...request, ...(tolerance && { tolerance }), measures: state.book.measures })
   return answer ? { best: answer.best, others: answer.others } : { mass, why: faults[0].message }
 }
@@ -36,7 +36,7 @@ export function wantedByPot(pots, of) {
     return { rows: [], faults: [fault] }
   }
   const { formulas } = stage
-  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, finished: grams(stage.holds) })
+  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, finished_amount: grams(stage.holds) })
   if (!answer) return { rows: [], faults }
   const rows = answer.parts.map(({ material, mass }) => {
     const weigh = stage.weigh.find((weigh) => weigh.material === material)

@@ -38,8 +38,8 @@ person('is a drop, by several weighings', { view: 'book' }, async (page) => {
   const { answer } = await ask(page, {
     calculate: 'calibrate-drop',
     book: undefined,
-    weighings: ['2.20 g', '2.30 g', '2.10 g'].map((weight) => ({ count: 50, weight })),
-    readability: '0.1 g',
+    drops_weighed: ['2.20 g', '2.30 g', '2.10 g'].map((weight) => ({ weighed_count: 50, weighed_mass: weight })),
+    balance_readability: '0.1 g',
     measures: 'us-customary',
   })
   await part(page).getByText(`${answer.drop}, one standard uncertainty`).waitFor()
@@ -69,8 +69,8 @@ person('tells a weighing that is questioned', { view: 'book' }, async (page) => 
   const { answer } = await ask(page, {
     calculate: 'calibrate-drop',
     book: undefined,
-    weighings: weights.map((weight) => ({ count: 50, weight: `${weight} g` })),
-    readability: '0.1 g',
+    drops_weighed: weights.map((weight) => ({ weighed_count: 50, weighed_mass: `${weight} g` })),
+    balance_readability: '0.1 g',
   })
   assert.ok(answer.questioned)
   assert.ok((await part(page).locator('p.fault').innerText()).includes(answer.questioned))

@@ -36,7 +36,7 @@ def test_sea_water(celsius: float, salinity: float) -> None:
         "sink",
         body={"ball": {"diameter": "26 mm"}},
         piece_volume="9.2 mL",
-        water={"temperature": f"{celsius!r} °C", "salinity": salinity},
+        fished_water={"temperature": f"{celsius!r} °C", "salinity_practical": salinity},
         piece_density="1.2 g/mL",
     )
     assert sinking["water"]["value"] == pytest.approx(expected, rel=1e-9)
@@ -65,7 +65,7 @@ def test_drag_of_a_ball(diameter_mm: float, density: float) -> None:
     # Other curves lie within 7 % of it (core/src/process/drag.rs); Barati's high one is through the same data.
     assert fall.drag_coefficient == pytest.approx(fluids.drag.Barati_high(fall.reynolds), rel=0.07)
     water = pw.calculate("sink", body={"ball": {"diameter": "12 mm"}}, piece_volume="0.9 mL",
-                         water={"temperature": "20 °C"}, piece_density="1.5 g/mL")["water"]["value"] * 1000  # fmt: skip
+                         fished_water={"temperature": "20 °C"}, piece_density="1.5 g/mL")["water"]["value"] * 1000  # fmt: skip
     viscosity = water * fall.sink_rate_cm_per_s / 100 * diameter_mm / 1000 / fall.reynolds
     expected = fluids.drag.v_terminal(
         D=diameter_mm / 1000, rhop=density * 1000, rho=water, mu=viscosity, Method="Clift"

@@ -214,8 +214,9 @@ def test_costs(base: str, shop: dict[str, Any]) -> None:
     for name, (price, package) in prices.items():
         shop["materials"][name]["price"] = f"{price} USD per {package}"
     answer = pw.calculate(
-        "cost", book=shop, formulas=["sky", "body"], base=base, pieces=37, packs=6, time="90 min", rate="18.00 USD per 1 h",
-        packing=[{"name": "bag", "price": "9.00 USD per 100 pieces", "per_pack": 2}], returned="12.5 g", worth="50 %",
+        "cost", book=shop, formulas=["sky", "body"], base_amount=base, made=37, packs=6, work_time="90 min",
+        work_rate="18.00 USD per 1 h", packing=[{"name": "bag", "price": "9.00 USD per 100 pieces", "per_pack": 2}],
+        returned_mass="12.5 g", returned_worth="50 %",
     )  # fmt: skip
     sold_g = {
         "base": Decimal(pw.convert_number(1, "gal", "mL")) * Decimal("1.03"),
@@ -247,9 +248,11 @@ def test_costs(base: str, shop: dict[str, Any]) -> None:
 
 
 def test_what_calibrations_write(shop: dict[str, Any]) -> None:
-    weighings = [{"count": 50, "weight": "2.2 g"}, {"count": 50, "weight": "2.3 g"}]
-    drop = pw.calculate("calibrate-drop", material="blue", readability="0.01 g", weighings=weighings)
-    water = pw.calculate("water", mold="worm", water_mass="9.21 g ± 0.02", water_temperature="20 °C")
+    weighings = [{"weighed_count": 50, "weighed_mass": "2.2 g"}, {"weighed_count": 50, "weighed_mass": "2.3 g"}]
+    drop = pw.calculate(
+        "calibrate-drop", calibrated_material="blue", balance_readability="0.01 g", drops_weighed=weighings
+    )
+    water = pw.calculate("water", calibrated_mold="worm", water_mass="9.21 g ± 0.02", water_temperature="20 °C")
     changed = jsonpatch.apply_patch(shop, [*drop["write"], *water["write"]])
     assert changed["materials"]["blue"]["drop"] == drop["drop"] != shop["materials"]["blue"].get("drop")
     assert changed["molds"]["worm"]["cavity"] == water["cavity"] != shop["molds"]["worm"]["cavity"]

@@ -32,11 +32,11 @@ def test_spoons_of_flake_in_cups_of_base(spoonfuls: int) -> None:
     answer = pw.calculate(
         "uncertainty",
         material=FLAKE,
-        amount=f"{spoonfuls}/4 tsp",
+        dose_amount=f"{spoonfuls}/4 tsp",
         spoon="1/4 tsp",
-        base=BASE,
-        per="2 cup",
-        mark="1/4 cup",
+        base_material=BASE,
+        per_base="2 cup",
+        cup_mark="1/4 cup",
     )
     size, level = ufloat(1, SPOON_SIZE), ufloat(0, 0.03 * math.sqrt(spoonfuls))
     dose = ufloat(0.55, 0.05) * CUP / 192 * (spoonfuls * size + level)
@@ -53,7 +53,12 @@ def test_spoons_of_flake_in_cups_of_base(spoonfuls: int) -> None:
 @pytest.mark.parametrize("drops", [1, 8, 64])
 def test_drops_in_a_weighed_base(drops: int) -> None:
     answer = pw.calculate(
-        "uncertainty", material=PLUM, amount=f"{drops} drops", base=BASE, per="243.7 g", readability="0.1 g"
+        "uncertainty",
+        material=PLUM,
+        dose_amount=f"{drops} drops",
+        base_material=BASE,
+        per_base="243.7 g",
+        balance_readability="0.1 g",
     )
     dose = ufloat(0.044, 0.003) * (drops + ufloat(0, 0.05 * math.sqrt(drops)))
     # A net weight is the difference of two readings, each rounded to the readability.
@@ -79,11 +84,11 @@ def test_monte_carlo() -> None:
     answer = pw.calculate(
         "uncertainty",
         material=FLAKE,
-        amount="1/2 tsp",
+        dose_amount="1/2 tsp",
         spoon="1/4 tsp",
-        base=BASE,
-        per="2 cup",
-        mark="1/4 cup",
+        base_material=BASE,
+        per_base="2 cup",
+        cup_mark="1/4 cup",
     )
     assert relative(answer) == pytest.approx(ratio.std() / ratio.mean(), rel=0.01)
     low, high = np.quantile(ratio / answer["ratio"]["value"], [0.025, 0.975])
@@ -113,9 +118,9 @@ def test_what_an_injector_keeps() -> None:
     weighings = [(182.4, 186.9), (182.4, 187.2), (182.5, 186.8), (182.3, 186.9)]
     answer = pw.calculate(
         "calibrate-injector",
-        weighings=[{"clean": f"{clean} g", "emptied": f"{emptied} g"} for clean, emptied in weighings],
-        density="0.94 g/mL ± 0.01",
-        readability="0.1 g",
+        injector_weighed=[{"clean_mass": f"{clean} g", "emptied_mass": f"{emptied} g"} for clean, emptied in weighings],
+        residue_density="0.94 g/mL ± 0.01",
+        balance_readability="0.1 g",
     )
     kept = np.array([emptied - clean for clean, emptied in weighings])
     # The scatter of the mean, and the rounding of each difference of two readings.

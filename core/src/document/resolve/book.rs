@@ -40,7 +40,7 @@ impl Resolver {
         let molds = self.each_named(&At("/molds"), &document.molds, Self::mold);
         let altitude =
             document.altitude.as_ref().and_then(|altitude| altitude.to(self.system).ok());
-        let air = self.air(document.altitude.as_ref(), document.air_pressure.as_ref());
+        let air = self.air(document.altitude.as_ref(), document.station_pressure.as_ref());
         let bench = self.bench(&At("/bench"), &document.bench);
         let vacuum = document.bench.vacuum.as_ref();
         let chamber = vacuum.and_then(|vacuum| self.chamber(&At("/bench/vacuum"), vacuum, air));

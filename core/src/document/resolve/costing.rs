@@ -128,10 +128,10 @@ mod tests {
     #[case(json!({ "per_shot": "40 s" }), &[("/costing/rate", "missing-field")])]
     #[case(json!({ "rate": "18.00 USD per 1 kg" }), &[("/costing/rate", "cost-wrong-package")])]
     #[case(json!({ "rate": "18.00 EUR per 1 h" }), &[("/costing/rate", "cost-mixed-currencies")])]
-    #[case(json!({ "margin": "100 %" }), &[("/costing/margin", "share-of-all")])]
+    #[case(json!({ "margin": "100 %" }), &[("/costing/margin", "out-of-range")])]
     #[case(
         json!({ "rate": "18.00 USD per 1 h", "per_pot": "0 min" }),
-        &[("/costing/per_pot", "not-positive")]
+        &[("/costing/per_pot", "out-of-range")]
     )]
     #[case(
         json!({ "packing": [

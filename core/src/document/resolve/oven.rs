@@ -61,7 +61,8 @@ impl Resolver {
         };
         let timings = entry.timings.as_deref().unwrap_or_default();
         self.vessels_of_all(&document.bench, timings);
-        let timed = self.timed_oven(at, (timings, entry.power.as_ref()), entry.setting, timed);
+        let power = entry.power.as_ref().map(|power| ("power", power));
+        let timed = self.timed_oven(at, (timings, power), entry.setting, timed);
         let precautions = self.precautions(at, entry);
         let (cools, room) = self.cools(at, entry, material.density.map(|density| density.value))?;
         let reheat_from = entry
@@ -84,13 +85,13 @@ impl Resolver {
     pub(crate) fn timed_oven(
         &mut self,
         at: &Path<'_>,
-        (timings, power): (&[TimingEntry], Option<&Written<Power>>),
+        (timings, power): (&[TimingEntry], Option<(&str, &Written<Power>)>),
         setting: Option<Percent>,
         timed: Timed,
     ) -> Option<heat::Oven> {
         match power {
-            Some(power) if timings.is_empty() => {
-                let path = at.key("power");
+            Some((name, power)) if timings.is_empty() => {
+                let path = at.key(name);
                 let setting = setting.map_or(1.0, Percent::share);
                 let power = self.positive(&path, power)?;
                 self.keep(&path, heat::Oven::rated(power, Ratio::from(setting)))

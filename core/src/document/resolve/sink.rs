@@ -2,10 +2,9 @@
 
 use super::Resolver;
 use crate::book::{FishedWater, Mold, PieceBody, SeenDrop};
-use crate::document::process::{
-    BodyEntry, FishedWaterEntry, HookEntry, SalinityEntry, TimedDropEntry,
-};
+use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry, TimedDropEntry};
 use crate::json::path::Path;
+use crate::parameter::{Parameter, ParameterError, Problem};
 use crate::process::seawater::{Salinity, Water};
 use crate::process::sink::{Shape, TimedDrop};
 use crate::salt::Hook;
@@ -98,16 +97,23 @@ impl Resolver {
         path: &Path<'_>,
         entry: &FishedWaterEntry,
     ) -> Option<FishedWater> {
-        let temperature = self.keep(&path.key("temperature"), entry.temperature.to(self.system));
-        let salt = path.key("salinity");
-        let salinity = match &entry.salinity {
-            None => Salinity::FRESH,
-            Some(SalinityEntry::Practical(number)) => Salinity::Practical(*number),
-            Some(SalinityEntry::Absolute(share)) => {
-                Salinity::Absolute(self.keep(&salt, share.to(self.system))?)
+        let at = path.key("temperature");
+        let temperature = self.given_at(&at, Parameter::WaterTemperature, &entry.temperature);
+        let (practical, absolute) = (Parameter::SalinityPractical, Parameter::SalinityAbsolute);
+        let (of, salinity) = match (entry.salinity_practical, &entry.salinity_absolute) {
+            (None, None) => (practical, Salinity::FRESH),
+            (Some(number), None) => (practical, Salinity::Practical(number)),
+            (None, Some(share)) => {
+                let share = self.given_at(&path.key(absolute.name()), absolute, share)?;
+                (absolute, Salinity::Absolute(share))
+            }
+            (Some(_), Some(_)) => {
+                let error = ParameterError::new(absolute, Problem::Excludes(practical));
+                self.tell(&path.key(absolute.name()), &error);
+                return None;
             }
         };
-        let absolute = self.keep(&salt, salinity.absolute());
+        let absolute = self.keep(&path.key(of.name()), salinity.absolute());
         let temperature = temperature?;
         let salinity = absolute?;
         let water = Water::new(temperature, Salinity::Absolute(salinity));

@@ -2,27 +2,27 @@
 
 use super::Resolver;
 use crate::document::process::VacuumEntry;
-use crate::document::written::Written;
+use crate::document::written::{Altitude, Written};
 use crate::json::path::Path::{self, At};
 use crate::process::atmosphere::{GeometricAltitude, StationPressure};
 use crate::process::chamber::{Air, Chamber, Pulled};
 use crate::process::degas::Vacuum;
 use crate::process::gauge::{AbsolutePressure, Dial, VacuumReading};
-use crate::quantity::{Length, Pressure, Ratio};
+use crate::quantity::{Pressure, Ratio};
 
 impl Resolver {
     /// The pressure of the air: the barometer's, else the standard one at the altitude; `None` where
     /// neither is stated.
     pub(crate) fn air(
         &mut self,
-        altitude: Option<&Written<Length>>,
+        altitude: Option<&Altitude>,
         barometer: Option<&Written<Pressure>>,
     ) -> Option<StationPressure> {
         let altitude = altitude.and_then(|written| {
             let altitude = self.keep(&At("/altitude"), written.to(self.system))?;
             self.keep(&At("/altitude"), GeometricAltitude::new(altitude))
         });
-        let path = &At("/air_pressure");
+        let path = &At("/station_pressure");
         match (barometer, altitude) {
             (Some(written), Some(altitude)) => {
                 let pressure = self.keep(path, written.to(self.system))?;
@@ -43,25 +43,25 @@ impl Resolver {
         entry: &VacuumEntry,
         local: Option<StationPressure>,
     ) -> Option<Chamber> {
-        let (field, pulled) = match (&entry.gauge, &entry.absolute) {
-            (Some(gauge), None) => ("gauge", self.gauge(at, gauge, entry)),
+        let (field, pulled) = match (&entry.gauge_vacuum, &entry.absolute_pressure) {
+            (Some(gauge), None) => ("gauge_vacuum", self.gauge(at, gauge, entry)),
             (None, Some(absolute)) => {
-                let path = at.key("absolute");
+                let path = at.key("absolute_pressure");
                 let pressure = self.positive(&path, absolute);
                 let absolute = pressure.and_then(|p| self.keep(&path, AbsolutePressure::new(p)));
-                ("absolute", absolute.map(Pulled::Absolute))
+                ("absolute_pressure", absolute.map(Pulled::Absolute))
             }
             _ => {
                 self.fault(
                     "gauge-or-absolute",
                     at,
-                    &"It must say in one way what vacuum is pulled.",
-                    &"Write \"gauge\": \"27 inHg\" as the gauge shows it, or \"absolute\": \"10 kPa\" for what is left in the chamber.",
+                    &"The vacuum must be stated in one way.",
+                    &"Write \"gauge_vacuum\": \"27 inHg\" as the gauge shows it, or \"absolute_pressure\": \"10 kPa\" for what is left in the chamber.",
                 );
                 return None;
             }
         };
-        if let (Some(_), Some(_)) = (&entry.absolute, &entry.dial_tolerance) {
+        if let (Some(_), Some(_)) = (&entry.absolute_pressure, &entry.dial_tolerance) {
             self.fault(
                 "tolerance-without-gauge",
                 &at.key("dial_tolerance"),
@@ -75,7 +75,7 @@ impl Resolver {
             let pressure = self.keep(&at.key(field), chamber.pressure(local))?;
             let vacuum = Vacuum::new(local, pressure.absolute, Pressure::default());
             let vacuum = self.keep(&at.key(field), vacuum)?;
-            let field = if entry.rise.is_some() { "rise" } else { "entrained" };
+            let field = if entry.rise.is_some() { "rise" } else { "entrained_air" };
             self.keep(&at.key(field), chamber.entrained(vacuum))?;
         }
         Some(chamber)
@@ -87,7 +87,7 @@ impl Resolver {
         gauge: &Written<Pressure>,
         entry: &VacuumEntry,
     ) -> Option<Pulled> {
-        let path = at.key("gauge");
+        let path = at.key("gauge_vacuum");
         let reading = self.positive(&path, gauge);
         let reading = reading.and_then(|reading| self.keep(&path, VacuumReading::new(reading)));
         let dial = match &entry.dial_tolerance {
@@ -104,12 +104,12 @@ impl Resolver {
     /// The air in a pot, where it is stated; the outer `None` where it is stated wrongly.
     #[allow(clippy::option_option)] // absent and wrong are two things
     fn entrained(&mut self, at: &Path<'_>, entry: &VacuumEntry) -> Option<Option<Air>> {
-        match (entry.rise, entry.entrained) {
+        match (entry.rise, entry.entrained_air) {
             (None, None) => Some(None),
             (Some(rise), None) => Some(Some(Air::Rise(rise))),
             (None, Some(share)) => {
                 let share = share.share();
-                self.check_below_one(&at.key("entrained"), Some(share));
+                self.check_below_one(&at.key("entrained_air"), Some(share));
                 (share < 1.0).then(|| Some(Air::Share(Ratio::from(share))))
             }
             (Some(_), Some(_)) => {
@@ -117,7 +117,7 @@ impl Resolver {
                     "rise-and-entrained",
                     at,
                     &"The air in a pot is stated twice.",
-                    &"Keep \"rise\", which was seen, and leave \"entrained\" out.",
+                    &"Keep \"rise\", which was seen, and leave \"entrained_air\" out.",
                 );
                 None
             }

@@ -13,7 +13,7 @@ use crate::quantity::{Pressure, Ratio, Volume};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 /// Share of a vessel that stays empty under vacuum. Common practice, no source.
-pub(crate) const SPARE: f64 = 0.1;
+pub(crate) const SPARE: f64 = crate::parameter::Parameter::VesselSpare.default_si();
 
 part! {
     /// How a pot is degassed.
@@ -70,7 +70,7 @@ fn degas_in(
     let local = book.air.ok_or_else(|| {
         note(
             "air-not-known",
-            "What the vacuum does depends on the air outside: give the book an \"altitude\" or an \"air_pressure\"."
+            "What the vacuum does depends on the air outside: give the book an \"altitude\" or a \"station_pressure\"."
                 .to_string(),
         )
     })?;
@@ -129,7 +129,7 @@ fn degas_in(
 }
 
 /// That a pot's `rise` under vacuum is assumed, and what to do until it was seen.
-fn rise_assumed(rise: Ratio) -> Note {
+pub(crate) fn rise_assumed(rise: Ratio) -> Note {
     note(
         "rise-assumed",
         format!(
