@@ -111,6 +111,7 @@ proptest! {
             kept: g(2.0),
             shots,
             laminate,
+            every: None,
             key,
         };
         let mut wanted: Vec<Wanted> =

@@ -3,6 +3,7 @@
 use num_rational::BigRational;
 use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
 use pourwright::plan::internals::split::{Cup, Limits, Reason, Split, Wanted, sequence};
+use pourwright::process::clock::Hot;
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 use pourwright_tests::oracle::day;
@@ -36,6 +37,7 @@ pub(crate) fn whole(wanted: &day::Wanted) -> Wanted {
         kept: g(0.0),
         shots: 1,
         laminate: wanted.laminate,
+        every: None,
         key: 0,
     }
 }
@@ -45,6 +47,7 @@ pub(crate) struct Bench {
     cups: Vec<Cup>,
     least: Vec<Mass>,
     heats: u32,
+    hot: Vec<Option<Hot>>,
     loss: f64,
 }
 
@@ -57,8 +60,15 @@ impl Bench {
             cups: vec![Cup { film: g(0.0), heel: g(limits.bottom), capacity }],
             least: vec![g(limits.least); formulas],
             heats: u32::try_from(limits.heats).unwrap(),
+            hot: vec![None; formulas],
             loss: limits.loss,
         }
+    }
+
+    /// The same with pots that all stay hot so.
+    pub(crate) fn hot(mut self, hot: Hot) -> Self {
+        self.hot.fill(Some(hot));
+        self
     }
 
     pub(crate) fn limits(&self) -> Limits<'_> {
@@ -66,6 +76,7 @@ impl Bench {
             cups: &self.cups,
             least: &self.least,
             heats: Some(self.heats),
+            hot: &self.hot,
             loss: Ratio::new::<ratio>(self.loss),
             injectors: 3,
         }

@@ -11,9 +11,11 @@ use super::day::{Batch, DayRecipe};
 use super::one_or_more::OneOrMore;
 use super::pot::{DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
+use super::process;
 use super::split::{self, Proof, Split, SplitError, Wanted};
 use crate::book::Book;
 use crate::material::Kind;
+use crate::process::clock::Hot;
 use crate::quantity::{Mass, Ratio};
 
 /// A layer of a batch: a stage to serve.
@@ -68,10 +70,13 @@ pub(super) fn assign<'a>(
     });
     let cups: Vec<split::Cup> = cups.collect();
     let least: Vec<Mass> = recipes.iter().map(|recipe| workshop.least_pot(recipe)).collect();
+    let hot: Vec<Option<Hot>> =
+        recipes.iter().map(|recipe| process::hot(book, recipe).ok()).collect();
     let limits = split::Limits {
         cups: &cups,
         least: &least,
         heats: book.limits.heats,
+        hot: &hot,
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
@@ -105,6 +110,9 @@ fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>
         SplitError::ShotTooLarge { shot, room, .. } => {
             PotError::ShotOverCup { mold, formulas, shot, room, cup }
         }
+        SplitError::ShotTooLong { every, hot, .. } => {
+            PotError::ShotTooLong { mold, formulas, every, hot }
+        }
         SplitError::LeastOverCapacity { least, capacity: holds, .. } => {
             PotError::LeastOverCup { formulas, least, holds, cup }
         }
@@ -135,6 +143,7 @@ fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, 
             kept: workshop.kept(layer)?,
             shots: of.shots,
             laminate: batch.is_laminated().then_some(batch.number),
+            every: process::every(workshop.book, batch.mold, layer.recipe.window, of.fill()).ok(),
             key: 0,
         });
         order.push((

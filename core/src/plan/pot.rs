@@ -19,6 +19,7 @@ use super::day::{Batch, DayRecipe};
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
+use super::process;
 use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
@@ -144,10 +145,12 @@ impl<'a> Workshop<'a> {
     ) -> Result<PotLayout<'a>, PotError> {
         let mut cups: Vec<&PotCup> = self.cups.iter().collect();
         cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
-        let mut refused = None;
+        let (mut refused, mut too_many_heats) = (None, None);
         for cup in cups {
             match self.in_cup(cup, parts, materials, how) {
-                Ok(built) => return Ok(built),
+                Ok(built) if process::keeps_heats(self.book, &built) => return Ok(built),
+                // A cup with a larger heel has more left in it for the last shots, which stays hot longer.
+                Ok(built) => too_many_heats = too_many_heats.or(Some(built)),
                 Err(error) if error.wants_larger_cup() => {
                     // That a material cannot be dosed says more than that it does not fit.
                     if refused.as_ref().is_none_or(PotError::is_too_full) {
@@ -157,7 +160,7 @@ impl<'a> Workshop<'a> {
                 Err(error) => return Err(error),
             }
         }
-        Err(refused.unwrap_or(PotError::NoCup))
+        too_many_heats.ok_or(refused.unwrap_or(PotError::NoCup))
     }
 
     fn part<'d>(

@@ -14,7 +14,7 @@ mod sinking;
 use alloc::string::{String, ToString};
 
 pub use self::clock::StageHeat;
-pub(super) use self::clock::{clock_notes, stage_heats, too_many_heats};
+pub(super) use self::clock::{clock_notes, every, hot, stage_heats, too_many_heats};
 pub(super) use self::day::time_line;
 pub use self::day::{Doing, Span, TimeLine};
 pub use self::degas::Degas;
@@ -26,7 +26,7 @@ pub use self::heating::{HeatBand, PlannedHeating};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bands, shown_reach};
 pub use self::heats::{HeatSpent, Heats};
-pub(super) use self::heats::{heats, too_much_heat};
+pub(super) use self::heats::{heats, keeps_heats, too_much_heat};
 #[cfg(feature = "document")]
 pub(crate) use self::settling::UNSTIRRED;
 pub(super) use self::settling::stir_every;

@@ -10,6 +10,7 @@ use serde_json::Value;
 
 use super::amount;
 use super::batch::shots as least_shots;
+use super::clock;
 use super::shop::{Recipe, Shop, share, text, whole};
 use super::shot::piece_g;
 
@@ -677,12 +678,7 @@ impl<'a> Check<'a> {
         let mut heats = vec![0; pots.len()];
         // How long each pot has been hot, where the book says for how long one stays so and what a shot takes.
         let mut hot = vec![0.0; pots.len()];
-        let seconds = |text: &Value| {
-            let (number, unit) = amount::number(text.as_str()?)?;
-            Some(number * if unit == "min" { 60.0 } else { 1.0 })
-        };
-        let hot_for = seconds(&self.shop.book["bench"]["oven"]["hot_for"]);
-        let clock = hot_for.zip(seconds(&self.shop.book["costing"]["per_shot"]));
+        let hot_for = clock::hot_for(self.shop.book);
         for (index, work) in list(&self.plan["work"]).iter().enumerate() {
             let from = list(&work["from"]);
             let names: BTreeSet<String> = from.iter().map(|from| text(&from["pot"])).collect();
@@ -705,13 +701,21 @@ impl<'a> Check<'a> {
                     heats[pot] += 1;
                     hot[pot] = 0.0;
                 }
+                let every = |draw: &Value| clock::every(self.shop.book, &draw["mold"]);
+                // A stage with a shot that no heat has time for has no clock.
+                let is_timed = list(&pots[pot]["stages"][stage]["draws"])
+                    .iter()
+                    .all(|draw| every(draw) <= hot_for.map(|hot_for| hot_for * (1.0 + 1e-9)));
                 for _ in 0..whole(&work["shots"]) {
-                    let Some((hot_for, per_shot)) = clock else { break };
-                    if hot[pot] + per_shot > hot_for {
+                    let Some((hot_for, every)) = hot_for.zip(every(work)).filter(|_| is_timed)
+                    else {
+                        break;
+                    };
+                    if hot[pot] + every > hot_for * (1.0 + 1e-9) {
                         heats[pot] += 1;
                         hot[pot] = 0.0;
                     }
-                    hot[pot] += per_shot;
+                    hot[pot] += every;
                 }
                 let draw = &pots[pot]["stages"][stage]["draws"][done];
                 let right = draw["mold"] == work["mold"] && draw["shots"] == work["shots"];
@@ -742,6 +746,10 @@ impl<'a> Check<'a> {
             let count = whole(&pot["heats"]["count"]);
             self.object(heats == told && heats == count, || {
                 format!("pot {}: {heats} heats, it says {told} and {count}", pot["pot"])
+            });
+            let allowed = self.shop.book["limits"]["heats"].as_u64();
+            self.object(allowed.is_none_or(|allowed| u64::from(heats) <= allowed), || {
+                format!("pot {}: {heats} heats of {allowed:?}", pot["pot"])
             });
         }
     }

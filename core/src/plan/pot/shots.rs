@@ -70,6 +70,11 @@ impl Shots<'_> {
         Ok(fewest)
     }
 
+    /// Mass of one shot, all its layers.
+    pub(in crate::plan) fn fill(&self) -> Mass {
+        self.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill)
+    }
+
     /// What a piece from `cavities` weighs, all its layers.
     pub(in crate::plan) fn piece(&self, cavities: &Cavities) -> Mass {
         self.layers

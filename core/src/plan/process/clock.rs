@@ -78,9 +78,12 @@ fn sessions<'d, 'a>(draws: &'d [DrawDraft<'a>]) -> impl Iterator<Item = &'d [Dra
 }
 
 /// How long a pot stays hot: the shop's own time wins.
-fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, Note> {
+///
+/// # Errors
+/// A note if that is not known.
+pub(in crate::plan) fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, Note> {
     let oven = book.oven.as_ref();
-    match (oven.and_then(|oven| oven.hot_for), oven, recipe.window) {
+    let hot = match (oven.and_then(|oven| oven.hot_for), oven, recipe.window) {
         (Some(hot_for), ..) => Ok(Hot::Stated(hot_for)),
         (None, Some(oven), Some(window)) if oven.cools.is_some() => {
             let (from, to) = (window.middle(), window.low);
@@ -88,13 +91,15 @@ fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, Note> {
             Ok(Hot::Watched { cooling, room: oven.room, from, to })
         }
         _ => Err(hot_not_known()),
-    }
+    }?;
+    hot.lasts(Mass::default()).map_err(|error| because(&error))?;
+    Ok(hot)
 }
 
 pub(super) fn hot_not_known() -> Note {
     note(
         "hot-time-not-known",
-        "How long a pot stays hot is not known: give the oven \"hot_for\", or watch a pot cool (\"cools\")."
+        "The book does not state how long a pot stays hot. Add \"hot_for\" to the oven, or watch a pot cool and add \"cools\"."
             .to_string(),
     )
 }
@@ -106,15 +111,14 @@ fn runs(
 ) -> Result<Vec<ShotSeries>, Note> {
     let run = |draw: &DrawDraft<'_>| {
         let mold = draw.of.batch.mold;
-        let shot = draw.of.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill);
-        let every = every(book, mold, recipe.window, shot)?;
+        let every = every(book, mold, recipe.window, draw.of.fill())?;
         Ok(ShotSeries { shots: draw.shots, every, takes: draw.layer.mass.fill })
     };
     draws.iter().filter(|draw| draw.shots > 0).map(run).collect()
 }
 
 /// How often a `shot` from the `window` into `mold` can be made.
-pub(super) fn every(
+pub(in crate::plan) fn every(
     book: &Book,
     mold: &Mold,
     window: Option<ShotWindow>,
@@ -125,7 +129,7 @@ pub(super) fn every(
         note(
             "shot-time-not-known",
             format!(
-                "How long a shot of {} takes is not known: give the mold \"per_shot\".",
+                "The book does not state how long a shot of {} takes. Add \"per_shot\" to the mold.",
                 mold.name
             ),
         )
@@ -170,7 +174,7 @@ pub(in crate::plan) fn too_many_heats(book: &Book, pot: &Pot) -> Option<Note> {
         note(
             "too-many-heats",
             format!(
-                "Pot {} takes {count} heats with its reheats, and the book allows {allowed}. What would help: more molds in turn, a pot that stays hot for longer, or fewer pieces a day.",
+                "Pot {} takes {count} heats, reheats and those of its leftovers included; the book allows {allowed}. What would help: fewer pieces in it, more molds in turn, a pot that stays hot longer, or no leftover in it.",
                 pot.pot
             ),
         )
@@ -202,7 +206,7 @@ pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
         notes.push(note(
             "setting-not-known",
             format!(
-                "How long a shot sets is not known of {}: counted as no longer than the time at hand for it. Give the mold \"sets\" or \"cooling\".",
+                "{}: the book does not state how long a shot sets. Assumed: no longer than the time at hand for it. Add \"sets\" or \"cooling\" to the mold.",
                 names.join(", ")
             ),
         ));

@@ -9,7 +9,7 @@ use crate::book::Book;
 use crate::plan::PlannedHeating;
 use crate::plan::layout::{Layout, StageLayout, WorkLayout};
 use crate::plan::tell::letter;
-use crate::quantity::{Mass, Time};
+use crate::quantity::Time;
 use crate::show::{Calculated, Note, Shown, part, text};
 use crate::words::words;
 
@@ -153,7 +153,10 @@ impl<'a> Line<'a> {
             (Some(heating), _) => heating.total.quantity,
             (None, Some(Calculated::Unknown(why))) => return Err(why.clone()),
             (None, _) => {
-                return Err(note("oven-not-timed", "There is no oven in the book.".to_string()));
+                return Err(note(
+                    "oven-not-timed",
+                    "The book has no oven. Add the \"oven\" to the bench.".to_string(),
+                ));
             }
         };
         // The shop's own time for a heat has its bursts in it.
@@ -167,9 +170,8 @@ impl<'a> Line<'a> {
     fn shoot(&mut self, work: &WorkLayout<'_>, shots: u32) -> Result<(), Note> {
         let Some(from) = work.from.first().filter(|_| shots > 0) else { return Ok(()) };
         let batch = work.of.batch;
-        let takes = work.of.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill);
         let window = work.of.layers.iter().find_map(|layer| layer.recipe.window);
-        let lasts = every(self.book, batch.mold, window, takes)? * f64::from(shots);
+        let lasts = every(self.book, batch.mold, window, work.of.fill())? * f64::from(shots);
         self.shooting += lasts;
         self.span(Doing::Shoot, (from.pot, from.stage), lasts);
         if let Some(span) = self.spans.last_mut() {

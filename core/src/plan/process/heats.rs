@@ -9,7 +9,7 @@ use super::note;
 use crate::book::Book;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
-use crate::plan::layout::StageLayout;
+use crate::plan::layout::{PotLayout, StageLayout};
 use crate::plan::shelf::LeftOver;
 use crate::plan::{MaterialMass, PlannedHeating, Pot};
 use crate::process::budget::{Budget, BudgetError, Extra, Remaining, Standing};
@@ -91,6 +91,17 @@ pub(in crate::plan) fn heats(
     Heats { count, in_all: before.map(|before| count.saturating_add(before)), budget }
 }
 
+/// Whether a pot takes no more heats than the book allows, and stays hot for each of its shots.
+pub(in crate::plan) fn keeps_heats(book: &Book, pot: &PotLayout<'_>) -> bool {
+    let is_too_short = |stage: &StageLayout<'_>| match &stage.clock {
+        Some(Calculated::Unknown(why)) => why.code == "clock-too-short",
+        _ => false,
+    };
+    book.limits
+        .heats
+        .is_none_or(|allowed| pot.heats.count <= allowed && !pot.stages.iter().any(is_too_short))
+}
+
 /// The one of two that has less left, or is further over.
 fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
     let margin = |spent: &HeatSpent| spent.budget.quantity - spent.spent.quantity;
@@ -105,7 +116,9 @@ fn before_heating(base: MaterialId, left_overs: &[&LeftOver]) -> Result<Option<H
             let name = &left_over.name;
             return Err(note(
                 "left-over-heat-not-known",
-                format!("\"{name}\" from the shelf states no \"spent\" time."),
+                format!(
+                    "\"{name}\" from the shelf states no \"spent\" time: add it, or the pot cannot be checked."
+                ),
             ));
         };
         let heats = left_over.heats.unwrap_or_default();
@@ -167,7 +180,10 @@ fn heat_spent(
         Remaining::Left(left) => (left, None),
         Remaining::Overspent(over) => (Time::default(), Some(over)),
         Remaining::Unknown => {
-            return Err(note("heat-not-known", "The heats of the pot are not known.".to_string()));
+            return Err(note(
+                "heat-not-known",
+                "It is not known what the heats of the pot cost its stabilizer.".to_string(),
+            ));
         }
     };
     let needs = over.and_then(|_| stabilizer.needed(stated, record.spent?, stages.first()?));
@@ -195,20 +211,21 @@ fn equivalent_time(
         Some(Calculated::Unknown(_)) => {
             return Err(note(
                 "heating-not-known",
-                "There is no table of readings for one of its heats.".to_string(),
+                "One of its heats has no table of readings.".to_string(),
             ));
         }
         None => {
             return Err(note(
                 "oven-not-timed",
-                "How long a pot is heated is not known: give the bench its \"oven\".".to_string(),
+                "The book does not state how long a pot is heated. Add the \"oven\" to the bench."
+                    .to_string(),
             ));
         }
     };
     let from = heating.from.as_ref().ok_or_else(|| {
         note(
             "reheat-not-known",
-            "How warm a pot goes back is not known: give the oven \"reheat_from\".".to_string(),
+            "The book does not state how warm a pot goes back into the oven. Add \"reheat_from\" to the oven.".to_string(),
         )
     })?;
     let at = |at: Time, temperature| Reading { at, temperature };
@@ -291,18 +308,18 @@ pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<Note> {
         helps.push(format!("a pot of its own for {}", last.formulas.join(" + ")));
     }
     if spent.before.is_some() {
-        helps.push("no left-over in it".to_string());
+        helps.push("no leftover in it".to_string());
     }
     helps.push("less time hot".to_string());
     Some(note(
         "too-much-heat",
         format!(
-            "Pot {} gets TOO MUCH HEAT: {} where {} stands {} at {}. What would help: {}.",
+            "Pot {} gets TOO MUCH HEAT: {} at {}, but {} withstands {}. What would help: {}.",
             pot.pot,
             spent.spent.text,
+            spent.at.text,
             spent.material,
             spent.budget.text,
-            spent.at.text,
             helps.join(", or ")
         ),
     ))

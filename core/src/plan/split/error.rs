@@ -4,11 +4,12 @@ use alloc::borrow::Cow;
 use alloc::format;
 
 use uom::si::mass::gram;
+use uom::si::time::second;
 
 use super::{MOST_POTS, Wanted};
 use crate::fault::Diagnose;
 use crate::plan::cover::CoverError;
-use crate::quantity::Mass;
+use crate::quantity::{Mass, Time};
 
 /// Why there are no pots.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -25,10 +26,10 @@ pub enum SplitError {
         formulas: usize,
     },
     /// No vessel to make a pot in.
-    #[error("There is no vessel to make a pot in.")]
+    #[error("No vessel was given to make a pot in.")]
     NoCup,
-    /// Not one capacity, or one least pot, a formula.
-    #[error("There are {formulas} formulas but {capacities} capacities or least pots.")]
+    /// Not one capacity, one least pot, or one hot time, a formula.
+    #[error("There are {formulas} formulas but {capacities} capacities, least pots or hot times.")]
     Capacities {
         /// How many formulas there are.
         formulas: usize,
@@ -62,8 +63,19 @@ pub enum SplitError {
         /// What a pot gives, film, heel and injector taken off.
         room: Mass,
     },
+    /// A pot does not stay hot for a single shot, so no number of heats is enough.
+    #[error("Stage {stage}: a shot takes {:.0} s, but a pot of it stays hot for at most {:.0} s.",
+        .every.get::<second>(), .hot.get::<second>())]
+    ShotTooLong {
+        /// Index of the stage.
+        stage: usize,
+        /// Time a shot takes.
+        every: Time,
+        /// Time that a pot stays hot.
+        hot: Time,
+    },
     /// The least pot is more than the vessel may hold.
-    #[error("Stage {stage}: the least pot is {:.1} g, but no vessel may hold more than {:.1} g of it.",
+    #[error("Stage {stage}: the smallest pot is {:.1} g, but no vessel may hold more than {:.1} g of it.",
         .least.get::<gram>(), .capacity.get::<gram>())]
     LeastOverCapacity {
         /// Index of the stage.
@@ -121,6 +133,7 @@ impl SplitError {
             Self::NoSuchFormula { stage, .. }
             | Self::BadShot { stage, .. }
             | Self::ShotTooLarge { stage, .. }
+            | Self::ShotTooLong { stage, .. }
             | Self::LeastOverCapacity { stage, .. } => Some(*stage),
             _ => None,
         }
@@ -135,6 +148,7 @@ impl Diagnose for SplitError {
             Self::BadNumber { .. } => "split-bad-number",
             Self::BadShot { .. } => "split-bad-shot",
             Self::ShotTooLarge { .. } => "split-shot-too-large",
+            Self::ShotTooLong { .. } => "split-shot-too-long",
             Self::LeastOverCapacity { .. } => "split-least-over-capacity",
             Self::UnlikeShots { .. } => "split-unlike-shots",
             Self::OneLayer { .. } => "split-one-layer",
@@ -165,6 +179,9 @@ impl Diagnose for SplitError {
                 room.get::<gram>()
             )
             .into(),
+            Self::ShotTooLong { .. } => {
+                "Use more molds in turn, or keep the pot hot for longer.".into()
+            }
             Self::LeastOverCapacity { .. } => "Use a larger vessel.".into(),
             Self::UnlikeShots { .. } => "Give every layer the same number of shots.".into(),
             Self::OneLayer { .. } => "Give two layers or more, or no laminate.".into(),

@@ -14,7 +14,11 @@
 //! The order of all sessions over all pots has no cycle, so that there is an order of work.
 //!
 //! A heat is a session in each of its pots, or the plain shots of one visit; plain shots of a visit
-//! that has a session are shot from its heat, directly after.
+//! that has a session are shot from its heat, directly after. If it is known how long a pot stays hot and how
+//! often a shot can be made, the reheats between shots ([`crate::process::clock`]) count among the heats that a pot
+//! may take: a pot gives at most (hot time / time a shot) shots a heat, rounded down. A fuller pot stays hot longer
+//! where its cooling was watched, so heats are counted for what a pot holds at least, and the proof takes a full cup.
+//! Nothing of the mix is lost in a reheat: what has set in the injector goes back into the pot.
 //!
 //! # The proof
 //!
@@ -24,7 +28,7 @@
 //! start: Σ (D_k − back_k + kept)·b_k ≤ pots · ((1 − loss)·max(cap·b) − undrawn·min b), b the share of base,
 //! back_k sprues that are melted again, kept the least that the injector keeps there, and of the cups the one
 //! that allows most. (A sum of draws over the capacity would claim too much: pots grow between draws.) Heats give
-//! ⌈Σ heats/allowed⌉, and a laminated piece as many pots as it has layers, with all formulas that can
+//! ⌈Σ heats/allowed⌉, each formula with the heats that the time of its shots takes at least, and a laminated piece as many pots as it has layers, with all formulas that can
 //! share a pot with none of them. Parts on different bases add up.
 //!
 //! # How the pots are found
@@ -46,6 +50,7 @@ mod bound;
 mod error;
 mod load;
 mod problem;
+mod reheats;
 mod search;
 mod work;
 
@@ -58,7 +63,8 @@ use self::load::Load;
 use self::problem::{Problem, Take};
 use super::precedence::Precedence;
 use super::sequence::{self, Sequence, SequenceError, Stage, Vessel};
-use crate::quantity::{Mass, Ratio};
+use crate::process::clock::Hot;
+use crate::quantity::{Mass, Ratio, Time};
 
 /// Up to so many portions all ways to put them together are searched: 115 975 at the most.
 pub const EXACT_PORTIONS: usize = 10;
@@ -83,6 +89,8 @@ pub struct Wanted {
     /// The laminated piece of which this is a layer: stages with the same number are shot together,
     /// as many shots of each.
     pub laminate: Option<usize>,
+    /// How often one can be made; `None` if not known: then its shots are not counted for reheats.
+    pub every: Option<Time>,
     /// Less comes first: lighter, promised earlier, the same mold.
     pub key: u32,
 }
@@ -94,8 +102,10 @@ pub struct Limits<'a> {
     pub cups: &'a [Cup],
     /// The least mass to start with, by the formula that a pot starts with.
     pub least: &'a [Mass],
-    /// Heats that the stabilizer allows, `None` where that is not known.
+    /// Heats that a pot may take, reheats between shots among them; `None` for no limit.
     pub heats: Option<u32>,
+    /// How long a pot stays hot, by formula; `None` if not known: then no reheats are counted.
+    pub hot: &'a [Option<Hot>],
     /// Share of what a pot holds that is lost in each heat.
     pub loss: Ratio,
     /// The most pots that can be hot and shot at once.
@@ -138,7 +148,7 @@ pub struct Visit {
     pub formula: usize,
     /// Stages served and how many shots of each, in the order of work.
     pub draws: Vec<(usize, u32)>,
-    /// Heats that the visit takes.
+    /// Heats that the visit takes, reheats between shots aside.
     pub heats: u32,
 }
 
@@ -211,6 +221,8 @@ pub struct Alone {
     pub room: Option<Mass>,
     /// Where whole shots decide, shots of one stage and how many of them a pot gives.
     pub shots: Option<(u32, u32)>,
+    /// The heats of a pot, where these and not its room decide how many shots it gives.
+    pub in_heats: Option<u32>,
     /// Pots that this fills.
     pub pots: u32,
 }

@@ -5,11 +5,13 @@ use alloc::vec::Vec;
 
 use uom::si::mass::gram;
 
+use super::reheats::full;
 use super::{Cup, Limits, MOST_POTS, SplitError, Wanted};
 use crate::batch::undrawn;
 use crate::plan::bits::Bits;
 use crate::plan::precedence::{FreshBase, Precedence};
 use crate::plan::sequence::{fits, is_mass, kg, mass};
+use crate::process::clock::Hot;
 
 /// Stages and shots of each.
 pub(super) type Shots = Vec<(usize, u32)>;
@@ -22,6 +24,8 @@ pub(super) struct Problem<'a> {
     least: Vec<f64>,
     pub(super) yields: f64,
     pub(super) heats: u32,
+    /// How long a pot of each formula stays hot; `None` if not known.
+    pub(super) hot: Vec<Option<Hot>>,
     /// Where a formula stands among all: no formula before one that can become it.
     place: Vec<Place>,
     /// For each formula, those that can be in a pot with it.
@@ -51,6 +55,17 @@ impl Room {
 /// Rank of the node; of formulas that can follow each other, which holds more base; the key.
 type Place = (usize, usize, u32);
 
+/// What decides how many shots a pot gives.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum By {
+    /// Its room alone.
+    Room,
+    /// Its heats too, where it holds what the shots need.
+    Need,
+    /// Its heats too, where it is as full as it may be, and so stays hot longest: no pot gives more.
+    Full,
+}
+
 /// What shots take; masses in kg.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub(super) struct Take {
@@ -64,12 +79,12 @@ pub(super) struct Take {
 
 impl Take {
     pub(super) fn of(shots: &[(usize, u32)], wanted: &[Wanted]) -> Self {
-        let each = shots.iter().filter_map(|&(w, n)| Some(Self::shots(wanted.get(w)?, n.into())));
+        let each = shots.iter().filter_map(|&(w, n)| Some(Self::shots(wanted.get(w)?, n)));
         each.fold(Self::default(), Self::and)
     }
 
-    fn shots(wanted: &Wanted, n: u64) -> Self {
-        let times = n as f64;
+    fn shots(wanted: &Wanted, n: u32) -> Self {
+        let times = f64::from(n);
         Self {
             out: kg(wanted.shot) * times,
             back: kg(wanted.returned) * times,
@@ -123,6 +138,7 @@ impl<'a> Problem<'a> {
             least: limits.least.iter().copied().map(kg).collect(),
             yields: 1.0 - limits.loss.value,
             heats: limits.heats.unwrap_or(u32::MAX),
+            hot: limits.hot.to_vec(),
             place: Vec::new(),
             partners: precedence.partners(),
             none: Bits::default(),
@@ -146,18 +162,6 @@ impl<'a> Problem<'a> {
     /// What `shots` take.
     pub(super) fn take(&self, shots: &[(usize, u32)]) -> Take {
         Take::of(shots, self.wanted)
-    }
-
-    /// What the first `n` of `shots` take.
-    pub(super) fn take_of_first(&self, shots: &[(usize, u32)], mut n: u64) -> Take {
-        let mut take = Take::default();
-        for &(stage, all) in shots {
-            let taken = n.min(u64::from(all));
-            let more = self.wanted.get(stage).map(|w| Take::shots(w, taken));
-            take = take.and(more.unwrap_or_default());
-            n = n.saturating_sub(taken);
-        }
-        take
     }
 
     /// The formula of a stage; of equal ones the first.
@@ -199,25 +203,30 @@ impl<'a> Problem<'a> {
         gives.fold(0.0, f64::max) - kept
     }
 
-    /// Shots of `stage` that one pot gives in one heat: at most all of them.
-    pub(super) fn shots_a_pot(&self, stage: usize) -> u32 {
+    /// Shots of `stage` that one pot gives: at most all of them.
+    pub(super) fn shots_a_pot(&self, stage: usize, by: By) -> u32 {
         let all = self.wanted.get(stage).map_or(0, |w| w.shots);
         let formula = self.formula(stage);
-        let holds = |n: u32| {
+        let gives = |n: u32| {
             let take = self.take(&[(stage, n)]);
             self.cups.iter().any(|cup| {
                 let need = (take.out + take.kept + cup.bottom) / self.yields;
-                fits(need / cup.capacity(formula))
+                let has_heats = match by {
+                    By::Room => true,
+                    By::Need => self.heats_allow(stage, n, need.max(self.least(formula))),
+                    By::Full => self.heats_allow(stage, n, full(cup, formula)),
+                };
+                fits(need / cup.capacity(formula)) && has_heats
             })
         };
-        if holds(all) {
+        if gives(all) {
             return all;
         }
-        // Largest n < all that the pot holds, by halving.
+        // Largest n < all that the pot gives, by halving.
         let (mut low, mut high) = (0, all);
         while high.saturating_sub(low) > 1 {
             let middle = low.midpoint(high);
-            if holds(middle) { low = middle } else { high = middle }
+            if gives(middle) { low = middle } else { high = middle }
         }
         low
     }
@@ -238,7 +247,12 @@ impl<'a> Problem<'a> {
             let (least, capacity) = (mass(least), mass(capacity));
             return Err(SplitError::LeastOverCapacity { stage, least, capacity });
         }
-        if w.shots > 0 && self.shots_a_pot(stage) == 0 {
+        if w.shots > 0 && self.shots_a_pot(stage, By::Need) == 0 {
+            if let (1.., Some((hot, every))) =
+                (self.shots_a_pot(stage, By::Room), self.longest(stage))
+            {
+                return Err(SplitError::ShotTooLong { stage, every, hot });
+            }
             let room = mass(self.room(formula, kg(w.kept)).max(0.0));
             return Err(SplitError::ShotTooLarge { stage, shot: w.shot, room });
         }
@@ -268,7 +282,7 @@ impl<'a> Problem<'a> {
                 return Err(SplitError::TooFewInjectors { laminate, layers, injectors });
             }
             let key = stages.iter().map(|w| w.key).min().unwrap_or(0);
-            let most = layers.iter().map(|&l| self.shots_a_pot(l)).min().unwrap_or(0);
+            let most = layers.iter().map(|&l| self.shots_a_pot(l, By::Need)).min().unwrap_or(0);
             let most = most.min(most_shots);
             let mut left = first.shots;
             while left > 0 && most > 0 {
@@ -355,7 +369,8 @@ fn rooms(limits: &Limits<'_>) -> Vec<Room> {
 
 fn check_limits(precedence: &Precedence, limits: &Limits<'_>) -> Result<(), SplitError> {
     let formulas = precedence.formulas();
-    let lengths = limits.cups.iter().map(|cup| cup.capacity.len()).chain([limits.least.len()]);
+    let lengths = limits.cups.iter().map(|cup| cup.capacity.len());
+    let lengths = lengths.chain([limits.least.len(), limits.hot.len()]);
     for capacities in lengths {
         if formulas != capacities {
             return Err(SplitError::Capacities { formulas, capacities });
