@@ -131,7 +131,7 @@ pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calcul
         return Some(Calculated::Unknown(Note {
             code: "price-not-known".to_string(),
             message: format!(
-                "Price not known of {}: the day's costs cannot be told.",
+                "No cost for the day: the book states no price of {}.",
                 unpriced.join(", ")
             ),
         }));
@@ -141,7 +141,7 @@ pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calcul
         Ok(cost) => Calculated::Known(cost),
         Err(error) => Calculated::Unknown(Note {
             code: error.code().to_string(),
-            message: format!("The day's costs cannot be told: {error}"),
+            message: format!("No cost for the day: {error}"),
         }),
     })
 }

@@ -117,7 +117,7 @@ impl Diagnose for LeftoverError {
                 "Masses, parts, tolerances and traces are 0 or more and finite; a pot is above 0."
                     .into()
             }
-            Self::Solver { .. } => "Offer fewer left-overs or pots at a time.".into(),
+            Self::Solver { .. } => "Offer fewer leftovers or pots at a time.".into(),
         }
     }
 }

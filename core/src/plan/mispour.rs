@@ -314,7 +314,7 @@ impl Mispour<'_> {
             code: "pot-foreign-material".into(),
             path: "/pot".into(),
             message: format!("The pot holds {}, which the formula lacks.", listed.join(" and ")),
-            help: "Nothing can be taken out: make of it what \"becomes\" lists, keep it as left-over, or let a trace pass with \"trace\".".to_string(),
+            help: "Nothing can be taken out: make of it what \"becomes\" lists, keep it as a leftover, or let a trace pass with \"trace\".".to_string(),
         })
     }
 }

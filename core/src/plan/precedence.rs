@@ -38,13 +38,13 @@ pub enum PrecedenceError {
         material: usize,
     },
     /// A material stands twice in one formula.
-    #[error("Material {material} stands twice in the formula.")]
+    #[error("Material {material} is in the formula twice.")]
     Twice {
         /// Index of the material.
         material: usize,
     },
     /// A ratio is beyond what a mass can be computed with.
-    #[error("The dose of material {material} is out of all measure.")]
+    #[error("The dose of material {material} is out of range.")]
     OutOfRange {
         /// Index of the material.
         material: usize,

@@ -299,7 +299,7 @@ impl Listed<'_> {
     fn told_beyond(&self, nearest: &Way, error: &MeasureError) -> Note {
         let way_out = match error.least() {
             Some(least) => format!(
-                "It is within from {} on: make a larger pot, or use a finer tool.",
+                "It keeps the tolerance from {} on: make a larger pot, or use a finer tool.",
                 text::mass(least).text
             ),
             None => "Use a finer tool.".to_string(),
@@ -307,7 +307,7 @@ impl Listed<'_> {
         Note {
             code: "dose-beyond-bench".to_string(),
             message: format!(
-                "{}: the bench can do no finer than {}, {} ({} accepted). {way_out}",
+                "{}: the nearest measure is {}, {} off ({} allowed). {way_out}",
                 self.material.name,
                 nearest.measure,
                 nearest.off.text,
@@ -362,24 +362,24 @@ fn nothing(wanted: Mass, total: Mass) -> Way {
 
 /// Steps as a person reads them: `1/2 tsp + 1/8 tsp`, `32 drops`, `12.4 g`.
 fn steps(steps: &[Step], names: &ToolNames<'_>) -> String {
-    if let Some(lots) = lots(steps, names.tools) {
-        return lots;
+    if let Some(weighings) = weighings(steps, names.tools) {
+        return weighings;
     }
     let words: Vec<String> = steps.iter().map(|step| one_step(step, names)).collect();
     words.join(" + ")
 }
 
-/// More than one reading of the balance, as their sum: `852.9 g in 2 lots`.
-fn lots(steps: &[Step], tools: &Bench) -> Option<String> {
+/// More than one reading of the scale, as their sum: `852.9 g in 2 weighings`.
+fn weighings(steps: &[Step], tools: &Bench) -> Option<String> {
     let mut total = Mass::default();
-    let mut lots = 0_u32;
+    let mut count = 0_u32;
     for step in steps {
         let Step::Weigh { reading, times, .. } = *step else { return None };
         total += reading * f64::from(times);
-        lots = lots.saturating_add(times);
+        count = count.saturating_add(times);
     }
     let readability = tools.balance().map(|balance| balance.readability);
-    (lots > 1).then(|| format!("{} in {lots} lots", text::balance(total, readability)))
+    (count > 1).then(|| format!("{} in {count} weighings", text::balance(total, readability)))
 }
 
 fn one_step(step: &Step, names: &ToolNames<'_>) -> String {

@@ -856,15 +856,15 @@ impl<'a> Check<'a> {
                 continue;
             }
             if tool == "balance" {
-                let (total, lots) = match what.split_once(" in ") {
-                    Some((total, lots)) => {
-                        let lots = lots.strip_suffix(" lots").ok_or("in what?")?;
-                        (total, lots.parse::<f64>().map_err(|_| "how many lots?".to_owned())?)
+                let (total, weighings) = match what.split_once(" in ") {
+                    Some((total, weighings)) => {
+                        let count = weighings.strip_suffix(" weighings").ok_or("in what?")?;
+                        (total, count.parse::<f64>().map_err(|_| "how many times?".to_owned())?)
                     }
                     None => (what, 1.0),
                 };
                 let grams = amount::g(total).ok_or("not in grams")?;
-                self.weighable(grams, lots)?;
+                self.weighable(grams, weighings)?;
                 sum += times * grams;
                 continue;
             }
@@ -891,7 +891,7 @@ impl<'a> Check<'a> {
     }
 
     /// Whether the balance shows such a number, or such a sum of so many.
-    fn weighable(&self, grams: f64, lots: f64) -> Result<(), String> {
+    fn weighable(&self, grams: f64, weighings: f64) -> Result<(), String> {
         let balance = &self.shop.book["bench"]["balance"];
         let g = |key: &str| balance[key].as_str().and_then(amount::g);
         let reads = g("reads").ok_or("there is no balance")?;
@@ -900,9 +900,9 @@ impl<'a> Check<'a> {
         if (steps - steps.round()).abs() > 1e-6 * steps {
             return Err(format!("{grams} g is between two readings"));
         }
-        let (each, least) = (grams / lots, g("from").unwrap_or(0.0));
+        let (each, least) = (grams / weighings, g("from").unwrap_or(0.0));
         // Lots are split evenly, to a step of the balance.
-        let step = if lots > 1.0 { reads } else { 0.0 };
+        let step = if weighings > 1.0 { reads } else { 0.0 };
         let inside = each + step >= least * (1.0 - 1e-9) && each - step <= most * (1.0 + 1e-9);
         if inside { Ok(()) } else { Err(format!("{grams} g is outside the balance's range")) }
     }

@@ -34,7 +34,7 @@ const SOLVED: f64 = 2e-6;
 #[non_exhaustive]
 pub enum ShelfError {
     /// Left-overs are weighed, and nothing can weigh them.
-    #[error("Left-overs are weighed, and the bench has no balance.")]
+    #[error("Leftovers are weighed, and the bench has no scale.")]
     NoBalance,
     /// No way to share them out was found.
     #[error(transparent)]
@@ -56,7 +56,8 @@ impl Diagnose for ShelfError {
     fn help(&self) -> Cow<'static, str> {
         match self {
             Self::NoBalance => {
-                "Add the balance to the bench, or leave \"shelf\" out of the orders.".into()
+                "Add the scale to the bench (\"balance\"), or leave \"shelf\" out of the orders."
+                    .into()
             }
             Self::Leftover(error) => error.help(),
             Self::Mix(error) => error.help(),

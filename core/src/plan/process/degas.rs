@@ -70,7 +70,7 @@ fn degas_in(
     let local = book.air.ok_or_else(|| {
         note(
             "air-not-known",
-            "What the vacuum does depends on the air outside: give the book an \"altitude\" or an \"air_pressure\"."
+            "The vacuum depends on the air pressure outside. Add \"altitude\" or \"air_pressure\" to the book."
                 .to_string(),
         )
     })?;
@@ -144,7 +144,7 @@ fn degas_vessel(cup: &PotCup) -> Result<DegasCup, Note> {
     let brim = cup.vessel.brim.ok_or_else(|| {
         note(
             "brim-not-known",
-            "How much the cup holds to its brim is not known: fill it with water, weigh that, and give it a \"brim\"."
+            "The book does not state how much the cup holds to its brim. Fill it with water, weigh that, and add \"brim\" to the cup."
                 .to_string(),
         )
     })?;

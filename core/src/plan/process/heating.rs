@@ -102,7 +102,10 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     let mut not_known: Vec<String> = Vec::new();
     for cup in cups {
         let own = cup.recipe.window.ok_or_else(|| {
-            note("window-not-known", "The book states no shot window to heat to.".to_string())
+            note(
+                "window-not-known",
+                "The book does not state the shot window to heat to.".to_string(),
+            )
         })?;
         windows = Some(windows.map_or(own, |other| ShotWindow {
             low: if own.low > other.low { own.low } else { other.low },
@@ -122,7 +125,7 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     if cups.iter().any(|cup| cup.first != first) {
         return Err(note(
             UNLIKE,
-            "One of them is cold and another is not: they do not heat on one clock.".to_string(),
+            "One of the pots is cold and another is not: heat each on its own.".to_string(),
         ));
     }
     let start = if first { Some(reference_temperature()) } else { oven.reheat_from };
@@ -226,7 +229,7 @@ fn specific_heat(
         return Err(note(
             "specific-heat-not-known",
             format!(
-                "The specific heat of {names} is not known, and that is more than a tenth of the mix."
+                "The book does not state the specific heat of {names}, more than a tenth of the mix."
             ),
         ));
     }
@@ -255,7 +258,7 @@ pub(crate) fn question(
         note(
             "timing-does-not-fit",
             format!(
-                "Timing {} does not fit the others: it took {took}, by them {expected}. Check it, or time such a pot again; it counts all the same.",
+                "Timing {} does not fit the others: it took {took}, they give {expected}. Check it, or time that pot again. Until then it counts like the others.",
                 found.place
             ),
         )
@@ -284,7 +287,9 @@ pub(in crate::plan) fn assumed(pots: &[PotLayout<'_>]) -> Option<Note> {
         let names = names.join(", ");
         note(
             "specific-heat-assumed",
-            format!("Specific heat not known of {names}: taken as that of the rest of the pot."),
+            format!(
+                "{names}: the book states no specific heat; assumed that of the rest of the pot."
+            ),
         )
     })
 }
