@@ -320,8 +320,12 @@ impl<'a> Sharing<'a> {
         pot.from_shelf = ShelfUse::Takes(from);
         if let Some(stage) = pot.stages.first_mut() {
             stage.weigh = share.rest.list;
-            // How sure the left-over's composition is nobody knows.
+        }
+        // The uncertainty of a leftover's composition is not known, and later stages hold what is left of it.
+        for stage in &mut pot.stages {
             stage.unsure = None;
+            let pieces = stage.draws.iter_mut().flat_map(|draw| &mut draw.pieces);
+            pieces.for_each(|piece| piece.unsure = None);
         }
         Ok(())
     }

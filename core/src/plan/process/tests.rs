@@ -294,6 +294,34 @@ fn a_plan_comes_back_from_its_document() {
     );
 }
 
+/// A leftover goes into the first stage, and what is left of that into the second.
+#[cfg(feature = "solver")]
+#[test]
+fn no_stage_over_a_leftover_has_a_known_uncertainty() {
+    let book = demo();
+    let book = document::book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
+    let unsure = |shelf: Value| {
+        let line = |product: &str| json!({ "order": "1", "product": product, "pieces": 24 });
+        let orders = json!({
+            "format": "pourwright/1.0",
+            "lines": [line("dusk finger"), line("dusk finger, salted")],
+            "shelf": shelf
+        });
+        let day = document::orders_from_text(&orders.to_string(), &book).unwrap();
+        let plan = Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"));
+        assert_eq!(plan.pots[0].from_shelf.is_some(), shelf != json!([]));
+        let stages = plan.pots[0].stages.iter();
+        let each = stages.map(|stage| {
+            let piece = stage.draws[0].pieces[0].uncertainty.is_some();
+            (stage.density_uncertainty.is_some(), piece)
+        });
+        each.collect::<Vec<_>>()
+    };
+    assert_eq!(unsure(json!([])), [(true, true); 2]);
+    let jar = json!({ "name": "jar 1", "mass": "90 g", "formulas": ["dusk", "plain"] });
+    assert_eq!(unsure(json!([jar])), [(false, false); 2]);
+}
+
 /// A day of the demo shop with a left-over on the shelf: dusk + plain, 500 g of it.
 #[cfg(feature = "solver")]
 fn with_left_over(book: &Value, heats: Value, spent: Value) -> Plan {
