@@ -1,7 +1,7 @@
-//! What a plan says of vacuum, heat and the fall in water: fill marks, bursts, heats, sink rates.
+//! Vacuum, heat and sinking in a plan: fill marks, bursts, heats, sink rates.
 //!
-//! Each is told where the book states what it takes; where the book states a part of it alone, the
-//! plan says what is missing ([`Calculated::Unknown`](crate::show::Calculated::Unknown)); where it states nothing, the plan is silent.
+//! Each is in the plan if the book states the numbers for it. If the book states only some of them, the plan names the
+//! missing ones ([`Calculated::Unknown`](crate::show::Calculated::Unknown)); if it states none, the plan leaves it out.
 
 mod clock;
 mod day;

@@ -24,37 +24,37 @@ use crate::show::{Calculated, Note, Shown, because, part, text};
 part! {
     /// One heat of a stage: from the oven to the oven.
     pub struct StageHeat {
-        /// Shots of the stage that were made before it.
+        /// Shots of the stage made before it.
         pub after: u32,
-        /// Shots that are made in it.
+        /// Shots made in it.
         pub shots: u32,
-        /// What is in the pot when it begins.
+        /// Mass in the pot when it begins.
         pub holds: Shown<Mass>,
         /// From the last burst to the last shot.
         pub lasts: Shown<Time>,
-        /// The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
+        /// Table of readings of a reheat, for what is then in the pot; the first heat has that of the stage.
         pub heating: Option<Calculated<PlannedHeating>>,
     }
 }
 
-/// The heats of a stage with these `draws`, and their tables; `None` where the book states no oven.
+/// Heats of a stage with these `draws`, and their tables; `None` if the book states no oven.
 pub(in crate::plan) fn stage_heats(
     book: &Book,
     cup: &Cup<'_>,
     draws: &[DrawDraft<'_>],
 ) -> Option<Calculated<Vec<StageHeat>>> {
     book.oven.as_ref()?;
-    let told = || {
+    let heats = || {
         let hot = hot(book, cup.recipe)?;
-        let mut told = Vec::new();
+        let mut all = Vec::new();
         let (mut after, mut mass) = (0_u32, cup.mass);
         for session in sessions(draws) {
             let runs = runs(book, cup.recipe, session)?;
             let heats = clock::heats(mass, &runs, &hot).map_err(|error| because(&error))?;
             for heat in heats {
                 let again = Cup { mass: heat.mass, hot: &[], first: false, ..*cup };
-                let is_first = told.is_empty();
-                told.push(StageHeat {
+                let is_first = all.is_empty();
+                all.push(StageHeat {
                     after: after.saturating_add(heat.after),
                     shots: heat.shots,
                     holds: text::mass(heat.mass),
@@ -67,9 +67,9 @@ pub(in crate::plan) fn stage_heats(
                 mass -= run.takes * f64::from(run.shots);
             }
         }
-        Ok(told)
+        Ok(all)
     };
-    Some(Calculated::from(told()))
+    Some(Calculated::from(heats()))
 }
 
 /// The draws that are shot in one heat, if it lasts: plain ones go with the one before them.
@@ -138,7 +138,7 @@ pub(in crate::plan) fn every(
     clock::every(hands, sets, mold.count).map_err(|error| because(&error))
 }
 
-/// How long a `shot` sets in `mold`: as the shop has seen it, else by its thickness; `None` where neither is stated.
+/// How long a `shot` sets in `mold`: as the shop has seen it, else by its thickness; `None` if neither is stated.
 fn sets(mold: &Mold, window: Option<ShotWindow>, shot: Mass) -> Result<Option<Time>, Note> {
     let (None, Some(cooling), Some(window)) = (mold.sets, &mold.cooling, window) else {
         return Ok(mold.sets);
@@ -167,7 +167,7 @@ fn sets(mold: &Mold, window: Option<ShotWindow>, shot: Mass) -> Result<Option<Ti
     })
 }
 
-/// That a pot with its reheats takes more heats than the book allows, and what would help.
+/// Warning that a pot takes more heats than the book allows, and what would help.
 pub(in crate::plan) fn too_many_heats(book: &Book, pot: &Pot) -> Option<Note> {
     let (allowed, count) = (book.limits.heats?, pot.heats.in_all.unwrap_or(pot.heats.count));
     (count > allowed).then(|| {
@@ -181,8 +181,8 @@ pub(in crate::plan) fn too_many_heats(book: &Book, pot: &Pot) -> Option<Note> {
     })
 }
 
-/// What the clock of `pots` had to assume: that a shot sets within the time at hand, and where no heats could be
-/// counted, that there are no reheats.
+/// Assumptions of the clock of `pots`: that a shot sets within the time at hand, and, where no heats could be counted,
+/// that there are no reheats.
 pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
     let stages = || pots.iter().flat_map(|pot| &pot.stages);
     let mut notes: Vec<Note> = Vec::new();

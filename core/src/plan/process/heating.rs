@@ -25,15 +25,15 @@ const LEAST_KNOWN: f64 = 0.9;
 const UNLIKE: &str = "heat-unlike-cups";
 
 part! {
-    /// A line of the table of readings: below this reading, run the oven so long; then stir and read again.
+    /// A line of the table of readings: below this reading, run the oven for this time; then stir and read again.
     pub struct HeatBand {
-        /// The thermometer shows less than this, and no less than the band before it ends at.
+        /// Upper end of the band; it begins where the band before ends.
         pub below: Shown<ThermodynamicTemperature>,
-        /// How long the oven runs then.
+        /// Time that the oven runs.
         pub burst: Shown<Time>,
         /// The expected reading after it, from the top of the band.
         pub expected: Shown<ThermodynamicTemperature>,
-        /// The hottest that the pot can be after it, from the top of the band.
+        /// The hottest possible reading after it, from the top of the band.
         pub at_most: Shown<ThermodynamicTemperature>,
     }
 }
@@ -41,9 +41,9 @@ part! {
 part! {
     /// How a pot is heated, by the thermometer: every burst by the reading before it, the first one too.
     pub struct PlannedHeating {
-        /// The setting of the oven, as a share of full power, where it is below that.
+        /// Setting of the oven, as a share of full power; none at full power.
         pub setting: Option<Shown<Ratio>>,
-        /// The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
+        /// Expected reading before it; none if not known, and the bursts are then those of a cold pot.
         pub from: Option<Shown<ThermodynamicTemperature>>,
         /// The temperature to aim for.
         pub aim: Shown<ThermodynamicTemperature>,
@@ -53,17 +53,17 @@ part! {
         pub shoot_from: Shown<ThermodynamicTemperature>,
         /// Shoot up to this reading; above it, stop and let the pot cool.
         pub shoot_to: Shown<ThermodynamicTemperature>,
-        /// How many bursts are expected.
+        /// Number of bursts expected.
         pub bursts: u32,
-        /// How long the oven is expected to run altogether.
+        /// Total time that the oven is expected to run.
         pub total: Shown<Time>,
-        /// The standard uncertainty of that.
+        /// Its standard uncertainty.
         pub uncertainty: Shown<Time>,
-        /// How far the amount is outside those that were timed, as a factor.
+        /// Factor by which the amount is outside those that were timed.
         pub beyond: Option<Shown<Ratio>>,
         /// Whether nothing was timed: the times follow from the rated power alone.
         pub guess: bool,
-        /// Materials whose specific heat the book does not state: taken to be that of the rest.
+        /// Materials whose specific heat the book does not state; assumed that of the rest.
         pub specific_heat_not_known: Vec<String>,
     }
 }
@@ -72,9 +72,9 @@ part! {
 #[derive(Clone, Copy)]
 pub(in crate::plan) struct Cup<'a> {
     pub(in crate::plan) recipe: &'a DayRecipe<'a>,
-    /// What it holds in the end.
+    /// Mass in it in the end.
     pub(in crate::plan) mass: Mass,
-    /// What of that goes in hot, once it is heated.
+    /// The part of it that goes in hot, after heating.
     pub(in crate::plan) hot: &'a [(MaterialId, Mass)],
     /// Its own heat capacity.
     pub(in crate::plan) vessel: HeatCapacity,

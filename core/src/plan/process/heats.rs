@@ -1,4 +1,4 @@
-//! How often a pot is heated, and what that leaves of its stabilizer.
+//! Heats of a pot, and the heat that its stabilizer still withstands.
 
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -18,54 +18,53 @@ use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
-    /// How often a pot is heated, and what that leaves of its stabilizer.
+    /// Heats of a pot, and the heat that its stabilizer still withstands.
     pub struct Heats {
-        /// How often it is heated.
+        /// Number of its heats, reheats between shots included.
         pub count: u32,
-        /// The same with the heats of the left-overs in it, of which the pot inherits the most; none where
-        /// those are not known. As often was heated what is left of it.
+        /// The same with the heats of the most heated leftover in it; none if that is not known. They count for what is
+        /// left of the pot.
         pub in_all: Option<u32>,
-        /// What is spent and left, where the book states a budget.
+        /// Heat spent and left, if the book states a budget.
         pub budget: Option<Calculated<HeatSpent>>,
     }
 }
 
 part! {
-    /// What the heats of a pot cost it, as time at one temperature.
+    /// Heat that a pot spends of its budget, as time at one temperature.
     pub struct HeatSpent {
         /// The plastisol that has least left.
         pub material: String,
-        /// The temperature at which the time is counted.
+        /// Reference temperature of the times.
         pub at: Shown<ThermodynamicTemperature>,
-        /// What the pot stands.
+        /// Time that the pot withstands.
         pub budget: Shown<Time>,
-        /// What its heats spend, each held at its aim from the last burst to the last shot, and what the
-        /// left-overs in it had spent. So much is spent of what is left of it.
+        /// Time that its heats spend, each held at its aim from the last burst to the last shot, and that its leftovers
+        /// had spent before. It counts for what is left of the pot.
         pub spent: Shown<Time>,
-        /// What of that the left-overs in it had spent, where there are any: the most of one of them.
+        /// The part of it spent before, by the most heated leftover; none without one.
         pub before: Option<Shown<Time>>,
-        /// What is left.
+        /// Time that is left.
         pub left: Shown<Time>,
-        /// What is spent beyond the budget.
+        /// Time spent beyond the budget.
         pub over: Option<Shown<Time>>,
-        /// What more of the stabilizer, put in at first, would stand that; none where no dose is known that
+        /// Additional stabilizer, from the start, with which the pot would withstand it; none if no dose is known that
         /// does.
         pub needs: Option<MaterialMass>,
-        /// Whether there is more stabilizer than the material's figure holds for, the rest not counted.
+        /// Whether there is more stabilizer than the material's figure is stated for; the excess is not counted.
         pub more_stabilizer_not_counted: bool,
     }
 }
 
 impl Heats {
-    /// What is spent of what is left of the pot; `None` where that is not known.
+    /// Time spent, which counts for what is left of the pot; `None` if not known.
     #[must_use]
     pub fn spent(&self) -> Option<&Shown<Time>> {
         self.budget.as_ref()?.known().map(|spent| &spent.spent)
     }
 }
 
-/// The heats of a pot with `left_overs` in it, and what they leave of the budget of the plastisol that
-/// has least left.
+/// Heats of a pot with `left_overs` in it, and what is left of the budget of the plastisol that has least left.
 pub(in crate::plan) fn heats(
     book: &Book,
     stages: &[StageLayout<'_>],
@@ -108,7 +107,7 @@ fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
     if margin(&b) < margin(&a) { b } else { a }
 }
 
-/// What those of the `left_overs` that bring `base` into a pot have been through: nothing where none does.
+/// Heat record of the `left_overs` that bring `base` into a pot; `None` if none does.
 fn before_heating(base: MaterialId, left_overs: &[&LeftOver]) -> Result<Option<HeatRecord>, Note> {
     let mut record: Option<HeatRecord> = None;
     for left_over in left_overs.iter().filter(|one| one.mix.mass_of(base) > Mass::default()) {
@@ -240,9 +239,9 @@ fn equivalent_time(
 
 /// The stabilizer of a pot.
 struct Stabilizer<'a> {
-    /// The least dose of all stages, by mass of base.
+    /// The smallest dose of all stages, by mass of base.
     dose: Ratio,
-    /// The first that says what more of it buys, and that.
+    /// The first one whose gain in time for more of it is stated, and that gain.
     buys: Option<(&'a Material, Extra)>,
 }
 
@@ -268,8 +267,7 @@ impl<'a> Stabilizer<'a> {
         Budget::new(stated.time, stated.with, self.buys.map(|(_, extra)| extra))
     }
 
-    /// What a `stated` budget comes to with this dose, and whether there is more of it than the figures
-    /// hold for.
+    /// The `stated` budget with this dose, and whether there is more of it than the figures are stated for.
     fn budget(&self, stated: HeatBudget) -> Result<(Time, bool), Note> {
         let budget = self.known(stated).map_err(|error| because(&error))?;
         match budget.at_dose(self.dose) {
@@ -281,7 +279,7 @@ impl<'a> Stabilizer<'a> {
         }
     }
 
-    /// What must be put in beyond this dose, from the `first` stage on, to stand the time `spent`.
+    /// Stabilizer to add to this dose, from the `first` stage on, to withstand the time `spent`.
     fn needed(
         &self,
         stated: HeatBudget,
@@ -296,8 +294,8 @@ impl<'a> Stabilizer<'a> {
     }
 }
 
-/// That a pot gets more heat than it stands, and what would help; `None` where it stands it, or where that is
-/// not known.
+/// Warning that a pot gets more heat than it withstands, and what would help; `None` if it does not, or if that is not
+/// known.
 pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<Note> {
     let spent = pot.heats.budget.as_ref()?.known().filter(|spent| spent.over.is_some())?;
     let mut helps = Vec::new();

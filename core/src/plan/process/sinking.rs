@@ -10,7 +10,7 @@ use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Veloci
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
-    /// The water that sink rates are told for.
+    /// The water of the sink rates.
     pub struct SinkWater {
         /// Its temperature.
         pub temperature: Shown<ThermodynamicTemperature>,
@@ -26,17 +26,17 @@ part! {
     pub struct Sinking {
         /// Density of the piece without its hook.
         pub density: Shown<MassDensity>,
-        /// Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
+        /// Its standard uncertainty, if known; the bounds include twice that to either side.
         pub density_uncertainty: Option<Shown<MassDensity>>,
         /// Mass of hook and weight.
         pub hook: Shown<Mass>,
-        /// How fast it falls.
+        /// Its sink rate.
         pub speed: Shown<Velocity>,
         /// Lower bound.
         pub slowest: Shown<Velocity>,
         /// Upper bound.
         pub fastest: Shown<Velocity>,
-        /// Whether it falls straight, as the model has it.
+        /// Motion while it sinks: straight, as in the model, or not.
         pub motion: Motion,
     }
 }
@@ -93,7 +93,7 @@ fn sinking_in(
     fall(&body, mass / volume, unsure, &fished.water).map_err(|error| because(&error))
 }
 
-/// How `body` sinks at `density`, which is `unsure` by so much, where that is known.
+/// How `body` sinks at `density`, with the standard uncertainty `unsure` if known.
 pub(crate) fn fall(
     body: &Body,
     density: MassDensity,
