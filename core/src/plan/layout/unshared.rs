@@ -1,4 +1,4 @@
-//! What a build without a solver says of left-overs on the shelf.
+//! The shelf in a build without a solver.
 
 use alloc::string::ToString;
 

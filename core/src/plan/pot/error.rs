@@ -35,7 +35,7 @@ pub(in crate::plan) enum PotError {
     /// No tool measures a material.
     #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, error: MeasureError },
-    /// A single shot is more than any pot gives.
+    /// A single shot needs more than any pot gives.
     #[error("A shot of \"{mold}\" takes {} of {formulas}, but no cup gives more than {} of it; the largest is the {cup}.",
         show::mass(.shot).at_least(), show::mass(.room).at_most())]
     ShotOverCup { mold: String, formulas: String, shot: Mass, room: Mass, cup: String },
@@ -43,7 +43,7 @@ pub(in crate::plan) enum PotError {
     #[error("A shot of \"{mold}\" takes {}, but a pot of {formulas} stays hot for {}, so its heats cannot be kept within the limit.",
         text::time(*.every).text, text::time(*.hot).text)]
     ShotTooLong { mold: String, formulas: String, every: Time, hot: Time },
-    /// The least pot is more than any cup may hold.
+    /// The smallest pot allowed is more than any cup may hold.
     #[error("The smallest pot that the book allows is {} of {formulas}, but the {cup} may hold only {} of it.",
         show::mass(.least).at_least(), show::mass(.holds).at_most())]
     LeastOverCup { formulas: String, least: Mass, holds: Mass, cup: String },

@@ -1,4 +1,4 @@
-//! How many pots any plan needs at least.
+//! Minimum number of pots of any plan.
 
 use alloc::vec;
 use alloc::vec::Vec;
@@ -12,7 +12,7 @@ use crate::plan::sequence::mass;
 pub(super) struct Bound {
     pub(super) lower: usize,
     pub(super) reasons: Vec<Reason>,
-    /// Chains of nodes, one a pot, where comparability alone counts.
+    /// Chains of nodes, one a pot, if only comparability counts.
     pub(super) chains: Vec<Vec<usize>>,
 }
 
@@ -43,7 +43,7 @@ pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
     Ok(Bound { lower: lower(&reasons), reasons, chains: cover.chains })
 }
 
-/// What the draws of one formula fill by themselves: at each, a pot gives no more than it may hold there.
+/// Pots that the draws of one formula fill by themselves: a pot gives no more of it than it may hold.
 fn alone(problem: &Problem<'_>, formula: &Formula) -> Alone {
     let room = problem.room(formula.formula, formula.kept);
     let taken = taken(problem, formula).out;
@@ -67,7 +67,7 @@ fn alone(problem: &Problem<'_>, formula: &Formula) -> Alone {
     alone
 }
 
-/// What all draws of one formula take.
+/// Mass of all draws of one formula.
 fn taken(problem: &Problem<'_>, formula: &Formula) -> Take {
     let layers = formula.layers.iter().filter_map(|&(session, layer)| {
         let session = problem.sessions.get(session)?;
@@ -108,7 +108,7 @@ fn apart(problem: &Problem<'_>, fills: &[Alone], cover: &Cover) -> Vec<Alone> {
     cover.antichain.iter().filter_map(|&node| *by_node.get(node)?).collect()
 }
 
-/// What the formulas on each base need, for one reason each. Without fresh base no two bases share
+/// Pots that the formulas on each base need, with one reason for each base. Without fresh base no two bases share
 /// a pot; with it all are looked at together.
 fn by_base(problem: &Problem<'_>, fills: &[Alone], apart: &[Alone]) -> Vec<Reason> {
     let base = |formula: usize| {

@@ -22,7 +22,7 @@ pub enum SplitError {
         stage: usize,
         /// The formula named.
         formula: usize,
-        /// How many there are.
+        /// Number of formulas.
         formulas: usize,
     },
     /// No vessel to make a pot in.
@@ -31,7 +31,7 @@ pub enum SplitError {
     /// Not one capacity, one least pot, or one hot time, a formula.
     #[error("There are {formulas} formulas but {capacities} capacities, least pots or hot times.")]
     Capacities {
-        /// How many formulas there are.
+        /// Number of formulas.
         formulas: usize,
         /// Capacities given.
         capacities: usize,
@@ -39,9 +39,9 @@ pub enum SplitError {
     /// A number that cannot be.
     #[error("{what} cannot be {value}.")]
     BadNumber {
-        /// What it is.
+        /// Name of the number.
         what: &'static str,
-        /// What was given, masses in g.
+        /// Value given, masses in g.
         value: f64,
     },
     /// A shot of a stage that cannot be.
@@ -58,9 +58,9 @@ pub enum SplitError {
     ShotTooLarge {
         /// Index of the stage.
         stage: usize,
-        /// What a shot takes.
+        /// Mass of a shot.
         shot: Mass,
-        /// What a pot gives, film, heel and injector taken off.
+        /// Usable mass of a pot: its mass less film, heel and what the injector keeps.
         room: Mass,
     },
     /// A pot does not stay hot for a single shot, so no number of heats is enough.
@@ -74,15 +74,15 @@ pub enum SplitError {
         /// Time that a pot stays hot.
         hot: Time,
     },
-    /// The least pot is more than the vessel may hold.
+    /// The smallest pot is more than the vessel may hold.
     #[error("Stage {stage}: the smallest pot is {:.1} g, but no vessel may hold more than {:.1} g of it.",
         .least.get::<gram>(), .capacity.get::<gram>())]
     LeastOverCapacity {
         /// Index of the stage.
         stage: usize,
-        /// The least pot.
+        /// The smallest pot.
         least: Mass,
-        /// What the vessel may hold of it.
+        /// Capacity of the vessel for it.
         capacity: Mass,
     },
     /// Layers of one piece have unlike numbers of shots.

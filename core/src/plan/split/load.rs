@@ -27,7 +27,7 @@ pub(super) struct Stop {
     /// Layers: (session, stage).
     pub(super) layers: Vec<(usize, usize)>,
     pub(super) plain: Shots,
-    /// What all of these take.
+    /// Mass of all of these.
     take: Take,
 }
 
@@ -38,7 +38,7 @@ impl Stop {
     }
 }
 
-/// What is put into a pot at once.
+/// Shots put into a pot at once.
 #[derive(Clone)]
 pub(super) struct Portion {
     pub(super) formula: usize,
@@ -113,7 +113,7 @@ struct TrialVisit {
 }
 
 impl State {
-    /// So many empty pots.
+    /// This number of empty pots.
     pub(super) fn new(problem: &Problem<'_>, pots: usize) -> Self {
         Self {
             loads: vec![Load::default(); pots],
@@ -340,7 +340,7 @@ fn pool(problem: &Problem<'_>, of: &mut Shots, more: &Shots) {
 }
 
 impl Load {
-    /// Where `formula` stands or would stand among the stops.
+    /// Index of `formula` among the stops, or where it would go.
     fn place(&self, problem: &Problem<'_>, formula: usize) -> usize {
         let place = problem.place(formula);
         self.stops.partition_point(|stop| problem.place(stop.formula) < place)

@@ -20,29 +20,29 @@ pub(super) struct Problem<'a> {
     pub(super) wanted: &'a [Wanted],
     pub(super) precedence: &'a Precedence,
     pub(super) cups: Vec<Room>,
-    /// The least start by formula, kg.
+    /// Minimum start by formula, kg.
     least: Vec<f64>,
     pub(super) yields: f64,
     pub(super) heats: u32,
     /// How long a pot of each formula stays hot; `None` if not known.
     pub(super) hot: Vec<Option<Hot>>,
-    /// Where a formula stands among all: no formula before one that can become it.
+    /// Rank of a formula among all: none comes before one that can become it.
     place: Vec<Place>,
     /// For each formula, those that can be in a pot with it.
     partners: Vec<Bits>,
     none: Bits,
-    /// The most base that any formula's pot holds, kg.
+    /// Maximum base in a pot of any formula, kg.
     pub(super) most_base: f64,
-    /// Formulas that are wanted, the first in place first, each with its plain draws.
+    /// Formulas of the day, by place, each with its plain draws.
     pub(super) formulas: Vec<Formula>,
     pub(super) sessions: Vec<Session>,
 }
 
 /// A cup's room; masses in kg.
 pub(super) struct Room {
-    /// What cannot be drawn.
+    /// Mass that cannot be drawn.
     pub(super) bottom: f64,
-    /// By formula; infinite where there is no limit.
+    /// By formula; infinite if there is no limit.
     capacity: Vec<f64>,
 }
 
@@ -60,20 +60,20 @@ type Place = (usize, usize, u32);
 pub(super) enum By {
     /// Its room alone.
     Room,
-    /// Its heats too, where it holds what the shots need.
+    /// Its heats too, in a pot of just the mass that the shots need.
     Need,
-    /// Its heats too, where it is as full as it may be, and so stays hot longest: no pot gives more.
+    /// Its heats too, in a pot as full as it may be, which stays hot longest: no pot gives more.
     Full,
 }
 
-/// What shots take; masses in kg.
+/// Masses of shots, kg.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub(super) struct Take {
-    /// What goes out.
+    /// Mass that goes out.
     pub(super) out: f64,
-    /// What of it comes back before the next formula.
+    /// Mass of it that comes back before the next formula.
     pub(super) back: f64,
-    /// What the injector keeps at each heat.
+    /// Mass that the injector keeps at each heat.
     pub(super) kept: f64,
 }
 
@@ -101,11 +101,11 @@ impl Take {
     }
 }
 
-/// A formula that is wanted.
+/// A formula of the day.
 pub(super) struct Formula {
     pub(super) formula: usize,
     pub(super) key: u32,
-    /// The least that the injector keeps of it at a heat, kg.
+    /// Minimum that the injector keeps of it at a heat, kg.
     pub(super) kept: f64,
     /// Draws outside laminates, by rising key.
     pub(super) plain: Shots,
@@ -159,7 +159,7 @@ impl<'a> Problem<'a> {
         self.wanted.get(stage).map_or(0, |w| w.key)
     }
 
-    /// What `shots` take.
+    /// Masses of `shots`.
     pub(super) fn take(&self, shots: &[(usize, u32)]) -> Take {
         Take::of(shots, self.wanted)
     }
@@ -170,12 +170,12 @@ impl<'a> Problem<'a> {
         self.precedence.canonical(named).unwrap_or(named)
     }
 
-    /// What the cup that holds most of `formula` may hold of it.
+    /// Capacity for `formula` of the cup that holds most of it.
     pub(super) fn capacity(&self, formula: usize) -> f64 {
         self.cups.iter().map(|cup| cup.capacity(formula)).fold(0.0, f64::max)
     }
 
-    /// The least that a pot starts with at `formula`.
+    /// Minimum that a pot starts with at `formula`.
     pub(super) fn least(&self, formula: usize) -> f64 {
         self.least.get(formula).copied().unwrap_or(0.0)
     }
@@ -197,7 +197,7 @@ impl<'a> Problem<'a> {
         self.precedence.fresh_base() == FreshBase::On
     }
 
-    /// What one pot of `formula` gives in one heat, of which the injector keeps `kept`.
+    /// Usable mass of one pot of `formula` in one heat, of which the injector keeps `kept`.
     pub(super) fn room(&self, formula: usize, kept: f64) -> f64 {
         let gives = self.cups.iter().map(|cup| cup.capacity(formula) * self.yields - cup.bottom);
         gives.fold(0.0, f64::max) - kept

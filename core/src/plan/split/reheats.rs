@@ -7,10 +7,10 @@ use crate::plan::sequence::mass;
 use crate::process::clock::{self, Hot, ShotSeries};
 use crate::quantity::Time;
 
-/// What [`clock::heats`] lets pass for rounding, and a little more.
+/// Rounding that [`clock::heats`] allows, and a little more.
 const ROUNDING: f64 = 1.1e-9;
 
-/// Kilograms that stand for a cup without a limit.
+/// Assumed mass in a cup without a limit, kg.
 const NO_LIMIT: f64 = 1e6;
 
 impl Problem<'_> {
@@ -46,7 +46,7 @@ impl Problem<'_> {
         let (mut sum, mut more) = (0_u32, 0);
         for &(stage, shots) in &each {
             let mut runs = Vec::from_iter(self.series(stage, shots));
-            // As the last one it has the least in the pot.
+            // As the last one it has the smallest mass in the pot.
             let lowest = held - all + self.take(&[(stage, shots)]).out;
             let last = count(hot, lowest, &runs)?.max(1);
             runs.extend_from_slice(&plain_runs);
@@ -87,7 +87,7 @@ impl Problem<'_> {
     }
 }
 
-/// What `cup` may hold of `formula`, kg.
+/// Capacity of `cup` for `formula`, kg.
 pub(super) fn full(cup: &Room, formula: usize) -> f64 {
     cup.capacity(formula).min(NO_LIMIT)
 }

@@ -1,4 +1,4 @@
-//! Finding the pots: first fit in several ways, and all ways where there are few portions.
+//! Finds the pots: first fit in several ways, and all ways if there are few portions.
 
 use alloc::vec;
 use alloc::vec::Vec;
@@ -63,7 +63,7 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
     let mut best = best.unwrap_or_else(|| State::new(problem, 0));
     let mut searched = false;
     let whole: Vec<Portion> = by_key.into_iter().flat_map(|whole| whole.portions).collect();
-    // Whole portions first, so that none is divided where that saves no pot.
+    // Whole portions first, so that none is divided unless that saves a pot.
     for portions in [Some(whole), single_shots(problem)].into_iter().flatten() {
         if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
             best = all_ways(problem, &portions, bound.lower, best.used()).unwrap_or(best);
@@ -76,7 +76,7 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
     (best.loads, searched)
 }
 
-/// Pots fewer than `fewest`, where all sessions of laminated pieces are a single shot in `problem` and there are few
+/// Pots fewer than `fewest`, if all sessions of laminated pieces are a single shot in `problem` and there are few
 /// enough portions to put together in all ways. Sessions that then come from the same pots are one.
 pub(super) fn fewer(problem: &mut Problem<'_>, lower: usize, fewest: usize) -> Option<Vec<Load>> {
     let portions = single_shots(problem)?;
@@ -138,7 +138,7 @@ fn whole_portions<'a>(
     Whole { formula, plain, portions }
 }
 
-/// Layers, and each plain shot by itself, where there are few enough.
+/// Layers, and each plain shot by itself, if there are few enough.
 fn single_shots(problem: &Problem<'_>) -> Option<Vec<Portion>> {
     let count = problem.formulas.iter().fold(0_usize, |sum, formula| {
         let plain = formula.plain.iter().map(|&(_, shots)| shots as usize);
@@ -168,7 +168,7 @@ fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
     formula.layers.iter().filter_map(layer).collect()
 }
 
-/// The least base that any shot takes.
+/// Minimum base of any shot.
 fn least_base(problem: &Problem<'_>) -> f64 {
     let stages = problem.wanted.iter().enumerate().filter(|(_, w)| w.shots > 0);
     let base = stages.map(|(stage, _)| {
@@ -331,7 +331,7 @@ fn drop_first(shots: &mut Shots, mut n: u64) {
     shots.retain(|&(_, all)| all > 0);
 }
 
-/// Of all ways to put `portions` together one with the fewest pots, where these are fewer than `fewest`; no
+/// Of all ways to put `portions` together one with the fewest pots, if these are fewer than `fewest`; no
 /// further than to `lower`.
 fn all_ways(
     problem: &Problem<'_>,
@@ -349,7 +349,7 @@ struct Search<'a> {
     problem: &'a Problem<'a>,
     portions: &'a [Portion],
     lower: usize,
-    /// What a way must have fewer pots than.
+    /// A way must have fewer pots than this.
     fewest: usize,
     best: Option<State>,
 }
