@@ -105,14 +105,32 @@ pub(crate) fn check(
         assert_eq!(worked.map(|d| d.shots).sum::<u32>(), w.shots, "stage {stage}");
     }
     let mut heats = vec![0; split.pots.len()];
+    // With reheats between shots, and how long each pot has been hot.
+    let (mut with_reheats, mut hot) = (vec![0; split.pots.len()], vec![0.0; split.pots.len()]);
     let mut at = vec![0; split.pots.len()];
     for work in &split.work {
-        work.heated.iter().for_each(|&pot| heats[pot] += 1);
+        for &pot in &work.heated {
+            heats[pot] += 1;
+            with_reheats[pot] += 1;
+            hot[pot] = 0.0;
+        }
         for draw in &work.draws {
+            let wanted = &wanted[draw.wanted];
+            if let (Some(Hot::Stated(hot_for)), Some(every)) =
+                (limits.hot[wanted.formula], wanted.every)
+            {
+                for _ in 0..draw.shots {
+                    if hot[draw.pot] + every.value > hot_for.value * (1.0 + 1e-9) {
+                        with_reheats[draw.pot] += 1;
+                        hot[draw.pot] = 0.0;
+                    }
+                    hot[draw.pot] += every.value;
+                }
+            }
             assert!(draw.visit >= at[draw.pot], "pot {} cannot go back", draw.pot);
             at[draw.pot] = draw.visit;
             let visit = &split.pots[draw.pot].visits[draw.visit];
-            let same = precedence.canonical(wanted[draw.wanted].formula);
+            let same = precedence.canonical(wanted.formula);
             assert_eq!(same, Some(visit.formula));
         }
         if let Some(laminate) = work.laminate {
@@ -125,6 +143,7 @@ pub(crate) fn check(
             assert!(work.draws.iter().all(|d| d.shots == work.draws[0].shots));
         }
     }
+    assert!(with_reheats.iter().all(|&all| limits.heats.is_none_or(|limit| all <= limit)));
     for (pot, heats) in split.pots.iter().zip(heats) {
         let sequence = sequence(pot, wanted, precedence, limits, 8).unwrap();
         assert_eq!(sequence.heats, heats);

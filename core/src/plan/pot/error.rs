@@ -94,7 +94,7 @@ impl PotError {
         )
     }
 
-    /// Whether less in the pot may do: it does not fit its cup, or its shots take more heats than are allowed.
+    /// Whether a smaller pot may do: this one does not fit its cup.
     pub(in crate::plan) fn is_too_full(&self) -> bool {
         matches!(self, Self::Batch(BatchError::AboveMarks { .. }) | Self::OverCup { .. })
     }

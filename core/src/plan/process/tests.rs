@@ -614,7 +614,7 @@ fn a_pot_takes_no_more_heats_than_allowed() {
     let (heats, proof) = pots(2);
     assert_eq!((heats, proof.pots, proof.least), (Vec::from([2, 1]), 2, 2));
     let why = &proof.reasons[0].formulas[0].because;
-    assert_eq!(why, "22 shots of one mold, of which a pot gives at most 18, 2 heats");
+    assert_eq!(why, "22 shots of one mold, of which a pot gives at most 18 in 2 heats");
     assert_eq!(pots(1).0, [1, 1, 1]);
 }
 

@@ -208,9 +208,8 @@ impl<'a> Problem<'a> {
         let all = self.wanted.get(stage).map_or(0, |w| w.shots);
         let formula = self.formula(stage);
         let gives = |n: u32| {
-            let take = self.take(&[(stage, n)]);
             self.cups.iter().any(|cup| {
-                let need = (take.out + take.kept + cup.bottom) / self.yields;
+                let need = self.need(stage, n, cup);
                 let has_heats = match by {
                     By::Room => true,
                     By::Need => self.heats_allow(stage, n, need.max(self.least(formula))),
@@ -231,6 +230,12 @@ impl<'a> Problem<'a> {
         low
     }
 
+    /// Mass in `cup` for `shots` of `stage` alone, in one heat, kg.
+    fn need(&self, stage: usize, shots: u32, cup: &Room) -> f64 {
+        let take = self.take(&[(stage, shots)]);
+        (take.out + take.kept + cup.bottom) / self.yields
+    }
+
     fn check_stage(&self, stage: usize, w: &Wanted) -> Result<(), SplitError> {
         let formulas = self.precedence.formulas();
         if w.formula >= formulas {
@@ -248,10 +253,12 @@ impl<'a> Problem<'a> {
             return Err(SplitError::LeastOverCapacity { stage, least, capacity });
         }
         if w.shots > 0 && self.shots_a_pot(stage, By::Need) == 0 {
-            if let (1.., Some((hot, every))) =
-                (self.shots_a_pot(stage, By::Room), self.longest(stage))
-            {
-                return Err(SplitError::ShotTooLong { stage, every, hot });
+            if self.shots_a_pot(stage, By::Room) > 0 {
+                let needs = self.cups.iter().map(|cup| self.need(stage, 1, cup));
+                let held = needs.fold(self.least(formula), f64::max);
+                if let Some((hot, every)) = self.hot_and_shot(stage, held) {
+                    return Err(SplitError::ShotTooLong { stage, every, hot });
+                }
             }
             let room = mass(self.room(formula, kg(w.kept)).max(0.0));
             return Err(SplitError::ShotTooLarge { stage, shot: w.shot, room });

@@ -38,7 +38,7 @@ impl Problem<'_> {
         let runs = plain.iter().filter_map(|&(stage, n)| self.series(stage, n));
         let plain_runs: Vec<ShotSeries> = runs.collect();
         if layers.is_empty() {
-            return Some(count(hot, held, &plain_runs)?.max(1));
+            return Some(self.count(hot, held, &plain_runs)?.max(1));
         }
         let shots_of = |session: usize| self.sessions.get(session).map_or(0, |s| s.shots);
         let each: Shots = layers.iter().map(|&(s, stage)| (stage, shots_of(s))).collect();
@@ -48,9 +48,9 @@ impl Problem<'_> {
             let mut runs = Vec::from_iter(self.series(stage, shots));
             // As the last one it has the smallest mass in the pot.
             let lowest = held - all + self.take(&[(stage, shots)]).out;
-            let last = count(hot, lowest, &runs)?.max(1);
+            let last = self.count(hot, lowest, &runs)?.max(1);
             runs.extend_from_slice(&plain_runs);
-            let first = count(hot, held, &runs)?.max(1);
+            let first = self.count(hot, held, &runs)?.max(1);
             sum = sum.saturating_add(last);
             more = more.max(first.saturating_sub(last));
         }
@@ -68,34 +68,40 @@ impl Problem<'_> {
             return true;
         };
         let run = self.series(stage, shots);
-        count(hot, held, run.as_slice()).is_some_and(|heats| heats <= self.heats)
+        self.count(hot, held, run.as_slice()).is_some_and(|heats| heats <= self.heats)
     }
 
-    /// How long a pot of the formula of `stage` stays hot at most, and what a shot takes; `None` if not known.
-    pub(super) fn longest(&self, stage: usize) -> Option<(Time, Time)> {
-        let formula = self.formula(stage);
-        let hot = self.hot(formula).filter(|_| self.counts_reheats())?;
-        let every = self.wanted.get(stage)?.every?;
-        let most = self.cups.iter().map(|cup| full(cup, formula)).fold(0.0, f64::max);
-        Some((hot.lasts(mass(most)).ok()?, every))
+    /// How long a pot of `held` kg stays hot at the formula of `stage`, and the time of a shot; `None` if not known.
+    pub(super) fn hot_and_shot(&self, stage: usize, held: f64) -> Option<(Time, Time)> {
+        let hot = self.hot(self.formula(stage)).filter(|_| self.counts_reheats())?;
+        Some((hot.lasts(mass(held)).ok()?, self.wanted.get(stage)?.every?))
     }
 
-    /// Shots of `stage` that one heat has time for at most; `None` if not known.
+    /// Maximum number of shots of `stage` in one heat, in the fullest pot; `None` if not known.
     pub(super) fn shots_a_heat(&self, stage: usize) -> Option<f64> {
-        let (hot, every) = self.longest(stage)?;
+        let formula = self.formula(stage);
+        let most = self.cups.iter().map(|cup| full(cup, formula)).fold(0.0, f64::max);
+        let (hot, every) = self.hot_and_shot(stage, most)?;
         Some(((hot / every).value * (1.0 + ROUNDING)).max(1.0))
+    }
+
+    /// Heats for `runs` one after the other; `None` if the pot does not stay hot for one shot.
+    fn count(&self, hot: &Hot, held: f64, runs: &[ShotSeries]) -> Option<u32> {
+        if runs.is_empty() {
+            return Some(0);
+        }
+        let all =
+            runs.iter().fold(Time::default(), |sum, run| sum + run.every * f64::from(run.shots));
+        // Far more shots than a pot gives need not be counted one by one.
+        let heats = (all / hot.lasts(mass(held)).ok()?).value;
+        if heats > f64::from(self.heats) * (1.0 + ROUNDING) {
+            return Some(u32::MAX);
+        }
+        u32::try_from(clock::heats(mass(held), runs, hot).ok()?.len()).ok()
     }
 }
 
 /// Capacity of `cup` for `formula`, kg.
 pub(super) fn full(cup: &Room, formula: usize) -> f64 {
     cup.capacity(formula).min(NO_LIMIT)
-}
-
-/// Heats for `runs` one after the other; `None` if the pot does not stay hot for one shot.
-fn count(hot: &Hot, held: f64, runs: &[ShotSeries]) -> Option<u32> {
-    if runs.is_empty() {
-        return Some(0);
-    }
-    u32::try_from(clock::heats(mass(held), runs, hot).ok()?.len()).ok()
 }
