@@ -2,6 +2,9 @@
 
 use pourwright::plan::internals::precedence::FreshBase;
 use pourwright::plan::internals::split::{Wanted, split};
+use pourwright::process::clock::Hot;
+use pourwright::quantity::Time;
+use pourwright::uom::si::time::second;
 use pourwright_tests::oracle::day::{self, Doses, fewest_pots};
 use proptest::prelude::*;
 
@@ -101,7 +104,7 @@ proptest! {
         stages in proptest::collection::vec((0_usize..6, 1_u32..30, 1_u32..40, 0_u32..5), 1..14),
         laminate in proptest::option::of((0_usize..6, 0_usize..6, 1_u32..30, 1_u32..30)),
         capacity in 60_u32..400, heats in 1_usize..6, fresh in proptest::bool::ANY,
-        sprue in 0.0_f64..0.5,
+        sprue in 0.0_f64..0.5, hot in proptest::option::of(60_u32..600),
     ) {
         let formulas: Vec<Doses> = formulas.into_iter().map(|d| d.map(|x| x * 20)).collect();
         let stage = |formula: usize, shot: u32, shots, laminate: Option<usize>, key| Wanted {
@@ -111,6 +114,7 @@ proptest! {
             kept: g(2.0),
             shots,
             laminate,
+            every: hot.map(|_| Time::new::<second>(f64::from(10 + 7 * (shot % 7)))),
             key,
         };
         let mut wanted: Vec<Wanted> =
@@ -121,7 +125,10 @@ proptest! {
         let fresh_base = if fresh { FreshBase::On } else { FreshBase::Off };
         let precedence = with_base(&formulas, fresh_base);
         let bench = day::Limits { capacity: f64::from(capacity), heats, bottom: 3.0, ..FREE };
-        let one_cup = Bench::new(&bench, formulas.len());
+        let mut one_cup = Bench::new(&bench, formulas.len());
+        if let Some(hot) = hot {
+            one_cup = one_cup.hot(Hot::Stated(Time::new::<second>(f64::from(hot))));
+        }
         let limits = one_cup.limits();
         let got = split(&wanted, &precedence, &limits).unwrap();
         check(&got, &wanted, &precedence, &limits);

@@ -3,6 +3,7 @@
 use num_rational::BigRational;
 use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
 use pourwright::plan::internals::split::{Cup, Limits, Reason, Split, Wanted, sequence};
+use pourwright::process::clock::Hot;
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 use pourwright_tests::oracle::day;
@@ -36,6 +37,7 @@ pub(crate) fn whole(wanted: &day::Wanted) -> Wanted {
         kept: g(0.0),
         shots: 1,
         laminate: wanted.laminate,
+        every: None,
         key: 0,
     }
 }
@@ -45,6 +47,7 @@ pub(crate) struct Bench {
     cups: Vec<Cup>,
     least: Vec<Mass>,
     heats: u32,
+    hot: Vec<Option<Hot>>,
     loss: f64,
 }
 
@@ -57,8 +60,15 @@ impl Bench {
             cups: vec![Cup { film: g(0.0), heel: g(limits.bottom), capacity }],
             least: vec![g(limits.least); formulas],
             heats: u32::try_from(limits.heats).unwrap(),
+            hot: vec![None; formulas],
             loss: limits.loss,
         }
+    }
+
+    /// The same with pots that all stay hot so.
+    pub(crate) fn hot(mut self, hot: Hot) -> Self {
+        self.hot.fill(Some(hot));
+        self
     }
 
     pub(crate) fn limits(&self) -> Limits<'_> {
@@ -66,6 +76,7 @@ impl Bench {
             cups: &self.cups,
             least: &self.least,
             heats: Some(self.heats),
+            hot: &self.hot,
             loss: Ratio::new::<ratio>(self.loss),
             injectors: 3,
         }
@@ -94,14 +105,32 @@ pub(crate) fn check(
         assert_eq!(worked.map(|d| d.shots).sum::<u32>(), w.shots, "stage {stage}");
     }
     let mut heats = vec![0; split.pots.len()];
+    // With reheats between shots, and how long each pot has been hot.
+    let (mut with_reheats, mut hot) = (vec![0; split.pots.len()], vec![0.0; split.pots.len()]);
     let mut at = vec![0; split.pots.len()];
     for work in &split.work {
-        work.heated.iter().for_each(|&pot| heats[pot] += 1);
+        for &pot in &work.heated {
+            heats[pot] += 1;
+            with_reheats[pot] += 1;
+            hot[pot] = 0.0;
+        }
         for draw in &work.draws {
+            let wanted = &wanted[draw.wanted];
+            if let (Some(Hot::Stated(hot_for)), Some(every)) =
+                (limits.hot[wanted.formula], wanted.every)
+            {
+                for _ in 0..draw.shots {
+                    if hot[draw.pot] + every.value > hot_for.value * (1.0 + 1e-9) {
+                        with_reheats[draw.pot] += 1;
+                        hot[draw.pot] = 0.0;
+                    }
+                    hot[draw.pot] += every.value;
+                }
+            }
             assert!(draw.visit >= at[draw.pot], "pot {} cannot go back", draw.pot);
             at[draw.pot] = draw.visit;
             let visit = &split.pots[draw.pot].visits[draw.visit];
-            let same = precedence.canonical(wanted[draw.wanted].formula);
+            let same = precedence.canonical(wanted.formula);
             assert_eq!(same, Some(visit.formula));
         }
         if let Some(laminate) = work.laminate {
@@ -114,6 +143,7 @@ pub(crate) fn check(
             assert!(work.draws.iter().all(|d| d.shots == work.draws[0].shots));
         }
     }
+    assert!(with_reheats.iter().all(|&all| limits.heats.is_none_or(|limit| all <= limit)));
     for (pot, heats) in split.pots.iter().zip(heats) {
         let sequence = sequence(pot, wanted, precedence, limits, 8).unwrap();
         assert_eq!(sequence.heats, heats);

@@ -3,13 +3,21 @@
 use num_rational::BigRational;
 use pourwright::plan::internals::precedence::{Composition, FreshBase, Precedence};
 use pourwright::plan::internals::split::{Reason, Split, SplitError, Wanted, split};
+use pourwright::process::clock::Hot;
+use pourwright::quantity::Time;
+use pourwright::uom::si::time::second;
 use pourwright_tests::oracle::day::{self, Doses};
 
 use crate::plan::{Bench, FREE, check, g, precedence};
 
+fn s(seconds: f64) -> Time {
+    Time::new::<second>(seconds)
+}
+
 fn wanted(formula: usize, draw: f64, laminate: Option<usize>) -> Wanted {
     let none = g(0.0);
-    Wanted { formula, shot: g(draw), returned: none, kept: none, shots: 1, laminate, key: 0 }
+    let (shot, every) = (g(draw), None);
+    Wanted { formula, shot, returned: none, kept: none, shots: 1, laminate, every, key: 0 }
 }
 
 fn plan(formulas: &[Doses], stages: &[Wanted], bench: &day::Limits) -> Split {
@@ -92,6 +100,48 @@ fn a_draw_that_fits_no_pot_is_divided_between_shots() {
     let got = plan(&[PLAIN], &one, &day::Limits { capacity: 310.0, ..FREE });
     // 15 shots of 20 g a pot.
     assert_eq!((got.pots.len(), got.proof.least()), (4, true));
+}
+
+/// 120 shots of 50 s from pots that stay hot for 8 min: 9 a heat, 27 in the 3 heats of a pot (plain arithmetic). Plain
+/// shots before them take a heat of their own.
+#[test]
+fn reheats_between_shots_count_among_the_heats_of_a_pot() {
+    let timed =
+        |formula, shots| Wanted { shots, every: Some(s(50.0)), ..wanted(formula, 20.0, None) };
+    let (formulas, precedence) = ([PLAIN, SALTED], precedence(&[PLAIN, SALTED]));
+    let limits = day::Limits { heats: 3, ..FREE };
+    let bench = Bench::new(&limits, formulas.len()).hot(Hot::Stated(s(480.0)));
+    let stages = [timed(1, 120)];
+    let got = split(&stages, &precedence, &bench.limits()).unwrap();
+    check(&got, &stages, &precedence, &bench.limits());
+    let shots: Vec<u32> = got.pots.iter().map(|pot| pot.visits[0].draws[0].1).collect();
+    assert_eq!((shots, got.proof.least()), (vec![27, 27, 27, 27, 12], true));
+    let [Reason::Apart { formulas: alone }] = &got.proof.reasons[..] else { panic!("{got:?}") };
+    assert_eq!((alone[0].shots, alone[0].in_heats, alone[0].pots), (Some((120, 27)), Some(3), 5));
+    // 14 heats and 4: with 18 shots in one pot at 3 heats each no two draws fill a pot together.
+    let both = [timed(0, 36), timed(1, 120)];
+    let got = split(&both, &precedence, &bench.limits()).unwrap();
+    check(&got, &both, &precedence, &bench.limits());
+    assert_eq!((got.pots.len(), got.proof.least()), (6, true));
+    assert!(matches!(got.proof.reasons[..], [Reason::Heats { heats: 18, allowed: 3, .. }]));
+    let long = [Wanted { every: Some(s(481.0)), ..timed(0, 1) }];
+    let refused = split(&long, &precedence, &bench.limits()).unwrap_err();
+    assert!(matches!(refused, SplitError::ShotTooLong { stage: 0, .. }), "{refused}");
+}
+
+#[test]
+fn sessions_are_no_longer_than_the_heats_of_a_pot() {
+    // 40 shots of two layers, 9 a heat, 18 a pot: three pots of each layer.
+    let layer =
+        |formula| Wanted { shots: 40, every: Some(s(50.0)), ..wanted(formula, 20.0, Some(1)) };
+    let (layers, precedence) = ([layer(0), layer(1)], precedence(&[PLAIN, SALTED]));
+    let limits = day::Limits { heats: 2, ..FREE };
+    let bench = Bench::new(&limits, 2).hot(Hot::Stated(s(480.0)));
+    let got = split(&layers, &precedence, &bench.limits()).unwrap();
+    check(&got, &layers, &precedence, &bench.limits());
+    let heats: u32 = got.work.iter().map(|work| 2 * work.draws[0].shots.div_ceil(9)).sum();
+    // 5 heats of each, in pots of 2.
+    assert_eq!((heats, got.pots.len(), got.proof.lower), (10, 6, 5));
 }
 
 #[test]

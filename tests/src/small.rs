@@ -8,9 +8,10 @@ use crate::generate::{Choices, Documents};
 /// Shots of a day, each layer counted.
 const MOST_SHOTS: u32 = 7;
 
-/// Days with marks, several cups, film and heel, fresh base, laminates, heats, sprues that are melted again.
+/// Days with marks, several cups, film and heel, fresh base, laminates, heats with reheats between shots, sprues
+/// that are melted again.
 pub fn small_days() -> impl Strategy<Value = Documents> {
-    Choices::of(90).prop_map(|mut c| {
+    Choices::of(110).prop_map(|mut c| {
         let c = &mut c;
         let book = book(c);
         let orders = orders(c, &book);
@@ -35,18 +36,30 @@ fn book(c: &mut Choices) -> Value {
             .insert(format!("f{index}"), json!({ "base": base, "per": "100 g", "doses": doses }));
     }
     let mut molds = Map::new();
+    let is_timed = c.happens(5);
     for index in 0..c.whole(1, 3) {
         let mut mold = json!({ "cavities": 1, "cavity": format!("{} mL", c.whole(3, 12) * 10) });
         if c.happens(5) {
             mold["sprue"] = format!("{} mL", c.whole(1, 30)).into();
         }
+        if is_timed {
+            mold["per_shot"] = format!("{} s", c.whole(2, 6) * 10).into();
+            if c.happens(4) {
+                mold["sets"] = format!("{} s", c.whole(1, 6) * 10).into();
+                mold["count"] = c.whole(1, 3).into();
+            }
+        }
         molds.insert(format!("m{index}"), mold);
+    }
+    let mut bench = bench(c);
+    if is_timed {
+        bench["oven"] = json!({ "of": "clear", "power": "900 W", "hot_for": format!("{} s", c.whole(4, 20) * 10) });
     }
     json!({
         "format": "pourwright/1.0",
         "measures": "metric",
         "materials": {
-            "clear": { "kind": "plastisol", "density": c.one_of(&["1 g/mL", "1.03 g/mL"]) },
+            "clear": { "kind": "plastisol", "density": c.one_of(&["1 g/mL", "1.03 g/mL"]), "specific_heat": "1.9 J/(g.K)" },
             "firm": { "kind": "plastisol", "density": "1.08 g/mL" },
             "softener": { "kind": "softener", "density": c.one_of(&["1 g/mL", "0.98 g/mL"]) },
             "salt": { "kind": "salt", "density": "2.165 g/mL", "as_scooped": "1.2 g/mL" },
@@ -54,7 +67,7 @@ fn book(c: &mut Choices) -> Value {
         },
         "formulas": formulas,
         "molds": molds,
-        "bench": bench(c),
+        "bench": bench,
         "limits": limits(c),
     })
 }

@@ -11,9 +11,11 @@ use super::day::{Batch, DayRecipe};
 use super::one_or_more::OneOrMore;
 use super::pot::{DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, Workshop};
 use super::precedence::{Composition, FreshBase, Precedence};
+use super::process;
 use super::split::{self, Proof, Split, SplitError, Wanted};
 use crate::book::Book;
 use crate::material::Kind;
+use crate::process::clock::Hot;
 use crate::quantity::{Mass, Ratio};
 
 /// A layer of a batch: a stage to serve.
@@ -26,7 +28,7 @@ pub(super) struct Layer<'a> {
 /// The pots of a day, before they are built.
 pub(super) struct Assigned<'a> {
     pub(super) pots: Vec<PotDraft<'a>>,
-    /// What is shot at one time, in the order of work.
+    /// The work, in order.
     pub(super) work: Vec<Vec<WorkDraw<'a>>>,
     pub(super) proof: Proof,
     /// The stages to serve, as the proof counts them.
@@ -68,10 +70,13 @@ pub(super) fn assign<'a>(
     });
     let cups: Vec<split::Cup> = cups.collect();
     let least: Vec<Mass> = recipes.iter().map(|recipe| workshop.least_pot(recipe)).collect();
+    let hot: Vec<Option<Hot>> =
+        recipes.iter().map(|recipe| process::hot(book, recipe).ok()).collect();
     let limits = split::Limits {
         cups: &cups,
         least: &least,
         heats: book.limits.heats,
+        hot: &hot,
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
@@ -82,7 +87,7 @@ pub(super) fn assign<'a>(
     Ok(assigned(split, layers, recipes))
 }
 
-/// Why there are no pots, in the words of the book and the orders, and the batch that it concerns.
+/// Why there are no pots, in the words of the book and the orders, and the batch concerned.
 fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>) -> At<'a> {
     let stage = match error {
         // Laminated pieces are numbered by their batches.
@@ -105,6 +110,9 @@ fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>
         SplitError::ShotTooLarge { shot, room, .. } => {
             PotError::ShotOverCup { mold, formulas, shot, room, cup }
         }
+        SplitError::ShotTooLong { every, hot, .. } => {
+            PotError::ShotTooLong { mold, formulas, every, hot }
+        }
         SplitError::LeastOverCapacity { least, capacity: holds, .. } => {
             PotError::LeastOverCup { formulas, least, holds, cup }
         }
@@ -122,7 +130,7 @@ fn composition(recipe: &DayRecipe<'_>) -> Result<Composition, PotError> {
     Ok(Composition::new(base, additives)?)
 }
 
-/// What the stages to serve want.
+/// The stages to serve, for [`split`](super::split).
 fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, PotError> {
     let mut wanted = Vec::with_capacity(layers.len());
     let mut order: Vec<(f64, usize, Option<&str>, usize)> = Vec::with_capacity(layers.len());
@@ -135,6 +143,7 @@ fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, 
             kept: workshop.kept(layer)?,
             shots: of.shots,
             laminate: batch.is_laminated().then_some(batch.number),
+            every: process::every(workshop.book, batch.mold, layer.recipe.window, of.fill()).ok(),
             key: 0,
         });
         order.push((
@@ -144,7 +153,7 @@ fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, 
             index,
         ));
     }
-    // What was promised for no day comes after what was.
+    // Orders without a promised day come last.
     order.sort_unstable_by(|a, b| {
         a.0.total_cmp(&b.0)
             .then(a.1.cmp(&b.1))
@@ -159,7 +168,7 @@ fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, 
     Ok(wanted)
 }
 
-/// How dark a recipe is: its colorants, mass per mass of base.
+/// Darkness of a recipe: its colorants, mass per mass of base.
 fn colorant(recipe: &DayRecipe<'_>, book: &Book) -> Result<f64, PotError> {
     recipe.recipe.additives().iter().try_fold(0.0, |sum, additive| {
         let colorant = book.materials.get(additive.material)?.kind == Kind::Colorant;
@@ -258,7 +267,7 @@ impl Assigned<'_> {
             .collect()
     }
 
-    /// Numbers the pots as they stand in `order`.
+    /// Numbers the pots in this `order`.
     pub(super) fn renumbered(mut self, order: &[usize]) -> Self {
         let mut number: Vec<usize> = (0..self.pots.len()).collect();
         for (new, old) in order.iter().enumerate() {

@@ -1,9 +1,9 @@
-//! The numbers that a day rests on and its book does not state: what stands in their place, how unsure that is, and which
-//! to measure first.
+//! Numbers that a day needs and its book does not state: what is assumed for them, how unsure that is, and which to
+//! measure first.
 //!
-//! What a number would gain is the standard uncertainty that it gives what a piece weighs, relative: of a true density
-//! its share of the volume times its own uncertainty, of what a spoonful or a drop weighs its share of the mass times
-//! that; at the recipe of the day where it is greatest.
+//! The gain of measuring a number is the relative standard uncertainty that it gives the mass of a piece: for a true
+//! density its share of the volume times its own uncertainty, for a spoonful or a drop its share of the mass times that;
+//! at the recipe of the day where it is largest.
 
 use alloc::format;
 use alloc::rc::Rc;
@@ -20,28 +20,28 @@ use crate::quantity::{Mass, MassDensity, Measurable, Measured, Ratio, Volume};
 use crate::show::{Showable, Shown, part, text};
 
 part! {
-    /// A number that the book does not state, and what the plan takes in its place.
+    /// A number that the book does not state, and what the plan assumes for it.
     pub struct Borrowed {
         /// Stable code in kebab case.
         pub code: String,
-        /// Of which material.
+        /// The material.
         pub material: String,
-        /// Which number.
+        /// The property.
         pub property: Property,
-        /// What is taken, as a book writes it: `1.03 g/mL ± 0.03`.
+        /// The assumed value, as a book writes it: `1.03 g/mL ± 0.03`.
         pub value: String,
         /// Its standard uncertainty, relative.
         pub uncertainty: Shown<Ratio>,
-        /// Where it is from.
+        /// Its source.
         pub source: String,
-        /// What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes.
+        /// Relative uncertainty of a piece's mass that measuring it would remove: the maximum of the day's recipes.
         pub gain: Shown<Ratio>,
         /// How to measure it.
         pub how: String,
     }
 }
 
-/// What `recipes` rest on that `book` does not state, what would gain most first.
+/// Numbers that `recipes` need and `book` does not state, the largest gain first.
 pub(super) fn borrowed(
     recipes: &[Rc<DayRecipe<'_>>],
     book: &Book,

@@ -1,16 +1,16 @@
-//! A pot that came out wrong: the least that makes it right, by adding only.
+//! Correction of a pot that came out wrong: the smallest additions that make it right.
 //!
-//! With c the masses in the pot and t the target's shares by mass, the least final mass is
+//! With c the masses in the pot and t the target's shares by mass, the smallest final mass is
 //! k = max_i c_i/t_i; the additions k·t − c are 0 or more, and exactly 0 for the material that binds.
 //!
-//! Where the vessel holds only X < k, the nearest mix is x_i = max(c_i, λ·t_i) with λ such that
+//! If the vessel holds only X < k, the nearest mix is x_i = max(c_i, λ·t_i) with λ such that
 //! Σx = X: nothing is added of what is too much already, and of the rest in the target's
-//! proportions. Of all mixes that adding reaches, this one has the least Σ (x_i/X − t_i)²/t_i (its
-//! Karush–Kuhn–Tucker conditions are these two sentences), the least greatest excess and the
+//! proportions. Of all mixes that adding reaches, this one has the smallest Σ (x_i/X − t_i)²/t_i (its
+//! Karush–Kuhn–Tucker conditions are these two sentences), the smallest maximum excess and the
 //! least greatest shortfall in relative terms; and no smaller X comes nearer, since what a
 //! smaller X reaches a larger one reaches too.
 //!
-//! Where a cup's volume V is the limit, λ is such that Σ x_i/ρ_i = V: the least that leaves no room.
+//! If a cup's volume V is the limit, λ is such that Σ x_i/ρ_i = V: the smallest that leaves no room.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -54,16 +54,16 @@ pub enum CorrectionError {
     NotInTarget {
         /// Index of the material.
         material: usize,
-        /// What is in the pot.
+        /// Mass in the pot.
         held: Mass,
     },
     /// The vessel holds less than what is in the pot.
     #[error("The pot already holds {:.1} g, {:.1} g more than the vessel may.",
         .held.get::<gram>(), (*.held - *.capacity).get::<gram>())]
     OverCapacity {
-        /// What is in the pot.
+        /// Mass in the pot.
         held: Mass,
-        /// What the vessel may hold.
+        /// Capacity of the vessel.
         capacity: Mass,
     },
     /// The cup holds less than what is in the pot.
@@ -72,7 +72,7 @@ pub enum CorrectionError {
     OverFull {
         /// The volume of what is in the pot.
         filled: Volume,
-        /// What the cup may hold.
+        /// Capacity of the cup.
         capacity: Volume,
     },
 }
@@ -109,12 +109,12 @@ impl Diagnose for CorrectionError {
     }
 }
 
-/// What makes a pot right.
+/// Additions that make a pot right.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Correction {
-    /// What to add of each material.
+    /// Mass to add of each material.
     pub additions: Vec<Mass>,
-    /// What the pot holds then, traces included.
+    /// Mass of the pot then, traces included.
     pub total: Mass,
     /// The material that is most too much: nothing of it is added. `None` for an empty pot.
     pub binds: Option<usize>,
@@ -125,7 +125,7 @@ pub struct Correction {
 /// The nearest mix that the vessel holds.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Nearest {
-    /// What to add of each material, and what comes out.
+    /// Mass to add of each material, and the mix that results.
     pub correction: Correction,
     /// How far each material stays from the target, relative to its share there: 0.1 is a tenth
     /// too much. 0 for materials that the target lacks.
@@ -141,7 +141,7 @@ pub struct Becoming {
     pub correction: Correction,
 }
 
-/// The least additions that bring the masses in `pot` to the composition `target` (parts by
+/// The smallest additions that bring the masses in `pot` to the composition `target` (parts by
 /// mass, on any scale). A material that the target lacks is let pass up to `trace` of the pot's mass.
 ///
 /// # Errors
@@ -245,12 +245,12 @@ pub fn nearest_in_cup(
     nearest(pot, target, mass(reached), trace)
 }
 
-/// Which of `targets` the pot can still become, the least final mass first (equal ones in their
+/// Which of `targets` the pot can still become, the smallest final mass first (equal ones in their
 /// order). `trace` as in [`correct`].
 ///
 /// # Errors
 ///
-/// A target or the pot is no mix; that the pot cannot become a target is no error.
+/// A target or the pot is not a mix. A pot that cannot become a target is not an error.
 pub fn could_become(
     pot: &[Mass],
     targets: &[&[f64]],
@@ -309,7 +309,7 @@ impl Mixes {
     }
 }
 
-/// What takes `pot` to `wanted`: nothing for the material that binds, and never less than nothing.
+/// Additions that take `pot` to `wanted`: zero for the material that binds, and never negative.
 fn correction(
     pot: &[f64],
     wanted: impl Iterator<Item = f64>,
@@ -335,7 +335,7 @@ fn correction(
 }
 
 /// λ such that Σ max(c_i, λ·t_i) = `total` over the materials of the target; what is more than
-/// its share is taken out, the most first, until the rest can be filled up.
+/// its share is taken out, the largest first, until the rest can be filled up.
 fn level(pot: &[f64], target: &[f64], total: f64) -> f64 {
     let parts = pot.iter().zip(target).filter(|(_, t)| **t > 0.0);
     let mut parts: Vec<(f64, f64, f64)> = parts.map(|(c, t)| (c / t, *c, *t)).collect();

@@ -1,8 +1,8 @@
 //! What a day costs: each pot's plastic, shared out among the order lines that it serves, with packing and work.
 //!
-//! A pot's plastic is worth what its materials cost; at each stage it is drawn at the worth it then has per mass,
-//! so that the plain pieces of a pot do not pay for the salt of the others. What stays, left-over and sprues that
-//! are kept, is credited at the share that the book gives it; left-overs from the shelf come in at the same share.
+//! A pot's plastic is worth what its materials cost; each stage draws it at the worth it then has per mass, so that
+//! the plain pieces of a pot do not pay for the salt of the others. Leftover and sprues that are kept are credited at
+//! the share that the book states; leftovers from the shelf come in at the same share.
 //! What is lost, spare and rejected is borne by the pieces ordered. Sums are exact: the lines add up to the day.
 
 use alloc::format;
@@ -33,7 +33,7 @@ part! {
         pub text: String,
         /// The same without its currency, for a column that names that once.
         pub figure: String,
-        /// The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
+        /// The sum in the calculation, in steps of 0.000 001: decimal text, which no reader rounds.
         pub amount: String,
         /// The currency's ISO 4217 code.
         pub currency: String,
@@ -52,22 +52,22 @@ impl From<Money> for MoneyShown {
 }
 
 part! {
-    /// What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
+    /// Cost of a day. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
     /// sum over the lines.
     pub struct DayCost {
         /// The order lines, in their order.
         pub lines: Vec<LineCost>,
         /// The orders, each in the place of its first line.
         pub orders: Vec<OrderCost>,
-        /// What is used of each material, by name.
+        /// Materials used, by name.
         pub used: Vec<MaterialCost>,
         /// All materials, by what is used.
         pub materials: MoneyShown,
         /// Whole packages of all materials, as if there were no stock.
         pub to_buy: MoneyShown,
-        /// What the left-overs from the shelf are worth.
+        /// Worth of the leftovers from the shelf.
         pub from_shelf: MoneyShown,
-        /// What is left over at the end is worth.
+        /// Worth of what is left over at the end.
         pub credit: MoneyShown,
         /// Packing.
         pub packing: MoneyShown,
@@ -81,11 +81,11 @@ part! {
 }
 
 part! {
-    /// What an order line costs.
+    /// Cost of an order line.
     pub struct LineCost {
         /// Its part of the pots' plastic.
         pub materials: MoneyShown,
-        /// Its packing; nothing where it is not sold by the pack.
+        /// Its packing; zero if it is not sold by the pack.
         pub packing: MoneyShown,
         /// Its part of the work.
         pub work: MoneyShown,
@@ -93,21 +93,21 @@ part! {
         pub total: MoneyShown,
         /// Of one piece.
         pub per_piece: MoneyShown,
-        /// Of one pack, where it is sold by the pack.
+        /// Of one pack, if sold by the pack.
         pub per_pack: Option<MoneyShown>,
-        /// What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece.
+        /// Price with the margin of the book: of one pack if sold by the pack, else of one piece.
         pub price: Option<MoneyShown>,
     }
 }
 
 part! {
-    /// What an order costs.
+    /// Cost of an order.
     pub struct OrderCost {
         /// The order.
         pub order: String,
-        /// What its lines cost.
+        /// Cost of its lines.
         pub total: MoneyShown,
-        /// What its lines bring at their prices.
+        /// Its lines at their prices.
         pub price: Option<MoneyShown>,
     }
 }
@@ -136,7 +136,7 @@ pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calcul
         return Some(Calculated::Unknown(Note {
             code: "price-not-known".to_string(),
             message: format!(
-                "Price not known of {}: the day's costs cannot be told.",
+                "No cost for the day: the book states no price of {}.",
                 unpriced.join(", ")
             ),
         }));
@@ -146,7 +146,7 @@ pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calcul
         Ok(cost) => Calculated::Known(cost),
         Err(error) => Calculated::Unknown(Note {
             code: error.code().to_string(),
-            message: format!("The day's costs cannot be told: {error}"),
+            message: format!("No cost for the day: {error}"),
         }),
     })
 }
@@ -484,7 +484,7 @@ fn weights(batches: &[(&Shots<'_>, f64)]) -> Vec<(usize, f64)> {
     weights
 }
 
-/// The currency of the book's prices: they have one in common where it states how it reckons costs.
+/// Currency of the book's prices: they have one in common if the book states how to calculate costs.
 fn currency(book: &Book) -> Result<Currency, CostError> {
     let mut prices = book.materials.iter().filter_map(|(_, material)| material.price.as_ref());
     prices.next().map(|price| price.currency).ok_or(CostError::NothingUsed)

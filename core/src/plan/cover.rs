@@ -10,7 +10,7 @@ use super::bits::Bits;
 use super::order::Order;
 use crate::fault::Diagnose;
 
-/// What is wrong with a question for a cover.
+/// Errors of a cover.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]
 pub enum CoverError {
@@ -40,7 +40,7 @@ impl Diagnose for CoverError {
 /// Chains that cover an order, and nodes that show why fewer do not.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Cover {
-    /// Each chain from its first node to its last; the chain whose first node has the least
+    /// Each chain from its first node to its last; the chain whose first node has the smallest
     /// key comes first.
     pub chains: Vec<Vec<usize>>,
     /// Nodes of which no two lie on one chain. Their times add up to the number of chains,
@@ -53,7 +53,7 @@ pub struct Cover {
 ///
 /// The chains are Σ times less the greatest flow from each node to its successors, no node
 /// giving or taking more than its times; with all times 1 that is the maximum bipartite
-/// matching on the transitive closure (Fulkerson 1956). The antichain is what the least cut
+/// matching on the transitive closure (Fulkerson 1956). The antichain is what the minimum cut
 /// leaves (Kőnig 1931). Augmenting paths are grown from all free nodes at once, a row of 64
 /// successors a step, and end at the first free one: a general-purpose graph library would
 /// first copy the closure's up to n²/2 edges out of its bits.
@@ -62,7 +62,7 @@ pub struct Cover {
 ///
 /// Nodes are taken by rising `key` (equal keys by number), and so are the successors of each:
 /// with keys from light to dark, or from the earliest promise to the latest, a chain goes on to
-/// the nearest node that is free, and gives it up only where fewer chains result.
+/// the nearest node that is free, and gives it up only if fewer chains result.
 ///
 /// # Errors
 ///
@@ -94,7 +94,7 @@ pub fn fewest_chains(order: &Order, times: &[u32], key: &[u32]) -> Result<Cover,
     })
 }
 
-/// Whether no two of `antichain` are comparable in `order` (and none stands in it twice), so
+/// Whether no two of `antichain` are comparable in `order` (and none is in it twice), so
 /// that no two of them can share a chain.
 #[must_use]
 pub fn proves(antichain: &[usize], order: &Order) -> bool {
@@ -118,7 +118,7 @@ struct Flow<'a> {
     from: Vec<Vec<(usize, u32)>>,
 }
 
-/// What the last search reached: no augmenting path leads out of it.
+/// Nodes that the last search reached: no augmenting path leads out of them.
 struct Cut {
     givers: Bits,
     takers: Bits,
@@ -175,7 +175,7 @@ impl<'a> Flow<'a> {
         }
     }
 
-    /// Lets `giver` be followed by `taker` so many times more.
+    /// Lets `taker` follow `giver` this many times more.
     fn join(&mut self, giver: usize, taker: usize, more: u32) {
         if let Some(free) = self.gives.get_mut(giver) {
             *free = free.saturating_sub(more);
@@ -327,7 +327,7 @@ mod tests {
         fewest_chains(order, &vec![1; order.len()], &vec![0; order.len()]).unwrap()
     }
 
-    /// Each node in so many chains, each chain rising, and the antichain weighs as many.
+    /// Each node is in the required number of chains, each chain rises, and the antichain weighs as many.
     fn check(order: &Order, times: &[u32], cover: &Cover) {
         let mut seen = vec![0; order.len()];
         for chain in &cover.chains {

@@ -20,8 +20,8 @@ use crate::mix::{Assumption, Materials, MixError, Phase, reference_temperature};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
-/// The feed share that a piece's weight is shown for where the book does not state the mold's: the
-/// middle between not fed and fed in full.
+/// Feed share assumed for the mass of a piece if the book does not state the mold's: the middle between shrunk (no feed)
+/// and topped by the sprue in full.
 pub(crate) const FEED_NOT_KNOWN: f64 = 0.5;
 
 /// The order list of a day.
@@ -31,9 +31,9 @@ pub struct Day {
     pub day: Option<String>,
     /// The order lines.
     pub lines: Vec<Line>,
-    /// Left-over mixes that may go into the day's pots.
+    /// Leftovers that may go into the day's pots.
     pub shelf: Vec<LeftOver>,
-    /// What is in stock of materials that are counted.
+    /// Stock of the materials that are counted.
     pub stock: Vec<InStock>,
 }
 
@@ -42,13 +42,13 @@ pub struct Day {
 pub struct Line {
     /// The order it belongs to.
     pub order: String,
-    /// What is ordered; without a name where the line says it itself.
+    /// The product; without a name if the line itself gives mold and formulas.
     pub product: Product,
     /// Which of the mold's cavities: their index.
     pub shape: usize,
-    /// How many pieces.
+    /// Number of pieces.
     pub pieces: u32,
-    /// Packs and pieces in a pack, where it is sold by the pack.
+    /// Packs and pieces in a pack, if sold by the pack.
     pub packs: Option<(u32, u32)>,
     /// The day it was promised for, as YYYY-MM-DD.
     pub promised: Option<String>,
@@ -57,7 +57,7 @@ pub struct Line {
     pub ext: Option<serde_json::Map<String, serde_json::Value>>,
 }
 
-/// What is shot into one mold with the same layers, for all lines that ask for it.
+/// The shots into one mold with the same layers, for all lines that order them.
 #[derive(Debug, Clone)]
 pub(super) struct Batch<'a> {
     /// Its place among the day's batches.
@@ -103,7 +103,7 @@ pub(super) struct DayRecipe<'a> {
     pub(crate) melt: Melt,
     /// Density of the mix cold and liquid, as the cup holds it.
     pub(crate) liquid: MassDensity,
-    /// The temperatures at which it is shot: where all its plastisols agree.
+    /// Shot window: where those of all its plastisols overlap.
     pub(crate) window: Option<ShotWindow>,
     pub(crate) assumptions: Vec<Assumption>,
 }
@@ -182,7 +182,7 @@ struct Recipes<'a> {
     all: Vec<Rc<DayRecipe<'a>>>,
     /// By formulas and what becomes of their overlap: the place in `of_formulas`.
     by_formulas: Places,
-    /// The recipe of formulas; `None` where there is none.
+    /// The recipe of formulas; `None` if they give none.
     of_formulas: Vec<Option<Rc<DayRecipe<'a>>>>,
     /// By [`exact_ratios`].
     by_ratios: Places,
@@ -360,7 +360,7 @@ impl<'a> DayRecipe<'a> {
         joined(&self.formulas)
     }
 
-    /// What one shot into `mold` takes of a layer with `share` of the cavity.
+    /// Mass of one shot into `mold` of a layer with `share` of the cavity.
     pub(crate) fn shot(
         &self,
         mold: &Mold,
@@ -377,8 +377,8 @@ impl<'a> DayRecipe<'a> {
 impl<'a> Shot<'a> {
     /// The shot into `mold` of a layer with `share` of its cavities and sprue.
     ///
-    /// Where the feed share is not known half is taken: the mass of the shot does not depend on
-    /// it, and the weight of a piece is shown as a range.
+    /// If the feed share is not known, half is assumed: the mass of the shot does not depend on it, and the mass of a
+    /// piece is shown as a range.
     pub(crate) fn of_layer(mold: &Mold, cavities: &'a [Cavity], share: f64, melt: Melt) -> Self {
         Self {
             cavities,
@@ -405,7 +405,7 @@ pub(super) fn joined(formulas: &[&Formula]) -> String {
     names.join(" + ")
 }
 
-/// Where the shot windows of a recipe's plastisols overlap; `None` where one is not known.
+/// Overlap of the shot windows of a recipe's plastisols; `None` if one is not known.
 fn shot_window(
     recipe: &Recipe,
     formulas: &[&Formula],
@@ -548,7 +548,7 @@ mod tests {
         }
     }
 
-    // A color without doses is no order for clear pieces; plain plastisol names its base.
+    // A color without doses is not an order for clear pieces; plain plastisol names its base.
     #[test]
     fn an_empty_formula_is_to_be_found() {
         let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();

@@ -1,4 +1,4 @@
-//! How sure the measures of a day are, by the tools that take them, and what they make
+//! Uncertainty of the measures of a day, by the tools that take them, and of what they make
 //! ([`uncertainty`](crate::uncertainty)).
 
 use alloc::format;
@@ -18,12 +18,11 @@ use crate::uncertainty::{
 };
 
 part! {
-    /// How sure a measure is.
+    /// Uncertainty of a measure.
     pub struct Doubt {
-        /// Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula
-        /// is written in; relative.
+        /// Relative standard uncertainty of what it gives, against the dose in the measure that the formula is written in.
         pub uncertainty: Shown<Ratio>,
-        /// What makes it unsure most.
+        /// Main source of the uncertainty.
         pub main_source: String,
     }
 }
@@ -32,7 +31,7 @@ part! {
 pub(super) struct Taking<'a> {
     pub(super) material: &'a Material,
     pub(super) steps: &'a [Step],
-    /// What of that is in the mix.
+    /// The share of it in the mix.
     pub(super) share: f64,
 }
 

@@ -1,4 +1,4 @@
-//! How many flakes a piece holds: its share of the pot's flake over what one weighs.
+//! Number of flakes in a piece: its share of the pot's flake over the mass of one.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -14,7 +14,7 @@ part! {
     pub struct FlakeCount {
         /// The flake.
         pub material: String,
-        /// How many there are about, from the nominal size of its cut.
+        /// Approximate number, from the nominal size of its cut.
         pub count: f64,
     }
 }

@@ -1,15 +1,15 @@
-//! Which left-over mixes can go into new pots, and how much of each, so that the most is used.
+//! Which leftovers can go into new pots, and how much of each, so that as much as possible is used.
 //!
-//! With x_jp the mass of left-over j in pot p, a_j its shares, f_ip what pot p of mass M_p and target
+//! With x_jp the mass of leftover j in pot p, a_j its shares, f_ip what pot p of mass M_p and target
 //! t_p holds of material i in the end, the linear program is: maximize Σ x_jp under
 //! Σ_p x_jp ≤ m_j; Σ_j x_jp a_ij ≤ f_ip (adding only); Σ_i f_ip = M_p;
 //! (1 − τ_ip)·t_ip·M_p ≤ f_ip ≤ (1 + τ_ip)·t_ip·M_p. A material that the target lacks has traces
 //! only: f_ip ≤ ε·M_p.
 //!
-//! A pot inherits the most heats that any mix in it has spent, and a mix goes in only where these
+//! A pot inherits the heats of the most heated mix in it, and a mix goes in only where these
 //! and the pot's own heats together are allowed.
 //!
-//! Ties: a second program keeps the most used (to 1e-7 of it) and prefers the left-over of the least key, then the
+//! Ties: a second program keeps the total used (to 1e-7 of it) and prefers the leftover with the smallest key, then the
 //! first pot. The solver's answer is not trusted: it is cut back until every pot can be made
 //! within its tolerances, as computed here, and refused where that takes more than 1e-5 of it.
 
@@ -29,12 +29,12 @@ use crate::quantity::{Mass, Ratio};
 /// Rounding that a mix may be off by, as a share of its pot.
 const ROUNDING: f64 = 1e-12;
 
-/// A left-over mix on the shelf.
+/// A leftover on the shelf.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Leftover<'a> {
     /// Parts by mass, on any scale.
     pub composition: &'a [f64],
-    /// What is there.
+    /// Its mass.
     pub mass: Mass,
     /// Heats that it has spent.
     pub heats: u32,
@@ -45,26 +45,26 @@ pub struct Leftover<'a> {
 /// A pot to be made.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct NewPot<'a> {
-    /// What it should be: parts by mass, on any scale.
+    /// Target composition: parts by mass, on any scale.
     pub composition: &'a [f64],
     /// How far each material may be off, relative to its own share.
     pub tolerance: &'a [Ratio],
-    /// What the pot starts with in all.
+    /// Total mass that the pot starts with.
     pub mass: Mass,
     /// Heats that it will take.
     pub heats: u32,
 }
 
-/// What goes into one pot.
+/// Contents of one pot.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Filled {
-    /// Mass of each left-over.
+    /// Mass of each leftover.
     pub from: Vec<Mass>,
-    /// What is added fresh of each material.
+    /// Mass of each material added fresh.
     pub fresh: Vec<Mass>,
-    /// The most heats that what goes in has spent.
+    /// Heats of the most heated leftover that goes in.
     pub heats_spent: u32,
-    /// How far each material is off, relative to its share; 0 where the target lacks it.
+    /// How far each material is off, relative to its share; 0 if the target lacks it.
     pub off: Vec<Ratio>,
 }
 
@@ -75,7 +75,7 @@ pub enum LeftoverError {
     /// A composition or list of tolerances is not as long as the first one, or holds nothing.
     #[error("{what} {index}: the list of materials is empty or not as long as the others.")]
     Lengths {
-        /// Left-over or pot.
+        /// Leftover or pot.
         what: &'static str,
         /// Which one.
         index: usize,
@@ -83,7 +83,7 @@ pub enum LeftoverError {
     /// A number that cannot be: negative or not finite.
     #[error("{what} {index}: {value} cannot be.")]
     BadNumber {
-        /// Left-over, pot or trace.
+        /// Leftover, pot or trace.
         what: &'static str,
         /// Which one.
         index: usize,
@@ -93,7 +93,7 @@ pub enum LeftoverError {
     /// The solver did not find an answer that holds.
     #[error("The linear program found no answer that holds: {why}.")]
     Solver {
-        /// What the solver said, or what was wrong with its answer.
+        /// Message of the solver, or the fault in its answer.
         why: String,
     },
 }
@@ -117,15 +117,15 @@ impl Diagnose for LeftoverError {
                 "Masses, parts, tolerances and traces are 0 or more and finite; a pot is above 0."
                     .into()
             }
-            Self::Solver { .. } => "Offer fewer left-overs or pots at a time.".into(),
+            Self::Solver { .. } => "Offer fewer leftovers or pots at a time.".into(),
         }
     }
 }
 
-/// The most of `shelf` that can go into `pots`, one entry a pot.
+/// Puts as much of `shelf` as possible into `pots`; one entry a pot.
 ///
-/// `heats` is what the stabilizer allows in all, `None` where that is not known; `trace` the share of a
-/// pot that a material which the target lacks may be. What is too old is for the caller to leave out.
+/// `heats` is the total that the stabilizer allows, `None` if not known; `trace` the maximum share in a pot of a material
+/// that the target lacks. The caller leaves out what is too old.
 ///
 /// # Errors
 ///
@@ -148,11 +148,11 @@ pub fn use_most(
     Ok(filled)
 }
 
-/// One pot with so much of each left-over, and the rest of it fresh. `trace` as in [`use_most`].
+/// One pot with these masses of each leftover, and the rest of it fresh. `trace` as in [`use_most`].
 ///
 /// # Errors
 ///
-/// See [`LeftoverError`]; with so much the pot is out of its tolerances.
+/// See [`LeftoverError`]; the pot is out of its tolerances with these masses.
 pub fn fill(
     shelf: &[Leftover<'_>],
     pot: &NewPot<'_>,
@@ -170,7 +170,7 @@ pub fn fill(
     Bounds::new(pot, trace.value).fill(shelf, &shares, from.iter().map(|m| kg(*m)).collect())
 }
 
-/// What one pot may hold of each material, kg.
+/// Allowed mass of each material in one pot, kg.
 struct Bounds {
     target: Vec<f64>,
     low: Vec<f64>,
@@ -190,8 +190,8 @@ impl Bounds {
         Self { target, low, high, total }
     }
 
-    /// What the pot holds of each material with `used` of it from left-overs, as near to the target
-    /// as this allows; `None` where it is out of tolerance.
+    /// Mass of each material in the pot with `used` of it from leftovers, as near to the target as this allows; `None`
+    /// if it is out of tolerance.
     fn contents(&self, used: &[f64]) -> Option<Vec<f64>> {
         let slack = ROUNDING * self.total;
         let floors: Vec<f64> = used.iter().zip(&self.low).map(|(u, low)| u.max(*low)).collect();
@@ -216,7 +216,7 @@ impl Bounds {
         Some(at(high).collect())
     }
 
-    /// Makes the pot from `from`, kg of each left-over, cut back by the solver's rounding.
+    /// Makes the pot from `from`, kg of each leftover, cut back by the solver's rounding.
     fn fill(
         &self,
         shelf: &[Leftover<'_>],
@@ -267,13 +267,13 @@ impl Bounds {
     }
 }
 
-/// The program's variables: for each pot and left-over its mass, in units of the largest pot.
+/// The program's variables: for each pot and leftover its mass, in units of the largest pot.
 struct Program {
     problem: Problem,
     flows: Vec<Vec<Option<Variable>>>,
 }
 
-/// Mass of each left-over in each pot, kg.
+/// Mass of each leftover in each pot, kg.
 fn solve(
     shelf: &[Leftover<'_>],
     pots: &[NewPot<'_>],
@@ -447,7 +447,7 @@ mod tests {
 
     #[test]
     fn a_stronger_mix_goes_in_as_far_as_its_dye_goes() {
-        // Left-over with 4 % of dye into 200 g of 1 %: 2 g of dye are in 50 g.
+        // Leftover with 4 % of dye into 200 g of 1 %: 2 g of dye are in 50 g.
         let left = [shelf(&[96.0, 4.0], 120.0, 1)];
         let exact = [per(0.0), per(0.0)];
         let filled = use_most(&left, &[pot(&[99.0, 1.0], &exact, 200.0)], None, per(0.0)).unwrap();

@@ -24,9 +24,9 @@ impl Plan {
     /// Plans `day` in the shop of `book`.
     ///
     /// # Errors
-    /// All faults together, each at the order line that shows it first: a recipe or a shot that
-    /// cannot be had, a mold larger than the injector, a pot that no cup holds or in which the
-    /// bench cannot dose. A shelf where the build lacks the `solver`.
+    /// All faults together, each at the order line that shows it first: a recipe or a shot that cannot be made, a mold
+    /// larger than the injector, a pot that no cup holds or in which the bench cannot dose, and, if the book limits heats,
+    /// a shot that takes longer than a pot stays hot. A shelf if the build has no `solver`.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
         let Pooled { recipes, batches } = pool(book, day, &mut faults);
@@ -58,7 +58,7 @@ impl Plan {
     }
 }
 
-/// Pots and heats, the fewest first; what could not be made comes last.
+/// Sort key: fewest pots and heats first, failures last.
 fn size(layout: &Result<Layout<'_>, At<'_>>) -> (bool, usize, u32) {
     let Ok(layout) = layout else { return (true, 0, 0) };
     let heats = layout.pots.iter().fold(0_u32, |sum, pot| sum.saturating_add(pot.heats.count));
@@ -72,10 +72,10 @@ fn line_path(batch: &Batch<'_>) -> String {
 
 impl<'a> Workshop<'a> {
     /// Assigns the day's stages to pots and builds those. With fresh base, pots that do without it are allowed
-    /// too, and taken where they are fewer; what is proven with fresh base holds for them as well.
+    /// too, and taken if they are fewer; the proof with fresh base is true for them as well.
     ///
-    /// The assignment does not know what the bench can dose: where a later addition is too small to measure, the
-    /// pot's stages get pots of their own.
+    /// The assignment does not know what the bench can dose: if a later addition is too small to measure, the pot's
+    /// stages get pots of their own.
     fn lay_out(&self) -> Result<Layout<'a>, At<'a>> {
         if !self.book.limits.fresh_base {
             return self.build_all(assign(self, FreshBase::Off)?);
@@ -123,7 +123,7 @@ impl<'a> Workshop<'a> {
 }
 
 impl Layout<'_> {
-    /// Counts the heats of the left-overs that went into each pot among its own.
+    /// Adds the heats of the leftovers in each pot to its own.
     fn count_left_overs(&mut self, book: &Book) {
         for pot in &mut self.pots {
             if let Some(from) = pot.from_shelf.takes() {

@@ -1,8 +1,8 @@
-//! A pot that came out wrong, as it stands on the bench: what to add with the tools that lie there.
+//! A pot that came out wrong: what to add, measured with the tools of the bench.
 //!
-//! Where the cup holds it, the least additions that make the pot right ([`correction::correct`]);
-//! where it does not, the nearest that fits ([`correction::nearest_in_cup`]); where something is in
-//! the pot that does not belong, what else of the book the pot could still become.
+//! If the cup holds them, the smallest additions that make the pot right ([`correction::correct`]);
+//! if not, the nearest mix that fits ([`correction::nearest_in_cup`]); if something is in
+//! the pot that does not belong, the products of the book that the pot could still become.
 //!
 //! An addition is measured to the tolerance of *all* of its material in the pot, for that is what
 //! the piece shows. One that no tool can measure is left out where its material keeps the
@@ -33,11 +33,11 @@ pub struct Mispour<'a> {
     pub book: &'a Book,
     /// What the pot should be.
     pub target: &'a Recipe,
-    /// What is in it.
+    /// The mix in it.
     pub pot: &'a Mix,
-    /// What the cup may hold; the book's largest cup, as full as its limits allow, where `None`.
+    /// Maximum fill of the cup. Default: the book's largest cup, as full as its limits allow.
     pub cup: Option<Volume>,
-    /// The share of the pot up to which a material that does not belong is let pass, 0 to 1.
+    /// Share of the pot up to which a material that does not belong may stay, 0 to 1.
     pub trace: Ratio,
 }
 
@@ -56,37 +56,35 @@ words! {
 part! {
     /// What to do with a pot that came out wrong.
     pub struct PutRight {
-        /// What can be done.
+        /// The outcome.
         pub outcome: Outcome,
-        /// What is in the pot.
+        /// The mix in the pot.
         pub pot: Vec<InPot>,
         /// What to add, in measures of the bench.
         pub add: Vec<Weigh>,
-        /// Materials of the formula of which nothing is added: what is too much already.
+        /// Materials of the formula of which nothing is added: there is enough or too much already.
         pub nothing_of: Vec<String>,
-        /// Materials of which so little lacks that no tool measures it; they keep their tolerance
-        /// without it.
+        /// Materials of which too little is missing for any tool; they keep their tolerance without it.
         pub too_little: Vec<String>,
-        /// What the pot weighs then.
+        /// Mass of the pot then.
         pub mass: Shown<Mass>,
         /// Its volume then, cold and liquid.
         pub volume: Shown<Volume>,
-        /// How far each material of the formula stays off then, measures of the bench apart.
+        /// How far each material of the formula stays off then, rounding of the measures aside.
         pub off: Vec<Off>,
-        /// What the cup may hold.
+        /// Maximum fill of the cup.
         pub cup: Shown<Volume>,
-        /// The least that the pot must weigh to be right, in a cup large enough.
+        /// Smallest mass at which the pot is right, in a cup large enough.
         pub right_mass: Option<Shown<Mass>>,
         /// The volume of that.
         pub right_volume: Option<Shown<Volume>>,
-        /// What does not belong, but is little enough to let pass.
+        /// Materials that do not belong, but are little enough to stay.
         pub traces: Vec<MaterialMass>,
-        /// What does not belong.
+        /// Materials that do not belong.
         pub foreign: Vec<MaterialMass>,
         /// Why the pot cannot be made right.
         pub fault: Option<Fault>,
-        /// What else of the book it could become, the least addition first; looked for where it
-        /// cannot be made right.
+        /// Other formulas of the book that it could become, the smallest addition first; only if it cannot be made right.
         pub becomes: Vec<Becomes>,
     }
 }
@@ -98,7 +96,7 @@ part! {
         pub material: String,
         /// How much of it.
         pub mass: Shown<Mass>,
-        /// How far it is off per mass of base; none where the formula lacks it or no base is there.
+        /// How far it is off per mass of base; none if the formula lacks it or there is no base.
         pub off: Option<Shown<Ratio>>,
     }
 }
@@ -110,9 +108,9 @@ part! {
         pub formulas: Vec<String>,
         /// The book's products that are shot with just these.
         pub products: Vec<String>,
-        /// What must be added in all.
+        /// Total mass of the additions.
         pub adds: Shown<Mass>,
-        /// What the pot weighs then.
+        /// Mass of the pot then.
         pub mass: Shown<Mass>,
         /// Its volume then, cold and liquid.
         pub volume: Shown<Volume>,
@@ -122,11 +120,11 @@ part! {
 }
 
 impl Mispour<'_> {
-    /// What to add, and what comes of it.
+    /// Calculates what to add, and what comes of it.
     ///
     /// # Errors
     /// An empty pot; one that is fuller than the cup may be; an addition that no tool of the bench
-    /// measures; a density that is missing. That something does not belong is no error but an
+    /// measures; a density that is missing. A material that does not belong is not an error but an
     /// [`Outcome`], with its fault in the answer.
     pub fn put_right(&self) -> Result<PutRight, MispourError> {
         if self.pot.mass() <= Mass::default() {
@@ -314,7 +312,7 @@ impl Mispour<'_> {
             code: "pot-foreign-material".into(),
             path: "/pot".into(),
             message: format!("The pot holds {}, which the formula lacks.", listed.join(" and ")),
-            help: "Nothing can be taken out: make of it what \"becomes\" lists, keep it as left-over, or let a trace pass with \"trace\".".to_string(),
+            help: "Nothing can be taken out: make of it what \"becomes\" lists, keep it as a leftover, or let a trace pass with \"trace\".".to_string(),
         })
     }
 }

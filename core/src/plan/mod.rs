@@ -85,16 +85,16 @@ use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature
 use crate::show::{Calculated, Note, Shown, part};
 
 part! {
-    /// A day's plan: complete, so that it can be printed as a bench sheet, kept as the day's
-    /// record, and made again to the same bits.
+    /// A day's plan, complete: print it as a bench sheet, keep it as the day's record. The same book and orders give
+    /// the same bits.
     pub struct Plan {
-        /// Whose it is.
+        /// The shop.
         pub shop: Option<String>,
-        /// The day, as the order list has it.
+        /// The day, as written in the order list.
         pub day: Option<String>,
-        /// What a cup and a spoon hold in it.
+        /// The measuring system: what a cup and a spoon hold.
         pub measures: System,
-        /// The order lines, in the order in which they were given.
+        /// The order lines, as given.
         pub lines: Vec<PlannedLine>,
         /// The pots, in the order in which they are first heated.
         pub pots: Vec<Pot>,
@@ -102,53 +102,53 @@ part! {
         pub work: Vec<Work>,
         /// What a person does, in the order of work.
         pub steps: Vec<PlanStep>,
-        /// The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
+        /// The time line: when each pot is heated and shot, and how long that takes. Only if the book states an oven.
         pub clock: Option<Calculated<TimeLine>>,
         /// What each order gets, the first that is due first.
         pub parcels: Vec<Parcel>,
-        /// The left-overs of the order list, and what of them is used.
+        /// The leftovers of the order list, and the part of them that is used.
         pub shelf: Vec<OnShelf>,
-        /// Materials in stock and what is taken of them; what lasts shortest comes first.
+        /// Materials in stock and what the day takes of them, the scarcest first.
         pub stock: Vec<StockEntry>,
-        /// What the day costs, where the book says how to reckon it.
+        /// Cost of the day, if the book states how to calculate it.
         pub cost: Option<Calculated<DayCost>>,
         /// Why there are not fewer pots.
         pub proof: Proof,
-        /// The water that sink rates are told for.
+        /// The water of the sink rates.
         pub water: Option<SinkWater>,
-        /// Numbers that the book does not state, what the plan takes in their place, and which to measure first.
+        /// Numbers that the book does not state, what the plan assumes for them, and which to measure first.
         pub borrowed: Vec<Borrowed>,
         /// What cannot be right in the book, as it seems: to look at before the day begins.
         pub questions: Vec<Note>,
-        /// What the plan had to assume, since the book does not say it.
+        /// Assumptions, for what the book does not state.
         pub assumptions: Vec<Note>,
-        /// What can hurt somebody.
+        /// Hazards.
         pub cautions: Vec<Caution>,
     }
 }
 
 part! {
-    /// What an order line gets.
+    /// An order line in the plan.
     pub struct PlannedLine {
         /// The order it belongs to.
         pub order: String,
-        /// What is ordered: the product's name, or its formulas.
+        /// The product's name, or its formulas.
         pub what: String,
         /// The mold.
         pub mold: String,
         /// The shape, in a mold with unlike cavities.
         pub shape: Option<String>,
-        /// How many pieces.
+        /// Number of pieces.
         pub pieces: u32,
-        /// How many packs, where it is sold by the pack.
+        /// Number of packs, if sold by the pack.
         pub packs: Option<u32>,
         /// Pieces in a pack.
         pub pack_of: Option<u32>,
         /// The pots it is shot from.
         pub pots: Vec<String>,
-        /// What a piece weighs.
+        /// Mass of a piece.
         pub piece: Shown<Mass>,
-        /// How it sinks, where the book states a water.
+        /// How a piece sinks, if the book states a water.
         pub sinks: Option<Calculated<Sinking>>,
         /// The day it was promised for.
         pub promised: Option<String>,
@@ -163,75 +163,71 @@ part! {
     pub struct Pot {
         /// Its letter: A, B, ...
         pub pot: String,
-        /// Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes.
+        /// Id made of what it is, like the ids of its steps: it stays the same when other orders come in or a count changes.
         pub id: String,
-        /// The cup it is mixed in: what that holds.
+        /// Capacity of the cup it is mixed in.
         pub cup: Shown<Volume>,
-        /// What that cup is called: `2-cup cup`.
+        /// Name of that cup: `2-cup cup`.
         pub cup_name: String,
-        /// What is dangerous in it, and what would help.
+        /// What is wrong or risky in it, and what would help.
         pub warnings: Vec<Note>,
-        /// How it is degassed, where the book states a vacuum.
+        /// How it is degassed, if the book states a vacuum.
         pub degas: Option<Calculated<Degas>>,
-        /// What goes in from the shelf before the first stage's weigh list, which is then that of
-        /// the rest.
+        /// Leftovers that go in first; the first stage's weigh list is then for the rest.
         pub from_shelf: Option<FromShelf>,
-        /// What is made in it, one after the other.
+        /// Its stages, in order.
         pub stages: Vec<Stage>,
-        /// How often it is heated, and what that leaves of its stabilizer.
+        /// Its heats, and the heat that its stabilizer still withstands.
         pub heats: Heats,
-        /// What stays on the cup's wall and in the injector.
+        /// Mass lost on the wall of the cup and in the injector.
         pub lost: Shown<Mass>,
-        /// What is left over in the cup after the last shot, its heel among it.
+        /// Mass left in the cup after the last shot, the heel included.
         pub left_over: Shown<Mass>,
-        /// What all sprues weigh.
+        /// Mass of all sprues.
         pub sprues: Shown<Mass>,
     }
 }
 
 part! {
-    /// What goes into a pot from the shelf.
+    /// Leftovers that go into a pot.
     pub struct FromShelf {
-        /// Which left-overs, by their names.
+        /// The leftovers, by name.
         pub left_overs: Vec<ShelfPart>,
-        /// What they bring of each material.
+        /// Mass of each material in them.
         pub brings: Vec<MaterialMass>,
-        /// How far they take each material from its formula; what is measured fresh is wanted
-        /// with that in mind.
+        /// How far they take each material from its formula; the weigh list allows for it.
         pub off: Vec<Off>,
-        /// The most heats that one of them has spent, which the whole pot inherits; none where
-        /// that is not known of one.
+        /// Heats spent by the most heated one, which count for the whole pot; none if not known of one of them.
         pub heats: Option<u32>,
     }
 }
 
 part! {
-    /// What of a left-over goes into one pot.
+    /// A leftover in a pot.
     pub struct ShelfPart {
         /// Its name.
         pub name: String,
-        /// How much of it, as the balance shows it.
+        /// Mass of it, as the scale shows it.
         pub mass: Shown<Mass>,
-        /// Heats that it has spent; none where that is not known.
+        /// Heats that it has spent; none if not known.
         pub heats: Option<u32>,
-        /// What they spent, as time at the reference temperature of its plastisol's budget; none where that
-        /// is not known.
+        /// Time that they spent, at the reference temperature of its plastisol's budget; none if not known.
         pub spent: Option<Shown<Time>>,
     }
 }
 
 part! {
-    /// A left-over mix on the shelf.
+    /// A leftover on the shelf.
     pub struct OnShelf {
         /// Its name.
         pub name: String,
         /// The day it was made.
         pub made: Option<String>,
-        /// What was there.
+        /// Its mass before the day.
         pub had: Shown<Mass>,
-        /// What goes into pots.
+        /// Mass that goes into pots.
         pub used: Shown<Mass>,
-        /// What stays on the shelf.
+        /// Mass that stays on the shelf.
         pub stays: Shown<Mass>,
         /// The pots that it goes into.
         pub pots: Vec<String>,
@@ -242,13 +238,13 @@ part! {
 }
 
 part! {
-    /// One composition of a pot: what goes in, and what is shot out.
+    /// One composition of a pot: what goes in, and what is shot.
     pub struct Stage {
         /// Its formulas.
         pub formulas: Vec<String>,
-        /// What goes in at this stage.
+        /// Weigh list of what goes in.
         pub weigh: Vec<Weigh>,
-        /// What the pot then holds.
+        /// Mass in the pot then.
         pub holds: Shown<Mass>,
         /// Its volume cold and liquid, as the cup shows it.
         pub fills: Shown<Volume>,
@@ -256,7 +252,7 @@ part! {
         pub fills_hot: Shown<Volume>,
         /// Density of the finished plastic.
         pub density: Shown<MassDensity>,
-        /// Its standard uncertainty, as measured fresh from the weigh lists.
+        /// Its standard uncertainty from the weigh lists; none in a pot with a leftover, whose composition is not known that well.
         pub density_uncertainty: Option<Shown<MassDensity>>,
         /// Share of the mix that is solid, by volume.
         pub solids: Shown<Ratio>,
@@ -266,20 +262,19 @@ part! {
         pub shoot_to: Option<Shown<ThermodynamicTemperature>>,
         /// What is shot.
         pub draws: Vec<Draw>,
-        /// How often it is heated: once, again for each laminated piece, and again where its shots take longer than
-        /// it stays hot.
+        /// Number of heats: one, another for each laminated piece, and reheats where its shots take longer than it stays
+        /// hot.
         pub heats: u32,
-        /// How it is heated each time, where the book states an oven.
+        /// How it is heated, if the book states an oven.
         pub heating: Option<Calculated<PlannedHeating>>,
-        /// Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
-        /// reheat.
+        /// Its heats one by one: the shots of each, and the table of each reheat. Only if the book states an oven.
         pub clock: Option<Calculated<Vec<StageHeat>>>,
-        /// How often to stir against the settling of its salt, where the book states the grain and the viscosity; else
-        /// it is stirred before every load.
+        /// How often to stir so that salt does not settle, if the book states the grain and the viscosity; else stir
+        /// before every load.
         pub stir_every: Option<Shown<Time>>,
         /// Sprues that go back into the pot before the next stage.
         pub sprues_back: Shown<Mass>,
-        /// What is then in the pot for the next stage, or is left over.
+        /// Mass in the pot for the next stage, or left over.
         pub carried: Shown<Mass>,
     }
 }
@@ -289,25 +284,26 @@ part! {
     pub struct Weigh {
         /// Which material.
         pub material: String,
-        /// What it is for.
+        /// Its kind.
         pub kind: Kind,
         /// When and how it goes in.
         pub add: GoesIn,
-        /// What the formula wants.
+        /// Mass needed by the formula.
         pub wanted: Shown<Mass>,
         /// The measure that the formula is written in.
         pub written_in: WrittenIn,
-        /// The largest relative error that the shop accepts.
+        /// The largest relative error that the shop allows.
         pub tolerance: Shown<Ratio>,
-        /// The way chosen: the formula's own measure, or another where that is surer.
+        /// The chosen way: the formula's own measure, or another that is surer.
         pub best: Way,
-        /// Why no way keeps the tolerance, and from what amount on one would.
+        /// Caution that no tool keeps the tolerance (code `dose-beyond-bench`): the error of the chosen way, and the amount
+        /// from which on a tool would keep it. None if the tolerance is kept.
         pub beyond: Option<Note>,
-        /// How sure that is.
+        /// Its uncertainty.
         pub doubt: Option<Doubt>,
-        /// How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
+        /// Its uncertainty on the scale, if that keeps the tolerance and another way is chosen.
         pub doubt_weighed: Option<Doubt>,
-        /// The same by the other tools of the bench, where they keep the tolerance.
+        /// Ways by the other tools of the bench that keep the tolerance.
         pub others: Vec<Way>,
     }
 }
@@ -319,7 +315,7 @@ part! {
         pub when: Adding,
         /// In how many portions, each stirred in before the next.
         pub portions: u32,
-        /// Whether the book says when; else it is common practice for the kind.
+        /// Whether the book states it; else common practice for the kind.
         pub stated: bool,
     }
 }
@@ -327,13 +323,13 @@ part! {
 part! {
     /// A way to measure a material.
     pub struct Way {
-        /// With which tool.
+        /// The tool.
         pub tool: Tool,
         /// What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`.
         pub measure: String,
-        /// What that gives.
+        /// Mass that it gives.
         pub gives: Shown<Mass>,
-        /// How far the material is then off, as a share of all of it that is in the mix.
+        /// Error of that, as a share of all of the material in the mix.
         pub off: Shown<Ratio>,
     }
 }
@@ -345,19 +341,19 @@ part! {
         pub mold: String,
         /// The layer's share of the cavity, below 1 in a laminated piece.
         pub share: Shown<Ratio>,
-        /// Pots that are shot together with this one, for a laminated piece.
+        /// The other pots of a laminated piece, shot at the same time.
         pub together_with: Vec<String>,
-        /// Shots that the orders take.
+        /// Shots needed for the orders.
         pub shots: u32,
-        /// Shots that the rest of the pot allows beyond that.
+        /// Further shots that the rest of the pot gives.
         pub spare_shots: u32,
         /// Injector loads.
         pub loads: u32,
         /// Whole shots in a load.
         pub shots_per_load: u32,
-        /// What one shot takes.
+        /// Mass of one shot, sprue included.
         pub per_shot: Shown<Mass>,
-        /// What stays as sprue at each shot.
+        /// Mass of the sprue of one shot.
         pub sprue: Shown<Mass>,
         /// The pieces, by shape.
         pub pieces: Vec<Pieces>,
@@ -369,22 +365,21 @@ part! {
     pub struct Pieces {
         /// The shape, in a mold with unlike cavities.
         pub shape: Option<String>,
-        /// How many were ordered.
+        /// Number ordered.
         pub ordered: u32,
-        /// How many the shots make.
+        /// Number that the shots make.
         pub made: u32,
-        /// What this layer of one weighs.
+        /// Mass of this layer of a piece.
         pub weighs: Shown<Mass>,
-        /// Its standard uncertainty by cavity and density, where the book states how sure the cavity is; how far the
-        /// piece is fed comes on top.
+        /// Its standard uncertainty from cavity and density, if the book states that of the cavity; the feed is not in it.
         pub uncertainty: Option<Shown<Mass>>,
-        /// The least it weighs: fed nothing from the sprue.
+        /// Its minimum: shrunk, with no feed from the sprue.
         pub from: Shown<Mass>,
-        /// The most it weighs: fed all of its contraction.
+        /// Its maximum: topped by the sprue for all of its contraction.
         pub to: Shown<Mass>,
         /// Whether the sprue cannot feed the cavity, so that the piece sinks in.
         pub sinks_in: bool,
-        /// The flakes in one, where the book states their cut and thickness.
+        /// Flakes in a piece, if the book states their cut and thickness.
         pub flakes: Vec<FlakeCount>,
     }
 }
@@ -394,12 +389,11 @@ part! {
     pub struct Work {
         /// The mold.
         pub mold: String,
-        /// How many shots.
+        /// Number of shots.
         pub shots: u32,
         /// Where they come from, one a layer.
         pub from: Vec<WorkFrom>,
-        /// How the pots that are heated for this are heated together as one load, where there are several
-        /// and the book states an oven.
+        /// How the pots that are heated for this are heated as one load, if there are several and the book states an oven.
         pub heating: Option<Calculated<PlannedHeating>>,
         /// What is shot, and where from, as a sentence.
         pub text: String,
@@ -415,17 +409,17 @@ part! {
         pub pot: String,
         /// Which of its stages, counted from 1.
         pub stage: u32,
-        /// Whether it is heated for this; else the heat of the work before still serves.
+        /// Whether it is heated for this; else it is still hot from the work before.
         pub heat: bool,
     }
 }
 
 part! {
-    /// How many pots a day needs at least, and why.
+    /// Minimum number of pots of a day, and why.
     pub struct Proof {
-        /// How many the plan has.
+        /// Number of pots of the plan.
         pub pots: u32,
-        /// No plan has fewer than this.
+        /// Minimum of any plan.
         pub least: u32,
         /// Why.
         pub reasons: Vec<ProofReason>,
@@ -433,11 +427,11 @@ part! {
 }
 
 part! {
-    /// One argument for a number of pots; where bases differ their numbers add up.
+    /// A reason for a number of pots; those of different bases add up.
     pub struct ProofReason {
-        /// How many pots it calls for.
+        /// Number of pots that it calls for.
         pub pots: u32,
-        /// The argument as a sentence, with its numbers.
+        /// The reason as a sentence, with its numbers.
         pub because: String,
         /// All formulas that it counts.
         pub formulas: Vec<ProofFormula>,
@@ -445,13 +439,13 @@ part! {
 }
 
 part! {
-    /// What one formula adds to an argument.
+    /// What a formula adds to a reason.
     pub struct ProofFormula {
         /// The formula, by its names.
         pub formula: String,
-        /// Pots that it needs for itself, where the argument adds these up.
+        /// Pots that it needs for itself, if the reason adds these up.
         pub pots: Option<u32>,
-        /// Its numbers: what its shots take, and what a pot gives of it.
+        /// Its numbers: what its shots need, and what a pot gives.
         pub because: String,
     }
 }
@@ -461,7 +455,7 @@ part! {
     pub struct Off {
         /// Which material.
         pub material: String,
-        /// By so much, as a share of what the formula wants of it.
+        /// The difference, as a share of what the formula needs.
         pub off: Shown<Ratio>,
     }
 }
@@ -471,7 +465,7 @@ part! {
     pub struct MaterialMass {
         /// Which material.
         pub material: String,
-        /// How much of it.
+        /// Its mass.
         pub mass: Shown<Mass>,
     }
 }

@@ -9,17 +9,17 @@ use core::cmp::Reverse;
 use super::bits::Bits;
 use crate::fault::Diagnose;
 
-/// The most nodes an order may have: its bits then take 50 MB.
+/// Maximum number of nodes of an order: its bits then take 50 MB.
 pub const MOST_NODES: usize = 20_000;
 
-/// What is wrong with an order.
+/// Errors of an order.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]
 pub enum OrderError {
     /// More nodes than [`MOST_NODES`].
     #[error("{count} formulas are too many for one plan.")]
     TooMany {
-        /// How many there are.
+        /// Number of nodes.
         count: usize,
     },
     /// A pair names a node that is not there.
@@ -27,7 +27,7 @@ pub enum OrderError {
     NoSuchNode {
         /// The node named.
         node: usize,
-        /// How many there are.
+        /// Number of nodes.
         count: usize,
     },
     /// A node would come before itself.
@@ -100,13 +100,13 @@ impl Order {
         Self { after }
     }
 
-    /// How many nodes there are.
+    /// Number of nodes.
     #[must_use]
     pub fn len(&self) -> usize {
         self.after.len()
     }
 
-    /// Whether there is no node.
+    /// Whether the order is empty.
     #[must_use]
     pub fn is_empty(&self) -> bool {
         self.after.is_empty()
@@ -124,7 +124,7 @@ impl Order {
         self.precedes(a, b) || self.precedes(b, a)
     }
 
-    /// How many nodes the longest chain has; so many antichains cover the order, and no
+    /// Number of nodes of the longest chain; that number of antichains covers the order, and no
     /// fewer (Mirsky 1971).
     #[must_use]
     pub fn height(&self) -> usize {

@@ -1,9 +1,9 @@
-//! Places of things that are told apart by lists of numbers.
+//! Places of things with lists of numbers as keys.
 
 use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
 
-/// Where things stand, by their keys. All keys are of one type: each other type of map would be some 4 kB of code anew.
+/// Places by key. All keys are of one type, because each further type of map adds some 4 kB of code.
 #[derive(Default)]
 pub(super) struct Places(BTreeMap<Vec<u64>, usize>);
 

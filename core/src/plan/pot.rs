@@ -19,6 +19,7 @@ use super::day::{Batch, DayRecipe};
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
+use super::process;
 use super::sequence::{self, SequenceError};
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
@@ -28,7 +29,7 @@ use crate::formula::WrittenIn;
 use crate::mix::MaterialId;
 use crate::quantity::{Mass, Measurable, Ratio};
 
-/// What is to be made in one pot.
+/// The stages to make in one pot.
 #[derive(Debug, Clone)]
 pub(super) struct PotDraft<'a> {
     pub(super) stages: OneOrMore<StageDraft<'a>>,
@@ -41,7 +42,7 @@ impl<'a> PotDraft<'a> {
     }
 }
 
-/// What is to be shot of one recipe.
+/// The shots to make of one recipe.
 #[derive(Debug, Clone)]
 pub(super) struct StageDraft<'a> {
     pub(super) recipe: &'a DayRecipe<'a>,
@@ -60,7 +61,7 @@ pub(super) struct DrawDraft<'a> {
     pub(super) before: u32,
 }
 
-/// What all pots of a day are built from.
+/// The book, the day and the bench that all pots are built from.
 pub(super) struct Workshop<'a> {
     pub(super) book: &'a Book,
     pub(super) names: ToolNames<'a>,
@@ -69,18 +70,18 @@ pub(super) struct Workshop<'a> {
     pub(super) shots: &'a [Shots<'a>],
 }
 
-/// Why there is `mix` where the orders need less.
+/// Why a pot is `mix` though its orders need less.
 pub(super) struct Raised {
     pub(super) why: WhyRaised,
     pub(super) need: Mass,
     pub(super) mix: Mass,
 }
 
-/// What wants a larger pot.
+/// Reason for a larger pot.
 pub(super) enum WhyRaised {
-    /// The oven does not heat less evenly.
+    /// The oven does not heat a smaller one evenly.
     Oven,
-    /// The bench doses a material to its tolerance in no less.
+    /// The bench cannot dose a material to its tolerance in a smaller one.
     Dosing { material: String, tolerance: f64 },
 }
 
@@ -115,8 +116,8 @@ impl<'a> Workshop<'a> {
         each.flat_map(|of| of.layers.iter().map(move |layer| Layer { of, layer })).collect()
     }
 
-    /// Builds the pot in the smallest cup that holds it with its base up to a mark; where that overfills all
-    /// cups, in the smallest that holds it with its base measured otherwise.
+    /// Builds the pot in the smallest cup that holds it with its base up to a mark; if that overfills all cups, in the
+    /// smallest that holds it with its base measured otherwise.
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
         let materials = materials(draft);
         let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
@@ -124,7 +125,7 @@ impl<'a> Workshop<'a> {
         for measuring in Measuring::ALL {
             let in_cup = |doses| self.in_smallest_cup(&parts, &materials, (measuring, doses));
             match in_cup(Doses::Kept) {
-                // What the bench cannot dose is no reason to make nothing: the nearest is made then, and the plan says so.
+                // A dose that the bench cannot measure is a caution, never a refusal: the nearest is made.
                 Err(error) if error.is_about_measuring() && parts.len() == 1 => {
                     return in_cup(Doses::Nearest);
                 }
@@ -144,12 +145,14 @@ impl<'a> Workshop<'a> {
     ) -> Result<PotLayout<'a>, PotError> {
         let mut cups: Vec<&PotCup> = self.cups.iter().collect();
         cups.sort_by(|a, b| a.cup.capacity.si().total_cmp(&b.cup.capacity.si()));
-        let mut refused = None;
+        let (mut refused, mut too_many_heats) = (None, None);
         for cup in cups {
             match self.in_cup(cup, parts, materials, how) {
-                Ok(built) => return Ok(built),
+                Ok(built) if process::keeps_heats(self.book, &built) => return Ok(built),
+                // A cup with a larger heel has more left in it for the last shots, which stays hot longer.
+                Ok(built) => too_many_heats = too_many_heats.or(Some(built)),
                 Err(error) if error.wants_larger_cup() => {
-                    // That a material cannot be dosed says more than that it does not fit.
+                    // That a material cannot be dosed is the better reason than that the pot does not fit.
                     if refused.as_ref().is_none_or(PotError::is_too_full) {
                         refused = Some(error);
                     }
@@ -157,7 +160,7 @@ impl<'a> Workshop<'a> {
                 Err(error) => return Err(error),
             }
         }
-        Err(refused.unwrap_or(PotError::NoCup))
+        too_many_heats.ok_or(refused.unwrap_or(PotError::NoCup))
     }
 
     fn part<'d>(
@@ -188,7 +191,7 @@ impl<'a> Workshop<'a> {
         Ok(Part { draft, recipe, draw, kept, returned, composition })
     }
 
-    /// What of a shot goes back into the pot before the next stage. A laminated piece's sprue holds both
+    /// Mass of a shot that goes back into the pot before the next stage. A laminated piece's sprue holds both
     /// colors and goes back into neither.
     pub(super) fn returned(&self, batch: &Batch<'_>, layer: &LayerShots<'_>) -> Mass {
         match self.book.limits.sprues {
@@ -197,13 +200,13 @@ impl<'a> Workshop<'a> {
         }
     }
 
-    /// What the injector keeps of a layer at each heat.
+    /// Mass of a layer that the injector keeps at each heat.
     pub(super) fn kept(&self, layer: &LayerShots<'_>) -> Result<Mass, PotError> {
         Ok(injector(self.book).kept(layer.density)?)
     }
 
-    /// The most of a recipe that a cup may hold: as full as the book has it cold, and at shot temperature no more than
-    /// leaves room to stir and carry it.
+    /// Maximum mass of a recipe in a cup: as full as the book allows cold, and at shot temperature with room to stir and
+    /// carry it.
     pub(super) fn may_hold(&self, cup: &PotCup, recipe: &DayRecipe<'_>) -> Mass {
         let cold = cup.cup.capacity * self.book.limits.most_full * recipe.liquid;
         let hot = cup.vessel.hot_room(cup.cup.capacity) * recipe.melt.hot;
@@ -228,7 +231,7 @@ impl<'a> Workshop<'a> {
         loop {
             let limits = (measured.mix, measured.most);
             let sequence = match (self.sequence(parts, cup, limits), undosed.take()) {
-                // What it takes to dose a material does not fit.
+                // The pot in which the material could be dosed does not fit.
                 (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
                 (sequence, _) => sequence?,
             };
@@ -246,7 +249,7 @@ impl<'a> Workshop<'a> {
             }
             why = Some(WhyRaised::Dosing { material: material.clone(), tolerance });
             let too_small = PotError::TooSmallToDose { material, tolerance, error };
-            // One mark more: the least that works need not be one that works for every amount above it.
+            // One mark more: a minimum that works need not work for every amount above it.
             measured = match self.one_mark_more(cup, recipe, &measured) {
                 Err(PotError::Batch(BatchError::AboveMarks { .. })) => return Err(too_small),
                 measured => measured?,
@@ -258,12 +261,12 @@ impl<'a> Workshop<'a> {
         }
     }
 
-    /// The least that the oven heats evenly, as a mass of the mix that a pot starts with.
+    /// Smallest mass of the first mix that the oven heats evenly.
     pub(super) fn least_pot(&self, first: &DayRecipe<'_>) -> Mass {
         self.book.limits.least_pot.map_or(Mass::default(), |least| least * first.liquid)
     }
 
-    /// The sequence in `cup` that starts with no less than `least`, and no more than `most` where that is given.
+    /// The sequence in `cup` that starts with at least `least`, and at most `most` if given.
     fn sequence(
         &self,
         parts: &OneOrMore<Part<'_, '_>>,
@@ -312,7 +315,7 @@ impl<'a> Workshop<'a> {
             let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
             let written = |material: MaterialId| {
                 let mut base = part.recipe.recipe.base().iter();
-                // Without a cup that measures it base is weighed: nobody spoons a pot together.
+                // Without a cup to measure it, base is weighed: nobody measures a pot by spoons.
                 if is_weighed && base.any(|one| one.material == material) {
                     return WrittenIn::Mass;
                 }

@@ -1,6 +1,6 @@
 //! Which formula can follow which in one pot, by adding only.
 //!
-//! A formula is its ratios r to base. Without fresh base, A can become B iff both stand on the
+//! A formula is its ratios r to base. Without fresh base, A can become B iff both are on the
 //! same base (blend) and r_i,A ≤ r_i,B for every material i: a partial order. With fresh base, A
 //! can become B iff B holds every material that A holds: a preorder, whose equals are condensed.
 //!
@@ -24,7 +24,7 @@ use crate::fault::Diagnose;
 /// An exact rational number.
 pub type Exact = num_rational::BigRational;
 
-/// What is wrong with a formula or a list of formulas.
+/// Errors of a formula or a list of formulas.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]
 pub enum PrecedenceError {
@@ -37,14 +37,14 @@ pub enum PrecedenceError {
         /// Index of the material.
         material: usize,
     },
-    /// A material stands twice in one formula.
-    #[error("Material {material} stands twice in the formula.")]
+    /// A material is in one formula twice.
+    #[error("Material {material} is in the formula twice.")]
     Twice {
         /// Index of the material.
         material: usize,
     },
     /// A ratio is beyond what a mass can be computed with.
-    #[error("The dose of material {material} is out of all measure.")]
+    #[error("The dose of material {material} is out of range.")]
     OutOfRange {
         /// Index of the material.
         material: usize,
@@ -88,7 +88,7 @@ pub enum FreshBase {
     On,
 }
 
-/// What a formula is made of: its base or blend of bases, and the doses to it.
+/// Composition of a formula: its base or blend of bases, and the doses to it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Composition {
     /// Base materials with their shares of all base, rising by material; the shares add up to 1.
@@ -99,11 +99,11 @@ pub struct Composition {
 
 impl Composition {
     /// `base`: each base (index of its material) and its part of the blend, on any scale.
-    /// `doses`: each material and its mass per mass of base. What is 0 is left out.
+    /// `doses`: each material and its mass per mass of base. Zeros are left out.
     ///
     /// # Errors
     ///
-    /// No base, a number below 0, a material that stands twice, a ratio not 0
+    /// No base, a number below 0, a material given twice, a ratio not 0
     /// beyond 1e-100 to 1e100.
     pub fn new(
         base: impl IntoIterator<Item = (usize, Exact)>,
@@ -234,7 +234,7 @@ impl Precedence {
         Ok(Self { fresh_base, mixes, followers, canonical, blend: ranked.blend, node, order })
     }
 
-    /// How many formulas there are.
+    /// Number of formulas.
     #[must_use]
     pub fn formulas(&self) -> usize {
         self.mixes.len()
@@ -274,7 +274,7 @@ impl Precedence {
 
     /// Mass of formula `a` that is in each mass of formula `b` made from as much of it as can be:
     /// min t_i/a_i over the materials of `a`, t and a the shares by mass. Without fresh base that is
-    /// the base's, and 1 between equal formulas. `None` where `b` cannot follow.
+    /// the base's, and 1 between equal formulas. `None` if `b` cannot follow.
     #[must_use]
     pub fn carry(&self, a: usize, b: usize) -> Option<f64> {
         if !self.can_follow(a, b) {
@@ -323,7 +323,7 @@ impl Precedence {
         partners
     }
 
-    /// The blend of bases that `formula` stands on: formulas on equal blends have equal numbers.
+    /// The blend of bases of `formula`: formulas on equal blends have equal numbers.
     #[must_use]
     pub fn blend(&self, formula: usize) -> Option<usize> {
         self.blend.get(formula).copied()
@@ -411,7 +411,7 @@ fn with_all(count: usize, mut pairs: Vec<(usize, usize)>) -> Vec<Bits> {
     rows
 }
 
-/// Replaces each ratio by its rank among all ratios of its material: 0 for the least.
+/// Replaces each ratio by its rank among all ratios of its material: 0 for the smallest.
 fn ranks<'a>(lists: impl Iterator<Item = &'a [(usize, Exact)]>) -> Vec<Vec<(usize, u32)>> {
     let mut ranked = Vec::new();
     let mut all: Vec<(usize, (f64, &Exact), usize)> = Vec::new();

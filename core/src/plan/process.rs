@@ -1,7 +1,7 @@
-//! What a plan says of vacuum, heat and the fall in water: fill marks, bursts, heats, sink rates.
+//! Vacuum, heat and sinking in a plan: fill marks, bursts, heats, sink rates.
 //!
-//! Each is told where the book states what it takes; where the book states a part of it alone, the
-//! plan says what is missing ([`Calculated::Unknown`](crate::show::Calculated::Unknown)); where it states nothing, the plan is silent.
+//! Each is in the plan if the book states the numbers for it. If the book states only some of them, the plan names the
+//! missing ones ([`Calculated::Unknown`](crate::show::Calculated::Unknown)); if it states none, the plan leaves it out.
 
 mod clock;
 mod day;
@@ -14,7 +14,7 @@ mod sinking;
 use alloc::string::{String, ToString};
 
 pub use self::clock::StageHeat;
-pub(super) use self::clock::{clock_notes, stage_heats, too_many_heats};
+pub(super) use self::clock::{clock_notes, every, hot, stage_heats, too_many_heats};
 pub(super) use self::day::time_line;
 pub use self::day::{Doing, Span, TimeLine};
 pub use self::degas::Degas;
@@ -26,7 +26,7 @@ pub use self::heating::{HeatBand, PlannedHeating};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bands, shown_reach};
 pub use self::heats::{HeatSpent, Heats};
-pub(super) use self::heats::{heats, too_much_heat};
+pub(super) use self::heats::{heats, keeps_heats, too_much_heat};
 pub(super) use self::settling::stir_every;
 #[cfg(feature = "document")]
 pub(crate) use self::sinking::fall;

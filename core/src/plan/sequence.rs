@@ -4,10 +4,10 @@
 //! adding only. With ρ_k = min t_i/a_i over a_i > 0, backwards from the last stage n:
 //!
 //! - carry_k = ρ_k · need_{k+1}, and carry_n = 0; with fresh base no more than what the vessel holds
-//!   beside the draw;
+//!   in addition to the draw;
 //! - need_k = (D_k + kept_k − back_k + max(carry_k, back_k + max(heel, film))) / (1 − loss_k), back_k the
 //!   sprues that are melted again;
-//! - forwards, where the heel or the film is more than the carry, or the least pot more than the
+//! - forwards, if the heel or the film is more than the carry, or the smallest pot more than the
 //!   need, more is held: held_{k+1} = max(need_{k+1}, carried_k/ρ_k);
 //! - additions_{k+1} = held_{k+1}·t − carried_k·a ≥ 0, and exactly 0 where t_i/a_i is ρ_k and all
 //!   that can be is carried.
@@ -38,36 +38,36 @@ const ROUNDING: f64 = 8.0 * f64::EPSILON;
 pub struct Stage<'a> {
     /// Each material's part of the mix by mass, on any scale: shares, ratios to base, grams.
     pub composition: &'a [f64],
-    /// What is shot out.
+    /// Mass that is shot.
     pub draw: Mass,
-    /// What the injector keeps when it is cleaned or goes cold after this stage.
+    /// Mass that the injector keeps when it is cleaned or goes cold after this stage.
     pub kept: Mass,
-    /// What of the draw comes back into the pot before the next stage: sprues that are melted
+    /// Mass of the draw that comes back into the pot before the next stage: sprues that are melted
     /// again. It is one composition with this stage. Not above the draw; after the last stage
     /// nothing comes back.
     pub returned: Mass,
     /// Share of what the pot holds that is lost in this heat, at least 0 and below 1.
     pub loss: Ratio,
-    /// The most that the vessel may hold of this mix, head-room left; `None` for no limit.
+    /// Maximum mass of this mix in the vessel, head-room left; `None` for no limit.
     pub capacity: Option<Mass>,
-    /// Heats that this stage takes: 1, or more where it is heated up again.
+    /// Heats that this stage takes: 1, or more if it is heated again.
     pub heats: u32,
 }
 
-/// The vessel, and what the pot in it must stand.
+/// The vessel, and the limits of the pot in it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Vessel {
-    /// What clings to the vessel when it is emptied: lost once.
+    /// Mass that clings to the vessel when it is emptied: lost once.
     pub film: Mass,
-    /// What cannot be drawn, the film included.
+    /// Mass that cannot be drawn, the film included.
     pub heel: Mass,
-    /// The least mass to start with: the least pot, or what the start was rounded up to.
+    /// Minimum mass to start with: the smallest pot, or the start rounded up.
     pub least: Mass,
-    /// Heats that the stabilizer allows, `None` where that is not known.
+    /// Heats that the stabilizer allows, `None` if not known.
     pub heats: Option<u32>,
 }
 
-/// What one stage holds, gets and gives; all masses.
+/// Masses that one stage holds, gets and gives.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Step {
     /// What goes in, by material: at the first stage the starting mix.
@@ -75,7 +75,7 @@ pub struct Step {
     /// The material of which the mix before is fullest, so that nothing of it is added. `None` at the
     /// first stage, and where the vessel kept the stage before from carrying all that it could.
     pub binds: Option<usize>,
-    /// What the pot holds when all is in, before the heat.
+    /// Mass of the pot when all is in, before the heat.
     pub held: Mass,
     /// Lost in the heat.
     pub lost: Mass,
@@ -89,11 +89,11 @@ pub struct Step {
     pub carried: Mass,
 }
 
-/// What decides how large a sequence is.
+/// Reason for the size of a sequence.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Raised {
-    /// The least pot is more than the draws need.
+    /// The smallest pot is more than the draws need.
     Least,
     /// After stage `stage` more cannot be drawn than the next stage needs.
     Heel {
@@ -121,7 +121,7 @@ pub struct Sequence {
 }
 
 impl Sequence {
-    /// What the pot holds at first.
+    /// Mass of the pot at first.
     #[must_use]
     pub fn start(&self) -> Mass {
         self.steps.first().map_or(Mass::default(), |step| step.held)
@@ -165,9 +165,9 @@ pub enum SequenceError {
     OverCapacity {
         /// The stage, from 0.
         stage: usize,
-        /// What it needs.
+        /// Mass that it needs.
         held: Mass,
-        /// What the vessel may hold of it.
+        /// Capacity of the vessel for it.
         capacity: Mass,
     },
     /// More heats than the stabilizer allows.
@@ -223,7 +223,7 @@ impl Diagnose for SequenceError {
     }
 }
 
-/// The pot that serves `stages` in this order and leaves the least over.
+/// The pot that serves `stages` in this order with the smallest leftover.
 ///
 /// Without fresh base the caller vouches that each stage can follow the one before by adding no
 /// base, as [`Precedence`](super::precedence::Precedence) says; then none is added.
@@ -344,7 +344,7 @@ fn raised(flows: &[Flow]) -> Vec<(Raised, Mass)> {
     all
 }
 
-/// The fullest stage and its room, where all limits are kept.
+/// The fullest stage and its room, if all limits are kept.
 fn limits(
     stages: &[Stage<'_>],
     vessel: &Vessel,
@@ -381,7 +381,7 @@ pub(super) fn fits(fill: f64) -> bool {
     fill <= 1.0 + 64.0 * f64::EPSILON
 }
 
-/// What the recursion needs to know of one stage; masses in kg.
+/// Input of the recursion for one stage; masses in kg.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Leg {
     /// Draw and what the injector keeps.
@@ -392,18 +392,18 @@ pub(super) struct Leg {
     pub(super) yields: f64,
     /// ρ to the next stage; 0 at the last.
     pub(super) carry: f64,
-    /// What the stage is kept within by carrying less, which fresh base makes up for; infinite without.
+    /// Capacity kept by carrying less, which fresh base makes up for; infinite without fresh base.
     pub(super) holds: f64,
 }
 
-/// What one stage holds and carries on; masses in kg.
+/// Masses that one stage holds and carries on, kg.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Flow {
-    /// The least that this stage and those after it need.
+    /// Minimum for this stage and those after it.
     pub(super) need: f64,
-    /// What it holds.
+    /// Mass held.
     pub(super) held: f64,
-    /// What stays after the draw.
+    /// Mass that stays after the draw.
     carried: f64,
     /// By how much the heel or film is more than the carry.
     bottom: f64,

@@ -1,4 +1,4 @@
-//! The left-over mixes of a shop.
+//! The leftovers of a shop.
 //!
 //! With the feature `solver` as much of the shelf as may be goes into the day's pots: see
 //! [`Pot::from_shelf`](super::Pot::from_shelf) and
@@ -12,7 +12,7 @@ use crate::quantity::Time;
 #[cfg(feature = "solver")]
 pub use super::layout::ShelfError;
 
-/// A left-over mix on the shelf.
+/// A leftover on the shelf.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LeftOver {
     /// What is written on it.

@@ -21,26 +21,26 @@ pub struct InStock {
 }
 
 part! {
-    /// A material in stock, and what the day takes of it.
+    /// A material in stock, and what the day needs of it.
     pub struct StockEntry {
         /// Which material.
         pub material: String,
-        /// What was there.
+        /// Mass on hand.
         pub had: Shown<Mass>,
-        /// What the day's pots take.
+        /// Mass that the day's pots need.
         pub used: Shown<Mass>,
-        /// What is left; none where it runs short.
+        /// Mass left; zero if it runs short.
         pub left: Shown<Mass>,
-        /// What is missing.
+        /// Mass missing.
         pub short: Shown<Mass>,
-        /// The pot that cannot be filled any more, where something is missing.
+        /// The first pot that it is not enough for, if any.
         pub runs_out_in: Option<String>,
-        /// Packages to buy for what is missing, where the book states a price and so a package.
+        /// Packages to buy for what is missing, if the book states a price and so a package.
         pub packages: Option<u64>,
     }
 }
 
-/// What the pots take of the stock; what lasts shortest comes first.
+/// What the pots take of the stock, the scarcest first.
 pub(super) fn stock(
     layout: &Layout<'_>,
     book: &Book,
@@ -76,7 +76,7 @@ fn taken(pot: &PotLayout<'_>, material: MaterialId) -> Mass {
     of.fold(Mass::default(), |sum, listed| sum + listed.gives())
 }
 
-/// The first pot for which what `had` holds does not suffice.
+/// The first pot that the mass `had` is not enough for.
 fn runs_out(pots: &[PotLayout<'_>], material: MaterialId, had: Mass) -> Option<usize> {
     let mut left = had;
     pots.iter().position(|pot| {

@@ -1,4 +1,4 @@
-//! What the tools of a bench are called: told once, since every measure of a plan names its tools.
+//! Names of the tools of a bench, made once because every measure of a plan uses them.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -27,12 +27,12 @@ impl<'a> ToolNames<'a> {
         Self::new(&book.tools, book.system)
     }
 
-    /// By what it holds: `1/4 tsp`.
+    /// By its volume: `1/4 tsp`.
     pub(super) fn spoon(&self, spoon: usize) -> &str {
         self.spoons.get(spoon).map_or("", String::as_str)
     }
 
-    /// By what it holds to its highest mark: `2-cup cup`.
+    /// By its capacity to its highest mark: `2-cup cup`.
     pub(super) fn cup(&self, cup: usize) -> &str {
         self.cups.get(cup).map_or("", String::as_str)
     }

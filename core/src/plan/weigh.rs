@@ -1,4 +1,4 @@
-//! The weigh list of a stage: every mass as the bench can do it, and what that does to the formula.
+//! The weigh list of a stage: every mass as the bench can measure it, and the error that this makes in the formula.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -18,43 +18,43 @@ use crate::quantity::{Mass, Ratio};
 use crate::show::{Note, Shown, text};
 use crate::uncertainty::ToolUncertainty;
 
-/// A material of a weigh list that is chosen and not yet told: who looks for an amount that the bench can measure
-/// makes many lists and tells one.
+/// An entry of a weigh list before it is put into words: the search for an amount that the bench can measure makes many
+/// lists, and one is shown.
 pub(crate) struct Listed<'a> {
     pub(super) material: &'a Material,
     pub(super) addition: Addition,
     tolerance: f64,
-    /// `None` where so little is lacking that adding nothing keeps the tolerance.
+    /// `None` if so little is missing that adding nothing keeps the tolerance.
     ways: Option<Ways>,
 }
 
-/// What goes in at a stage, and what is there of it before.
+/// A material that goes in at a stage, and its mass in the mix then.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Addition {
     pub(crate) material: MaterialId,
     /// The measure that the formula is written in.
     pub(crate) written: WrittenIn,
-    /// What the formula wants added.
+    /// Mass to add by the formula.
     pub(crate) wanted: Mass,
-    /// What the mix then holds of it.
+    /// Its mass in the mix then.
     pub(crate) total: Mass,
 }
 
 /// The weigh list for additions to a mix that has its own already.
 pub(crate) struct ToMix<'a> {
     pub(crate) list: Vec<Listed<'a>>,
-    /// What no tool can measure, and what is within its tolerance without it.
+    /// Materials that no tool can measure, and that keep their tolerance without the addition.
     pub(crate) left_out: Vec<MaterialId>,
 }
 
 /// The ways to measure a mass of a material.
 #[derive(Debug)]
 pub(crate) struct Ways {
-    /// The way chosen. Where no tool keeps the tolerance, the nearest that the bench can do.
+    /// The chosen way; if no tool keeps the tolerance, the nearest that the bench can do.
     pub(crate) best: Measure,
     /// The best of every other tool, next best first.
     pub(crate) others: Vec<Measure>,
-    /// Why no tool keeps the tolerance.
+    /// Why no tool keeps the tolerance; `None` if one does.
     pub(crate) beyond: Option<MeasureError>,
 }
 
@@ -82,8 +82,7 @@ impl<'a> Tools<'a> {
     }
 }
 
-/// The weigh list for `additions`; the base of a single plastisol is measured the way that `base` says,
-/// where it is given.
+/// The weigh list for `additions`; the base of a single plastisol is measured by the way in `base`, if given.
 pub(crate) fn list<'a>(
     additions: &[Addition],
     base: Option<(MaterialId, &Measure)>,
@@ -117,12 +116,12 @@ pub(crate) fn list<'a>(
     Ok(list)
 }
 
-/// The most that a small addition may be off by itself: beyond it the amount says nothing.
+/// Maximum error of a small addition by itself: beyond it the amount means nothing.
 const LOOSEST: f64 = 0.5;
 
 /// The weigh list for additions to a mix, each with the tolerance of all of its material there:
 /// what is a small part of it need not be measured so well. An addition that no tool measures is
-/// left out where the material keeps its tolerance without it.
+/// left out if the material keeps its tolerance without it.
 pub(crate) fn list_to_mix<'a>(
     additions: &[(Addition, f64)],
     book: &'a Book,
@@ -151,18 +150,18 @@ pub(crate) fn list_to_mix<'a>(
 /// Rounding that hides behind the scatter of a level spoon, 3 % (common practice, no source).
 const FINE: f64 = 0.02;
 
-/// How unsure the density of a liquid counts of which the book does not say it, to choose between ways alone (common
+/// Uncertainty assumed for the density of a liquid if the book does not state it, only to choose between ways (common
 /// practice, no source).
 const UNSTATED_LIQUID: f64 = 0.05;
 
-/// The same of a density as scooped: from loose to settled (common practice, no source).
+/// The same for a density as scooped: from loose to settled (common practice, no source).
 const UNSTATED_SCOOPED: f64 = 0.1;
 
-/// The ways to measure `wanted` of a material within `tolerance`; `to_the_marks` is one that there is besides.
+/// The ways to measure `wanted` of a material within `tolerance`; `to_the_marks` is a further one.
 ///
-/// The measure that the dose is written in comes first, and another before it where that is surer. How sure a way is
-/// counts by what its tool and the conversion from the dose's own measure leave unsure, and by its rounding, to a tenth
-/// of a per cent. Of ways that are as sure, that with the least handling comes first.
+/// The measure that the dose is written in comes first, unless another is surer. The error of a way combines the
+/// uncertainty of its tool and of the conversion from the dose's own measure with its rounding, to a tenth of a percent.
+/// Of ways with equal errors, the one with the least handling comes first.
 pub(crate) fn choose(
     material: &Material,
     wanted: Mass,
@@ -172,10 +171,10 @@ pub(crate) fn choose(
     tools: Tools<'_>,
 ) -> Result<Ways, MeasureError> {
     let purpose = "measuring it at the bench";
-    // A drop that nobody weighed may be a third off. It is true all the same where the formula counts drops itself,
-    // for then as many drops as it says are right, whatever they weigh.
+    // A drop that nobody weighed may be a third off. If the formula itself counts drops, that count is right whatever
+    // a drop weighs.
     let counted = material.drop_is_calibrated() || written == WrittenIn::Drops;
-    // A borrowed density measures where the formula asks for a volume, and where there is no balance.
+    // A borrowed density is used if the formula asks for a volume, or if there is no scale.
     let is_weighed = written != WrittenIn::Volume && tools.bench().balance().is_some();
     let by_volume = material.by_volume(purpose).ok();
     let by_volume = by_volume.filter(|_| !(is_weighed && material.is_borrowed_by_volume()));
@@ -198,7 +197,7 @@ pub(crate) fn choose(
     all.retain(is_no_filling);
     for one in all.iter_mut().filter(|one| is_own(one.tool, written) && one.within) {
         let off = one.deviation.value.abs();
-        // One act more is worth it where the fewest round off more than a level spoon scatters.
+        // One act more is worth it if the fewest acts round off more than a level spoon scatters.
         let finer = [FINE, off / 1.5].into_iter().filter(|finer| off > FINE && *finer < off);
         let mut finer = finer.filter_map(|finer| {
             let found = measure(finer).ok()?;
@@ -212,7 +211,7 @@ pub(crate) fn choose(
     }
     let beyond = beyond.filter(|_| to_the_marks.is_none());
     all.extend(to_the_marks);
-    // A cup and spoons measure alike: the one with the least handling stands for both.
+    // A cup and spoons measure alike: keep the one with the least handling.
     let by_volume = |one: &Measure| matches!(one.tool, Tool::Cup | Tool::Spoons);
     let handiest = all.iter().filter(|one| by_volume(one)).map(Measure::rank).min();
     all.retain(|one| !by_volume(one) || Some(one.rank()) == handiest);
@@ -226,11 +225,11 @@ pub(crate) fn choose(
     Ok(Ways { best, others: all.collect(), beyond })
 }
 
-/// What a way errs by against the dose as it is written, relative: what is unsure of it, and its rounding, √(u² + d²).
+/// Relative error of a way against the dose as written, from its uncertainty and its rounding: √(u² + d²).
 fn error(way: &Measure, material: &Material, written: WrittenIn, tools: Tools<'_>) -> f64 {
     let doubt = doubt_of(material, &way.steps, written, tools.names, tools.unsure);
     let (doubt, is_open) = doubt.unwrap_or((1.0, true));
-    // The formula's own measure needs no density; another's may be one that nobody has called sure.
+    // The formula's own measure needs no density; that of another may have no stated uncertainty.
     let density = match is_open && !is_own(way.tool, written) {
         true if material.is_scooped() => UNSTATED_SCOOPED,
         true => UNSTATED_LIQUID,
@@ -248,7 +247,7 @@ fn is_own(tool: Tool, written: WrittenIn) -> bool {
     }
 }
 
-/// A measure in words; its deviation is told as a share of `total`, all of the material in the mix.
+/// A measure in words, with its deviation as a share of `total`, all of the material in the mix.
 pub(crate) fn way(measure: &Measure, wanted: Mass, total: Mass, names: &ToolNames<'_>) -> Way {
     let off = (measure.mass - wanted) / total;
     Way {
@@ -260,7 +259,7 @@ pub(crate) fn way(measure: &Measure, wanted: Mass, total: Mass, names: &ToolName
 }
 
 impl Listed<'_> {
-    /// How far it may be off.
+    /// Its tolerance.
     pub(super) fn tolerance(&self) -> Ratio {
         Ratio::from(self.tolerance)
     }
@@ -270,7 +269,7 @@ impl Listed<'_> {
         self.ways.as_ref()?.beyond.as_ref()
     }
 
-    /// The entry in words, with how sure it is.
+    /// The entry in words, with its uncertainty.
     pub(crate) fn told(&self, tools: Tools<'_>) -> Weigh {
         let Tools { names, unsure } = tools;
         let Addition { wanted, total, written, .. } = self.addition;
@@ -295,11 +294,11 @@ impl Listed<'_> {
         }
     }
 
-    /// That the bench cannot do it finer, with the error that this makes and what would do.
+    /// Caution that the bench cannot measure it finer, with the error that this makes and what would help.
     fn told_beyond(&self, nearest: &Way, error: &MeasureError) -> Note {
         let way_out = match error.least() {
             Some(least) => format!(
-                "It is within from {} on: make a larger pot, or use a finer tool.",
+                "It keeps the tolerance from {} on: make a larger pot, or use a finer tool.",
                 text::mass(least).text
             ),
             None => "Use a finer tool.".to_string(),
@@ -307,7 +306,7 @@ impl Listed<'_> {
         Note {
             code: "dose-beyond-bench".to_string(),
             message: format!(
-                "{}: the bench can do no finer than {}, {} ({} accepted). {way_out}",
+                "{}: the nearest measure is {}, {} off ({} allowed). {way_out}",
                 self.material.name,
                 nearest.measure,
                 nearest.off.text,
@@ -316,19 +315,19 @@ impl Listed<'_> {
         }
     }
 
-    /// What the way chosen gives.
+    /// Mass that the chosen way gives.
     pub(super) fn gives(&self) -> Mass {
         self.ways.as_ref().map_or(Mass::default(), |ways| ways.best.mass)
     }
 
-    /// What goes into the mix by the way chosen, where anything does.
+    /// What goes into the mix by the chosen way; `None` if nothing does.
     pub(super) fn taking(&self) -> Option<Taking<'_>> {
         let steps = &self.ways.as_ref()?.best.steps;
         Some(Taking { material: self.material, steps, share: 1.0 })
     }
 }
 
-/// What of a weigh list goes in hot, once the pot is heated.
+/// Materials of a weigh list that go in hot, after heating, with their masses.
 pub(super) fn hot(list: &[Listed<'_>]) -> Vec<(MaterialId, Mass)> {
     let hot = list.iter().filter(|one| one.material.adding() == Adding::Hot);
     hot.map(|one| (one.addition.material, one.addition.wanted)).collect()
@@ -356,24 +355,24 @@ fn nothing(wanted: Mass, total: Mass) -> Way {
 
 /// Steps as a person reads them: `1/2 tsp + 1/8 tsp`, `32 drops`, `12.4 g`.
 fn steps(steps: &[Step], names: &ToolNames<'_>) -> String {
-    if let Some(lots) = lots(steps, names.tools) {
-        return lots;
+    if let Some(weighings) = weighings(steps, names.tools) {
+        return weighings;
     }
     let words: Vec<String> = steps.iter().map(|step| one_step(step, names)).collect();
     words.join(" + ")
 }
 
-/// More than one reading of the balance, as their sum: `852.9 g in 2 weighings`.
-fn lots(steps: &[Step], tools: &Bench) -> Option<String> {
+/// More than one reading of the scale, as their sum: `852.9 g in 2 weighings`.
+fn weighings(steps: &[Step], tools: &Bench) -> Option<String> {
     let mut total = Mass::default();
-    let mut lots = 0_u32;
+    let mut count = 0_u32;
     for step in steps {
         let Step::Weigh { reading, times, .. } = *step else { return None };
         total += reading * f64::from(times);
-        lots = lots.saturating_add(times);
+        count = count.saturating_add(times);
     }
     let readability = tools.balance().map(|balance| balance.readability);
-    (lots > 1).then(|| format!("{} in {lots} weighings", text::balance(total, readability)))
+    (count > 1).then(|| format!("{} in {count} weighings", text::balance(total, readability)))
 }
 
 fn one_step(step: &Step, names: &ToolNames<'_>) -> String {
@@ -466,7 +465,7 @@ mod tests {
         core::iter::once(&weigh.best).chain(&weigh.others).map(|way| way.tool).collect()
     }
 
-    /// The small book with other numbers of materials, and with another balance.
+    /// The small book with other numbers of materials, and with another scale.
     fn book(changes: &[(&str, &str, &str)], reads: &str) -> Book {
         let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
         for (material, field, value) in changes {
@@ -517,7 +516,7 @@ mod tests {
         assert!(tools(&weigh).contains(&Tool::Spoons));
     }
 
-    // 13.8 g of a liquid of 1.02 g/mL: a tablespoon is 9 % too much, which is worse than any density of a liquid.
+    // 13.8 g of a liquid of 1.02 g/mL: a tablespoon is 9 % too much, worse than any error of a liquid's density.
     #[test]
     fn a_spoon_that_is_far_off_gives_way_to_the_balance() {
         let mut book =

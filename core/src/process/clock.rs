@@ -213,8 +213,11 @@ pub fn heats(mass: Mass, runs: &[ShotSeries], hot: &Hot) -> Result<Vec<Heat>, Cl
 }
 
 impl Hot {
-    /// How long a pot with so much in it stays hot from the last burst on.
-    fn lasts(&self, mass: Mass) -> Result<Time, ClockError> {
+    /// How long a pot with `mass` in it stays hot from the last burst on.
+    ///
+    /// # Errors
+    /// [`ClockError::Heat`] if its cooling does not follow from what was watched.
+    pub fn lasts(&self, mass: Mass) -> Result<Time, ClockError> {
         match *self {
             Self::Stated(time) => Ok(time),
             Self::Watched { cooling, room, from, to } => Ok(cooling.time(mass, from, to, room)?),

@@ -4,9 +4,9 @@
 
 use serde_json::Value;
 
-use crate::reference::amount;
 use crate::reference::plan::{batches, list, taken};
 use crate::reference::shop::{Recipe, Shop};
+use crate::reference::{amount, clock};
 
 /// More shots than that, each layer counted, are not tried.
 const MOST_SHOTS: usize = 10;
@@ -19,8 +19,19 @@ struct Shot {
     back: f64,
     /// What the injector keeps of it.
     kept: f64,
+    /// Seconds that it takes; 0 if not known.
+    every: f64,
     /// Of a laminated piece: which, and which of its shots.
     piece: Option<(usize, u32)>,
+}
+
+/// Shots of a laminated piece out of the same pots, one after the other.
+struct Session {
+    piece: usize,
+    /// Pot and recipe of each layer.
+    layers: Vec<(usize, usize)>,
+    shots: usize,
+    every: f64,
 }
 
 struct Cup {
@@ -49,7 +60,17 @@ struct Day {
     /// Milliliters that a pot starts with at least.
     least: f64,
     heats: usize,
+    /// Seconds that a pot stays hot; infinite if not known, or if nothing limits its heats.
+    hot_for: f64,
     fresh_base: bool,
+}
+
+/// Heats of a pot at one recipe.
+struct VisitHeats {
+    /// Without those between shots: the injector keeps something at each.
+    sessions: usize,
+    /// All; `None` if a shot takes longer than the pot stays hot.
+    all: Option<usize>,
 }
 
 /// The fewest pots; `None` where a shot fits no pot, or where there are too many shots to try.
@@ -80,6 +101,7 @@ impl Day {
                     out: taken.fill,
                     back: if melt_again && !laminated { taken.sprue } else { 0.0 },
                     kept: keeps * taken.hot,
+                    every: clock::every(book, &batch.mold.as_str().into()).unwrap_or(0.0),
                     piece: laminated.then_some((piece, shot)),
                 }));
             }
@@ -91,21 +113,25 @@ impl Day {
             undrawn: grams(&cup["film"]).max(grams(&cup["heel"])),
         };
         let least = &book["limits"]["least_pot"];
+        let heats = book["limits"]["heats"].as_u64();
         Self {
             density: recipes.iter().map(|recipe| shop.cup_g_per_ml(recipe)).collect(),
             recipes,
             shots,
             cups: list(&book["bench"]["cups"]).iter().map(cup).collect(),
             least: if least.is_null() { 0.0 } else { shop.ml(least) },
-            heats: book["limits"]["heats"].as_u64().map_or(usize::MAX, |heats| heats as usize),
+            heats: heats.map_or(usize::MAX, |heats| heats as usize),
+            hot_for: heats.and_then(|_| clock::hot_for(book)).unwrap_or(f64::INFINITY),
             fresh_base: book["limits"]["fresh_base"] == true,
         }
     }
 
     fn fewest(&self) -> Option<usize> {
         let all = (1_usize << self.shots.len()) - 1;
-        // One heat a visit is the least that there can be.
-        let may_fit: Vec<bool> = (0..=all).map(|pot| !self.ways(pot, &|_| 1).is_empty()).collect();
+        // Without laminated pieces these are all heats; with them there cannot be fewer.
+        let heats = |pot: usize| move |recipe: usize| self.visit_heats(pot, recipe, &[]);
+        let may_fit: Vec<bool> =
+            (0..=all).map(|pot| !self.ways(pot, &heats(pot)).is_empty()).collect();
         let one_by_one = (0..self.shots.len()).all(|shot| may_fit[1 << shot]);
         if !one_by_one {
             return None;
@@ -149,7 +175,7 @@ impl Day {
     }
 
     /// The orders in which a pot can serve its shots, where it is heated so often at each recipe.
-    fn ways(&self, pot: usize, heats: &dyn Fn(usize) -> usize) -> Vec<Vec<usize>> {
+    fn ways(&self, pot: usize, heats: &dyn Fn(usize) -> VisitHeats) -> Vec<Vec<usize>> {
         let mut visits: Vec<Visit> = Vec::new();
         for shot in self.of(pot) {
             let Shot { recipe, out, back, kept, .. } = *shot;
@@ -162,12 +188,15 @@ impl Day {
                 None => visits.push(Visit { recipe, out, back, kept }),
             }
         }
-        let all: usize = visits.iter().map(|visit| heats(visit.recipe)).sum();
+        let mut all = 0;
+        for visit in &mut visits {
+            let heats = heats(visit.recipe);
+            visit.out += visit.kept * heats.sessions as f64;
+            let Some(own) = heats.all else { return Vec::new() };
+            all += own;
+        }
         if all > self.heats {
             return Vec::new();
-        }
-        for visit in &mut visits {
-            visit.out += visit.kept * heats(visit.recipe) as f64;
         }
         let mut ways = Vec::new();
         permute(&mut visits, 0, &mut |order| {
@@ -177,6 +206,43 @@ impl Day {
             }
         });
         ways
+    }
+
+    /// Heats of `pot` at `recipe`, with the `sessions` that it has there, each of so many shots of so many seconds. Its
+    /// other shots go on in the heat of the first session, whichever and in whichever order takes the fewest heats.
+    fn visit_heats(&self, pot: usize, recipe: usize, sessions: &[(usize, f64)]) -> VisitHeats {
+        let at_recipe = self.of(pot).filter(|shot| shot.recipe == recipe);
+        let longest = at_recipe.map(|shot| shot.every).fold(0.0, f64::max);
+        if longest > self.hot_for * (1.0 + 1e-9) {
+            return VisitHeats { sessions: sessions.len().max(1), all: None };
+        }
+        let plain = self.of(pot).filter(|shot| shot.recipe == recipe && shot.piece.is_none());
+        let plain: Vec<f64> = plain.map(|shot| shot.every).collect();
+        let alone = |&(shots, every): &(usize, f64)| self.heats_after(0.0, &vec![every; shots]);
+        let all = sessions.iter().map(|s| alone(s).0).sum::<usize>();
+        let more = sessions.iter().map(|s| self.heats_after(alone(s).1, &plain).0 - 1).min();
+        let all = more.map_or_else(|| self.heats_after(0.0, &plain).0, |more| all + more);
+        VisitHeats { sessions: sessions.len().max(1), all: Some(all) }
+    }
+
+    /// The fewest heats for shots of so many seconds, in any order, where the first of them has `used` seconds already;
+    /// and how long the last one then lasts.
+    fn heats_after(&self, used: f64, every: &[f64]) -> (usize, f64) {
+        let mut best = vec![(usize::MAX, f64::INFINITY); 1 << every.len()];
+        best[0] = (1, used);
+        for made in 0..best.len() {
+            let (heats, used) = best[made];
+            for (shot, every) in every.iter().enumerate().filter(|(shot, _)| made >> shot & 1 == 0)
+            {
+                let goes_on = used + every <= self.hot_for * (1.0 + 1e-9);
+                let after = if goes_on { (heats, used + every) } else { (heats + 1, *every) };
+                let known = &mut best[made | 1 << shot];
+                if after < *known {
+                    *known = after;
+                }
+            }
+        }
+        best[best.len() - 1]
     }
 
     fn can_become(&self, from: usize, to: usize) -> bool {
@@ -242,31 +308,36 @@ impl Day {
     /// Whether there is an order of work: all shots of a laminated piece from the same pots are one session, a heat in
     /// each of them.
     fn can_be_worked(&self, pots: &[usize]) -> bool {
-        let mut sessions: Vec<Vec<(usize, usize)>> = Vec::new();
-        for shot in self.shots.iter().filter(|shot| shot.piece.is_some()) {
+        let mut sessions: Vec<Session> = Vec::new();
+        let mut seen = Vec::new();
+        for shot in &self.shots {
+            let Some(piece) = shot.piece.filter(|piece| !seen.contains(piece)) else { continue };
+            seen.push(piece);
             let layers =
                 self.shots.iter().enumerate().filter(|(_, layer)| layer.piece == shot.piece);
             let at = layers.filter_map(|(index, layer)| {
                 let pot = pots.iter().position(|pot| pot >> index & 1 == 1)?;
                 Some((pot, layer.recipe))
             });
-            // The piece makes sessions of different pieces different.
-            let mut session: Vec<(usize, usize)> = at.collect();
-            session.push((usize::MAX, shot.piece.map_or(0, |piece| piece.0)));
-            if !sessions.contains(&session) {
-                sessions.push(session);
+            let layers: Vec<(usize, usize)> = at.collect();
+            let same = |known: &&mut Session| known.piece == piece.0 && known.layers == layers;
+            match sessions.iter_mut().find(same) {
+                Some(known) => known.shots += 1,
+                None => {
+                    sessions.push(Session { piece: piece.0, layers, shots: 1, every: shot.every });
+                }
             }
-        }
-        for session in &mut sessions {
-            session.pop();
         }
         let mut ways: Vec<Vec<Vec<usize>>> = Vec::new();
         for (index, &pot) in pots.iter().enumerate() {
             let heats = |recipe: usize| {
-                sessions.iter().filter(|session| session.contains(&(index, recipe))).count().max(1)
+                let here = sessions.iter().filter(|s| s.layers.contains(&(index, recipe)));
+                let here: Vec<(usize, f64)> = here.map(|s| (s.shots, s.every)).collect();
+                self.visit_heats(pot, recipe, &here)
             };
             ways.push(self.ways(pot, &heats));
         }
+        let sessions: Vec<Vec<(usize, usize)>> = sessions.into_iter().map(|s| s.layers).collect();
         orders(&ways, &mut Vec::new(), &|order| works(order, &sessions))
     }
 }

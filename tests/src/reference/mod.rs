@@ -2,6 +2,7 @@
 
 pub mod amount;
 pub mod batch;
+pub mod clock;
 pub mod cost;
 pub mod mix;
 pub mod plan;

@@ -10,6 +10,7 @@ use serde_json::Value;
 
 use super::amount;
 use super::batch::shots as least_shots;
+use super::clock;
 use super::shop::{Recipe, Shop, share, text, whole};
 use super::shot::piece_g;
 
@@ -677,12 +678,7 @@ impl<'a> Check<'a> {
         let mut heats = vec![0; pots.len()];
         // How long each pot has been hot, where the book says for how long one stays so and what a shot takes.
         let mut hot = vec![0.0; pots.len()];
-        let seconds = |text: &Value| {
-            let (number, unit) = amount::number(text.as_str()?)?;
-            Some(number * if unit == "min" { 60.0 } else { 1.0 })
-        };
-        let hot_for = seconds(&self.shop.book["bench"]["oven"]["hot_for"]);
-        let clock = hot_for.zip(seconds(&self.shop.book["costing"]["per_shot"]));
+        let hot_for = clock::hot_for(self.shop.book);
         for (index, work) in list(&self.plan["work"]).iter().enumerate() {
             let from = list(&work["from"]);
             let names: BTreeSet<String> = from.iter().map(|from| text(&from["pot"])).collect();
@@ -705,13 +701,21 @@ impl<'a> Check<'a> {
                     heats[pot] += 1;
                     hot[pot] = 0.0;
                 }
+                let every = |draw: &Value| clock::every(self.shop.book, &draw["mold"]);
+                // A stage with a shot that no heat has time for has no clock.
+                let is_timed = list(&pots[pot]["stages"][stage]["draws"])
+                    .iter()
+                    .all(|draw| every(draw) <= hot_for.map(|hot_for| hot_for * (1.0 + 1e-9)));
                 for _ in 0..whole(&work["shots"]) {
-                    let Some((hot_for, per_shot)) = clock else { break };
-                    if hot[pot] + per_shot > hot_for {
+                    let Some((hot_for, every)) = hot_for.zip(every(work)).filter(|_| is_timed)
+                    else {
+                        break;
+                    };
+                    if hot[pot] + every > hot_for * (1.0 + 1e-9) {
                         heats[pot] += 1;
                         hot[pot] = 0.0;
                     }
-                    hot[pot] += per_shot;
+                    hot[pot] += every;
                 }
                 let draw = &pots[pot]["stages"][stage]["draws"][done];
                 let right = draw["mold"] == work["mold"] && draw["shots"] == work["shots"];
@@ -742,6 +746,10 @@ impl<'a> Check<'a> {
             let count = whole(&pot["heats"]["count"]);
             self.object(heats == told && heats == count, || {
                 format!("pot {}: {heats} heats, it says {told} and {count}", pot["pot"])
+            });
+            let allowed = self.shop.book["limits"]["heats"].as_u64();
+            self.object(allowed.is_none_or(|allowed| u64::from(heats) <= allowed), || {
+                format!("pot {}: {heats} heats of {allowed:?}", pot["pot"])
             });
         }
     }
@@ -848,15 +856,15 @@ impl<'a> Check<'a> {
                 continue;
             }
             if tool == "balance" {
-                let (total, lots) = match what.split_once(" in ") {
-                    Some((total, lots)) => {
-                        let lots = lots.strip_suffix(" lots").ok_or("in what?")?;
-                        (total, lots.parse::<f64>().map_err(|_| "how many lots?".to_owned())?)
+                let (total, weighings) = match what.split_once(" in ") {
+                    Some((total, weighings)) => {
+                        let count = weighings.strip_suffix(" weighings").ok_or("in what?")?;
+                        (total, count.parse::<f64>().map_err(|_| "how many times?".to_owned())?)
                     }
                     None => (what, 1.0),
                 };
                 let grams = amount::g(total).ok_or("not in grams")?;
-                self.weighable(grams, lots)?;
+                self.weighable(grams, weighings)?;
                 sum += times * grams;
                 continue;
             }
@@ -883,7 +891,7 @@ impl<'a> Check<'a> {
     }
 
     /// Whether the balance shows such a number, or such a sum of so many.
-    fn weighable(&self, grams: f64, lots: f64) -> Result<(), String> {
+    fn weighable(&self, grams: f64, weighings: f64) -> Result<(), String> {
         let balance = &self.shop.book["bench"]["balance"];
         let g = |key: &str| balance[key].as_str().and_then(amount::g);
         let reads = g("reads").ok_or("there is no balance")?;
@@ -892,9 +900,9 @@ impl<'a> Check<'a> {
         if (steps - steps.round()).abs() > 1e-6 * steps {
             return Err(format!("{grams} g is between two readings"));
         }
-        let (each, least) = (grams / lots, g("from").unwrap_or(0.0));
+        let (each, least) = (grams / weighings, g("from").unwrap_or(0.0));
         // Lots are split evenly, to a step of the balance.
-        let step = if lots > 1.0 { reads } else { 0.0 };
+        let step = if weighings > 1.0 { reads } else { 0.0 };
         let inside = each + step >= least * (1.0 - 1e-9) && each - step <= most * (1.0 + 1e-9);
         if inside { Ok(()) } else { Err(format!("{grams} g is outside the balance's range")) }
     }

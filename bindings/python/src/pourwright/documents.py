@@ -78,7 +78,7 @@ Cut: TypeAlias = str
 
 
 Doing: TypeAlias = Literal["prepare", "heat", "reheat", "shoot"]
-"""What is done in a span of the day."""
+"""Kind of work in a span of the day."""
 
 
 Format: TypeAlias = Literal["pourwright/1.0"]
@@ -234,7 +234,7 @@ class Becomes(TypedDict):
     """What a pot could still become."""
 
     adds: Shown
-    """What must be added in all."""
+    """Total mass of the additions."""
 
     fits: bool
     """Whether the cup holds it."""
@@ -243,7 +243,7 @@ class Becomes(TypedDict):
     """By its formulas."""
 
     mass: Shown
-    """What the pot weighs then."""
+    """Mass of the pot then."""
 
     products: list[str]
     """The book's products that are shot with just these."""
@@ -350,31 +350,31 @@ class BookDocument(TypedDict):
 
 
 class Borrowed(TypedDict):
-    """A number that the book does not state, and what the plan takes in its place."""
+    """A number that the book does not state, and what the plan assumes for it."""
 
     code: str
     """Stable code in kebab case."""
 
     gain: Shown
-    """What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes."""
+    """Relative uncertainty of a piece's mass that measuring it would remove: the maximum of the day's recipes."""
 
     how: str
     """How to measure it."""
 
     material: str
-    """Of which material."""
+    """The material."""
 
     property: Property
-    """Which number."""
+    """The property."""
 
     source: str
-    """Where it is from."""
+    """Its source."""
 
     uncertainty: Shown
     """Its standard uncertainty, relative."""
 
     value: str
-    """What is taken, as a book writes it: `1.03 g/mL ± 0.03`."""
+    """The assumed value, as a book writes it: `1.03 g/mL ± 0.03`."""
 
 
 BudgetEntry = TypedDict("BudgetEntry", {
@@ -720,45 +720,45 @@ class CorrectAnswer(TypedDict):
     """What to add, in measures of the bench."""
 
     becomes: list[Becomes]
-    """What else of the book it could become, the least addition first; looked for where it cannot be made right."""
+    """Other formulas of the book that it could become, the smallest addition first; only if it cannot be made right."""
 
     calculate: Literal["correct"]
 
     cup: Shown
-    """What the cup may hold."""
+    """Maximum fill of the cup."""
 
     fault: Fault | None
     """Why the pot cannot be made right."""
 
     foreign: list[MaterialMass]
-    """What does not belong."""
+    """Materials that do not belong."""
 
     mass: Shown
-    """What the pot weighs then."""
+    """Mass of the pot then."""
 
     nothing_of: list[str]
-    """Materials of the formula of which nothing is added: what is too much already."""
+    """Materials of the formula of which nothing is added: there is enough or too much already."""
 
     off: list[Off]
-    """How far each material of the formula stays off then, measures of the bench apart."""
+    """How far each material of the formula stays off then, rounding of the measures aside."""
 
     outcome: Outcome
-    """What can be done."""
+    """The outcome."""
 
     pot: list[InPot]
-    """What is in the pot."""
+    """The mix in the pot."""
 
     right_mass: Shown | None
-    """The least that the pot must weigh to be right, in a cup large enough."""
+    """Smallest mass at which the pot is right, in a cup large enough."""
 
     right_volume: Shown | None
     """The volume of that."""
 
     too_little: list[str]
-    """Materials of which so little lacks that no tool measures it; they keep their tolerance without it."""
+    """Materials of which too little is missing for any tool; they keep their tolerance without it."""
 
     traces: list[MaterialMass]
-    """What does not belong, but is little enough to let pass."""
+    """Materials that do not belong, but are little enough to stay."""
 
     volume: Shown
     """Its volume then, cold and liquid."""
@@ -866,14 +866,14 @@ class CupEntry(TypedDict):
 
 
 class DayCost(TypedDict):
-    """What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the sum
-    over the lines."""
+    """Cost of a day. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the sum over
+    the lines."""
 
     credit: MoneyShown
-    """What is left over at the end is worth."""
+    """Worth of what is left over at the end."""
 
     from_shelf: MoneyShown
-    """What the left-overs from the shelf are worth."""
+    """Worth of the leftovers from the shelf."""
 
     lines: list[LineCost]
     """The order lines, in their order."""
@@ -894,7 +894,7 @@ class DayCost(TypedDict):
     """All of it."""
 
     used: list[MaterialCost]
-    """What is used of each material, by name."""
+    """Materials used, by name."""
 
     work: MoneyShown
     """Work."""
@@ -904,46 +904,46 @@ class Degas(TypedDict):
     """How a pot is degassed."""
 
     absolute: Shown
-    """What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be."""
+    """Pressure left in the chamber; near the end of the dial, the middle of what it may be."""
 
     assumed: Note | None
-    """That this is assumed, and what to do then; absent where the book gives the rise or the air."""
+    """Note that the factor is assumed, and what to do then; none if the book states the rise or the air."""
 
     at_most: Shown | None
-    """The most that may be left, where the dial cannot tell."""
+    """Its maximum, near the end of the dial."""
 
     cup: Shown
-    """The cup to degas in: what it holds to its highest mark."""
+    """Capacity of the cup to degas in, to its highest mark."""
 
     cup_name: str
-    """What that cup is called: `4-cup cup`."""
+    """Name of that cup: `4-cup cup`."""
 
     fill_mark: Shown
-    """The level to fill it to at most."""
+    """Maximum level to fill it to."""
 
     fills: int
-    """In how many fills the pot goes through."""
+    """Number of fills that the pot takes."""
 
     gauge: Shown
-    """What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber."""
+    """Reading of the gauge: the vacuum on a vacuum gauge, else the pressure left in the chamber."""
 
     gauge_off: Shown | None
-    """How far the vacuum gauge must be off, since the air here does not give what it shows."""
+    """Error of the vacuum gauge, if it shows more than the air here can give."""
 
     is_absolute: bool
-    """Whether that counts up from nothing."""
+    """Whether that is an absolute pressure."""
 
     level: Shown
-    """The level of each, shared out evenly."""
+    """Level of each, in equal parts."""
 
     rise: Shown
-    """How many times its level the pot swells to, if no bubble bursts."""
+    """Factor by which the pot swells, if no bubble bursts."""
 
     swells_at: Shown | None
-    """The least that the dial allows, which the swelling is reckoned with where no rise was seen."""
+    """Its minimum by the dial, used to calculate the swelling if no rise was seen."""
 
     swollen: Shown
-    """What each swells to."""
+    """Volume that each swells to."""
 
 
 class DegasAnswer(TypedDict):
@@ -1002,14 +1002,13 @@ class DoseAnswer(TypedDict):
 
 
 class Doubt(TypedDict):
-    """How sure a measure is."""
+    """Uncertainty of a measure."""
 
     main_source: str
-    """What makes it unsure most."""
+    """Main source of the uncertainty."""
 
     uncertainty: Shown
-    """Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula is
-    written in; relative."""
+    """Relative standard uncertainty of what it gives, against the dose in the measure that the formula is written in."""
 
 
 class Draw(TypedDict):
@@ -1022,7 +1021,7 @@ class Draw(TypedDict):
     """The mold."""
 
     per_shot: Shown
-    """What one shot takes."""
+    """Mass of one shot, sprue included."""
 
     pieces: list[Pieces]
     """The pieces, by shape."""
@@ -1031,19 +1030,19 @@ class Draw(TypedDict):
     """The layer's share of the cavity, below 1 in a laminated piece."""
 
     shots: int
-    """Shots that the orders take."""
+    """Shots needed for the orders."""
 
     shots_per_load: int
     """Whole shots in a load."""
 
     spare_shots: int
-    """Shots that the rest of the pot allows beyond that."""
+    """Further shots that the rest of the pot gives."""
 
     sprue: Shown
-    """What stays as sprue at each shot."""
+    """Mass of the sprue of one shot."""
 
     together_with: list[str]
-    """Pots that are shot together with this one, for a laminated piece."""
+    """The other pots of a laminated piece, shot at the same time."""
 
 
 class DrawRecord(TypedDict):
@@ -1123,7 +1122,7 @@ class FlakeCount(TypedDict):
     """The flakes of one material in a piece."""
 
     count: float
-    """How many there are about, from the nominal size of its cut."""
+    """Approximate number, from the nominal size of its cut."""
 
     material: str
     """The flake."""
@@ -1188,19 +1187,19 @@ class FormulaEntry(TypedDict):
 
 
 class FromShelf(TypedDict):
-    """What goes into a pot from the shelf."""
+    """Leftovers that go into a pot."""
 
     brings: list[MaterialMass]
-    """What they bring of each material."""
+    """Mass of each material in them."""
 
     heats: int | None
-    """The most heats that one of them has spent, which the whole pot inherits; none where that is not known of one."""
+    """Heats spent by the most heated one, which count for the whole pot; none if not known of one of them."""
 
     left_overs: list[ShelfPart]
-    """Which left-overs, by their names."""
+    """The leftovers, by name."""
 
     off: list[Off]
-    """How far they take each material from its formula; what is measured fresh is wanted with that in mind."""
+    """How far they take each material from its formula; the weigh list allows for it."""
 
 
 class GoesIn(TypedDict):
@@ -1213,7 +1212,7 @@ class GoesIn(TypedDict):
     """In how many portions, each stirred in before the next."""
 
     stated: bool
-    """Whether the book says when; else it is common practice for the kind."""
+    """Whether the book states it; else common practice for the kind."""
 
     when: Adding
     """Before the pot is heated for the stage, or after it."""
@@ -1279,16 +1278,16 @@ HeatAnswer = TypedDict("HeatAnswer", {
 
 
 class HeatBand(TypedDict):
-    """A line of the table of readings: below this reading, run the oven so long; then stir and read again."""
+    """A line of the table of readings: below this reading, run the oven for this time; then stir and read again."""
 
     at_most: Shown
-    """The hottest that the pot can be after it, from the top of the band."""
+    """The hottest possible reading after it, from the top of the band."""
 
     below: Shown
-    """The thermometer shows less than this, and no less than the band before it ends at."""
+    """Upper end of the band; it begins where the band before ends."""
 
     burst: Shown
-    """How long the oven runs then."""
+    """Time that the oven runs."""
 
     expected: Shown
     """The expected reading after it, from the top of the band."""
@@ -1322,49 +1321,49 @@ class HeatHistoryAnswer(TypedDict):
 
 
 class HeatSpent(TypedDict):
-    """What the heats of a pot cost it, as time at one temperature."""
+    """Heat that a pot spends of its budget, as time at one temperature."""
 
     at: Shown
-    """The temperature at which the time is counted."""
+    """Reference temperature of the times."""
 
     before: Shown | None
-    """What of that the left-overs in it had spent, where there are any: the most of one of them."""
+    """The part of it spent before, by the most heated leftover; none without one."""
 
     budget: Shown
-    """What the pot stands."""
+    """Time that the pot withstands."""
 
     left: Shown
-    """What is left."""
+    """Time that is left."""
 
     material: str
     """The plastisol that has least left."""
 
     more_stabilizer_not_counted: bool
-    """Whether there is more stabilizer than the material's figure holds for, the rest not counted."""
+    """Whether there is more stabilizer than the material's figure is stated for; the excess is not counted."""
 
     needs: MaterialMass | None
-    """What more of the stabilizer, put in at first, would stand that; none where no dose is known that does."""
+    """Additional stabilizer, from the start, with which the pot would withstand it; none if no dose is known that does."""
 
     over: Shown | None
-    """What is spent beyond the budget."""
+    """Time spent beyond the budget."""
 
     spent: Shown
-    """What its heats spend, each held at its aim from the last burst to the last shot, and what the left-overs in it
-    had spent. So much is spent of what is left of it."""
+    """Time that its heats spend, each held at its aim from the last burst to the last shot, and that its leftovers had
+    spent before. It counts for what is left of the pot."""
 
 
 class Heats(TypedDict):
-    """How often a pot is heated, and what that leaves of its stabilizer."""
+    """Heats of a pot, and the heat that its stabilizer still withstands."""
 
     budget: Calculated5 | None
-    """What is spent and left, where the book states a budget."""
+    """Heat spent and left, if the book states a budget."""
 
     count: int
-    """How often it is heated."""
+    """Number of its heats, reheats between shots included."""
 
     in_all: int | None
-    """The same with the heats of the left-overs in it, of which the pot inherits the most; none where those are not
-    known. As often was heated what is left of it."""
+    """The same with the heats of the most heated leftover in it; none if that is not known. They count for what is left
+    of the pot."""
 
 
 class HookEntry(TypedDict):
@@ -1390,7 +1389,7 @@ class InPot(TypedDict):
     """Which."""
 
     off: Shown | None
-    """How far it is off per mass of base; none where the formula lacks it or no base is there."""
+    """How far it is off per mass of base; none if the formula lacks it or there is no base."""
 
 
 class InjectorEntry(TypedDict):
@@ -1482,22 +1481,22 @@ class LimitsEntry(TypedDict):
 
 
 class LineCost(TypedDict):
-    """What an order line costs."""
+    """Cost of an order line."""
 
     materials: MoneyShown
     """Its part of the pots' plastic."""
 
     packing: MoneyShown
-    """Its packing; nothing where it is not sold by the pack."""
+    """Its packing; zero if it is not sold by the pack."""
 
     per_pack: MoneyShown | None
-    """Of one pack, where it is sold by the pack."""
+    """Of one pack, if sold by the pack."""
 
     per_piece: MoneyShown
     """Of one piece."""
 
     price: MoneyShown | None
-    """What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece."""
+    """Price with the margin of the book: of one pack if sold by the pack, else of one piece."""
 
     total: MoneyShown
     """All of it."""
@@ -1647,7 +1646,7 @@ class MaterialMass(TypedDict):
     """A mass of a material."""
 
     mass: Shown
-    """How much of it."""
+    """Its mass."""
 
     material: str
     """Which material."""
@@ -1811,7 +1810,7 @@ class MoneyShown(TypedDict):
     """A sum of money."""
 
     amount: str
-    """The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds."""
+    """The sum in the calculation, in steps of 0.000 001: decimal text, which no reader rounds."""
 
     currency: str
     """The currency's ISO 4217 code."""
@@ -1837,17 +1836,17 @@ class Off(TypedDict):
     """Which material."""
 
     off: Shown
-    """By so much, as a share of what the formula wants of it."""
+    """The difference, as a share of what the formula needs."""
 
 
 class OnShelf(TypedDict):
-    """A left-over mix on the shelf."""
+    """A leftover on the shelf."""
 
     ext: dict[str, Any] | None
     """What the embedding program keeps with it."""
 
     had: Shown
-    """What was there."""
+    """Its mass before the day."""
 
     made: str | None
     """The day it was made."""
@@ -1859,23 +1858,23 @@ class OnShelf(TypedDict):
     """The pots that it goes into."""
 
     stays: Shown
-    """What stays on the shelf."""
+    """Mass that stays on the shelf."""
 
     used: Shown
-    """What goes into pots."""
+    """Mass that goes into pots."""
 
 
 class OrderCost(TypedDict):
-    """What an order costs."""
+    """Cost of an order."""
 
     order: str
     """The order."""
 
     price: MoneyShown | None
-    """What its lines bring at their prices."""
+    """Its lines at their prices."""
 
     total: MoneyShown
-    """What its lines cost."""
+    """Cost of its lines."""
 
 
 class OrderLine(TypedDict):
@@ -2040,24 +2039,24 @@ class PieceRecord(TypedDict):
 
 
 Pieces = TypedDict("Pieces", {
-    # The flakes in one, where the book states their cut and thickness.
+    # Flakes in a piece, if the book states their cut and thickness.
     "flakes": "list[FlakeCount]",
-    # The least it weighs: fed nothing from the sprue.
+    # Its minimum: shrunk, with no feed from the sprue.
     "from": "Shown",
-    # How many the shots make.
+    # Number that the shots make.
     "made": "int",
-    # How many were ordered.
+    # Number ordered.
     "ordered": "int",
     # The shape, in a mold with unlike cavities.
     "shape": "str | None",
     # Whether the sprue cannot feed the cavity, so that the piece sinks in.
     "sinks_in": "bool",
-    # The most it weighs: fed all of its contraction.
+    # Its maximum: topped by the sprue for all of its contraction.
     "to": "Shown",
-    # Its standard uncertainty by cavity and density, where the book states how sure the cavity is; how far the
-    # piece is fed comes on top.
+    # Its standard uncertainty from cavity and density, if the book states that of the cavity; the feed is not in
+    # it.
     "uncertainty": "Shown | None",
-    # What this layer of one weighs.
+    # Mass of this layer of a piece.
     "weighs": "Shown",
 })
 """The pieces of one shape in a draw."""
@@ -2067,36 +2066,36 @@ class PlanAnswer(TypedDict):
     """A day's plan from a book and an order list."""
 
     assumptions: list[Note]
-    """What the plan had to assume, since the book does not say it."""
+    """Assumptions, for what the book does not state."""
 
     borrowed: list[Borrowed]
-    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
+    """Numbers that the book does not state, what the plan assumes for them, and which to measure first."""
 
     calculate: Literal["plan"]
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Hazards."""
 
     clock: Calculated6 | None
-    """The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes."""
+    """The time line: when each pot is heated and shot, and how long that takes. Only if the book states an oven."""
 
     cost: Calculated7 | None
-    """What the day costs, where the book says how to reckon it."""
+    """Cost of the day, if the book states how to calculate it."""
 
     day: str | None
-    """The day, as the order list has it."""
+    """The day, as written in the order list."""
 
     format: Format
     """The format and its version."""
 
     lines: list[PlannedLine]
-    """The order lines, in the order in which they were given."""
+    """The order lines, as given."""
 
     made_from: MadeFrom | None
     """The documents that it was made from."""
 
     measures: System
-    """What a cup and a spoon hold in it."""
+    """The measuring system: what a cup and a spoon hold."""
 
     pots: list[Pot]
     """The pots, in the order in which they are first heated."""
@@ -2105,19 +2104,19 @@ class PlanAnswer(TypedDict):
     """Why there are not fewer pots."""
 
     shelf: list[OnShelf]
-    """The left-overs of the order list, and what of them is used."""
+    """The leftovers of the order list, and the part of them that is used."""
 
     shop: str | None
-    """Whose it is."""
+    """The shop."""
 
     steps: list[PlanStep]
     """What a person does, in the order of work."""
 
     stock: list[StockEntry]
-    """Materials in stock and what is taken of them; what lasts shortest comes first."""
+    """Materials in stock and what the day takes of them, the scarcest first."""
 
     water: SinkWater | None
-    """The water that sink rates are told for."""
+    """The water of the sink rates."""
 
     work: list[Work]
     """The order of work over all pots."""
@@ -2128,34 +2127,34 @@ class PlanDocument(TypedDict):
     made again to the same bits."""
 
     assumptions: list[Note]
-    """What the plan had to assume, since the book does not say it."""
+    """Assumptions, for what the book does not state."""
 
     borrowed: list[Borrowed]
-    """Numbers that the book does not state, what the plan takes in their place, and which to measure first."""
+    """Numbers that the book does not state, what the plan assumes for them, and which to measure first."""
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Hazards."""
 
     clock: Calculated6 | None
-    """The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes."""
+    """The time line: when each pot is heated and shot, and how long that takes. Only if the book states an oven."""
 
     cost: Calculated7 | None
-    """What the day costs, where the book says how to reckon it."""
+    """Cost of the day, if the book states how to calculate it."""
 
     day: str | None
-    """The day, as the order list has it."""
+    """The day, as written in the order list."""
 
     format: Format
     """The format and its version."""
 
     lines: list[PlannedLine]
-    """The order lines, in the order in which they were given."""
+    """The order lines, as given."""
 
     made_from: MadeFrom | None
     """The documents that it was made from."""
 
     measures: System
-    """What a cup and a spoon hold in it."""
+    """The measuring system: what a cup and a spoon hold."""
 
     pots: list[Pot]
     """The pots, in the order in which they are first heated."""
@@ -2164,19 +2163,19 @@ class PlanDocument(TypedDict):
     """Why there are not fewer pots."""
 
     shelf: list[OnShelf]
-    """The left-overs of the order list, and what of them is used."""
+    """The leftovers of the order list, and the part of them that is used."""
 
     shop: str | None
-    """Whose it is."""
+    """The shop."""
 
     steps: list[PlanStep]
     """What a person does, in the order of work."""
 
     stock: list[StockEntry]
-    """Materials in stock and what is taken of them; what lasts shortest comes first."""
+    """Materials in stock and what the day takes of them, the scarcest first."""
 
     water: SinkWater | None
-    """The water that sink rates are told for."""
+    """The water of the sink rates."""
 
     work: list[Work]
     """The order of work over all pots."""
@@ -2211,32 +2210,32 @@ PlannedHeating = TypedDict("PlannedHeating", {
     "aim": "Shown",
     # The table, the coldest band first. The last band ends where shooting begins.
     "bands": "list[HeatBand]",
-    # How far the amount is outside those that were timed, as a factor.
+    # Factor by which the amount is outside those that were timed.
     "beyond": "Shown | None",
-    # How many bursts are expected.
+    # Number of bursts expected.
     "bursts": "int",
-    # The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
+    # Expected reading before it; none if not known, and the bursts are then those of a cold pot.
     "from": "Shown | None",
     # Whether nothing was timed: the times follow from the rated power alone.
     "guess": "bool",
-    # The setting of the oven, as a share of full power, where it is below that.
+    # Setting of the oven, as a share of full power; none at full power.
     "setting": "Shown | None",
     # Shoot from this reading on.
     "shoot_from": "Shown",
     # Shoot up to this reading; above it, stop and let the pot cool.
     "shoot_to": "Shown",
-    # Materials whose specific heat the book does not state: taken to be that of the rest.
+    # Materials whose specific heat the book does not state; assumed that of the rest.
     "specific_heat_not_known": "list[str]",
-    # How long the oven is expected to run altogether.
+    # Total time that the oven is expected to run.
     "total": "Shown",
-    # The standard uncertainty of that.
+    # Its standard uncertainty.
     "uncertainty": "Shown",
 })
 """How a pot is heated, by the thermometer: every burst by the reading before it, the first one too."""
 
 
 class PlannedLine(TypedDict):
-    """What an order line gets."""
+    """An order line in the plan."""
 
     ext: dict[str, Any] | None
     """What the embedding program keeps on the line."""
@@ -2251,13 +2250,13 @@ class PlannedLine(TypedDict):
     """Pieces in a pack."""
 
     packs: int | None
-    """How many packs, where it is sold by the pack."""
+    """Number of packs, if sold by the pack."""
 
     piece: Shown
-    """What a piece weighs."""
+    """Mass of a piece."""
 
     pieces: int
-    """How many pieces."""
+    """Number of pieces."""
 
     pots: list[str]
     """The pots it is shot from."""
@@ -2269,50 +2268,50 @@ class PlannedLine(TypedDict):
     """The shape, in a mold with unlike cavities."""
 
     sinks: Calculated | None
-    """How it sinks, where the book states a water."""
+    """How a piece sinks, if the book states a water."""
 
     what: str
-    """What is ordered: the product's name, or its formulas."""
+    """The product's name, or its formulas."""
 
 
 class Pot(TypedDict):
     """One vessel of mix from first measure to last shot."""
 
     cup: Shown
-    """The cup it is mixed in: what that holds."""
+    """Capacity of the cup it is mixed in."""
 
     cup_name: str
-    """What that cup is called: `2-cup cup`."""
+    """Name of that cup: `2-cup cup`."""
 
     degas: Calculated2 | None
-    """How it is degassed, where the book states a vacuum."""
+    """How it is degassed, if the book states a vacuum."""
 
     from_shelf: FromShelf | None
-    """What goes in from the shelf before the first stage's weigh list, which is then that of the rest."""
+    """Leftovers that go in first; the first stage's weigh list is then for the rest."""
 
     heats: Heats
-    """How often it is heated, and what that leaves of its stabilizer."""
+    """Its heats, and the heat that its stabilizer still withstands."""
 
     id: str
-    """Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes."""
+    """Id made of what it is, like the ids of its steps: it stays the same when other orders come in or a count changes."""
 
     left_over: Shown
-    """What is left over in the cup after the last shot, its heel among it."""
+    """Mass left in the cup after the last shot, the heel included."""
 
     lost: Shown
-    """What stays on the cup's wall and in the injector."""
+    """Mass lost on the wall of the cup and in the injector."""
 
     pot: str
     """Its letter: A, B, ..."""
 
     sprues: Shown
-    """What all sprues weigh."""
+    """Mass of all sprues."""
 
     stages: list[Stage]
-    """What is made in it, one after the other."""
+    """Its stages, in order."""
 
     warnings: list[Note]
-    """What is dangerous in it, and what would help."""
+    """What is wrong or risky in it, and what would help."""
 
 
 class PotLeftOvers(TypedDict):
@@ -2394,42 +2393,42 @@ class ProductEntry(TypedDict):
 
 
 class Proof(TypedDict):
-    """How many pots a day needs at least, and why."""
+    """Minimum number of pots of a day, and why."""
 
     least: int
-    """No plan has fewer than this."""
+    """Minimum of any plan."""
 
     pots: int
-    """How many the plan has."""
+    """Number of pots of the plan."""
 
     reasons: list[ProofReason]
     """Why."""
 
 
 class ProofFormula(TypedDict):
-    """What one formula adds to an argument."""
+    """What a formula adds to a reason."""
 
     because: str
-    """Its numbers: what its shots take, and what a pot gives of it."""
+    """Its numbers: what its shots need, and what a pot gives."""
 
     formula: str
     """The formula, by its names."""
 
     pots: int | None
-    """Pots that it needs for itself, where the argument adds these up."""
+    """Pots that it needs for itself, if the reason adds these up."""
 
 
 class ProofReason(TypedDict):
-    """One argument for a number of pots; where bases differ their numbers add up."""
+    """A reason for a number of pots; those of different bases add up."""
 
     because: str
-    """The argument as a sentence, with its numbers."""
+    """The reason as a sentence, with its numbers."""
 
     formulas: list[ProofFormula]
     """All formulas that it counts."""
 
     pots: int
-    """How many pots it calls for."""
+    """Number of pots that it calls for."""
 
 
 class RecipePart(TypedDict):
@@ -2595,19 +2594,19 @@ class ShelfEntry(TypedDict):
 
 
 class ShelfPart(TypedDict):
-    """What of a left-over goes into one pot."""
+    """A leftover in a pot."""
 
     heats: int | None
-    """Heats that it has spent; none where that is not known."""
+    """Heats that it has spent; none if not known."""
 
     mass: Shown
-    """How much of it, as the balance shows it."""
+    """Mass of it, as the scale shows it."""
 
     name: str
     """Its name."""
 
     spent: Shown | None
-    """What they spent, as time at the reference temperature of its plastisol's budget; none where that is not known."""
+    """Time that they spent, at the reference temperature of its plastisol's budget; none if not known."""
 
 
 class ShotAnswer(TypedDict):
@@ -2712,7 +2711,7 @@ class SinkAnswer(TypedDict):
 
 
 class SinkWater(TypedDict):
-    """The water that sink rates are told for."""
+    """The water of the sink rates."""
 
     density: Shown
     """Its density."""
@@ -2731,7 +2730,7 @@ class Sinking(TypedDict):
     """Density of the piece without its hook."""
 
     density_uncertainty: Shown | None
-    """Standard uncertainty of that, where it is known: twice that to either side is in the bounds."""
+    """Its standard uncertainty, if known; the bounds include twice that to either side."""
 
     fastest: Shown
     """Upper bound."""
@@ -2740,13 +2739,13 @@ class Sinking(TypedDict):
     """Mass of hook and weight."""
 
     motion: Motion
-    """Whether it falls straight, as the model has it."""
+    """Motion while it sinks: straight, as in the model, or not."""
 
     slowest: Shown
     """Lower bound."""
 
     speed: Shown
-    """How fast it falls."""
+    """Its sink rate."""
 
 
 class SourceShare(TypedDict):
@@ -2766,7 +2765,7 @@ class Span(TypedDict):
     """When it begins, from the beginning of the day."""
 
     doing: Doing
-    """What is done."""
+    """Kind of work."""
 
     lasts: Shown
     """How long it takes."""
@@ -2778,26 +2777,27 @@ class Span(TypedDict):
     """The pots: several for a laminated piece."""
 
     shots: int | None
-    """How many shots are made."""
+    """Number of shots."""
 
     stage: int
     """The stage of the first of them, from 1 on."""
 
 
 class Stage(TypedDict):
-    """One composition of a pot: what goes in, and what is shot out."""
+    """One composition of a pot: what goes in, and what is shot."""
 
     carried: Shown
-    """What is then in the pot for the next stage, or is left over."""
+    """Mass in the pot for the next stage, or left over."""
 
     clock: Calculated4 | None
-    """Its heats one by one, where the book states an oven: which shots are made in each, and the table of each reheat."""
+    """Its heats one by one: the shots of each, and the table of each reheat. Only if the book states an oven."""
 
     density: Shown
     """Density of the finished plastic."""
 
     density_uncertainty: Shown | None
-    """Its standard uncertainty, as measured fresh from the weigh lists."""
+    """Its standard uncertainty from the weigh lists; none in a pot with a leftover, whose composition is not known that
+    well."""
 
     draws: list[Draw]
     """What is shot."""
@@ -2812,14 +2812,14 @@ class Stage(TypedDict):
     """Its formulas."""
 
     heating: Calculated3 | None
-    """How it is heated each time, where the book states an oven."""
+    """How it is heated, if the book states an oven."""
 
     heats: int
-    """How often it is heated: once, again for each laminated piece, and again where its shots take longer than it stays
+    """Number of heats: one, another for each laminated piece, and reheats where its shots take longer than it stays
     hot."""
 
     holds: Shown
-    """What the pot then holds."""
+    """Mass in the pot then."""
 
     shoot_from: Shown | None
     """Lowest temperature to shoot at."""
@@ -2834,30 +2834,30 @@ class Stage(TypedDict):
     """Sprues that go back into the pot before the next stage."""
 
     stir_every: Shown | None
-    """How often to stir against the settling of its salt, where the book states the grain and the viscosity; else it is
-    stirred before every load."""
+    """How often to stir so that salt does not settle, if the book states the grain and the viscosity; else stir before
+    every load."""
 
     weigh: list[Weigh]
-    """What goes in at this stage."""
+    """Weigh list of what goes in."""
 
 
 class StageHeat(TypedDict):
     """One heat of a stage: from the oven to the oven."""
 
     after: int
-    """Shots of the stage that were made before it."""
+    """Shots of the stage made before it."""
 
     heating: Calculated3 | None
-    """The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat."""
+    """Table of readings of a reheat, for what is then in the pot; the first heat has that of the stage."""
 
     holds: Shown
-    """What is in the pot when it begins."""
+    """Mass in the pot when it begins."""
 
     lasts: Shown
     """From the last burst to the last shot."""
 
     shots: int
-    """Shots that are made in it."""
+    """Shots made in it."""
 
 
 class StageRecord(TypedDict):
@@ -2964,38 +2964,38 @@ class StickEntry(TypedDict):
 
 
 class StockEntry(TypedDict):
-    """A material in stock, and what the day takes of it."""
+    """A material in stock, and what the day needs of it."""
 
     had: Shown
-    """What was there."""
+    """Mass on hand."""
 
     left: Shown
-    """What is left; none where it runs short."""
+    """Mass left; zero if it runs short."""
 
     material: str
     """Which material."""
 
     packages: NotRequired[int | None]
-    """Packages to buy for what is missing, where the book states a price and so a package."""
+    """Packages to buy for what is missing, if the book states a price and so a package."""
 
     runs_out_in: NotRequired[str | None]
-    """The pot that cannot be filled any more, where something is missing."""
+    """The first pot that it is not enough for, if any."""
 
     short: Shown
-    """What is missing."""
+    """Mass missing."""
 
     used: Shown
-    """What the day's pots take."""
+    """Mass that the day's pots need."""
 
 
 class TimeLine(TypedDict):
     """A day's time line, one thing after the other."""
 
     heating: Shown
-    """How long of it pots are in the oven or between bursts."""
+    """Time of it with a pot in the oven or between bursts."""
 
     shooting: Shown
-    """How long of it shots are made."""
+    """Time of it in which shots are made."""
 
     spans: list[Span]
     """The spans in their order."""
@@ -3004,7 +3004,7 @@ class TimeLine(TypedDict):
     """How long the day takes."""
 
     without_preparing: bool
-    """Whether measuring, degassing and cleaning up are left out: the book states no time for a pot."""
+    """Whether the time to measure, degas and clean up is missing: the book states no time for a pot."""
 
 
 class TimedDropEntry(TypedDict):
@@ -3174,16 +3174,16 @@ class Way(TypedDict):
     """A way to measure a material."""
 
     gives: Shown
-    """What that gives."""
+    """Mass that it gives."""
 
     measure: str
     """What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`."""
 
     off: Shown
-    """How far the material is then off, as a share of all of it that is in the mix."""
+    """Error of that, as a share of all of the material in the mix."""
 
     tool: Tool
-    """With which tool."""
+    """The tool."""
 
 
 class Weigh(TypedDict):
@@ -3193,31 +3193,32 @@ class Weigh(TypedDict):
     """When and how it goes in."""
 
     best: Way
-    """The way chosen: the formula's own measure, or another where that is surer."""
+    """The chosen way: the formula's own measure, or another that is surer."""
 
     beyond: Note | None
-    """Why no way keeps the tolerance, and from what amount on one would."""
+    """Caution that no tool keeps the tolerance (code `dose-beyond-bench`): the error of the chosen way, and the amount
+    from which on a tool would keep it. None if the tolerance is kept."""
 
     doubt: Doubt | None
-    """How sure that is."""
+    """Its uncertainty."""
 
     doubt_weighed: Doubt | None
-    """How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance."""
+    """Its uncertainty on the scale, if that keeps the tolerance and another way is chosen."""
 
     kind: Kind
-    """What it is for."""
+    """Its kind."""
 
     material: str
     """Which material."""
 
     others: list[Way]
-    """The same by the other tools of the bench, where they keep the tolerance."""
+    """Ways by the other tools of the bench that keep the tolerance."""
 
     tolerance: Shown
-    """The largest relative error that the shop accepts."""
+    """The largest relative error that the shop allows."""
 
     wanted: Shown
-    """What the formula wants."""
+    """Mass needed by the formula."""
 
     written_in: WrittenIn
     """The measure that the formula is written in."""
@@ -3238,12 +3239,12 @@ Work = TypedDict("Work", {
     "details": "list[str]",
     # Where they come from, one a layer.
     "from": "list[WorkFrom]",
-    # How the pots that are heated for this are heated together as one load, where there are several and the book
-    # states an oven.
+    # How the pots that are heated for this are heated as one load, if there are several and the book states an
+    # oven.
     "heating": "Calculated3 | None",
     # The mold.
     "mold": "str",
-    # How many shots.
+    # Number of shots.
     "shots": "int",
     # What is shot, and where from, as a sentence.
     "text": "str",
@@ -3255,7 +3256,7 @@ class WorkFrom(TypedDict):
     """A pot at work."""
 
     heat: bool
-    """Whether it is heated for this; else the heat of the work before still serves."""
+    """Whether it is heated for this; else it is still hot from the work before."""
 
     pot: str
     """The pot."""

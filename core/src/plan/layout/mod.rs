@@ -1,4 +1,4 @@
-//! A day's pots in quantities and places, before anything is put into words.
+//! A day's pots in quantities and indices, before they are put into words.
 //!
 //! [`assign`](super::assign) and [`pot`](super::pot) make it; the shelf and the heats are written into it; stock, costs,
 //! sink rates and the words of the plan ([`tell`](super::tell)) are read from it. Its parts refer to the book and the
@@ -32,14 +32,14 @@ use crate::show::Calculated;
 /// A day's pots, in the order in which they are first heated.
 pub(super) struct Layout<'a> {
     pub(super) pots: Vec<PotLayout<'a>>,
-    /// What is shot at one time, in the order of work.
+    /// The work, in order.
     pub(super) work: Vec<WorkLayout<'a>>,
     pub(super) proof: Proof,
-    /// The stages that were to serve, as the proof counts them.
+    /// The stages to serve, as the proof counts them.
     pub(super) layers: Vec<Layer<'a>>,
     /// Pots that were taken apart into one for each stage.
     pub(super) apart: Vec<TakenApart<'a>>,
-    /// The left-overs of the order list.
+    /// The leftovers of the order list.
     pub(super) shelf: Vec<ShelfLayout<'a>>,
 }
 
@@ -59,7 +59,7 @@ pub(super) struct PotCup {
 }
 
 impl PotCup {
-    /// Whether it has its highest mark alone.
+    /// Whether its highest mark is its only one.
     pub(super) fn is_unmarked(&self) -> bool {
         self.cup.mark >= self.cup.capacity
     }
@@ -75,9 +75,9 @@ impl PotCup {
 /// One pot.
 pub(super) struct PotLayout<'a> {
     pub(super) cup: PotCup,
-    /// Why it is more than its orders need.
+    /// Why it is larger than its orders need.
     pub(super) raised: Option<Raised>,
-    /// How its base is measured, where that is not up to a mark.
+    /// How its base is measured, if that is not up to a mark.
     pub(super) off_marks: Option<OffMarks>,
     pub(super) from_shelf: ShelfUse<'a>,
     pub(super) stages: Vec<StageLayout<'a>>,
@@ -97,7 +97,7 @@ pub(super) struct PotLayout<'a> {
 )]
 pub(super) enum ShelfUse<'a> {
     Nothing,
-    /// Nothing, since the bench could not measure what it would then still need.
+    /// Nothing, because the bench could not measure the rest.
     NotMeasured,
     Takes(FromShelf<'a>),
 }
@@ -111,19 +111,19 @@ impl<'a> ShelfUse<'a> {
     }
 }
 
-/// The left-overs in a pot.
+/// The leftovers in a pot.
 pub(super) struct FromShelf<'a> {
-    /// Each, and how much of it.
+    /// Each, with its mass.
     pub(super) parts: Vec<(&'a LeftOver, Mass)>,
-    /// What they bring of each material.
+    /// Mass of each material in them.
     pub(super) brings: Vec<(&'a Material, Mass)>,
     /// How far they take each material from its formula.
     pub(super) off: Vec<(&'a Material, Ratio)>,
-    /// The most heats that one of them has spent; `None` where that is not known of one.
+    /// Heats of the most heated of them; `None` if not known of one.
     pub(super) heats: Option<u32>,
 }
 
-/// A left-over of the order list, and what goes into pots.
+/// A leftover of the order list, and what goes into pots.
 pub(super) struct ShelfLayout<'a> {
     pub(super) left_over: &'a LeftOver,
     pub(super) used: Mass,
@@ -140,7 +140,7 @@ pub(super) struct StageLayout<'a> {
     pub(super) solids: f64,
     /// Standard uncertainty of the finished density.
     pub(super) unsure: Option<MassDensity>,
-    /// Whether the book says of any number in it how sure that is.
+    /// Whether the book states the uncertainty of any number in it.
     pub(super) is_stated: bool,
     pub(super) draws: Vec<DrawLayout<'a>>,
     pub(super) heats: u32,
@@ -152,12 +152,12 @@ pub(super) struct StageLayout<'a> {
     pub(super) carried: Mass,
 }
 
-/// What is shot of one layer of a batch at one stage.
+/// Shots of one layer of a batch at one stage.
 pub(super) struct DrawLayout<'a> {
     pub(super) of: &'a Shots<'a>,
     pub(super) layer: &'a LayerShots<'a>,
     pub(super) shots: u32,
-    /// Shots that the rest of the pot allows beyond that.
+    /// Further shots that the rest of the pot gives.
     pub(super) spare_shots: u32,
     pub(super) loads: Loads,
     /// Places of the pots that are hot with this one for a laminated piece.
@@ -173,16 +173,16 @@ pub(super) struct PieceLayout<'a> {
     pub(super) weighs: Mass,
     /// Standard uncertainty of that.
     pub(super) unsure: Option<Mass>,
-    /// Fed nothing, and all of its contraction.
+    /// Shrunk (no feed) to topped by the sprue in full.
     pub(super) range: core::ops::RangeInclusive<Mass>,
 }
 
-/// What is shot at one time.
+/// Shots made at one time.
 pub(super) struct WorkLayout<'a> {
     pub(super) of: &'a Shots<'a>,
     pub(super) shots: u32,
     pub(super) from: Vec<WorkFromLayout>,
-    /// How the pots that are heated for this are heated as one load, where there are several.
+    /// How the pots that are heated for this are heated as one load, if there are several.
     pub(super) heating: Option<Calculated<PlannedHeating>>,
 }
 

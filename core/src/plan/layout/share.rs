@@ -1,10 +1,9 @@
-//! What of the shelf goes into a day's pots.
+//! Leftovers from the shelf in a day's pots.
 //!
-//! Left-overs go into the first stage of a pot, for later ones take additives alone. Of each
-//! material's tolerance at most half is left to the left-overs and the rest to the tools, so that
-//! together they keep it. What the linear program ([`leftover`](crate::plan::leftover)) finds is rounded down to
-//! what the balance shows, and the pot's weigh list becomes that of what is still to be added. A
-//! pot whose rest the bench could then not measure takes nothing from the shelf, and a note says so.
+//! Leftovers go into the first stage of a pot, because later ones take only additives. Leftovers may use at most half of
+//! each material's tolerance and tools the rest, so that together they keep it. The masses that the linear program
+//! ([`leftover`](crate::plan::leftover)) finds are rounded down to what the scale shows, and the weigh list is then for
+//! the rest. If the bench could not measure the rest of a pot, it takes nothing from the shelf, and a note shows it.
 
 use alloc::borrow::Cow;
 use alloc::vec;
@@ -23,18 +22,18 @@ use crate::plan::tool_names::ToolNames;
 use crate::plan::weigh::{Addition, ToMix, WeighError, list_to_mix};
 use crate::quantity::{Mass, Ratio};
 
-/// The left-overs' part of a tolerance.
+/// Part of a tolerance for the leftovers.
 const PART: f64 = 0.5;
 
-/// What the solver may be off by, as a share: so much is rounded up to what the balance shows.
+/// Relative error of the solver, which is rounded up to what the scale shows.
 const SOLVED: f64 = 2e-6;
 
 /// Why the shelf cannot be shared out.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum ShelfError {
-    /// Left-overs are weighed, and nothing can weigh them.
-    #[error("Left-overs are weighed, and the bench has no balance.")]
+    /// Leftovers are weighed, and nothing can weigh them.
+    #[error("Leftovers are weighed, and the bench has no scale.")]
     NoBalance,
     /// No way to share them out was found.
     #[error(transparent)]
@@ -56,7 +55,8 @@ impl Diagnose for ShelfError {
     fn help(&self) -> Cow<'static, str> {
         match self {
             Self::NoBalance => {
-                "Add the balance to the bench, or leave \"shelf\" out of the orders.".into()
+                "Add the scale to the bench (\"balance\"), or leave \"shelf\" out of the orders."
+                    .into()
             }
             Self::Leftover(error) => error.help(),
             Self::Mix(error) => error.help(),
@@ -65,7 +65,7 @@ impl Diagnose for ShelfError {
 }
 
 impl<'a> Layout<'a> {
-    /// Puts as much of `shelf` as may be into the pots.
+    /// Puts as much of `shelf` as possible into the pots.
     pub(in crate::plan) fn use_shelf(
         &mut self,
         workshop: &Workshop<'a>,
@@ -112,7 +112,7 @@ struct Sharing<'a> {
     names: ToolNames<'a>,
     shelf: &'a [LeftOver],
     materials: Vec<MaterialId>,
-    /// Masses of each left-over.
+    /// Masses of each leftover.
     parts: Vec<Vec<f64>>,
     /// Masses of each pot's first stage.
     pots: Vec<Vec<f64>>,
@@ -124,7 +124,7 @@ struct Sharing<'a> {
     tolerance: Vec<f64>,
 }
 
-/// What one pot takes, and what is then still to be added.
+/// Share of one pot, and what is then still to be added.
 struct PotShare<'a> {
     from: Vec<Mass>,
     filled: Filled,
@@ -132,9 +132,9 @@ struct PotShare<'a> {
 }
 
 enum Shared<'a> {
-    /// One a pot; `None` where it takes nothing.
+    /// One a pot; `None` if it takes nothing.
     Measured(Vec<Option<PotShare<'a>>>),
-    /// What is left to add to this pot cannot be measured.
+    /// The rest of this pot cannot be measured.
     NotMeasured(usize),
 }
 
@@ -189,7 +189,7 @@ impl<'a> Sharing<'a> {
         })
     }
 
-    /// The left-overs, the oldest with the least key; those without a date come last.
+    /// The leftovers, the oldest with the smallest key; those without a date come last.
     fn left_overs(&self) -> Vec<Leftover<'_>> {
         let mut by_age: Vec<usize> = (0..self.shelf.len()).collect();
         by_age.sort_by_key(|&index| {
@@ -257,7 +257,7 @@ impl<'a> Sharing<'a> {
         })
     }
 
-    /// What is still to be added, each with what the left-overs leave of its tolerance.
+    /// What is still to be added, each with the tolerance that the leftovers leave.
     fn additions(&self, pot: usize, filled: &Filled) -> Vec<(Addition, f64)> {
         let brought = self.brought(filled);
         let each = self.materials.iter().zip(&filled.fresh).zip(&brought);
@@ -278,7 +278,7 @@ impl<'a> Sharing<'a> {
         found.map_or(WrittenIn::Mass, |(_, written)| *written)
     }
 
-    /// What the left-overs bring of each material.
+    /// Mass of each material in the leftovers.
     fn brought(&self, filled: &Filled) -> Vec<Mass> {
         let mut brought = vec![Mass::default(); self.materials.len()];
         for (left_over, taken) in self.shelf.iter().zip(&filled.from) {
@@ -319,13 +319,17 @@ impl<'a> Sharing<'a> {
         pot.from_shelf = ShelfUse::Takes(from);
         if let Some(stage) = pot.stages.first_mut() {
             stage.weigh = share.rest.list;
-            // How sure the left-over's composition is nobody knows.
+        }
+        // The uncertainty of a leftover's composition is not known, and later stages hold what is left of it.
+        for stage in &mut pot.stages {
             stage.unsure = None;
+            let pieces = stage.draws.iter_mut().flat_map(|draw| &mut draw.pieces);
+            pieces.for_each(|piece| piece.unsure = None);
         }
         Ok(())
     }
 
-    /// The shelf, and what of it goes into pots.
+    /// The shelf, and what goes into pots.
     fn rest(&self, shared: &[Option<PotShare<'_>>]) -> Vec<ShelfLayout<'a>> {
         let all = self.shelf.iter().enumerate();
         all.map(|(index, left_over)| {
@@ -342,7 +346,7 @@ impl<'a> Sharing<'a> {
     }
 }
 
-/// What the balance shows of `mass`, rounded down; nothing of what it cannot weigh.
+/// `mass` as the scale shows it, rounded down; zero if it cannot weigh it.
 fn shown(mass: Mass, balance: &Balance) -> Mass {
     let steps = libm::floor((mass / balance.readability).value * (1.0 + SOLVED));
     let shown = balance.readability * steps;

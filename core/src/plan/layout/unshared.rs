@@ -1,4 +1,4 @@
-//! What a build without a solver says of left-overs on the shelf.
+//! The shelf in a build without a solver.
 
 use alloc::string::ToString;
 
@@ -20,7 +20,7 @@ impl<'a> Layout<'a> {
         Err(Faults::from(Fault {
             code: "solver-left-out".into(),
             path: "/shelf".to_string(),
-            message: "This build of the library has no solver to share left-overs out.".to_string(),
+            message: "This build of the library has no solver to share out leftovers.".to_string(),
             help: "Leave \"shelf\" out, or use a build with the feature \"solver\".".to_string(),
         }))
     }

@@ -1,4 +1,4 @@
-//! What is shot at one time, and which pots are hot together for it.
+//! The work: what is shot at one time, and which pots are hot together for it.
 
 use alloc::vec::Vec;
 
@@ -28,7 +28,7 @@ impl<'a> Workshop<'a> {
         assigned.work.iter().filter_map(one).collect()
     }
 
-    /// How the pots that are heated for `draws` are heated as one load, where there are several.
+    /// How the pots that are heated for `draws` are heated as one load, if there are several.
     fn heating_together(
         &self,
         draws: &[WorkDraw<'a>],

@@ -1,4 +1,4 @@
-//! How the base of a pot is measured: up to a mark of a cup, and what does where that overfills.
+//! How the base of a pot is measured: up to a mark of a cup, or otherwise if that overfills it.
 
 use alloc::vec::Vec;
 
@@ -17,9 +17,9 @@ const FINEST_RAISE: f64 = 1.0 / 32.0;
 pub(super) enum Measuring {
     /// Up to the next mark of a cup; what is more than needed makes extra pieces.
     UpToMark,
-    /// To the mark below, where fresh base makes up for it later.
+    /// To the mark below, if fresh base makes up for it later.
     DownToMark,
-    /// Just as much as is needed: weighed, else by cup and spoons, else between two marks.
+    /// Exactly the amount needed: weighed, else by cup and spoons, else between two marks.
     Exactly,
 }
 
@@ -31,7 +31,7 @@ impl Measuring {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(in crate::plan) struct OffMarks {
     pub(in crate::plan) how: OffMark,
-    /// The next mark, and the distance between marks; `None` where no mark is high enough.
+    /// The next mark, and the distance between marks; `None` if no mark is high enough.
     pub(in crate::plan) next: Option<(Volume, Volume)>,
 }
 
@@ -44,7 +44,7 @@ pub(in crate::plan) enum OffMark {
     Weighed,
     /// By cup and spoons.
     Spoons,
-    /// Between two marks, sure to so much.
+    /// Between two marks, with this uncertainty.
     Between { off: Volume },
 }
 
@@ -52,18 +52,18 @@ pub(in crate::plan) enum OffMark {
 pub(super) struct BaseMeasure {
     /// The mix that it makes.
     pub(super) mix: Mass,
-    /// What the pot must not start above, where less than it could use is measured.
+    /// Maximum start of the pot, if less is measured than it could use.
     pub(super) most: Option<Mass>,
-    /// How it is measured, where it is one plastisol.
+    /// How it is measured, if it is one plastisol.
     pub(super) way: Measure,
-    /// What to say where it is not measured to a mark above.
+    /// Why it is not measured to a mark above; `None` if it is.
     pub(super) off_marks: Option<OffMarks>,
     volume: Volume,
     mark: Volume,
 }
 
 impl Workshop<'_> {
-    /// The base for `wanted` of a recipe, for a pot in `cup`; no less than the least pot.
+    /// The base for `wanted` of a recipe, for a pot in `cup`; at least the smallest pot.
     pub(super) fn measure_base(
         &self,
         cup: &PotCup,
@@ -85,8 +85,8 @@ impl Workshop<'_> {
         }
     }
 
-    /// A mark more than `measured`, of the same measuring cup; no less than [`FINEST_RAISE`]. Where nothing but cups to weigh
-    /// into is there, that much more to weigh.
+    /// A mark more than `measured`, of the same measuring cup; at least [`FINEST_RAISE`] more. With no
+    /// cups but those to weigh into, that much more to weigh.
     pub(super) fn one_mark_more(
         &self,
         cup: &PotCup,
@@ -177,7 +177,7 @@ impl Workshop<'_> {
         let finest = self.finest_cup(volume)?;
         let mark = finest.cup.mark;
         let (how, way) = self.off_marks(mass, volume, finest)?;
-        // Each plastisol of a blend is measured by itself. A cup without marks is there to weigh into.
+        // Each plastisol of a blend is measured by itself. A cup without marks is one to weigh into.
         let is_single = recipe.recipe.base().len() == 1;
         let has_marks = self.measuring_cups().next().is_some();
         let off_marks = (is_single && has_marks).then_some(OffMarks { how, next });
@@ -198,7 +198,7 @@ impl Workshop<'_> {
         if finest.is_unmarked() {
             return Err(PotError::NoMarks { holds: finest.cup.capacity });
         }
-        // Cup and spoons, as near as they come, where that is nearer than the eye between two marks.
+        // Cup and spoons, if they come nearer than the eye between two marks.
         let filling = self.book.unsure.cup_filling;
         let by_eye = filling * (finest.cup.mark / volume);
         let manner = Manner { by_volume: Some(mass / volume), drop: None };
@@ -212,7 +212,7 @@ impl Workshop<'_> {
         Ok((OffMark::Between { off }, Measure::exactly(Tool::Cup, steps, mass, mass)))
     }
 
-    /// The cups that measure base: those with marks, and without a balance those that can only be filled whole too.
+    /// Cups that measure base: those with marks, and without a scale also those that can only be filled whole.
     pub(super) fn measuring_cups(&self) -> impl Iterator<Item = &PotCup> {
         let is_weighed = self.book.tools.balance().is_some();
         self.cups.iter().filter(move |cup| !(is_weighed && cup.is_unmarked()))
@@ -225,8 +225,7 @@ impl Workshop<'_> {
         self.cups.iter().filter(holds).min_by(by_mark).ok_or(PotError::NoCup)
     }
 
-    /// The cup to measure `base` with: the one whose marks take the least more, of those the one with the fewest
-    /// fillings.
+    /// The cup to measure `base` with: the one whose marks add least, of those the one with the fewest fillings.
     fn measurer(&self, base: Volume) -> Result<&PotCup, PotError> {
         let mut rounded = Vec::with_capacity(self.cups.len());
         for cup in self.measuring_cups() {
@@ -245,7 +244,7 @@ impl Workshop<'_> {
     }
 }
 
-/// That no cup has a mark for `needed`.
+/// Error that no cup has a mark for `needed`.
 fn no_mark(needed: Volume) -> PotError {
     BatchError::AboveMarks { needed, highest: Volume::default() }.into()
 }

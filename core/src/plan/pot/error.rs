@@ -13,8 +13,8 @@ use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
 use crate::plan::weigh::WeighError;
-use crate::quantity::{Mass, Volume};
-use crate::show;
+use crate::quantity::{Mass, Time, Volume};
+use crate::show::{self, text};
 
 /// Why a pot cannot be made.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -25,7 +25,7 @@ pub(in crate::plan) enum PotError {
     NoCup,
     /// A cup that can only be filled whole, and a pot that is not that much.
     #[error(
-        "The cup of {} has no marks, and no balance weighs its base: only the whole cup can be measured, and that does not fit.",
+        "The cup of {} has no marks, and no scale weighs its base: only the whole cup can be measured, and that does not fit.",
         show::volume(.holds)
     )]
     NoMarks { holds: Volume },
@@ -35,12 +35,16 @@ pub(in crate::plan) enum PotError {
     /// No tool measures a material.
     #[error("\"{material}\" cannot be measured: {error}")]
     Measure { material: String, error: MeasureError },
-    /// A single shot is more than any pot gives.
+    /// A single shot needs more than any pot gives.
     #[error("A shot of \"{mold}\" takes {} of {formulas}, but no cup gives more than {} of it; the largest is the {cup}.",
         show::mass(.shot).at_least(), show::mass(.room).at_most())]
     ShotOverCup { mold: String, formulas: String, shot: Mass, room: Mass, cup: String },
-    /// The least pot is more than any cup may hold.
-    #[error("The least pot that the book allows is {} of {formulas}, but the {cup} may hold only {} of it.",
+    /// The book limits heats, and a pot does not stay hot for a single shot.
+    #[error("A shot of \"{mold}\" takes {}, but a pot of {formulas} stays hot for {}, so its heats cannot be kept within the limit.",
+        text::time(*.every).text, text::time(*.hot).text)]
+    ShotTooLong { mold: String, formulas: String, every: Time, hot: Time },
+    /// The smallest pot allowed is more than any cup may hold.
+    #[error("The smallest pot that the book allows is {} of {formulas}, but the {cup} may hold only {} of it.",
         show::mass(.least).at_least(), show::mass(.holds).at_most())]
     LeastOverCup { formulas: String, least: Mass, holds: Mass, cup: String },
     /// A pot does not fit its cup.
@@ -90,7 +94,7 @@ impl PotError {
         )
     }
 
-    /// Whether less in the pot may do: it does not fit its cup, or its shots take more heats than are allowed.
+    /// Whether a smaller pot may do: this one does not fit its cup.
     pub(in crate::plan) fn is_too_full(&self) -> bool {
         matches!(self, Self::Batch(BatchError::AboveMarks { .. }) | Self::OverCup { .. })
     }
@@ -104,6 +108,7 @@ impl Diagnose for PotError {
             Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
             Self::Measure { error, .. } => error.code(),
             Self::ShotOverCup { .. } => "pot-shot-over-cup",
+            Self::ShotTooLong { .. } => "pot-shot-too-long",
             Self::LeastOverCup { .. } => "pot-least-over-cup",
             Self::OverCup { .. } => "pot-over-cup",
             Self::TooManySolids { .. } => "too-many-solids",
@@ -120,7 +125,7 @@ impl Diagnose for PotError {
         match self {
             Self::NoCup => "Add a cup with its marks to the bench.".into(),
             Self::NoMarks { .. } => {
-                "Give the cup its marks, such as \"marks\": \"1/4 cup\", or the bench a balance to weigh the base with: \"balance\": { \"reads\": \"0.1 g\" }.".into()
+                "Give the cup its marks, such as \"marks\": \"1/4 cup\", or the bench a scale to weigh the base with: \"balance\": { \"reads\": \"0.1 g\" }.".into()
             }
             Self::TooSmallToDose { material, error, .. } => format!(
                 "{} Use a larger cup, a finer tool, or accept a larger \"tolerance\" for \"{material}\".",
@@ -131,6 +136,10 @@ impl Diagnose for PotError {
             Self::ShotOverCup { shot, .. } => format!(
                 "Add a cup that gives {} after its film and heel and what the injector keeps, raise \"most_full\", or take a mold with fewer cavities.",
                 show::mass(shot).at_least()
+            )
+            .into(),
+            Self::ShotTooLong { mold, .. } => format!(
+                "Use more molds in turn (the \"count\" of \"{mold}\"), keep the pot hot for longer (\"hot_for\" or \"cools\" of the oven), or leave \"heats\" out of the limits."
             )
             .into(),
             Self::LeastOverCup { .. } => {

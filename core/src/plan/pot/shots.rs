@@ -1,4 +1,4 @@
-//! The shots of a batch, and what they take.
+//! The shots of a batch, and their masses.
 
 use alloc::vec::Vec;
 
@@ -10,7 +10,7 @@ use crate::plan::one_or_more::OneOrMore;
 use crate::quantity::{Mass, MassDensity, Ratio};
 use crate::shot::ShotMass;
 
-/// What a batch takes: its shots, and for each layer what one takes and how it is loaded.
+/// The shots of a batch, and the mass and loads of each layer.
 #[derive(Debug, Clone)]
 pub(in crate::plan) struct Shots<'a> {
     pub(in crate::plan) batch: &'a Batch<'a>,
@@ -18,7 +18,7 @@ pub(in crate::plan) struct Shots<'a> {
     pub(in crate::plan) layers: OneOrMore<LayerShots<'a>>,
 }
 
-/// What one shot takes of a layer.
+/// One shot of a layer.
 #[derive(Debug, Clone, Copy)]
 pub(in crate::plan) struct LayerShots<'a> {
     /// Its place among the layers of its batch.
@@ -30,7 +30,7 @@ pub(in crate::plan) struct LayerShots<'a> {
     pub(in crate::plan) density: MassDensity,
 }
 
-/// The shots of `batch`, and what each of its layers takes for one.
+/// The shots of `batch`, and the mass of each layer of one.
 pub(in crate::plan) fn shots<'a>(batch: &'a Batch<'a>, book: &Book) -> Result<Shots<'a>, PotError> {
     let mold = batch.mold;
     let wanted: Vec<Wanted> = mold
@@ -70,7 +70,12 @@ impl Shots<'_> {
         Ok(fewest)
     }
 
-    /// What a piece from `cavities` weighs, all its layers.
+    /// Mass of one shot, all its layers.
+    pub(in crate::plan) fn fill(&self) -> Mass {
+        self.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill)
+    }
+
+    /// Mass of a piece from `cavities`, all its layers.
     pub(in crate::plan) fn piece(&self, cavities: &Cavities) -> Mass {
         self.layers
             .iter()

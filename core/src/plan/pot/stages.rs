@@ -78,8 +78,8 @@ impl<'a> Workshop<'a> {
         })
     }
 
-    /// Standard uncertainty of the finished density at each stage, by what was taken for it and is still in the pot, and
-    /// whether the book says of any of that how sure it is.
+    /// Standard uncertainty of the finished density at each stage, from what was measured for it and is still in the pot,
+    /// and whether the book states any uncertainty for that.
     fn densities(
         &self,
         sequence: &Sequence,
@@ -127,7 +127,7 @@ impl<'a> Workshop<'a> {
         let mut draws = Vec::with_capacity(part.draft.draws.len());
         for draft in &part.draft.draws {
             let &DrawDraft { of, layer, shots, .. } = draft;
-            // A laminated piece takes more than this pot; only the others can be shot beyond the orders.
+            // A laminated piece needs other pots too; only plain ones can be shot beyond the orders.
             let spare_shots = match of.batch.is_laminated() {
                 false => libm::floor((spare / layer.mass.fill).si() + 1e-9) as u32,
                 true => 0,
@@ -147,7 +147,7 @@ impl<'a> Workshop<'a> {
     }
 }
 
-/// What of the left-over can still be shot: all but what cannot be drawn.
+/// Mass of the leftover that can still be shot: all but what cannot be drawn.
 fn drawable(cup: &PotCup, sequence: &Sequence) -> Mass {
     let stays = undrawn(cup.vessel.film, cup.vessel.heel);
     let rest = sequence.left + sequence.film - stays;
@@ -177,7 +177,7 @@ fn pieces<'a>(
 }
 
 impl DrawDraft<'_> {
-    /// What of `ordered` pieces its shots are for: by its part of the batch's shots, so that each draw has its
+    /// Number of `ordered` pieces that its shots are for: in proportion to the batch's shots, so that each draw has its
     /// part of the spares, and rounded so that the draws add up to the order.
     fn of_order(&self, ordered: u32) -> u32 {
         let up_to = |shots: u32| {

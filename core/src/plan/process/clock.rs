@@ -24,37 +24,37 @@ use crate::show::{Calculated, Note, Shown, because, part, text};
 part! {
     /// One heat of a stage: from the oven to the oven.
     pub struct StageHeat {
-        /// Shots of the stage that were made before it.
+        /// Shots of the stage made before it.
         pub after: u32,
-        /// Shots that are made in it.
+        /// Shots made in it.
         pub shots: u32,
-        /// What is in the pot when it begins.
+        /// Mass in the pot when it begins.
         pub holds: Shown<Mass>,
         /// From the last burst to the last shot.
         pub lasts: Shown<Time>,
-        /// The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
+        /// Table of readings of a reheat, for what is then in the pot; the first heat has that of the stage.
         pub heating: Option<Calculated<PlannedHeating>>,
     }
 }
 
-/// The heats of a stage with these `draws`, and their tables; `None` where the book states no oven.
+/// Heats of a stage with these `draws`, and their tables; `None` if the book states no oven.
 pub(in crate::plan) fn stage_heats(
     book: &Book,
     cup: &Cup<'_>,
     draws: &[DrawDraft<'_>],
 ) -> Option<Calculated<Vec<StageHeat>>> {
     book.oven.as_ref()?;
-    let told = || {
+    let heats = || {
         let hot = hot(book, cup.recipe)?;
-        let mut told = Vec::new();
+        let mut all = Vec::new();
         let (mut after, mut mass) = (0_u32, cup.mass);
         for session in sessions(draws) {
             let runs = runs(book, cup.recipe, session)?;
             let heats = clock::heats(mass, &runs, &hot).map_err(|error| because(&error))?;
             for heat in heats {
                 let again = Cup { mass: heat.mass, hot: &[], first: false, ..*cup };
-                let is_first = told.is_empty();
-                told.push(StageHeat {
+                let is_first = all.is_empty();
+                all.push(StageHeat {
                     after: after.saturating_add(heat.after),
                     shots: heat.shots,
                     holds: text::mass(heat.mass),
@@ -67,9 +67,9 @@ pub(in crate::plan) fn stage_heats(
                 mass -= run.takes * f64::from(run.shots);
             }
         }
-        Ok(told)
+        Ok(all)
     };
-    Some(Calculated::from(told()))
+    Some(Calculated::from(heats()))
 }
 
 /// The draws that are shot in one heat, if it lasts: plain ones go with the one before them.
@@ -78,9 +78,12 @@ fn sessions<'d, 'a>(draws: &'d [DrawDraft<'a>]) -> impl Iterator<Item = &'d [Dra
 }
 
 /// How long a pot stays hot: the shop's own time wins.
-fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, Note> {
+///
+/// # Errors
+/// A note if that is not known.
+pub(in crate::plan) fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, Note> {
     let oven = book.oven.as_ref();
-    match (oven.and_then(|oven| oven.hot_for), oven, recipe.window) {
+    let hot = match (oven.and_then(|oven| oven.hot_for), oven, recipe.window) {
         (Some(hot_for), ..) => Ok(Hot::Stated(hot_for)),
         (None, Some(oven), Some(window)) if oven.cools.is_some() => {
             let (from, to) = (window.middle(), window.low);
@@ -88,13 +91,15 @@ fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, Note> {
             Ok(Hot::Watched { cooling, room: oven.room, from, to })
         }
         _ => Err(hot_not_known()),
-    }
+    }?;
+    hot.lasts(Mass::default()).map_err(|error| because(&error))?;
+    Ok(hot)
 }
 
 pub(super) fn hot_not_known() -> Note {
     note(
         "hot-time-not-known",
-        "How long a pot stays hot is not known: give the oven \"hot_for\", or watch a pot cool (\"cools\")."
+        "The book does not state how long a pot stays hot. Add \"hot_for\" to the oven, or watch a pot cool and add \"cools\"."
             .to_string(),
     )
 }
@@ -106,15 +111,14 @@ fn runs(
 ) -> Result<Vec<ShotSeries>, Note> {
     let run = |draw: &DrawDraft<'_>| {
         let mold = draw.of.batch.mold;
-        let shot = draw.of.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill);
-        let every = every(book, mold, recipe.window, shot)?;
+        let every = every(book, mold, recipe.window, draw.of.fill())?;
         Ok(ShotSeries { shots: draw.shots, every, takes: draw.layer.mass.fill })
     };
     draws.iter().filter(|draw| draw.shots > 0).map(run).collect()
 }
 
 /// How often a `shot` from the `window` into `mold` can be made.
-pub(super) fn every(
+pub(in crate::plan) fn every(
     book: &Book,
     mold: &Mold,
     window: Option<ShotWindow>,
@@ -125,7 +129,7 @@ pub(super) fn every(
         note(
             "shot-time-not-known",
             format!(
-                "How long a shot of {} takes is not known: give the mold \"per_shot\".",
+                "The book does not state how long a shot of {} takes. Add \"per_shot\" to the mold.",
                 mold.name
             ),
         )
@@ -134,7 +138,7 @@ pub(super) fn every(
     clock::every(hands, sets, mold.count).map_err(|error| because(&error))
 }
 
-/// How long a `shot` sets in `mold`: as the shop has seen it, else by its thickness; `None` where neither is stated.
+/// How long a `shot` sets in `mold`: as the shop has seen it, else by its thickness; `None` if neither is stated.
 fn sets(mold: &Mold, window: Option<ShotWindow>, shot: Mass) -> Result<Option<Time>, Note> {
     let (None, Some(cooling), Some(window)) = (mold.sets, &mold.cooling, window) else {
         return Ok(mold.sets);
@@ -163,22 +167,22 @@ fn sets(mold: &Mold, window: Option<ShotWindow>, shot: Mass) -> Result<Option<Ti
     })
 }
 
-/// That a pot with its reheats takes more heats than the book allows, and what would help.
+/// Warning that a pot takes more heats than the book allows, and what would help.
 pub(in crate::plan) fn too_many_heats(book: &Book, pot: &Pot) -> Option<Note> {
     let (allowed, count) = (book.limits.heats?, pot.heats.in_all.unwrap_or(pot.heats.count));
     (count > allowed).then(|| {
         note(
             "too-many-heats",
             format!(
-                "Pot {} takes {count} heats with its reheats, and the book allows {allowed}. What would help: more molds in turn, a pot that stays hot for longer, or fewer pieces a day.",
+                "Pot {} takes {count} heats, reheats and those of its leftovers included; the book allows {allowed}. What would help: fewer pieces in it, more molds in turn, a pot that stays hot longer, or no leftover in it.",
                 pot.pot
             ),
         )
     })
 }
 
-/// What the clock of `pots` had to assume: that a shot sets within the time at hand, and where no heats could be
-/// counted, that there are no reheats.
+/// Assumptions of the clock of `pots`: that a shot sets within the time at hand, and, where no heats could be counted,
+/// that there are no reheats.
 pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
     let stages = || pots.iter().flat_map(|pot| &pot.stages);
     let mut notes: Vec<Note> = Vec::new();
@@ -202,7 +206,7 @@ pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
         notes.push(note(
             "setting-not-known",
             format!(
-                "How long a shot sets is not known of {}: counted as no longer than the time at hand for it. Give the mold \"sets\" or \"cooling\".",
+                "{}: the book does not state how long a shot sets. Assumed: no longer than the time at hand for it. Add \"sets\" or \"cooling\" to the mold.",
                 names.join(", ")
             ),
         ));

@@ -1,4 +1,4 @@
-//! The time line of a day: what one person does when, and how long the day takes.
+//! Time line of a day: what one person does when, and how long the day takes.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -9,14 +9,14 @@ use crate::book::Book;
 use crate::plan::PlannedHeating;
 use crate::plan::layout::{Layout, StageLayout, WorkLayout};
 use crate::plan::tell::letter;
-use crate::quantity::{Mass, Time};
+use crate::quantity::Time;
 use crate::show::{Calculated, Note, Shown, part, text};
 use crate::words::words;
 
 words! {
-    /// What is done in a span of the day.
+    /// Kind of work in a span of the day.
     pub enum Doing {
-        /// A pot is measured, degassed, and at last cleaned up.
+        /// A pot is measured and degassed, and cleaned up in the end.
         Prepare = "prepare",
         /// A pot is heated for the first time at a stage.
         Heat = "heat",
@@ -34,11 +34,11 @@ part! {
         pub spans: Vec<Span>,
         /// How long the day takes.
         pub total: Shown<Time>,
-        /// How long of it pots are in the oven or between bursts.
+        /// Time of it with a pot in the oven or between bursts.
         pub heating: Shown<Time>,
-        /// How long of it shots are made.
+        /// Time of it in which shots are made.
         pub shooting: Shown<Time>,
-        /// Whether measuring, degassing and cleaning up are left out: the book states no time for a pot.
+        /// Whether the time to measure, degas and clean up is missing: the book states no time for a pot.
         pub without_preparing: bool,
     }
 }
@@ -46,7 +46,7 @@ part! {
 part! {
     /// A span of the day.
     pub struct Span {
-        /// What is done.
+        /// Kind of work.
         pub doing: Doing,
         /// The pots: several for a laminated piece.
         pub pots: Vec<String>,
@@ -54,7 +54,7 @@ part! {
         pub stage: u32,
         /// The mold that is shot.
         pub mold: Option<String>,
-        /// How many shots are made.
+        /// Number of shots.
         pub shots: Option<u32>,
         /// When it begins, from the beginning of the day.
         pub begins: Shown<Time>,
@@ -63,7 +63,7 @@ part! {
     }
 }
 
-/// The time line of a day that is laid out so; `None` where the book states no oven.
+/// The time line of a laid-out day; `None` if the book states no oven.
 pub(in crate::plan) fn time_line(book: &Book, layout: &Layout<'_>) -> Option<Calculated<TimeLine>> {
     book.oven.as_ref()?;
     Some(Calculated::from(lay_in_time(book, layout)))
@@ -98,7 +98,7 @@ fn lay_in_time(book: &Book, layout: &Layout<'_>) -> Result<TimeLine, Note> {
         }
         line.shoot(work, work.shots.saturating_sub(shot))?;
     }
-    Ok(line.told())
+    Ok(line.finish())
 }
 
 fn clock<'a>(stage: &'a StageLayout<'_>) -> Result<&'a [StageHeat], Note> {
@@ -153,7 +153,10 @@ impl<'a> Line<'a> {
             (Some(heating), _) => heating.total.quantity,
             (None, Some(Calculated::Unknown(why))) => return Err(why.clone()),
             (None, _) => {
-                return Err(note("oven-not-timed", "There is no oven in the book.".to_string()));
+                return Err(note(
+                    "oven-not-timed",
+                    "The book has no oven. Add the \"oven\" to the bench.".to_string(),
+                ));
             }
         };
         // The shop's own time for a heat has its bursts in it.
@@ -167,9 +170,8 @@ impl<'a> Line<'a> {
     fn shoot(&mut self, work: &WorkLayout<'_>, shots: u32) -> Result<(), Note> {
         let Some(from) = work.from.first().filter(|_| shots > 0) else { return Ok(()) };
         let batch = work.of.batch;
-        let takes = work.of.layers.iter().fold(Mass::default(), |sum, layer| sum + layer.mass.fill);
         let window = work.of.layers.iter().find_map(|layer| layer.recipe.window);
-        let lasts = every(self.book, batch.mold, window, takes)? * f64::from(shots);
+        let lasts = every(self.book, batch.mold, window, work.of.fill())? * f64::from(shots);
         self.shooting += lasts;
         self.span(Doing::Shoot, (from.pot, from.stage), lasts);
         if let Some(span) = self.spans.last_mut() {
@@ -193,7 +195,7 @@ impl<'a> Line<'a> {
         self.now += lasts;
     }
 
-    fn told(self) -> TimeLine {
+    fn finish(self) -> TimeLine {
         TimeLine {
             spans: self.spans,
             total: text::hours(self.now),

@@ -18,33 +18,33 @@ pub(crate) const SPARE: f64 = crate::parameter::Parameter::VesselSpare.default_s
 part! {
     /// How a pot is degassed.
     pub struct Degas {
-        /// What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber.
+        /// Reading of the gauge: the vacuum on a vacuum gauge, else the pressure left in the chamber.
         pub gauge: Shown<Pressure>,
-        /// Whether that counts up from nothing.
+        /// Whether that is an absolute pressure.
         pub is_absolute: bool,
-        /// What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
+        /// Pressure left in the chamber; near the end of the dial, the middle of what it may be.
         pub absolute: Shown<Pressure>,
-        /// The most that may be left, where the dial cannot tell.
+        /// Its maximum, near the end of the dial.
         pub at_most: Option<Shown<Pressure>>,
-        /// The least that the dial allows, which the swelling is reckoned with where no rise was seen.
+        /// Its minimum by the dial, used to calculate the swelling if no rise was seen.
         pub swells_at: Option<Shown<Pressure>>,
-        /// How far the vacuum gauge must be off, since the air here does not give what it shows.
+        /// Error of the vacuum gauge, if it shows more than the air here can give.
         pub gauge_off: Option<Shown<Pressure>>,
-        /// How many times its level the pot swells to, if no bubble bursts.
+        /// Factor by which the pot swells, if no bubble bursts.
         pub rise: Shown<Ratio>,
-        /// That this is assumed, and what to do then; absent where the book gives the rise or the air.
+        /// Note that the factor is assumed, and what to do then; none if the book states the rise or the air.
         pub assumed: Option<Note>,
-        /// The cup to degas in: what it holds to its highest mark.
+        /// Capacity of the cup to degas in, to its highest mark.
         pub cup: Shown<Volume>,
-        /// What that cup is called: `4-cup cup`.
+        /// Name of that cup: `4-cup cup`.
         pub cup_name: String,
-        /// The level to fill it to at most.
+        /// Maximum level to fill it to.
         pub fill_mark: Shown<Volume>,
-        /// In how many fills the pot goes through.
+        /// Number of fills that the pot takes.
         pub fills: u32,
-        /// The level of each, shared out evenly.
+        /// Level of each, in equal parts.
         pub level: Shown<Volume>,
-        /// What each swells to.
+        /// Volume that each swells to.
         pub swollen: Shown<Volume>,
     }
 }
@@ -70,7 +70,7 @@ fn degas_in(
     let local = book.air.ok_or_else(|| {
         note(
             "air-not-known",
-            "What the vacuum does depends on the air outside: give the book an \"altitude\" or a \"station_pressure\"."
+            "The vacuum depends on the air pressure outside. Add \"altitude\" or \"station_pressure\" to the book."
                 .to_string(),
         )
     })?;
@@ -144,7 +144,7 @@ fn degas_vessel(cup: &PotCup) -> Result<DegasCup, Note> {
     let brim = cup.vessel.brim.ok_or_else(|| {
         note(
             "brim-not-known",
-            "How much the cup holds to its brim is not known: fill it with water, weigh that, and give it a \"brim\"."
+            "The book does not state how much the cup holds to its brim. Fill it with water, weigh that, and add \"brim\" to the cup."
                 .to_string(),
         )
     })?;

@@ -28,15 +28,15 @@ const UNLIKE: &str = "heat-unlike-cups";
 const TOO_FINE: &str = "heat-too-fine";
 
 part! {
-    /// A line of the table of readings: below this reading, run the oven so long; then stir and read again.
+    /// A line of the table of readings: below this reading, run the oven for this time; then stir and read again.
     pub struct HeatBand {
-        /// The thermometer shows less than this, and no less than the band before it ends at.
+        /// Upper end of the band; it begins where the band before ends.
         pub below: Shown<ThermodynamicTemperature>,
-        /// How long the oven runs then.
+        /// Time that the oven runs.
         pub burst: Shown<Time>,
         /// The expected reading after it, from the top of the band.
         pub expected: Shown<ThermodynamicTemperature>,
-        /// The hottest that the pot can be after it, from the top of the band.
+        /// The hottest possible reading after it, from the top of the band.
         pub at_most: Shown<ThermodynamicTemperature>,
     }
 }
@@ -44,9 +44,9 @@ part! {
 part! {
     /// How a pot is heated, by the thermometer: every burst by the reading before it, the first one too.
     pub struct PlannedHeating {
-        /// The setting of the oven, as a share of full power, where it is below that.
+        /// Setting of the oven, as a share of full power; none at full power.
         pub setting: Option<Shown<Ratio>>,
-        /// The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
+        /// Expected reading before it; none if not known, and the bursts are then those of a cold pot.
         pub from: Option<Shown<ThermodynamicTemperature>>,
         /// The temperature to aim for.
         pub aim: Shown<ThermodynamicTemperature>,
@@ -56,17 +56,17 @@ part! {
         pub shoot_from: Shown<ThermodynamicTemperature>,
         /// Shoot up to this reading; above it, stop and let the pot cool.
         pub shoot_to: Shown<ThermodynamicTemperature>,
-        /// How many bursts are expected.
+        /// Number of bursts expected.
         pub bursts: u32,
-        /// How long the oven is expected to run altogether.
+        /// Total time that the oven is expected to run.
         pub total: Shown<Time>,
-        /// The standard uncertainty of that.
+        /// Its standard uncertainty.
         pub uncertainty: Shown<Time>,
-        /// How far the amount is outside those that were timed, as a factor.
+        /// Factor by which the amount is outside those that were timed.
         pub beyond: Option<Shown<Ratio>>,
         /// Whether nothing was timed: the times follow from the rated power alone.
         pub guess: bool,
-        /// Materials whose specific heat the book does not state: taken to be that of the rest.
+        /// Materials whose specific heat the book does not state; assumed that of the rest.
         pub specific_heat_not_known: Vec<String>,
     }
 }
@@ -75,9 +75,9 @@ part! {
 #[derive(Clone, Copy)]
 pub(in crate::plan) struct Cup<'a> {
     pub(in crate::plan) recipe: &'a DayRecipe<'a>,
-    /// What it holds in the end.
+    /// Mass in it in the end.
     pub(in crate::plan) mass: Mass,
-    /// What of that goes in hot, once it is heated.
+    /// The part of it that goes in hot, after heating.
     pub(in crate::plan) hot: &'a [(MaterialId, Mass)],
     /// Its own heat capacity.
     pub(in crate::plan) vessel: HeatCapacity,
@@ -105,7 +105,10 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     let mut not_known: Vec<String> = Vec::new();
     for cup in cups {
         let own = cup.recipe.window.ok_or_else(|| {
-            note("window-not-known", "The book states no shot window to heat to.".to_string())
+            note(
+                "window-not-known",
+                "The book does not state the shot window to heat to.".to_string(),
+            )
         })?;
         windows = Some(windows.map_or(own, |other| ShotWindow {
             low: if own.low > other.low { own.low } else { other.low },
@@ -125,7 +128,7 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     if cups.iter().any(|cup| cup.first != first) {
         return Err(note(
             UNLIKE,
-            "One of them is cold and another is not: they do not heat on one clock.".to_string(),
+            "One of the pots is cold and another is not: heat each on its own.".to_string(),
         ));
     }
     let start = if first { Some(reference_temperature()) } else { oven.reheat_from };
@@ -246,7 +249,7 @@ fn specific_heat(
         return Err(note(
             "specific-heat-not-known",
             format!(
-                "The specific heat of {names} is not known, and that is more than a tenth of the mix."
+                "The book does not state the specific heat of {names}, more than a tenth of the mix."
             ),
         ));
     }
@@ -276,7 +279,7 @@ pub(crate) fn question(
         note(
             "timing-does-not-fit",
             format!(
-                "Timing {} does not fit the others: it took {took}, by them {expected}. Check it, or time such a pot again; it counts all the same.",
+                "Timing {} does not fit the others: it took {took}, they give {expected}. Check it, or time that pot again. Until then it counts like the others.",
                 found.place
             ),
         )
@@ -305,7 +308,9 @@ pub(in crate::plan) fn assumed(pots: &[PotLayout<'_>]) -> Option<Note> {
         let names = names.join(", ");
         note(
             "specific-heat-assumed",
-            format!("Specific heat not known of {names}: taken as that of the rest of the pot."),
+            format!(
+                "{names}: the book states no specific heat; assumed that of the rest of the pot."
+            ),
         )
     })
 }

@@ -1,4 +1,4 @@
-//! How often a pot is heated, and what that leaves of its stabilizer.
+//! Heats of a pot, and the heat that its stabilizer still withstands.
 
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -9,7 +9,7 @@ use super::note;
 use crate::book::Book;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
-use crate::plan::layout::StageLayout;
+use crate::plan::layout::{PotLayout, StageLayout};
 use crate::plan::shelf::LeftOver;
 use crate::plan::{MaterialMass, PlannedHeating, Pot};
 use crate::process::budget::{Budget, BudgetError, Extra, Remaining, Standing};
@@ -18,54 +18,53 @@ use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
-    /// How often a pot is heated, and what that leaves of its stabilizer.
+    /// Heats of a pot, and the heat that its stabilizer still withstands.
     pub struct Heats {
-        /// How often it is heated.
+        /// Number of its heats, reheats between shots included.
         pub count: u32,
-        /// The same with the heats of the left-overs in it, of which the pot inherits the most; none where
-        /// those are not known. As often was heated what is left of it.
+        /// The same with the heats of the most heated leftover in it; none if that is not known. They count for what is
+        /// left of the pot.
         pub in_all: Option<u32>,
-        /// What is spent and left, where the book states a budget.
+        /// Heat spent and left, if the book states a budget.
         pub budget: Option<Calculated<HeatSpent>>,
     }
 }
 
 part! {
-    /// What the heats of a pot cost it, as time at one temperature.
+    /// Heat that a pot spends of its budget, as time at one temperature.
     pub struct HeatSpent {
         /// The plastisol that has least left.
         pub material: String,
-        /// The temperature at which the time is counted.
+        /// Reference temperature of the times.
         pub at: Shown<ThermodynamicTemperature>,
-        /// What the pot stands.
+        /// Time that the pot withstands.
         pub budget: Shown<Time>,
-        /// What its heats spend, each held at its aim from the last burst to the last shot, and what the
-        /// left-overs in it had spent. So much is spent of what is left of it.
+        /// Time that its heats spend, each held at its aim from the last burst to the last shot, and that its leftovers
+        /// had spent before. It counts for what is left of the pot.
         pub spent: Shown<Time>,
-        /// What of that the left-overs in it had spent, where there are any: the most of one of them.
+        /// The part of it spent before, by the most heated leftover; none without one.
         pub before: Option<Shown<Time>>,
-        /// What is left.
+        /// Time that is left.
         pub left: Shown<Time>,
-        /// What is spent beyond the budget.
+        /// Time spent beyond the budget.
         pub over: Option<Shown<Time>>,
-        /// What more of the stabilizer, put in at first, would stand that; none where no dose is known that
+        /// Additional stabilizer, from the start, with which the pot would withstand it; none if no dose is known that
         /// does.
         pub needs: Option<MaterialMass>,
-        /// Whether there is more stabilizer than the material's figure holds for, the rest not counted.
+        /// Whether there is more stabilizer than the material's figure is stated for; the excess is not counted.
         pub more_stabilizer_not_counted: bool,
     }
 }
 
 impl Heats {
-    /// What is spent of what is left of the pot; `None` where that is not known.
+    /// Time spent, which counts for what is left of the pot; `None` if not known.
     #[must_use]
     pub fn spent(&self) -> Option<&Shown<Time>> {
         self.budget.as_ref()?.known().map(|spent| &spent.spent)
     }
 }
 
-/// The heats of a pot with `left_overs` in it, and what they leave of the budget of the plastisol that
-/// has least left.
+/// Heats of a pot with `left_overs` in it, and what is left of the budget of the plastisol that has least left.
 pub(in crate::plan) fn heats(
     book: &Book,
     stages: &[StageLayout<'_>],
@@ -91,13 +90,24 @@ pub(in crate::plan) fn heats(
     Heats { count, in_all: before.map(|before| count.saturating_add(before)), budget }
 }
 
+/// Whether a pot takes no more heats than the book allows, and stays hot for each of its shots.
+pub(in crate::plan) fn keeps_heats(book: &Book, pot: &PotLayout<'_>) -> bool {
+    let is_too_short = |stage: &StageLayout<'_>| match &stage.clock {
+        Some(Calculated::Unknown(why)) => why.code == "clock-too-short",
+        _ => false,
+    };
+    book.limits
+        .heats
+        .is_none_or(|allowed| pot.heats.count <= allowed && !pot.stages.iter().any(is_too_short))
+}
+
 /// The one of two that has less left, or is further over.
 fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
     let margin = |spent: &HeatSpent| spent.budget.quantity - spent.spent.quantity;
     if margin(&b) < margin(&a) { b } else { a }
 }
 
-/// What those of the `left_overs` that bring `base` into a pot have been through: nothing where none does.
+/// Heat record of the `left_overs` that bring `base` into a pot; `None` if none does.
 fn before_heating(base: MaterialId, left_overs: &[&LeftOver]) -> Result<Option<HeatRecord>, Note> {
     let mut record: Option<HeatRecord> = None;
     for left_over in left_overs.iter().filter(|one| one.mix.mass_of(base) > Mass::default()) {
@@ -105,7 +115,9 @@ fn before_heating(base: MaterialId, left_overs: &[&LeftOver]) -> Result<Option<H
             let name = &left_over.name;
             return Err(note(
                 "left-over-heat-not-known",
-                format!("\"{name}\" from the shelf states no \"spent\" time."),
+                format!(
+                    "\"{name}\" from the shelf states no \"spent\" time: add it, or the pot cannot be checked."
+                ),
             ));
         };
         let heats = left_over.heats.unwrap_or_default();
@@ -167,7 +179,10 @@ fn heat_spent(
         Remaining::Left(left) => (left, None),
         Remaining::Overspent(over) => (Time::default(), Some(over)),
         Remaining::Unknown => {
-            return Err(note("heat-not-known", "The heats of the pot are not known.".to_string()));
+            return Err(note(
+                "heat-not-known",
+                "It is not known what the heats of the pot cost its stabilizer.".to_string(),
+            ));
         }
     };
     let needs = over.and_then(|_| stabilizer.needed(stated, record.spent?, stages.first()?));
@@ -195,20 +210,21 @@ fn equivalent_time(
         Some(Calculated::Unknown(_)) => {
             return Err(note(
                 "heating-not-known",
-                "There is no table of readings for one of its heats.".to_string(),
+                "One of its heats has no table of readings.".to_string(),
             ));
         }
         None => {
             return Err(note(
                 "oven-not-timed",
-                "How long a pot is heated is not known: give the bench its \"oven\".".to_string(),
+                "The book does not state how long a pot is heated. Add the \"oven\" to the bench."
+                    .to_string(),
             ));
         }
     };
     let from = heating.from.as_ref().ok_or_else(|| {
         note(
             "reheat-not-known",
-            "How warm a pot goes back is not known: give the oven \"reheat_from\".".to_string(),
+            "The book does not state how warm a pot goes back into the oven. Add \"reheat_from\" to the oven.".to_string(),
         )
     })?;
     let at = |at: Time, temperature| Reading { at, temperature };
@@ -223,9 +239,9 @@ fn equivalent_time(
 
 /// The stabilizer of a pot.
 struct Stabilizer<'a> {
-    /// The least dose of all stages, by mass of base.
+    /// The smallest dose of all stages, by mass of base.
     dose: Ratio,
-    /// The first that says what more of it buys, and that.
+    /// The first one whose gain in time for more of it is stated, and that gain.
     buys: Option<(&'a Material, Extra)>,
 }
 
@@ -251,8 +267,7 @@ impl<'a> Stabilizer<'a> {
         Budget::new(stated.time, stated.with, self.buys.map(|(_, extra)| extra))
     }
 
-    /// What a `stated` budget comes to with this dose, and whether there is more of it than the figures
-    /// hold for.
+    /// The `stated` budget with this dose, and whether there is more of it than the figures are stated for.
     fn budget(&self, stated: HeatBudget) -> Result<(Time, bool), Note> {
         let budget = self.known(stated).map_err(|error| because(&error))?;
         match budget.at_dose(self.dose) {
@@ -264,7 +279,7 @@ impl<'a> Stabilizer<'a> {
         }
     }
 
-    /// What must be put in beyond this dose, from the `first` stage on, to stand the time `spent`.
+    /// Stabilizer to add to this dose, from the `first` stage on, to withstand the time `spent`.
     fn needed(
         &self,
         stated: HeatBudget,
@@ -279,8 +294,8 @@ impl<'a> Stabilizer<'a> {
     }
 }
 
-/// That a pot gets more heat than it stands, and what would help; `None` where it stands it, or where that is
-/// not known.
+/// Warning that a pot gets more heat than it withstands, and what would help; `None` if it does not, or if that is not
+/// known.
 pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<Note> {
     let spent = pot.heats.budget.as_ref()?.known().filter(|spent| spent.over.is_some())?;
     let mut helps = Vec::new();
@@ -291,18 +306,18 @@ pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<Note> {
         helps.push(format!("a pot of its own for {}", last.formulas.join(" + ")));
     }
     if spent.before.is_some() {
-        helps.push("no left-over in it".to_string());
+        helps.push("no leftover in it".to_string());
     }
     helps.push("less time hot".to_string());
     Some(note(
         "too-much-heat",
         format!(
-            "Pot {} gets TOO MUCH HEAT: {} where {} stands {} at {}. What would help: {}.",
+            "Pot {} gets TOO MUCH HEAT: {} at {}, but {} withstands {}. What would help: {}.",
             pot.pot,
             spent.spent.text,
+            spent.at.text,
             spent.material,
             spent.budget.text,
-            spent.at.text,
             helps.join(", or ")
         ),
     ))

@@ -13,7 +13,7 @@ use crate::quantity::{Length, Mass, MassDensity, Measurable, Ratio, Time};
 /// What of the depth may be without grains before it is stirred: common practice, no source.
 pub(crate) const UNSTIRRED: f64 = Parameter::Unstirred.default_si();
 
-/// How often to stir `held` of a `recipe` with so much solid by volume, against its salt's settling; `None` without
+/// How often to stir `held` of a `recipe` with this share of solids by volume, so that salt does not settle; `None` without
 /// salt, and where the grain or the viscosity is not known: then it is stirred before every load.
 ///
 /// The cup is taken to be as wide as the mix is deep, and the melt as thin as it may be.

@@ -11,7 +11,7 @@ use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Time, 
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
-    /// The water that sink rates are told for.
+    /// The water of the sink rates.
     pub struct SinkWater {
         /// Its temperature.
         pub temperature: Shown<ThermodynamicTemperature>,
@@ -27,7 +27,7 @@ part! {
     pub struct Sinking {
         /// Density of the piece without its hook.
         pub density: Shown<MassDensity>,
-        /// Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
+        /// Its standard uncertainty, if known; the bounds include twice that to either side.
         pub density_uncertainty: Option<Shown<MassDensity>>,
         /// Mass of hook and weight.
         pub hook: Shown<Mass>,
@@ -39,7 +39,7 @@ part! {
         pub slowest: Shown<Velocity>,
         /// Upper bound.
         pub fastest: Shown<Velocity>,
-        /// Whether it falls straight, as the model has it.
+        /// Motion while it sinks: straight, as in the model, or not.
         pub motion: Motion,
         /// All of that in one line: `1.035 g/mL ± 0.004 g/mL, 5.6 cm/s (4.1 to 7.4) or 5.4 s a foot, straight`.
         pub text: String,
@@ -98,7 +98,7 @@ fn sinking_in(
     fall(&body, mass / volume, unsure, &fished.water).map_err(|error| because(&error))
 }
 
-/// How `body` sinks at `density`, which is `unsure` by so much, where that is known.
+/// How `body` sinks at `density`, with the standard uncertainty `unsure` if known.
 pub(crate) fn fall(
     body: &Body,
     density: MassDensity,

@@ -294,6 +294,34 @@ fn a_plan_comes_back_from_its_document() {
     );
 }
 
+/// A leftover goes into the first stage, and what is left of that into the second.
+#[cfg(feature = "solver")]
+#[test]
+fn no_stage_over_a_leftover_has_a_known_uncertainty() {
+    let book = demo();
+    let book = document::book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
+    let unsure = |shelf: Value| {
+        let line = |product: &str| json!({ "order": "1", "product": product, "pieces": 24 });
+        let orders = json!({
+            "format": "pourwright/1.0",
+            "lines": [line("dusk finger"), line("dusk finger, salted")],
+            "shelf": shelf
+        });
+        let day = document::orders_from_text(&orders.to_string(), &book).unwrap();
+        let plan = Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"));
+        assert_eq!(plan.pots[0].from_shelf.is_some(), shelf != json!([]));
+        let stages = plan.pots[0].stages.iter();
+        let each = stages.map(|stage| {
+            let piece = stage.draws[0].pieces[0].uncertainty.is_some();
+            (stage.density_uncertainty.is_some(), piece)
+        });
+        each.collect::<Vec<_>>()
+    };
+    assert_eq!(unsure(json!([])), [(true, true); 2]);
+    let jar = json!({ "name": "jar 1", "mass": "90 g", "formulas": ["dusk", "plain"] });
+    assert_eq!(unsure(json!([jar])), [(false, false); 2]);
+}
+
 /// A day of the demo shop with a left-over on the shelf: dusk + plain, 500 g of it.
 #[cfg(feature = "solver")]
 fn with_left_over(book: &Value, heats: Value, spent: Value) -> Plan {
@@ -575,25 +603,63 @@ fn both_pots_of_a_laminate_are_heated_again() {
     assert_eq!(reheated, ["A", "B"]);
 }
 
-/// What the stabilizer allows is held against the reheats, too.
+/// What the book allows is kept with the reheats: 22 shots, 9 a heat.
 #[test]
-fn more_heats_than_allowed_are_said() {
+fn a_pot_takes_no_more_heats_than_allowed() {
     let mut book = without_rejects();
-    let noted = |book: &Value| {
-        let plan = plan_of(book, "dusk finger", 88);
-        plan.assumptions
-            .iter()
-            .find(|note| note.code == "too-many-heats")
-            .map(|note| note.message.clone())
+    let mut pots = |allowed: u32| {
+        book["limits"]["heats"] = json!(allowed);
+        let plan = plan_of(&book, "dusk finger", 88);
+        assert!(plan.assumptions.iter().all(|note| note.code != "too-many-heats"));
+        let heats: Vec<u32> = plan.pots.iter().map(|pot| pot.heats.count).collect();
+        (heats, plan.proof)
     };
-    book["limits"]["heats"] = json!(3);
-    assert_eq!(noted(&book), None);
+    assert_eq!(pots(3).0, [3]);
+    let (heats, proof) = pots(2);
+    assert_eq!((heats, proof.pots, proof.least), (Vec::from([2, 1]), 2, 2));
+    let why = &proof.reasons[0].formulas[0].because;
+    assert_eq!(why, "22 shots of one mold, of which a pot gives at most 18 in 2 heats");
+    assert_eq!(pots(1).0, [1, 1, 1]);
+}
+
+/// 120 salted pieces are 30 shots, 9 a heat: two pots of 2 heats. So where the cooling of pots was watched.
+#[test]
+fn a_day_of_salted_pieces_is_split_where_its_reheats_add_up() {
+    let mut book = without_rejects();
     book["limits"]["heats"] = json!(2);
-    let said = noted(&book).unwrap();
-    assert!(
-        said.starts_with("Pot A takes 3 heats with its reheats, and the book allows 2."),
-        "{said}"
+    let plan = plan_of(&book, "dusk finger, salted", 120);
+    let heats: Vec<u32> = plan.pots.iter().map(|pot| pot.heats.count).collect();
+    assert_eq!((heats, plan.proof.least), (Vec::from([2, 2]), 2));
+    assert_eq!(shots_of_heats(&plan), [9, 9, 9, 3]);
+    let oven = book["bench"]["oven"].as_object_mut().unwrap();
+    oven.remove("hot_for");
+    oven.insert(
+        "cools".into(),
+        json!({ "mix": "2 cup", "from": "340 °F", "to": "325 °F", "time": "6 min" }),
     );
+    let plan = plan_of(&book, "dusk finger, salted", 120);
+    assert!(plan.pots.len() > 1 && plan.pots.iter().all(|pot| pot.heats.count <= 2));
+    assert!(plan.proof.least <= plan.proof.pots);
+}
+
+#[test]
+fn a_shot_that_no_heat_has_time_for_is_refused_where_heats_are_limited() {
+    let mut book = without_rejects();
+    book["molds"]["finger-5"]["sets"] = json!("8 min");
+    plan_of(&book, "dusk finger", 8);
+    book["limits"]["heats"] = json!(3);
+    let book = document::book_from_text(&book.to_string()).unwrap();
+    let orders = json!({
+        "format": "pourwright/1.0",
+        "lines": [{ "order": "1", "product": "dusk finger", "pieces": 8 }]
+    });
+    let day = document::orders_from_text(&orders.to_string(), &book).unwrap();
+    let faults = Plan::make(&book, &day).unwrap_err();
+    let fault = faults.iter().next().unwrap();
+    assert_eq!((&*fault.code, &*fault.path), ("pot-shot-too-long", "/lines/0"));
+    assert!(fault.message.contains("takes 8 min 50 s, but a pot of"), "{fault}");
+    assert!(fault.message.contains("stays hot for 8 min"), "{fault}");
+    assert!(fault.help.contains("molds in turn"), "{fault}");
 }
 
 /// A shot that sets for 100 s in one mold can be made every 150 s, in three of them every 50 s; the shop's own time

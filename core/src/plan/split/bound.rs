@@ -1,9 +1,9 @@
-//! How many pots any plan needs at least.
+//! Minimum number of pots of any plan.
 
 use alloc::vec;
 use alloc::vec::Vec;
 
-use super::problem::{Formula, Problem, Take};
+use super::problem::{By, Formula, Problem, Take};
 use super::{Alone, MOST_POTS, Reason, SplitError};
 use crate::plan::bits::Bits;
 use crate::plan::cover::{Cover, fewest_chains};
@@ -12,7 +12,7 @@ use crate::plan::sequence::mass;
 pub(super) struct Bound {
     pub(super) lower: usize,
     pub(super) reasons: Vec<Reason>,
-    /// Chains of nodes, one a pot, where comparability alone counts.
+    /// Chains of nodes, one a pot, if only comparability counts.
     pub(super) chains: Vec<Vec<usize>>,
 }
 
@@ -43,7 +43,7 @@ pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
     Ok(Bound { lower: lower(&reasons), reasons, chains: cover.chains })
 }
 
-/// What the draws of one formula fill by themselves: at each, a pot gives no more than it may hold there.
+/// Pots that the draws of one formula fill by themselves: a pot gives no more of it than it may hold.
 fn alone(problem: &Problem<'_>, formula: &Formula) -> Alone {
     let room = problem.room(formula.formula, formula.kept);
     let taken = taken(problem, formula).out;
@@ -52,19 +52,22 @@ fn alone(problem: &Problem<'_>, formula: &Formula) -> Alone {
         taken: mass(taken),
         room: room.is_finite().then(|| mass(room)),
         shots: None,
+        in_heats: None,
         pots: if room.is_finite() { at_least(taken / room) } else { 1 },
     };
     for &(stage, shots) in &formula.plain {
-        let a_pot = problem.shots_a_pot(stage);
+        let a_pot = problem.shots_a_pot(stage, By::Full);
         let pots = divided_up(shots, a_pot);
         if pots > alone.pots {
-            alone = Alone { shots: Some((shots, a_pot)), pots, ..alone };
+            let by_heats = a_pot < problem.shots_a_pot(stage, By::Room);
+            let in_heats = by_heats.then_some(problem.heats);
+            alone = Alone { shots: Some((shots, a_pot)), in_heats, pots, ..alone };
         }
     }
     alone
 }
 
-/// What all draws of one formula take.
+/// Mass of all draws of one formula.
 fn taken(problem: &Problem<'_>, formula: &Formula) -> Take {
     let layers = formula.layers.iter().filter_map(|&(session, layer)| {
         let session = problem.sessions.get(session)?;
@@ -105,7 +108,7 @@ fn apart(problem: &Problem<'_>, fills: &[Alone], cover: &Cover) -> Vec<Alone> {
     cover.antichain.iter().filter_map(|&node| *by_node.get(node)?).collect()
 }
 
-/// What the formulas on each base need, for one reason each. Without fresh base no two bases share
+/// Pots that the formulas on each base need, with one reason for each base. Without fresh base no two bases share
 /// a pot; with it all are looked at together.
 fn by_base(problem: &Problem<'_>, fills: &[Alone], apart: &[Alone]) -> Vec<Reason> {
     let base = |formula: usize| {
@@ -168,14 +171,44 @@ fn divided_up(whole: u32, part: u32) -> u32 {
 fn heats(problem: &Problem<'_>, formulas: &[(&Formula, u32)]) -> Option<Reason> {
     let each: Vec<(usize, u32)> = formulas
         .iter()
-        .map(|(formula, fills)| {
-            let sessions = u32::try_from(formula.layers.len()).unwrap_or(u32::MAX);
-            (formula.formula, sessions.max(*fills))
-        })
+        .map(|(formula, fills)| (formula.formula, least_heats(problem, formula).max(*fills)))
         .collect();
     let heats = each.iter().fold(0_u32, |sum, &(_, heats)| sum.saturating_add(heats));
     let pots = divided_up(heats, problem.heats) as usize;
     Some(Reason::Heats { each, heats, allowed: problem.heats, pots })
+}
+
+/// Heats that the shots of a formula take at least, in any pots. Sessions have heats of their own; the time of all
+/// shots is in some heat, and a heat has no more of it than the fullest pot stays hot for.
+fn least_heats(problem: &Problem<'_>, formula: &Formula) -> u32 {
+    let share = |stage: usize, shots: u32| {
+        problem.shots_a_heat(stage).map_or(0.0, |a_heat| f64::from(shots) / a_heat)
+    };
+    let whole = |stage: usize, shots: u32| {
+        let a_heat = problem.shots_a_heat(stage).map(libm::floor);
+        a_heat.map_or(1, |a_heat| at_least(f64::from(shots) / a_heat))
+    };
+    let (mut in_sessions, mut time) = (0_u32, 0.0);
+    let sessions = formula.layers.iter().filter_map(|&(s, _)| problem.sessions.get(s));
+    let mut last = None;
+    for session in
+        sessions.filter(|session| last.replace(session.laminate) != Some(session.laminate))
+    {
+        let layers = &session.layers;
+        let a_pot = layers.iter().map(|&layer| problem.shots_a_pot(layer, By::Full)).min();
+        for &stage in layers.iter().filter(|&&l| problem.formula(l) == formula.formula) {
+            let shots = problem.wanted.get(stage).map_or(0, |w| w.shots);
+            let sessions = divided_up(shots, a_pot.unwrap_or(0).max(1));
+            in_sessions = in_sessions.saturating_add(sessions.max(whole(stage, shots)));
+            time += share(stage, shots);
+        }
+    }
+    let mut least = in_sessions.max(1);
+    for &(stage, shots) in &formula.plain {
+        least = least.max(whole(stage, shots));
+        time += share(stage, shots);
+    }
+    least.max(at_least(time))
 }
 
 /// The layers of one piece, and formulas that can share a pot with none of them nor with each

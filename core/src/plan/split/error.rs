@@ -4,11 +4,12 @@ use alloc::borrow::Cow;
 use alloc::format;
 
 use uom::si::mass::gram;
+use uom::si::time::second;
 
 use super::{MOST_POTS, Wanted};
 use crate::fault::Diagnose;
 use crate::plan::cover::CoverError;
-use crate::quantity::Mass;
+use crate::quantity::{Mass, Time};
 
 /// Why there are no pots.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -21,16 +22,16 @@ pub enum SplitError {
         stage: usize,
         /// The formula named.
         formula: usize,
-        /// How many there are.
+        /// Number of formulas.
         formulas: usize,
     },
     /// No vessel to make a pot in.
-    #[error("There is no vessel to make a pot in.")]
+    #[error("No vessel was given to make a pot in.")]
     NoCup,
-    /// Not one capacity, or one least pot, a formula.
-    #[error("There are {formulas} formulas but {capacities} capacities or least pots.")]
+    /// Not one capacity, one least pot, or one hot time, a formula.
+    #[error("There are {formulas} formulas but {capacities} capacities, least pots or hot times.")]
     Capacities {
-        /// How many formulas there are.
+        /// Number of formulas.
         formulas: usize,
         /// Capacities given.
         capacities: usize,
@@ -38,9 +39,9 @@ pub enum SplitError {
     /// A number that cannot be.
     #[error("{what} cannot be {value}.")]
     BadNumber {
-        /// What it is.
+        /// Name of the number.
         what: &'static str,
-        /// What was given, masses in g.
+        /// Value given, masses in g.
         value: f64,
     },
     /// A shot of a stage that cannot be.
@@ -57,20 +58,31 @@ pub enum SplitError {
     ShotTooLarge {
         /// Index of the stage.
         stage: usize,
-        /// What a shot takes.
+        /// Mass of a shot.
         shot: Mass,
-        /// What a pot gives, film, heel and injector taken off.
+        /// Usable mass of a pot: its mass less film, heel and what the injector keeps.
         room: Mass,
     },
-    /// The least pot is more than the vessel may hold.
-    #[error("Stage {stage}: the least pot is {:.1} g, but no vessel may hold more than {:.1} g of it.",
+    /// A pot does not stay hot for a single shot, so no number of heats is enough.
+    #[error("Stage {stage}: a shot takes {:.0} s, but a pot of it stays hot for at most {:.0} s.",
+        .every.get::<second>(), .hot.get::<second>())]
+    ShotTooLong {
+        /// Index of the stage.
+        stage: usize,
+        /// Time a shot takes.
+        every: Time,
+        /// Time that a pot stays hot.
+        hot: Time,
+    },
+    /// The smallest pot is more than the vessel may hold.
+    #[error("Stage {stage}: the smallest pot is {:.1} g, but no vessel may hold more than {:.1} g of it.",
         .least.get::<gram>(), .capacity.get::<gram>())]
     LeastOverCapacity {
         /// Index of the stage.
         stage: usize,
-        /// The least pot.
+        /// The smallest pot.
         least: Mass,
-        /// What the vessel may hold of it.
+        /// Capacity of the vessel for it.
         capacity: Mass,
     },
     /// Layers of one piece have unlike numbers of shots.
@@ -121,6 +133,7 @@ impl SplitError {
             Self::NoSuchFormula { stage, .. }
             | Self::BadShot { stage, .. }
             | Self::ShotTooLarge { stage, .. }
+            | Self::ShotTooLong { stage, .. }
             | Self::LeastOverCapacity { stage, .. } => Some(*stage),
             _ => None,
         }
@@ -135,6 +148,7 @@ impl Diagnose for SplitError {
             Self::BadNumber { .. } => "split-bad-number",
             Self::BadShot { .. } => "split-bad-shot",
             Self::ShotTooLarge { .. } => "split-shot-too-large",
+            Self::ShotTooLong { .. } => "split-shot-too-long",
             Self::LeastOverCapacity { .. } => "split-least-over-capacity",
             Self::UnlikeShots { .. } => "split-unlike-shots",
             Self::OneLayer { .. } => "split-one-layer",
@@ -165,6 +179,9 @@ impl Diagnose for SplitError {
                 room.get::<gram>()
             )
             .into(),
+            Self::ShotTooLong { .. } => {
+                "Use more molds in turn, or keep the pot hot for longer.".into()
+            }
             Self::LeastOverCapacity { .. } => "Use a larger vessel.".into(),
             Self::UnlikeShots { .. } => "Give every layer the same number of shots.".into(),
             Self::OneLayer { .. } => "Give two layers or more, or no laminate.".into(),

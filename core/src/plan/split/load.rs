@@ -4,6 +4,7 @@ use alloc::vec;
 use alloc::vec::Vec;
 
 use super::problem::{Problem, Room, Shots, Take};
+use super::reheats::full;
 use super::{Pot, Visit};
 use crate::plan::bits::Bits;
 use crate::plan::sequence::{Flow, Leg, fits, flow};
@@ -26,7 +27,7 @@ pub(super) struct Stop {
     /// Layers: (session, stage).
     pub(super) layers: Vec<(usize, usize)>,
     pub(super) plain: Shots,
-    /// What all of these take.
+    /// Mass of all of these.
     take: Take,
 }
 
@@ -37,7 +38,7 @@ impl Stop {
     }
 }
 
-/// What is put into a pot at once.
+/// Shots put into a pot at once.
 #[derive(Clone)]
 pub(super) struct Portion {
     pub(super) formula: usize,
@@ -71,14 +72,6 @@ impl Portion {
     }
 }
 
-/// What a pot is asked to take.
-#[derive(Clone, Copy)]
-pub(super) struct Ask {
-    pub(super) formula: usize,
-    pub(super) take: Take,
-    pub(super) session: Option<usize>,
-}
-
 /// How strictly a pot is looked at.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub(super) enum Look {
@@ -101,14 +94,26 @@ pub(super) struct State {
 /// Room to try a pot in, kept from one trial to the next.
 #[derive(Clone, Default)]
 struct Trial {
-    /// Formula, what is taken and heats of each visit.
-    visits: Vec<(usize, Take, u32)>,
+    visits: Vec<TrialVisit>,
     legs: Vec<Leg>,
     flows: Vec<Flow>,
 }
 
+/// A visit of a pot that is tried.
+#[derive(Clone, Copy)]
+struct TrialVisit {
+    formula: usize,
+    take: Take,
+    /// Heats, reheats between shots aside.
+    heats: u32,
+    /// Which stop of the load it is, if it is there already.
+    stop: Option<usize>,
+    /// Whether what is asked goes into it.
+    is_asked: bool,
+}
+
 impl State {
-    /// So many empty pots.
+    /// This number of empty pots.
     pub(super) fn new(problem: &Problem<'_>, pots: usize) -> Self {
         Self {
             loads: vec![Load::default(); pots],
@@ -139,11 +144,10 @@ impl State {
         portion: &Portion,
         look: Look,
     ) -> bool {
-        let Portion { formula, take, .. } = *portion;
-        let session = portion.session();
-        if !self.can_take(problem, pot, Ask { formula, take, session }, look) {
+        if !self.can_take(problem, pot, portion, look) {
             return false;
         }
+        let session = portion.session();
         let Some(load) = self.loads.get_mut(pot) else { return false };
         let before = session.map(|_| load.clone());
         load.add(problem, portion);
@@ -172,25 +176,21 @@ impl State {
         &mut self,
         problem: &Problem<'_>,
         pot: usize,
-        ask: Ask,
+        ask: &Portion,
         look: Look,
     ) -> bool {
         let Some(load) = self.loads.get(pot) else { return false };
-        let mut pots = ask.session.and_then(|s| self.pots_of.get(s)).into_iter().flatten();
-        if pots.any(|&p| p == pot) || !load.looks_open(problem, &ask) {
+        let mut pots = ask.session().and_then(|s| self.pots_of.get(s)).into_iter().flatten();
+        if pots.any(|&p| p == pot) || !load.looks_open(problem, ask) {
             return false;
         }
-        self.trial.set(load, problem, Some(&ask));
-        self.trial.keeps_limits(problem, look)
+        self.trial.keeps_limits(problem, load, Some(ask), look)
     }
 
     /// Whether every pot keeps its limits as it is.
     pub(super) fn keeps_limits(&mut self, problem: &Problem<'_>) -> bool {
         let Self { loads, trial, .. } = self;
-        loads.iter().all(|load| {
-            trial.set(load, problem, None);
-            trial.keeps_limits(problem, Look::Whole)
-        })
+        loads.iter().all(|load| trial.keeps_limits(problem, load, None, Look::Whole))
     }
 
     /// Whether a session that has just been put in need not come before itself. Only new cycles
@@ -223,36 +223,90 @@ impl State {
 }
 
 impl Trial {
-    /// The visits of `load`, and what is asked beside.
-    fn set(&mut self, load: &Load, problem: &Problem<'_>, ask: Option<&Ask>) {
+    /// The visits of `load`, and what is asked in addition.
+    fn set(&mut self, load: &Load, problem: &Problem<'_>, ask: Option<&Portion>) {
         self.visits.clear();
-        self.visits.extend(load.stops.iter().map(|s| (s.formula, s.take, s.heats())));
+        self.visits.extend(load.stops.iter().enumerate().map(|(stop, s)| TrialVisit {
+            formula: s.formula,
+            take: s.take,
+            heats: s.heats(),
+            stop: Some(stop),
+            is_asked: false,
+        }));
         let Some(ask) = ask else { return };
         let at = load.place(problem, ask.formula);
-        match self.visits.get_mut(at).filter(|visit| visit.0 == ask.formula) {
+        match self.visits.get_mut(at).filter(|visit| visit.formula == ask.formula) {
             Some(visit) => {
                 let sessions = load.stops.get(at).map_or(0, |stop| stop.layers.len());
-                let sessions = sessions.saturating_add(usize::from(ask.session.is_some()));
-                visit.1 = visit.1.and(ask.take);
-                visit.2 = u32::try_from(sessions).unwrap_or(u32::MAX).max(1);
+                let sessions = sessions.saturating_add(usize::from(ask.session().is_some()));
+                visit.take = visit.take.and(ask.take);
+                visit.heats = u32::try_from(sessions).unwrap_or(u32::MAX).max(1);
+                visit.is_asked = true;
             }
-            None => self.visits.insert(at, (ask.formula, ask.take, 1)),
+            None => {
+                let (formula, take) = (ask.formula, ask.take);
+                let visit = TrialVisit { formula, take, heats: 1, stop: None, is_asked: true };
+                self.visits.insert(at, visit);
+            }
         }
     }
 
-    /// Heats and capacity.
-    fn keeps_limits(&mut self, problem: &Problem<'_>, look: Look) -> bool {
-        let heats = self.visits.iter().fold(0_u32, |sum, visit| sum.saturating_add(visit.2));
+    /// Heats and capacity, of `load` and what is asked in addition.
+    fn keeps_limits(
+        &mut self,
+        problem: &Problem<'_>,
+        load: &Load,
+        ask: Option<&Portion>,
+        look: Look,
+    ) -> bool {
+        self.set(load, problem, ask);
+        let heats = self.visits.iter().fold(0_u32, |sum, visit| sum.saturating_add(visit.heats));
         if heats > problem.heats {
             return false;
         }
-        problem.cups.iter().any(|cup| self.fits_cup(problem, cup, look))
+        problem.cups.iter().any(|cup| {
+            self.fits_cup(problem, cup, look) && self.has_heats(problem, load, ask, (cup, look))
+        })
+    }
+
+    /// Whether the heats with all reheats are as many as a pot may take, in a cup that it fits.
+    fn has_heats(
+        &self,
+        problem: &Problem<'_>,
+        load: &Load,
+        ask: Option<&Portion>,
+        (cup, look): (&Room, Look),
+    ) -> bool {
+        if !problem.counts_reheats() {
+            return true;
+        }
+        let mut heats = 0_u32;
+        for (visit, flow) in self.visits.iter().zip(&self.flows) {
+            let stop = visit.stop.and_then(|stop| load.stops.get(stop));
+            let (mut layers, mut plain) =
+                stop.map(|stop| (stop.layers.clone(), stop.plain.clone())).unwrap_or_default();
+            match ask.filter(|_| visit.is_asked).map(|ask| &ask.what) {
+                Some(&What::Layer { session, stage }) => layers.push((session, stage)),
+                Some(What::Plain(shots)) => pool(problem, &mut plain, shots),
+                None => {}
+            }
+            // A later draw may fill the pot up, and a fuller one stays hot longer.
+            let held = match look {
+                Look::Whole => flow.held,
+                Look::Hopeless => full(cup, visit.formula),
+            };
+            let Some(own) = problem.visit_heats(visit.formula, (&layers, &plain), held) else {
+                return false;
+            };
+            heats = heats.saturating_add(own);
+        }
+        heats <= problem.heats
     }
 
     fn fits_cup(&mut self, problem: &Problem<'_>, cup: &Room, look: Look) -> bool {
         self.legs.clear();
-        for (i, &(formula, take, heats)) in self.visits.iter().enumerate() {
-            let next = self.visits.get(i.saturating_add(1)).map(|next| next.0);
+        for (i, &TrialVisit { formula, take, heats, .. }) in self.visits.iter().enumerate() {
+            let next = self.visits.get(i.saturating_add(1)).map(|next| next.formula);
             let carry = next.map_or(Some(0.0), |next| problem.precedence.carry(formula, next));
             let Some(carry) = carry else { return false };
             let holds = if problem.fresh_base() { cup.capacity(formula) } else { f64::INFINITY };
@@ -265,17 +319,28 @@ impl Trial {
                 holds,
             });
         }
-        let least = self.visits.first().map_or(0.0, |first| problem.least(first.0));
+        let least = self.visits.first().map_or(0.0, |first| problem.least(first.formula));
         flow(&self.legs, cup.bottom, least, &mut self.flows);
-        self.flows.iter().zip(&self.visits).all(|(flow, &(formula, ..))| {
+        self.flows.iter().zip(&self.visits).all(|(flow, visit)| {
             let held = if look == Look::Whole { flow.held } else { flow.need };
-            fits(held / cup.capacity(formula))
+            fits(held / cup.capacity(visit.formula))
         })
     }
 }
 
+/// Adds `more` shots to those `of` a visit, which are in the order of work.
+fn pool(problem: &Problem<'_>, of: &mut Shots, more: &Shots) {
+    for &(stage, n) in more {
+        match of.iter_mut().find(|(known, _)| *known == stage) {
+            Some((_, shots)) => *shots = shots.saturating_add(n),
+            None => of.push((stage, n)),
+        }
+    }
+    of.sort_unstable_by_key(|&(stage, _)| (problem.key(stage), stage));
+}
+
 impl Load {
-    /// Where `formula` stands or would stand among the stops.
+    /// Index of `formula` among the stops, or where it would go.
     fn place(&self, problem: &Problem<'_>, formula: usize) -> usize {
         let place = problem.place(formula);
         self.stops.partition_point(|stop| problem.place(stop.formula) < place)
@@ -283,7 +348,7 @@ impl Load {
 
     /// A quick look before the recursion: formulas that can share the pot, heats, and whether the first
     /// stage can hold all base that the draws take.
-    fn looks_open(&self, problem: &Problem<'_>, ask: &Ask) -> bool {
+    fn looks_open(&self, problem: &Problem<'_>, ask: &Portion) -> bool {
         let Some(first) = self.stops.first().map(|stop| stop.formula) else { return true };
         if !self.open_to.contains(ask.formula) {
             return false;
@@ -320,15 +385,7 @@ impl Load {
         let Some(stop) = self.stops.get_mut(at) else { return };
         match what {
             What::Layer { session, stage } => stop.layers.push((*session, *stage)),
-            What::Plain(shots) => {
-                for &(stage, n) in shots {
-                    match stop.plain.iter_mut().find(|(known, _)| *known == stage) {
-                        Some((_, shots)) => *shots = shots.saturating_add(n),
-                        None => stop.plain.push((stage, n)),
-                    }
-                }
-                stop.plain.sort_unstable_by_key(|&(stage, _)| (problem.key(stage), stage));
-            }
+            What::Plain(shots) => pool(problem, &mut stop.plain, shots),
         }
         stop.take = stop.take.and(take);
         self.base += (take.out - take.back) * problem.base_share(formula);

@@ -6,15 +6,19 @@
 //! cups, must hold what its visits need at every stage there ([`mod@super::sequence`]), and withstand their
 //! heats. Capacity belongs to the pot, by its cup and the formula it is at. Marks of a cup are no limit: they
 //! decide how the base is measured, never how many pots there are.
-//! Stages of one formula outside laminates are pooled; what fits one pot goes into one pot, where
+//! Stages of one formula outside laminates are pooled; what fits one pot goes into one pot, if
 //! that does not cost a pot, and is divided between whole shots only.
 //!
 //! The layers of one laminated piece come from distinct pots that are hot together. They make a
-//! *session*: a number of shots of all layers. What is too much for one pot takes several sessions.
+//! *session*: a number of shots of all layers. More shots than one pot gives take several sessions.
 //! The order of all sessions over all pots has no cycle, so that there is an order of work.
 //!
 //! A heat is a session in each of its pots, or the plain shots of one visit; plain shots of a visit
-//! that has a session are shot from its heat, directly after.
+//! that has a session are shot from its heat, directly after. If it is known how long a pot stays hot and how
+//! often a shot can be made, the reheats between shots ([`crate::process::clock`]) count among the heats that a pot
+//! may take: a pot gives at most (hot time / time a shot) shots a heat, rounded down. A fuller pot stays hot longer
+//! if its cooling was watched, so heats are counted for what a pot holds at least, and the proof takes a full cup.
+//! Nothing of the mix is lost in a reheat: what has set in the injector goes back into the pot.
 //!
 //! # The proof
 //!
@@ -22,16 +26,16 @@
 //! chains and the antichain that proves it, each formula counted as often as its own draws fill
 //! pots. Without fresh base, the base that the draws take must have been in the pots from their
 //! start: Σ (D_k − back_k + kept)·b_k ≤ pots · ((1 − loss)·max(cap·b) − undrawn·min b), b the share of base,
-//! back_k sprues that are melted again, kept the least that the injector keeps there, and of the cups the one
+//! back_k sprues that are melted again, kept the minimum that the injector keeps there, and of the cups the one
 //! that allows most. (A sum of draws over the capacity would claim too much: pots grow between draws.) Heats give
-//! ⌈Σ heats/allowed⌉, and a laminated piece as many pots as it has layers, with all formulas that can
+//! ⌈Σ heats/allowed⌉, each formula with the heats that the time of its shots takes at least, and a laminated piece as many pots as it has layers, with all formulas that can
 //! share a pot with none of them. Parts on different bases add up.
 //!
 //! # How the pots are found
 //!
 //! First fit along the fewest chains and without them, the darkest formula first and the lightest,
 //! draws whole and divided, shots by key and the largest first; the fewest pots win, then the fewest heats,
-//! then the first way. Where that stays above the bound, all ways to put at most [`EXACT_PORTIONS`] portions
+//! then the first way. If that stays above the bound, all ways to put at most [`EXACT_PORTIONS`] portions
 //! together are searched: as much of a formula as a pot holds, then each plain shot by itself, then each shot of a
 //! laminated piece too (with fresh base, formulas of the same materials only in one order, the one with more base
 //! first). A plan is always valid; [`Proof::least`] says whether it is
@@ -40,12 +44,13 @@
 //! # Ties
 //!
 //! Everything is taken by rising `key`, then in the order given: the pots' chains go on to the nearest
-//! key, and of all work that is ready the least key comes first.
+//! key, and of all work that is ready the smallest key comes first.
 
 mod bound;
 mod error;
 mod load;
 mod problem;
+mod reheats;
 mod search;
 mod work;
 
@@ -58,12 +63,13 @@ use self::load::Load;
 use self::problem::{Problem, Take};
 use super::precedence::Precedence;
 use super::sequence::{self, Sequence, SequenceError, Stage, Vessel};
-use crate::quantity::{Mass, Ratio};
+use crate::process::clock::Hot;
+use crate::quantity::{Mass, Ratio, Time};
 
-/// Up to so many portions all ways to put them together are searched: 115 975 at the most.
+/// Up to this number of portions all ways to put them together are searched: at most 115 975.
 pub const EXACT_PORTIONS: usize = 10;
 
-/// The most pots that a plan may need.
+/// Maximum number of pots of a plan.
 pub const MOST_POTS: u32 = 20_000;
 
 /// One stage to serve: pooled pieces of one mold and formula, or of one layer of it.
@@ -71,45 +77,49 @@ pub const MOST_POTS: u32 = 20_000;
 pub struct Wanted {
     /// The formula, by its number in the [`Precedence`].
     pub formula: usize,
-    /// What one shot takes of it.
+    /// Mass of one shot of it.
     pub shot: Mass,
-    /// What of a shot comes back into the pot before its next formula: the sprue, where sprues are melted
-    /// again; below the shot.
+    /// Mass of a shot that comes back into the pot before its next formula: the sprue, if sprues are melted again;
+    /// below the shot.
     pub returned: Mass,
-    /// What the injector keeps of it at each heat.
+    /// Mass that the injector keeps of it at each heat.
     pub kept: Mass,
-    /// How many shots; none needs no pot.
+    /// Number of shots; 0 needs no pot.
     pub shots: u32,
     /// The laminated piece of which this is a layer: stages with the same number are shot together,
     /// as many shots of each.
     pub laminate: Option<usize>,
+    /// How often one can be made; `None` if not known: then its shots are not counted for reheats.
+    pub every: Option<Time>,
     /// Less comes first: lighter, promised earlier, the same mold.
     pub key: u32,
 }
 
-/// What the bench allows.
+/// Limits of the bench.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Limits<'a> {
     /// The cups; each pot is made in any of them. At least one.
     pub cups: &'a [Cup],
-    /// The least mass to start with, by the formula that a pot starts with.
+    /// Minimum mass to start with, by the formula that a pot starts with.
     pub least: &'a [Mass],
-    /// Heats that the stabilizer allows, `None` where that is not known.
+    /// Heats that a pot may take, reheats between shots among them; `None` for no limit.
     pub heats: Option<u32>,
+    /// How long a pot stays hot, by formula; `None` if not known: then no reheats are counted.
+    pub hot: &'a [Option<Hot>],
     /// Share of what a pot holds that is lost in each heat.
     pub loss: Ratio,
-    /// The most pots that can be hot and shot at once.
+    /// Maximum number of pots hot and shot at once.
     pub injectors: u32,
 }
 
 /// A cup that pots can be made in.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Cup {
-    /// What clings to its wall.
+    /// Mass that clings to its wall.
     pub film: Mass,
-    /// What cannot be drawn from it, the film included.
+    /// Mass that cannot be drawn from it, the film included.
     pub heel: Mass,
-    /// The most that it may hold of each formula, head-room left; `None` for no limit.
+    /// Its capacity for each formula, head-room left; `None` for no limit.
     pub capacity: Vec<Option<Mass>>,
 }
 
@@ -118,7 +128,7 @@ pub struct Cup {
 pub struct Split {
     /// The pots.
     pub pots: Vec<Pot>,
-    /// What is shot, in an order that every pot allows.
+    /// The work, in an order that every pot allows.
     pub work: Vec<Work>,
     /// Why there are not fewer pots.
     pub proof: Proof,
@@ -138,18 +148,18 @@ pub struct Visit {
     pub formula: usize,
     /// Stages served and how many shots of each, in the order of work.
     pub draws: Vec<(usize, u32)>,
-    /// Heats that the visit takes.
+    /// Heats that the visit takes, reheats between shots aside.
     pub heats: u32,
 }
 
-/// What is shot at one time.
+/// Shots made at one time.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Work {
     /// The laminated piece of which this is a session; its draws are then one a layer.
     pub laminate: Option<usize>,
-    /// What is shot.
+    /// The shots.
     pub draws: Vec<Draw>,
-    /// Pots that are heated for it; none where the heat of the work before still serves.
+    /// Pots that are heated for it; none if they are still hot from the work before.
     pub heated: Vec<usize>,
 }
 
@@ -164,18 +174,18 @@ pub struct Draw {
     pub draw: usize,
     /// The stage.
     pub wanted: usize,
-    /// How many shots.
+    /// Number of shots.
     pub shots: u32,
 }
 
-/// How many pots are needed at least, and why.
+/// Minimum number of pots, and why.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Proof {
     /// No plan has fewer pots: the sum of what the reasons give.
     pub lower: usize,
-    /// How many the plan has.
+    /// Number of pots of the plan.
     pub found: usize,
-    /// Why; more than one where bases differ.
+    /// Why; more than one if bases differ.
     pub reasons: Vec<Reason>,
     /// Whether all ways to put the portions together were searched: none has fewer pots.
     pub searched: bool,
@@ -200,17 +210,19 @@ impl fmt::Display for Proof {
     }
 }
 
-/// What the draws of one formula take by themselves.
+/// Pots that the draws of one formula fill by themselves.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Alone {
     /// The formula.
     pub formula: usize,
-    /// What all its shots take.
+    /// Mass of all its shots.
     pub taken: Mass,
-    /// What one pot gives of it at most; `None` without a limit.
+    /// Maximum that one pot gives of it; `None` without a limit.
     pub room: Option<Mass>,
-    /// Where whole shots decide, shots of one stage and how many of them a pot gives.
+    /// If whole shots decide: shots of one stage, and the number of them that a pot gives.
     pub shots: Option<(u32, u32)>,
+    /// The heats of a pot, if these and not its room decide how many shots it gives.
+    pub in_heats: Option<u32>,
     /// Pots that this fills.
     pub pots: u32,
 }
@@ -231,18 +243,18 @@ pub enum Reason {
         /// Formulas that share a pot with none of them nor with each other.
         formulas: Vec<Alone>,
     },
-    /// The draws take so much base, and all of it is in the pots from their start.
+    /// All base that the draws take is in the pots from their start.
     Capacity {
         /// Formulas, and the base that the draws of each take.
         base: Vec<(usize, Mass)>,
         /// All of it.
         all: Mass,
-        /// What one pot supplies at most.
+        /// Maximum that one pot supplies.
         a_pot: Mass,
         /// Pots that the base fills.
         pots: usize,
     },
-    /// So many heats are needed.
+    /// The shots need more heats than fewer pots withstand.
     Heats {
         /// Formulas, and the heats that each takes at least.
         each: Vec<(usize, u32)>,
@@ -256,7 +268,7 @@ pub enum Reason {
 }
 
 impl Reason {
-    /// How many pots it gives.
+    /// Number of pots that it gives.
     #[must_use]
     pub fn pots(&self) -> usize {
         let filled = |list: &[Alone]| {

@@ -5,11 +5,13 @@ use alloc::vec::Vec;
 
 use uom::si::mass::gram;
 
+use super::reheats::full;
 use super::{Cup, Limits, MOST_POTS, SplitError, Wanted};
 use crate::batch::undrawn;
 use crate::plan::bits::Bits;
 use crate::plan::precedence::{FreshBase, Precedence};
 use crate::plan::sequence::{fits, is_mass, kg, mass};
+use crate::process::clock::Hot;
 
 /// Stages and shots of each.
 pub(super) type Shots = Vec<(usize, u32)>;
@@ -18,27 +20,29 @@ pub(super) struct Problem<'a> {
     pub(super) wanted: &'a [Wanted],
     pub(super) precedence: &'a Precedence,
     pub(super) cups: Vec<Room>,
-    /// The least start by formula, kg.
+    /// Minimum start by formula, kg.
     least: Vec<f64>,
     pub(super) yields: f64,
     pub(super) heats: u32,
-    /// Where a formula stands among all: no formula before one that can become it.
+    /// How long a pot of each formula stays hot; `None` if not known.
+    pub(super) hot: Vec<Option<Hot>>,
+    /// Rank of a formula among all: none comes before one that can become it.
     place: Vec<Place>,
     /// For each formula, those that can be in a pot with it.
     partners: Vec<Bits>,
     none: Bits,
-    /// The most base that any formula's pot holds, kg.
+    /// Maximum base in a pot of any formula, kg.
     pub(super) most_base: f64,
-    /// Formulas that are wanted, the first in place first, each with its plain draws.
+    /// Formulas of the day, by place, each with its plain draws.
     pub(super) formulas: Vec<Formula>,
     pub(super) sessions: Vec<Session>,
 }
 
 /// A cup's room; masses in kg.
 pub(super) struct Room {
-    /// What cannot be drawn.
+    /// Mass that cannot be drawn.
     pub(super) bottom: f64,
-    /// By formula; infinite where there is no limit.
+    /// By formula; infinite if there is no limit.
     capacity: Vec<f64>,
 }
 
@@ -51,25 +55,36 @@ impl Room {
 /// Rank of the node; of formulas that can follow each other, which holds more base; the key.
 type Place = (usize, usize, u32);
 
-/// What shots take; masses in kg.
+/// What decides how many shots a pot gives.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum By {
+    /// Its room alone.
+    Room,
+    /// Its heats too, in a pot of just the mass that the shots need.
+    Need,
+    /// Its heats too, in a pot as full as it may be, which stays hot longest: no pot gives more.
+    Full,
+}
+
+/// Masses of shots, kg.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub(super) struct Take {
-    /// What goes out.
+    /// Mass that goes out.
     pub(super) out: f64,
-    /// What of it comes back before the next formula.
+    /// Mass of it that comes back before the next formula.
     pub(super) back: f64,
-    /// What the injector keeps at each heat.
+    /// Mass that the injector keeps at each heat.
     pub(super) kept: f64,
 }
 
 impl Take {
     pub(super) fn of(shots: &[(usize, u32)], wanted: &[Wanted]) -> Self {
-        let each = shots.iter().filter_map(|&(w, n)| Some(Self::shots(wanted.get(w)?, n.into())));
+        let each = shots.iter().filter_map(|&(w, n)| Some(Self::shots(wanted.get(w)?, n)));
         each.fold(Self::default(), Self::and)
     }
 
-    fn shots(wanted: &Wanted, n: u64) -> Self {
-        let times = n as f64;
+    fn shots(wanted: &Wanted, n: u32) -> Self {
+        let times = f64::from(n);
         Self {
             out: kg(wanted.shot) * times,
             back: kg(wanted.returned) * times,
@@ -86,11 +101,11 @@ impl Take {
     }
 }
 
-/// A formula that is wanted.
+/// A formula of the day.
 pub(super) struct Formula {
     pub(super) formula: usize,
     pub(super) key: u32,
-    /// The least that the injector keeps of it at a heat, kg.
+    /// Minimum that the injector keeps of it at a heat, kg.
     pub(super) kept: f64,
     /// Draws outside laminates, by rising key.
     pub(super) plain: Shots,
@@ -123,6 +138,7 @@ impl<'a> Problem<'a> {
             least: limits.least.iter().copied().map(kg).collect(),
             yields: 1.0 - limits.loss.value,
             heats: limits.heats.unwrap_or(u32::MAX),
+            hot: limits.hot.to_vec(),
             place: Vec::new(),
             partners: precedence.partners(),
             none: Bits::default(),
@@ -143,21 +159,9 @@ impl<'a> Problem<'a> {
         self.wanted.get(stage).map_or(0, |w| w.key)
     }
 
-    /// What `shots` take.
+    /// Masses of `shots`.
     pub(super) fn take(&self, shots: &[(usize, u32)]) -> Take {
         Take::of(shots, self.wanted)
-    }
-
-    /// What the first `n` of `shots` take.
-    pub(super) fn take_of_first(&self, shots: &[(usize, u32)], mut n: u64) -> Take {
-        let mut take = Take::default();
-        for &(stage, all) in shots {
-            let taken = n.min(u64::from(all));
-            let more = self.wanted.get(stage).map(|w| Take::shots(w, taken));
-            take = take.and(more.unwrap_or_default());
-            n = n.saturating_sub(taken);
-        }
-        take
     }
 
     /// The formula of a stage; of equal ones the first.
@@ -166,12 +170,12 @@ impl<'a> Problem<'a> {
         self.precedence.canonical(named).unwrap_or(named)
     }
 
-    /// What the cup that holds most of `formula` may hold of it.
+    /// Capacity for `formula` of the cup that holds most of it.
     pub(super) fn capacity(&self, formula: usize) -> f64 {
         self.cups.iter().map(|cup| cup.capacity(formula)).fold(0.0, f64::max)
     }
 
-    /// The least that a pot starts with at `formula`.
+    /// Minimum that a pot starts with at `formula`.
     pub(super) fn least(&self, formula: usize) -> f64 {
         self.least.get(formula).copied().unwrap_or(0.0)
     }
@@ -193,33 +197,43 @@ impl<'a> Problem<'a> {
         self.precedence.fresh_base() == FreshBase::On
     }
 
-    /// What one pot of `formula` gives in one heat, of which the injector keeps `kept`.
+    /// Usable mass of one pot of `formula` in one heat, of which the injector keeps `kept`.
     pub(super) fn room(&self, formula: usize, kept: f64) -> f64 {
         let gives = self.cups.iter().map(|cup| cup.capacity(formula) * self.yields - cup.bottom);
         gives.fold(0.0, f64::max) - kept
     }
 
-    /// Shots of `stage` that one pot gives in one heat: at most all of them.
-    pub(super) fn shots_a_pot(&self, stage: usize) -> u32 {
+    /// Shots of `stage` that one pot gives: at most all of them.
+    pub(super) fn shots_a_pot(&self, stage: usize, by: By) -> u32 {
         let all = self.wanted.get(stage).map_or(0, |w| w.shots);
         let formula = self.formula(stage);
-        let holds = |n: u32| {
-            let take = self.take(&[(stage, n)]);
+        let gives = |n: u32| {
             self.cups.iter().any(|cup| {
-                let need = (take.out + take.kept + cup.bottom) / self.yields;
-                fits(need / cup.capacity(formula))
+                let need = self.need(stage, n, cup);
+                let has_heats = match by {
+                    By::Room => true,
+                    By::Need => self.heats_allow(stage, n, need.max(self.least(formula))),
+                    By::Full => self.heats_allow(stage, n, full(cup, formula)),
+                };
+                fits(need / cup.capacity(formula)) && has_heats
             })
         };
-        if holds(all) {
+        if gives(all) {
             return all;
         }
-        // Largest n < all that the pot holds, by halving.
+        // Largest n < all that the pot gives, by halving.
         let (mut low, mut high) = (0, all);
         while high.saturating_sub(low) > 1 {
             let middle = low.midpoint(high);
-            if holds(middle) { low = middle } else { high = middle }
+            if gives(middle) { low = middle } else { high = middle }
         }
         low
+    }
+
+    /// Mass in `cup` for `shots` of `stage` alone, in one heat, kg.
+    fn need(&self, stage: usize, shots: u32, cup: &Room) -> f64 {
+        let take = self.take(&[(stage, shots)]);
+        (take.out + take.kept + cup.bottom) / self.yields
     }
 
     fn check_stage(&self, stage: usize, w: &Wanted) -> Result<(), SplitError> {
@@ -238,7 +252,14 @@ impl<'a> Problem<'a> {
             let (least, capacity) = (mass(least), mass(capacity));
             return Err(SplitError::LeastOverCapacity { stage, least, capacity });
         }
-        if w.shots > 0 && self.shots_a_pot(stage) == 0 {
+        if w.shots > 0 && self.shots_a_pot(stage, By::Need) == 0 {
+            if self.shots_a_pot(stage, By::Room) > 0 {
+                let needs = self.cups.iter().map(|cup| self.need(stage, 1, cup));
+                let held = needs.fold(self.least(formula), f64::max);
+                if let Some((hot, every)) = self.hot_and_shot(stage, held) {
+                    return Err(SplitError::ShotTooLong { stage, every, hot });
+                }
+            }
             let room = mass(self.room(formula, kg(w.kept)).max(0.0));
             return Err(SplitError::ShotTooLarge { stage, shot: w.shot, room });
         }
@@ -268,7 +289,7 @@ impl<'a> Problem<'a> {
                 return Err(SplitError::TooFewInjectors { laminate, layers, injectors });
             }
             let key = stages.iter().map(|w| w.key).min().unwrap_or(0);
-            let most = layers.iter().map(|&l| self.shots_a_pot(l)).min().unwrap_or(0);
+            let most = layers.iter().map(|&l| self.shots_a_pot(l, By::Need)).min().unwrap_or(0);
             let most = most.min(most_shots);
             let mut left = first.shots;
             while left > 0 && most > 0 {
@@ -355,7 +376,8 @@ fn rooms(limits: &Limits<'_>) -> Vec<Room> {
 
 fn check_limits(precedence: &Precedence, limits: &Limits<'_>) -> Result<(), SplitError> {
     let formulas = precedence.formulas();
-    let lengths = limits.cups.iter().map(|cup| cup.capacity.len()).chain([limits.least.len()]);
+    let lengths = limits.cups.iter().map(|cup| cup.capacity.len());
+    let lengths = lengths.chain([limits.least.len(), limits.hot.len()]);
     for capacities in lengths {
         if formulas != capacities {
             return Err(SplitError::Capacities { formulas, capacities });

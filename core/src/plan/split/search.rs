@@ -1,12 +1,12 @@
-//! Finding the pots: first fit in several ways, and all ways where there are few portions.
+//! Finds the pots: first fit in several ways, and all ways if there are few portions.
 
 use alloc::vec;
 use alloc::vec::Vec;
 
 use super::EXACT_PORTIONS;
 use super::bound::Bound;
-use super::load::{Ask, Load, Look, Portion, State, What};
-use super::problem::{Formula, Problem, Shots, Take};
+use super::load::{Load, Look, Portion, State, What};
+use super::problem::{Formula, Problem, Shots};
 
 /// One way of first fit.
 #[derive(Clone, Copy)]
@@ -63,19 +63,20 @@ pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) 
     let mut best = best.unwrap_or_else(|| State::new(problem, 0));
     let mut searched = false;
     let whole: Vec<Portion> = by_key.into_iter().flat_map(|whole| whole.portions).collect();
-    // Whole portions first, so that none is divided where that saves no pot.
+    // Whole portions first, so that none is divided unless that saves a pot.
     for portions in [Some(whole), single_shots(problem)].into_iter().flatten() {
         if best.used() > bound.lower && portions.len() <= EXACT_PORTIONS {
             best = all_ways(problem, &portions, bound.lower, best.used()).unwrap_or(best);
             // With fresh base, formulas of the same materials were taken in one order only.
-            searched = !problem.fresh_base();
+            // The heats of several sessions are those of their worst order.
+            searched = !problem.fresh_base() && !problem.counts_reheats();
         }
     }
     best.loads.retain(|load| !load.stops.is_empty());
     (best.loads, searched)
 }
 
-/// Pots fewer than `fewest`, where all sessions of laminated pieces are a single shot in `problem` and there are few
+/// Pots fewer than `fewest`, if all sessions of laminated pieces are a single shot in `problem` and there are few
 /// enough portions to put together in all ways. Sessions that then come from the same pots are one.
 pub(super) fn fewer(problem: &mut Problem<'_>, lower: usize, fewest: usize) -> Option<Vec<Load>> {
     let portions = single_shots(problem)?;
@@ -137,7 +138,7 @@ fn whole_portions<'a>(
     Whole { formula, plain, portions }
 }
 
-/// Layers, and each plain shot by itself, where there are few enough.
+/// Layers, and each plain shot by itself, if there are few enough.
 fn single_shots(problem: &Problem<'_>) -> Option<Vec<Portion>> {
     let count = problem.formulas.iter().fold(0_usize, |sum, formula| {
         let plain = formula.plain.iter().map(|&(_, shots)| shots as usize);
@@ -167,7 +168,7 @@ fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
     formula.layers.iter().filter_map(layer).collect()
 }
 
-/// The least base that any shot takes.
+/// Minimum base of any shot.
 fn least_base(problem: &Problem<'_>) -> f64 {
     let stages = problem.wanted.iter().enumerate().filter(|(_, w)| w.shots > 0);
     let base = stages.map(|(stage, _)| {
@@ -214,8 +215,8 @@ struct Fit<'a> {
     state: State,
     /// Pots to try for the formula at hand, in this order.
     open: Vec<usize>,
-    /// How much the last plain portion of it was, and which of `open` took it.
-    taken: Option<(Take, usize)>,
+    /// The last plain portion of it, and which of `open` took it.
+    taken: Option<(Portion, usize)>,
 }
 
 impl Fit<'_> {
@@ -234,8 +235,11 @@ impl Fit<'_> {
         let Self { problem, state, open, taken } = self;
         let plain = portion.session().is_none();
         // Pots that have refused just as much of it are as they were: an order of many pots stays linear.
-        let refused =
-            taken.filter(|&(take, _)| plain && take == portion.take).map_or(0, |(_, at)| at);
+        let as_before = |before: &Portion| {
+            before.take == portion.take && (!problem.counts_reheats() || before.is_like(portion))
+        };
+        let before = taken.as_ref().filter(|(before, _)| plain && as_before(before));
+        let refused = before.map_or(0, |&(_, at)| at);
         let untried = open.iter().enumerate().skip(refused);
         let mut taking = untried.filter(|&(_, &pot)| state.put(problem, pot, portion, Look::Whole));
         let at = taking.next().map(|(at, _)| at);
@@ -245,7 +249,7 @@ impl Fit<'_> {
             open.push(new);
             open.len().saturating_sub(1)
         });
-        *taken = plain.then_some((portion.take, at));
+        *taken = plain.then(|| (portion.clone(), at));
     }
 
     fn put_divided(&mut self, formula: usize, plain: &Shots) {
@@ -279,10 +283,11 @@ fn fill_up(
     left: &mut Shots,
 ) -> Option<Portion> {
     let all: u64 = left.iter().map(|&(_, shots)| u64::from(shots)).sum();
-    let mut takes = |n: u64| {
-        let take = problem.take_of_first(left, n);
-        state.can_take(problem, pot, Ask { formula, take, session: None }, Look::Whole)
+    let portion = |n: u64| {
+        let shots = first(left, n);
+        Portion { formula, take: problem.take(&shots), what: What::Plain(shots) }
     };
+    let mut takes = |n: u64| state.can_take(problem, pot, &portion(n), Look::Whole);
     let most = if all == 0 || !takes(1) {
         return None;
     } else if takes(all) {
@@ -295,8 +300,7 @@ fn fill_up(
         }
         low
     };
-    let shots = first(left, most);
-    let portion = Portion { formula, take: problem.take(&shots), what: What::Plain(shots) };
+    let portion = portion(most);
     if !state.put(problem, pot, &portion, Look::Whole) {
         return None;
     }
@@ -327,7 +331,7 @@ fn drop_first(shots: &mut Shots, mut n: u64) {
     shots.retain(|&(_, all)| all > 0);
 }
 
-/// Of all ways to put `portions` together one with the fewest pots, where these are fewer than `fewest`; no
+/// Of all ways to put `portions` together one with the fewest pots, if these are fewer than `fewest`; no
 /// further than to `lower`.
 fn all_ways(
     problem: &Problem<'_>,
@@ -345,7 +349,7 @@ struct Search<'a> {
     problem: &'a Problem<'a>,
     portions: &'a [Portion],
     lower: usize,
-    /// What a way must have fewer pots than.
+    /// A way must have fewer pots than this.
     fewest: usize,
     best: Option<State>,
 }

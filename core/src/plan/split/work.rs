@@ -20,7 +20,7 @@ enum Task {
     },
 }
 
-/// All sessions and plain draws, each after what its pots do before; of what is ready the least key
+/// All sessions and plain draws, each after what its pots do before; of what is ready the smallest key
 /// first. Plain draws follow the first session of their visit, from the same heat. Each draw goes into its
 /// visit in `pots`.
 pub(super) fn order(
@@ -55,7 +55,7 @@ struct Day<'a> {
     /// Layers of each session whose pots are not there yet, and those that are: (pot, visit, stage).
     missing: Vec<usize>,
     here: Vec<Vec<(usize, usize, usize)>>,
-    /// Tasks by their keys, each once: the least comes first.
+    /// Tasks by their keys, each once: the smallest comes first.
     ready: BinaryHeap<Reverse<(u32, Task)>>,
 }
 
@@ -77,7 +77,7 @@ impl<'a> Day<'a> {
         Some((visit, self.loads.get(pot)?.stops.get(visit)?))
     }
 
-    /// Makes ready what only waited for `pot` to be where it is now.
+    /// Makes the tasks ready that only waited for `pot` to be where it is now.
     fn arrive(&mut self, pot: usize) {
         let Some((visit, stop)) = self.stop(pot) else { return };
         let count = stop.layers.len().max(1);

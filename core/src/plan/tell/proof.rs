@@ -85,7 +85,11 @@ fn filled(alone: &Alone) -> String {
     match alone.shots {
         Some((shots, a_pot)) => {
             let shots = counted(shots, "shot");
-            format!("{shots} of one mold, of which a pot gives at most {a_pot}, {room}")
+            let within = match alone.in_heats {
+                Some(heats) => format!(" in {}", counted(heats, "heat")),
+                None => format!(", {room}"),
+            };
+            format!("{shots} of one mold, of which a pot gives at most {a_pot}{within}")
         }
         None => format!("{taken} of shots, of which a pot gives at most {room}"),
     }
