@@ -68,7 +68,7 @@ function sinkRates(plan) {
       With hook, in ${salinity.value > 0 ? `water with ${salinity.text} of salt` : 'fresh water'} at
       ${both(temperature)}. A model, with its bounds.
     </p>
-    <div class="wide">
+    <div class="wide" tabindex="0" role="region" aria-label="How the pieces sink">
       <table>
         <thead>
           <tr>
