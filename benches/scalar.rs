@@ -1,6 +1,6 @@
-//! Scalar calculations, each beside the same sum in bare `f64`.
+//! Scalar calculations, each next to the same sum in bare `f64`.
 //!
-//! After criterion's figures stands a table of the ratios, measured in turns. Where the work is
+//! After criterion's figures comes a table of the ratios, measured in turns. Where the work is
 //! arithmetic in uom's types the goal is a ratio of at most 1.1. Reading and converting amounts is
 //! exact in fractions, which no bare sum is, and has no such goal.
 
@@ -32,7 +32,7 @@ struct Row {
 }
 
 /// Benches `ours` and the same sum in bare `f64`.
-fn beside<T>(
+fn compare<T>(
     criterion: &mut Criterion,
     rows: &mut Vec<Row>,
     (name, goal): (&'static str, Option<f64>),
@@ -73,7 +73,7 @@ fn main() {
 
 fn amounts(criterion: &mut Criterion, rows: &mut Vec<Row>) {
     let system = System::UsCustomary;
-    beside(
+    compare(
         criterion,
         rows,
         exact("parse an amount"),
@@ -81,7 +81,7 @@ fn amounts(criterion: &mut Criterion, rows: &mut Vec<Row>) {
         || black_box("1.25").parse::<f64>().map_or(f64::NAN, |cups| cups * CUP),
     );
     let amount = Amount::parse("1 1/4 cup").expect("an amount");
-    beside(
+    compare(
         criterion,
         rows,
         exact("convert an amount to a quantity"),
@@ -89,7 +89,7 @@ fn amounts(criterion: &mut Criterion, rows: &mut Vec<Row>) {
         || black_box(1.25) * black_box(CUP),
     );
     let volume = Volume::from_si(3e-4);
-    beside(
+    compare(
         criterion,
         rows,
         exact("convert a quantity to a unit"),
@@ -133,7 +133,7 @@ fn mix(criterion: &mut Criterion, rows: &mut Vec<Row>) {
     let at = ThermodynamicTemperature::from_si(SHOT_AT);
     let masses: Vec<(usize, f64)> = EIGHT.iter().map(|(mass, _)| *mass).enumerate().collect();
     let table: Vec<BareMaterial> = EIGHT.iter().map(|(_, bare)| *bare).collect();
-    beside(
+    compare(
         criterion,
         rows,
         typed("mix density of 8 materials"),
@@ -199,7 +199,7 @@ fn salt(criterion: &mut Criterion, rows: &mut Vec<Row>) {
     };
     let wanted = 1150.0;
     let loading = SaltLoading::FinishedDensity(MassDensity::from_si(wanted));
-    beside(
+    compare(
         criterion,
         rows,
         typed("salt for a density"),
@@ -249,7 +249,7 @@ fn shot(criterion: &mut Criterion, rows: &mut Vec<Row>) {
         cold: 1040.0,
         voids: 0.01,
     };
-    beside(
+    compare(
         criterion,
         rows,
         typed("shot weight"),

@@ -1,4 +1,4 @@
-/* Times the C calls, each beside the same sum in plain C, in turns: bench BOOK.json ORDERS.json.
+/* Times the C calls, each next to the same sum in plain C, in turns: bench BOOK.json ORDERS.json.
  *
  * Of each the shortest time of all rounds counts, since what disturbs a measurement only ever makes it longer. Before
  * it is timed, each peer has to agree with the library.

@@ -1,5 +1,5 @@
-// The JavaScript package beside what a page would use today, in one run: conversions beside mathjs and js-quantities,
-// sums beside plain JavaScript; and how soon it is ready, what a call costs, how long a day's plan takes.
+// The JavaScript package next to what a page would use today, in one run: conversions next to mathjs and js-quantities,
+// sums next to plain JavaScript; and its time to start, the cost of a call, and the time of a day's plan.
 // Figures only: nothing here decides a test. Run: node benches/js/compare.mjs, after wasm/build.
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
@@ -28,9 +28,9 @@ function perCall(work, calls = 2000) {
   return median(31, round) / calls
 }
 
-const row = (what, micros, beside = '') => {
+const row = (what, micros, peer = '') => {
   const [number, unit] = micros < 1000 ? [micros, 'µs'] : [micros / 1000, 'ms']
-  console.log(`${what.padEnd(52)} ${number.toPrecision(3).padStart(8)} ${unit}  ${beside}`)
+  console.log(`${what.padEnd(52)} ${number.toPrecision(3).padStart(8)} ${unit}  ${peer}`)
 }
 
 console.log(`Node ${process.version}, ${cpus()[0].model}\n`)

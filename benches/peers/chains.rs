@@ -1,4 +1,4 @@
-//! The fewest chains of recipes beside `chains.py`, which asks a general-purpose graph library: the
+//! The fewest chains of recipes next to `chains.py`, which asks a general-purpose graph library: the
 //! same recipes, the same count, the time of each and their ratio.
 //!
 //! Run by `benches/run`; the argument is a Python that has the library.

@@ -1,4 +1,4 @@
-"""The Python door beside what a program would do without it, in turns: NumPy for columns, Pint for single numbers.
+"""The Python door next to what a program would do without it, in turns: NumPy for columns, Pint for single numbers.
 
 Processor time is taken, and of each the shortest of all rounds, since what disturbs a measurement only ever makes it
 longer. All of it runs in one thread. Before it is timed, each peer has to agree with the library.

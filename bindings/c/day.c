@@ -1,4 +1,4 @@
-/* Plans a day: day BOOK.json ORDERS.json prints the bench sheet, or what is wrong with the two files.
+/* Plans a day: day BOOK.json ORDERS.json prints the bench sheet, or the faults of the two files.
  *
  * cc day.c $(pkg-config --cflags --libs pourwright) -o day
  */
@@ -7,7 +7,7 @@
 
 #include <pourwright.h>
 
-/* The text of a file, which the caller frees; NULL where it cannot be read. */
+/* The text of a file, which the caller frees; NULL if it cannot be read. */
 static char *read_file(const char *path, size_t *len)
 {
     FILE *file = fopen(path, "rb");
@@ -24,7 +24,7 @@ static char *read_file(const char *path, size_t *len)
     return text;
 }
 
-/* Says what is wrong in `file`, frees the error, and returns 1: the exit status of a failure. */
+/* Prints the faults of `file`, frees the error, and returns 1, the exit status of a failure. */
 static int complain(const char *file, pour_error *error)
 {
     size_t i;
@@ -50,7 +50,7 @@ int main(int argc, char **argv)
         return 2;
     }
     if (pour_abi_version() != POUR_ABI_VERSION) {
-        fprintf(stderr, "pourwright %s does not fit the header this was compiled with.\n", pour_version());
+        fprintf(stderr, "pourwright %s does not match the header this was compiled with.\n", pour_version());
         return 2;
     }
     book_json = read_file(argv[1], &book_len);

@@ -1,4 +1,4 @@
-// Plans a day: day BOOK.json ORDERS.json prints the bench sheet, or what is wrong with the two files.
+// Plans a day: day BOOK.json ORDERS.json prints the bench sheet, or the faults of the two files.
 //
 // c++ -std=c++17 day.cpp $(pkg-config --cflags --libs pourwright) -o day
 #include <fstream>

@@ -1,7 +1,7 @@
 // pourwright for C++17: handles that free themselves, and exceptions with all faults.
 //
-// A thin layer over pourwright.h, whose contract holds here too. The documents, book, plan and mix have classes. The
-// calculations are those of pourwright.h: `get` returns what a call writes, a number or the struct of its results.
+// A thin layer over pourwright.h, whose contract also applies here. Books, plans and mixes have classes. The calculations
+// are those of pourwright.h: `get` returns what a call writes, a number or the struct of its results.
 //
 //     double grams = pourwright::get<double>(pour_mass_of_volume, 59.0, 1.22);
 //     pour_shot_fill_input shot = POUR_SHOT_FILL_INPUT_INIT;
@@ -23,7 +23,7 @@
 
 namespace pourwright {
 
-/// One thing that is wrong: stable code, JSON Pointer to where it is, what was found, what would do.
+/// One fault: a stable code, its place as a JSON Pointer, what was found, and what would fix it.
 struct fault {
     std::string code;
     std::string path;
@@ -31,16 +31,16 @@ struct fault {
     std::string help;
 };
 
-/// What a failed call throws. `what()` has all faults, one a line.
+/// The exception of a failed call. `what()` has all faults, one a line.
 class error : public std::runtime_error {
 public:
     error(std::int32_t status, const std::string &text, std::string json, std::vector<fault> faults)
         : std::runtime_error(text), status_(status), json_(std::move(json)), faults_(std::move(faults)) {}
 
-    /// `POUR_NULL` to `POUR_MISALIGNED`.
+    /// The status of the call, `POUR_NULL` to `POUR_MISALIGNED`.
     std::int32_t status() const noexcept { return status_; }
 
-    /// The faults, the first found first.
+    /// The faults, in the order in which they were found.
     const std::vector<fault> &faults() const noexcept { return faults_; }
 
     /// The faults as the JSON of the other doors: `{"faults":[...]}`.
@@ -73,7 +73,7 @@ struct free_string { void operator()(char *it) const noexcept { pour_string_free
 
 } // namespace detail
 
-/// Calls a function of pourwright.h, of which the last parameter is the error, and throws where it fails.
+/// Calls a function of pourwright.h whose last parameter is the error; throws if it fails.
 template <typename... Parameters, typename... Arguments>
 void call(std::int32_t (*function)(Parameters...), Arguments... arguments) {
     pour_error *failed = nullptr;
@@ -81,7 +81,7 @@ void call(std::int32_t (*function)(Parameters...), Arguments... arguments) {
     if (status != POUR_OK) detail::fail(status, failed);
 }
 
-/// Calls a function of pourwright.h that writes one result through its last pointer, and returns that.
+/// Calls a function of pourwright.h that writes one result through its last pointer; returns that result.
 template <typename Result, typename... Parameters, typename... Arguments>
 Result get(std::int32_t (*function)(Parameters...), Arguments... arguments) {
     Result result{};
@@ -91,7 +91,7 @@ Result get(std::int32_t (*function)(Parameters...), Arguments... arguments) {
 
 namespace detail {
 
-/// The text that a function gives out.
+/// The text that a function returns through a pointer.
 template <typename... Parameters, typename... Arguments>
 std::string text(std::int32_t (*function)(Parameters...), Arguments... arguments) {
     char *out = nullptr;
@@ -103,19 +103,19 @@ std::string text(std::int32_t (*function)(Parameters...), Arguments... arguments
 
 } // namespace detail
 
-/// Throws unless the library that is loaded has the interface of this header.
+/// Throws `std::runtime_error` unless the loaded library has the ABI version of this header.
 inline void check_version() {
     if (pour_abi_version() != POUR_ABI_VERSION) {
         throw std::runtime_error("The loaded pourwright has another ABI version than pourwright.h.");
     }
 }
 
-/// Answers a calculation request, JSON to JSON.
+/// Answers a request, JSON text to JSON text. Throws `error` with all faults of the request.
 inline std::string request(std::string_view json) {
     return detail::text(pour_request, json.data(), json.size());
 }
 
-/// The way from one unit to another, prepared once.
+/// A conversion from one unit to another, prepared once for many numbers.
 class conversion {
 public:
     conversion(const char *from, const char *to, std::int32_t measures)
@@ -123,7 +123,7 @@ public:
 
     double operator()(double value) const { return get<double>(pour_convert_with, &way_, value); }
 
-    /// For the columnar call.
+    /// For `pour_convert_with_n`.
     const pour_conversion *raw() const noexcept { return &way_; }
 
 private:
@@ -149,13 +149,13 @@ private:
     std::unique_ptr<pour_plan, detail::free_plan> handle_;
 };
 
-/// A shop's book: loaded once, planned with many times, by any number of threads.
+/// A shop's book: loaded once for many plans, by any number of threads at once.
 class book {
 public:
     explicit book(std::string_view json)
         : handle_(get<pour_book *>(pour_book_from_json, json.data(), json.size())) {}
 
-    /// Plans the day of an order list.
+    /// Plans the day of an order list, JSON text. Throws `error` with all its faults, or why there is no plan.
     pourwright::plan plan(std::string_view orders) const {
         return pourwright::plan(get<pour_plan *>(pour_book_plan, raw(), orders.data(), orders.size()));
     }
@@ -166,22 +166,22 @@ private:
     std::unique_ptr<pour_book, detail::free_book> handle_;
 };
 
-/// Masses of materials in one vessel. Used by one thread at a time.
+/// Masses of materials in one vessel, for one thread at a time. Masses in g.
 class mix {
 public:
     /// An empty mix of the materials of a book.
     explicit mix(const book &of) : handle_(get<pour_mix *>(pour_mix_of_book, of.raw())) {}
 
-    /// An empty mix of materials of one's own.
+    /// An empty mix of these materials.
     explicit mix(const std::vector<pour_material> &materials)
         : handle_(get<pour_mix *>(pour_mix_of_materials, materials.data(), materials.size())) {}
 
     void add(const char *material, double mass_g) { call(pour_mix_add, raw(), material, mass_g); }
 
-    /// Takes a mass of it out.
+    /// Takes a mass of the well-stirred mix out, as a mix of its own.
     mix draw(double mass_g) { return mix(get<pour_mix *>(pour_mix_draw, raw(), mass_g)); }
 
-    /// Pours another mix in, which stays as it is.
+    /// Adds all masses of another mix, which does not change.
     void merge(const mix &other) {
         const pour_mix *poured = other.raw();
         call(pour_mix_merge, raw(), poured);

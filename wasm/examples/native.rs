@@ -1,7 +1,7 @@
-//! Answers natively, one line of JSON each, what the tests of the package ask the module: a request, or a call of the table,
+//! The native answers for the tests of the package, one line of JSON each: to a request, or to a call of the table,
 //! `{"evaluate": "pieceMass", "given": {"cavityVolumeMl": 9.5, ...}}`. To `"table"` it answers with the table itself.
 
-#![allow(clippy::print_stdout)] // the answers are what it is for
+#![allow(clippy::print_stdout)] // prints the answers
 
 use std::io::{self, BufRead};
 
@@ -24,7 +24,7 @@ fn main() -> io::Result<()> {
     Ok(())
 }
 
-/// The answer to what is asked of the table.
+/// The answer of the table.
 fn answer(asked: &Value) -> Option<Value> {
     if asked == "table" {
         return Some(

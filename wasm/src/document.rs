@@ -1,4 +1,4 @@
-//! The document door: requests, and a book that is loaded once.
+//! Calls with documents: requests, and a book that is loaded once.
 
 use pourwright::document::LoadedBook;
 use pourwright::json::text;

@@ -1,10 +1,10 @@
 //! pourwright for browsers, bundlers and Node: what `bindings/js` wraps.
 //!
 //! All calculations of the core's table go through one export, [`Table`]: plain numbers in the units of their parameters.
-//! Documents cross as JSON text, which JavaScript and the core both read and write to the last bit. What the core refuses
-//! is thrown as a `PourwrightError`. Without the feature `document` there are plain numbers only.
+//! Documents cross as JSON text, which JavaScript and the core read and write exactly. A refused call throws a
+//! `PourwrightError`. Without the feature `document` there are plain numbers only.
 
-// A trap costs the page its instance.
+// A trap makes the instance unusable.
 #![cfg_attr(
     not(test),
     deny(

@@ -1,4 +1,4 @@
-//! What the core refuses, as JavaScript errors.
+//! Refusals of the core as JavaScript errors.
 
 use pourwright::Fault;
 use pourwright::table::{Calculation, Refusal};
@@ -9,17 +9,17 @@ use crate::name;
 
 #[wasm_bindgen(raw_module = "../src/error.js")]
 extern "C" {
-    /// A fault as JavaScript has it.
+    /// A fault in JavaScript.
     fn fault(code: &str, path: &str, message: &str, help: &str) -> JsValue;
 
     type PourwrightError;
 
-    /// The error that carries these faults.
+    /// The error with these faults.
     #[wasm_bindgen(constructor)]
     fn new(faults: Vec<JsValue>) -> PourwrightError;
 }
 
-/// What a call throws: one fault or more.
+/// The error that a call throws: one fault or more.
 #[derive(Debug)]
 pub struct Refused(pub(crate) Vec<Fault>);
 

@@ -11,7 +11,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::refused::Refused;
 
-/// The tags of arguments, as in `bindings/js/src/call.js`. What has none of them is of a type that no parameter takes.
+/// The tags of arguments, as in `bindings/js/src/call.js`. Any other tag means a type that no parameter takes.
 mod tag {
     pub(super) const OMITTED: f64 = 0.0;
     pub(super) const NUMBER: f64 = 1.0;
@@ -19,17 +19,17 @@ mod tag {
     pub(super) const LIST: f64 = 3.0;
     /// A number for each row.
     pub(super) const COLUMN: f64 = 4.0;
-    /// Of another type, where a list is not.
+    /// A value that is not a list, for a parameter that takes one.
     pub(super) const NO_LIST: f64 = 5.0;
 }
 
-/// The status of a row: that it was calculated, that one of its numbers is not finite, that it was refused for another
-/// reason. The numbers are those of the C header.
+/// The status of a row: calculated, a number of it is not finite, refused for another reason. The numbers are those of the
+/// C header.
 const OK: f64 = 0.0;
 const NOT_FINITE: f64 = 2.0;
 const REFUSED: f64 = 6.0;
 
-/// The memory through which calls take and give their numbers.
+/// The memory through which calls take and return their numbers.
 #[derive(Debug, Default)]
 #[wasm_bindgen]
 pub struct Table {
@@ -41,26 +41,26 @@ pub struct Table {
 
 #[wasm_bindgen]
 impl Table {
-    /// Without any memory yet.
+    /// Starts with no memory.
     #[wasm_bindgen(constructor)]
     #[must_use]
     pub fn new() -> Self {
         Self::default()
     }
 
-    /// Where the arguments of the next calls go: room for `count` numbers.
+    /// The place for the arguments of the next calls: room for `count` numbers.
     pub fn room(&mut self, count: usize) -> *const f64 {
         self.arguments.resize(count, 0.0);
         self.arguments.as_ptr()
     }
 
-    /// Does the calculation at `place` and gives where its results are: a number for each. Of a word it is what [`word`]
-    /// takes, of a list its length, and the numbers of lists follow behind; NaN stands for an absent result.
+    /// Does the calculation at `place`; returns the place of its results, a number for each. A word has the number that
+    /// [`word`] takes, a list its length, with the numbers of lists after all results. NaN is an absent result.
     ///
     /// [`word`]: Table::word
     ///
     /// # Errors
-    /// All arguments that are wrong.
+    /// All faults of the arguments.
     pub fn evaluate(&mut self, place: usize, texts: &str) -> Result<*const f64, Refused> {
         let calculation = calculation(place)?;
         let (arguments, _) = read(&self.arguments, texts, calculation, 0);
@@ -78,11 +78,11 @@ impl Table {
         Ok(self.results.as_ptr())
     }
 
-    /// Does the calculation at `place` for `rows` rows and gives where its results are: a column of each, and one of statuses.
-    /// What a row is refused is NaN in all of them.
+    /// Does the calculation at `place` for `rows` rows; returns the place of its results, a column of each, and one of
+    /// statuses. A refused row is NaN in all columns.
     ///
     /// # Errors
-    /// Arguments that are missing or of another type, for which no row could be calculated.
+    /// Arguments that are missing or of the wrong type, so that no row can be calculated.
     pub fn columns(
         &mut self,
         place: usize,
@@ -134,7 +134,7 @@ fn calculation(place: usize) -> Result<&'static Calculation, Refused> {
     })
 }
 
-/// The arguments of a calculation, with its first row where they are columns, and the columns; empty where they are not.
+/// The arguments of a calculation and their columns; the column of an argument that is not one is empty.
 fn read<'a>(
     numbers: &'a [f64],
     texts: &'a str,
@@ -175,7 +175,7 @@ fn first_numbers<'a>(rest: &mut &'a [f64], count: usize) -> &'a [f64] {
     first
 }
 
-/// Takes a text of so many UTF-16 code units, and the line feed behind it, from `rest`.
+/// Takes a text of `units` UTF-16 code units, and the line feed after it, from `rest`.
 fn first_text<'a>(rest: &mut &'a str, units: f64) -> &'a str {
     let mut units = units as usize;
     let end = rest.char_indices().find_map(|(index, letter)| {
@@ -206,7 +206,7 @@ fn plain(value: &Value, words: &mut Vec<&'static str>) -> f64 {
     }
 }
 
-/// Whether a call is refused for what all its rows have in common: arguments that are missing or of another type.
+/// Whether a refusal applies to all rows: arguments that are missing or of the wrong type.
 fn of_form(refusal: &Refusal) -> bool {
     refusal.numbers().iter().any(|number| {
         matches!(

@@ -1,4 +1,4 @@
-/* What the test programs share: checks that count, and files read whole. */
+/* Shared by the test programs: checks that count failures, and reading whole files. */
 #ifndef CHECK_H
 #define CHECK_H
 
@@ -9,7 +9,7 @@
 
 #include <pourwright.h>
 
-/* A number that no call gives: results are filled with it, to see that a failed call leaves them alone. */
+/* A number that no call gives: results start with it, to check that a failed call does not write them. */
 #define UNTOUCHED (-7777.125)
 
 static int failures = 0;
@@ -24,7 +24,7 @@ static inline void check(int holds, const char *what, const char *file, int line
     }
 }
 
-/* The result of a call that succeeds: within 1e-12 of what is wanted, relative to it. */
+/* The result of a call that succeeds: within 1e-12 of the expected one, relative. */
 #define GIVES(call, found, wanted)                                                          \
     do {                                                                                    \
         pour_error *error = NULL;                                                           \
@@ -100,7 +100,7 @@ static inline int same(double found, double wanted)
     return same;
 }
 
-/* Whether it is the NaN of a row that is refused, and of a result that there is not. */
+/* Whether it is the NaN of a refused row or an absent result. */
 static inline int canonical(double x)
 {
     uint64_t bits;
@@ -108,7 +108,7 @@ static inline int canonical(double x)
     return bits == UINT64_C(0x7ff8000000000000);
 }
 
-/* The text of a file, ended by a NUL; the test ends where it cannot be read. The caller frees it. */
+/* The text of a file, ended by a NUL, which the caller frees; the test ends if it cannot be read. */
 static inline char *read_file(const char *path, size_t *len)
 {
     FILE *file = fopen(path, "rb");

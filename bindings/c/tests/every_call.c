@@ -1,4 +1,4 @@
-/* Calls every function of pourwright.h, right and wrong: every_call BOOK.json ORDERS.json.
+/* Calls every function of pourwright.h, correctly and incorrectly: every_call BOOK.json ORDERS.json.
  *
  * The calculations of the table are called in calculations.h; the values beside the calls here are worked out by plain sums.
  * That the list is whole is checked by bindings/c/test, which compares it with ffi/symbols.txt.
@@ -35,7 +35,7 @@ static void errors(void)
     CHECK(pour_error_text(NULL) == NULL && pour_error_json(NULL) == NULL);
     pour_error_free(NULL);
 
-    /* All faults come at once. */
+    /* All faults are reported at once. */
     CHECK(pour_request(request, strlen(request), &out, NULL, &error) == POUR_REFUSED);
     CHECK(out == NULL);
     CHECK(pour_error_count(error) == 3);
@@ -87,7 +87,7 @@ static void conversions(void)
     free(longest);
 }
 
-/* Plain sums beside the calls. */
+/* The expected sums. */
 static void sums(void)
 {
     const pour_parts_row parts[] = {{100, 1}, {50, 2}};
@@ -109,7 +109,7 @@ static void sums(void)
     CHECK(pour_shot_fill(&shot, &fill, NULL) == POUR_OK);
     CHECK(near(fill.shot_mass_g, 42 * 1.05) && near(fill.pieces_mass_g, 42) && near(fill.sprue_mass_g, 2.1));
 
-    /* All that is out of its range comes at once. */
+    /* Everything out of range is reported at once. */
     shot.feed = 3;
     shot.layer_share = 0;
     CHECK(pour_shot_fill(&shot, &fill, &error) == POUR_REFUSED);
@@ -240,7 +240,7 @@ static void mixes(const pour_book *book)
     FAILS(pour_mix_density(pot, 1, 20, NAN, &out, error), POUR_NOT_FINITE, "not-finite", "/voids");
     FAILS(pour_mix_density(pot, 1, 20, 1, &out, error), POUR_REFUSED, "out-of-range", "/voids");
     FAILS(pour_mix_density(NULL, 1, 20, 0, &out, error), POUR_NULL, "null-pointer", "/mix");
-    /* What is refused changes nothing. */
+    /* A refused call changes nothing. */
     GIVES(pour_mix_mass(pot, &out, &error), out, 150);
     CHECK(untouched == NULL);
     pour_mix_free(pot);

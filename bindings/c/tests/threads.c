@@ -9,7 +9,7 @@ static const pour_book *book;
 static char *orders;
 static size_t orders_len;
 
-/* Returns the JSON of the last plan; NULL where anything failed. */
+/* Returns the JSON of the last plan; NULL if anything failed. */
 static void *work(void *unused)
 {
     char *json = NULL;

@@ -6,12 +6,12 @@ import { LONGEST, short } from './text.js'
 // The tags of arguments, as in wasm/src/table.rs.
 const [OMITTED, NUMBER, TEXT, LIST, COLUMN] = [0, 1, 2, 3, 4]
 
-/** How many rows the module calculates at once: its memory never shrinks again. */
+/** The number of rows that the module calculates at once: its memory never shrinks. */
 const BLOCK = 1024
 
 const BYTES = Float64Array.BYTES_PER_ELEMENT
 
-/** What takes no list and no text is handed these where it is of another type; the module says what it takes. */
+/** Passed in place of a value of the wrong type; the module reports the type that the parameter takes. */
 const NO_NUMBER = new Float64Array()
 const NO_LIST = ''
 
@@ -38,7 +38,7 @@ export function functions(calculations) {
   )
 }
 
-/** A function on columns for each that takes a number and gives no list. */
+/** A function on columns for each calculation that takes a number and returns no list. */
 export function columnar(calculations) {
   const fit = ({ parameters, results }) =>
     parameters.some(({ kind }) => kind === 'number') && results.every(({ kind }) => kind !== 'list')
@@ -64,7 +64,7 @@ function evaluate(calculation, given) {
     const result = numbers[first + index]
     found[name] = kind === 'list' ? Array.from(numbers.subarray(list, (list += result))) : orNull(result)
   }
-  // Last, since the memory may be another one after it.
+  // Last: it may replace the memory.
   for (const { name, kind } of results) if (kind === 'word') found[name] = word(found[name])
   return found
 }
@@ -93,7 +93,7 @@ function evaluateColumns(calculation, given, statuses) {
     const help = 'Give a Uint8Array with as many places as the columns have rows.'
     faults.push(fault('wrong-type', '', 'The statuses do not fit the columns.', help))
   }
-  // What all rows have in common is refused with the first, or with none.
+  // Faults that all rows have in common are found with the first row, or with none.
   const row = values.map((value) => (value instanceof Column ? value.row(0) : value))
   withAll(faults, () => table.columns(place, handOver(row, 0, 1), 1))
 
@@ -109,14 +109,14 @@ function evaluateColumns(calculation, given, statuses) {
   return Object.fromEntries(results.map((result, index) => [result.name, shown(found[index], result)]))
 }
 
-/** What `call` gives; where there are faults already, it is called for those that it finds, and all are thrown. */
+/** The result of `call`. If there are faults already, its faults are added and all are thrown. */
 function withAll(faults, call) {
   if (faults.length === 0) return call()
   try {
     call()
   } catch (error) {
     if (!(error instanceof PourwrightError)) throw error
-    // Of a parameter that is wrong already the module has been handed something else.
+    // The module got a placeholder for a parameter that is already at fault.
     const known = new Set(faults.map(({ path }) => parameterOf(path)))
     faults = faults.concat(error.faults.filter(({ path }) => !known.has(parameterOf(path))))
   }
@@ -125,7 +125,7 @@ function withAll(faults, call) {
 
 const parameterOf = (path) => path.split('/', 2)[1]
 
-/** The values of all parameters, in order: read before any is handed over, since reading may run code of the caller. */
+/** The values of all parameters, in order. All are read before any is passed: reading may run code of the caller. */
 function read({ name, parameters }, given = {}, readNumber, faults) {
   if (typeof given !== 'object' || given === null)
     refuse('wrong-type', '', `The parameters of "${name}" are not an object.`, 'Give an object with them by name.')
@@ -155,13 +155,13 @@ class Column {
     this.numbers = numbers
   }
 
-  /** The column of one row alone; of NaN where there is none. */
+  /** The column of one row; of NaN if there is none. */
   row(index) {
     return new Column(Float64Array.of(this.numbers[index]))
   }
 }
 
-/** The numbers of a list, or of a list of rows of so many, one after the other. */
+/** The numbers of a list, or of a list of rows of this width, one after the other. */
 function list(path, given, width, faults) {
   if (!isList(given)) return NO_LIST
   const numbers = []
@@ -197,11 +197,11 @@ function list(path, given, width, faults) {
 
 const isList = (value) => typeof value === 'object' && typeof value?.[Symbol.iterator] === 'function'
 
-/** Where the module reads arguments, and how many numbers have room there. */
+/** The place where the module reads arguments, and its capacity in numbers. */
 let start = 0
 let room = 0
 
-/** Writes the values into the memory of the module, of columns `count` rows, and gives their texts. */
+/** Writes the values into the memory of the module (of columns `count` rows); returns their texts. */
 function handOver(values, from, count) {
   let size = 2 * values.length
   for (const value of values) {
@@ -246,7 +246,7 @@ function handOver(values, from, count) {
 
 let numbers = new Float64Array()
 
-/** The memory of the module as numbers; it is another one once it has grown. */
+/** The memory of the module as numbers; growing replaces it. */
 function memory() {
   const { buffer } = calculator().memory
   if (numbers.buffer !== buffer) numbers = new Float64Array(buffer)
@@ -258,5 +258,5 @@ const words = []
 
 const word = (index) => (index === null ? null : (words[index] ??= calculator().table.word(index)))
 
-/** What is absent is NaN in the module. */
+/** An absent result is NaN in the module. */
 const orNull = (number) => (Number.isNaN(number) ? null : number)

@@ -32,7 +32,7 @@ export class Book {
     return this.#held().notes(jsonText(orders))
   }
 
-  /** Gives the memory back. */
+  /** Frees the memory. */
   free() {
     this.#book?.free()
     this.#book = undefined
@@ -43,5 +43,5 @@ export class Book {
   }
 }
 
-// Where the engine knows `using`.
+// For engines with `using`.
 if (Symbol.dispose) Book.prototype[Symbol.dispose] = Book.prototype.free

@@ -1,12 +1,12 @@
-/** How deep the module is when it makes an error. */
+/** The number of stack frames of the module when it makes an error. */
 const MODULE_FRAMES = 10
 
-/** What the library refuses: one fault or more, the first of them also as the error's own code, path and help. */
+/** A refused call: one fault or more. The error's own code, path and help are those of the first. */
 export class PourwrightError extends Error {
   /** @param {import('../types/scalar.d.ts').Fault[]} faults */
   constructor(faults) {
     const [first] = faults
-    // The caller stands behind the frames of the module in the stack. A host may have frozen the limit.
+    // Include the caller, who is behind the module's frames in the stack. A host may have frozen the limit.
     const { stackTraceLimit } = Error
     Reflect.set(Error, 'stackTraceLimit', stackTraceLimit + MODULE_FRAMES)
     super(faults.length === 1 ? first.message : `${first.message} (and ${faults.length - 1} more)`)
@@ -22,7 +22,7 @@ export class PourwrightError extends Error {
   }
 }
 
-/** One fault: the module makes its faults by it too. */
+/** One fault; the module uses it too. */
 export const fault = (code, path, message, help) => ({ code, path, message, help })
 
 /** Throws one fault. */

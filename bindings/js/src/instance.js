@@ -1,9 +1,9 @@
 import { refuse } from './error.js'
 
-/** What calculates on plain numbers: every module has it, and all answer alike. */
+/** The calculations on plain numbers: every module has them, and all give the same answers. */
 let ofAnyModule
 
-/** Loads the WebAssembly module behind `glue`, once, and gives its functions. */
+/** Loads the WebAssembly module of `glue` once; its functions. */
 export function loader(glue) {
   let starting
   let ofThisModule
@@ -14,7 +14,7 @@ export function loader(glue) {
   }
 
   return {
-    /** From `source`, or from where the package has it. */
+    /** From `source`; default: the package's own file. */
     init(source) {
       starting ??= glue.default({ module_or_path: source }).then(started, (failure) => {
         starting = undefined
@@ -23,7 +23,7 @@ export function loader(glue) {
       return starting
     },
 
-    /** From bytes or a compiled module that are at hand, without waiting. */
+    /** From bytes or a compiled module, synchronously. */
     initSync(module) {
       started(glue.initSync({ module }))
       starting ??= Promise.resolve()
@@ -34,7 +34,7 @@ export function loader(glue) {
   }
 }
 
-/** The calculations on plain numbers, of the module that was loaded first, and its memory. */
+/** The calculations on plain numbers of the module that was loaded first, and its memory. */
 export const calculator = () => ofAnyModule ?? notReady()
 
 function notReady() {

@@ -1,7 +1,7 @@
 import { PourwrightError, refuse } from './error.js'
 import { short } from './text.js'
 
-/** The JSON text of a document; a text is taken for JSON already, which is how keys that stand twice are found. */
+/** The JSON text of a document. A text is passed unchanged, so that duplicate keys are found. */
 export function jsonText(document) {
   return short('', typeof document === 'string' ? document : written(document))
 }
@@ -16,7 +16,7 @@ function written(document) {
   }
   return text ?? unwritable('', `It is ${typeof document}.`)
 
-  // JSON writes null for what is no number and leaves functions out, both without a word.
+  // JSON writes null for a number that is not finite and omits functions, both silently.
   function plain(key, value) {
     const kind = typeof value
     if (kind === 'number' ? !Number.isFinite(value) : kind === 'bigint' || kind === 'function' || kind === 'symbol') {

@@ -1,4 +1,4 @@
-// The entry for plain numbers alone, in Node.
+// The entry for plain numbers only, in Node.
 import { readFile } from 'node:fs/promises'
 import { init as start } from './scalar-module.js'
 

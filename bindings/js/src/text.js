@@ -1,9 +1,9 @@
 import { refuse } from './error.js'
 
-/** How long a text may be, in bytes: the core reads no more, and the module's memory never shrinks again. */
+/** The maximum length of a text in bytes: the core reads no more, and the module's memory never shrinks. */
 export const LONGEST = 16 << 20
 
-/** `text`, unless it is too long to be read. */
+/** `text`, checked to be short enough. */
 export function short(path, text) {
   if (text.length > LONGEST) {
     refuse(

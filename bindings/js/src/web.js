@@ -1,3 +1,3 @@
-// The entry for browsers and bundlers: the module is fetched from beside the glue.
+// The entry for browsers and bundlers: the module is fetched from next to the glue.
 export { init as default, initSync } from './whole-module.js'
 export * from './library.js'

@@ -67,8 +67,8 @@ try {
   const address = `http://127.0.0.1:${server.address().port}`
   const open = async (path, global) => {
     await page.goto(address + path)
-    const told = (error) => assert.fail(`${error}\n${troubles.join('\n')}`)
-    await page.waitForFunction((global) => globalThis[global], global).catch(told)
+    const report = (error) => assert.fail(`${error}\n${troubles.join('\n')}`)
+    await page.waitForFunction((global) => globalThis[global], global).catch(report)
   }
   await open('/', 'ask')
   // Text, so that no number is changed on its way out of the page; -0 alone is written as 0 by it.

@@ -1,4 +1,4 @@
-// Runs a bundle as a page would, `run-bundle.mjs BUNDLE MODULE`: what it fetches comes from beside it, and it must find there
+// Runs a bundle as a page would, `run-bundle.mjs BUNDLE MODULE`: what it fetches is next to it, and it must find there
 // the module of this name, and no other.
 import assert from 'node:assert/strict'
 import { readFile } from 'node:fs/promises'

@@ -1,4 +1,4 @@
-// The answers of the module beside those of the native library, and those of the small module beside both, number by number
+// The answers of the module next to those of the native library, and of the small module next to both, number by number
 // to the last bit.
 import assert from 'node:assert/strict'
 import { once } from 'node:events'

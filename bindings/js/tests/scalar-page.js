@@ -1,4 +1,4 @@
-// What the bundlers bundle: the smallest use of plain numbers alone.
+// What the bundlers bundle: the smallest use of plain numbers.
 import init, { convert } from 'pourwright/scalar'
 
 await init()

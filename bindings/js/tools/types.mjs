@@ -13,7 +13,7 @@ const definitions = {}
 const { request, answer, plan } = read('request', 'answer', 'plan')
 define('Plan', withoutDefinitions(plan))
 
-// A request or a response is told by its \`calculate\`: each gets a name of its own, and a table of both by that name.
+// A request or a response is identified by its \`calculate\`: each gets a type of its own, and a table of both by name.
 const requests = variants(request.oneOf)
 const responses = variants(answer.$defs.Response.oneOf)
 delete definitions.Response

@@ -7,7 +7,7 @@ type Platform<Name extends string> = typeof globalThis extends { [name in Name]:
   ? Type
   : never
 
-/** A compiled module, likewise; no number or text, which its empty interface would let pass. */
+/** A compiled module, without the types of a browser; excludes a number or text, which its empty interface would allow. */
 type Module = typeof globalThis extends { WebAssembly: { Module: { prototype: infer Type } } } ? Type & object : never
 
 /** The bytes of a module. */

@@ -1,6 +1,6 @@
 """Plans a day and prints its bench sheet: day.py book.json orders.json
 
-With --pots it prints what goes into each pot instead, a line for each material, for another program to read.
+With --pots it prints what goes into each pot instead, one line per material, for another program to read.
 """
 
 import argparse
@@ -35,7 +35,7 @@ def main() -> int:
 
 
 def complain(path: Path, error: pourwright.PourwrightError) -> int:
-    """Says all that is wrong with a file."""
+    """Prints all faults of a file."""
     for fault in error.faults:
         print(f"{path}{fault.path}: {fault.message} {fault.help} [{fault.code}]", file=sys.stderr)
     return 1

@@ -1,8 +1,8 @@
 """Writes a list of formulas in grams for a batch: grams.py book.json formulas.csv "3 1/2 cup" > grams.csv
 
-The list has the columns formula, material, amount, as a spreadsheet saves it as CSV in UTF-8; each amount is for one
-cup of base, as it is said at the bench: "32 drops", "1/2 tsp", "8 % of base". The materials are those of the book. The
-result has the grams beside each. All that is wrong is said at once, with its line in the list; then nothing is written.
+The list has the columns formula, material, amount, as a spreadsheet saves it as CSV in UTF-8. Each amount is for one
+cup of base, as people write it at the bench: "32 drops", "1/2 tsp", "8 % of base". The materials are those of the book.
+The result has grams instead of amounts. If there are faults, all are printed with their lines, and nothing is written.
 """
 
 import argparse
@@ -23,7 +23,7 @@ def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("book", type=Path)
     parser.add_argument("formulas", type=Path)
-    parser.add_argument("base", help='how much base, such as "3 1/2 cup" or "800 g"')
+    parser.add_argument("base", help='amount of base, such as "3 1/2 cup" or "800 g"')
     chosen = parser.parse_args()
     try:
         pourwright.Book(chosen.book)
@@ -33,24 +33,24 @@ def main() -> int:
         rows = list(read(chosen.formulas.read_text("utf-8-sig")))
     except (ValueError, csv.Error) as error:
         return complain([f"{chosen.formulas}: {error}"])
-    # The formulas of the list take the place of the book's.
+    # The formulas of the list replace the book's.
     book = json.loads(chosen.book.read_bytes())
     book.pop("products", None)
 
     lines: dict[str, dict[str, int]] = {}
     doses: dict[str, dict[str, str]] = {}
-    wrong: set[tuple[int, str]] = set()  # what is not in the list has no line, 0
+    wrong: set[tuple[int, str]] = set()  # a fault outside the list has line 0
     for line, cells in rows:
         if len(cells) > len(COLUMNS) or not all(cells):
-            wrong.add((line, f'A row has {", ".join(COLUMNS)}; a text with a comma stands in "".'))
+            wrong.add((line, f'A row has {", ".join(COLUMNS)}; put a text with a comma in "".'))
             continue
         formula, material, amount = cells
         first = lines.setdefault(formula, {}).setdefault(material, line)
         if first != line:
-            wrong.add((line, f"{material} stands for {formula} already, in line {first}."))
+            wrong.add((line, f"{formula} has {material} already, in line {first}."))
             continue
         doses.setdefault(formula, {})[material] = amount
-        # Each by itself first, so that no fault hides another.
+        # One dose at a time, so that no fault hides another.
         wrong |= faults(line, book, formula, {material: amount}, chosen.base)
     if not wrong:
         for formula in doses:
@@ -67,8 +67,8 @@ def main() -> int:
 
 
 def read(text: str) -> Iterator[tuple[int, list[str]]]:
-    """The rows of a list that are not blank, with their lines: formula, material, amount, and what is too much."""
-    # Where a comma stands in numbers, spreadsheets write semicolons.
+    """The rows that are not blank, with their lines: formula, material, amount, and any further cells."""
+    # Spreadsheets write semicolons where the decimal mark is a comma.
     for separator in ",;\t":
         rows = csv.DictReader(io.StringIO(text), delimiter=separator)
         rows.fieldnames = [name.strip().lower() for name in rows.fieldnames or []]
@@ -84,13 +84,13 @@ def read(text: str) -> Iterator[tuple[int, list[str]]]:
 
 
 def parts(book: dict[str, Any], formula: str, doses: dict[str, str], base: str) -> list[Any]:
-    """What a formula takes, its doses being for one cup."""
+    """The masses of a formula whose doses are for one cup."""
     book = {**book, "formulas": {formula: {"per": "1 cup", "doses": doses}}}
     return list(pourwright.calculate("formula", book=book, formulas=[formula], base_amount=base)["parts"])
 
 
 def faults(line: int, book: dict[str, Any], formula: str, doses: dict[str, str], base: str) -> set[tuple[int, str]]:
-    """What is wrong with a formula, or with the base."""
+    """The faults of a formula, or of the base."""
     try:
         parts(book, formula, doses, base)
     except pourwright.PourwrightError as error:
@@ -104,7 +104,7 @@ def faults(line: int, book: dict[str, Any], formula: str, doses: dict[str, str],
 
 
 def complain(texts: list[str]) -> int:
-    """Says all that is wrong."""
+    """Prints all faults."""
     print(*texts, sep="\n", file=sys.stderr)
     return 1
 

@@ -119,7 +119,7 @@ def test_results_go_where_they_are_wanted() -> None:
     wide = np.zeros(12)
     columns.mass_of_volume(volumes, 1.03, out=wide[::2])
     assert not wide[1::2].any()
-    # In place, and columns of one table beside each other.
+    # In place, and with adjacent columns of one table.
     columns.mass_of_volume(volumes, 1.03, out=volumes)
     assert same_bits(volumes, expected)
     both = np.ones((6, 2))

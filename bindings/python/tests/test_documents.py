@@ -193,7 +193,7 @@ def test_a_mix_is_copied_to_the_bit(shop: dict[str, Any]) -> None:
         assert made.mass_g == mix.mass_g and made.density_g_per_ml() == mix.density_g_per_ml()
         made.add("base", 1.0)
         assert made.mass_of("base") != mix.mass_of("base")
-    with pytest.raises(TypeError, match="cannot be pickled. Keep what mass_of says"):
+    with pytest.raises(TypeError, match="cannot be pickled. Store the mass_of"):
         pickle.dumps(mix)
     mix.close()
     with pytest.raises(ValueError, match="The mix is closed"):

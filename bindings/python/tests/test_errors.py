@@ -166,7 +166,7 @@ def test_what_cannot_stand_in_a_document_has_a_path() -> None:
         unit: str
 
     for wrong, words in (
-        ({"1 cup"}, "/amount: A set cannot stand in a document"),
+        ({"1 cup"}, "/amount: A set cannot be part of a document"),
         ({"value": [1, b"2"]}, "/amount/value/1: A bytes cannot"),
         ({"a/b": Path("x")}, "/amount/a~1b: A .*Path cannot"),
         (Amount(object(), "g"), "/amount/value: A object cannot"),

@@ -50,7 +50,7 @@ def test_grams() -> None:
 
 
 def test_grams_says_what_is_wrong(tmp_path: Path) -> None:
-    """All of it at once, with the lines of the list; a dose that stands twice is not lost."""
+    """All faults at once, with their lines; a duplicate dose is not lost."""
     wrong = tmp_path / "wrong.csv"
     rows = [
         "formula,material,amount",
@@ -70,7 +70,7 @@ def test_grams_says_what_is_wrong(tmp_path: Path) -> None:
     expected = [
         ":2: `6 oz`",
         ':3: There is no material "plumm"',
-        ":6: moss stands for dusk already, in line 4",
+        ":6: dusk has moss already, in line 4",
         ":7: A row has",
         ":8: A row has",
         ":9: The shares",

@@ -19,7 +19,7 @@ from pourwright import columns
 def others_run_during(work: Callable[[], object], rounds: int = 100) -> bool:
     """Whether another thread ever runs while one is inside `work`.
 
-    The interpreter is told to take turns only every thousand seconds: a thread that does not give it free by itself
+    The interpreter switches threads only every thousand seconds: a thread that does not release it by itself
     keeps it. So this is never seen of work that holds it, and does not hang on how long anything takes.
     """
     interval = sys.getswitchinterval()

@@ -29,7 +29,7 @@ def test_answer_text(request_text: str, answer: str) -> None:
 
 def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     if len(dict(pairs)) < len(pairs):
-        raise ValueError("a key stands twice")
+        raise ValueError("duplicate key")
     return dict(pairs)
 
 
@@ -41,7 +41,7 @@ def _held(text: str) -> float:
 
 
 def _as_python(text: str) -> dict[str, Any] | None:
-    """A request as Python has it; none for what only text can be: no JSON, no object, a key that stands twice, a number
+    """A request as Python has it; none for what only text can be: not JSON, not an object, a duplicate key, a number
     beyond what a float holds."""
     try:
         request = json.loads(text, object_pairs_hook=_once, parse_float=_held)

@@ -5,7 +5,7 @@
 //! - [`calculations`]: every calculation on plain numbers, with parameters, units, ranges and defaults
 //! - [`limits`]: what the library assumes, and what it does not do
 //! - [`design`]: why the decisions are as they are
-//! - [`compare`]: next to spreadsheets, unit libraries and general solvers
+//! - [`compare`]: how it compares with spreadsheets, unit libraries and general solvers
 
 #[doc = include_str!("recipes.md")]
 #[cfg(feature = "document")]

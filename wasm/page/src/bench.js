@@ -9,7 +9,7 @@ import { toKnow } from './notes.js'
 import { begin, isDone, next, ofBefore, progress } from './progress.js'
 import { counted, day } from './show.js'
 
-/** The view: `steps` are those of the plan. */
+/** The view; `steps` are the plan's. */
 export function bench(plan, steps) {
   const now = next(steps)
   return html`
@@ -31,7 +31,7 @@ export function bench(plan, steps) {
   `
 }
 
-/** Brings an item to where it can be seen. */
+/** Scrolls to an item. */
 export function goToItem(event, id) {
   event?.preventDefault()
   if (location.hash !== '#bench') location.hash = '#bench'
@@ -42,7 +42,7 @@ export function goToItem(event, id) {
   })
 }
 
-/** What a layer is shot from: the formulas of a stage. */
+/** The formulas that a layer is shot from. */
 const layer = ({ at, heat }) => `${at.formulas.join(' + ')}${heat ? '' : ', still hot'}`
 
 function orderOfWork(plan, steps, now) {
@@ -51,13 +51,16 @@ function orderOfWork(plan, steps, now) {
   return html`<nav class="work" aria-label="Order of work">
     <h2>Order of work</h2>
     <ol>
-      ${shots.map((step) => {
-        const done = isDone(step)
+      ${plan.work.map((work) => {
+        // Reheats divide the shots of an entry into several steps.
+        const own = shots.filter((step) => step.work === work)
+        const [step] = own
+        const done = own.every((step) => isDone(step))
         const here = now && now.step.pots.some((pot) => step.pots.includes(pot)) && now.step.stage === step.stage
         return html`<li class="${done ? 'done' : ''} ${here ? 'here' : ''}">
           <a href="#bench" @click=${(event) => goToItem(event, step.items[0].id)}>
             <span class="letters">${step.pots.map((pot) => letter(pot))}</span>
-            <span><strong>${step.work.mold}</strong> ${counted(step.work.shots, 'shot')}</span>
+            <span><strong>${work.mold}</strong> ${counted(work.shots, 'shot')}</span>
             <span class="of">${step.draws.map(({ of }) => layer(of)).join(' and ')}</span>
           </a>
         </li>`
@@ -70,12 +73,24 @@ function orderOfWork(plan, steps, now) {
           : `${counted(proof.pots, 'pot')}; no plan has fewer than ${proof.least}.`
       }
     </p>
+    ${time(plan)}
     <div class="buttons">
       <button type="button" @click=${() => print()}>Print</button>
-      <a class="button quiet" href="#book">Cups at hand</a>
+      <a class="button quiet" href="#book">Cups on hand</a>
       <button type="button" class="quiet" @click=${begin}>Clear all ticks</button>
     </div>
   </nav>`
+}
+
+/** The time of the day, if the book has what that needs. */
+function time({ clock }) {
+  const { known, unknown } = clock ?? {}
+  if (unknown) return html`<p class="proof">The time of the day is not known. ${unknown.message}</p>`
+  if (!known) return nothing
+  return html`<p class="proof">
+    About ${known.total.text}: ${known.heating.text} of heating, ${known.shooting.text} of
+    shooting${known.without_preparing ? ', without measuring and cleaning up' : nothing}.
+  </p>`
 }
 
 function potCard(plan, pot, steps, now) {
@@ -105,18 +120,15 @@ function potCard(plan, pot, steps, now) {
         aria-label="Pot ${pot.pot}: ${done} of ${items.length} done"
       ></progress>
     </header>
-    ${runsOut(plan, pot.pot)}
-    ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}
+    ${runsOut(plan, pot.pot)} ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}
     ${repeat(
       own,
       (step) => step.items[0].id,
       (step) => stepCard(plan, pot, step, now?.step === step ? now.item : null),
     )}
-    <footer>
-      <span class="on-paper">${letter(pot.pot)}</span>${anything(pot, POT)}
-    </footer>
+    <footer><span class="on-paper">${letter(pot.pot)}</span>${anything(pot, POT)}</footer>
   </section>`
 }
 
-// The fields of a pot that are shown: what else a plan has is shown as it stands.
+// The fields of a pot that have a place on its card; any other is listed below it.
 const POT = 'pot id cup cup_name warnings degas from_shelf stages heats left_over lost sprues'.split(' ')

@@ -1,9 +1,9 @@
-// The shop's book: the cups at hand, files, and every field of the book with its faults beside it.
+// The shop's book: the cups on hand, files, and every field of the book with its faults.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { calibration } from './calibrate.js'
 import { faultsOfBook, plan as planOf } from './core.js'
-import { beside, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
+import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
@@ -11,7 +11,7 @@ import { once } from './press.js'
 import { isBegun } from './progress.js'
 import { change, editBook, isInvented, state, valueAt } from './state.js'
 
-/** The view; `plan` is that of the documents as they stand, where there is one; `faults` are those of the book. */
+/** The view; `plan` is that of the present documents, if there is one; `faults` are those of the book. */
 export function bookView(plan, faults) {
   if (state.bookText !== null) return broken()
   return html`
@@ -20,7 +20,7 @@ export function bookView(plan, faults) {
       ${cups()}
       <section>
         <h2>Files</h2>
-        <p class="hint">Book and orders stay in this browser. Keep them as files too: a browser may forget.</p>
+        <p class="hint">Book and orders stay in this browser. Save them as files too: a browser may lose its data.</p>
         <div class="buttons">
           ${opener('Open a book', openBook)}
           <button type="button" @click=${() => saveFile('book.json', state.book)}>Save the book</button>
@@ -28,29 +28,29 @@ export function bookView(plan, faults) {
           <button type="button" @click=${() => saveFile('orders.json', state.orders)}>Save the orders</button>
           ${plan ? html`<button type="button" class="quiet" @click=${() => saveFile('plan.json', plan)}>Save the plan</button>` : nothing}
           <button type="button" class="quiet" @click=${demoDay}>Demo book and orders</button>
-          ${state.before ? html`<button type="button" class="quiet" @click=${takeBack}>Back to what was here before</button>` : nothing}
+          ${state.before ? html`<button type="button" class="quiet" @click=${takeBack}>Back to the documents before</button>` : nothing}
         </div>
       </section>
       <section>
         <h2>This page</h2>
         ${field(
-          'A degassing is held for so many minutes',
+          'Hold a degassing for, minutes',
           'hold',
           textInput({ id: 'hold', value: state.hold, set: (hold) => change({ hold }), size: 5, numeric: true }),
         )}
-        <p class="hint">Empty: the clock counts up, and you stop it. The library states no time for it.</p>
+        <p class="hint">If empty, the clock counts up until you stop it. The library does not know this time.</p>
       </section>
     </div>
     ${calibration()}
     <section class="tree" id="book" tabindex="-1">
       <h2>Every field of the book</h2>
-      ${beside('book', faultsJustAt(faults, []))}
+      ${messages('book', faultsJustAt(faults, []))}
       ${Object.entries(state.book).map(([key, value]) => branch([key], value, faults))} ${adder([], state.book)}
     </section>
   `
 }
 
-/** The cups on the shelf: one that is put away stays in the book, for programs to find, under `ext`. */
+/** The cups on the shelf. One that is put away stays in the book under `ext`, where programs can find it. */
 function cups() {
   const { bench } = state.book
   const here = Array.isArray(bench?.cups) ? bench.cups : []
@@ -97,7 +97,7 @@ function cups() {
       )}
     </div>
     <form class="fields" @submit=${add}>
-      ${field('Another, holding', 'cup:holds', html`<input id="cup:holds" name="holds" size="7" required placeholder="3 cup" autocomplete="off" />`)}
+      ${field('Another cup, holds', 'cup:holds', html`<input id="cup:holds" name="holds" size="7" required placeholder="3 cup" autocomplete="off" />`)}
       ${field('marked every', 'cup:marks', html`<input id="cup:marks" name="marks" size="7" placeholder="1/4 cup" autocomplete="off" />`)}
       <button>Add</button>
     </form>
@@ -118,12 +118,12 @@ function opener(label, open) {
   /></label>`
 }
 
-/** Opens a book: whatever is wrong with it, it can be mended here. Until it reads, the book before stands. */
+/** Opens a book: any fault of it can be fixed here. Until it can be read, the earlier book stays. */
 function openBook(text, name = null) {
   const book = parsed(text)
   const twice = faultsOfBook(text).filter(({ code }) => code === 'duplicate-key')
   if (book && 'lines' in book && !('materials' in book)) {
-    change({ notice: `“${name ?? 'This'}” is an order list, no book: open it by “Open orders”.` })
+    change({ notice: `“${name ?? 'This'}” is an order list, not a book. Open it with “Open orders”.` })
   } else if (book === undefined || twice.length) change({ bookText: text, notice: '' })
   else replace({ book, bookText: null })
 }
@@ -131,36 +131,36 @@ function openBook(text, name = null) {
 function openOrders(text, name) {
   const orders = parsed(text)
   if (orders && Array.isArray(orders.lines) && orders.lines.every(isObject)) replace({ orders })
-  else if (orders && 'materials' in orders) change({ notice: `“${name}” is a book: open it by “Open a book”.` })
-  else change({ notice: `“${name}” is no order list: that is a JSON object with a list “lines” of objects.` })
+  else if (orders && 'materials' in orders) change({ notice: `“${name}” is a book. Open it with “Open a book”.` })
+  else change({ notice: `“${name}” is not an order list, which is a JSON object with a list “lines” of objects.` })
 }
 
-/** What belongs to a day and goes with its documents. */
+/** The parts of the state that belong to a day's documents. */
 const DAY = ['book', 'orders', 'done', 'ticked', 'tickedOn', 'timers']
 
-const asItStands = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
+const present = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
 
-/** Puts other documents in the place of those that stand here, which are put aside with their ticks and clocks. */
+/** Replaces the documents; the present ones are put aside with their ticks and clocks. */
 function replace(documents) {
-  if (isBegun() && !confirm('The ticks and clocks of the day go with what stands here. Replace it?')) return
-  // A book that does not read does not push the one before out.
+  if (isBegun() && !confirm('This removes the ticks and clocks of the day. Go on?')) return
+  // A book that cannot be read does not displace the one put aside.
   const reads = !state.before || !planOf(state.book, state.orders).bookFaults.length
-  const before = reads ? asItStands() : state.before
+  const before = reads ? present() : state.before
   change({ ...documents, done: {}, ticked: [], tickedOn: null, timers: [], before, notice: '', removed: null })
 }
 
-/** Takes back what was put aside; what stands here is put aside in its place. */
+/** Restores what was put aside; the present documents are put aside instead. */
 function takeBack() {
-  change({ ...state.before, before: asItStands(), bookText: null, notice: '', removed: null })
+  change({ ...state.before, before: present(), bookText: null, notice: '', removed: null })
 }
 
-/** The object that a JSON text says; undefined where it says none. */
+/** The object of a JSON text; undefined if it is not one. */
 function parsed(text) {
   try {
     const value = JSON.parse(text)
     return isObject(value) ? value : undefined
   } catch {
-    // What is wrong with the text is told by the library, with its place.
+    // The library reports what is wrong with the text, and where.
     return undefined
   }
 }
@@ -168,19 +168,19 @@ function parsed(text) {
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
 function demoDay() {
-  if (!isInvented() && !confirm('The book and the orders that stand here are replaced. Are they saved?')) return
+  if (!isInvented() && !confirm('This replaces your book and orders. Have you saved them?')) return
   takeIn(async () => {
     const [book, orders] = await Promise.all([demo('book'), demo('orders')])
     replace({ book, orders, bookText: null })
   })
 }
 
-/** A book whose text is no JSON, or says a thing twice: mended as text. */
+/** A book whose text is not JSON or has a duplicate key: fixed as text. */
 function broken() {
   const faults = faultsOfBook(state.bookText)
   return html`<section>
     <h2>This book cannot be read yet</h2>
-    ${beside('book-text', faults)}
+    ${messages('book-text', faults)}
     <label for="book-text">Its text</label>
     <textarea
       id="book-text"
@@ -205,11 +205,11 @@ function branch(path, value, faults) {
   if (typeof value !== 'object' || value === null) return leaf(path, value, faults)
   const own = faultsJustAt(faults, path)
   const all = faultsAt(faults, path)
-  // Fields that are missing are faults of what lacks them: no field below shows those.
+  // A missing field is a fault of the group that lacks it: no field below can show it.
   const unseen = all.filter(({ path: at }) => at.startsWith(id.slice(4) + '/') && hidden(path, keys(at)))
   const open = opened.has(id) || all.length > 0
   const toggled = (event) => {
-    // Fields that were opened for their faults stay open when these are mended.
+    // Fields that were opened for their faults stay open when these are fixed.
     if (event.target.open === opened.has(id)) return
     if (event.target.open) opened.add(id)
     else opened.delete(id)
@@ -222,7 +222,7 @@ function branch(path, value, faults) {
     </summary>
     ${
       open
-        ? html`${beside(id, [...own, ...unseen])}
+        ? html`${messages(id, [...own, ...unseen])}
             <div class="branch">
               ${Object.entries(value).map(([below, inner]) =>
                 branch([...path, Array.isArray(value) ? Number(below) : below], inner, faults),
@@ -234,14 +234,14 @@ function branch(path, value, faults) {
   </details>`
 }
 
-/** The groups of fields that are open, by their ids. */
+/** The open groups of fields, by id. */
 const opened = new Set()
 
 const hidden = (path, at) => valueAt(state.book, at.slice(0, path.length + 1)) === undefined
 
 const name = (key) => (typeof key === 'number' ? `no. ${key + 1}` : key)
 
-/** What a closed group holds, in a few words: its names, of a list what stands in it. */
+/** The content of a closed group in a few words: its names, or the entries of a list. */
 function gist(value) {
   const isGroup = (below) => typeof below === 'object' && below !== null
   const entries = Object.entries(value)
@@ -279,11 +279,11 @@ function leaf(path, value, faults) {
     >
       <span aria-hidden="true">✕</span>
     </button>
-    ${beside(id, own)}
+    ${messages(id, own)}
   </div>`
 }
 
-/** A field more: its name and value, or in a list one like the last. */
+/** A form for a new field, or in a list a button for one more like the last. */
 function adder(path, value) {
   if (Array.isArray(value)) {
     return html`<button

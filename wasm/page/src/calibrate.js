@@ -1,9 +1,9 @@
-// What a drop, a level spoonful or the injector's rest is, from the shop's own weighings, for the book to keep.
+// Calibrates a drop, a level spoonful or what stays in the injector from the shop's own weighings, for the book.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { asked } from './asked.js'
 import { ask } from './core.js'
 import { same } from './curve.js'
-import { beside, faultsAt, keys } from './faults.js'
+import { messages, faultsAt, keys } from './faults.js'
 import { choice, field, number, textInput } from './fields.js'
 import { once } from './press.js'
 import { short } from './show.js'
@@ -11,9 +11,7 @@ import { change, editBook, state, valueAt } from './state.js'
 
 const COUNTED = { weighed_count: 'How many', weighed_mass: 'Together, g' }
 
-/**
- * What can be calibrated: of which kinds of material, the likeliest first; and what a weighing is.
- */
+/** What can be calibrated: for which kinds of material, the likeliest first; and the columns of a weighing. */
 const KINDS = {
   drop: {
     title: 'a drop',
@@ -52,12 +50,12 @@ const KINDS = {
     }),
     answer: ({ keeps, mass, deviation }) => [
       keeps,
-      `that is ${short(mass)}; one emptying differs by ${deviation.text}`,
+      `${short(mass)}; one emptying differs from the next by ${deviation.text}`,
     ],
   },
 }
 
-/** What a plastisol weighs as it is shot, in the middle of its window; undefined where the book does not say. */
+/** The density of a plastisol in the middle of its shot window; undefined if the book lacks it. */
 function hotDensity(material) {
   const entry = state.book.materials[material]
   const [from, to] = (Array.isArray(entry.shot_window) ? entry.shot_window : []).map((amount) => inCelsius(amount))
@@ -77,7 +75,7 @@ const inCelsius = (amount) => ask({ calculate: 'convert', amount, to: '°C', mea
 
 const edit = (parts) => change({ calibrate: { ...state.calibrate, ...parts } })
 
-/** The part of the book's view that does it. */
+/** The section of the book's view. */
 export function calibration() {
   const { kind, rows } = state.calibrate
   const { kinds, columns } = KINDS[kind]
@@ -86,8 +84,8 @@ export function calibration() {
   const spoons = (Array.isArray(state.book.bench?.spoons) ? state.book.bench.spoons : []).map(String)
   const [material, spoon] = [oneOf(names, state.calibrate.material), oneOf(spoons, state.calibrate.spoon)]
   const whole = rows.filter((row) => Object.keys(columns).every((key) => row[key]?.trim()))
-  const told = material && whole.length > 1 ? weighedOut(kind, material, spoon, whole) : null
-  const faults = told?.faults ?? []
+  const result = material && whole.length > 1 ? resultOf(kind, material, spoon, whole) : null
+  const faults = result?.faults ?? []
   const titles = Object.keys(KINDS).map((name) => KINDS[name].title)
   const setKind = (title) => edit({ kind: Object.keys(KINDS)[titles.indexOf(title)], rows: [] })
   return html`<section class="calibrate" aria-labelledby="calibrate">
@@ -104,7 +102,7 @@ export function calibration() {
     <ol class="weighings">
       ${[...rows, {}].map((row, at) => weighing(columns, row, at, faultsAt(faults, ['weighings', whole.indexOf(row)])))}
     </ol>
-    <div class="outcome-of" aria-live="polite">${told ? outcome(told, KINDS[kind].answer) : tooFew()}</div>
+    <div class="outcome-of" aria-live="polite">${result ? outcome(result, KINDS[kind].answer) : tooFew()}</div>
   </section>`
 }
 
@@ -116,9 +114,9 @@ function chosen(label, name, value, names, set, faults = []) {
   return field(label, id, choice({ id, value, names, faults: own, set }), own)
 }
 
-const tooFew = () => html`<p class="hint">Weigh at least twice, better five times, each time begun anew.</p>`
+const tooFew = () => html`<p class="hint">Weigh at least twice, better five times, each time from the start.</p>`
 
-/** The fields of a weighing; as many are counted as in the one before, until something else is written. */
+/** The fields of a weighing; the count is that of the one before, unless another is written. */
 function weighing(columns, row, at, faults) {
   const { rows } = state.calibrate
   const { count } = rows[at - 1] ?? {}
@@ -159,33 +157,33 @@ function weighing(columns, row, at, faults) {
   </li>`
 }
 
-/** What the library makes of the weighings; `unsaid` is what the book must say first. */
-function weighedOut(kind, material, spoon, rows) {
+/** The result of the weighings; `missing` is what the book must give first. */
+function resultOf(kind, material, spoon, rows) {
   const weighings = rows.map((row) =>
     Object.fromEntries(Object.entries(row).map(([key, text]) => [key, key === 'weighed_count' ? number(text) : inGrams(text)])),
   )
   const { bench, measures } = state.book
   const balance_readability = bench?.balance?.reads
   const request = { ...KINDS[kind].request(material, weighings, spoon), balance_readability, measures }
-  const unsaid = Object.keys(UNSAID).filter((key) => key in request && !request[key])
-  return unsaid.length ? { request, unsaid, faults: [] } : { request, unsaid, ...ask(request) }
+  const missing = Object.keys(NEEDED).filter((key) => key in request && !request[key])
+  return missing.length ? { request, missing, faults: [] } : { request, missing, ...ask(request) }
 }
 
-const UNSAID = {
-  balance_readability: 'what the balance reads',
-  residue_density: 'what the plastisol weighs',
-  spoon_volume: 'what spoons there are',
+const NEEDED = {
+  balance_readability: 'the readability of the scale',
+  residue_density: 'the density of the plastisol',
+  spoon_volume: 'any spoons',
 }
 
 const inGrams = (text) => (/[a-z]/i.test(text) ? text : `${text} g`)
 
-/** What comes of the weighings, with a key that writes it into the book; or why nothing does. */
-function outcome({ request, unsaid, answer, faults }, words) {
-  if (unsaid.length) {
-    return html`<p class="fault">The book does not say ${unsaid.map((key) => UNSAID[key]).join(', nor ')}.</p>`
+/** The result in words, with a button that writes it into the book; or why there is none. */
+function outcome({ request, missing, answer, faults }, words) {
+  if (missing.length) {
+    return html`<p class="fault">The book lacks ${missing.map((key) => NEEDED[key]).join(' and ')}.</p>`
   }
   if (!answer) {
-    return beside(
+    return messages(
       'calibrate',
       faults.filter(({ path }) => !/^\/(weighings\/|spoon)/.test(path)),
     )
@@ -199,11 +197,12 @@ function outcome({ request, unsaid, answer, faults }, words) {
     ${
       answer.questioned
         ? html`<p class="fault">
-            <strong>In question: ${answer.questioned}.</strong> It counts all the same; weigh anew where it went wrong.
+            <strong>In question: ${answer.questioned}.</strong> It still counts; if it went wrong, remove it and weigh
+            again.
           </p>`
         : nothing
     }
-    <p class="hint">The book has ${kept === undefined ? 'none' : kept}.</p>
+    <p class="hint">In the book: ${kept === undefined ? 'none' : kept}.</p>
     <div class="buttons">
       <button type="button" ?disabled=${kept === text} @click=${() => editBook(path, written.value)}>
         Write ${text} into the book

@@ -1,4 +1,4 @@
-// Cautions by their codes, in the library's words: short at the step that they concern, in full on the sheet.
+// Cautions by code, in the library's words: short at the step they concern, in full below the pots.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
 const CAUTIONS = {
@@ -29,12 +29,11 @@ const CAUTIONS = {
   ],
 }
 
-/** The cautions of a step, those that the plan has. */
-export function cautionsAt(plan, ...codes) {
-  const here = codes.filter((code) => plan.cautions.includes(code))
-  return here.length
+/** The cautions of a step. */
+export function cautionsAt({ cautions }) {
+  return cautions.length
     ? html`<ul class="cautions">
-        ${here.map((code) => html`<li data-caution=${code}>${CAUTIONS[code][0]}</li>`)}
+        ${cautions.map((code) => html`<li data-caution=${code}>${CAUTIONS[code]?.[0] ?? code}</li>`)}
       </ul>`
     : nothing
 }

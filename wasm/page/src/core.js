@@ -1,4 +1,4 @@
-// The page's way to the library: the day's plan, and any calculation by itself. No sum is done outside it.
+// The page's access to the library: the day's plan, and single calculations. The page itself calculates nothing.
 import init, { Book, PourwrightError, calculate } from '../pourwright/src/web.js'
 
 export const load = init
@@ -6,14 +6,14 @@ export const load = init
 /** The format that documents are written in here. */
 export const FORMAT = 'pourwright/1.0'
 
-/** What the library says to `request`: `{ answer, faults }`, one of them empty. */
+/** The library's reply to `request`: `{ answer, faults }`, one of them empty. */
 export function ask(request) {
   return refusable(() => ({ answer: calculate(request), faults: [] }))
 }
 
 const converted = new Map()
 
-/** The number that an amount of the book is in a unit; null where the book states none, or none that can be read. */
+/** An amount of the book as a number in a unit; null if the book has none or it cannot be read. */
 export function inUnit(amount, to, measures) {
   if (amount === undefined) return null
   const key = JSON.stringify([amount, to, measures])
@@ -24,7 +24,7 @@ export function inUnit(amount, to, measures) {
   return converted.get(key)
 }
 
-/** The faults of a book, read from its text, in which keys that stand twice are found too. */
+/** The faults of a book's text. Only in the text can a duplicate key be found. */
 export function faultsOfBook(text) {
   return refusable(() => {
     new Book(text).free()
@@ -35,21 +35,21 @@ export function faultsOfBook(text) {
 let held = {}
 let made = {}
 
-/** The plan of a day: `{ plan, bookFaults, ordersFaults }`; made anew only where the documents are others than before. */
+/** The plan of a day: `{ plan, bookFaults, ordersFaults }`. Made again only if a document has changed. */
 export function plan(book, orders) {
   if (made.book === book && made.orders === orders) return made.result
-  made = { book, orders, result: planAnew(book, orders) }
+  made = { book, orders, result: makePlan(book, orders) }
   return made.result
 }
 
-function planAnew(book, orders) {
+function makePlan(book, orders) {
   const read = bookOf(book)
   if (read.faults.length) return { plan: null, bookFaults: read.faults, ordersFaults: [] }
   const result = refusable(() => ({ plan: read.book.plan(orders), faults: [] }))
   return { plan: result.plan ?? null, bookFaults: [], ordersFaults: result.faults }
 }
 
-/** A book stays read until another one comes: most changes of a day are to its orders. */
+/** Keeps the book that was read last: most changes are to the orders. */
 function bookOf(document) {
   if (held.document !== document) {
     held.book?.free()

@@ -1,10 +1,10 @@
-// What to add to a pot where something else went in than meant.
+// What to add to a pot into which something else went.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { ask } from './core.js'
 import { both, off, short } from './show.js'
 import { state } from './state.js'
 
-/** Asks what to add; null where nothing went in otherwise. */
+/** Asks what to add; null if everything went in as planned. */
 export function putRight(wanted) {
   const { poured: written, cup, trace } = state.one
   const poured = Object.fromEntries(Object.entries(written).filter(([, amount]) => amount.trim()))
@@ -16,23 +16,23 @@ export function putRight(wanted) {
   return { request, answer, faults: faults.map(helped) }
 }
 
-// Help in the words of the page, where the library's speaks of a request.
+// Help in the words of the page, where the library's words are about a request.
 const HELP = {
   'pot-foreign-material':
-    'Nothing can be taken out: make of it what it could still become, keep it as left-over, or let it pass where it is little enough.',
-  'correction-over-full': 'Say above which cup it is in; a larger one must stand on the shelf, in the book.',
+    'Nothing can be taken out: make it into one of the formulas below, keep it as a leftover, or ignore it if it is little enough.',
+  'correction-over-full': 'Choose above which cup it is in. A larger cup must be on the shelf, in the book.',
   'pot-without-cup': 'Put a cup on the shelf, in the book.',
 }
 
 const helped = (fault) => ({ ...fault, help: HELP[fault.code] ?? fault.help })
 
 const OUTCOMES = {
-  right: 'It comes right. Add:',
-  nearest: 'The cup is too small to make it right. The nearest that fits; add:',
-  foreign: 'It cannot be made right.',
+  right: 'It can be fixed. Add:',
+  nearest: 'The cup is too small to fix it fully. For the nearest that fits, add:',
+  foreign: 'It cannot be fixed.',
 }
 
-/** The answer, in words and weigh list; `letPass` is given the share of the pot up to which a stranger is let pass. */
+/** The answer in words, with a weigh list; `letPass` gets the share of the pot up to which a material is ignored. */
 export function answerOf(answer, letPass) {
   const fault = answer.fault && helped(answer.fault)
   return html`
@@ -44,7 +44,7 @@ export function answerOf(answer, letPass) {
         ({ material, kind, best, others }) =>
           html`<li class="kind-${kind}">
             <span class="material">${material}<small>${kind}</small></span>
-            <span class="measure">
+            <span class="amount">
               <strong>${best.measure}</strong> <span class="off">${off(best)}</span>
               <small>${others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>
             </span>
@@ -54,15 +54,15 @@ export function answerOf(answer, letPass) {
     ${answer.nothing_of.length ? html`<p>Nothing more of <strong>${answer.nothing_of.join(', ')}</strong>.</p>` : nothing}
     ${
       answer.too_little.length
-        ? html`<p>So little lacks of ${answer.too_little.join(', ')} that no tool measures it: leave it.</p>`
+        ? html`<p>${answer.too_little.join(', ')}: too little is missing to measure it. Leave it.</p>`
         : nothing
     }
     ${
       answer.traces.length
         ? html`<p>
-            Little enough to let pass:
+            Little enough to ignore:
             ${answer.traces.map((trace) => `${trace.material} ${short(trace.mass)}`).join(', ')}.
-            <button type="button" class="quiet" @click=${() => letPass('')}>It is not</button>
+            <button type="button" class="quiet" @click=${() => letPass('')}>Do not ignore it</button>
           </p>`
         : nothing
     }
@@ -70,10 +70,10 @@ export function answerOf(answer, letPass) {
       answer.outcome === 'foreign'
         ? becomes(answer.becomes)
         : html`<p>
-            The pot then holds ${short(answer.mass)}, ${both(answer.volume)}; the cup may hold ${both(answer.cup)}.
+            The pot then holds ${short(answer.mass)}, ${both(answer.volume)}; the cup holds at most ${both(answer.cup)}.
             ${
               answer.outcome === 'nearest' && answer.right_mass
-                ? html`To be right it would have to hold ${short(answer.right_mass)}, ${both(answer.right_volume)}.`
+                ? html`Fully fixed it would hold ${short(answer.right_mass)}, ${both(answer.right_volume)}.`
                 : nothing
             }
           </p>`
@@ -81,7 +81,7 @@ export function answerOf(answer, letPass) {
     ${
       answer.outcome === 'nearest'
         ? html`<p>
-            It stays off by:
+            Still off:
             ${answer.off
               .filter((one) => off(one))
               .map((one) => `${one.material} ${off(one)}`)
@@ -92,25 +92,25 @@ export function answerOf(answer, letPass) {
   `
 }
 
-/** A key to let pass what does not belong, with the share that it is of the pot. */
+/** A button to ignore what does not belong, with its share of the pot. */
 function pass({ foreign, mass }, letPass) {
-  const most = Math.max(...foreign.map((one) => one.mass.value / mass.value))
-  // Up to the next tenth of a per cent, so that it is not refused for the rounding.
-  const trace = `${Math.ceil(most * 1000) / 10} %`
+  const largest = Math.max(...foreign.map((one) => one.mass.value / mass.value))
+  // Rounded up to a tenth of a per cent, so that rounding does not refuse it.
+  const trace = `${Math.ceil(largest * 1000) / 10} %`
   return html`<button type="button" class="quiet" @click=${() => letPass(trace)}>
-    Let it pass: ${trace} of the pot at most
+    Ignore it: at most ${trace} of the pot
   </button>`
 }
 
 function becomes(list) {
-  if (!list.length) return html`<p>Nothing in the book can still be made of it by adding.</p>`
-  return html`<p>By adding it could still become:</p>
+  if (!list.length) return html`<p>No formula of the book can be made of it by adding.</p>`
+  return html`<p>By adding, it can become:</p>
     <ul>
       ${list.map(
         (one) =>
           html`<li>
             <strong>${one.formulas.join(' + ')}</strong>${one.products.length ? ` (${one.products.join(', ')})` : ''}:
-            ${short(one.adds)} more, ${short(one.mass)} in all${one.fits ? '' : ', more than the cup holds'}
+            add ${short(one.adds)}, total ${short(one.mass)}${one.fits ? '' : ', more than the cup holds'}
           </li>`,
       )}
     </ul>`

@@ -1,23 +1,23 @@
-// What the day costs and what it takes of the stock, where the book and the orders say how to reckon that.
+// What the day costs and what it takes from stock, if the book and the orders have what that needs.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { letter } from './letter.js'
 import { counted, short } from './show.js'
 
 const isZero = ({ amount }) => !/[1-9]/.test(amount)
 
-/** What a line costs and is to bring, in a few words. */
+/** The cost and price of a line, in a few words. */
 export function costOfLine(cost) {
   if (!cost) return nothing
   const [each, unit] = cost.per_pack ? [cost.per_pack, 'a pack'] : [cost.per_piece, 'a piece']
-  return html`${each.text} ${unit}${cost.price ? html`, to sell at <strong>${cost.price.text}</strong>` : nothing}`
+  return html`${each.text} ${unit}${cost.price ? html`, sells at <strong>${cost.price.text}</strong>` : nothing}`
 }
 
-/** The costs of the plan by its order lines; none where they are not known. */
+/** The costs by order line; empty if they are not known. */
 export function lineCosts(plan) {
   return plan?.cost?.known?.lines ?? []
 }
 
-/** What the day costs. */
+/** The table of costs. */
 export function costTable(plan) {
   const { known, unknown } = plan?.cost ?? {}
   if (unknown)
@@ -55,33 +55,33 @@ export function costTable(plan) {
     </div>
     <p class="hint">
       Materials for
-      ${known.materials.text}${isZero(known.from_shelf) ? nothing : ` and left-over for ${known.from_shelf.text}`}${
-        isZero(known.credit) ? nothing : `, of which ${known.credit.text} stays as left-over`
+      ${known.materials.text}${isZero(known.from_shelf) ? nothing : ` and leftovers for ${known.from_shelf.text}`}${
+        isZero(known.credit) ? nothing : `, of which ${known.credit.text} is left over`
       };
-      packing ${known.packing.text}; work ${known.work.text}: <strong>${known.total.text}</strong> altogether.
-      ${priced ? 'The price is that of a pack where it is sold by the pack.' : nothing}
+      packing ${known.packing.text}; work ${known.work.text}: <strong>${known.total.text}</strong> in total.
+      ${priced ? 'Prices are per pack if sold by the pack, else per piece.' : nothing}
     </p>`
 }
 
-const lacks = ({ short }) => short.value > 0
+const isShort = ({ short }) => short.value > 0
 
-/** What runs out, of all the day or in one pot. */
+/** What runs out, on the whole day or in one pot. */
 export function runsOut(plan, pot = null) {
-  const out = (plan?.stock ?? []).filter((entry) => lacks(entry) && (pot === null || entry.runs_out_in === pot))
+  const out = (plan?.stock ?? []).filter((entry) => isShort(entry) && (pot === null || entry.runs_out_in === pot))
   return out.map(
     (entry) =>
       html`<p class="runs-out">
         <strong>${entry.material} runs out</strong
-        >${entry.runs_out_in ? html` in pot ${letter(entry.runs_out_in)}` : nothing}: ${short(entry.had)} is there,
-        ${short(entry.used)} is wanted, ${short(entry.short)} is missing.
-        ${entry.packages ? `Buy ${counted(entry.packages, 'package')}.` : nothing}
+        >${entry.runs_out_in ? html` in pot ${letter(entry.runs_out_in)}` : nothing}. On hand ${short(entry.had)}, needs
+        ${short(entry.used)}. Short
+        ${short(entry.short)}${entry.packages ? `: buy ${counted(entry.packages, 'package')}` : ''}.
       </p>`,
   )
 }
 
-/** What is left of the stock after the day. */
+/** What stays in stock after the day. */
 export function stockLeft(plan) {
-  const enough = (plan.stock ?? []).filter((entry) => !lacks(entry))
+  const enough = (plan.stock ?? []).filter((entry) => !isShort(entry))
   return enough.length
     ? html`<h2>Left in stock after the day</h2>
         <p>${enough.map(({ material, left }) => `${material} ${short(left)}`).join(', ')}.</p>`

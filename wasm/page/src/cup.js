@@ -1,15 +1,15 @@
-// A drawing of a cup: its marks, how far it is filled, and how far it swells under vacuum.
+// A drawing of a cup: its marks, its level, and how high the pot swells under vacuum.
 import { inUnit } from './core.js'
 import { short } from './show.js'
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
 
 const [TOP, BOTTOM, LEFT, RIGHT] = [14, 130, 4, 88]
 
-/** Draws the cup of the book that holds `cup`, filled to `level`; under vacuum it swells to `swollen`. */
+/** Draws the book's cup of capacity `cup`, filled to `level`; under vacuum the pot swells to `swollen`. */
 export function cupDrawing({ book, cup, level, swollen = null, label }) {
   const marks = marksOf(book, cup)
-  const most = Math.max(cup.value, level.value, swollen?.value ?? 0)
-  const y = (volume) => BOTTOM - (volume / most) * (BOTTOM - TOP)
+  const highest = Math.max(cup.value, level.value, swollen?.value ?? 0)
+  const y = (volume) => BOTTOM - (volume / highest) * (BOTTOM - TOP)
   const line = (volume, kind) => svg`<line class=${kind} x1=${LEFT} x2=${RIGHT} y1=${y(volume)} y2=${y(volume)} />`
   return html`<svg class="cup" viewBox="0 0 176 136" role="img" aria-label=${label}>
     <rect class="fill" x=${LEFT} y=${y(level.value)} width=${RIGHT - LEFT} height=${BOTTOM - y(level.value)} />
@@ -30,7 +30,7 @@ export function cupDrawing({ book, cup, level, swollen = null, label }) {
   </svg>`
 }
 
-/** The marks of a cup of the book, in milliliters, by what it holds. */
+/** The marks of the book's cup of this capacity, in milliliters. */
 function marksOf({ bench, measures }, cup) {
   const entry = bench.cups.find(({ holds }) => {
     const milliliters = inUnit(holds, 'mL', measures)

@@ -1,13 +1,13 @@
 // What salt does to a piece: every point is an answer of the library to the requests `salt` and `sink`, for the mix that
-// the piece is shot from, cold and as hot as it is shot.
+// the piece is shot from, cold and at the temperature of the shot.
 import { FORMAT, ask } from './core.js'
 import { state } from './state.js'
 
 /** Salt goes up in half teaspoons for the base of the formula, as a spoon doses it. */
 const STEP = 0.5
-const MOST_STEPS = 240
+const MAX_STEPS = 240
 
-/** The products of one color, each shape of an unlike mold by itself. */
+/** The products of one color, one entry for each shape of a mold with several. */
 export function piecesOf(book) {
   return Object.entries(book.products ?? {}).flatMap(([product, { mold, formulas, overlap }]) => {
     const entry = book.molds[mold]
@@ -23,7 +23,7 @@ export function piecesOf(book) {
   })
 }
 
-/** Which formula of the piece doses a salt, and which. */
+/** The first formula of the piece that doses a salt, with that salt and its dose. */
 export function saltOf({ formulas }) {
   for (const formula of formulas) {
     const doses = state.book.formulas[formula]?.doses ?? {}
@@ -36,14 +36,14 @@ export function saltOf({ formulas }) {
 export const teaspoons = (at) => ({ value: at * STEP, unit: 'tsp' })
 export const same = ({ value, unit }) => ({ value, unit })
 
-/** What the library says, from no salt up to where it refuses. */
-export function reckon(piece, salt) {
+/** The curve from no salt up to where the library refuses more. */
+export function curveOf(piece, salt) {
   const base = basis(piece, salt)
   if (base.fault) return base
   const askFor = (loading) => point(piece, base, loading)
   const points = []
   let end = null
-  while (points.length < MOST_STEPS) {
+  while (points.length < MAX_STEPS) {
     const next = askFor({ as_scooped: teaspoons(points.length) })
     if (next.fault) {
       if (!points.length) return next
@@ -52,9 +52,9 @@ export function reckon(piece, salt) {
     }
     points.push(next)
   }
-  if (points.length < 2) return { fault: end ?? { message: 'No salt goes in.', help: '' } }
+  if (points.length < 2) return { fault: end ?? { message: 'No salt can go in.', help: '' } }
   const dosed = base.dosed && askFor({ mass: base.dosed })
-  // Where on the scale the book's dose lies; a step of it is a step of the scale within rounding.
+  // The place of the book's dose on the scale; a step within rounding is taken as a step.
   const exact = dosed?.salt ? dosed.salt.as_scooped.value / (points[1].salt.as_scooped.value || 1) : null
   const now = exact === null ? null : Math.abs(exact - Math.round(exact)) < 1e-6 ? Math.round(exact) : exact
   return {
@@ -71,15 +71,15 @@ export function reckon(piece, salt) {
 
 const OUT_OF_REACH = 'salt-out-of-reach'
 
-/** Why the plot goes no further, on the scale that it has. */
+/** Why the plot ends where it does. */
 function endOf(fault, { salt }) {
-  const most = `More than ${salt.as_scooped.text} is refused`
-  if (fault.code !== OUT_OF_REACH) return `${most}: ${fault.message} ${fault.help}`
+  const refused = `More than ${salt.as_scooped.text} is refused`
+  if (fault.code !== OUT_OF_REACH) return `${refused}: ${fault.message} ${fault.help}`
   const limit = state.book.limits?.solids
-  return `${most}: it would be more salt by volume than the limit of solids${limit ? `, ${limit}` : ''}.`
+  return `${refused}: the salt would exceed the limit on solids by volume${limit ? `, ${limit}` : ''}.`
 }
 
-/** The mix without its salt, cold and as hot as it is shot, and the piece. */
+/** The mix without its salt, cold and at the temperature of the shot, and the piece. */
 function basis(piece, salt) {
   try {
     return basisOf(piece, salt, (request) => {
@@ -118,7 +118,7 @@ function basisOf(piece, salt, must) {
       lines: [{ order: '1', product: piece.product, ...(piece.shape && { shape: piece.shape }), pieces: 1 }],
     },
   }).pots[0].stages[0]
-  // The plan reckons a shot in the middle of the window.
+  // The plan assumes a shot in the middle of the window.
   const aim = hot.shoot_from && { value: (hot.shoot_from.value + hot.shoot_to.value) / 2, unit: hot.shoot_from.unit }
   const cold = mixed(parts, { phase: 'fused' })
   const atShot = aim ? mixed(parts, { phase: 'fused', temperature: same(aim) }) : null
@@ -129,7 +129,7 @@ function basisOf(piece, salt, must) {
     per,
     dose: held?.dose,
     dosed: dosed && same(dosed.mass),
-    noSink: !piece.cavity.body ? 'the mold states no body' : !book.limits?.water ? 'the book states no water' : '',
+    noSink: !piece.cavity.body ? 'the mold has no "body"' : !book.limits?.water ? 'the book has no water' : '',
     request: {
       calculate: 'salt',
       measures,
@@ -140,7 +140,7 @@ function basisOf(piece, salt, must) {
       ...(atShot && { hot_volume: same(atShot.volume), shot_temperature: same(aim) }),
       salt: book.materials[salt],
       cavity_volume: cavityOf(piece, must),
-      // The plan shows pieces of a mold without a feed share as fed half of their contraction.
+      // The plan assumes a feed share of 50 % for a mold that states none.
       feed: piece.mold.feed ?? '50 %',
       ...(piece.mold.voids && { voids: piece.mold.voids }),
       ...(book.limits?.solids && { most_solids: book.limits.solids }),
@@ -157,7 +157,7 @@ function withoutSalt(book, formulas) {
   return { ...book, formulas: { ...book.formulas, ...changed } }
 }
 
-/** The volume of a cavity, by the water that it holds where the book says that. */
+/** The volume of a cavity; from the water that it holds if the book gives that. */
 function cavityOf({ cavity: { cavity } }, must) {
   if (typeof cavity !== 'object' || !('water' in cavity)) return cavity
   const { altitude, station_pressure } = state.book
@@ -166,7 +166,7 @@ function cavityOf({ cavity: { cavity } }, must) {
   return same(must({ calculate: 'water', ...filled, ...(air && { air_pressure: air }) }).volume)
 }
 
-/** Weight and fall of a piece at a loading. */
+/** Weight and sink rate of a piece at a loading. */
 function point(piece, base, loading) {
   const request = { ...base.request, loading }
   const { answer: salt, faults } = ask(request)
@@ -179,7 +179,7 @@ function point(piece, base, loading) {
   return { salt, sink: answered.answer, said: [...said, [sinks, answered.answer]] }
 }
 
-/** The piece as it sinks: as large as its mass and its density say. */
+/** The request for the sink rate of a piece, its volume from mass and density. */
 function sinking(piece, salt) {
   const cast = { kind: 'other', density: same(salt.density) }
   const { answer } = ask({ calculate: 'mix', materials: { cast }, masses: { cast: same(salt.piece) } })
@@ -194,10 +194,10 @@ function sinking(piece, salt) {
   }
 }
 
-/** What the library says of a piece that weighs, or falls, as is wished; a `note` where it refuses. */
+/** The salt for a wanted weight or sink rate; a `note` if it is refused. */
 export function saltFor(curve, kind, wanted) {
   if (kind === 'piece') return noted(curve.ask({ piece_mass: wanted }))
-  // The volume of a piece hangs on its salt a little: the speed is asked for once more at the salt that comes out.
+  // The volume of a piece depends slightly on its salt: ask again with the salt that results.
   let near = curve.points[0]
   for (let round = 0; round < 3; round += 1) {
     const { answer, faults } = ask({ ...sinking(curve.piece, near.salt), sink_rate: wanted })
@@ -208,10 +208,10 @@ export function saltFor(curve, kind, wanted) {
   return near
 }
 
-/** What speeds are in reach, where one is wished that is not. */
+/** The sink rates in reach, for one that is not. */
 function speedsOf({ points }, wanted) {
-  const [none, most] = [points[0], points.at(-1)]
-  return `${wanted} is out of reach by adding salt. In reach is ${none.sink.sink_rate.text} (no salt) to ${most.sink.sink_rate.text} (${most.salt.as_scooped.text}).`
+  const [none, max] = [points[0], points.at(-1)]
+  return `${wanted} is out of reach by adding salt. In reach: ${none.sink.sink_rate.text} (no salt) to ${max.sink.sink_rate.text} (${max.salt.as_scooped.text}).`
 }
 
 const noted = (answered) => (answered.fault ? { note: `${answered.fault.message} ${answered.fault.help}` } : answered)

@@ -1,5 +1,5 @@
-// Faults of the documents, each beside its field. A fault's path is a JSON Pointer; it is shown at the field with the
-// longest part of that path, and in the list that stands above.
+// Faults of the documents, each next to its field. A fault's path is a JSON Pointer; the fault is shown at the field that
+// has the longest part of the path, and in the list above.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
 /** The keys of a JSON Pointer. */
@@ -20,20 +20,20 @@ export function fieldId(document, path) {
   return `${document}${pointer(path)}`
 }
 
-/** The faults that belong to the field at `path`, which has no field below it. */
+/** The faults at `path` and below, for a field that has no fields below it. */
 export function faultsAt(faults, path) {
   const here = pointer(path)
   return faults.filter((fault) => fault.path === here || fault.path.startsWith(here + '/'))
 }
 
-/** The faults of `path` itself, those below it having fields of their own. */
+/** The faults at `path` itself; those below have fields of their own. */
 export function faultsJustAt(faults, path) {
   const here = pointer(path)
   return faults.filter((fault) => fault.path === here)
 }
 
-/** The sentences of faults, beside the field with this id. */
-export function beside(id, faults) {
+/** The messages of faults, next to the field with this id. */
+export function messages(id, faults) {
   return faults.length
     ? html`<div class="fault" id="${id}:fault">
         ${faults.map((fault) => html`<p><strong>${fault.message}</strong> ${fault.help}</p>`)}
@@ -41,7 +41,7 @@ export function beside(id, faults) {
     : nothing
 }
 
-/** All faults of a document, each with a way to its field. */
+/** All faults of a document, each with a link to its field. */
 export function faultList(title, document, faults) {
   if (!faults.length) return nothing
   return html`<section class="fault-list" role="alert" aria-label=${title}>
@@ -60,10 +60,10 @@ export function faultList(title, document, faults) {
   </section>`
 }
 
-/** A key as it is spoken of: places in a list are counted from 1. */
+/** A key in words: places in a list are counted from 1. */
 const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.replaceAll('_', ' '))
 
-/** Puts the cursor into the field of a fault, or the nearest one above it. */
+/** Puts the cursor into the field of a fault, or the nearest field above it. */
 function go(event, document_, path) {
   const view = `#${document_}`
   event.preventDefault()

@@ -1,17 +1,17 @@
-// Fields of a form: a label, a control and the faults beside it.
+// Fields of a form: a label, a control, and its faults.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
-import { beside } from './faults.js'
+import { messages } from './faults.js'
 
-/** What a control says of its faults to those who do not see them. */
+/** Links a control to its faults for screen readers. */
 const described = (id, faults) => (faults.length ? `${id}:fault` : nothing)
 
 /** A label over a control. */
 export function field(label, id, control, faults = [], kind = '') {
-  return html`<div class="field ${kind}"><label for=${id}>${label}</label>${control}${beside(id, faults)}</div>`
+  return html`<div class="field ${kind}"><label for=${id}>${label}</label>${control}${messages(id, faults)}</div>`
 }
 
-/** A line of text; `set` is given what is written. */
+/** A line of text; `set` gets the text. */
 export function textInput({ id, value, faults = [], set, size = 10, placeholder = '', label = null, numeric = false }) {
   return html`<input
     id=${id}
@@ -27,7 +27,7 @@ export function textInput({ id, value, faults = [], set, size = 10, placeholder 
   />`
 }
 
-/** A choice among names; one that is not among them stays, to be seen with its fault. `none` names the empty choice. */
+/** A choice among names. A value that is not among them stays, shown with its fault. `none` is the text for no choice. */
 export function choice({ id, value, names, faults = [], set, none = null, label = null }) {
   const all = value && !names.includes(value) ? [...names, value] : names
   return html`<select
@@ -43,18 +43,18 @@ export function choice({ id, value, names, faults = [], set, none = null, label 
   </select>`
 }
 
-/** A number with keys beside it, large enough for a glove: each `[words, label, press, disabled]`. */
+/** A number between buttons large enough for a glove, each `[words, label, press, disabled]`. */
 export function stepper({ label, id, before, after, control, faults = [] }) {
   const key = ([words, name, press, disabled = false]) =>
     html`<button type="button" aria-label=${name} ?disabled=${disabled} @click=${press}>${words}</button>`
   return html`<div class="field stepper" role="group" aria-label=${label}>
     <label for=${id}>${label}</label>
     <div class="keys">${before.map(key)}${control}${after.map(key)}</div>
-    ${beside(id, faults)}
+    ${messages(id, faults)}
   </div>`
 }
 
-/** What is written, as a number where it is one; else as it stands, for the library to say what is wrong with it. */
+/** The text as a number if it is one; else the text itself, so that the library can report the fault. */
 export function number(text) {
   const trimmed = text.trim()
   if (trimmed === '') return undefined

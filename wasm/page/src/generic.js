@@ -1,4 +1,4 @@
-// What a plan has beyond the fields that a view shows by itself: as a list of names and values.
+// Fields of a plan that no view has a place for, as a list of names and values.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { both } from './show.js'
 

@@ -1,4 +1,4 @@
-// The letter of a pot, as it stands on its tag.
+// The letter of a pot, as on its tag.
 import { html } from '../vendor/lit-html/lit-html.js'
 
 export const letter = (pot) => html`<span class="letter" data-pot=${pot}>${pot}</span>`

@@ -1,4 +1,4 @@
-// The page: loads the library and what an earlier visit has left, and draws anew after each change.
+// The page: loads the library and what is kept from earlier visits, and draws again after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
@@ -20,13 +20,13 @@ const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', 
 
 const view = () => (location.hash.slice(1) in VIEWS ? location.hash.slice(1) : 'bench')
 
-/** The last plan that could be made, and what is wrong with the documents as they stand. */
+/** The last plan that could be made, with its steps and pots. */
 let last = { plan: null, steps: [], pots: new Map() }
 
 function draw() {
   const { plan: made, bookFaults, ordersFaults } = plan(state.book, state.orders)
   if (made && made !== last.plan) last = { plan: made, pots: potsByLetter(made) }
-  // The words of the steps are on the scale that is shown.
+  // The steps depend on the scale that is shown.
   if (last.plan) last.steps = steps(last.plan)
   const stale = !made
   const shop = state.book.shop ?? 'pourwright'
@@ -73,7 +73,7 @@ function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
   `
 }
 
-/** A view; what cannot be drawn takes the rest of the page with it no more than that. */
+/** Draws a view. If it fails, the rest of the page still works. */
 function guarded(draw) {
   try {
     return draw()
@@ -92,7 +92,7 @@ function viewOf(shown, plan, steps, pots, bookFaults, ordersFaults) {
   return plan ? bench(plan, steps) : nothing
 }
 
-/** Demo data say that they are. */
+/** The notice on demo data. */
 function invented() {
   return isInvented()
     ? html`<p class="invented">Demo data: shop, materials, orders and measurements are invented.</p>`
@@ -103,12 +103,12 @@ function staleNotice(plan, { orders, book }) {
   const where = book ? ['book', 'book'] : ['orders', 'orders']
   return html`<p class="stale" role="alert">
     ${book || orders} ${(book || orders) === 1 ? 'fault' : 'faults'} in the ${where[0]}.
-    ${plan ? html`<strong>What stands here is from before.</strong>` : 'There is no plan yet.'}
-    <a class="button" href="#${where[1]}">Mend it</a>
+    ${plan ? html`<strong>The plan shown here is an earlier one.</strong>` : 'There is no plan yet.'}
+    <a class="button" href="#${where[1]}">Fix it</a>
   </p>`
 }
 
-/** The bar at the foot: the clocks, and the next thing to do with a key that a glove finds. */
+/** The bar at the foot: the clocks, and the next thing to do with a large button. */
 function foot(shown, plan, steps, stale) {
   const now = plan && !stale ? next(steps) : null
   return html`<aside class="foot" aria-label="Clocks and next step">
@@ -122,7 +122,7 @@ function foot(shown, plan, steps, stale) {
                       ${now.step.pots.map((pot) => letter(pot))} <span>${now.item.say}</span>
                     </a>
                     ${mainKey(now, steps)}`
-                : html`<p class="say">${stale ? 'Mend the faults first.' : 'All done.'}</p>`
+                : html`<p class="say">${stale ? 'Fix the faults first.' : 'All done.'}</p>`
             }
             <button type="button" class="quiet" ?disabled=${!state.ticked.length} @click=${once('undo', undo)}>
               Undo
@@ -133,7 +133,7 @@ function foot(shown, plan, steps, stale) {
   </aside>`
 }
 
-/** The key for the next thing: to start its clock, or else that it is done; one that ends a clock looks unlike the rest. */
+/** The button for the next thing: starts its clock, or ticks it. One that ends a running clock looks different. */
 function mainKey(now, steps) {
   const clock = clockOf(now.step, now.item)
   const timer = timerOf(now.item)
@@ -173,7 +173,7 @@ async function begin() {
   try {
     before = kept()
   } catch (failure) {
-    state.notice = `What an earlier visit has left cannot be read (${failure.message}): this is the demo.`
+    state.notice = `The data kept from an earlier visit cannot be read (${failure.message}): this is the demo.`
   }
   const parts = before?.book && before.orders ? before : await firstVisit()
   Object.assign(state, parts)
@@ -185,7 +185,7 @@ async function begin() {
     scrollTo(0, 0)
   })
   addEventListener('pagehide', keepNow)
-  // Another tab has kept something; a page that comes back from the browser's cache may have missed that.
+  // Another tab has stored something; a page that comes back from the browser's cache may have missed it.
   addEventListener('storage', follow)
   addEventListener('pageshow', follow)
   for (const touch of ['pointerdown', 'pointerup', 'keydown']) addEventListener(touch, readySound)

@@ -1,8 +1,8 @@
-// What a pot is meant to be: every material of it, as the bench measures it.
+// What should be in a pot: every material, as the bench measures it.
 import { ask } from './core.js'
 import { state } from './state.js'
 
-/** What is meant by formulas and an amount of base. */
+/** The materials of formulas for an amount of base. */
 export function wantedByAmount(formulas, base) {
   if (!formulas.length) return { rows: [], faults: [] }
   const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, base_amount: base })
@@ -22,7 +22,7 @@ export function measured(material, mass) {
 
 const grams = ({ value, unit }) => ({ value, unit })
 
-/** What is meant by a stage of one of the day's pots: all that is then in the cup. */
+/** The materials of a stage of one of the day's pots: everything in the cup then. */
 export function wantedByPot(pots, of) {
   const held = [...pots.values()].find(({ key }) => key === of.key)
   const stage = held?.pot.stages[of.stage - 1]
@@ -30,8 +30,8 @@ export function wantedByPot(pots, of) {
     const fault = {
       code: 'no-such-pot',
       path: '',
-      message: 'The day has no such pot any more.',
-      help: 'Take an amount instead.',
+      message: 'This pot is no longer in the plan.',
+      help: 'Use an amount instead.',
     }
     return { rows: [], faults: [fault] }
   }
@@ -40,7 +40,7 @@ export function wantedByPot(pots, of) {
   if (!answer) return { rows: [], faults }
   const rows = answer.parts.map(({ material, mass }) => {
     const weigh = stage.weigh.find((weigh) => weigh.material === material)
-    // What the stage before has left in the cup counts too: then all of it is spoken of.
+    // With what the stage before left in the cup, the plan's measure is not for the whole: show the mass.
     const fresh = weigh && Math.abs(weigh.wanted.value - mass.value) < 0.005 * mass.value
     return fresh ? { material, best: weigh.best, others: weigh.others } : { material, mass, all: of.stage > 1 }
   })

@@ -1,15 +1,17 @@
-// What stands below the pots: how the pieces sink, what is left and what it costs, what the plan had to assume, the cautions.
+// Below the pots: sink rates, what is left, costs, assumptions and cautions.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsInFull } from './cautions.js'
 import { costTable, stockLeft } from './cost.js'
-import { anything } from './generic.js'
+import { anything, words } from './generic.js'
 import { both, short } from './show.js'
 
-// The fields that the page shows: what else a plan has is shown as it stands.
+// The fields that have a place on the page; any other is listed.
 const PLAN =
-  'format made_from shop day measures lines pots work steps shelf proof water cost stock assumptions cautions'.split(' ')
+  'format made_from shop day measures lines pots work steps clock shelf proof water cost stock borrowed assumptions cautions'.split(
+    ' ',
+  )
 
-/** All of it. */
+/** The whole section. */
 export function toKnow(plan) {
   return html`<section class="to-know">
     ${sinkRates(plan)} ${stockLeft(plan)} ${shelf(plan)}
@@ -21,13 +23,28 @@ export function toKnow(plan) {
             </ul>`
         : nothing
     }
-    ${costTable(plan)} ${anything(plan, PLAN)}
+    ${borrowed(plan)} ${costTable(plan)} ${anything(plan, PLAN)}
     <h2>Cautions</h2>
     ${cautionsInFull(plan)}
   </section>`
 }
 
-/** What of the left-overs goes into the day's pots. */
+/** Numbers that the book lacks, those that would help most first. */
+function borrowed(plan) {
+  if (!plan.borrowed.length) return nothing
+  return html`<h2>Borrowed numbers: measure the first of these first</h2>
+    <ul>
+      ${plan.borrowed.map(
+        ({ material, property, value, source, gain, how }) =>
+          html`<li>
+            ${material} ${words(property)}, taken as ${value} (${source}): makes the weight of a piece uncertain by
+            ${gain.text}. ${how}
+          </li>`,
+      )}
+    </ul>`
+}
+
+/** Leftovers that go into the day's pots. */
 function shelf(plan) {
   if (!plan.shelf.length) return nothing
   return html`<h2>From the shelf</h2>
@@ -36,7 +53,7 @@ function shelf(plan) {
         (one) =>
           html`<li>
             ${one.name}: ${short(one.used)} of ${short(one.had)}
-            used${one.pots.length ? `, in pot ${one.pots.join(' and ')}` : ''}; ${short(one.stays)} stays.
+            used${one.pots.length ? `, in pot ${one.pots.join(' and ')}` : ''}; ${short(one.stays)} stays on the shelf.
           </li>`,
       )}
     </ul>`
@@ -48,10 +65,10 @@ function sinkRates(plan) {
   const rows = new Map(plan.lines.map((line) => [`${line.what}${line.shape ? `, ${line.shape}` : ''}`, line]))
   return html`<h2>How the pieces sink</h2>
     <p class="hint">
-      With hook, in ${salinity.value > 0 ? `water with ${salinity.text} of salt` : 'fresh water'} of
-      ${both(temperature)}: a model and its bounds.
+      With hook, in ${salinity.value > 0 ? `water with ${salinity.text} of salt` : 'fresh water'} at
+      ${both(temperature)}. A model, with its bounds.
     </p>
-    <div class="wide">
+    <div class="wide" tabindex="0" role="region" aria-label="How the pieces sink">
       <table>
         <thead>
           <tr>
@@ -76,7 +93,7 @@ function sinkRates(plan) {
                         >${known.motion === 'straight' ? '' : `, ${known.motion.replace('-', ' ')}`}
                       </td>
                       <td>${short(known.slowest)} and ${short(known.fastest)}</td>`
-                  : html`<td colspan="3">${unknown ? unknown.message : 'not told'}</td>`
+                  : html`<td colspan="3">${unknown ? unknown.message : 'not known'}</td>`
               }
             </tr>`
           })}

@@ -1,8 +1,8 @@
-// One pot by itself: what goes into it for so much base, and what to add where something else went in.
+// One pot: what goes into it for an amount of base, and what to add if something else went in.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { asked } from './asked.js'
 import { ask } from './core.js'
-import { beside, faultsAt, fieldId } from './faults.js'
+import { messages, faultsAt, fieldId } from './faults.js'
 import { choice, field, stepper, textInput } from './fields.js'
 import { answerOf, putRight } from './correction.js'
 import { wantedByAmount, wantedByPot } from './meant.js'
@@ -12,18 +12,18 @@ import { demo, takeIn } from './storage.js'
 
 const edit = (parts) => change({ one: { ...state.one, ...parts } })
 
-/** Looks at a stage of one of the day's pots, into which `poured` went instead. */
+/** Shows a stage of one of the day's pots, into which `poured` went instead. */
 export function lookAt(step, poured = {}) {
   const { key, stage } = step.of
   edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured, cup: '', trace: '' })
 }
 
-/** Looks at formulas and an amount of base. */
+/** Shows formulas for an amount of base. */
 export function lookAtAmount(formulas, base, poured = {}) {
   edit({ formulas, base, of: null, poured, cup: '', trace: '' })
 }
 
-/** The view; `pots` are those of the plan by their letters, with their keys. */
+/** The view; `pots` are the plan's by letter, with their keys. */
 export function oneView(pots) {
   const { formulas, base, of } = state.one
   const wanted = of ? wantedByPot(pots, of) : wantedByAmount(formulas, base)
@@ -32,18 +32,18 @@ export function oneView(pots) {
   return html`
     <div class="one">
       <section>
-        <h2>What it is meant to be</h2>
+        <h2>What should be in it</h2>
         ${
           of
             ? html`<p class="say">
                 Pot ${letterOf(pots, of)} of the day, <em>${formulas.join(' + ')}</em>
                 <button type="button" class="quiet" @click=${() => lookAtAmount(formulas, '1 cup')}>
-                  take an amount instead
+                  use an amount instead
                 </button>
               </p>`
             : amount(faults)
         }
-        ${beside(
+        ${messages(
           'one:other',
           faults.filter(({ path }) => !/^\/(pot\/|base|formulas|cup)/.test(path)),
         )}
@@ -53,7 +53,7 @@ export function oneView(pots) {
             <thead>
               <tr>
                 <th scope="col">Material</th>
-                <th scope="col">Meant</th>
+                <th scope="col">Should be</th>
                 <th scope="col">What went in instead</th>
               </tr>
             </thead>
@@ -64,25 +64,25 @@ export function oneView(pots) {
         </div>
         ${
           wanted.total
-            ? html`<p class="hint">In all ${short(wanted.total.mass)}, ${both(wanted.total.volume)} cold.</p>`
+            ? html`<p class="hint">Total ${short(wanted.total.mass)}, ${both(wanted.total.volume)} cold.</p>`
             : nothing
         }
         <p class="hint">
-          Write what went in as you measured it: <q>90 drops</q>, <q>2 1/4 cup</q>, <q>12.5 g</q>. Leave the rest empty.
+          Enter what went in as you measured it: <q>90 drops</q>, <q>2 1/4 cup</q>, <q>12.5 g</q>. Leave the rest empty.
         </p>
       </section>
       <section aria-live="polite" class="correction">
-        <h2>To put it right</h2>
+        <h2>How to fix it</h2>
         ${correction ? corrected(correction, of && wanted.total) : nothingWrong()}
       </section>
     </div>
   `
 }
 
-/** The letter that a pot of the day has now: the key stays, the letter may change. */
+/** The present letter of a pot of the day: its key stays, its letter may change. */
 const letterOf = (pots, of) => [...pots].find(([, { key }]) => key === of.key)?.[0]
 
-/** The cup that the pot is in, where it is another one than is taken for it. */
+/** A choice of the cup that the pot is in. */
 function inTheCup(of, faults) {
   const cups = Array.isArray(state.book.bench?.cups) ? state.book.bench.cups : []
   const names = cups.map(({ holds }) => holds).filter((holds) => typeof holds === 'string')
@@ -92,34 +92,34 @@ function inTheCup(of, faults) {
   return html`<div class="fields">${field('In the cup', 'one/cup', control, own)}</div>`
 }
 
-/** What the library says of a pot; `planned` is what a pot of the day is by its plan. */
+/** How to fix the pot; `planned` is the plan's total of a pot of the day. */
 function corrected({ request, answer, faults }, planned) {
   if (!answer) {
-    const first = faults.length === 1 ? 'what is marked' : `the ${faults.length} things that are marked`
-    return html`<p class="hint">What to add can be told once ${first} ${faults.length === 1 ? 'is' : 'are'} mended.</p>`
+    const marked = faults.length === 1 ? 'the marked field' : `the ${faults.length} marked fields`
+    return html`<p class="hint">Fix ${marked} to see what to add.</p>`
   }
   const other = planned && answer.outcome !== 'foreign' && answer.mass.text !== planned.mass.text
   return html`${answerOf(answer, (trace) => edit({ trace }))}
   ${
     other
       ? html`<p class="bench-keeps">
-          <strong>The bench keeps to the plan:</strong> its fills, bursts and loads are for ${short(planned.mass)}, not
-          for ${short(answer.mass)}. Go by the fill mark and the thermometer.
+          <strong>The bench view does not change:</strong> its fills, bursts and loads are for ${short(planned.mass)},
+          not for ${short(answer.mass)}. Go by the fill mark and the thermometer.
         </p>`
       : nothing
   }
   ${asked([request, answer])}`
 }
 
-/** Nothing to put right: shows how, by the demo's pot. */
+/** Nothing to fix; with the demo data, a button that shows an example. */
 function nothingWrong() {
   const show = () =>
     takeIn(async () => {
       const { formulas, base, pot } = await demo('mispour')
       lookAtAmount(formulas, base, pot)
     })
-  return html`<p class="hint">Nothing went in otherwise than meant.</p>
-    ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show me one of the demo</button>` : nothing}`
+  return html`<p class="hint">Everything went in as planned.</p>
+    ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show an example</button>` : nothing}`
 }
 
 function amount(faults) {
@@ -135,7 +135,7 @@ function amount(faults) {
       })}
       <div class="field ends">
         <button type="button" class="quiet" @click=${() => edit({ formulas: [...formulas, another] })}>
-          and another
+          add another
         </button>
       </div>
       ${stepper({
@@ -153,10 +153,10 @@ function amount(faults) {
         ],
       })}
     </div>
-    ${beside('one:formulas', faultsAt(faults, ['formulas']))}`
+    ${messages('one:formulas', faultsAt(faults, ['formulas']))}`
 }
 
-/** So many cups more of base; what is no amount of cups stays as it is. */
+/** Adds cups of base; an amount that cannot be read stays. */
 function more(cups) {
   const { answer } = ask({ calculate: 'convert', amount: state.one.base, to: 'cup', measures: state.book.measures })
   if (answer && answer.value + cups > 0) edit({ base: `${answer.value + cups} cup` })
@@ -171,7 +171,7 @@ function pourRow(row, faults) {
           ? html`<strong>${row.best.measure}</strong> <span class="off">${off(row.best)}</span>
               <small>${row.others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>`
           : html`<strong>${short(row.mass)}</strong>
-              <small>${row.all ? 'in all, with what is left of before' : row.why}</small>`
+              <small>${row.all ? 'total, with what was left in the cup' : row.why}</small>`
       }
     </td>
     <td>${pourInput(row.material, faults)}</td>
@@ -185,10 +185,10 @@ function pourInput(material, faults) {
   const value = state.one.poured[material]
   const set = (amount) => edit({ poured: { ...state.one.poured, [material]: amount } })
   const label = `What went in of ${material}`
-  return html`${textInput({ id, value, faults: own, set, label, placeholder: 'as meant' })}${beside(id, own)}`
+  return html`${textInput({ id, value, faults: own, set, label, placeholder: 'as planned' })}${messages(id, own)}`
 }
 
-/** Materials that went in and do not belong, and a way to name one. */
+/** Materials that went in and do not belong, and a choice to name one. */
 function strangers(wanted, faults) {
   const meant = wanted.rows.map(({ material }) => material)
   const others = Object.keys(state.book.materials).filter((name) => !meant.includes(name))

@@ -1,23 +1,23 @@
-// The day's orders, line by line; each fault beside its field.
+// The day's orders, line by line, each fault next to its field.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { costOfLine, costTable, lineCosts, runsOut } from './cost.js'
 import { FORMAT } from './core.js'
 import { letter } from './letter.js'
-import { beside, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
+import { messages, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
 import { choice, field, number, stepper, textInput } from './fields.js'
 import { once } from './press.js'
 import { ofBefore } from './progress.js'
 import { counted, short } from './show.js'
 import { change, editOrders, state, valueAt } from './state.js'
 
-/** The view: `plan` is the last one that could be made, `faults` are those of the orders as they stand. */
+/** The view: `plan` is the last one that could be made, `faults` are those of the present orders. */
 export function ordersView(plan, faults) {
   const { lines } = state.orders
   return html`
     ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)} ${whole(faults)}
     <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
-    ${ofBefore()} ${beside(fieldId('orders', ['lines']), faultsJustAt(faults, ['lines']))}
+    ${ofBefore()} ${messages(fieldId('orders', ['lines']), faultsJustAt(faults, ['lines']))}
     <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
       ${repeat(
         lines,
@@ -67,7 +67,7 @@ function lineCard(line, index, plan, faults) {
         </button>
       </div>
     </div>
-    ${beside(id, own)} ${strays(line, path, fieldsOf(line, byPack), faults, OPPOSITES)}
+    ${messages(id, own)} ${strays(line, path, fieldsOf(line, byPack), faults, OPPOSITES)}
     ${
       planned
         ? html`<p class="comes-to">
@@ -79,7 +79,7 @@ function lineCard(line, index, plan, faults) {
   </li>`
 }
 
-/** What is ordered: a product, or a mold and formulas. */
+/** The thing ordered: a product, or a mold and formulas. */
 function what(line, path, faults) {
   const set = (product) => {
     const { product: _, mold, formulas, layers, overlap, shape, ...rest } = line
@@ -105,7 +105,7 @@ function byMold(line, path, faults) {
     Array.isArray(line.layers)
       ? html`<div class="field" id=${fieldId('orders', layers)} tabindex="-1">
           In layers: ${line.layers.map((layer) => `${listOf(layer?.formulas).join(' + ')} ${layer?.share}`).join(', ')}
-          ${beside(fieldId('orders', layers), faultsAt(faults, layers))}
+          ${messages(fieldId('orders', layers), faultsAt(faults, layers))}
         </div>`
       : html`${listOf(line.formulas).map((_, at) => chosen('Formula', [...formulas, at], names('formulas'), faults, 'none'))}
           <div class="field ends" id=${fieldId('orders', formulas)} tabindex="-1">
@@ -114,9 +114,9 @@ function byMold(line, path, faults) {
               class="quiet"
               @click=${once(fieldId('orders', formulas), () => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]]))}
             >
-              and another
+              add another
             </button>
-            ${beside(fieldId('orders', formulas), faultsJustAt(faults, formulas))}
+            ${messages(fieldId('orders', formulas), faultsJustAt(faults, formulas))}
           </div>`
   }`
 }
@@ -142,7 +142,7 @@ function written(label, path, faults, more) {
   return field(label, id, textInput({ id, value: valueAt(state.orders, path), faults: own, set, ...more }), own)
 }
 
-/** A count, with a key for one less and one more. */
+/** A count, with buttons for one less and one more. */
 function count(label, path, faults) {
   const id = fieldId('orders', path)
   const own = faultsAt(faults, path)
@@ -159,14 +159,14 @@ function count(label, path, faults) {
   })
 }
 
-/** Counts a line by piece, or in packs; as many are ordered as before. */
+/** Counts a line by piece or in packs, with the same number of pieces. */
 function swap(line, index, byPack) {
   const { pieces, packs, pack_of, ...rest } = line
   const counted = byPack ? { pieces: piecesIn(packs, pack_of) } : { packs: 1, pack_of: pieces ?? 1 }
   editOrders(['lines', index], { ...rest, ...counted })
 }
 
-/** All pieces of so many packs; what is no number yet stays, to be seen with its fault. */
+/** The pieces of a number of packs. A value that is not a number stays, shown with its fault. */
 function piecesIn(packs = 1, each = 1) {
   if (typeof packs !== 'number') return packs
   return typeof each === 'number' ? packs * each : each
@@ -177,7 +177,7 @@ function removeLine(at) {
   change({ orders: { ...state.orders, lines: lines.toSpliced(at, 1) }, removed: { line: lines[at], at } })
 }
 
-/** The line that was removed last, and a key to put it back. */
+/** The line that was removed last, with a button to restore it. */
 function removedLine() {
   if (!state.removed) return nothing
   const { line, at } = state.removed
@@ -185,12 +185,12 @@ function removedLine() {
   const back = () =>
     change({ orders: { ...state.orders, lines: state.orders.lines.toSpliced(at, 0, line) }, removed: null })
   return html`<p class="undo" role="status">
-    Line ${at + 1} is removed: ${line.order} ${what}.
+    Line ${at + 1} removed: ${line.order} ${what}.
     <button type="button" @click=${back}>Undo</button>
   </p>`
 }
 
-/** What a line cannot say beside a product, or beside packs. */
+/** Fields that a line cannot have together with a product or with packs. */
 const OPPOSITES = ['mold', 'formulas', 'layers', 'pieces']
 
 /** The keys of a line that have a field of their own. */
@@ -199,7 +199,7 @@ function fieldsOf(line, byPack) {
   return ['order', 'product', ...byMold, 'shape', 'promised', ...(byPack ? ['packs', 'pack_of'] : ['pieces'])]
 }
 
-/** What is at fault in a part of the list, or stands beside its opposite, and has no field there; with a key to remove it. */
+/** Keys with a fault, or that exclude another, and that have no field on the page; each with a button to remove it. */
 function strays(object, path, fields, faults, opposites = []) {
   return Object.keys(object)
     .filter((key) => !fields.includes(key) && key !== 'ext')
@@ -217,17 +217,17 @@ function strays(object, path, fields, faults, opposites = []) {
         >
           Remove
         </button>
-        ${beside(id, own)}
+        ${messages(id, own)}
       </div>`
     })
 }
 
-/** What is wrong with the list itself, rather than with one of its fields. */
+/** The faults of the list itself, rather than of one of its fields. */
 function whole(faults) {
   const own = faultsJustAt(faults, [])
   const wrong = own.some(({ code }) => code === 'missing-field') || faultsAt(faults, ['format']).length
   return html`<div id="orders" tabindex="-1">
-    ${beside('orders', own)} ${strays(state.orders, [], ['day', 'lines', 'stock', 'shelf'], faults)}
+    ${messages('orders', own)} ${strays(state.orders, [], ['day', 'lines', 'stock', 'shelf'], faults)}
     ${
       wrong && state.orders.format !== FORMAT
         ? html`<div class="buttons">
@@ -245,7 +245,7 @@ function addLine() {
   change({ orders: { ...state.orders, lines: [...lines, line] } })
 }
 
-/** What there is of each material before the day. */
+/** The stock of each material before the day. */
 function stock(faults) {
   const { stock } = state.orders
   const had = typeof stock === 'object' && stock !== null ? stock : {}
@@ -253,29 +253,29 @@ function stock(faults) {
   const set = (name) => name && editOrders(['stock', name], '')
   const id = fieldId('orders', ['stock'])
   return html`<h2 id=${id} tabindex="-1">In stock before the day</h2>
-    ${beside(id, faultsJustAt(faults, ['stock']))}
+    ${messages(id, faultsJustAt(faults, ['stock']))}
     <div class="fields stock">
       ${Object.keys(had).map((name) => written(name, ['stock', name], faults, { size: 7 }))}
       ${field('Another', 'stock:more', choice({ id: 'stock:more', value: '', names: more, set, none: '…' }))}
     </div>`
 }
 
-/** Left-overs come with an order list; what is taken of them stands in the pots. */
+/** Leftovers come with an order list; the pots show what is taken of them. */
 function shelf(faults) {
   const path = ['shelf']
   const left = listOf(state.orders.shelf)
   const own = faultsAt(faults, path)
   if (!left.length && !own.length) return nothing
   const words = ({ name, mass } = {}) => `${name}: ${typeof mass === 'string' ? mass : `${mass?.value} ${mass?.unit}`}`
-  return html`<h2 id=${fieldId('orders', path)} tabindex="-1">Left-overs on the shelf</h2>
-    ${beside(fieldId('orders', path), own)}
+  return html`<h2 id=${fieldId('orders', path)} tabindex="-1">Leftovers on the shelf</h2>
+    ${messages(fieldId('orders', path), own)}
     <ul>
       ${left.map((one) => html`<li>${words(one ?? {})}</li>`)}
     </ul>
     ${
       own.length
         ? html`<div class="buttons">
-            <button type="button" @click=${() => editOrders(path, undefined)}>Do without left-overs</button>
+            <button type="button" @click=${() => editOrders(path, undefined)}>Plan without leftovers</button>
           </div>`
         : nothing
     }`

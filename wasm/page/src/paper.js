@@ -1,12 +1,12 @@
-// What stands at the head of each sheet of paper, so that loose ones can be told apart.
+// The head of each printed page, so that loose pages can be told apart.
 
 const sheet = new CSSStyleSheet()
 let written = null
 
-/** A CSS string: whatever could end it is escaped. */
+/** A CSS string, with everything escaped that could end it. */
 const quoted = (words) => `"${words.replaceAll(/["\\\n\r\f]/g, (sign) => `\\${sign.codePointAt(0).toString(16)} `)}"`
 
-/** Has `words` stand at the head of each sheet, with its number. */
+/** Prints `words` and the page number at the head of each page. */
 export function headOfSheets(words) {
   if (words === written) return
   written = words

@@ -1,12 +1,12 @@
-// The drawing of the curves, and the line to drag along them.
+// The drawing of the curves, with the line to drag along them.
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
 
 const [HEIGHT, LEFT, RIGHT, TOP, BOTTOM] = [150, 80, 30, 16, 24]
 
-/** As wide as the screen is, so that the words keep their size. */
+/** As wide as the screen, so that the words keep their size. */
 const width = () => Math.max(360, Math.min(1000, innerWidth))
 
-/** Draws the curves through `points` with the line at the place `at`; `drag` is given the place it is dragged to. */
+/** Draws the curves through `points` with the line at `at`; `drag` gets the place it is dragged to. */
 export function plot(points, at, drag) {
   const wide = width()
   const numbered = points.map((point, step) => ({ ...point, step }))

@@ -1,11 +1,11 @@
-// Keys for a glove: a finger that bounces or taps twice means one thing.
+// Buttons for a glove: a finger that bounces or taps twice presses once.
 
-/** Milliseconds within which a second press at the same place is the same press. */
+/** Milliseconds within which a second press at the same place counts as the same. */
 const BOUNCE = 500
 
 let last = { place: '', at: -Infinity }
 
-/** A handler of presses at a place, where the key may be another one by the second tap. */
+/** A handler of presses at a place, where another button may be by the second tap. */
 export const once = (place, press) => (event) => {
   if (place === last.place && event.timeStamp - last.at < BOUNCE) return
   last = { place, at: event.timeStamp }

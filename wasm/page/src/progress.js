@@ -5,7 +5,7 @@ import { day } from './show.js'
 import { change, state } from './state.js'
 import { isOver, start } from './timers.js'
 
-/** "todo", "done", or "changed": done, but by other words than the plan's. */
+/** "todo", "done", or "changed": ticked, but the plan has another amount now. */
 export function progress(item) {
   const tick = state.done[item.id]
   if (!tick?.words) return 'todo'
@@ -14,7 +14,7 @@ export function progress(item) {
 
 export const isDone = (step) => step.items.every((item) => progress(item) === 'done')
 
-/** Ticks an item off, or takes the tick back. */
+/** Ticks an item, or removes its tick. */
 export function toggle(item) {
   if (progress(item) === 'done') return takeBack(item.id)
   const over = [item.id, ...(item.ends ?? [])]
@@ -28,12 +28,12 @@ export function toggle(item) {
   if (item.starts) start(item.starts, item.starts.clock)
 }
 
-/** Takes the last tick back. */
+/** Removes the last tick. */
 export function undo() {
   takeBack(state.ticked.at(-1).id)
 }
 
-/** Takes a tick back, and what it did to the clocks: one that it stopped runs on, unless it would have run out. */
+/** Removes a tick and undoes what it did to clocks: one that it stopped runs on, unless its time is over by now. */
 function takeBack(taken) {
   const { [taken]: _, ...done } = state.done
   const { stopped = [], started } = state.ticked.find(({ id }) => id === taken) ?? {}
@@ -43,18 +43,18 @@ function takeBack(taken) {
 
 const anyTicked = () => Object.keys(state.done).length > 0
 
-/** Whether anything is ticked, or a clock runs. */
+/** Whether anything is ticked or a clock runs. */
 export const isBegun = () => state.timers.length > 0 || anyTicked()
 
-/** Begins the day anew. */
+/** Starts the day over. */
 export function begin() {
-  if (confirm('All ticks and clocks are cleared. Go on?')) change({ done: {}, ticked: [], tickedOn: null, timers: [] })
+  if (confirm('Clear all ticks and clocks?')) change({ done: {}, ticked: [], tickedOn: null, timers: [] })
 }
 
-/** Whether the ticks were made on another day than that of the order list: the same words may be another day's work. */
+/** Whether the ticks are from another day than the order list's. */
 const isOfBefore = () => anyTicked() && (state.tickedOn ?? '') !== (state.orders.day ?? '')
 
-/** Ticks of another day, and keys to begin anew or to keep them. */
+/** A notice about ticks of another day, with buttons to clear or keep them. */
 export function ofBefore() {
   if (!isOfBefore()) return nothing
   return html`<div class="undo" role="status">

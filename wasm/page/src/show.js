@@ -1,12 +1,12 @@
-// A quantity of a result on the page. The library words it on the scales of both systems, `338 °F (170 °C)`; the switch
-// says which of the two stands first.
+// Quantities on the page. The library gives them on the scales of both systems, `338 °F (170 °C)`; the US/Metric switch
+// decides which of the two comes first.
 import { state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
 const METRIC = /(°C|kPa|\b(mL|L|g|kg|mm|cm|m|cm\/s|g\/mL))$/
 const US = /(°F|inHg|\b(cup|tbsp|tsp|fl oz|gal|lb|in))$/
 
-/** The text on the scale that is shown, and the one on the other; the latter is empty where there is none. */
+/** The text on the scale that is shown, and on the other scale (empty if there is none). */
 function scales({ text }) {
   const both = /^(.+) \((.+)\)$/.exec(text)
   if (!both) return [text, '']
@@ -20,13 +20,19 @@ export function short(quantity) {
   return scales(quantity)[0]
 }
 
-/** Both, the other one smaller. */
+/** The text on both scales, the other one smaller. */
 export function both(quantity) {
   const [shown, other] = scales(quantity)
   return html`<span class="quantity">${shown}${other ? html` <small>${other}</small>` : nothing}</span>`
 }
 
-/** A deviation as a maker reads it: a true minus sign, nothing where there is none. */
+/** A sentence of the library that gives temperatures on the bench's scale, with these of them on the scale that is shown. */
+export function onScale(sentence, temperatures) {
+  const shown = new Map(temperatures.map((one) => [one.text.split(' (')[0], short(one)]))
+  return sentence.replaceAll(/\d[\d.]* °[CF]/g, (found) => shown.get(found) ?? found)
+}
+
+/** A deviation, with a true minus sign; empty if there is none. */
 export function off(way) {
   return way.off.text === '0 %' ? '' : way.off.text.replace('-', '−')
 }
@@ -36,12 +42,12 @@ export function counted(count, what) {
   return `${count} ${what}${count === 1 ? '' : 's'}`
 }
 
-/** A count to two digits, as one can be sure of it. */
+/** A count to two significant digits: a nominal count is no more certain. */
 export function about(count) {
   return new Intl.NumberFormat('en-US', { maximumSignificantDigits: 2, useGrouping: false }).format(count)
 }
 
-/** A date as it is spoken of: `Thu, Mar 4`. Anything else stays as it was written. */
+/** A date as people say it: `Thu, Mar 4`. Any other text is returned unchanged. */
 export function day(text) {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text ?? '')) return text ?? ''
   const date = new Date(`${text}T00:00:00Z`)

@@ -1,58 +1,58 @@
-// What the page knows, in one object; whoever changes it says so by `change`, and all of the page follows at once.
+// The state of the page in one object. Every change goes through `change`, after which the page is drawn again.
 
 export const state = {
   /** The shop's book and the day's order list: documents of the library. */
   book: null,
   orders: null,
-  /** The text of a book that is no JSON, while it is mended. */
+  /** The text of a book that is not JSON, until it is fixed. */
   bookText: null,
-  /** What has been done, by the id of the step: the words it was done by, and the mass that was measured. */
+  /** What has been done, by the id of the item: its amount in words, and the mass that was measured. */
   done: {},
-  /** What was ticked, the last one last: its id, the clocks that it stopped, and the one that it started. */
+  /** The ticks in order: the id, the clocks that it stopped, and the one that it started. */
   ticked: [],
-  /** The day of the order list when the first of these was ticked. */
+  /** The day of the order list at the first tick. */
   tickedOn: null,
-  /** Clocks that run, or have run out and wait to be seen. */
+  /** Clocks that run, or are over and not stopped yet. */
   timers: [],
-  /** The documents before the last that were opened, with their ticks and clocks. */
+  /** The documents before those that were opened last, with their ticks and clocks. */
   before: null,
-  /** The order line that was removed last, with its place, while it can be put back. */
+  /** The order line that was removed last, with its place, while that can be undone. */
   removed: null,
-  /** Which scale is shown: "us" or "metric". */
+  /** The scale shown first: "us" or "metric". */
   scale: 'us',
-  /** Minutes that a degassing is held, as the maker wrote it; empty: the clock counts up. */
+  /** Minutes that a degassing is held, as written; if empty, the clock counts up. */
   hold: '',
-  /** The pot that is looked at by itself: a formula and an amount, or one of the day's. */
+  /** The pot of the view "One pot": formulas and an amount, or one of the day's. */
   one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '' },
-  /** The piece whose salt is looked at. */
+  /** The piece of the view "Salt". */
   salt: { product: '', salt: '', at: null },
-  /** What is weighed for the book: of what, with which spoon, and the weighings as they were written. */
+  /** A calibration: its kind, material and spoon, and the weighings as written. */
   calibrate: { kind: 'drop', material: '', spoon: '', rows: [] },
-  /** Something that the maker should know of a file that was opened, or of what an earlier visit has left. */
+  /** A message about a file that was opened, or about the data of an earlier visit. */
   notice: '',
-  /** Why the browser keeps nothing, while it does not. */
+  /** Why the browser stores nothing; empty if it does. */
   unkept: '',
-  /** How many documents are being taken in from elsewhere. */
+  /** The number of documents being read. */
   reading: 0,
 }
 
-/** The parts that are kept between visits. */
+/** The parts that are stored between visits. */
 export const KEPT = 'book orders bookText done ticked tickedOn timers before scale hold one salt calibrate'.split(' ')
 
 const listeners = []
 
-/** Has `listener` called after each change. */
+/** Calls `listener` after each change. */
 export function onChange(listener) {
   listeners.push(listener)
 }
 
-/** Changes the state: `parts` replace what stood there. Without any, what hangs on the time of day is drawn anew. */
+/** Changes the state: `parts` replace the present ones. Without any, the page is drawn again as clocks run. */
 export function change(parts = {}) {
   Object.assign(state, parts)
   for (const listener of listeners) listener(parts)
 }
 
-/** A copy of `document` in which `value` stands at `path` (a list of keys); undefined takes it away. */
+/** A copy of `document` with `value` at `path` (a list of keys); undefined removes it. */
 function withValue(document, [key, ...rest], value) {
   const copy = Array.isArray(document) ? [...document] : { ...document }
   const below = rest.length ? withValue(copy[key] ?? {}, rest, value) : value
@@ -62,7 +62,7 @@ function withValue(document, [key, ...rest], value) {
   return copy
 }
 
-/** What stands at `path` of `document`. */
+/** The value at `path` of `document`. */
 export function valueAt(document, path) {
   return path.reduce((below, key) => below?.[key], document)
 }
@@ -77,7 +77,7 @@ export function editOrders(path, value) {
   change({ orders: withValue(state.orders, path, value) })
 }
 
-/** Whether these are the demo's documents, or others that say that they are invented. */
+/** Whether the documents say that they are invented, as the demo's do. */
 export function isInvented() {
   return [state.book.about, state.orders.about].some((about) => /invented/i.test(about ?? ''))
 }

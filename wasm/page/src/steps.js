@@ -1,27 +1,40 @@
-// The steps of the plan as the page works with them: with the parts of the plan that they refer to, and with clocks. A step
-// has items that are ticked off one by one; an item has an id that stays when the day changes, and the words that it is done
-// by, so that a change after the tick is seen.
+// The plan's steps as the page uses them: with the parts of the plan that they refer to, and with clocks. A step has items
+// to tick one by one. An item keeps its id when the day changes, and has its amount in words, so that a change after the
+// tick is seen.
 import { inUnit } from './core.js'
-import { about } from './show.js'
+import { about, onScale } from './show.js'
 
-/** The steps of a day, in the order in which they are done. */
+/** The steps of a day, in the order of work. */
 export function steps(plan) {
   const pots = potsByLetter(plan)
   const { bench, measures } = plan.made_from.book
   const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
   const all = plan.steps.map((step) => withParts(step, plan, pots, hotFor))
   endClocks(all)
+  numberShots(all)
   return all
 }
 
-/** The clock of a hot pot ends with the last load that is shot from that heat. */
+/** The clock of a hot pot ends with the last load of its heat. */
 function endClocks(steps) {
   const shots = steps.filter(({ kind }) => kind === 'shoot')
   const last = new Map(shots.flatMap((step) => step.hot.map((clock) => [clock.id, step])))
   for (const [id, step] of last) (step.items.at(-1).ends ??= []).push(id)
 }
 
-/** The pots by their letters, each with a key that does not change with its place in the day. */
+/** Which shots of their draw the shots of a step are: reheats divide a draw into several steps. */
+function numberShots(steps) {
+  const made = new Map()
+  for (const step of steps.filter(({ kind }) => kind === 'shoot')) {
+    const [{ draw }] = step.draws
+    const before = made.get(draw) ?? 0
+    step.from = before + 1
+    step.to = before + step.items.reduce((sum, { shots }) => sum + shots, 0)
+    made.set(draw, step.to)
+  }
+}
+
+/** The pots by letter, each with a key that does not depend on its place in the day. */
 export function potsByLetter(plan) {
   return new Map(plan.pots.map((pot) => [pot.pot, { pot, key: pot.id, hot: null, heats: new Map() }]))
 }
@@ -39,6 +52,7 @@ function withParts(step, plan, pots, hotFor) {
   return {
     ...more,
     kind: step.kind,
+    cautions: step.cautions,
     work,
     of,
     pots: step.at.map(({ pot }) => pot),
@@ -55,7 +69,7 @@ function withParts(step, plan, pots, hotFor) {
   }
 }
 
-/** What the steps of a kind have besides. */
+/** What the steps of some kinds have in addition. */
 const PARTS = { measure: weighed, add: weighed, degas: held, heat: heated, shoot: shot }
 
 function weighed({ step, of }) {
@@ -69,29 +83,32 @@ function held({ step }) {
 }
 
 function heated({ step, of, pots, hotFor }) {
-  const heating = nextHeating(pots.get(of.pot.pot), of)
-  const bands = heating?.known?.bands ?? []
+  const { heating, again } = nextHeating(pots.get(of.pot.pot), of)
+  const { bands = [], ...window } = heating?.known ?? {}
+  const readings = heating?.known ? [...bands.map(({ below }) => below), window.shoot_from, window.shoot_to] : []
   // A pot that is still hot is shot from by the clock of its last heat.
   const clock = hot(step, of, hotFor)
   pots.get(of.pot.pot).hot = clock
   const last = step.items.length - 1
   return {
     heating,
-    items: step.items.map((_, index) => ({
+    again,
+    items: step.items.map((item, index) => ({
+      say: onScale(item.text, readings),
       ...(bands[index] && { burst: bands[index], of: bands.length }),
       ...(clock && index === last && { starts: clock }),
     })),
   }
 }
 
-/** The table of the next heat of a stage: its own where it is a reheat. */
+/** The table of readings of the next heat of a stage, and whether the pot has been heated before. */
 function nextHeating(pot, { stage, at }) {
   const heats = pot.heats.get(stage) ?? 0
   pot.heats.set(stage, heats + 1)
-  return at.clock?.known?.[heats]?.heating ?? at.heating
+  return { heating: at.clock?.known?.[heats]?.heating ?? at.heating, again: heats > 0 || stage > 1 }
 }
 
-/** How long a pot stays hot, where the book says it: a clock to shoot by, nothing to tick. It starts when the pot is hot. */
+/** The clock of how long a pot stays hot, if the book gives that. It starts when the pot is hot, and has no box. */
 function hot(step, of, { words, seconds }) {
   if (!seconds) return null
   return { id: `${step.id}/hot`, clock: { label: `Pot ${of.pot.pot} stays hot`, seconds, words } }
@@ -104,7 +121,7 @@ function shot({ at, pots }) {
   }
 }
 
-/** What is in each piece of flakes, `1100 flakes of teal-flake`. */
+/** The flakes in a piece, `1100 flakes of teal-flake`. */
 export function flakes(pieces) {
   return pieces.flakes.map((flake) => `${about(flake.count)} flakes of ${flake.material}`).join(', ')
 }

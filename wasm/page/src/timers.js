@@ -1,5 +1,5 @@
-// Clocks: a burst counts down, a degassing counts up, or down where the maker has set how long it is held. A clock is the
-// moment it was started at, so that it runs on while the page is closed.
+// Clocks: a burst counts down; a degassing counts up, or down if a time to hold it is set. A clock is stored as the time
+// it was started at, so that it keeps running while the page is closed.
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
@@ -20,13 +20,13 @@ export function stop(id) {
 
 export const timerOf = (item) => state.timers.find(({ id }) => id === item.id)
 
-/** Minutes as the maker wrote them, in seconds; null where nothing usable is written. */
+/** The minutes written for a degassing, in seconds; null if it is not a positive number. */
 function holdSeconds() {
   const minutes = Number(state.hold)
   return state.hold.trim() && Number.isFinite(minutes) && minutes > 0 ? minutes * 60 : null
 }
 
-/** The clock that an item has, before it is started: what it is for, how long, and what its key says. */
+/** The clock of an item before it starts: its label, its seconds and the words on its button. */
 export function clockOf(step, item) {
   const pot = step.pots.join(' and ')
   if (item.burst) {
@@ -41,7 +41,7 @@ export function clockOf(step, item) {
   return null
 }
 
-/** Seconds on the face of a clock: what is left, or what has gone by. */
+/** Seconds that a clock shows: those left, or those gone by. */
 export function face(timer) {
   const gone = (Date.now() - timer.started) / 1000
   return timer.seconds === null ? Math.floor(gone) : Math.max(0, Math.ceil(timer.seconds - gone))
@@ -56,7 +56,7 @@ export function clock(seconds) {
   return `${minutes}:${String(rest).padStart(2, '0')}`
 }
 
-/** The clocks that run, for the bar at the foot of the page. */
+/** The running clocks, for the bar at the foot of the page. */
 export function timerBar(goTo) {
   const silent = audio?.state !== 'running' && state.timers.some(({ seconds }) => seconds !== null)
   return html`${state.timers.map(
@@ -76,15 +76,15 @@ export function timerBar(goTo) {
         </button>
       </div>`,
   )}
-  ${silent ? html`<p class="silent">Touch the page to let it ring.</p>` : nothing}`
+  ${silent ? html`<p class="silent">Touch the page to let the clocks ring.</p>` : nothing}`
 }
 
 let rang = 0
 let beat = 0
-/** The clocks that have been told to be over, by when they were started. */
-const told = new Set()
+/** Clocks whose end has been announced, by their start time. */
+const announced = new Set()
 
-/** Lets the clocks run: to be called once, and after each change. */
+/** Runs the clocks. Called at the start and after each change. */
 export function runTimers() {
   if (beat) return
   keepAwake(true)
@@ -96,10 +96,10 @@ export function runTimers() {
       return
     }
     const over = state.timers.filter(isOver)
-    const ended = over.filter(({ started }) => !told.has(started))
+    const ended = over.filter(({ started }) => !announced.has(started))
     if (ended.length) {
       document.getElementById('said').textContent = ended.map(({ label }) => `Over: ${label}.`).join(' ')
-      for (const { started } of ended) told.add(started)
+      for (const { started } of ended) announced.add(started)
     }
     if (over.length && Date.now() - rang > REPEAT) ring()
     change()
@@ -108,14 +108,14 @@ export function runTimers() {
 
 let audio = null
 
-/** Browsers let a page sound only once it has been touched: called at each touch while clocks run, after a reload too. */
+/** Browsers let a page play sound only after a touch: called at each touch while clocks run, also after a reload. */
 export function readySound() {
   if (!state.timers.length || audio?.state === 'running') return
   audio ??= new AudioContext()
   audio.resume()
 }
 
-/** Three short tones, and a buzz where the machine can. */
+/** Three short tones, and a buzz if the device can. */
 function ring() {
   rang = Date.now()
   navigator.vibrate?.([200, 100, 200])
@@ -133,13 +133,13 @@ function ring() {
 
 let lock = null
 
-/** Keeps the screen on while a clock runs, where the browser can and the page is seen. */
+/** Keeps the screen on while a clock runs, if the browser can and the page is visible. */
 export async function keepAwake(on = state.timers.length > 0) {
   if (!on) {
     lock?.release()
     lock = null
   } else if (navigator.wakeLock && document.visibilityState === 'visible' && (!lock || lock.released)) {
-    // A low battery may refuse it; the clocks run all the same.
+    // The browser may refuse, on a low battery for example; the clocks run anyway.
     lock = await navigator.wakeLock.request('screen').catch(() => null)
   }
 }

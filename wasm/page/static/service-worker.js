@@ -1,10 +1,10 @@
-// Serves the page from what was stored at the first visit, so that it works without its server. The build writes the list
-// of files and the version, which changes with any of them.
+// Serves the page from what the first visit stored, so that it works offline. The build writes the list of files and the
+// version, which changes with any of them.
 const VERSION = '@VERSION@'
 const FILES = ['@FILES@']
 
 addEventListener('install', (event) => {
-  // `reload` goes past the browser's own cache: what is stored is what the server has.
+  // `reload` bypasses the browser's cache, so that what the server has is stored.
   const fresh = FILES.map((file) => new Request(file, { cache: 'reload' }))
   event.waitUntil(
     caches

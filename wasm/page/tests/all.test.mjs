@@ -1,4 +1,4 @@
-// What holds for every view: it can be read and used by all, by keys and gloves, at once, and without its server.
+// What every view must do: be accessible, work by keyboard and with gloves, be fast, and work offline.
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import axe from 'axe-core'
@@ -9,12 +9,12 @@ for (const colorScheme of ['light', 'dark']) {
     ['tablet', { width: 820, height: 1180 }],
     ['phone', { width: 390, height: 844 }],
   ]) {
-    person(`can be read and used by all, ${colorScheme}, ${name}`, { colorScheme, viewport }, async (page) => {
+    person(`is accessible, ${colorScheme}, ${name}`, { colorScheme, viewport }, async (page) => {
       for (const view of ['Bench', 'Orders', 'One pot', 'Salt', 'Book']) {
         await go(page, view)
         if (view === 'One pot') await page.getByLabel('What went in of plum').fill('90 drops')
         if (view === 'Book') await page.locator('summary').first().click()
-        // The policy of the page lets no script in: the checker goes in by the browser's own door.
+        // The page's policy allows no foreign script: the browser itself runs the checker.
         const { violations } = await page.evaluate(`${axe.source}; axe.run({ resultTypes: ['violations'] })`)
         const serious = violations.map(({ id, impact, nodes }) => `${view}: ${impact} ${id} ${nodes[0].html}`)
         assert.deepEqual(serious, [])
@@ -48,14 +48,14 @@ person('holds long names', { viewport: { width: 820, height: 1180 } }, async (pa
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
     assert.ok(wide <= 0, `${view} is ${wide} px too wide`)
   }
-  // The letter of a pot stays in view, and all of its card.
+  // The letter of a pot and its whole card stay in view.
   const out = await page
     .locator('.pot, .pot .letter, .pot .step *, .foot *')
     .evaluateAll((parts) => parts.filter((part) => part.getBoundingClientRect().right > innerWidth).length)
   assert.equal(out, 0)
 })
 
-person('goes by the keyboard alone', { view: 'orders' }, async (page) => {
+person('works by the keyboard alone', { view: 'orders' }, async (page) => {
   await page.keyboard.press('Tab')
   await page.keyboard.press('Enter')
   assert.equal(await page.evaluate(() => document.activeElement.id), 'main')
@@ -65,7 +65,7 @@ person('goes by the keyboard alone', { view: 'orders' }, async (page) => {
   await page.getByRole('checkbox').first().focus()
   await page.keyboard.press('Space')
   assert.equal(await page.getByRole('checkbox').first().getAttribute('aria-checked'), 'true')
-  // What has the focus can be seen to have it.
+  // The focus is visible.
   const outline = await page
     .getByRole('checkbox')
     .first()
@@ -73,7 +73,7 @@ person('goes by the keyboard alone', { view: 'orders' }, async (page) => {
   assert.equal(outline, '4px')
 })
 
-person('has keys that a glove finds', {}, async (page) => {
+person('has buttons large enough for a glove', {}, async (page) => {
   for (const view of ['Bench', 'Orders', 'One pot', 'Salt']) {
     await go(page, view)
     const small = await page
@@ -87,7 +87,7 @@ person('has keys that a glove finds', {}, async (page) => {
   }
 })
 
-person('follows a key within a frame', { view: 'orders' }, async (page) => {
+person('follows a keystroke within a frame', { view: 'orders' }, async (page) => {
   const { times, said } = await page.evaluate(() => {
     const said = []
     const input = document.getElementById('orders/lines/0/pieces')
@@ -103,15 +103,17 @@ person('follows a key within a frame', { view: 'orders' }, async (page) => {
     })
     return { times, said }
   })
-  // The plan of each number of pieces stands there when the key has been heard.
+  // The plan of each number of pieces is shown as soon as the keystroke is handled.
   assert.ok(new Set(said).size > 1)
   for (const [round, words] of said.entries()) assert.equal(words, said[round % 9])
   const late = times.slice(80).sort((one, other) => one - other)
   const [least, median] = [late[0], late[40]].map((time) => time.toFixed(1))
-  console.log(`# from a key to the plan of the demo day on the page: ${median} ms (median of 80), ${least} ms at best`)
+  console.log(
+    `# from a keystroke to the plan of the demo day on the page: ${median} ms (median of 80), ${least} ms at best`,
+  )
 })
 
-test('works without its server once it has been there', async () => {
+test('works offline after the first visit', async () => {
   const own = await open()
   const { page, context, wrongs } = await visit(own, { serviceWorkers: 'allow' })
   await page.evaluate(() => navigator.serviceWorker.ready)
@@ -126,7 +128,7 @@ test('works without its server once it has been there', async () => {
   await own.close()
 })
 
-test('is served on after an address that is none', async () => {
+test('is still served after a request for a bad address', async () => {
   const own = await open()
   for (const address of ['%', '..%2f..%2fetc', '%00']) {
     const { status } = await fetch(`${own.address}${address}`)

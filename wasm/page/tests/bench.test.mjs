@@ -4,17 +4,21 @@ import { BOUNCE, chooseFile, go, line, person, picture, planOf, pot, read, sheet
 
 person('ticks steps off, keeps them over a reload, and takes them back', {}, async (page) => {
   const done = page.getByRole('button', { name: 'Done', exact: true })
+  const [first, second, third] = (await planOf(page)).pots[0].stages[0].weigh.map(
+    ({ material, best }) => `${material}: ${best.measure}`,
+  )
   await done.click()
   await page.waitForTimeout(BOUNCE)
   await done.click()
-  const base = page.getByRole('checkbox', { name: /^clear-base: 2 cup \+ 1 1\/4 cup/ })
+  const base = page.getByRole('checkbox', { name: first, exact: true })
   assert.equal(await base.getAttribute('aria-checked'), 'true')
   await page.reload()
   await page.locator('html[data-ready]').waitFor()
   assert.equal(await base.getAttribute('aria-checked'), 'true')
-  assert.match(await page.getByLabel('Clocks and next step').innerText(), /plum: 4\.6 g/)
+  const foot = page.getByLabel('Clocks and next step')
+  assert.ok((await foot.innerText()).includes(third))
   await page.getByRole('button', { name: 'Undo' }).click()
-  assert.match(await page.getByLabel('Clocks and next step').innerText(), /stabilizer: 16\.3 g/)
+  assert.ok((await foot.innerText()).includes(second))
 })
 
 person('lists the order of work with what each layer is shot from', {}, async (page) => {
@@ -31,37 +35,38 @@ person('lists the order of work with what each layer is shot from', {}, async (p
   }
 })
 
-person('says where a ticked step has changed since', {}, async (page) => {
+person('shows where a ticked step has changed since', {}, async (page) => {
+  const measured = async () => (await planOf(page)).pots[0].stages[0].weigh[0].best.measure
+  const ticked = await measured()
   await page.getByRole('button', { name: 'Done', exact: true }).click()
   await go(page, 'Orders')
   await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('28')
   await go(page, 'Bench')
   const row = pot(page, 'A').locator('ul.weigh li').first()
-  // More is said in measures of the bench.
-  assert.match(
-    await row.locator('p').innerText(),
-    /Ticked as “2 cup \+ 1 1\/4 cup”; the plan now says “3 1\/2 cup”: 1\/4 cup more\./,
-  )
-  // The box stays at its place beside what is to be measured.
+  // The difference is in measures of the bench.
+  const words = await row.locator('p').innerText()
+  assert.ok(words.startsWith(`Ticked at ${ticked}, now ${await measured()}: `), words)
+  assert.match(words, /: [\d.]+ g more\.$/)
+  // The box stays next to the measure.
   const [box, measure] = await Promise.all(
-    [row.getByRole('checkbox'), row.locator('.measure')].map((part) => part.boundingBox()),
+    [row.getByRole('checkbox'), row.locator('.amount')].map((part) => part.boundingBox()),
   )
   assert.ok(box.width < 80 && box.x + box.width < measure.x && box.y < measure.y + measure.height)
   await picture(page, 'a ticked step that has changed')
-  // Less is put right.
+  // Too much is fixed.
   await go(page, 'Orders')
   await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('44')
   await go(page, 'Bench')
   await row.getByText(/ less\./).waitFor()
-  await row.getByRole('link', { name: 'Put it right' }).click()
+  await row.getByRole('link', { name: 'Fix it' }).click()
   assert.equal(await page.getByLabel('What went in of clear-base').inputValue(), '792 g')
-  await page.getByText('It comes right').waitFor()
+  await page.getByText('It can be fixed').waitFor()
 })
 
-person('goes through the whole day by one key', {}, async (page) => {
+person('goes through the whole day with one button', {}, async (page) => {
   const foot = page.getByLabel('Clocks and next step')
   await page.evaluate(() => {
-    // A press a second, as the key hears it.
+    // One press a second, by its time stamp.
     for (let press = 0; press < 300; press += 1) {
       const click = new MouseEvent('click', { bubbles: true })
       Object.defineProperty(click, 'timeStamp', { value: 1000 * press })
@@ -84,15 +89,23 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
       }
       for (const { burst } of stage.heating?.known?.bands ?? []) assert.ok(text.includes(burst.text))
       for (const draw of stage.draws) {
-        assert.ok(text.includes(`Shoot ${draw.mold}: ${draw.shots} shots of ${draw.per_shot.text}`), draw.mold)
         for (const { weighs, uncertainty } of draw.pieces.filter(({ made }) => made)) {
           assert.ok(text.includes(`each ${weighs.text}${uncertainty ? ` ± ${uncertainty.text}` : ''}`), draw.mold)
         }
       }
     }
   }
+  const shoots = plan.steps.filter(({ kind }) => kind === 'shoot')
+  for (const { at, items } of shoots) {
+    const shots = items.reduce((sum, { shots }) => sum + shots, 0)
+    for (const { pot, stage, draw } of at) {
+      const { mold, per_shot } = plan.pots.find((one) => one.pot === pot).stages[stage - 1].draws[draw - 1]
+      const words = `Shoot ${mold}: ${shots} ${shots === 1 ? 'shot' : 'shots'} of ${per_shot.text}`
+      assert.ok(text.includes(words), words)
+    }
+  }
   for (const code of plan.cautions) assert.ok(await page.locator(`[data-caution="${code}"]`).count(), code)
-  // The words of the cautions are the library's own: those of the bench sheet.
+  // The words of the cautions are the library's: those of the bench sheet.
   const sheet = (await sheetOf(page)).replaceAll(/\s+/g, ' ')
   const shown = await page.locator('[data-caution]').allInnerTexts()
   for (const caution of shown) assert.ok(sheet.includes(caution.trim()), caution)
@@ -109,11 +122,11 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
     assert.equal(await steps.count(), await steps.filter({ has: page.locator(`[data-caution="${code}"]`) }).count())
   }
   // What goes into a hot pot, and salt wherever it is stirred.
-  const adds = page.locator('.step.weigh', { hasText: 'Now add' })
+  const adds = page.locator('.step.add')
   assert.ok((await adds.count()) > 0)
   assert.equal(await adds.count(), await adds.locator('[data-caution="hot-plastisol"]').count())
-  const salted = plan.work.flatMap(({ from }) =>
-    from.filter(({ pot, stage }) => {
+  const salted = shoots.flatMap(({ at }) =>
+    at.filter(({ pot, stage }) => {
       const { stages } = plan.pots.find((one) => one.pot === pot)
       return stages.slice(0, stage).some(({ weigh }) => weigh.some(({ kind }) => kind === 'salt'))
     }),
@@ -122,7 +135,7 @@ person('shows every weighing, burst, shot and caution of the plan', {}, async (p
   assert.equal(await page.locator('.step.shoot', { hasText: 'Stir before every load' }).count(), salted.length)
 })
 
-person('says that sprues go back into a hot pot', { view: 'book' }, async (page) => {
+person('shows that sprues go back into a hot pot', { view: 'book' }, async (page) => {
   const book = (await read('core/examples/demo/book.json')).replace('"sprues": "keep"', '"sprues": "melt-again"')
   await chooseFile(page, 'Open a book', 'book.json', book)
   await go(page, 'Bench')
@@ -138,7 +151,7 @@ person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page
   await page.clock.runFor(45_000)
   assert.match(await clock.innerText(), /0:45/)
   await picture(page, 'bench with a clock')
-  // It runs on while the page is away.
+  // It keeps running while the page is closed.
   await page.reload()
   await page.locator('html[data-ready]').waitFor()
   await page.clock.runFor(75_500)
@@ -151,7 +164,7 @@ person('runs a clock for a burst', { clock: '2027-03-02T08:00:00' }, async (page
   assert.equal(await clock.count(), 0)
 })
 
-/** Goes on by the big key to where the foot speaks of something. */
+/** Presses the big button until the foot shows something. */
 async function goOnTo(page, words) {
   const foot = page.getByLabel('Clocks and next step')
   for (let press = 0; press < 60 && !words.test(await foot.innerText()); press += 1) {
@@ -175,27 +188,31 @@ person('does one thing at a double tap', { clock: '2027-03-02T08:00:00' }, async
   assert.equal(await ticked.count(), before)
   const clock = page.getByRole('timer', { name: 'Pot A, burst 1 of 4' })
   assert.ok(await clock.isVisible())
-  // To end it early is another key, and is taken back with its clock.
+  // Another button ends it early, and Undo brings its clock back.
   await page.clock.runFor(20_000)
   assert.equal(await page.getByRole('button', { name: 'Done', exact: true }).count(), 0)
   await page.getByRole('button', { name: 'Done early' }).click()
-  assert.match(await foot.innerText(), /Burst 2 of 4: 120 s/)
+  assert.match(await foot.innerText(), /Burst 2 of 4/)
   assert.equal(await clock.count(), 0)
   await page.getByRole('button', { name: 'Undo' }).click()
-  assert.match(await clock.innerText(), /1:[34]\d/)
+  assert.match(await clock.innerText(), /1:[01]\d/)
   await page.clock.runFor(101_000)
   assert.ok(await page.getByRole('button', { name: 'Done', exact: true }).isVisible())
 })
 
-person('says how long a pot stays hot from when it is hot', { clock: '2027-03-02T08:00:00' }, async (page) => {
+person('shows how long a pot stays hot from when it is hot', { clock: '2027-03-02T08:00:00' }, async (page) => {
   const foot = await goOnTo(page, /Load 1 of/)
   const clock = page.getByRole('timer', { name: 'Pot A stays hot' })
   assert.match(await clock.innerText(), /7:\d\d|8:00/)
+  // The flake went in hot after the tick that started the clock.
+  await page.getByRole('button', { name: 'Undo' }).click()
+  assert.equal(await clock.count(), 1)
+  await page.clock.runFor(BOUNCE)
   await page.getByRole('button', { name: 'Undo' }).click()
   assert.equal(await clock.count(), 0)
   await goOnTo(page, /Load 1 of/)
   assert.ok(await clock.isVisible())
-  // It goes on for all that is shot from this heat, and ends with the last load of it.
+  // It runs for all that is shot from this heat, and ends with its last load.
   await goOnTo(page, /Burst 1 of/)
   assert.equal(await clock.count(), 0)
   await goOnTo(page, /Load 1 of .* stick-6/)
@@ -208,11 +225,11 @@ person('says how long a pot stays hot from when it is hot', { clock: '2027-03-02
   assert.equal(await clock.count(), 0)
 })
 
-person('rings after a reload once it is touched, and says so', {}, async (page) => {
+person('rings after a reload once it is touched, and shows that', {}, async (page) => {
   await page.getByRole('button', { name: 'Start: Pot A, burst 1 of 4, 90 s' }).click()
-  const silent = page.getByText('Touch the page to let it ring.')
+  const silent = page.getByText('Touch the page to let the clocks ring.')
   await silent.waitFor({ state: 'detached' })
-  await page.waitForFunction(() => JSON.parse(localStorage.getItem('pourwright')).timers.length === 1)
+  await page.waitForFunction(() => JSON.parse(localStorage.getItem('pourwright') ?? '{}').timers?.length === 1)
   await page.reload()
   await page.locator('html[data-ready]').waitFor()
   await silent.waitFor()
@@ -220,23 +237,23 @@ person('rings after a reload once it is touched, and says so', {}, async (page) 
   await silent.waitFor({ state: 'detached' })
 })
 
-person('says what waits while a pot is degassed in fills', {}, async (page) => {
+person('shows what waits while a pot is degassed in fills', {}, async (page) => {
   const { pots } = await planOf(page)
   const { fills, level } = pots[0].degas.known
   assert.equal(fills, 2)
   const words = (await pot(page, 'A').locator('.step.degas .say').first().innerText()).replaceAll(/\s+/g, ' ')
-  assert.match(words, /in 2 fills, half of it at a time, while the rest waits in another cup; each is 1 7\/8 cup/)
+  assert.match(words, /in 2 fills, half of it at a time, while the rest waits in another cup. Each is 1 7\/8 cup/)
   assert.ok(level.text.includes('1 7/8 cup'))
 })
 
-person('holds a degassing as long as the maker says', { clock: '2027-03-02T08:00:00' }, async (page) => {
+person('holds a degassing for the minutes that are set', { clock: '2027-03-02T08:00:00' }, async (page) => {
   await page.getByRole('button', { name: /Start: Pot A, degassing fill 1/ }).click()
   const clock = page.getByRole('timer', { name: 'Pot A, degassing fill 1' })
   await page.clock.runFor(61_000)
   assert.match(await clock.innerText(), /1:01/)
   await page.getByRole('button', { name: 'Stop the clock: Pot A, degassing fill 1' }).click()
   await go(page, 'Book')
-  await page.getByLabel('A degassing is held').fill('3')
+  await page.getByLabel('Hold a degassing').fill('3')
   await go(page, 'Bench')
   await page.getByRole('button', { name: 'Start: Pot A, degassing fill 1, 3:00' }).click()
   await page.clock.runFor(60_000)
@@ -245,12 +262,15 @@ person('holds a degassing as long as the maker says', { clock: '2027-03-02T08:00
 
 person('shows the other scale at a switch', {}, async (page) => {
   const heat = pot(page, 'A').getByRole('heading', { name: /^Heat to/ })
-  assert.match(await heat.innerText(), /^Heat to 325 °F/)
+  const bursts = pot(page, 'A').locator('.bursts').first()
+  assert.match(await heat.innerText(), /^Heat to 3\d\d °F/)
+  assert.match(await bursts.innerText(), /under 2\d\d °F/)
   await page.getByRole('radio', { name: 'Metric' }).check({ force: true })
-  assert.match(await heat.innerText(), /^Heat to 163 °C/)
+  assert.match(await heat.innerText(), /^Heat to 16\d °C/)
+  assert.doesNotMatch(await bursts.innerText(), /°F/)
   await page.reload()
   await page.locator('html[data-ready]').waitFor()
-  assert.match(await heat.innerText(), /^Heat to 163 °C/)
+  assert.match(await heat.innerText(), /^Heat to 16\d °C/)
   // What is measured with the cups and spoons of the bench stays as they are marked.
   assert.match(await pot(page, 'A').innerText(), /2 cup \+ 1 1\/4 cup/)
 })
@@ -260,19 +280,19 @@ person('shows both scales of a metric book too', { view: 'book' }, async (page) 
   await chooseFile(page, 'Open a book', 'metric.json', book)
   await go(page, 'Bench')
   const heat = pot(page, 'A').getByRole('heading', { name: /^Heat to/ })
-  assert.match(await heat.innerText(), /^Heat to 325 °F/)
+  assert.match(await heat.innerText(), /^Heat to 3\d\d °F/)
   await page.getByRole('radio', { name: 'Metric' }).check({ force: true })
-  assert.match(await heat.innerText(), /^Heat to 163 °C/)
+  assert.match(await heat.innerText(), /^Heat to 16\d °C/)
 })
 
-person('prints every pot with its boxes, and no keys', {}, async (page) => {
+person('prints every pot with its boxes, and no buttons', {}, async (page) => {
   const pdf = await page.pdf({ format: 'Letter', path: undefined })
   assert.equal(pdf.subarray(0, 5).toString(), '%PDF-')
   const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g).length
   assert.ok(pages >= 3 && pages <= 9, `${pages} pages`)
   await page.emulateMedia({ media: 'print' })
   for (const letter of 'ABCDE') assert.ok(await pot(page, letter).isVisible())
-  // Loose sheets can be told apart: each step has its pot's letter, each sheet its day and number.
+  // Loose pages can be told apart: each step has its pot's letter, each page its day and number.
   const letters = await page.locator('.pot .step').evaluateAll((steps) =>
     steps.map((step) => {
       const shown = step.querySelector('.on-paper .letter')

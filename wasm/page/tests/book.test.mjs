@@ -1,9 +1,9 @@
-// The book: files, faults beside their fields, cups.
+// The book: files, faults next to their fields, cups.
 import assert from 'node:assert/strict'
 import { readFile } from 'node:fs/promises'
 import { BOUNCE, chooseFile, go, line, person, picture, pot, read } from './support.mjs'
 
-person('that is broken shows each fault beside its field', { view: 'book' }, async (page) => {
+person('that is broken shows each fault next to its field', { view: 'book' }, async (page) => {
   for (const name of [
     'amounts',
     'limits',
@@ -32,7 +32,7 @@ person('that is broken shows each fault beside its field', { view: 'book' }, asy
   await picture(page, 'a broken book', { fullPage: true })
 })
 
-person('is mended in its fields', { view: 'book' }, async (page) => {
+person('is fixed in its fields', { view: 'book' }, async (page) => {
   await chooseFile(
     page,
     'Open a book',
@@ -46,7 +46,7 @@ person('is mended in its fields', { view: 'book' }, async (page) => {
   assert.equal(await page.evaluate(() => document.activeElement.id), 'book/bench/injector/holds')
 })
 
-person('that is no JSON is mended as text', { view: 'book' }, async (page) => {
+person('that is not JSON is fixed as text', { view: 'book' }, async (page) => {
   const whole = await read('core/examples/demo/book.json')
   await chooseFile(page, 'Open a book', 'book.json', whole.slice(0, -3))
   const text = page.getByLabel('Its text')
@@ -54,7 +54,7 @@ person('that is no JSON is mended as text', { view: 'book' }, async (page) => {
   await text.fill(whole)
   await page.getByRole('button', { name: 'Read it again' }).click()
   await page.getByText('Every field of the book').waitFor()
-  // A key that stands twice is a fault of the text.
+  // A duplicate key is a fault of the text.
   await chooseFile(page, 'Open a book', 'book.json', whole.replace('"altitude"', '"measures": "metric", "altitude"'))
   await page.getByText(/twice/).first().waitFor()
 })
@@ -85,22 +85,22 @@ person('and the orders are saved as files and opened again', { view: 'orders' },
   assert.equal(await line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox').inputValue(), '25')
   await go(page, 'Book')
   await chooseFile(page, 'Open orders', 'list.txt', 'no list')
-  await page.getByText('is no order list').waitFor()
+  await page.getByText('is not an order list').waitFor()
 })
 
-person('is replaced only by a book, and comes back', { view: 'book' }, async (page) => {
+person('is replaced only by a book, and can be restored', { view: 'book' }, async (page) => {
   const book = await read('core/examples/demo/book.json')
   const orders = await read('core/examples/demo/orders.json')
   const shop = page.locator('[id="book/shop"]')
-  const back = page.getByRole('button', { name: 'Back to what was here before' })
+  const back = page.getByRole('button', { name: 'Back to the documents before' })
   await shop.fill('A shop of mine')
   await chooseFile(page, 'Open a book', 'orders.json', orders)
-  await page.getByText('“orders.json” is an order list, no book').waitFor()
+  await page.getByText('“orders.json” is an order list, not a book').waitFor()
   assert.equal(await shop.inputValue(), 'A shop of mine')
   await chooseFile(page, 'Open orders', 'book.json', book)
-  await page.getByText('“book.json” is a book: open it').waitFor()
+  await page.getByText('“book.json” is a book. Open it').waitFor()
   assert.equal(await back.count(), 0)
-  // Ticks are not lost unasked, nor with the book.
+  // Ticks are not removed without asking, and come back with the book.
   await go(page, 'Bench')
   await page.getByRole('checkbox').first().click()
   await go(page, 'Book')
@@ -121,11 +121,11 @@ person('is replaced only by a book, and comes back', { view: 'book' }, async (pa
   assert.equal(await page.getByRole('checkbox').first().getAttribute('aria-checked'), 'true')
 })
 
-person('that does not read does not push the one before out', { view: 'book' }, async (page) => {
+person('that cannot be read does not displace the one before', { view: 'book' }, async (page) => {
   const broken = await read('tests/documents/broken/amounts.json')
   await page.locator('[id="book/shop"]').fill('A shop of mine')
   await chooseFile(page, 'Open a book', 'broken.json', broken)
   await chooseFile(page, 'Open a book', 'broken too.json', broken)
-  await page.getByRole('button', { name: 'Back to what was here before' }).click()
+  await page.getByRole('button', { name: 'Back to the documents before' }).click()
   assert.equal(await page.locator('[id="book/shop"]').inputValue(), 'A shop of mine')
 })

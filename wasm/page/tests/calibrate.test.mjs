@@ -1,10 +1,10 @@
-// What the shop weighs for its book.
+// Calibration: weighings of the shop for its book.
 import assert from 'node:assert/strict'
 import { ask, person, picture } from './support.mjs'
 
 const part = (page) => page.getByRole('region', { name: 'Calibrate' })
 
-/** Writes weighings, of which each is what stands in one column after the other. */
+/** Writes weighings, each a list of values in the order of the columns. */
 async function weigh(page, columns, weighings) {
   for (const [at, weighing] of weighings.entries()) {
     for (const [place, column] of columns.entries()) {
@@ -25,7 +25,7 @@ const bookAt = (page, path) =>
 person('is a drop, by several weighings', { view: 'book' }, async (page) => {
   await part(page).getByLabel('of', { exact: true }).selectOption('plum')
   await part(page).getByText('Weigh at least twice').waitFor()
-  // As many are counted as before, where nothing else is written.
+  // The count is that of the weighing before unless another is written.
   await weigh(
     page,
     ['How many', 'Together, g'],
@@ -43,14 +43,14 @@ person('is a drop, by several weighings', { view: 'book' }, async (page) => {
     measures: 'us-customary',
   })
   await part(page).getByText(`${answer.drop}, one standard uncertainty`).waitFor()
-  await part(page).getByText('The book has 0.044 g ± 0.003.').waitFor()
+  await part(page).getByText('In the book: 0.044 g ± 0.003.').waitFor()
   await picture(page, 'calibrated', { fullPage: true })
   const write = part(page).getByRole('button', { name: `Write ${answer.drop} into the book` })
   await write.click()
   assert.equal(await bookAt(page, ['materials', 'plum', 'drop']), answer.drop)
   assert.ok(await write.isDisabled())
   assert.equal(await page.getByRole('alert').count(), 0)
-  // What is wrong with a weighing stands beside it.
+  // A fault of a weighing is shown next to it.
   const second = part(page).getByLabel('Together, g, weighing 2')
   await second.fill('2 cup')
   assert.equal(await second.getAttribute('aria-invalid'), 'true')
@@ -59,7 +59,7 @@ person('is a drop, by several weighings', { view: 'book' }, async (page) => {
   assert.equal(await second.getAttribute('aria-invalid'), null)
 })
 
-person('tells a weighing that is questioned', { view: 'book' }, async (page) => {
+person('shows a questionable weighing', { view: 'book' }, async (page) => {
   const weights = ['2.20', '2.21', '2.20', '2.22', '2.21', '2.20', '2.40']
   await weigh(
     page,
@@ -108,7 +108,7 @@ person('is a level spoonful, and what stays in the injector', { view: 'book' }, 
   assert.equal(await page.getByRole('alert').count(), 0)
 })
 
-person('needs a balance', { view: 'book' }, async (page) => {
+person('needs a scale', { view: 'book' }, async (page) => {
   await page.evaluate(async () => (await import('./src/state.js')).editBook(['bench', 'balance'], undefined))
   await weigh(
     page,
@@ -118,5 +118,5 @@ person('needs a balance', { view: 'book' }, async (page) => {
       ['50', '2.30'],
     ],
   )
-  await part(page).getByText('The book does not say what the balance reads.').waitFor()
+  await part(page).getByText('The book lacks the readability of the scale.').waitFor()
 })

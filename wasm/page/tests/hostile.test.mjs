@@ -1,4 +1,4 @@
-// Documents that are anything but what they should be: the library refuses them, and no view breaks on them.
+// Malformed documents: the library refuses them, and no view breaks on them.
 import assert from 'node:assert/strict'
 import { person, read } from './support.mjs'
 

@@ -1,4 +1,4 @@
-// The order list: what is changed there, and what is wrong with it.
+// The order list: changes and faults.
 import assert from 'node:assert/strict'
 import { BOUNCE, chooseFile, go, line, person, picture, planOf, pot, read } from './support.mjs'
 
@@ -10,7 +10,9 @@ person('change and the plan follows at once', { view: 'orders' }, async (page) =
   await go(page, 'Bench')
   assert.match(await pot(page, 'B').innerText(), /reed paddle × 36/)
   // 36 good ones of 3 cavities with 3 % of rejects take more than 12 shots.
-  assert.match(await pot(page, 'B').innerText(), /Shoot paddle-4: 13 shots/)
+  const { stages } = (await planOf(page)).pots.find(({ pot }) => pot === 'B')
+  assert.equal(stages[0].draws.find(({ mold }) => mold === 'paddle-4').shots, 13)
+  assert.match(await pot(page, 'B').innerText(), /Shots \d+ to 13 of 13\./)
   await picture(page, 'bench')
 })
 
@@ -20,14 +22,14 @@ person('take a new line, by mold and formulas', { view: 'orders' }, async (page)
   await added.getByLabel('Product').selectOption('by mold and formulas')
   await added.getByLabel('Mold').selectOption('grub-2')
   await added.getByLabel('Formula').selectOption('shell')
-  await added.getByRole('button', { name: 'and another' }).click()
+  await added.getByRole('button', { name: 'add another' }).click()
   await added.getByLabel('Formula').nth(1).selectOption('soft')
   await added.getByLabel('Pieces', { exact: true }).getByRole('textbox').fill('40')
   await go(page, 'Bench')
   assert.match(await page.getByRole('main').innerText(), /shell \+ soft × 40/)
 })
 
-person('say what is wrong beside the field, all at once', { view: 'orders' }, async (page) => {
+person('show every fault next to its field, all at once', { view: 'orders' }, async (page) => {
   const pieces = line(page, 1).getByLabel('Pieces', { exact: true }).getByRole('textbox')
   await pieces.fill('many')
   await line(page, 3).getByLabel('Packs', { exact: true }).getByRole('textbox').fill('0')
@@ -36,10 +38,10 @@ person('say what is wrong beside the field, all at once', { view: 'orders' }, as
   assert.match(await page.locator(`[id="${described}"]`).innerText(), /whole number from 1 to/)
   await page.getByRole('alert', { name: '2 faults in the orders' }).waitFor()
   await picture(page, 'orders with faults')
-  // The plan of before is not taken for that of now.
+  // The earlier plan is not mistaken for the present one.
   await go(page, 'Bench')
-  await page.getByText('What stands here is from before.').waitFor()
-  await page.getByRole('link', { name: 'Mend it' }).click()
+  await page.getByText('The plan shown here is an earlier one.').waitFor()
+  await page.getByRole('link', { name: 'Fix it', exact: true }).click()
   await page.getByRole('link', { name: /lines › no. 1 › pieces/ }).click()
   await page.waitForFunction(() => document.activeElement.value === 'many')
   await page.keyboard.press('Control+A')
@@ -48,11 +50,11 @@ person('say what is wrong beside the field, all at once', { view: 'orders' }, as
   assert.equal(await page.getByRole('alert').count(), 0)
 })
 
-person('tell what the day costs and what runs short, where', { view: 'orders' }, async (page) => {
+person('show what the day costs, and what runs short where', { view: 'orders' }, async (page) => {
   const plan = await planOf(page)
   const { known: cost } = plan.cost
   const main = (await page.getByRole('main').innerText()).replaceAll(/\s+/g, ' ')
-  assert.ok(main.includes(`${cost.total.text} altogether`))
+  assert.ok(main.includes(`${cost.total.text} in total`))
   for (const { total, price } of cost.lines) assert.ok(main.includes(total.text) && main.includes(price.text))
   const short = plan.stock.filter(({ short }) => short.value > 0)
   assert.ok(short.length > 0)
@@ -66,7 +68,7 @@ person('tell what the day costs and what runs short, where', { view: 'orders' },
   assert.equal(await page.getByText('runs out').count(), 0)
 })
 
-person('are as many by piece as in packs', { view: 'orders' }, async (page) => {
+person('are the same number by piece and in packs', { view: 'orders' }, async (page) => {
   const swap = async (name) => {
     await line(page, 1).getByRole('button', { name }).click()
     await page.waitForTimeout(BOUNCE)
@@ -77,14 +79,14 @@ person('are as many by piece as in packs', { view: 'orders' }, async (page) => {
   await written('Packs').fill('3')
   await swap('by piece')
   assert.equal(await written('Pieces').inputValue(), '72')
-  // What is no number is not made one.
+  // A text that is not a number stays as it is.
   await swap('in packs')
   await written('Each pack').fill('some')
   await swap('by piece')
   assert.equal(await written('Pieces').inputValue(), 'some')
 })
 
-person('are mended where a key has no field', { view: 'orders' }, async (page) => {
+person('are fixed where a key has no field', { view: 'orders' }, async (page) => {
   const alert = page.getByRole('alert')
   const orders = JSON.parse(await read('core/examples/demo/orders.json'))
   const { format, ...unsaid } = orders
@@ -101,7 +103,7 @@ person('are mended where a key has no field', { view: 'orders' }, async (page) =
   const shelf = [{ name: 'rest', mass: '30 g', formulas: ['dusk', 'plain'] }]
   const lines = [{ ...first, qty: 3, mold: 'finger-5', packs: 2, pack_of: 3 }, ...others]
   await open({ ...orders, format: 'other', customer: 'x', shelf, lines })
-  // The way of each fault goes to what is beside it.
+  // The link of each fault leads to its place.
   for (const [link, field] of [
     ['customer', 'orders/customer'],
     ['lines › no. 1 › qty', 'orders/lines/0/qty'],
@@ -116,7 +118,7 @@ person('are mended where a key has no field', { view: 'orders' }, async (page) =
   }
   await page.getByRole('button', { name: 'Write the format' }).click()
   await alert.getByRole('link', { name: 'shelf', exact: true }).waitFor()
-  await page.getByRole('button', { name: 'Do without left-overs' }).click()
+  await page.getByRole('button', { name: 'Plan without leftovers' }).click()
   assert.equal(await alert.count(), 0)
   assert.equal(await page.locator('.stray').count(), 0)
 })
@@ -125,16 +127,16 @@ person('get a removed line back', { view: 'orders' }, async (page) => {
   const words = await line(page, 2).innerText()
   await page.getByRole('button', { name: 'Remove line 2' }).dblclick()
   assert.equal(await page.locator('.line').count(), 9)
-  // What is changed meanwhile stays.
+  // A change made meanwhile stays.
   await line(page, 1).getByRole('button', { name: 'One more: Pieces' }).click()
-  await page.getByText('Line 2 is removed: 31 dusk finger, salted.').waitFor()
+  await page.getByText('Line 2 removed: 31 dusk finger, salted.').waitFor()
   await page.getByRole('button', { name: 'Undo' }).click()
   assert.equal(await line(page, 2).innerText(), words)
   assert.equal(await line(page, 1).getByRole('textbox', { name: 'Pieces' }).inputValue(), '25')
   assert.equal(await page.getByRole('button', { name: 'Undo' }).count(), 0)
 })
 
-person('of another day do not take over the ticks', {}, async (page) => {
+person('of another day do not keep the ticks', {}, async (page) => {
   await page.getByRole('checkbox').first().click()
   await go(page, 'Orders')
   assert.equal(await page.getByText('The ticks here were made for').count(), 0)
@@ -144,7 +146,7 @@ person('of another day do not take over the ticks', {}, async (page) => {
   await page.getByRole('button', { name: 'Clear all ticks' }).click()
   await go(page, 'Bench')
   assert.equal(await page.locator('[role="checkbox"][aria-checked="true"]').count(), 0)
-  // Or they are kept, and are of this day then.
+  // Or they are kept, and are this day's from then on.
   await page.getByRole('checkbox').nth(1).click()
   await go(page, 'Orders')
   await page.getByLabel('Day').fill('2027-03-10')

@@ -21,41 +21,41 @@ person('is dragged along the plot and written into the book', { view: 'salt' }, 
   )
 })
 
-person('goes by keys too, and says what it comes to', { view: 'salt' }, async (page) => {
+person('works by keyboard too, and reads out the result', { view: 'salt' }, async (page) => {
   const along = page.getByRole('slider')
   assert.match(
     await along.getAttribute('aria-valuetext'),
-    /^1\/4 cup of salt to 1 cup: 10\.8 g a piece, sinks 21 cm\/s/,
+    /^1\/4 cup of salt per 1 cup: 10\.8 g a piece, sinks at 21 cm\/s/,
   )
   await along.press('Home')
-  assert.match(await along.getAttribute('aria-valuetext'), /^0 .* of salt to 1 cup: 9\.\d+ g a piece/)
+  assert.match(await along.getAttribute('aria-valuetext'), /^0 .* of salt per 1 cup: 9\.\d+ g a piece/)
 })
 
-person('follows a wish for the weight and for the fall', { view: 'salt' }, async (page) => {
-  await page.getByLabel('A piece shall weigh').fill('10.2')
-  await page.getByLabel('A piece shall weigh').press('Enter')
+person('finds the salt for a weight and for a sink rate', { view: 'salt' }, async (page) => {
+  await page.getByLabel('Weight of a piece').fill('10.2')
+  await page.getByLabel('Weight of a piece').press('Enter')
   assert.match(await page.locator('.readout p').nth(1).innerText(), /10\.2 g/)
-  // What no spoon measures is weighed, in the book too.
-  await page.getByLabel('A piece shall weigh').fill('11.2')
-  await page.getByLabel('A piece shall weigh').press('Enter')
+  // What no spoon measures is weighed, also in the book.
+  await page.getByLabel('Weight of a piece').fill('11.2')
+  await page.getByLabel('Weight of a piece').press('Enter')
   await page.getByRole('button', { name: 'Write 101 g into “salted”' }).waitFor()
-  await page.getByLabel('It shall sink at').fill('19')
-  await page.getByLabel('It shall sink at').press('Enter')
+  await page.getByLabel('Sink rate').fill('19')
+  await page.getByLabel('Sink rate').press('Enter')
   assert.match(await page.locator('.readout p').nth(2).innerText(), /19 cm\/s/)
-  await page.getByLabel('A piece shall weigh').fill('2')
-  await page.getByLabel('A piece shall weigh').press('Enter')
+  await page.getByLabel('Weight of a piece').fill('2')
+  await page.getByLabel('Weight of a piece').press('Enter')
   await page
     .getByText(/out of reach/)
     .first()
     .waitFor()
-  await page.getByLabel('It shall sink at').fill('40')
-  await page.getByLabel('It shall sink at').press('Enter')
-  await page.getByText(/40 cm\/s is out of reach .* In reach is [\d.]+ cm\/s \(no salt\) to [\d.]+ cm\/s/).waitFor()
-  // The plot ends where its own scale says so.
-  await page.getByText('More than 7 1/2 tbsp is refused: it would be more salt by volume than').waitFor()
+  await page.getByLabel('Sink rate').fill('40')
+  await page.getByLabel('Sink rate').press('Enter')
+  await page.getByText(/40 cm\/s is out of reach .* In reach: [\d.]+ cm\/s \(no salt\) to [\d.]+ cm\/s/).waitFor()
+  // The reason for the end of the plot is shown.
+  await page.getByText('More than 7 1/2 tbsp is refused: the salt would exceed the limit on solids').waitFor()
 })
 
-person('takes salt out, and writes nothing where there is none', { view: 'salt' }, async (page) => {
+person('removes salt, and writes nothing if there is none', { view: 'salt' }, async (page) => {
   const along = page.getByRole('slider')
   await along.press('Home')
   await page.getByRole('button', { name: 'Take the salt out of “salted”' }).click()

@@ -1,4 +1,4 @@
-// What the tests share: the page served with its headers, a browser, and a visit that notes what must not happen.
+// What the tests share: the served page, a browser, and a visit that records what must not happen.
 import assert from 'node:assert/strict'
 import { mkdir, readFile } from 'node:fs/promises'
 import { after, test } from 'node:test'
@@ -30,7 +30,7 @@ export async function open() {
   return { address, browser, server, close }
 }
 
-/** How many times slower the page shall be, to find out what a test does not wait for; files come before the network. */
+/** A factor that slows the page down, to find what a test fails to wait for; the network is later than files. */
 const slow = Number(process.env.SLOW ?? 0)
 
 async function slowDown(context, page) {
@@ -51,7 +51,7 @@ async function slowDown(context, page) {
   }, 100 * slow)
 }
 
-/** A visit with a browser of its own: `wrongs` are errors, violations of the policy, and requests to elsewhere. */
+/** A visit in a browser context of its own; `wrongs` collects errors, policy violations and foreign requests. */
 export async function visit({ address, browser }, { view = 'bench', clock, ...settings } = {}) {
   const context = await browser.newContext({
     viewport: { width: 1180, height: 820 },
@@ -62,7 +62,7 @@ export async function visit({ address, browser }, { view = 'bench', clock, ...se
   const wrongs = []
   page.on('pageerror', (error) => wrongs.push(String(error)))
   page.on('console', (message) => {
-    // Playwright's own note that it keeps service workers off.
+    // Playwright's own note that it blocks service workers.
     if (message.type() !== 'log' && !/Service Worker registration blocked/.test(message.text()))
       wrongs.push(message.text())
   })
@@ -82,22 +82,22 @@ export async function visit({ address, browser }, { view = 'bench', clock, ...se
   return { page, context, wrongs }
 }
 
-/** Goes to another view by its key, and waits until it is there: a page hears of its new address after the click. */
+/** Goes to another view, and waits for it: the page gets its new address after the click. */
 export async function go(page, name) {
   const key = page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name })
   await key.click()
   await key.and(page.locator('[aria-current="page"]')).waitFor()
 }
 
-/** Longer than two presses of one key are one. */
+/** Longer than the time in which two presses count as one. */
 export const BOUNCE = 600
 
-/** A picture for whoever wants to look. */
+/** Saves a screenshot to look at. */
 export const picture = (page, name, more = {}) => page.screenshot({ path: `${pictures}${name}.png`, ...more })
 
 let opened = null
 
-/** The page and the browser of a file of tests, opened at the first of them and closed after the last. */
+/** The server and browser of a test file, opened at its first test and closed after the last. */
 function shop() {
   opened ??= open()
   return opened
@@ -105,7 +105,7 @@ function shop() {
 
 after(async () => (await opened)?.close())
 
-/** A test with a visit of its own, in which nothing may go wrong. */
+/** A test with a visit of its own, without errors. */
 export function person(does, settings, body) {
   test(does, async () => {
     const { page, context, wrongs } = await visit(await shop(), settings)
@@ -129,13 +129,13 @@ export const line = (page, number) =>
     .and(page.locator('.line'))
     .nth(number - 1)
 
-/** Opens a file, and waits until it has been taken in, whatever came of it. */
+/** Opens a file, and waits until it has been read or refused. */
 export async function chooseFile(page, label, name, text) {
   await page.getByLabel(label).setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
   await page.locator('main[aria-busy="false"]').waitFor()
 }
 
-/** What the library says in the page. */
+/** The library's reply in the page. */
 export const ask = (page, request) =>
   page.evaluate(async (request) => {
     const [core, { state }] = await Promise.all([import('./src/core.js'), import('./src/state.js')])

@@ -16,7 +16,7 @@ const library = join(root, 'bindings/js')
 for (const file of ['build/pourwright.js', 'build/pourwright_bg.wasm']) {
   await cp(join(library, file), join(out, 'pourwright', file))
 }
-// Without the entries for Node and for plain numbers alone.
+// Without the entries for Node and for plain numbers.
 await cp(join(library, 'src'), join(out, 'pourwright/src'), {
   recursive: true,
   filter: (file) => !/(node|scalar-\w+)\.js$/.test(file),

@@ -15,7 +15,7 @@ try {
   const done = page.getByRole('button', { name: 'Done', exact: true })
   for (let step = 0; step < 2; step += 1) {
     await done.click()
-    await page.waitForTimeout(1000) // a second press too soon is taken for the same
+    await page.waitForTimeout(1000) // presses in quick succession count as one
   }
   await page.evaluate(() => {
     document.querySelector('ul.weigh').scrollIntoView({ block: 'center' })

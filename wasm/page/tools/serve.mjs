@@ -15,7 +15,7 @@ const TYPES = {
 }
 
 const HEADERS = {
-  // That of the page's own <meta>, and what only a header can say.
+  // The policy of the page's <meta>, and what only a header can set.
   'content-security-policy':
     "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self'; connect-src 'self'; " +
     "manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
@@ -36,7 +36,7 @@ export function serve(folder, port = 0, host = '127.0.0.1') {
       response.writeHead(200, { ...HEADERS, 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' })
       response.end(body)
     } catch {
-      // An address that is none is one of nothing.
+      // A bad address is not found either.
       response.writeHead(404, HEADERS).end('Not found')
     }
   })

@@ -1,14 +1,14 @@
-"""pourwright: recipe-formula and batch maths for workshops that pour soft plastic to order.
+"""pourwright: recipe-formula and batch math for workshops that pour soft plastic to order.
 
 Three levels, all of them with the same bits as every other door of the library:
 
 * numbers in and out, the unit in each name: :func:`salt_for_density`, :func:`shot_fill`, :func:`sink_rate`, ...;
   whole columns of them on NumPy arrays in :mod:`pourwright.columns`;
-* :func:`calculate`: every calculation as one request with amounts as one says them (``"1/4 tsp"``);
+* :func:`calculate`: every calculation as one request with amounts as you say them (``"1/4 tsp"``);
 * :class:`Book`: the shop's book, and the plan and the bench sheet of a day.
 
-What is wrong comes as a :class:`PourwrightError`, a :class:`ValueError`, all faults together; what is of another type
-than a call takes, as a :class:`PourwrightTypeError`, which is a :class:`TypeError` too.
+A refused call raises a :class:`PourwrightError`, a :class:`ValueError`, with all faults; an argument of the wrong type
+raises a :class:`PourwrightTypeError`, which is also a :class:`TypeError`.
 
 Hot plastisol sticks and burns deep, its fumes need ventilation, a drop of water in a mold erupts. Plans and answers
 carry cautions: show them to the person who pours. The supplier's safety data sheet, local codes and licensed practice
@@ -28,7 +28,7 @@ from ._native import lib
 from .documents import Calculate
 
 if TYPE_CHECKING:
-    # What each calculation gives is known by its name.
+    # The type of an answer depends on the name of the calculation.
     calculate: Calculate
 else:
     from ._book import calculate

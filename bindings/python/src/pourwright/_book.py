@@ -16,9 +16,9 @@ from .documents import PlanDocument, PlanItem
 
 
 def answer_text(request: str | bytes | bytearray | memoryview) -> str:
-    """Answers a calculation request as JSON text with JSON text: ``{"result":...}`` or ``{"faults":...}``.
+    """Answers a request given as JSON text with JSON text: ``{"result":...}`` or ``{"faults":...}``.
 
-    The text is the same in every door; it never raises for what the request says.
+    The text is the same at every door. A faulty request does not raise; its faults are in the answer.
     """
     text = to_json(request)
     out, length = ffi.new("char **"), ffi.new("size_t *")
@@ -40,18 +40,18 @@ def calculate(request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, A
 
     Args:
         request: The name of the calculation, or the request as a mapping, whose ``calculate`` names it.
-            For one that is JSON text there is :func:`answer_text`.
+            For a request as JSON text use :func:`answer_text`.
         **fields: Fields of the request. One that is a keyword of Python, such as ``from``, is written
-            with an underscore behind: ``from_``. What is None is left out. Amounts are written as one
-            says them (``"1/4 tsp"``, ``"8 % of base"``), or as ``{"value": 12.5, "unit": "g"}``. The
-            fields of every request stand in ``core/schema/request.json``.
+            with an underscore at its end: ``from_``. Fields that are None are omitted. Write amounts as
+            you say them (``"1/4 tsp"``, ``"8 % of base"``), or as ``{"value": 12.5, "unit": "g"}``. The
+            fields of every request are in ``core/schema/request.json``.
 
     Returns:
         The response, as its type in :mod:`pourwright.documents`. Quantities in it have ``text`` to show and ``value``
         with its ``unit``.
 
     Raises:
-        PourwrightError: All faults of the request together, with paths into it.
+        PourwrightError: All faults of the request, with paths into it.
     """
     known: Mapping[str, Any] = {"calculate": request} if isinstance(request, str) else request
     if not isinstance(known, Mapping):
@@ -66,8 +66,8 @@ def calculate(request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, A
 class Plan(Mapping[str, Any]):
     """A day's plan: a mapping as in ``core/schema/plan.json``, and a bench sheet.
 
-    It is complete and never changes; it outlives its book. What ``plan["pots"]`` gives is the caller's own, made anew
-    each time. Its ``cautions`` are for the person who pours.
+    It is complete, never changes, and does not need its book any more. ``plan["pots"]`` returns a new copy each time.
+    Show its ``cautions`` to the person who pours.
 
     >>> plan = book.plan(orders)                  # doctest: +SKIP
     >>> print(plan.sheet())                       # doctest: +SKIP
@@ -103,7 +103,7 @@ class Plan(Mapping[str, Any]):
         return self._notes
 
     def to_dict(self) -> PlanDocument:
-        """The plan as a dictionary of the caller's own."""
+        """The plan as a new dictionary."""
         made: PlanDocument = json.loads(self.json())
         return made
 
@@ -114,7 +114,7 @@ class Plan(Mapping[str, Any]):
         return self._texts
 
     if TYPE_CHECKING:
-        # What each part is, is known by its name.
+        # The type of a part depends on its name.
         __getitem__: PlanItem
     else:
 
@@ -128,7 +128,7 @@ class Plan(Mapping[str, Any]):
         return len(self._parts())
 
     def __getstate__(self) -> tuple[str, str, str]:
-        # What it says, and not the way to plan it again: another version may plan otherwise.
+        # The plan itself, not its documents: another version may plan differently.
         return self.json(), self.sheet(), self.notes()
 
     def __setstate__(self, state: tuple[str, str, str]) -> None:
@@ -162,7 +162,7 @@ class Book:
 
         Raises:
             OSError: The file cannot be read.
-            TypeError: A value that cannot stand in a document, with its path.
+            TypeError: A value that a document cannot have, with its path.
             PourwrightError: All faults of the text, else all of its form, else all of its meaning.
         """
         self._text = read(document)
@@ -176,7 +176,7 @@ class Book:
 
         Raises:
             OSError: The file cannot be read.
-            PourwrightError: As by :class:`Book`.
+            PourwrightError: As for :class:`Book`.
         """
         return cls(Path(path))
 
@@ -189,14 +189,14 @@ class Book:
 
         Raises:
             OSError: The file cannot be read.
-            TypeError: A value that cannot stand in a document, with its path.
+            TypeError: A value that a document cannot have, with its path.
             PourwrightError: All faults of the order list, with paths into it, or why the day cannot be
                 planned.
             ValueError: The book is closed.
         """
         text = read(orders)
         out = ffi.new("pour_plan **")
-        # The name keeps the book alive through the call, whoever closes it meanwhile.
+        # This reference keeps the book alive during the call, even if another thread closes it.
         handle = self._open()
         checked(lib.pour_book_plan, handle, text, len(text), out)
         return Plan(ffi.gc(out[0], lib.pour_plan_free))
@@ -210,7 +210,7 @@ class Book:
         return self.plan(orders).notes()
 
     def close(self) -> None:
-        """Gives the book back; a call that runs on it ends well. To close it twice does nothing."""
+        """Frees the book; a running call finishes. Closing it twice does nothing."""
         self._handle = None
         self._text = b""
 
@@ -226,7 +226,7 @@ class Book:
         return handle
 
     def __reduce__(self) -> tuple[type[Book], tuple[bytes]]:
-        # Loaded anew from its text, which is taken before a close under way can take it.
+        # Loaded again from its text, which is read before another thread can close the book.
         text = self._text
         self._open()
         return Book, (text,)

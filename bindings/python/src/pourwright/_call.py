@@ -1,4 +1,4 @@
-"""Calls into the C library: its contract stands at the top of `pourwright.h`."""
+"""Calls into the C library; its contract is at the top of `pourwright.h`."""
 
 from __future__ import annotations
 
@@ -14,32 +14,32 @@ if lib.pour_abi_version() != lib.POUR_ABI_VERSION:
     raise ImportError("The pourwright library is of another version than this package.")
 
 OMITTED = -sys.float_info.max
-"""Stands for an omitted number in C."""
+"""An omitted number in C."""
 
 _Kind = TypeVar("_Kind")
 _Word = TypeVar("_Word", bound=str)
 
-# The largest number stands for an omitted count.
-_MOST = 2**32 - 2
+# The largest number means an omitted count.
+_MAX = 2**32 - 2
 
 _INSTEAD: Mapping[str, str] = {
-    "str": " Amounts as one says them are for convert, dose_mass and calculate.",
-    "ndarray": " For whole columns there is pourwright.columns.",
+    "str": " Amounts as text are for convert, dose_mass and calculate.",
+    "ndarray": " For columns use pourwright.columns.",
 }
 
 
 def instance(parameter: str, value: object, kind: type[_Kind]) -> _Kind:
-    """What a parameter holds, which must be of its kind."""
+    """The value of a parameter, checked to be of this type."""
     if isinstance(value, kind):
         return value
     raise wrong_type(parameter, f"{parameter} must be of type {kind.__name__}, not {type(value).__name__}.")
 
 
 def real(parameter: str, value: Any) -> float:
-    """A number for C: whatever Python takes for one, but no text."""
+    """A number for C: anything that Python can convert to a float, except text."""
     kind = type(value)
     if kind is not float:
-        # By itself, `float` would read text and bytes.
+        # `float` alone would also read text and bytes.
         if not (hasattr(kind, "__float__") or hasattr(kind, "__index__")) or issubclass(kind, str):
             raise _not_real(parameter, kind)
         try:
@@ -49,7 +49,7 @@ def real(parameter: str, value: Any) -> float:
         except TypeError:  # an array of several
             raise _not_real(parameter, kind) from None
     if value == OMITTED:
-        message = f"{parameter} is {value}, which is in no range."
+        message = f"{parameter} is {value}, which is out of range."
         raise refused("out-of-range", f"/{parameter}", message, "Check the number.", lib.POUR_REFUSED)
     return value  # type: ignore[no-any-return]
 
@@ -60,21 +60,21 @@ def _not_real(parameter: str, kind: type[Any]) -> PourwrightTypeError:
 
 
 def whole(parameter: str, value: Any) -> int:
-    """A count for C; cffi would drop what is behind the point of some numbers."""
+    """A count for C; cffi would truncate some fractions."""
     try:
         count = operator.index(value)
     except TypeError:
         message = f"{parameter} must be a whole number, not {type(value).__name__}."
         raise wrong_type(parameter, message) from None
-    if not 0 <= count <= _MOST:
+    if not 0 <= count <= _MAX:
         message = f"{parameter} is not a count."
-        help = f"Give a whole number from 0 to {_MOST}."
+        help = f"Give a whole number from 0 to {_MAX}."
         raise refused("out-of-range", f"/{parameter}", message, help, lib.POUR_REFUSED)
     return count
 
 
 def word(words: Sequence[str], parameter: str, chosen: str) -> int:
-    """The number that stands for a word."""
+    """The number of a word."""
     try:
         return words.index(instance(parameter, chosen, str)) + 1
     except ValueError as error:
@@ -88,20 +88,20 @@ def word(words: Sequence[str], parameter: str, chosen: str) -> int:
 def c_text(parameter: str, text: str) -> bytes:
     """Text for C, where a NUL would end it."""
     if "\0" in instance(parameter, text, str):
-        message, help = f"{parameter} must not have a NUL character.", "Leave it out."
+        message, help = f"{parameter} must not have a NUL character.", "Remove it."
         raise refused("wrong-type", f"/{parameter}", message, help, lib.POUR_REFUSED)
     return text.encode("utf-8", "surrogatepass")
 
 
 class Arguments:
-    """The arguments of one call as C takes them. What is wrong with them is kept, and raised together."""
+    """The arguments of one call as C takes them. Their errors are collected and raised together."""
 
     __slots__ = ("_errors", "_kept")
 
     def __init__(self) -> None:
         """No argument yet."""
         self._errors: list[PourwrightError] = []
-        # C reads what is made here until the call ends.
+        # C reads these until the call ends.
         self._kept: list[Any] = []
 
     def _keep(self, otherwise: Any, read: Callable[..., Any], *arguments: Any) -> Any:
@@ -146,7 +146,7 @@ class Arguments:
         return ffi.NULL if text is None else self.text(name, text)
 
     def list(self, kind: str, columns: int, name: str, values: Iterable[Any]) -> tuple[Any, int]:
-        """A list of numbers (of 0 columns), or of rows of so many; with its length."""
+        """A list of numbers (0 columns) or of rows, with its length."""
         numbers = self._keep([], _listed, columns, name, values)
         made = ffi.new(kind, numbers)
         self._kept.append(made)
@@ -157,20 +157,20 @@ class Arguments:
         return (ffi.NULL, 0) if values is None else self.list(kind, columns, name, values)
 
     def check(self) -> None:
-        """Raises what is wrong so far."""
+        """Raises the errors so far."""
         if self._errors:
             raise _together(self._errors)
 
     def call(self, function: Callable[..., int], *arguments: Any) -> None:
-        """Does the call, unless something is wrong already; raises what is wrong."""
+        """Does the call if there are no errors yet; raises all errors."""
         self.check()
         if function(*arguments, ffi.NULL):
-            # It changes nothing, so that an error is asked for only by calling once more.
+            # Such calls change nothing: call again to get the error.
             checked(function, *arguments)
 
 
 def _listed(columns: int, name: str, values: Iterable[Any]) -> list[Any]:
-    """Numbers for C, each named by its place, as in paths: ``parts/3/1``."""
+    """Numbers for C, each named by its path: ``parts/3/1``."""
     if isinstance(values, (str, bytes)) or not isinstance(values, Iterable):
         raise wrong_type(name, f"{name} must be a sequence, not {type(values).__name__}.")
     if columns == 0:
@@ -179,41 +179,41 @@ def _listed(columns: int, name: str, values: Iterable[Any]) -> list[Any]:
     for index, row in enumerate(values):
         numbers = list(row) if isinstance(row, Iterable) and not isinstance(row, (str, bytes)) else []
         if len(numbers) != columns:
-            # cffi fills up a shorter one with a 0.
+            # cffi would fill a shorter row with zeros.
             raise wrong_type(f"{name}/{index}", f"{name}/{index} must be {columns} numbers.")
         rows.append([real(f"{name}/{index}/{column}", value) for column, value in enumerate(numbers)])
     return rows
 
 
 def _together(errors: Sequence[PourwrightError]) -> PourwrightError:
-    """All of these as one."""
+    """All errors as one."""
     faults = tuple(fault for error in errors for fault in error.faults)
     kind = next((type(error) for error in errors if isinstance(error, PourwrightTypeError)), type(errors[0]))
     return kind(faults, "\n".join(map(str, errors)), errors[0].status)
 
 
 def if_number(number: float) -> float | None:
-    """A number that there may not be."""
+    """A number, or None for NaN."""
     return None if number != number else number
 
 
 def if_count(count: int) -> int | None:
-    """A count that there may not be."""
+    """A count, or None."""
     return None if count == lib.POUR_OMITTED_COUNT else count
 
 
 def word_at(words: tuple[_Word, ...], place: int) -> _Word:
-    """The word that a number stands for."""
+    """The word with this number."""
     return words[place - 1]
 
 
 def if_word(words: tuple[_Word, ...], place: int) -> _Word | None:
-    """A word that there may not be."""
+    """A word, or None."""
     return words[place - 1] if place else None
 
 
 def checked(call: Callable[..., int], *arguments: Any) -> None:
-    """Does a call, and raises what it says is wrong."""
+    """Does a call; raises its error."""
     error = ffi.new("pour_error **")
     status = call(*arguments, error)
     if status:
@@ -223,7 +223,7 @@ def checked(call: Callable[..., int], *arguments: Any) -> None:
 def number(call: Callable[..., int], *arguments: Any) -> float:
     """The number that a call writes through the pointer after its `arguments`.
 
-    Such calls change nothing, so that an error is asked for only by calling once more.
+    Such calls change nothing: to get the error, it calls again.
     """
     result = ffi.new("double *")
     if call(*arguments, result, ffi.NULL):
@@ -233,7 +233,7 @@ def number(call: Callable[..., int], *arguments: Any) -> float:
 
 
 def handed_out(call: Callable[..., int], *arguments: Any) -> str:
-    """The text that a call hands out through the pointers after its `arguments`."""
+    """The text that a call writes through the pointers after its `arguments`."""
     out = ffi.new("char **")
     length = ffi.new("size_t *")
     checked(call, *arguments, out, length)

@@ -1,4 +1,4 @@
-"""Columns of numbers: how they are read and written, and the columnar calls that are not of a calculation."""
+"""Columns of numbers: how they are read and written, and the columnar calls that are not in the table."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ def convert(
     Args:
         conversion: The prepared conversion.
         values: Numbers of its unit.
-        out: Where the result goes; a new array if omitted.
+        out: The array for the result. Default: a new one.
         statuses: Receives the status of each row.
     """
     prepared = instance("conversion", conversion, Conversion)._prepared
@@ -61,7 +61,7 @@ def density_of_parts(
         masses_g: A table: a row for each mix, a column for each part; or a table of one row for all mixes.
         densities_g_per_ml: A table of the same shape, or one row for all mixes.
         voids: Shares of the volume that are air.
-        out: Where the result goes; a new array if omitted.
+        out: The array for the result. Default: a new one.
         statuses: Receives the status of each row.
     """
     masses = _floats("masses_g", masses_g)
@@ -85,7 +85,7 @@ def density_of_parts(
 
 
 def word_of(words: Sequence[str], name: str, chosen: str | None) -> int:
-    """The number that stands for a word, 0 for none."""
+    """The number of a word, 0 for none."""
     return 0 if chosen is None else word(words, name, chosen)
 
 
@@ -98,7 +98,7 @@ def columnar(
     out: Mapping[str, Floats] | None,
     statuses: Statuses | None,
 ) -> dict[str, Floats]:
-    """Does the columnar call of a calculation, and gives its results by their names."""
+    """Does the columnar call of a calculation; returns its results by name."""
     read = [(name, values) for name, values in given if values is not None]
     spread, results, written = _arranged(read, names, out or {}, statuses)
     columns = ffi.new(f"{c_name}_columns *")
@@ -110,7 +110,7 @@ def columnar(
     for name, values in results.items():
         setattr(places, name, _place_of(values))
     rows = len(results[names[0]])
-    # The arrays are named here until the call ends: their memory stays.
+    # The names keep the arrays alive until the call ends.
     checked(call, rows, columns, places, written)
     return results
 
@@ -132,7 +132,7 @@ def _place_of(array: Floats) -> Any:
 def _arranged(
     read: list[Read], names: Sequence[str], out: Mapping[str, Floats], statuses: Statuses | None
 ) -> tuple[list[Read], dict[str, Floats], Any]:
-    """The columns with as many rows each, where the results go, and the address of the statuses."""
+    """The columns at equal length, the arrays for the results, and the address of the statuses."""
     for name, array in out.items():
         if name not in names:
             raise ValueError(f"out has no place for {name}: the results are {', '.join(names)}.")
@@ -152,7 +152,7 @@ def _arranged(
 
 
 def if_column(name: str, values: Column | None) -> Maybe:
-    """The same where it may be omitted."""
+    """A column that may be omitted."""
     return (name, None) if values is None else column(name, values)
 
 
@@ -165,7 +165,7 @@ def column(name: str, values: Column) -> Read:
 
 
 def _floats(name: str, values: ArrayLike) -> Floats:
-    """An array of native `float64`: the very same where it is one."""
+    """An array of native `float64`: the same array if it is one."""
     if isinstance(values, (list, tuple)) and any(map(np.ma.isMaskedArray, values)):
         values = np.ma.asarray(values)
     array = np.asarray(values)
@@ -174,13 +174,13 @@ def _floats(name: str, values: ArrayLike) -> Floats:
             raise TypeError(f"{name} must be real numbers, not {array.dtype}.")
         array = array.astype(_FLOAT)
     if isinstance(values, np.ma.MaskedArray) and values.mask.any():
-        # Below a mask there may be any number, such as a -999 that stands for none.
+        # A masked element may have any number, such as -999 for a missing one.
         array = np.where(values.mask, np.nan, array)
     return array
 
 
 def _rows(columns: list[Read], out: Floats | None) -> int:
-    """How many rows the columns have together; where each has one, it counts for all of the result."""
+    """The number of rows; columns of one row apply to every row of the result."""
     lengths: set[int] = {column.shape[0] for _, column in columns if column.ndim} - {1}
     if len(lengths) > 1:
         each = ", ".join(f"{name} {column.shape[0]}" for name, column in columns if column.ndim)
@@ -191,17 +191,17 @@ def _rows(columns: list[Read], out: Floats | None) -> int:
 
 
 def _spread(array: Floats, rows: int) -> Floats:
-    """As many rows; one counts for all, by a stride of 0."""
+    """The array with this number of rows; one row is repeated by a stride of 0."""
     return array if array.shape[:1] == (rows,) else np.broadcast_to(array, (rows, *array.shape[1:]))
 
 
 def _plain(array: object, dtype: np.dtype[Any]) -> bool:
-    """Whether C can write there all that it has to say, which is not so below a mask."""
+    """Whether C can write to the array: a mask would hide what it writes."""
     return isinstance(array, np.ndarray) and array.dtype == dtype and not np.ma.isMaskedArray(array)
 
 
 def _result(out: Floats | None, rows: int, columns: list[Read]) -> Floats:
-    """Where the result goes: `out`, where it can be written and overlaps nothing, or a new array."""
+    """The array for the result: `out` if it is writable and overlaps nothing, or a new one."""
     if out is None:
         return np.empty(rows, _FLOAT)
     if out.shape != (rows,):
@@ -215,7 +215,7 @@ def _result(out: Floats | None, rows: int, columns: list[Read]) -> Floats:
 
 
 def _statuses(statuses: Statuses | None, rows: int, others: list[Read]) -> Any:
-    """The address of the statuses; null where they are not asked for."""
+    """The address of the statuses; null if omitted."""
     if statuses is None:
         return ffi.NULL
     if not _plain(statuses, _STATUS):

@@ -1,4 +1,4 @@
-"""Conversions that are prepared once for many numbers."""
+"""Conversions prepared once for many numbers."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from ._native import ffi, lib
 
 @final
 class Conversion:
-    """The way from one unit to another, prepared once for many numbers.
+    """A conversion from one unit to another, prepared once for many numbers.
 
     >>> to_ml = Conversion("cup", "mL")
     >>> to_ml(2.0)
@@ -35,7 +35,7 @@ class Conversion:
 
         Raises:
             PourwrightError: Below zero (a temperature: below absolute zero), not finite, or beyond
-                what a float holds.
+                the range of a float.
         """
         return number(lib.pour_convert_with, self._prepared, real("value", value))
 

@@ -18,25 +18,25 @@ from ._native import lib
 
 
 class DataclassInstance(Protocol):
-    """What is of any dataclass."""
+    """Any instance of a dataclass."""
 
     __dataclass_fields__: ClassVar[dict[str, Any]]
 
 
 Document = Mapping[str, Any] | DataclassInstance | str | bytes | bytearray | memoryview | os.PathLike[str]
-"""A document: a mapping or a dataclass, its JSON text, or the path of its file, which is no text but a
-:class:`pathlib.Path`.
+"""A document: a mapping or a dataclass, its JSON text, or the path of its file as a :class:`pathlib.Path`
+(a path as text is refused).
 
-In a mapping or a dataclass may stand what JSON has, dataclasses, dates, and numbers of any real kind, which go as
-floats; of a dataclass what is None is left out, and an underscore behind the name of a field (``from_``)."""
+A mapping or a dataclass may have values of JSON, dataclasses, dates, and real numbers of any type, which are passed as
+floats. Fields of a dataclass that are None are omitted; an underscore at the end of a name (``from_``) is removed."""
 
 
 def read(document: Document) -> bytes:
-    """The JSON text of a document, from its file where it is a path.
+    """The JSON text of a document, from its file if it is a path.
 
     Raises:
         OSError: The file cannot be read.
-        TypeError: What cannot stand in a document, with its path.
+        TypeError: A value that a document cannot have, with its path.
         PourwrightError: A number that is not finite; text that is a path.
     """
     if isinstance(document, os.PathLike):
@@ -48,11 +48,11 @@ def read(document: Document) -> bytes:
 
 
 def to_json(document: object) -> bytes:
-    """The JSON text of a document; text is taken as it stands."""
+    """The JSON text of a document; text is passed unchanged."""
     if isinstance(document, (bytes, bytearray, memoryview)):
         return bytes(document)
     if isinstance(document, str):
-        # A lone surrogate becomes bytes that the library refuses as no UTF-8.
+        # A lone surrogate becomes bytes that are not UTF-8, which the library refuses.
         return document.encode("utf-8", "surrogatepass")
     try:
         text = json.dumps(document, default=_plain, allow_nan=False, ensure_ascii=False)
@@ -68,12 +68,12 @@ def to_json(document: object) -> bytes:
 
 
 def named(fields: Iterable[tuple[str, Any]]) -> dict[str, Any]:
-    """Fields by their names in a document, which none ends with an underscore; None is left out."""
+    """Fields by their names in a document, which never end with an underscore; None is omitted."""
     return {name.removesuffix("_"): value for name, value in fields if value is not None}
 
 
 def _plain(value: object) -> object:
-    """What `json` cannot write by itself."""
+    """A value of JSON for one that `json` cannot write."""
     if isinstance(value, Mapping):
         return dict(value)
     if dataclasses.is_dataclass(value) and not isinstance(value, type):
@@ -85,14 +85,14 @@ def _plain(value: object) -> object:
             return float(value)
         except (OverflowError, ValueError):
             return math.nan
-    # A time of day is nothing that a document has.
+    # Documents have no times of day.
     if isinstance(value, datetime.date) and not isinstance(value, datetime.datetime):
         return value.isoformat()
-    raise TypeError(f"A {type(value).__name__} cannot stand in a document.")
+    raise TypeError(f"A {type(value).__name__} cannot be part of a document.")
 
 
 def _unfit(value: object, path: str) -> Exception | None:
-    """What is wrong with the first thing that cannot stand in a document."""
+    """The error for the first value that a document cannot have."""
     if value is None or isinstance(value, (str, int)):
         return None
     if isinstance(value, float):

@@ -12,14 +12,14 @@ __all__ = ["Fault", "PourwrightError", "PourwrightTypeError"]
 
 @dataclass(frozen=True)
 class Fault:
-    """One thing that is wrong.
+    """One fault of a call.
 
     Attributes:
         code: Stable name of the kind of fault, such as ``"salt-out-of-reach"``.
-        path: Where it is, as a JSON Pointer (RFC 6901): into the document, or ``/parameter`` of the
+        path: Its place, as a JSON Pointer (RFC 6901): in the document, or ``/parameter`` of the
             call; empty for the whole input.
         message: What was found, as a sentence.
-        help: What would do, as a sentence.
+        help: What would fix it, as a sentence.
     """
 
     code: str
@@ -29,13 +29,13 @@ class Fault:
 
 
 class PourwrightError(ValueError):
-    """What is wrong with a call: one fault or more, the first found first.
+    """A refused call: one fault or more, in the order in which they were found.
 
     ``str(error)`` is text to show, a line for each fault. ``code``, ``path``, ``message`` and ``help``
     are those of the first fault.
 
     Attributes:
-        faults: All faults of the input together.
+        faults: All faults of the input.
         status: The status of the C call, such as 6 for "refused".
     """
 
@@ -70,11 +70,11 @@ class PourwrightError(ValueError):
 
 
 class PourwrightTypeError(PourwrightError, TypeError):
-    """An argument of another type than a call takes; others may be wrong, too."""
+    """A refused call with an argument of the wrong type; it may have other faults too."""
 
 
 def text_of(pointer: Any) -> str:
-    """The text that a C string holds."""
+    """The text of a C string."""
     text: str = ffi.string(pointer).decode("utf-8")
     return text
 
@@ -95,19 +95,19 @@ def failed(status: int, error: Any) -> PourwrightError:
 
 
 def not_finite(path: str) -> PourwrightError:
-    """The exception for a number that cannot even be handed to the library."""
+    """The exception for a number that cannot be passed to the library."""
     return refused(
         "not-finite", path, "This is not a finite number.", "Check the calculation that made it.", lib.POUR_NOT_FINITE
     )
 
 
 def refused(code: str, path: str, message: str, help: str, status: int) -> PourwrightError:
-    """An exception for what cannot even be handed to the library."""
+    """An exception for a value that cannot be passed to the library."""
     return PourwrightError(*_one(code, path, message, help), status)
 
 
 def wrong_type(parameter: str, message: str) -> PourwrightTypeError:
-    """The exception for an argument of another type than a call takes."""
+    """The exception for an argument of the wrong type."""
     help = "Pass what the parameter takes."
     return PourwrightTypeError(*_one("wrong-type", f"/{parameter}", message, help), lib.POUR_REFUSED)
 

@@ -16,13 +16,13 @@ from ._native import ffi, lib
 
 @dataclass(frozen=True, kw_only=True)
 class Material:
-    """A material. What is omitted is not known; a calculation that needs it says so.
+    """A material. A property that is omitted is not known; a calculation that needs it says so.
 
     Attributes:
         name: Its name.
-        kind: What it is for.
+        kind: Its kind, such as ``"plastisol"``.
         density_g_per_ml: True density at 20 °C; of a plastisol, that of the liquid.
-        fused_g_per_ml: Density of a fused plastisol. Default: as the liquid.
+        fused_g_per_ml: Density of a fused plastisol. Default: that of the liquid.
         as_scooped_g_per_ml: Bulk density of a powder, level in the spoon and not tapped.
         drop_mass_g: Mass of one drop of a liquid. Default: 1/20 mL of it (pharmacy practice).
         expansion_per_kelvin: Volumetric thermal expansion. Default: none.
@@ -58,10 +58,10 @@ def _made(place: str, material: Material) -> tuple[Any, Any]:
 
 @final
 class Mix:
-    """Masses of materials in one vessel: the conserved thing that all maths works on.
+    """Masses of materials in one vessel.
 
-    Nothing can be taken out again but by :meth:`draw`, which takes of everything. Threads may share a
-    mix: one waits for the other.
+    Only :meth:`draw` takes anything out, a part of every material. Threads may share a mix: one waits
+    for the other.
 
     >>> mix = Mix.of_materials([Material(name="base", kind="plastisol", density_g_per_ml=1.03)])
     >>> mix.add("base", 250.0)
@@ -90,10 +90,10 @@ class Mix:
 
     @classmethod
     def of_materials(cls, materials: Iterable[Material]) -> Mix:
-        """An empty mix of materials of the caller's own.
+        """An empty mix of these materials.
 
         Raises:
-            PourwrightError: Two materials of one name, or a number that cannot be.
+            PourwrightError: Two materials of one name, or a number out of range.
         """
         made = [_made(f"materials/{index}", material) for index, material in enumerate(materials)]
         array = ffi.new("pour_material[]", [one[0] for one, _ in made])
@@ -105,7 +105,7 @@ class Mix:
         """Adds a mass of a material, in g; 0 or above.
 
         Raises:
-            PourwrightError: No such material in the mix, or a number that cannot be.
+            PourwrightError: No such material in the mix, or a number out of range.
         """
         with self._lock:
             checked(lib.pour_mix_add, self._open(), c_text("material", material), real("mass_g", mass_g))
@@ -114,10 +114,10 @@ class Mix:
         """Takes a mass of the well-stirred mix out, as a mix of its own.
 
         Args:
-            mass_g: How much, 0 to all there is.
+            mass_g: The mass to take, 0 to all of it.
 
         Raises:
-            PourwrightError: More than there is, or a number that cannot be.
+            PourwrightError: More than the mix has, or a number out of range.
         """
         out = ffi.new("pour_mix **")
         with self._lock:
@@ -140,10 +140,10 @@ class Mix:
             checked(lib.pour_mix_merge, self._open(), other._open())
 
     def scale(self, factor: float) -> None:
-        """Makes the mix so many times as much; 0 or above.
+        """Multiplies all masses by a factor, 0 or above.
 
         Raises:
-            PourwrightError: A number that cannot be.
+            PourwrightError: A number out of range.
         """
         with self._lock:
             checked(lib.pour_mix_scale, self._open(), real("factor", factor))
@@ -154,7 +154,7 @@ class Mix:
         return self._number(lib.pour_mix_mass)
 
     def mass_of(self, material: str) -> float:
-        """How much of a material is in the mix, in g.
+        """The mass of a material in the mix, in g.
 
         Raises:
             PourwrightError: No such material in the mix.
@@ -169,7 +169,7 @@ class Mix:
             temperature_celsius: Temperature, -50 to 400 °C. A material whose expansion is not known does not expand.
 
         Raises:
-            PourwrightError: A density that is not known, or a number that cannot be.
+            PourwrightError: A density that is not known, or a number out of range.
         """
         return self._number(
             lib.pour_mix_volume, word(PHASE_WORDS, "phase", phase), real("temperature_celsius", temperature_celsius)
@@ -184,7 +184,7 @@ class Mix:
             voids: Share of the volume that is air, 0 to below 1.
 
         Raises:
-            PourwrightError: An empty mix, a density that is not known, or a number that cannot be.
+            PourwrightError: An empty mix, a density that is not known, or a number out of range.
         """
         return self._number(
             lib.pour_mix_density,
@@ -194,10 +194,10 @@ class Mix:
         )
 
     def __copy__(self) -> Mix:
-        """A mix of the same masses, to the bit."""
+        """A mix with exactly the same masses."""
         out = ffi.new("pour_mix **")
         with self._lock:
-            # None of it drawn, and all of it poured in: 0 + m is m.
+            # An empty draw has the same materials; merging adds all masses: 0 + m is m.
             checked(lib.pour_mix_draw, self._open(), 0.0, out)
             made = Mix(out[0])
             checked(lib.pour_mix_merge, made._open(), self._open())
@@ -207,10 +207,10 @@ class Mix:
         return self.__copy__()
 
     def __reduce__(self) -> NoReturn:
-        raise TypeError("A Mix cannot be pickled. Keep what mass_of says of each material, and add it to a new Mix.")
+        raise TypeError("A Mix cannot be pickled. Store the mass_of each material, and add it to a new Mix.")
 
     def close(self) -> None:
-        """Gives the mix back. To close it twice does nothing."""
+        """Frees the mix. Closing it twice does nothing."""
         with self._lock:
             self._handle = None
 

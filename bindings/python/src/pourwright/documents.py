@@ -1,4 +1,4 @@
-"""What documents hold: answers of calculations, plans and records, books and order lists.
+"""Types of documents: answers of calculations, plans and records, books and order lists.
 
 Made from the JSON Schemas in ``core/schema/`` by ``make-types``; do not edit.
 
@@ -3266,7 +3266,7 @@ class WorkFrom(TypedDict):
 
 
 class PlanItem(Protocol):
-    """The type of ``plan[...]``: what each part of a plan is."""
+    """The type of ``plan[...]``: that of each part of a plan."""
 
     @overload
     def __call__(self, name: Literal["assumptions"], /) -> list[Note]: ...
@@ -3327,7 +3327,7 @@ class PlanItem(Protocol):
 
 
 class Calculate(Protocol):
-    """The type of :func:`pourwright.calculate`: what each calculation gives."""
+    """The type of :func:`pourwright.calculate`: the answer of each calculation."""
 
     @overload
     def __call__(self, request: Literal["convert"], /, **fields: Any) -> ConvertAnswer: ...

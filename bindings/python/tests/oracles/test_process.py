@@ -44,7 +44,7 @@ def test_sea_water(celsius: float, salinity: float) -> None:
 
 @pytest.mark.parametrize("celsius", [0.0, 4.0, 10.0, 20.0, 30.0, 40.0])
 def test_fresh_water(celsius: float) -> None:
-    """gsw 3.6.23 at salinity 0 (IAPWS-09), beside Tanaka et al. 2001: two equations, whose standard uncertainty is 1e-6.
+    """gsw 3.6.23 at salinity 0 (IAPWS-09), next to Tanaka et al. 2001: two equations, whose standard uncertainty is 1e-6.
     At the ends of the range they part by a few millionths."""
     assert pw.water_density(celsius) == pytest.approx(gsw.rho_t_exact(0.0, celsius, 0.0) / 1000, rel=5e-6)
 

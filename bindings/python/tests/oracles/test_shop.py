@@ -122,8 +122,8 @@ def test_the_most_of_the_shelf_is_used(_: int, shop: dict[str, Any], orders: dic
     target = np.array([next(p["ratio"] for p in recipe["parts"] if p["material"] == name) for name in names])
     base = next(w for w in pot["stages"][0]["weigh"] if w["material"] == "base")["wanted"]["value"]
     holds = base * target
-    # x of each left-over, f of each material: maximize Σx under Σ a·x ≤ f, Σf = M, |f − tM| ≤ τ·t·M, where half of the
-    # tolerance of 5 % is the left-overs'.
+    # x of each leftover, f of each material: maximize Σx under Σ a·x ≤ f, Σf = M, |f − tM| ≤ τ·t·M, where half of the
+    # tolerance of 5 % is the leftovers'.
     left = np.array([[part[name] for name in names] for part in parts])
     shares = left / left.sum(axis=1, keepdims=True)
     most = linprog(
