@@ -19,13 +19,13 @@ fn blocks(language: &str) -> Vec<String> {
         .collect()
 }
 
-/// The README shows the fourth pot of the demo's sheet, up to degassing.
+/// The README shows the card of the fourth pot of the demo's sheet.
 #[test]
 fn the_excerpt_of_the_sheet_is_fresh() {
     let plan = LoadedBook::from_text(DEMO_BOOK).and_then(|book| book.plan_text(DEMO_ORDERS));
     let sheet = plan.unwrap_or_else(|faults| panic!("{faults}")).sheet().to_string();
-    let pot = &sheet[sheet.find("\nPOT D ").unwrap() + 1..];
-    let pot = &pot[..pot.find("[ ] Degas").unwrap()];
+    let pot = &sheet[sheet.find("\n= POT D ").unwrap() + 1..];
+    let pot = &pot[..pot.find("\n\n").unwrap() + 1];
     let readme = crate::read("README.md");
     let (before, rest) = readme.split_once("```text\n").unwrap();
     let (_, after) = rest.split_once("```\n").unwrap();

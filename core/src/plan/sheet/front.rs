@@ -17,22 +17,22 @@ impl Page {
     pub(super) fn orders(&mut self, lines: &[PlannedLine]) {
         self.line("");
         self.line(&format!(
-            "{:<7} {:<36} {:>6}  {:<12} {:<POTS$} {}",
+            "{:<7} {:<35} {:>6}  {:<12} {:<POTS$} {}",
             "order", "what", "pieces", "mold", "pots", "due"
         ));
         for line in lines {
             let mut pots = broken(&line.pots.join(" "), " ", POTS).into_iter();
             self.line(&format!(
-                "{:<7} {:<36} {:>6}  {:<12} {:<POTS$} {}",
+                "{:<7} {:<35} {:>6}  {:<12} {:<POTS$} {}",
                 cut(&line.order, 7),
-                cut(&called(line), 36),
+                cut(&called(line), 35),
                 line.pieces,
                 cut(&line.mold, 12),
                 pots.next().unwrap_or_default(),
                 month_and_day(line.promised.as_deref()),
             ));
             for more in pots {
-                self.line(&format!("{:66}{more}", ""));
+                self.line(&format!("{:65}{more}", ""));
             }
         }
     }
