@@ -5,6 +5,8 @@ use std::vec::Vec;
 use super::*;
 use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 
+mod typed;
+
 #[test]
 fn each_example_gives_its_answer() {
     let (mut results, mut wrong) = (Vec::new(), Vec::new());
