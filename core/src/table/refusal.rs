@@ -91,12 +91,12 @@ impl From<ParameterError> for Refusal {
 pub struct Misread {
     /// The parameter that it is in.
     pub parameter: Parameter,
-    /// What is wrong with it.
+    /// Its error.
     pub error: AmountError,
 }
 
 impl Misread {
-    /// What `error` is in the text of `parameter`.
+    /// `error`, in the text of `parameter`.
     pub(super) fn of(parameter: Parameter) -> impl Fn(AmountError) -> Self {
         move |error| Self { parameter, error }
     }
@@ -133,9 +133,9 @@ pub struct Reason {
     pub index: Option<u32>,
     /// Stable code in kebab case.
     pub code: &'static str,
-    /// What was found and what is allowed.
+    /// The finding, and what is allowed.
     pub message: String,
-    /// What fixes it.
+    /// The fix.
     pub help: String,
 }
 
