@@ -71,10 +71,8 @@ refusals! {
     Budget(crate::process::budget::BudgetError),
     /// Weighings that do not agree.
     Calibrate(crate::calibrate::CalibrateError),
-    /// Money that does not add up.
-    Cost(crate::cost::CostError),
-    /// An unknown currency.
-    Price(crate::price::PriceError),
+    /// A price that is too large.
+    Price(super::plain::PlainPriceError),
     /// No tool of the bench is fine enough.
     Measure(crate::bench::MeasureError),
 }
