@@ -120,7 +120,7 @@ export type Calculated =
       unknown: Note
     }
 /**
- * Whether a piece falls straight.
+ * Whether a piece sinks straight.
  */
 export type Motion = 'straight' | 'may-swing' | 'swings'
 /**
@@ -5912,7 +5912,7 @@ export interface ColorMatchRequest {
  */
 export interface CorrectRequest {
   /**
-   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
+   * The base that the pot was meant for: what `pot` does not name then went in as the formulas have it. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
    */
   base?: Amount | null
   /**

@@ -5,7 +5,7 @@ use std::vec::Vec;
 use super::*;
 use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 
-mod typed;
+mod typed_tests;
 
 #[test]
 fn each_example_gives_its_answer() {

@@ -94,7 +94,7 @@ MoldMaterial: TypeAlias = Literal["metal", "plaster", "silicone"]
 
 
 Motion: TypeAlias = Literal["straight", "may-swing", "swings"]
-"""Whether a piece falls straight."""
+"""Whether a piece sinks straight."""
 
 
 Outcome: TypeAlias = Literal["right", "nearest", "foreign"]
