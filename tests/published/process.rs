@@ -29,9 +29,9 @@ fn s(t: f64) -> Time {
     Time::from_si(t)
 }
 
-/// A load of an amount in the unit of its row, of 1 J/K each.
+/// A load of an amount in the unit of its row, of 1 kJ/K each.
 fn load(amount: f64) -> Load {
-    let one = SpecificHeatCapacity::from_si(1.0);
+    let one = SpecificHeatCapacity::from_si(1000.0);
     Load::new(Mass::from_si(amount), one, HeatCapacity::default()).expect("a load")
 }
 
