@@ -111,7 +111,7 @@ pub const POUR_MOTION_SWINGS: i32 = 3;
 
 /// Converts an amount as a person writes it, such as `1 1/4 cup` or `330 °F`, exactly, and rounds once.
 ///
-/// What can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
+/// A text that can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
 ///
 /// `amount`: An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. 0 or above; a temperature
 /// above absolute zero.
@@ -575,8 +575,8 @@ pub struct pour_salt_convert_result {
 /// States a salt loading another way.
 ///
 /// All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In
-/// reach is what lies between no salt and the maximum that `most_solids` allows. Where a form that is about a
-/// piece needs the feed and it is not known, the bounds are those without feed and fed in full.
+/// reach is all between no salt and the maximum that `most_solids` allows. Where a form that is about a piece
+/// needs the feed and it is not known, the bounds are those without feed and fed in full.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_salt_convert(
     input: Option<&pour_salt_convert_input>,
@@ -1464,7 +1464,7 @@ pub struct pour_salt_for_sink_rate_result {
 /// Mass of salt at which a piece sinks at a rate.
 ///
 /// The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has
-/// cooled; the salt is that for this density. What is left of the feed and the hook counts in both.
+/// cooled; the salt is that for this density.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_salt_for_sink_rate(
     input: Option<&pour_salt_for_sink_rate_input>,
@@ -2031,7 +2031,7 @@ pub struct pour_shots_result {
 
 /// Minimum number of shots for a number of good pieces.
 ///
-/// Without rejects ⌈N/n⌉; with a reject rate p the least S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
+/// Without rejects ⌈N/n⌉; with a reject rate p the smallest S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
 ///
 /// `pieces`: Number of good pieces needed. 1 to 1000000.
 /// `cavities`: Number of cavities that a shot fills. 1 to 1000000.
@@ -2850,7 +2850,7 @@ pub struct pour_bench_measure_input {
     /// Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
     /// Default: none.
     pub balance_readability_g: f64,
-    /// Maximum that the balance weighs at once. Unit: g; above 0 to 1e15. Default: 5000 times its readability.
+    /// Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000 times its readability.
     pub balance_capacity_g: f64,
     /// Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0.
     pub balance_least_load_g: f64,
@@ -2897,8 +2897,8 @@ pub struct pour_bench_measure_result {
 
 /// Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance.
 ///
-/// A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help says from what
-/// mass on one would.
+/// A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help gives the mass
+/// from which one would.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_bench_measure(
     input: Option<&pour_bench_measure_input>,
@@ -3009,8 +3009,8 @@ pub struct pour_sink_rate_result {
 /// Sink rate of a piece with its hook: the final speed, a model value.
 ///
 /// Balance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the
-/// equations, sources and bounds are those of the module `process::sink`. `motion` says whether the model is
-/// about such a fall at all. A drop that the shop timed (depth, time, density) replaces the published drag by
+/// equations, sources and bounds are those of the module `process::sink`. `motion` is whether the model holds
+/// for such a piece at all. A drop that the shop timed (depth, time, density) replaces the published drag by
 /// the piece's own.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_sink_rate(
@@ -4667,10 +4667,10 @@ pub struct pour_budget_left_result {
 /// Heat budget that is left of a pot, in equivalent time at the reference temperature.
 ///
 /// More stabilizer than the budget is stated for buys the extra time that its maker states; without that figure
-/// it is refused. Nothing is invented.
+/// it is refused.
 ///
 /// `heat_budget_s`: Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15.
-/// `equivalent_time_s`: Equivalent time that the pot has been through, at the temperature of its budget. Unit:
+/// `equivalent_time_s`: Equivalent time that the pot has spent so far, at the temperature of its budget. Unit:
 /// s; 0 to 1e15.
 /// `budget_with`: Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
 /// `stabilizer_dose`: Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as `budget_with`.
@@ -4721,7 +4721,7 @@ pub extern "C" fn pour_budget_left(
 pub struct pour_budget_left_columns {
     /// Time at the reference temperature that the plastisol withstands.
     pub heat_budget_s: pour_column,
-    /// Equivalent time that the pot has been through, at the temperature of its budget.
+    /// Equivalent time that the pot has spent so far, at the temperature of its budget.
     pub equivalent_time_s: pour_column,
     /// Stabilizer that the heat budget is stated for, by mass of base. May be omitted.
     pub budget_with: pour_column,
@@ -6162,8 +6162,8 @@ pub unsafe extern "C" fn pour_residue_of_weighings(
 /// Price for a cost, in the smallest unit of the currency (cents), from the share of the price that the shop
 /// keeps.
 ///
-/// price = cost/(1 − margin), rounded up, so that the margin is never missed; in decimal, never in binary.
-/// Costs of materials, work and packing with their packages and currencies: the request `cost`.
+/// price = cost/(1 − margin), rounded up, so that the margin is never missed; in whole numbers, never in binary
+/// fractions. Costs of materials, work and packing with their packages and currencies: the request `cost`.
 ///
 /// `cost`: Cost, in the smallest unit of the currency: cents. 0 to 1000000000.
 /// `cost_margin`: Share of the price that the shop keeps (a markup on the cost is another thing). Without it

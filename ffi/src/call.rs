@@ -11,10 +11,10 @@ use crate::failure::{ArgumentError, BAD, Failure, status_of};
 use crate::memory::{array, text};
 use crate::status::*;
 
-/// Stands for a number that is omitted: -DBL_MAX, which is in no range.
+/// A number that is omitted: -DBL_MAX, which is in no range.
 pub const POUR_OMITTED: f64 = -1.7976931348623157e308;
 
-/// Stands for a count that is omitted: UINT32_MAX.
+/// A count that is omitted: UINT32_MAX.
 pub const POUR_OMITTED_COUNT: u32 = 4294967295;
 
 const _: () = assert!(POUR_OMITTED == OMITTED && POUR_OMITTED_COUNT == u32::MAX);
@@ -165,7 +165,7 @@ impl Call {
         if pointer.is_null() && count == 0 {
             return Some(None);
         }
-        // SAFETY: as this function asks; a struct of N numbers lies in memory as an array of them does.
+        // SAFETY: as this function asks; a struct of N numbers has the layout of an array of them.
         self.keep(unsafe { array(name, pointer.cast(), count) }.map(Some))
     }
 

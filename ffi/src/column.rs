@@ -6,7 +6,7 @@ use crate::status::*;
 /// From one number to the next of a plain array.
 const PACKED: isize = size_of::<f64>() as isize;
 
-/// A column of numbers. Null is no column: the parameter is omitted in every row.
+/// A column of numbers. Null is not a column: the parameter is omitted in every row.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_column {
@@ -16,7 +16,7 @@ pub struct pour_column {
     pub stride: isize,
 }
 
-/// A column that receives results. Null is no column: that result is not written.
+/// A column that receives results. Null is not a column: that result is not written.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_result_column {

@@ -24,7 +24,7 @@ pub struct Conversion {
     pub plus: f64,
     /// Divisor.
     pub over: f64,
-    /// The least x that is accepted: 0, or absolute zero.
+    /// Lowest x that is accepted: 0, or absolute zero.
     pub least: f64,
 }
 
@@ -52,7 +52,7 @@ fn between(from: Unit, to: Unit, measures: System) -> Result<Way, Failure> {
 
 /// Prepares the conversion between two units, each by trade symbol or UCUM code: `"cup"`, `"[tsp_us]"`, `"g/mL"`.
 ///
-/// `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary) says what a cup, a spoon and a fluid ounce hold where a
+/// `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary) is what a cup, a spoon and a fluid ounce hold where a
 /// unit does not. `POUR_REFUSED` for a text that is not a unit, can be read as several, or measures something else.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_conversion_between(
@@ -79,7 +79,7 @@ pub unsafe extern "C" fn pour_conversion_between(
 
 /// Converts a number by a prepared conversion: the fast way, some nanoseconds.
 ///
-/// `POUR_REFUSED` for a value below the least or a result beyond what a double holds.
+/// `POUR_REFUSED` for a value below the lowest or a result beyond what a double holds.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_convert_with(
     conversion: Option<&Conversion>,

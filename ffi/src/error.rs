@@ -7,7 +7,7 @@ use pourwright::request::Answer;
 
 use crate::failure::Failure;
 
-/// What is wrong with a call: one fault or more, the first found first.
+/// The errors of a call: one fault or more, the first found first.
 ///
 /// A failed call makes it, the host reads it by `pour_error_...` and frees it by `pour_error_free`. Its texts live
 /// as long as it does. Several threads may read it at once.

@@ -9,7 +9,7 @@ use crate::status::*;
 /// The NaN of a row that cannot be, and of a result that there is not: quiet, positive, without a payload.
 pub(crate) const BAD: f64 = f64::from_bits(0x7ff8_0000_0000_0000);
 
-/// What is wrong with the arguments of a call, before any calculation.
+/// Errors of the arguments of a call, before any calculation.
 #[derive(Debug, Clone, PartialEq, ThisError)]
 pub(crate) enum ArgumentError {
     #[error("The pointer is null.")]
@@ -18,7 +18,7 @@ pub(crate) enum ArgumentError {
     NotFinite(f64),
     #[error("The text is not valid UTF-8, from byte {0} on.")]
     NotUtf8(usize),
-    #[error("It is larger than {most}, the most that is read.")]
+    #[error("It is larger than {most}, the maximum that is read.")]
     TooLarge { most: usize },
     #[error("{found} is not the number of a word of {parameter}.")]
     UnknownWord { found: i32, parameter: Parameter, words: &'static [&'static str] },
@@ -137,7 +137,7 @@ pub(crate) struct Failure {
 }
 
 impl Failure {
-    /// The failure that `error` is in the parameter `name`; an empty name stands for the call as a whole.
+    /// The failure that `error` is in the parameter `name`; an empty name is the call as a whole.
     pub(crate) fn at(name: &str, error: &ArgumentError) -> Self {
         Self { status: error.status(), ..Self::of(name, error) }
     }

@@ -39,7 +39,7 @@ pub(crate) fn guard_or<T>(otherwise: T, body: impl FnOnce() -> T) -> T {
 }
 
 fn caught<T>(body: impl FnOnce() -> T) -> Result<T, Failure> {
-    // What a panic leaves behind is a handle, and the host is told not to use it any more.
+    // A panic leaves a handle behind, and the contract forbids the host to use it any more.
     catch_unwind(AssertUnwindSafe(body)).map_err(|payload| {
         Failure::at("", &ArgumentError::Panic(words_of(payload.as_ref()).to_owned()))
     })

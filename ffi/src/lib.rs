@@ -1,4 +1,4 @@
-//! The C ABI of pourwright. Its contract stands at the top of `include/pourwright.h`, which is made from this crate.
+//! The C ABI of pourwright. Its contract is at the top of `include/pourwright.h`, which is made from this crate.
 //!
 //! Three levels: *scalar* calls on plain numbers, *columnar* calls on arrays of them, *documents* as JSON. The maths
 //! is the core's; here pointers become references, numbers quantities, and errors a status and a list of faults.

@@ -1,4 +1,4 @@
-//! What a host passes, checked before use: pointers, numbers, texts, arrays.
+//! Arguments of a host, checked before use: pointers, numbers, texts, arrays.
 
 use std::ffi::{CStr, c_char};
 use std::slice;
@@ -9,7 +9,7 @@ use crate::failure::{ArgumentError, Failure};
 /// The longest text without a length of its own, in bytes: names, amounts, units.
 const LONGEST_TEXT: usize = 4096;
 
-/// The most items of an array that is no column.
+/// Maximum number of items of an array that is not a column.
 const MOST_ITEMS: usize = 1 << 20;
 
 /// The reference that the parameter `name` is.

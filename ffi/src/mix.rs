@@ -35,7 +35,7 @@ pub struct Material {
     pub drop_mass_g: f64,
     /// Volumetric thermal expansion. Default: none.
     pub expansion_per_kelvin: f64,
-    /// What it is for: one of `POUR_KIND_...`.
+    /// Kind of material: one of `POUR_KIND_...`.
     pub kind: i32,
 }
 

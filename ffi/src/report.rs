@@ -1,4 +1,4 @@
-//! What a host reads of an error.
+//! How a host reads an error.
 
 use std::ffi::{CString, c_char};
 use std::ptr;
@@ -43,13 +43,13 @@ pub extern "C" fn pour_error_path(error: Option<&Error>, index: usize) -> *const
     of_fault(error, index, |fault| &fault.path)
 }
 
-/// What was found, as a sentence; null for an index beyond the last.
+/// The finding, as a sentence; null for an index beyond the last.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_error_message(error: Option<&Error>, index: usize) -> *const c_char {
     of_fault(error, index, |fault| &fault.message)
 }
 
-/// What would do, as a sentence; null for an index beyond the last.
+/// The fix, as a sentence; null for an index beyond the last.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_error_help(error: Option<&Error>, index: usize) -> *const c_char {
     of_fault(error, index, |fault| &fault.help)

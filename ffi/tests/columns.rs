@@ -106,7 +106,7 @@ proptest! {
         let of_masses = pour_table { start: masses.as_ptr().cast(), row_stride: 24, part_stride: 8 };
         let of_densities = pour_table { start: densities.as_ptr(), row_stride: 0, part_stride: 8 };
         let of_voids = pour_column { start: &raw const voids, stride: 0 };
-        // SAFETY: a table of so many rows and three parts; densities and voids repeat.
+        // SAFETY: a table of these rows and three parts; densities and voids repeat.
         let status = unsafe {
             pour_density_of_parts_n(masses.len(), 3, of_masses, of_densities, of_voids, to(&mut out),
                 statuses.as_mut_ptr(), None)

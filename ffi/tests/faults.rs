@@ -110,7 +110,7 @@ fn all_faults_of_a_call_come_together() {
     assert_eq!(sorted, ["/cavity_volume_ml", "/cold_density_g_per_ml", "/feed", "/voids"]);
 }
 
-/// An array of a scalar call lies where its items can.
+/// An array of a scalar call is aligned as its items must be.
 #[test]
 fn a_misaligned_array_is_refused() {
     let parts = [0.0_f64; 5];

@@ -21,7 +21,7 @@ static DOCUMENTS: LazyLock<Vec<&[u8]>> = LazyLock::new(|| {
     demo.into_iter().chain(requests).collect()
 });
 
-/// What breaks a document more often than random bytes do.
+/// Changes that break a document more often than random bytes do.
 const TOKENS: [&str; 16] = [
     "\"",
     "{",

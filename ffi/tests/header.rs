@@ -1,6 +1,6 @@
 //! The committed header and the list of symbols are what the source makes of them.
 //!
-//! `UPDATE=1 cargo test -p pourwright-ffi --test header` writes both anew; look at the difference before committing it.
+//! `UPDATE=1 cargo test -p pourwright-ffi --test header` writes both again; look at the difference before committing it.
 
 use std::collections::BTreeSet;
 use std::fs;

@@ -39,7 +39,7 @@ unsafe impl GlobalAlloc for Counter {
     }
 }
 
-/// What `run` answers, and how often it allocated.
+/// The answer of `run`, and how often it allocated.
 pub(crate) fn counted<T>(run: impl FnOnce() -> T) -> (T, u64) {
     let before = COUNT.get();
     let answer = run();

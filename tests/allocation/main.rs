@@ -62,7 +62,7 @@ fn scooped(density: f64) -> ScoopedDensity {
     ScoopedDensity::new(per_ml(density)).unwrap()
 }
 
-/// What a calculation answers; it must succeed, and without allocating.
+/// The answer of a calculation, which must succeed without allocating.
 #[track_caller]
 fn without<T, E: std::fmt::Debug>(run: impl FnOnce() -> Result<T, E>) -> T {
     let (answer, allocations) = counted(run);

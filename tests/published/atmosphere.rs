@@ -65,7 +65,7 @@ fn expansion(row: &Row) -> f64 {
     vacuum.expansion().value
 }
 
-/// The pressure that expands so much gas so far. Air without liquid is the limit of much air in little
+/// The pressure that expands a gas to a volume. Air without liquid is the limit of much air in little
 /// liquid, at a local pressure scaled into the air's own range.
 fn boyle(row: &Row) -> f64 {
     let (p1, v1) = (row.number("p1_kPa"), row.number("V1_mL"));

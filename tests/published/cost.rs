@@ -1,4 +1,4 @@
-//! What a volume of plastic costs.
+//! Cost of a volume of plastic.
 
 use pourwright::cost::{MaterialCosts, Money, Profit, Used};
 use pourwright::material::{Kind, Material};
@@ -26,7 +26,7 @@ fn per_liter(row: &Row) -> f64 {
     number(costs.used)
 }
 
-/// The cost of a pound of a material that is sold in packages of so many.
+/// The cost of a pound of a material that is sold in packages of a number of pounds.
 fn per_pound(row: &Row) -> f64 {
     let price = format!("{} USD per {} lb", row.number("price"), row.number("package_lb"));
     let material = Material {
@@ -37,7 +37,7 @@ fn per_pound(row: &Row) -> f64 {
     number(MaterialCosts::new(&used, System::UsCustomary).expect("a cost").used)
 }
 
-/// The price of what costs so much.
+/// The price for a cost.
 fn price(row: &Row, profit: Profit) -> f64 {
     let cost = Decimal::from_f64(row.number("cost")).expect("a cost");
     let cost = Money::new(cost, "USD".parse().expect("a currency")).expect("a cost");

@@ -1,4 +1,4 @@
-//! Values published outside the project, beside what the library says.
+//! Values published outside the project, next to those of the library.
 //!
 //! Each CSV in `data/` holds one area, a row a value with its source; the module of the same name checks them.
 

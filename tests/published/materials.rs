@@ -103,7 +103,7 @@ fn as_published(row: &Row, materials: &Map<String, Value>, id: &str, property: &
     let value = number(materials, id, property);
     match (property, row.unit.as_str()) {
         ("density", "kg/m3") => 1000.0 * at_its_temperature(row, materials, id, value),
-        // A relative density is over water at 20 °C where the row says so, else about 1 g/mL.
+        // A relative density is over water at 20 °C where the row has it, else about 1 g/mL.
         ("density", "1") => value / row.inputs["rho_water_g_mL"].as_f64().unwrap_or(1.0),
         ("expansion", "1/K") if row.id == BY_LENGTH => value / 3.0,
         (_, "g/mL" | "1/K" | "J/(g.K)") => value,
@@ -148,7 +148,7 @@ fn every_value_is_checked_or_said_to_be_from_memory() {
 #[test]
 fn every_row_is_well_formed() {
     for (id, material) in &starter() {
-        let material = material.as_object().unwrap_or_else(|| panic!("{id} is no object"));
+        let material = material.as_object().unwrap_or_else(|| panic!("{id} is not an object"));
         let kind = material["kind"].as_str().unwrap_or_else(|| panic!("{id} has no kind"));
         assert!(KINDS.contains(&kind), "{id}: unknown kind {kind}");
         assert!(material["name"].is_string(), "{id} has no name");

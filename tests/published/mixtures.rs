@@ -31,7 +31,7 @@ fn mix(masses: &[f64]) -> Mix {
     mix
 }
 
-/// PVC resin as base, and so many parts of plasticizer to a hundred of it.
+/// PVC resin as base, and parts of plasticizer to a hundred of it.
 fn plasticized(row: &Row, (resin, plasticizer): (f64, f64)) -> (Mix, Materials) {
     let materials = Materials::new(vec![
         material("a resin", Kind::Plastisol, resin),
@@ -82,7 +82,7 @@ fn to_add(mass: f64, c1: f64, c2: f64, target: f64) -> f64 {
     (low + high) / 2.0
 }
 
-/// What the demo's color formulas put into one cup of base: drops of all colorants together, and level teaspoons of
+/// Amounts of the demo's color formulas for one cup of base: drops of all colorants together, and level teaspoons of
 /// each powder of `kind`.
 fn in_the_demo(kind: Kind) -> Vec<f64> {
     let book = pourwright::document::LoadedBook::from_text(BOOK).unwrap();

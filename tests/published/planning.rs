@@ -29,7 +29,7 @@ fn none() -> Ratio {
     Ratio::new::<ratio>(0.0)
 }
 
-/// The order of all `nodes` (a before b where `before` says so).
+/// The order of all `nodes` (a before b where `before` has it).
 fn order<T>(nodes: &[T], before: impl Fn(&T, &T) -> bool) -> Order {
     let all = 0..nodes.len();
     let pairs = all.clone().flat_map(|a| all.clone().map(move |b| (a, b)));
@@ -152,7 +152,7 @@ fn dilutions() {
     }
 }
 
-/// What is used of mixes of these strengths (per cent), so many g of each, in `total` g of `target`.
+/// What is used of mixes of these strengths (per cent), an amount in g of each, in `total` g of `target`.
 fn used(shelf: &[(f64, f64)], target: f64, total: f64) -> Vec<f64> {
     let mixes: Vec<[f64; 2]> = shelf.iter().map(|(c, _)| [100.0 - c, *c]).collect();
     let left: Vec<Leftover<'_>> = mixes
@@ -171,7 +171,7 @@ fn near(got: f64, expected: f64, row: &Row) {
     assert!((got - expected).abs() <= 1e-5 * expected, "{}: {got} for {expected}", row.id);
 }
 
-/// Mixing two strengths with nothing fresh is using the most of both.
+/// Mixing two strengths with nothing fresh is using as much as possible of both.
 #[test]
 fn alligation() {
     let row = &rows("i-all-hc")[0];

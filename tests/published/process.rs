@@ -29,9 +29,9 @@ fn s(t: f64) -> Time {
     Time::from_si(t)
 }
 
-/// A load of so much of anything, in the unit of its row, of 1 J/K each.
+/// A load of an amount in the unit of its row, of 1 kJ/K each.
 fn load(amount: f64) -> Load {
-    let one = SpecificHeatCapacity::from_si(1.0);
+    let one = SpecificHeatCapacity::from_si(1000.0);
     Load::new(Mass::from_si(amount), one, HeatCapacity::default()).expect("a load")
 }
 
@@ -224,7 +224,7 @@ fn agrees_with_the_published_rows() {
                 assert!(m0.abs() < 1e-6, "{}: {m0}", row.id);
                 row.check_against(row.expected["s_per_g"].as_f64().expect("a slope"), k);
             }
-            // The line against the published equation: within 1.5 %, as it says of itself.
+            // The line against the published equation: within 1.5 %, as its docs have it.
             "l-cp-dehp-60" | "l-cp-dehp-140" | "l-cp-dehp-165" => {
                 let found = dehp().at(celsius(row.number("t_C"))).si() / 1e3;
                 let published = row.expected.as_f64().expect("a number");
@@ -273,7 +273,7 @@ fn agrees_with_the_published_rows() {
                 let plate = cooling(row, plate, Point::Center);
                 row.check(plate.in_mold(celsius(row.number("Tm_C"))).expect("a time").time.si());
             }
-            // A contact that is not perfect adds 1 to 6 %, as the module says.
+            // A contact that is not perfect adds 1 to 6 %, as in the module.
             "l-mold-contact" => {
                 let perfect = cooling(
                     row,

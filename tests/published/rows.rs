@@ -42,14 +42,14 @@ impl Row {
         self.inputs[key].as_f64().unwrap_or_else(|| panic!("{}: no number {key}", self.id))
     }
 
-    /// Fails unless `got` lies within the row's tolerance of its expected number.
+    /// Fails unless `got` is within the row's tolerance of its expected number.
     pub(crate) fn check(&self, got: f64) {
         let expected =
             self.expected.as_f64().unwrap_or_else(|| panic!("{}: no expected number", self.id));
         self.check_against(expected, got);
     }
 
-    /// Fails unless `got` lies within the row's tolerance of `expected`, one number of several.
+    /// Fails unless `got` is within the row's tolerance of `expected`, one number of several.
     pub(crate) fn check_against(&self, expected: f64, got: f64) {
         let (kind, bound) = self.tolerance.split_once(':').unwrap_or((&self.tolerance, ""));
         let number =

@@ -1,6 +1,6 @@
 //! Units: US, label, metric and imperial measures, UCUM codes and functional tests, temperatures, pressures.
 //!
-//! Left out of the published table: the inch of mercury at 60 °F, a unit of its own that is not known here.
+//! Not taken from the published table: the inch of mercury at 60 °F, a unit of its own that is not known here.
 
 use crate::rows::{Row, read};
 use pourwright::quantity::{Amount, Measurable, Pressure, Rational, System, Unit, value_in};

@@ -1,5 +1,5 @@
 //! The C door: the exports of `ffi` on plain numbers, which cbindgen makes the header of; and the initializers of input
-//! structs, which are macros and stand in the header as they are.
+//! structs, which are macros and are in the header as they are.
 
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
@@ -10,7 +10,7 @@ use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, 
 use crate::File;
 use crate::text::{self, has_columns, of_result, paragraphs, places, plain_name, variant, wrap};
 
-/// What is written for it.
+/// The files for it.
 pub(crate) fn files() -> Vec<File> {
     vec![
         File::new("ffi/src/calculations.rs", calculations()),
@@ -20,7 +20,7 @@ pub(crate) fn files() -> Vec<File> {
     ]
 }
 
-/// A call has at most so many arguments of its own; what takes more takes a struct.
+/// Maximum number of arguments of a call; a calculation with more takes a struct.
 const MOST_ARGUMENTS: usize = 6;
 
 /// The longest line of a comment in the header, without its slashes.
@@ -40,7 +40,7 @@ pub(crate) fn has_result_struct(calculation: &Calculation) -> bool {
     }
 }
 
-/// What a parameter is in C.
+/// The type of a parameter in C.
 pub(crate) struct Member {
     /// Its name.
     pub(crate) name: String,
@@ -151,11 +151,11 @@ fn sizes() -> String {
     text + "];\n"
 }
 
-/// The macros that initialize input structs: all left out.
+/// The macros that initialize input structs: all omitted.
 #[must_use]
 pub fn initializers() -> String {
     let mut text = String::from(
-        "\n/* Stands for a number that is omitted: -DBL_MAX, which is in no range. */\n\
+        "\n/* A number that is omitted: -DBL_MAX, which is in no range. */\n\
          #define POUR_OMITTED (-1.7976931348623157e308)\n\
          /* A pour_material in which everything is omitted. */\n\
          #define POUR_MATERIAL_INIT \\\n    \
@@ -183,7 +183,7 @@ fn constant(prefix: &str, word: &str) -> String {
     format!("{prefix}{}", word.to_uppercase().replace('-', "_"))
 }
 
-/// The constants that stand for words: of all parameters that are words, and of all results.
+/// The constants of words: of all parameters that are words, and of all results.
 fn words(text: &mut String) {
     let mut seen: BTreeSet<&[&str]> = BTreeSet::new();
     let mut write = |name: &str, words: &'static [&'static str]| {
@@ -297,7 +297,7 @@ fn input_struct(text: &mut String, calculation: &Calculation) {
     text.push_str("}\n\n");
 }
 
-/// What a result is, and how C tells that there is none.
+/// A result, and its value in C where there is none.
 fn meaning(result: &ResultField) -> String {
     let mut text = of_result(result);
     if let ValueKind::Word { .. } = result.kind {
@@ -422,7 +422,7 @@ fn scalar(text: &mut String, calculation: &Calculation) {
             ("result".to_owned(), format!("pour_{name}_result"), made)
         }
     };
-    // A result may have the name of a parameter, which then stands for it.
+    // A result may have the name of a parameter, which is then meant.
     let result = if calculation.parameters.iter().any(|field| field.field == result) {
         format!("result_{result}")
     } else {

@@ -1,4 +1,4 @@
-//! What `bindings/c/tests/every_call.c` calls of each calculation: its example, to the bit, and each parameter wrong.
+//! The calls of `bindings/c/tests/every_call.c` for each calculation: its example, to the bit, and each parameter wrong.
 
 use std::fmt::Write as _;
 

@@ -11,7 +11,7 @@ use serde::Serialize;
 use crate::File;
 use crate::text::{of_parameter, of_result, paragraphs};
 
-/// What is written for it.
+/// The files for it.
 pub(crate) fn files() -> Vec<File> {
     let schema = Schema { calculations: CALCULATIONS.iter().map(|one| Entry::of(one)).collect() };
     let mut json = serde_json::to_string_pretty(&schema).expect("names and numbers");
@@ -196,7 +196,7 @@ struct Column {
     range: Option<Bounds>,
 }
 
-/// A range: `least` and `most` belong to it unless `above` and `below` say otherwise.
+/// A range: `least` and `most` belong to it unless `above` and `below` are set.
 #[derive(Serialize)]
 struct Bounds {
     least: f64,

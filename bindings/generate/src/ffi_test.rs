@@ -7,7 +7,7 @@ use pourwright::table::{CALCULATIONS, Calculation, ValueKind};
 use crate::c::{has_result_struct, has_struct};
 use crate::text::{has_columns, is_word};
 
-/// What the tests of `ffi` call.
+/// The calls of the tests of `ffi`.
 pub(crate) fn text() -> String {
     let mut text = String::from(
         "//! Every calculation of the table through its export. Made by `cargo run -p pourwright-generate`; do not edit.\n\n\

@@ -10,7 +10,7 @@ use pourwright::table::{
 use crate::File;
 use crate::text::{self, wrap};
 
-/// What is written for it.
+/// The files for it.
 pub(crate) fn files() -> Vec<File> {
     vec![
         File::new("bindings/js/src/calculations.js", module()),
@@ -227,7 +227,7 @@ fn of_parameter(field: &ParameterField) -> String {
     }
 }
 
-/// What counts where the parameter is omitted, if it may be.
+/// The default of the parameter, if it may be omitted.
 fn default(parameter: Parameter) -> String {
     match parameter.if_omitted() {
         IfOmitted::Required => String::new(),

@@ -1,8 +1,8 @@
-//! Writes what the doors say of the calculations: signatures, types, defaults and texts, all from
+//! Writes what the doors have of the calculations: signatures, types, defaults and texts, all from
 //! [`pourwright::table`]. Nothing of a calculation is declared by hand at a door.
 //!
 //! One module per door, each with `files()`: what it writes. The results are committed; `cargo run -p
-//! pourwright-generate` writes them anew, and a test of this crate compares them.
+//! pourwright-generate` writes them again, and a test of this crate compares them.
 
 pub mod c;
 mod c_test;
@@ -19,7 +19,7 @@ use std::path::{Path, PathBuf};
 pub struct File {
     /// The path, from the root of the repository.
     pub path: &'static str,
-    /// What it holds.
+    /// Its text.
     pub text: String,
 }
 
@@ -28,7 +28,7 @@ impl File {
         Self { path, text }
     }
 
-    /// Where it lies.
+    /// Its path.
     #[must_use]
     pub fn place(&self) -> PathBuf {
         root().join(self.path)

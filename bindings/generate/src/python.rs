@@ -14,7 +14,7 @@ use crate::text::{
     camel, has_columns, is_word, of_parameter, of_result, paragraphs, plain_name, wrap,
 };
 
-/// What is written for it.
+/// The files for it.
 pub(crate) fn files() -> Vec<File> {
     vec![
         File::new("bindings/python/src/pourwright/_calculations.py", calculations()),
@@ -421,10 +421,10 @@ fn columns() -> String {
          It needs NumPy: ``pip install pourwright[numpy]``.\n\n\
          Each column is a one-dimensional array, or a number that counts for all rows (as does an array of one row).\n\
          Arrays of ``float64`` are read in place, whatever their strides; other real ones are converted first. What is masked\n\
-         in a masked array is read as NaN. A parameter that is left out (None) is omitted in every row.\n\n\
+         in a masked array is read as NaN. A parameter that is None is omitted in every row.\n\n\
          A row that is refused is NaN in the results, and does not stop the others. Pass ``statuses``, an array of ``int32``,\n\
          to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused; the function of the\n\
-         same name in :mod:`pourwright` says why.\n\n\
+         same name in :mod:`pourwright` gives the reason.\n\n\
          ``out`` is where the results go, arrays of ``float64`` with any strides, also those of the columns themselves; of a\n\
          calculation with several results a mapping from their names. The interpreter is free for other threads meanwhile.\n\n\
          Made by ``cargo run -p pourwright-generate``; do not edit.\n\"\"\"\n\n\

@@ -73,7 +73,7 @@ pub(crate) fn example(calculation: &Calculation) -> Example {
     example
 }
 
-/// How many numbers a result that is a list always has: the example tells.
+/// Number of numbers in a result that is a list, by the example.
 pub(crate) fn places(calculation: &Calculation, result: usize) -> usize {
     match calculation.example().results.get(result) {
         Some(pourwright::table::Value::Numbers(numbers)) => numbers.len(),
@@ -95,7 +95,7 @@ pub(crate) fn is_word(field: &ParameterField) -> bool {
     matches!(field.kind, ValueKind::Word { .. })
 }
 
-/// What a parameter is and may be, in sentences: meaning, unit and range, default. `name` gives what another parameter is
+/// A parameter in sentences: meaning, unit and range, default. `name` gives what another parameter is
 /// called at the door.
 pub(crate) fn of_parameter(field: &ParameterField, name: impl Fn(Parameter) -> String) -> String {
     let parameter = field.parameter;

@@ -3,7 +3,7 @@
 /**
  * Converts an amount as a person writes it, such as `1 1/4 cup` or `330 °F`, exactly, and rounds once.
  *
- * What can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
+ * A text that can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
  *
  * @example
  * convert({ amount: '1 1/4 cup', to: 'mL' })
@@ -165,9 +165,9 @@ export function mixShare(parameters: {
 /**
  * States a salt loading another way.
  *
- * All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In reach is what
- * lies between no salt and the maximum that `mostSolids` allows. Where a form that is about a piece needs the feed and
- * it is not known, the bounds are those without feed and fed in full.
+ * All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In reach is all
+ * between no salt and the maximum that `mostSolids` allows. Where a form that is about a piece needs the feed and it is
+ * not known, the bounds are those without feed and fed in full.
  *
  * Cautions: salt-settles, salt-dry.
  *
@@ -412,7 +412,7 @@ export function saltForDensity(parameters: {
  * Mass of salt at which a piece sinks at a rate.
  *
  * The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has cooled;
- * the salt is that for this density. What is left of the feed and the hook counts in both.
+ * the salt is that for this density.
  *
  * Cautions: salt-settles, salt-dry.
  *
@@ -594,7 +594,7 @@ export function pieceMass(parameters: {
 /**
  * Minimum number of shots for a number of good pieces.
  *
- * Without rejects ⌈N/n⌉; with a reject rate p the least S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
+ * Without rejects ⌈N/n⌉; with a reject rate p the smallest S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
  *
  * @example
  * shots({ pieces: 10, cavities: 4 })
@@ -803,8 +803,8 @@ export function rejectRate(parameters: {
 /**
  * Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance.
  *
- * A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help says from what mass on one
- * would.
+ * A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help gives the mass from which
+ * one would.
  *
  * @example
  * benchMeasure({ massToMeasureG: 12.5, tolerance: 0.02, spoonsMl: [5, 2.5], asMeasuredDensityGPerMl: 1 })
@@ -820,7 +820,7 @@ export function benchMeasure(parameters: {
    * none.
    */
   balanceReadabilityG?: number
-  /** Maximum that the balance weighs at once. Unit: g; above 0 to 1e15. Default: 5000 times its readability. */
+  /** Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000 times its readability. */
   balanceCapacityG?: number
   /** Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0. */
   balanceLeastLoadG?: number
@@ -867,7 +867,7 @@ export function benchMeasure(parameters: {
  * Sink rate of a piece with its hook: the final speed, a model value.
  *
  * Balance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the equations,
- * sources and bounds are those of the module `process::sink`. `motion` says whether the model is about such a fall at
+ * sources and bounds are those of the module `process::sink`. `motion` is whether the model holds for such a piece at
  * all. A drop that the shop timed (depth, time, density) replaces the published drag by the piece's own.
  *
  * @example
@@ -1421,7 +1421,7 @@ export function equivalentTime(parameters: {
  * Heat budget that is left of a pot, in equivalent time at the reference temperature.
  *
  * More stabilizer than the budget is stated for buys the extra time that its maker states; without that figure it is
- * refused. Nothing is invented.
+ * refused.
  *
  * Cautions: hot-plastisol, fumes, data-sheet.
  *
@@ -1432,7 +1432,7 @@ export function equivalentTime(parameters: {
 export function budgetLeft(parameters: {
   /** Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15. Default: none. */
   heatBudgetS: number
-  /** Equivalent time that the pot has been through, at the temperature of its budget. Unit: s; 0 to 1e15. */
+  /** Equivalent time that the pot has spent so far, at the temperature of its budget. Unit: s; 0 to 1e15. */
   equivalentTimeS: number
   /** Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0. */
   budgetWith?: number
@@ -2031,8 +2031,8 @@ export function residueOfWeighings(parameters: {
 /**
  * Price for a cost, in the smallest unit of the currency (cents), from the share of the price that the shop keeps.
  *
- * price = cost/(1 − margin), rounded up, so that the margin is never missed; in decimal, never in binary. Costs of
- * materials, work and packing with their packages and currencies: the request `cost`.
+ * price = cost/(1 − margin), rounded up, so that the margin is never missed; in whole numbers, never in binary
+ * fractions. Costs of materials, work and packing with their packages and currencies: the request `cost`.
  *
  * @example
  * price({ cost: 750, costMargin: 0.4 })

@@ -40,7 +40,7 @@ pub enum CalibrateError {
         /// Their standard deviation over their mean.
         scatter: Ratio,
     },
-    /// A drop that is none.
+    /// A mass that no drop has.
     #[error("{} is not a drop", show::mass(.mass))]
     NoDrop {
         /// The mass found for one.

@@ -255,7 +255,7 @@ impl ParameterErrors {
         &self.0
     }
 
-    /// The same with each parameter named as `name` says, for a caller who knows better which it is.
+    /// The same with each parameter renamed by `name`, for a caller who knows better which it is.
     #[must_use]
     pub fn renamed(mut self, name: impl Fn(Parameter) -> Parameter) -> Self {
         for error in &mut self.0 {

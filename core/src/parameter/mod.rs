@@ -15,7 +15,7 @@ pub use unit::PlainUnit;
 #[cfg(any(feature = "document", feature = "table"))]
 pub(crate) use unit::unit_symbol;
 
-/// What counts where a parameter is omitted.
+/// The default of a parameter.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum IfOmitted {
@@ -25,17 +25,17 @@ pub enum IfOmitted {
     Value(f64),
     /// This word.
     Word(&'static str),
-    /// What another parameter has.
+    /// The value of another parameter.
     As(Parameter),
     /// None of it: 0.
     Zero,
     /// Nothing: it is not known, or does not apply.
     Nothing,
-    /// As this text says.
+    /// As this text has it.
     Text(&'static str),
 }
 
-/// All that is declared of a parameter.
+/// The declaration of a parameter.
 #[derive(Debug)]
 struct Spec {
     name: &'static str,
@@ -239,7 +239,7 @@ parameters! {
     BlueYellow b Pure (-200 to 200) (required)
         "b* of the color: blue below 0, yellow above.";
     BalanceCapacity balance_capacity Gram (positive 1e-12 to 1e15) (text "5000 times its readability")
-        "Maximum that the balance weighs at once.";
+        "Highest load of the balance.";
     BalanceLeastLoad balance_least_load Gram (0 to 1e15) (zero)
         "Minimum load for which the balance is trusted.";
     BalanceReadability balance_readability Gram (positive 1e-12 to 1e15) (nothing)
@@ -374,7 +374,7 @@ parameters! {
     EntrainedAir entrained_air Pure (0 below 1) (required)
         "Share of air in the mix by volume, under the outside pressure.";
     EquivalentTime equivalent_time Second (0 to 1e15) (required)
-        "Equivalent time that the pot has been through, at the temperature of its budget.";
+        "Equivalent time that the pot has spent so far, at the temperature of its budget.";
     ExtraMost extra_most Pure (0 to 1) (nothing)
         "Highest dose of stabilizer for which the extra time is known, by mass of base.";
     ExtraTime extra_time Second (positive 1e-6 to 1e15) (nothing)
@@ -591,7 +591,7 @@ parameters! {
     Pot pot None (text "amounts: a volume, a mass or drops; 0 or more") (required)
         "What went into the pot, by material, as it was measured. With `base` only what differs from the formulas; without it, everything.";
     PotBase pot_base None (text "above 0, mL or g") (text "`pot` names everything in it")
-        "The base that the pot was meant for: what `pot` does not name then went in as the formulas say.";
+        "The base that the pot was meant for: what `pot` does not name then went in as the formulas have it.";
     PotFilm pot_film Gram (0 to 1e15) (zero)
         "Mass that clings to the wall of the cup, part of the heel.";
     PotHeel pot_heel Gram (0 to 1e15) (zero)
@@ -855,14 +855,14 @@ impl Parameter {
         self.spec().range
     }
 
-    /// What is accepted, in words.
+    /// The numbers that are accepted, in words.
     #[cfg(feature = "table-texts")]
     #[must_use]
     pub const fn range_text(self) -> &'static str {
         self.spec().range_text
     }
 
-    /// What counts where it is omitted.
+    /// The default.
     #[must_use]
     pub const fn if_omitted(self) -> IfOmitted {
         self.spec().if_omitted
@@ -875,7 +875,7 @@ impl Parameter {
         self.spec().text
     }
 
-    /// What fixes a number out of range.
+    /// The fix for a number out of range.
     pub(crate) const fn fix(self) -> &'static str {
         self.spec().fix
     }
@@ -897,7 +897,7 @@ impl Parameter {
         }
     }
 
-    /// What each element of a list is: one parameter of a list of numbers, two of a list of pairs, and so on; empty where
+    /// The parameters of each element of a list: one parameter of a list of numbers, two of a list of pairs, and so on; empty where
     /// it is not a list.
     #[must_use]
     pub const fn columns(self) -> &'static [Self] {
@@ -945,7 +945,7 @@ impl Parameter {
         }
     }
 
-    /// The default in SI units, where it is a number; 0 where it is none.
+    /// The default in SI units, where it is a number; else 0.
     #[inline]
     pub(crate) const fn default_si(self) -> f64 {
         match self.if_omitted() {

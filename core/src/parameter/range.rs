@@ -1,4 +1,4 @@
-//! What a number may be.
+//! Ranges of numbers.
 
 use core::fmt;
 
@@ -12,9 +12,9 @@ const SLACK: f64 = 1e-12;
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub struct Range {
-    /// The lower bound, which belongs to the range unless `above` says otherwise.
+    /// The lower bound, which belongs to the range unless `above` is set.
     pub least: f64,
-    /// The upper bound, which belongs to the range unless `below` says otherwise.
+    /// The upper bound, which belongs to the range unless `below` is set.
     pub most: f64,
     /// Whether the range starts above `least`.
     pub above: bool,
@@ -43,7 +43,7 @@ impl Range {
         Self { below: true, ..self }
     }
 
-    /// The same, told as "above 0".
+    /// The same, shown as "above 0".
     pub(super) const fn positive(self) -> Self {
         Self { positive: true, ..self }
     }

@@ -62,11 +62,11 @@ pub enum AtmosphereError {
         kilopascals(.pressure), meters(.altitude)
     )]
     LooksReduced {
-        /// What the barometer shows.
+        /// Reading of the barometer.
         pressure: Pressure,
         /// The geopotential altitude.
         altitude: Length,
-        /// What it is there if it is indeed reduced to sea level.
+        /// The pressure there, if the reading is reduced to sea level.
         station: Pressure,
     },
 }
@@ -175,7 +175,7 @@ impl StationPressure {
         Self(Pressure::new::<pascal>(SEA_LEVEL_PA * ratio))
     }
 
-    /// What a barometer that is *not* reduced to sea level shows.
+    /// Reading of a barometer that is *not* reduced to sea level.
     ///
     /// # Errors
     /// A pressure outside 22.6 kPa to 178 kPa.

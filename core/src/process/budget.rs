@@ -1,8 +1,8 @@
-//! How much heat a stabilizer stands, and how much of it is left.
+//! The heat that a stabilizer withstands, and how much of it is left.
 //!
-//! The budget is the material's: so much equivalent time at the reference temperature of its
-//! [`super::history::Kinetics`], at a stated dose, and so much more for every bit of extra stabilizer,
-//! if its maker says so. Nothing is invented: without a budget the heats are counted and that is all.
+//! The budget is the material's: an equivalent time at the reference temperature of its
+//! [`super::history::Kinetics`], at a stated dose, and an extra time for more stabilizer, if its maker states one.
+//! Nothing is invented: without a budget the heats are only counted.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -14,7 +14,7 @@ use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Relati
 use crate::quantity::{Ratio, ThermodynamicTemperature, Time};
 use crate::show::percent;
 
-/// What extra stabilizer buys, by the material's own figure.
+/// Heat that extra stabilizer buys, by the material's own figure.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Extra {
     /// Equivalent time by dose: 500 min is 5 min for every 1 % of base on top.
@@ -23,7 +23,7 @@ pub struct Extra {
     pub most: Ratio,
 }
 
-/// The equivalent time that a stabilized material stands.
+/// The equivalent time that a stabilized material withstands.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Budget {
     time: Time,
@@ -31,29 +31,29 @@ pub struct Budget {
     extra: Option<Extra>,
 }
 
-/// What is left of a budget.
+/// The rest of a budget.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Remaining {
     /// The budget or the spending is unknown: there are only heats to count.
     Unknown,
-    /// So much equivalent time is left, zero or more.
+    /// Equivalent time that is left, zero or more.
     Left(Time),
-    /// So much equivalent time was spent beyond the budget.
+    /// Equivalent time that was spent beyond the budget.
     Overspent(Time),
 }
 
-/// Where a pot or a left-over stands.
+/// How much of its heat budget a pot or a leftover has spent.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
-pub struct Standing {
+pub struct BudgetStatus {
     /// How many times it was heated.
     pub heats: u32,
-    /// What is left.
+    /// The rest of its budget.
     pub remaining: Remaining,
 }
 
-/// A budget that cannot be told.
+/// Why a budget is not known.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum BudgetError {
@@ -61,7 +61,7 @@ pub enum BudgetError {
     #[error(transparent)]
     Parameters(#[from] ParameterErrors),
     /// Less stabilizer than the budget was stated for.
-    #[error("The stabilizer's budget is known from {} of base on, not for {}.", percent(.least), percent(.dose))]
+    #[error("The heat budget is known from {} of base of stabilizer on, not for {}.", percent(.least), percent(.dose))]
     TooLittle {
         /// The dose.
         dose: Ratio,
@@ -69,7 +69,7 @@ pub enum BudgetError {
         least: Ratio,
     },
     /// More stabilizer than the material's figure holds for.
-    #[error("What {} of base of the stabilizer buys is not known.", percent(.dose))]
+    #[error("The heat budget with {} of base of stabilizer is not known.", percent(.dose))]
     TooMuch {
         /// The dose.
         dose: Ratio,
@@ -77,11 +77,11 @@ pub enum BudgetError {
         most: Ratio,
     },
     /// More time than any known dose buys.
-    #[error("No known dose of the stabilizer stands {}.", seconds(.wanted))]
+    #[error("No known dose of the stabilizer withstands {}.", seconds(.wanted))]
     TooLong {
-        /// The equivalent time wanted.
+        /// The equivalent time needed.
         wanted: Time,
-        /// The most that is known.
+        /// The longest that is known.
         most: Time,
     },
     /// The kinetics do not take the temperature.
@@ -107,7 +107,7 @@ impl Diagnose for BudgetError {
                 format!("Dose at least {} of base.", percent(least).at_least()).into()
             }
             Self::TooMuch { most, .. } => format!(
-                "Reckon with at most {} of base, or ask the supplier what more of it does.",
+                "Use at most {} of base, or ask the supplier what more of it does.",
                 percent(most).at_most()
             )
             .into(),
@@ -145,9 +145,9 @@ impl From<ParameterError> for BudgetError {
 }
 
 impl Budget {
-    /// A material that stands `time` at its reference temperature with `dose` of stabilizer, in mass
-    /// per mass of base (zero where it is in the base already); `extra` is what more of it buys, where
-    /// the maker says so.
+    /// A material that withstands `time` at its reference temperature with `dose` of stabilizer, in mass
+    /// per mass of base (zero where it is in the base already); `extra` is the time that more of it buys, where
+    /// the maker states it.
     ///
     /// # Errors
     /// [`BudgetError::Parameters`] for a time that is not above zero, a dose below zero, or an extra
@@ -169,12 +169,12 @@ impl Budget {
         Ok(Self { time, dose, extra })
     }
 
-    /// The equivalent time that `dose` of the stabilizer stands: t + (dose − dose₀)·extra.
+    /// The equivalent time that `dose` of the stabilizer withstands: t + (dose − dose₀)·extra.
     ///
     /// # Errors
     /// [`BudgetError::TooLittle`] below the stated dose; [`BudgetError::TooMuch`] above the highest
     /// that the figure holds for, which without a figure is the stated dose itself;
-    /// [`BudgetError::Parameters`] for a dose that is none.
+    /// [`BudgetError::Parameters`] for a dose outside its range.
     pub fn at_dose(&self, dose: Ratio) -> Result<Time, BudgetError> {
         Parameter::StabilizerDose.check_si(dose.value)?;
         if dose < self.dose {
@@ -190,7 +190,7 @@ impl Budget {
         }
     }
 
-    /// The least dose that stands the equivalent time `wanted`, never below the stated one.
+    /// The smallest dose that withstands the equivalent time `wanted`, never below the stated one.
     ///
     /// # Errors
     /// [`BudgetError::TooLong`] where no known dose does; [`BudgetError::Parameters`] for a time below
@@ -212,8 +212,8 @@ impl Budget {
     }
 }
 
-impl Standing {
-    /// Where a mix with this record stands against a `budget` of equivalent time, if one is known.
+impl BudgetStatus {
+    /// A mix with this record against a `budget` of equivalent time, if one is known.
     ///
     /// # Errors
     /// [`BudgetError::Parameters`] for a budget that is not above zero.
@@ -307,24 +307,24 @@ mod tests {
 
     #[test]
     fn spent_and_left() {
-        let standing = |minutes: &[f64]| Standing::of(record(minutes), Some(min(20.0))).unwrap();
+        let status = |minutes: &[f64]| BudgetStatus::of(record(minutes), Some(min(20.0))).unwrap();
         assert_eq!(
-            standing(&[5.0, 5.0]),
-            Standing { heats: 2, remaining: Remaining::Left(min(10.0)) }
+            status(&[5.0, 5.0]),
+            BudgetStatus { heats: 2, remaining: Remaining::Left(min(10.0)) }
         );
-        let over = standing(&[15.0, 10.0]);
+        let over = status(&[15.0, 10.0]);
         assert_eq!(over.remaining, Remaining::Overspent(min(5.0)));
         let energy = MolarEnergy::new::<kilojoule_per_mole>(117.5);
         let celsius = ThermodynamicTemperature::new::<degree_celsius>;
         let kinetics = Kinetics::new(energy, celsius(180.0), "a test").unwrap();
         // 10 °C more make the decay 1.9608 times as fast (Dean et al. 1988).
-        let lasts = standing(&[5.0, 5.0]).lasts_at(celsius(190.0), &kinetics).unwrap();
+        let lasts = status(&[5.0, 5.0]).lasts_at(celsius(190.0), &kinetics).unwrap();
         assert!((lasts.unwrap().get::<minute>() - 10.0 / 1.9608).abs() < 1e-3);
         assert_eq!(over.lasts_at(celsius(190.0), &kinetics), Ok(Some(min(0.0))));
-        let none = Standing::of(record(&[5.0]), None).unwrap();
-        assert_eq!(none, Standing { heats: 1, remaining: Remaining::Unknown });
+        let none = BudgetStatus::of(record(&[5.0]), None).unwrap();
+        assert_eq!(none, BudgetStatus { heats: 1, remaining: Remaining::Unknown });
         assert_eq!(none.lasts_at(celsius(190.0), &kinetics), Ok(None));
-        assert!(Standing::of(record(&[5.0]), Some(min(0.0))).is_err());
+        assert!(BudgetStatus::of(record(&[5.0]), Some(min(0.0))).is_err());
     }
 
     #[test]
@@ -338,10 +338,10 @@ mod tests {
 
     proptest! {
         #[test]
-        fn the_dose_for_a_time_stands_it(minutes in 0.0..30.0f64) {
+        fn the_dose_for_a_time_withstands_it(minutes in 0.0..30.0f64) {
             let needed = budget().dose_for(min(minutes)).unwrap();
-            let stands = budget().at_dose(needed).unwrap();
-            prop_assert!(stands.value >= min(minutes).value * (1.0 - 1e-12));
+            let withstands = budget().at_dose(needed).unwrap();
+            prop_assert!(withstands.value >= min(minutes).value * (1.0 - 1e-12));
         }
     }
 }

@@ -7,13 +7,13 @@ use super::degas::{DegasError, EntrainedAir, ObservedRise, Vacuum};
 use super::gauge::{AbsolutePressure, ChamberPressure, Dial, GaugeError, VacuumReading};
 use crate::quantity::{Pressure, Ratio, Volume};
 
-/// What is pulled, and how it is known.
+/// The vacuum that is pulled, and how it is known.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Pulled {
     /// A gauge counts down from the air outside.
     Gauge {
-        /// What it shows.
+        /// Its reading.
         reading: VacuumReading,
         /// How true it is.
         dial: Dial,
@@ -26,16 +26,16 @@ pub enum Pulled {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Air {
-    /// The shop saw a pot swell to so many times its level in this vacuum.
+    /// The factor by which a pot was seen to rise in this vacuum.
     Rise(f64),
-    /// So much of the mix is air, by volume.
+    /// The share of the mix that is air, by volume.
     Share(Ratio),
 }
 
 /// A vacuum chamber at work.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Chamber {
-    /// What is pulled in it.
+    /// The vacuum that is pulled in it.
     pub pulled: Pulled,
     /// The air in a pot, where it is known.
     pub air: Option<Air>,
@@ -56,8 +56,8 @@ impl Chamber {
         }
     }
 
-    /// The vacuum to reckon swelling in, over a liquid whose vapor has `vapor`. A rise was seen in the vacuum itself,
-    /// so that it hardly matters which pressure stands for that; a share of air swells the more, the less is left,
+    /// The vacuum to calculate swelling in, over a liquid whose vapor has `vapor`. A rise was seen in the vacuum itself,
+    /// so that the pressure taken for it hardly matters; a share of air swells the more, the less is left,
     /// and there the least counts that the dial allows.
     ///
     /// # Errors
@@ -81,7 +81,7 @@ impl Chamber {
     ///
     /// # Errors
     /// [`DegasError::NotAir`] for a rise that air does not explain in this vacuum,
-    /// [`DegasError::Parameters`] for a share that is none.
+    /// [`DegasError::Parameters`] for a share outside its range.
     pub fn entrained(&self, vacuum: Vacuum) -> Result<Option<EntrainedAir>, DegasError> {
         let air = match self.air {
             None => return Ok(None),

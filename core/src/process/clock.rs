@@ -2,7 +2,7 @@
 //!
 //! A shot takes the hands h, from filling the injector to the next shot, and sets for s. With k such molds in turn
 //! a shot can be made every max(h, (h + s)/k). A heat goes on while the next shot ends before the pot has
-//! fallen to the bottom of its window: Σ Δt/t_hot(m) ≤ 1 over its shots, t_hot the time that the shop has stated,
+//! cooled to the bottom of its window: Σ Δt/t_hot(m) ≤ 1 over its shots, t_hot the time that the shop has stated,
 //! or that follows from the cooling that it has watched, for what is in the pot at each shot ([`Cooling::time`]). Then
 //! it is heated again, and what is left of the shots goes on.
 
@@ -25,7 +25,7 @@ pub struct ShotSeries {
     pub shots: u32,
     /// How often one can be made.
     pub every: Time,
-    /// What one takes out of the pot.
+    /// Mass that one takes out of the pot.
     pub takes: Mass,
 }
 
@@ -55,7 +55,7 @@ pub struct Heat {
     pub after: u32,
     /// How many shots are made in it.
     pub shots: u32,
-    /// What is in the pot when it begins.
+    /// Mass in the pot when it begins.
     pub mass: Mass,
     /// From the last burst to the last shot.
     pub lasts: Time,
@@ -63,7 +63,7 @@ pub struct Heat {
     pub used: Ratio,
 }
 
-/// Why the shots of a pot do not fit into heats.
+/// Why the shots of a pot do not fit into its heats.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum ClockError {
@@ -76,7 +76,7 @@ pub enum ClockError {
         seconds(.shot), seconds(.hot)
     )]
     TooShort {
-        /// What a shot takes.
+        /// Time of a shot.
         shot: Time,
         /// How long the pot stays hot.
         hot: Time,

@@ -4,7 +4,7 @@
 //!
 //! V = V_liq [1 + φ₀/(1 − φ₀) · p_local/(p_abs − p_vap)]
 //!
-//! V_liq is the volume without air, φ₀ the share of air in the mix as it stands under the outside
+//! V_liq is the volume without air, φ₀ the share of air in the mix under the outside
 //! pressure. This is the swelling if no bubble bursts on the way: slow evacuation swells less, so it
 //! is the volume to have room for. At p_abs ≤ p_vap the liquid boils, and no room is enough.
 
@@ -27,12 +27,12 @@ const MOST_FILLS: f64 = 1_000.0;
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 pub struct EntrainedAir(f64);
 
-/// What a shop saw a pot do under vacuum.
+/// How a pot was seen to rise under vacuum.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ObservedRise {
-    /// What the pot held before, in the vessel's marks, its bubbles included.
+    /// Its level before, in the vessel's marks, bubbles included.
     pub before: Volume,
-    /// What it rose to, in the same marks.
+    /// The level that it rose to, in the same marks.
     pub risen: Volume,
     /// The vacuum in which it did.
     pub vacuum: Vacuum,
@@ -64,7 +64,7 @@ pub struct Fills {
     pub mark: Volume,
     /// The level of each fill where the batch is shared out evenly, bubbles included.
     pub level: Volume,
-    /// What an even fill swells to.
+    /// Volume that an even fill swells to.
     pub swollen: Volume,
 }
 
@@ -82,16 +82,16 @@ pub enum DegasError {
         absolute: Pressure,
         /// Of the vapor.
         vapor: Pressure,
-        /// The most that a vacuum gauge may show.
+        /// Highest reading that a vacuum gauge may show.
         most_vacuum: Pressure,
     },
     /// The dial is so near its end that there may be nothing left in the chamber.
     #[error(
-        "Anything up to {} may be left in the chamber: so near its end the gauge cannot tell how far a pot swells.",
+        "Anything up to {} may be left in the chamber: so near its end the gauge does not show how far a pot swells.",
         kilopascals(.most)
     )]
     DialCannotTell {
-        /// The most that may be left.
+        /// Highest pressure that may be left.
         most: Pressure,
     },
     /// The pot rose more than any amount of air explains, or sank.
@@ -99,16 +99,16 @@ pub enum DegasError {
     NotAir {
         /// Volume after over volume before.
         factor: f64,
-        /// What pure air would do.
+        /// Rise of pure air.
         of_air: f64,
     },
     /// The vessel has no mark low enough.
     #[error(
-        "This pot may stand at {} at most before the vacuum, below the vessel's lowest mark of {}.",
+        "This pot may reach {} at most before the vacuum, below the vessel's lowest mark of {}.",
         volume(.fits), volume(.mark)
     )]
     BelowLowestMark {
-        /// What fits.
+        /// Volume that fits.
         fits: Volume,
         /// The lowest mark.
         mark: Volume,
@@ -227,7 +227,7 @@ impl Vacuum {
         self.local / (self.local - self.vapor)
     }
 
-    /// What `liquid`, a volume without air, takes up in this vacuum with the air that it holds.
+    /// Volume of `liquid`, a volume without air, in this vacuum with the air that it holds.
     ///
     /// # Errors
     /// [`DegasError::Parameters`] for a volume that is not above zero.
@@ -236,7 +236,7 @@ impl Vacuum {
         Ok(liquid * air.swelling(self.expansion()))
     }
 
-    /// What `liquid`, a volume without air, takes up before the pump runs, with the air that it holds.
+    /// Volume of `liquid`, a volume without air, before the pump runs, with the air that it holds.
     ///
     /// # Errors
     /// [`DegasError::Parameters`] for a volume that is not above zero.
@@ -286,7 +286,7 @@ impl EntrainedAir {
         Ratio::from(self.0 / (1.0 + self.0))
     }
 
-    /// V/V_liq where the air has expanded so many times.
+    /// V/V_liq where the air has expanded by this factor.
     fn swelling(self, expansion: Ratio) -> Ratio {
         Ratio::from(1.0 + self.0 * expansion.value)
     }
@@ -355,7 +355,7 @@ impl DegasCup {
     /// each stands.
     ///
     /// # Errors
-    /// Those of [`Vessel::fill_mark`], [`DegasError::Parameters`] for a batch that is none, and
+    /// Those of [`Vessel::fill_mark`], [`DegasError::Parameters`] for a batch that is not above zero, and
     /// [`DegasError::TooManyFills`] for one of more than a thousand fills.
     pub fn fills(
         self,
@@ -368,7 +368,7 @@ impl DegasCup {
         self.shared_out(standing, vacuum.swollen(liquid, air)?, mark)
     }
 
-    /// The same for a batch that stands at `standing` and swells to `rise` times that, whatever makes it.
+    /// The same for a batch whose level is `standing` and that swells to `rise` times that, for whatever reason.
     ///
     /// # Errors
     /// Those of [`Vessel::fills`]; [`DegasError::Parameters`] for a rise below 1.
@@ -443,7 +443,7 @@ mod tests {
         let marked = vessel(480.0, 0.1, Some(60.0));
         let mark = marked.fill_mark(air(0.04), deep).unwrap();
         assert!((mark - ml(240.0)).value.abs() < 1e-15);
-        // 600 mL of liquid stand at 625 mL: three fills of 208.33 mL that swell to 366.67 mL.
+        // 600 mL of liquid reach 625 mL: three fills of 208.33 mL that swell to 366.67 mL.
         let fills = marked.fills(ml(600.0), air(0.04), deep).unwrap();
         assert_eq!(fills.count, 3);
         assert!((fills.level.get::<milliliter>() - 625.0 / 3.0).abs() < 1e-9);

@@ -20,7 +20,7 @@ pub(super) fn inches_of_mercury(x: &Pressure) -> Figure {
     Figure::new(x.get::<pascal>() / PASCALS_PER_INCH_OF_MERCURY, " inHg")
 }
 
-/// So many inches of mercury.
+/// Inches of mercury as a pressure.
 pub(super) fn from_inches_of_mercury(inches: f64) -> Pressure {
     Pressure::new::<pascal>(inches * PASCALS_PER_INCH_OF_MERCURY)
 }

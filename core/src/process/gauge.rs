@@ -13,7 +13,7 @@ use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Relation};
 use crate::quantity::{Pressure, Ratio};
 
-/// How far below the outside air a gauge says the chamber is.
+/// How far below the outside air the chamber is, by a gauge.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 pub struct VacuumReading(Pressure);
 
@@ -28,16 +28,16 @@ pub struct Dial {
     accuracy: Ratio,
 }
 
-/// What a reading says of the pressure in the chamber.
+/// The pressure in the chamber by a reading.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub struct ChamberPressure {
-    /// The pressure to reckon with: p_local − gauge; where that is within the dial's accuracy of nothing at
+    /// The pressure to calculate with: p_local − gauge; where that is within the dial's accuracy of nothing at
     /// all, the middle of what is possible.
     pub absolute: AbsolutePressure,
-    /// The least that the dial's accuracy allows: 0 where the dial, so near its end, cannot tell.
+    /// Lowest pressure that the dial's accuracy allows: 0 so near the end of the dial that it does not show more.
     pub least: AbsolutePressure,
-    /// The most that the dial's accuracy allows.
+    /// Highest pressure that the dial's accuracy allows.
     pub most: AbsolutePressure,
     /// How much more the dial shows than the air can give. `Some` means that the dial is off, within
     /// its accuracy.
@@ -60,7 +60,7 @@ pub enum GaugeError {
     MoreThanTheAir {
         /// The reading.
         reading: Pressure,
-        /// The pressure of the air outside, the most that a true gauge shows.
+        /// The pressure of the air outside: a true gauge shows at most that.
         local: Pressure,
         /// How far the dial may be off.
         tolerance: Pressure,
@@ -80,7 +80,7 @@ impl Diagnose for GaugeError {
             Self::Parameters(errors) => errors.help(),
             Self::MoreThanTheAir { local, tolerance, .. } => format!(
                 "A gauge here shows at most {} ({}), one as true as yours up to {}: \
-                 read it again, check the altitude, or say that it is an absolute pressure.",
+                 read it again, check the altitude, or give it as an absolute pressure.",
                 inches_of_mercury(local).at_most(),
                 kilopascals(local).at_most(),
                 inches_of_mercury(&(*local + *tolerance)).at_most(),
@@ -137,7 +137,7 @@ impl Dial {
         Ok(Self { span, accuracy: tolerance / span })
     }
 
-    /// What it shows at most.
+    /// Its highest reading.
     #[must_use]
     pub fn span(self) -> Pressure {
         self.span
@@ -173,7 +173,7 @@ impl AbsolutePressure {
         self.0
     }
 
-    /// What a true vacuum gauge shows at this pressure: p_local − p_abs.
+    /// Reading of a true vacuum gauge at this pressure: p_local − p_abs.
     ///
     /// # Errors
     /// A pressure above that of the air outside.
@@ -203,7 +203,7 @@ impl VacuumReading {
         Parameter::GaugeVacuum.check_si(vacuum.value).map(|_| Self(vacuum))
     }
 
-    /// The most that a true gauge shows: all of the air outside.
+    /// Highest reading of a true gauge: all of the air outside.
     #[must_use]
     pub fn most(local: StationPressure) -> Self {
         Self(local.get())
@@ -220,8 +220,8 @@ impl VacuumReading {
     ///
     /// Where p_local − gauge is less than the dial's accuracy, the chamber may be anywhere from 0 to
     /// p_local − gauge + tolerance; the middle of that is taken (the expectation of an evenly spread value,
-    /// JCGM 100 4.3.7), and a [`ChamberPressure::least`] of 0 says so. Where the dial shows more than the air
-    /// gives, [`ChamberPressure::over`] says by how much.
+    /// JCGM 100 4.3.7), and [`ChamberPressure::least`] is then 0. Where the dial shows more than the air
+    /// gives, [`ChamberPressure::over`] is by how much.
     ///
     /// # Errors
     /// [`GaugeError::MoreThanTheAir`] for a reading that even the dial's accuracy does not explain.
@@ -292,7 +292,7 @@ mod tests {
         assert_eq!(
             refused.help(),
             "A gauge here shows at most 24.97 inHg (84.55 kPa), one as true as yours up to 25.87 inHg: \
-             read it again, check the altitude, or say that it is an absolute pressure."
+             read it again, check the altitude, or give it as an absolute pressure."
         );
     }
 
@@ -304,7 +304,7 @@ mod tests {
         assert_eq!(found.over, None);
     }
 
-    /// At 640 m a dial of ± 0.9 inHg tells something up to 26.8 inHg; from there on the middle is taken, and the
+    /// At 640 m a dial of ± 0.9 inHg counts up to 26.8 inHg; from there on the middle is taken, and the
     /// more it shows, the less may be left.
     #[test]
     fn near_its_end_a_dial_does_not_tell() {

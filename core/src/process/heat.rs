@@ -1,7 +1,7 @@
 //! Heating a pot: how long, by which readings of the thermometer, and how it cools.
 //!
-//! The heat is Q = ∫ (m c_p(T) + C_vessel) dT. No nameplate tells the power that reaches the pot: the shop's own
-//! timings do, for the amounts that were timed ([`Oven::time`] says how far it reaches) and for the setting
+//! The heat is Q = ∫ (m c_p(T) + C_vessel) dT. No nameplate gives the power that reaches the pot: the shop's own
+//! timings do, for the amounts that were timed ([`Oven::time`] has how far it reaches) and for the setting
 //! that they were timed at. Every burst is gated by the thermometer ([`Oven::gate`]): none can carry the pot
 //! over its window.
 

@@ -1,4 +1,4 @@
-//! What heat does to a pot, counted as time at one reference temperature.
+//! The effect of heat on a pot, counted as time at one reference temperature.
 //!
 //! t_eq = ∫ exp(−E_a/R · (1/T − 1/T_ref)) dt
 //!
@@ -52,7 +52,7 @@ pub struct Reading {
     pub temperature: ThermodynamicTemperature,
 }
 
-/// What a pot or a left-over has been through.
+/// The heats of a pot or a leftover so far.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub struct HeatRecord {
@@ -73,7 +73,7 @@ pub enum HistoryError {
     /// An activation energy without a source.
     #[error("The activation energy has no source.")]
     NoSource,
-    /// A reading before the one that stands above it, or a time beyond belief.
+    /// A reading before the one above it in the list, or a time beyond belief.
     #[error("Reading {number}, at {}, does not come after the one before it.", seconds(.at))]
     Order {
         /// Which, from 1 on.
@@ -96,8 +96,7 @@ impl Diagnose for HistoryError {
         match self {
             Self::Parameters(errors) => errors.help(),
             Self::NoSource => {
-                "Say where it is from: the supplier, or the publication. They differ by half."
-                    .into()
+                "State its source: the supplier, or the publication. They differ by half.".into()
             }
             Self::Order { .. } => {
                 "Give the readings in the order of time, all of them within a year.".into()
@@ -128,7 +127,7 @@ impl From<ParameterError> for HistoryError {
 }
 
 impl Kinetics {
-    /// Decay with this activation energy, counted at the `reference` temperature; `source` says who
+    /// Decay with this activation energy, counted at the `reference` temperature; `source` is who
     /// states the energy.
     ///
     /// # Errors
@@ -175,7 +174,7 @@ impl Kinetics {
     /// The time at the reference temperature that does as much as the `history`, straight between its
     /// readings. Two readings at one time are a step.
     ///
-    /// Composite Gauss-Legendre with five points, in so many panels that the exponent changes by at
+    /// Composite Gauss-Legendre with five points, in as many panels as it takes so that the exponent changes by at
     /// most 1 in each: the relative error of the rule is then below 1e-11 (checked against a
     /// finer rule).
     ///
@@ -252,7 +251,7 @@ impl HeatRecord {
         }
     }
 
-    /// The record of two mixes poured together: that of the one that has been through more, for the
+    /// The record of two mixes poured together: that of the one with more heat, for the
     /// part that decays first colors the whole. Unknown with anything is unknown.
     #[must_use]
     pub fn joined(self, other: Self) -> Self {

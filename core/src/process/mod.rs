@@ -1,5 +1,5 @@
-//! What is done to a pot and its pieces: vacuum, heat and what it spends, how long it stays hot and a shot sets,
-//! how fast salt settles, the fall in water.
+//! The process of a pot and its pieces: vacuum, heat and its budget, how long a pot stays hot and a shot sets, how
+//! fast salt settles and a piece sinks.
 
 pub mod atmosphere;
 pub mod budget;

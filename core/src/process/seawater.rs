@@ -2,7 +2,7 @@
 //!
 //! **Density**, IAPWS-08/09 (TEOS-10): ρ = 1/g_p, where g_p is the pressure derivative of the Gibbs function of
 //! seawater, here at 101.325 kPa, where it is a polynomial in x = √(S_A/40.1886 g/kg) and y = t/(40 °C). Good
-//! to some parts per million. Ten meters down, water is 0.005 % denser, which is left out.
+//! to some parts per million. Ten meters down, water is 0.005 % denser, which is ignored.
 //! IAPWS R13-08 and SR7-09; IOC, SCOR and IAPSO, *TEOS-10* (2010), appendices G and H.
 //!
 //! **Viscosity**: μ = μ_w (1 + A S + B S²), S = S_A in kg/kg, t in °C (ITS-90),
@@ -40,7 +40,7 @@ pub enum Salinity {
     Absolute(Ratio),
 }
 
-/// Water in which a piece falls.
+/// Water in which a piece sinks.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Water {
     /// Density.

@@ -91,7 +91,7 @@ words! {
 /// The diffusivity of soft PVC, and its range.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Diffusivity {
-    /// What is calculated with.
+    /// The expected one.
     pub expected: DiffusionCoefficient,
     /// The lowest: the longest time.
     pub lowest: DiffusionCoefficient,

@@ -1,7 +1,7 @@
-//! How fast a piece sinks with its hook or weight, and the density for a wanted fall.
+//! How fast a piece sinks with its hook or weight, and the density for a sink rate.
 //!
 //! A piece (volume V, density ρ_p) with a hook (m_h, V_h) weighs in water of density ρ and viscosity μ
-//! W = (ρ_p V + m_h − ρ (V + V_h)) g, with standard gravity. It falls at the speed v at which drag balances it:
+//! W = (ρ_p V + m_h − ρ (V + V_h)) g, with standard gravity. It sinks at the speed v at which drag balances it:
 //! W = ½ ρ v² A F C_D(Re), Re = ρ v d/μ, with C_D of a long cylinder across the flow or of a sphere
 //! ([`drag`](super::drag)), and F = 1 or the shop's own factor from a drop that it timed. Re² C_D rises with Re; the balance
 //! is solved by halving. Backwards the density follows at once.
@@ -11,20 +11,20 @@
 //! coefficient of the final speed, a depth x takes t = (v/a) arcosh(e^(a x/v²)), which tends to
 //! x/v + (v/a) ln 2. Times to a depth and timed drops count the start in.
 //!
-//! **How far to trust it.** C_D is for a smooth body in still water on a slack line, the hook's own drag left out.
+//! **How far to trust it.** C_D is for a smooth body in still water on a slack line, without the hook's own drag.
 //! Bounds of the speed come with it:
 //! - The published curves differ from data by up to 15 % of drag for a cylinder and 8 % for a sphere, which is
 //!   7 and 4 % of speed.
-//! - A stick falls faster than the long cylinder since water flows round its ends; by how much at its Re no
-//!   table says. The upper bound is with all that [`drag::end_factor`](super::drag::end_factor) takes off.
+//! - A stick sinks faster than the long cylinder since water flows round its ends; by how much at its Re is in no
+//!   table. The upper bound is with all that [`drag::end_factor`](super::drag::end_factor) takes off.
 //! - Above Re ≈ 300, with some cylinders from 80, a falling piece swings, and its drag depends on its density
 //!   too (L. G. Marchildon, A. Clamen, W. H. Gauvin, *Can. J. Chem. Eng.* 42 (1964) 178–182). There the
 //!   bounds take twice the spread (an allowance, no source). The same limits are taken for a ball.
-//! - A density that is unsure makes the fall so: where its standard uncertainty u is known, the bounds are those at
+//! - A density that is unsure makes the sink rate so: where its standard uncertainty u is known, the bounds are those at
 //!   ρ_p ± 2 u, about 95 % of a normal spread. A piece a little denser than its water may as well hang in it.
 //!
 //! A piece that the shop has dropped and timed answers for itself: better than any curve for one that is
-//! neither stick nor ball. A piece is taken to fall sideways or as a ball; a head-heavy one that dives nose
+//! neither stick nor ball. A piece is taken to sink sideways or as a ball; a head-heavy one that dives nose
 //! first needs a timed drop too.
 
 mod error;
@@ -84,7 +84,7 @@ pub struct OwnDrag {
 }
 
 words! {
-    /// Whether a piece falls straight.
+    /// Whether a piece sinks straight.
     pub enum Motion {
         /// Straight: below [`MAY_SWING_FROM`].
         Straight = "straight",
@@ -102,7 +102,7 @@ pub struct Trust {
     pub slowest: Velocity,
     /// Upper bound of the speed.
     pub fastest: Velocity,
-    /// Whether the piece falls straight, as the model has it.
+    /// Whether the piece sinks straight, as the model has it.
     pub motion: Motion,
 }
 
@@ -203,7 +203,7 @@ impl Body {
         Ok(fall)
     }
 
-    /// The density of the piece, voids included, at which it falls at `speed` in `water`; the salt for it follows
+    /// The density of the piece, voids included, at which it sinks at `speed` in `water`; the salt for it follows
     /// as a [finished density](crate::salt::SaltLoading::FinishedDensity).
     ///
     /// # Errors
@@ -231,10 +231,10 @@ impl Body {
 
     /// The same piece with its own drag, from a `drop` that was timed at `density` in `water`.
     ///
-    /// At other densities the factor F stands, and the curve of the shape says how drag changes with speed.
+    /// At other densities the factor F is kept, and drag changes with speed as the curve of the shape has it.
     ///
     /// # Errors
-    /// [`SinkError::TooQuick`] for a drop that no drag can explain; those of [`Body::fall`].
+    /// [`SinkError::TooQuick`] for a drop faster than without drag; those of [`Body::fall`].
     pub fn with_drop(
         &self,
         density: MassDensity,
@@ -353,7 +353,7 @@ fn time_to(depth: Length, speed: Velocity, acceleration: Acceleration) -> Time {
     (speed / acceleration) * (y + libm::log1p(libm::sqrt(-libm::expm1(-2.0 * y))))
 }
 
-/// The final speed of a fall that took the time of `drop`: the inverse of [`time_to`], which falls with speed.
+/// The final speed of a piece that took the time of `drop`: the inverse of [`time_to`], which drops with speed.
 fn final_speed(drop: &TimedDrop, acceleration: Acceleration) -> Result<Velocity, SinkError> {
     const HALVINGS: u32 = 64;
     // No final speed is believed that is above this many times the mean one.

@@ -11,7 +11,7 @@ use crate::fault::Faults;
 use crate::json::Count;
 use crate::json::path::Path::At;
 use crate::parameter::Parameter;
-use crate::process::budget::{Budget, Remaining, Standing};
+use crate::process::budget::{Budget, BudgetStatus, Remaining};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{MolarEnergy, System, ThermodynamicTemperature, Time};
 use crate::show::{Shown, text};
@@ -98,15 +98,15 @@ impl HeatHistoryRequest {
         };
         let record = record.heated(Some(equivalent));
         let budget = budget?;
-        let standing = resolver.keep(&At("/heat_budget"), Standing::of(record, budget))?;
-        let (left, over) = match standing.remaining {
+        let status = resolver.keep(&At("/heat_budget"), BudgetStatus::of(record, budget))?;
+        let (left, over) = match status.remaining {
             Remaining::Unknown => (None, None),
             Remaining::Left(left) => (Some(left), None),
             Remaining::Overspent(over) => (Some(Time::default()), Some(over)),
         };
         Some(HeatHistoryResponse {
             equivalent: text::minutes(equivalent),
-            heats: standing.heats,
+            heats: status.heats,
             spent: record.spent.map(text::minutes),
             budget: budget.map(text::minutes),
             left: left.map(text::minutes),

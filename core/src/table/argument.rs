@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::ValueKind;
 use crate::parameter::{Found, Parameter, ParameterError, Problem};
 
-/// What a caller gives for one parameter.
+/// The value that a caller gives for one parameter.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Argument<'a> {
@@ -23,7 +23,7 @@ pub enum Argument<'a> {
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub enum Value {
-    /// There is none: it is not known, or does not apply.
+    /// No value: it is not known, or does not apply.
     Absent,
     /// A number in the unit of the result.
     Number(f64),
@@ -271,7 +271,7 @@ impl<T: Output> Output for Option<T> {
     }
 }
 
-/// A fixed number of places, one for each element of a parameter that has at most so many.
+/// A fixed number of places, one for each element of a list parameter that has at most `N`.
 impl<const N: usize> Output for [u32; N] {
     const KIND: ValueKind = ValueKind::List;
 

@@ -55,7 +55,7 @@ pub enum ValueKind {
     },
     /// A list of numbers.
     List,
-    /// A list of rows of so many numbers.
+    /// A list of rows of this number of numbers.
     Rows(usize),
 }
 
@@ -66,14 +66,14 @@ pub struct ParameterField {
     pub parameter: Parameter,
     /// The name of its plain field: that of the parameter with the suffix of its unit.
     pub field: &'static str,
-    /// What it is.
+    /// The kind of its value.
     pub kind: ValueKind,
     /// Whether it may be omitted.
     pub optional: bool,
 }
 
 impl ParameterField {
-    /// What counts where it is omitted: as its parameter has it, nothing where that must be given elsewhere, and required
+    /// Its default: that of its parameter, nothing where that must be given elsewhere, and required
     /// where this calculation cannot do without.
     #[must_use]
     pub fn if_omitted(&self) -> IfOmitted {
@@ -100,7 +100,7 @@ pub struct ResultField {
     pub optional: bool,
     words: &'static [&'static str],
     #[cfg(feature = "table-texts")]
-    /// What it means, in one or more sentences.
+    /// Its meaning, in one or more sentences.
     pub meaning: &'static str,
 }
 

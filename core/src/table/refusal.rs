@@ -71,10 +71,8 @@ refusals! {
     Budget(crate::process::budget::BudgetError),
     /// Weighings that do not agree.
     Calibrate(crate::calibrate::CalibrateError),
-    /// Money that does not add up.
-    Cost(crate::cost::CostError),
-    /// An unknown currency.
-    Price(crate::price::PriceError),
+    /// A price that is too large.
+    Price(super::plain::PlainPriceError),
     /// No tool of the bench is fine enough.
     Measure(crate::bench::MeasureError),
 }
@@ -91,12 +89,12 @@ impl From<ParameterError> for Refusal {
 pub struct Misread {
     /// The parameter that it is in.
     pub parameter: Parameter,
-    /// What is wrong with it.
+    /// Its error.
     pub error: AmountError,
 }
 
 impl Misread {
-    /// What `error` is in the text of `parameter`.
+    /// `error`, in the text of `parameter`.
     pub(super) fn of(parameter: Parameter) -> impl Fn(AmountError) -> Self {
         move |error| Self { parameter, error }
     }
@@ -133,9 +131,9 @@ pub struct Reason {
     pub index: Option<u32>,
     /// Stable code in kebab case.
     pub code: &'static str,
-    /// What was found and what is allowed.
+    /// The finding, and what is allowed.
     pub message: String,
-    /// What fixes it.
+    /// The fix.
     pub help: String,
 }
 

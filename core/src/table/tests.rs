@@ -5,6 +5,8 @@ use std::vec::Vec;
 use super::*;
 use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 
+mod typed_tests;
+
 #[test]
 fn each_example_gives_its_answer() {
     let (mut results, mut wrong) = (Vec::new(), Vec::new());
@@ -93,10 +95,10 @@ fn refuses(
     let Err(refused) = calculation.evaluate(arguments, &mut results) else {
         panic!("{calculation:?} answers {arguments:?}, with {parameter} {code}");
     };
-    let told: Vec<_> = refused.reasons().map(|reason| (reason.parameter, reason.code)).collect();
+    let found: Vec<_> = refused.reasons().map(|reason| (reason.parameter, reason.code)).collect();
     assert!(
-        told.contains(&(Some(parameter), code)),
-        "{calculation:?} {} {code}: {told:?} {refused}",
+        found.contains(&(Some(parameter), code)),
+        "{calculation:?} {} {code}: {found:?} {refused}",
         parameter.name()
     );
     assert!(results.is_empty());
@@ -166,9 +168,9 @@ fn every_number_outside_its_range_is_refused_at_its_parameter() {
     }
 }
 
-/// All numbers that are out of their ranges are told together.
+/// All numbers that are out of their ranges are reported together.
 #[test]
-fn all_that_is_wrong_is_told_together() {
+fn all_errors_are_reported_together() {
     for calculation in CALCULATIONS {
         let mut arguments = calculation.example().arguments;
         let mut wrong = BTreeSet::new();
@@ -185,14 +187,14 @@ fn all_that_is_wrong_is_told_together() {
             continue;
         }
         let refused = calculation.evaluate(&arguments, &mut Vec::new()).unwrap_err();
-        let told: BTreeSet<Parameter> =
+        let found: BTreeSet<Parameter> =
             refused.reasons().filter_map(|reason| reason.parameter).collect();
-        assert_eq!(told, wrong, "{calculation:?}: {refused}");
+        assert_eq!(found, wrong, "{calculation:?}: {refused}");
     }
 }
 
 #[test]
-fn names_are_told_apart() {
+fn names_are_unique() {
     let names: BTreeSet<&str> = CALCULATIONS.iter().map(|calculation| calculation.name).collect();
     assert_eq!(names.len(), CALCULATIONS.len());
     assert!(find("piece_mass").is_some() && find("piece_weight").is_none());

@@ -22,11 +22,11 @@ pub struct Dosed<'a> {
     pub material: &'a Material,
     /// How it is taken; what is taken adds up.
     pub taken: &'a [Taken<'a>],
-    /// What of that is in the mix: 1, or less of what went into an earlier stage that was shot from.
+    /// Share of that which is in the mix: 1, or less of what went into an earlier stage that was shot from.
     pub share: f64,
 }
 
-const PURPOSE: &str = "telling how sure a dose is";
+const PURPOSE: &str = "the uncertainty of a dose";
 
 /// The mass of what is taken.
 ///
@@ -56,7 +56,7 @@ pub fn dose_ratio(
     Ok(Effects::of(&model.inputs, &|x| Ok(mass(&dose, x) / mass(&base, x)))?.estimate())
 }
 
-/// What is taken over what the formula asks for, 1 but for errors, where it asks in `written`. What both rest on
+/// The amount taken over the amount that the formula asks for in `written`, 1 but for errors. What both rest on
 /// cancels: as many drops as a formula counts are right whatever a drop weighs, and a spoon of flake is a spoon
 /// whatever its bulk density; weighed instead, the drop's mass and the bulk density count in full.
 ///
@@ -74,7 +74,7 @@ pub fn dose_as_written(
 pub(crate) struct DoubtAsWritten<'a> {
     /// The uncertainty of [`dose_as_written`].
     pub(crate) uncertainty: Ratio,
-    /// What adds most to it.
+    /// The source that adds most to it.
     pub(crate) main_source: Option<Origin<'a>>,
     /// Whether it rests on a number of whose uncertainty nothing is known: it is then larger.
     pub(crate) is_open: bool,
@@ -119,7 +119,7 @@ fn as_written<'a>(
 
 /// The density of the finished plastic at 20 °C, ρ = (1 − φ) Σm/Σ(m/ρ_i), from what is taken of each material
 /// and the air voids φ. Of a plastisol ρ_i is the fused density; where the book has the liquid one only, that
-/// is taken and [`Estimate::unknown`] says so.
+/// is taken and [`Estimate::unknown`] names it.
 ///
 /// # Errors
 /// As [`dosed_mass`]; no parts at all; voids outside 0 to below 1.
@@ -219,7 +219,7 @@ impl<'a, 't> Model<'a, 't> {
         self.push(Input::from_source(Ratio::from(1.0), Some(uncertainty), source))
     }
 
-    /// What n times scatter by together: √n of one.
+    /// Scatter of n times together: √n of one.
     fn scatter(&mut self, once: Ratio, times: f64, source: Origin<'a>) -> usize {
         let together = once * libm::sqrt(times);
         self.push(Input::from_source(Ratio::from(0.0), Some(together), source))

@@ -33,7 +33,7 @@ pub enum UncertaintyError {
         code: &'static str,
         /// Its message.
         message: String,
-        /// What would fix it.
+        /// Its fix.
         help: String,
     },
     /// The calculation gives no finite number.
@@ -47,7 +47,7 @@ pub enum UncertaintyError {
         /// Its source.
         of: String,
     },
-    /// A level of coverage that is none.
+    /// A level of coverage outside its range.
     #[error("A coverage of {} % is not possible.", show::number(.level * 100.0))]
     Level {
         /// The level, as a share.
@@ -61,7 +61,7 @@ pub enum UncertaintyError {
         /// Which number.
         what: &'static str,
     },
-    /// A figure of the tools that is negative or no number.
+    /// A figure of the tools that is negative or not a number.
     #[error("The uncertainty of {what} must be zero or a number above.")]
     Figure {
         /// Which figure.
@@ -119,17 +119,17 @@ impl Diagnose for UncertaintyError {
                 "Give at least 1: a mean of n readings has n − 1; leave it out where the uncertainty is not from readings.".into()
             }
             Self::Calculation { help, .. } => help.clone().into(),
-            Self::NoNumber => "Look for a zero or an endless number among the inputs.".into(),
+            Self::NoNumber => "Look for a zero or an infinite number among the inputs.".into(),
             Self::OutOfReach { of } => format!(
                 "Measure \"{of}\" better, or check that its uncertainty is one standard uncertainty in the same unit."
             )
             .into(),
             Self::Level { .. } => "Ask for a level from above 0 % to 99.9999999 %, such as 95 %.".into(),
-            Self::Tool { .. } => "Say how much the tool holds or shows, and how often it was used.".into(),
+            Self::Tool { .. } => "Give how much the tool holds or shows, and how often it was used.".into(),
             Self::Figure { .. } => "Give one standard uncertainty as a share, such as 3 %.".into(),
             Self::Voids { .. } => "Give the share of air in the finished plastic, such as 2 %.".into(),
             Self::NothingTaken { material } => {
-                format!("Say what \"{material}\" was taken with: a balance, spoons, a cup or drops.").into()
+                format!("State how \"{material}\" was taken: on a scale, by spoons, by a cup or in drops.").into()
             }
             Self::Material(error) => error.help(),
         }

@@ -79,7 +79,7 @@ const ROUNDING: f64 = 1e-12;
 /// state different degrees of freedom count with the fewest.
 ///
 /// # Errors
-/// [`UncertaintyError::BadInput`] and [`UncertaintyError::BadFreedom`] for an input that is none;
+/// [`UncertaintyError::BadInput`] and [`UncertaintyError::BadFreedom`] for an input that is not usable;
 /// [`UncertaintyError::Calculation`] where the calculation refuses the inputs as they are;
 /// [`UncertaintyError::NoNumber`] where it gives none; [`UncertaintyError::OutOfReach`] where it refuses the
 /// inputs of a source shifted to either side.

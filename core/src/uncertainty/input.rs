@@ -25,7 +25,7 @@ impl Input {
         Self::from_source(value, Some(uncertainty), source.into())
     }
 
-    /// A measured value; `name` is its source, a text that says where the number was found. Where nothing is
+    /// A measured value; `name` is its source, a text on where the number was found. Where nothing is
     /// known of its uncertainty it counts as exact, and [`Estimate::unknown`](super::Estimate::unknown) names it.
     pub fn of<Q: Measurable>(measured: &Measured<Q>, name: impl Into<String>) -> Self {
         Self::from_source(measured.value, measured.uncertainty, name.into())

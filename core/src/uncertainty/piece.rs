@@ -55,7 +55,7 @@ impl PieceInputs {
 /// input makes it unsure.
 ///
 /// # Errors
-/// A number out of its range, as [`Melt::piece`] says, or one that is so even within its uncertainty.
+/// A number out of its range, as in [`Melt::piece`], or one that is so even within its uncertainty.
 pub fn piece_weight(inputs: &PieceInputs) -> Result<Estimate<Mass>, UncertaintyError> {
     let list = [
         Input::of(&inputs.cavity, "cavity"),

@@ -48,7 +48,7 @@ const NAN: u64 = 0x7ff8_0000_0000_0000;
 /// How many random calls each calculation gets.
 const CASES: u32 = 300;
 
-/// What the table answers itself.
+/// The answer of the table itself.
 fn wanted(calculation: &Calculation, arguments: &[Argument<'_>]) -> Outcome {
     let mut results = Vec::new();
     match calculation.evaluate(arguments, &mut results) {

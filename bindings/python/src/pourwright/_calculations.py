@@ -172,7 +172,7 @@ def convert(
 ) -> float:
     """Converts an amount as a person writes it, such as `1 1/4 cup` or `330 °F`, exactly, and rounds once.
 
-    What can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
+    A text that can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
 
     >>> convert("1 1/4 cup", "mL")
     295.735295625
@@ -487,8 +487,8 @@ def salt_convert(
     """States a salt loading another way.
 
     All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In
-    reach is what lies between no salt and the maximum that `most_solids` allows. Where a form that is about a
-    piece needs the feed and it is not known, the bounds are those without feed and fed in full.
+    reach is all between no salt and the maximum that `most_solids` allows. Where a form that is about a piece
+    needs the feed and it is not known, the bounds are those without feed and fed in full.
 
     >>> salt_convert(250.0, 1.0, 2.0, "of-base", 0.1, "as-scooped", salt_as_scooped_g_per_ml=1.25)
     SaltConvertResult(loading=0.08, loading_min=0.08, loading_max=0.08)
@@ -900,7 +900,7 @@ def salt_for_sink_rate(
     """Mass of salt at which a piece sinks at a rate.
 
     The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has
-    cooled; the salt is that for this density. What is left of the feed and the hook counts in both.
+    cooled; the salt is that for this density.
 
     >>> salt_for_sink_rate(250.0, 1.0, 2.0, 22.04104669853903, 9.5, 10.0, 20.0, length_mm=121.0, hook_mass_g=2.0, hook_volume_ml=0.25)
     SaltForSinkRateResult(salt_mass_g=55.55555555555424, softener_mass_g=0.0, finished_density_g_per_ml=1.0999999999999979)
@@ -1179,7 +1179,7 @@ def shots(
 ) -> ShotsResult:
     """Minimum number of shots for a number of good pieces.
 
-    Without rejects ⌈N/n⌉; with a reject rate p the least S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
+    Without rejects ⌈N/n⌉; with a reject rate p the smallest S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
 
     >>> shots(10, 4)
     ShotsResult(shots=3, cast=12)
@@ -1599,8 +1599,8 @@ def bench_measure(
 ) -> BenchMeasureResult:
     """Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance.
 
-    A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help says from what
-    mass on one would.
+    A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help gives the mass
+    from which one would.
 
     >>> bench_measure(12.5, tolerance=0.02, spoons_ml=[5.0, 2.5], as_measured_density_g_per_ml=1.0)
     BenchMeasureResult(mass_g=12.5, deviation=0.0, tool='spoons', acts=3, drops=0, spoonfuls=(2, 1, 0, 0, 0, 0, 0, 0), cup=0, cup_fillings=0, cup_mark=0)
@@ -1610,8 +1610,8 @@ def bench_measure(
         tolerance: Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
         balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
             Unit: g; above 0 to 1e15. Default: none.
-        balance_capacity_g: Maximum that the balance weighs at once. Unit: g; above 0 to 1e15. Default: 5000
-            times its readability.
+        balance_capacity_g: Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000 times its
+            readability.
         balance_least_load_g: Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0.
         spoons_ml: Volumes of the measuring spoons. 1 to 8 of them. Default: none.
         cups: The cups with evenly spaced marks: of each the distance between marks and the capacity. 1 to 64
@@ -1699,8 +1699,8 @@ def sink_rate(
     """Sink rate of a piece with its hook: the final speed, a model value.
 
     Balance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the
-    equations, sources and bounds are those of the module `process::sink`. `motion` says whether the model is
-    about such a fall at all. A drop that the shop timed (depth, time, density) replaces the published drag by
+    equations, sources and bounds are those of the module `process::sink`. `motion` is whether the model holds
+    for such a piece at all. A drop that the shop timed (depth, time, density) replaces the published drag by
     the piece's own.
 
     >>> sink_rate(1.1, 9.5, 10.0, 20.0, length_mm=121.0, hook_mass_g=2.0, hook_volume_ml=0.25)
@@ -2556,7 +2556,7 @@ def budget_left(
     """Heat budget that is left of a pot, in equivalent time at the reference temperature.
 
     More stabilizer than the budget is stated for buys the extra time that its maker states; without that
-    figure it is refused. Nothing is invented.
+    figure it is refused.
 
     >>> budget_left(1800.0, 600.0)
     BudgetLeftResult(budget_s=1800.0, left_s=1200.0, overspent_s=0.0)
@@ -2564,7 +2564,7 @@ def budget_left(
     Args:
         heat_budget_s: Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to
             1e15.
-        equivalent_time_s: Equivalent time that the pot has been through, at the temperature of its budget.
+        equivalent_time_s: Equivalent time that the pot has spent so far, at the temperature of its budget.
             Unit: s; 0 to 1e15.
         budget_with: Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default:
             0.
@@ -3521,8 +3521,9 @@ def price(
     """Price for a cost, in the smallest unit of the currency (cents), from the share of the price that the shop
     keeps.
 
-    price = cost/(1 − margin), rounded up, so that the margin is never missed; in decimal, never in binary.
-    Costs of materials, work and packing with their packages and currencies: the request `cost`.
+    price = cost/(1 − margin), rounded up, so that the margin is never missed; in whole numbers, never in
+    binary fractions. Costs of materials, work and packing with their packages and currencies: the request
+    `cost`.
 
     >>> price(750, 0.4)
     1250

@@ -4,11 +4,11 @@ It needs NumPy: ``pip install pourwright[numpy]``.
 
 Each column is a one-dimensional array, or a number that counts for all rows (as does an array of one row).
 Arrays of ``float64`` are read in place, whatever their strides; other real ones are converted first. What is masked
-in a masked array is read as NaN. A parameter that is left out (None) is omitted in every row.
+in a masked array is read as NaN. A parameter that is None is omitted in every row.
 
 A row that is refused is NaN in the results, and does not stop the others. Pass ``statuses``, an array of ``int32``,
 to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused; the function of the
-same name in :mod:`pourwright` says why.
+same name in :mod:`pourwright` gives the reason.
 
 ``out`` is where the results go, arrays of ``float64`` with any strides, also those of the columns themselves; of a
 calculation with several results a mapping from their names. The interpreter is free for other threads meanwhile.
@@ -1622,7 +1622,7 @@ def budget_left(
 
     Args:
         heat_budget_s: Time at the reference temperature that the plastisol withstands.
-        equivalent_time_s: Equivalent time that the pot has been through, at the temperature of its budget.
+        equivalent_time_s: Equivalent time that the pot has spent so far, at the temperature of its budget.
         budget_with: Stabilizer that the heat budget is stated for, by mass of base.
         stabilizer_dose: Stabilizer in the mix, by mass of base.
         extra_time_s: Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000

@@ -94,7 +94,7 @@ MoldMaterial: TypeAlias = Literal["metal", "plaster", "silicone"]
 
 
 Motion: TypeAlias = Literal["straight", "may-swing", "swings"]
-"""Whether a piece falls straight."""
+"""Whether a piece sinks straight."""
 
 
 Outcome: TypeAlias = Literal["right", "nearest", "foreign"]
@@ -115,10 +115,6 @@ Price: TypeAlias = str
 
 Property: TypeAlias = Literal["density", "fused", "as_scooped", "drop", "expansion", "specific_heat", "shot_window", "price"]
 """A property of a material that a calculation may need."""
-
-
-SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
-"""Salt in water."""
 
 
 Scale: TypeAlias = Literal["shore-00", "shore-a"]
@@ -305,12 +301,8 @@ class BookDocument(TypedDict):
     about: NotRequired[str | None]
     """Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`."""
 
-    air_pressure: NotRequired[MeasuredAmount | None]
-    """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
-    known without one. Example: `"27.7 inHg"`."""
-
     altitude: NotRequired[MeasuredAmount | None]
-    """Height of the shop above sea level. Default: not known. Example: `"640 m"`."""
+    """Height of the shop above sea level, negative below it. Default: not known. Example: `"640 m"`."""
 
     bench: BenchEntry
     """The tools on the bench."""
@@ -347,6 +339,10 @@ class BookDocument(TypedDict):
 
     shop: NotRequired[Name | None]
     """Whose book it is. Default: none. Example: `"Tern Island workshop"`."""
+
+    station_pressure: NotRequired[MeasuredAmount | None]
+    """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
+    known without one. Example: `"27.7 inHg"`."""
 
 
 class Borrowed(TypedDict):
@@ -597,14 +593,14 @@ class ColorDifferenceAnswer(TypedDict):
 
     calculate: Literal["color-difference"]
 
+    color: ShownLab
+    """The color."""
+
     difference: float
     """ΔE₀₀; about 1 is what a trained eye just sees side by side."""
 
-    one: ShownLab
-    """The one."""
-
-    other: ShownLab
-    """The other."""
+    other_color: ShownLab
+    """The other color."""
 
 
 class ColorMatchAnswer(TypedDict):
@@ -887,6 +883,9 @@ class DayCost(TypedDict):
     packing: MoneyShown
     """Packing."""
 
+    text: str
+    """What that is made up of, as a sentence."""
+
     to_buy: MoneyShown
     """Whole packages of all materials, as if there were no stock."""
 
@@ -954,6 +953,9 @@ class DegasAnswer(TypedDict):
 
     absolute: Shown
     """What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and `most`."""
+
+    assumed: Note | None
+    """That the rise is assumed, and what to do then; absent where the rise or the air is given."""
 
     cautions: list[Caution]
     """What can hurt somebody."""
@@ -1083,9 +1085,12 @@ class FishedWaterEntry(TypedDict):
     ext: NotRequired[dict[str, Any] | None]
     """An embedding program's own data; carried through untouched."""
 
-    salinity: NotRequired[SalinityEntry | None]
-    """Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water. Example:
-    `35`."""
+    salinity_absolute: NotRequired[MeasuredAmount | None]
+    """Its absolute salinity, mass of salt per mass of water; give this or the practical one. Default: 0, fresh water.
+    Example: `"35 g/kg"`."""
+
+    salinity_practical: NotRequired[float | None]
+    """Its practical salinity, as a probe reads it. Default: 0, fresh water. Example: `35`."""
 
     temperature: MeasuredAmount
     """Its temperature. Example: `"60 °F"`."""
@@ -1204,9 +1209,6 @@ class FromShelf(TypedDict):
 
 class GoesIn(TypedDict):
     """When and how a material goes into the pot."""
-
-    how: str | None
-    """What to mind, as a sentence."""
 
     portions: int
     """In how many portions, each stirred in before the next."""
@@ -1815,6 +1817,9 @@ class MoneyShown(TypedDict):
     currency: str
     """The currency's ISO 4217 code."""
 
+    figure: str
+    """The same without its currency, for a column that names that once."""
+
     text: str
     """Rounded to the currency's minor unit, half away from zero, as a bill shows it."""
 
@@ -2007,6 +2012,35 @@ class PackingEntry(TypedDict):
     """Its price per number of pieces. Example: `"9.00 USD per 100 pieces"`."""
 
 
+class Parcel(TypedDict):
+    """What one order gets: its lines, packed."""
+
+    lines: list[int]
+    """Its lines, by their places in the plan, counted from 1."""
+
+    net: Shown
+    """What its pieces weigh, without hooks and packing."""
+
+    order: str
+    """The order."""
+
+    promised: str | None
+    """The first day that one of its lines was promised for."""
+
+    takes: list[ParcelItem]
+    """What its packs take besides pieces, where the book states costs."""
+
+
+class ParcelItem(TypedDict):
+    """Something that packs take besides pieces."""
+
+    count: int
+    """How many."""
+
+    name: str
+    """Its name."""
+
+
 class PieceRecord(TypedDict):
     """The pieces of one shape."""
 
@@ -2097,11 +2131,17 @@ class PlanAnswer(TypedDict):
     measures: System
     """The measuring system: what a cup and a spoon hold."""
 
+    parcels: list[Parcel]
+    """What each order gets, the first that is due first."""
+
     pots: list[Pot]
     """The pots, in the order in which they are first heated."""
 
     proof: Proof
     """Why there are not fewer pots."""
+
+    questions: list[Note]
+    """What cannot be right in the book, as it seems: to look at before the day begins."""
 
     shelf: list[OnShelf]
     """The leftovers of the order list, and the part of them that is used."""
@@ -2156,11 +2196,17 @@ class PlanDocument(TypedDict):
     measures: System
     """The measuring system: what a cup and a spoon hold."""
 
+    parcels: list[Parcel]
+    """What each order gets, the first that is due first."""
+
     pots: list[Pot]
     """The pots, in the order in which they are first heated."""
 
     proof: Proof
     """Why there are not fewer pots."""
+
+    questions: list[Note]
+    """What cannot be right in the book, as it seems: to look at before the day begins."""
 
     shelf: list[OnShelf]
     """The leftovers of the order list, and the part of them that is used."""
@@ -2431,6 +2477,19 @@ class ProofReason(TypedDict):
     """Number of pots that it calls for."""
 
 
+class Reading(TypedDict):
+    """A row of the table to heat by: from the reading where the row before it ends."""
+
+    below: Shown | None
+    """The thermometer shows less than this; none in the last row."""
+
+    burst: Shown | None
+    """How long the oven runs then; none where it does not."""
+
+    go: str
+    """What to do, in a few words: the burst, the next step, or stop."""
+
+
 class RecipePart(TypedDict):
     """One material of a recipe."""
 
@@ -2504,13 +2563,13 @@ class SaltAnswer(TypedDict):
     """Mean density of a piece with its hook and weight."""
 
     sinks: Calculated | None
-    """How the piece sinks with its hook, where body and water were given."""
+    """Sink rate of the piece with its hook, where body and water were given."""
 
     softener: Shown
-    """Mass of softener that goes in beside it."""
+    """Mass of softener that goes in with it."""
 
     unsalted_sinks: Calculated | None
-    """How it would without the salt."""
+    """Sink rate of the same piece without salt."""
 
 
 class SectionEntry(TypedDict):
@@ -2651,8 +2710,11 @@ ShotPieces = TypedDict("ShotPieces", {
 class Shown(TypedDict):
     """A quantity in a result."""
 
+    other: str | None
+    """The same on the other scale, metric or not, where both are in use."""
+
     text: str
-    """How a bench reads it."""
+    """How a bench reads it, in the book's measures."""
 
     unit: str
     """Its unit."""
@@ -2741,11 +2803,17 @@ class Sinking(TypedDict):
     motion: Motion
     """Motion while it sinks: straight, as in the model, or not."""
 
+    per_foot: Shown
+    """The same as the time for a foot."""
+
     slowest: Shown
     """Lower bound."""
 
     speed: Shown
     """Its sink rate."""
+
+    text: str
+    """All of that in one line: `1.035 g/mL ± 0.004 g/mL, 5.6 cm/s (4.1 to 7.4) or 5.4 s a foot, straight`."""
 
 
 class SourceShare(TypedDict):
@@ -2913,19 +2981,28 @@ class StepAt(TypedDict):
     """A step at one pot."""
 
     details: list[str]
-    """What to know with it, each a sentence."""
+    """What else matters at the bench, each a sentence."""
 
     draw: int | None
     """Which of that stage's draws, counted from 1, where something is shot."""
 
+    notes: list[str]
+    """What to know beyond that, each a sentence."""
+
+    number: int
+    """Its number among the steps of the pot, counted from 1: other steps refer to it."""
+
     pot: str
     """The pot's letter."""
+
+    readings: list[Reading]
+    """The table to heat by, the coldest reading first; empty at every other step, and where the times are not known."""
 
     stage: int
     """Which of its stages, counted from 1."""
 
     text: str
-    """What to do, as a sentence."""
+    """What to do, in one or two sentences that begin with the verb."""
 
 
 class StepItem(TypedDict):
@@ -2948,6 +3025,9 @@ class StepItem(TypedDict):
 
     text: str
     """What to do, in a few words."""
+
+    weigh: int | None
+    """Its place in the stage's weigh list, counted from 1."""
 
 
 class StickEntry(TypedDict):
@@ -3114,26 +3194,27 @@ class UncertaintyAnswer(TypedDict):
 
 
 class VacuumEntry(TypedDict):
-    """The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure."""
+    """The vacuum that pots are degassed in: either `gauge_vacuum` or `absolute_pressure`."""
 
-    absolute: NotRequired[MeasuredAmount | None]
-    """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example: `"10
-    kPa"`."""
+    absolute_pressure: NotRequired[MeasuredAmount | None]
+    """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge_vacuum`. Example:
+    `"10 kPa"`."""
 
     dial_tolerance: NotRequired[MeasuredAmount | None]
     """How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`."""
 
-    entrained: NotRequired[Percent | None]
+    entrained_air: NotRequired[Percent | None]
     """Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
     """An embedding program's own data; carried through untouched."""
 
-    gauge: NotRequired[MeasuredAmount | None]
-    """Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`."""
+    gauge_vacuum: NotRequired[MeasuredAmount | None]
+    """Reading of a vacuum gauge. Default: none; required without `absolute_pressure`. Example: `"25 inHg"`."""
 
     rise: NotRequired[float | None]
-    """How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`."""
+    """Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3 is
+    assumed. Example: `1.8`."""
 
 
 class WaterAnswer(TypedDict):
@@ -3299,10 +3380,16 @@ class PlanItem(Protocol):
     def __call__(self, name: Literal["measures"], /) -> System: ...
 
     @overload
+    def __call__(self, name: Literal["parcels"], /) -> list[Parcel]: ...
+
+    @overload
     def __call__(self, name: Literal["pots"], /) -> list[Pot]: ...
 
     @overload
     def __call__(self, name: Literal["proof"], /) -> Proof: ...
+
+    @overload
+    def __call__(self, name: Literal["questions"], /) -> list[Note]: ...
 
     @overload
     def __call__(self, name: Literal["shelf"], /) -> list[OnShelf]: ...

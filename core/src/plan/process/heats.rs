@@ -12,7 +12,7 @@ use crate::mix::MaterialId;
 use crate::plan::layout::{PotLayout, StageLayout};
 use crate::plan::shelf::LeftOver;
 use crate::plan::{MaterialMass, PlannedHeating, Pot};
-use crate::process::budget::{Budget, BudgetError, Extra, Remaining, Standing};
+use crate::process::budget::{Budget, BudgetError, BudgetStatus, Extra, Remaining};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
@@ -174,7 +174,7 @@ fn heat_spent(
     }
     let stabilizer = Stabilizer::of(book, stages);
     let (budget, more) = stabilizer.budget(stated)?;
-    let standing = Standing::of(record, Some(budget)).map_err(|error| because(&error))?;
+    let standing = BudgetStatus::of(record, Some(budget)).map_err(|error| because(&error))?;
     let (left, over) = match standing.remaining {
         Remaining::Left(left) => (left, None),
         Remaining::Overspent(over) => (Time::default(), Some(over)),

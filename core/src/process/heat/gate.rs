@@ -13,7 +13,7 @@ use crate::quantity::{
     Energy, Mass, Ratio, System, TemperatureInterval, ThermodynamicTemperature, Time,
 };
 
-/// More bursts than this are no way to heat a pot.
+/// Nobody heats a pot in more bursts than this.
 const MOST_BURSTS: u32 = 50;
 
 /// Bursts that a hand sets on a dial, in steps of the shortest.
@@ -79,7 +79,7 @@ impl Window {
         self.aim
     }
 
-    /// What the material must never pass.
+    /// Highest temperature, which the material must never pass.
     #[must_use]
     pub fn most(self) -> ThermodynamicTemperature {
         self.most
@@ -105,7 +105,7 @@ impl ThermometerMarks {
         }
     }
 
-    /// The nearest reading in steps of so many degrees that is not above `at`.
+    /// The nearest reading that is not above `at`, in steps of `degrees`.
     fn down(self, at: ThermodynamicTemperature, degrees: f64) -> ThermodynamicTemperature {
         // Rounding must not cost a step that is one exactly.
         self.round(at, degrees, |steps| libm::floor(steps + 1e-9))
@@ -206,10 +206,10 @@ pub struct Band {
 ///
 /// H(T + θ) + P_most·d′ = H(T_most), H(T) + P·d ≤ H(T_aim) but for the shortest burst
 ///
-/// P_most is the most power that the timings make plausible ([`Oven::most_power`]). The first burst is gated
+/// P_most is the highest power that the timings make plausible ([`Oven::most_power`]). The first burst is gated
 /// like any other. Below full power a microwave oven runs in turns of full power and none: a burst of d at the
 /// setting s may have d′ = min(d/s, d + (1 − s) c) of its mean power, c the length of a turn.
-/// What the pot loses while it is stirred is left out: it only makes it cooler.
+/// Heat that the pot loses while it is stirred is ignored: it only makes it cooler.
 ///
 /// It is shot from the bottom of the window to its top, less θ at each end; where the shortest burst would be too
 /// much for what is left of the window, from the reading at which it is, if that is in the window still.
@@ -257,7 +257,7 @@ struct Heater {
 
 impl Oven {
     /// The table of readings for `load`, begun from `start`, towards the `window`. It holds from any reading:
-    /// `start` says which bands are worth a line.
+    /// only the bands above `start` are listed.
     ///
     /// An amount beyond the reach of the timings gets the bursts of the safe side ([`Oven::most_power`]).
     ///
@@ -452,7 +452,7 @@ impl Heater {
     }
 }
 
-/// What `power` in W brings in so long.
+/// Heat that `power` in W brings in `time`.
 fn heat(power: f64, time: Time) -> Energy {
     Energy::new::<joule>(power * time.value)
 }

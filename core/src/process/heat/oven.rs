@@ -38,7 +38,7 @@ const RATED_MOST: f64 = 1.1;
 /// A timing this many standard uncertainties off what the others make of it is asked about.
 const QUESTIONED: f64 = 3.0;
 
-/// Of more timings than this none is held against the others.
+/// With more timings than this, none is compared with the others.
 const MOST_COMPARED: usize = 100;
 
 /// One heating that the shop has timed.
@@ -76,7 +76,7 @@ pub struct Timing {
 /// pages, in steps of 5 to 30 s; no plastisol among them). One amount alone was off by 5 % at 1.6 times it.
 ///
 /// Beyond the reach, 1.6 times the amounts timed, [`Oven::time`] is an error. What a burst may do at most is
-/// still known, since a load never takes up more power than a larger one, nor more per mass than a smaller
+/// still known, since a load never takes up more power than a larger one, and no more per mass than a smaller
 /// one: [`Oven::gate`] is then computed by that.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Oven {
@@ -209,7 +209,7 @@ impl Oven {
         Ratio::from(self.fit.uncertainty(load.mass().value))
     }
 
-    /// The most power that may reach a `load`: that of the shortest plausible time, and of the load's size
+    /// The highest power that may reach a `load`: that of the shortest plausible time, and of the load's size
     /// alone where it is beyond the reach of the timings.
     #[must_use]
     pub fn most_power(&self, load: Load) -> Power {
@@ -264,7 +264,7 @@ impl Oven {
     /// How long `load` takes from `start` to `end`, without a break: t = Q (a + b/m).
     ///
     /// The amount may be outside those that were timed by a factor of [`super::FARTHEST_REACH`]; the
-    /// result then says so.
+    /// result then has the factor.
     ///
     /// # Errors
     /// [`HeatError::NotHotter`], [`HeatError::Parameters`], and [`HeatError::OutOfReach`] farther out.
@@ -416,7 +416,7 @@ fn line<I: Iterator<Item = (f64, f64)>>(
     (a, b * unit, Basis::Line { variance, aa, ab, bb })
 }
 
-/// A variance from a sum of `squares` with so much `freedom`, pooled with the printed scatter.
+/// A variance from a sum of `squares` with these degrees of `freedom`, pooled with the printed scatter.
 fn pooled(squares: f64, freedom: f64) -> f64 {
     let printed = PRINTED_FREEDOM * PRINTED_SCATTER * PRINTED_SCATTER;
     (printed + squares) / (PRINTED_FREEDOM + freedom)
@@ -448,7 +448,7 @@ fn misfit(timings: &[Timing]) -> Option<Misfit> {
     worst.map(|(_, misfit)| misfit)
 }
 
-/// Whether an oven can put one joule into a pot in so many seconds.
+/// Whether an oven can put one joule into a pot in `per_joule` seconds.
 fn check_power(per_joule: f64) -> Result<(), HeatError> {
     if is_positive(per_joule) {
         Ok(())

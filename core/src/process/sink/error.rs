@@ -1,4 +1,4 @@
-//! Why a fall cannot be told, and what would do.
+//! Errors of a sink rate.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -12,27 +12,27 @@ use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, MassDensity, Ratio, Time, Velocity, Volume};
 use crate::show;
 
-/// What is wrong with a fall.
+/// Why a sink rate is not calculated.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum SinkError {
     /// Numbers that are wrong.
     #[error(transparent)]
     Parameters(#[from] ParameterErrors),
-    /// A stick that is too short to fall sideways.
+    /// A stick that is too short to sink sideways.
     #[error("A stick of {} diameters is too short.", show::number(.length_per_diameter.value))]
     TooShort {
         /// Length per diameter.
         length_per_diameter: Ratio,
     },
     /// A volume that is not that of the body, by far.
-    #[error("A piece of {} is no {}, which holds about {}.", show::volume(.volume), .shape, show::volume(.of_shape))]
+    #[error("A piece of {} is not a {}, which holds about {}.", show::volume(.volume), .shape, show::volume(.of_shape))]
     VolumeNotOfBody {
         /// Volume of the piece.
         volume: Volume,
         /// The body.
         shape: Shape,
-        /// What a plain cylinder or ball of its size holds.
+        /// Volume of a plain cylinder or ball of its size.
         of_shape: Volume,
     },
     /// It does not sink.
@@ -43,16 +43,16 @@ pub enum SinkError {
         /// Density of the piece at which it would.
         needed: MassDensity,
     },
-    /// The hook alone pulls it down faster than wanted.
-    #[error("With its hook the piece cannot fall as slowly as {} cm/s.", show::number(.speed.get::<centimeter_per_second>()))]
+    /// The hook alone pulls it down faster than the sink rate asked for.
+    #[error("With its hook the piece cannot sink as slowly as {} cm/s.", show::number(.speed.get::<centimeter_per_second>()))]
     HookTooHeavy {
         /// The speed asked for.
         speed: Velocity,
-        /// What the hook would have to lose.
+        /// Mass that the hook would have to lose.
         excess: Mass,
     },
-    /// Nothing that a piece can be made of falls as fast.
-    #[error("To fall at {} cm/s the piece would have to have {}.", show::number(.speed.get::<centimeter_per_second>()), show::density(.needed))]
+    /// Nothing that a piece can be made of sinks as fast.
+    #[error("To sink at {} cm/s the piece would need a density of {}.", show::number(.speed.get::<centimeter_per_second>()), show::density(.needed))]
     TooFast {
         /// The speed asked for.
         speed: Velocity,
@@ -60,7 +60,7 @@ pub enum SinkError {
         needed: MassDensity,
     },
     /// Too slow or too fast for the drag curve.
-    #[error("This fall is outside the published drag (Re {least} to {most}).")]
+    #[error("The piece sinks outside the published drag (Re {least} to {most}).")]
     OutsideDrag {
         /// Least Reynolds number of the curve.
         least: f64,
@@ -68,7 +68,7 @@ pub enum SinkError {
         most: f64,
     },
     /// A timed drop that is quicker than falling without any drag.
-    #[error("{} s is too short: without any drag it would take {} s.", show::number(.timed.value), show::number(.least.value))]
+    #[error("{} s is too short: without drag it would take {} s.", show::number(.timed.value), show::number(.least.value))]
     TooQuick {
         /// The time given.
         timed: Time,

@@ -11,7 +11,7 @@ use crate::show;
 use crate::show::legible::InBenchUnits;
 use crate::words::words;
 
-/// The least and the most that a piece is believed to hold, of a plain cylinder or ball of its size: tails and waists
+/// Range of the volume of a piece, as a share of that of a plain cylinder or ball of its size: tails and waists
 /// make it less, fins more (common practice, no source). Beyond it is a slip of the unit.
 pub(super) const LEAST_OF_BODY: f64 = 0.4;
 pub(super) const MOST_OF_BODY: f64 = 1.3;
@@ -26,11 +26,11 @@ words! {
     }
 }
 
-/// What a piece is like as it falls.
+/// Shape and size of a piece as it sinks.
 #[derive(Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Shape {
-    /// Longer than thick, falling sideways.
+    /// Longer than thick, sinking sideways.
     Stick {
         /// Mean diameter.
         diameter: Length,
@@ -102,7 +102,7 @@ impl Shape {
         }
     }
 
-    /// The area on which its drag coefficient stands.
+    /// The area that its drag coefficient is for.
     pub(super) fn area(&self) -> Area {
         match self {
             Self::Stick { diameter, length } => *diameter * *length,
@@ -132,7 +132,7 @@ impl Shape {
         SinkError::OutsideDrag { least, most }
     }
 
-    /// What the ends may take off the drag.
+    /// Share of the drag that the ends may take off.
     pub(super) fn end_factor(&self) -> Result<f64, SinkError> {
         match self {
             Self::Stick { diameter, length } => drag::end_factor((*diameter / *length).value)
@@ -149,7 +149,7 @@ impl Shape {
         }
     }
 
-    /// Spread of the published drag about its curve, while the piece falls straight.
+    /// Spread of the published drag about its curve, while the piece sinks straight.
     pub(super) fn spread(&self) -> f64 {
         match self {
             Self::Stick { .. } => 0.15,
@@ -210,7 +210,7 @@ impl Shape {
     }
 }
 
-/// As a bench says it: `stick of 9.6 mm by 127 mm`.
+/// As it is said at the bench: `stick of 9.6 mm by 127 mm`.
 impl fmt::Display for Shape {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let mm = |length: &Length| show::number(length.get::<millimeter>());

@@ -62,7 +62,7 @@ fn a_stick_by_hand() {
     assert!(fall.trust.slowest < fall.speed && fall.speed < fall.trust.fastest);
 }
 
-/// Near its water's density a piece may fall twice as fast as told, or hang.
+/// Near its water's density a piece may sink twice as fast as calculated, or hang.
 #[test]
 fn an_unsure_density_widens_the_bounds() {
     let (lake, body) = (water(20.0, 0.0), stick(0.0));
@@ -82,14 +82,14 @@ fn an_unsure_density_widens_the_bounds() {
 }
 
 #[rstest]
-#[case(stick(0.0).shape, 92.0, "A piece of 92 mL is no stick of 10 mm by 120 mm, which holds about 9.425 mL.")]
-#[case(Shape::Ball { diameter: mm(16.0) }, 0.5, "A piece of 0.5 mL is no ball of 16 mm, which holds about 2.145 mL.")]
+#[case(stick(0.0).shape, 92.0, "A piece of 92 mL is not a stick of 10 mm by 120 mm, which holds about 9.425 mL.")]
+#[case(Shape::Ball { diameter: mm(16.0) }, 0.5, "A piece of 0.5 mL is not a ball of 16 mm, which holds about 2.145 mL.")]
 fn a_volume_is_that_of_its_body(#[case] shape: Shape, #[case] ml: f64, #[case] says: &str) {
     let volume = Volume::new::<milliliter>(ml);
     let body = Body { volume, hook: Hook::default(), shape, own_drag: None };
     let refused = body.fall(per_ml(1.2), &water(20.0, 0.0)).unwrap_err();
     assert_eq!(refused.to_string(), says);
-    // What it says would do does.
+    // The volume that it names is accepted.
     let help = refused.help().into_owned();
     let bounds = help.split_once("has ").unwrap().1.trim_end_matches(" mL.");
     for bound in bounds.split(" mL to ") {

@@ -29,7 +29,7 @@ fn count_shots(
 calculation! {
     /// Minimum number of shots for a number of good pieces.
     ///
-    /// Without rejects ⌈N/n⌉; with a reject rate p the least S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
+    /// Without rejects ⌈N/n⌉; with a reject rate p the smallest S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
     SHOTS = "shots": Shots -> ShotsResult
     takes {
         pieces: u32 = Pieces,
@@ -218,7 +218,7 @@ impl BatchNeed {
             film: or_default(Parameter::PotFilm, self.pot_film_g),
             heel: or_default(Parameter::PotHeel, self.pot_heel_g),
         };
-        // All numbers together: those of the run with a shot that stands for any number of them.
+        // All numbers together: those of the run, with one shot for any number of them.
         let one = Loads { shots_per_load: 1, loads: 1, shots_in_last: 1 };
         let (capacity, residue) = (self.injector_capacity_ml, self.injector_residue_ml);
         let shots = count_shots(self.pieces, self.cavities, self.rejects, self.confidence);

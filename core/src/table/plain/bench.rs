@@ -11,7 +11,7 @@ use crate::table::{Refusal, calculation};
 calculation! {
     /// Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance.
     ///
-    /// A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help says from what mass on one
+    /// A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help gives the mass from which one
     /// would.
     BENCH_MEASURE = "bench_measure": BenchMeasure<'a> -> BenchMeasureResult
     takes {

@@ -1,10 +1,10 @@
-//! Heat that a pot has been through.
+//! Heat that a pot has had, and its budget.
 
 use alloc::vec::Vec;
 
 use super::{if_given, of, or_default};
 use crate::parameter::{Check, Parameter, ParameterError, Problem};
-use crate::process::budget::{Budget, Extra, Remaining, Standing};
+use crate::process::budget::{Budget, BudgetStatus, Extra, Remaining};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Measurable, Ratio, Time};
 use crate::table::{Refusal, calculation};
@@ -69,7 +69,7 @@ calculation! {
     /// Heat budget that is left of a pot, in equivalent time at the reference temperature.
     ///
     /// More stabilizer than the budget is stated for buys the extra time that its maker states; without that figure it is
-    /// refused. Nothing is invented.
+    /// refused.
     BUDGET_LEFT = "budget_left": BudgetLeft -> BudgetLeftResult
     takes {
         heat_budget_s: f64 = HeatBudget,
@@ -138,7 +138,7 @@ impl BudgetLeft {
         check.finish()?;
         let budget = budget?.at_dose(dose)?;
         let record = HeatRecord::fresh().heated(Some(spent));
-        let (left, overspent) = match Standing::of(record, Some(budget))?.remaining {
+        let (left, overspent) = match BudgetStatus::of(record, Some(budget))?.remaining {
             Remaining::Overspent(over) => (0.0, over.si()),
             Remaining::Left(left) => (left.si(), 0.0),
             Remaining::Unknown => (f64::NAN, f64::NAN),

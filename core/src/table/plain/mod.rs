@@ -44,7 +44,7 @@ pub use water::*;
 use crate::parameter::Parameter;
 use crate::quantity::Measurable;
 
-/// The number that stands for an omitted one where a language has nothing better: −DBL_MAX, which is in no range.
+/// The number for an omitted one where a language has nothing better: −DBL_MAX, which is in no range.
 pub const OMITTED: f64 = f64::MIN;
 
 /// `number`, unless it is [`OMITTED`].

@@ -10,7 +10,7 @@ use crate::table::{Refusal, calculation};
 calculation! {
     /// Converts an amount as a person writes it, such as `1 1/4 cup` or `330 °F`, exactly, and rounds once.
     ///
-    /// What can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
+    /// A text that can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
     CONVERT = "convert": Convert<'a> -> ConvertResult
     takes {
         amount: &'a str = Amount,

@@ -267,7 +267,7 @@ salt_calculation! {
     /// States a salt loading another way.
     ///
     /// All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In reach is
-    /// what lies between no salt and the maximum that `most_solids` allows. Where a form that is about a piece needs the
+    /// all between no salt and the maximum that `most_solids` allows. Where a form that is about a piece needs the
     /// feed and it is not known, the bounds are those without feed and fed in full.
     SALT_CONVERT = "salt_convert": SaltConvert -> SaltConvertResult
     takes {
@@ -302,7 +302,7 @@ impl SaltConvert {
     }
 }
 
-/// What `calculate` gives without feed and fed in full, the smaller first, where the feed is not known and matters; else
+/// The results of `calculate` without feed and fed in full, the smaller first, where the feed is not known and matters; else
 /// `answer` twice. An end at which the loading is out of reach leaves `answer` as that bound.
 fn bounds(
     mix: &Unsalted,
@@ -478,7 +478,7 @@ calculation! {
     /// Mass of salt at which a piece sinks at a rate.
     ///
     /// The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has cooled; the
-    /// salt is that for this density. What is left of the feed and the hook counts in both.
+    /// salt is that for this density.
     SALT_FOR_SINK_RATE = "salt_for_sink_rate": SaltForSinkRate -> SaltForSinkRateResult
     takes {
         base_volume_ml: f64 = BaseVolume,

@@ -188,7 +188,7 @@ sink_calculation! {
     /// Sink rate of a piece with its hook: the final speed, a model value.
     ///
     /// Balance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the equations,
-    /// sources and bounds are those of the module `process::sink`. `motion` says whether the model is about such a fall at
+    /// sources and bounds are those of the module `process::sink`. `motion` is whether the model holds for such a piece at
     /// all. A drop that the shop timed (depth, time, density) replaces the published drag by the piece's own.
     SINK_RATE = "sink_rate": SinkRate -> SinkRateResult
     takes {
