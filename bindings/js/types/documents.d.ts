@@ -52,10 +52,6 @@ export type BaseEntry =
  */
 export type Percent = string
 /**
- * Salt in water.
- */
-export type SalinityEntry = number | MeasuredAmount
-/**
  * Money per package, such as "58.00 USD per 1 gal".
  */
 export type Price = string
@@ -191,6 +187,10 @@ export type Calculated7 =
  * A caution by its stable code.
  */
 export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuum' | 'food-gear' | 'data-sheet'
+/**
+ * A share, such as "3 %" or "150 %"; 3 % is 0.03 of the range of its parameter.
+ */
+export type Share = string
 /**
  * Whether a plastisol in the mix is still liquid or has been fused.
  */
@@ -662,14 +662,14 @@ export interface ToolUncertaintyEntry {
   unweighed_drop?: Percent | null
 }
 /**
- * The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure.
+ * The vacuum that pots are degassed in: either `gauge_vacuum` or `absolute_pressure`.
  */
 export interface VacuumEntry {
   /**
-   * Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example:
-   * `"10 kPa"`.
+   * Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge_vacuum`.
+   * Example: `"10 kPa"`.
    */
-  absolute?: MeasuredAmount | null
+  absolute_pressure?: MeasuredAmount | null
   /**
    * How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
    */
@@ -677,7 +677,7 @@ export interface VacuumEntry {
   /**
    * Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
    */
-  entrained?: Percent | null
+  entrained_air?: Percent | null
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -685,11 +685,12 @@ export interface VacuumEntry {
     [k: string]: unknown
   } | null
   /**
-   * Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
+   * Reading of a vacuum gauge. Default: none; required without `absolute_pressure`. Example: `"25 inHg"`.
    */
-  gauge?: MeasuredAmount | null
+  gauge_vacuum?: MeasuredAmount | null
   /**
-   * How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`.
+   * Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3
+   * is assumed. Example: `1.8`.
    */
   rise?: number | null
 }
@@ -755,10 +756,14 @@ export interface FishedWaterEntry {
     [k: string]: unknown
   } | null
   /**
-   * Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water.
-   * Example: `35`.
+   * Its absolute salinity, mass of salt per mass of water; give this or the practical one. Default: 0, fresh
+   * water. Example: `"35 g/kg"`.
    */
-  salinity?: SalinityEntry | null
+  salinity_absolute?: MeasuredAmount | null
+  /**
+   * Its practical salinity, as a probe reads it. Default: 0, fresh water. Example: `35`.
+   */
+  salinity_practical?: number | null
   /**
    * Its temperature. Example: `"60 °F"`.
    */
@@ -792,12 +797,7 @@ export interface BookDocument {
    */
   about?: string | null
   /**
-   * Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at
-   * `altitude`; not known without one. Example: `"27.7 inHg"`.
-   */
-  air_pressure?: MeasuredAmount | null
-  /**
-   * Height of the shop above sea level. Default: not known. Example: `"640 m"`.
+   * Height of the shop above sea level, negative below it. Default: not known. Example: `"640 m"`.
    */
   altitude?: MeasuredAmount | null
   /**
@@ -858,6 +858,11 @@ export interface BookDocument {
    * Whose book it is. Default: none. Example: `"Tern Island workshop"`.
    */
   shop?: Name | null
+  /**
+   * Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at
+   * `altitude`; not known without one. Example: `"27.7 inHg"`.
+   */
+  station_pressure?: MeasuredAmount | null
 }
 /**
  * What a day costs in addition to its materials.
@@ -1970,14 +1975,14 @@ export interface ColorEntry {
     [k: string]: unknown
   } | null
   /**
-   * L*, a*, b* of a reading, beside D65.
+   * L*, a*, b* of a reading, in daylight (D65).
    *
    * @minItems 3
    * @maxItems 3
    */
   lab?: [number, number, number] | null
   /**
-   * Red, green and blue from 0 to 255, as a photograph beside white stores them.
+   * Red, green and blue from 0 to 255, as a photograph next to white stores them.
    *
    * @minItems 3
    * @maxItems 3
@@ -2062,13 +2067,9 @@ export interface CoolingEntry {
   to: MeasuredAmount
 }
 /**
- * So many drops or spoonfuls, weighed together.
+ * Drops or spoonfuls that were counted and weighed together.
  */
 export interface CountedEntry {
-  /**
-   * How many.
-   */
-  count: number
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -2076,9 +2077,13 @@ export interface CountedEntry {
     [k: string]: unknown
   } | null
   /**
-   * What they weigh together, net.
+   * Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
    */
-  weight: MeasuredAmount
+  weighed_count: number
+  /**
+   * What they weigh together, net. Unit: g; above 0 to 1e15.
+   */
+  weighed_mass: MeasuredAmount
 }
 /**
  * How sure a measure is.
@@ -2199,13 +2204,13 @@ export interface FlakeCount {
  */
 export interface EmptiedEntry {
   /**
-   * Clean and dry.
+   * Mass of the clean injector. Unit: g; above 0 to 1e15.
    */
-  clean: MeasuredAmount
+  clean_mass: MeasuredAmount
   /**
-   * Emptied as at work.
+   * Mass of the injector emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.
    */
-  emptied: MeasuredAmount
+  emptied_mass: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -2303,13 +2308,13 @@ export interface HardnessPointEntry {
     [k: string]: unknown
   } | null
   /**
-   * Mass of softener or hardener as a share of the mass of base.
+   * Durometer reading of a measured point. Unit: 1; 0 to 100.
    */
-  ratio: Percent
+  point_hardness: number
   /**
-   * What the durometer showed, 0 to 100.
+   * Softener or hardener of a measured point, mass per mass of base. Unit: 1; 0 to 100.
    */
-  reading: number
+  point_ratio: Share
 }
 /**
  * How often a pot is heated, and what that leaves of its stabilizer.
@@ -2357,13 +2362,14 @@ export interface LoadEntry {
   vessel_specific_heat?: MeasuredAmount | null
 }
 /**
- * A salt loading, stated in just one way.
+ * A salt loading, stated in just one way: by the words of [`SaltForm`], or as a sink rate.
  */
 export interface LoadingEntry {
   /**
-   * Volume of salt as scooped, for the base of the request.
+   * Volume of salt as scooped: for the base of the request, or per volume of base. Example: `"2 tbsp"` or
+   * `"2 tbsp/cup"`.
    */
-  as_scooped?: MeasuredAmount | null
+  as_scooped?: Amount | null
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -2371,31 +2377,32 @@ export interface LoadingEntry {
     [k: string]: unknown
   } | null
   /**
-   * Density of the finished plastic at 20 °C, voids counted.
+   * Density of the finished plastic at 20 °C, voids counted. Example: `"1.12 g/mL"`.
    */
   finished_density?: MeasuredAmount | null
   /**
-   * Mass of salt, for the base of the request.
+   * Mass of salt as a share of the mass of base. Example: `"12 %"`.
    */
-  mass?: MeasuredAmount | null
+  of_base?: Share | null
   /**
-   * Mass of salt as a share of the mass of base.
+   * Mass of salt as a share of the finished mass. Example: `"10 %"`.
    */
-  of_base?: Percent | null
+  of_finished?: Share | null
   /**
-   * Mass of salt as a share of the finished mass.
+   * Mass of salt for the volume of base of the request, or per volume of base. Example: `"30 g"` or
+   * `"30 g/cup"`.
    */
-  of_finished?: Percent | null
+  per_volume?: Amount | null
   /**
-   * Mass of a piece from the cavity of the request.
+   * Mass of a piece from the cavity of the request. Example: `"10.4 g"`.
    */
   piece_mass?: MeasuredAmount | null
   /**
-   * Mean density of that piece with its hook and weight.
+   * Mean density of that piece with its hook and weight. Example: `"1.15 g/mL"`.
    */
   sink_density?: MeasuredAmount | null
   /**
-   * How fast that piece sinks, with its hook, in the water of the request.
+   * Sink rate of that piece with its hook, in the water of the request. Example: `"14 cm/s"`.
    */
   sink_rate?: MeasuredAmount | null
 }
@@ -3161,19 +3168,19 @@ export interface WorkFrom {
  */
 export interface ReadingEntry {
   /**
-   * When, counted from anywhere.
-   */
-  at: MeasuredAmount
-  /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
-   * How hot.
+   * Temperature of a reading. Unit: °C; -73 to 427.
    */
-  temperature: MeasuredAmount
+  reading_temperature: MeasuredAmount
+  /**
+   * Time of a reading, after that of the one before. Unit: s; 0 to 1e15.
+   */
+  reading_time: MeasuredAmount
 }
 /**
  * Like shots in a row.
@@ -3207,7 +3214,7 @@ export interface RunEntry {
   takes: MeasuredAmount
 }
 /**
- * The softener that goes in beside salt.
+ * The softener that goes in with the salt.
  */
 export interface SaltSoftenerEntry {
   /**
@@ -3221,9 +3228,9 @@ export interface SaltSoftenerEntry {
    */
   material: MaterialEntry
   /**
-   * Mass of softener as a share of the mass of salt.
+   * Mass of softener as a share of the mass of salt. Example: `"50 %"`.
    */
-  per_salt: Percent
+  per_salt: Share
 }
 /**
  * A ball that was timed as it sank in the melt, let go below its surface.
@@ -3563,17 +3570,17 @@ export interface ClockResponse {
  */
 export interface ColorDifferenceResponse {
   /**
+   * The color.
+   */
+  color: ShownLab
+  /**
    * ΔE₀₀; about 1 is what a trained eye just sees side by side.
    */
   difference: number
   /**
-   * The one.
+   * The other color.
    */
-  one: ShownLab
-  /**
-   * The other.
-   */
-  other: ShownLab
+  other_color: ShownLab
 }
 /**
  * A color in CIE L*a*b*.
@@ -3757,6 +3764,10 @@ export interface DegasResponse {
    * `most`.
    */
   absolute: Shown
+  /**
+   * That the rise is assumed, and what to do then; absent where the rise or the air is given.
+   */
+  assumed?: Note | null
   /**
    * What can hurt somebody.
    */
@@ -4439,15 +4450,15 @@ export interface SaltResponse {
    */
   sink_density?: Shown | null
   /**
-   * How the piece sinks with its hook, where body and water were given.
+   * Sink rate of the piece with its hook, where body and water were given.
    */
   sinks?: Calculated | null
   /**
-   * Mass of softener that goes in beside it.
+   * Mass of softener that goes in with it.
    */
   softener: Shown
   /**
-   * How it would without the salt.
+   * Sink rate of the same piece without salt.
    */
   unsalted_sinks?: Calculated | null
 }
@@ -4497,7 +4508,7 @@ export interface ShotPieces {
    */
   count: number
   /**
-   * The least: fed nothing from the sprue.
+   * Mass without feed, where the mold states no feed share; else as `weighs`.
    */
   from: Shown
   /**
@@ -4505,7 +4516,7 @@ export interface ShotPieces {
    */
   shape?: string | null
   /**
-   * The most: fed all of its contraction.
+   * Mass fed as far as sprue and topping reach, where the mold states no feed share; else as `weighs`.
    */
   to: Shown
   /**
@@ -4784,7 +4795,7 @@ export interface MixRequest {
   /**
    * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
-  voids?: Percent | null
+  voids?: Share | null
 }
 /**
  * What formulas come to for an amount of base or of finished mix.
@@ -4793,7 +4804,7 @@ export interface FormulaRequest {
   /**
    * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
    */
-  base?: Amount | null
+  base_amount?: Amount | null
   /**
    * The shop's book. Unit: none; a book document.
    */
@@ -4808,7 +4819,7 @@ export interface FormulaRequest {
   /**
    * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
    */
-  finished?: Amount | null
+  finished_amount?: Amount | null
   /**
    * The formulas that are combined, by name. Unit: none; formulas of the book.
    */
@@ -4830,10 +4841,6 @@ export interface SaltRequest {
    * Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
    */
   base_volume: MeasuredAmount
-  /**
-   * Shape and size of the piece as it sinks, for its sink rate with and without the salt. Unit: none; a stick or a ball. Default: none.
-   */
-  body?: BodyEntry | null
   calculate: 'salt'
   /**
    * Volume of one cavity. Unit: mL; above 0 to 1e15.
@@ -4848,7 +4855,7 @@ export interface SaltRequest {
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1. Default: 0.5.
    */
-  feed?: Percent | null
+  feed?: Share | null
   /**
    * Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
    */
@@ -4880,27 +4887,31 @@ export interface SaltRequest {
   /**
    * Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
    */
-  most_solids?: Percent | null
+  most_solids?: Share | null
   /**
    * The salt: its true density, its bulk density as scooped. Unit: none; as a material in a book.
    */
   salt: MaterialEntry
   /**
+   * The softener that goes in with the salt. Unit: none; a material and its share of the salt. Default: none.
+   */
+  salt_softener?: SaltSoftenerEntry | null
+  /**
+   * Shape and size of the piece as it sinks, for its sink rate with and without the salt. Unit: none; a stick or a ball. Default: none.
+   */
+  salted_body?: BodyEntry | null
+  /**
+   * The water in which it sinks; needed with the body. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg. Default: none.
+   */
+  salted_water?: FishedWaterEntry | null
+  /**
    * Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
    */
   shot_temperature?: MeasuredAmount | null
   /**
-   * The softener that goes in with the salt. Unit: none; a material and its share of the salt. Default: none.
-   */
-  softener?: SaltSoftenerEntry | null
-  /**
    * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
-  voids?: Percent | null
-  /**
-   * The water in which it sinks; needed with the body. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg. Default: none.
-   */
-  water?: FishedWaterEntry | null
+  voids?: Share | null
 }
 /**
  * Softener for a hardness, or the hardness that it gives.
@@ -4922,13 +4933,13 @@ export interface HardnessRequest {
    */
   points: HardnessPointEntry[]
   /**
-   * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 100.
-   */
-  ratio?: Percent | null
-  /**
    * The scale of the durometer. Unit: none; shore-00 or shore-a.
    */
   scale: Scale
+  /**
+   * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 100.
+   */
+  softener_ratio?: Share | null
 }
 /**
  * What a shot takes and its pieces weigh.
@@ -4950,6 +4961,10 @@ export interface ShotRequest {
    */
   hot_density?: MeasuredAmount | null
   /**
+   * Share of the cavity that this layer of a laminated piece fills. Unit: 1; above 0 to 1. Default: 1.
+   */
+  layer_share?: Share | null
+  /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
@@ -4957,10 +4972,6 @@ export interface ShotRequest {
    * The mold. Unit: none; as in a book.
    */
   mold: MoldEntry
-  /**
-   * Share of the cavity that this layer of a laminated piece fills. Unit: 1; above 0 to 1. Default: 1.
-   */
-  share?: Percent | null
 }
 /**
  * How much to mix for so many pieces.
@@ -4978,7 +4989,7 @@ export interface BatchRequest {
   /**
    * Confidence that enough good pieces come out. Unit: 1; above 0 to 0.999999999. Default: 0.9.
    */
-  confidence?: Percent | null
+  confidence?: Share | null
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -5012,11 +5023,11 @@ export interface BatchRequest {
   /**
    * Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
    */
-  rejects?: Percent | null
+  rejects?: Share | null
   /**
    * Share of the sprues that is melted again. Unit: 1; 0 to 1. Default: 0.
    */
-  returned?: Percent | null
+  returned?: Share | null
   /**
    * Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25.
    */
@@ -5040,6 +5051,14 @@ export interface WaterRequest {
   air_pressure?: MeasuredAmount | null
   calculate: 'water'
   /**
+   * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
+   */
+  calibrated_mold?: Name | null
+  /**
+   * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
+   */
+  calibrated_shape?: Name | null
+  /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
@@ -5049,14 +5068,6 @@ export interface WaterRequest {
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
-  /**
-   * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
-   */
-  mold?: Name | null
-  /**
-   * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
-   */
-  shape?: Name | null
   /**
    * Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to 1e15.
    */
@@ -5070,11 +5081,23 @@ export interface WaterRequest {
  * What weighed pieces say of a mold.
  */
 export interface CalibrateRequest {
+  /**
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   */
+  balance_readability: MeasuredAmount
   calculate: 'calibrate'
+  /**
+   * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
+   */
+  calibrated_mold?: Name | null
+  /**
+   * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
+   */
+  calibrated_shape?: Name | null
   /**
    * Volume of one cavity. Unit: mL; above 0 to 1e15.
    */
-  cavity?: MeasuredAmount | null
+  cavity_volume?: MeasuredAmount | null
   /**
    * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
    */
@@ -5088,11 +5111,11 @@ export interface CalibrateRequest {
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1. Default: 0.5.
    */
-  feed?: Percent | null
+  feed?: Share | null
   /**
    * Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %). Unit: 1; 0 to 1. Default: 0.
    */
-  feed_uncertainty?: Percent | null
+  feed_uncertainty?: Share | null
   /**
    * Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default: as cold_density.
    */
@@ -5102,21 +5125,9 @@ export interface CalibrateRequest {
    */
   measures?: System | null
   /**
-   * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
-   */
-  mold?: Name | null
-  /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
-   */
-  readability: MeasuredAmount
-  /**
-   * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
-   */
-  shape?: Name | null
-  /**
    * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
-  voids?: Percent | null
+  voids?: Share | null
   /**
    * Mass of each piece, one by one. Unit: g; 2 to 100000.
    */
@@ -5126,7 +5137,19 @@ export interface CalibrateRequest {
  * What one drop of a bottle weighs, from counted drops.
  */
 export interface CalibrateDropRequest {
+  /**
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   */
+  balance_readability: MeasuredAmount
   calculate: 'calibrate-drop'
+  /**
+   * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
+   */
+  calibrated_material?: Name | null
+  /**
+   * Drops that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
+   */
+  drops_weighed: CountedEntry[]
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -5134,27 +5157,23 @@ export interface CalibrateDropRequest {
     [k: string]: unknown
   } | null
   /**
-   * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
-   */
-  material?: Name | null
-  /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
-  /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
-   */
-  readability: MeasuredAmount
-  /**
-   * Drops that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
-   */
-  weighings: CountedEntry[]
 }
 /**
  * A powder's density as scooped, from level spoonfuls.
  */
 export interface CalibrateSpoonRequest {
+  /**
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   */
+  balance_readability: MeasuredAmount
   calculate: 'calibrate-spoon'
+  /**
+   * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
+   */
+  calibrated_material?: Name | null
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -5162,35 +5181,27 @@ export interface CalibrateSpoonRequest {
     [k: string]: unknown
   } | null
   /**
-   * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
-   */
-  material?: Name | null
-  /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   * Level spoonfuls that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
    */
-  readability: MeasuredAmount
+  scoops_weighed: CountedEntry[]
   /**
    * Volume of the level spoon. Unit: mL; above 0 to 1e15.
    */
-  spoon: MeasuredAmount
-  /**
-   * Level spoonfuls that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
-   */
-  weighings: CountedEntry[]
+  spoon_volume: MeasuredAmount
 }
 /**
  * What stays in an injector, from weighing it clean and emptied.
  */
 export interface CalibrateInjectorRequest {
-  calculate: 'calibrate-injector'
   /**
-   * Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
-  density: MeasuredAmount
+  balance_readability: MeasuredAmount
+  calculate: 'calibrate-injector'
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -5198,41 +5209,45 @@ export interface CalibrateInjectorRequest {
     [k: string]: unknown
   } | null
   /**
+   * Weighings of the injector, each clean and then emptied as at work. Unit: g; 2 to 1000.
+   */
+  injector_weighed: EmptiedEntry[]
+  /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   * Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
    */
-  readability: MeasuredAmount
-  /**
-   * Weighings of the injector, each clean and then emptied as at work. Unit: g; 2 to 1000.
-   */
-  weighings: EmptiedEntry[]
+  residue_density: MeasuredAmount
 }
 /**
  * How sure a dose is, and what makes it unsure.
  */
 export interface UncertaintyRequest {
   /**
-   * The dose as it is measured: weighed (a mass), by spoon (a volume) or in drops. Unit: none; above 0; g, mL or drops.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
-  amount: Amount
+  balance_readability?: MeasuredAmount | null
   /**
    * The material of the base and its properties. Unit: none; as in a book.
    */
-  base: MaterialEntry
+  base_material: MaterialEntry
   calculate: 'uncertainty'
+  /**
+   * Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is full.
+   */
+  cup_mark?: MeasuredAmount | null
+  /**
+   * The dose as it is measured: weighed (a mass), by spoon (a volume) or in drops. Unit: none; above 0; g, mL or drops.
+   */
+  dose_amount: Amount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
-  /**
-   * Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is full.
-   */
-  mark?: MeasuredAmount | null
   /**
    * The material and its properties. Unit: none; as in a book.
    */
@@ -5244,11 +5259,7 @@ export interface UncertaintyRequest {
   /**
    * The base that the dose is for, as it is measured: weighed (a mass) or by cup (a volume). Unit: none; above 0, g or mL.
    */
-  per: Amount
-  /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
-   */
-  readability?: MeasuredAmount | null
+  per_base: Amount
   /**
    * Volume of the spoon; the dose is a whole number of spoonfuls. Unit: mL; above 0 to 1e15. Default: the dose is one spoonful.
    */
@@ -5261,12 +5272,16 @@ export interface CostRequest {
   /**
    * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
    */
-  base?: Amount | null
+  base_amount?: Amount | null
   /**
    * The shop's book. Unit: none; a book document.
    */
   book: BookDocument
   calculate: 'cost'
+  /**
+   * Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price. Unit: 1; 0 to below 1. Default: none.
+   */
+  cost_margin?: Share | null
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -5276,15 +5291,15 @@ export interface CostRequest {
   /**
    * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
    */
-  finished?: Amount | null
+  finished_amount?: Amount | null
   /**
    * The formulas that are combined, by name. Unit: none; formulas of the book.
    */
   formulas: Name[]
   /**
-   * Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price. Unit: 1; 0 to below 1. Default: none.
+   * Number of good pieces that are made. Unit: 1; 1 to 1000000. Default: 1.
    */
-  margin?: Percent | null
+  made?: number | null
   /**
    * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
@@ -5298,25 +5313,21 @@ export interface CostRequest {
    */
   packs?: number | null
   /**
-   * Number of good pieces that are made. Unit: 1; 1 to 1000000. Default: 1.
-   */
-  pieces?: number | null
-  /**
-   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time. Default: none.
-   */
-  rate?: Price | null
-  /**
    * Mass of the mix that comes back: sprue that is melted again, leftover that is kept; at most the mass of the mix. Unit: g; 0 to 1e15. Default: 0.
    */
-  returned?: MeasuredAmount | null
-  /**
-   * Time that the work takes. Unit: s; 0 to 1e15. Default: 0.
-   */
-  time?: MeasuredAmount | null
+  returned_mass?: MeasuredAmount | null
   /**
    * Share of its material cost that it is still worth. Unit: 1; 0 to 1. Default: 1.
    */
-  worth?: Percent | null
+  returned_worth?: Share | null
+  /**
+   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time. Default: none.
+   */
+  work_rate?: Price | null
+  /**
+   * Time that the work takes. Unit: s; 0 to 1e15. Default: 0.
+   */
+  work_time?: MeasuredAmount | null
 }
 /**
  * A mass as the tools of a bench can give it.
@@ -5334,9 +5345,9 @@ export interface MeasureRequest {
     [k: string]: unknown
   } | null
   /**
-   * Mass. Unit: g; 0 to 1e15.
+   * Mass to measure. Unit: g; above 0 to 1e15.
    */
-  mass: MeasuredAmount
+  mass_to_measure: MeasuredAmount
   /**
    * The material and its properties. Unit: none; as in a book.
    */
@@ -5348,7 +5359,7 @@ export interface MeasureRequest {
   /**
    * Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
    */
-  tolerance?: Percent | null
+  tolerance?: Share | null
   /**
    * Measure that the formula doses the material in. Unit: none; mass, volume or drops. Default: mass.
    */
@@ -5358,10 +5369,6 @@ export interface MeasureRequest {
  * The pressure of the air in the shop, and what a vacuum gauge can show there.
  */
 export interface AirRequest {
-  /**
-   * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
-   */
-  air_pressure?: MeasuredAmount | null
   /**
    * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
@@ -5381,23 +5388,19 @@ export interface AirRequest {
    * Air pressure as a weather report gives it, reduced to sea level; needs the altitude. Unit: kPa; 85 to 110. Default: none.
    */
   reported_pressure?: MeasuredAmount | null
+  /**
+   * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
+   */
+  station_pressure?: MeasuredAmount | null
 }
 /**
  * How far a pot swells under vacuum, and how full a vessel may be for it.
  */
 export interface DegasRequest {
   /**
-   * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
-   */
-  air_pressure?: MeasuredAmount | null
-  /**
    * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
   altitude?: MeasuredAmount | null
-  /**
-   * Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15.
-   */
-  brim?: MeasuredAmount | null
   calculate: 'degas'
   /**
    * Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. Unit: °C; 0.01 to 200. Default: none.
@@ -5410,25 +5413,33 @@ export interface DegasRequest {
     [k: string]: unknown
   } | null
   /**
-   * Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
+   * Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
    */
-  marks?: MeasuredAmount | null
+  liquid_volume: MeasuredAmount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
+   * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
    */
-  spare?: Percent | null
+  station_pressure?: MeasuredAmount | null
   /**
    * The vacuum, and what a pot does in it. Unit: none; as in a book.
    */
   vacuum: VacuumEntry
   /**
-   * Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+   * Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15.
    */
-  volume: MeasuredAmount
+  vessel_brim?: MeasuredAmount | null
+  /**
+   * Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
+   */
+  vessel_mark?: MeasuredAmount | null
+  /**
+   * Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
+   */
+  vessel_spare?: Share | null
 }
 /**
  * How long a pot takes in the shop's own oven, and by which readings of the thermometer.
@@ -5438,15 +5449,15 @@ export interface HeatRequest {
    * The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the window.
    */
   aim?: MeasuredAmount | null
+  /**
+   * Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
+   */
+  burst_step?: MeasuredAmount | null
   calculate: 'heat'
   /**
    * How such a pot was seen to cool, and how long this one has been out of the oven. Unit: none; about the same amount, in a cooler room. Default: none.
    */
   cooling?: CoolingEntry | null
-  /**
-   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
-   */
-  density?: MeasuredAmount | null
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -5456,11 +5467,15 @@ export interface HeatRequest {
   /**
    * The temperature before heating. Unit: °C; -73 to 427.
    */
-  from: MeasuredAmount
+  heated_from: MeasuredAmount
+  /**
+   * Further cups in the oven on the same clock. Unit: none; alike: the same vessel, amounts within 10 %, from the same temperature. Default: none.
+   */
+  heated_together?: LoadEntry[] | null
   /**
    * Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
    */
-  longest?: MeasuredAmount | null
+  longest_burst?: MeasuredAmount | null
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
@@ -5472,7 +5487,11 @@ export interface HeatRequest {
   /**
    * Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
    */
-  power?: MeasuredAmount | null
+  oven_power?: MeasuredAmount | null
+  /**
+   * How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default: 30.
+   */
+  oven_turn?: MeasuredAmount | null
   /**
    * Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
    */
@@ -5493,13 +5512,13 @@ export interface HeatRequest {
    */
   specific_heat_rise?: MeasuredAmount | null
   /**
-   * Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
-   */
-  step?: MeasuredAmount | null
-  /**
    * How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
    */
   thermometer?: MeasuredAmount | null
+  /**
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
+   */
+  timed_density?: MeasuredAmount | null
   /**
    * Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as specific_heat.
    */
@@ -5509,17 +5528,9 @@ export interface HeatRequest {
    */
   timings?: TimingEntry[] | null
   /**
-   * Further cups in the oven on the same clock. Unit: none; alike: the same vessel, amounts within 10 %, from the same temperature. Default: none.
-   */
-  together?: LoadEntry[] | null
-  /**
-   * How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default: 30.
-   */
-  turn?: MeasuredAmount | null
-  /**
    * Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
    */
-  vessel?: MeasuredAmount | null
+  vessel_mass?: MeasuredAmount | null
   /**
    * Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
    */
@@ -5535,10 +5546,6 @@ export interface StaysHotRequest {
    */
   cools: CoolsEntry
   /**
-   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
-   */
-  density?: MeasuredAmount | null
-  /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
@@ -5547,15 +5554,19 @@ export interface StaysHotRequest {
   /**
    * Temperature after the last burst. Unit: °C; -73 to 427.
    */
-  from: MeasuredAmount
+  hot_from: MeasuredAmount
+  /**
+   * What is in the pot: a mass, or a volume cold and liquid. Unit: none; above 0, g or mL.
+   */
+  hot_mix: Amount
+  /**
+   * Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427.
+   */
+  hot_to: MeasuredAmount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
-  /**
-   * What is in the pot: a mass, or a volume cold and liquid. Unit: none; above 0, g or mL.
-   */
-  mix: Amount
   /**
    * Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
    */
@@ -5565,9 +5576,9 @@ export interface StaysHotRequest {
    */
   stood?: MeasuredAmount | null
   /**
-   * Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427.
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
    */
-  to: MeasuredAmount
+  timed_density?: MeasuredAmount | null
 }
 /**
  * How long a shot sets in a metal mold, and how often one can be made.
@@ -5595,7 +5606,7 @@ export interface CoolingRequest {
   /**
    * The mold: its temperature, that at which a piece is taken out, its mass. Unit: none; metal, cooler than the piece is taken out. Default: metal of 30 °C, taken out at 50 °C, so heavy that a shot does not warm it.
    */
-  mold?: MoldCoolingEntry | null
+  mold_cooling?: MoldCoolingEntry | null
   /**
    * Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
    */
@@ -5603,23 +5614,23 @@ export interface CoolingRequest {
   /**
    * The point of a piece whose temperature counts. Unit: none; center or mean. Default: center.
    */
-  point?: PieceTemperature | null
+  piece_point?: PieceTemperature | null
   /**
    * The thickest part of a piece: a rod, a plate or a ball. Unit: none; 0.2 to 200 mm.
    */
   section: SectionEntry
   /**
-   * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
-   */
-  shot?: MeasuredAmount | null
-  /**
    * Temperature at which it is shot, above that at which it is taken out. Unit: °C; -73 to 427.
    */
   shot_at: MeasuredAmount
   /**
+   * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+   */
+  shot_mass?: MeasuredAmount | null
+  /**
    * Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
    */
-  specific_heat?: MeasuredAmount | null
+  shot_specific_heat?: MeasuredAmount | null
 }
 /**
  * How many heats the shots of a pot take, and where the reheats are.
@@ -5627,23 +5638,31 @@ export interface CoolingRequest {
 export interface ClockRequest {
   calculate: 'clock'
   /**
+   * Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+   */
+  clock_from?: MeasuredAmount | null
+  /**
+   * What is in the pot for its first heat: a mass, or a volume cold and liquid. Unit: none; at least what its shots take, g or mL.
+   */
+  clock_mix: Amount
+  /**
+   * The pot's shots in their order, like ones together. Unit: none; at most 100 000 shots.
+   */
+  clock_runs: RunEntry[]
+  /**
+   * Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C; -73 to 427. Default: none.
+   */
+  clock_to?: MeasuredAmount | null
+  /**
    * A pot that was watched to cool: its amount, two readings and the time between them. Unit: none; the second reading lower, the room cooler than both. Default: none.
    */
   cools?: CoolsEntry | null
-  /**
-   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
-   */
-  density?: MeasuredAmount | null
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
-  /**
-   * Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
-   */
-  from?: MeasuredAmount | null
   /**
    * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15. Default: from how it cools.
    */
@@ -5653,10 +5672,6 @@ export interface ClockRequest {
    */
   measures?: System | null
   /**
-   * What is in the pot for its first heat: a mass, or a volume cold and liquid. Unit: none; at least what its shots take, g or mL.
-   */
-  mix: Amount
-  /**
    * How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
    */
   oven_time?: MeasuredAmount | null
@@ -5665,31 +5680,15 @@ export interface ClockRequest {
    */
   room?: MeasuredAmount | null
   /**
-   * The pot's shots in their order, like ones together. Unit: none; at most 100 000 shots.
+   * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
    */
-  runs: RunEntry[]
-  /**
-   * Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C; -73 to 427. Default: none.
-   */
-  to?: MeasuredAmount | null
+  timed_density?: MeasuredAmount | null
 }
 /**
  * How fast salt settles in a pot, and how often to stir.
  */
 export interface SettlingRequest {
-  /**
-   * A ball that was timed as it sank in the melt, in place of the viscosity. Unit: none; sinking at a Reynolds number below 800. Default: none.
-   */
-  ball?: TimedBallEntry | null
   calculate: 'settling'
-  /**
-   * True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
-   */
-  density: MeasuredAmount
-  /**
-   * Depth of the melt in its cup. Unit: mm; 0.1 to 10000.
-   */
-  depth: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -5701,21 +5700,33 @@ export interface SettlingRequest {
    */
   grain: MeasuredAmount
   /**
+   * True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
+   */
+  grain_density: MeasuredAmount
+  /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
    * Density of the melt, hot. Unit: g/mL; 0.001 to 25.
    */
-  melt: MeasuredAmount
+  melt_density: MeasuredAmount
+  /**
+   * Depth of the melt in its cup. Unit: mm; 0.1 to 10000.
+   */
+  melt_depth: MeasuredAmount
   /**
    * Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0.
    */
-  solids?: Percent | null
+  solids_share?: Share | null
+  /**
+   * A ball that was timed as it sank in the melt, in place of the viscosity. Unit: none; sinking at a Reynolds number below 800. Default: none.
+   */
+  timed_ball?: TimedBallEntry | null
   /**
    * Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1. Default: 0.1.
    */
-  unstirred?: Percent | null
+  unstirred?: Share | null
   /**
    * Lowest and highest viscosity of the melt at shot temperature. Unit: none; 0.0001 to 10 000 Pa.s, the lower one first. Default: by the ball, else all that such melts may have, 0.05 to 5 Pa.s.
    *
@@ -5733,9 +5744,9 @@ export interface HeatHistoryRequest {
    */
   activation_energy: Sourced
   /**
-   * Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15. Default: none.
+   * Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
    */
-  budget?: MeasuredAmount | null
+  budget_with?: Share | null
   /**
    * Heat that more of the stabilizer buys. Unit: none; as of a material in a book. Default: none.
    */
@@ -5747,6 +5758,10 @@ export interface HeatHistoryRequest {
   ext?: {
     [k: string]: unknown
   } | null
+  /**
+   * Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15. Default: none.
+   */
+  heat_budget?: MeasuredAmount | null
   /**
    * Number of earlier heats. Unit: 1; 0 to 1000000. Default: 0.
    */
@@ -5762,7 +5777,7 @@ export interface HeatHistoryRequest {
   /**
    * Temperature at which the time is counted. Unit: °C; -73 to 427.
    */
-  reference: MeasuredAmount
+  reference_temperature: MeasuredAmount
   /**
    * Equivalent time of the earlier heats; above 0 only with heats_before. Unit: s; 0 to 1e15. Default: not known after earlier heats.
    */
@@ -5770,11 +5785,7 @@ export interface HeatHistoryRequest {
   /**
    * Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as budget_with.
    */
-  stabilizer?: Percent | null
-  /**
-   * Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
-   */
-  with?: Percent | null
+  stabilizer_dose?: Share | null
 }
 /**
  * How fast a piece sinks, and the density for a wanted fall.
@@ -5796,6 +5807,10 @@ export interface SinkRequest {
     [k: string]: unknown
   } | null
   /**
+   * The water. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg.
+   */
+  fished_water: FishedWaterEntry
+  /**
    * Hook and weight on the piece. Unit: none; mass and volume. Default: none.
    */
   hook?: HookEntry | null
@@ -5815,10 +5830,6 @@ export interface SinkRequest {
    * Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
    */
   sink_rate?: MeasuredAmount | null
-  /**
-   * The water. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg.
-   */
-  water: FishedWaterEntry
 }
 /**
  * How many particles a dose of flake holds, and what of another cut takes its place.
@@ -5830,35 +5841,35 @@ export interface FlakeRequest {
   alike?: Alike | null
   calculate: 'flake'
   /**
-   * An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. Unit: none; 0 or above; a temperature above absolute zero.
-   */
-  dose: Amount
-  /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
   } | null
   /**
+   * Finished mass that contains the dose of flake. Unit: g; above 0 to 1e15.
+   */
+  finished_mass?: MeasuredAmount | null
+  /**
    * The flake: its cut, the thickness of its film, its density. Unit: none; as a material in a book.
    */
   flake: MaterialEntry
+  /**
+   * Mass of the dose of flake. Unit: g; above 0 to 1e15.
+   */
+  flake_dose: Amount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
   measures?: System | null
   /**
-   * Finished mass that contains the dose of flake. Unit: g; above 0 to 1e15.
-   */
-  mix?: MeasuredAmount | null
-  /**
    * The flake that takes its place. Unit: none; as a material in a book. Default: none.
    */
-  other?: MaterialEntry | null
+  other_flake?: MaterialEntry | null
   /**
    * Mass of one piece; at most the finished mass. Unit: g; above 0 to 1e15.
    */
-  piece?: MeasuredAmount | null
+  piece_mass?: MeasuredAmount | null
 }
 /**
  * How far apart two colors look.
@@ -5866,6 +5877,10 @@ export interface FlakeRequest {
 export interface ColorDifferenceRequest {
   calculate: 'color-difference'
   /**
+   * A color, as lab or srgb. Unit: none; a color.
+   */
+  color: ColorEntry
+  /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
@@ -5874,11 +5889,7 @@ export interface ColorDifferenceRequest {
   /**
    * A color, as lab or srgb. Unit: none; a color.
    */
-  one: ColorEntry
-  /**
-   * A color, as lab or srgb. Unit: none; a color.
-   */
-  other: ColorEntry
+  other_color: ColorEntry
 }
 /**
  * A formula to begin with for a wanted color.
@@ -5887,7 +5898,7 @@ export interface ColorMatchRequest {
   /**
    * Color of the base without colorants, poured as a test piece. Unit: none; a color.
    */
-  base: ColorEntry
+  base_color: ColorEntry
   /**
    * Mass of base that the formula is for. Unit: g; above 0 to 1e15.
    */
@@ -5919,10 +5930,6 @@ export interface ColorMatchRequest {
  */
 export interface CorrectRequest {
   /**
-   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
-   */
-  base?: Amount | null
-  /**
    * The shop's book. Unit: none; a book document.
    */
   book: BookDocument
@@ -5952,13 +5959,17 @@ export interface CorrectRequest {
     [k: string]: Amount
   }
   /**
+   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
+   */
+  pot_base?: Amount | null
+  /**
    * What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot. Unit: none; above 0, at most all of it; g or mL. Default: all of it.
    */
   still_there?: Amount | null
   /**
    * Share of the pot's mass up to which a material that does not belong in it is ignored. Unit: 1; 0 to 1. Default: 0.
    */
-  trace?: Percent | null
+  trace?: Share | null
 }
 /**
  * What of the shelf goes into a day's pots.

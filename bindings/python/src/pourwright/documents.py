@@ -117,10 +117,6 @@ Property: TypeAlias = Literal["density", "fused", "as_scooped", "drop", "expansi
 """A property of a material that a calculation may need."""
 
 
-SalinityEntry: TypeAlias = Union[float, MeasuredAmount]
-"""Salt in water."""
-
-
 Scale: TypeAlias = Literal["shore-00", "shore-a"]
 """The scale of a durometer reading."""
 
@@ -305,12 +301,8 @@ class BookDocument(TypedDict):
     about: NotRequired[str | None]
     """Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`."""
 
-    air_pressure: NotRequired[MeasuredAmount | None]
-    """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
-    known without one. Example: `"27.7 inHg"`."""
-
     altitude: NotRequired[MeasuredAmount | None]
-    """Height of the shop above sea level. Default: not known. Example: `"640 m"`."""
+    """Height of the shop above sea level, negative below it. Default: not known. Example: `"640 m"`."""
 
     bench: BenchEntry
     """The tools on the bench."""
@@ -347,6 +339,10 @@ class BookDocument(TypedDict):
 
     shop: NotRequired[Name | None]
     """Whose book it is. Default: none. Example: `"Tern Island workshop"`."""
+
+    station_pressure: NotRequired[MeasuredAmount | None]
+    """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
+    known without one. Example: `"27.7 inHg"`."""
 
 
 class Borrowed(TypedDict):
@@ -597,14 +593,14 @@ class ColorDifferenceAnswer(TypedDict):
 
     calculate: Literal["color-difference"]
 
+    color: ShownLab
+    """The color."""
+
     difference: float
     """ΔE₀₀; about 1 is what a trained eye just sees side by side."""
 
-    one: ShownLab
-    """The one."""
-
-    other: ShownLab
-    """The other."""
+    other_color: ShownLab
+    """The other color."""
 
 
 class ColorMatchAnswer(TypedDict):
@@ -955,6 +951,9 @@ class DegasAnswer(TypedDict):
     absolute: Shown
     """What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and `most`."""
 
+    assumed: Note | None
+    """That the rise is assumed, and what to do then; absent where the rise or the air is given."""
+
     cautions: list[Caution]
     """What can hurt somebody."""
 
@@ -1084,9 +1083,12 @@ class FishedWaterEntry(TypedDict):
     ext: NotRequired[dict[str, Any] | None]
     """An embedding program's own data; carried through untouched."""
 
-    salinity: NotRequired[SalinityEntry | None]
-    """Its salinity: practical as a plain number, or absolute such as `"35 g/kg"`. Default: 0, fresh water. Example:
-    `35`."""
+    salinity_absolute: NotRequired[MeasuredAmount | None]
+    """Its absolute salinity, mass of salt per mass of water; give this or the practical one. Default: 0, fresh water.
+    Example: `"35 g/kg"`."""
+
+    salinity_practical: NotRequired[float | None]
+    """Its practical salinity, as a probe reads it. Default: 0, fresh water. Example: `35`."""
 
     temperature: MeasuredAmount
     """Its temperature. Example: `"60 °F"`."""
@@ -2505,13 +2507,13 @@ class SaltAnswer(TypedDict):
     """Mean density of a piece with its hook and weight."""
 
     sinks: Calculated | None
-    """How the piece sinks with its hook, where body and water were given."""
+    """Sink rate of the piece with its hook, where body and water were given."""
 
     softener: Shown
-    """Mass of softener that goes in beside it."""
+    """Mass of softener that goes in with it."""
 
     unsalted_sinks: Calculated | None
-    """How it would without the salt."""
+    """Sink rate of the same piece without salt."""
 
 
 class SectionEntry(TypedDict):
@@ -2634,11 +2636,11 @@ class ShotAnswer(TypedDict):
 ShotPieces = TypedDict("ShotPieces", {
     # How many a shot makes.
     "count": "int",
-    # The least: fed nothing from the sprue.
+    # Mass without feed, where the mold states no feed share; else as `weighs`.
     "from": "Shown",
     # The shape, in a mold with unlike cavities.
     "shape": "str | None",
-    # The most: fed all of its contraction.
+    # Mass fed as far as sprue and topping reach, where the mold states no feed share; else as `weighs`.
     "to": "Shown",
     # Its standard uncertainty by cavity and densities, where the mold states how sure the cavity is and
     # `cold_density` how sure it is; how far the piece is fed comes on top.
@@ -3114,26 +3116,27 @@ class UncertaintyAnswer(TypedDict):
 
 
 class VacuumEntry(TypedDict):
-    """The vacuum that pots are degassed in: either the `gauge` or the `absolute` pressure."""
+    """The vacuum that pots are degassed in: either `gauge_vacuum` or `absolute_pressure`."""
 
-    absolute: NotRequired[MeasuredAmount | None]
-    """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example: `"10
-    kPa"`."""
+    absolute_pressure: NotRequired[MeasuredAmount | None]
+    """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge_vacuum`. Example:
+    `"10 kPa"`."""
 
     dial_tolerance: NotRequired[MeasuredAmount | None]
     """How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`."""
 
-    entrained: NotRequired[Percent | None]
+    entrained_air: NotRequired[Percent | None]
     """Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
     """An embedding program's own data; carried through untouched."""
 
-    gauge: NotRequired[MeasuredAmount | None]
-    """Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`."""
+    gauge_vacuum: NotRequired[MeasuredAmount | None]
+    """Reading of a vacuum gauge. Default: none; required without `absolute_pressure`. Example: `"25 inHg"`."""
 
     rise: NotRequired[float | None]
-    """How many times its level a pot was seen to swell to in it. Default: not known. Example: `1.8`."""
+    """Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3 is
+    assumed. Example: `1.8`."""
 
 
 class WaterAnswer(TypedDict):
