@@ -1743,6 +1743,7 @@ pub struct pour_shot_fill_result {
 ///
 /// Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in `pour_piece_mass`, as far as sprue and topping can
 /// feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and `missing_mass` is above 0.
+/// Of sprue and topping a layer fills its share.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_shot_fill(
     input: Option<&pour_shot_fill_input>,

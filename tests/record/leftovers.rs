@@ -102,7 +102,7 @@ fn what_it_is_made_of_may_be_told_by_its_parts() {
 
 #[rstest]
 #[case(json!([{ "name": "x", "mass": "10 g" }]), "formulas-or-parts", "/orders/shelf/0")]
-#[case(json!([{ "name": "x", "mass": "0 g", "formulas": ["plain"] }]), "not-positive", "/orders/shelf/0/mass")]
+#[case(json!([{ "name": "x", "mass": "0 g", "formulas": ["plain"] }]), "out-of-range", "/orders/shelf/0/mass")]
 #[case(json!([{ "name": "x", "mass": "9 g", "formulas": ["plane"] }]), "unknown-name", "/orders/shelf/0/formulas/0")]
 #[case(json!([{ "name": "x", "mass": "9 g", "parts": { "plum": "2 cup", "chalc": "1 g" } }]), "unknown-name", "/orders/shelf/0/parts/chalc")]
 #[case(json!([{ "name": "x", "mass": "9 g", "formulas": ["plain"], "made": "May" }]), "not-a-date", "/orders/shelf/0/made")]

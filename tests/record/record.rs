@@ -181,7 +181,7 @@ fn the_pieces_of_a_laminate_are_counted_once() {
 #[case(json!({ "D": { "stages": [{ "left": "5 kg" }] } }), "record-left-more", "/actuals/pots/D/stages/0/left")]
 #[case(json!({ "A": { "stages": [{ "draws": [{ "mold": "finger-5", "shots": 40 }] }] } }), "record-shot-more", "/actuals/pots/A/stages/0")]
 #[case(json!({ "D": { "stages": [{ "weighed": { "clear-base": "0 g" } }] } }), "mix-no-base", "/actuals/pots/D/stages/0")]
-#[case(json!({ "D": { "stages": [{ "draws": [{ "mold": "grub-2", "shots": -1 }] }] } }), "wrong-type", "/actuals/pots/D/stages/0/draws/0/shots")]
+#[case(json!({ "D": { "stages": [{ "draws": [{ "mold": "grub-2", "shots": -1 }] }] } }), "out-of-range", "/actuals/pots/D/stages/0/draws/0/shots")]
 fn what_cannot_have_been(#[case] pots: Value, #[case] code: &str, #[case] path: &str) {
     let faults = record(&plan(orders()), pots).expect_err("it cannot have been");
     assert_eq!((&faults[0]["code"], &faults[0]["path"]), (&json!(code), &json!(path)), "{faults}");

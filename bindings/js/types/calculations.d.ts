@@ -503,7 +503,8 @@ export function saltForSinkRate(parameters: {
  * Mass of one shot, and of its pieces.
  *
  * Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in `pieceMass`, as far as sprue and topping can feed it; what
- * is fed leaves the sprue. Where they cannot, the pieces sink in, and `missingMassG` is above 0.
+ * is fed leaves the sprue. Where they cannot, the pieces sink in, and `missingMassG` is above 0. Of sprue and topping a
+ * layer fills its share.
  *
  * @example
  * shotFill({ cavities: 4, cavityVolumeMl: 10, coldDensityGPerMl: 1.0625, hotDensityGPerMl: 1, feed: 0.5, sprueVolumeMl: 8 })

@@ -116,7 +116,7 @@ export type Calculated =
       unknown: Note
     }
 /**
- * Whether a piece sinks straight.
+ * Whether a piece falls straight.
  */
 export type Motion = 'straight' | 'may-swing' | 'swings'
 /**
@@ -170,7 +170,7 @@ export type Calculated6 =
       unknown: Note
     }
 /**
- * Kind of work in a span of the day.
+ * What is done in a span of the day.
  */
 export type Doing = 'prepare' | 'heat' | 'reheat' | 'shoot'
 /**
@@ -196,6 +196,10 @@ export type Share = string
  */
 export type Phase = 'liquid' | 'fused'
 /**
+ * The point of a piece whose temperature counts.
+ */
+export type PieceTemperature = 'center' | 'mean'
+/**
  * A tool of the bench, in the order in which the last tie is broken.
  */
 export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
@@ -207,10 +211,6 @@ export type WrittenIn = 'mass' | 'volume' | 'drops'
  * What is done at a step.
  */
 export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'shoot' | 'sprues-back' | 'store'
-/**
- * The point of a piece whose temperature counts.
- */
-export type Point = 'center' | 'mean'
 /**
  * The scale of a durometer reading.
  */
@@ -1453,7 +1453,7 @@ export interface LayerEntry {
   share: Percent
 }
 /**
- * A number that the book does not state, and what the plan assumes for it.
+ * A number that the book does not state, and what the plan takes in its place.
  */
 export interface Borrowed {
   /**
@@ -1461,7 +1461,7 @@ export interface Borrowed {
    */
   code: string
   /**
-   * Relative uncertainty of a piece's mass that measuring it would remove: the maximum of the day's recipes.
+   * What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes.
    */
   gain: Shown
   /**
@@ -1469,15 +1469,15 @@ export interface Borrowed {
    */
   how: string
   /**
-   * The material.
+   * Of which material.
    */
   material: string
   /**
-   * The property.
+   * Which number.
    */
   property: Property
   /**
-   * Its source.
+   * Where it is from.
    */
   source: string
   /**
@@ -1485,7 +1485,7 @@ export interface Borrowed {
    */
   uncertainty: Shown
   /**
-   * The assumed value, as a book writes it: `1.03 g/mL ± 0.03`.
+   * What is taken, as a book writes it: `1.03 g/mL ± 0.03`.
    */
   value: string
 }
@@ -1494,11 +1494,7 @@ export interface Borrowed {
  */
 export interface Shown {
   /**
-   * The same on the other scale, metric or not, where both are in use.
-   */
-  other?: string | null
-  /**
-   * How a bench reads it, in the book's measures.
+   * How a bench reads it.
    */
   text: string
   /**
@@ -1519,7 +1515,7 @@ export interface Sinking {
    */
   density: Shown
   /**
-   * Its standard uncertainty, if known; the bounds include twice that to either side.
+   * Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
    */
   density_uncertainty?: Shown | null
   /**
@@ -1531,25 +1527,17 @@ export interface Sinking {
    */
   hook: Shown
   /**
-   * Motion while it sinks: straight, as in the model, or not.
+   * Whether it falls straight, as the model has it.
    */
   motion: Motion
-  /**
-   * The same as the time for a foot.
-   */
-  per_foot: Shown
   /**
    * Lower bound.
    */
   slowest: Shown
   /**
-   * Its sink rate.
+   * How fast it falls.
    */
   speed: Shown
-  /**
-   * All of that in one line: `1.035 g/mL ± 0.004 g/mL, 5.6 cm/s (4.1 to 7.4) or 5.4 s a foot, straight`.
-   */
-  text: string
 }
 /**
  * Something that a reader must know of a result.
@@ -1569,59 +1557,59 @@ export interface Note {
  */
 export interface Degas {
   /**
-   * Pressure left in the chamber; near the end of the dial, the middle of what it may be.
+   * What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
    */
   absolute: Shown
   /**
-   * Note that the factor is assumed, and what to do then; none if the book states the rise or the air.
+   * That this is assumed, and what to do then; absent where the book gives the rise or the air.
    */
   assumed?: Note | null
   /**
-   * Its maximum, near the end of the dial.
+   * The most that may be left, where the dial cannot tell.
    */
   at_most?: Shown | null
   /**
-   * Capacity of the cup to degas in, to its highest mark.
+   * The cup to degas in: what it holds to its highest mark.
    */
   cup: Shown
   /**
-   * Name of that cup: `4-cup cup`.
+   * What that cup is called: `4-cup cup`.
    */
   cup_name: string
   /**
-   * Maximum level to fill it to.
+   * The level to fill it to at most.
    */
   fill_mark: Shown
   /**
-   * Number of fills that the pot takes.
+   * In how many fills the pot goes through.
    */
   fills: number
   /**
-   * Reading of the gauge: the vacuum on a vacuum gauge, else the pressure left in the chamber.
+   * What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber.
    */
   gauge: Shown
   /**
-   * Error of the vacuum gauge, if it shows more than the air here can give.
+   * How far the vacuum gauge must be off, since the air here does not give what it shows.
    */
   gauge_off?: Shown | null
   /**
-   * Whether that is an absolute pressure.
+   * Whether that counts up from nothing.
    */
   is_absolute: boolean
   /**
-   * Level of each, in equal parts.
+   * The level of each, shared out evenly.
    */
   level: Shown
   /**
-   * Factor by which the pot swells, if no bubble bursts.
+   * How many times its level the pot swells to, if no bubble bursts.
    */
   rise: Shown
   /**
-   * Its minimum by the dial, used to calculate the swelling if no rise was seen.
+   * The least that the dial allows, which the swelling is reckoned with where no rise was seen.
    */
   swells_at?: Shown | null
   /**
-   * Volume that each swells to.
+   * What each swells to.
    */
   swollen: Shown
 }
@@ -1638,15 +1626,15 @@ export interface PlannedHeating {
    */
   bands: HeatBand[]
   /**
-   * Factor by which the amount is outside those that were timed.
+   * How far the amount is outside those that were timed, as a factor.
    */
   beyond?: Shown | null
   /**
-   * Number of bursts expected.
+   * How many bursts are expected.
    */
   bursts: number
   /**
-   * Expected reading before it; none if not known, and the bursts are then those of a cold pot.
+   * The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
    */
   from?: Shown | null
   /**
@@ -1654,7 +1642,7 @@ export interface PlannedHeating {
    */
   guess: boolean
   /**
-   * Setting of the oven, as a share of full power; none at full power.
+   * The setting of the oven, as a share of full power, where it is below that.
    */
   setting?: Shown | null
   /**
@@ -1666,32 +1654,32 @@ export interface PlannedHeating {
    */
   shoot_to: Shown
   /**
-   * Materials whose specific heat the book does not state; assumed that of the rest.
+   * Materials whose specific heat the book does not state: taken to be that of the rest.
    */
   specific_heat_not_known: string[]
   /**
-   * Total time that the oven is expected to run.
+   * How long the oven is expected to run altogether.
    */
   total: Shown
   /**
-   * Its standard uncertainty.
+   * The standard uncertainty of that.
    */
   uncertainty: Shown
 }
 /**
- * A line of the table of readings: below this reading, run the oven for this time; then stir and read again.
+ * A line of the table of readings: below this reading, run the oven so long; then stir and read again.
  */
 export interface HeatBand {
   /**
-   * The hottest possible reading after it, from the top of the band.
+   * The hottest that the pot can be after it, from the top of the band.
    */
   at_most: Shown
   /**
-   * Upper end of the band; it begins where the band before ends.
+   * The thermometer shows less than this, and no less than the band before it ends at.
    */
   below: Shown
   /**
-   * Time that the oven runs.
+   * How long the oven runs then.
    */
   burst: Shown
   /**
@@ -1704,15 +1692,15 @@ export interface HeatBand {
  */
 export interface StageHeat {
   /**
-   * Shots of the stage made before it.
+   * Shots of the stage that were made before it.
    */
   after: number
   /**
-   * Table of readings of a reheat, for what is then in the pot; the first heat has that of the stage.
+   * The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
    */
   heating?: Calculated3 | null
   /**
-   * Mass in the pot when it begins.
+   * What is in the pot when it begins.
    */
   holds: Shown
   /**
@@ -1720,28 +1708,28 @@ export interface StageHeat {
    */
   lasts: Shown
   /**
-   * Shots made in it.
+   * Shots that are made in it.
    */
   shots: number
 }
 /**
- * Heat that a pot spends of its budget, as time at one temperature.
+ * What the heats of a pot cost it, as time at one temperature.
  */
 export interface HeatSpent {
   /**
-   * Reference temperature of the times.
+   * The temperature at which the time is counted.
    */
   at: Shown
   /**
-   * The part of it spent before, by the most heated leftover; none without one.
+   * What of that the left-overs in it had spent, where there are any: the most of one of them.
    */
   before?: Shown | null
   /**
-   * Time that the pot withstands.
+   * What the pot stands.
    */
   budget: Shown
   /**
-   * Time that is left.
+   * What is left.
    */
   left: Shown
   /**
@@ -1749,21 +1737,21 @@ export interface HeatSpent {
    */
   material: string
   /**
-   * Whether there is more stabilizer than the material's figure is stated for; the excess is not counted.
+   * Whether there is more stabilizer than the material's figure holds for, the rest not counted.
    */
   more_stabilizer_not_counted: boolean
   /**
-   * Additional stabilizer, from the start, with which the pot would withstand it; none if no dose is known that
+   * What more of the stabilizer, put in at first, would stand that; none where no dose is known that
    * does.
    */
   needs?: MaterialMass | null
   /**
-   * Time spent beyond the budget.
+   * What is spent beyond the budget.
    */
   over?: Shown | null
   /**
-   * Time that its heats spend, each held at its aim from the last burst to the last shot, and that its leftovers
-   * had spent before. It counts for what is left of the pot.
+   * What its heats spend, each held at its aim from the last burst to the last shot, and what the
+   * left-overs in it had spent. So much is spent of what is left of it.
    */
   spent: Shown
 }
@@ -1772,7 +1760,7 @@ export interface HeatSpent {
  */
 export interface MaterialMass {
   /**
-   * Its mass.
+   * How much of it.
    */
   mass: Shown
   /**
@@ -1785,11 +1773,11 @@ export interface MaterialMass {
  */
 export interface TimeLine {
   /**
-   * Time of it with a pot in the oven or between bursts.
+   * How long of it pots are in the oven or between bursts.
    */
   heating: Shown
   /**
-   * Time of it in which shots are made.
+   * How long of it shots are made.
    */
   shooting: Shown
   /**
@@ -1801,7 +1789,7 @@ export interface TimeLine {
    */
   total: Shown
   /**
-   * Whether the time to measure, degas and clean up is missing: the book states no time for a pot.
+   * Whether measuring, degassing and cleaning up are left out: the book states no time for a pot.
    */
   without_preparing: boolean
 }
@@ -1814,7 +1802,7 @@ export interface Span {
    */
   begins: Shown
   /**
-   * Kind of work.
+   * What is done.
    */
   doing: Doing
   /**
@@ -1830,7 +1818,7 @@ export interface Span {
    */
   pots: string[]
   /**
-   * Number of shots.
+   * How many shots are made.
    */
   shots?: number | null
   /**
@@ -1839,16 +1827,16 @@ export interface Span {
   stage: number
 }
 /**
- * Cost of a day. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
+ * What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
  * sum over the lines.
  */
 export interface DayCost {
   /**
-   * Worth of what is left over at the end.
+   * What is left over at the end is worth.
    */
   credit: MoneyShown
   /**
-   * Worth of the leftovers from the shelf.
+   * What the left-overs from the shelf are worth.
    */
   from_shelf: MoneyShown
   /**
@@ -1868,10 +1856,6 @@ export interface DayCost {
    */
   packing: MoneyShown
   /**
-   * What that is made up of, as a sentence.
-   */
-  text: string
-  /**
    * Whole packages of all materials, as if there were no stock.
    */
   to_buy: MoneyShown
@@ -1880,7 +1864,7 @@ export interface DayCost {
    */
   total: MoneyShown
   /**
-   * Materials used, by name.
+   * What is used of each material, by name.
    */
   used: MaterialCost[]
   /**
@@ -1893,7 +1877,7 @@ export interface DayCost {
  */
 export interface MoneyShown {
   /**
-   * The sum in the calculation, in steps of 0.000 001: decimal text, which no reader rounds.
+   * The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
    */
   amount: string
   /**
@@ -1901,16 +1885,12 @@ export interface MoneyShown {
    */
   currency: string
   /**
-   * The same without its currency, for a column that names that once.
-   */
-  figure: string
-  /**
    * Rounded to the currency's minor unit, half away from zero, as a bill shows it.
    */
   text: string
 }
 /**
- * Cost of an order line.
+ * What an order line costs.
  */
 export interface LineCost {
   /**
@@ -1918,11 +1898,11 @@ export interface LineCost {
    */
   materials: MoneyShown
   /**
-   * Its packing; zero if it is not sold by the pack.
+   * Its packing; nothing where it is not sold by the pack.
    */
   packing: MoneyShown
   /**
-   * Of one pack, if sold by the pack.
+   * Of one pack, where it is sold by the pack.
    */
   per_pack?: MoneyShown | null
   /**
@@ -1930,7 +1910,7 @@ export interface LineCost {
    */
   per_piece: MoneyShown
   /**
-   * Price with the margin of the book: of one pack if sold by the pack, else of one piece.
+   * What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece.
    */
   price?: MoneyShown | null
   /**
@@ -1943,7 +1923,7 @@ export interface LineCost {
   work: MoneyShown
 }
 /**
- * Cost of an order.
+ * What an order costs.
  */
 export interface OrderCost {
   /**
@@ -1951,11 +1931,11 @@ export interface OrderCost {
    */
   order: string
   /**
-   * Its lines at their prices.
+   * What its lines bring at their prices.
    */
   price?: MoneyShown | null
   /**
-   * Cost of its lines.
+   * What its lines cost.
    */
   total: MoneyShown
 }
@@ -1995,14 +1975,14 @@ export interface ColorEntry {
     [k: string]: unknown
   } | null
   /**
-   * L*, a*, b* of a reading, beside D65.
+   * L*, a*, b* of a reading, in daylight (D65).
    *
    * @minItems 3
    * @maxItems 3
    */
   lab?: [number, number, number] | null
   /**
-   * Red, green and blue from 0 to 255, as a photograph beside white stores them.
+   * Red, green and blue from 0 to 255, as a photograph next to white stores them.
    *
    * @minItems 3
    * @maxItems 3
@@ -2106,15 +2086,16 @@ export interface CountedEntry {
   weighed_mass: MeasuredAmount
 }
 /**
- * Uncertainty of a measure.
+ * How sure a measure is.
  */
 export interface Doubt {
   /**
-   * Main source of the uncertainty.
+   * What makes it unsure most.
    */
   main_source: string
   /**
-   * Relative standard uncertainty of what it gives, against the dose in the measure that the formula is written in.
+   * Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula
+   * is written in; relative.
    */
   uncertainty: Shown
 }
@@ -2131,7 +2112,7 @@ export interface Draw {
    */
   mold: string
   /**
-   * Mass of one shot, sprue included.
+   * What one shot takes.
    */
   per_shot: Shown
   /**
@@ -2143,7 +2124,7 @@ export interface Draw {
    */
   share: Shown
   /**
-   * Shots needed for the orders.
+   * Shots that the orders take.
    */
   shots: number
   /**
@@ -2151,15 +2132,15 @@ export interface Draw {
    */
   shots_per_load: number
   /**
-   * Further shots that the rest of the pot gives.
+   * Shots that the rest of the pot allows beyond that.
    */
   spare_shots: number
   /**
-   * Mass of the sprue of one shot.
+   * What stays as sprue at each shot.
    */
   sprue: Shown
   /**
-   * The other pots of a laminated piece, shot at the same time.
+   * Pots that are shot together with this one, for a laminated piece.
    */
   together_with: string[]
 }
@@ -2168,19 +2149,19 @@ export interface Draw {
  */
 export interface Pieces {
   /**
-   * Flakes in a piece, if the book states their cut and thickness.
+   * The flakes in one, where the book states their cut and thickness.
    */
   flakes: FlakeCount[]
   /**
-   * Its minimum: shrunk, with no feed from the sprue.
+   * The least it weighs: fed nothing from the sprue.
    */
   from: Shown
   /**
-   * Number that the shots make.
+   * How many the shots make.
    */
   made: number
   /**
-   * Number ordered.
+   * How many were ordered.
    */
   ordered: number
   /**
@@ -2192,15 +2173,16 @@ export interface Pieces {
    */
   sinks_in: boolean
   /**
-   * Its maximum: topped by the sprue for all of its contraction.
+   * The most it weighs: fed all of its contraction.
    */
   to: Shown
   /**
-   * Its standard uncertainty from cavity and density, if the book states that of the cavity; the feed is not in it.
+   * Its standard uncertainty by cavity and density, where the book states how sure the cavity is; how far the
+   * piece is fed comes on top.
    */
   uncertainty?: Shown | null
   /**
-   * Mass of this layer of a piece.
+   * What this layer of one weighs.
    */
   weighs: Shown
 }
@@ -2209,7 +2191,7 @@ export interface Pieces {
  */
 export interface FlakeCount {
   /**
-   * Approximate number, from the nominal size of its cut.
+   * How many there are about, from the nominal size of its cut.
    */
   count: number
   /**
@@ -2237,36 +2219,38 @@ export interface EmptiedEntry {
   } | null
 }
 /**
- * Leftovers that go into a pot.
+ * What goes into a pot from the shelf.
  */
 export interface FromShelf {
   /**
-   * Mass of each material in them.
+   * What they bring of each material.
    */
   brings: MaterialMass[]
   /**
-   * Heats spent by the most heated one, which count for the whole pot; none if not known of one of them.
+   * The most heats that one of them has spent, which the whole pot inherits; none where
+   * that is not known of one.
    */
   heats?: number | null
   /**
-   * The leftovers, by name.
+   * Which left-overs, by their names.
    */
   left_overs: ShelfPart[]
   /**
-   * How far they take each material from its formula; the weigh list allows for it.
+   * How far they take each material from its formula; what is measured fresh is wanted
+   * with that in mind.
    */
   off: Off[]
 }
 /**
- * A leftover in a pot.
+ * What of a left-over goes into one pot.
  */
 export interface ShelfPart {
   /**
-   * Heats that it has spent; none if not known.
+   * Heats that it has spent; none where that is not known.
    */
   heats?: number | null
   /**
-   * Mass of it, as the scale shows it.
+   * How much of it, as the balance shows it.
    */
   mass: Shown
   /**
@@ -2274,7 +2258,8 @@ export interface ShelfPart {
    */
   name: string
   /**
-   * Time that they spent, at the reference temperature of its plastisol's budget; none if not known.
+   * What they spent, as time at the reference temperature of its plastisol's budget; none where that
+   * is not known.
    */
   spent?: Shown | null
 }
@@ -2287,7 +2272,7 @@ export interface Off {
    */
   material: string
   /**
-   * The difference, as a share of what the formula needs.
+   * By so much, as a share of what the formula wants of it.
    */
   off: Shown
 }
@@ -2296,11 +2281,15 @@ export interface Off {
  */
 export interface GoesIn {
   /**
+   * What to mind, as a sentence.
+   */
+  how?: string | null
+  /**
    * In how many portions, each stirred in before the next.
    */
   portions: number
   /**
-   * Whether the book states it; else common practice for the kind.
+   * Whether the book says when; else it is common practice for the kind.
    */
   stated: boolean
   /**
@@ -2328,20 +2317,20 @@ export interface HardnessPointEntry {
   point_ratio: Share
 }
 /**
- * Heats of a pot, and the heat that its stabilizer still withstands.
+ * How often a pot is heated, and what that leaves of its stabilizer.
  */
 export interface Heats {
   /**
-   * Heat spent and left, if the book states a budget.
+   * What is spent and left, where the book states a budget.
    */
   budget?: Calculated5 | null
   /**
-   * Number of its heats, reheats between shots included.
+   * How often it is heated.
    */
   count: number
   /**
-   * The same with the heats of the most heated leftover in it; none if that is not known. They count for what is
-   * left of the pot.
+   * The same with the heats of the left-overs in it, of which the pot inherits the most; none where
+   * those are not known. As often was heated what is left of it.
    */
   in_all?: number | null
 }
@@ -2572,7 +2561,7 @@ export interface ShelfEntry {
   spent?: MeasuredAmount | null
 }
 /**
- * A leftover on the shelf.
+ * A left-over mix on the shelf.
  */
 export interface OnShelf {
   /**
@@ -2582,7 +2571,7 @@ export interface OnShelf {
     [k: string]: unknown
   } | null
   /**
-   * Its mass before the day.
+   * What was there.
    */
   had: Shown
   /**
@@ -2598,51 +2587,13 @@ export interface OnShelf {
    */
   pots: string[]
   /**
-   * Mass that stays on the shelf.
+   * What stays on the shelf.
    */
   stays: Shown
   /**
-   * Mass that goes into pots.
+   * What goes into pots.
    */
   used: Shown
-}
-/**
- * What one order gets: its lines, packed.
- */
-export interface Parcel {
-  /**
-   * Its lines, by their places in the plan, counted from 1.
-   */
-  lines: number[]
-  /**
-   * What its pieces weigh, without hooks and packing.
-   */
-  net: Shown
-  /**
-   * The order.
-   */
-  order: string
-  /**
-   * The first day that one of its lines was promised for.
-   */
-  promised?: string | null
-  /**
-   * What its packs take besides pieces, where the book states costs.
-   */
-  takes: ParcelItem[]
-}
-/**
- * Something that packs take besides pieces.
- */
-export interface ParcelItem {
-  /**
-   * How many.
-   */
-  count: number
-  /**
-   * Its name.
-   */
-  name: string
 }
 /**
  * A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
@@ -2650,27 +2601,27 @@ export interface ParcelItem {
  */
 export interface Plan {
   /**
-   * Assumptions, for what the book does not state.
+   * What the plan had to assume, since the book does not say it.
    */
   assumptions: Note[]
   /**
-   * Numbers that the book does not state, what the plan assumes for them, and which to measure first.
+   * Numbers that the book does not state, what the plan takes in their place, and which to measure first.
    */
   borrowed: Borrowed[]
   /**
-   * Hazards.
+   * What can hurt somebody.
    */
   cautions: Caution[]
   /**
-   * The time line: when each pot is heated and shot, and how long that takes. Only if the book states an oven.
+   * The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
    */
   clock?: Calculated6 | null
   /**
-   * Cost of the day, if the book states how to calculate it.
+   * What the day costs, where the book says how to reckon it.
    */
   cost?: Calculated7 | null
   /**
-   * The day, as written in the order list.
+   * The day, as the order list has it.
    */
   day?: string | null
   /**
@@ -2678,7 +2629,7 @@ export interface Plan {
    */
   format: Format
   /**
-   * The order lines, as given.
+   * The order lines, in the order in which they were given.
    */
   lines: PlannedLine[]
   /**
@@ -2686,13 +2637,9 @@ export interface Plan {
    */
   made_from?: MadeFrom | null
   /**
-   * The measuring system: what a cup and a spoon hold.
+   * What a cup and a spoon hold in it.
    */
   measures: System
-  /**
-   * What each order gets, the first that is due first.
-   */
-  parcels: Parcel[]
   /**
    * The pots, in the order in which they are first heated.
    */
@@ -2702,15 +2649,11 @@ export interface Plan {
    */
   proof: Proof
   /**
-   * What cannot be right in the book, as it seems: to look at before the day begins.
-   */
-  questions: Note[]
-  /**
-   * The leftovers of the order list, and the part of them that is used.
+   * The left-overs of the order list, and what of them is used.
    */
   shelf: OnShelf[]
   /**
-   * The shop.
+   * Whose it is.
    */
   shop?: string | null
   /**
@@ -2718,11 +2661,11 @@ export interface Plan {
    */
   steps: PlanStep[]
   /**
-   * Materials in stock and what the day takes of them, the scarcest first.
+   * Materials in stock and what is taken of them; what lasts shortest comes first.
    */
   stock: StockEntry[]
   /**
-   * The water of the sink rates.
+   * The water that sink rates are told for.
    */
   water?: SinkWater | null
   /**
@@ -2731,7 +2674,7 @@ export interface Plan {
   work: Work[]
 }
 /**
- * An order line in the plan.
+ * What an order line gets.
  */
 export interface PlannedLine {
   /**
@@ -2753,15 +2696,15 @@ export interface PlannedLine {
    */
   pack_of?: number | null
   /**
-   * Number of packs, if sold by the pack.
+   * How many packs, where it is sold by the pack.
    */
   packs?: number | null
   /**
-   * Mass of a piece.
+   * What a piece weighs.
    */
   piece: Shown
   /**
-   * Number of pieces.
+   * How many pieces.
    */
   pieces: number
   /**
@@ -2777,11 +2720,11 @@ export interface PlannedLine {
    */
   shape?: string | null
   /**
-   * How a piece sinks, if the book states a water.
+   * How it sinks, where the book states a water.
    */
   sinks?: Calculated | null
   /**
-   * The product's name, or its formulas.
+   * What is ordered: the product's name, or its formulas.
    */
   what: string
 }
@@ -2790,35 +2733,36 @@ export interface PlannedLine {
  */
 export interface Pot {
   /**
-   * Capacity of the cup it is mixed in.
+   * The cup it is mixed in: what that holds.
    */
   cup: Shown
   /**
-   * Name of that cup: `2-cup cup`.
+   * What that cup is called: `2-cup cup`.
    */
   cup_name: string
   /**
-   * How it is degassed, if the book states a vacuum.
+   * How it is degassed, where the book states a vacuum.
    */
   degas?: Calculated2 | null
   /**
-   * Leftovers that go in first; the first stage's weigh list is then for the rest.
+   * What goes in from the shelf before the first stage's weigh list, which is then that of
+   * the rest.
    */
   from_shelf?: FromShelf | null
   /**
-   * Its heats, and the heat that its stabilizer still withstands.
+   * How often it is heated, and what that leaves of its stabilizer.
    */
   heats: Heats
   /**
-   * Id made of what it is, like the ids of its steps: it stays the same when other orders come in or a count changes.
+   * Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes.
    */
   id: string
   /**
-   * Mass left in the cup after the last shot, the heel included.
+   * What is left over in the cup after the last shot, its heel among it.
    */
   left_over: Shown
   /**
-   * Mass lost on the wall of the cup and in the injector.
+   * What stays on the cup's wall and in the injector.
    */
   lost: Shown
   /**
@@ -2826,28 +2770,29 @@ export interface Pot {
    */
   pot: string
   /**
-   * Mass of all sprues.
+   * What all sprues weigh.
    */
   sprues: Shown
   /**
-   * Its stages, in order.
+   * What is made in it, one after the other.
    */
   stages: Stage[]
   /**
-   * What is wrong or risky in it, and what would help.
+   * What is dangerous in it, and what would help.
    */
   warnings: Note[]
 }
 /**
- * One composition of a pot: what goes in, and what is shot.
+ * One composition of a pot: what goes in, and what is shot out.
  */
 export interface Stage {
   /**
-   * Mass in the pot for the next stage, or left over.
+   * What is then in the pot for the next stage, or is left over.
    */
   carried: Shown
   /**
-   * Its heats one by one: the shots of each, and the table of each reheat. Only if the book states an oven.
+   * Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
+   * reheat.
    */
   clock?: Calculated4 | null
   /**
@@ -2855,7 +2800,7 @@ export interface Stage {
    */
   density: Shown
   /**
-   * Its standard uncertainty from the weigh lists; none in a pot with a leftover, whose composition is not known that well.
+   * Its standard uncertainty, as measured fresh from the weigh lists.
    */
   density_uncertainty?: Shown | null
   /**
@@ -2875,16 +2820,16 @@ export interface Stage {
    */
   formulas: string[]
   /**
-   * How it is heated, if the book states an oven.
+   * How it is heated each time, where the book states an oven.
    */
   heating?: Calculated3 | null
   /**
-   * Number of heats: one, another for each laminated piece, and reheats where its shots take longer than it stays
-   * hot.
+   * How often it is heated: once, again for each laminated piece, and again where its shots take longer than
+   * it stays hot.
    */
   heats: number
   /**
-   * Mass in the pot then.
+   * What the pot then holds.
    */
   holds: Shown
   /**
@@ -2904,12 +2849,12 @@ export interface Stage {
    */
   sprues_back: Shown
   /**
-   * How often to stir so that salt does not settle, if the book states the grain and the viscosity; else stir
-   * before every load.
+   * How often to stir against the settling of its salt, where the book states the grain and the viscosity; else
+   * it is stirred before every load.
    */
   stir_every?: Shown | null
   /**
-   * Weigh list of what goes in.
+   * What goes in at this stage.
    */
   weigh: Weigh[]
 }
@@ -2922,24 +2867,23 @@ export interface Weigh {
    */
   add: GoesIn
   /**
-   * The chosen way: the formula's own measure, or another that is surer.
+   * The way chosen: the formula's own measure, or another where that is surer.
    */
   best: Way
   /**
-   * Caution that no tool keeps the tolerance (code `dose-beyond-bench`): the error of the chosen way, and the amount
-   * from which on a tool would keep it. None if the tolerance is kept.
+   * Why no way keeps the tolerance, and from what amount on one would.
    */
   beyond?: Note | null
   /**
-   * Its uncertainty.
+   * How sure that is.
    */
   doubt?: Doubt | null
   /**
-   * Its uncertainty on the scale, if that keeps the tolerance and another way is chosen.
+   * How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
    */
   doubt_weighed?: Doubt | null
   /**
-   * Its kind.
+   * What it is for.
    */
   kind: Kind
   /**
@@ -2947,15 +2891,15 @@ export interface Weigh {
    */
   material: string
   /**
-   * Ways by the other tools of the bench that keep the tolerance.
+   * The same by the other tools of the bench, where they keep the tolerance.
    */
   others: Way[]
   /**
-   * The largest relative error that the shop allows.
+   * The largest relative error that the shop accepts.
    */
   tolerance: Shown
   /**
-   * Mass needed by the formula.
+   * What the formula wants.
    */
   wanted: Shown
   /**
@@ -2968,7 +2912,7 @@ export interface Weigh {
  */
 export interface Way {
   /**
-   * Mass that it gives.
+   * What that gives.
    */
   gives: Shown
   /**
@@ -2976,24 +2920,24 @@ export interface Way {
    */
   measure: string
   /**
-   * Error of that, as a share of all of the material in the mix.
+   * How far the material is then off, as a share of all of it that is in the mix.
    */
   off: Shown
   /**
-   * The tool.
+   * With which tool.
    */
   tool: Tool
 }
 /**
- * Minimum number of pots of a day, and why.
+ * How many pots a day needs at least, and why.
  */
 export interface Proof {
   /**
-   * Minimum of any plan.
+   * No plan has fewer than this.
    */
   least: number
   /**
-   * Number of pots of the plan.
+   * How many the plan has.
    */
   pots: number
   /**
@@ -3002,11 +2946,11 @@ export interface Proof {
   reasons: ProofReason[]
 }
 /**
- * A reason for a number of pots; those of different bases add up.
+ * One argument for a number of pots; where bases differ their numbers add up.
  */
 export interface ProofReason {
   /**
-   * The reason as a sentence, with its numbers.
+   * The argument as a sentence, with its numbers.
    */
   because: string
   /**
@@ -3014,16 +2958,16 @@ export interface ProofReason {
    */
   formulas: ProofFormula[]
   /**
-   * Number of pots that it calls for.
+   * How many pots it calls for.
    */
   pots: number
 }
 /**
- * What a formula adds to a reason.
+ * What one formula adds to an argument.
  */
 export interface ProofFormula {
   /**
-   * Its numbers: what its shots need, and what a pot gives.
+   * Its numbers: what its shots take, and what a pot gives of it.
    */
   because: string
   /**
@@ -3031,7 +2975,7 @@ export interface ProofFormula {
    */
   formula: string
   /**
-   * Pots that it needs for itself, if the reason adds these up.
+   * Pots that it needs for itself, where the argument adds these up.
    */
   pots?: number | null
 }
@@ -3073,7 +3017,7 @@ export interface PlanStep {
  */
 export interface StepAt {
   /**
-   * What else matters at the bench, each a sentence.
+   * What to know with it, each a sentence.
    */
   details: string[]
   /**
@@ -3081,46 +3025,17 @@ export interface StepAt {
    */
   draw?: number | null
   /**
-   * What to know beyond that, each a sentence.
-   */
-  notes: string[]
-  /**
-   * Its number among the steps of the pot, counted from 1: other steps refer to it.
-   */
-  number: number
-  /**
    * The pot's letter.
    */
   pot: string
-  /**
-   * The table to heat by, the coldest reading first; empty at every other step, and where the times are not known.
-   */
-  readings: Reading[]
   /**
    * Which of its stages, counted from 1.
    */
   stage: number
   /**
-   * What to do, in one or two sentences that begin with the verb.
+   * What to do, as a sentence.
    */
   text: string
-}
-/**
- * A row of the table to heat by: from the reading where the row before it ends.
- */
-export interface Reading {
-  /**
-   * The thermometer shows less than this; none in the last row.
-   */
-  below?: Shown | null
-  /**
-   * How long the oven runs then; none where it does not.
-   */
-  burst?: Shown | null
-  /**
-   * What to do, in a few words: the burst, the next step, or stop.
-   */
-  go: string
 }
 /**
  * What is ticked off within a step: a material, a fill, a burst, a load, or all of it.
@@ -3150,21 +3065,17 @@ export interface StepItem {
    * What to do, in a few words.
    */
   text: string
-  /**
-   * Its place in the stage's weigh list, counted from 1.
-   */
-  weigh?: number | null
 }
 /**
- * A material in stock, and what the day needs of it.
+ * A material in stock, and what the day takes of it.
  */
 export interface StockEntry {
   /**
-   * Mass on hand.
+   * What was there.
    */
   had: Shown
   /**
-   * Mass left; zero if it runs short.
+   * What is left; none where it runs short.
    */
   left: Shown
   /**
@@ -3172,24 +3083,24 @@ export interface StockEntry {
    */
   material: string
   /**
-   * Packages to buy for what is missing, if the book states a price and so a package.
+   * Packages to buy for what is missing, where the book states a price and so a package.
    */
   packages?: number | null
   /**
-   * The first pot that it is not enough for, if any.
+   * The pot that cannot be filled any more, where something is missing.
    */
   runs_out_in?: string | null
   /**
-   * Mass missing.
+   * What is missing.
    */
   short: Shown
   /**
-   * Mass that the day's pots need.
+   * What the day's pots take.
    */
   used: Shown
 }
 /**
- * The water of the sink rates.
+ * The water that sink rates are told for.
  */
 export interface SinkWater {
   /**
@@ -3218,7 +3129,8 @@ export interface Work {
    */
   from: WorkFrom[]
   /**
-   * How the pots that are heated for this are heated as one load, if there are several and the book states an oven.
+   * How the pots that are heated for this are heated together as one load, where there are several
+   * and the book states an oven.
    */
   heating?: Calculated3 | null
   /**
@@ -3226,7 +3138,7 @@ export interface Work {
    */
   mold: string
   /**
-   * Number of shots.
+   * How many shots.
    */
   shots: number
   /**
@@ -3239,7 +3151,7 @@ export interface Work {
  */
 export interface WorkFrom {
   /**
-   * Whether it is heated for this; else it is still hot from the work before.
+   * Whether it is heated for this; else the heat of the work before still serves.
    */
   heat: boolean
   /**
@@ -3418,7 +3330,7 @@ export interface BatchResponse {
  */
 export interface Becomes {
   /**
-   * Total mass of the additions.
+   * What must be added in all.
    */
   adds: Shown
   /**
@@ -3430,7 +3342,7 @@ export interface Becomes {
    */
   formulas: string[]
   /**
-   * Mass of the pot then.
+   * What the pot weighs then.
    */
   mass: Shown
   /**
@@ -4240,7 +4152,7 @@ export interface InPot {
    */
   material: string
   /**
-   * How far it is off per mass of base; none if the formula lacks it or there is no base.
+   * How far it is off per mass of base; none where the formula lacks it or no base is there.
    */
   off?: Shown | null
 }
@@ -4596,7 +4508,7 @@ export interface ShotPieces {
    */
   count: number
   /**
-   * The least: fed nothing from the sprue.
+   * Mass without feed, where the mold states no feed share; else as `weighs`.
    */
   from: Shown
   /**
@@ -4604,7 +4516,7 @@ export interface ShotPieces {
    */
   shape?: string | null
   /**
-   * The most: fed all of its contraction.
+   * Mass fed as far as sprue and topping reach, where the mold states no feed share; else as `weighs`.
    */
   to: Shown
   /**
@@ -5612,7 +5524,7 @@ export interface HeatRequest {
    */
   timed_specific_heat?: MeasuredAmount | null
   /**
-   * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and after and the time; needed without the rated power. Unit: none; 1 to 1000. Default: none.
+   * Heatings that the shop has timed, all at one setting; needed without the rated power. Unit: none; one or more. Default: none.
    */
   timings?: TimingEntry[] | null
   /**
@@ -5702,7 +5614,7 @@ export interface CoolingRequest {
   /**
    * The point of a piece whose temperature counts. Unit: none; center or mean. Default: center.
    */
-  piece_point?: Point | null
+  piece_point?: PieceTemperature | null
   /**
    * The thickest part of a piece: a rod, a plate or a ball. Unit: none; 0.2 to 200 mm.
    */
@@ -5734,7 +5646,7 @@ export interface ClockRequest {
    */
   clock_mix: Amount
   /**
-   * The pot's shots in their order, like ones together: of each run the number of shots, the mass that one takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000 shots. Unit: none; 1 to 1000.
+   * The pot's shots in their order, like ones together. Unit: none; at most 100 000 shots.
    */
   clock_runs: RunEntry[]
   /**
@@ -6047,7 +5959,7 @@ export interface CorrectRequest {
     [k: string]: Amount
   }
   /**
-   * The base that the pot was meant for: what `pot` does not name then went in as the formulas have it. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
+   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
    */
   pot_base?: Amount | null
   /**
@@ -6132,12 +6044,13 @@ export interface CorrectResponse {
    */
   add: Weigh[]
   /**
-   * Other formulas of the book that it could become, the smallest addition first; only if it cannot be made right.
+   * What else of the book it could become, the least addition first; looked for where it
+   * cannot be made right.
    */
   becomes: Becomes[]
   calculate: 'correct'
   /**
-   * Maximum fill of the cup.
+   * What the cup may hold.
    */
   cup: Shown
   /**
@@ -6145,31 +6058,31 @@ export interface CorrectResponse {
    */
   fault?: Fault | null
   /**
-   * Materials that do not belong.
+   * What does not belong.
    */
   foreign: MaterialMass[]
   /**
-   * Mass of the pot then.
+   * What the pot weighs then.
    */
   mass: Shown
   /**
-   * Materials of the formula of which nothing is added: there is enough or too much already.
+   * Materials of the formula of which nothing is added: what is too much already.
    */
   nothing_of: string[]
   /**
-   * How far each material of the formula stays off then, rounding of the measures aside.
+   * How far each material of the formula stays off then, measures of the bench apart.
    */
   off: Off[]
   /**
-   * The outcome.
+   * What can be done.
    */
   outcome: Outcome
   /**
-   * The mix in the pot.
+   * What is in the pot.
    */
   pot: InPot[]
   /**
-   * Smallest mass at which the pot is right, in a cup large enough.
+   * The least that the pot must weigh to be right, in a cup large enough.
    */
   right_mass?: Shown | null
   /**
@@ -6177,11 +6090,12 @@ export interface CorrectResponse {
    */
   right_volume?: Shown | null
   /**
-   * Materials of which too little is missing for any tool; they keep their tolerance without it.
+   * Materials of which so little lacks that no tool measures it; they keep their tolerance
+   * without it.
    */
   too_little: string[]
   /**
-   * Materials that do not belong, but are little enough to stay.
+   * What does not belong, but is little enough to let pass.
    */
   traces: MaterialMass[]
   /**

@@ -11,6 +11,7 @@
 
 use crate::check::is_not_negative;
 use crate::color::{ColorError, share};
+use crate::parameter::{Check, Parameter, ParameterErrors};
 
 /// Where f turns from a cube root into a line, and its square.
 const TURN: f64 = 6.0 / 29.0;
@@ -60,16 +61,14 @@ impl Lab {
     /// A reading: L\* from 0 to 100, a\* and b\* from −200 to 200.
     ///
     /// # Errors
-    /// [`ColorError::Range`].
-    pub fn new(lightness: f64, a: f64, b: f64) -> Result<Self, ColorError> {
-        if !(0.0..=100.0).contains(&lightness) {
-            return Err(ColorError::Range { what: "L*", range: "from 0 to 100" });
-        }
-        for (x, what) in [(a, "a*"), (b, "b*")] {
-            if !(-200.0..=200.0).contains(&x) {
-                return Err(ColorError::Range { what, range: "from -200 to 200" });
-            }
-        }
+    /// The numbers that are out of these ranges.
+    pub fn new(lightness: f64, a: f64, b: f64) -> Result<Self, ParameterErrors> {
+        let mut check = Check::new();
+        check
+            .number(Parameter::Lightness, lightness)
+            .number(Parameter::GreenRed, a)
+            .number(Parameter::BlueYellow, b);
+        check.finish()?;
         Ok(Self { lightness, a, b })
     }
 
@@ -279,7 +278,7 @@ mod tests {
     #[case(50.0, 201.0, 0.0)]
     #[case(50.0, 0.0, f64::NAN)]
     fn refuses_no_reading(#[case] lightness: f64, #[case] a: f64, #[case] b: f64) {
-        assert!(matches!(Lab::new(lightness, a, b), Err(ColorError::Range { .. })));
+        assert!(Lab::new(lightness, a, b).is_err());
     }
 
     #[test]

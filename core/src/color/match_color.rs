@@ -542,9 +542,9 @@ mod tests {
 
     #[rstest]
     #[case(&[0.5, 0.5], "color-wrong-bands")]
-    #[case(&[0.5, 0.0, 0.5], "color-number-out-of-range")]
-    #[case(&[0.5, 1.5, 0.5], "color-number-out-of-range")]
-    #[case(&[0.5, f64::NAN, 0.5], "color-number-out-of-range")]
+    #[case(&[0.5, 0.0, 0.5], "out-of-range")]
+    #[case(&[0.5, 1.5, 0.5], "out-of-range")]
+    #[case(&[0.5, f64::NAN, 0.5], "out-of-range")]
     fn refuses_no_reading(#[case] reading: &[f64], #[case] code: &str) {
         use crate::fault::Diagnose;
         let colorants = calibrated_on(&PAINTS);

@@ -71,7 +71,7 @@ pub enum ColorError {
 impl Diagnose for ColorError {
     fn code(&self) -> &'static str {
         match self {
-            Self::Range { .. } => "color-number-out-of-range",
+            Self::Range { .. } => "out-of-range",
             Self::OutsideSrgb { .. } => "color-outside-srgb",
             Self::Bands { .. } => "color-wrong-bands",
             Self::NoFilm => "color-no-film",

@@ -79,8 +79,28 @@ impl Resolver {
         match result {
             Ok(value) => Some(value),
             Err(error) => {
-                self.tell(path, &error);
+                self.tell_each(path, &error);
                 None
+            }
+        }
+    }
+
+    /// The faults that `error` is at `path`: numbers of a list each at its own place.
+    fn tell_each(&mut self, path: &Path<'_>, error: &dyn Diagnose) {
+        let numbers = error.numbers();
+        if !numbers.iter().any(|number| number.index.is_some()) {
+            return self.tell(path, error);
+        }
+        for number in numbers {
+            let Some(index) = number.index else {
+                self.tell(path, number);
+                continue;
+            };
+            let row = path.index(usize::try_from(index).unwrap_or(usize::MAX));
+            match number.parameter {
+                // The only number of its row.
+                Parameter::PieceWeight | Parameter::SpoonVolume => self.tell(&row, number),
+                column => self.tell(&row.key(column.name()), number),
             }
         }
     }
@@ -248,11 +268,15 @@ impl Resolver {
         &mut self,
         parent: &Path<'_>,
         name: &str,
+        parameter: Option<Parameter>,
         written: Option<&Sourced<Q>>,
     ) -> Option<Measured<Q>> {
         let written = written?;
         let path = parent.key(name);
-        self.positive(&path, &written.value)?;
+        match parameter {
+            Some(parameter) => self.given_at(&path, parameter, &written.value)?,
+            None => self.positive(&path, &written.value)?,
+        };
         self.keep(&path, written.measured(self.system))
     }
 

@@ -5,13 +5,13 @@ use alloc::vec::Vec;
 
 use super::change::{self, Change};
 use super::{request, response};
-use crate::calibrate::{CalibrateError, Unsure, Weighed};
+use crate::calibrate::{Unsure, Weighed};
 use crate::document::resolve::Resolver;
 use crate::document::written::{Share, Written};
 use crate::fault::Faults;
-use crate::json::path::Path::{self, At};
+use crate::json::path::Path::At;
 use crate::json::reader::Name;
-use crate::parameter::Parameter;
+use crate::parameter::{Parameter, ParameterError, Problem};
 use crate::quantity::{Mass, MassDensity, Measured, Ratio, System, Volume};
 use crate::shot::Melt;
 use crate::show::{Shown, text};
@@ -76,6 +76,14 @@ impl CalibrateRequest {
         resolver.finish(response)
     }
 
+    /// Of a feed share that is not known, that of an even spread from 0 to 1: 1/√12 (JCGM 100, 4.3.7).
+    fn feed_uncertainty(&self, resolver: &mut Resolver) -> Option<Ratio> {
+        match (self.feed, self.feed_uncertainty) {
+            (None, None) => Some(Ratio::from(1.0 / libm::sqrt(12.0))),
+            (_, stated) => resolver.share(Parameter::FeedUncertainty, stated),
+        }
+    }
+
     fn response(&self, resolver: &mut Resolver) -> Option<CalibrateResponse> {
         let weights = resolver.each(&At("/weights"), &self.weights, |resolver, path, weight| {
             resolver.given_at(path, Parameter::PieceWeight, weight)
@@ -91,13 +99,11 @@ impl CalibrateRequest {
             .cavity_volume
             .as_ref()
             .map(|volume| resolver.measured_given(Parameter::CavityVolume, volume));
-        if self.cavity_volume.is_some() == self.feed.is_some() {
-            resolver.fault(
-                "feed-or-cavity",
-                &Path::ROOT,
-                &"One of \"feed\" and \"cavity_volume\" must be known.",
-                &"Give \"feed\" to learn the cavity's volume, or \"cavity_volume\" to learn the feed share.",
-            );
+        if self.cavity_volume.is_some() && self.feed.is_some() {
+            let both = Problem::Excludes(Parameter::Feed);
+            let error = ParameterError::new(Parameter::CavityVolume, both);
+            resolver.tell(&At("/cavity_volume"), &error);
+            return None;
         }
         let voids = resolver.share(Parameter::Voids, self.voids)?;
         let (cold, hot) = (cold?, hot?);
@@ -108,21 +114,19 @@ impl CalibrateRequest {
             ..Unsure::default()
         };
         let weighed = resolver.keep(&At("/weights"), Weighed::new(&weights?, readability?))?;
-        let solved = match (self.feed, cavity) {
-            (Some(feed), None) => {
-                let feed = resolver.share(Parameter::Feed, Some(feed))?;
-                let of_feed = resolver.share(Parameter::FeedUncertainty, self.feed_uncertainty)?;
-                let unsure = Unsure { feed: of_feed, ..unsure };
+        let solved = match cavity {
+            None => {
+                let feed = resolver.share(Parameter::Feed, self.feed)?;
+                let unsure = Unsure { feed: self.feed_uncertainty(resolver)?, ..unsure };
                 let solved = weighed.cavity_volume(&melt, feed, &unsure);
                 solved.map(|solved| (Some(solved), None))
             }
-            (None, Some(cavity)) => {
+            Some(cavity) => {
                 let cavity = cavity?;
                 let unsure = Unsure { cavity: cavity.uncertainty.unwrap_or_default(), ..unsure };
                 let solved = weighed.feed_share(&melt, cavity.value, &unsure);
                 solved.map(|solved| (None, Some(solved)))
             }
-            _ => Ok::<_, CalibrateError>((None, None)),
         };
         let (cavity, share) = resolver.keep(&At("/weights"), solved)?;
         let cavity = cavity.map(|cavity| text::uncertain(cavity.volume, cavity.uncertainty));
@@ -202,7 +206,10 @@ mod tests {
 
     #[test]
     fn faults() {
-        assert_eq!(fault_codes(request(&[])), ["feed-or-cavity"]);
+        assert_eq!(
+            fault_codes(request(&[("feed", "50 %"), ("cavity_volume", "9.4 mL")])),
+            ["excludes-other"]
+        );
         let mut unread = request(&[("feed", "60 %")]);
         unread.as_object_mut().unwrap().remove("balance_readability");
         assert_eq!(fault_codes(unread), ["missing-field"]);

@@ -10,15 +10,16 @@ use crate::fault::Fault;
 use crate::json::entry::entry;
 use crate::json::path::Path;
 use crate::json::reader::{Node, Read};
+use crate::parameter::Parameter;
 
 entry! {
     /// A color, in one of two ways.
     pub struct ColorEntry {
         required {}
         optional {
-            /// L*, a*, b* of a reading, beside D65.
+            /// L*, a*, b* of a reading, in daylight (D65).
             lab: [f64; 3],
-            /// Red, green and blue from 0 to 255, as a photograph beside white stores them.
+            /// Red, green and blue from 0 to 255, as a photograph next to white stores them.
             srgb: [f64; 3],
         }
     }
@@ -67,22 +68,36 @@ impl Color {
 impl ColorEntry {
     /// The color at `path`.
     pub(super) fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<Color> {
-        let color = match (self.lab, self.srgb) {
-            (Some([lightness, a, b]), None) => Lab::new(lightness, a, b).map(Color::Lab),
+        match (self.lab, self.srgb) {
+            (Some([lightness, a, b]), None) => match Lab::new(lightness, a, b) {
+                Ok(lab) => Some(Color::Lab(lab)),
+                Err(errors) => {
+                    let lab = path.key("lab");
+                    for error in errors.as_slice() {
+                        let place = match error.parameter {
+                            Parameter::Lightness => 0,
+                            Parameter::GreenRed => 1,
+                            _ => 2,
+                        };
+                        resolver.tell(&lab.index(place), error);
+                    }
+                    None
+                }
+            },
             (None, Some([red, green, blue])) => {
-                Srgb::new(red / 255.0, green / 255.0, blue / 255.0).map(Color::Srgb)
+                let srgb = Srgb::new(red / 255.0, green / 255.0, blue / 255.0);
+                resolver.keep(&path.key("srgb"), srgb).map(Color::Srgb)
             }
             _ => {
                 resolver.fault(
                     "lab-or-srgb",
                     path,
-                    &"A color is stated in just one way.",
+                    &"A color must be stated in one way.",
                     &"Write { \"lab\": [52, 41, 18] } or { \"srgb\": [184, 94, 90] }.",
                 );
-                return None;
+                None
             }
-        };
-        resolver.keep(path, color)
+        }
     }
 }
 

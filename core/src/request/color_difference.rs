@@ -82,8 +82,8 @@ mod tests {
 
     #[rstest]
     #[case(json!({}), "lab-or-srgb")]
-    #[case(json!({ "srgb": [300, 0, 0] }), "color-number-out-of-range")]
-    #[case(json!({ "lab": [120, 0, 0] }), "color-number-out-of-range")]
+    #[case(json!({ "srgb": [300, 0, 0] }), "out-of-range")]
+    #[case(json!({ "lab": [120, 0, 0] }), "out-of-range")]
     #[case(json!({ "lab": [50, 0] }), "wrong-type")]
     fn faults(#[case] one: Value, #[case] code: &str) {
         let request = json!({

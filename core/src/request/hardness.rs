@@ -9,6 +9,7 @@ use crate::document::resolve::Resolver;
 use crate::document::written::Share;
 use crate::fault::Faults;
 use crate::json::path::Path::{self, At};
+use crate::parameter::Parameter;
 use crate::quantity::Ratio;
 use crate::show::{Shown, text};
 use crate::softener::{Hardness, HardnessCurve, HardnessPoint, Scale};
@@ -92,8 +93,13 @@ impl HardnessRequest {
 
     fn side(&self, resolver: &mut Resolver) -> Option<Side> {
         match (self.softener_ratio, &self.hardness) {
-            (Some(ratio), None) => Some(Side::OfRatio(Ratio::from(ratio.number()))),
-            (None, Some(hardness)) => Some(Side::ForHardness(number(hardness))),
+            (Some(ratio), None) => {
+                resolver.share(Parameter::SoftenerRatio, Some(ratio)).map(Side::OfRatio)
+            }
+            (None, Some(hardness)) => {
+                let reading = Parameter::Hardness.check_si(number(hardness));
+                resolver.keep(&At("/hardness"), reading).map(Side::ForHardness)
+            }
             _ => {
                 resolver.fault(
                     "ratio-or-hardness",

@@ -290,6 +290,10 @@ impl LoadingEntry {
         resolver: &mut Resolver,
     ) -> Option<SaltLoading> {
         let system = resolver.system;
+        if let Some(density) = &self.finished_density {
+            let at = At("/loading/finished_density");
+            resolver.given_at(&at, Parameter::FinishedDensity, density)?;
+        }
         let base = unsalted.base_volume;
         let ratio = |share: Share| Ratio::from(share.number());
         let stated = [

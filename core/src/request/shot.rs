@@ -61,9 +61,9 @@ response! {
         /// Its standard uncertainty by cavity and densities, where the mold states how sure the cavity is and
         /// `cold_density` how sure it is; how far the piece is fed comes on top.
         pub uncertainty: Option<Shown<Mass>>,
-        /// The least: fed nothing from the sprue.
+        /// Mass without feed, where the mold states no feed share; else as `weighs`.
         pub from: Shown<Mass>,
-        /// The most: fed all of its contraction.
+        /// Mass fed as far as sprue and topping reach, where the mold states no feed share; else as `weighs`.
         pub to: Shown<Mass>,
     }
 }
@@ -100,16 +100,19 @@ fn shoot(
 ) -> Option<ShotResponse> {
     let melt = Melt { hot: hot.value, cold: cold.value, voids: Ratio::from(mold.voids) };
     let cavities = cavities(mold);
-    let masses = resolver.keep_named(
-        &Path::ROOT,
-        ShotRequest::FIELDS,
-        Shot::of_layer(mold, &cavities, share, melt).masses(),
-    )?;
+    let shot = Shot::of_layer(mold, &cavities, share, melt);
+    let (least, most) = match mold.feed {
+        Some(_) => (shot.feed, shot.feed),
+        None => (Ratio::default(), Ratio::from(1.0)),
+    };
+    let mut masses = |feed| {
+        let masses = Shot { feed, ..shot }.masses();
+        resolver.keep_named(&Path::ROOT, ShotRequest::FIELDS, masses)
+    };
+    let (masses, least, most) = (masses(shot.feed)?, masses(least)?, masses(most)?);
     let mut shapes = Vec::with_capacity(mold.cavities.len());
     for shape in &mold.cavities {
         let volume = shape.volume.value * share;
-        let range =
-            resolver.keep_named(&Path::ROOT, ShotRequest::FIELDS, melt.piece_range(volume))?;
         let uncertainty = match shape.volume.uncertainty.zip(cold.uncertainty) {
             Some((unsure, _)) => {
                 let layer = Measured::new(volume, unsure * share);
@@ -123,8 +126,8 @@ fn shoot(
             count: shape.count,
             weighs: text::mass(masses.piece(shape.volume.value)),
             uncertainty,
-            from: text::mass(*range.start()),
-            to: text::mass(*range.end()),
+            from: text::mass(least.piece(shape.volume.value)),
+            to: text::mass(most.piece(shape.volume.value)),
         });
     }
     Some(ShotResponse {

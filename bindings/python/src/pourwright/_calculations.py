@@ -1039,7 +1039,7 @@ def shot_fill(
 
     Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in :func:`piece_mass`, as far as sprue and topping
     can feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and `missing_mass` is
-    above 0.
+    above 0. Of sprue and topping a layer fills its share.
 
     >>> shot_fill(4, 10.0, 1.0625, hot_density_g_per_ml=1.0, feed=0.5, sprue_volume_ml=8.0)
     ShotFillResult(shot_mass_g=48.0, pieces_mass_g=41.25, sprue_mass_g=6.75, missing_mass_g=0.0, piece_mass_g=10.3125, piece_mass_min_g=10.3125, piece_mass_max_g=10.3125, fed=0.5)

@@ -2692,11 +2692,11 @@ class ShotAnswer(TypedDict):
 ShotPieces = TypedDict("ShotPieces", {
     # How many a shot makes.
     "count": "int",
-    # The least: fed nothing from the sprue.
+    # Mass without feed, where the mold states no feed share; else as `weighs`.
     "from": "Shown",
     # The shape, in a mold with unlike cavities.
     "shape": "str | None",
-    # The most: fed all of its contraction.
+    # Mass fed as far as sprue and topping reach, where the mold states no feed share; else as `weighs`.
     "to": "Shown",
     # Its standard uncertainty by cavity and densities, where the mold states how sure the cavity is and
     # `cold_density` how sure it is; how far the piece is fed comes on top.

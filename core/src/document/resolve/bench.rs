@@ -9,6 +9,7 @@ use crate::document::book::BenchEntry;
 use crate::document::process::ToolUncertaintyEntry;
 use crate::document::written::{Percent, Written};
 use crate::json::path::Path;
+use crate::parameter::Parameter;
 use crate::quantity::{Ratio, Volume};
 use crate::uncertainty::ToolUncertainty;
 
@@ -20,13 +21,16 @@ impl Resolver {
     ) -> Option<(Bench, Vec<Vessel>, Injectors)> {
         let balance = entry.balance.as_ref().and_then(|balance| {
             let path = at.key("balance");
-            let readability = self.positive(&path.key("reads"), &balance.reads)?;
+            let readability =
+                self.given_at(&path.key("reads"), Parameter::BalanceReadability, &balance.reads)?;
             let least_load = self.or_zero(&path.key("from"), balance.from.as_ref());
             Some(Balance {
                 readability,
                 least_load: least_load.unwrap_or_default(),
                 capacity: match &balance.to {
-                    Some(capacity) => self.positive(&path.key("to"), capacity)?,
+                    Some(capacity) => {
+                        self.given_at(&path.key("to"), Parameter::BalanceCapacity, capacity)?
+                    }
                     None => Balance::usual_capacity(readability),
                 },
             })
@@ -38,9 +42,9 @@ impl Resolver {
         let at_cups = at.key("cups");
         for (index, cup) in entry.cups.iter().enumerate() {
             let path = at_cups.index(index);
-            let capacity = self.positive(&path.key("holds"), &cup.holds);
+            let capacity = self.given_at(&path.key("holds"), Parameter::CupCapacity, &cup.holds);
             let mark = match &cup.marks {
-                Some(mark) => self.positive(&path.key("marks"), mark),
+                Some(mark) => self.given_at(&path.key("marks"), Parameter::CupMark, mark),
                 None => capacity,
             };
             vessels.push(Vessel {
@@ -68,7 +72,11 @@ impl Resolver {
             );
         }
         let injector = at.key("injector");
-        let holds = self.positive(&injector.key("holds"), &entry.injector.holds);
+        let holds = self.given_at(
+            &injector.key("holds"),
+            Parameter::InjectorCapacity,
+            &entry.injector.holds,
+        );
         let keeps = self.or_zero(&injector.key("keeps"), entry.injector.keeps.as_ref());
         let keeps = keeps.unwrap_or_default();
         if holds.is_some_and(|holds| keeps >= holds) {
@@ -96,7 +104,7 @@ impl Resolver {
         holds: Option<Volume>,
     ) -> Option<Volume> {
         let path = path.key("brim");
-        let brim = self.positive(&path, brim?)?;
+        let brim = self.given_at(&path, Parameter::VesselBrim, brim?)?;
         if holds.is_some_and(|holds| brim < holds) {
             self.fault(
                 "brim-below-marks",

@@ -7,9 +7,10 @@ use crate::document::written::Percent;
 use crate::json::path::Path;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::reference_temperature;
+use crate::parameter::Parameter;
 use crate::process::budget::{Budget, Extra};
 use crate::process::history::Kinetics;
-use crate::quantity::Ratio;
+use crate::quantity::{Measurable, Ratio};
 
 impl Resolver {
     /// What a material says of heat and flake.
@@ -36,7 +37,9 @@ impl Resolver {
             }
         }
         if let Some(energy) = &entry.activation_energy {
-            material.activation_energy = self.property(path, "activation_energy", Some(energy));
+            let parameter = Some(Parameter::ActivationEnergy);
+            material.activation_energy =
+                self.property(path, "activation_energy", parameter, Some(energy));
         }
         material.budget =
             entry.budget.as_ref().and_then(|entry| self.budget(&path.key("budget"), entry));
@@ -45,7 +48,9 @@ impl Resolver {
         material.cut = entry.cut.as_ref().map(|cut| cut.cut).or(material.cut);
         let thickness = entry.thickness.as_ref();
         material.thickness = thickness
-            .and_then(|thickness| self.positive(&path.key("thickness"), thickness))
+            .and_then(|thickness| {
+                self.given_at(&path.key("thickness"), Parameter::Thickness, thickness)
+            })
             .or(material.thickness);
     }
 
@@ -78,6 +83,8 @@ impl Resolver {
             );
             return None;
         }
-        Some(Extra { time: time? / per, most: Ratio::from(entry.most.share()) })
+        let time = time? / per;
+        self.keep(&path.key("time"), Parameter::ExtraTime.check_si(time.si()))?;
+        Some(Extra { time, most: Ratio::from(entry.most.share()) })
     }
 }

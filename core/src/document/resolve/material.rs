@@ -10,8 +10,9 @@ use crate::document::written::{Percent, Written};
 use crate::json::Named;
 use crate::json::path::Path;
 use crate::json::reader::Name;
-use crate::material::{Drop, Material, ShotWindow};
+use crate::material::{Drop, Kind, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
+use crate::parameter::Parameter;
 use crate::process::heat::SpecificHeat;
 use crate::quantity::DynamicViscosity;
 
@@ -57,25 +58,43 @@ impl Resolver {
             Some(generic) => Material { name: name.to_owned(), kind: entry.kind, ..generic },
             None => Material::new(name, entry.kind),
         };
-        fill(&mut material.density, self.property(path, "density", entry.density.as_ref()));
-        fill(&mut material.fused, self.property(path, "fused", entry.fused.as_ref()));
+        let density = Some(Parameter::MaterialDensity);
+        fill(
+            &mut material.density,
+            self.property(path, "density", density, entry.density.as_ref()),
+        );
+        fill(&mut material.fused, self.property(path, "fused", density, entry.fused.as_ref()));
         fill(
             &mut material.as_scooped,
-            self.property(path, "as_scooped", entry.as_scooped.as_ref()),
+            self.property(
+                path,
+                "as_scooped",
+                Some(Parameter::AsScooped),
+                entry.as_scooped.as_ref(),
+            ),
         );
-        fill(&mut material.expansion, self.property(path, "expansion", entry.expansion.as_ref()));
+        let expansion = match entry.kind {
+            Kind::Salt => Some(Parameter::SaltExpansion),
+            Kind::Softener => Some(Parameter::SoftenerExpansion),
+            _ => None,
+        };
+        let expansion = self.property(path, "expansion", expansion, entry.expansion.as_ref());
+        fill(&mut material.expansion, expansion);
         self.specific_heat(path, entry, &mut material);
         let viscosity = entry.viscosity.as_ref();
         let viscosity =
             viscosity.and_then(|range| self.viscosity_range(&path.key("viscosity"), range));
         fill(&mut material.viscosity, viscosity);
-        fill(&mut material.grain, self.property(path, "grain", entry.grain.as_ref()));
+        fill(
+            &mut material.grain,
+            self.property(path, "grain", Some(Parameter::Grain), entry.grain.as_ref()),
+        );
         let drop = match &entry.drop {
             Some(SourcedDrop::Mass(mass)) => {
-                self.property(path, "drop", Some(mass)).map(Drop::Mass)
+                self.property(path, "drop", Some(Parameter::DropMass), Some(mass)).map(Drop::Mass)
             }
             Some(SourcedDrop::Volume(volume)) => {
-                self.property(path, "drop", Some(volume)).map(Drop::Volume)
+                self.property(path, "drop", None, Some(volume)).map(Drop::Volume)
             }
             None => None,
         };
@@ -111,7 +130,8 @@ impl Resolver {
 
     /// A stated specific heat brings its own rise: that of the starter table belongs to another value.
     fn specific_heat(&mut self, path: &Path<'_>, entry: &MaterialEntry, material: &mut Material) {
-        let stated = self.property(path, "specific_heat", entry.specific_heat.as_ref());
+        let parameter = Some(Parameter::SpecificHeat);
+        let stated = self.property(path, "specific_heat", parameter, entry.specific_heat.as_ref());
         if stated.is_some() {
             material.specific_heat = stated;
             material.specific_heat_rise = None;

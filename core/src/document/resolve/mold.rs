@@ -33,8 +33,12 @@ const MOST_VOIDS: f64 = 0.1;
 impl Resolver {
     pub(crate) fn mold(&mut self, path: &Path<'_>, name: &str, entry: &MoldEntry) -> Option<Mold> {
         let cavities = self.cavities(path, entry);
-        let sprue = self.or_zero(&path.key("sprue"), entry.sprue.as_ref());
-        let top = self.or_zero(&path.key("top"), entry.top.as_ref());
+        let sprue = entry
+            .sprue
+            .as_ref()
+            .map(|sprue| self.given_at(&path.key("sprue"), Parameter::SprueVolume, sprue));
+        let top = entry.top.as_ref();
+        let top = top.map(|top| self.given_at(&path.key("top"), Parameter::ToppedMass, top));
         let voids = entry.voids.map_or(0.0, Percent::share);
         let rejects = entry.rejects.map(Percent::share);
         self.check_voids(&path.key("voids"), entry.voids);
@@ -54,11 +58,11 @@ impl Resolver {
         let mold = Mold {
             name: name.to_owned(),
             cavities: cavities?,
-            sprue: sprue.unwrap_or_default(),
+            sprue: sprue.flatten().unwrap_or_default(),
             feed: entry.feed.map(Percent::share),
             voids,
             rejects,
-            top: top.unwrap_or_default(),
+            top: top.flatten().unwrap_or_default(),
             hook: hook.flatten().unwrap_or_default(),
             count: entry.count.unwrap_or(1),
             sets: sets.flatten(),
@@ -176,9 +180,9 @@ impl Resolver {
     fn check_voids(&mut self, path: &Path<'_>, voids: Option<Percent>) {
         let Some(voids) = voids.filter(|voids| voids.share() > MOST_VOIDS) else { return };
         self.fault(
-            "voids-implausible",
+            "out-of-range",
             path,
-            &format_args!("{voids} of a good piece is said to be air; {} % is the most that is believed.", MOST_VOIDS * 100.0),
+            &format_args!("{voids} of a good piece cannot be air; at most {} % can.", MOST_VOIDS * 100.0),
             &format_args!(
                 "For bad pieces write \"rejects\": \"{voids}\". A hollow is left out of the volume of its cavity; a light filler is a material with a density."
             ),
@@ -246,12 +250,12 @@ impl Resolver {
     ) -> Option<Measured<Volume>> {
         match cavity {
             CavityVolume::Volume(volume) => {
-                self.positive(path, volume)?;
+                self.given_at(path, Parameter::CavityVolume, volume)?;
                 self.measured(path, volume)
             }
             CavityVolume::Water(entry) => {
                 let water = path.key("water");
-                self.positive(&water, &entry.water)?;
+                self.given_at(&water, Parameter::WaterMass, &entry.water)?;
                 let reading = self.measured(&water, &entry.water)?;
                 let at = self.measured(&path.key("at"), &entry.at)?;
                 // Of the air's buoyancy only 1.2 parts in 1000 are at stake.

@@ -29,9 +29,9 @@ impl Resolver {
     }
 
     fn timed_drop(&mut self, path: &Path<'_>, entry: &TimedDropEntry) -> Option<SeenDrop> {
-        let depth = self.positive(&path.key("depth"), &entry.depth);
-        let time = self.positive(&path.key("time"), &entry.time);
-        let density = self.positive(&path.key("density"), &entry.density);
+        let depth = self.given_at(&path.key("depth"), Parameter::DropDepth, &entry.depth);
+        let time = self.given_at(&path.key("time"), Parameter::DropTime, &entry.time);
+        let density = self.given_at(&path.key("density"), Parameter::DropDensity, &entry.density);
         let water = match &entry.water {
             Some(water) => Some(self.fished_water(&path.key("water"), water)?.water),
             None => None,
@@ -62,15 +62,17 @@ impl Resolver {
         match (&entry.stick, &entry.ball) {
             (Some(stick), None) => {
                 let path = path.key("stick");
-                let diameter = self.positive(&path.key("diameter"), &stick.diameter);
-                let length = self.positive(&path.key("length"), &stick.length);
+                let diameter =
+                    self.given_at(&path.key("diameter"), Parameter::Diameter, &stick.diameter);
+                let length = self.given_at(&path.key("length"), Parameter::Length, &stick.length);
                 let shape = Shape::Stick { diameter: diameter?, length: length? };
                 self.keep(&path, shape.check())?;
                 Some(shape)
             }
             (None, Some(ball)) => {
                 let path = path.key("ball");
-                let diameter = self.positive(&path.key("diameter"), &ball.diameter)?;
+                let diameter =
+                    self.given_at(&path.key("diameter"), Parameter::Diameter, &ball.diameter)?;
                 Some(Shape::Ball { diameter })
             }
             _ => {
@@ -86,8 +88,8 @@ impl Resolver {
     }
 
     pub(crate) fn hook(&mut self, path: &Path<'_>, entry: &HookEntry) -> Option<Hook> {
-        let mass = self.keep(&path.key("mass"), entry.mass.to(self.system));
-        let volume = self.keep(&path.key("volume"), entry.volume.to(self.system));
+        let mass = self.given_at(&path.key("mass"), Parameter::HookMass, &entry.mass);
+        let volume = self.given_at(&path.key("volume"), Parameter::HookVolume, &entry.volume);
         Some(Hook { mass: mass?, volume: volume? })
     }
 

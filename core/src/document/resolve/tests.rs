@@ -38,7 +38,7 @@ fn told(faults: &Faults) -> Vec<(String, String)> {
 #[case("/molds/pair/cavity", json!("9 mL"), "/molds/pair/cavity", "one-cavity-for-unlike")]
 #[case("/molds/worm/cavities", json!({}), "/molds/worm/cavity", "one-cavity-for-unlike")]
 #[case("/molds/pair/cavities", json!({}), "/molds/pair/cavities", "no-cavities")]
-#[case("/molds/worm/voids", json!("30 %"), "/molds/worm/voids", "voids-implausible")]
+#[case("/molds/worm/voids", json!("30 %"), "/molds/worm/voids", "out-of-range")]
 #[case("/molds/worm/rejects", json!("100 %"), "/molds/worm/rejects", "out-of-range")]
 #[case("/products/two/layers/0/share", json!("50 %"), "/products/two/layers", "layer-shares")]
 #[case("/products/two/overlap", json!("add"), "/products/two/overlap", "overlap-beside-layers")]

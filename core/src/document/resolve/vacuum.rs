@@ -4,6 +4,7 @@ use super::Resolver;
 use crate::document::process::VacuumEntry;
 use crate::document::written::{Altitude, Written};
 use crate::json::path::Path::{self, At};
+use crate::parameter::Parameter;
 use crate::process::atmosphere::{GeometricAltitude, StationPressure};
 use crate::process::chamber::{Air, Chamber, Pulled};
 use crate::process::degas::Vacuum;
@@ -106,7 +107,10 @@ impl Resolver {
     fn entrained(&mut self, at: &Path<'_>, entry: &VacuumEntry) -> Option<Option<Air>> {
         match (entry.rise, entry.entrained_air) {
             (None, None) => Some(None),
-            (Some(rise), None) => Some(Some(Air::Rise(rise))),
+            (Some(rise), None) => {
+                let rise = self.keep(&at.key("rise"), Parameter::Rise.check_si(rise))?;
+                Some(Some(Air::Rise(rise)))
+            }
             (None, Some(share)) => {
                 let share = share.share();
                 self.check_below_one(&at.key("entrained_air"), Some(share));

@@ -1,7 +1,7 @@
 //! Shots and pieces.
 
 use super::{of, or_default};
-use crate::parameter::{Parameter, PlainUnit};
+use crate::parameter::{Check, Parameter, PlainUnit};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
 use crate::shot::{Cavity, Melt, Shot};
 use crate::table::{Refusal, calculation};
@@ -85,7 +85,8 @@ calculation! {
     /// Mass of one shot, and of its pieces.
     ///
     /// Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in `piece_mass`, as far as sprue and topping can feed it; what
-    /// is fed leaves the sprue. Where they cannot, the pieces sink in, and `missing_mass` is above 0.
+    /// is fed leaves the sprue. Where they cannot, the pieces sink in, and `missing_mass` is above 0. Of sprue and topping a
+    /// layer fills its share.
     SHOT_FILL = "shot_fill": ShotFill -> ShotFillResult
     takes {
         cavities: u32 = Cavities,
@@ -147,18 +148,31 @@ impl ShotFill {
     pub fn calculate(&self) -> Result<ShotFillResult, Refusal> {
         let volume: Volume = of(Parameter::CavityVolume, self.cavity_volume_ml);
         let (feed, least, most) = feed(self.feed);
+        let share: Ratio = or_default(Parameter::LayerShare, self.layer_share);
+        let sprue: Volume = or_default(Parameter::SprueVolume, self.sprue_volume_ml);
+        let topped: Mass = or_default(Parameter::ToppedMass, self.topped_mass_g);
         let masses = |feed| {
             let shot = Shot {
                 cavities: &[Cavity { volume, count: self.cavities }],
-                share: or_default(Parameter::LayerShare, self.layer_share),
-                sprue: or_default(Parameter::SprueVolume, self.sprue_volume_ml),
-                topped: or_default(Parameter::ToppedMass, self.topped_mass_g),
+                share,
+                sprue: sprue * share,
+                topped: topped * share,
                 feed,
                 melt: melt(self.hot_density_g_per_ml, self.cold_density_g_per_ml, self.voids),
             };
             shot.masses()
         };
-        let shot = masses(feed)?;
+        // As given: a share of what is out of range may be in it.
+        let mut check = Check::new();
+        check
+            .number(Parameter::SprueVolume, sprue.value)
+            .number(Parameter::ToppedMass, topped.value);
+        let shot = masses(feed);
+        if !check.is_clean() {
+            check.merge_numbers(&shot);
+        }
+        check.finish()?;
+        let shot = shot?;
         Ok(ShotFillResult {
             shot_mass_g: grams(shot.fill),
             pieces_mass_g: grams(shot.pieces),

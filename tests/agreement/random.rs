@@ -1,0 +1,209 @@
+//! Random arguments around the numbers of the table's examples.
+
+use std::collections::BTreeMap;
+
+use pourwright::parameter::Parameter;
+use pourwright::table::{Argument, CALCULATIONS, Calculation, ValueKind};
+
+use crate::doors::Door;
+
+/// A number of each parameter that some example has, or else a usual one.
+fn usual(parameter: Parameter) -> f64 {
+    let usual = match parameter {
+        Parameter::AbsolutePressure => 12.0,
+        Parameter::Altitude => 640.0,
+        Parameter::AirPressure => 97.0,
+        Parameter::AsScooped | Parameter::OtherAsScooped => 0.55,
+        Parameter::Cleanings => 2.0,
+        Parameter::Confidence => 0.95,
+        Parameter::DampAt => 25.0,
+        Parameter::DensityUncertainty => 0.004,
+        Parameter::Depth => 1.5,
+        Parameter::DialTolerance => 2.0,
+        Parameter::DropDensity => 1.1,
+        Parameter::DropDepth => 1.0,
+        Parameter::DropTime => 4.6,
+        Parameter::ExtraMost => 0.08,
+        Parameter::ExtraTime => 30_000.0,
+        Parameter::Feed => 0.6,
+        Parameter::FeedUncertainty => 0.1,
+        Parameter::GaugeVacuum => 80.0,
+        Parameter::HotDensity => 0.95,
+        Parameter::HotVolume => 262.0,
+        Parameter::LayerShare => 0.6,
+        Parameter::MixMass => 258.0,
+        Parameter::MixVolume => 255.0,
+        Parameter::MostSolids => 0.4,
+        Parameter::PotFilm => 3.0,
+        Parameter::PotHeel => 9.0,
+        Parameter::Rejects => 0.04,
+        Parameter::Returned => 0.5,
+        Parameter::SaltExpansion => 1.2e-4,
+        Parameter::SalinityAbsolute => 0.035,
+        Parameter::SalinityPractical => 34.0,
+        Parameter::ShotTemperature => 165.0,
+        Parameter::SoftenerDensity => 0.98,
+        Parameter::SoftenerExpansion => 7.4e-4,
+        Parameter::SoftenerPerSalt => 0.4,
+        Parameter::BudgetWith => 0.02,
+        Parameter::StabilizerDose => 0.03,
+        Parameter::ToppedMass => 1.5,
+        Parameter::VesselSpare => 0.12,
+        Parameter::Voids => 0.02,
+        Parameter::VolumeUncertainty => 0.03,
+        Parameter::CavityVolume => 10.0,
+        Parameter::MaterialDensity => 1.05,
+        _ => {
+            let mut found = CALCULATIONS.iter().filter_map(|calculation| {
+                let example = calculation.example().arguments;
+                let of = |field: &pourwright::table::ParameterField| field.parameter == parameter;
+                match example[calculation.parameters.iter().position(of)?] {
+                    Argument::Number(number) => Some(number),
+                    _ => None,
+                }
+            });
+            return found.next().unwrap_or_else(|| panic!("no usual {parameter}"));
+        }
+    };
+    usual
+}
+
+/// The numbers, lists and texts of one call.
+pub(crate) struct Numbers {
+    values: Vec<Owned>,
+}
+
+enum Owned {
+    Omitted,
+    Number(f64),
+    Text(&'static str),
+    List(Vec<f64>),
+}
+
+/// Deterministic: SplitMix64.
+struct Random(u64);
+
+impl Random {
+    fn next(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        z ^ (z >> 31)
+    }
+
+    /// From 0 to below `n`.
+    fn below(&mut self, n: usize) -> usize {
+        usize::try_from(self.next() % n as u64).unwrap()
+    }
+
+    /// `x` by up to 5 % more or less, with seven digits as a person might write them.
+    fn near(&mut self, x: f64) -> f64 {
+        let factor = 0.95 + 0.1 * (self.below(1_000_000) as f64 / 1e6);
+        format!("{:.6e}", x * factor).parse().unwrap()
+    }
+}
+
+impl Random {
+    /// The rows of an example with other numbers: counts and what must rise stay as they are.
+    fn rows(&mut self, parameter: Parameter, numbers: &[f64]) -> Vec<f64> {
+        let columns = parameter.columns();
+        let one = |(index, x): (usize, &f64)| match columns[index % columns.len()] {
+            Parameter::WeighedCount | Parameter::PointRatio | Parameter::ReadingTime => *x,
+            _ if *x == 0.0 => 0.0,
+            // Weighings of the same thing are nearly the same.
+            Parameter::CleanMass | Parameter::PieceWeight => {
+                format!("{:.6e}", x * (1.0 + 1e-4 * self.below(20) as f64)).parse().unwrap()
+            }
+            _ => self.near(*x),
+        };
+        numbers.iter().enumerate().map(one).collect()
+    }
+}
+
+impl Numbers {
+    pub(crate) fn new(calculation: &Calculation, call: u32, door: &Door) -> Self {
+        let seed = calculation.name.bytes().fold(u64::from(call), |seed, byte| {
+            seed.wrapping_mul(0x0100_0000_01b3).wrapping_add(u64::from(byte))
+        });
+        let mut random = Random(seed);
+        let example = calculation.example().arguments;
+        let mut groups = BTreeMap::new();
+        let mut values = Vec::new();
+        for (field, example) in calculation.parameters.iter().zip(&example) {
+            let parameter = field.parameter;
+            let roll = random.below(2) == 0;
+            let given = match door.group(parameter) {
+                Some(group) => {
+                    let fallen = *groups.entry(group.name).or_insert_with(|| random.below(2) == 0);
+                    fallen == group.side && (roll || !group.by_chance)
+                }
+                None => roll,
+            };
+            if (field.optional && !given) || !door.takes(parameter) {
+                values.push(Owned::Omitted);
+                continue;
+            }
+            values.push(match (field.kind, *example) {
+                (ValueKind::Word { .. }, _) => {
+                    Owned::Text(parameter.words()[random.below(parameter.words().len())])
+                }
+                (_, Argument::Text(text)) => Owned::Text(text),
+                (_, Argument::Numbers(numbers)) => Owned::List(random.rows(parameter, numbers)),
+                (ValueKind::Count, Argument::Number(x)) => {
+                    Owned::Number(if parameter == Parameter::Part {
+                        x
+                    } else {
+                        x + random.below(9) as f64
+                    })
+                }
+                (_, Argument::Number(x)) if !field.optional => Owned::Number(random.near(x)),
+                (ValueKind::Count, _) => Owned::Number(usual(parameter)),
+                _ => Owned::Number(random.near(usual(parameter))),
+            });
+        }
+        let mut numbers = Self { values };
+        numbers.fit(calculation, &mut random);
+        numbers
+    }
+
+    /// What must go with another: a ball's diameter with its volume, a loading with its form.
+    fn fit(&mut self, calculation: &Calculation, random: &mut Random) {
+        let place = |parameter| {
+            calculation.parameters.iter().position(|field| field.parameter == parameter)
+        };
+        let ball = [Parameter::Length, Parameter::PieceVolume, Parameter::Diameter].map(place);
+        if let [Some(length), Some(volume), Some(diameter)] = ball
+            && let (Owned::Omitted, Owned::Number(ml)) =
+                (&self.values[length], &self.values[volume])
+        {
+            let mm = (6.0 / std::f64::consts::PI * ml * 1000.0).cbrt();
+            self.values[diameter] = Owned::Number(format!("{mm:.6e}").parse().unwrap());
+        }
+        let (Some(form), Some(loading)) = (place(Parameter::Form), place(Parameter::Loading))
+        else {
+            return;
+        };
+        let Owned::Text(form) = self.values[form] else { return };
+        let usual = match form {
+            "as-scooped" | "of-base" | "of-finished" => 0.1,
+            "per-volume" => 0.12,
+            "finished-density" | "sink-density" => 1.09,
+            "piece-mass" => 10.6,
+            _ => unreachable!("{form}"),
+        };
+        self.values[loading] = Owned::Number(random.near(usual));
+    }
+
+    pub(crate) fn arguments(&self) -> Vec<Argument<'_>> {
+        self.values
+            .iter()
+            .map(|value| match value {
+                Owned::Omitted => Argument::Omitted,
+                Owned::Number(number) => Argument::Number(*number),
+                Owned::Text(text) => Argument::Text(text),
+                Owned::List(rows) => Argument::Numbers(rows),
+            })
+            .collect()
+    }
+}
