@@ -1,4 +1,4 @@
-//! What the demo sheet says of vacuum, heat and the fall in water, by plain arithmetic.
+//! Vacuum, heat and sink rates of the demo sheet, by plain arithmetic.
 
 use pourwright::document::LoadedBook;
 use pourwright::plan::Plan;

@@ -67,11 +67,11 @@ fn every_number_and_word_of_pots_and_lines_counts() {
     leaves(&made["lines"], "/lines", &mut paths);
     paths.extend(["/shop", "/day", "/measures"].map(String::from));
     assert!(paths.len() > 900, "{}", paths.len());
-    // What a line is called is for people; no number rests on it.
+    // The name of a line is for people; no number depends on it.
     paths.retain(|path| !(path.starts_with("/lines") && path.ends_with("/what")));
     // How a material goes in is a sentence for people.
     paths.retain(|path| !path.ends_with("/add/how"));
-    // What vacuum, heat, water and flake do is held against plain arithmetic in `laws`.
+    // Vacuum, heat, water and flake are compared with plain arithmetic in `laws`.
     paths.retain(|path| !PROCESS.iter().any(|part| path.contains(part)));
     assert!(paths.len() > 900, "{}", paths.len());
     let mut missed = Vec::new();

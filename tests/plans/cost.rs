@@ -1,4 +1,4 @@
-//! What a day costs: its sums to the last digit, and each line against plain arithmetic.
+//! Cost of a day: its sums to the last digit, and each line against plain arithmetic.
 
 use std::cell::Cell;
 use std::collections::BTreeMap;
@@ -42,7 +42,7 @@ fn exact(money: &Value) -> Decimal {
     Decimal::from_str_exact(amount).expect("a decimal")
 }
 
-/// Objections to the costs of a plan, and whether its lines could be told apart.
+/// Objections to the costs of a plan, and whether its lines could be kept apart.
 fn objections(
     book: &Value,
     orders: &Value,
@@ -206,6 +206,6 @@ fn left_over_comes_in_at_what_it_was_kept_for() {
     let lines = cost["lines"].as_array().expect("lines");
     let lines: Decimal = lines.iter().map(|line| exact(&line["total"])).sum();
     assert_eq!(lines, sum("total"));
-    // What comes from the shelf at a part of its cost makes the day cheaper.
+    // Leftovers from the shelf, at a part of their cost, make the day cheaper.
     assert!(sum("total") < exact(&without["cost"]["known"]["total"]));
 }

@@ -9,7 +9,7 @@ use pourwright_tests::generate::documents;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
-/// What is done at a stage, with which of its draws.
+/// Work at a stage, and its draws.
 type Done = (StepKind, u32, Option<u32>);
 
 /// The ids of all steps and of what is ticked off within them.
@@ -25,7 +25,7 @@ fn planned(orders: &Value) -> Plan {
     plan(BOOK, &orders.to_string()).expect("a plan").plan
 }
 
-/// What a plan asks for, against its steps.
+/// Compares a plan with its steps.
 fn objections(plan: &Plan) -> Vec<String> {
     let mut found = Vec::new();
     let mut seen = BTreeSet::new();
@@ -52,7 +52,7 @@ fn objections(plan: &Plan) -> Vec<String> {
             let ended = before.iter().any(|(kind, ..)| *kind == StepKind::Store);
             let stage_back = before.last().is_some_and(|(_, stage, _)| *stage > at.stage);
             if first != begins && step.kind != StepKind::Measure || ended || stage_back {
-                found.push(format!("{} stands in the wrong place of pot {}", step.id, at.pot));
+                found.push(format!("{} is in the wrong place of pot {}", step.id, at.pot));
             }
             before.push((step.kind, at.stage, at.draw));
         }
@@ -63,7 +63,7 @@ fn objections(plan: &Plan) -> Vec<String> {
             steps.iter().filter(|(kind, of, _)| (*kind, *of) == (wanted, stage)).count()
         };
         for (number, stage) in (1..).zip(&pot.stages) {
-            // What goes in hot is added by itself.
+            // Materials that go in hot are added in a step of their own.
             let times = [Adding::Cold, Adding::Hot]
                 .into_iter()
                 .filter(|when| stage.weigh.iter().any(|weigh| weigh.add.when == *when))

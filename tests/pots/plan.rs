@@ -52,7 +52,7 @@ pub(crate) struct Bench {
 }
 
 impl Bench {
-    /// That of `limits`, for so many formulas; 1e9 g is no limit.
+    /// The bench of `limits`, for this number of formulas; 1e9 g means no limit.
     pub(crate) fn new(limits: &day::Limits, formulas: usize) -> Self {
         let capacity = (limits.capacity < 1e9).then(|| g(limits.capacity));
         let capacity = vec![capacity; formulas];

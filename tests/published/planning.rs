@@ -5,7 +5,7 @@ use pourwright::plan::internals::cover::{fewest_chains, proves};
 use pourwright::plan::internals::order::Order;
 use pourwright::plan::internals::precedence::FreshBase;
 use pourwright::plan::internals::sequence::{Stage, Vessel, plan};
-use pourwright::plan::leftover::{Leftover, NewPot, use_most};
+use pourwright::plan::leftover::{LeftoverParts, NewPot, use_most};
 use pourwright::quantity::{Mass, Ratio};
 use pourwright::uom::si::{mass::gram, ratio::ratio};
 
@@ -155,10 +155,10 @@ fn dilutions() {
 /// What is used of mixes of these strengths (per cent), an amount in g of each, in `total` g of `target`.
 fn used(shelf: &[(f64, f64)], target: f64, total: f64) -> Vec<f64> {
     let mixes: Vec<[f64; 2]> = shelf.iter().map(|(c, _)| [100.0 - c, *c]).collect();
-    let left: Vec<Leftover<'_>> = mixes
+    let left: Vec<LeftoverParts<'_>> = mixes
         .iter()
         .zip(shelf)
-        .map(|(composition, (_, m))| Leftover { composition, mass: g(*m), heats: 0, key: 0 })
+        .map(|(composition, (_, m))| LeftoverParts { composition, mass: g(*m), heats: 0, key: 0 })
         .collect();
     let composition = &[100.0 - target, target];
     let pot = NewPot { composition, tolerance: &[none(), none()], mass: g(total), heats: 1 };

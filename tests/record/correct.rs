@@ -19,7 +19,7 @@ fn solved(problem: &Problem) -> f64 {
     outcome.into_solution().expect("an optimum").objective()
 }
 
-/// The least that must be added: a_i ≥ 0, c_i + a_i = t_i·T, Σ(c + a) = T.
+/// The smallest additions: a_i ≥ 0, c_i + a_i = t_i·T, Σ(c + a) = T.
 fn least_addition(pot: &[f64], target: &[f64]) -> f64 {
     let held: f64 = pot.iter().sum();
     let mut problem = Problem::new(OptimizationDirection::Minimize);
@@ -34,7 +34,7 @@ fn least_addition(pot: &[f64], target: &[f64]) -> f64 {
     solved(&problem)
 }
 
-/// The least greatest excess (`sign` 1) or shortfall (−1), relative to the target, of all mixes of
+/// The smallest maximum excess (`sign` 1) or shortfall (−1), relative to the target, of all mixes of
 /// `mass` that hold the pot: x_i ≥ c_i, Σx = X, sign·(x_i/X − t_i) ≤ z·t_i.
 fn least_worst(pot: &[f64], target: &[f64], mass: f64, sign: f64) -> f64 {
     let mut problem = Problem::new(OptimizationDirection::Minimize);
@@ -83,7 +83,7 @@ proptest! {
     }
 }
 
-/// What the answer's measures make of the pot, relative to `of_base`: mass per mass of base.
+/// Composition that the answer's measures give the pot, relative to `of_base`: mass per mass of base.
 fn after(answer: &Value) -> Vec<(String, f64)> {
     let held = |name: &str| of(&answer["pot"], name).map_or(0.0, |one| number(&one["mass"]));
     let given =
@@ -232,7 +232,7 @@ proptest! {
         prop_assert!(list(&answer["off"]).iter().all(|off| number(&off["off"]) == 0.0));
         let book = book();
         let after = after(&answer);
-        // What is right: the binding material has its share of the whole.
+        // Right: the binding material has its share of the whole.
         let total = number(&answer["right_mass"]);
         for (name, mass) in after {
             let tolerance = book["materials"][&name]["tolerance"].as_str().unwrap_or("5 %");

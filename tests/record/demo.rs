@@ -39,11 +39,11 @@ pub(crate) fn ask(mut request: Value) -> Result<Value, Value> {
 
 /// The plain number of a quantity.
 pub(crate) fn number(shown: &Value) -> f64 {
-    shown["value"].as_f64().unwrap_or_else(|| panic!("{shown} is no quantity"))
+    shown["value"].as_f64().unwrap_or_else(|| panic!("{shown} is not a quantity"))
 }
 
 pub(crate) fn list(value: &Value) -> &[Value] {
-    value.as_array().unwrap_or_else(|| panic!("{value} is no list"))
+    value.as_array().unwrap_or_else(|| panic!("{value} is not a list"))
 }
 
 /// The entry of a list whose `material` is this.

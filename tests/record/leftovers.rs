@@ -119,15 +119,15 @@ fn without_a_balance_nothing_can_be_weighed_off() {
     book["bench"].as_object_mut().unwrap().remove("balance");
     let orders = with_shelf(fingers(&["plain"], 24), json!([dusk("x", 9.0, "2027-01-01")]));
     let request = json!({ "calculate": "leftovers", "orders": orders, "book": book });
-    let faults = ask(request).expect_err("no balance");
+    let faults = ask(request).expect_err("no scale");
     assert!(list(&faults).iter().any(|fault| fault["code"] == "shelf-without-balance"), "{faults}");
 }
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(16))]
 
-    /// Whatever lies on the shelf: what the pot then holds, by the measures of the bench, keeps
-    /// every material's tolerance, and no more goes in than is there.
+    /// Whatever is on the shelf: the mix in the pot, by the measures of the bench, keeps
+    /// every material's tolerance, and no more goes in than is on hand.
     #[test]
     fn a_pot_with_left_overs_keeps_its_tolerances(
         plum in 5_u32..120, flake in 1_u32..12, grams in 10_u32..400, second in 10_u32..200,

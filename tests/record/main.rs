@@ -1,4 +1,4 @@
-//! What goes otherwise than planned: mispours, left-overs, the day's record; through documents and requests.
+//! Deviations from the plan: mispours, leftovers, the day's record; through documents and requests.
 
 mod correct;
 mod demo;

@@ -40,7 +40,7 @@ fn a_day_that_went_as_planned_is_its_plan() {
     assert!(list(&record["molds"]).is_empty());
 }
 
-/// By hand: one pot of plain, all masses told, everything weighed.
+/// By hand: one pot of plain, all masses given, everything weighed.
 #[test]
 fn the_balance_of_a_pot_by_hand() {
     let plan = plan(fingers(&["plain"], 24));
@@ -85,7 +85,7 @@ fn the_balance_of_a_pot_by_hand() {
     assert!(number(&mold["rejects_from"]) < share && share < number(&mold["rejects_to"]));
 }
 
-/// What a stage began with is what the one before had left, of its own composition.
+/// A stage begins with what the one before had left, of that composition.
 #[test]
 fn a_later_stage_goes_on_from_what_was_there() {
     let plan = plan(orders());
@@ -104,7 +104,7 @@ fn a_later_stage_goes_on_from_what_was_there() {
     assert_eq!(record["pots"][0]["stages"][0]["after_weighed"], true);
 }
 
-/// What was made, saved in the book, is made again next year in the same proportions.
+/// A recorded mix, saved in the book, is made again next year in the same proportions.
 fn makes_it_again(record: &Value, pot: usize, stage: usize) {
     let made = &record["pots"][pot]["stages"][stage];
     let mut book = book();

@@ -37,7 +37,7 @@ pub(crate) struct Choices {
 }
 
 impl Choices {
-    /// So many random numbers to begin with.
+    /// `count` random numbers to begin with.
     pub(crate) fn of(count: usize) -> impl Strategy<Value = Self> {
         prop::collection::vec(any::<u32>(), count).prop_map(|numbers| Self { numbers, next: 0 })
     }
@@ -60,7 +60,7 @@ impl Choices {
         self.number() % 10 >= 10 - in_ten
     }
 
-    /// A decimal of so many places.
+    /// A decimal with this number of places.
     pub(crate) fn decimal(&mut self, from: u32, to: u32, places: u32) -> String {
         let scaled = self.whole(from, to);
         let unit = 10_u32.pow(places);

@@ -10,7 +10,7 @@ use alloc::vec::Vec;
 
 use super::one_or_more::OneOrMore;
 use super::places::Places;
-use super::shelf::LeftOver;
+use super::shelf::Leftover;
 use super::stock::InStock;
 use crate::book::{Book, Cavities, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
@@ -32,7 +32,7 @@ pub struct Day {
     /// The order lines.
     pub lines: Vec<Line>,
     /// Leftovers that may go into the day's pots.
-    pub shelf: Vec<LeftOver>,
+    pub shelf: Vec<Leftover>,
     /// Stock of the materials that are counted.
     pub stock: Vec<InStock>,
 }

@@ -29,9 +29,9 @@ use crate::quantity::{Mass, Ratio};
 /// Rounding that a mix may be off by, as a share of its pot.
 const ROUNDING: f64 = 1e-12;
 
-/// A leftover on the shelf.
+/// A leftover as the solver takes it: its composition in numbers, on the same list of materials as the pots.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Leftover<'a> {
+pub struct LeftoverParts<'a> {
     /// Parts by mass, on any scale.
     pub composition: &'a [f64],
     /// Its mass.
@@ -131,7 +131,7 @@ impl Diagnose for LeftoverError {
 ///
 /// See [`LeftoverError`].
 pub fn use_most(
-    shelf: &[Leftover<'_>],
+    shelf: &[LeftoverParts<'_>],
     pots: &[NewPot<'_>],
     heats: Option<u32>,
     trace: Ratio,
@@ -154,7 +154,7 @@ pub fn use_most(
 ///
 /// See [`LeftoverError`]; the pot is out of its tolerances with these masses.
 pub fn fill(
-    shelf: &[Leftover<'_>],
+    shelf: &[LeftoverParts<'_>],
     pot: &NewPot<'_>,
     from: &[Mass],
     trace: Ratio,
@@ -219,7 +219,7 @@ impl Bounds {
     /// Makes the pot from `from`, kg of each leftover, cut back by the solver's rounding.
     fn fill(
         &self,
-        shelf: &[Leftover<'_>],
+        shelf: &[LeftoverParts<'_>],
         shares: &[Vec<f64>],
         from: Vec<f64>,
     ) -> Result<Filled, LeftoverError> {
@@ -275,7 +275,7 @@ struct Program {
 
 /// Mass of each leftover in each pot, kg.
 fn solve(
-    shelf: &[Leftover<'_>],
+    shelf: &[LeftoverParts<'_>],
     pots: &[NewPot<'_>],
     shares: &[Vec<f64>],
     bounds: &[Bounds],
@@ -311,7 +311,7 @@ fn solve(
 }
 
 fn program(
-    shelf: &[Leftover<'_>],
+    shelf: &[LeftoverParts<'_>],
     pots: &[NewPot<'_>],
     shares: &[Vec<f64>],
     bounds: &[Bounds],
@@ -322,7 +322,7 @@ fn program(
     let mut problem = Problem::new(OptimizationDirection::Maximize);
     let mut flows = Vec::with_capacity(pots.len());
     for (p, (pot, bounds)) in pots.iter().zip(bounds).enumerate() {
-        let stands = |l: &Leftover<'_>| {
+        let stands = |l: &LeftoverParts<'_>| {
             heats.is_none_or(|allowed| l.heats.saturating_add(pot.heats) <= allowed)
         };
         let row: Vec<Option<Variable>> = shelf
@@ -365,7 +365,7 @@ fn optimum(problem: &Problem) -> Result<Solution, LeftoverError> {
 }
 
 /// Takes back what is more than the shelf has.
-fn within_the_shelf(shelf: &[Leftover<'_>], mut flows: Vec<Vec<f64>>) -> Vec<Vec<f64>> {
+fn within_the_shelf(shelf: &[LeftoverParts<'_>], mut flows: Vec<Vec<f64>>) -> Vec<Vec<f64>> {
     for (j, l) in shelf.iter().enumerate() {
         let used: f64 = flows.iter().filter_map(|row| row.get(j)).sum();
         if used <= kg(l.mass) {
@@ -382,7 +382,11 @@ fn within_the_shelf(shelf: &[Leftover<'_>], mut flows: Vec<Vec<f64>>) -> Vec<Vec
     flows
 }
 
-fn check(shelf: &[Leftover<'_>], pots: &[NewPot<'_>], trace: Ratio) -> Result<(), LeftoverError> {
+fn check(
+    shelf: &[LeftoverParts<'_>],
+    pots: &[NewPot<'_>],
+    trace: Ratio,
+) -> Result<(), LeftoverError> {
     let materials = pots.first().map_or(0, |pot| pot.composition.len());
     let bad = |what, index, value| Err(LeftoverError::BadNumber { what, index, value });
     if !is_part(trace.value) {
@@ -427,8 +431,8 @@ mod tests {
         Ratio::new::<ratio>(x)
     }
 
-    fn shelf(composition: &[f64], mass: f64, heats: u32) -> Leftover<'_> {
-        Leftover { composition, mass: g(mass), heats, key: 0 }
+    fn shelf(composition: &[f64], mass: f64, heats: u32) -> LeftoverParts<'_> {
+        LeftoverParts { composition, mass: g(mass), heats, key: 0 }
     }
 
     const EXACT: &[Ratio] = &[];
@@ -476,8 +480,8 @@ mod tests {
 
     #[test]
     fn the_oldest_goes_first_and_into_the_first_pot() {
-        let young = Leftover { key: 9, ..shelf(&[1.0], 60.0, 0) };
-        let old = Leftover { key: 2, ..shelf(&[1.0], 60.0, 0) };
+        let young = LeftoverParts { key: 9, ..shelf(&[1.0], 60.0, 0) };
+        let old = LeftoverParts { key: 2, ..shelf(&[1.0], 60.0, 0) };
         let exact = [per(0.0)];
         let pots = [pot(&[1.0], &exact, 40.0), pot(&[1.0], &exact, 50.0)];
         let filled = use_most(&[young, old], &pots, None, per(0.0)).unwrap();

@@ -13,7 +13,7 @@ use super::layout::{Layout, PotCup, TakenApart, note_companions};
 use super::pot::{Shots, Workshop, shots};
 use super::precedence::FreshBase;
 use super::process;
-use super::shelf::LeftOver;
+use super::shelf::Leftover;
 use super::split::Proof;
 use super::stock::stock;
 use super::tool_names::ToolNames;
@@ -127,7 +127,7 @@ impl Layout<'_> {
     fn count_left_overs(&mut self, book: &Book) {
         for pot in &mut self.pots {
             if let Some(from) = pot.from_shelf.takes() {
-                let left_overs: Vec<&LeftOver> = from.parts.iter().map(|(one, _)| *one).collect();
+                let left_overs: Vec<&Leftover> = from.parts.iter().map(|(one, _)| *one).collect();
                 pot.heats = process::heats(book, &pot.stages, &left_overs);
             }
         }

@@ -14,7 +14,7 @@ pub fn closure(nodes: usize, pairs: &[(usize, usize)]) -> Vec<Vec<bool>> {
     before
 }
 
-/// The least number of parts over all partitions of `0..items` of which `allowed` holds.
+/// The smallest number of parts over all partitions of `0..items` of which `allowed` holds.
 pub fn fewest_parts(items: usize, allowed: &dyn Fn(&[Vec<usize>]) -> bool) -> Option<usize> {
     fn go(
         next: usize,

@@ -20,17 +20,17 @@ pub struct Wanted {
 /// The limits of the bench, masses in grams.
 #[derive(Debug, Clone, Copy)]
 pub struct Limits {
-    /// The most that a vessel may hold.
+    /// Capacity of a vessel.
     pub capacity: f64,
-    /// What cannot be drawn.
+    /// Mass that cannot be drawn.
     pub bottom: f64,
-    /// The least start.
+    /// The smallest start.
     pub least: f64,
     /// Kept by the injector at each heat.
     pub kept: f64,
     /// Share lost in each heat.
     pub loss: f64,
-    /// Heats that a pot stands.
+    /// Heats that a pot withstands.
     pub heats: usize,
 }
 

@@ -11,13 +11,13 @@ use crate::reference::{amount, clock};
 /// More shots than that, each layer counted, are not tried.
 const MOST_SHOTS: usize = 10;
 
-/// What one shot takes of one recipe; masses in grams.
+/// One shot of one recipe; masses in grams.
 struct Shot {
     recipe: usize,
     out: f64,
     /// Its sprue, where that goes back into the pot.
     back: f64,
-    /// What the injector keeps of it.
+    /// Mass that the injector keeps of it.
     kept: f64,
     /// Seconds that it takes; 0 if not known.
     every: f64,
@@ -208,7 +208,7 @@ impl Day {
         ways
     }
 
-    /// Heats of `pot` at `recipe`, with the `sessions` that it has there, each of so many shots of so many seconds. Its
+    /// Heats of `pot` at `recipe`, with the `sessions` that it has there, as their shots and seconds a shot. Its
     /// other shots go on in the heat of the first session, whichever and in whichever order takes the fewest heats.
     fn visit_heats(&self, pot: usize, recipe: usize, sessions: &[(usize, f64)]) -> VisitHeats {
         let at_recipe = self.of(pot).filter(|shot| shot.recipe == recipe);
@@ -225,8 +225,8 @@ impl Day {
         VisitHeats { sessions: sessions.len().max(1), all: Some(all) }
     }
 
-    /// The fewest heats for shots of so many seconds, in any order, where the first of them has `used` seconds already;
-    /// and how long the last one then lasts.
+    /// The fewest heats for shots that take `every` seconds each, in any order, if the first heat has `used` seconds
+    /// already; and the seconds of the last heat.
     fn heats_after(&self, used: f64, every: &[f64]) -> (usize, f64) {
         let mut best = vec![(usize::MAX, f64::INFINITY); 1 << every.len()];
         best[0] = (1, used);
@@ -394,7 +394,7 @@ fn permute<T>(items: &mut Vec<T>, from: usize, each: &mut dyn FnMut(&[T])) {
     }
 }
 
-/// The least number of sets that `fit` and make up the whole together.
+/// The smallest number of sets that `fit` and make up the whole together.
 fn fewest_parts(fit: &[bool]) -> usize {
     let mut fewest = vec![usize::MAX; fit.len()];
     fewest[0] = 0;

@@ -5,13 +5,13 @@
 pub struct Stage {
     /// Share of base.
     pub base_share: f64,
-    /// What goes out.
+    /// Mass that goes out.
     pub out: f64,
-    /// The most that the vessel may hold.
+    /// Capacity of the vessel.
     pub capacity: f64,
 }
 
-/// What the pot holds at each stage when it starts with `start`; `None` where it runs dry. The base in
+/// Mass in the pot at each stage when it starts with `start`; `None` if it runs dry. The base in
 /// the pot decides what it holds: everything else is added to it.
 pub fn holds(stages: &[Stage], bottom: f64, loss: f64, start: f64) -> Option<Vec<f64>> {
     let mut base = start * stages[0].base_share;
@@ -28,7 +28,7 @@ pub fn holds(stages: &[Stage], bottom: f64, loss: f64, start: f64) -> Option<Vec
     Some(held)
 }
 
-/// The least start with which the pot does not run dry, by halving.
+/// The smallest start with which the pot does not run dry, by halving.
 pub fn least_start(stages: &[Stage], bottom: f64, loss: f64) -> f64 {
     let (mut low, mut high) = (0.0, 1.0);
     while holds(stages, bottom, loss, high).is_none() {

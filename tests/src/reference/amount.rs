@@ -1,7 +1,7 @@
 //! Amounts as the demo book, the generated books and the plans write them.
 //!
 //! Numbers `12.5`, `3/4`, `1 1/4`; household words in the four measuring systems; grams, milliliters and a few
-//! more. What follows a `±` is passed over, but by [`unsure`].
+//! more. What follows a `±` is skipped, except by [`unsure`].
 
 use serde_json::Value;
 

@@ -25,7 +25,7 @@ pub fn shots(shapes: &[(u32, u32)], rate: f64, confidence: f64) -> u32 {
         for &(pieces, cavities) in shapes {
             all *= enough(shots * cavities, pieces, rate);
         }
-        // What misses it by rounding alone is enough.
+        // A miss by rounding alone counts as enough.
         if all >= confidence - 1e-12 {
             return shots;
         }

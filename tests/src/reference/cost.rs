@@ -1,4 +1,4 @@
-//! What the lines of a planned day cost, in plain numbers.
+//! Cost of the lines of a planned day, in plain numbers.
 
 use std::collections::BTreeMap;
 
@@ -7,7 +7,7 @@ use serde_json::Value;
 use super::plan::{Batch, batches, list, pieces, recipe_of};
 use super::shop::{Recipe, Shop, text};
 
-/// How a shop reckons, in one currency.
+/// Costing of a shop, in one currency.
 #[derive(Debug, Clone)]
 pub struct Costing {
     /// Of each material, per gram.
@@ -18,11 +18,11 @@ pub struct Costing {
     pub seconds: [f64; 4],
     /// Of packing one pack.
     pub per_pack: f64,
-    /// What of its cost left-over is worth.
+    /// Worth of leftover, as a share of its cost.
     pub worth: f64,
 }
 
-/// What a line costs.
+/// Cost of a line.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct LineCost {
     /// Its plastic.

@@ -17,10 +17,10 @@ use super::shot::piece_g;
 /// How far two computations of the same number may lie apart, relative to it.
 const ROUNDING: f64 = 1e-9;
 
-/// What household words and decimals may be off from the volume that they stand for.
+/// Largest error of household words and decimals against the volume that they mean.
 const WORDS: f64 = 1.1e-3;
 
-/// What orders ask of one mold with the same layers.
+/// Orders for one mold with the same layers.
 pub(crate) struct Batch {
     pub(crate) mold: String,
     /// Recipe and share of the cavity.
@@ -29,11 +29,11 @@ pub(crate) struct Batch {
     pub(crate) ordered: Vec<u32>,
     /// The order lines.
     pub(crate) lines: Vec<usize>,
-    /// The least shots that give them.
+    /// The fewest shots that give them.
     pub(crate) shots: u32,
 }
 
-/// What one shot of one layer takes and gives.
+/// Masses of one shot of one layer.
 pub(crate) struct Taken {
     pub(crate) fill: f64,
     pub(crate) sprue: f64,
@@ -309,7 +309,7 @@ impl<'a> Check<'a> {
         self.spare_shots(name, stages, left_over + lost - kept - heel.max(film));
     }
 
-    /// What goes in at a stage, added to what is there; its sum.
+    /// Adds what goes in at a stage to what is in the pot; the sum.
     fn additions(
         &mut self,
         at: &str,
@@ -327,7 +327,7 @@ impl<'a> Check<'a> {
             let own = self.shop.materials.get(&name).and_then(|material| material.tolerance);
             let tolerance = own.or(self.shop.limit("tolerance")).unwrap_or(0.05);
             self.shown_as(&format!("{at}, tolerance"), &weigh["tolerance"], tolerance);
-            self.object(wanted > 0.0, || format!("{at}: {wanted} g is no addition"));
+            self.object(wanted > 0.0, || format!("{at}: {wanted} g is not an addition"));
             *contents.entry(name.clone()).or_default() += wanted;
             sum += wanted;
             let Some(material) = self.shop.materials.get(&name) else {
@@ -342,7 +342,7 @@ impl<'a> Check<'a> {
             self.object(written.contains(text(&weigh["written_in"]).as_str()), || {
                 format!("{at}: it is written in {written:?}")
             });
-            // What the bench cannot do finer is off by more, says so, and leaves no other way.
+            // A measure that the bench cannot make finer is off by more, has a caution, and leaves no other way.
             let off = (value(&weigh["best"]["gives"]) - wanted).abs();
             let is_within = off <= tolerance * total * (1.0 + 1e-9);
             self.object(weigh["beyond"].is_null() || list(&weigh["others"]).is_empty(), || {
@@ -458,7 +458,7 @@ impl<'a> Check<'a> {
             .sum();
         let per_g = self.shop.base_ml_per_g(recipe);
         let base_ml = base_g * per_g;
-        // With a balance, a cup without marks is weighed into.
+        // With a scale, a cup without marks is weighed into.
         let is_weighed = !self.shop.book["bench"]["balance"].is_null();
         let cups = list(&self.shop.book["bench"]["cups"]).iter();
         let marks: Vec<f64> = cups
@@ -496,12 +496,12 @@ impl<'a> Check<'a> {
         if !least.is_null() {
             let (least, fills) = (self.shop.ml(least), value(&stage["fills"]));
             self.object(fills >= least * (1.0 - ROUNDING), || {
-                format!("{at}: {fills} mL is below the least pot")
+                format!("{at}: {fills} mL is below the smallest pot")
             });
         }
     }
 
-    /// Whether a pot that starts with so many grams more overfills its cup at one of its stages.
+    /// Whether a pot that starts with this mass more, in grams, overfills its cup at one of its stages.
     fn overfills(&self, stages: &[Value], mut more: f64, capacity: f64) -> bool {
         let most = capacity * self.shop.limit("most_full").unwrap_or(1.0);
         let mut before: Option<f64> = None;
@@ -519,7 +519,7 @@ impl<'a> Check<'a> {
         false
     }
 
-    /// Checks a draw of a stage whose density is `unsure` by so much of it; what the injector keeps of it.
+    /// Checks a draw of a stage whose density has the relative uncertainty `unsure`; the mass that the injector keeps of it.
     fn draw(&mut self, at: &str, draw: &Value, recipe: &Recipe, unsure: Option<f64>) -> f64 {
         let name = text(&draw["mold"]);
         let at = format!("{at}, {name}");
@@ -654,7 +654,7 @@ impl<'a> Check<'a> {
                 tally(&mut asked, batch.mold.clone(), recipe, *part, wanted);
             }
         }
-        self.object(made.len() == asked.len(), || "draws that nobody asked for".to_owned());
+        self.object(made.len() == asked.len(), || "draws that no order asks for".to_owned());
         for (mold, recipe, part, (shots, ordered)) in &asked {
             let found =
                 made.iter().find(|one| one.0 == *mold && one.1.is(recipe) && one.2 == *part);
@@ -668,7 +668,8 @@ impl<'a> Check<'a> {
     }
 
     /// The order of work does all draws once, no pot goes back to a stage, layers come out of pots of their own that are
-    /// hot at once and name each other, and each pot is heated as often as it says, by the clock too.
+    /// hot at once and name each other, and each pot has the heats that it shows, by the clock too, and no more than the book
+    /// allows.
     fn work(&mut self) {
         let pots = list(&self.plan["pots"]);
         let of = |name: &Value| pots.iter().position(|pot| pot["pot"] == *name);
@@ -745,7 +746,7 @@ impl<'a> Check<'a> {
             let told: u32 = list(&pot["stages"]).iter().map(|stage| whole(&stage["heats"])).sum();
             let count = whole(&pot["heats"]["count"]);
             self.object(heats == told && heats == count, || {
-                format!("pot {}: {heats} heats, it says {told} and {count}", pot["pot"])
+                format!("pot {}: {heats} heats, it shows {told} and {count}", pot["pot"])
             });
             let allowed = self.shop.book["limits"]["heats"].as_u64();
             self.object(allowed.is_none_or(|allowed| u64::from(heats) <= allowed), || {
@@ -868,8 +869,8 @@ impl<'a> Check<'a> {
                 sum += times * grams;
                 continue;
             }
-            let ml =
-                amount::ml(what, self.shop.system).ok_or_else(|| format!("{what} is no volume"))?;
+            let ml = amount::ml(what, self.shop.system)
+                .ok_or_else(|| format!("{what} is not a volume"))?;
             let is = |value: &Value| (self.shop.ml(value) - ml).abs() <= WORDS * ml;
             let a_spoon = list(&bench["spoons"]).iter().any(is);
             let a_mark = list(&bench["cups"]).iter().any(|cup| {
@@ -890,25 +891,25 @@ impl<'a> Check<'a> {
         Ok((sum, exact))
     }
 
-    /// Whether the balance shows such a number, or such a sum of so many.
+    /// Whether the scale can show this number, or this sum of several weighings.
     fn weighable(&self, grams: f64, weighings: f64) -> Result<(), String> {
         let balance = &self.shop.book["bench"]["balance"];
         let g = |key: &str| balance[key].as_str().and_then(amount::g);
-        let reads = g("reads").ok_or("there is no balance")?;
+        let reads = g("reads").ok_or("there is no scale")?;
         let steps = grams / reads;
         let most = g("to").unwrap_or(5000.0 * reads);
         if (steps - steps.round()).abs() > 1e-6 * steps {
             return Err(format!("{grams} g is between two readings"));
         }
         let (each, least) = (grams / weighings, g("from").unwrap_or(0.0));
-        // Lots are split evenly, to a step of the balance.
+        // Several weighings are split evenly, to a step of the scale.
         let step = if weighings > 1.0 { reads } else { 0.0 };
         let inside = each + step >= least * (1.0 - 1e-9) && each - step <= most * (1.0 + 1e-9);
-        if inside { Ok(()) } else { Err(format!("{grams} g is outside the balance's range")) }
+        if inside { Ok(()) } else { Err(format!("{grams} g is outside the scale's range")) }
     }
 }
 
-/// What one shot of a layer with `share` of `mold` takes of the recipe.
+/// Masses of one shot of a layer with `share` of `mold`.
 pub(crate) fn taken(shop: &Shop<'_>, mold: &Value, recipe: &Recipe, part: f64) -> Taken {
     let (hot, cold) = shop.hot_and_cold(recipe);
     let voids = share(&mold["voids"]).unwrap_or(0.0);

@@ -6,7 +6,7 @@ pub fn air_kpa(altitude_m: f64) -> f64 {
     101.325 * (1.0 - 0.0065 * geopotential_m / 288.15).powf(5.255_88)
 }
 
-/// Air per liquid in a pot that rose so many times while its air expanded so many times:
+/// Air per liquid in a pot that rose by a factor while its air expanded by another:
 /// 1 + a·expansion = rise·(1 + a).
 pub fn air_per_liquid(rise: f64, expansion: f64) -> f64 {
     (rise - 1.0) / (expansion - rise)
@@ -43,7 +43,7 @@ pub fn cylinder_drag(reynolds: f64) -> f64 {
         + 1.2 * (1.0 - (-(reynolds / 4500.0).powf(0.7)).exp())
 }
 
-/// A stick that falls sideways, in SI units.
+/// A stick that sinks sideways, in SI units.
 #[derive(Debug, Clone, Copy)]
 pub struct Stick {
     /// Mass with its hook, less the water that both displace.

@@ -11,7 +11,7 @@ use super::mix::{Part, density_g_per_ml, volume_ml};
 /// A material in plain numbers.
 #[derive(Debug, Clone)]
 pub struct Material {
-    /// What it is for, as the book has it.
+    /// Its kind, as in the book.
     pub kind: String,
     /// True density at 20 °C, of a plastisol that of the liquid.
     pub liquid: Option<f64>,
@@ -41,7 +41,7 @@ impl Material {
     }
 }
 
-/// What formulas come to: parts of every material to one part of base, by mass.
+/// Recipe of formulas: parts of every material to one part of base, by mass.
 #[derive(Debug, Clone)]
 pub struct Recipe {
     /// The plastisols of the base; their parts sum to 1.
@@ -105,7 +105,7 @@ impl<'a> Shop<'a> {
         share(&self.book["limits"][key])
     }
 
-    /// What `formulas` come to together.
+    /// Recipe of `formulas` together.
     pub fn recipe(&self, formulas: &[&str], overlap: &str) -> Recipe {
         let key = format!("{formulas:?} {overlap}");
         if let Some(known) = self.recipes.borrow().get(&key) {
@@ -150,7 +150,7 @@ impl<'a> Shop<'a> {
         self.materials[name].liquid.unwrap_or_else(|| panic!("no density of {name}"))
     }
 
-    /// Grams of a dose that is no share.
+    /// Grams of a dose that is not a share.
     fn dose_g(&self, name: &str, text: &str) -> f64 {
         let material = &self.materials[name];
         if let Some(grams) = amount::g(text) {

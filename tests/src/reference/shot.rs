@@ -1,4 +1,4 @@
-//! What a shot takes and what its pieces weigh.
+//! Masses of a shot and of its pieces.
 
 /// Mass of a piece that is fed a share of its contraction.
 pub fn piece_g(cavity_ml: f64, hot: f64, cold: f64, voids: f64, feed: f64) -> f64 {
@@ -10,7 +10,7 @@ pub fn fill_g(cavities_ml: &[f64], sprue_ml: f64, hot: f64, voids: f64, topped_g
     (cavities_ml.iter().sum::<f64>() + sprue_ml) * hot * (1.0 - voids) + topped_g
 }
 
-/// What the sprue and the topping are short of, zero where they feed the pieces.
+/// Mass that sprue and topping are short of; zero if they feed the pieces.
 pub fn missing_g(
     cavities_ml: &[f64],
     sprue_ml: f64,

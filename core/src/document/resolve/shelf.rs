@@ -12,12 +12,12 @@ use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
 use crate::mix::{MaterialId, Mix};
 use crate::plan::day::recipe_of;
-use crate::plan::shelf::LeftOver;
+use crate::plan::shelf::Leftover;
 use crate::plan::stock::InStock;
 use crate::quantity::{Amount, Mass, Measurable, Time};
 
 impl Resolver {
-    pub(super) fn shelf(&mut self, entries: &[ShelfEntry], book: &Book) -> Option<Vec<LeftOver>> {
+    pub(super) fn shelf(&mut self, entries: &[ShelfEntry], book: &Book) -> Option<Vec<Leftover>> {
         let mut names: Vec<&Name> = Vec::new();
         self.each(&At("/shelf"), entries, |resolver, path, entry| {
             if names.contains(&&entry.name) {
@@ -33,7 +33,7 @@ impl Resolver {
         })
     }
 
-    fn left_over(&mut self, entry: &ShelfEntry, path: &Path<'_>, book: &Book) -> Option<LeftOver> {
+    fn left_over(&mut self, entry: &ShelfEntry, path: &Path<'_>, book: &Book) -> Option<Leftover> {
         let mass = self.positive(&path.key("mass"), &entry.mass);
         let made = self.date(&path.key("made"), entry.made.as_ref());
         if book.limits.heats.is_some() && entry.heats.is_none() {
@@ -75,7 +75,7 @@ impl Resolver {
         }
         let spent = self.spent(&path.key("spent"), entry, &mix, book);
         let mix = self.keep(path, mix.scaled((mass? / there).value))?;
-        Some(LeftOver {
+        Some(Leftover {
             name: entry.name.0.clone(),
             mix,
             heats: entry.heats,

@@ -18,7 +18,7 @@ pub(super) use self::work::note_companions;
 use super::assign::Layer;
 use super::day::DayRecipe;
 use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
-use super::shelf::LeftOver;
+use super::shelf::Leftover;
 use super::split::Proof;
 use super::weigh::Listed;
 use super::{Heats, PlannedHeating, StageHeat};
@@ -114,7 +114,7 @@ impl<'a> ShelfUse<'a> {
 /// The leftovers in a pot.
 pub(super) struct FromShelf<'a> {
     /// Each, with its mass.
-    pub(super) parts: Vec<(&'a LeftOver, Mass)>,
+    pub(super) parts: Vec<(&'a Leftover, Mass)>,
     /// Mass of each material in them.
     pub(super) brings: Vec<(&'a Material, Mass)>,
     /// How far they take each material from its formula.
@@ -125,7 +125,7 @@ pub(super) struct FromShelf<'a> {
 
 /// A leftover of the order list, and what goes into pots.
 pub(super) struct ShelfLayout<'a> {
-    pub(super) left_over: &'a LeftOver,
+    pub(super) left_over: &'a Leftover,
     pub(super) used: Mass,
     /// Places of the pots that it goes into.
     pub(super) pots: Vec<usize>,

@@ -15,9 +15,9 @@ use crate::book::Book;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::WrittenIn;
 use crate::mix::{MaterialId, MixError};
-use crate::plan::leftover::{Filled, Leftover, LeftoverError, NewPot, fill, use_most};
+use crate::plan::leftover::{Filled, LeftoverError, LeftoverParts, NewPot, fill, use_most};
 use crate::plan::pot::Workshop;
-use crate::plan::shelf::LeftOver;
+use crate::plan::shelf::Leftover;
 use crate::plan::tool_names::ToolNames;
 use crate::plan::weigh::{Addition, ToMix, WeighError, list_to_mix};
 use crate::quantity::{Mass, Ratio};
@@ -69,7 +69,7 @@ impl<'a> Layout<'a> {
     pub(in crate::plan) fn use_shelf(
         &mut self,
         workshop: &Workshop<'a>,
-        shelf: &'a [LeftOver],
+        shelf: &'a [Leftover],
     ) -> Result<(), Faults> {
         let shared = self.share_out(workshop, shelf);
         shared.map_err(|error| Faults::from(Fault::at("/shelf", &error)))
@@ -78,7 +78,7 @@ impl<'a> Layout<'a> {
     fn share_out(
         &mut self,
         workshop: &Workshop<'a>,
-        shelf: &'a [LeftOver],
+        shelf: &'a [Leftover],
     ) -> Result<(), ShelfError> {
         if shelf.is_empty() {
             return Ok(());
@@ -110,7 +110,7 @@ impl<'a> Layout<'a> {
 struct Sharing<'a> {
     book: &'a Book,
     names: ToolNames<'a>,
-    shelf: &'a [LeftOver],
+    shelf: &'a [Leftover],
     materials: Vec<MaterialId>,
     /// Masses of each leftover.
     parts: Vec<Vec<f64>>,
@@ -141,7 +141,7 @@ enum Shared<'a> {
 impl<'a> Sharing<'a> {
     fn new(
         workshop: &Workshop<'a>,
-        shelf: &'a [LeftOver],
+        shelf: &'a [Leftover],
         pots: &[PotLayout<'a>],
     ) -> Result<Self, ShelfError> {
         let book = workshop.book;
@@ -190,7 +190,7 @@ impl<'a> Sharing<'a> {
     }
 
     /// The leftovers, the oldest with the smallest key; those without a date come last.
-    fn left_overs(&self) -> Vec<Leftover<'_>> {
+    fn left_overs(&self) -> Vec<LeftoverParts<'_>> {
         let mut by_age: Vec<usize> = (0..self.shelf.len()).collect();
         by_age.sort_by_key(|&index| {
             let made = self.shelf.get(index).and_then(|one| one.made.as_deref());
@@ -201,7 +201,7 @@ impl<'a> Sharing<'a> {
             rank.and_then(|rank| u32::try_from(rank).ok()).unwrap_or(u32::MAX)
         };
         let all = self.shelf.iter().zip(&self.parts).enumerate();
-        all.map(|(index, (one, composition))| Leftover {
+        all.map(|(index, (one, composition))| LeftoverParts {
             composition,
             mass: one.mix.mass(),
             heats: one.heats.unwrap_or(0),
@@ -293,7 +293,7 @@ impl<'a> Sharing<'a> {
     /// Puts its share into a pot.
     fn put(&self, pot: &mut PotLayout<'a>, share: PotShare<'a>) -> Result<(), ShelfError> {
         let parts = self.shelf.iter().zip(share.from.iter().copied());
-        let parts: Vec<(&LeftOver, Mass)> = parts.filter(|(_, mass)| mass.value > 0.0).collect();
+        let parts: Vec<(&Leftover, Mass)> = parts.filter(|(_, mass)| mass.value > 0.0).collect();
         let known = parts.iter().all(|(left_over, _)| left_over.heats.is_some());
         let mut from = FromShelf {
             parts,

@@ -5,14 +5,14 @@ use alloc::string::ToString;
 use super::Layout;
 use crate::fault::{Fault, Faults};
 use crate::plan::pot::Workshop;
-use crate::plan::shelf::LeftOver;
+use crate::plan::shelf::Leftover;
 
 impl<'a> Layout<'a> {
     /// Refuses a shelf: this build cannot say what to do with it.
     pub(in crate::plan) fn use_shelf(
         &mut self,
         _: &Workshop<'a>,
-        shelf: &'a [LeftOver],
+        shelf: &'a [Leftover],
     ) -> Result<(), Faults> {
         if shelf.is_empty() {
             return Ok(());

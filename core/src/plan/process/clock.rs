@@ -18,7 +18,7 @@ use crate::plan::pot::DrawDraft;
 use crate::plan::{PlannedHeating, Pot};
 use crate::process::clock::{self, Hot, ShotSeries};
 use crate::process::shot_cooling::{Diffusivity, Point, ShotCooling};
-use crate::quantity::{Mass, Time};
+use crate::quantity::{Mass, Measurable, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
 part! {
@@ -92,7 +92,8 @@ pub(in crate::plan) fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, N
         }
         _ => Err(hot_not_known()),
     }?;
-    hot.lasts(Mass::default()).map_err(|error| because(&error))?;
+    // A fault in the cooling shows at any mass.
+    hot.lasts(Mass::from_si(1.0)).map_err(|error| because(&error))?;
     Ok(hot)
 }
 

@@ -10,7 +10,7 @@ use crate::book::Book;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
 use crate::plan::layout::{PotLayout, StageLayout};
-use crate::plan::shelf::LeftOver;
+use crate::plan::shelf::Leftover;
 use crate::plan::{MaterialMass, PlannedHeating, Pot};
 use crate::process::budget::{Budget, BudgetError, BudgetStatus, Extra, Remaining};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
@@ -68,7 +68,7 @@ impl Heats {
 pub(in crate::plan) fn heats(
     book: &Book,
     stages: &[StageLayout<'_>],
-    left_overs: &[&LeftOver],
+    left_overs: &[&Leftover],
 ) -> Heats {
     let count = stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
     let before = left_overs.iter().try_fold(0, |most, one| Some(one.heats?.max(most)));
@@ -108,7 +108,7 @@ fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
 }
 
 /// Heat record of the `left_overs` that bring `base` into a pot; `None` if none does.
-fn before_heating(base: MaterialId, left_overs: &[&LeftOver]) -> Result<Option<HeatRecord>, Note> {
+fn before_heating(base: MaterialId, left_overs: &[&Leftover]) -> Result<Option<HeatRecord>, Note> {
     let mut record: Option<HeatRecord> = None;
     for left_over in left_overs.iter().filter(|one| one.mix.mass_of(base) > Mass::default()) {
         let Some(spent) = left_over.spent else {

@@ -639,6 +639,7 @@ fn a_day_of_salted_pieces_is_split_where_its_reheats_add_up() {
     );
     let plan = plan_of(&book, "dusk finger, salted", 120);
     assert!(plan.pots.len() > 1 && plan.pots.iter().all(|pot| pot.heats.count <= 2));
+    assert!(shots_of_heats(&plan).len() > plan.pots.len());
     assert!(plan.proof.least <= plan.proof.pots);
 }
 
