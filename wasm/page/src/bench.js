@@ -61,7 +61,7 @@ function orderOfWork(plan, steps, now) {
           <a href="#bench" @click=${(event) => goToItem(event, step.items[0].id)}>
             <span class="letters">${step.pots.map((pot) => letter(pot))}</span>
             <span><strong>${work.mold}</strong> ${counted(work.shots, 'shot')}</span>
-            <span class="of">${step.draws.map(({ of }) => layer(of)).join(' and ')}</span>
+            <span class="of">${step.at.map((of) => layer(of)).join(' and ')}</span>
           </a>
         </li>`
       })}

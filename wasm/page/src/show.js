@@ -1,5 +1,5 @@
-// Quantities on the page. The library gives them on the scales of both systems, `338 °F (170 °C)`; the US/Metric switch
-// decides which of the two comes first.
+// Quantities on the page. The library gives them on the scales of both systems; the US/Metric switch decides which of the
+// two comes first.
 import { state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
@@ -7,12 +7,9 @@ const METRIC = /(°C|kPa|\b(mL|L|g|kg|mm|cm|m|cm\/s|g\/mL))$/
 const US = /(°F|inHg|\b(cup|tbsp|tsp|fl oz|gal|lb|in))$/
 
 /** The text on the scale that is shown, and on the other scale (empty if there is none). */
-function scales({ text }) {
-  const both = /^(.+) \((.+)\)$/.exec(text)
-  if (!both) return [text, '']
-  const [, first, second] = both
+function scales({ text, other = '' }) {
   const wanted = state.scale === 'metric' ? METRIC : US
-  return !wanted.test(first) && wanted.test(second) ? [second, first] : [first, second]
+  return !wanted.test(text) && wanted.test(other) ? [other, text] : [text, other]
 }
 
 /** The text on the scale that is shown. */
@@ -28,7 +25,7 @@ export function both(quantity) {
 
 /** A sentence of the library that gives temperatures on the bench's scale, with these of them on the scale that is shown. */
 export function onScale(sentence, temperatures) {
-  const shown = new Map(temperatures.map((one) => [one.text.split(' (')[0], short(one)]))
+  const shown = new Map(temperatures.map((one) => [one.text, short(one)]))
   return sentence.replaceAll(/\d[\d.]* °[CF]/g, (found) => shown.get(found) ?? found)
 }
 
