@@ -160,7 +160,9 @@ function weighing(columns, row, at, faults) {
 /** The result of the weighings; `missing` is what the book must give first. */
 function resultOf(kind, material, spoon, rows) {
   const weighings = rows.map((row) =>
-    Object.fromEntries(Object.entries(row).map(([key, text]) => [key, key === 'weighed_count' ? number(text) : inGrams(text)])),
+    Object.fromEntries(
+      Object.entries(row).map(([key, text]) => [key, key === 'weighed_count' ? number(text) : inGrams(text)]),
+    ),
   )
   const { bench, measures } = state.book
   const balance_readability = bench?.balance?.reads

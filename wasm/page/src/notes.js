@@ -7,7 +7,7 @@ import { both, day, short } from './show.js'
 
 // The fields that have a place on the page; any other is listed.
 const PLAN =
-  'format made_from shop day measures lines pots work steps clock parcels shelf proof water cost stock borrowed assumptions cautions'.split(
+  'format made_from shop day measures lines pots work steps clock parcels shelf proof water cost stock borrowed questions assumptions cautions'.split(
     ' ',
   )
 
