@@ -1,4 +1,4 @@
-/* pourwright: recipe-formula and batch maths for workshops that pour soft plastic to order.
+/* pourwright: recipe-formula and batch math for workshops that pour soft plastic to order.
  *
  * Made by cbindgen from the crate in ffi/; do not edit.
  *
@@ -11,13 +11,13 @@
  * Statuses. A call that can fail returns an int32_t: POUR_OK (0), or one of the statuses below. Their numbers are
  * never reused, and later versions may add some: treat an unknown one as a failure.
  *
- * Results. A call writes its results through pointers, and only when it returns POUR_OK: after a failure they hold
- * what they held. A pointer to a result must not be null, unless said. Two pointers of one call must not overlap,
- * unless said.
+ * Results. A call writes its results through pointers, and only when it returns POUR_OK; a failed call does not change
+ * them. Unless the call says otherwise, a pointer to a result must not be null, and two pointers of one call must not
+ * overlap.
  *
  * Omitted parameters. A number that is omitted is POUR_OMITTED (-DBL_MAX), and 0 is the number 0. An omitted count is
- * POUR_OMITTED_COUNT, an omitted word 0, an omitted text NULL, an omitted list NULL with a count of 0. What then counts is
- * the default that the comment states; a parameter without a default must be given. A calculation with many parameters
+ * POUR_OMITTED_COUNT, an omitted word 0, an omitted text NULL, an omitted list NULL with a count of 0. The
+ * comment states the default; a parameter without a default must be given. A calculation with many parameters
  * takes them in a struct: begin it with its macro, in which everything is omitted.
  *
  *     pour_shot_fill_input shot = POUR_SHOT_FILL_INPUT_INIT;
@@ -26,25 +26,25 @@
  * Words. A word is the number of its constant: POUR_FORM_OF_BASE, POUR_MEASURES_METRIC, ...
  *
  * Errors. The last parameter, `pour_error **error`, may be null. If it is not, a failed call writes a new error there:
- * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call leaves
- * it alone, so set it to NULL before. No error is kept in the library or in the thread: what failed is what the call
- * says. The codes are stable; they are listed in core/ERRORS.md, and those of this border are: null-pointer, not-utf8,
+ * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call does
+ * not write it, so set it to NULL before. The library keeps no last error: each call reports its own. The codes are
+ * stable; they are listed in core/ERRORS.md, and those of this interface are: null-pointer, not-utf8,
  * too-large, misaligned, output-stride, outside-conversion, mix-no-such-material, material-name-twice, mix-into-itself,
  * mix-other-materials, panic.
  *
- * Ownership. What a call takes it copies, or has done with when it returns; it never frees what is the host's. A
+ * Ownership. A call copies what it takes, or is done with it when it returns; it never frees the host's memory. A
  * handle (pour_book, pour_plan, pour_mix, pour_error) is made by a call, belongs to the host, and is freed once by its
  * _free; no other call may be running on it then. Handles do not depend on each other: a plan outlives its book. A
- * text that a call gives out is freed by pour_string_free, and never by free(). The texts of an error live as long as
+ * text that a call returns is freed by pour_string_free, never by free(). The texts of an error live as long as
  * the error. Every _free takes null and does nothing.
  *
  * Pointers. Null, where it is not allowed, is POUR_NULL. Any other pointer must be what the parameter says, aligned,
- * and valid for the call; the library cannot see whether a handle was freed or is something else. Columns, and only
+ * and valid for the call; the library cannot detect a freed or foreign handle. Columns, and only
  * they, may begin at any address.
  *
  * Texts. UTF-8. Names, amounts and units end with a NUL and have at most 4096 bytes. Documents have a length in
- * bytes, at most 16 MiB, and need no NUL. Invalid UTF-8 is POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. What a call
- * gives out ends with a NUL, and has none inside.
+ * bytes, at most 16 MiB, and need no NUL. Invalid UTF-8 is POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. A text that a
+ * call returns ends with a NUL, and has none inside.
  *
  * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that are refused are POUR_REFUSED. All numbers of a call
  * that are out of their ranges are faults of one error, each with the path of its parameter, /voids or /parts/3/1 (row 3,
@@ -52,7 +52,7 @@
  * itself refuses has a code of its own, and the path of the parameter that would have to change.
  *
  * Columns. A call that ends in _n does for `rows` rows what the call without it does once. A column is a pointer and a
- * stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd if need be; 0
+ * stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd if needed; 0
  * repeats one number for all rows. A parameter that may be omitted may have no column, a null pointer; in single rows it is
  * omitted by POUR_OMITTED. A count is a whole number. A result whose column is a null pointer is not written. Results do
  * not overlap: where there is more than one row, a stride between -8 and 8 is POUR_REFUSED. A result may replace a column
@@ -64,14 +64,14 @@
  * Threads. Any call may run on any thread, at any time, with handles of its own. One book, plan or error may be used
  * by many threads at once. One mix is used by one thread at a time. No call waits for another.
  *
- * Panics. None crosses this border: a defect of the library returns POUR_PANIC. Please report it.
+ * Panics. None crosses this interface: a defect of the library returns POUR_PANIC. Please report it.
  *
  * Floating point. The library calculates with round to nearest, subnormals and no traps, whatever the host has set,
- * and puts back what it found: modes and exception flags are after a call as before it. The same input gives the
+ * and restores what it found: modes and exception flags are the same after a call as before it. The same input gives the
  * same bits on every machine and through every door.
  *
- * Quiet. Nothing is printed, no file or variable of the environment is read, no signal handler, no thread. There is no
- * state that one call leaves for another, but for the handles.
+ * Quiet. Nothing is printed, no file or variable of the environment is read, no signal handler, no thread. Except
+ * for handles, no call leaves state for another.
  *
  * Versions. pour_abi_version() must equal POUR_ABI_VERSION; compare them once, after loading. Functions and
  * statuses are added without raising it. pour_version() is the version of the library itself.
