@@ -143,12 +143,12 @@ IN_ML, SALT = PINT("mL").units, PINT.Quantity(1.22, "g/mL")
 
 NUMBERS = [
     (
-        'convert_amount("1 1/4 cup", "mL")',
+        'convert("1 1/4 cup", "mL")',
         lambda: pw.convert("1 1/4 cup", "mL"),
         lambda: PINT.Quantity("1.25 cup").to("mL").magnitude,
     ),
     (
-        'convert(1.25, "cup", "mL")',
+        'convert_number(1.25, "cup", "mL")',
         lambda: pw.convert_number(1.25, "cup", "mL"),
         lambda: PINT.Quantity(1.25, "cup").to("mL").magnitude,
     ),

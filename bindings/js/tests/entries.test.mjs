@@ -6,7 +6,7 @@ import * as whole from 'pourwright'
 import * as small from 'pourwright/scalar'
 import { refused } from './support.mjs'
 
-test('the small one has what is no document', () => {
+test('the small one has everything but documents', () => {
   const documents = new Set(['Book', 'calculate'])
   assert.deepEqual(
     Object.keys(small),
@@ -14,7 +14,7 @@ test('the small one has what is no document', () => {
   )
 })
 
-test('one can begin with the small one, and load the whole one later', async () => {
+test('a program can start with the small one, and load the whole one later', async () => {
   await small.default()
   assert.equal(whole.convert({ amount: '1 cup', to: 'mL' }).value, 236.5882365)
   assert.equal(refused(() => whole.calculate('{}')).code, 'not-ready')

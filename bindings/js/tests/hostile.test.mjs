@@ -1,4 +1,4 @@
-// A trap would leave the instance useless: nothing that is given makes one.
+// No input causes a trap, which would make the instance unusable.
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 
@@ -48,7 +48,7 @@ test('odd characters', () => {
   }
 })
 
-test('a list of faults longer than any shop has entries', () => {
+test('a list of faults longer than any shop needs', () => {
   const weights = `[${'0,'.repeat(200_000)}0]`
   survives(() => calculate(`{"calculate": "calibrate", "cold_density": "1 g/mL", "weights": ${weights}}`), 'weights')
   const keys = Array.from({ length: 30_000 }, (_, index) => `"k${index}":0`)

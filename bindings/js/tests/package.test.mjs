@@ -1,4 +1,4 @@
-// The installed package in Node: documents, and what it throws.
+// The installed package in Node: documents and errors.
 import assert from 'node:assert/strict'
 import { spawnSync } from 'node:child_process'
 import { describe, test } from 'node:test'
@@ -6,7 +6,7 @@ import { describe, test } from 'node:test'
 import init, { Book, calculate, convert } from 'pourwright'
 import { book, orders, read, refused } from './support.mjs'
 
-test('before it is loaded it says so', async () => {
+test('before it is loaded every call throws not-ready', async () => {
   assert.equal(refused(() => calculate('{}')).code, 'not-ready')
   assert.equal(refused(() => new Book(book)).code, 'not-ready')
   await init()
@@ -26,7 +26,7 @@ describe('documents', () => {
     assert.ok(sheet.split('\n').every((line) => [...line].length <= 80))
   })
 
-  test('all faults come at once, each with its place', () => {
+  test('all faults are thrown at once, each with its place', () => {
     const broken = structuredClone(book)
     broken.molds = { ...broken.molds, odd: { cavities: 0, cavity: '1,25 cup' } }
     broken.unheard_of = 1
@@ -48,7 +48,7 @@ describe('documents', () => {
     assert.match(error.path, /^\/lines\/0/)
   })
 
-  test('keys that stand twice are found in a text', () => {
+  test('duplicate keys are found in a text', () => {
     const error = refused(() => calculate('{"calculate": "convert", "to": "mL", "to": "L", "amount": "1 cup"}'))
     assert.deepEqual([error.code, error.path], ['duplicate-key', '/to'])
   })
@@ -70,7 +70,7 @@ describe('documents', () => {
     for (const value of [undefined, null, 5, []]) refused(() => calculate(value))
   })
 
-  test('a book is freed once, and says so afterwards', () => {
+  test('a book is freed once, and refuses calls afterwards', () => {
     const shop = new Book(book)
     shop.free()
     shop.free()

@@ -12,7 +12,7 @@ import { compareVectors } from './vectors.mjs'
 
 await init()
 
-/** Orders of many sizes, so that many numbers are compared, and rounded ones among them. */
+/** Orders of many sizes, so that many numbers are compared, rounded ones among them. */
 function scaled(factor) {
   const lines = orders.lines.map((line) => {
     const scaled = { ...line }
@@ -48,7 +48,7 @@ requests.push({ calculate: 'water', water_mass: '9.47 g', water_temperature: '22
 
 const answers = native(requests)
 
-test('what is asked here', () => {
+test('these requests', () => {
   for (const [index, request] of requests.entries()) {
     assert.deepStrictEqual(
       answered(() => calculate(request)),

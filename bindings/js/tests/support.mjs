@@ -1,4 +1,4 @@
-// What the tests share: the demo shop's documents, how calls are answered, the module's memory, and where the repository is.
+// Shared by the tests: the demo shop's documents, answers of calls, the module's memory, and the repository's root.
 import assert from 'node:assert/strict'
 import { readFileSync } from 'node:fs'
 
@@ -11,7 +11,7 @@ export const read = (path) => readFileSync(new URL(path, root), 'utf8')
 export const book = JSON.parse(read('core/examples/demo/book.json'))
 export const orders = JSON.parse(read('core/examples/demo/orders.json'))
 
-/** The error that a call throws, which must be one of ours. */
+/** The error that a call throws, which must be a `PourwrightError`. */
 export function refused(call) {
   try {
     call()
@@ -35,14 +35,14 @@ export function answered(call, what = 'the call') {
   }
 }
 
-/** Tells of a call whether it was answered; it may be refused, but nothing else may be thrown, and `convert` still answers. */
+/** Whether a call was answered. It may be refused, but must throw nothing else, and `convert` must still answer. */
 export const survivesWith = (convert) => (call, what) => {
   const { faults } = answered(call, what)
   assert.equal(convert({ amount: '1 cup', to: 'mL' }).value, 236.5882365, what)
   return faults === undefined
 }
 
-/** The memory of the module; to be called before it is loaded. */
+/** The memory of the module. Call it before the module is loaded. */
 export function watchMemory() {
   const { instantiate } = WebAssembly
   let memory

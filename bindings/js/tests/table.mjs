@@ -1,8 +1,8 @@
-// The table of calculations as the native library has it, and calls that are made from it.
+// The native library's table of calculations, and calls made from it.
 import assert from 'node:assert/strict'
 import { spawnSync } from 'node:child_process'
 
-/** What the native library answers. */
+/** The native library's answers. */
 export function native(asked) {
   const input = asked.map((each) => `${JSON.stringify(each)}\n`).join('')
   const run = spawnSync(process.env.POURWRIGHT_NATIVE, { input, encoding: 'utf8', maxBuffer: 1 << 28 })
@@ -30,7 +30,7 @@ export const isList = ({ kind }) => kind === 'list' || kind === 'rows'
 /** The example of a calculation with other values for some parameters. */
 export const exampleWith = ({ example }, other) => ({ ...example.given, ...other })
 
-/** Odd numbers in every place for one: one at a time, and all at once. */
+/** Odd numbers for every number: one at a time, and all at once. */
 export function* oddNumbers() {
   for (const calculation of TABLE) {
     const { name, parameters, example } = calculation
@@ -51,7 +51,7 @@ export function* oddNumbers() {
   }
 }
 
-/** Odd texts in every place for one. */
+/** Odd texts for every text. */
 export function* oddTexts() {
   for (const calculation of TABLE) {
     for (const parameter of calculation.parameters.filter(isText)) {
@@ -63,7 +63,7 @@ export function* oddTexts() {
   }
 }
 
-/** Long texts in every place for one, of an amount, a unit and words. */
+/** Long texts for every text: an amount, a unit and words. */
 export function* longTexts() {
   for (const calculation of TABLE.filter(({ name }) => name === 'convert' || name === 'saltConvert')) {
     for (const parameter of calculation.parameters.filter(isText)) {
@@ -83,7 +83,7 @@ export function randomNumbers(state) {
   }
 }
 
-/** So many random calls of a calculation, most of them with numbers near those of its example, some anywhere in their ranges. */
+/** Random calls of a calculation: most with numbers near those of its example, some anywhere in their ranges. */
 export function* randomCalls({ parameters, example }, count, random) {
   for (let call = 0; call < count; call += 1) {
     const anywhere = random() < 0.2

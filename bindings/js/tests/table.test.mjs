@@ -1,5 +1,5 @@
-// The calculations on plain numbers, of the entry of the installed package that POURWRIGHT_ENTRY names: every one of the
-// table, what it gives and what it throws.
+// The calculations on plain numbers, of the package's entry that POURWRIGHT_ENTRY names: the results and errors of every
+// calculation of the table.
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
 
@@ -9,13 +9,13 @@ import { TABLE, exampleWith, isList, isNumber, longTexts, native, oddNumbers, od
 const { default: init, ...pourwright } = await import(process.env.POURWRIGHT_ENTRY)
 const { columns } = pourwright
 
-/** What the call throws: the code of the fault at `path`. */
+/** The code of the fault at `path` that the call throws. */
 function codeAt(path, call) {
   const { faults } = refused(call)
   return faults.find((fault) => fault.path === path)?.code ?? faults
 }
 
-test('before it is loaded it says so', async () => {
+test('before it is loaded every call throws not-ready', async () => {
   assert.equal(refused(() => pourwright.convert({ amount: '1 cup', to: 'mL' })).code, 'not-ready')
   assert.equal(refused(() => columns.massOfVolume({})).code, 'not-ready')
   await Promise.all([init(), init()])
@@ -73,7 +73,7 @@ describe('each calculation', () => {
     }
   })
 
-  test('refuses what is of another type', () => {
+  test('refuses values of another type', () => {
     for (const calculation of TABLE) {
       const { name, parameters } = calculation
       for (const parameter of parameters) {
@@ -136,7 +136,7 @@ describe('each calculation', () => {
   })
 })
 
-test('lists have rows of as many numbers as are meant', () => {
+test('lists have rows of the right length', () => {
   const { densityOfParts, benchMeasure } = pourwright
   for (const [call, ...paths] of [
     [() => densityOfParts({ parts: [[10, 1, 7]] }), '/parts/0'],
@@ -163,7 +163,7 @@ test('lists have rows of as many numbers as are meant', () => {
   assert.equal(refused(() => benchMeasure({ massToMeasureG: 1, spoonsMl: endless() })).path, '/spoonsMl')
 })
 
-test('what is given may calculate while it is read', () => {
+test('arguments may calculate while they are read', () => {
   const { massOfVolume } = pourwright
   const given = {
     get volumeMl() {
@@ -184,7 +184,7 @@ describe('columns', () => {
       const numbers = calculation.parameters.filter(isNumber)
       const [constant] = numbers.slice(1)
       const calls = [...randomCalls(calculation, rows, random)]
-      // What is no number is the same in all rows.
+      // A value that is not a number is the same in all rows.
       const given = exampleWith(calculation, {})
       for (const { name, kind, optional } of numbers) {
         if (name === constant?.name || (optional && numbers.length > 1 && given[name] === undefined)) continue
@@ -223,7 +223,7 @@ describe('columns', () => {
     )
   })
 
-  test('that do not fit are refused', () => {
+  test('of the wrong length or type are refused', () => {
     const { massOfVolume } = columns
     const volumeMl = Float64Array.of(1, 2, 3)
     for (const [given, statuses, ...wanted] of [

@@ -13,13 +13,13 @@ export type Calculation = keyof Requests
  * @throws {PourwrightError} with all faults of the request
  */
 export function calculate<C extends Calculation>(request: Requests[C] & { calculate: C }): Responses[C]
-/** The same from JSON text, in which keys that stand twice are found too. */
+/** The same from JSON text, in which duplicate keys are found too. */
 export function calculate(request: string): Responses[Calculation]
 
-/** A shop's book, read once for many plans. It holds memory until it is freed. */
+/** A shop's book, read once for many plans. It uses memory until it is freed. */
 export class Book {
   /**
-   * Reads a book: the document, or its JSON text, in which keys that stand twice are found too.
+   * Reads a book: the document, or its JSON text, in which duplicate keys are found too.
    * @throws {PourwrightError} with all faults of the book
    */
   constructor(book: BookDocument | string)
@@ -34,12 +34,12 @@ export class Book {
    */
   sheet(orders: OrdersDocument | string): string
   /**
-   * The notes to a day's plan: other ways to measure, how sure each number is, sink rates, costs, why there are not fewer
-   * pots, what was assumed. Text, at most 80 columns wide.
+   * The notes to a day's plan: other ways to measure, uncertainties, sink rates, costs, why there are not fewer pots, what was
+   * assumed. Text, at most 80 columns wide.
    * @throws {PourwrightError} with all faults of the orders, or of the plan
    */
   notes(orders: OrdersDocument | string): string
-  /** Gives the memory back; the book is of no more use. */
+  /** Frees the memory; the book cannot be used any more. */
   free(): void
   [Symbol.dispose](): void
 }

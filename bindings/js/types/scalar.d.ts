@@ -13,27 +13,27 @@ type Module = typeof globalThis extends { WebAssembly: { Module: { prototype: in
 /** The bytes of a module. */
 type Bytes = ArrayBuffer | ArrayBufferView<ArrayBuffer>
 
-/** Where the WebAssembly module comes from, if not from the package: its address, what was fetched, its bytes, or it. */
+/** The source of the WebAssembly module, if not the package: its address, a response, its bytes, or the module. */
 export type Source =
   string | Platform<'URL'> | Platform<'Request'> | Platform<'Response'> | Promise<Platform<'Response'>> | Bytes | Module
 
-/** Loads the WebAssembly module. To be awaited once, before anything else; again, it does nothing. */
+/** Loads the WebAssembly module. Await it once, before anything else; calling it again does nothing. */
 export default function init(source?: Source): Promise<void>
 
-/** The same from bytes or a compiled module that are at hand, without waiting. */
+/** The same from bytes or a compiled module, synchronously. */
 export function initSync(module: Bytes | Module): void
 
-/** What is refused: one fault or more, the first of them also as the error's own code, path and help. */
+/** A refused call: one fault or more. The error's own code, path and help are those of the first. */
 export class PourwrightError extends Error {
   constructor(faults: Fault[])
   readonly name: 'PourwrightError'
   /** Stable code in kebab case. */
   readonly code: string
-  /** Where it is: a JSON Pointer (RFC 6901) into the document or the call's parameters, empty for the whole of it. */
+  /** Its place: a JSON Pointer (RFC 6901) into the document or the call's parameters, empty for the whole. */
   readonly path: string
-  /** What would do. */
+  /** What would fix it. */
   readonly help: string
-  /** All faults, first found first. */
+  /** All faults, in the order in which they were found. */
   readonly faults: Fault[]
 }
 

@@ -19,7 +19,7 @@ export function bench(plan, steps) {
       </p>
       ${orderOfWork(plan, steps, now)}
       <div class="pots">
-        ${ofBefore()}
+        ${ofBefore()} ${questions(plan)}
         ${repeat(
           plan.pots,
           (pot) => pot.pot,
@@ -61,7 +61,7 @@ function orderOfWork(plan, steps, now) {
           <a href="#bench" @click=${(event) => goToItem(event, step.items[0].id)}>
             <span class="letters">${step.pots.map((pot) => letter(pot))}</span>
             <span><strong>${work.mold}</strong> ${counted(work.shots, 'shot')}</span>
-            <span class="of">${step.draws.map(({ of }) => layer(of)).join(' and ')}</span>
+            <span class="of">${step.at.map((of) => layer(of)).join(' and ')}</span>
           </a>
         </li>`
       })}
@@ -80,6 +80,17 @@ function orderOfWork(plan, steps, now) {
       <button type="button" class="quiet" @click=${begin}>Clear all ticks</button>
     </div>
   </nav>`
+}
+
+/** Numbers that look wrong: to check before pouring. */
+function questions(plan) {
+  if (!plan.questions.length) return nothing
+  return html`<section class="runs-out" aria-label="Check first">
+    <h2>Check first</h2>
+    <ul>
+      ${plan.questions.map(({ message }) => html`<li>${message}</li>`)}
+    </ul>
+  </section>`
 }
 
 /** The time of the day, if the book has what that needs. */

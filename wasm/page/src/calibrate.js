@@ -11,27 +11,27 @@ import { change, editBook, state, valueAt } from './state.js'
 
 const COUNTED = { weighed_count: 'How many', weighed_mass: 'Together, g' }
 
-/** What can be calibrated: for which kinds of material, the likeliest first; and the columns of a weighing. */
+/**
+ * What can be calibrated: for which kinds of material, the likeliest first; the columns of a weighing; and the field of the
+ * request for the weighings.
+ */
 const KINDS = {
   drop: {
     title: 'a drop',
     kinds: ['colorant', 'stabilizer', 'softener', 'hardener', 'scent', 'plastisol', 'other'],
     columns: COUNTED,
-    request: (material, weighings) => ({
-      calculate: 'calibrate-drop',
-      calibrated_material: material,
-      drops_weighed: weighings,
-    }),
+    weighings: 'drops_weighed',
+    request: (material) => ({ calculate: 'calibrate-drop', calibrated_material: material }),
     answer: ({ drop, scatter }) => [drop, `one drop differs from the next by ${scatter.text}`],
   },
   spoon: {
     title: 'a level spoonful',
     kinds: ['salt', 'pearl', 'flake', 'other'],
     columns: COUNTED,
-    request: (material, weighings, spoon) => ({
+    weighings: 'scoops_weighed',
+    request: (material, spoon) => ({
       calculate: 'calibrate-spoon',
       calibrated_material: material,
-      scoops_weighed: weighings,
       spoon_volume: spoon,
     }),
     answer: ({ as_scooped, spoonful, scatter }) => [
@@ -43,11 +43,8 @@ const KINDS = {
     title: 'what stays in the injector',
     kinds: ['plastisol'],
     columns: { clean_mass: 'Clean, g', emptied_mass: 'Emptied, g' },
-    request: (material, weighings) => ({
-      calculate: 'calibrate-injector',
-      injector_weighed: weighings,
-      residue_density: hotDensity(material),
-    }),
+    weighings: 'injector_weighed',
+    request: (material) => ({ calculate: 'calibrate-injector', residue_density: hotDensity(material) }),
     answer: ({ keeps, mass, deviation }) => [
       keeps,
       `${short(mass)}; one emptying differs from the next by ${deviation.text}`,
@@ -78,7 +75,7 @@ const edit = (parts) => change({ calibrate: { ...state.calibrate, ...parts } })
 /** The section of the book's view. */
 export function calibration() {
   const { kind, rows } = state.calibrate
-  const { kinds, columns } = KINDS[kind]
+  const { kinds, columns, weighings } = KINDS[kind]
   const materials = Object.entries(state.book.materials ?? {})
   const names = kinds.flatMap((kind) => materials.filter(([, entry]) => entry?.kind === kind).map(([name]) => name))
   const spoons = (Array.isArray(state.book.bench?.spoons) ? state.book.bench.spoons : []).map(String)
@@ -100,7 +97,7 @@ export function calibration() {
       }
     </div>
     <ol class="weighings">
-      ${[...rows, {}].map((row, at) => weighing(columns, row, at, faultsAt(faults, ['weighings', whole.indexOf(row)])))}
+      ${[...rows, {}].map((row, at) => weighing(columns, row, at, faultsAt(faults, [weighings, whole.indexOf(row)])))}
     </ol>
     <div class="outcome-of" aria-live="polite">${result ? outcome(result, KINDS[kind].answer) : tooFew()}</div>
   </section>`
@@ -108,9 +105,12 @@ export function calibration() {
 
 const oneOf = (names, wanted) => (names.includes(wanted) ? wanted : (names[0] ?? ''))
 
+/** The fields of a request that have another name here. */
+const FIELDS = { spoon: 'spoon_volume' }
+
 function chosen(label, name, value, names, set, faults = []) {
   const id = `calibrate/${name}`
-  const own = faultsAt(faults, [name])
+  const own = faultsAt(faults, [FIELDS[name] ?? name])
   return field(label, id, choice({ id, value, names, faults: own, set }), own)
 }
 
@@ -119,9 +119,9 @@ const tooFew = () => html`<p class="hint">Weigh at least twice, better five time
 /** The fields of a weighing; the count is that of the one before, unless another is written. */
 function weighing(columns, row, at, faults) {
   const { rows } = state.calibrate
-  const { count } = rows[at - 1] ?? {}
+  const { weighed_count } = rows[at - 1] ?? {}
   const set = (key, text) => {
-    const written = { ...(count && { count }), ...row, [key]: text }
+    const written = { ...(weighed_count && { weighed_count }), ...row, [key]: text }
     edit({ rows: at < rows.length ? rows.with(at, written) : [...rows, written] })
   }
   return html`<li class="fields">
@@ -134,7 +134,7 @@ function weighing(columns, row, at, faults) {
         faults: own,
         set: (text) => set(key, text),
         size: 7,
-        placeholder: key === 'weighed_count' ? (count ?? '') : '',
+        placeholder: key === 'weighed_count' ? (weighed_count ?? '') : '',
         label: `${label}, weighing ${at + 1}`,
         numeric: true,
       })
@@ -160,11 +160,18 @@ function weighing(columns, row, at, faults) {
 /** The result of the weighings; `missing` is what the book must give first. */
 function resultOf(kind, material, spoon, rows) {
   const weighings = rows.map((row) =>
-    Object.fromEntries(Object.entries(row).map(([key, text]) => [key, key === 'weighed_count' ? number(text) : inGrams(text)])),
+    Object.fromEntries(
+      Object.entries(row).map(([key, text]) => [key, key === 'weighed_count' ? number(text) : inGrams(text)]),
+    ),
   )
   const { bench, measures } = state.book
   const balance_readability = bench?.balance?.reads
-  const request = { ...KINDS[kind].request(material, weighings, spoon), balance_readability, measures }
+  const request = {
+    ...KINDS[kind].request(material, spoon),
+    [KINDS[kind].weighings]: weighings,
+    balance_readability,
+    measures,
+  }
   const missing = Object.keys(NEEDED).filter((key) => key in request && !request[key])
   return missing.length ? { request, missing, faults: [] } : { request, missing, ...ask(request) }
 }
@@ -185,7 +192,7 @@ function outcome({ request, missing, answer, faults }, words) {
   if (!answer) {
     return messages(
       'calibrate',
-      faults.filter(({ path }) => !/^\/(weighings\/|spoon)/.test(path)),
+      faults.filter(({ path }) => !/^\/(\w+_weighed\/|spoon_volume)/.test(path)),
     )
   }
   const [text, more] = words(answer)

@@ -10,7 +10,6 @@ import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
 import { about, both, counted, off, short } from './show.js'
 import { state } from './state.js'
-import { flakes } from './steps.js'
 import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
 
 // The fields that have a place on a card; any other is listed below it.
@@ -29,15 +28,22 @@ const CARDS = {
   degas: degasCard,
   heat: heatCard,
   shoot: shootCard,
-  'sprues-back': spruesCard,
-  store: storeCard,
+  'sprues-back': simpleCard,
+  store: simpleCard,
 }
+
+/** The steps whose notes are shown as they are; those of a weigh list are in its rows and under its cup. */
+const NOTED = new Set(['from-shelf', 'degas', 'heat', 'shoot', 'sprues-back', 'store'])
 
 /** The card of a step within that of its pot; `now` is the next item, if it is one of this step. */
 export function stepCard(plan, pot, step, now) {
+  const own = step.at.find((at) => at.pot.pot === pot.pot)
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
     <span class="on-paper">${letter(pot.pot)}</span>
-    ${CARDS[step.kind](plan, step, now, pot)}
+    <h3>${own.number}. ${own.text}</h3>
+    ${cautionsAt(step)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
+    ${CARDS[step.kind](plan, step, now, own)}
+    ${NOTED.has(step.kind) && own.notes.length ? html`<p class="hint">${own.notes.join(' ')}</p>` : nothing}
   </div>`
 }
 
@@ -76,68 +82,31 @@ function difference(step, item) {
     <a class="button quiet" href="#one" @click=${() => lookAt(step, { [material]: gives.text })}>Fix it</a>`
 }
 
-function shelfCard(plan, step, now, pot) {
-  return html`${simpleCard(plan, step, now)} ${anything(pot.from_shelf, ['left_overs'])}`
+function shelfCard(plan, step, now, own) {
+  return html`${simpleCard(plan, step, now)} ${anything(own.pot.from_shelf, ['left_overs'])}`
 }
 
+/** A step with one thing to do: its sentence is the heading. */
 function simpleCard(plan, step, now) {
   return step.items.map(
     (item) =>
       html`<div class="row">
           ${tick(item, now, item.say)}
-          <p class="say">${item.say}</p>
+          <p class="say">Done</p>
         </div>
         ${changed(item)}`,
   )
 }
 
-function spruesCard(plan, step, now) {
-  return html`${cautionsAt(step)} ${simpleCard(plan, step, now)}`
-}
-
-function storeCard(plan, step, now) {
-  return html`${simpleCard(plan, step, now)} ${step.details.map((detail) => html`<p class="hint">${detail}</p>`)}`
-}
-
-const isSalted = ({ weigh }) => weigh.some(({ kind }) => kind === 'salt')
-
-function weighCard(plan, step, now, pot) {
-  const { at } = step.of
-  const hot = isHot(step.items[0])
-  // What the cup holds is known for the end of the stage, after what goes in hot.
-  const last = hot || !at.weigh.some((weigh) => isHot({ weigh }))
-  return html`${
-      hot
-        ? html`<h3>Add hot: <em>${step.items.map(({ weigh }) => weigh.material).join(', ')}</em></h3>`
-        : html`<h3>${step.kind === 'measure' ? 'Measure' : 'Now add'} <em>${at.formulas.join(' + ')}</em></h3>`
-    }
-    <p class="hint">${step.of.text}</p>
-    ${hot && at.heating?.known ? html`<p class="hint">${afterAdding(at.heating.known)}</p>` : nothing}
-    ${cautionsAt(step)}
-    ${step.items.map(({ weigh: { material, add, beyond } }) => [
-      add.how ? html`<p class="hint">${material}: ${add.how}</p>` : nothing,
-      beyond ? html`<p class="hint">${beyond.message}</p>` : nothing,
-    ])}
+function weighCard(plan, step, now, own) {
+  const { at, pot } = own
+  const beyond = step.items.flatMap(({ weigh }) => weigh.beyond ?? [])
+  return html`${beyond.map(({ message }) => html`<p class="hint">${message}</p>`)}
     <div class="with-cup">
       <ul class="weigh">
         ${step.items.map((item) => weighRow(step, item, now))}
       </ul>
-      ${
-        last
-          ? html`<figure>
-              ${cupDrawing({
-                book: plan.made_from.book,
-                cup: pot.cup,
-                level: at.fills,
-                label: `The ${pot.cup_name} at ${short(at.fills)}`,
-              })}
-              <figcaption>
-                then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}; finished
-                ${short(at.density)}${at.density_uncertainty ? ` ± ${at.density_uncertainty.text}` : nothing}
-              </figcaption>
-            </figure>`
-          : nothing
-      }
+      ${step.filled ? filled(plan, pot, at) : nothing}
     </div>
     <div class="buttons">
       <a class="button quiet" href="#one" @click=${() => lookAt(step)}>Went wrong? Fix it</a>
@@ -145,12 +114,20 @@ function weighCard(plan, step, now, pot) {
     ${anything(at, STAGE)}`
 }
 
-const isHot = ({ weigh }) => weigh.add.when === 'hot'
-
-/** What to do by the thermometer once something has gone into the hot pot. */
-function afterAdding({ shoot_from: from, shoot_to: to }) {
-  const [low, high] = [short(from), short(to)]
-  return `Under ${low}: heat again by the table above. ${low} to ${high}: shoot. Over ${high}: let it cool.`
+/** What the cup holds at the end of a stage. */
+function filled(plan, pot, at) {
+  return html`<figure>
+    ${cupDrawing({
+      book: plan.made_from.book,
+      cup: pot.cup,
+      level: at.fills,
+      label: `The ${pot.cup_name} at ${short(at.fills)}`,
+    })}
+    <figcaption>
+      then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}; finished
+      ${short(at.density)}${at.density_uncertainty ? ` ± ${at.density_uncertainty.text}` : nothing}
+    </figcaption>
+  </figure>`
 }
 
 function weighRow(step, item, now) {
@@ -182,61 +159,24 @@ const isWeighed = ({ best, others }) => [best, ...others].some(({ tool }) => too
 
 const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` : nothing)
 
-/** The pressure left in the chamber by the gauge, and its bounds. */
-function leftInChamber({ absolute, at_most, swells_at }) {
-  if (at_most) {
-    return html`up to ${both(at_most)} may be left in the chamber: so near its end the gauge cannot show it`
-  }
-  const careful = swells_at ? html` (calculated with ${both(swells_at)}, as the gauge may be off)` : nothing
-  return html`${both(absolute)} is left in the chamber${careful}`
-}
-
-/** The part of a pot in each fill, by the number of fills. */
-const PART = { 2: 'half', 3: 'a third', 4: 'a quarter' }
-
-function degasCard(plan, step, now) {
-  const { known, unknown } = step.of.pot.degas ?? {}
-  if (!known) {
-    return html`<h3>Let the air out, before heating</h3>
-      ${unknown ? html`<p class="hint">No fill mark: ${unknown.message}</p>` : nothing} ${cautionsAt(step)}
-      ${step.items.map((item) => holdRow(step, item, now, 'Degassed'))}`
-  }
-  const gauge = known.is_absolute
-    ? html`down to ${both(known.gauge)} absolute`
-    : html`at ${both(known.gauge)} of vacuum`
-  return html`<h3>Degas ${gauge}</h3>
-    ${cautionsAt(step)}
-    <div class="with-cup">
-      <div>
-        <p class="say">
-          Fill the ${known.cup_name} to <strong>${short(known.fill_mark)}</strong> at most:
-          ${
-            known.fills === 1
-              ? html`all at once, ${both(known.level)} with the air in it.`
-              : html`<strong>in ${known.fills} fills</strong>, ${PART[known.fills] ?? `one part in ${known.fills}`} of
-                  it at a time, while the rest waits in another cup. Each is ${both(known.level)} with the air in it.`
-          }
-        </p>
-        ${step.items.map((item) => holdRow(step, item, now, known.fills > 1 ? `Fill ${step.items.indexOf(item) + 1}` : 'Degassed'))}
-        <p class="hint">
-          Swells ${known.rise.text}-fold, to ${both(known.swollen)}. At that vacuum ${leftInChamber(known)}.
-          ${
-            known.gauge_off
-              ? `The air here cannot give what the gauge shows: it reads at least ${short(known.gauge_off)} too high.`
-              : nothing
-          }
-        </p>
-      </div>
-      <figure>
-        ${cupDrawing({
-          book: plan.made_from.book,
-          cup: known.cup,
-          level: known.level,
-          swollen: known.swollen,
-          label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
-        })}
-      </figure>
-    </div>`
+function degasCard(plan, step, now, { pot }) {
+  const { known } = pot.degas ?? {}
+  const rows = step.items.map((item) =>
+    holdRow(step, item, now, step.items.length > 1 ? `Fill ${item.number}` : 'Degassed'),
+  )
+  if (!known) return rows
+  return html`<div class="with-cup">
+    <div>${rows}</div>
+    <figure>
+      ${cupDrawing({
+        book: plan.made_from.book,
+        cup: known.cup,
+        level: known.level,
+        swollen: known.swollen,
+        label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
+      })}
+    </figure>
+  </div>`
 }
 
 function holdRow(step, item, now, name) {
@@ -267,26 +207,9 @@ function clockKey(step, item) {
   </button>`
 }
 
-function heatCard(plan, step, now) {
-  const { known, unknown } = step.heating ?? {}
-  const { at, pot, text } = step.of
-  const from = known?.shoot_from ?? at.shoot_from
-  return html`<h3>
-      ${step.again ? 'Heat again' : 'Heat'}${from ? html` to <span class="quantity">${short(from)}</span>` : nothing}
-    </h3>
-    <p class="hint">${text}</p>
-    ${cautionsAt(step)} ${step.work.details.map((detail) => html`<p class="hint">${detail}</p>`)}
-    ${unknown ? html`<p class="hint">No heating times: ${unknown.message}</p>` : nothing}
-    ${
-      known
-        ? html`<p class="hint">
-            Stir and read the thermometer before each burst, the first one too. Repeat a line while the reading is in
-            it. The readings allow for the error of the thermometer.
-            ${known.guess ? 'The bursts are a first guess from the rated power: time this pot.' : nothing}
-            ${known.beyond ? `${known.beyond.text} times beyond the amounts timed, so the bursts are shorter: time this pot.` : nothing}
-          </p>`
-        : nothing
-    }
+function heatCard(plan, step, now, { pot }) {
+  const known = step.heating?.known
+  return html`${step.together.map((detail) => html`<p class="say">${detail}</p>`)}
     <ol class="bursts">
       ${step.items.map(
         (item) =>
@@ -298,7 +221,10 @@ function heatCard(plan, step, now) {
     </ol>
     ${
       known
-        ? html`<p class="hint">Expect about ${counted(known.bursts, 'burst')}, ${known.total.text} of oven time.</p>`
+        ? html`<p class="hint">
+            Over ${short(known.shoot_to)}: let it cool. Repeat a line while the reading is in it; the readings allow for
+            the error of the thermometer.
+          </p>`
         : nothing
     }`
 }
@@ -312,31 +238,12 @@ function burst(step, item) {
     ${clockKey(step, item)}`
 }
 
-function shootCard(plan, step, now, pot) {
-  const { draw, of } = step.draws.find(({ of }) => of.pot.pot === pot.pot)
-  const salted = of.pot.stages.slice(0, of.stage).some(isSalted)
-  const others = draw.together_with
+function shootCard(plan, step, now, { pot, draw }) {
   // A step of several pots is shown at each of them.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
-  return html`<h3>
-      Shoot <em>${draw.mold}</em>: ${counted(step.to - step.from + 1, 'shot')} of
-      <span class="quantity">${short(draw.per_shot)}</span>
-    </h3>
-    ${cautionsAt(step)}
-    ${
-      salted
-        ? html`<p class="stir">
-            Stir before every load${of.at.stir_every ? `, and every ${of.at.stir_every.text}` : nothing}: the salt
-            settles.
-          </p>`
-        : nothing
-    }
-    ${
-      others.length
-        ? html`<p class="say together">
-            Together with ${others.map((pot) => html`pot ${letter(pot)} `)}: all hot at once. This layer is
-            ${draw.share.text} of the piece.
-          </p>`
+  return html`${
+      draw.together_with.length
+        ? html`<p class="say together">This layer is ${draw.share.text} of the piece.</p>`
         : nothing
     }
     ${step.hot.map(
@@ -355,39 +262,5 @@ function shootCard(plan, step, now, pot) {
       )}
     </div>
     ${step.items.map((item) => changed(item))}
-    ${
-      step.to - step.from + 1 < draw.shots
-        ? html`<p class="hint">Shots ${step.from} to ${step.to} of ${draw.shots}.</p>`
-        : nothing
-    }
-    ${
-      step.to === draw.shots
-        ? html`<ul class="pieces">
-            ${draw.pieces.filter(({ made }) => made > 0).map((pieces) => piecesOf(pieces))}
-          </ul>`
-        : nothing
-    }
-    ${
-      step.to === draw.shots && draw.spare_shots > 0
-        ? html`<p class="hint">What is left is enough for ${counted(draw.spare_shots, 'more shot')}.</p>`
-        : nothing
-    }
-    ${anything(draw, DRAW)}`
-}
-
-function piecesOf(pieces) {
-  const range =
-    pieces.from.text === pieces.to.text ? nothing : html` (min ${short(pieces.from)}, max ${short(pieces.to)})`
-  return html`<li>
-    ${pieces.shape ? html`<strong>${pieces.shape}:</strong> ` : nothing}${pieces.ordered} ordered,
-    <strong>${pieces.made} made</strong>; each <strong>${short(pieces.weighs)}</strong>${
-      pieces.uncertainty ? html` ± ${short(pieces.uncertainty)}` : nothing
-    }${range}${pieces.flakes.length ? html`; about ${flakes(pieces)} in each` : nothing}.
-    ${
-      pieces.sinks_in
-        ? html`<span class="changed">The sprue cannot feed these, so they sink in. Top off or hold longer.</span>`
-        : nothing
-    }
-    ${anything(pieces, PIECES)}
-  </li>`
+    ${draw.pieces.map((pieces) => anything(pieces, PIECES))}${anything(draw, DRAW)}`
 }

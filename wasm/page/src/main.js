@@ -197,7 +197,7 @@ async function begin() {
 
 async function firstVisit() {
   const [book, orders, mispour] = await Promise.all(['book', 'orders', 'mispour'].map(demo))
-  lookAtAmount(mispour.formulas, mispour.base, {})
+  lookAtAmount(mispour.formulas, mispour.pot_base, {})
   return { book, orders, scale: book.measures.startsWith('us') ? 'us' : 'metric', one: state.one }
 }
 

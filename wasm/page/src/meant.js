@@ -36,7 +36,12 @@ export function wantedByPot(pots, of) {
     return { rows: [], faults: [fault] }
   }
   const { formulas } = stage
-  const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, finished_amount: grams(stage.holds) })
+  const { answer, faults } = ask({
+    calculate: 'formula',
+    book: state.book,
+    formulas,
+    finished_amount: grams(stage.holds),
+  })
   if (!answer) return { rows: [], faults }
   const rows = answer.parts.map(({ material, mass }) => {
     const weigh = stage.weigh.find((weigh) => weigh.material === material)

@@ -3,18 +3,18 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsInFull } from './cautions.js'
 import { costTable, stockLeft } from './cost.js'
 import { anything, words } from './generic.js'
-import { both, short } from './show.js'
+import { both, day, short } from './show.js'
 
 // The fields that have a place on the page; any other is listed.
 const PLAN =
-  'format made_from shop day measures lines pots work steps clock shelf proof water cost stock borrowed assumptions cautions'.split(
+  'format made_from shop day measures lines pots work steps clock parcels shelf proof water cost stock borrowed questions assumptions cautions'.split(
     ' ',
   )
 
 /** The whole section. */
 export function toKnow(plan) {
   return html`<section class="to-know">
-    ${sinkRates(plan)} ${stockLeft(plan)} ${shelf(plan)}
+    ${parcels(plan)} ${sinkRates(plan)} ${stockLeft(plan)} ${shelf(plan)}
     ${
       plan.assumptions.length
         ? html`<h2>To know</h2>
@@ -41,6 +41,22 @@ function borrowed(plan) {
             ${gain.text}. ${how}
           </li>`,
       )}
+    </ul>`
+}
+
+/** What each order gets. */
+function parcels(plan) {
+  return html`<h2>Parcels</h2>
+    <ul>
+      ${plan.parcels.map(({ order, promised, lines, takes, net }) => {
+        const pieces = lines.map((place) => plan.lines[place - 1])
+        const packed = takes.map(({ name, count }) => `${count} ${name}`).join(', ')
+        return html`<li>
+          <strong>${order}</strong>${promised ? `, due ${day(promised)}` : nothing}:
+          ${pieces.map(({ what, shape, pieces }) => `${pieces} ${what}${shape ? `, ${shape}` : ''}`).join('; ')};
+          ${packed ? `${packed}; ` : nothing}pieces ${short(net)}.
+        </li>`
+      })}
     </ul>`
 }
 

@@ -45,7 +45,7 @@ export function oneView(pots) {
         }
         ${messages(
           'one:other',
-          faults.filter(({ path }) => !/^\/(pot\/|base|formulas|cup)/.test(path)),
+          faults.filter(({ path }) => !/^\/(pot\/|pot_base|base_amount|formulas|cup)/.test(path)),
         )}
         ${wanted.rows.length ? inTheCup(of, faults) : nothing}
         <div class="wide">
@@ -115,8 +115,8 @@ function corrected({ request, answer, faults }, planned) {
 function nothingWrong() {
   const show = () =>
     takeIn(async () => {
-      const { formulas, base, pot } = await demo('mispour')
-      lookAtAmount(formulas, base, pot)
+      const { formulas, pot_base, pot } = await demo('mispour')
+      lookAtAmount(formulas, pot_base, pot)
     })
   return html`<p class="hint">Everything went in as planned.</p>
     ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show an example</button>` : nothing}`
@@ -127,7 +127,7 @@ function amount(faults) {
   const names = Object.keys(state.book.formulas)
   const set = (at, name) => edit({ formulas: formulas.with(at, name).filter(Boolean) })
   const another = names.find((name) => !formulas.includes(name)) ?? names[0]
-  const baseFaults = faultsAt(faults, ['base'])
+  const baseFaults = ['base_amount', 'pot_base'].flatMap((name) => faultsAt(faults, [name]))
   return html`<div class="fields">
       ${formulas.map((value, at) => {
         const id = `one:formula:${at}`

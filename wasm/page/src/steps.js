@@ -2,7 +2,7 @@
 // to tick one by one. An item keeps its id when the day changes, and has its amount in words, so that a change after the
 // tick is seen.
 import { inUnit } from './core.js'
-import { about, onScale } from './show.js'
+import { onScale } from './show.js'
 
 /** The steps of a day, in the order of work. */
 export function steps(plan) {
@@ -11,7 +11,7 @@ export function steps(plan) {
   const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
   const all = plan.steps.map((step) => withParts(step, plan, pots, hotFor))
   endClocks(all)
-  numberShots(all)
+  markFilled(all)
   return all
 }
 
@@ -22,16 +22,11 @@ function endClocks(steps) {
   for (const [id, step] of last) (step.items.at(-1).ends ??= []).push(id)
 }
 
-/** Which shots of their draw the shots of a step are: reheats divide a draw into several steps. */
-function numberShots(steps) {
-  const made = new Map()
-  for (const step of steps.filter(({ kind }) => kind === 'shoot')) {
-    const [{ draw }] = step.draws
-    const before = made.get(draw) ?? 0
-    step.from = before + 1
-    step.to = before + step.items.reduce((sum, { shots }) => sum + shots, 0)
-    made.set(draw, step.to)
-  }
+/** Marks the last additions of each stage: what the cup holds is known after them. */
+function markFilled(steps) {
+  const weighed = steps.filter(({ items }) => items[0].weigh)
+  const last = new Map(weighed.map((step) => [step.of.at, step]))
+  for (const step of last.values()) step.filled = true
 }
 
 /** The pots by letter, each with a key that does not depend on its place in the day. */
@@ -49,19 +44,25 @@ function withParts(step, plan, pots, hotFor) {
   })
   const [of] = at
   const more = PARTS[step.kind]?.({ step, at, of, pots, hotFor }) ?? {}
+  const shown = (words, { at }) => onScale(words, temperatures(at, more.heating, work.heating))
   return {
     ...more,
     kind: step.kind,
     cautions: step.cautions,
     work,
+    together: step.kind === 'heat' ? work.details.map((detail) => shown(detail, of)) : [],
     of,
+    at: at.map((of) => ({
+      ...of,
+      text: shown(of.text, of),
+      details: of.details.map((detail) => shown(detail, of)),
+    })),
     pots: step.at.map(({ pot }) => pot),
     stage: of.stage,
-    details: of.details,
     items: step.items.map((item, index) => ({
       id: item.id,
       words: item.amount,
-      say: item.text,
+      say: shown(item.text, of),
       number: item.number,
       shots: item.shots,
       ...more.items?.[index],
@@ -69,11 +70,22 @@ function withParts(step, plan, pots, hotFor) {
   }
 }
 
+/** The temperatures in the words of a step at a stage. */
+function temperatures(stage, ...heatings) {
+  const known = [stage.heating, ...heatings].flatMap((heating) => heating?.known ?? [])
+  const readings = known.flatMap(({ bands, shoot_from, shoot_to }) => [
+    ...bands.map(({ below }) => below),
+    shoot_from,
+    shoot_to,
+  ])
+  return [stage.shoot_from, stage.shoot_to, ...readings].filter(Boolean)
+}
+
 /** What the steps of some kinds have in addition. */
 const PARTS = { measure: weighed, add: weighed, degas: held, heat: heated, shoot: shot }
 
 function weighed({ step, of }) {
-  const weigh = step.items.map((item) => of.at.weigh.find(({ material }) => material === item.material))
+  const weigh = step.items.map((item) => of.at.weigh[item.weigh - 1])
   return { items: weigh.map((weigh) => ({ weigh, gives: weigh.best.gives })) }
 }
 
@@ -83,29 +95,26 @@ function held({ step }) {
 }
 
 function heated({ step, of, pots, hotFor }) {
-  const { heating, again } = nextHeating(pots.get(of.pot.pot), of)
-  const { bands = [], ...window } = heating?.known ?? {}
-  const readings = heating?.known ? [...bands.map(({ below }) => below), window.shoot_from, window.shoot_to] : []
+  const heating = nextHeating(pots.get(of.pot.pot), of)
+  const bands = heating?.known?.bands ?? []
   // A pot that is still hot is shot from by the clock of its last heat.
   const clock = hot(step, of, hotFor)
   pots.get(of.pot.pot).hot = clock
   const last = step.items.length - 1
   return {
     heating,
-    again,
-    items: step.items.map((item, index) => ({
-      say: onScale(item.text, readings),
+    items: step.items.map((_, index) => ({
       ...(bands[index] && { burst: bands[index], of: bands.length }),
       ...(clock && index === last && { starts: clock }),
     })),
   }
 }
 
-/** The table of readings of the next heat of a stage, and whether the pot has been heated before. */
+/** The table of readings of the next heat of a stage: its own for a reheat. */
 function nextHeating(pot, { stage, at }) {
   const heats = pot.heats.get(stage) ?? 0
   pot.heats.set(stage, heats + 1)
-  return { heating: at.clock?.known?.[heats]?.heating ?? at.heating, again: heats > 0 || stage > 1 }
+  return at.clock?.known?.[heats]?.heating ?? at.heating
 }
 
 /** The clock of how long a pot stays hot, if the book gives that. It starts when the pot is hot, and has no box. */
@@ -116,12 +125,6 @@ function hot(step, of, { words, seconds }) {
 
 function shot({ at, pots }) {
   return {
-    draws: at.map((of) => ({ of, draw: of.draw })),
     hot: at.flatMap(({ pot }) => pots.get(pot.pot).hot ?? []),
   }
-}
-
-/** The flakes in a piece, `1100 flakes of teal-flake`. */
-export function flakes(pieces) {
-  return pieces.flakes.map((flake) => `${about(flake.count)} flakes of ${flake.material}`).join(', ')
 }

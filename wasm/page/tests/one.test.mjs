@@ -24,7 +24,7 @@ person('that was poured wrong is fixed', { view: 'one' }, async (page) => {
 
 person('of the day, at its second stage', {}, async (page) => {
   await pot(page, 'A')
-    .locator('.step', { hasText: 'Now add' })
+    .locator('.step', { hasText: 'Now dusk + salted' })
     .getByRole('link', { name: /Fix it/ })
     .click()
   await page.getByText('Everything went in as planned').waitFor()

@@ -148,8 +148,10 @@ export const planOf = (page) =>
     return core.plan(state.book, state.orders).plan
   })
 
+/** The bench sheet of the day, with its notes. */
 export const sheetOf = (page) =>
   page.evaluate(async () => {
     const [{ Book }, { state }] = await Promise.all([import('./pourwright/src/web.js'), import('./src/state.js')])
-    return new Book(state.book).sheet(state.orders)
+    const book = new Book(state.book)
+    return `${book.sheet(state.orders)}\n${book.notes(state.orders)}`
   })
