@@ -26,20 +26,20 @@
  * Words. A word is the number of its constant: POUR_FORM_OF_BASE, POUR_MEASURES_METRIC, ...
  *
  * Errors. The last parameter, `pour_error **error`, may be null. If it is not, a failed call writes a new error there:
- * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call does
- * not write it, so set it to NULL before. The library keeps no last error: each call reports its own. The codes are
- * stable; they are listed in core/ERRORS.md, and those of this interface are: null-pointer, not-utf8,
+ * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call does not
+ * change it, so set it to NULL first. The library keeps no error itself: the return value is the only sign of a
+ * failure. The codes are stable; they are listed in core/ERRORS.md, and those of this border are: null-pointer, not-utf8,
  * too-large, misaligned, output-stride, outside-conversion, mix-no-such-material, material-name-twice, mix-into-itself,
  * mix-other-materials, panic.
  *
- * Ownership. A call copies what it takes, or is done with it when it returns; it never frees the host's memory. A
+ * Ownership. A call keeps no pointer to the host's memory after it returns, and never frees it. A
  * handle (pour_book, pour_plan, pour_mix, pour_error) is made by a call, belongs to the host, and is freed once by its
  * _free; no other call may be running on it then. Handles do not depend on each other: a plan outlives its book. A
  * text that a call returns is freed by pour_string_free, never by free(). The texts of an error live as long as
  * the error. Every _free takes null and does nothing.
  *
- * Pointers. Null, where it is not allowed, is POUR_NULL. Any other pointer must be what the parameter says, aligned,
- * and valid for the call; the library cannot detect a freed or foreign handle. Columns, and only
+ * Pointers. Null, where it is not allowed, is POUR_NULL. Any other pointer must be of the parameter's type, aligned,
+ * and valid for the call; the library cannot see whether a handle was freed or is something else. Columns, and only
  * they, may begin at any address.
  *
  * Texts. UTF-8. Names, amounts and units end with a NUL and have at most 4096 bytes. Documents have a length in
@@ -48,8 +48,8 @@
  *
  * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that are refused are POUR_REFUSED. All numbers of a call
  * that are out of their ranges are faults of one error, each with the path of its parameter, /voids or /parts/3/1 (row 3,
- * second column, counted from 0), and with a message that says what was passed and what is allowed. What the calculation
- * itself refuses has a code of its own, and the path of the parameter that would have to change.
+ * second column, counted from 0), and with a message that has the value passed and the values allowed. Errors of the
+ * calculation itself have a code of their own, and the path of the parameter that would have to change.
  *
  * Columns. A call that ends in _n does for `rows` rows what the call without it does once. A column is a pointer and a
  * stride: the distance from one number to the next in bytes, 8 for a plain array of doubles, negative or odd if needed; 0
@@ -86,7 +86,7 @@
 #include <stddef.h>
 #include <stdint.h>
 
-/* Stands for a number that is omitted: -DBL_MAX, which is in no range. */
+/* A number that is omitted: -DBL_MAX, which is in no range. */
 #define POUR_OMITTED (-1.7976931348623157e308)
 /* A pour_material in which everything is omitted. */
 #define POUR_MATERIAL_INIT \
@@ -184,7 +184,7 @@
 // could no longer run with this library; new functions and new status numbers do not raise it.
 #define POUR_ABI_VERSION 0
 
-// The call did what it says; its results are written.
+// The call is done; its results are written.
 #define POUR_OK 0
 
 // A pointer is null that must not be.
@@ -199,10 +199,10 @@
 // A text, an array or a stride is larger than is believed.
 #define POUR_TOO_LARGE 4
 
-// A number that stands for a word (a measuring system, a scale, ...) stands for none.
+// A number for a word (a measuring system, a scale, ...) that is not one of them.
 #define POUR_UNKNOWN_NUMBER 5
 
-// The numbers or documents do not go together; the faults say what is wrong, where, and what would do.
+// The numbers or documents do not go together; the faults have what is wrong, where, and what would fix it.
 #define POUR_REFUSED 6
 
 // A defect of the library, which it survived. Please report it. Free the handles of the call, and use them no more.
@@ -211,7 +211,7 @@
 // An array does not begin where its items can lie.
 #define POUR_MISALIGNED 8
 
-// Stands for a count that is omitted: UINT32_MAX.
+// A count that is omitted: UINT32_MAX.
 #define POUR_OMITTED_COUNT 4294967295
 
 // Of `alike`: count.
@@ -342,7 +342,7 @@
 // It never changes, and any number of threads may use it at once. What is made from it lives on when it is freed.
 typedef struct pour_book pour_book;
 
-// What is wrong with a call: one fault or more, the first found first.
+// The errors of a call: one fault or more, the first found first.
 //
 // A failed call makes it, the host reads it by `pour_error_...` and frees it by `pour_error_free`. Its texts live
 // as long as it does. Several threads may read it at once.
@@ -356,7 +356,7 @@ typedef struct pour_mix pour_mix;
 // A day's plan. It never changes, and any number of threads may use it at once.
 typedef struct pour_plan pour_plan;
 
-// A column of numbers. Null is no column: the parameter is omitted in every row.
+// A column of numbers. Null is not a column: the parameter is omitted in every row.
 typedef struct pour_column {
     // The number of the first row.
     const double *start;
@@ -373,7 +373,7 @@ typedef struct pour_mass_of_volume_columns {
     struct pour_column density_g_per_ml;
 } pour_mass_of_volume_columns;
 
-// A column that receives results. Null is no column: that result is not written.
+// A column that receives results. Null is not a column: that result is not written.
 typedef struct pour_result_column {
     // The place of the first row.
     double *start;
@@ -1369,7 +1369,7 @@ typedef struct pour_bench_measure_input {
     // Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
     // Default: none.
     double balance_readability_g;
-    // Maximum that the balance weighs at once. Unit: g; above 0 to 1e15. Default: 5000 times its readability.
+    // Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000 times its readability.
     double balance_capacity_g;
     // Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0.
     double balance_least_load_g;
@@ -1984,7 +1984,7 @@ typedef struct pour_budget_left_result {
 typedef struct pour_budget_left_columns {
     // Time at the reference temperature that the plastisol withstands.
     struct pour_column heat_budget_s;
-    // Equivalent time that the pot has been through, at the temperature of its budget.
+    // Equivalent time that the pot has spent so far, at the temperature of its budget.
     struct pour_column equivalent_time_s;
     // Stabilizer that the heat budget is stated for, by mass of base. May be omitted.
     struct pour_column budget_with;
@@ -2607,7 +2607,7 @@ typedef struct pour_conversion {
     double plus;
     // Divisor.
     double over;
-    // The least x that is accepted: 0, or absolute zero.
+    // Lowest x that is accepted: 0, or absolute zero.
     double least;
 } pour_conversion;
 
@@ -2635,7 +2635,7 @@ typedef struct pour_material {
     double drop_mass_g;
     // Volumetric thermal expansion. Default: none.
     double expansion_per_kelvin;
-    // What it is for: one of `POUR_KIND_...`.
+    // Kind of material: one of `POUR_KIND_...`.
     int32_t kind;
 } pour_material;
 
@@ -2663,10 +2663,10 @@ const char *pour_error_code(const struct pour_error *error, size_t index);
 const char *pour_error_path(const struct pour_error *error,
                             size_t index);
 
-// What was found, as a sentence; null for an index beyond the last.
+// The finding, as a sentence; null for an index beyond the last.
 const char *pour_error_message(const struct pour_error *error, size_t index);
 
-// What would do, as a sentence; null for an index beyond the last.
+// The fix, as a sentence; null for an index beyond the last.
 const char *pour_error_help(const struct pour_error *error, size_t index);
 
 // All faults as text to show, one a line; null for null.
@@ -2680,7 +2680,7 @@ void pour_error_free(struct pour_error *error);
 
 // Converts an amount as a person writes it, such as `1 1/4 cup` or `330 °F`, exactly, and rounds once.
 //
-// What can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
+// A text that can be read two ways (`6 oz`, `1,25 cup`) is refused with both readings in the message.
 //
 // `amount`: An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`. 0 or above; a temperature
 // above absolute zero.
@@ -2811,8 +2811,8 @@ int32_t pour_mix_share(const struct pour_parts_row *parts,
 // States a salt loading another way.
 //
 // All ways go through the mass of salt per mass of base; the equations are those of the module `salt`. In
-// reach is what lies between no salt and the maximum that `most_solids` allows. Where a form that is about a
-// piece needs the feed and it is not known, the bounds are those without feed and fed in full.
+// reach is all between no salt and the maximum that `most_solids` allows. Where a form that is about a piece
+// needs the feed and it is not known, the bounds are those without feed and fed in full.
 int32_t pour_salt_convert(const struct pour_salt_convert_input *input,
                           struct pour_salt_convert_result *result,
                           struct pour_error **error);
@@ -2882,7 +2882,7 @@ int32_t pour_salt_for_density_n(size_t rows,
 // Mass of salt at which a piece sinks at a rate.
 //
 // The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has
-// cooled; the salt is that for this density. What is left of the feed and the hook counts in both.
+// cooled; the salt is that for this density.
 int32_t pour_salt_for_sink_rate(const struct pour_salt_for_sink_rate_input *input,
                                 struct pour_salt_for_sink_rate_result *result,
                                 struct pour_error **error);
@@ -2898,6 +2898,7 @@ int32_t pour_salt_for_sink_rate_n(size_t rows,
 //
 // Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in `pour_piece_mass`, as far as sprue and topping can
 // feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and `missing_mass` is above 0.
+// Of sprue and topping a layer fills its share.
 int32_t pour_shot_fill(const struct pour_shot_fill_input *input,
                        struct pour_shot_fill_result *result,
                        struct pour_error **error);
@@ -2939,7 +2940,7 @@ int32_t pour_piece_mass_n(size_t rows,
 
 // Minimum number of shots for a number of good pieces.
 //
-// Without rejects ⌈N/n⌉; with a reject rate p the least S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
+// Without rejects ⌈N/n⌉; with a reject rate p the smallest S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.
 //
 // `pieces`: Number of good pieces needed. 1 to 1000000.
 // `cavities`: Number of cavities that a shot fills. 1 to 1000000.
@@ -3063,8 +3064,8 @@ int32_t pour_reject_rate_n(size_t rows,
 
 // Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance.
 //
-// A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help says from what
-// mass on one would.
+// A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help gives the mass
+// from which one would.
 int32_t pour_bench_measure(const struct pour_bench_measure_input *input,
                            struct pour_bench_measure_result *result,
                            struct pour_error **error);
@@ -3072,8 +3073,8 @@ int32_t pour_bench_measure(const struct pour_bench_measure_input *input,
 // Sink rate of a piece with its hook: the final speed, a model value.
 //
 // Balance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the
-// equations, sources and bounds are those of the module `process::sink`. `motion` says whether the model is
-// about such a fall at all. A drop that the shop timed (depth, time, density) replaces the published drag by
+// equations, sources and bounds are those of the module `process::sink`. `motion` is whether the model holds
+// for such a piece at all. A drop that the shop timed (depth, time, density) replaces the published drag by
 // the piece's own.
 int32_t pour_sink_rate(const struct pour_sink_rate_input *input,
                        struct pour_sink_rate_result *result,
@@ -3353,10 +3354,10 @@ int32_t pour_equivalent_time(const struct pour_readings_row *readings,
 // Heat budget that is left of a pot, in equivalent time at the reference temperature.
 //
 // More stabilizer than the budget is stated for buys the extra time that its maker states; without that figure
-// it is refused. Nothing is invented.
+// it is refused.
 //
 // `heat_budget_s`: Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15.
-// `equivalent_time_s`: Equivalent time that the pot has been through, at the temperature of its budget. Unit:
+// `equivalent_time_s`: Equivalent time that the pot has spent so far, at the temperature of its budget. Unit:
 // s; 0 to 1e15.
 // `budget_with`: Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
 // `stabilizer_dose`: Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as `budget_with`.
@@ -3539,15 +3540,18 @@ int32_t pour_residue_of_weighings(const struct pour_injector_weighed_row *inject
 // Price for a cost, in the smallest unit of the currency (cents), from the share of the price that the shop
 // keeps.
 //
-// price = cost/(1 − margin), rounded up, so that the margin is never missed; in decimal, never in binary.
-// Costs of materials, work and packing with their packages and currencies: the request `cost`.
+// price = cost/(1 − margin), rounded up, so that the margin is never missed; in whole numbers, never in binary
+// fractions. Costs of materials, work and packing with their packages and currencies: the request `cost`.
 //
 // `cost`: Cost, in the smallest unit of the currency: cents. 0 to 1000000000.
 // `cost_margin`: Share of the price that the shop keeps (a markup on the cost is another thing). Without it
 // there is no price. Unit: 1; 0 to below 1.
 //
 // `price` receives: Price, in the smallest unit of the currency.
-int32_t pour_price(uint32_t cost, double cost_margin, uint32_t *price, struct pour_error **error);
+int32_t pour_price(uint32_t cost,
+                   double cost_margin,
+                   uint32_t *price,
+                   struct pour_error **error);
 
 // `pour_price` for every row.
 int32_t pour_price_n(size_t rows,
@@ -3558,7 +3562,7 @@ int32_t pour_price_n(size_t rows,
 
 // Prepares the conversion between two units, each by trade symbol or UCUM code: `"cup"`, `"[tsp_us]"`, `"g/mL"`.
 //
-// `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary) says what a cup, a spoon and a fluid ounce hold where a
+// `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary) is what a cup, a spoon and a fluid ounce hold where a
 // unit does not. `POUR_REFUSED` for a text that is not a unit, can be read as several, or measures something else.
 int32_t pour_conversion_between(const char *from,
                                 const char *to,
@@ -3568,7 +3572,7 @@ int32_t pour_conversion_between(const char *from,
 
 // Converts a number by a prepared conversion: the fast way, some nanoseconds.
 //
-// `POUR_REFUSED` for a value below the least or a result beyond what a double holds.
+// `POUR_REFUSED` for a value below the lowest or a result beyond what a double holds.
 int32_t pour_convert_with(const struct pour_conversion *conversion,
                           double value,
                           double *converted,

@@ -116,7 +116,7 @@ export type Calculated =
       unknown: Note
     }
 /**
- * Whether a piece falls straight.
+ * Whether a piece sinks straight.
  */
 export type Motion = 'straight' | 'may-swing' | 'swings'
 /**
@@ -170,7 +170,7 @@ export type Calculated6 =
       unknown: Note
     }
 /**
- * What is done in a span of the day.
+ * Kind of work in a span of the day.
  */
 export type Doing = 'prepare' | 'heat' | 'reheat' | 'shoot'
 /**
@@ -196,10 +196,6 @@ export type Share = string
  */
 export type Phase = 'liquid' | 'fused'
 /**
- * The point of a piece whose temperature counts.
- */
-export type PieceTemperature = 'center' | 'mean'
-/**
  * A tool of the bench, in the order in which the last tie is broken.
  */
 export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
@@ -211,6 +207,10 @@ export type WrittenIn = 'mass' | 'volume' | 'drops'
  * What is done at a step.
  */
 export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'shoot' | 'sprues-back' | 'store'
+/**
+ * The point of a piece whose temperature counts.
+ */
+export type Point = 'center' | 'mean'
 /**
  * The scale of a durometer reading.
  */
@@ -1453,7 +1453,7 @@ export interface LayerEntry {
   share: Percent
 }
 /**
- * A number that the book does not state, and what the plan takes in its place.
+ * A number that the book does not state, and what the plan assumes for it.
  */
 export interface Borrowed {
   /**
@@ -1461,7 +1461,7 @@ export interface Borrowed {
    */
   code: string
   /**
-   * What measuring it would take off the uncertainty of a piece's weight, relative: the most of the day's recipes.
+   * Relative uncertainty of a piece's mass that measuring it would remove: the maximum of the day's recipes.
    */
   gain: Shown
   /**
@@ -1469,15 +1469,15 @@ export interface Borrowed {
    */
   how: string
   /**
-   * Of which material.
+   * The material.
    */
   material: string
   /**
-   * Which number.
+   * The property.
    */
   property: Property
   /**
-   * Where it is from.
+   * Its source.
    */
   source: string
   /**
@@ -1485,7 +1485,7 @@ export interface Borrowed {
    */
   uncertainty: Shown
   /**
-   * What is taken, as a book writes it: `1.03 g/mL ± 0.03`.
+   * The assumed value, as a book writes it: `1.03 g/mL ± 0.03`.
    */
   value: string
 }
@@ -1494,7 +1494,11 @@ export interface Borrowed {
  */
 export interface Shown {
   /**
-   * How a bench reads it.
+   * The same on the other scale, metric or not, where both are in use.
+   */
+  other?: string | null
+  /**
+   * How a bench reads it, in the book's measures.
    */
   text: string
   /**
@@ -1515,7 +1519,7 @@ export interface Sinking {
    */
   density: Shown
   /**
-   * Standard uncertainty of that, where it is known: twice that to either side is in the bounds.
+   * Its standard uncertainty, if known; the bounds include twice that to either side.
    */
   density_uncertainty?: Shown | null
   /**
@@ -1527,17 +1531,25 @@ export interface Sinking {
    */
   hook: Shown
   /**
-   * Whether it falls straight, as the model has it.
+   * Motion while it sinks: straight, as in the model, or not.
    */
   motion: Motion
+  /**
+   * The same as the time for a foot.
+   */
+  per_foot: Shown
   /**
    * Lower bound.
    */
   slowest: Shown
   /**
-   * How fast it falls.
+   * Its sink rate.
    */
   speed: Shown
+  /**
+   * All of that in one line: `1.035 g/mL ± 0.004 g/mL, 5.6 cm/s (4.1 to 7.4) or 5.4 s a foot, straight`.
+   */
+  text: string
 }
 /**
  * Something that a reader must know of a result.
@@ -1557,59 +1569,59 @@ export interface Note {
  */
 export interface Degas {
   /**
-   * What is left in the chamber; where the dial, so near its end, cannot tell, the middle of what may be.
+   * Pressure left in the chamber; near the end of the dial, the middle of what it may be.
    */
   absolute: Shown
   /**
-   * That this is assumed, and what to do then; absent where the book gives the rise or the air.
+   * Note that the factor is assumed, and what to do then; none if the book states the rise or the air.
    */
   assumed?: Note | null
   /**
-   * The most that may be left, where the dial cannot tell.
+   * Its maximum, near the end of the dial.
    */
   at_most?: Shown | null
   /**
-   * The cup to degas in: what it holds to its highest mark.
+   * Capacity of the cup to degas in, to its highest mark.
    */
   cup: Shown
   /**
-   * What that cup is called: `4-cup cup`.
+   * Name of that cup: `4-cup cup`.
    */
   cup_name: string
   /**
-   * The level to fill it to at most.
+   * Maximum level to fill it to.
    */
   fill_mark: Shown
   /**
-   * In how many fills the pot goes through.
+   * Number of fills that the pot takes.
    */
   fills: number
   /**
-   * What the gauge shall show: of a vacuum gauge the vacuum, else what is left in the chamber.
+   * Reading of the gauge: the vacuum on a vacuum gauge, else the pressure left in the chamber.
    */
   gauge: Shown
   /**
-   * How far the vacuum gauge must be off, since the air here does not give what it shows.
+   * Error of the vacuum gauge, if it shows more than the air here can give.
    */
   gauge_off?: Shown | null
   /**
-   * Whether that counts up from nothing.
+   * Whether that is an absolute pressure.
    */
   is_absolute: boolean
   /**
-   * The level of each, shared out evenly.
+   * Level of each, in equal parts.
    */
   level: Shown
   /**
-   * How many times its level the pot swells to, if no bubble bursts.
+   * Factor by which the pot swells, if no bubble bursts.
    */
   rise: Shown
   /**
-   * The least that the dial allows, which the swelling is reckoned with where no rise was seen.
+   * Its minimum by the dial, used to calculate the swelling if no rise was seen.
    */
   swells_at?: Shown | null
   /**
-   * What each swells to.
+   * Volume that each swells to.
    */
   swollen: Shown
 }
@@ -1626,15 +1638,15 @@ export interface PlannedHeating {
    */
   bands: HeatBand[]
   /**
-   * How far the amount is outside those that were timed, as a factor.
+   * Factor by which the amount is outside those that were timed.
    */
   beyond?: Shown | null
   /**
-   * How many bursts are expected.
+   * Number of bursts expected.
    */
   bursts: number
   /**
-   * The expected reading before it; none where that is not known: the bursts are then those of a cold pot.
+   * Expected reading before it; none if not known, and the bursts are then those of a cold pot.
    */
   from?: Shown | null
   /**
@@ -1642,7 +1654,7 @@ export interface PlannedHeating {
    */
   guess: boolean
   /**
-   * The setting of the oven, as a share of full power, where it is below that.
+   * Setting of the oven, as a share of full power; none at full power.
    */
   setting?: Shown | null
   /**
@@ -1654,32 +1666,32 @@ export interface PlannedHeating {
    */
   shoot_to: Shown
   /**
-   * Materials whose specific heat the book does not state: taken to be that of the rest.
+   * Materials whose specific heat the book does not state; assumed that of the rest.
    */
   specific_heat_not_known: string[]
   /**
-   * How long the oven is expected to run altogether.
+   * Total time that the oven is expected to run.
    */
   total: Shown
   /**
-   * The standard uncertainty of that.
+   * Its standard uncertainty.
    */
   uncertainty: Shown
 }
 /**
- * A line of the table of readings: below this reading, run the oven so long; then stir and read again.
+ * A line of the table of readings: below this reading, run the oven for this time; then stir and read again.
  */
 export interface HeatBand {
   /**
-   * The hottest that the pot can be after it, from the top of the band.
+   * The hottest possible reading after it, from the top of the band.
    */
   at_most: Shown
   /**
-   * The thermometer shows less than this, and no less than the band before it ends at.
+   * Upper end of the band; it begins where the band before ends.
    */
   below: Shown
   /**
-   * How long the oven runs then.
+   * Time that the oven runs.
    */
   burst: Shown
   /**
@@ -1692,15 +1704,15 @@ export interface HeatBand {
  */
 export interface StageHeat {
   /**
-   * Shots of the stage that were made before it.
+   * Shots of the stage made before it.
    */
   after: number
   /**
-   * The table of readings of a reheat, for what is then in the pot; that of the stage holds for the first heat.
+   * Table of readings of a reheat, for what is then in the pot; the first heat has that of the stage.
    */
   heating?: Calculated3 | null
   /**
-   * What is in the pot when it begins.
+   * Mass in the pot when it begins.
    */
   holds: Shown
   /**
@@ -1708,28 +1720,28 @@ export interface StageHeat {
    */
   lasts: Shown
   /**
-   * Shots that are made in it.
+   * Shots made in it.
    */
   shots: number
 }
 /**
- * What the heats of a pot cost it, as time at one temperature.
+ * Heat that a pot spends of its budget, as time at one temperature.
  */
 export interface HeatSpent {
   /**
-   * The temperature at which the time is counted.
+   * Reference temperature of the times.
    */
   at: Shown
   /**
-   * What of that the left-overs in it had spent, where there are any: the most of one of them.
+   * The part of it spent before, by the most heated leftover; none without one.
    */
   before?: Shown | null
   /**
-   * What the pot stands.
+   * Time that the pot withstands.
    */
   budget: Shown
   /**
-   * What is left.
+   * Time that is left.
    */
   left: Shown
   /**
@@ -1737,21 +1749,21 @@ export interface HeatSpent {
    */
   material: string
   /**
-   * Whether there is more stabilizer than the material's figure holds for, the rest not counted.
+   * Whether there is more stabilizer than the material's figure is stated for; the excess is not counted.
    */
   more_stabilizer_not_counted: boolean
   /**
-   * What more of the stabilizer, put in at first, would stand that; none where no dose is known that
+   * Additional stabilizer, from the start, with which the pot would withstand it; none if no dose is known that
    * does.
    */
   needs?: MaterialMass | null
   /**
-   * What is spent beyond the budget.
+   * Time spent beyond the budget.
    */
   over?: Shown | null
   /**
-   * What its heats spend, each held at its aim from the last burst to the last shot, and what the
-   * left-overs in it had spent. So much is spent of what is left of it.
+   * Time that its heats spend, each held at its aim from the last burst to the last shot, and that its leftovers
+   * had spent before. It counts for what is left of the pot.
    */
   spent: Shown
 }
@@ -1760,7 +1772,7 @@ export interface HeatSpent {
  */
 export interface MaterialMass {
   /**
-   * How much of it.
+   * Its mass.
    */
   mass: Shown
   /**
@@ -1773,11 +1785,11 @@ export interface MaterialMass {
  */
 export interface TimeLine {
   /**
-   * How long of it pots are in the oven or between bursts.
+   * Time of it with a pot in the oven or between bursts.
    */
   heating: Shown
   /**
-   * How long of it shots are made.
+   * Time of it in which shots are made.
    */
   shooting: Shown
   /**
@@ -1789,7 +1801,7 @@ export interface TimeLine {
    */
   total: Shown
   /**
-   * Whether measuring, degassing and cleaning up are left out: the book states no time for a pot.
+   * Whether the time to measure, degas and clean up is missing: the book states no time for a pot.
    */
   without_preparing: boolean
 }
@@ -1802,7 +1814,7 @@ export interface Span {
    */
   begins: Shown
   /**
-   * What is done.
+   * Kind of work.
    */
   doing: Doing
   /**
@@ -1818,7 +1830,7 @@ export interface Span {
    */
   pots: string[]
   /**
-   * How many shots are made.
+   * Number of shots.
    */
   shots?: number | null
   /**
@@ -1827,16 +1839,16 @@ export interface Span {
   stage: number
 }
 /**
- * What a day costs. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
+ * Cost of a day. `total` = `materials` + `from_shelf` − `credit` + `packing` + `work`, exactly, and is the
  * sum over the lines.
  */
 export interface DayCost {
   /**
-   * What is left over at the end is worth.
+   * Worth of what is left over at the end.
    */
   credit: MoneyShown
   /**
-   * What the left-overs from the shelf are worth.
+   * Worth of the leftovers from the shelf.
    */
   from_shelf: MoneyShown
   /**
@@ -1856,6 +1868,10 @@ export interface DayCost {
    */
   packing: MoneyShown
   /**
+   * What that is made up of, as a sentence.
+   */
+  text: string
+  /**
    * Whole packages of all materials, as if there were no stock.
    */
   to_buy: MoneyShown
@@ -1864,7 +1880,7 @@ export interface DayCost {
    */
   total: MoneyShown
   /**
-   * What is used of each material, by name.
+   * Materials used, by name.
    */
   used: MaterialCost[]
   /**
@@ -1877,7 +1893,7 @@ export interface DayCost {
  */
 export interface MoneyShown {
   /**
-   * The sum as it is reckoned with, in steps of 0.000 001: decimal text, which no reader rounds.
+   * The sum in the calculation, in steps of 0.000 001: decimal text, which no reader rounds.
    */
   amount: string
   /**
@@ -1885,12 +1901,16 @@ export interface MoneyShown {
    */
   currency: string
   /**
+   * The same without its currency, for a column that names that once.
+   */
+  figure: string
+  /**
    * Rounded to the currency's minor unit, half away from zero, as a bill shows it.
    */
   text: string
 }
 /**
- * What an order line costs.
+ * Cost of an order line.
  */
 export interface LineCost {
   /**
@@ -1898,11 +1918,11 @@ export interface LineCost {
    */
   materials: MoneyShown
   /**
-   * Its packing; nothing where it is not sold by the pack.
+   * Its packing; zero if it is not sold by the pack.
    */
   packing: MoneyShown
   /**
-   * Of one pack, where it is sold by the pack.
+   * Of one pack, if sold by the pack.
    */
   per_pack?: MoneyShown | null
   /**
@@ -1910,7 +1930,7 @@ export interface LineCost {
    */
   per_piece: MoneyShown
   /**
-   * What to ask for the margin of the book: for one pack where it is sold by the pack, else for one piece.
+   * Price with the margin of the book: of one pack if sold by the pack, else of one piece.
    */
   price?: MoneyShown | null
   /**
@@ -1923,7 +1943,7 @@ export interface LineCost {
   work: MoneyShown
 }
 /**
- * What an order costs.
+ * Cost of an order.
  */
 export interface OrderCost {
   /**
@@ -1931,11 +1951,11 @@ export interface OrderCost {
    */
   order: string
   /**
-   * What its lines bring at their prices.
+   * Its lines at their prices.
    */
   price?: MoneyShown | null
   /**
-   * What its lines cost.
+   * Cost of its lines.
    */
   total: MoneyShown
 }
@@ -2086,16 +2106,15 @@ export interface CountedEntry {
   weighed_mass: MeasuredAmount
 }
 /**
- * How sure a measure is.
+ * Uncertainty of a measure.
  */
 export interface Doubt {
   /**
-   * What makes it unsure most.
+   * Main source of the uncertainty.
    */
   main_source: string
   /**
-   * Standard uncertainty of what it gives against what the formula asks for, in the measure that the formula
-   * is written in; relative.
+   * Relative standard uncertainty of what it gives, against the dose in the measure that the formula is written in.
    */
   uncertainty: Shown
 }
@@ -2112,7 +2131,7 @@ export interface Draw {
    */
   mold: string
   /**
-   * What one shot takes.
+   * Mass of one shot, sprue included.
    */
   per_shot: Shown
   /**
@@ -2124,7 +2143,7 @@ export interface Draw {
    */
   share: Shown
   /**
-   * Shots that the orders take.
+   * Shots needed for the orders.
    */
   shots: number
   /**
@@ -2132,15 +2151,15 @@ export interface Draw {
    */
   shots_per_load: number
   /**
-   * Shots that the rest of the pot allows beyond that.
+   * Further shots that the rest of the pot gives.
    */
   spare_shots: number
   /**
-   * What stays as sprue at each shot.
+   * Mass of the sprue of one shot.
    */
   sprue: Shown
   /**
-   * Pots that are shot together with this one, for a laminated piece.
+   * The other pots of a laminated piece, shot at the same time.
    */
   together_with: string[]
 }
@@ -2149,19 +2168,19 @@ export interface Draw {
  */
 export interface Pieces {
   /**
-   * The flakes in one, where the book states their cut and thickness.
+   * Flakes in a piece, if the book states their cut and thickness.
    */
   flakes: FlakeCount[]
   /**
-   * The least it weighs: fed nothing from the sprue.
+   * Its minimum: shrunk, with no feed from the sprue.
    */
   from: Shown
   /**
-   * How many the shots make.
+   * Number that the shots make.
    */
   made: number
   /**
-   * How many were ordered.
+   * Number ordered.
    */
   ordered: number
   /**
@@ -2173,16 +2192,15 @@ export interface Pieces {
    */
   sinks_in: boolean
   /**
-   * The most it weighs: fed all of its contraction.
+   * Its maximum: topped by the sprue for all of its contraction.
    */
   to: Shown
   /**
-   * Its standard uncertainty by cavity and density, where the book states how sure the cavity is; how far the
-   * piece is fed comes on top.
+   * Its standard uncertainty from cavity and density, if the book states that of the cavity; the feed is not in it.
    */
   uncertainty?: Shown | null
   /**
-   * What this layer of one weighs.
+   * Mass of this layer of a piece.
    */
   weighs: Shown
 }
@@ -2191,7 +2209,7 @@ export interface Pieces {
  */
 export interface FlakeCount {
   /**
-   * How many there are about, from the nominal size of its cut.
+   * Approximate number, from the nominal size of its cut.
    */
   count: number
   /**
@@ -2219,38 +2237,36 @@ export interface EmptiedEntry {
   } | null
 }
 /**
- * What goes into a pot from the shelf.
+ * Leftovers that go into a pot.
  */
 export interface FromShelf {
   /**
-   * What they bring of each material.
+   * Mass of each material in them.
    */
   brings: MaterialMass[]
   /**
-   * The most heats that one of them has spent, which the whole pot inherits; none where
-   * that is not known of one.
+   * Heats spent by the most heated one, which count for the whole pot; none if not known of one of them.
    */
   heats?: number | null
   /**
-   * Which left-overs, by their names.
+   * The leftovers, by name.
    */
   left_overs: ShelfPart[]
   /**
-   * How far they take each material from its formula; what is measured fresh is wanted
-   * with that in mind.
+   * How far they take each material from its formula; the weigh list allows for it.
    */
   off: Off[]
 }
 /**
- * What of a left-over goes into one pot.
+ * A leftover in a pot.
  */
 export interface ShelfPart {
   /**
-   * Heats that it has spent; none where that is not known.
+   * Heats that it has spent; none if not known.
    */
   heats?: number | null
   /**
-   * How much of it, as the balance shows it.
+   * Mass of it, as the scale shows it.
    */
   mass: Shown
   /**
@@ -2258,8 +2274,7 @@ export interface ShelfPart {
    */
   name: string
   /**
-   * What they spent, as time at the reference temperature of its plastisol's budget; none where that
-   * is not known.
+   * Time that they spent, at the reference temperature of its plastisol's budget; none if not known.
    */
   spent?: Shown | null
 }
@@ -2272,7 +2287,7 @@ export interface Off {
    */
   material: string
   /**
-   * By so much, as a share of what the formula wants of it.
+   * The difference, as a share of what the formula needs.
    */
   off: Shown
 }
@@ -2281,15 +2296,11 @@ export interface Off {
  */
 export interface GoesIn {
   /**
-   * What to mind, as a sentence.
-   */
-  how?: string | null
-  /**
    * In how many portions, each stirred in before the next.
    */
   portions: number
   /**
-   * Whether the book says when; else it is common practice for the kind.
+   * Whether the book states it; else common practice for the kind.
    */
   stated: boolean
   /**
@@ -2317,20 +2328,20 @@ export interface HardnessPointEntry {
   point_ratio: Share
 }
 /**
- * How often a pot is heated, and what that leaves of its stabilizer.
+ * Heats of a pot, and the heat that its stabilizer still withstands.
  */
 export interface Heats {
   /**
-   * What is spent and left, where the book states a budget.
+   * Heat spent and left, if the book states a budget.
    */
   budget?: Calculated5 | null
   /**
-   * How often it is heated.
+   * Number of its heats, reheats between shots included.
    */
   count: number
   /**
-   * The same with the heats of the left-overs in it, of which the pot inherits the most; none where
-   * those are not known. As often was heated what is left of it.
+   * The same with the heats of the most heated leftover in it; none if that is not known. They count for what is
+   * left of the pot.
    */
   in_all?: number | null
 }
@@ -2561,7 +2572,7 @@ export interface ShelfEntry {
   spent?: MeasuredAmount | null
 }
 /**
- * A left-over mix on the shelf.
+ * A leftover on the shelf.
  */
 export interface OnShelf {
   /**
@@ -2571,7 +2582,7 @@ export interface OnShelf {
     [k: string]: unknown
   } | null
   /**
-   * What was there.
+   * Its mass before the day.
    */
   had: Shown
   /**
@@ -2587,13 +2598,51 @@ export interface OnShelf {
    */
   pots: string[]
   /**
-   * What stays on the shelf.
+   * Mass that stays on the shelf.
    */
   stays: Shown
   /**
-   * What goes into pots.
+   * Mass that goes into pots.
    */
   used: Shown
+}
+/**
+ * What one order gets: its lines, packed.
+ */
+export interface Parcel {
+  /**
+   * Its lines, by their places in the plan, counted from 1.
+   */
+  lines: number[]
+  /**
+   * What its pieces weigh, without hooks and packing.
+   */
+  net: Shown
+  /**
+   * The order.
+   */
+  order: string
+  /**
+   * The first day that one of its lines was promised for.
+   */
+  promised?: string | null
+  /**
+   * What its packs take besides pieces, where the book states costs.
+   */
+  takes: ParcelItem[]
+}
+/**
+ * Something that packs take besides pieces.
+ */
+export interface ParcelItem {
+  /**
+   * How many.
+   */
+  count: number
+  /**
+   * Its name.
+   */
+  name: string
 }
 /**
  * A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
@@ -2601,27 +2650,27 @@ export interface OnShelf {
  */
 export interface Plan {
   /**
-   * What the plan had to assume, since the book does not say it.
+   * Assumptions, for what the book does not state.
    */
   assumptions: Note[]
   /**
-   * Numbers that the book does not state, what the plan takes in their place, and which to measure first.
+   * Numbers that the book does not state, what the plan assumes for them, and which to measure first.
    */
   borrowed: Borrowed[]
   /**
-   * What can hurt somebody.
+   * Hazards.
    */
   cautions: Caution[]
   /**
-   * The day on the clock, where the book states an oven: when each pot is heated and shot, and how long it takes.
+   * The time line: when each pot is heated and shot, and how long that takes. Only if the book states an oven.
    */
   clock?: Calculated6 | null
   /**
-   * What the day costs, where the book says how to reckon it.
+   * Cost of the day, if the book states how to calculate it.
    */
   cost?: Calculated7 | null
   /**
-   * The day, as the order list has it.
+   * The day, as written in the order list.
    */
   day?: string | null
   /**
@@ -2629,7 +2678,7 @@ export interface Plan {
    */
   format: Format
   /**
-   * The order lines, in the order in which they were given.
+   * The order lines, as given.
    */
   lines: PlannedLine[]
   /**
@@ -2637,9 +2686,13 @@ export interface Plan {
    */
   made_from?: MadeFrom | null
   /**
-   * What a cup and a spoon hold in it.
+   * The measuring system: what a cup and a spoon hold.
    */
   measures: System
+  /**
+   * What each order gets, the first that is due first.
+   */
+  parcels: Parcel[]
   /**
    * The pots, in the order in which they are first heated.
    */
@@ -2649,11 +2702,15 @@ export interface Plan {
    */
   proof: Proof
   /**
-   * The left-overs of the order list, and what of them is used.
+   * What cannot be right in the book, as it seems: to look at before the day begins.
+   */
+  questions: Note[]
+  /**
+   * The leftovers of the order list, and the part of them that is used.
    */
   shelf: OnShelf[]
   /**
-   * Whose it is.
+   * The shop.
    */
   shop?: string | null
   /**
@@ -2661,11 +2718,11 @@ export interface Plan {
    */
   steps: PlanStep[]
   /**
-   * Materials in stock and what is taken of them; what lasts shortest comes first.
+   * Materials in stock and what the day takes of them, the scarcest first.
    */
   stock: StockEntry[]
   /**
-   * The water that sink rates are told for.
+   * The water of the sink rates.
    */
   water?: SinkWater | null
   /**
@@ -2674,7 +2731,7 @@ export interface Plan {
   work: Work[]
 }
 /**
- * What an order line gets.
+ * An order line in the plan.
  */
 export interface PlannedLine {
   /**
@@ -2696,15 +2753,15 @@ export interface PlannedLine {
    */
   pack_of?: number | null
   /**
-   * How many packs, where it is sold by the pack.
+   * Number of packs, if sold by the pack.
    */
   packs?: number | null
   /**
-   * What a piece weighs.
+   * Mass of a piece.
    */
   piece: Shown
   /**
-   * How many pieces.
+   * Number of pieces.
    */
   pieces: number
   /**
@@ -2720,11 +2777,11 @@ export interface PlannedLine {
    */
   shape?: string | null
   /**
-   * How it sinks, where the book states a water.
+   * How a piece sinks, if the book states a water.
    */
   sinks?: Calculated | null
   /**
-   * What is ordered: the product's name, or its formulas.
+   * The product's name, or its formulas.
    */
   what: string
 }
@@ -2733,36 +2790,35 @@ export interface PlannedLine {
  */
 export interface Pot {
   /**
-   * The cup it is mixed in: what that holds.
+   * Capacity of the cup it is mixed in.
    */
   cup: Shown
   /**
-   * What that cup is called: `2-cup cup`.
+   * Name of that cup: `2-cup cup`.
    */
   cup_name: string
   /**
-   * How it is degassed, where the book states a vacuum.
+   * How it is degassed, if the book states a vacuum.
    */
   degas?: Calculated2 | null
   /**
-   * What goes in from the shelf before the first stage's weigh list, which is then that of
-   * the rest.
+   * Leftovers that go in first; the first stage's weigh list is then for the rest.
    */
   from_shelf?: FromShelf | null
   /**
-   * How often it is heated, and what that leaves of its stabilizer.
+   * Its heats, and the heat that its stabilizer still withstands.
    */
   heats: Heats
   /**
-   * Names it by what it is, as the ids of its steps do: stays where other orders come in or a count changes.
+   * Id made of what it is, like the ids of its steps: it stays the same when other orders come in or a count changes.
    */
   id: string
   /**
-   * What is left over in the cup after the last shot, its heel among it.
+   * Mass left in the cup after the last shot, the heel included.
    */
   left_over: Shown
   /**
-   * What stays on the cup's wall and in the injector.
+   * Mass lost on the wall of the cup and in the injector.
    */
   lost: Shown
   /**
@@ -2770,29 +2826,28 @@ export interface Pot {
    */
   pot: string
   /**
-   * What all sprues weigh.
+   * Mass of all sprues.
    */
   sprues: Shown
   /**
-   * What is made in it, one after the other.
+   * Its stages, in order.
    */
   stages: Stage[]
   /**
-   * What is dangerous in it, and what would help.
+   * What is wrong or risky in it, and what would help.
    */
   warnings: Note[]
 }
 /**
- * One composition of a pot: what goes in, and what is shot out.
+ * One composition of a pot: what goes in, and what is shot.
  */
 export interface Stage {
   /**
-   * What is then in the pot for the next stage, or is left over.
+   * Mass in the pot for the next stage, or left over.
    */
   carried: Shown
   /**
-   * Its heats one by one, where the book states an oven: which shots are made in each, and the table of each
-   * reheat.
+   * Its heats one by one: the shots of each, and the table of each reheat. Only if the book states an oven.
    */
   clock?: Calculated4 | null
   /**
@@ -2800,7 +2855,7 @@ export interface Stage {
    */
   density: Shown
   /**
-   * Its standard uncertainty, as measured fresh from the weigh lists.
+   * Its standard uncertainty from the weigh lists; none in a pot with a leftover, whose composition is not known that well.
    */
   density_uncertainty?: Shown | null
   /**
@@ -2820,16 +2875,16 @@ export interface Stage {
    */
   formulas: string[]
   /**
-   * How it is heated each time, where the book states an oven.
+   * How it is heated, if the book states an oven.
    */
   heating?: Calculated3 | null
   /**
-   * How often it is heated: once, again for each laminated piece, and again where its shots take longer than
-   * it stays hot.
+   * Number of heats: one, another for each laminated piece, and reheats where its shots take longer than it stays
+   * hot.
    */
   heats: number
   /**
-   * What the pot then holds.
+   * Mass in the pot then.
    */
   holds: Shown
   /**
@@ -2849,12 +2904,12 @@ export interface Stage {
    */
   sprues_back: Shown
   /**
-   * How often to stir against the settling of its salt, where the book states the grain and the viscosity; else
-   * it is stirred before every load.
+   * How often to stir so that salt does not settle, if the book states the grain and the viscosity; else stir
+   * before every load.
    */
   stir_every?: Shown | null
   /**
-   * What goes in at this stage.
+   * Weigh list of what goes in.
    */
   weigh: Weigh[]
 }
@@ -2867,23 +2922,24 @@ export interface Weigh {
    */
   add: GoesIn
   /**
-   * The way chosen: the formula's own measure, or another where that is surer.
+   * The chosen way: the formula's own measure, or another that is surer.
    */
   best: Way
   /**
-   * Why no way keeps the tolerance, and from what amount on one would.
+   * Caution that no tool keeps the tolerance (code `dose-beyond-bench`): the error of the chosen way, and the amount
+   * from which on a tool would keep it. None if the tolerance is kept.
    */
   beyond?: Note | null
   /**
-   * How sure that is.
+   * Its uncertainty.
    */
   doubt?: Doubt | null
   /**
-   * How sure it is on the balance, where the way chosen is another and the balance keeps the tolerance.
+   * Its uncertainty on the scale, if that keeps the tolerance and another way is chosen.
    */
   doubt_weighed?: Doubt | null
   /**
-   * What it is for.
+   * Its kind.
    */
   kind: Kind
   /**
@@ -2891,15 +2947,15 @@ export interface Weigh {
    */
   material: string
   /**
-   * The same by the other tools of the bench, where they keep the tolerance.
+   * Ways by the other tools of the bench that keep the tolerance.
    */
   others: Way[]
   /**
-   * The largest relative error that the shop accepts.
+   * The largest relative error that the shop allows.
    */
   tolerance: Shown
   /**
-   * What the formula wants.
+   * Mass needed by the formula.
    */
   wanted: Shown
   /**
@@ -2912,7 +2968,7 @@ export interface Weigh {
  */
 export interface Way {
   /**
-   * What that gives.
+   * Mass that it gives.
    */
   gives: Shown
   /**
@@ -2920,24 +2976,24 @@ export interface Way {
    */
   measure: string
   /**
-   * How far the material is then off, as a share of all of it that is in the mix.
+   * Error of that, as a share of all of the material in the mix.
    */
   off: Shown
   /**
-   * With which tool.
+   * The tool.
    */
   tool: Tool
 }
 /**
- * How many pots a day needs at least, and why.
+ * Minimum number of pots of a day, and why.
  */
 export interface Proof {
   /**
-   * No plan has fewer than this.
+   * Minimum of any plan.
    */
   least: number
   /**
-   * How many the plan has.
+   * Number of pots of the plan.
    */
   pots: number
   /**
@@ -2946,11 +3002,11 @@ export interface Proof {
   reasons: ProofReason[]
 }
 /**
- * One argument for a number of pots; where bases differ their numbers add up.
+ * A reason for a number of pots; those of different bases add up.
  */
 export interface ProofReason {
   /**
-   * The argument as a sentence, with its numbers.
+   * The reason as a sentence, with its numbers.
    */
   because: string
   /**
@@ -2958,16 +3014,16 @@ export interface ProofReason {
    */
   formulas: ProofFormula[]
   /**
-   * How many pots it calls for.
+   * Number of pots that it calls for.
    */
   pots: number
 }
 /**
- * What one formula adds to an argument.
+ * What a formula adds to a reason.
  */
 export interface ProofFormula {
   /**
-   * Its numbers: what its shots take, and what a pot gives of it.
+   * Its numbers: what its shots need, and what a pot gives.
    */
   because: string
   /**
@@ -2975,7 +3031,7 @@ export interface ProofFormula {
    */
   formula: string
   /**
-   * Pots that it needs for itself, where the argument adds these up.
+   * Pots that it needs for itself, if the reason adds these up.
    */
   pots?: number | null
 }
@@ -3017,7 +3073,7 @@ export interface PlanStep {
  */
 export interface StepAt {
   /**
-   * What to know with it, each a sentence.
+   * What else matters at the bench, each a sentence.
    */
   details: string[]
   /**
@@ -3025,17 +3081,46 @@ export interface StepAt {
    */
   draw?: number | null
   /**
+   * What to know beyond that, each a sentence.
+   */
+  notes: string[]
+  /**
+   * Its number among the steps of the pot, counted from 1: other steps refer to it.
+   */
+  number: number
+  /**
    * The pot's letter.
    */
   pot: string
+  /**
+   * The table to heat by, the coldest reading first; empty at every other step, and where the times are not known.
+   */
+  readings: Reading[]
   /**
    * Which of its stages, counted from 1.
    */
   stage: number
   /**
-   * What to do, as a sentence.
+   * What to do, in one or two sentences that begin with the verb.
    */
   text: string
+}
+/**
+ * A row of the table to heat by: from the reading where the row before it ends.
+ */
+export interface Reading {
+  /**
+   * The thermometer shows less than this; none in the last row.
+   */
+  below?: Shown | null
+  /**
+   * How long the oven runs then; none where it does not.
+   */
+  burst?: Shown | null
+  /**
+   * What to do, in a few words: the burst, the next step, or stop.
+   */
+  go: string
 }
 /**
  * What is ticked off within a step: a material, a fill, a burst, a load, or all of it.
@@ -3065,17 +3150,21 @@ export interface StepItem {
    * What to do, in a few words.
    */
   text: string
+  /**
+   * Its place in the stage's weigh list, counted from 1.
+   */
+  weigh?: number | null
 }
 /**
- * A material in stock, and what the day takes of it.
+ * A material in stock, and what the day needs of it.
  */
 export interface StockEntry {
   /**
-   * What was there.
+   * Mass on hand.
    */
   had: Shown
   /**
-   * What is left; none where it runs short.
+   * Mass left; zero if it runs short.
    */
   left: Shown
   /**
@@ -3083,24 +3172,24 @@ export interface StockEntry {
    */
   material: string
   /**
-   * Packages to buy for what is missing, where the book states a price and so a package.
+   * Packages to buy for what is missing, if the book states a price and so a package.
    */
   packages?: number | null
   /**
-   * The pot that cannot be filled any more, where something is missing.
+   * The first pot that it is not enough for, if any.
    */
   runs_out_in?: string | null
   /**
-   * What is missing.
+   * Mass missing.
    */
   short: Shown
   /**
-   * What the day's pots take.
+   * Mass that the day's pots need.
    */
   used: Shown
 }
 /**
- * The water that sink rates are told for.
+ * The water of the sink rates.
  */
 export interface SinkWater {
   /**
@@ -3129,8 +3218,7 @@ export interface Work {
    */
   from: WorkFrom[]
   /**
-   * How the pots that are heated for this are heated together as one load, where there are several
-   * and the book states an oven.
+   * How the pots that are heated for this are heated as one load, if there are several and the book states an oven.
    */
   heating?: Calculated3 | null
   /**
@@ -3138,7 +3226,7 @@ export interface Work {
    */
   mold: string
   /**
-   * How many shots.
+   * Number of shots.
    */
   shots: number
   /**
@@ -3151,7 +3239,7 @@ export interface Work {
  */
 export interface WorkFrom {
   /**
-   * Whether it is heated for this; else the heat of the work before still serves.
+   * Whether it is heated for this; else it is still hot from the work before.
    */
   heat: boolean
   /**
@@ -3330,7 +3418,7 @@ export interface BatchResponse {
  */
 export interface Becomes {
   /**
-   * What must be added in all.
+   * Total mass of the additions.
    */
   adds: Shown
   /**
@@ -3342,7 +3430,7 @@ export interface Becomes {
    */
   formulas: string[]
   /**
-   * What the pot weighs then.
+   * Mass of the pot then.
    */
   mass: Shown
   /**
@@ -4152,7 +4240,7 @@ export interface InPot {
    */
   material: string
   /**
-   * How far it is off per mass of base; none where the formula lacks it or no base is there.
+   * How far it is off per mass of base; none if the formula lacks it or there is no base.
    */
   off?: Shown | null
 }
@@ -5524,7 +5612,7 @@ export interface HeatRequest {
    */
   timed_specific_heat?: MeasuredAmount | null
   /**
-   * Heatings that the shop has timed, all at one setting; needed without the rated power. Unit: none; one or more. Default: none.
+   * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and after and the time; needed without the rated power. Unit: none; 1 to 1000. Default: none.
    */
   timings?: TimingEntry[] | null
   /**
@@ -5614,7 +5702,7 @@ export interface CoolingRequest {
   /**
    * The point of a piece whose temperature counts. Unit: none; center or mean. Default: center.
    */
-  piece_point?: PieceTemperature | null
+  piece_point?: Point | null
   /**
    * The thickest part of a piece: a rod, a plate or a ball. Unit: none; 0.2 to 200 mm.
    */
@@ -5646,7 +5734,7 @@ export interface ClockRequest {
    */
   clock_mix: Amount
   /**
-   * The pot's shots in their order, like ones together. Unit: none; at most 100 000 shots.
+   * The pot's shots in their order, like ones together: of each run the number of shots, the mass that one takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000 shots. Unit: none; 1 to 1000.
    */
   clock_runs: RunEntry[]
   /**
@@ -5959,7 +6047,7 @@ export interface CorrectRequest {
     [k: string]: Amount
   }
   /**
-   * The base that the pot was meant for: what `pot` does not name then went in as the formulas say. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
+   * The base that the pot was meant for: what `pot` does not name then went in as the formulas have it. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
    */
   pot_base?: Amount | null
   /**
@@ -6044,13 +6132,12 @@ export interface CorrectResponse {
    */
   add: Weigh[]
   /**
-   * What else of the book it could become, the least addition first; looked for where it
-   * cannot be made right.
+   * Other formulas of the book that it could become, the smallest addition first; only if it cannot be made right.
    */
   becomes: Becomes[]
   calculate: 'correct'
   /**
-   * What the cup may hold.
+   * Maximum fill of the cup.
    */
   cup: Shown
   /**
@@ -6058,31 +6145,31 @@ export interface CorrectResponse {
    */
   fault?: Fault | null
   /**
-   * What does not belong.
+   * Materials that do not belong.
    */
   foreign: MaterialMass[]
   /**
-   * What the pot weighs then.
+   * Mass of the pot then.
    */
   mass: Shown
   /**
-   * Materials of the formula of which nothing is added: what is too much already.
+   * Materials of the formula of which nothing is added: there is enough or too much already.
    */
   nothing_of: string[]
   /**
-   * How far each material of the formula stays off then, measures of the bench apart.
+   * How far each material of the formula stays off then, rounding of the measures aside.
    */
   off: Off[]
   /**
-   * What can be done.
+   * The outcome.
    */
   outcome: Outcome
   /**
-   * What is in the pot.
+   * The mix in the pot.
    */
   pot: InPot[]
   /**
-   * The least that the pot must weigh to be right, in a cup large enough.
+   * Smallest mass at which the pot is right, in a cup large enough.
    */
   right_mass?: Shown | null
   /**
@@ -6090,12 +6177,11 @@ export interface CorrectResponse {
    */
   right_volume?: Shown | null
   /**
-   * Materials of which so little lacks that no tool measures it; they keep their tolerance
-   * without it.
+   * Materials of which too little is missing for any tool; they keep their tolerance without it.
    */
   too_little: string[]
   /**
-   * What does not belong, but is little enough to let pass.
+   * Materials that do not belong, but are little enough to stay.
    */
   traces: MaterialMass[]
   /**
