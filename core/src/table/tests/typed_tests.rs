@@ -250,7 +250,7 @@ fn typed(name: &str, given: &Given<'_>) -> Option<Result<Vec<f64>, Code>> {
                     .with_feed(given.get(P::Feed));
                 let found = shot.masses()?;
                 let (least, most) = match given.is_given(P::Feed) {
-                    true => (found.clone(), found.clone()),
+                    true => (found, found),
                     false => (
                         shot.with_feed(Ratio::from(0.0)).masses()?,
                         shot.with_feed(Ratio::from(1.0)).masses()?,
