@@ -53,7 +53,7 @@ export function curveOf(piece, salt) {
     points.push(next)
   }
   if (points.length < 2) return { fault: end ?? { message: 'No salt can go in.', help: '' } }
-  const dosed = base.dosed && askFor({ mass: base.dosed })
+  const dosed = base.dosed && askFor({ per_volume: base.dosed })
   // The place of the book's dose on the scale; a step within rounding is taken as a step.
   const exact = dosed?.salt ? dosed.salt.as_scooped.value / (points[1].salt.as_scooped.value || 1) : null
   const now = exact === null ? null : Math.abs(exact - Math.round(exact)) < 1e-6 ? Math.round(exact) : exact
