@@ -163,7 +163,15 @@ impl<'a> Check<'a> {
     fn shown(&mut self, at: &str, shown: &Value) -> f64 {
         let (number, text) = (value(shown), text(&shown["text"]));
         let unit = shown["unit"].as_str().unwrap_or_default();
-        let right = says(&text, number, unit, self.shop.system);
+        let system = self.shop.system;
+        let right = match shown["other"].as_str() {
+            Some(other) => {
+                let is_said = |text: &str| says(text, number, unit, system);
+                let is_near = |text: &str| is_said(text) || is_near_in_cups(text, number, system);
+                (is_said(&text) && is_near(other)) || (is_near(&text) && is_said(other))
+            }
+            None => says(&text, number, unit, system),
+        };
         self.object(right, || format!("{at}: \"{text}\" is not {number} {unit}"));
         number
     }
@@ -374,8 +382,6 @@ impl<'a> Check<'a> {
             add["when"] == when.as_str() && add["stated"] == stated && add["portions"] == portions,
             || format!("{at}: it goes in {when}, in {portions}"),
         );
-        let minds = ["salt", "scent"].contains(&kind.as_str());
-        self.object(add["how"].is_string() == minds, || format!("{at}: how it goes in"));
     }
 
     /// The measures that the formulas of a stage dose a material in; of a base, that of the amounts they are per.
@@ -957,7 +963,14 @@ fn tally(
     }
 }
 
-/// Whether `text` says `number` as well as its digits can.
+/// Whether a text in cups is a number of milliliters to the nearest eighth of a cup.
+fn is_near_in_cups(text: &str, ml: f64, system: &str) -> bool {
+    let cup = amount::household_ml("cup", system).unwrap_or(f64::NAN);
+    let said = amount::ml(text, system).unwrap_or(f64::NAN);
+    text.ends_with("cup") && (said - ml).abs() <= cup / 16.0 * (1.0 + 1e-6)
+}
+
+/// Whether `text` shows `number` as well as its digits can.
 fn says(text: &str, number: f64, unit: &str, system: &str) -> bool {
     let Some((first, rest)) = amount::number(text) else { return false };
     let within = |bound: f64| (first - number).abs() <= bound * (1.0 + 1e-6);
@@ -966,29 +979,13 @@ fn says(text: &str, number: f64, unit: &str, system: &str) -> bool {
         "g/mL" => rest == "g/mL" && within(0.0005),
         "1" => rest == "%" && (first / 100.0 - number).abs() <= 0.000_5 * (1.0 + 1e-6),
         "°C" => {
-            let (one, other) = match text.split_once(" (") {
-                Some((one, other)) => (one, other.trim_end_matches(')')),
-                None => (text, text),
-            };
-            [one, other].iter().all(|text| {
-                let bound = if text.ends_with("°F") { 0.5 / 1.8 } else { 0.5 };
-                (amount::celsius(text) - number).abs() <= bound + 1e-6
-            })
+            let bound = if text.ends_with("°F") { 0.5 / 1.8 } else { 0.5 };
+            (amount::celsius(text) - number).abs() <= bound + 1e-6
         }
-        "mL" => match text.split_once(" (") {
-            Some((ml, cups)) => {
-                let cups = amount::ml(cups.trim_end_matches(')'), system).unwrap_or(f64::NAN);
-                let sixteenth = amount::household_ml("cup", system).unwrap_or(f64::NAN) / 16.0;
-                rest.starts_with("mL")
-                    && amount::ml(ml, system).is_some()
-                    && within(0.5)
-                    && (cups - number).abs() <= sixteenth * (1.0 + 1e-6)
-            }
-            None => {
-                let ml = amount::ml(text, system).unwrap_or(f64::NAN);
-                (ml - number).abs() <= (WORDS * number).max(if rest == "mL" { 0.5 } else { 0.0 })
-            }
-        },
+        "mL" => {
+            let ml = amount::ml(text, system).unwrap_or(f64::NAN);
+            (ml - number).abs() <= (WORDS * number).max(if rest == "mL" { 0.5 } else { 0.0 })
+        }
         _ => false,
     }
 }
