@@ -56,8 +56,8 @@ impl fmt::Display for Sheet<'_> {
         let plan = self.0;
         let mut page = plan.headed("BENCH SHEET");
         page.orders(&plan.lines);
-        page.to_check(plan);
-        page.to_buy(&plan.stock);
+        page.checks(plan);
+        page.shopping(&plan.stock);
         page.work(plan);
         page.cautions(plan);
         page.cards(plan);

@@ -38,7 +38,7 @@ impl Page {
     }
 
     /// What to look at before the day begins.
-    pub(super) fn to_check(&mut self, plan: &Plan) {
+    pub(super) fn checks(&mut self, plan: &Plan) {
         let borrowed = plan.borrowed.first().map(|first| {
             format!("Some numbers of the book are borrowed; see the notes. First: {}", first.how)
         });
@@ -59,7 +59,7 @@ impl Page {
     }
 
     /// Stock that runs short.
-    pub(super) fn to_buy(&mut self, stock: &[StockEntry]) {
+    pub(super) fn shopping(&mut self, stock: &[StockEntry]) {
         let short = || stock.iter().filter(|entry| entry.short.quantity > Mass::default());
         if short().next().is_none() {
             return;
