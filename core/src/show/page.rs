@@ -41,7 +41,8 @@ impl Page {
 
     /// A heading in a rule of `mark`, with `right` at its end.
     pub(crate) fn headed(&mut self, left: &str, right: &str, mark: char) {
-        let right = cut(right, WIDTH / 2);
+        const HALF: usize = 40;
+        let right = cut(right, HALF);
         let room = WIDTH.saturating_sub(right.chars().count()).saturating_sub(6);
         let left = cut(left, room);
         let rest = room.saturating_sub(left.chars().count()).saturating_add(2);
