@@ -171,7 +171,11 @@ impl Numbers {
         let place = |parameter| {
             calculation.parameters.iter().position(|field| field.parameter == parameter)
         };
-        let ball = [Parameter::Length, Parameter::PieceVolume, Parameter::Diameter].map(place);
+        let ball = [
+            place(Parameter::Length),
+            place(Parameter::PieceVolume).or(place(Parameter::CavityVolume)),
+            place(Parameter::Diameter),
+        ];
         if let [Some(length), Some(volume), Some(diameter)] = ball
             && let (Owned::Omitted, Owned::Number(ml)) =
                 (&self.values[length], &self.values[volume])
