@@ -58,7 +58,7 @@ pub struct Book {
     pub oven: Option<ShopOven>,
     /// How the shop works.
     pub limits: Limits,
-    /// How it reckons what a day costs.
+    /// How it calculates the cost of a day.
     pub costing: Option<Costing>,
 }
 
@@ -122,7 +122,7 @@ pub struct Cavities {
 pub struct PieceBody {
     /// Its shape.
     pub shape: Shape,
-    /// A drop of such a piece, which tells its own drag.
+    /// A drop of such a piece, which gives its own drag.
     pub drop: Option<SeenDrop>,
 }
 
@@ -133,13 +133,13 @@ pub struct SeenDrop {
     pub drop: TimedDrop,
     /// Density of the piece, its salt and voids counted.
     pub density: MassDensity,
-    /// The water that it fell in; `None`: the one that its fall is told for.
+    /// The water that it fell in; `None`: the one that its sink rate is shown for.
     pub water: Option<Water>,
 }
 
 impl PieceBody {
     /// A piece of `volume` with `hook` and, where a drop was timed, its own drag; `water` is the one that its fall is
-    /// told for.
+    /// shown for.
     ///
     /// # Errors
     /// Those of [`Body::with_drop`].
@@ -260,7 +260,7 @@ words! {
 pub struct Limits {
     /// Share of pieces that are not fit to sell, 0 unless stated.
     pub rejects: f64,
-    /// How sure the number of good pieces shall be, 90 % unless stated
+    /// Confidence that enough good pieces come out, 90 % unless stated
     /// (common practice, no source).
     pub confidence: f64,
     /// Largest relative error of a dose, 5 % unless stated (common practice, no source).
@@ -277,7 +277,7 @@ pub struct Limits {
     pub heats: Option<u32>,
     /// Whether base may be added to a pot that has been drawn from; no unless stated.
     pub fresh_base: bool,
-    /// The water to tell sink rates for.
+    /// The water to show sink rates for.
     pub water: Option<FishedWater>,
 }
 

@@ -10,7 +10,7 @@ use crate::parameter::{Parameter, ParameterError};
 use crate::quantity::{Mass, MassDensity, Volume};
 use crate::show::legible::{InBenchUnits, plain};
 
-/// Mass per volume that the material itself displaces in a mix, air left out.
+/// Mass per volume that the material itself displaces in a mix, without air.
 #[derive(Clone, Copy, PartialEq, PartialOrd)]
 pub struct TrueDensity(MassDensity);
 

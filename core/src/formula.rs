@@ -140,7 +140,7 @@ impl Recipe {
     /// Combines `formulas` into one recipe.
     ///
     /// Exactly one base must come out: formulas that name a base must name the same one, and
-    /// `default_base` stands in where none does.
+    /// `default_base` is used where none does.
     ///
     /// # Errors
     /// No base or different ones; one material dosed twice while `overlap` refuses it; shares of

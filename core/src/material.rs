@@ -132,14 +132,14 @@ impl ShotWindow {
     }
 }
 
-/// The heat that a plastisol stands, as its supplier states it or the shop has seen it.
+/// The heat that a plastisol withstands, as its supplier states it or the shop has seen it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HeatBudget {
     /// So long at the reference temperature.
     pub time: Time,
     /// The reference temperature.
     pub at: ThermodynamicTemperature,
-    /// With so much stabilizer, in mass per mass of base: zero where it is in the base already.
+    /// With this stabilizer, in mass per mass of base: zero where it is in the base already.
     pub with: Ratio,
 }
 
@@ -173,7 +173,7 @@ pub struct Material {
     pub shot_window: Option<ShotWindow>,
     /// Activation energy of its decay in the heat, with who states it.
     pub activation_energy: Option<Measured<MolarEnergy>>,
-    /// Of a plastisol: the heat that it stands.
+    /// Of a plastisol: the heat that it withstands.
     pub budget: Option<HeatBudget>,
     /// Of a stabilizer: the heat that more of it buys.
     pub buys: Option<Extra>,
@@ -189,7 +189,7 @@ pub struct Material {
     pub tolerance: Option<f64>,
     /// Anything else worth knowing.
     pub notes: Option<String>,
-    /// Which of its densities the book does not state, so that a usual one stands in its place.
+    /// Which of its densities the book does not state, so that a usual one is used.
     pub borrowed: Vec<Property>,
 }
 

@@ -94,7 +94,7 @@ pub enum Assumption {
     FusedAsLiquid(MaterialId),
     /// The expansion of this material is unknown and taken as none.
     NoExpansion(MaterialId),
-    /// The shot window of this plastisol is unknown; its shots are reckoned at 20 °C.
+    /// The shot window of this plastisol is unknown; its shots are calculated at 20 °C.
     NoShotWindow(MaterialId),
 }
 

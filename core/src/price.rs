@@ -80,7 +80,7 @@ pub enum PriceError {
     #[error("\"{0}\" does not read as a price.")]
     Shape(String),
     /// The currency is no three-letter code.
-    #[error("\"{0}\" is no currency code.")]
+    #[error("\"{0}\" is not a currency code.")]
     Currency(String),
     /// The package cannot be read.
     #[error(transparent)]

@@ -9,7 +9,7 @@
 //! - for a finished density ρ_t, with ρ′ = ρ_t/(1 − φ): m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft));
 //! - piece weight by the shot's equation, V_c (1 − φ) [(1 − f) M/V_h + f M/V]; both densities depend on m_s,
 //!   and the equation is solved by halving between no salt and the most, to the last bit that f64 has;
-//! - sink density: mass over volume of the piece with its hook and weight, solved likewise.
+//! - sink density: mass over volume of the piece with its hook and weight, solved the same way.
 //!
 //! Ideal additivity of volumes, source: conservation of mass and volume. It fits salt in plastisol, which
 //! neither dissolves in it nor takes it up.
@@ -101,7 +101,7 @@ pub struct Salt {
     pub expansion: TemperatureCoefficient,
 }
 
-/// The softener that goes in beside the salt, since salt makes a body harder.
+/// The softener that goes in with the salt, since salt makes a body harder.
 #[derive(Clone, Copy, PartialEq)]
 pub struct SaltSoftener {
     /// Mass of softener per mass of salt (k), zero or above.
@@ -149,7 +149,7 @@ pub struct Unsalted {
     pub voids: Ratio,
     /// The salt.
     pub salt: Salt,
-    /// The softener that goes in beside it, if any.
+    /// The softener that goes in with it, if any.
     pub softener: Option<SaltSoftener>,
     /// The most salt that may be in the finished mix, by volume without voids: above 0 and below 1.
     pub most_solids: Ratio,
@@ -202,7 +202,7 @@ impl Diagnose for SaltError {
                 "Use less softener per salt, or check the salt's true density.".into()
             }
             Self::OutOfReach { least, most, most_solids, .. } => format!(
-                "In reach is {} (no salt) to {} (the most, with a limit of {} salt by volume).",
+                "In reach is {} (no salt) to {} (the maximum, with a limit of {} salt by volume).",
                 least.figure().at_least(),
                 most.figure().at_most(),
                 show::percent(most_solids)
@@ -502,7 +502,7 @@ impl Unsalted {
 
     /// The mass of salt that brings this mix to `loading` (equations: [module](self)).
     ///
-    /// The softener that goes in beside it is k times as much.
+    /// The softener that goes in with it is k times as much.
     ///
     /// # Errors
     /// As [`Unsalted::ratio`].
@@ -918,7 +918,7 @@ mod tests {
                 let back = mix.convert(stated, form).unwrap();
                 let size = most.value().abs();
                 prop_assert!((back.value() - stated.value()).abs() <= 1e-13 * size, "{form}");
-                // The mass itself comes back as well as the form tells masses apart.
+                // The mass itself comes back as well as the form distinguishes masses.
                 let mass = mix.salt_mass(stated).unwrap();
                 let blur = size / (most.value() - least.value());
                 let off = ((mass - salt) / mix.most_salt()).value.abs();

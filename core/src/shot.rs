@@ -7,7 +7,7 @@
 //! - piece: m_piece = V_c (1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)]: while it cools a piece draws the share f of its
 //!   contraction from the sprue;
 //! - feed: Σn (m_piece − V_c ρ_hot (1 − φ)) ≤ V_s ρ_hot (1 − φ) + m_top. Where the sprue and the topping
-//!   cannot feed so much, they feed what they have, the pieces sink in, and the result says by how much.
+//!   cannot feed that much, they feed what they have, the pieces sink in, and the result says by how much.
 //!
 //! What is fed leaves the sprue, so fill = pieces + sprue left. The fields of [`ShotMass`] hold to it within
 //! (k + 3) u Σm for k shapes of cavity, with u = 2⁻⁵³ and Σm the masses added.

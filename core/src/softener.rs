@@ -122,7 +122,7 @@ pub enum SoftenerError {
         measured: Scale,
     },
     /// A ratio outside the points.
-    #[error("{} of base lies outside the measured points.", show::percent(.asked))]
+    #[error("{} of base is outside the measured points.", show::percent(.asked))]
     RatioOutside {
         /// The ratio asked for.
         asked: Ratio,
@@ -132,7 +132,7 @@ pub enum SoftenerError {
         most: Ratio,
     },
     /// A hardness outside the points.
-    #[error("{scale} {} lies outside the measured points.", show::number(*.asked))]
+    #[error("{scale} {} is outside the measured points.", show::number(*.asked))]
     HardnessOutside {
         /// The reading asked for.
         asked: f64,
@@ -334,7 +334,7 @@ impl<'a> SaltedCurve<'a> {
         Ok(Self { points })
     }
 
-    /// The softener, mass per mass of base, that goes in beside `salt`, mass per mass of base.
+    /// The softener, mass per mass of base, that goes in with `salt`, mass per mass of base.
     ///
     /// # Errors
     /// [`SoftenerError::RatioOutside`], which says what the points reach.

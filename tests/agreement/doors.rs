@@ -60,6 +60,21 @@ const FLAKE: &[(Parameter, &str)] = &[
     (Parameter::OtherAsScooped, "/other_flake/as_scooped"),
 ];
 
+const SALT_SINKING: &[(Parameter, &str)] = &[
+    (Parameter::SaltDensity, "/salt/density"),
+    (Parameter::SaltExpansion, "/salt/expansion"),
+    (Parameter::SoftenerPerSalt, "/salt_softener/per_salt"),
+    (Parameter::SoftenerDensity, "/salt_softener/material/density"),
+    (Parameter::SoftenerExpansion, "/salt_softener/material/expansion"),
+    (Parameter::SinkRate, "/loading/sink_rate"),
+    (Parameter::WaterTemperature, "/salted_water/temperature"),
+    (Parameter::SalinityPractical, "/salted_water/salinity_practical"),
+    (Parameter::SalinityAbsolute, "/salted_water/salinity_absolute"),
+    (Parameter::DropDepth, "/salted_body/drop/depth"),
+    (Parameter::DropTime, "/salted_body/drop/time"),
+    (Parameter::DropDensity, "/salted_body/drop/density"),
+];
+
 macro_rules! doors {
     ($($name:literal $($places:expr)?; $(besides $besides:expr;)? $(without $without:expr;)? gives [$($result:literal = $at:literal),+];)*) => {
         const DOORS: &[Door] = &[$(Door {
@@ -86,6 +101,8 @@ doors! {
     "salt_mass" SALT; besides SALT_BESIDES; gives ["salt_mass" = "/mass", "softener_mass" = "/softener"];
     "salt_convert" SALT; besides SALT_BESIDES; gives ["loading" = "/form"];
     "salt_for_density" SALT; besides SALT_BESIDES; gives ["salt_mass" = "/mass"];
+    "salt_for_sink_rate" SALT_SINKING; besides SALT_BESIDES; without &[Parameter::Shape];
+        gives ["salt_mass" = "/mass", "softener_mass" = "/softener", "finished_density" = "/density"];
     "shot_fill" &[
         (Parameter::Cavities, "/mold/cavities"),
         (Parameter::CavityVolume, "/mold/cavity"),
@@ -214,6 +231,8 @@ impl Door {
         let given = |parameter| {
             arguments.iter().find(|(known, _)| *known == parameter).map(|(_, argument)| *argument)
         };
+        let salted = self.calculation == "salt_for_sink_rate";
+        let body = if salted { "/salted_body" } else { "/body" };
         Some(match parameter {
             // An equivalent time is that of readings at the reference temperature; a part is chosen in the answer.
             Parameter::EquivalentTime | Parameter::Part | Parameter::Parts => return None,
@@ -223,10 +242,10 @@ impl Door {
                 _ => return None,
             },
             Parameter::Diameter if given(Parameter::Length) == Some(Argument::Omitted) => {
-                "/body/ball/diameter".into()
+                format!("{body}/ball/diameter")
             }
-            Parameter::Diameter => "/body/stick/diameter".into(),
-            Parameter::Length => "/body/stick/length".into(),
+            Parameter::Diameter => format!("{body}/stick/diameter"),
+            Parameter::Length => format!("{body}/stick/length"),
             parameter => format!("/{}", parameter.name()),
         })
     }

@@ -9,7 +9,7 @@ use crate::doors::Door;
 
 /// A number of each parameter that some example has, or else a usual one.
 fn usual(parameter: Parameter) -> f64 {
-    let usual = match parameter {
+    match parameter {
         Parameter::AbsolutePressure => 12.0,
         Parameter::Altitude => 640.0,
         Parameter::AirPressure => 97.0,
@@ -62,10 +62,9 @@ fn usual(parameter: Parameter) -> f64 {
                     _ => None,
                 }
             });
-            return found.next().unwrap_or_else(|| panic!("no usual {parameter}"));
+            found.next().unwrap_or_else(|| panic!("no usual {parameter}"))
         }
-    };
-    usual
+    }
 }
 
 /// The numbers, lists and texts of one call.
@@ -172,7 +171,11 @@ impl Numbers {
         let place = |parameter| {
             calculation.parameters.iter().position(|field| field.parameter == parameter)
         };
-        let ball = [Parameter::Length, Parameter::PieceVolume, Parameter::Diameter].map(place);
+        let ball = [
+            place(Parameter::Length),
+            place(Parameter::PieceVolume).or(place(Parameter::CavityVolume)),
+            place(Parameter::Diameter),
+        ];
         if let [Some(length), Some(volume), Some(diameter)] = ball
             && let (Owned::Omitted, Owned::Number(ml)) =
                 (&self.values[length], &self.values[volume])

@@ -4,10 +4,10 @@ use super::BatchError;
 use crate::parameter::{Check, Parameter, Relation};
 use crate::quantity::Ratio;
 
-/// The greatest confidence that is reckoned with.
+/// Highest confidence that is accepted.
 pub const MOST_CONFIDENCE: f64 = 1.0 - 1e-9;
 
-/// Rejects to reckon with.
+/// Rejects to allow for.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rejects {
     /// Share p of cast pieces that are rejects, each by itself: 0 to below 1.
@@ -27,7 +27,7 @@ impl Rejects {
 /// P[Bin(cast, 1 − p) ≥ wanted]: the probability that of `cast` pieces at least `wanted` are good.
 ///
 /// Sums the binomial distribution of the rejects outward from its greatest term, each term from its neighbor,
-/// and divides by the sum of all: no factorial, no underflow. Terms below 1e-20 of the greatest are left out;
+/// and divides by the sum of all: no factorial, no underflow. Terms below 1e-20 of the greatest are skipped;
 /// the result is good to 1e-12.
 pub(super) fn enough(cast: u64, wanted: u64, rate: f64) -> f64 {
     const NEGLIGIBLE: f64 = 1e-20;
@@ -66,7 +66,7 @@ pub(super) fn enough(cast: u64, wanted: u64, rate: f64) -> f64 {
 }
 
 /// The share of rejects that `rejects` of `cast` pieces speak for, with `confidence`: from the least
-/// to the greatest rate at which so many, or more, or so few, are not a rare thing.
+/// to the greatest rate at which the count, or more, or fewer, is not a rare thing.
 ///
 /// The exact interval of a binomial share (Clopper and Pearson, Biometrika 26 (1934) 404): with
 /// α = 1 − confidence, P[Bin(n, p₁) ≥ x] = α/2 and P[Bin(n, p₂) ≤ x] = α/2; p₁ = 0 where x = 0 and

@@ -57,7 +57,7 @@ words! {
     }
 }
 
-/// One thing to do, so many times.
+/// One thing to do, a number of times.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub enum Step {
@@ -190,7 +190,7 @@ impl Wanted {
         Measure { tool, steps, mass, deviation, acts, within }
     }
 
-    /// The mass from which on steps of `step` keep the tolerance, where the tool gives so much.
+    /// The mass from which on steps of `step` keep the tolerance, where the tool can give it.
     fn least(self, step: Mass, most: Mass) -> Option<Mass> {
         let least = step / (2.0 * self.tolerance);
         (least <= most).then_some(least)
@@ -354,7 +354,7 @@ impl Bench {
                 volume += size * f64::from(times);
             }
         }
-        // The search's own sum decides, lest a rounding between the two contradict it.
+        // The search's own sum decides, so that no rounding between the two contradicts it.
         let within = found.deviation.abs() <= wanted.tolerance;
         Measure { within, ..wanted.measured(tool, steps, density * volume, found.acts) }
     }

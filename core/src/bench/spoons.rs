@@ -104,8 +104,8 @@ impl Search {
         most.checked_sub(acts)
     }
 
-    /// Offers as many of the largest spoon as are allowed where even these give too little: beside
-    /// an enormous amount all combinations look alike, and none could be left out.
+    /// Offers as many of the largest spoon as are allowed where even these give too little: against
+    /// an enormous amount all combinations look alike, and none could be skipped.
     fn all_largest(&mut self, sizes: &[f64], start: Start) -> bool {
         let (Some(&largest), Some(count)) = (sizes.first(), self.most.checked_sub(start.acts))
         else {

@@ -259,7 +259,7 @@ fn the_formula_error_is_that_of_the_ratios() {
     assert_eq!(dose_deviation(none, base).unwrap_err().code(), "out-of-range");
 }
 
-/// The mass of the steps, summed anew.
+/// The mass of the steps, summed again.
 fn mass_of(bench: &Bench, steps: &[Step], material: &Manner) -> f64 {
     let density = material.by_volume.unwrap();
     steps

@@ -7,7 +7,7 @@ use super::{Packing, Profit};
 use crate::price::Price;
 use crate::quantity::{Ratio, Time};
 
-/// How a shop reckons what a day costs.
+/// How a shop calculates the cost of a day.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Costing {
     /// The items of each pack.

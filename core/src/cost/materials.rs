@@ -94,7 +94,7 @@ impl Package<'_> {
 /// The package of a material, its mass by the density as scooped for a powder sold by volume, by the true
 /// density for a liquid.
 pub(super) fn package(material: &Material, system: System) -> Result<Package<'_>, CostError> {
-    let purpose = "reckoning what it costs";
+    let purpose = "calculating its cost";
     let price = material.price.as_ref().ok_or_else(|| crate::material::MaterialError::Missing {
         material: material.name.clone(),
         property: Property::Price,

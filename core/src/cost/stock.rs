@@ -53,7 +53,7 @@ pub fn stock(needs: &[StockNeed<'_>], system: System) -> Result<Vec<StockLine>, 
 }
 
 impl StockLine {
-    /// How the stock of one material stands after a day.
+    /// Stock of one material after a day.
     ///
     /// # Errors
     /// A mass that is negative or no number; a package that cannot be.

@@ -1,4 +1,4 @@
-//! How a shop reckons its costs, as it is written.
+//! How a shop calculates its costs, as it is written.
 
 use alloc::string::String;
 use alloc::vec::Vec;

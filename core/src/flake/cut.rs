@@ -49,7 +49,7 @@ pub struct Cut {
 #[non_exhaustive]
 pub enum CutError {
     /// Not a size with a unit and a shape.
-    #[error("`{text}` is no cut of flake.")]
+    #[error("`{text}` is not a cut of flake.")]
     Unreadable {
         /// What was given.
         text: String,

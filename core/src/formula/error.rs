@@ -61,8 +61,8 @@ pub enum FormulaError {
     /// A dose per zero.
     #[error("An amount of base in \"{0}\" is zero.")]
     EmptyBase(String),
-    /// A dose that is no amount of a material.
-    #[error("\"{amount}\" in \"{formula}\" is no amount of a material.")]
+    /// A dose that is not an amount of a material.
+    #[error("\"{amount}\" in \"{formula}\" is not an amount of a material.")]
     BadAmount {
         /// The formula.
         formula: String,

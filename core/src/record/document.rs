@@ -49,7 +49,7 @@ entry! {
     pub struct StageActualsEntry {
         required {}
         optional {
-            /// What went in other than the sheet said, by material, as it was measured; 0 for what was left out.
+            /// Amounts that differ from the sheet, by material, as they were measured; 0 for a material that did not go in.
             /// Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
             weighed: Named<Amount>,
             /// What was shot. Default: what the sheet said.

@@ -1,4 +1,4 @@
-//! Following each pot from what went in to what was left, beside the plan.
+//! Following each pot from what went in to what was left, against the plan.
 
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -196,7 +196,7 @@ impl Follow<'_> {
         Ok(mix)
     }
 
-    /// What went in: as told, else what the chosen measure gives.
+    /// Mass that went in: as stated, else what the chosen measure gives.
     fn added(&self, stage: &Stage, told: &StageActuals) -> Result<Mix, RecordError> {
         let mut mix = told.weighed.clone();
         for one in &stage.weigh {
@@ -453,7 +453,7 @@ impl Follow<'_> {
         }
     }
 
-    /// Counts pieces for their mold; those of a laminated shot by the pot that tells them first.
+    /// Counts pieces for their mold; those of a laminated shot by the pot that states them first.
     fn count(&mut self, pot: &Pot, draw: &Draw, made: u32, good: u32) {
         let told = self.counted.iter().any(|known| {
             known.mold == draw.mold
@@ -485,7 +485,7 @@ impl Follow<'_> {
         }
         totals.sort_unstable();
         let mut molds = Vec::new();
-        // What is wrong with a count has been told with it.
+        // What is wrong with a count has been reported with it.
         for (mold, made, good) in totals.into_iter().filter(|(_, made, good)| good <= made) {
             if made == 0 {
                 continue;

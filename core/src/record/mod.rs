@@ -11,7 +11,7 @@
 //! plan says, its pieces at the mean of those weighed where some were. What went in less what was
 //! shot less what was left is the loss.
 //!
-//! The share of rejects stands with its exact binomial interval at 95 %
+//! The share of rejects has its exact binomial interval at 95 %
 //! ([`reject_interval`](crate::batch::reject_interval)).
 
 #[cfg(feature = "document")]
@@ -83,7 +83,7 @@ pub struct DrawActuals {
     pub mold: String,
     /// Shots made.
     pub shots: u32,
-    /// What came of it, by shape. The pieces of a laminated shot are told at one of its pots.
+    /// Pieces that came of it, by shape. Those of a laminated shot are stated at one of its pots.
     pub pieces: Vec<PieceActuals>,
 }
 
@@ -131,7 +131,7 @@ part! {
         /// What was left in the cup; none where it was not weighed.
         pub left: Option<Shown<Mass>>,
         /// What stayed in cup and injector: what went in less what was shot and left. Below zero
-        /// where the shots were lighter than reckoned. None where what was left was not weighed.
+        /// where the shots were lighter than calculated. None where what was left was not weighed.
         pub lost: Option<Shown<Mass>>,
         /// The same as it was planned.
         pub planned_lost: Shown<Mass>,
@@ -157,7 +157,7 @@ part! {
         pub held: Shown<Mass>,
         /// What was shot.
         pub draws: Vec<DrawRecord>,
-        /// What was in the cup after the last shot: as weighed, or as reckoned.
+        /// What was in the cup after the last shot: as weighed, or as calculated.
         pub after: Shown<Mass>,
         /// Whether that was weighed.
         pub after_weighed: bool,
@@ -268,7 +268,7 @@ pub enum RecordError {
         known: String,
     },
     /// A pot is named twice.
-    #[error("Pot {0} stands here twice.")]
+    #[error("Pot {0} is here twice.")]
     PotTwice(String),
     /// The pot has fewer stages.
     #[error("Pot {pot} has {stages} in the plan, and this is one more.")]
@@ -297,7 +297,7 @@ pub enum RecordError {
     /// More good ones than pieces.
     #[error("{good} good pieces are more than the {made} that were made.")]
     TooManyGood {
-        /// As told.
+        /// As stated.
         good: u32,
         /// What the shots make.
         made: u32,

@@ -85,7 +85,7 @@ impl Page {
         for draw in &stage.draws {
             self.draw_record(draw);
         }
-        let how = if stage.after_weighed { "weighed" } else { "reckoned" };
+        let how = if stage.after_weighed { "weighed" } else { "calculated" };
         self.line(&format!("  Then in the cup: {} ({how}).", stage.after.text));
     }
 

@@ -1,4 +1,4 @@
-//! How much to mix for so many pieces.
+//! How much to mix for a number of pieces.
 
 use super::{request, response};
 use crate::batch::{self, Injector, Rejects, Run, Wanted};
@@ -11,7 +11,7 @@ use crate::quantity::{Mass, MassDensity, System, Volume};
 use crate::show::{Shown, text};
 
 request! {
-    /// Asks how much to mix for so many like pieces from one mold.
+    /// Asks how much to mix for a number of like pieces from one mold.
     pub struct BatchRequest {
         required {
             pieces: u32,
@@ -47,17 +47,17 @@ response! {
         pub loads: u32,
         /// The mass to mix.
         pub total: Shown<Mass>,
-        /// What all shots take.
+        /// Mass of all shots.
         pub drawn: Shown<Mass>,
-        /// What of the sprues is melted again and shot.
+        /// Mass of sprues that are melted again and shot.
         pub returned: Shown<Mass>,
-        /// All pieces.
+        /// Mass of all pieces.
         pub pieces: Shown<Mass>,
         /// Sprues that are left over.
         pub sprues: Shown<Mass>,
-        /// What the injector keeps.
+        /// Mass that stays in the injector.
         pub kept: Shown<Mass>,
-        /// What stays in the cup: the heel, with the film in it.
+        /// Mass that stays in the cup: the heel, with the film in it.
         pub in_cup: Shown<Mass>,
     }
 }

@@ -54,11 +54,11 @@ response! {
         pub cavity: Option<String>,
         /// The volume of the cavity.
         pub volume: Option<Shown<Volume>>,
-        /// Its standard uncertainty: from that of the mean, what stands behind the ± of densities, and `feed_uncertainty`.
+        /// Its standard uncertainty: from that of the mean, the ± of densities, and `feed_uncertainty`.
         pub volume_uncertainty: Option<Shown<Volume>>,
         /// Share of its contraction that a piece draws from the sprue.
         pub feed: Option<Shown<Ratio>>,
-        /// Its standard uncertainty: from that of the mean, and what stands behind the ± of densities and cavity.
+        /// Its standard uncertainty: from that of the mean, and the ± of densities and cavity.
         pub feed_uncertainty: Option<Shown<Ratio>>,
         /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
         pub write: Vec<Change>,

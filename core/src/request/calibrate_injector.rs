@@ -26,7 +26,7 @@ request! {
 }
 
 request! {
-    /// Asks what stays in an injector.
+    /// Asks for the volume that stays in an injector.
     pub struct CalibrateInjectorRequest {
         required {
             injector_weighed: Vec<EmptiedEntry>,

@@ -27,7 +27,7 @@ request! {
 }
 
 request! {
-    /// Asks what one drop weighs.
+    /// Asks for the mass of one drop.
     pub struct CalibrateDropRequest {
         required {
             drops_weighed: Vec<CountedEntry>,

@@ -61,7 +61,7 @@ mod tests {
 
     const BOOK: &str = include_str!("../../examples/demo/book.json");
 
-    /// What stands in the demo book once the patch of the answer has been applied to it.
+    /// The entry of the demo book once the patch of the answer has been applied to it.
     #[rstest]
     #[case(
         json!({

@@ -20,7 +20,7 @@ use crate::show::{Shown, text};
 
 request! {
     /// Asks for a formula to begin with, from colorants that the shop has let down and photographed
-    /// beside white.
+    /// next to white.
     pub struct ColorMatchRequest {
         required {
             base_color: ColorEntry,
@@ -101,7 +101,7 @@ impl ColorMatchRequest {
     /// Calibrates the colorants by their test pieces and looks for the target.
     ///
     /// # Errors
-    /// Colors outside sRGB; a colorant with fewer than two doses; no formula in so many drops.
+    /// Colors outside sRGB; a colorant with fewer than two doses; no formula within the maximum of drops.
     pub fn answer(&self) -> Result<ColorMatchResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
         let response = self.response(&mut resolver);

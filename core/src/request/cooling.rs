@@ -66,7 +66,7 @@ impl CoolingRequest {
     /// Calculates the setting of a shot.
     ///
     /// # Errors
-    /// A mold that is not of metal; one that is as warm as the piece shall become; numbers out of range.
+    /// A mold that is not of metal; one as warm as the piece should become; numbers out of range.
     pub fn answer(&self) -> Result<CoolingResponse, Faults> {
         let mut resolver = Resolver::of_request(self.measures);
         let response = self.response(&mut resolver);

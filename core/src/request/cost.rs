@@ -157,7 +157,7 @@ fn prices(used: &[Used<'_>], resolver: &mut Resolver) -> bool {
         let error = crate::material::MaterialError::Missing {
             material: used.material.name.clone(),
             property: crate::material::Property::Price,
-            purpose: "reckoning what it costs",
+            purpose: "calculating its cost",
         };
         let path = At("/book/materials").key(&used.material.name);
         resolver.tell(&path, &CostError::from(error));

@@ -42,28 +42,28 @@ response! {
     /// What the vacuum does, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
     /// `least` pressure that the dial's tolerance allows.
     pub struct DegasResponse {
-        /// What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and
+        /// Pressure left in the chamber; where the dial is too near its end, the middle between `least` and
         /// `most`.
         pub absolute: Shown<Pressure>,
-        /// The least that the dial's tolerance allows: 0 where the dial cannot tell.
+        /// Lowest pressure that the dial's tolerance allows: 0 where the dial is too near its end.
         pub least: Shown<Pressure>,
-        /// The most that it allows.
+        /// Highest pressure that it allows.
         pub most: Shown<Pressure>,
         /// How far the gauge must be off, since the air does not give what it shows.
         pub gauge_off: Option<Shown<Pressure>>,
         /// Share of air in the pot before the vacuum.
         pub entrained: Shown<Ratio>,
-        /// What the pot takes up before the vacuum, its bubbles included.
+        /// Volume before the vacuum, bubbles included.
         pub standing: Shown<Volume>,
-        /// What it swells to.
+        /// Volume in the vacuum.
         pub swollen: Shown<Volume>,
         /// The vessel that takes it at once, to the brim.
         pub vessel: Shown<Volume>,
         /// The level to fill the given vessel to at most, bubbles included.
         pub fill_mark: Option<Shown<Volume>>,
-        /// In how many fills the pot goes through it.
+        /// Number of fills of the given vessel.
         pub fills: Option<u32>,
-        /// The level of each, shared out evenly.
+        /// Level of each fill, shared out evenly.
         pub level: Option<Shown<Volume>>,
         /// That the rise is assumed, and what to do then; absent where the rise or the air is given.
         pub assumed: Option<Note>,
@@ -188,7 +188,7 @@ mod tests {
         assert_eq!(answer["cautions"][0], "vacuum");
     }
 
-    /// The rise seen is the rise told, whatever the gauge.
+    /// The rise seen is the rise shown, whatever the gauge.
     #[test]
     fn a_rise_comes_back() {
         let answer = result(json!({

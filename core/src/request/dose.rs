@@ -11,7 +11,7 @@ use crate::quantity::{Amount, Dimension, Mass, System};
 use crate::show::{Shown, text};
 
 request! {
-    /// Asks what an amount of a material weighs: m, ρV, βV or n·m_drop.
+    /// Asks for the mass of an amount of a material: m, ρV, βV or n·m_drop.
     pub struct DoseRequest {
         required {
             material: MaterialEntry,

@@ -109,7 +109,7 @@ impl FlakeRequest {
         })
     }
 
-    /// The piece's share of the mix; the outer `None` where it cannot be told.
+    /// The piece's share of the mix; the outer `None` where it is wrong.
     #[allow(clippy::option_option)] // not asked and wrong are two things
     fn share_of_a_piece(&self, resolver: &mut Resolver) -> Option<Option<f64>> {
         match (&self.finished_mass, &self.piece_mass) {

@@ -61,11 +61,11 @@ entry! {
             mix: Amount,
         }
         optional {
-            /// Specific heat of that; as of the mix where left out.
+            /// Specific heat of that. Default: as of the mix.
             specific_heat: Written<SpecificHeatCapacity>,
             /// Mass of its vessel.
             vessel: Written<Mass>,
-            /// Specific heat of its vessel; the vessel is like that of the mix where both are left out.
+            /// Specific heat of its vessel. Default: with the mass of the vessel, those of the vessel of the mix.
             vessel_specific_heat: Written<SpecificHeatCapacity>,
         }
     }

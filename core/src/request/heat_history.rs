@@ -56,7 +56,7 @@ response! {
         pub heats: u32,
         /// What all of them spent; unknown where earlier heats were not counted.
         pub spent: Option<Shown<Time>>,
-        /// What the plastisol stands with its stabilizer.
+        /// Time that the plastisol withstands with its stabilizer.
         pub budget: Option<Shown<Time>>,
         /// What is left of it.
         pub left: Option<Shown<Time>>,
@@ -141,7 +141,7 @@ impl HeatHistoryRequest {
         })
     }
 
-    /// What the plastisol stands at its dose of stabilizer; the outer `None` where that cannot be told.
+    /// Time that the plastisol withstands at its dose of stabilizer; the outer `None` where it is wrong.
     #[allow(clippy::option_option)] // not stated and wrong are two things
     fn budget(&self, resolver: &mut Resolver) -> Option<Option<Time>> {
         let Some(budget) = &self.heat_budget else { return Some(None) };

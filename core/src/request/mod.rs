@@ -207,33 +207,33 @@ calculations! {
     Dose = "dose": DoseRequest => DoseResponse;
     /// Mass, volume, density and shares of a mix.
     Mix = "mix": MixRequest => MixResponse;
-    /// What formulas come to for an amount of base or of finished mix.
+    /// Recipe of formulas for an amount of base or of finished mix.
     Formula = "formula": FormulaRequest => FormulaResponse;
     /// Salt, from any way to state it to all others.
     Salt = "salt": SaltRequest => SaltResponse;
     /// Softener for a hardness, or the hardness that it gives.
     Hardness = "hardness": HardnessRequest => HardnessResponse;
-    /// What a shot takes and its pieces weigh.
+    /// Mass of a shot and of its pieces.
     Shot = "shot": ShotRequest => ShotResponse;
-    /// How much to mix for so many pieces.
+    /// How much to mix for a number of pieces.
     Batch = "batch": BatchRequest => BatchResponse;
     /// The volume of a cavity from the water that it holds.
     Water = "water": WaterRequest => WaterResponse;
-    /// What weighed pieces say of a mold.
+    /// Cavity or feed share of a mold, from weighed pieces.
     Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
-    /// What one drop of a bottle weighs, from counted drops.
+    /// Mass of one drop, from counted drops.
     CalibrateDrop = "calibrate-drop": CalibrateDropRequest => CalibrateDropResponse;
-    /// A powder's density as scooped, from level spoonfuls.
+    /// Bulk density of a powder as scooped, from level spoonfuls.
     CalibrateSpoon = "calibrate-spoon": CalibrateSpoonRequest => CalibrateSpoonResponse;
-    /// What stays in an injector, from weighing it clean and emptied.
+    /// Volume that stays in an injector, from weighing it clean and emptied.
     CalibrateInjector = "calibrate-injector": CalibrateInjectorRequest => CalibrateInjectorResponse;
     /// How sure a dose is, and what makes it unsure.
     Uncertainty = "uncertainty": UncertaintyRequest => UncertaintyResponse;
-    /// What an amount of a formula costs, and its packs and pieces.
+    /// Cost of an amount of a formula, of its packs and pieces.
     Cost = "cost": CostRequest => CostResponse;
     /// A mass as the tools of a bench can give it.
     Measure = "measure": MeasureRequest => MeasureResponse;
-    /// The pressure of the air in the shop, and what a vacuum gauge can show there.
+    /// Air pressure in the shop, and the maximum that a vacuum gauge can show there.
     Air = "air": AirRequest => AirResponse;
     /// How far a pot swells under vacuum, and how full a vessel may be for it.
     Degas = "degas": DegasRequest => DegasResponse;
@@ -247,11 +247,11 @@ calculations! {
     Clock = "clock": ClockRequest => ClockResponse;
     /// How fast salt settles in a pot, and how often to stir.
     Settling = "settling": SettlingRequest => SettlingResponse;
-    /// What heat has done to a pot, and what of its stabilizer is left.
+    /// Heat history of a pot, and the heat budget that is left.
     HeatHistory = "heat-history": HeatHistoryRequest => HeatHistoryResponse;
-    /// How fast a piece sinks, and the density for a wanted fall.
+    /// Sink rate of a piece, and the density for a sink rate.
     Sink = "sink": SinkRequest => SinkResponse;
-    /// How many particles a dose of flake holds, and what of another cut takes its place.
+    /// Number of particles in a dose of flake, and the dose of another cut in its place.
     Flake = "flake": FlakeRequest => FlakeResponse;
     /// How far apart two colors look.
     ColorDifference = "color-difference": ColorDifferenceRequest => ColorDifferenceResponse;
@@ -259,11 +259,11 @@ calculations! {
     ColorMatch = "color-match": ColorMatchRequest => ColorMatchResponse;
     /// What to add to a pot that came out wrong.
     Correct = "correct": CorrectRequest => PutRight;
-    /// What of the shelf goes into a day's pots.
+    /// Leftovers of the shelf that go into a day's pots.
     Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
     /// A day's plan from a book and an order list.
     Plan = "plan": PlanRequest => PlanDocument;
-    /// A plan with what was really weighed and shot.
+    /// The record of a day: a plan with the masses and shots that were made.
     Record = "record": RecordRequest => Record;
 }
 

@@ -22,7 +22,7 @@ impl RecordRequest {
     /// Says what became of the plan.
     ///
     /// # Errors
-    /// Faults of the book, else of the actuals, alone and beside the plan.
+    /// Faults of the book, else of the actuals, alone and against the plan.
     pub fn answer(self) -> Result<Record, Faults> {
         let book = LoadedBook::try_from(self.book).map_err(|faults| faults.below("/book"))?;
         let record = book.record(&self.plan.plan, &self.actuals);

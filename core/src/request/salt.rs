@@ -23,7 +23,7 @@ use crate::show::{Calculated, because};
 use crate::show::{Shown, text};
 
 request! {
-    /// Asks what a salt loading is when it is stated in every other way.
+    /// Asks for a salt loading in every other form.
     pub struct SaltRequest {
         named {
             loading: LoadingEntry = loading_requested,

@@ -1,4 +1,4 @@
-//! What a shot takes and what its pieces weigh.
+//! Mass of a shot and of its pieces.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -19,7 +19,7 @@ use crate::show::{Shown, text};
 use crate::uncertainty::{PieceInputs, piece_weight};
 
 request! {
-    /// Asks what a shot takes.
+    /// Asks for the mass of a shot.
     pub struct ShotRequest {
         required {
             mold: MoldEntry,
@@ -34,15 +34,15 @@ request! {
 }
 
 response! {
-    /// What a shot takes.
+    /// Mass of a shot.
     pub struct ShotResponse {
         /// All of it.
         pub fill: Shown<Mass>,
-        /// What ends in the pieces.
+        /// Mass of all its pieces.
         pub pieces: Shown<Mass>,
-        /// What stays as sprue.
+        /// Mass that stays as sprue.
         pub sprue: Shown<Mass>,
-        /// What the sprue could not feed: the pieces sink in by so much.
+        /// Mass that the sprue could not feed: the pieces sink in by it.
         pub missing: Shown<Mass>,
         /// The pieces, by shape.
         pub shapes: Vec<ShotPieces>,
@@ -54,9 +54,9 @@ response! {
     pub struct ShotPieces {
         /// The shape, in a mold with unlike cavities.
         pub shape: Option<String>,
-        /// How many a shot makes.
+        /// Number that a shot makes.
         pub count: u32,
-        /// What one weighs.
+        /// Mass of one.
         pub weighs: Shown<Mass>,
         /// Its standard uncertainty by cavity and densities, where the mold states how sure the cavity is and
         /// `cold_density` how sure it is; how far the piece is fed comes on top.

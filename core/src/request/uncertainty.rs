@@ -164,7 +164,7 @@ impl UncertaintyRequest {
         let dimension = self.dose_amount.dimension();
         if let Some(drops) = self.dose_amount.drops() {
             let Some(count) = whole(drops.to_f64()) else {
-                let what = "is no whole number of drops";
+                let what = "is not a whole number of drops";
                 return not_taken(&At("/dose_amount"), what, "Count whole drops.", resolver);
             };
             return Some(Taken::Drops { count });
@@ -177,7 +177,7 @@ impl UncertaintyRequest {
                 None => volume,
             };
             let Some(times) = whole((volume / holds).value) else {
-                let what = "is no whole number of these spoonfuls";
+                let what = "is not a whole number of these spoonfuls";
                 let help = "Name the spoon that goes into it a whole number of times.";
                 return not_taken(&At("/dose_amount"), what, help, resolver);
             };
@@ -269,7 +269,7 @@ fn advice(
     ))
 }
 
-/// A source as it is told where each material is taken once.
+/// A source as it is shown where each material is taken once.
 fn in_words(source: &str) -> &str {
     source.strip_suffix(", taking 1").unwrap_or(source)
 }
@@ -324,7 +324,7 @@ mod tests {
         );
     }
 
-    /// The plainest question: so many drops to a cup. What a drop weighs hurts, not the cup; and where the drop is known
+    /// The plainest question: a number of drops to a cup. What a drop weighs hurts, not the cup; and where the drop is known
     /// well, the cup does.
     #[test]
     fn what_hurts_is_named() {

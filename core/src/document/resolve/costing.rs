@@ -1,4 +1,4 @@
-//! How a shop reckons its costs, checked: all prices in one currency, each per what it must be.
+//! How a shop calculates its costs, checked: all prices in one currency, each per what it must be.
 
 use super::Resolver;
 use crate::cost::{CostError, Costing, Labor, PackItem, Profit, WorkTimes};

@@ -20,7 +20,7 @@ impl Resolver {
         self.fault(
             "not-a-date",
             path,
-            &format_args!("\"{date}\" is no date."),
+            &format_args!("\"{date}\" is not a date."),
             &"Write year-month-day, such as \"2027-03-05\" (ISO 8601).",
         );
         None

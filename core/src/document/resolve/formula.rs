@@ -84,13 +84,13 @@ impl Resolver {
                 &format_args!("Write {}.", wanted.join(" or ")),
             );
         } else {
-            // A word that the measuring system lacks, or a number beyond belief, is told here.
+            // A word that the measuring system lacks, or a number beyond belief, is reported here.
             self.keep(path, amount.unit().factor(self.system).map(|_| ()));
         }
     }
 }
 
-/// A base that stands alone: its amount does not count.
+/// A base without a blend: its amount does not count.
 fn only_base(material: MaterialId) -> Option<Dose> {
     Some(Dose { material, amount: Amount::new(Rational::ONE, Unit::GRAM).ok()? })
 }

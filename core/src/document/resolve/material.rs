@@ -38,7 +38,7 @@ impl Resolver {
         read.map(Materials::new)
     }
 
-    /// A material that stands alone.
+    /// A material without a book.
     pub(crate) fn one_material(
         &mut self,
         path: &Path<'_>,

@@ -221,7 +221,7 @@ impl Resolver {
                         "one-body-for-unlike",
                         &path.key("body"),
                         &"The cavities are unlike, each with a body of its own.",
-                        &"Put \"body\" beside the \"cavity\" of each shape.",
+                        &"Put \"body\" next to the \"cavity\" of each shape.",
                     );
                 }
                 if shapes.is_empty() {

@@ -218,7 +218,7 @@ mod tests {
         let text = orders(&format!(r#"{{ "order": "1", {line} }}"#));
         let faults = orders_from_text(&text, &small()).unwrap_err();
         let expected = (format!("/lines/0{path}"), code.to_owned());
-        // What a line without formulas lacks is told in one place, or in both that would mend it.
+        // What a line without formulas lacks is reported in one place, or in both that would mend it.
         assert!(told(&faults).contains(&expected) || code == "product-or-mold", "{faults}");
         assert_eq!(faults.count(), 1, "{faults}");
     }

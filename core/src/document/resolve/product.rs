@@ -46,7 +46,7 @@ impl Resolver {
                 self.fault(
                     "overlap-beside-layers",
                     &path.key("overlap"),
-                    &"\"overlap\" stands beside \"layers\".",
+                    &"\"overlap\" is given next to \"layers\".",
                     &"Put it into the layer that it is meant for.",
                 );
                 None
@@ -132,7 +132,7 @@ impl Resolver {
             resolver.find("formula", path, &name.0, book.find_formula(&name.0), &mut names)
         });
         let layer = Layer { formulas: formulas?, share, overlap };
-        // A recipe that cannot be had is told where it is named, before any order asks for it.
+        // A recipe that cannot be had is reported where it is named, before any order asks for it.
         let tried = (layer.formulas.clone(), overlap);
         if !self.combined.contains(&tried) && self.is_sound(&layer, book) {
             self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
@@ -142,7 +142,7 @@ impl Resolver {
     }
 
     /// Whether no fault has been found in what the recipe of `layer` comes from. Where one has, it is
-    /// told there; that the recipe cannot be had follows, and is no fault more.
+    /// reported there; that the recipe cannot be had follows, and is no fault more.
     fn is_sound(&self, layer: &Layer, book: &Book) -> bool {
         let formulas = || layer.formulas.iter().filter_map(|&index| book.formulas.get(index));
         let is_material_sound = |id| match book.materials.get(id) {
@@ -161,7 +161,7 @@ impl Resolver {
         formulas().all(is_formula_sound) && (!by_default || is_default_base_sound())
     }
 
-    /// Whether a fault has been found in what stands at `path`.
+    /// Whether a fault has been found in the value at `path`.
     fn has_fault(&self, path: &Path<'_>) -> bool {
         if self.faults.is_empty() {
             return false;

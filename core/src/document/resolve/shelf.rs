@@ -24,7 +24,7 @@ impl Resolver {
                 resolver.fault(
                     "shelf-name-twice",
                     &path.key("name"),
-                    &format_args!("\"{}\" stands on the shelf twice.", entry.name.0),
+                    &format_args!("\"{}\" is on the shelf twice.", entry.name.0),
                     &"Give each left-over a name of its own.",
                 );
             }

@@ -131,7 +131,7 @@ fn a_book_says_it_all() {
     assert!(mold.cavities[0].body.is_some() && mold.hook.mass.value > 0.0);
 }
 
-/// What is left out stays unknown.
+/// An omitted field stays unknown.
 #[test]
 fn a_book_may_say_nothing() {
     let mut silent = process_book();
