@@ -283,7 +283,7 @@ export interface StageActualsEntry {
    */
   left?: MeasuredAmount | null
   /**
-   * What went in other than the sheet said, by material, as it was measured; 0 for what was left out.
+   * Amounts that differ from the sheet, by material, as they were measured; 0 for a material that did not go in.
    * Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
    */
   weighed?: {
@@ -2360,7 +2360,7 @@ export interface LoadEntry {
    */
   mix: Amount
   /**
-   * Specific heat of that; as of the mix where left out.
+   * Specific heat of that. Default: as of the mix.
    */
   specific_heat?: MeasuredAmount | null
   /**
@@ -2368,7 +2368,7 @@ export interface LoadEntry {
    */
   vessel?: MeasuredAmount | null
   /**
-   * Specific heat of its vessel; the vessel is like that of the mix where both are left out.
+   * Specific heat of its vessel. Default: with the mass of the vessel, those of the vessel of the mix.
    */
   vessel_specific_heat?: MeasuredAmount | null
 }
@@ -3369,15 +3369,15 @@ export interface AirResponse {
  */
 export interface BatchResponse {
   /**
-   * What all shots take.
+   * Mass of all shots.
    */
   drawn: Shown
   /**
-   * What stays in the cup: the heel, with the film in it.
+   * Mass that stays in the cup: the heel, with the film in it.
    */
   in_cup: Shown
   /**
-   * What the injector keeps.
+   * Mass that stays in the injector.
    */
   kept: Shown
   /**
@@ -3389,11 +3389,11 @@ export interface BatchResponse {
    */
   made: number
   /**
-   * All pieces.
+   * Mass of all pieces.
    */
   pieces: Shown
   /**
-   * What of the sprues is melted again and shot.
+   * Mass of sprues that are melted again and shot.
    */
   returned: Shown
   /**
@@ -3542,7 +3542,7 @@ export interface CalibrateResponse {
    */
   feed?: Shown | null
   /**
-   * Its standard uncertainty: from that of the mean, and what stands behind the ± of densities and cavity.
+   * Its standard uncertainty: from that of the mean, and the ± of densities and cavity.
    */
   feed_uncertainty?: Shown | null
   /**
@@ -3562,7 +3562,7 @@ export interface CalibrateResponse {
    */
   volume?: Shown | null
   /**
-   * Its standard uncertainty: from that of the mean, what stands behind the ± of densities, and `feed_uncertainty`.
+   * Its standard uncertainty: from that of the mean, the ± of densities, and `feed_uncertainty`.
    */
   volume_uncertainty?: Shown | null
   /**
@@ -3848,7 +3848,7 @@ export interface CostResponse {
  */
 export interface DegasResponse {
   /**
-   * What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and
+   * Pressure left in the chamber; where the dial is too near its end, the middle between `least` and
    * `most`.
    */
   absolute: Shown
@@ -3869,7 +3869,7 @@ export interface DegasResponse {
    */
   fill_mark?: Shown | null
   /**
-   * In how many fills the pot goes through it.
+   * Number of fills of the given vessel.
    */
   fills?: number | null
   /**
@@ -3877,23 +3877,23 @@ export interface DegasResponse {
    */
   gauge_off?: Shown | null
   /**
-   * The least that the dial's tolerance allows: 0 where the dial cannot tell.
+   * Lowest pressure that the dial's tolerance allows: 0 where the dial is too near its end.
    */
   least: Shown
   /**
-   * The level of each, shared out evenly.
+   * Level of each fill, shared out evenly.
    */
   level?: Shown | null
   /**
-   * The most that it allows.
+   * Highest pressure that it allows.
    */
   most: Shown
   /**
-   * What the pot takes up before the vacuum, its bubbles included.
+   * Volume before the vacuum, bubbles included.
    */
   standing: Shown
   /**
-   * What it swells to.
+   * Volume in the vacuum.
    */
   swollen: Shown
   /**
@@ -4120,7 +4120,7 @@ export interface HardnessResponse {
  */
 export interface HeatHistoryResponse {
   /**
-   * What the plastisol stands with its stabilizer.
+   * Time that the plastisol withstands with its stabilizer.
    */
   budget?: Shown | null
   /**
@@ -4431,7 +4431,7 @@ export interface PotRecord {
   left?: Shown | null
   /**
    * What stayed in cup and injector: what went in less what was shot and left. Below zero
-   * where the shots were lighter than reckoned. None where what was left was not weighed.
+   * where the shots were lighter than calculated. None where what was left was not weighed.
    */
   lost?: Shown | null
   /**
@@ -4469,7 +4469,7 @@ export interface PotRecord {
  */
 export interface StageRecord {
   /**
-   * What was in the cup after the last shot: as weighed, or as reckoned.
+   * What was in the cup after the last shot: as weighed, or as calculated.
    */
   after: Shown
   /**
@@ -4592,7 +4592,7 @@ export interface SettlingResponse {
  */
 export interface ShotPieces {
   /**
-   * How many a shot makes.
+   * Number that a shot makes.
    */
   count: number
   /**
@@ -4613,12 +4613,12 @@ export interface ShotPieces {
    */
   uncertainty?: Shown | null
   /**
-   * What one weighs.
+   * Mass of one.
    */
   weighs: Shown
 }
 /**
- * What a shot takes.
+ * Mass of a shot.
  */
 export interface ShotResponse {
   /**
@@ -4626,11 +4626,11 @@ export interface ShotResponse {
    */
   fill: Shown
   /**
-   * What the sprue could not feed: the pieces sink in by so much.
+   * Mass that the sprue could not feed: the pieces sink in by it.
    */
   missing: Shown
   /**
-   * What ends in the pieces.
+   * Mass of all its pieces.
    */
   pieces: Shown
   /**
@@ -4638,7 +4638,7 @@ export interface ShotResponse {
    */
   shapes: ShotPieces[]
   /**
-   * What stays as sprue.
+   * Mass that stays as sprue.
    */
   sprue: Shown
 }
@@ -4886,7 +4886,7 @@ export interface MixRequest {
   voids?: Share | null
 }
 /**
- * What formulas come to for an amount of base or of finished mix.
+ * Recipe of formulas for an amount of base or of finished mix.
  */
 export interface FormulaRequest {
   /**
@@ -5030,7 +5030,7 @@ export interface HardnessRequest {
   softener_ratio?: Share | null
 }
 /**
- * What a shot takes and its pieces weigh.
+ * Mass of a shot and of its pieces.
  */
 export interface ShotRequest {
   calculate: 'shot'
@@ -5062,7 +5062,7 @@ export interface ShotRequest {
   mold: MoldEntry
 }
 /**
- * How much to mix for so many pieces.
+ * How much to mix for a number of pieces.
  */
 export interface BatchRequest {
   calculate: 'batch'
@@ -5166,7 +5166,7 @@ export interface WaterRequest {
   water_temperature: MeasuredAmount
 }
 /**
- * What weighed pieces say of a mold.
+ * Cavity or feed share of a mold, from weighed pieces.
  */
 export interface CalibrateRequest {
   /**
@@ -5222,7 +5222,7 @@ export interface CalibrateRequest {
   weights: MeasuredAmount[]
 }
 /**
- * What one drop of a bottle weighs, from counted drops.
+ * Mass of one drop, from counted drops.
  */
 export interface CalibrateDropRequest {
   /**
@@ -5250,7 +5250,7 @@ export interface CalibrateDropRequest {
   measures?: System | null
 }
 /**
- * A powder's density as scooped, from level spoonfuls.
+ * Bulk density of a powder as scooped, from level spoonfuls.
  */
 export interface CalibrateSpoonRequest {
   /**
@@ -5282,7 +5282,7 @@ export interface CalibrateSpoonRequest {
   spoon_volume: MeasuredAmount
 }
 /**
- * What stays in an injector, from weighing it clean and emptied.
+ * Volume that stays in an injector, from weighing it clean and emptied.
  */
 export interface CalibrateInjectorRequest {
   /**
@@ -5354,7 +5354,7 @@ export interface UncertaintyRequest {
   spoon?: MeasuredAmount | null
 }
 /**
- * What an amount of a formula costs, and its packs and pieces.
+ * Cost of an amount of a formula, of its packs and pieces.
  */
 export interface CostRequest {
   /**
@@ -5454,7 +5454,7 @@ export interface MeasureRequest {
   written_in?: WrittenIn | null
 }
 /**
- * The pressure of the air in the shop, and what a vacuum gauge can show there.
+ * Air pressure in the shop, and the maximum that a vacuum gauge can show there.
  */
 export interface AirRequest {
   /**
@@ -5824,7 +5824,7 @@ export interface SettlingRequest {
   viscosity?: [unknown, unknown] | null
 }
 /**
- * What heat has done to a pot, and what of its stabilizer is left.
+ * Heat history of a pot, and the heat budget that is left.
  */
 export interface HeatHistoryRequest {
   /**
@@ -5876,7 +5876,7 @@ export interface HeatHistoryRequest {
   stabilizer_dose?: Share | null
 }
 /**
- * How fast a piece sinks, and the density for a wanted fall.
+ * Sink rate of a piece, and the density for a sink rate.
  */
 export interface SinkRequest {
   /**
@@ -5920,7 +5920,7 @@ export interface SinkRequest {
   sink_rate?: MeasuredAmount | null
 }
 /**
- * How many particles a dose of flake holds, and what of another cut takes its place.
+ * Number of particles in a dose of flake, and the dose of another cut in its place.
  */
 export interface FlakeRequest {
   /**
@@ -6060,7 +6060,7 @@ export interface CorrectRequest {
   trace?: Share | null
 }
 /**
- * What of the shelf goes into a day's pots.
+ * Leftovers of the shelf that go into a day's pots.
  */
 export interface LeftoversRequest {
   /**
@@ -6100,7 +6100,7 @@ export interface PlanRequest {
   orders: OrdersDocument
 }
 /**
- * A plan with what was really weighed and shot.
+ * The record of a day: a plan with the masses and shots that were made.
  */
 export interface RecordRequest {
   /**
@@ -6190,7 +6190,7 @@ export interface CorrectResponse {
   volume: Shown
 }
 /**
- * A plan with what was really weighed and shot.
+ * The record of a day: a plan with the masses and shots that were made.
  */
 export interface RecordResponse {
   calculate: 'record'

@@ -193,13 +193,13 @@ class BatchAnswer(TypedDict):
     calculate: Literal["batch"]
 
     drawn: Shown
-    """What all shots take."""
+    """Mass of all shots."""
 
     in_cup: Shown
-    """What stays in the cup: the heel, with the film in it."""
+    """Mass that stays in the cup: the heel, with the film in it."""
 
     kept: Shown
-    """What the injector keeps."""
+    """Mass that stays in the injector."""
 
     loads: int
     """Injector loads."""
@@ -208,10 +208,10 @@ class BatchAnswer(TypedDict):
     """Pieces that they make."""
 
     pieces: Shown
-    """All pieces."""
+    """Mass of all pieces."""
 
     returned: Shown
-    """What of the sprues is melted again and shot."""
+    """Mass of sprues that are melted again and shot."""
 
     shots: int
     """Shots."""
@@ -420,7 +420,7 @@ class CalibrateAnswer(TypedDict):
     """Share of its contraction that a piece draws from the sprue."""
 
     feed_uncertainty: Shown | None
-    """Its standard uncertainty: from that of the mean, and what stands behind the ± of densities and cavity."""
+    """Its standard uncertainty: from that of the mean, and the ± of densities and cavity."""
 
     mean: Shown
     """Their mean."""
@@ -435,7 +435,7 @@ class CalibrateAnswer(TypedDict):
     """The volume of the cavity."""
 
     volume_uncertainty: Shown | None
-    """Its standard uncertainty: from that of the mean, what stands behind the ± of densities, and `feed_uncertainty`."""
+    """Its standard uncertainty: from that of the mean, the ± of densities, and `feed_uncertainty`."""
 
     write: list[Change]
     """What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named."""
@@ -952,7 +952,7 @@ class DegasAnswer(TypedDict):
     calculate: Literal["degas"]
 
     absolute: Shown
-    """What is left in the chamber; where the dial, so near its end, cannot tell, the middle between `least` and `most`."""
+    """Pressure left in the chamber; where the dial is too near its end, the middle between `least` and `most`."""
 
     assumed: Note | None
     """That the rise is assumed, and what to do then; absent where the rise or the air is given."""
@@ -967,25 +967,25 @@ class DegasAnswer(TypedDict):
     """The level to fill the given vessel to at most, bubbles included."""
 
     fills: int | None
-    """In how many fills the pot goes through it."""
+    """Number of fills of the given vessel."""
 
     gauge_off: Shown | None
     """How far the gauge must be off, since the air does not give what it shows."""
 
     least: Shown
-    """The least that the dial's tolerance allows: 0 where the dial cannot tell."""
+    """Lowest pressure that the dial's tolerance allows: 0 where the dial is too near its end."""
 
     level: Shown | None
-    """The level of each, shared out evenly."""
+    """Level of each fill, shared out evenly."""
 
     most: Shown
-    """The most that it allows."""
+    """Highest pressure that it allows."""
 
     standing: Shown
-    """What the pot takes up before the vacuum, its bubbles included."""
+    """Volume before the vacuum, bubbles included."""
 
     swollen: Shown
-    """What it swells to."""
+    """Volume in the vacuum."""
 
     vessel: Shown
     """The vessel that takes it at once, to the brim."""
@@ -1301,7 +1301,7 @@ class HeatHistoryAnswer(TypedDict):
     calculate: Literal["heat-history"]
 
     budget: Shown | None
-    """What the plastisol stands with its stabilizer."""
+    """Time that the plastisol withstands with its stabilizer."""
 
     cautions: list[Caution]
     """What can hurt somebody."""
@@ -2390,7 +2390,7 @@ class PotRecord(TypedDict):
 
     lost: Shown | None
     """What stayed in cup and injector: what went in less what was shot and left. Below zero where the shots were
-    lighter than reckoned. None where what was left was not weighed."""
+    lighter than calculated. None where what was left was not weighed."""
 
     notes: str | None
     """Anything worth knowing."""
@@ -2507,7 +2507,7 @@ class RecipePart(TypedDict):
 
 
 class RecordAnswer(TypedDict):
-    """A plan with what was really weighed and shot."""
+    """The record of a day: a plan with the masses and shots that were made."""
 
     calculate: Literal["record"]
 
@@ -2669,7 +2669,7 @@ class ShelfPart(TypedDict):
 
 
 class ShotAnswer(TypedDict):
-    """What a shot takes."""
+    """Mass of a shot."""
 
     calculate: Literal["shot"]
 
@@ -2677,20 +2677,20 @@ class ShotAnswer(TypedDict):
     """All of it."""
 
     missing: Shown
-    """What the sprue could not feed: the pieces sink in by so much."""
+    """Mass that the sprue could not feed: the pieces sink in by it."""
 
     pieces: Shown
-    """What ends in the pieces."""
+    """Mass of all its pieces."""
 
     shapes: list[ShotPieces]
     """The pieces, by shape."""
 
     sprue: Shown
-    """What stays as sprue."""
+    """Mass that stays as sprue."""
 
 
 ShotPieces = TypedDict("ShotPieces", {
-    # How many a shot makes.
+    # Number that a shot makes.
     "count": "int",
     # Mass without feed, where the mold states no feed share; else as `weighs`.
     "from": "Shown",
@@ -2701,7 +2701,7 @@ ShotPieces = TypedDict("ShotPieces", {
     # Its standard uncertainty by cavity and densities, where the mold states how sure the cavity is and
     # `cold_density` how sure it is; how far the piece is fed comes on top.
     "uncertainty": "Shown | None",
-    # What one weighs.
+    # Mass of one.
     "weighs": "Shown",
 })
 """The pieces of one shape."""
@@ -2932,7 +2932,7 @@ class StageRecord(TypedDict):
     """A stage as it was made."""
 
     after: Shown
-    """What was in the cup after the last shot: as weighed, or as reckoned."""
+    """What was in the cup after the last shot: as weighed, or as calculated."""
 
     after_weighed: bool
     """Whether that was weighed."""
