@@ -33,10 +33,10 @@ const SALT_BESIDES: &[(Option<Parameter>, &str, &str)] = &[
     (Some(Parameter::SoftenerDensity), "/salt_softener/material/kind", "softener"),
 ];
 const VACUUM: &[(Parameter, &str)] = &[
-    (Parameter::EntrainedAir, "/vacuum/entrained_air"),
+    (Parameter::EntrainedAir, "/vacuum/entrained"),
     (Parameter::Rise, "/vacuum/rise"),
-    (Parameter::GaugeVacuum, "/vacuum/gauge_vacuum"),
-    (Parameter::AbsolutePressure, "/vacuum/absolute_pressure"),
+    (Parameter::GaugeVacuum, "/vacuum/gauge"),
+    (Parameter::AbsolutePressure, "/vacuum/absolute"),
     (Parameter::DialTolerance, "/vacuum/dial_tolerance"),
 ];
 const SINKING: &[(Parameter, &str)] = &[

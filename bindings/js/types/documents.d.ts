@@ -662,14 +662,14 @@ export interface ToolUncertaintyEntry {
   unweighed_drop?: Percent | null
 }
 /**
- * The vacuum that pots are degassed in: either `gauge_vacuum` or `absolute_pressure`.
+ * The vacuum that pots are degassed in: either `gauge` or `absolute`.
  */
 export interface VacuumEntry {
   /**
-   * Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge_vacuum`.
+   * Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`.
    * Example: `"10 kPa"`.
    */
-  absolute_pressure?: MeasuredAmount | null
+  absolute?: MeasuredAmount | null
   /**
    * How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
    */
@@ -677,7 +677,7 @@ export interface VacuumEntry {
   /**
    * Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
    */
-  entrained_air?: Percent | null
+  entrained?: Percent | null
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -685,9 +685,9 @@ export interface VacuumEntry {
     [k: string]: unknown
   } | null
   /**
-   * Reading of a vacuum gauge. Default: none; required without `absolute_pressure`. Example: `"25 inHg"`.
+   * Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
    */
-  gauge_vacuum?: MeasuredAmount | null
+  gauge?: MeasuredAmount | null
   /**
    * Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3
    * is assumed. Example: `1.8`.

@@ -15,22 +15,22 @@ use crate::quantity::{
 use crate::words::words;
 
 entry! {
-    /// The vacuum that pots are degassed in: either `gauge_vacuum` or `absolute_pressure`.
+    /// The vacuum that pots are degassed in: either `gauge` or `absolute`.
     pub struct VacuumEntry {
         required {}
         optional {
-            /// Reading of a vacuum gauge. Default: none; required without `absolute_pressure`. Example: `"25 inHg"`.
-            gauge_vacuum: Written<Pressure>,
-            /// Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge_vacuum`.
+            /// Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
+            gauge: Written<Pressure>,
+            /// Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`.
             /// Example: `"10 kPa"`.
-            absolute_pressure: Written<Pressure>,
+            absolute: Written<Pressure>,
             /// How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
             dial_tolerance: Written<Pressure>,
             /// Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3
             /// is assumed. Example: `1.8`.
             rise: f64,
             /// Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
-            entrained_air: Percent,
+            entrained: Percent,
         }
     }
 }

@@ -3194,23 +3194,23 @@ class UncertaintyAnswer(TypedDict):
 
 
 class VacuumEntry(TypedDict):
-    """The vacuum that pots are degassed in: either `gauge_vacuum` or `absolute_pressure`."""
+    """The vacuum that pots are degassed in: either `gauge` or `absolute`."""
 
-    absolute_pressure: NotRequired[MeasuredAmount | None]
-    """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge_vacuum`. Example:
-    `"10 kPa"`."""
+    absolute: NotRequired[MeasuredAmount | None]
+    """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example: `"10
+    kPa"`."""
 
     dial_tolerance: NotRequired[MeasuredAmount | None]
     """How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`."""
 
-    entrained_air: NotRequired[Percent | None]
+    entrained: NotRequired[Percent | None]
     """Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`."""
 
     ext: NotRequired[dict[str, Any] | None]
     """An embedding program's own data; carried through untouched."""
 
-    gauge_vacuum: NotRequired[MeasuredAmount | None]
-    """Reading of a vacuum gauge. Default: none; required without `absolute_pressure`. Example: `"25 inHg"`."""
+    gauge: NotRequired[MeasuredAmount | None]
+    """Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`."""
 
     rise: NotRequired[float | None]
     """Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3 is

@@ -44,25 +44,25 @@ impl Resolver {
         entry: &VacuumEntry,
         local: Option<StationPressure>,
     ) -> Option<Chamber> {
-        let (field, pulled) = match (&entry.gauge_vacuum, &entry.absolute_pressure) {
-            (Some(gauge), None) => ("gauge_vacuum", self.gauge(at, gauge, entry)),
+        let (field, pulled) = match (&entry.gauge, &entry.absolute) {
+            (Some(gauge), None) => ("gauge", self.gauge(at, gauge, entry)),
             (None, Some(absolute)) => {
-                let path = at.key("absolute_pressure");
+                let path = at.key("absolute");
                 let pressure = self.positive(&path, absolute);
                 let absolute = pressure.and_then(|p| self.keep(&path, AbsolutePressure::new(p)));
-                ("absolute_pressure", absolute.map(Pulled::Absolute))
+                ("absolute", absolute.map(Pulled::Absolute))
             }
             _ => {
                 self.fault(
                     "gauge-or-absolute",
                     at,
                     &"The vacuum must be stated in one way.",
-                    &"Write \"gauge_vacuum\": \"27 inHg\" as the gauge shows it, or \"absolute_pressure\": \"10 kPa\" for what is left in the chamber.",
+                    &"Write \"gauge\": \"27 inHg\" as the gauge shows it, or \"absolute\": \"10 kPa\" for what is left in the chamber.",
                 );
                 return None;
             }
         };
-        if let (Some(_), Some(_)) = (&entry.absolute_pressure, &entry.dial_tolerance) {
+        if let (Some(_), Some(_)) = (&entry.absolute, &entry.dial_tolerance) {
             self.fault(
                 "tolerance-without-gauge",
                 &at.key("dial_tolerance"),
@@ -76,7 +76,7 @@ impl Resolver {
             let pressure = self.keep(&at.key(field), chamber.pressure(local))?;
             let vacuum = Vacuum::new(local, pressure.absolute, Pressure::default());
             let vacuum = self.keep(&at.key(field), vacuum)?;
-            let field = if entry.rise.is_some() { "rise" } else { "entrained_air" };
+            let field = if entry.rise.is_some() { "rise" } else { "entrained" };
             self.keep(&at.key(field), chamber.entrained(vacuum))?;
         }
         Some(chamber)
@@ -88,7 +88,7 @@ impl Resolver {
         gauge: &Written<Pressure>,
         entry: &VacuumEntry,
     ) -> Option<Pulled> {
-        let path = at.key("gauge_vacuum");
+        let path = at.key("gauge");
         let reading = self.positive(&path, gauge);
         let reading = reading.and_then(|reading| self.keep(&path, VacuumReading::new(reading)));
         let dial = match &entry.dial_tolerance {
@@ -105,7 +105,7 @@ impl Resolver {
     /// The air in a pot, where it is stated; the outer `None` where it is stated wrongly.
     #[allow(clippy::option_option)] // absent and wrong are two things
     fn entrained(&mut self, at: &Path<'_>, entry: &VacuumEntry) -> Option<Option<Air>> {
-        match (entry.rise, entry.entrained_air) {
+        match (entry.rise, entry.entrained) {
             (None, None) => Some(None),
             (Some(rise), None) => {
                 let rise = self.keep(&at.key("rise"), Parameter::Rise.check_si(rise))?;
@@ -113,7 +113,7 @@ impl Resolver {
             }
             (None, Some(share)) => {
                 let share = share.share();
-                self.check_below_one(&at.key("entrained_air"), Some(share));
+                self.check_below_one(&at.key("entrained"), Some(share));
                 (share < 1.0).then(|| Some(Air::Share(Ratio::from(share))))
             }
             (Some(_), Some(_)) => {
@@ -121,7 +121,7 @@ impl Resolver {
                     "rise-and-entrained",
                     at,
                     &"The air in a pot is stated twice.",
-                    &"Keep \"rise\", which was seen, and leave \"entrained_air\" out.",
+                    &"Keep \"rise\", which was seen, and leave \"entrained\" out.",
                 );
                 None
             }

@@ -165,21 +165,41 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     })
 }
 
-/// What to do with a pot that is below its window before its shots are made.
-pub(in crate::plan) enum Late {
-    /// Heat for so long at a time, stir and read: the same burst that the table has just below the window.
-    Burst(Shown<Time>),
-    /// Too little is left: the shortest burst could carry it over the window.
-    TooLittle,
+/// What to do with a pot that falls out of its window before its shots are made.
+pub(in crate::plan) struct Late {
+    /// How long to heat at a time, then stir and read: what the table has just below the window. `None` if no burst is safe.
+    pub(in crate::plan) burst: Option<Shown<Time>>,
+    /// Before how many of the last shots too little is left for that: the shortest burst could carry it over the window.
+    pub(in crate::plan) too_little: u32,
 }
 
-/// What to do with `cup`, which holds what is left for the last of its shots; `None` where that is not known. A burst
-/// that it withstands, a fuller cup withstands as well.
-pub(in crate::plan) fn late(book: &Book, cup: &Cup<'_>) -> Option<Late> {
-    match heating_in(book.oven.as_ref()?, book, core::slice::from_ref(cup)) {
-        Ok(heating) => heating.bands.last().map(|band| Late::Burst(band.burst.clone())),
-        Err(note) => (note.code == TOO_FINE).then_some(Late::TooLittle),
+/// What to do with a pot that falls out of its window before one of `shots`, from `cup`, which each takes `per_shot` of;
+/// `None` if the heating is not known. A burst that is safe for what is left is safe for more.
+pub(in crate::plan) fn late(
+    book: &Book,
+    cup: &Cup<'_>,
+    shots: u32,
+    per_shot: Mass,
+) -> Option<Late> {
+    let oven = book.oven.as_ref()?;
+    let before = |shot: u32| {
+        let cup = Cup { mass: cup.mass - per_shot * f64::from(shot), ..*cup };
+        match heating_in(oven, book, &[cup]) {
+            Ok(heating) => Some(heating.bands.last().map(|band| band.burst.clone())),
+            Err(note) => (note.code == TOO_FINE).then_some(None),
+        }
+    };
+    // Shots below `safe` can be reheated for, those from `lost` on cannot.
+    let (mut safe, mut lost) = (0, shots);
+    let mut burst = None;
+    while safe < lost {
+        let middle = safe.midpoint(lost);
+        match before(middle)? {
+            Some(found) => (burst, safe) = (Some(found), middle.saturating_add(1)),
+            None => lost = middle,
+        }
     }
+    Some(Late { burst, too_little: shots.saturating_sub(safe) })
 }
 
 /// The bands of a table of readings, shown.

@@ -135,9 +135,8 @@ fn a_cavity_is_as_large_as_its_body() {
 /// Near the end of its dial a gauge cannot tell how far a share of air swells; a rise that was seen still does.
 #[test]
 fn a_gauge_near_its_end_makes_no_fill_mark_of_a_share() {
-    let share = |gauge: &str| {
-        with("/bench", "vacuum", json!({ "gauge_vacuum": gauge, "entrained_air": "2 %" }))
-    };
+    let share =
+        |gauge: &str| with("/bench", "vacuum", json!({ "gauge": gauge, "entrained": "2 %" }));
     let plan_at = |gauge: &str| plan(&share(gauge));
     let degas = plan_at("25 inHg");
     let degas = degas.pots[0].degas.as_ref().and_then(Calculated::known).unwrap();
@@ -146,7 +145,7 @@ fn a_gauge_near_its_end_makes_no_fill_mark_of_a_share() {
     for gauge in ["27 inHg", "27.6 inHg", "28.5 inHg"] {
         assert_eq!(why(plan_at(gauge).pots[0].degas.as_ref()), Some("degas-dial-cannot-tell"));
     }
-    let seen = plan(&with("/bench/vacuum", "gauge_vacuum", json!("27.8 inHg")));
+    let seen = plan(&with("/bench/vacuum", "gauge", json!("27.8 inHg")));
     let sheet = sheet(&seen);
     assert!(sheet.contains("1.8-fold") && sheet.contains("so near its end the gauge cannot tell"));
     assert!(sheet.contains("it reads at least 0.0"), "{sheet}");

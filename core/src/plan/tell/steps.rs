@@ -400,7 +400,7 @@ impl<'l> Day<'l> {
         }
     }
 
-    /// What to do if the pot is too cold for one of the shots of `run`, safe down to the last of them.
+    /// What to do if the pot is too cold for one of the shots of `run`.
     fn late(&self, from: &WorkFromLayout, run: ShotSeries) -> Option<Late> {
         let pot = self.pots.get(from.pot)?;
         let stage = pot.stages.get(from.stage)?;
@@ -409,15 +409,15 @@ impl<'l> Day<'l> {
         let taken = before.fold(Mass::default(), |sum, (draw, _)| {
             sum + draw.layer.mass.fill * f64::from(draw.shots)
         });
-        let last = run.after.saturating_add(run.shots).saturating_sub(1);
+        let per_shot = own.layer.mass.fill;
         let cup = Cup {
             recipe: stage.layout.recipe,
-            mass: stage.layout.held - taken - own.layer.mass.fill * f64::from(last),
+            mass: stage.layout.held - taken - per_shot * f64::from(run.after),
             hot: &[],
             vessel: pot.vessel,
             first: false,
         };
-        late(self.book, &cup)
+        late(self.book, &cup, run.shots, per_shot)
     }
 
     /// What comes after the last shot of a stage.

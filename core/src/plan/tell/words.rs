@@ -7,8 +7,9 @@ use alloc::vec::Vec;
 use crate::material::{Adding, Kind};
 use crate::plan::process::{Degas, Late, PlannedHeating, StageHeat};
 use crate::plan::{Draw, Pieces, Pot, Reading, ShelfPart, Stage, Weigh};
-use crate::show::Calculated;
+use crate::quantity::Mass;
 use crate::show::page::{counted, past};
+use crate::show::{Calculated, Shown};
 
 /// The words of a step at one pot.
 #[derive(Default)]
@@ -404,15 +405,14 @@ pub(super) fn shoot(
     let text = format!("Shoot {}{with}: {shots}, {loads}.{stir} Top off.", draw.mold);
     let mut details = Vec::new();
     if let (Some(late), Some(from)) = (late, &stage.shoot_from) {
-        details.push(match late {
-            Late::Burst(burst) => format!(
-                "Stringy, or under {}: heat {} at a time, stir and read each time.",
-                from.text, burst.text
-            ),
-            Late::TooLittle => format!(
-                "Stringy, or under {}: stop, what is left is too little to reheat.",
-                from.text
-            ),
+        let cold = format!("Stringy, or under {}:", from.text);
+        details.push(match (late.burst, late.too_little) {
+            (Some(burst), 0) => format!("{cold} heat {}, stir, read, repeat.", burst.text),
+            (Some(burst), last) => {
+                let last = if last == 1 { "shot".to_string() } else { counted(last, "shot") };
+                format!("{cold} heat {}, stir, read, repeat; last {last}: stop.", burst.text)
+            }
+            (None, _) => format!("{cold} stop, what is left is too little to reheat."),
         });
     }
     let mut notes = Vec::from([format!("{} a shot.", draw.per_shot.text)]);
@@ -479,12 +479,20 @@ pub(super) fn sprues_back(stage: &Stage) -> Words {
 pub(super) fn store(pot: &Pot, day: Option<&str>) -> Words {
     let formulas = pot.stages.last().map(|stage| stage.formulas.join(" + ")).unwrap_or_default();
     let day = day.map(|day| format!("{day}, ")).unwrap_or_default();
-    let text = format!(
-        "Keep {} from the cup and {} of sprues. Label: {formulas}, {day}{}.",
-        pot.left_over.text,
-        pot.sprues.text,
-        past(pot.heats.in_all, pot.heats.spent())
-    );
+    let is_some = |mass: &Shown<Mass>| mass.quantity > Mass::default();
+    let (cup, sprues) = (&pot.left_over, &pot.sprues);
+    let kept = match (is_some(cup), is_some(sprues)) {
+        (true, true) => format!("Keep {} from the cup and {} of sprues.", cup.text, sprues.text),
+        (true, false) => format!("Keep {} from the cup.", cup.text),
+        (false, true) => format!("Keep {} of sprues.", sprues.text),
+        (false, false) => "Clean the cup: nothing is left.".to_string(),
+    };
+    let past = past(pot.heats.in_all, pot.heats.spent());
+    let label = format!(" Label: {formulas}, {day}{past}.");
+    let text = match is_some(cup) || is_some(sprues) {
+        true => format!("{kept}{label}"),
+        false => kept,
+    };
     let mut notes = heats(pot);
     notes.push(format!("Lost to cup and injector: {}.", pot.lost.text));
     Words { text, notes, ..Words::default() }
