@@ -6,7 +6,8 @@ use std::vec::Vec;
 use super::degas::SPARE;
 use crate::document;
 use crate::plan::{Plan, PlannedHeating};
-use crate::quantity::{Measurable, Time, Volume};
+use crate::process::heat::{Load, Window};
+use crate::quantity::{HeatCapacity, Measurable, Time, Volume};
 use crate::show::Calculated;
 
 const BOOK: &str = include_str!("../../../examples/demo/book.json");
@@ -803,4 +804,64 @@ fn salt_is_stirred_as_often_as_it_settles() {
     let every = stirred.into_iter().flatten().next().unwrap();
     assert!((40.0..90.0).contains(&every.quantity.value), "{every:?}");
     assert!(sheet(&plan(&book)).contains(&format!("and every {}", every.text)));
+}
+
+/// What the card says of a pot that is too cold is safe for each shot, by the table of readings for what is then left: the
+/// burst below the window where there is a table, and to stop where the shortest burst could carry it over.
+#[test]
+fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
+    let mut book = without_rejects();
+    // Base alone, so that its specific heat is that of the pot.
+    book["formulas"]["plain"]["doses"] = json!({});
+    book["products"]["clear"] = json!({ "mold": "finger-5", "formulas": ["plain"] });
+    let mut endings = std::collections::BTreeSet::new();
+    for pieces in [12, 36, 60, 100] {
+        let plan = plan_of(&book, "clear", pieces);
+        let loaded = document::book_from_text(&book.to_string()).unwrap();
+        let oven = loaded.oven.as_ref().unwrap();
+        let (pot, stage) = (&plan.pots[0], &plan.pots[0].stages[0]);
+        let mut mass = stage.holds.quantity;
+        for (step, at) in
+            plan.steps.iter().flat_map(|step| step.at.iter().map(move |at| (step, at)))
+        {
+            let shots: u32 = step.items.iter().filter_map(|item| item.shots).sum();
+            if at.pot != pot.pot || shots == 0 {
+                continue;
+            }
+            let mut tables = Vec::new();
+            for _ in 0..shots {
+                let base = loaded.materials.get(loaded.default_base.unwrap()).unwrap();
+                let heat = base.specific_heat_line().unwrap();
+                let load = Load::new(mass, heat, HeatCapacity::default());
+                let window = base.shot_window.unwrap();
+                let window = Window::around(window.low, window.high).unwrap();
+                let gate = oven.timed.gate(
+                    load.unwrap(),
+                    oven.reheat_from.unwrap(),
+                    window,
+                    oven.precautions,
+                );
+                tables.push(gate.ok().map(|gate| gate.bands[gate.bands.len() - 1].burst));
+                mass -= stage.draws[0].per_shot.quantity;
+            }
+            let lost = tables.iter().filter(|table| table.is_none()).count();
+            assert!(tables.iter().rev().take(lost).all(Option::is_none), "{tables:?}");
+            let told = at.details.join(" ");
+            let last = if lost == 1 {
+                "last shot: stop".into()
+            } else {
+                format!("last {lost} shots: stop")
+            };
+            match tables.iter().flatten().last() {
+                Some(burst) => {
+                    let burst = crate::show::text::oven_time(*burst).text;
+                    assert!(told.contains(&format!("heat {burst}, stir, read, repeat")), "{told}");
+                    assert_eq!(told.contains(&last), lost > 0, "{told}");
+                }
+                None => assert!(told.contains("what is left is too little to reheat"), "{told}"),
+            }
+            endings.insert(lost.min(1));
+        }
+    }
+    assert_eq!(endings.len(), 2, "both with and without shots that nothing is left for");
 }
