@@ -166,6 +166,7 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
 }
 
 /// What to do with a pot that falls out of its window before its shots are made.
+#[derive(Clone)]
 pub(in crate::plan) struct Late {
     /// How long to heat at a time, then stir and read: what the table has just below the window. `None` if no burst is safe.
     pub(in crate::plan) burst: Option<Shown<Time>>,

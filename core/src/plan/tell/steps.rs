@@ -1,5 +1,6 @@
 //! The steps of the day, in the order of work.
 
+use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -26,7 +27,7 @@ pub(super) fn steps(
     date: Option<&str>,
 ) -> Vec<PlanStep> {
     let pots = at_work(layout, pots, &book.materials);
-    let mut day = Day { book, date, pots, steps: Vec::new(), work: 0 };
+    let mut day = Day { book, late: BTreeMap::new(), date, pots, steps: Vec::new(), work: 0 };
     for work in &layout.work {
         for from in &work.from {
             day.count(from);
@@ -164,9 +165,21 @@ impl PotAtWork<'_> {
     }
 }
 
+/// What a pot that is too cold can be reheated for depends on this alone.
+#[derive(PartialEq, Eq, PartialOrd, Ord)]
+struct LateKey {
+    recipe: usize,
+    mass: u64,
+    vessel: u64,
+    shots: u32,
+    per_shot: u64,
+}
+
 /// A day while its steps are told.
 struct Day<'l> {
     book: &'l Book,
+    /// What was found for runs of shots: a large day has many alike.
+    late: BTreeMap<LateKey, Option<Late>>,
     date: Option<&'l str>,
     pots: Vec<PotAtWork<'l>>,
     steps: Vec<PlanStep>,
@@ -401,7 +414,7 @@ impl<'l> Day<'l> {
     }
 
     /// What to do if the pot is too cold for one of the shots of `run`.
-    fn late(&self, from: &WorkFromLayout, run: ShotSeries) -> Option<Late> {
+    fn late(&mut self, from: &WorkFromLayout, run: ShotSeries) -> Option<Late> {
         let pot = self.pots.get(from.pot)?;
         let stage = pot.stages.get(from.stage)?;
         let (own, _) = stage.draws.get(from.draw)?;
@@ -417,7 +430,15 @@ impl<'l> Day<'l> {
             vessel: pot.vessel,
             first: false,
         };
-        late(self.book, &cup, run.shots, per_shot)
+        let key = LateKey {
+            recipe: cup.recipe.number,
+            mass: cup.mass.value.to_bits(),
+            vessel: cup.vessel.value.to_bits(),
+            shots: run.shots,
+            per_shot: per_shot.value.to_bits(),
+        };
+        let book = self.book;
+        self.late.entry(key).or_insert_with(|| late(book, &cup, run.shots, per_shot)).clone()
     }
 
     /// What comes after the last shot of a stage.
