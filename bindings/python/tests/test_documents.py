@@ -90,7 +90,7 @@ def test_fields_that_are_keywords(timing: Any) -> None:
         timings=[timing],
         specific_heat="1.9 J/(g.K)",
         mix="240 g",
-        from_="20 °C",
+        heated_from="20 °C",
         shot_window=["163 °C", "177 °C"],
     )
     time = answer["time"]

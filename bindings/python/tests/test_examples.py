@@ -77,7 +77,7 @@ def test_grams_says_what_is_wrong(tmp_path: Path) -> None:
     ]
     assert [one[: len(two)] for one, two in zip(found, expected, strict=True)] == expected
     done = run(EXAMPLES / "grams.py", DEMO / "book.json", wrong, "1 cuup")
-    assert done.stderr.startswith("/base: `cuup`") and ":2: `6 oz`" in done.stderr
+    assert done.stderr.startswith("/base_amount: `cuup`") and ":2: `6 oz`" in done.stderr
     # What is wrong with all doses of a formula together has the line of the first.
     wrong.write_text(f"{rows[0]}\nx,softener,60 % of finished\nx,plum,50 % of finished\n", "utf-8")
     done = run(EXAMPLES / "grams.py", DEMO / "book.json", wrong, "1 cup")

@@ -2710,7 +2710,7 @@ ShotPieces = TypedDict("ShotPieces", {
 class Shown(TypedDict):
     """A quantity in a result."""
 
-    other: str | None
+    other: NotRequired[str | None]
     """The same on the other scale, metric or not, where both are in use."""
 
     text: str
