@@ -126,7 +126,7 @@ impl Faults {
 
     /// All faults, first found first.
     pub fn iter(&self) -> impl Iterator<Item = &Fault> {
-        core::iter::once(&self.first).chain(&self.rest)
+        self.into_iter()
     }
 
     /// How many faults there are: at least one.
@@ -142,6 +142,26 @@ impl Faults {
         all.push(self.first);
         all.extend(self.rest);
         all
+    }
+}
+
+/// All faults, first found first:
+///
+/// ```
+/// use pourwright::fault::{Fault, Faults};
+/// use pourwright::parameter::Parameter;
+///
+/// let faults = Faults::from(Fault::at("/voids", &Parameter::Voids.check_si(1.5).unwrap_err()));
+/// for fault in &faults {
+///     assert_eq!((&*fault.code, &*fault.path), ("out-of-range", "/voids"));
+/// }
+/// ```
+impl<'a> IntoIterator for &'a Faults {
+    type Item = &'a Fault;
+    type IntoIter = core::iter::Chain<core::iter::Once<&'a Fault>, core::slice::Iter<'a, Fault>>;
+
+    fn into_iter(self) -> Self::IntoIter {
+        core::iter::once(&self.first).chain(&self.rest)
     }
 }
 
