@@ -351,8 +351,8 @@ impl DegasCup {
         }
     }
 
-    /// In how many fills the batch goes through, `liquid` being its volume without air, and how high
-    /// each stands.
+    /// Number of fills for the batch and the level of each; `liquid` is the volume of the batch
+    /// without air.
     ///
     /// # Errors
     /// Those of [`Vessel::fill_mark`], [`DegasError::Parameters`] for a batch that is not above zero, and

@@ -300,7 +300,7 @@ fn plain_loading(loading: SaltLoading) -> f64 {
     }
 }
 
-/// What `calculate` gives of the mix, and its bounds where the feed of a cavity is not known.
+/// The result of `calculate`, and its bounds where the feed of a cavity is not known.
 fn with_bounds(
     given: &Given<'_>,
     mix: &Unsalted,
@@ -1046,7 +1046,7 @@ fn random<'a>(
     Argument::Number(if field.kind == ValueKind::Count { libm::round(number) } else { number })
 }
 
-/// What only the plain form can refuse: the typed functions take such parameters as one.
+/// Codes that only the plain form gives: the typed functions take such parameters as one.
 const OF_THE_PLAIN_FORM: [&str; 3] = ["needs-other", "excludes-other", "missing-field"];
 
 #[test]
