@@ -172,7 +172,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_told_is_told_in_sentences() {
+    fn a_fault_is_reported_in_sentences() {
         let fault = Fault::at("/molds/worm", &no_cavity());
         assert_eq!(fault.message, "The number of cavities is 0; it must be from 1 to 1000000.");
         let text = fault.to_string();
