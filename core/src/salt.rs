@@ -8,7 +8,7 @@
 //! - hot volume: as V, each constituent by its own expansion, (1 + α (T − 20 °C)) times;
 //! - for a finished density ρ_t, with ρ′ = ρ_t/(1 − φ): m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft));
 //! - piece weight by the shot's equation, V_c (1 − φ) [(1 − f) M/V_h + f M/V]; both densities depend on m_s,
-//!   and the equation is solved by halving between no salt and the most, to the last bit that f64 has;
+//!   and the equation is solved by halving between no salt and the maximum, to the last bit that f64 has;
 //! - sink density: mass over volume of the piece with its hook and weight, solved the same way.
 //!
 //! Ideal additivity of volumes, source: conservation of mass and volume. It fits salt in plastisol, which

@@ -205,8 +205,8 @@ impl Follow<'_> {
     }
 
     /// Mass that went in: as stated, else what the chosen measure gives.
-    fn added(&self, stage: &Stage, told: &StageActuals) -> Result<Mix, RecordError> {
-        let mut mix = told.weighed.clone();
+    fn added(&self, stage: &Stage, actual: &StageActuals) -> Result<Mix, RecordError> {
+        let mut mix = actual.weighed.clone();
         for one in &stage.weigh {
             let material = self.material(&one.material)?;
             let is_weighed =

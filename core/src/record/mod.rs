@@ -130,7 +130,7 @@ part! {
         pub shot: Shown<Mass>,
         /// Mass left in the cup; none if it was not weighed.
         pub left: Option<Shown<Mass>>,
-        /// What stayed in cup and injector: what went in less what was shot and left. Below zero
+        /// Mass that stayed in cup and injector: the mass that went in less that shot and left. Below zero
         /// where the shots were lighter than calculated. None where what was left was not weighed.
         pub lost: Option<Shown<Mass>>,
         /// The same as it was planned.
@@ -157,7 +157,7 @@ part! {
         pub held: Shown<Mass>,
         /// The draws.
         pub draws: Vec<DrawRecord>,
-        /// What was in the cup after the last shot: as weighed, or as calculated.
+        /// Mass in the cup after the last shot: weighed or calculated.
         pub after: Shown<Mass>,
         /// Whether that was weighed.
         pub after_weighed: bool,

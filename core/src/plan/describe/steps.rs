@@ -413,7 +413,7 @@ impl<'l> Day<'l> {
         }
     }
 
-    /// What to do if the pot is too cold for one of the shots of `run`.
+    /// Action if the pot is too cold for one of the shots of `run`.
     fn late(&mut self, from: &WorkFromLayout, run: ShotSeries) -> Option<Late> {
         let pot = self.pots.get(from.pot)?;
         let stage = pot.stages.get(from.stage)?;

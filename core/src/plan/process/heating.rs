@@ -165,7 +165,7 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     })
 }
 
-/// What to do with a pot that falls out of its window before its shots are made.
+/// Action for a pot that cools below its window before its shots are made.
 #[derive(Clone)]
 pub(in crate::plan) struct Late {
     /// How long to heat at a time, then stir and read: what the table has just below the window. `None` if no burst is safe.
@@ -174,7 +174,7 @@ pub(in crate::plan) struct Late {
     pub(in crate::plan) too_little: u32,
 }
 
-/// What to do with a pot that falls out of its window before one of `shots`, from `cup`, which each takes `per_shot` of;
+/// Action for a pot that cools below its window before one of `shots`, from `cup`, which each takes `per_shot` of;
 /// `None` if the heating is not known. A burst that is safe for what is left is safe for more.
 pub(in crate::plan) fn late(
     book: &Book,

@@ -806,7 +806,7 @@ fn salt_is_stirred_as_often_as_it_settles() {
     assert!(sheet(&plan(&book)).contains(&format!("and every {}", every.text)));
 }
 
-/// What the card says of a pot that is too cold is safe for each shot, by the table of readings for what is then left: the
+/// The advice on the card for a pot that is too cold is safe for each shot, by the table of readings for what is then left: the
 /// burst below the window where there is a table, and to stop where the shortest burst could carry it over.
 #[test]
 fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
@@ -846,7 +846,7 @@ fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
             }
             let lost = tables.iter().filter(|table| table.is_none()).count();
             assert!(tables.iter().rev().take(lost).all(Option::is_none), "{tables:?}");
-            let told = at.details.join(" ");
+            let text = at.details.join(" ");
             let last = if lost == 1 {
                 "last shot: stop".into()
             } else {
@@ -855,10 +855,10 @@ fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
             match tables.iter().flatten().last() {
                 Some(burst) => {
                     let burst = crate::show::text::oven_time(*burst).text;
-                    assert!(told.contains(&format!("heat {burst}, stir, read, repeat")), "{told}");
-                    assert_eq!(told.contains(&last), lost > 0, "{told}");
+                    assert!(text.contains(&format!("heat {burst}, stir, read, repeat")), "{text}");
+                    assert_eq!(text.contains(&last), lost > 0, "{text}");
                 }
-                None => assert!(told.contains("what is left is too little to reheat"), "{told}"),
+                None => assert!(text.contains("what is left is too little to reheat"), "{text}"),
             }
             endings.insert(lost.min(1));
         }
