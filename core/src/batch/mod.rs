@@ -25,7 +25,7 @@ pub use least::{DoseStep, LeastPot, PotLimit, PotLimits};
 pub use loads::{Injector, Loads};
 pub use marks::{Marks, MeasuredBase};
 pub use need::{Need, Run, undrawn};
-pub use rejects::{MOST_CONFIDENCE, Rejects, reject_interval};
+pub use rejects::{Rejects, reject_interval};
 pub use shots::{Wanted, shots};
 
 use crate::fault::Diagnose;

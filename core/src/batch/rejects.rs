@@ -4,9 +4,6 @@ use super::BatchError;
 use crate::parameter::{Check, Parameter, Relation};
 use crate::quantity::Ratio;
 
-/// Highest confidence that is accepted.
-pub const MOST_CONFIDENCE: f64 = 1.0 - 1e-9;
-
 /// Rejects to allow for.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rejects {

@@ -17,12 +17,13 @@ use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, FormulaError, Overlap, Recipe};
 use crate::material::{Kind, ShotWindow};
 use crate::mix::{Assumption, Materials, MixError, Phase, reference_temperature};
+use crate::parameter::Parameter;
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
 /// Feed share assumed for the mass of a piece if the book does not state the mold's: the middle between shrunk (no feed)
 /// and topped by the sprue in full.
-pub(crate) const FEED_NOT_KNOWN: f64 = 0.5;
+pub(crate) const FEED_NOT_KNOWN: f64 = Parameter::Feed.default_si();
 
 /// The order list of a day.
 #[derive(Debug, Clone, PartialEq)]
