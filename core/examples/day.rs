@@ -41,7 +41,7 @@ fn main() -> ExitCode {
     }
 }
 
-/// What to print of the plan.
+/// Part of the plan to print.
 enum Print {
     Sheet,
     Notes,

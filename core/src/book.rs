@@ -28,7 +28,7 @@ use crate::words::words;
 pub struct Book {
     /// Whose it is.
     pub shop: Option<String>,
-    /// What a cup, a spoon and a fluid ounce hold.
+    /// Household measures: the size of a cup, a spoon and a fluid ounce.
     pub system: System,
     /// Height of the shop above sea level.
     pub altitude: Option<Length>,
@@ -113,11 +113,11 @@ pub struct Cavities {
     pub count: u32,
     /// Volume of one.
     pub volume: Measured<Volume>,
-    /// What a piece of it is like as it sinks.
+    /// Body of a piece of it, for how it sinks.
     pub body: Option<PieceBody>,
 }
 
-/// What a piece is like as it sinks.
+/// Body of a piece, for how it sinks.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PieceBody {
     /// Its shape.
@@ -172,18 +172,18 @@ pub struct Layer {
     pub formulas: Vec<usize>,
     /// Its share of the cavity and the sprue; the shares of a piece sum to 1.
     pub share: f64,
-    /// What happens where two of its formulas dose the same material.
+    /// Rule for two of its formulas that dose the same material.
     pub overlap: Overlap,
 }
 
-/// What a cup costs a pot.
+/// A cup: the mix that it keeps back, its size and its heat capacity.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Vessel {
-    /// What stays on its wall when it has been poured out.
+    /// Mass that stays on its wall when it has been poured out.
     pub film: Mass,
-    /// What cannot be drawn from its bottom.
+    /// Mass that cannot be drawn from its bottom.
     pub heel: Mass,
-    /// What it holds up to its brim.
+    /// Its volume to the brim.
     pub brim: Option<Volume>,
     /// Its own heat capacity; zero where that is left to the oven's timings.
     pub heat_capacity: HeatCapacity,
@@ -209,18 +209,18 @@ impl Vessel {
 /// The injectors: alike.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Injectors {
-    /// What one takes up at most.
+    /// Capacity of one.
     pub holds: Volume,
-    /// What stays in it and is lost at each cleaning or cold stop.
+    /// Volume that stays in it and is lost at each cleaning or cold stop.
     pub keeps: Volume,
-    /// How many there are.
+    /// Number of them.
     pub count: u32,
 }
 
 /// The oven that pots are heated in.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ShopOven {
-    /// What its timings show, or its rated power as a first guess.
+    /// The oven by its timings, or by its rated power as a first guess.
     pub timed: heat::Oven,
     /// How careful to be: the thermometer, and what a hand can set.
     pub precautions: Precautions,
@@ -246,7 +246,7 @@ pub struct FishedWater {
 }
 
 words! {
-    /// What becomes of sprues.
+    /// Use of the sprues.
     pub enum Sprues {
         /// They are kept as left-over.
         Keep = "keep",
@@ -267,11 +267,11 @@ pub struct Limits {
     pub tolerance: f64,
     /// Most solids in a mix by true volume, 30 % unless stated (common practice, no source).
     pub solids: f64,
-    /// How full a cup may be, of what it holds to its highest mark; all of it unless stated.
+    /// How full a cup may be, as a share of its volume to the highest mark. Default: all of it.
     pub most_full: f64,
-    /// The least that the oven heats evenly.
+    /// The smallest volume that the oven heats evenly.
     pub least_pot: Option<Volume>,
-    /// What becomes of sprues, kept unless stated.
+    /// Use of the sprues. Default: they are kept.
     pub sprues: Sprues,
     /// Heats that the stabilizer allows a pot; `None`: not known.
     pub heats: Option<u32>,

@@ -15,7 +15,7 @@ pub trait Diagnose: core::error::Error {
     /// Stable code in kebab case, unique over the whole library, e.g. `"salt-out-of-reach"`.
     fn code(&self) -> &'static str;
 
-    /// What would fix it, as a full sentence for the person at the bench.
+    /// The fix, as a full sentence for the person at the bench.
     fn help(&self) -> Cow<'static, str>;
 
     /// All parameters that are wrong by themselves, where the error is about such.
@@ -40,7 +40,7 @@ pub struct Fault {
     pub path: String,
     /// The finding.
     pub message: String,
-    /// What would fix it.
+    /// The fix.
     pub help: String,
 }
 
@@ -192,12 +192,12 @@ mod tests {
     }
 
     #[test]
-    fn what_is_told_is_told_in_sentences() {
+    fn a_fault_is_reported_in_sentences() {
         let fault = Fault::at("/molds/worm", &no_cavity());
         assert_eq!(fault.message, "The number of cavities is 0; it must be from 1 to 1000000.");
-        let told = fault.to_string();
-        assert!(told.starts_with("/molds/worm: The number of cavities is 0; "), "{told}");
-        assert!(told.ends_with("[out-of-range]"), "{told}");
+        let text = fault.to_string();
+        assert!(text.starts_with("/molds/worm: The number of cavities is 0; "), "{text}");
+        assert!(text.ends_with("[out-of-range]"), "{text}");
     }
 
     #[test]

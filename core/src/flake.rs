@@ -31,7 +31,7 @@ pub struct Flake {
 }
 
 words! {
-    /// What two doses of flake have in common.
+    /// The measure that two doses of flake have in common.
     pub enum Alike {
         /// As many particles.
         Count = "count",
@@ -44,11 +44,11 @@ words! {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub struct Swap {
-    /// What to weigh of the other.
+    /// Mass of the other dose.
     pub mass: Mass,
-    /// What to scoop of it; `None` where it is not known what a spoonful weighs.
+    /// Volume to scoop of it; `None` if its bulk density is not known.
     pub scoop: Option<Volume>,
-    /// How many particles the other dose holds over how many the first held.
+    /// Number of particles in the other dose over that in the first.
     pub count: Ratio,
     /// The film area of the other dose over that of the first.
     pub area: Ratio,
@@ -64,7 +64,7 @@ pub enum FlakeError {
     /// A film that is no thinner than its cut.
     #[error("A film of {} µm is none for a cut of {}.", .thickness.get::<micrometer>(), .cut)]
     Thickness {
-        /// What was given.
+        /// The thickness that was given.
         thickness: Length,
         /// The cut.
         cut: Cut,
@@ -188,20 +188,20 @@ impl Flake {
         Ok(self.film.volume_of(dose) / self.thickness)
     }
 
-    /// What to scoop for `dose`, level: m/β.
+    /// Volume to scoop for `dose`, level: m/β.
     ///
     /// # Errors
-    /// A dose out of its range; [`FlakeError::NoScoop`] where it is not
-    /// known what a spoonful weighs.
+    /// A dose out of its range; [`FlakeError::NoScoop`] if the bulk
+    /// density is not known.
     pub fn scoop(&self, dose: Mass) -> Result<Volume, FlakeError> {
         check_dose(dose)?;
         Ok(self.scooped.ok_or(FlakeError::NoScoop)?.scoop_of(dose))
     }
 
-    /// What of `other` takes the place of `dose` of this, with as many particles or as much area.
+    /// Dose of `other` in place of `dose` of this, with the same number of particles or the same area.
     ///
     /// The two are not the same: at an equal count a cut of half the size covers a quarter, at an equal
-    /// area it has four times the particles. The result says both.
+    /// area it has four times the particles. The result has both.
     ///
     /// # Errors
     /// A dose out of its range.

@@ -96,7 +96,7 @@ impl Formula {
 }
 
 words! {
-    /// What happens when two formulas that are combined dose the same material.
+    /// Rule for two formulas that are combined and dose the same material.
     pub enum Overlap {
         /// It is an error.
         Refuse = "refuse",

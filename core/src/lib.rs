@@ -2,7 +2,7 @@
 //! or the web page that the shop already has.
 //!
 //! An order says shape, color, how many. From the shop's own book (materials, formulas, molds, tools) this crate calculates
-//! how much plastisol to measure for so many pieces, every additive for that amount in the measures of the bench, what salt
+//! how much plastisol to measure for the pieces ordered, every additive for that amount in the measures of the bench, what salt
 //! does to a piece, which pots to mix, and when to shoot what.
 //!
 //! - [Recipes](docs::recipes): common jobs, each with a tested example

@@ -20,13 +20,13 @@ use crate::quantity::{
 use crate::words::words;
 
 words! {
-    /// What a material is for.
+    /// Purpose of a material.
     pub enum Kind {
         /// Liquid PVC-in-plasticizer: the base a pot starts from.
         Plastisol = "plastisol",
         /// Plasticizer that makes the piece softer.
         Softener = "softener",
-        /// What makes the piece harder.
+        /// Hardener.
         Hardener = "hardener",
         /// Heat stabilizer.
         Stabilizer = "stabilizer",
@@ -149,7 +149,7 @@ pub struct HeatBudget {
 pub struct Material {
     /// Name in the book.
     pub name: String,
-    /// What it is for.
+    /// Its purpose.
     pub kind: Kind,
     /// True density at 20 °C; of a plastisol, that of the liquid.
     pub density: Option<Measured<MassDensity>>,
@@ -424,7 +424,7 @@ pub enum MaterialError {
         material: String,
         /// Which number.
         property: Property,
-        /// What needs it.
+        /// The calculation that needs it.
         purpose: &'static str,
     },
     /// A number that cannot be.
@@ -434,7 +434,7 @@ pub enum MaterialError {
         material: String,
         /// Which number.
         property: Property,
-        /// What is wrong with it.
+        /// Why it was refused.
         wrong: ParameterError,
     },
     /// An amount cannot be converted, or is none of a material.

@@ -86,7 +86,7 @@ words! {
     }
 }
 
-/// What a density of a mix had to assume, since the book does not state it.
+/// Assumptions of a density of a mix, where the book does not state a number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 #[non_exhaustive]
 pub enum Assumption {
@@ -139,8 +139,8 @@ impl Mix {
     /// Adds `mass` of `material`.
     ///
     /// # Errors
-    /// The mass is negative or not finite, or would not be with what is there: nothing can be
-    /// taken out of a mix again.
+    /// The mass is negative or not finite, or the sum would not be: nothing can be taken
+    /// out of a mix again.
     pub fn add(&mut self, material: MaterialId, mass: Mass) -> Result<(), MixError> {
         let bad = || MixError::BadMass(mass.si() * 1000.0);
         if !mass.si().is_finite() || mass.si() < 0.0 {
@@ -333,7 +333,7 @@ impl Mix {
         Ok(self.mass() / volume * (1.0 - voids))
     }
 
-    /// What a density of this mix in `phase` has to assume.
+    /// Assumptions of a density of this mix in `phase`.
     ///
     /// # Errors
     /// A portion's material is not in the table.
@@ -404,9 +404,9 @@ pub enum MixError {
     /// More is drawn than there is.
     #[error("{asked_g} g cannot be drawn from a mix of {held_g} g.")]
     DrawTooLarge {
-        /// What was asked for, in grams.
+        /// The mass asked for, in grams.
         asked_g: f64,
-        /// What is there, in grams.
+        /// The mass of the mix, in grams.
         held_g: f64,
     },
     /// A negative or endless factor.

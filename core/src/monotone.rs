@@ -104,7 +104,7 @@ fn inner_slope(before: Knot, here: Knot, after: Knot) -> f64 {
     (weight_left + weight_right) / (weight_left / left + weight_right / right)
 }
 
-/// Slope at the end `here`; `next` and `further` are the points beside it, to either hand.
+/// Slope at the end `here`; `next` and `further` are the two points next to it.
 fn end_slope(here: Knot, next: Knot, further: Knot) -> f64 {
     let (near, far) = (secant(here, next), secant(next, further));
     let (width_near, width_far) = (next.x - here.x, further.x - next.x);

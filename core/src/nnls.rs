@@ -61,7 +61,7 @@ fn steepest(
     best.map(|(j, _)| j)
 }
 
-/// From `x`, the least squares on the active set, columns leaving it as their answers reach zero; `None` where the
+/// From `x`, the solution of least squares on the active set, columns leaving it as their answers reach zero; `None` where the
 /// entering column is a sum of active ones or would have to be negative.
 fn descend(
     columns: &[Vec<f64>],

@@ -8,13 +8,13 @@
 //! - hot volume: as V, each constituent by its own expansion, (1 + α (T − 20 °C)) times;
 //! - for a finished density ρ_t, with ρ′ = ρ_t/(1 − φ): m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft));
 //! - piece weight by the shot's equation, V_c (1 − φ) [(1 − f) M/V_h + f M/V]; both densities depend on m_s,
-//!   and the equation is solved by halving between no salt and the most, to the last bit that f64 has;
+//!   and the equation is solved by halving between no salt and the maximum, to the last bit that f64 has;
 //! - sink density: mass over volume of the piece with its hook and weight, solved the same way.
 //!
 //! Ideal additivity of volumes, source: conservation of mass and volume. It fits salt in plastisol, which
 //! neither dissolves in it nor takes it up.
 //!
-//! In reach is what lies between no salt and the most of it: a stated volume fraction of the finished mix,
+//! In reach is all from no salt to the maximum: a stated volume fraction of the finished mix,
 //! and ten times the mass of base in any case. Salt settles: stir before each shot. Damp salt steams: dry it
 //! first.
 
@@ -151,15 +151,15 @@ pub struct Unsalted {
     pub salt: Salt,
     /// The softener that goes in with it, if any.
     pub softener: Option<SaltSoftener>,
-    /// The most salt that may be in the finished mix, by volume without voids: above 0 and below 1.
+    /// Maximum of salt in the finished mix, by volume without voids: above 0 and below 1.
     pub most_solids: Ratio,
     /// The cavity, for the two forms that speak of a piece.
     pub cavity: Option<PieceCavity>,
-    /// What the piece carries, for the sink density.
+    /// Hook and weight on the piece, for the sink density.
     pub hook: Hook,
 }
 
-/// What is wrong with a salt loading.
+/// Why a salt loading was refused.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum SaltError {
@@ -172,14 +172,14 @@ pub enum SaltError {
         /// The form asked for.
         form: SaltForm,
     },
-    /// More than the limits allow, or less than what is there without salt.
+    /// More than the limits allow, or less than the mix has without salt.
     #[error("A {} of {} is out of reach by adding salt.", .asked.form(), .asked.figure())]
     OutOfReach {
-        /// What was asked.
+        /// The loading that was asked for.
         asked: SaltLoading,
         /// The same form without salt.
         least: SaltLoading,
-        /// The same form with the most salt.
+        /// The same form with the maximum of salt.
         most: SaltLoading,
         /// The stated limit on salt by volume.
         most_solids: Ratio,
@@ -480,7 +480,7 @@ impl Unsalted {
         self.state(self.salt_mass(loading)?, form)
     }
 
-    /// What is in reach in `form`: without salt, and with the most that the limits allow.
+    /// The loadings in reach in `form`: without salt, and with the maximum that the limits allow.
     ///
     /// # Errors
     /// [`SaltError::DoesNotRaise`]; numbers of the mix that are out of range, or missing for the form.
@@ -489,7 +489,7 @@ impl Unsalted {
         self.ends(form)
     }
 
-    /// What is in reach in `form`, of a mix that has been checked.
+    /// The loadings in reach in `form`, of a mix that has been checked.
     fn ends(&self, form: SaltForm) -> Result<(SaltLoading, SaltLoading), SaltError> {
         let least = self.state(Mass::default(), form)?;
         let most = self.state(self.most_salt(), form)?;

@@ -1,4 +1,4 @@
-//! What a shot takes, and what its pieces weigh.
+//! Mass of a shot and of its pieces.
 //!
 //! With cavities of volume V_c (n of them; unlike shapes are summed), sprue V_s, density ρ_hot at shot
 //! temperature and ρ₂₀ at 20 °C, and air voids φ:
@@ -9,7 +9,7 @@
 //! - feed: Σn (m_piece − V_c ρ_hot (1 − φ)) ≤ V_s ρ_hot (1 − φ) + m_top. Where the sprue and the topping
 //!   cannot feed that much, they feed what they have, the pieces sink in, and the result says by how much.
 //!
-//! What is fed leaves the sprue, so fill = pieces + sprue left. The fields of [`ShotMass`] hold to it within
+//! The feed comes out of the sprue, so fill = pieces + sprue left. The fields of [`ShotMass`] hold to it within
 //! (k + 3) u Σm for k shapes of cavity, with u = 2⁻⁵³ and Σm the masses added.
 //!
 //! A laminated piece takes one such shot for each layer, with the layer's share of the cavity; the sprue
@@ -63,15 +63,15 @@ pub struct Shot<'a> {
 /// Masses of one shot.
 #[derive(Clone, Copy, PartialEq)]
 pub struct ShotMass {
-    /// What the mold takes, topping included.
+    /// Mass that the mold takes, topping included.
     pub fill: Mass,
     /// All pieces of the shot together.
     pub pieces: Mass,
-    /// What is left as sprue once the pieces have been fed.
+    /// Mass of the sprue once the pieces have been fed.
     pub sprue: Mass,
     /// The share of the contraction that was fed: the shot's `feed`, or less where the pieces sink in.
     pub feed: Ratio,
-    /// What the sprue and the topping are short of; zero where the pieces are fed.
+    /// Mass that the sprue and the topping are short of; zero if the pieces are fed.
     pub missing: Mass,
     /// Mass in a cavity, or the layer's part of it, per volume of the whole cavity.
     pub per_cavity_volume: MassDensity,
@@ -203,7 +203,7 @@ impl<'a> Shot<'a> {
 }
 
 impl Shot<'_> {
-    /// What the shot takes, and what its pieces weigh (equations: [module](self)).
+    /// Masses of the shot and its pieces (equations: [module](self)).
     ///
     /// # Errors
     /// A number out of its range, or no cavity. Pieces that sink in are no error: see [`ShotMass::missing`].

@@ -77,7 +77,7 @@ pub struct Hardness {
 pub struct HardnessPoint {
     /// Softener (or hardener), mass per mass of base.
     pub ratio: Ratio,
-    /// What the durometer showed.
+    /// The reading of the durometer.
     pub hardness: Hardness,
 }
 
@@ -90,7 +90,7 @@ pub struct SaltedPoint {
     pub softener: Ratio,
 }
 
-/// What is wrong with measured points, or with a question put to them.
+/// Why measured points make no curve, or a question to them has no answer.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum SoftenerError {
@@ -143,7 +143,7 @@ pub enum SoftenerError {
         /// The scale of all three.
         scale: Scale,
     },
-    /// Readings that fall and then rise (or stand still): one hardness then has several ratios.
+    /// Readings that fall and then rise (or stay the same): one hardness then has several ratios.
     #[error(
         "The readings turn at measured point {point}, so a hardness there has more than one ratio."
     )]

@@ -15,7 +15,7 @@ pub struct DoseStep {
     pub ratio: Ratio,
 }
 
-/// What keeps a pot from being smaller.
+/// The limits that keep a pot from being smaller.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PotLimits<'a> {
     /// The doses.
@@ -38,7 +38,7 @@ pub enum PotLimit {
     Dose(usize),
     /// The oven's least even load.
     Oven,
-    /// What the injector can draw from.
+    /// The injector must be able to draw from it.
     Injector,
 }
 
@@ -49,7 +49,7 @@ pub struct LeastPot {
     pub mix: Mass,
     /// Mass of base in it.
     pub base: Mass,
-    /// What limits it; of equal limits the first, doses before oven before injector.
+    /// The limit that decides; of equal limits the first, doses before oven before injector.
     pub limit: PotLimit,
 }
 
@@ -92,14 +92,14 @@ impl PotLimits<'_> {
         Ok(least)
     }
 
-    /// Refuses a pot of `mix` that is smaller than the least that works.
+    /// Refuses a pot of `mix` that is smaller than the smallest that works.
     ///
     /// # Errors
-    /// [`BatchError::PotTooSmall`] with the least pot and what limits it, or a number out of its range.
+    /// [`BatchError::PotTooSmall`] with the smallest pot and its limit, or a number out of its range.
     pub fn check(&self, mix: Mass) -> Result<(), BatchError> {
         Parameter::MixNeeded.check_si(mix.value)?;
         let least = self.least()?;
-        // A pot of exactly the least may come out a rounding below it.
+        // A pot of exactly the smallest size may come out a rounding below it.
         let large_enough = mix >= least.mix * (1.0 - super::whole::SNAP);
         if large_enough { Ok(()) } else { Err(BatchError::PotTooSmall { asked: mix, least }) }
     }

@@ -29,7 +29,7 @@ pub struct MeasuredBase {
     pub base_mass: Mass,
     /// The mass of the mix with all doses.
     pub mix: Mass,
-    /// What it is more than was needed, to be offered as extra pieces.
+    /// Mass beyond what was needed, to be offered as extra pieces.
     pub surplus: Mass,
 }
 

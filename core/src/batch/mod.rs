@@ -1,6 +1,6 @@
-//! From pieces to the mass to mix: shots, injector loads, losses, marks of the cup, and the least pot.
+//! From pieces to the mass to mix: shots, injector loads, losses, marks of the cup, and the smallest pot.
 //!
-//! 1. [`shots`]: the least number of shots that gives the pieces, rejects included.
+//! 1. [`shots`]: the smallest number of shots that gives the pieces, rejects included.
 //! 2. [`Injector::loads`]: whole shots per load, and how many loads.
 //! 3. [`Run::need`]: what must be in the pot, with what is lost and what goes back.
 //! 4. [`Marks::measure`]: the base rounded up to a mark of the cup, before the doses are computed.
@@ -25,7 +25,7 @@ pub use least::{DoseStep, LeastPot, PotLimit, PotLimits};
 pub use loads::{Injector, Loads};
 pub use marks::{Marks, MeasuredBase};
 pub use need::{Need, Run, undrawn};
-pub use rejects::{MOST_CONFIDENCE, Rejects, reject_interval};
+pub use rejects::{Rejects, reject_interval};
 pub use shots::{Wanted, shots};
 
 use crate::fault::Diagnose;
@@ -33,7 +33,7 @@ use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, Volume};
 use crate::show;
 
-/// What is wrong with a batch.
+/// Errors of a batch.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum BatchError {
@@ -49,7 +49,7 @@ pub enum BatchError {
     /// The injector cannot fill the mold once.
     #[error("A shot of {} does not fit the injector.", show::mass(.shot))]
     NothingFits {
-        /// What a shot takes.
+        /// Mass of a shot.
         shot: Mass,
         /// The largest shot that fits.
         largest: Mass,
@@ -57,7 +57,7 @@ pub enum BatchError {
     /// No mark of the cup is high enough.
     #[error("{} of base is above the highest mark of the cup.", show::volume(.needed))]
     AboveMarks {
-        /// What is needed.
+        /// The volume needed.
         needed: Volume,
         /// The highest mark.
         highest: Volume,
@@ -65,7 +65,7 @@ pub enum BatchError {
     /// Smaller than the bench can make.
     #[error("A pot of {} is too small: {}.", show::mass(.asked), .least.limit)]
     PotTooSmall {
-        /// What was asked.
+        /// The mass asked for.
         asked: Mass,
         /// The least pot that works, and what limits it.
         least: LeastPot,

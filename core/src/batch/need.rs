@@ -12,31 +12,31 @@ pub struct Run {
     pub shots: u32,
     /// How they divide into loads.
     pub loads: Loads,
-    /// What one shot takes, topping included.
+    /// Mass of one shot, topping included.
     pub fill: Mass,
-    /// What of it is left as sprue; not above `fill`.
+    /// Mass of its sprue; not above `fill`.
     pub sprue: Mass,
     /// Share y of the sprues that goes back into the pot, 0 to 1; what does not is kept as left-over. Those
     /// of the last load come too late.
     pub returned: Ratio,
-    /// What the injector keeps each time.
+    /// Mass that the injector keeps each time.
     pub injector_keeps: Mass,
     /// How many times that is lost: at each cleaning or cold stop, the last cleaning included.
     pub cleanings: u32,
-    /// What clings to the pot's wall.
+    /// Mass that clings to the pot's wall.
     pub film: Mass,
-    /// What the injector cannot draw from the pot, the film included.
+    /// Mass that the injector cannot draw from the pot, the film included.
     pub heel: Mass,
 }
 
-/// What stays in a vessel from which nothing more can be drawn: max(film, heel). The heel is all that
+/// Mass that stays in a vessel from which nothing more can be drawn: max(film, heel). The heel is all that
 /// cannot be drawn, so the film is part of it; a heel below the film is measured wrong, or not at all.
 #[must_use]
 pub fn undrawn(film: Mass, heel: Mass) -> Mass {
     if film > heel { film } else { heel }
 }
 
-/// What must be in the pot, and where it goes.
+/// Mass that must be in the pot, and where it goes.
 ///
 /// total = pieces + sprues_left + kept + in_cup = drawn − returned + kept + in_cup, both within
 /// 8 u Σm (u = 2⁻⁵³).
@@ -44,17 +44,17 @@ pub fn undrawn(film: Mass, heel: Mass) -> Mass {
 pub struct Need {
     /// The mass to mix.
     pub total: Mass,
-    /// What all shots take.
+    /// Mass of all shots.
     pub drawn: Mass,
-    /// What of the sprues goes back and is shot again: one more heat for it.
+    /// Mass of sprues that go back and are shot again, heated once more.
     pub returned: Mass,
     /// All pieces together.
     pub pieces: Mass,
     /// Sprues that are left over.
     pub sprues_left: Mass,
-    /// What the injector keeps over the run.
+    /// Mass that the injector keeps over the run.
     pub kept: Mass,
-    /// What stays in the pot, film and heel: [`undrawn`].
+    /// Mass that stays in the pot, film and heel: [`undrawn`].
     pub in_cup: Mass,
 }
 

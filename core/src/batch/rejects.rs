@@ -4,9 +4,6 @@ use super::BatchError;
 use crate::parameter::{Check, Parameter, Relation};
 use crate::quantity::Ratio;
 
-/// Highest confidence that is accepted.
-pub const MOST_CONFIDENCE: f64 = 1.0 - 1e-9;
-
 /// Rejects to allow for.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rejects {
@@ -65,8 +62,8 @@ pub(super) fn enough(cast: u64, wanted: u64, rate: f64) -> f64 {
     enough / all
 }
 
-/// The share of rejects that `rejects` of `cast` pieces speak for, with `confidence`: from the least
-/// to the greatest rate at which the count, or more, or fewer, is not a rare thing.
+/// Interval of the reject rate after `rejects` of `cast` pieces, with `confidence`: from the lowest
+/// to the highest rate at which this count is not a rare one.
 ///
 /// The exact interval of a binomial share (Clopper and Pearson, Biometrika 26 (1934) 404): with
 /// α = 1 − confidence, P[Bin(n, p₁) ≥ x] = α/2 and P[Bin(n, p₂) ≤ x] = α/2; p₁ = 0 where x = 0 and

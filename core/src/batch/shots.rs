@@ -21,7 +21,7 @@ pub struct Wanted {
 
 /// The least number of shots that gives all pieces of all shapes that share the mold.
 ///
-/// Without rejects S = max_j ⌈N_j/n_j⌉. With a reject rate p, the least S with Π_j P[Bin(S n_j, 1 − p) ≥ N_j]
+/// Without rejects S = max_j ⌈N_j/n_j⌉. With a reject rate p, the smallest S with Π_j P[Bin(S n_j, 1 − p) ≥ N_j]
 /// ≥ the confidence: pieces are rejects each by itself, and the confidence is that of the whole order, so
 /// with one shape it is P[Bin(S n, 1 − p) ≥ N].
 ///

@@ -36,9 +36,9 @@ pub enum MeasureError {
     Limit {
         /// Which.
         what: &'static str,
-        /// What was found.
+        /// The number found.
         found: u32,
-        /// The most.
+        /// The maximum.
         most: u32,
     },
     /// A balance or a cup holds too little for its own scale.
@@ -46,7 +46,7 @@ pub enum MeasureError {
     Capacity {
         /// Which.
         what: String,
-        /// What it must be.
+        /// The requirement.
         needs: &'static str,
     },
     /// Nothing on the bench can measure the material.

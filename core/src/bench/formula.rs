@@ -1,4 +1,4 @@
-//! What the bench measures of a whole formula do to its ratios.
+//! Ratios of a whole formula as the bench measures it.
 
 use alloc::vec::Vec;
 
@@ -9,9 +9,9 @@ use crate::quantity::{Mass, Ratio};
 /// The mass that a formula wants of a material, and the mass that it really gets.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct DoseGiven {
-    /// What the formula wants; positive.
+    /// Mass by the formula; positive.
     pub wanted: Mass,
-    /// What it gets; not negative.
+    /// Mass as measured; not negative.
     pub given: Mass,
 }
 

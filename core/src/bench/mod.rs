@@ -2,7 +2,7 @@
 //!
 //! The balance gives multiples of its readability, the spoons level spoonfuls, a cup its marks
 //! (finished with spoons), the dropper whole drops. Of the tools that stay inside the tolerance
-//! the one with the least handling is chosen; where two handle alike, the smaller deviation; then
+//! the one with the smallest amount of handling is chosen; where two handle alike, the smaller deviation; then
 //! the one that gives less rather than more, for one can always add and never take away; then
 //! balance before cup before spoons before drops.
 //!
@@ -63,7 +63,7 @@ words! {
 pub enum Step {
     /// Weigh until the balance shows `reading`, from zero each time.
     Weigh {
-        /// What the balance shows: `increments` times its readability.
+        /// Reading of the scale: `increments` times its readability.
         reading: Mass,
         /// The reading in units of the readability.
         increments: u64,
@@ -112,13 +112,13 @@ impl Step {
     }
 }
 
-/// What one tool makes of a mass.
+/// A mass as one tool measures it.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Measure {
     /// The tool.
     pub tool: Tool,
-    /// What to do, in this order.
+    /// The steps, in this order.
     pub steps: Vec<Step>,
     /// The mass that it gives.
     pub mass: Mass,
@@ -143,7 +143,7 @@ impl Measure {
         self.steps.iter().all(|step| matches!(step, Step::Fill { .. }))
     }
 
-    /// What the choice goes by, smallest first: the handling within the tolerance, outside it the
+    /// Order of the choice, smallest first: the handling within the tolerance, outside it the
     /// deviation.
     pub(crate) fn rank(&self) -> (bool, u64, u64, bool, Tool) {
         let acts = u64::from(self.acts);
@@ -164,7 +164,7 @@ pub struct Choice {
     pub others: Vec<Measure>,
 }
 
-/// What is asked of every tool.
+/// The request to every tool.
 #[derive(Clone, Copy)]
 struct Wanted {
     mass: Mass,
@@ -337,7 +337,7 @@ impl Bench {
         short.into_iter().chain(over).min_by_key(Measure::rank)
     }
 
-    /// What the `steps` of a cup, which give `filled`, and the spoonfuls `found` give together.
+    /// The `steps` of a cup, which give `filled`, and the spoonfuls `found` as one measure.
     fn combined(
         &self,
         tool: Tool,

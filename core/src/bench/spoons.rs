@@ -7,7 +7,7 @@ use super::tools::MOST_SPOONS;
 /// How many of each spoon, the largest spoon first.
 pub(super) type Counts = [u32; MOST_SPOONS];
 
-/// What a combination of spoonfuls must be.
+/// Aim of a combination of spoonfuls.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Aim {
     /// The fewest acts within the relative tolerance.
@@ -16,10 +16,10 @@ pub(super) enum Aim {
     Nearest,
 }
 
-/// What is in the vessel before the first spoonful.
+/// Contents of the vessel before the first spoonful.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Start {
-    /// As a share of what is wanted.
+    /// As a share of the mass needed.
     pub(super) given: f64,
     /// The acts that it took.
     pub(super) acts: u32,
@@ -66,7 +66,7 @@ pub(super) const BILLIONTH: f64 = 1e-9;
 
 /// The best combination of at most `most` acts, or `None` where none is within the tolerance.
 ///
-/// `sizes` holds what a spoonful gives as a share of what is wanted, the largest first. The search
+/// `sizes` holds the mass of a spoonful as a share of the mass needed, the largest first. The search
 /// goes through the counts spoon by spoon and leaves a branch where the spoonfuls left, all of the
 /// next size, no longer reach, or where what is given is already too much. Of n spoons it looks at
 /// no more than the C(most + n, n) combinations that there are, and mostly at a few dozen.

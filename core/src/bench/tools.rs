@@ -33,7 +33,7 @@ impl Balance {
         readability * 5000.0
     }
 
-    /// The least load and the capacity in units of the readability, the least at least 1.
+    /// Smallest load and capacity in units of the readability, the load at least 1.
     pub(super) fn increments(&self) -> (u64, u64) {
         let least = -ratio_floor(-(self.least_load / self.readability).value);
         let capacity = ratio_floor((self.capacity / self.readability).value);
@@ -65,7 +65,7 @@ impl Balance {
 pub struct Cup {
     /// The lowest mark, which is also the distance from mark to mark.
     pub mark: Volume,
-    /// What it holds. The last mark is the last multiple of `mark` that fits.
+    /// Its capacity. The last mark is the last multiple of `mark` that fits.
     pub capacity: Volume,
 }
 
@@ -94,7 +94,7 @@ impl Cup {
 pub struct Handling {
     /// The most acts: balance readings, or spoonfuls and fillings together; 1 to [`MOST_ACTS`].
     pub acts: u32,
-    /// The most drops that are still counted; 0 where there is no dropper.
+    /// Maximum number of drops that are still counted; 0 without a dropper.
     pub drops: u32,
     /// How many drops count as one act; at least 1.
     pub drops_per_act: u32,
@@ -201,7 +201,7 @@ impl Bench {
         self.by_size.last().and_then(|&index| self.spoons.get(index)).copied()
     }
 
-    /// What a spoonful of each spoon gives, the largest first, as a share of `wanted`.
+    /// Mass of a spoonful of each spoon, the largest first, as a share of `wanted`.
     pub(super) fn relative_spoons(&self, density: MassDensity, wanted: Mass) -> [f64; MOST_SPOONS] {
         let mut sizes = [0.0; MOST_SPOONS];
         for (size, (_, volume)) in sizes.iter_mut().zip(self.spoons_by_size()) {

@@ -141,7 +141,7 @@ mod tests {
     }
 
     #[test]
-    fn levels_are_told_apart() {
+    fn levels_are_kept_apart() {
         // Eight values with one moved out until it is a straggler, then an outlier.
         let with = |last: f64| {
             let mut values: Vec<f64> = [-1.2, -0.8, -0.3, 0.0, 0.3, 0.8, 1.2].into();

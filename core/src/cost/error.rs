@@ -137,7 +137,7 @@ impl Diagnose for CostError {
             )
             .into(),
             Self::OutOfRange { .. } => "Give masses up to 900 000 t and 9 000 000 packages, and sums up to 1e15.".into(),
-            Self::Negative { .. } => "Give 0 where there is none.".into(),
+            Self::Negative { .. } => "Give 0 for none.".into(),
             Self::Share { .. } => "Give a share, such as 50 %.".into(),
             Self::Margin { .. } => {
                 "A margin is a share of the price, from 0 % to below 100 %; for a share of the cost, state a markup.".into()

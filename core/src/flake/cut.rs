@@ -51,13 +51,13 @@ pub enum CutError {
     /// Not a size with a unit and a shape.
     #[error("`{text}` is not a cut of flake.")]
     Unreadable {
-        /// What was given.
+        /// The cut that was given.
         text: String,
     },
     /// A number that can be inches or millimeters.
     #[error("`{text}` can be read as {} or {}.", inches(*.size), millimeters(*.size))]
     Ambiguous {
-        /// What was given.
+        /// The cut that was given.
         text: String,
         /// The number.
         size: f64,
@@ -66,9 +66,9 @@ pub enum CutError {
     #[error("`{text}` is {}, and flake is cut from {} to {}.",
         millimeters(*.size_mm), millimeters(SIZES_MM.0), millimeters(SIZES_MM.1))]
     Suspicious {
-        /// What was given.
+        /// The cut that was given.
         text: String,
-        /// What it says.
+        /// Its text.
         size_mm: f64,
         /// The same number in another unit, where that makes a flake.
         instead: Option<OtherReading>,

@@ -1,4 +1,4 @@
-//! What is wrong with formulas and their doses.
+//! Errors of formulas and their doses.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -47,7 +47,7 @@ pub enum FormulaError {
     BaseIsNoPlastisol {
         /// The formula.
         formula: String,
-        /// What it names as base.
+        /// The material that it names as base.
         material: String,
         /// Its kind.
         kind: Kind,
@@ -66,7 +66,7 @@ pub enum FormulaError {
     BadAmount {
         /// The formula.
         formula: String,
-        /// What was written.
+        /// The amount as written.
         amount: String,
     },
     /// Two readings: as scooped, or the grains alone.

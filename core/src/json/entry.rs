@@ -36,7 +36,7 @@ pub(crate) struct Fields {
 
 impl Fields {
     /// Reads the object at `node` into `slots`, one for each name; whether all that must be there is, and all
-    /// that is there could be read. Unknown fields are faults, too.
+    /// that was written could be read. Unknown fields are faults, too.
     pub(crate) fn read(
         &self,
         node: &Node<'_>,
@@ -55,7 +55,7 @@ impl Fields {
                 None => {}
             }
         }
-        tell_unknown(object, node, self.names, faults);
+        report_unknown(object, node, self.names, faults);
         whole
     }
 }
@@ -74,7 +74,7 @@ fn missing(node: &Node<'_>, name: &str, slot: &mut dyn Slot) -> Fault {
 }
 
 /// Faults for the fields of the `object` at `node` that are not among those `known`.
-pub(crate) fn tell_unknown(
+pub(crate) fn report_unknown(
     object: &Map<String, Value>,
     node: &Node<'_>,
     known: &[&'static str],

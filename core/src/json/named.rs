@@ -143,8 +143,8 @@ mod tests {
         let things = [("b", 1), ("c", 2), ("a", 3), ("b", 4)];
         let named: Named<i32> =
             things.into_iter().map(|(name, thing)| (name.to_string(), thing)).collect();
-        let told: Vec<(&str, i32)> = named.iter().map(|(name, thing)| (&**name, *thing)).collect();
-        assert_eq!(told, [("a", 3), ("b", 4), ("c", 2)]);
+        let pairs: Vec<(&str, i32)> = named.iter().map(|(name, thing)| (&**name, *thing)).collect();
+        assert_eq!(pairs, [("a", 3), ("b", 4), ("c", 2)]);
         assert_eq!((named.get("b"), named.get("d"), named.len()), (Some(&4), None, 3));
     }
 

@@ -11,7 +11,7 @@ use alloc::vec::Vec;
 use serde_json::{Map, Value};
 
 use super::Ext;
-use super::entry::tell_unknown;
+use super::entry::report_unknown;
 use super::reader::{Node, Read};
 use crate::fault::{Fault, Faults};
 use crate::quantity::System;
@@ -74,7 +74,7 @@ impl<'a> Parts<'a> {
     /// Says which fields nobody asked for.
     pub(crate) fn close(self, faults: &mut Vec<Fault>) {
         if let Some(object) = self.object {
-            tell_unknown(object, self.node, &self.known, faults);
+            report_unknown(object, self.node, &self.known, faults);
         }
     }
 }

@@ -344,7 +344,7 @@ mod tests {
     #[case(" plum", false)]
     #[case("plum\n", false)]
     #[case("a\u{0}b", false)]
-    fn a_name_stands_on_one_line(#[case] name: &str, #[case] good: bool) {
+    fn a_name_is_on_one_line(#[case] name: &str, #[case] good: bool) {
         let value = json!(name);
         assert_eq!(read_value::<Name>(&value).is_ok(), good);
         let map = json!({ name: true });
@@ -396,10 +396,10 @@ mod tests {
     use probe::Probe;
 
     #[test]
-    fn all_that_is_wrong_is_told_with_its_place() {
+    fn all_that_is_wrong_is_reported_with_its_place() {
         let value = json!({ "count": 0, "flags": [true, 1, null], "nane": "x" });
         let faults = read_value::<Probe>(&value).unwrap_err();
-        let told: Vec<(&str, &str)> =
+        let found: Vec<(&str, &str)> =
             faults.iter().map(|fault| (&*fault.path, &*fault.code)).collect();
         let expected = [
             ("/count", "out-of-range"),
@@ -408,7 +408,7 @@ mod tests {
             ("/flags/2", "wrong-type"),
             ("/nane", "unknown-field"),
         ];
-        assert_eq!(told, expected);
+        assert_eq!(found, expected);
         let helps: Vec<&str> = faults.iter().map(|fault| &*fault.help).collect();
         assert_eq!(helps[1], "Add \"name\" here. Write a text in double quotes.");
         assert_eq!(helps[4], "Did you mean \"name\"?");

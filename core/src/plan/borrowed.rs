@@ -74,7 +74,7 @@ fn gathered(recipes: &[Rc<DayRecipe<'_>>], book: &Book) -> Result<Vec<Borrowed>,
     Ok(all)
 }
 
-/// What one material of a mix rests on.
+/// Borrowed properties behind one material of a mix.
 fn of_ingredient(
     ingredient: &Ingredient,
     mix: &Mix,

@@ -43,7 +43,7 @@ pub enum CorrectionError {
     BadNumber {
         /// Index of the material.
         material: usize,
-        /// What was given, masses in g.
+        /// The number given, masses in g.
         value: f64,
     },
     /// The target holds nothing.
@@ -137,7 +137,7 @@ pub struct Nearest {
 pub struct Becoming {
     /// Index of the target.
     pub target: usize,
-    /// What makes the pot it.
+    /// The correction that makes it this.
     pub correction: Correction,
 }
 

@@ -1,9 +1,9 @@
-//! What a day costs: each pot's plastic, shared out among the order lines that it serves, with packing and work.
+//! Cost of a day: each pot's plastic, shared out among the order lines that it serves, with packing and work.
 //!
 //! A pot's plastic is worth what its materials cost; each stage draws it at the worth it then has per mass, so that
 //! the plain pieces of a pot do not pay for the salt of the others. Leftover and sprues that are kept are credited at
 //! the share that the book states; leftovers from the shelf come in at the same share.
-//! What is lost, spare and rejected is borne by the pieces ordered. Sums are exact: the lines add up to the day.
+//! The cost of lost, spare and rejected plastic is borne by the pieces ordered. Sums are exact: the lines add up to the day.
 
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -75,7 +75,7 @@ part! {
         pub work: MoneyShown,
         /// All of it.
         pub total: MoneyShown,
-        /// What that is made up of, as a sentence.
+        /// Its parts, as a sentence.
         pub text: String,
     }
 }
@@ -113,7 +113,7 @@ part! {
 }
 
 part! {
-    /// What a material costs.
+    /// Cost of a material.
     pub struct MaterialCost {
         /// Which.
         pub material: String,
@@ -123,12 +123,12 @@ part! {
         pub cost: MoneyShown,
         /// Whole packages that hold it.
         pub packages: u64,
-        /// What these cost.
+        /// Cost of these.
         pub to_buy: MoneyShown,
     }
 }
 
-/// What a day costs by `book`; `None` where the book does not ask for it.
+/// Cost of a day by `book`; `None` if the book does not ask for it.
 pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calculated<DayCost>> {
     let costing = book.costing.as_ref()?;
     let unpriced = unpriced(&layout.pots);
@@ -141,7 +141,7 @@ pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calcul
             ),
         }));
     }
-    let cost = Reckoning::new(layout, day, book, costing).and_then(Reckoning::day);
+    let cost = Calculation::new(layout, day, book, costing).and_then(Calculation::day);
     Some(match cost {
         Ok(cost) => Calculated::Known(cost),
         Err(error) => Calculated::Unknown(Note {
@@ -163,7 +163,7 @@ fn unpriced<'a>(pots: &[PotLayout<'a>]) -> Vec<&'a str> {
     names
 }
 
-/// What a stage adds, by the ways that its weigh list chooses.
+/// Materials that a stage adds, by the ways that its weigh list chooses.
 fn fresh<'l, 'a>(stage: &'l StageLayout<'a>) -> impl Iterator<Item = (MaterialId, Used<'a>)> + 'l {
     stage.weigh.iter().map(|listed| {
         let Listed { material, addition, .. } = listed;
@@ -172,7 +172,7 @@ fn fresh<'l, 'a>(stage: &'l StageLayout<'a>) -> impl Iterator<Item = (MaterialId
 }
 
 /// A day's costs while they add up.
-struct Reckoning<'a> {
+struct Calculation<'a> {
     day: &'a Day,
     book: &'a Book,
     costing: &'a Costing,
@@ -183,7 +183,7 @@ struct Reckoning<'a> {
     credit: Money,
 }
 
-/// What a line's cost is made of.
+/// Parts of a line's cost.
 #[derive(Clone, Copy)]
 struct Parts {
     plastic: Money,
@@ -195,13 +195,13 @@ struct Parts {
 struct PotWorth<'a> {
     from_shelf: Money,
     credit: Money,
-    /// What its pieces bear.
+    /// Cost that its pieces bear.
     net: Money,
     /// The worth of what each draw's pieces take, in the currency.
     draws: Vec<(&'a Shots<'a>, f64)>,
 }
 
-impl<'a> Reckoning<'a> {
+impl<'a> Calculation<'a> {
     fn new(
         layout: &'a Layout<'a>,
         day: &'a Day,
@@ -222,7 +222,7 @@ impl<'a> Reckoning<'a> {
             used => MaterialCosts::new(used, book.system)?,
         };
         let parts = Parts { plastic: nothing, packing: nothing, work: nothing };
-        let mut reckoning = Self {
+        let mut calculation = Self {
             day,
             book,
             costing,
@@ -234,17 +234,17 @@ impl<'a> Reckoning<'a> {
         };
         let mut taken = Taken { book, so_far: book.materials.iter().map(|_| None).collect() };
         for pot in &layout.pots {
-            let worth = reckoning.worth(pot, &mut taken)?;
-            reckoning.from_shelf = reckoning.from_shelf.plus(worth.from_shelf)?;
-            reckoning.credit = reckoning.credit.plus(worth.credit)?;
-            reckoning.share_plastic(&worth)?;
-            reckoning.share_work(pot)?;
+            let worth = calculation.worth(pot, &mut taken)?;
+            calculation.from_shelf = calculation.from_shelf.plus(worth.from_shelf)?;
+            calculation.credit = calculation.credit.plus(worth.credit)?;
+            calculation.share_plastic(&worth)?;
+            calculation.share_work(pot)?;
         }
-        reckoning.pack()?;
-        Ok(reckoning)
+        calculation.pack()?;
+        Ok(calculation)
     }
 
-    /// What a pot's plastic is worth, and what of it each draw's pieces take.
+    /// Worth of a pot's plastic, and the part of it in each draw's pieces.
     fn worth(
         &self,
         pot: &'a PotLayout<'a>,
@@ -462,7 +462,7 @@ impl<'a> Reckoning<'a> {
     }
 }
 
-/// What each line weighs in a share, where each batch has a weight: by the mass of its pieces. Rising by line.
+/// Weight of each line in a share, if each batch has a weight: by the mass of its pieces. Rising by line.
 fn weights(batches: &[(&Shots<'_>, f64)]) -> Vec<(usize, f64)> {
     let mut weights: Vec<(usize, f64)> = Vec::new();
     for &(of, weight) in batches {
@@ -490,7 +490,7 @@ fn currency(book: &Book) -> Result<Currency, CostError> {
     prices.next().map(|price| price.currency).ok_or(CostError::NothingUsed)
 }
 
-/// What was taken of each material so far, and what that cost: each taking costs what the sum then costs more, so
+/// Mass taken of each material so far, and its cost: each taking costs what the sum then costs more, so
 /// that the takings add up to the cost of all.
 struct Taken<'a> {
     book: &'a Book,

@@ -17,12 +17,13 @@ use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, FormulaError, Overlap, Recipe};
 use crate::material::{Kind, ShotWindow};
 use crate::mix::{Assumption, Materials, MixError, Phase, reference_temperature};
+use crate::parameter::Parameter;
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, ThermodynamicTemperature};
 use crate::shot::{Cavity, Melt, Shot, ShotMass};
 
 /// Feed share assumed for the mass of a piece if the book does not state the mold's: the middle between shrunk (no feed)
 /// and topped by the sprue in full.
-pub(crate) const FEED_NOT_KNOWN: f64 = 0.5;
+pub(crate) const FEED_NOT_KNOWN: f64 = Parameter::Feed.default_si();
 
 /// The order list of a day.
 #[derive(Debug, Clone, PartialEq)]
@@ -52,7 +53,7 @@ pub struct Line {
     pub packs: Option<(u32, u32)>,
     /// The day it was promised for, as YYYY-MM-DD.
     pub promised: Option<String>,
-    /// What the embedding program keeps on the line.
+    /// Data of the embedding program on the line.
     #[cfg(feature = "document")]
     pub ext: Option<serde_json::Map<String, serde_json::Value>>,
 }
@@ -155,7 +156,7 @@ fn at_line(line: usize, error: &dyn Diagnose) -> Fault {
     Fault::at(alloc::format!("/lines/{line}"), error)
 }
 
-/// What a line asks for, found in the book.
+/// The mold and product of a line, found in the book.
 struct Wanted<'a> {
     mold: &'a Mold,
     cavities: &'a Cavities,
@@ -476,7 +477,7 @@ mod tests {
     use crate::document::small::{BOOK, orders};
     use crate::document::{book_from_text, orders_from_text};
 
-    /// What `check` finds in the pooled lines.
+    /// Runs `check` on the pooled lines.
     fn pooled(lines: &str, check: impl FnOnce(&Pooled<'_>, &[Fault])) {
         let book = book_from_text(BOOK).unwrap();
         let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
@@ -520,11 +521,11 @@ mod tests {
     }
 
     #[test]
-    fn plastisols_that_are_never_hot_enough_together_are_told() {
+    fn plastisols_that_are_never_hot_enough_together_are_reported() {
         let line = r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#;
         pooled(line, |_, faults| {
-            let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
-            assert_eq!(told, [("/lines/0", "shot-windows-apart")]);
+            let found: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+            assert_eq!(found, [("/lines/0", "shot-windows-apart")]);
         });
     }
 
@@ -543,8 +544,8 @@ mod tests {
             let mut day = day.clone();
             change(&mut day.lines[0]);
             let faults = crate::plan::Plan::make(&book, &day).unwrap_err();
-            let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
-            assert_eq!(told, [("/lines/0", "line-not-of-book")]);
+            let found: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+            assert_eq!(found, [("/lines/0", "line-not-of-book")]);
         }
     }
 
@@ -566,9 +567,9 @@ mod tests {
         let lines = [line(r#""moss", "body""#), line(r#""plain""#), line(r#""dawn", "body""#)];
         let day = orders_from_text(&orders(&lines.join(",")), &book).unwrap();
         let faults = crate::plan::Plan::make(&book, &day).unwrap_err();
-        let told: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
+        let found: Vec<(&str, &str)> = faults.iter().map(|f| (&*f.path, &*f.code)).collect();
         assert_eq!(
-            told,
+            found,
             [("/lines/0", "formula-to-be-found"), ("/lines/2", "formula-to-be-found")]
         );
         let day = orders_from_text(&orders(&line(r#""plain""#)), &book).unwrap();

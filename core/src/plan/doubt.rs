@@ -35,7 +35,7 @@ pub(super) struct Taking<'a> {
     pub(super) share: f64,
 }
 
-/// What `read` makes of how sure `steps` of a material are against a dose that is `written` so; `None` where the book
+/// The result of `read` on how sure `steps` of a material are against a dose that is `written` so; `None` where the book
 /// lacks a property that this takes.
 fn as_written<R>(
     material: &Material,
@@ -158,7 +158,7 @@ mod tests {
     use crate::plan::weigh::{Tools, choose};
     use crate::quantity::{Mass, Measurable};
 
-    /// How sure each way is in which the bench can take so much, in per cent, with what makes it unsure.
+    /// Uncertainty of each way in which the bench can measure it, in per cent, with its cause.
     fn doubts(written: WrittenIn, tool: Tool) -> (f64, String) {
         let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
         book["materials"]["blue"]["drop"] = "0.045 g ± 0.0045".into();

@@ -6,7 +6,7 @@
 //! (1 − τ_ip)·t_ip·M_p ≤ f_ip ≤ (1 + τ_ip)·t_ip·M_p. A material that the target lacks has traces
 //! only: f_ip ≤ ε·M_p.
 //!
-//! A pot inherits the heats of the most heated mix in it, and a mix goes in only where these
+//! A pot inherits the heats of the mix in it that was heated most often, and a mix goes in only where these
 //! and the pot's own heats together are allowed.
 //!
 //! Ties: a second program keeps the total used (to 1e-7 of it) and prefers the leftover with the smallest key, then the
@@ -62,7 +62,7 @@ pub struct Filled {
     pub from: Vec<Mass>,
     /// Mass of each material added fresh.
     pub fresh: Vec<Mass>,
-    /// Heats of the most heated leftover that goes in.
+    /// Heats of the leftover that was heated most often of those that go in.
     pub heats_spent: u32,
     /// How far each material is off, relative to its share; 0 if the target lacks it.
     pub off: Vec<Ratio>,
@@ -87,7 +87,7 @@ pub enum LeftoverError {
         what: &'static str,
         /// Which one.
         index: usize,
-        /// What was given, masses in g.
+        /// The number given, masses in g.
         value: f64,
     },
     /// The solver did not find an answer that holds.
@@ -322,7 +322,7 @@ fn program(
     let mut problem = Problem::new(OptimizationDirection::Maximize);
     let mut flows = Vec::with_capacity(pots.len());
     for (p, (pot, bounds)) in pots.iter().zip(bounds).enumerate() {
-        let stands = |l: &LeftoverParts<'_>| {
+        let is_allowed = |l: &LeftoverParts<'_>| {
             heats.is_none_or(|allowed| l.heats.saturating_add(pot.heats) <= allowed)
         };
         let row: Vec<Option<Variable>> = shelf
@@ -330,7 +330,7 @@ fn program(
             .enumerate()
             .map(|(j, l)| {
                 let most = kg(l.mass).min(bounds.total) / size;
-                (stands(l) && most > 0.0).then(|| problem.add_var(worth(p, j), (0.0, most)))
+                (is_allowed(l) && most > 0.0).then(|| problem.add_var(worth(p, j), (0.0, most)))
             })
             .collect();
         let mut total = Vec::new();

@@ -31,7 +31,7 @@ use crate::words::words;
 pub struct Mispour<'a> {
     /// The shop's book: materials, tools, tolerances, and what else a pot could become.
     pub book: &'a Book,
-    /// What the pot should be.
+    /// The recipe that the pot should have.
     pub target: &'a Recipe,
     /// The mix in it.
     pub pot: &'a Mix,
@@ -42,7 +42,7 @@ pub struct Mispour<'a> {
 }
 
 words! {
-    /// What can be done for a pot.
+    /// Outcome for a pot.
     pub enum Outcome {
         /// It comes right.
         Right = "right",
@@ -54,13 +54,13 @@ words! {
 }
 
 part! {
-    /// What to do with a pot that came out wrong.
+    /// Fix for a pot that came out wrong.
     pub struct PutRight {
         /// The outcome.
         pub outcome: Outcome,
         /// The mix in the pot.
         pub pot: Vec<InPot>,
-        /// What to add, in measures of the bench.
+        /// Additions, in measures of the bench.
         pub add: Vec<Weigh>,
         /// Materials of the formula of which nothing is added: there is enough or too much already.
         pub nothing_of: Vec<String>,
@@ -102,7 +102,7 @@ part! {
 }
 
 part! {
-    /// What a pot could still become.
+    /// A mix that the pot could still become.
     pub struct Becomes {
         /// By its formulas.
         pub formulas: Vec<String>,
@@ -190,7 +190,7 @@ impl Mispour<'_> {
         self.cup.or(allowed).ok_or(MispourError::NoCup)
     }
 
-    /// What is in the pot, with nothing done yet.
+    /// Contents of the pot, with nothing done yet.
     fn unmended(&self, cup: Volume) -> Result<PutRight, MispourError> {
         let base = self.pot.base_mass(&self.book.materials)?;
         let mut pot = Vec::new();
@@ -246,8 +246,8 @@ impl Mispour<'_> {
         let names = ToolNames::of(self.book);
         let made = weigh::list_to_mix(&additions, self.book, &names)?;
         let tools = weigh::Tools::new(&names, self.book);
-        let told = made.list.iter().map(|listed| listed.told(tools));
-        answer.add = told.collect();
+        let added = made.list.iter().map(|listed| listed.shown(tools));
+        answer.add = added.collect();
         for material in made.left_out {
             answer.too_little.push(self.name(material)?);
         }
@@ -294,7 +294,7 @@ impl Mispour<'_> {
         Ok(named)
     }
 
-    /// What is in the pot that `recipe` lacks, traces apart.
+    /// Materials in the pot that `recipe` lacks, traces apart.
     fn foreign(&self, recipe: &Recipe) -> Vec<MaterialId> {
         let trace = self.pot.mass() * self.trace.value;
         let portions = self.pot.portions().iter();
@@ -317,7 +317,7 @@ impl Mispour<'_> {
     }
 }
 
-/// What the pot could become instead.
+/// A mix that the pot could become instead.
 struct Candidate<'a> {
     formulas: Vec<&'a str>,
     products: Vec<String>,
@@ -325,7 +325,7 @@ struct Candidate<'a> {
 }
 
 impl Mispour<'_> {
-    /// What else the pot could become: layers of the book's products, its formulas, and a formula
+    /// Mixes that the pot could become instead: layers of the book's products, its formulas, and a formula
     /// without a base with one that has one.
     fn becomes(&self, cup: Volume) -> Result<Vec<Becomes>, MispourError> {
         let mut found = Vec::new();
@@ -444,7 +444,7 @@ pub enum MispourError {
     /// No tool of the bench measures an addition, and it cannot be left out.
     #[error("\"{material}\" cannot be measured: {error}")]
     Measure {
-        /// What is to be added.
+        /// The material to add.
         material: String,
         /// How far each tool comes.
         error: MeasureError,

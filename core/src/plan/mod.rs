@@ -9,6 +9,7 @@ pub mod cost;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod cover;
 pub mod day;
+mod describe;
 mod doubt;
 pub mod flakes;
 mod layout;
@@ -33,7 +34,6 @@ pub mod shelf;
 mod split;
 mod step;
 pub mod stock;
-mod tell;
 pub(crate) mod tool_names;
 pub(crate) mod weigh;
 
@@ -100,11 +100,11 @@ part! {
         pub pots: Vec<Pot>,
         /// The order of work over all pots.
         pub work: Vec<Work>,
-        /// What a person does, in the order of work.
+        /// Steps of the person at the bench, in the order of work.
         pub steps: Vec<PlanStep>,
         /// The time line: when each pot is heated and shot, and how long that takes. Only if the book states an oven.
         pub clock: Option<Calculated<TimeLine>>,
-        /// What each order gets, the first that is due first.
+        /// The parcel of each order, the first that is due first.
         pub parcels: Vec<Parcel>,
         /// The leftovers of the order list, and the part of them that is used.
         pub shelf: Vec<OnShelf>,
@@ -118,7 +118,7 @@ part! {
         pub water: Option<SinkWater>,
         /// Numbers that the book does not state, what the plan assumes for them, and which to measure first.
         pub borrowed: Vec<Borrowed>,
-        /// What cannot be right in the book, as it seems: to look at before the day begins.
+        /// Entries of the book that look wrong: check them before the day begins.
         pub questions: Vec<Note>,
         /// Assumptions, for what the book does not state.
         pub assumptions: Vec<Note>,
@@ -152,7 +152,7 @@ part! {
         pub sinks: Option<Calculated<Sinking>>,
         /// The day it was promised for.
         pub promised: Option<String>,
-        /// What the embedding program keeps on the line.
+        /// Data of the embedding program on the line.
         #[cfg(feature = "document")]
         pub ext: Option<serde_json::Map<String, serde_json::Value>>,
     }
@@ -169,7 +169,7 @@ part! {
         pub cup: Shown<Volume>,
         /// Name of that cup: `2-cup cup`.
         pub cup_name: String,
-        /// What is wrong or risky in it, and what would help.
+        /// Problems and risks, each with a fix.
         pub warnings: Vec<Note>,
         /// How it is degassed, if the book states a vacuum.
         pub degas: Option<Calculated<Degas>>,
@@ -197,7 +197,7 @@ part! {
         pub brings: Vec<MaterialMass>,
         /// How far they take each material from its formula; the weigh list allows for it.
         pub off: Vec<Off>,
-        /// Heats spent by the most heated one, which count for the whole pot; none if not known of one of them.
+        /// Heats of the one that was heated most often, which count for the whole pot; none if not known of one of them.
         pub heats: Option<u32>,
     }
 }
@@ -231,7 +231,7 @@ part! {
         pub stays: Shown<Mass>,
         /// The pots that it goes into.
         pub pots: Vec<String>,
-        /// What the embedding program keeps with it.
+        /// Data of the embedding program on it.
         #[cfg(feature = "document")]
         pub ext: Option<serde_json::Map<String, serde_json::Value>>,
     }
@@ -260,7 +260,7 @@ part! {
         pub shoot_from: Option<Shown<ThermodynamicTemperature>>,
         /// Highest temperature to shoot at.
         pub shoot_to: Option<Shown<ThermodynamicTemperature>>,
-        /// What is shot.
+        /// The draws.
         pub draws: Vec<Draw>,
         /// Number of heats: one, another for each laminated piece, and reheats where its shots take longer than it stays
         /// hot.
@@ -325,7 +325,7 @@ part! {
     pub struct Way {
         /// The tool.
         pub tool: Tool,
-        /// What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`.
+        /// The measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`.
         pub measure: String,
         /// Mass that it gives.
         pub gives: Shown<Mass>,
@@ -335,7 +335,7 @@ part! {
 }
 
 part! {
-    /// What is shot into one mold at one stage.
+    /// Shots into one mold at one stage.
     pub struct Draw {
         /// The mold.
         pub mold: String,
@@ -385,7 +385,7 @@ part! {
 }
 
 part! {
-    /// What is shot at one time: by one pot, or by those of a laminated piece together.
+    /// Shots at one time: by one pot, or by those of a laminated piece together.
     pub struct Work {
         /// The mold.
         pub mold: String,
@@ -395,7 +395,7 @@ part! {
         pub from: Vec<WorkFrom>,
         /// How the pots that are heated for this are heated as one load, if there are several and the book states an oven.
         pub heating: Option<Calculated<PlannedHeating>>,
-        /// What is shot, and where from, as a sentence.
+        /// The shots and the pots that they come from, as a sentence.
         pub text: String,
         /// How several pots become hot at once, each a sentence.
         pub details: Vec<String>,
@@ -439,7 +439,7 @@ part! {
 }
 
 part! {
-    /// What a formula adds to a reason.
+    /// The part of a formula in a reason.
     pub struct ProofFormula {
         /// The formula, by its names.
         pub formula: String,

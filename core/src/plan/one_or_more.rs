@@ -18,7 +18,7 @@ impl<T> OneOrMore<T> {
         Some(Self { first: entries.next()?, later: entries.collect() })
     }
 
-    /// What `make` makes of each and its place.
+    /// Applies `make` to each and its place.
     pub(super) fn try_map<'a, U, E>(
         &'a self,
         mut make: impl FnMut(usize, &'a T) -> Result<U, E>,

@@ -9,7 +9,7 @@ use crate::quantity::Mass;
 use crate::show::{Shown, part, text};
 
 part! {
-    /// What one order gets: its lines, packed.
+    /// Parcel of one order: its lines, packed.
     pub struct Parcel {
         /// The order.
         pub order: String,
@@ -17,9 +17,9 @@ part! {
         pub promised: Option<String>,
         /// Its lines, by their places in the plan, counted from 1.
         pub lines: Vec<u32>,
-        /// What its packs take besides pieces, where the book states costs.
+        /// Materials of its packs besides pieces, if the book states costs.
         pub takes: Vec<ParcelItem>,
-        /// What its pieces weigh, without hooks and packing.
+        /// Mass of its pieces, without hooks and packing.
         pub net: Shown<Mass>,
     }
 }

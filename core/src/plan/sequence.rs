@@ -12,11 +12,11 @@
 //! - additions_{k+1} = held_{k+1}·t − carried_k·a ≥ 0, and exactly 0 where t_i/a_i is ρ_k and all
 //!   that can be is carried.
 //!
-//! Source: the mass balance of each stage. Without fresh base the start is the least there is, since all
+//! Source: the mass balance of each stage. Without fresh base the start is as small as it can be, since all
 //! base must be in it. With fresh base a smaller start would do, down to the first draw; this one makes as
-//! much as the later stages can take over, so that they add the least.
+//! much as the later stages can take over, so that they add as little as possible.
 //!
-//! What cannot be drawn from the vessel is [`undrawn`], the film on its wall included; after the last
+//! The mass that cannot be drawn from the vessel is [`undrawn`], the film on its wall included; after the last
 //! draw at least that stays, the film is lost and the rest is left over.
 
 use alloc::borrow::Cow;
@@ -70,7 +70,7 @@ pub struct Vessel {
 /// Masses that one stage holds, gets and gives.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Step {
-    /// What goes in, by material: at the first stage the starting mix.
+    /// Masses that go in, by material: at the first stage the starting mix.
     pub additions: Vec<Mass>,
     /// The material of which the mix before is fullest, so that nothing of it is added. `None` at the
     /// first stage, and where the vessel kept the stage before from carrying all that it could.
@@ -113,8 +113,8 @@ pub struct Sequence {
     pub left: Mass,
     /// All heats of the pot.
     pub heats: u32,
-    /// What made the pot larger than its draws need, and by how much, first stage first; empty where
-    /// nothing did.
+    /// Causes that made the pot larger than its draws need, and by how much, first stage first; empty
+    /// without any.
     pub raised: Vec<(Raised, Mass)>,
     /// The stage that fills its capacity most, and the room it leaves; `None` without limits.
     pub fullest: Option<(usize, Mass)>,
@@ -140,9 +140,9 @@ pub enum SequenceError {
     BadNumber {
         /// The stage, from 0.
         stage: usize,
-        /// What it is.
+        /// The mass or share.
         what: &'static str,
-        /// What was given, masses in g.
+        /// The number given, masses in g.
         value: f64,
     },
     /// A stage lists another number of materials than the first one, or holds none of any.
@@ -316,7 +316,7 @@ fn carry(from: &[f64], to: &[f64]) -> Result<(f64, usize), usize> {
     Ok(least)
 }
 
-/// What goes into a stage by material; `before` is the mix before it, its mass and the material
+/// Masses that go into a stage by material; `before` is the mix before it, its mass and the material
 /// that binds where all that can be is carried.
 fn additions(share: &[f64], held: f64, before: Option<(&[f64], f64, Option<usize>)>) -> Vec<f64> {
     let Some((from, carried, binds)) = before else {
@@ -436,7 +436,7 @@ fn check(stages: &[Stage<'_>], vessel: &Vessel) -> Result<(), SequenceError> {
     let materials = stages.first().ok_or(SequenceError::NoStage)?.composition.len();
     let bad = |stage, what, value| Err(SequenceError::BadNumber { stage, what, value });
     for (what, m) in
-        [("the film", vessel.film), ("the heel", vessel.heel), ("the least pot", vessel.least)]
+        [("the film", vessel.film), ("the heel", vessel.heel), ("the smallest pot", vessel.least)]
     {
         if !is_mass(m) {
             return bad(0, what, m.get::<gram>());
@@ -596,7 +596,7 @@ mod tests {
 
     #[test]
     fn fresh_base_makes_up_for_a_small_vessel() {
-        // A double color thinned to a single one: of 150 g, 75 g could be carried, but beside
+        // A double color thinned to a single one: of 150 g, 75 g could be carried, but next to
         // a draw of 100 g the vessel holds only 60 g more.
         let stages = [(&[8.0, 2.0], 100.0), (&[9.0, 1.0], 150.0)];
         let stages =

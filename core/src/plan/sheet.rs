@@ -24,14 +24,14 @@ pub struct Sheet<'a>(&'a Plan);
 pub struct Notes<'a>(&'a Plan);
 
 impl Plan {
-    /// What to follow at the bench, as text by its `Display`: the day's orders, stock to buy, order of work and cautions; a
+    /// Sheet for the bench, as text by its `Display`: the day's orders, stock to buy, order of work and cautions; a
     /// card for each pot with its steps and blanks to write in; a packing list.
     #[must_use]
     pub const fn sheet(&self) -> Sheet<'_> {
         Sheet(self)
     }
 
-    /// What to read before or after, as text by its `Display`: the other ways to measure, how sure each number is and why,
+    /// Notes to read before or after, as text by its `Display`: the other ways to measure, how sure each number is and why,
     /// sink rates, flakes, costs, why there are not fewer pots, and what was assumed.
     #[must_use]
     pub const fn notes(&self) -> Notes<'_> {
@@ -83,7 +83,7 @@ impl fmt::Display for Notes<'_> {
     }
 }
 
-/// What a line asks for, with the shape in a mold with unlike cavities.
+/// The product of a line, with the shape in a mold with unlike cavities.
 fn called(line: &PlannedLine) -> String {
     let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
     format!("{}{shape}", line.what)

@@ -25,7 +25,7 @@ pub struct Leftover {
     pub spent: Option<Time>,
     /// The day it was made, as YYYY-MM-DD.
     pub made: Option<String>,
-    /// What the embedding program keeps with it.
+    /// Data of the embedding program on it.
     #[cfg(feature = "document")]
     pub ext: Option<serde_json::Map<String, serde_json::Value>>,
 }

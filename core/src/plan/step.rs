@@ -9,7 +9,7 @@ use crate::show::{Shown, part};
 use crate::words::words;
 
 words! {
-    /// What is done at a step.
+    /// Kind of a step.
     pub enum StepKind {
         /// Left-over from the shelf goes in.
         FromShelf = "from-shelf",
@@ -25,7 +25,7 @@ words! {
         Shoot = "shoot",
         /// Sprues go back into the pot.
         SpruesBack = "sprues-back",
-        /// What is left of the pot is kept.
+        /// The leftover of the pot is kept.
         Store = "store",
     }
 }
@@ -39,15 +39,15 @@ part! {
         /// Names the step by what it is: the formulas that its pot starts with, the stage's formulas, what is done and with
         /// which mold. It stays where other orders come in or a count changes, so that a tick keeps to its step.
         pub id: String,
-        /// What is done.
+        /// Its kind.
         pub kind: StepKind,
         /// Which entry of the order of work it belongs to, counted from 1.
         pub work: u32,
         /// Where: one pot, or those of a laminated piece that are shot together, one a layer.
         pub at: Vec<StepAt>,
-        /// What can hurt somebody here.
+        /// Dangers here.
         pub cautions: Vec<Caution>,
-        /// What is ticked off one by one, at least one.
+        /// Items to tick off one by one, at least one.
         pub items: Vec<StepItem>,
     }
 }
@@ -63,13 +63,13 @@ part! {
         pub draw: Option<u32>,
         /// Its number among the steps of the pot, counted from 1: other steps refer to it.
         pub number: u32,
-        /// What to do, in one or two sentences that begin with the verb.
+        /// The action, in one or two sentences that begin with the verb.
         pub text: String,
-        /// What else matters at the bench, each a sentence.
+        /// Further points for the bench, each a sentence.
         pub details: Vec<String>,
         /// The table to heat by, the coldest reading first; empty at every other step, and where the times are not known.
         pub readings: Vec<Reading>,
-        /// What to know beyond that, each a sentence.
+        /// Background, each a sentence.
         pub notes: Vec<String>,
     }
 }
@@ -81,17 +81,17 @@ part! {
         pub below: Option<Shown<ThermodynamicTemperature>>,
         /// How long the oven runs then; none where it does not.
         pub burst: Option<Shown<Time>>,
-        /// What to do, in a few words: the burst, the next step, or stop.
+        /// The action, in a few words: the burst, the next step, or stop.
         pub go: String,
     }
 }
 
 part! {
-    /// What is ticked off within a step: a material, a fill, a burst, a load, or all of it.
+    /// An item to tick off within a step: a material, a fill, a burst, a load, or all of it.
     pub struct StepItem {
         /// Names it as the step is named.
         pub id: String,
-        /// What to do, in a few words.
+        /// The action, in a few words.
         pub text: String,
         /// By how much it is done: a tick made by another amount no longer holds.
         pub amount: String,

@@ -1,17 +1,17 @@
-//! What a day takes of the stock, and what runs short.
+//! Stock that a day takes, and shortages.
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::describe::letter;
 use super::layout::{Layout, PotLayout};
-use super::tell::letter;
 use crate::book::Book;
 use crate::cost::{CostError, StockLine, StockNeed};
 use crate::mix::MaterialId;
 use crate::quantity::Mass;
 use crate::show::{Shown, part, text};
 
-/// What is in stock of a material.
+/// Stock of a material.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct InStock {
     /// The material.
@@ -40,7 +40,7 @@ part! {
     }
 }
 
-/// What the pots take of the stock, the scarcest first.
+/// Stock that the pots take, the scarcest first.
 pub(super) fn stock(
     layout: &Layout<'_>,
     book: &Book,
@@ -69,7 +69,7 @@ pub(super) fn stock(
     Ok(lines.into_iter().map(entry).collect())
 }
 
-/// What a pot takes of a material, by the ways that its weigh lists choose.
+/// Mass of a material that a pot takes, by the ways that its weigh lists choose.
 fn taken(pot: &PotLayout<'_>, material: MaterialId) -> Mass {
     let entries = pot.stages.iter().flat_map(|stage| &stage.weigh);
     let of = entries.filter(|listed| listed.addition.material == material);

@@ -161,7 +161,7 @@ const UNSTATED_SCOOPED: f64 = 0.1;
 ///
 /// The measure that the dose is written in comes first, unless another is surer. The error of a way combines the
 /// uncertainty of its tool and of the conversion from the dose's own measure with its rounding, to a tenth of a percent.
-/// Of ways with equal errors, the one with the least handling comes first.
+/// Of ways with equal errors, the one with less handling comes first.
 pub(crate) fn choose(
     material: &Material,
     wanted: Mass,
@@ -211,7 +211,7 @@ pub(crate) fn choose(
     }
     let beyond = beyond.filter(|_| to_the_marks.is_none());
     all.extend(to_the_marks);
-    // A cup and spoons measure alike: keep the one with the least handling.
+    // A cup and spoons measure alike: keep the one with less handling.
     let by_volume = |one: &Measure| matches!(one.tool, Tool::Cup | Tool::Spoons);
     let handiest = all.iter().filter(|one| by_volume(one)).map(Measure::rank).min();
     all.retain(|one| !by_volume(one) || Some(one.rank()) == handiest);
@@ -270,7 +270,7 @@ impl Listed<'_> {
     }
 
     /// The entry in words, with its uncertainty.
-    pub(crate) fn told(&self, tools: Tools<'_>) -> Weigh {
+    pub(crate) fn shown(&self, tools: Tools<'_>) -> Weigh {
         let Tools { names, unsure } = tools;
         let Addition { wanted, total, written, .. } = self.addition;
         let way = |measure| way(measure, wanted, total, names);
@@ -320,7 +320,7 @@ impl Listed<'_> {
         self.ways.as_ref().map_or(Mass::default(), |ways| ways.best.mass)
     }
 
-    /// What goes into the mix by the chosen way; `None` if nothing does.
+    /// Mass that goes into the mix by the chosen way; `None` if nothing does.
     pub(super) fn taking(&self) -> Option<Taking<'_>> {
         let steps = &self.ways.as_ref()?.best.steps;
         Some(Taking { material: self.material, steps, share: 1.0 })
@@ -454,7 +454,7 @@ mod tests {
         let names = ToolNames::of(book);
         let base = base.map(|steps| Measure::exactly(Tool::Cup, steps, mass, mass));
         let list = list(&[addition], base.as_ref().map(|way| (material, way)), book, &names)?;
-        Ok(list.iter().map(|one| one.told(Tools::new(&names, book))).collect())
+        Ok(list.iter().map(|one| one.shown(Tools::new(&names, book))).collect())
     }
 
     fn one(book: &Book, name: &str, grams: f64, written: WrittenIn) -> Weigh {

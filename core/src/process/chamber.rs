@@ -57,8 +57,8 @@ impl Chamber {
     }
 
     /// The vacuum to calculate swelling in, over a liquid whose vapor has `vapor`. A rise was seen in the vacuum itself,
-    /// so that the pressure taken for it hardly matters; a share of air swells the more, the less is left,
-    /// and there the least counts that the dial allows.
+    /// so that the pressure taken for it hardly matters; a share of air swells more as the pressure
+    /// falls, so for that the lowest pressure counts that the dial allows.
     ///
     /// # Errors
     /// Those of [`Vacuum::new`]; [`DegasError::DialCannotTell`] for a share of air where next to nothing may be left.
@@ -144,7 +144,7 @@ mod tests {
         assert!((found.as_share().value - 0.1).abs() < 1e-9, "{found:?}");
     }
 
-    /// A share of air swells by the least that the dial allows: more with each step of the dial, until it cannot tell.
+    /// A share of air swells by the lowest pressure that the dial allows: more with each step, until the dial cannot tell.
     #[test]
     fn a_share_is_on_the_safe_side() {
         let swelling = |reading: f64, air: Air| {

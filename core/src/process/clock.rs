@@ -148,8 +148,7 @@ pub fn every(hands: Time, sets: Time, molds: u32) -> Result<Time, ParameterError
     Ok(if turn > hands { turn } else { hands })
 }
 
-/// The heats of a pot of `mass` for its `runs`, one after the other; the first is there already, so it takes one
-/// reheat less.
+/// The heats of a pot of `mass` for its `runs`, one after the other. The pot starts hot, so the reheats are one less.
 ///
 /// # Errors
 /// [`ClockError::TooShort`] where the pot does not stay hot for a single shot; [`ClockError::Empty`];

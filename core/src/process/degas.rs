@@ -351,8 +351,8 @@ impl DegasCup {
         }
     }
 
-    /// In how many fills the batch goes through, `liquid` being its volume without air, and how high
-    /// each stands.
+    /// Number of fills for the batch and the level of each; `liquid` is the volume of the batch
+    /// without air.
     ///
     /// # Errors
     /// Those of [`Vessel::fill_mark`], [`DegasError::Parameters`] for a batch that is not above zero, and
@@ -479,7 +479,7 @@ mod tests {
     }
 
     #[test]
-    fn what_boils_without_a_vacuum_is_not_told_one() {
+    fn what_boils_without_a_vacuum_gets_no_advice_on_one() {
         let refused = vacuum(93_776.0, 10_000.0, 101_325.0).unwrap_err();
         assert_eq!(
             refused.help(),

@@ -307,7 +307,7 @@ mod tests {
     /// At 640 m a dial of ± 0.9 inHg counts up to 26.8 inHg; from there on the middle is taken, and the
     /// more it shows, the less may be left.
     #[test]
-    fn near_its_end_a_dial_does_not_tell() {
+    fn near_its_end_a_dial_shows_nothing() {
         let local = at(640.0);
         let found = vacuum(27.4).absolute(local, Dial::default()).unwrap();
         assert_eq!((found.least.get(), found.over), (Pressure::default(), None));

@@ -11,7 +11,7 @@
 //!
 //! (H. S. Carslaw, J. C. Jaeger, *Conduction of Heat in Solids*; as cooling-time equations of injection
 //! molding.) It holds from a Fourier number α t/R² of 0.2 on, R half the diameter or thickness; a shorter time is
-//! given as that of 0.2, too long rather than too short. Metal takes heat so much better than plastic that its
+//! given as that of 0.2, too long rather than too short. Metal takes heat much better than plastic, so that its
 //! surface keeps its temperature (aluminum at 25 °C meets plastic of 165 °C at 29 °C); plaster and silicone
 //! do not (91 and 93 °C): for them the shop's own time is all there is.
 //!

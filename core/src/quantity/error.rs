@@ -272,7 +272,7 @@ impl AmountError {
 
 #[cfg(feature = "document")]
 impl AmountError {
-    /// What would fix it where `wanted` belongs, which [`Diagnose::help`] does not know.
+    /// The fix where a `wanted` is expected, which [`Diagnose::help`] does not know.
     pub(crate) fn help_where(&self, wanted: Dimension) -> Cow<'static, str> {
         match self {
             Self::UnknownUnit { nearest: Some(nearest), .. } if measures(nearest, wanted) => {

@@ -39,7 +39,7 @@ pub fn nearest_fraction<Q: Measurable>(
 ///
 /// Cups are marked in halves, thirds and quarters, tablespoons in halves, teaspoons in halves down to 1/32, fluid
 /// ounces in halves down to 1/8. The largest measure with a mark that is off by at most `tolerance` of the volume is
-/// taken, and in it the coarsest such fraction; where there is none, the nearest mark of all. A volume below half
+/// taken, and in it the coarsest such fraction; without one, the nearest mark of all. A volume below half
 /// of the smallest mark is 0 of the smallest measure.
 ///
 /// # Errors

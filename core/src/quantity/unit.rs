@@ -177,7 +177,6 @@ impl Unit {
     }
 
     /// The dimension that this measures.
-    /// What is added to a reading on this temperature scale before it counts from absolute zero; `None` for
     #[must_use]
     pub fn dimension(self) -> Dimension {
         if let Some(symbol) = self.sole_symbol() {
@@ -224,7 +223,6 @@ impl Unit {
         self
     }
 
-    /// What is added to a reading on this temperature scale before it counts from absolute zero; `None` for
     /// The number added to a reading on this temperature scale to count from absolute zero; `None` for other units.
     pub(super) fn scale_offset(self) -> Option<Rational> {
         match self.sole_symbol()?.entry().size {

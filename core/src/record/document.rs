@@ -1,4 +1,4 @@
-//! What was really weighed and shot on a day, as it is written.
+//! Masses really weighed and shots really made on a day, as written.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -15,7 +15,7 @@ use crate::plan::Plan;
 use crate::quantity::{Amount, Mass};
 
 entry! {
-    /// What was really weighed and shot on a day. Omit what went as the sheet said.
+    /// Masses really weighed and shots really made on a day. Omit all that went by the sheet.
     pub struct ActualsDocument {
         required {
             /// The format and its version. Example: `"pourwright/1.0"`.
@@ -52,7 +52,7 @@ entry! {
             /// Amounts that differ from the sheet, by material, as they were measured; 0 for a material that did not go in.
             /// Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
             weighed: Named<Amount>,
-            /// What was shot. Default: what the sheet said.
+            /// The shots. Default: those of the sheet.
             draws: Vec<DrawActualsEntry>,
             /// Mass in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
             left: Written<Mass>,
@@ -61,7 +61,7 @@ entry! {
 }
 
 entry! {
-    /// What was shot into a mold.
+    /// Shots into a mold.
     pub struct DrawActualsEntry {
         required {
             /// The mold. Example: `"finger-5"`.

@@ -33,8 +33,8 @@ pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Reco
         .pots
         .iter()
         .filter_map(|pot| {
-            let told = actuals.pots.iter().find(|told| told.pot == pot.pot);
-            follow.pot(pot, told)
+            let actual = actuals.pots.iter().find(|actual| actual.pot == pot.pot);
+            follow.pot(pot, actual)
         })
         .collect();
     let molds = follow.molds();
@@ -56,7 +56,7 @@ pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Reco
 struct Counted {
     mold: String,
     pots: Vec<String>,
-    told_by: String,
+    counted_by: String,
     made: u32,
     good: u32,
 }
@@ -67,7 +67,7 @@ struct Follow<'a> {
     counted: Vec<Counted>,
 }
 
-/// What the pot holds, as planned and as made.
+/// Contents of the pot, as planned and as made.
 #[derive(Default)]
 struct Contents {
     planned: Mix,
@@ -80,22 +80,22 @@ impl Follow<'_> {
     }
 
     fn check_pots(&mut self, plan: &Plan, actuals: &Actuals) {
-        for (index, told) in actuals.pots.iter().enumerate() {
-            let path = pot_path(&told.pot);
-            if !plan.pots.iter().any(|pot| pot.pot == told.pot) {
+        for (index, actual) in actuals.pots.iter().enumerate() {
+            let path = pot_path(&actual.pot);
+            if !plan.pots.iter().any(|pot| pot.pot == actual.pot) {
                 let known: Vec<&str> = plan.pots.iter().map(|pot| pot.pot.as_str()).collect();
-                let (pot, known) = (told.pot.clone(), known.join(", "));
+                let (pot, known) = (actual.pot.clone(), known.join(", "));
                 self.faults.push(Fault::at(path, &RecordError::NoPot { pot, known }));
-            } else if actuals.pots.iter().take(index).any(|earlier| earlier.pot == told.pot) {
-                self.faults.push(Fault::at(path, &RecordError::PotTwice(told.pot.clone())));
+            } else if actuals.pots.iter().take(index).any(|earlier| earlier.pot == actual.pot) {
+                self.faults.push(Fault::at(path, &RecordError::PotTwice(actual.pot.clone())));
             }
         }
     }
 
-    fn pot(&mut self, pot: &Pot, told: Option<&PotActuals>) -> Option<PotRecord> {
+    fn pot(&mut self, pot: &Pot, actual: Option<&PotActuals>) -> Option<PotRecord> {
         let path = pot_path(&pot.pot);
-        let told_stages = told.map_or(&[][..], |told| &told.stages);
-        if told_stages.len() > pot.stages.len() {
+        let actual_stages = actual.map_or(&[][..], |actual| &actual.stages);
+        if actual_stages.len() > pot.stages.len() {
             let stages = u32::try_from(pot.stages.len()).unwrap_or(u32::MAX);
             let error =
                 RecordError::NoStage { pot: pot.pot.clone(), stages: counted(stages, "stage") };
@@ -110,9 +110,17 @@ impl Follow<'_> {
         let none = StageActuals::default();
         for (index, stage) in pot.stages.iter().enumerate() {
             let path = format!("{path}/stages/{index}");
-            let told = told_stages.get(index).unwrap_or(&none);
+            let actual = actual_stages.get(index).unwrap_or(&none);
             let last = index.saturating_add(1) == pot.stages.len();
-            stages.push(self.stage(pot, stage, told, last, &mut contents, &mut balance, &path)?);
+            stages.push(self.stage(
+                pot,
+                stage,
+                actual,
+                last,
+                &mut contents,
+                &mut balance,
+                &path,
+            )?);
         }
         let lost = balance.left.map(|left| balance.put_in - balance.shot - left);
         Some(PotRecord {
@@ -125,11 +133,11 @@ impl Follow<'_> {
             planned_lost: pot.lost.clone(),
             heats: pot.heats.in_all,
             spent: pot.heats.spent().cloned(),
-            notes: told.and_then(|told| told.notes.clone()),
+            notes: actual.and_then(|actual| actual.notes.clone()),
         })
     }
 
-    /// What came from the shelf, as planned.
+    /// Mix from the shelf, as planned.
     fn brought(&self, pot: &Pot) -> Result<Mix, RecordError> {
         let mut mix = Mix::new();
         for brought in pot.from_shelf.iter().flat_map(|from| &from.brings) {
@@ -148,13 +156,13 @@ impl Follow<'_> {
         &mut self,
         pot: &Pot,
         stage: &Stage,
-        told: &StageActuals,
+        actual: &StageActuals,
         last: bool,
         contents: &mut Contents,
         balance: &mut Balance,
         path: &str,
     ) -> Option<StageRecord> {
-        let added = self.added(stage, told);
+        let added = self.added(stage, actual);
         let added = self.keep(path, added)?;
         balance.put_in += added.mass();
         let wanted = self.wanted(stage);
@@ -162,7 +170,7 @@ impl Follow<'_> {
             Ok((contents.planned.merge(&wanted)?, contents.made.merge(&added)?))
         });
         self.keep(path, together)?;
-        let shot = self.draws(pot, stage, told, path);
+        let shot = self.draws(pot, stage, actual, path);
         let made = self.made(pot, &added, contents);
         let made = self.keep(path, made)?;
         #[cfg(feature = "document")]
@@ -171,9 +179,9 @@ impl Follow<'_> {
             self.keep(path, entry)?
         };
         let held = contents.made.mass();
-        let after = self.after(stage, told, &shot, held, last, path)?;
+        let after = self.after(stage, actual, &shot, held, last, path)?;
         balance.shot += shot.takes - shot.back;
-        balance.left = told.left.filter(|_| last);
+        balance.left = actual.left.filter(|_| last);
         self.keep(path, contents.carry_on(stage, held, after))?;
         Some(StageRecord {
             formulas: stage.formulas.clone(),
@@ -181,13 +189,13 @@ impl Follow<'_> {
             held: text::mass(held),
             draws: shot.draws,
             after: text::mass(after),
-            after_weighed: told.left.is_some(),
+            after_weighed: actual.left.is_some(),
             #[cfg(feature = "document")]
             formula,
         })
     }
 
-    /// What the plan adds.
+    /// Mix that the plan adds.
     fn wanted(&self, stage: &Stage) -> Result<Mix, RecordError> {
         let mut mix = Mix::new();
         for one in &stage.weigh {
@@ -197,19 +205,20 @@ impl Follow<'_> {
     }
 
     /// Mass that went in: as stated, else what the chosen measure gives.
-    fn added(&self, stage: &Stage, told: &StageActuals) -> Result<Mix, RecordError> {
-        let mut mix = told.weighed.clone();
+    fn added(&self, stage: &Stage, actual: &StageActuals) -> Result<Mix, RecordError> {
+        let mut mix = actual.weighed.clone();
         for one in &stage.weigh {
             let material = self.material(&one.material)?;
-            let told = told.weighed.portions().iter().any(|portion| portion.material == material);
-            if !told {
+            let is_weighed =
+                actual.weighed.portions().iter().any(|portion| portion.material == material);
+            if !is_weighed {
                 mix.add(material, one.best.gives.quantity)?;
             }
         }
         Ok(mix)
     }
 
-    /// What is in the pot, plastisols first and then by kind.
+    /// Contents of the pot, plastisols first and then by kind.
     fn made(
         &self,
         pot: &Pot,
@@ -273,17 +282,17 @@ impl Follow<'_> {
         Ok(base / only.volume(&self.book.materials, Phase::Liquid)? * cup)
     }
 
-    /// What is in the cup after the last shot.
+    /// Mix in the cup after the last shot.
     fn after(
         &mut self,
         stage: &Stage,
-        told: &StageActuals,
+        actual: &StageActuals,
         shot: &Shot,
         held: Mass,
         last: bool,
         path: &str,
     ) -> Option<Mass> {
-        if let Some(left) = told.left {
+        if let Some(left) = actual.left {
             let possible = left <= held + shot.back;
             let checked =
                 if possible { Ok(left) } else { Err(RecordError::LeftMore { left, held }) };
@@ -309,7 +318,7 @@ fn written_in(pot: &Pot, material: &str) -> WrittenIn {
     weighed.map_or(WrittenIn::Mass, |one| one.written_in)
 }
 
-/// What went in and out of a pot so far.
+/// Masses in and out of a pot so far.
 #[derive(Default)]
 struct Balance {
     put_in: Mass,
@@ -333,7 +342,7 @@ impl Contents {
     }
 }
 
-/// What the shots of a stage took.
+/// Mix that the shots of a stage took.
 struct Shot {
     draws: Vec<DrawRecord>,
     takes: Mass,
@@ -342,34 +351,36 @@ struct Shot {
 }
 
 impl Follow<'_> {
-    fn draws(&mut self, pot: &Pot, stage: &Stage, told: &StageActuals, path: &str) -> Shot {
+    fn draws(&mut self, pot: &Pot, stage: &Stage, actual: &StageActuals, path: &str) -> Shot {
         let mut taken: Vec<bool> = Vec::new();
         let mut of_draw: Vec<Option<(usize, &DrawActuals)>> =
             stage.draws.iter().map(|_| None).collect();
-        for (index, told) in told.draws.iter().enumerate() {
+        for (index, actual) in actual.draws.iter().enumerate() {
             let free = stage.draws.iter().zip(&mut of_draw);
             let found =
-                free.into_iter().find(|(draw, place)| draw.mold == told.mold && place.is_none());
+                free.into_iter().find(|(draw, place)| draw.mold == actual.mold && place.is_none());
             taken.push(found.is_some());
             if let Some((_, place)) = found {
-                *place = Some((index, told));
+                *place = Some((index, actual));
             }
         }
         for (index, _) in taken.iter().enumerate().filter(|(_, taken)| !**taken) {
             let known: Vec<&str> = stage.draws.iter().map(|draw| draw.mold.as_str()).collect();
-            let mold = told.draws.get(index).map(|told| told.mold.clone()).unwrap_or_default();
+            let mold =
+                actual.draws.get(index).map(|actual| actual.mold.clone()).unwrap_or_default();
             let error = RecordError::NoDraw { mold, known: known.join(", ") };
             self.faults.push(Fault::at(format!("{path}/draws/{index}/mold"), &error));
         }
         let mut shot = Shot { draws: Vec::new(), takes: Mass::default(), back: Mass::default() };
         let (mut sprues, mut planned_sprues) = (Mass::default(), Mass::default());
-        for (draw, told) in stage.draws.iter().zip(of_draw) {
-            let path = told.map_or_else(String::new, |(index, _)| format!("{path}/draws/{index}"));
-            let told = told.map(|(_, told)| told);
-            let shots = told.map_or(draw.shots, |told| told.shots);
+        for (draw, actual) in stage.draws.iter().zip(of_draw) {
+            let path =
+                actual.map_or_else(String::new, |(index, _)| format!("{path}/draws/{index}"));
+            let actual = actual.map(|(_, actual)| actual);
+            let shots = actual.map_or(draw.shots, |actual| actual.shots);
             sprues += draw.sprue.quantity * f64::from(shots);
             planned_sprues += draw.sprue.quantity * f64::from(draw.shots);
-            let pieces = self.pieces(pot, draw, told, shots, &path);
+            let pieces = self.pieces(pot, draw, actual, shots, &path);
             shot.takes += per_shot(draw, &pieces) * f64::from(shots);
             shot.draws.push(DrawRecord {
                 mold: draw.mold.clone(),
@@ -388,13 +399,13 @@ impl Follow<'_> {
         &mut self,
         pot: &Pot,
         draw: &Draw,
-        told: Option<&DrawActuals>,
+        actual: Option<&DrawActuals>,
         shots: u32,
         path: &str,
     ) -> Vec<PieceRecord> {
-        let told_pieces = told.map_or(&[][..], |told| &told.pieces);
-        for (index, piece) in told_pieces.iter().enumerate() {
-            let earlier = told_pieces.iter().take(index).any(|other| other.shape == piece.shape);
+        let actual_pieces = actual.map_or(&[][..], |actual| &actual.pieces);
+        for (index, piece) in actual_pieces.iter().enumerate() {
+            let earlier = actual_pieces.iter().take(index).any(|other| other.shape == piece.shape);
             if earlier || !draw.pieces.iter().any(|known| known.shape == piece.shape) {
                 let known: Vec<&str> = draw
                     .pieces
@@ -408,13 +419,14 @@ impl Follow<'_> {
         }
         let mut records = Vec::new();
         for planned in &draw.pieces {
-            let told = told_pieces.iter().enumerate().find(|(_, told)| told.shape == planned.shape);
-            let at = told.map_or_else(String::new, |(index, _)| format!("{path}/pieces/{index}"));
-            let told = told.map(|(_, told)| told);
+            let actual =
+                actual_pieces.iter().enumerate().find(|(_, actual)| actual.shape == planned.shape);
+            let at = actual.map_or_else(String::new, |(index, _)| format!("{path}/pieces/{index}"));
+            let actual = actual.map(|(_, actual)| actual);
             let cavities = planned.made.checked_div(draw.shots).unwrap_or(0);
             let made = shots.saturating_mul(cavities);
-            records.push(self.piece(draw, planned, told, (shots, made), &at));
-            if let Some(good) = told.and_then(|told| told.good) {
+            records.push(self.piece(draw, planned, actual, (shots, made), &at));
+            if let Some(good) = actual.and_then(|actual| actual.good) {
                 self.count(pot, draw, made, good);
             }
         }
@@ -425,18 +437,18 @@ impl Follow<'_> {
         &mut self,
         draw: &Draw,
         planned: &Pieces,
-        told: Option<&PieceActuals>,
+        actual: Option<&PieceActuals>,
         (shots, made): (u32, u32),
         path: &str,
     ) -> PieceRecord {
-        let good = told.and_then(|told| told.good);
+        let good = actual.and_then(|actual| actual.good);
         if let Some(good) = good
             && good > made
         {
             let error = RecordError::TooManyGood { good, made };
             self.faults.push(Fault::at(format!("{path}/good"), &error));
         }
-        let weights = told.map_or(&[][..], |told| &told.weights);
+        let weights = actual.map_or(&[][..], |actual| &actual.weights);
         let weighed = self.keep(&format!("{path}/weights"), weighed(weights)).flatten();
         PieceRecord {
             shape: planned.shape.clone(),
@@ -455,17 +467,17 @@ impl Follow<'_> {
 
     /// Counts pieces for their mold; those of a laminated shot by the pot that states them first.
     fn count(&mut self, pot: &Pot, draw: &Draw, made: u32, good: u32) {
-        let told = self.counted.iter().any(|known| {
+        let is_counted = self.counted.iter().any(|known| {
             known.mold == draw.mold
-                && known.told_by != pot.pot
+                && known.counted_by != pot.pot
                 && known.pots.contains(&pot.pot)
-                && draw.together_with.contains(&known.told_by)
+                && draw.together_with.contains(&known.counted_by)
         });
-        if !told {
+        if !is_counted {
             self.counted.push(Counted {
                 mold: draw.mold.clone(),
                 pots: draw.together_with.clone(),
-                told_by: pot.pot.clone(),
+                counted_by: pot.pot.clone(),
                 made,
                 good,
             });
@@ -513,7 +525,7 @@ fn is_whole(draw: &Draw) -> bool {
     draw.together_with.is_empty()
 }
 
-/// What one shot took: as planned, its pieces at what they were weighed to be.
+/// Mix of one shot: as planned, its pieces at the mass that they were weighed at.
 fn per_shot(draw: &Draw, pieces: &[PieceRecord]) -> Mass {
     let planned = draw.per_shot.quantity;
     if !is_whole(draw) {

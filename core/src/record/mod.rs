@@ -1,15 +1,15 @@
 //! The day's record: a plan with what was really weighed and shot.
 //!
-//! What a person wrote down takes the place of what was planned; what they did not write down
-//! went as the sheet said, at the measures that it chose. Of each stage follows the formula *as
+//! A number that a person wrote down replaces the planned one; all else
+//! went by the sheet, at the measures that it chose. Of each stage follows the formula *as
 //! made*: with c the masses in the pot before it (the stage before, less what was shot and
 //! lost), the additions a and the base b among c + a, the ratio of a material is
 //! r_i = (c_i + a_i)/Σ_b (c_b + a_b), and it is off the plan by r_i/r_i,planned − 1.
 //!
 //! Between stages the pot holds what the cup was weighed to hold, or else
-//! held − shot + sprues put back − what the plan says the injector keeps. A shot takes what the
-//! plan says, its pieces at the mean of those weighed where some were. What went in less what was
-//! shot less what was left is the loss.
+//! held − shot + returned sprues − the injector's residue by the plan. A shot takes its mass by the
+//! plan, its pieces at the mean of those weighed if any were. The loss is the mass that went in less that
+//! shot and that left.
 //!
 //! The share of rejects has its exact binomial interval at 95 %
 //! ([`reject_interval`](crate::batch::reject_interval)).
@@ -46,14 +46,14 @@ use crate::quantity::{AmountError, Mass, Ratio, System, Time};
 use crate::show;
 use crate::show::{Shown, part};
 
-/// What was really weighed and shot.
+/// Masses really weighed, and shots really made.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Actuals {
     /// By pot; one that is not named went as planned.
     pub pots: Vec<PotActuals>,
 }
 
-/// What was really done in one pot.
+/// Actuals of one pot.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PotActuals {
     /// Its letter in the plan.
@@ -64,19 +64,19 @@ pub struct PotActuals {
     pub notes: Option<String>,
 }
 
-/// What was really done at one stage.
+/// Actuals of one stage.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct StageActuals {
-    /// What went in of the materials that are named, one that the plan lacks included; the others
-    /// went in as the sheet said.
+    /// Masses that went in of the materials that are named, one that the plan lacks included; the others
+    /// went in by the sheet.
     pub weighed: Mix,
-    /// What was shot, in the order of the sheet; a draw not named went as planned.
+    /// Draws, in the order of the sheet; one not named went as planned.
     pub draws: Vec<DrawActuals>,
-    /// What the cup was weighed to hold after the last shot.
+    /// Mass in the cup after the last shot, if weighed.
     pub left: Option<Mass>,
 }
 
-/// What was really shot into a mold.
+/// Actuals of the shots into a mold.
 #[derive(Debug, Clone, PartialEq)]
 pub struct DrawActuals {
     /// The mold.
@@ -87,14 +87,14 @@ pub struct DrawActuals {
     pub pieces: Vec<PieceActuals>,
 }
 
-/// What came of the pieces of one shape.
+/// Actuals of the pieces of one shape.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PieceActuals {
     /// The shape, in a mold with unlike cavities.
     pub shape: Option<String>,
     /// Pieces that are fit to sell; `None` where they were not counted.
     pub good: Option<u32>,
-    /// What some of them weigh, one by one.
+    /// Masses of some of them, one by one.
     pub weights: Vec<Mass>,
 }
 
@@ -108,7 +108,7 @@ part! {
         pub shop: Option<String>,
         /// The day.
         pub day: Option<String>,
-        /// What a cup and a spoon hold in it.
+        /// Household measures: the size of a cup and a spoon.
         pub measures: System,
         /// The pots, in the order of the plan.
         pub pots: Vec<PotRecord>,
@@ -118,7 +118,7 @@ part! {
 }
 
 part! {
-    /// What became of a pot.
+    /// Record of a pot.
     pub struct PotRecord {
         /// Its letter.
         pub pot: String,
@@ -126,20 +126,20 @@ part! {
         pub stages: Vec<StageRecord>,
         /// All that went in.
         pub put_in: Shown<Mass>,
-        /// What was shot, sprues that went back not counted.
+        /// Mass shot, less the sprues that went back.
         pub shot: Shown<Mass>,
-        /// What was left in the cup; none where it was not weighed.
+        /// Mass left in the cup; none if it was not weighed.
         pub left: Option<Shown<Mass>>,
-        /// What stayed in cup and injector: what went in less what was shot and left. Below zero
+        /// Mass that stayed in cup and injector: the mass that went in less that shot and left. Below zero
         /// where the shots were lighter than calculated. None where what was left was not weighed.
         pub lost: Option<Shown<Mass>>,
         /// The same as it was planned.
         pub planned_lost: Shown<Mass>,
-        /// How often what was left was heated, as planned, left-overs in it counted; none where that is not
+        /// Number of heats of the mix that was left, as planned, with those of leftovers in it; none if that is not
         /// known.
         pub heats: Option<u32>,
-        /// What these heats spent, as time at the reference temperature of its plastisol's budget, as
-        /// planned; none where that is not known.
+        /// Heat spent by these heats, as time at the reference temperature of its plastisol's budget, as
+        /// planned; none if that is not known.
         pub spent: Option<Shown<Time>>,
         /// Anything worth knowing.
         pub notes: Option<String>,
@@ -151,13 +151,13 @@ part! {
     pub struct StageRecord {
         /// Its formulas.
         pub formulas: Vec<String>,
-        /// What was in the pot, by material: plastisols first.
+        /// Contents of the pot by material, plastisols first.
         pub made: Vec<MadePart>,
-        /// What all of it weighed.
+        /// Mass of all of it.
         pub held: Shown<Mass>,
-        /// What was shot.
+        /// The draws.
         pub draws: Vec<DrawRecord>,
-        /// What was in the cup after the last shot: as weighed, or as calculated.
+        /// Mass in the cup after the last shot: weighed or calculated.
         pub after: Shown<Mass>,
         /// Whether that was weighed.
         pub after_weighed: bool,
@@ -172,11 +172,11 @@ part! {
     pub struct MadePart {
         /// Which.
         pub material: String,
-        /// What it is for.
+        /// Its purpose.
         pub kind: Kind,
-        /// What went in at this stage.
+        /// Mass that went in at this stage.
         pub added: Shown<Mass>,
-        /// What the pot then held of it.
+        /// Mass of it in the pot then.
         pub mass: Shown<Mass>,
         /// Mass per mass of base; of a base, its share.
         pub of_base: Shown<Ratio>,
@@ -188,7 +188,7 @@ part! {
 }
 
 part! {
-    /// What was shot into a mold.
+    /// Shots into a mold.
     pub struct DrawRecord {
         /// The mold.
         pub mold: String,
@@ -220,14 +220,14 @@ part! {
         pub weighs: Option<Shown<Mass>>,
         /// Their standard deviation, of two or more.
         pub deviation: Option<Shown<Mass>>,
-        /// What one was planned to weigh; none for a piece of more than one layer, whose pots
-        /// know of a layer each.
+        /// Planned mass of one; none for a piece of more than one layer, whose pots
+        /// have a layer each.
         pub planned: Option<Shown<Mass>>,
     }
 }
 
 part! {
-    /// What a mold gave, over all shots whose pieces were counted.
+    /// Yield of a mold, over all shots whose pieces were counted.
     pub struct MoldRecord {
         /// The mold.
         pub mold: String,
@@ -237,25 +237,25 @@ part! {
         pub good: u32,
         /// Share of rejects.
         pub rejects: Shown<Ratio>,
-        /// The least share that this many may stand for, 95 % sure.
+        /// Lower bound of the reject rate, 95 % sure.
         pub rejects_from: Shown<Ratio>,
-        /// The greatest.
+        /// Upper bound of the reject rate, 95 % sure.
         pub rejects_to: Shown<Ratio>,
     }
 }
 
 impl Record {
-    /// What became of `plan`, made with `book`.
+    /// Record of `plan`, made with `book`.
     ///
     /// # Errors
     /// All faults together, each at its place in the actuals: a pot, stage, draw or shape that the
-    /// plan lacks, more good pieces than were made, more shot or left than was there.
+    /// plan lacks, more good pieces than were made, more shot or left than the pot held.
     pub fn make(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Self, Faults> {
         follow::record(plan, book, actuals)
     }
 }
 
-/// What cannot have been.
+/// Errors of a record.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum RecordError {
@@ -279,11 +279,11 @@ pub enum RecordError {
         stages: String,
     },
     /// The stage shoots no such mold, or not so often.
-    #[error("The plan has no such draw of {mold} here.")]
+    #[error("The plan has no such shots of {mold} at this stage.")]
     NoDraw {
         /// The mold.
         mold: String,
-        /// What it has.
+        /// Those that it has.
         known: String,
     },
     /// The mold has no such shape.
@@ -291,7 +291,7 @@ pub enum RecordError {
     NoShape {
         /// The mold.
         mold: String,
-        /// What it has.
+        /// Those that it has.
         known: String,
     },
     /// More good ones than pieces.
@@ -299,23 +299,23 @@ pub enum RecordError {
     TooManyGood {
         /// As stated.
         good: u32,
-        /// What the shots make.
+        /// Number that the shots make.
         made: u32,
     },
-    /// More was shot than was there.
+    /// More was shot than the pot held.
     #[error("The shots take {}, and the pot held {}.", show::mass(.shot), show::mass(.held))]
     ShotMore {
-        /// What they take.
+        /// Mass that they take.
         shot: Mass,
-        /// What was in the pot.
+        /// Mass in the pot.
         held: Mass,
     },
-    /// More was left than was there.
+    /// More was left than the pot held.
     #[error("{} cannot have been left of {}.", show::mass(.left), show::mass(.held))]
     LeftMore {
         /// As weighed.
         left: Mass,
-        /// What was in the pot.
+        /// Mass in the pot.
         held: Mass,
     },
     /// A material of the plan is not in the book.

@@ -1,4 +1,4 @@
-//! What was really weighed and shot, as numbers.
+//! Masses really weighed and shots really made, as numbers.
 
 use alloc::borrow::ToOwned;
 

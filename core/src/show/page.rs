@@ -73,7 +73,7 @@ impl Page {
         self.line(&line);
     }
 
-    /// What has been written.
+    /// The text so far.
     pub(crate) fn text(&self) -> &str {
         self.text.trim_end()
     }
@@ -84,7 +84,7 @@ pub(crate) fn counted(count: u32, what: &str) -> String {
     if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
-/// What a mix has been through: `2 heats, 9.6 min spent`.
+/// The heat that a mix has had: `2 heats, 9.6 min spent`.
 pub(crate) fn past(heats: Option<u32>, spent: Option<&Shown<Time>>) -> String {
     let heats = heats.map_or_else(|| "heats not known".to_string(), |heats| counted(heats, "heat"));
     match spent {

@@ -57,7 +57,7 @@ pub(crate) fn mark(volume: Volume, step: Volume, system: System) -> String {
     }
 }
 
-/// What a cup is called that is marked in steps of `step`: `2-cup cup`, `500 mL cup`.
+/// Name of a cup that is marked in steps of `step`: `2-cup cup`, `500 mL cup`.
 pub(crate) fn cup_name(volume: Volume, step: Volume, system: System) -> String {
     match marked_in_cups(volume, step, system) {
         Some(cups) => format!("{}-cup cup", cups.value().mixed()),

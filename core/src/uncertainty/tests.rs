@@ -353,7 +353,7 @@ fn a_finished_density_agrees_with_monte_carlo() {
 }
 
 #[test]
-fn a_liquid_density_for_a_fused_one_is_told() {
+fn a_liquid_density_for_a_fused_one_is_reported() {
     let base = base();
     let parts = [Dosed { material: &base, taken: &[cup()], share: 1.0 }];
     let voids = Measured::exact(Ratio::from(0.0));

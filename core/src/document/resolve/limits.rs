@@ -1,11 +1,11 @@
 //! How the shop works.
 
 use super::Resolver;
-use crate::batch;
 use crate::book::Limits;
 use crate::document::book::LimitsEntry;
 use crate::document::written::Percent;
 use crate::json::path::Path::At;
+use crate::parameter::Parameter;
 
 impl Resolver {
     pub(super) fn limits(&mut self, entry: Option<&LimitsEntry>) -> Limits {
@@ -46,7 +46,7 @@ impl Resolver {
     }
 
     fn check_confidence(&mut self, confidence: Option<f64>) {
-        if confidence.is_some_and(|share| !(share > 0.0 && share <= batch::MOST_CONFIDENCE)) {
+        if confidence.is_some_and(|share| !Parameter::Confidence.holds_si(share)) {
             self.fault(
                 "confidence-out-of-range",
                 &At("/limits/confidence"),

@@ -17,11 +17,6 @@ use crate::quantity::{
 };
 use crate::water;
 use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
-use uom::si::thermodynamic_temperature::degree_celsius;
-
-/// Temperature of a mold when it is shot, and of a piece when it is taken out, in °C: common practice, no source.
-const USUAL_MOLD: f64 = 30.0;
-const USUAL_TAKE_OUT: f64 = 50.0;
 
 /// Specific heat of aluminum in J/(kg K): CRC Handbook of Chemistry and Physics, 24.2 J/(mol K) at 25 °C.
 const ALUMINUM: f64 = Parameter::MoldSpecificHeat.default_si();
@@ -29,6 +24,11 @@ const ALUMINUM: f64 = Parameter::MoldSpecificHeat.default_si();
 /// The most air in a good piece that is believed, as a share of it: bubbles come to a few per cent (common practice, no
 /// source).
 const MOST_VOIDS: f64 = 0.1;
+
+/// The temperature of `parameter` where a book states none.
+fn usual(parameter: Parameter) -> ThermodynamicTemperature {
+    ThermodynamicTemperature::from_si(parameter.default_si())
+}
 
 impl Resolver {
     pub(crate) fn mold(&mut self, path: &Path<'_>, name: &str, entry: &MoldEntry) -> Option<Mold> {
@@ -104,12 +104,11 @@ impl Resolver {
             }
             return None;
         }
-        let mut temperature = |name: &str, written: Option<&Written<_>>, usual: f64| {
-            let usual = ThermodynamicTemperature::new::<degree_celsius>(usual);
-            written.map_or(Some(usual), |at| self.quantity(&path.key(name), at))
+        let mut temperature = |name: &str, written: Option<&Written<_>>, parameter| {
+            written.map_or(Some(usual(parameter)), |at| self.quantity(&path.key(name), at))
         };
-        let at = temperature("at", entry.at.as_ref(), USUAL_MOLD);
-        let take_out = temperature("take_out", entry.take_out.as_ref(), USUAL_TAKE_OUT);
+        let at = temperature("at", entry.at.as_ref(), Parameter::MoldAt);
+        let take_out = temperature("take_out", entry.take_out.as_ref(), Parameter::TakeOut);
         let specific_heat = match &entry.specific_heat {
             Some(own) => self.positive(&path.key("specific_heat"), own),
             None => Some(SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(ALUMINUM)),
@@ -129,8 +128,7 @@ impl Resolver {
 
     /// A metal mold of which nothing is stated.
     pub(crate) fn usual_mold(section: Section) -> MoldCooling {
-        let celsius = ThermodynamicTemperature::new::<degree_celsius>;
-        let (at, take_out) = (celsius(USUAL_MOLD), celsius(USUAL_TAKE_OUT));
+        let (at, take_out) = (usual(Parameter::MoldAt), usual(Parameter::TakeOut));
         MoldCooling { section, at, take_out, heat_capacity: None }
     }
 

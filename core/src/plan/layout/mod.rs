@@ -90,7 +90,7 @@ pub(super) struct PotLayout<'a> {
     pub(super) sprues: Mass,
 }
 
-/// What a pot takes from the shelf.
+/// Mix that a pot takes from the shelf.
 #[cfg_attr(
     not(feature = "solver"),
     expect(dead_code, reason = "only the solver shares a shelf out")
@@ -119,7 +119,7 @@ pub(super) struct FromShelf<'a> {
     pub(super) brings: Vec<(&'a Material, Mass)>,
     /// How far they take each material from its formula.
     pub(super) off: Vec<(&'a Material, Ratio)>,
-    /// Heats of the most heated of them; `None` if not known of one.
+    /// Heats of the one that was heated most often; `None` if not known of one.
     pub(super) heats: Option<u32>,
 }
 

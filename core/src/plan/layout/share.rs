@@ -257,7 +257,7 @@ impl<'a> Sharing<'a> {
         })
     }
 
-    /// What is still to be added, each with the tolerance that the leftovers leave.
+    /// Additions that are still to come, each with the tolerance that the leftovers leave.
     fn additions(&self, pot: usize, filled: &Filled) -> Vec<(Addition, f64)> {
         let brought = self.brought(filled);
         let each = self.materials.iter().zip(&filled.fresh).zip(&brought);

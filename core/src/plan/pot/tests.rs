@@ -78,7 +78,7 @@ fn the_layers_of_a_piece_are_hot_together_in_pots_of_their_own() {
     }
 }
 
-/// What the first pot's base is measured with, how much of it, and what the pot fills.
+/// Tool and measure of the first pot's base, and the volume of the pot.
 fn base(plan: &Plan) -> (Tool, String, f64) {
     let stage = &plan.pots[0].stages[0];
     let base = &stage.weigh[0];
@@ -142,7 +142,7 @@ fn one_drop_is_a_caution_and_no_refusal_of_the_day() {
 
 // Color goes in cold, salt and flake hot: after the heat on the sheet.
 #[test]
-fn what_goes_in_hot_stands_after_the_heat() {
+fn what_goes_in_hot_comes_after_the_heat() {
     let flake = |book: &mut Value| {
         book["materials"]["glitter"] =
             json!({ "kind": "flake", "as_scooped": "0.5 g/mL", "density": "1.4 g/mL" });

@@ -16,7 +16,7 @@ use crate::process::heat::{
 use crate::quantity::{HeatCapacity, Mass, Ratio, System, ThermodynamicTemperature, Time};
 use crate::show::{Calculated, Note, Shown, because, part, text};
 
-/// What of a mix, by mass, must have a stated specific heat; the rest is taken to be like it.
+/// Share of a mix, by mass, that must have a stated specific heat; the rest is taken to be like it.
 /// Common practice, no source: between plasticizer and salt it differs by a factor of two, which for
 /// a tenth of the mix is a twentieth of the time.
 const LEAST_KNOWN: f64 = 0.9;
@@ -165,7 +165,7 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     })
 }
 
-/// What to do with a pot that falls out of its window before its shots are made.
+/// Action for a pot that cools below its window before its shots are made.
 #[derive(Clone)]
 pub(in crate::plan) struct Late {
     /// How long to heat at a time, then stir and read: what the table has just below the window. `None` if no burst is safe.
@@ -174,7 +174,7 @@ pub(in crate::plan) struct Late {
     pub(in crate::plan) too_little: u32,
 }
 
-/// What to do with a pot that falls out of its window before one of `shots`, from `cup`, which each takes `per_shot` of;
+/// Action for a pot that cools below its window before one of `shots`, from `cup`, which each takes `per_shot` of;
 /// `None` if the heating is not known. A burst that is safe for what is left is safe for more.
 pub(in crate::plan) fn late(
     book: &Book,
@@ -222,7 +222,7 @@ pub(crate) fn shown_reach(reach: Reach) -> Option<Shown<Ratio>> {
     }
 }
 
-/// What is in `cup` without what is still to go in `hot`, and the materials that do not state their specific heat.
+/// Contents of `cup` without those that still go in `hot`, and the materials that do not state their specific heat.
 fn load(
     cup: &Cup<'_>,
     hot: &[(MaterialId, Mass)],
@@ -278,7 +278,7 @@ fn specific_heat(
     Ok((mean, not_known))
 }
 
-/// What to ask about the timings of `oven`: which of them does not fit the others, or ends far above `most`,
+/// Question about the timings of `oven`: which of them does not fit the others, or ends far above `most`,
 /// where the window ends.
 pub(crate) fn question(
     oven: &heat::Oven,
@@ -307,7 +307,7 @@ pub(crate) fn question(
     })
 }
 
-/// What to ask about the oven's timings, where `pots` are heated by them.
+/// Question about the oven's timings, if `pots` are heated by them.
 pub(in crate::plan) fn questioned(book: &Book, pots: &[PotLayout<'_>]) -> Option<Note> {
     let windows = stages(pots).filter_map(|stage| stage.recipe.window);
     let most = windows.map(|window| window.high).reduce(|a, b| if b > a { b } else { a })?;
@@ -318,7 +318,7 @@ fn stages<'l, 'a>(pots: &'l [PotLayout<'a>]) -> impl Iterator<Item = &'l StageLa
     pots.iter().flat_map(|pot| &pot.stages)
 }
 
-/// What the heating of `pots` had to assume.
+/// Assumptions of the heating of `pots`.
 pub(in crate::plan) fn assumed(pots: &[PotLayout<'_>]) -> Option<Note> {
     let known = stages(pots).filter_map(|stage| stage.heating.as_ref().and_then(Calculated::known));
     let mut names: Vec<&str> =

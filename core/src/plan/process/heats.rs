@@ -22,8 +22,8 @@ part! {
     pub struct Heats {
         /// Number of its heats, reheats between shots included.
         pub count: u32,
-        /// The same with the heats of the most heated leftover in it; none if that is not known. They count for what is
-        /// left of the pot.
+        /// The same with the heats of the leftover in it that was heated most often; none if that is not known. They count for
+        /// the mix that is left of the pot.
         pub in_all: Option<u32>,
         /// Heat spent and left, if the book states a budget.
         pub budget: Option<Calculated<HeatSpent>>,
@@ -42,7 +42,7 @@ part! {
         /// Time that its heats spend, each held at its aim from the last burst to the last shot, and that its leftovers
         /// had spent before. It counts for what is left of the pot.
         pub spent: Shown<Time>,
-        /// The part of it spent before, by the most heated leftover; none without one.
+        /// The part of it spent before, by the leftover that was heated most; none without one.
         pub before: Option<Shown<Time>>,
         /// Time that is left.
         pub left: Shown<Time>,

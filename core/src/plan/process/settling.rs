@@ -10,7 +10,7 @@ use crate::plan::day::DayRecipe;
 use crate::process::settling::{Grain, Suspension};
 use crate::quantity::{Length, Mass, MassDensity, Measurable, Ratio, Time};
 
-/// What of the depth may be without grains before it is stirred: common practice, no source.
+/// Share of the depth that may be without grains before it is stirred: common practice, no source.
 pub(crate) const UNSTIRRED: f64 = Parameter::Unstirred.default_si();
 
 /// How often to stir `held` of a `recipe` with this share of solids by volume, so that salt does not settle; `None` without

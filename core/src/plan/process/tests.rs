@@ -46,8 +46,8 @@ fn sheet(plan: &Plan) -> String {
     both.split_whitespace().collect::<std::vec::Vec<_>>().join(" ")
 }
 
-fn why<T>(reckoned: Option<&Calculated<T>>) -> Option<&str> {
-    match reckoned {
+fn why<T>(calculated: Option<&Calculated<T>>) -> Option<&str> {
+    match calculated {
         Some(Calculated::Unknown(note)) => Some(&note.code),
         _ => None,
     }
@@ -74,7 +74,7 @@ fn the_fills_hold_the_pot_and_stay_below_the_brim() {
     assert!(held >= plan.pots[0].stages[0].fills.quantity);
 }
 
-/// Near the density of the sea a piece may fall much faster than told, or hang: the ± of its density is in the bounds.
+/// Near the density of the sea a piece may sink much faster than shown, or hang: the ± of its density is in the bounds.
 #[test]
 fn an_unsure_density_is_in_the_bounds() {
     let lake = plan(&demo());
@@ -166,21 +166,21 @@ fn heats_are_counted_and_balanced() {
     assert!((spent.budget.quantity.value - budget).abs() < 1e-6 * budget);
 }
 
-/// What is spent beyond the budget is said, and nothing is then left.
+/// Heat spent beyond the budget is shown, and none is then left.
 #[test]
-fn too_much_heat_is_said() {
+fn too_much_heat_is_shown() {
     let book = with("/materials/clear-base/budget", "time", json!("6 min"));
     let plan = plan(&book);
     let spent = plan.pots[0].heats.budget.as_ref().and_then(Calculated::known).unwrap();
     assert!(spent.over.is_some() && spent.left.quantity == Time::default());
-    let told = sheet(&plan);
-    let head = told.find("! Pot A gets TOO MUCH HEAT: ").unwrap();
-    assert!(head < told.find("MEASURE for dusk + plain").unwrap(), "{told}");
+    let text = sheet(&plan);
+    let head = text.find("! Pot A gets TOO MUCH HEAT: ").unwrap();
+    assert!(head < text.find("MEASURE for dusk + plain").unwrap(), "{text}");
     let notes = plan.assumptions.iter().filter(|note| note.code == "too-much-heat");
     let notes: std::vec::Vec<_> = notes.collect();
     assert_eq!(notes.len(), 1);
     assert!(notes[0].message.contains("or a pot of its own for dusk + salted"), "{notes:?}");
-    // With so much more of it the same pot stands its heat, and with a little less it does not.
+    // With that much more of it the same pot withstands its heat, and with a little less it does not.
     let needs = spent.needs.as_ref().unwrap();
     assert_eq!(needs.material, "stabilizer");
     let base = plan.pots[0].stages[0].weigh[0].wanted.quantity;
@@ -362,8 +362,8 @@ fn what_a_left_over_has_been_through_counts_on() {
     let sum = spent.spent.quantity + spent.left.quantity;
     assert!((sum - spent.budget.quantity).value.abs() < 1e-6);
     let sheet = sheet(&plan);
-    for told in ["(40 heats, 18.5 min spent)", "1 heat, 41 with those of", " 41 heats, "] {
-        assert!(sheet.contains(told), "{told}: {sheet}");
+    for text in ["(40 heats, 18.5 min spent)", "1 heat, 41 with those of", " 41 heats, "] {
+        assert!(sheet.contains(text), "{text}: {sheet}");
     }
 }
 
@@ -432,18 +432,18 @@ fn each_burst_has_its_reading_on_the_sheet() {
 
 #[test]
 fn the_setting_of_the_oven_reaches_the_bench() {
-    let told = "HEAT at 50 % of the oven's power by the thermometer";
+    let text = "HEAT at 50 % of the oven's power by the thermometer";
     assert!(!sheet(&plan(&demo())).contains("of the oven's power"));
-    assert!(sheet(&plan(&with("/bench/oven", "setting", json!("50 %")))).contains(told));
+    assert!(sheet(&plan(&with("/bench/oven", "setting", json!("50 %")))).contains(text));
     let mut book = demo();
     for timing in book["bench"]["oven"]["timings"].as_array_mut().unwrap() {
         timing["setting"] = json!("50 %");
     }
-    assert!(sheet(&plan(&book)).contains(told));
+    assert!(sheet(&plan(&book)).contains(text));
     book["bench"]["oven"]["timings"][2].as_object_mut().unwrap().remove("setting");
     let faults = document::book_from_text(&book.to_string()).unwrap_err();
-    let told: std::vec::Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
-    assert_eq!(told, [("heat-mixed-settings", "/bench/oven/timings")]);
+    let text: std::vec::Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
+    assert_eq!(text, [("heat-mixed-settings", "/bench/oven/timings")]);
 }
 
 /// Pots that are hot at once are heated one after the other: unlike cups are never on one clock, and the small one
@@ -492,9 +492,9 @@ fn a_cups_own_mass_counts_in_heating() {
     let mut heavier = demo();
     glass(&mut heavier, "900 g");
     let faults = document::book_from_text(&heavier.to_string()).unwrap_err();
-    let told: std::vec::Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
-    assert_eq!(told[0], ("vessel-not-of-all", "/bench/oven/timings/0"));
-    assert_eq!(told.len(), 4);
+    let text: std::vec::Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
+    assert_eq!(text[0], ("vessel-not-of-all", "/bench/oven/timings/0"));
+    assert_eq!(text.len(), 4);
     timed(&mut heavier, "300 g");
     let mut alike = demo();
     glass(&mut alike, "300 g");
@@ -528,7 +528,7 @@ fn a_timing_that_cannot_be_believed_is_questioned() {
     assert!(hot.starts_with("Timing 5 ends at 635 °F (335 °C), far above the 350 °F"), "{hot}");
 }
 
-/// The plan of so many pieces of one product in the shop of `book`.
+/// The plan of a number of pieces of one product in the shop of `book`.
 fn plan_of(book: &Value, product: &str, pieces: u32) -> Plan {
     let book = document::book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
     let orders = json!({
@@ -575,12 +575,12 @@ fn shots_beyond_one_heat_take_reheats() {
     let held = 1100.0 * rate;
     assert!((held..1.35 * held).contains(&spent.spent.quantity.value), "{:?}", spent.spent);
     let sheet = sheet(&plan);
-    for told in [
+    for text in [
         "REHEAT for the next 9 shots, with what has set in the injector.",
         "REHEAT for the next 4 shots,",
         "3 heats",
     ] {
-        assert!(sheet.contains(told), "{told}: {sheet}");
+        assert!(sheet.contains(text), "{text}: {sheet}");
     }
 }
 
@@ -603,7 +603,7 @@ fn both_pots_of_a_laminate_are_heated_again() {
     assert_eq!(reheated, ["A", "B"]);
 }
 
-/// What the book allows is kept with the reheats: 22 shots, 9 a heat.
+/// The heats that the book allows include the reheats: 22 shots, 9 a heat.
 #[test]
 fn a_pot_takes_no_more_heats_than_allowed() {
     let mut book = without_rejects();
@@ -683,13 +683,13 @@ fn molds_and_thickness_say_how_often_a_shot_can_be_made() {
     let mut plaster = demo();
     plaster["molds"]["finger-5"]["cooling"] = json!({ "of": "plaster" });
     let faults = document::book_from_text(&plaster.to_string()).unwrap_err();
-    let told: Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
-    assert_eq!(told, [("mold-not-metal", "/molds/finger-5/cooling/of")]);
+    let text: Vec<_> = faults.iter().map(|f| (&*f.code, &*f.path)).collect();
+    assert_eq!(text, [("mold-not-metal", "/molds/finger-5/cooling/of")]);
 }
 
 /// A pot that was watched to cool stays hot for less time the less is in it.
 #[test]
-fn a_watched_pot_tells_its_own_heats() {
+fn a_watched_pot_gives_its_own_heats() {
     let mut book = without_rejects();
     let oven = book["bench"]["oven"].as_object_mut().unwrap();
     oven.remove("hot_for");
@@ -773,7 +773,7 @@ fn a_table_holds_before_the_salt_goes_in() {
         let stage = plan.pots[0].stages[1].clone();
         (stage.heating.as_ref().and_then(Calculated::known).unwrap().clone(), sheet(&plan))
     };
-    let (hot, told) = salted(&book);
+    let (hot, text) = salted(&book);
     book["materials"]["fine-salt"]["add"] = json!("cold");
     let (cold, _) = salted(&book);
     let limit = |heating: &PlannedHeating, seconds: f64| {
@@ -784,8 +784,8 @@ fn a_table_holds_before_the_salt_goes_in() {
         assert!(limit(&hot, seconds) <= limit(&cold, seconds), "{seconds}: {hot:?} {cold:?}");
     }
     assert_ne!(hot.bands, cold.bands);
-    assert!(told.contains("step 8 let cool 8 ADD hot, stir in: fine-salt"), "{told}");
-    assert!(told.contains("Read again: under 329 °F back to step 7, over 346 °F"), "{told}");
+    assert!(text.contains("step 8 let cool 8 ADD hot, stir in: fine-salt"), "{text}");
+    assert!(text.contains("Read again: under 329 °F back to step 7, over 346 °F"), "{text}");
 }
 
 /// Salt of 0.3 mm in a melt of 0.5 Pa s at the thinnest: by Stokes and Richardson and Zaki, a tenth of the depth.
@@ -806,7 +806,7 @@ fn salt_is_stirred_as_often_as_it_settles() {
     assert!(sheet(&plan(&book)).contains(&format!("and every {}", every.text)));
 }
 
-/// What the card says of a pot that is too cold is safe for each shot, by the table of readings for what is then left: the
+/// The advice on the card for a pot that is too cold is safe for each shot, by the table of readings for what is then left: the
 /// burst below the window where there is a table, and to stop where the shortest burst could carry it over.
 #[test]
 fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
@@ -846,7 +846,7 @@ fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
             }
             let lost = tables.iter().filter(|table| table.is_none()).count();
             assert!(tables.iter().rev().take(lost).all(Option::is_none), "{tables:?}");
-            let told = at.details.join(" ");
+            let text = at.details.join(" ");
             let last = if lost == 1 {
                 "last shot: stop".into()
             } else {
@@ -855,10 +855,10 @@ fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
             match tables.iter().flatten().last() {
                 Some(burst) => {
                     let burst = crate::show::text::oven_time(*burst).text;
-                    assert!(told.contains(&format!("heat {burst}, stir, read, repeat")), "{told}");
-                    assert_eq!(told.contains(&last), lost > 0, "{told}");
+                    assert!(text.contains(&format!("heat {burst}, stir, read, repeat")), "{text}");
+                    assert_eq!(text.contains(&last), lost > 0, "{text}");
                 }
-                None => assert!(told.contains("what is left is too little to reheat"), "{told}"),
+                None => assert!(text.contains("what is left is too little to reheat"), "{text}"),
             }
             endings.insert(lost.min(1));
         }

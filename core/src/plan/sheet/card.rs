@@ -24,12 +24,12 @@ const SHORT_BLANK: &str = "_____";
 const BY_EYE: &str = "extra by eye: ______";
 const REHEATS: &str = " Reheats besides: _____";
 
-/// What has a line of its own on the card of each pot that it concerns: it depends on the pot, and cannot wait.
+/// Whether a caution has a line of its own on the card of each pot that it concerns: it depends on the pot, and cannot wait.
 fn is_on_each_card(caution: Caution) -> bool {
     matches!(caution, Caution::Fumes | Caution::Water | Caution::DampSalt)
 }
 
-/// What a pot's card has shown so far.
+/// Contents of a pot's card so far.
 struct Shown {
     /// Cautions, each once.
     cautions: Vec<Caution>,
@@ -193,7 +193,7 @@ impl Page {
         }
     }
 
-    /// What the shots of a draw make, with blanks for the good pieces and for what three of them weigh.
+    /// Pieces of a draw, with blanks for the good ones and for the masses of three.
     fn pieces(&mut self, draw: &Draw, is_counted_here: bool) {
         let is_whole = draw.together_with.is_empty();
         for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
@@ -249,7 +249,7 @@ impl Shown {
     }
 }
 
-/// The way by scale beside one by measure, or the other way round.
+/// The way by scale next to one by measure, or the other way round.
 fn other_way(weigh: &Weigh) -> Option<&Way> {
     let is_weighed = weigh.best.tool == Tool::Balance;
     weigh.others.iter().find(|way| (way.tool == Tool::Balance) != is_weighed)
@@ -272,7 +272,7 @@ fn columns(readings: &[Reading], system: System) -> (Vec<String>, Vec<String>) {
     each.unzip()
 }
 
-/// What a pot is, stage after stage.
+/// Formulas of a pot, stage after stage.
 pub(super) fn names(pot: &Pot) -> String {
     let stages = pot.stages.iter().map(|stage| stage.formulas.join(" + "));
     stages.collect::<Vec<_>>().join(", then ")

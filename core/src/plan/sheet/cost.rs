@@ -11,7 +11,7 @@ use crate::show::Calculated;
 use crate::show::page::{Page, cut};
 
 impl Page {
-    /// What is left of the stock.
+    /// The stock after the day.
     pub(super) fn stock(&mut self, stock: &[StockEntry]) {
         let enough = stock.iter().filter(|entry| entry.short.quantity <= Mass::default());
         let left: Vec<String> =
@@ -23,9 +23,9 @@ impl Page {
         self.wrapped("", &format!("STOCK after the day: {}.", left.join(", ")));
     }
 
-    /// What each line costs, and the day.
+    /// Cost of each line and of the day.
     pub(super) fn cost(&mut self, lines: &[PlannedLine], cost: Option<&Calculated<DayCost>>) {
-        // What is not known stands among the notes.
+        // The notes list what is not known.
         let Some(Calculated::Known(cost)) = cost else { return };
         self.line("");
         self.line(&format!(
@@ -55,7 +55,7 @@ impl Page {
     }
 }
 
-/// The sum without its currency, which stands above.
+/// The sum without its currency, which is in the heading.
 fn figure(money: Option<&MoneyShown>) -> &str {
     money.map_or("", |money| &money.figure)
 }

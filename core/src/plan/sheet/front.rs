@@ -37,7 +37,7 @@ impl Page {
         }
     }
 
-    /// What to look at before the day begins.
+    /// Checks before the day begins.
     pub(super) fn checks(&mut self, plan: &Plan) {
         let borrowed = plan.borrowed.first().map(|first| {
             format!("Some numbers of the book are borrowed; see the notes. First: {}", first.how)

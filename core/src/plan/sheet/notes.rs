@@ -33,7 +33,7 @@ impl Page {
         }
     }
 
-    /// What to know of a pot, step by step.
+    /// Notes on a pot, step by step.
     pub(super) fn pot_notes(&mut self, plan: &Plan, pot: &Pot) {
         self.line("");
         self.line(&cut(&format!("POT {}  {}", pot.pot, names(pot)), 80));

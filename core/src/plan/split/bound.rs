@@ -95,7 +95,7 @@ fn cover(problem: &Problem<'_>, fills: &[Alone]) -> Result<Cover, SplitError> {
     Ok(fewest_chains(problem.precedence.order(), &times, &key)?)
 }
 
-/// The antichain as formulas: of each node the one that fills the most pots.
+/// The antichain as formulas: of each node the one that fills more pots.
 fn apart(problem: &Problem<'_>, fills: &[Alone], cover: &Cover) -> Vec<Alone> {
     let mut by_node: Vec<Option<Alone>> = vec![None; problem.precedence.order().len()];
     for alone in fills {

@@ -77,8 +77,8 @@ impl Portion {
 pub(super) enum Look {
     /// As it is.
     Whole,
-    /// Only what no further portion can mend: what the least pot or the heel makes the next stage
-    /// larger by is left out, since a further draw may take it.
+    /// Only what no further portion can mend: the mass by which the smallest pot or the heel makes the next stage
+    /// larger is left out, since a further draw may take it.
     Hopeless,
 }
 
@@ -106,7 +106,7 @@ struct TrialVisit {
     take: Take,
     /// Heats, reheats between shots aside.
     heats: u32,
-    /// Which stop of the load it is, if it is there already.
+    /// Index of the stop in the load, if it has it already.
     stop: Option<usize>,
     /// Whether what is asked goes into it.
     is_asked: bool,

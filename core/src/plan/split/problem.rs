@@ -55,7 +55,7 @@ impl Room {
 /// Rank of the node; of formulas that can follow each other, which holds more base; the key.
 type Place = (usize, usize, u32);
 
-/// What decides how many shots a pot gives.
+/// Limit on the shots that a pot gives.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub(super) enum By {
     /// Its room alone.

@@ -3,14 +3,12 @@
 use alloc::vec::Vec;
 
 use uom::si::energy::joule;
-use uom::si::temperature_interval::kelvin;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
-use uom::si::time::second;
 
 use super::{HeatError, Load, Oven, rise};
 use crate::parameter::{Check, Parameter, ParameterErrors, Relation};
 use crate::quantity::{
-    Energy, Mass, Ratio, System, TemperatureInterval, ThermodynamicTemperature, Time,
+    Energy, Mass, Measurable, Ratio, System, TemperatureInterval, ThermodynamicTemperature, Time,
 };
 
 /// Nobody heats a pot in more bursts than this.
@@ -149,15 +147,15 @@ pub struct Precautions {
     pub turn: Time,
 }
 
-/// 2 K, on a scale of °C, in steps of 5 s, 120 s at most, turns of 30 s: common practice, no source.
+/// The defaults of the parameters, on a scale of °C: common practice, no source.
 impl Default for Precautions {
     fn default() -> Self {
         Self {
-            thermometer: TemperatureInterval::new::<kelvin>(2.0),
+            thermometer: TemperatureInterval::from_si(Parameter::Thermometer.default_si()),
             marks: ThermometerMarks::Celsius,
-            step: Time::new::<second>(5.0),
-            longest: Time::new::<second>(120.0),
-            turn: Time::new::<second>(30.0),
+            step: Time::from_si(Parameter::BurstStep.default_si()),
+            longest: Time::from_si(Parameter::LongestBurst.default_si()),
+            turn: Time::from_si(Parameter::OvenTurn.default_si()),
         }
     }
 }

@@ -1,4 +1,4 @@
-//! Finding a symbol by its spelling, and the nearest one where there is none.
+//! Finds a symbol by its spelling, or else the nearest one.
 
 use crate::quantity::System;
 use crate::quantity::symbol::{

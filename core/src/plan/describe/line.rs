@@ -28,7 +28,7 @@ impl From<'_> {
 
 impl Workshop<'_> {
     /// The order lines, in their order.
-    pub(super) fn tell_lines(&self, layout: &Layout<'_>) -> Vec<PlannedLine> {
+    pub(super) fn describe_lines(&self, layout: &Layout<'_>) -> Vec<PlannedLine> {
         let mut draws = Vec::new();
         for (pot, of) in layout.pots.iter().enumerate() {
             for stage in &of.stages {
@@ -43,14 +43,14 @@ impl Workshop<'_> {
             let own = draws.iter().skip(first).take_while(|draw| draw.batch() == number);
             let draws: Vec<&From<'_>> = own.collect();
             for line in &of.batch.lines {
-                lines.push((line.number, self.tell_line(line, of, &draws)));
+                lines.push((line.number, self.describe_line(line, of, &draws)));
             }
         }
         lines.sort_by_key(|(number, _)| *number);
         lines.into_iter().map(|(_, line)| line).collect()
     }
 
-    fn tell_line(
+    fn describe_line(
         &self,
         of_batch: &BatchLine<'_>,
         of: &Shots<'_>,

@@ -37,7 +37,7 @@ impl Workshop<'_> {
         };
         match reason {
             Reason::Apart { formulas } if formulas.len() == 1 => {
-                ("its shots alone fill so many pots".to_string(), alone(formulas))
+                ("its shots alone fill this many pots".to_string(), alone(formulas))
             }
             Reason::Apart { formulas } => (
                 "no two of these can become each other by adding, so none shares a pot".to_string(),
@@ -78,7 +78,7 @@ impl Workshop<'_> {
     }
 }
 
-/// What fills the pots of one formula.
+/// The limit of the pots of one formula.
 fn filled(alone: &Alone) -> String {
     let taken = in_words(alone.taken);
     let Some(room) = alone.room.map(in_words) else { return format!("{taken} of shots") };

@@ -31,7 +31,7 @@ impl Workshop<'_> {
         let each = || layout.pots.iter().enumerate();
         let pots: Vec<super::Pot> = each()
             .zip(steps::ids(&layout.pots))
-            .map(|((place, pot), id)| self.tell_pot(place, id, pot))
+            .map(|((place, pot), id)| self.describe_pot(place, id, pot))
             .collect();
         let mut assumptions: Vec<_> = layout.apart.iter().map(notes::taken_apart).collect();
         let raised = each().filter_map(|(place, pot)| Some((place, pot.raised.as_ref()?)));
@@ -47,7 +47,7 @@ impl Workshop<'_> {
         if let Some(Calculated::Unknown(note)) = &cost {
             assumptions.push(note.clone());
         }
-        let lines = self.tell_lines(layout);
+        let lines = self.describe_lines(layout);
         let packing = book.costing.as_ref().map_or(&[][..], |costing| &costing.packing);
         Plan {
             parcels: parcels(&lines, packing),

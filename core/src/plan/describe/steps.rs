@@ -19,7 +19,7 @@ use crate::plan::{
 use crate::quantity::{HeatCapacity, Mass};
 use crate::show::Calculated;
 
-/// The steps of the `pots` that are told of a layout, in its order of work.
+/// The steps of the `pots` of a layout, in its order of work.
 pub(super) fn steps(
     layout: &Layout<'_>,
     pots: &[Pot],
@@ -43,7 +43,7 @@ pub(super) fn steps(
 /// A pot while the day runs.
 struct PotAtWork<'l> {
     vessel: HeatCapacity,
-    told: &'l Pot,
+    planned: &'l Pot,
     /// Steps so far.
     steps: u32,
     /// The first step at which it is heated, once there is one.
@@ -54,7 +54,7 @@ struct PotAtWork<'l> {
 /// A stage while the day runs.
 struct StageAtWork<'l> {
     layout: &'l StageLayout<'l>,
-    told: &'l Stage,
+    planned: &'l Stage,
     number: u32,
     is_last: bool,
     /// Names it among all steps.
@@ -83,11 +83,11 @@ fn at_work<'l>(
         let mut salted = false;
         let last = of.stages.len();
         let stages =
-            (1_u32..).zip(of.stages.iter().zip(&pot.stages)).map(|(number, (of, told))| {
+            (1_u32..).zip(of.stages.iter().zip(&pot.stages)).map(|(number, (of, planned))| {
                 salted |= of.recipe.holds(Kind::Salt, materials);
                 StageAtWork {
                     layout: of,
-                    told,
+                    planned,
                     number,
                     is_last: number as usize == last,
                     key: match number {
@@ -99,13 +99,13 @@ fn at_work<'l>(
                     whole: false,
                     heat: 0,
                     left: 0,
-                    draws: of.draws.iter().zip(&told.draws).collect(),
+                    draws: of.draws.iter().zip(&planned.draws).collect(),
                     ids: Vec::new(),
                 }
             });
         PotAtWork {
             vessel: of.cup.vessel.heat_capacity,
-            told: pot,
+            planned: pot,
             steps: 0,
             heat: None,
             stages: stages.collect(),
@@ -114,7 +114,7 @@ fn at_work<'l>(
     at_work.collect()
 }
 
-/// What names each pot: the formulas that it starts with; of pots that start alike the first, and the others with the
+/// Name of each pot: the formulas that it starts with; of pots that start alike the first, and the others with the
 /// molds that they are shot into. Of pots that are alike in that too it does not matter which is which.
 pub(super) fn ids(pots: &[PotLayout<'_>]) -> Vec<String> {
     let mut keys: Vec<String> = Vec::with_capacity(pots.len());
@@ -165,7 +165,7 @@ impl PotAtWork<'_> {
     }
 }
 
-/// What a pot that is too cold can be reheated for depends on this alone.
+/// All that the advice for a pot that is too cold depends on.
 #[derive(PartialEq, Eq, PartialOrd, Ord)]
 struct LateKey {
     recipe: usize,
@@ -175,10 +175,10 @@ struct LateKey {
     per_shot: u64,
 }
 
-/// A day while its steps are told.
+/// A day while its steps are put together.
 struct Day<'l> {
     book: &'l Book,
-    /// What was found for runs of shots: a large day has many alike.
+    /// Advice for runs of shots, kept: a large day has many alike.
     late: BTreeMap<LateKey, Option<Late>>,
     date: Option<&'l str>,
     pots: Vec<PotAtWork<'l>>,
@@ -187,7 +187,7 @@ struct Day<'l> {
     work: u32,
 }
 
-/// What is done at a stage, and how.
+/// An action at a stage, and how it is done.
 struct Act {
     kind: StepKind,
     /// Names it among the acts of its stage.
@@ -199,7 +199,7 @@ struct Act {
 impl<'l> Day<'l> {
     fn at(&mut self, from: &WorkFromLayout) -> Option<(&'l Pot, &mut StageAtWork<'l>)> {
         let pot = self.pots.get_mut(from.pot)?;
-        Some((pot.told, pot.stages.get_mut(from.stage)?))
+        Some((pot.planned, pot.stages.get_mut(from.stage)?))
     }
 
     fn count(&mut self, from: &WorkFromLayout) {
@@ -256,13 +256,13 @@ impl<'l> Day<'l> {
         self.steps.push(PlanStep { id, kind, work: self.work, at, cautions, items });
     }
 
-    /// What comes before a stage is first heated.
+    /// Steps before a stage is first heated.
     fn begin(&mut self, from: &WorkFromLayout) {
         let Some((pot, stage)) = self.at(from) else { return };
         if core::mem::replace(&mut stage.begun, true) {
             return;
         }
-        let (told, first) = (stage.told, stage.number == 1);
+        let (planned, first) = (stage.planned, stage.number == 1);
         if first {
             for part in pot.from_shelf.iter().flat_map(|from| &from.left_overs) {
                 let words = words::from_shelf(part);
@@ -276,7 +276,7 @@ impl<'l> Day<'l> {
             }
         }
         let entry = if first { Entry::First } else { Entry::Later };
-        self.weigh(from, told, entry);
+        self.weigh(from, planned, entry);
         if first {
             let act = Act {
                 kind: StepKind::Degas,
@@ -288,21 +288,21 @@ impl<'l> Day<'l> {
         }
     }
 
-    /// What goes in hot, once the pot is hot for the first time.
+    /// Additions to the hot pot, once it is hot for the first time.
     fn add_hot(&mut self, from: &WorkFromLayout) {
         let Some((_, stage)) = self.at(from) else { return };
         if core::mem::replace(&mut stage.whole, true) {
             return;
         }
-        let (told, heat) = (stage.told, stage.heat);
-        self.weigh(from, told, Entry::Hot { heat });
-        self.weigh(from, told, Entry::Last { heat });
+        let (planned, heat) = (stage.planned, stage.heat);
+        self.weigh(from, planned, Entry::Hot { heat });
+        self.weigh(from, planned, Entry::Last { heat });
     }
 
-    /// What goes in at one time, if anything does.
-    fn weigh(&mut self, from: &WorkFromLayout, told: &Stage, entry: Entry) {
+    /// Additions at one time, if any.
+    fn weigh(&mut self, from: &WorkFromLayout, planned: &Stage, entry: Entry) {
         let list: Vec<(u32, &Weigh)> =
-            (1..).zip(&told.weigh).filter(|(_, weigh)| entry.takes(weigh)).collect();
+            (1..).zip(&planned.weigh).filter(|(_, weigh)| entry.takes(weigh)).collect();
         if list.is_empty() {
             return;
         }
@@ -331,14 +331,14 @@ impl<'l> Day<'l> {
             },
             items: items.collect(),
         };
-        let nothing_later = told.weigh.iter().all(|weigh| !entry.is_before(weigh));
-        self.add(from, act, words::weigh(told, &list, entry, nothing_later));
+        let nothing_later = planned.weigh.iter().all(|weigh| !entry.is_before(weigh));
+        self.add(from, act, words::weigh(planned, &list, entry, nothing_later));
     }
 
     fn heat(&mut self, from: &WorkFromLayout, work: &WorkLayout<'_>) {
         let Some((_, stage)) = self.at(from) else { return };
-        let told = stage.told;
-        let to_come = !stage.whole && told.weigh.iter().any(words::is_hot);
+        let planned = stage.planned;
+        let to_come = !stage.whole && planned.weigh.iter().any(words::is_hot);
         let number = self.next_number(from);
         let like = self.pots.get_mut(from.pot).and_then(|pot| pot.heated_at(number));
         let next = number.saturating_add(1);
@@ -354,9 +354,9 @@ impl<'l> Day<'l> {
         match again.filter(|heat| heat.heating.is_some()) {
             Some(heat) => self.reheat(from, name, heat),
             None => {
-                let items = readings(told.heating.as_ref(), then);
+                let items = readings(planned.heating.as_ref(), then);
                 stage.heat = number;
-                self.add(from, heat_act(name, items), words::heat(told, like, then));
+                self.add(from, heat_act(name, items), words::heat(planned, like, then));
             }
         }
     }
@@ -375,7 +375,7 @@ impl<'l> Day<'l> {
             let before = stage.shots_before(from);
             let reheat = |heat: &'l StageHeat| {
                 let after = heat.after.checked_sub(before).filter(|&after| after < work.shots)?;
-                // The heat that the pot was given for this work is told before it.
+                // The heat of the pot for this work has a step before it.
                 (after > 0 || !from.heated).then_some((after, from, heat))
             };
             reheats.extend(stage.clock().filter(|heat| heat.after > 0).filter_map(reheat));
@@ -399,12 +399,12 @@ impl<'l> Day<'l> {
         for from in &work.from {
             let (step, late) = (self.number(from), self.late(from, run));
             let Some((pot, stage)) = self.at(from) else { continue };
-            let Some((_, told)) = stage.draws.get(from.draw).copied() else { continue };
+            let Some((_, planned)) = stage.draws.get(from.draw).copied() else { continue };
             let place = Some(number(from.draw));
-            let words = words::shoot(stage.told, told, run, stage.salted, late);
+            let words = words::shoot(stage.planned, planned, run, stage.salted, late);
             all.push(at(pot, stage.number, place, step, words));
             if first.is_none() {
-                first = Some((stage.id(&name), loads(told, run)));
+                first = Some((stage.id(&name), loads(planned, run)));
             }
         }
         if let Some((id, items)) = first {
@@ -413,7 +413,7 @@ impl<'l> Day<'l> {
         }
     }
 
-    /// What to do if the pot is too cold for one of the shots of `run`.
+    /// Action if the pot is too cold for one of the shots of `run`.
     fn late(&mut self, from: &WorkFromLayout, run: ShotSeries) -> Option<Late> {
         let pot = self.pots.get(from.pot)?;
         let stage = pot.stages.get(from.stage)?;
@@ -441,21 +441,21 @@ impl<'l> Day<'l> {
         self.late.entry(key).or_insert_with(|| late(book, &cup, run.shots, per_shot)).clone()
     }
 
-    /// What comes after the last shot of a stage.
+    /// Steps after the last shot of a stage.
     fn end(&mut self, from: &WorkFromLayout) {
         let Some((pot, stage)) = self.at(from) else { return };
         stage.left = stage.left.saturating_sub(1);
         if stage.left > 0 {
             return;
         }
-        let (told, is_last) = (stage.told, stage.is_last);
+        let (planned, is_last) = (stage.planned, stage.is_last);
         if stage.layout.returned > Mass::default() {
-            let words = words::sprues_back(told);
+            let words = words::sprues_back(planned);
             let act = Act {
                 kind: StepKind::SpruesBack,
                 name: "sprues-back".to_string(),
                 cautions: &[Caution::HotPlastisol],
-                items: Vec::from([item(words.text.clone(), told.sprues_back.text.clone())]),
+                items: Vec::from([item(words.text.clone(), planned.sprues_back.text.clone())]),
             };
             self.add(from, act, words);
         }
@@ -475,7 +475,7 @@ impl<'l> Day<'l> {
 impl<'l> StageAtWork<'l> {
     /// Its heats by the clock, where they are known.
     fn clock(&self) -> impl Iterator<Item = &'l StageHeat> + use<'l> {
-        self.told.clock.as_ref().and_then(Calculated::known).into_iter().flatten()
+        self.planned.clock.as_ref().and_then(Calculated::known).into_iter().flatten()
     }
 
     /// Shots of the stage that are made before a draw.
@@ -493,7 +493,7 @@ impl<'l> StageAtWork<'l> {
     }
 }
 
-/// What is shot: the mold, and of a laminated piece its layers.
+/// Name of the piece: the mold, and of a laminated piece its layers.
 fn piece(work: &WorkLayout<'_>) -> String {
     let mold = named(&work.of.batch.mold.name);
     if !work.of.batch.is_laminated() {
@@ -575,13 +575,13 @@ fn readings(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<Ste
     items
 }
 
-fn loads(told: &Draw, run: ShotSeries) -> Vec<StepItem> {
-    let all = run.loads(told.shots_per_load).count();
+fn loads(planned: &Draw, run: ShotSeries) -> Vec<StepItem> {
+    let all = run.loads(planned.shots_per_load).count();
     let load = |(number, shots): (u32, u32)| {
-        let (mold, per_shot) = (&told.mold, &told.per_shot.text);
+        let (mold, per_shot) = (&planned.mold, &planned.per_shot.text);
         let text = format!("Load {number} of {all}: {shots} × {mold}, {per_shot} a shot");
         let amount = format!("{mold}: {shots} × {per_shot}");
         StepItem { shots: Some(shots), ..numbered(number, text, amount) }
     };
-    (1..).zip(run.loads(told.shots_per_load)).map(load).collect()
+    (1..).zip(run.loads(planned.shots_per_load)).map(load).collect()
 }

@@ -78,7 +78,7 @@ fn is_last(weigh: &Weigh) -> bool {
     is_hot(weigh) && weigh.kind == Kind::Scent
 }
 
-/// What goes in at a stage at one time; `last` where nothing goes in after it.
+/// Additions to a stage at one time; `last` if none come after them.
 pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) -> Words {
     let formulas = stage.formulas.join(" + ");
     let text = match entry {
@@ -105,7 +105,7 @@ pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) ->
     Words { text, details, notes, ..Words::default() }
 }
 
-/// What to do once something has gone in hot: it cools the pot.
+/// Action after an addition to the hot pot, which cools it.
 fn read_again(stage: &Stage, heat: u32) -> String {
     match stage.heating.as_ref().and_then(Calculated::known) {
         Some(heating) => format!(
@@ -116,7 +116,7 @@ fn read_again(stage: &Stage, heat: u32) -> String {
     }
 }
 
-/// What is not sure to its tolerance, for what, and what the balance would do for it.
+/// Measures that are not sure to their tolerance, why, and how sure the scale would be.
 fn doubts(list: &[&Weigh]) -> Option<String> {
     let unsure = list.iter().filter_map(|weigh| {
         let doubt = weigh.doubt.as_ref()?;
@@ -240,11 +240,11 @@ pub(super) fn reheat(heat: &StageHeat) -> Words {
     words
 }
 
-/// What is done once the pot is hot.
+/// Action once the pot is hot.
 #[derive(Clone, Copy)]
 pub(super) enum Then {
     Shoot,
-    /// What goes in hot is still to come, at that step: it cools the pot.
+    /// Hot additions still come, at that step: they cool the pot.
     Step(u32),
     /// Each of several pots goes on with its own steps.
     EachItsOwn,
@@ -363,7 +363,7 @@ impl ShotSeries {
 /// Loads that are listed one by one; more are counted.
 const MOST_LOADS: usize = 12;
 
-/// What is shot of one layer, at one go or between two reheats.
+/// Shots of one layer, without a break or between two reheats.
 pub(super) fn shoot(
     stage: &Stage,
     draw: &Draw,
@@ -475,7 +475,7 @@ pub(super) fn sprues_back(stage: &Stage) -> Words {
     .into()
 }
 
-/// What is kept of a pot, with its label.
+/// Leftover of a pot that is kept, with its label.
 pub(super) fn store(pot: &Pot, day: Option<&str>) -> Words {
     let formulas = pot.stages.last().map(|stage| stage.formulas.join(" + ")).unwrap_or_default();
     let day = day.map(|day| format!("{day}, ")).unwrap_or_default();

@@ -20,32 +20,32 @@ use crate::show::page::counted;
 use crate::show::{Calculated, Shown, text};
 
 impl Workshop<'_> {
-    pub(super) fn tell_pot(&self, place: usize, id: String, pot: &PotLayout<'_>) -> Pot {
+    pub(super) fn describe_pot(&self, place: usize, id: String, pot: &PotLayout<'_>) -> Pot {
         let book = self.book;
         let Cup { capacity, mark } = pot.cup.cup;
         let degas = pot.stages.first().and_then(|first| {
             process::degas(book, &pot.cup, &self.cups, first.held / first.recipe.liquid)
         });
-        let mut told = Pot {
+        let mut planned = Pot {
             pot: letter(place),
             id,
             cup: text::cup(capacity, mark, book.system),
             cup_name: text::cup_name(capacity, mark, book.system),
             warnings: Vec::new(),
             degas,
-            from_shelf: pot.from_shelf.takes().map(|from| self.tell_from_shelf(from)),
-            stages: pot.stages.iter().map(|stage| self.tell_stage(stage)).collect(),
+            from_shelf: pot.from_shelf.takes().map(|from| self.describe_from_shelf(from)),
+            stages: pot.stages.iter().map(|stage| self.describe_stage(stage)).collect(),
             heats: pot.heats.clone(),
             lost: text::mass(pot.lost),
             left_over: text::mass(pot.left),
             sprues: text::mass(pot.sprues),
         };
-        told.warnings.extend(process::too_much_heat(&told));
-        told.warnings.extend(process::too_many_heats(book, &told));
-        told
+        planned.warnings.extend(process::too_much_heat(&planned));
+        planned.warnings.extend(process::too_many_heats(book, &planned));
+        planned
     }
 
-    fn tell_from_shelf(&self, from: &FromShelf<'_>) -> plan::FromShelf {
+    fn describe_from_shelf(&self, from: &FromShelf<'_>) -> plan::FromShelf {
         let readability = self.book.tools.balance().map(|balance| balance.readability);
         let parts = from.parts.iter().map(|&(left_over, mass)| ShelfPart {
             name: left_over.name.clone(),
@@ -69,10 +69,10 @@ impl Workshop<'_> {
         }
     }
 
-    fn tell_stage(&self, stage: &StageLayout<'_>) -> Stage {
+    fn describe_stage(&self, stage: &StageLayout<'_>) -> Stage {
         let system = self.book.system;
         let recipe = stage.recipe;
-        let weigh = stage.weigh.iter().map(|one| one.told(Tools::new(&self.names, self.book)));
+        let weigh = stage.weigh.iter().map(|one| one.shown(Tools::new(&self.names, self.book)));
         let at = |at| text::temperature(at, system);
         Stage {
             formulas: recipe.formulas.iter().map(|formula| formula.name.clone()).collect(),
@@ -85,7 +85,7 @@ impl Workshop<'_> {
             solids: text::percent(Ratio::from(stage.solids)),
             shoot_from: recipe.window.map(|window| at(window.low)),
             shoot_to: recipe.window.map(|window| at(window.high)),
-            draws: stage.draws.iter().map(|draw| self.tell_draw(draw)).collect(),
+            draws: stage.draws.iter().map(|draw| self.describe_draw(draw)).collect(),
             heats: stage.heats,
             heating: stage.heating.clone(),
             clock: stage.clock.clone(),
@@ -96,9 +96,9 @@ impl Workshop<'_> {
         }
     }
 
-    fn tell_draw(&self, draw: &DrawLayout<'_>) -> Draw {
+    fn describe_draw(&self, draw: &DrawLayout<'_>) -> Draw {
         let layer = draw.layer;
-        let pieces = draw.pieces.iter().map(|pieces| self.tell_pieces(draw, pieces));
+        let pieces = draw.pieces.iter().map(|pieces| self.describe_pieces(draw, pieces));
         Draw {
             mold: draw.of.batch.mold.name.clone(),
             share: text::percent(Ratio::from(layer.share)),
@@ -113,7 +113,7 @@ impl Workshop<'_> {
         }
     }
 
-    fn tell_pieces(&self, draw: &DrawLayout<'_>, pieces: &PieceLayout<'_>) -> Pieces {
+    fn describe_pieces(&self, draw: &DrawLayout<'_>, pieces: &PieceLayout<'_>) -> Pieces {
         let recipe = &draw.layer.recipe.recipe;
         Pieces {
             shape: pieces.cavities.shape.clone(),
@@ -133,7 +133,7 @@ fn letters(pots: &[usize]) -> Vec<String> {
     pots.iter().copied().map(letter).collect()
 }
 
-/// What is shot at one time, from the `pots` as they are told.
+/// Shots at one time, from the `pots` of the plan.
 pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
     let mut from = Vec::with_capacity(work.from.len());
     let (mut words, mut heated) = (Vec::new(), Vec::new());

@@ -1,4 +1,4 @@
-//! What a reader must know of a plan, in words.
+//! Notes on a plan, in words.
 
 use alloc::format;
 use alloc::rc::Rc;
@@ -88,7 +88,7 @@ pub(super) fn shelf_not_used<'l>(layout: &'l Layout<'_>) -> impl Iterator<Item =
     })
 }
 
-/// What the day's recipes had to assume: one note a kind, with the materials it concerns.
+/// Assumptions of the day's recipes: one note a kind, with the materials it concerns.
 pub(super) fn assumed(recipes: &[Rc<DayRecipe<'_>>], materials: &Materials) -> Vec<Note> {
     let mut all: Vec<Assumption> =
         recipes.iter().flat_map(|recipe| recipe.assumptions.iter().copied()).collect();
@@ -130,13 +130,13 @@ fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<
         Assumption::NoExpansion(_) => (
             "no-expansion",
             format!(
-                "Expansion not known of {names}: taken as none, so that shots are reckoned a little heavy."
+                "Expansion not known of {names}: taken as none, so that shots are calculated a little heavy."
             ),
         ),
         Assumption::NoShotWindow(_) => (
             "no-shot-window",
             format!(
-                "Shot window not known of {names}: shots are reckoned at 20 °C, a little heavy."
+                "Shot window not known of {names}: shots are calculated at 20 °C, a little heavy."
             ),
         ),
     };
