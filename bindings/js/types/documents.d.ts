@@ -36,7 +36,7 @@ export type Amount =
  */
 export type Adding = 'cold' | 'hot'
 /**
- * What two doses of flake have in common.
+ * The measure that two doses of flake have in common.
  */
 export type Alike = 'count' | 'area'
 /**
@@ -56,7 +56,7 @@ export type Percent = string
  */
 export type Price = string
 /**
- * What becomes of sprues.
+ * Use of the sprues.
  */
 export type Sprues = 'keep' | 'melt-again'
 /**
@@ -72,7 +72,7 @@ export type Cut = string
  */
 export type SourcedDrop = Sourced
 /**
- * What a material is for.
+ * Purpose of a material.
  */
 export type Kind =
   'plastisol' | 'softener' | 'hardener' | 'stabilizer' | 'colorant' | 'pearl' | 'flake' | 'salt' | 'scent' | 'other'
@@ -97,7 +97,7 @@ export type CavityVolume = WaterEntry | MeasuredAmount
  */
 export type MoldMaterial = 'metal' | 'plaster' | 'silicone'
 /**
- * What happens when two formulas that are combined dose the same material.
+ * Rule for two formulas that are combined and dose the same material.
  */
 export type Overlap = 'refuse' | 'add' | 'last'
 /**
@@ -204,7 +204,7 @@ export type Tool = 'balance' | 'cup' | 'spoons' | 'drops'
  */
 export type WrittenIn = 'mass' | 'volume' | 'drops'
 /**
- * What is done at a step.
+ * Kind of a step.
  */
 export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'shoot' | 'sprues-back' | 'store'
 /**
@@ -216,12 +216,12 @@ export type Point = 'center' | 'mean'
  */
 export type Scale = 'shore-00' | 'shore-a'
 /**
- * What can be done for a pot.
+ * Outcome for a pot.
  */
 export type Outcome = 'right' | 'nearest' | 'foreign'
 
 /**
- * What was really weighed and shot on a day. Omit what went as the sheet said.
+ * Masses really weighed and shots really made on a day. Omit all that went by the sheet.
  */
 export interface ActualsDocument {
   /**
@@ -269,7 +269,7 @@ export interface PotActualsEntry {
  */
 export interface StageActualsEntry {
   /**
-   * What was shot. Default: what the sheet said.
+   * The shots. Default: those of the sheet.
    */
   draws?: DrawActualsEntry[] | null
   /**
@@ -291,7 +291,7 @@ export interface StageActualsEntry {
   } | null
 }
 /**
- * What was shot into a mold.
+ * Shots into a mold.
  */
 export interface DrawActualsEntry {
   /**
@@ -1733,7 +1733,7 @@ export interface HeatSpent {
    */
   at: Shown
   /**
-   * The part of it spent before, by the most heated leftover; none without one.
+   * The part of it spent before, by the leftover that was heated most; none without one.
    */
   before?: Shown | null
   /**
@@ -1868,7 +1868,7 @@ export interface DayCost {
    */
   packing: MoneyShown
   /**
-   * What that is made up of, as a sentence.
+   * Its parts, as a sentence.
    */
   text: string
   /**
@@ -1960,7 +1960,7 @@ export interface OrderCost {
   total: MoneyShown
 }
 /**
- * What a material costs.
+ * Cost of a material.
  */
 export interface MaterialCost {
   /**
@@ -1980,7 +1980,7 @@ export interface MaterialCost {
    */
   packages: number
   /**
-   * What these cost.
+   * Cost of these.
    */
   to_buy: MoneyShown
 }
@@ -2119,7 +2119,7 @@ export interface Doubt {
   uncertainty: Shown
 }
 /**
- * What is shot into one mold at one stage.
+ * Shots into one mold at one stage.
  */
 export interface Draw {
   /**
@@ -2245,7 +2245,7 @@ export interface FromShelf {
    */
   brings: MaterialMass[]
   /**
-   * Heats spent by the most heated one, which count for the whole pot; none if not known of one of them.
+   * Heats of the one that was heated most often, which count for the whole pot; none if not known of one of them.
    */
   heats?: number | null
   /**
@@ -2340,8 +2340,8 @@ export interface Heats {
    */
   count: number
   /**
-   * The same with the heats of the most heated leftover in it; none if that is not known. They count for what is
-   * left of the pot.
+   * The same with the heats of the leftover in it that was heated most often; none if that is not known. They count for
+   * the mix that is left of the pot.
    */
   in_all?: number | null
 }
@@ -2576,7 +2576,7 @@ export interface ShelfEntry {
  */
 export interface OnShelf {
   /**
-   * What the embedding program keeps with it.
+   * Data of the embedding program on it.
    */
   ext?: {
     [k: string]: unknown
@@ -2607,7 +2607,7 @@ export interface OnShelf {
   used: Shown
 }
 /**
- * What one order gets: its lines, packed.
+ * Parcel of one order: its lines, packed.
  */
 export interface Parcel {
   /**
@@ -2615,7 +2615,7 @@ export interface Parcel {
    */
   lines: number[]
   /**
-   * What its pieces weigh, without hooks and packing.
+   * Mass of its pieces, without hooks and packing.
    */
   net: Shown
   /**
@@ -2627,7 +2627,7 @@ export interface Parcel {
    */
   promised?: string | null
   /**
-   * What its packs take besides pieces, where the book states costs.
+   * Materials of its packs besides pieces, if the book states costs.
    */
   takes: ParcelItem[]
 }
@@ -2690,7 +2690,7 @@ export interface Plan {
    */
   measures: System
   /**
-   * What each order gets, the first that is due first.
+   * The parcel of each order, the first that is due first.
    */
   parcels: Parcel[]
   /**
@@ -2702,7 +2702,7 @@ export interface Plan {
    */
   proof: Proof
   /**
-   * What cannot be right in the book, as it seems: to look at before the day begins.
+   * Entries of the book that look wrong: check them before the day begins.
    */
   questions: Note[]
   /**
@@ -2714,7 +2714,7 @@ export interface Plan {
    */
   shop?: string | null
   /**
-   * What a person does, in the order of work.
+   * Steps of the person at the bench, in the order of work.
    */
   steps: PlanStep[]
   /**
@@ -2735,7 +2735,7 @@ export interface Plan {
  */
 export interface PlannedLine {
   /**
-   * What the embedding program keeps on the line.
+   * Data of the embedding program on the line.
    */
   ext?: {
     [k: string]: unknown
@@ -2834,7 +2834,7 @@ export interface Pot {
    */
   stages: Stage[]
   /**
-   * What is wrong or risky in it, and what would help.
+   * Problems and risks, each with a fix.
    */
   warnings: Note[]
 }
@@ -2859,7 +2859,7 @@ export interface Stage {
    */
   density_uncertainty?: Shown | null
   /**
-   * What is shot.
+   * The draws.
    */
   draws: Draw[]
   /**
@@ -2972,7 +2972,7 @@ export interface Way {
    */
   gives: Shown
   /**
-   * What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`.
+   * The measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`.
    */
   measure: string
   /**
@@ -3019,7 +3019,7 @@ export interface ProofReason {
   pots: number
 }
 /**
- * What a formula adds to a reason.
+ * The part of a formula in a reason.
  */
 export interface ProofFormula {
   /**
@@ -3047,7 +3047,7 @@ export interface PlanStep {
    */
   at: StepAt[]
   /**
-   * What can hurt somebody here.
+   * Dangers here.
    */
   cautions: Caution[]
   /**
@@ -3056,11 +3056,11 @@ export interface PlanStep {
    */
   id: string
   /**
-   * What is ticked off one by one, at least one.
+   * Items to tick off one by one, at least one.
    */
   items: StepItem[]
   /**
-   * What is done.
+   * Its kind.
    */
   kind: StepKind
   /**
@@ -3073,7 +3073,7 @@ export interface PlanStep {
  */
 export interface StepAt {
   /**
-   * What else matters at the bench, each a sentence.
+   * Further points for the bench, each a sentence.
    */
   details: string[]
   /**
@@ -3081,7 +3081,7 @@ export interface StepAt {
    */
   draw?: number | null
   /**
-   * What to know beyond that, each a sentence.
+   * Background, each a sentence.
    */
   notes: string[]
   /**
@@ -3101,7 +3101,7 @@ export interface StepAt {
    */
   stage: number
   /**
-   * What to do, in one or two sentences that begin with the verb.
+   * The action, in one or two sentences that begin with the verb.
    */
   text: string
 }
@@ -3118,12 +3118,12 @@ export interface Reading {
    */
   burst?: Shown | null
   /**
-   * What to do, in a few words: the burst, the next step, or stop.
+   * The action, in a few words: the burst, the next step, or stop.
    */
   go: string
 }
 /**
- * What is ticked off within a step: a material, a fill, a burst, a load, or all of it.
+ * An item to tick off within a step: a material, a fill, a burst, a load, or all of it.
  */
 export interface StepItem {
   /**
@@ -3147,7 +3147,7 @@ export interface StepItem {
    */
   shots?: number | null
   /**
-   * What to do, in a few words.
+   * The action, in a few words.
    */
   text: string
   /**
@@ -3206,7 +3206,7 @@ export interface SinkWater {
   temperature: Shown
 }
 /**
- * What is shot at one time: by one pot, or by those of a laminated piece together.
+ * Shots at one time: by one pot, or by those of a laminated piece together.
  */
 export interface Work {
   /**
@@ -3230,7 +3230,7 @@ export interface Work {
    */
   shots: number
   /**
-   * What is shot, and where from, as a sentence.
+   * The shots and the pots that they come from, as a sentence.
    */
   text: string
 }
@@ -3414,7 +3414,7 @@ export interface BatchResponse {
   total: Shown
 }
 /**
- * What a pot could still become.
+ * A mix that the pot could still become.
  */
 export interface Becomes {
   /**
@@ -3915,7 +3915,7 @@ export interface DoseResponse {
   pharmacy_drop: boolean
 }
 /**
- * What was shot into a mold.
+ * Shots into a mold.
  */
 export interface DrawRecord {
   /**
@@ -3960,8 +3960,8 @@ export interface PieceRecord {
    */
   ordered: number
   /**
-   * What one was planned to weigh; none for a piece of more than one layer, whose pots
-   * know of a layer each.
+   * Planned mass of one; none for a piece of more than one layer, whose pots
+   * have a layer each.
    */
   planned?: Shown | null
   /**
@@ -3986,7 +3986,7 @@ export interface Fault {
    */
   code: string
   /**
-   * What would fix it.
+   * The fix.
    */
   help: string
   /**
@@ -4295,15 +4295,15 @@ export interface PotLeftOvers {
  */
 export interface MadePart {
   /**
-   * What went in at this stage.
+   * Mass that went in at this stage.
    */
   added: Shown
   /**
-   * What it is for.
+   * Its purpose.
    */
   kind: Kind
   /**
-   * What the pot then held of it.
+   * Mass of it in the pot then.
    */
   mass: Shown
   /**
@@ -4388,7 +4388,7 @@ export interface MixResponse {
   volume: Shown
 }
 /**
- * What a mold gave, over all shots whose pieces were counted.
+ * Yield of a mold, over all shots whose pieces were counted.
  */
 export interface MoldRecord {
   /**
@@ -4408,29 +4408,29 @@ export interface MoldRecord {
    */
   rejects: Shown
   /**
-   * The least share that this many may stand for, 95 % sure.
+   * Lower bound of the reject rate, 95 % sure.
    */
   rejects_from: Shown
   /**
-   * The greatest.
+   * Upper bound of the reject rate, 95 % sure.
    */
   rejects_to: Shown
 }
 /**
- * What became of a pot.
+ * Record of a pot.
  */
 export interface PotRecord {
   /**
-   * How often what was left was heated, as planned, left-overs in it counted; none where that is not
+   * Number of heats of the mix that was left, as planned, with those of leftovers in it; none if that is not
    * known.
    */
   heats?: number | null
   /**
-   * What was left in the cup; none where it was not weighed.
+   * Mass left in the cup; none if it was not weighed.
    */
   left?: Shown | null
   /**
-   * What stayed in cup and injector: what went in less what was shot and left. Below zero
+   * Mass that stayed in cup and injector: the mass that went in less that shot and left. Below zero
    * where the shots were lighter than calculated. None where what was left was not weighed.
    */
   lost?: Shown | null
@@ -4451,12 +4451,12 @@ export interface PotRecord {
    */
   put_in: Shown
   /**
-   * What was shot, sprues that went back not counted.
+   * Mass shot, less the sprues that went back.
    */
   shot: Shown
   /**
-   * What these heats spent, as time at the reference temperature of its plastisol's budget, as
-   * planned; none where that is not known.
+   * Heat spent by these heats, as time at the reference temperature of its plastisol's budget, as
+   * planned; none if that is not known.
    */
   spent?: Shown | null
   /**
@@ -4469,7 +4469,7 @@ export interface PotRecord {
  */
 export interface StageRecord {
   /**
-   * What was in the cup after the last shot: as weighed, or as calculated.
+   * Mass in the cup after the last shot: weighed or calculated.
    */
   after: Shown
   /**
@@ -4477,7 +4477,7 @@ export interface StageRecord {
    */
   after_weighed: boolean
   /**
-   * What was shot.
+   * The draws.
    */
   draws: DrawRecord[]
   /**
@@ -4489,11 +4489,11 @@ export interface StageRecord {
    */
   formulas: string[]
   /**
-   * What all of it weighed.
+   * Mass of all of it.
    */
   held: Shown
   /**
-   * What was in the pot, by material: plastisols first.
+   * Contents of the pot by material, plastisols first.
    */
   made: MadePart[]
 }
@@ -6128,7 +6128,7 @@ export interface RecordRequest {
  */
 export interface CorrectResponse {
   /**
-   * What to add, in measures of the bench.
+   * Additions, in measures of the bench.
    */
   add: Weigh[]
   /**
@@ -6203,7 +6203,7 @@ export interface RecordResponse {
    */
   format: Format
   /**
-   * What a cup and a spoon hold in it.
+   * Household measures: the size of a cup and a spoon.
    */
   measures: System
   /**

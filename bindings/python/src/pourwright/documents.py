@@ -86,7 +86,7 @@ Format: TypeAlias = Literal["pourwright/1.0"]
 
 
 Kind: TypeAlias = Literal["plastisol", "softener", "hardener", "stabilizer", "colorant", "pearl", "flake", "salt", "scent", "other"]
-"""What a material is for."""
+"""Purpose of a material."""
 
 
 MoldMaterial: TypeAlias = Literal["metal", "plaster", "silicone"]
@@ -98,11 +98,11 @@ Motion: TypeAlias = Literal["straight", "may-swing", "swings"]
 
 
 Outcome: TypeAlias = Literal["right", "nearest", "foreign"]
-"""What can be done for a pot."""
+"""Outcome for a pot."""
 
 
 Overlap: TypeAlias = Literal["refuse", "add", "last"]
-"""What happens when two formulas that are combined dose the same material."""
+"""Rule for two formulas that are combined and dose the same material."""
 
 
 Percent: TypeAlias = str
@@ -130,11 +130,11 @@ SourcedDrop: TypeAlias = Sourced
 
 
 Sprues: TypeAlias = Literal["keep", "melt-again"]
-"""What becomes of sprues."""
+"""Use of the sprues."""
 
 
 StepKind: TypeAlias = Literal["from-shelf", "measure", "add", "degas", "heat", "shoot", "sprues-back", "store"]
-"""What is done at a step."""
+"""Kind of a step."""
 
 
 System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
@@ -227,7 +227,7 @@ class BatchAnswer(TypedDict):
 
 
 class Becomes(TypedDict):
-    """What a pot could still become."""
+    """A mix that the pot could still become."""
 
     adds: Shown
     """Total mass of the additions."""
@@ -713,7 +713,7 @@ class CorrectAnswer(TypedDict):
     """What to add to a pot that came out wrong."""
 
     add: list[Weigh]
-    """What to add, in measures of the bench."""
+    """Additions, in measures of the bench."""
 
     becomes: list[Becomes]
     """Other formulas of the book that it could become, the smallest addition first; only if it cannot be made right."""
@@ -884,7 +884,7 @@ class DayCost(TypedDict):
     """Packing."""
 
     text: str
-    """What that is made up of, as a sentence."""
+    """Its parts, as a sentence."""
 
     to_buy: MoneyShown
     """Whole packages of all materials, as if there were no stock."""
@@ -1014,7 +1014,7 @@ class Doubt(TypedDict):
 
 
 class Draw(TypedDict):
-    """What is shot into one mold at one stage."""
+    """Shots into one mold at one stage."""
 
     loads: int
     """Injector loads."""
@@ -1048,7 +1048,7 @@ class Draw(TypedDict):
 
 
 class DrawRecord(TypedDict):
-    """What was shot into a mold."""
+    """Shots into a mold."""
 
     mold: str
     """The mold."""
@@ -1070,7 +1070,7 @@ class Fault(TypedDict):
     """Stable code in kebab case."""
 
     help: str
-    """What would fix it."""
+    """The fix."""
 
     message: str
     """The finding."""
@@ -1198,7 +1198,7 @@ class FromShelf(TypedDict):
     """Mass of each material in them."""
 
     heats: int | None
-    """Heats spent by the most heated one, which count for the whole pot; none if not known of one of them."""
+    """Heats of the one that was heated most often, which count for the whole pot; none if not known of one of them."""
 
     left_overs: list[ShelfPart]
     """The leftovers, by name."""
@@ -1329,7 +1329,7 @@ class HeatSpent(TypedDict):
     """Reference temperature of the times."""
 
     before: Shown | None
-    """The part of it spent before, by the most heated leftover; none without one."""
+    """The part of it spent before, by the leftover that was heated most; none without one."""
 
     budget: Shown
     """Time that the pot withstands."""
@@ -1364,8 +1364,8 @@ class Heats(TypedDict):
     """Number of its heats, reheats between shots included."""
 
     in_all: int | None
-    """The same with the heats of the most heated leftover in it; none if that is not known. They count for what is left
-    of the pot."""
+    """The same with the heats of the leftover in it that was heated most often; none if that is not known. They count
+    for the mix that is left of the pot."""
 
 
 class HookEntry(TypedDict):
@@ -1521,13 +1521,13 @@ class MadePart(TypedDict):
     """A material of a stage as it was made."""
 
     added: Shown
-    """What went in at this stage."""
+    """Mass that went in at this stage."""
 
     kind: Kind
-    """What it is for."""
+    """Its purpose."""
 
     mass: Shown
-    """What the pot then held of it."""
+    """Mass of it in the pot then."""
 
     material: str
     """Which."""
@@ -1543,7 +1543,7 @@ class MadePart(TypedDict):
 
 
 class MaterialCost(TypedDict):
-    """What a material costs."""
+    """Cost of a material."""
 
     cost: MoneyShown
     """The price of that much."""
@@ -1558,7 +1558,7 @@ class MaterialCost(TypedDict):
     """Whole packages that hold it."""
 
     to_buy: MoneyShown
-    """What these cost."""
+    """Cost of these."""
 
 
 class MaterialEntry(TypedDict):
@@ -1787,7 +1787,7 @@ class MoldEntry(TypedDict):
 
 
 class MoldRecord(TypedDict):
-    """What a mold gave, over all shots whose pieces were counted."""
+    """Yield of a mold, over all shots whose pieces were counted."""
 
     good: int
     """Pieces that are fit to sell."""
@@ -1802,10 +1802,10 @@ class MoldRecord(TypedDict):
     """Share of rejects."""
 
     rejects_from: Shown
-    """The least share that this many may stand for, 95 % sure."""
+    """Lower bound of the reject rate, 95 % sure."""
 
     rejects_to: Shown
-    """The greatest."""
+    """Upper bound of the reject rate, 95 % sure."""
 
 
 class MoneyShown(TypedDict):
@@ -1848,7 +1848,7 @@ class OnShelf(TypedDict):
     """A leftover on the shelf."""
 
     ext: dict[str, Any] | None
-    """What the embedding program keeps with it."""
+    """Data of the embedding program on it."""
 
     had: Shown
     """Its mass before the day."""
@@ -2013,13 +2013,13 @@ class PackingEntry(TypedDict):
 
 
 class Parcel(TypedDict):
-    """What one order gets: its lines, packed."""
+    """Parcel of one order: its lines, packed."""
 
     lines: list[int]
     """Its lines, by their places in the plan, counted from 1."""
 
     net: Shown
-    """What its pieces weigh, without hooks and packing."""
+    """Mass of its pieces, without hooks and packing."""
 
     order: str
     """The order."""
@@ -2028,7 +2028,7 @@ class Parcel(TypedDict):
     """The first day that one of its lines was promised for."""
 
     takes: list[ParcelItem]
-    """What its packs take besides pieces, where the book states costs."""
+    """Materials of its packs besides pieces, if the book states costs."""
 
 
 class ParcelItem(TypedDict):
@@ -2060,7 +2060,7 @@ class PieceRecord(TypedDict):
     """Pieces ordered."""
 
     planned: Shown | None
-    """What one was planned to weigh; none for a piece of more than one layer, whose pots know of a layer each."""
+    """Planned mass of one; none for a piece of more than one layer, whose pots have a layer each."""
 
     shape: str | None
     """The shape, in a mold with unlike cavities."""
@@ -2132,7 +2132,7 @@ class PlanAnswer(TypedDict):
     """The measuring system: what a cup and a spoon hold."""
 
     parcels: list[Parcel]
-    """What each order gets, the first that is due first."""
+    """The parcel of each order, the first that is due first."""
 
     pots: list[Pot]
     """The pots, in the order in which they are first heated."""
@@ -2141,7 +2141,7 @@ class PlanAnswer(TypedDict):
     """Why there are not fewer pots."""
 
     questions: list[Note]
-    """What cannot be right in the book, as it seems: to look at before the day begins."""
+    """Entries of the book that look wrong: check them before the day begins."""
 
     shelf: list[OnShelf]
     """The leftovers of the order list, and the part of them that is used."""
@@ -2150,7 +2150,7 @@ class PlanAnswer(TypedDict):
     """The shop."""
 
     steps: list[PlanStep]
-    """What a person does, in the order of work."""
+    """Steps of the person at the bench, in the order of work."""
 
     stock: list[StockEntry]
     """Materials in stock and what the day takes of them, the scarcest first."""
@@ -2197,7 +2197,7 @@ class PlanDocument(TypedDict):
     """The measuring system: what a cup and a spoon hold."""
 
     parcels: list[Parcel]
-    """What each order gets, the first that is due first."""
+    """The parcel of each order, the first that is due first."""
 
     pots: list[Pot]
     """The pots, in the order in which they are first heated."""
@@ -2206,7 +2206,7 @@ class PlanDocument(TypedDict):
     """Why there are not fewer pots."""
 
     questions: list[Note]
-    """What cannot be right in the book, as it seems: to look at before the day begins."""
+    """Entries of the book that look wrong: check them before the day begins."""
 
     shelf: list[OnShelf]
     """The leftovers of the order list, and the part of them that is used."""
@@ -2215,7 +2215,7 @@ class PlanDocument(TypedDict):
     """The shop."""
 
     steps: list[PlanStep]
-    """What a person does, in the order of work."""
+    """Steps of the person at the bench, in the order of work."""
 
     stock: list[StockEntry]
     """Materials in stock and what the day takes of them, the scarcest first."""
@@ -2235,17 +2235,17 @@ class PlanStep(TypedDict):
     """Where: one pot, or those of a laminated piece that are shot together, one a layer."""
 
     cautions: list[Caution]
-    """What can hurt somebody here."""
+    """Dangers here."""
 
     id: str
     """Names the step by what it is: the formulas that its pot starts with, the stage's formulas, what is done and with
     which mold. It stays where other orders come in or a count changes, so that a tick keeps to its step."""
 
     items: list[StepItem]
-    """What is ticked off one by one, at least one."""
+    """Items to tick off one by one, at least one."""
 
     kind: StepKind
-    """What is done."""
+    """Its kind."""
 
     work: int
     """Which entry of the order of work it belongs to, counted from 1."""
@@ -2284,7 +2284,7 @@ class PlannedLine(TypedDict):
     """An order line in the plan."""
 
     ext: dict[str, Any] | None
-    """What the embedding program keeps on the line."""
+    """Data of the embedding program on the line."""
 
     mold: str
     """The mold."""
@@ -2357,7 +2357,7 @@ class Pot(TypedDict):
     """Its stages, in order."""
 
     warnings: list[Note]
-    """What is wrong or risky in it, and what would help."""
+    """Problems and risks, each with a fix."""
 
 
 class PotLeftOvers(TypedDict):
@@ -2380,17 +2380,17 @@ class PotLeftOvers(TypedDict):
 
 
 class PotRecord(TypedDict):
-    """What became of a pot."""
+    """Record of a pot."""
 
     heats: int | None
-    """How often what was left was heated, as planned, left-overs in it counted; none where that is not known."""
+    """Number of heats of the mix that was left, as planned, with those of leftovers in it; none if that is not known."""
 
     left: Shown | None
-    """What was left in the cup; none where it was not weighed."""
+    """Mass left in the cup; none if it was not weighed."""
 
     lost: Shown | None
-    """What stayed in cup and injector: what went in less what was shot and left. Below zero where the shots were
-    lighter than calculated. None where what was left was not weighed."""
+    """Mass that stayed in cup and injector: the mass that went in less that shot and left. Below zero where the shots
+    were lighter than calculated. None where what was left was not weighed."""
 
     notes: str | None
     """Anything worth knowing."""
@@ -2405,10 +2405,10 @@ class PotRecord(TypedDict):
     """All that went in."""
 
     shot: Shown
-    """What was shot, sprues that went back not counted."""
+    """Mass shot, less the sprues that went back."""
 
     spent: Shown | None
-    """What these heats spent, as time at the reference temperature of its plastisol's budget, as planned; none where
+    """Heat spent by these heats, as time at the reference temperature of its plastisol's budget, as planned; none if
     that is not known."""
 
     stages: list[StageRecord]
@@ -2452,7 +2452,7 @@ class Proof(TypedDict):
 
 
 class ProofFormula(TypedDict):
-    """What a formula adds to a reason."""
+    """The part of a formula in a reason."""
 
     because: str
     """Its numbers: what its shots need, and what a pot gives."""
@@ -2487,7 +2487,7 @@ class Reading(TypedDict):
     """How long the oven runs then; none where it does not."""
 
     go: str
-    """What to do, in a few words: the burst, the next step, or stop."""
+    """The action, in a few words: the burst, the next step, or stop."""
 
 
 class RecipePart(TypedDict):
@@ -2518,7 +2518,7 @@ class RecordAnswer(TypedDict):
     """The format and its version."""
 
     measures: System
-    """What a cup and a spoon hold in it."""
+    """Household measures: the size of a cup and a spoon."""
 
     molds: list[MoldRecord]
     """The molds, by name: their yield over all pots."""
@@ -2868,7 +2868,7 @@ class Stage(TypedDict):
     well."""
 
     draws: list[Draw]
-    """What is shot."""
+    """The draws."""
 
     fills: Shown
     """Its volume cold and liquid, as the cup shows it."""
@@ -2932,13 +2932,13 @@ class StageRecord(TypedDict):
     """A stage as it was made."""
 
     after: Shown
-    """What was in the cup after the last shot: as weighed, or as calculated."""
+    """Mass in the cup after the last shot: weighed or calculated."""
 
     after_weighed: bool
     """Whether that was weighed."""
 
     draws: list[DrawRecord]
-    """What was shot."""
+    """The draws."""
 
     formula: FormulaEntry
     """The stage as a formula for the book: its masses as made, so that the color comes out the same again."""
@@ -2947,10 +2947,10 @@ class StageRecord(TypedDict):
     """Its formulas."""
 
     held: Shown
-    """What all of it weighed."""
+    """Mass of all of it."""
 
     made: list[MadePart]
-    """What was in the pot, by material: plastisols first."""
+    """Contents of the pot by material, plastisols first."""
 
 
 class StaysHotAnswer(TypedDict):
@@ -2981,13 +2981,13 @@ class StepAt(TypedDict):
     """A step at one pot."""
 
     details: list[str]
-    """What else matters at the bench, each a sentence."""
+    """Further points for the bench, each a sentence."""
 
     draw: int | None
     """Which of that stage's draws, counted from 1, where something is shot."""
 
     notes: list[str]
-    """What to know beyond that, each a sentence."""
+    """Background, each a sentence."""
 
     number: int
     """Its number among the steps of the pot, counted from 1: other steps refer to it."""
@@ -3002,11 +3002,11 @@ class StepAt(TypedDict):
     """Which of its stages, counted from 1."""
 
     text: str
-    """What to do, in one or two sentences that begin with the verb."""
+    """The action, in one or two sentences that begin with the verb."""
 
 
 class StepItem(TypedDict):
-    """What is ticked off within a step: a material, a fill, a burst, a load, or all of it."""
+    """An item to tick off within a step: a material, a fill, a burst, a load, or all of it."""
 
     amount: str
     """By how much it is done: a tick made by another amount no longer holds."""
@@ -3024,7 +3024,7 @@ class StepItem(TypedDict):
     """Shots of a load."""
 
     text: str
-    """What to do, in a few words."""
+    """The action, in a few words."""
 
     weigh: int | None
     """Its place in the stage's weigh list, counted from 1."""
@@ -3258,7 +3258,7 @@ class Way(TypedDict):
     """Mass that it gives."""
 
     measure: str
-    """What to measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`."""
+    """The measure: `1 tsp + 1/4 tsp`, `40 drops`, `12.4 g`."""
 
     off: Shown
     """Error of that, as a share of all of the material in the mix."""
@@ -3327,10 +3327,10 @@ Work = TypedDict("Work", {
     "mold": "str",
     # Number of shots.
     "shots": "int",
-    # What is shot, and where from, as a sentence.
+    # The shots and the pots that they come from, as a sentence.
     "text": "str",
 })
-"""What is shot at one time: by one pot, or by those of a laminated piece together."""
+"""Shots at one time: by one pot, or by those of a laminated piece together."""
 
 
 class WorkFrom(TypedDict):
