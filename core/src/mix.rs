@@ -366,20 +366,40 @@ pub fn density_of_parts(
     parts: impl IntoIterator<Item = (Mass, MassDensity)>,
     voids: f64,
 ) -> Result<MassDensity, MixError> {
+    let mut parts = parts.into_iter().enumerate();
+    if !Parameter::Voids.holds_si(voids) {
+        return Err(wrong_parts(voids, None, parts));
+    }
+    let (mut mass, mut volume) = (Mass::default(), Volume::default());
+    while let Some((index, (part, density))) = parts.next() {
+        let holds = Parameter::PartMass.holds_si(part.si())
+            && Parameter::PartDensity.holds_si(density.si());
+        if !holds {
+            return Err(wrong_parts(voids, Some((index, (part, density))), parts));
+        }
+        mass += part;
+        volume += part / density;
+    }
+    if volume.si() > 0.0 { Ok(mass / volume * (1.0 - voids)) } else { Err(MixError::Empty) }
+}
+
+/// All that is wrong with the share of air, the first wrong part and those after it.
+#[cold]
+fn wrong_parts(
+    voids: f64,
+    first: Option<(usize, (Mass, MassDensity))>,
+    rest: impl Iterator<Item = (usize, (Mass, MassDensity))>,
+) -> MixError {
     let mut check = Check::new();
     check.number(Parameter::Voids, voids);
-    let (mut mass, mut volume) = (Mass::default(), Volume::default());
-    for (index, (part, density)) in parts.into_iter().enumerate() {
+    for (index, (part, density)) in first.into_iter().chain(rest) {
         check.element(Parameter::PartMass, index, part.si()).element(
             Parameter::PartDensity,
             index,
             density.si(),
         );
-        mass += part;
-        volume += part / density;
     }
-    check.finish()?;
-    if volume.si() > 0.0 { Ok(mass / volume * (1.0 - voids)) } else { Err(MixError::Empty) }
+    check.into_errors().into()
 }
 
 fn density_of(material: &Material, phase: Phase) -> Result<MassDensity, MaterialError> {

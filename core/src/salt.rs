@@ -30,7 +30,9 @@ use uom::si::thermodynamic_temperature::degree_celsius;
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::mix::reference_temperature;
-use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Problem, Relation};
+use crate::parameter::{
+    Check, Checking, Parameter, ParameterError, ParameterErrors, Problem, Quick, Relation,
+};
 use crate::quantity::{
     Mass, MassDensity, Measurable, Ratio, TemperatureCoefficient, ThermodynamicTemperature, Volume,
 };
@@ -387,6 +389,7 @@ impl Unsalted {
     ///
     /// Defaults: no voids; as dense once fused as liquid; no expansion up to the shot; no softener with the salt; at most
     /// 30 % solids by volume (common practice, no source); no cavity; no hook.
+    #[inline]
     #[must_use]
     pub fn of_base(volume: Volume, density: MassDensity, salt: Salt) -> Self {
         let mass = volume * density;
@@ -424,6 +427,7 @@ impl Unsalted {
     }
 
     /// The same, with this share of air in the finished volume.
+    #[inline]
     #[must_use]
     pub fn with_voids(self, voids: Ratio) -> Self {
         Self { voids, ..self }
@@ -436,6 +440,7 @@ impl Unsalted {
     }
 
     /// The same, with at most this share of solids by volume.
+    #[inline]
     #[must_use]
     pub fn with_most_solids(self, most_solids: Ratio) -> Self {
         Self { most_solids, ..self }
@@ -668,9 +673,22 @@ impl Unsalted {
     /// Checks all numbers of the mix.
     #[inline]
     pub(crate) fn checked(&self) -> Result<(), ParameterErrors> {
+        let mut quick = Quick::new();
+        self.check_all(&mut quick);
+        if quick.is_clean() { Ok(()) } else { Err(self.errors()) }
+    }
+
+    #[cold]
+    fn errors(&self) -> ParameterErrors {
         let mut check = Check::new();
-        self.check_mix(&mut check);
-        self.check_added(&mut check);
+        self.check_all(&mut check);
+        check.into_errors()
+    }
+
+    #[inline]
+    fn check_all(&self, check: &mut impl Checking) {
+        self.check_mix(check);
+        self.check_added(check);
         if let Some(cavity) = self.cavity {
             check
                 .number(Parameter::CavityVolume, cavity.volume.value)
@@ -679,11 +697,10 @@ impl Unsalted {
         check
             .number(Parameter::HookMass, self.hook.mass.value)
             .number(Parameter::HookVolume, self.hook.volume.value);
-        check.finish()
     }
 
     #[inline]
-    fn check_mix(&self, check: &mut Check) {
+    fn check_mix(&self, check: &mut impl Checking) {
         check
             .number(Parameter::BaseVolume, self.base_volume.value)
             .number(Parameter::MixMass, self.mass.value)
@@ -713,7 +730,7 @@ impl Unsalted {
     }
 
     #[inline]
-    fn check_added(&self, check: &mut Check) {
+    fn check_added(&self, check: &mut impl Checking) {
         let solid = (Parameter::SaltDensity, self.salt.true_density.get().value);
         check.number(solid.0, solid.1).number(Parameter::SaltExpansion, self.salt.expansion.value);
         if let Some(scooped) = self.salt.scooped_density {

@@ -19,7 +19,7 @@
 
 use core::ops::RangeInclusive;
 
-use crate::parameter::{Check, Parameter, ParameterErrors, Relation};
+use crate::parameter::{Check, Checking, Parameter, ParameterErrors, Quick, Relation};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::show::legible::legible;
 
@@ -99,7 +99,7 @@ impl Melt {
 
     /// Checks densities and voids, and that the mix shrinks as it cools.
     #[inline]
-    pub(crate) fn check(&self, check: &mut Check) {
+    pub(crate) fn check(&self, check: &mut impl Checking) {
         // Where hot is as cold, it is one number, said once.
         if self.hot.value.to_bits() != self.cold.value.to_bits() {
             check.number(Parameter::HotDensity, self.hot.value);
@@ -121,6 +121,7 @@ impl Melt {
     }
 
     /// Mass in a cavity per volume of it: (1 − φ) [ρ_hot + f (ρ₂₀ − ρ_hot)].
+    #[inline]
     pub(crate) fn filled_density(&self, feed: Ratio) -> MassDensity {
         (self.hot + feed * (self.cold - self.hot)) * (1.0 - self.voids.value)
     }
@@ -131,12 +132,27 @@ impl Melt {
     /// A number out of its range.
     #[inline]
     pub fn piece(&self, volume: Volume, feed: Ratio) -> Result<Mass, ParameterErrors> {
-        let mut check = Check::new();
+        let mut quick = Quick::new();
+        self.check_piece(volume, feed, &mut quick);
+        if quick.is_clean() {
+            Ok(volume * self.filled_density(feed))
+        } else {
+            Err(self.no_piece(volume, feed))
+        }
+    }
+
+    #[inline]
+    fn check_piece(&self, volume: Volume, feed: Ratio, check: &mut impl Checking) {
         check.number(Parameter::CavityVolume, volume.value);
-        self.check(&mut check);
+        self.check(check);
         check.number(Parameter::Feed, feed.value);
-        check.finish()?;
-        Ok(volume * self.filled_density(feed))
+    }
+
+    #[cold]
+    fn no_piece(&self, volume: Volume, feed: Ratio) -> ParameterErrors {
+        let mut check = Check::new();
+        self.check_piece(volume, feed, &mut check);
+        check.into_errors()
     }
 
     /// The least and greatest mass of a piece from a cavity of `volume`: not fed at all, and fed in full.

@@ -72,6 +72,18 @@ pub enum Relation {
     Above,
 }
 
+impl Relation {
+    #[inline]
+    fn holds(self, si: f64, than: f64) -> bool {
+        match self {
+            Self::AtLeast => si >= than,
+            Self::AtMost => si <= than,
+            Self::Below => si < than,
+            Self::Above => si > than,
+        }
+    }
+}
+
 /// A word that was found, cut short.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Found {
@@ -358,13 +370,7 @@ impl Check {
         wanted: Relation,
         (other, than): (Parameter, f64),
     ) -> &mut Self {
-        let holds = match wanted {
-            Relation::AtLeast => si >= than,
-            Relation::AtMost => si <= than,
-            Relation::Below => si < than,
-            Relation::Above => si > than,
-        };
-        if !holds {
+        if !wanted.holds(si, than) {
             self.unrelated(parameter, si, wanted, other, than);
         }
         self
@@ -447,6 +453,76 @@ impl Check {
     #[cold]
     pub(crate) fn into_errors(self) -> ParameterErrors {
         ParameterErrors(self.0)
+    }
+}
+
+/// A check that is written once and done in one of two ways: by [`Quick`], then by [`Check`] where something is wrong.
+pub(crate) trait Checking: Sized {
+    /// As [`Check::number`].
+    fn number(&mut self, parameter: Parameter, si: f64) -> &mut Self;
+
+    /// As [`Check::relation`].
+    fn relation(
+        &mut self,
+        one: (Parameter, f64),
+        wanted: Relation,
+        other: (Parameter, f64),
+    ) -> &mut Self;
+
+    /// As [`Check::is_clean`].
+    fn is_clean(&self) -> bool;
+}
+
+impl Checking for Check {
+    fn number(&mut self, parameter: Parameter, si: f64) -> &mut Self {
+        Self::number(self, parameter, si)
+    }
+
+    fn relation(
+        &mut self,
+        one: (Parameter, f64),
+        wanted: Relation,
+        other: (Parameter, f64),
+    ) -> &mut Self {
+        Self::relation(self, one, wanted, other)
+    }
+
+    fn is_clean(&self) -> bool {
+        Self::is_clean(self)
+    }
+}
+
+/// A check that only finds whether anything is wrong: comparisons and nothing else, so that it is inlined.
+pub(crate) struct Quick(bool);
+
+impl Quick {
+    #[inline(always)]
+    pub(crate) const fn new() -> Self {
+        Self(true)
+    }
+}
+
+impl Checking for Quick {
+    #[inline(always)]
+    fn number(&mut self, parameter: Parameter, si: f64) -> &mut Self {
+        self.0 = self.0 && parameter.holds_si(si);
+        self
+    }
+
+    #[inline(always)]
+    fn relation(
+        &mut self,
+        (_, si): (Parameter, f64),
+        wanted: Relation,
+        (_, than): (Parameter, f64),
+    ) -> &mut Self {
+        self.0 = self.0 && wanted.holds(si, than);
+        self
+    }
+
+    #[inline(always)]
+    fn is_clean(&self) -> bool {
+        self.0
     }
 }
 

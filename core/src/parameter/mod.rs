@@ -10,7 +10,9 @@ mod range;
 mod unit;
 
 pub use error::{Check, Found, ParameterError, ParameterErrors, Problem, Relation};
+pub(crate) use error::{Checking, Quick};
 pub use range::Range;
+use range::SiRange;
 pub use unit::PlainUnit;
 #[cfg(any(feature = "document", feature = "table"))]
 pub(crate) use unit::unit_symbol;
@@ -42,6 +44,7 @@ struct Spec {
     meaning: &'static str,
     unit: PlainUnit,
     range: Option<Range>,
+    in_si: SiRange,
     #[cfg(feature = "table-texts")]
     range_text: &'static str,
     if_omitted: IfOmitted,
@@ -62,23 +65,20 @@ macro_rules! parameters {
             /// All parameters, by name.
             pub const ALL: &'static [Self] = &[$(Self::$Variant,)*];
 
-            #[inline]
-            const fn spec(self) -> &'static Spec {
-                match self {
-                    $(Self::$Variant => const { &Spec {
-                        name: stringify!($name),
-                        meaning: $meaning,
-                        unit: PlainUnit::$Unit,
-                        range: range!($($range)*),
-                        #[cfg(feature = "table-texts")]
-                        range_text: range_text!($($range)*),
-                        if_omitted: if_omitted!($($omitted)*),
-                        #[cfg(feature = "table-texts")]
-                        text: concat!($meaning, " Unit: ", unit::unit_symbol!($Unit), "; ", range_text!($($range)*), ".", omitted_text!($($omitted)*)),
-                        fix: fix!($Unit $($fix)?),
-                    } },)*
-                }
-            }
+            /// Their declarations, in the same order. All that a check needs is worked out at compile time.
+            const SPECS: &'static [Spec; Self::ALL.len()] = &[$(Spec {
+                name: stringify!($name),
+                meaning: $meaning,
+                unit: PlainUnit::$Unit,
+                range: range!($($range)*),
+                in_si: SiRange::of(range!($($range)*), PlainUnit::$Unit),
+                #[cfg(feature = "table-texts")]
+                range_text: range_text!($($range)*),
+                if_omitted: if_omitted!($($omitted)*),
+                #[cfg(feature = "table-texts")]
+                text: concat!($meaning, " Unit: ", unit::unit_symbol!($Unit), "; ", range_text!($($range)*), ".", omitted_text!($($omitted)*)),
+                fix: fix!($Unit $($fix)?),
+            },)*];
         }
 
         #[cfg(any(feature = "document", feature = "table"))]
@@ -829,6 +829,13 @@ parameters! {
 }
 
 impl Parameter {
+    /// Its declaration. An array and not a `match`, whose hundreds of arms would keep checks from being inlined.
+    #[allow(clippy::indexing_slicing)] // there is one for each parameter
+    #[inline]
+    const fn spec(self) -> &'static Spec {
+        &Self::SPECS[self as usize]
+    }
+
     /// Name, without its unit, as requests write it; where one word of a request has two meanings, a longer one.
     #[must_use]
     pub const fn name(self) -> &'static str {
@@ -850,6 +857,7 @@ impl Parameter {
 
     /// The numbers that are accepted, in [`Parameter::unit`]; of a list, how many elements it may have. `None` where it
     /// is not a number or what counts depends on others.
+    #[inline]
     #[must_use]
     pub const fn range(self) -> Option<Range> {
         self.spec().range
@@ -863,6 +871,7 @@ impl Parameter {
     }
 
     /// The default.
+    #[inline]
     #[must_use]
     pub const fn if_omitted(self) -> IfOmitted {
         self.spec().if_omitted
@@ -957,10 +966,7 @@ impl Parameter {
     /// Whether `si`, in SI units, is a number in the range.
     #[inline]
     pub(crate) const fn holds_si(self, si: f64) -> bool {
-        match self.spec().range {
-            Some(range) => range.in_si(self.spec().unit).holds(si),
-            None => si.is_finite(),
-        }
+        self.spec().in_si.holds(si)
     }
 
     /// `si`, in SI units, where it is a number in the range.

@@ -49,6 +49,7 @@ impl Range {
     }
 
     /// Whether `x` is a number inside.
+    #[inline]
     #[must_use]
     pub fn holds(self, x: f64) -> bool {
         self.in_si(PlainUnit::Pure).holds(x)
@@ -56,7 +57,7 @@ impl Range {
 
     /// The range in SI units, for comparing.
     #[inline]
-    pub(super) const fn in_si(self, unit: PlainUnit) -> SiRange {
+    const fn in_si(self, unit: PlainUnit) -> SiRange {
         let (least, most) = (unit.to_si(self.least), unit.to_si(self.most));
         SiRange {
             least: if self.above { next_above(least) } else { least - SLACK * magnitude(least) },
@@ -87,6 +88,14 @@ pub(super) struct SiRange {
 }
 
 impl SiRange {
+    /// That of a parameter with this range in this unit; without a range, all finite numbers.
+    pub(super) const fn of(range: Option<Range>, unit: PlainUnit) -> Self {
+        match range {
+            Some(range) => range.in_si(unit),
+            None => Self { least: f64::MIN, most: f64::MAX },
+        }
+    }
+
     /// Whether `x` is a number inside.
     #[inline]
     pub(super) const fn holds(self, x: f64) -> bool {

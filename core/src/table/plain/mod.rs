@@ -55,13 +55,13 @@ pub fn given(number: f64) -> Option<f64> {
 }
 
 /// The quantity that `plain` is as `parameter`.
-#[inline]
+#[inline(always)] // a product, once the unit is known
 fn of<Q: Measurable>(parameter: Parameter, plain: f64) -> Q {
     Q::from_si(parameter.unit().to_si(plain))
 }
 
 /// The same of a number that may be omitted: its default is a number.
-#[inline]
+#[inline(always)]
 fn or_default<Q: Measurable>(parameter: Parameter, plain: Option<f64>) -> Q {
     Q::from_si(match plain {
         Some(plain) => parameter.unit().to_si(plain),
@@ -70,7 +70,7 @@ fn or_default<Q: Measurable>(parameter: Parameter, plain: Option<f64>) -> Q {
 }
 
 /// The same where nothing is known without it.
-#[inline]
+#[inline(always)]
 fn if_given<Q: Measurable>(parameter: Parameter, plain: Option<f64>) -> Option<Q> {
     plain.map(|plain| of(parameter, plain))
 }

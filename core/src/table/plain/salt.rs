@@ -3,7 +3,9 @@
 use super::sink::Piece;
 use super::{if_given, of, or_default};
 use crate::density::{ScoopedDensity, TrueDensity};
-use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, PlainUnit, Problem};
+use crate::parameter::{
+    Check, Checking, Parameter, ParameterError, ParameterErrors, PlainUnit, Problem, Quick,
+};
 use crate::process::sink::{Body, Outline, loading_for};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Velocity, Volume};
 use crate::salt::{Hook, PieceCavity, Salt, SaltForm, SaltLoading, SaltSoftener, Unsalted};
@@ -439,6 +441,35 @@ impl SaltForDensity {
     /// Numbers out of their ranges; a density out of reach, with what is in reach.
     #[inline]
     pub fn calculate(&self) -> Result<SaltForDensityResult, Refusal> {
+        let volume: Volume = of(Parameter::BaseVolume, self.base_volume_ml);
+        let density: MassDensity = of(Parameter::BaseDensity, self.base_density_g_per_ml);
+        let wanted: MassDensity = of(Parameter::FinishedDensity, self.finished_density_g_per_ml);
+        let mut quick = Quick::new();
+        quick
+            .number(Parameter::BaseVolume, volume.value)
+            .number(Parameter::BaseDensity, density.value)
+            .number(Parameter::FinishedDensity, wanted.value);
+        if !quick.is_clean() {
+            return Err(self.all_wrong(wanted));
+        }
+        let salt = Salt {
+            true_density: TrueDensity::unchecked(of(
+                Parameter::SaltDensity,
+                self.salt_density_g_per_ml,
+            )),
+            scooped_density: None,
+            expansion: or_default(Parameter::SaltExpansion, None),
+        };
+        let mix = Unsalted::of_base(volume, density, salt)
+            .with_voids(or_default(Parameter::Voids, self.voids))
+            .with_most_solids(or_default(Parameter::MostSolids, self.most_solids));
+        let mass = mix.salt_mass(SaltLoading::FinishedDensity(wanted))?;
+        Ok(SaltForDensityResult { salt_mass_g: PlainUnit::Gram.from_si(mass.si()) })
+    }
+
+    /// All that is wrong, where the base or the density that is wanted is.
+    #[cold]
+    fn all_wrong(&self, wanted: MassDensity) -> Refusal {
         let mix = Mix {
             base_volume_ml: self.base_volume_ml,
             base_density_g_per_ml: self.base_density_g_per_ml,
@@ -460,17 +491,12 @@ impl SaltForDensity {
             hook_volume_ml: None,
         }
         .read();
-        let wanted: MassDensity = of(Parameter::FinishedDensity, self.finished_density_g_per_ml);
-        if !Parameter::FinishedDensity.holds_si(wanted.value) {
-            let mut check = Check::new();
-            check.number(Parameter::FinishedDensity, wanted.value).merge_numbers(&mix);
-            if let Ok(mix) = &mix {
-                check.merge(mix.checked());
-            }
-            check.finish()?;
+        let mut check = Check::new();
+        check.number(Parameter::FinishedDensity, wanted.value).merge_numbers(&mix);
+        if let Ok(mix) = &mix {
+            check.merge(mix.checked());
         }
-        let mass = mix?.salt_mass(SaltLoading::FinishedDensity(wanted))?;
-        Ok(SaltForDensityResult { salt_mass_g: PlainUnit::Gram.from_si(mass.si()) })
+        check.into_errors().into()
     }
 }
 

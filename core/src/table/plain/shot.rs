@@ -73,9 +73,11 @@ impl PieceMass {
         let volume: Volume = of(Parameter::CavityVolume, self.cavity_volume_ml);
         let (feed, least, most) = feed(self.feed);
         let piece = grams(melt.piece(volume, feed)?);
+        // All but the feed has been checked.
+        let fed = |feed| grams(volume * melt.filled_density(feed));
         let (min, max) = match self.feed {
             Some(_) => (piece, piece),
-            None => (grams(melt.piece(volume, least)?), grams(melt.piece(volume, most)?)),
+            None => (fed(least), fed(most)),
         };
         Ok(PieceMassResult { piece_mass_g: piece, piece_mass_min_g: min, piece_mass_max_g: max })
     }
