@@ -984,7 +984,8 @@ fn says(text: &str, number: f64, unit: &str, system: &str) -> bool {
         }
         "mL" => {
             let ml = amount::ml(text, system).unwrap_or(f64::NAN);
-            (ml - number).abs() <= (WORDS * number).max(if rest == "mL" { 0.5 } else { 0.0 })
+            (ml - number).abs()
+                <= (WORDS * number).max(if rest == "mL" { 0.5 * (1.0 + 1e-6) } else { 0.0 })
         }
         _ => false,
     }
