@@ -15,8 +15,8 @@ fn demo() -> Plan {
     book.plan_text(ORDERS).unwrap().plan
 }
 
-fn known<T>(reckoned: Option<&Calculated<T>>) -> &T {
-    reckoned.and_then(Calculated::known).expect("the demo book states what it takes")
+fn known<T>(calculated: Option<&Calculated<T>>) -> &T {
+    calculated.and_then(Calculated::known).expect("the demo book states what it takes")
 }
 
 fn assert_close(found: f64, wanted: f64, relative: f64) {

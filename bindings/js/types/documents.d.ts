@@ -865,7 +865,7 @@ export interface BookDocument {
   station_pressure?: MeasuredAmount | null
 }
 /**
- * What a day costs in addition to its materials.
+ * Cost of a day in addition to its materials.
  */
 export interface CostingEntry {
   /**
@@ -888,7 +888,7 @@ export interface CostingEntry {
    */
   notes?: string | null
   /**
-   * What goes into each pack. Default: nothing.
+   * Contents of each pack besides the pieces. Default: nothing.
    */
   packing?: PackingEntry[] | null
   /**
@@ -1009,7 +1009,7 @@ export interface LimitsEntry {
    */
   solids?: Percent | null
   /**
-   * What becomes of sprues. Default: `"keep"`. Example: `"melt-again"`.
+   * Use of the sprues. Default: `"keep"`. Example: `"melt-again"`.
    */
   sprues?: Sprues | null
   /**
@@ -1085,7 +1085,7 @@ export interface MaterialEntry {
    */
   grain?: Sourced | null
   /**
-   * What the material is for. Example: `"plastisol"`.
+   * Purpose of the material. Example: `"plastisol"`.
    */
   kind: Kind
   /**
@@ -1425,7 +1425,7 @@ export interface ProductEntry {
    */
   notes?: string | null
   /**
-   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+   * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
 }
@@ -1444,7 +1444,7 @@ export interface LayerEntry {
    */
   formulas: Name[]
   /**
-   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+   * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
@@ -2037,7 +2037,7 @@ export interface LetDownEntry {
    */
   base_mass: MeasuredAmount
   /**
-   * What the piece looks like.
+   * Color of the piece.
    */
   color: ColorEntry
   /**
@@ -2356,7 +2356,7 @@ export interface LoadEntry {
     [k: string]: unknown
   } | null
   /**
-   * What is in it: a mass, or a volume cold and liquid.
+   * Mix in it: a mass, or a volume cold and liquid.
    */
   mix: Amount
   /**
@@ -2461,7 +2461,7 @@ export interface OrdersDocument {
    */
   shelf?: ShelfEntry[] | null
   /**
-   * What is in stock before the day, by material; the plan shows what runs short. Default: not known.
+   * Stock before the day, by material; the plan shows shortages. Default: not known.
    * Example: `{ "clear-base": "1 gal", "fine-salt": "8 lb" }`.
    */
   stock?: {
@@ -2495,7 +2495,7 @@ export interface OrderLine {
    */
   order: Name
   /**
-   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+   * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
@@ -2555,11 +2555,11 @@ export interface ShelfEntry {
    */
   name: Name
   /**
-   * What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+   * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
   overlap?: Overlap | null
   /**
-   * What went into the pot that it is left over from, by material, on any scale. Default: none; required
+   * Amounts that went into the pot that it is left over from, by material, on any scale. Default: none; required
    * without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
    */
   parts?: {
@@ -3297,7 +3297,7 @@ export interface RunEntry {
    */
   shots: Count
   /**
-   * What one takes out of the pot, its sprue included.
+   * Mass that one takes out of the pot, its sprue included.
    */
   takes: MeasuredAmount
 }
@@ -3348,7 +3348,7 @@ export interface TimedBallEntry {
   time: MeasuredAmount
 }
 /**
- * What the air has.
+ * State of the air.
  */
 export interface AirResponse {
   /**
@@ -3443,7 +3443,7 @@ export interface Becomes {
   volume: Shown
 }
 /**
- * What one drop weighs.
+ * Mass of one drop.
  */
 export interface CalibrateDropResponse {
   /**
@@ -3467,7 +3467,7 @@ export interface CalibrateDropResponse {
    */
   uncertainty: Shown
   /**
-   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+   * Changes to a book, as a JSON Patch (RFC 6902); empty if no material was named.
    */
   write: Change[]
 }
@@ -3476,7 +3476,7 @@ export interface CalibrateDropResponse {
  */
 export interface Change {
   /**
-   * What is done: `add`, which also takes the place of what stood there.
+   * The operation: `add`, which also replaces a value that is there.
    */
   op: string
   /**
@@ -3484,12 +3484,12 @@ export interface Change {
    */
   path: string
   /**
-   * What is to stand there.
+   * The new value.
    */
   value: string
 }
 /**
- * What stays in an injector.
+ * Residue of an injector.
  */
 export interface CalibrateInjectorResponse {
   /**
@@ -3517,12 +3517,12 @@ export interface CalibrateInjectorResponse {
    */
   volume: Shown
   /**
-   * What it changes in a book, as a JSON Patch (RFC 6902).
+   * Changes to a book, as a JSON Patch (RFC 6902).
    */
   write: Change[]
 }
 /**
- * What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share.
+ * Result of the weights: the cavity, with `feed` known; the feed share, with `cavity` known.
  */
 export interface CalibrateResponse {
   /**
@@ -3566,7 +3566,7 @@ export interface CalibrateResponse {
    */
   volume_uncertainty?: Shown | null
   /**
-   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+   * Changes to a book, as a JSON Patch (RFC 6902); empty if no mold was named.
    */
   write: Change[]
 }
@@ -3591,7 +3591,7 @@ export interface CalibrateSpoonResponse {
    */
   scatter: Shown
   /**
-   * What one level spoonful weighs.
+   * Mass of one level spoonful.
    */
   spoonful: Shown
   /**
@@ -3599,7 +3599,7 @@ export interface CalibrateSpoonResponse {
    */
   uncertainty: Shown
   /**
-   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+   * Changes to a book, as a JSON Patch (RFC 6902); empty if no material was named.
    */
   write: Change[]
 }
@@ -3616,7 +3616,7 @@ export interface ClockHeat {
    */
   lasts: Shown
   /**
-   * What is in the pot when it begins.
+   * Mass in the pot at its start.
    */
   mass: Shown
   /**
@@ -3633,7 +3633,7 @@ export interface ClockHeat {
  */
 export interface ClockResponse {
   /**
-   * What can hurt somebody.
+   * Dangers.
    */
   cautions: Caution[]
   /**
@@ -3713,7 +3713,7 @@ export interface ColorMatchResponse {
    */
   fit: number
   /**
-   * What it is worth, in words.
+   * How far to trust it, in words.
    */
   statement: string
 }
@@ -3768,7 +3768,7 @@ export interface CoolingResponse {
    */
   bound: boolean
   /**
-   * What can hurt somebody.
+   * Dangers.
    */
   cautions: Caution[]
   /**
@@ -3798,11 +3798,11 @@ export interface CoolingResponse {
   warms?: Shown | null
 }
 /**
- * What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
+ * Its cost. `total` is `materials` − `credit` + `packing` + `work`, exactly.
  */
 export interface CostResponse {
   /**
-   * What comes back is worth.
+   * Worth of the mix that comes back.
    */
   credit: MoneyShown
   /**
@@ -3814,7 +3814,7 @@ export interface CostResponse {
    */
   materials: MoneyShown
   /**
-   * What to ask for a pack, for the margin that was stated.
+   * Price of a pack, for the margin that was stated.
    */
   pack_price?: MoneyShown | null
   /**
@@ -3843,7 +3843,7 @@ export interface CostResponse {
   work: MoneyShown
 }
 /**
- * What the vacuum does, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
+ * A pot in the vacuum, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
  * `least` pressure that the dial's tolerance allows.
  */
 export interface DegasResponse {
@@ -3857,7 +3857,7 @@ export interface DegasResponse {
    */
   assumed?: Note | null
   /**
-   * What can hurt somebody.
+   * Dangers.
    */
   cautions: Caution[]
   /**
@@ -3902,7 +3902,7 @@ export interface DegasResponse {
   vessel: Shown
 }
 /**
- * What the amount weighs.
+ * Mass of the amount.
  */
 export interface DoseResponse {
   /**
@@ -3999,7 +3999,7 @@ export interface Fault {
   path: string
 }
 /**
- * What the dose comes to, by the nominal size of the cut.
+ * Particles and area of the dose, by the nominal size of the cut.
  */
 export interface FlakeResponse {
   /**
@@ -4027,7 +4027,7 @@ export interface FlakeResponse {
    */
   shape_assumed: boolean
   /**
-   * What of the other flake takes its place.
+   * Dose of the other flake in its place.
    */
   swap?: FlakeSwap | null
 }
@@ -4048,11 +4048,11 @@ export interface FlakeSwap {
    */
   cut: string
   /**
-   * What to weigh.
+   * Mass to weigh.
    */
   mass: Shown
   /**
-   * What to scoop, level, where its density as scooped is known.
+   * Volume to scoop, level, if its bulk density is known.
    */
   scoop?: Shown | null
 }
@@ -4069,7 +4069,7 @@ export interface FormulaResponse {
    */
   mass: Shown
   /**
-   * What to mix, by material.
+   * Materials to mix.
    */
   parts: RecipePart[]
   /**
@@ -4116,7 +4116,7 @@ export interface HardnessResponse {
   scale: Scale
 }
 /**
- * What the heat came to. Without a budget nothing is known but what is spent.
+ * Heat of the pot. Without a budget only the heat spent is known.
  */
 export interface HeatHistoryResponse {
   /**
@@ -4124,7 +4124,7 @@ export interface HeatHistoryResponse {
    */
   budget?: Shown | null
   /**
-   * What can hurt somebody.
+   * Dangers.
    */
   cautions: Caution[]
   /**
@@ -4136,15 +4136,15 @@ export interface HeatHistoryResponse {
    */
   heats: number
   /**
-   * What is left of it.
+   * The part of it that is left.
    */
   left?: Shown | null
   /**
-   * What is spent beyond it.
+   * Heat spent beyond it.
    */
   over?: Shown | null
   /**
-   * What all of them spent; unknown where earlier heats were not counted.
+   * Heat spent by all of them; unknown if earlier heats were not counted.
    */
   spent?: Shown | null
 }
@@ -4165,7 +4165,7 @@ export interface HeatResponse {
    */
   bursts: number
   /**
-   * What can hurt somebody.
+   * Dangers.
    */
   cautions: Caution[]
   /**
@@ -4177,7 +4177,7 @@ export interface HeatResponse {
    */
   guess: boolean
   /**
-   * What is heated, all cups together.
+   * Mass that is heated, all cups together.
    */
   load: Shown
   /**
@@ -4197,7 +4197,7 @@ export interface HeatResponse {
    */
   power_uncertainty: Shown
   /**
-   * What to ask about the timings: one that does not fit the others, or that ends far above the
+   * Question about the timings: one does not fit the others, or ends far above the
    * window. It counts all the same.
    */
   questioned?: string | null
@@ -4245,11 +4245,11 @@ export interface InPot {
   off?: Shown | null
 }
 /**
- * What of the shelf is used.
+ * Use of the shelf.
  */
 export interface LeftoversResponse {
   /**
-   * What a reader must know of the day's plan.
+   * Notes on the day's plan.
    */
   notes: Note[]
   /**
@@ -4270,7 +4270,7 @@ export interface LeftoversResponse {
  */
 export interface PotLeftOvers {
   /**
-   * What is still to be added, in measures of the bench.
+   * Additions that are still needed, in measures of the bench.
    */
   add: Weigh[]
   /**
@@ -4278,7 +4278,7 @@ export interface PotLeftOvers {
    */
   formulas: string[]
   /**
-   * What goes in from the shelf.
+   * Mix that goes in from the shelf.
    */
   from_shelf: FromShelf
   /**
@@ -4341,7 +4341,7 @@ export interface MeasureResponse {
    */
   others: Way[]
   /**
-   * What is wanted, as text.
+   * The dose, as text.
    */
   wanted: string
 }
@@ -4555,7 +4555,7 @@ export interface SaltResponse {
  */
 export interface SettlingResponse {
   /**
-   * What can hurt somebody.
+   * Dangers.
    */
   cautions: Caution[]
   /**
@@ -4714,7 +4714,7 @@ export interface StaysHotResponse {
    */
   beyond?: Shown | null
   /**
-   * What can hurt somebody.
+   * Dangers.
    */
   cautions: Caution[]
   /**
@@ -4735,7 +4735,7 @@ export interface StaysHotResponse {
  */
 export interface UncertaintyResponse {
   /**
-   * What to weigh, where that would halve the uncertainty: the one that hurts, or both.
+   * Weighing that would halve the uncertainty, if one does: of the larger source, or of both.
    */
   advice?: string | null
   /**
@@ -4759,7 +4759,7 @@ export interface UncertaintyResponse {
    */
   relative_95: Shown
   /**
-   * What makes it unsure, the greatest first.
+   * Sources of its uncertainty, the greatest first.
    */
   sources: SourceShare[]
   /**
@@ -4773,7 +4773,7 @@ export interface UncertaintyResponse {
   weighed?: Shown | null
 }
 /**
- * What the water fills.
+ * Volume that the water fills.
  */
 export interface WaterResponse {
   /**
@@ -4793,7 +4793,7 @@ export interface WaterResponse {
    */
   volume: Shown
   /**
-   * What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+   * Changes to a book, as a JSON Patch (RFC 6902); empty if no mold was named.
    */
   write: Change[]
 }
@@ -6014,7 +6014,7 @@ export interface ColorMatchRequest {
   target: ColorEntry
 }
 /**
- * What to add to a pot that came out wrong.
+ * Fix for a pot that came out wrong.
  */
 export interface CorrectRequest {
   /**
@@ -6124,7 +6124,7 @@ export interface RecordRequest {
   plan: Plan
 }
 /**
- * What to add to a pot that came out wrong.
+ * Fix for a pot that came out wrong.
  */
 export interface CorrectResponse {
   /**

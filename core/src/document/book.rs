@@ -75,7 +75,7 @@ entry! {
     /// A material. Omit what you do not know; a calculation that needs it says so.
     pub struct MaterialEntry {
         required {
-            /// What the material is for. Example: `"plastisol"`.
+            /// Purpose of the material. Example: `"plastisol"`.
             kind: Kind,
         }
         optional {
@@ -383,7 +383,7 @@ entry! {
             /// Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
             /// `["dusk", "salted"]`.
             formulas: Vec<Name>,
-            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+            /// Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
             /// Layers of a laminated piece. Default: none; required without `formulas`.
             layers: Vec<LayerEntry>,
@@ -403,7 +403,7 @@ entry! {
             share: Percent,
         }
         optional {
-            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+            /// Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
         }
     }
@@ -515,7 +515,7 @@ entry! {
             most_full: Percent,
             /// Smallest pot that the oven heats evenly. Default: no limit. Example: `"1/2 cup"`.
             least_pot: Written<Volume>,
-            /// What becomes of sprues. Default: `"keep"`. Example: `"melt-again"`.
+            /// Use of the sprues. Default: `"keep"`. Example: `"melt-again"`.
             sprues: Sprues,
             /// Number of heats that the stabilizer allows a pot. Default: not limited. Example: `3`.
             heats: u32,
@@ -565,8 +565,8 @@ mod tests {
     #[case(json!({ "value": "0.044 g", "from": "the label" }))]
     fn a_drop_has_no_field_that_nobody_knows(#[case] value: Value) {
         let faults = read_value::<SourcedDrop>(&value).unwrap_err();
-        let told: Vec<_> = faults.iter().map(|fault| (&*fault.code, &*fault.path)).collect();
-        assert_eq!(told, [("unknown-field", "/from")]);
+        let found: Vec<_> = faults.iter().map(|fault| (&*fault.code, &*fault.path)).collect();
+        assert_eq!(found, [("unknown-field", "/from")]);
     }
 
     #[rstest]

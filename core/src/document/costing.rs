@@ -10,11 +10,11 @@ use crate::json::reader::Name;
 use crate::quantity::Time;
 
 entry! {
-    /// What a day costs in addition to its materials.
+    /// Cost of a day in addition to its materials.
     pub struct CostingEntry {
         required {}
         optional {
-            /// What goes into each pack. Default: nothing.
+            /// Contents of each pack besides the pieces. Default: nothing.
             packing: Vec<PackingEntry>,
             /// Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`.
             rate: PriceText,

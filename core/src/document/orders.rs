@@ -27,7 +27,7 @@ entry! {
             about: String,
             /// Leftover mixes that may go into the day's pots. Default: none.
             shelf: Vec<ShelfEntry>,
-            /// What is in stock before the day, by material; the plan shows what runs short. Default: not known.
+            /// Stock before the day, by material; the plan shows shortages. Default: not known.
             /// Example: `{ "clear-base": "1 gal", "fine-salt": "8 lb" }`.
             stock: Named<Amount>,
         }
@@ -46,9 +46,9 @@ entry! {
         optional {
             /// Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`.
             formulas: Vec<Name>,
-            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+            /// Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
-            /// What went into the pot that it is left over from, by material, on any scale. Default: none; required
+            /// Amounts that went into the pot that it is left over from, by material, on any scale. Default: none; required
             /// without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
             parts: Named<Amount>,
             /// Number of heats behind it. Default: not known; required if the book limits `heats`. Example: `1`.
@@ -77,7 +77,7 @@ entry! {
             mold: Name,
             /// Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`.
             formulas: Vec<Name>,
-            /// What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+            /// Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
             overlap: Overlap,
             /// Layers of a laminated piece. Default: none.
             layers: Vec<LayerEntry>,

@@ -55,7 +55,7 @@ impl ReadBack for PlanDocument {
 }
 
 impl Read for PlanDocument {
-    /// Reads a plan that the library wrote. The `calculate` of an answer may still stand in it.
+    /// Reads a plan that the library wrote. The `calculate` of an answer may still be in it.
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         match node.value {
             Value::Object(fields) if fields.get("calculate").is_some_and(|name| name == "plan") => {

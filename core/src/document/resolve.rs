@@ -59,12 +59,12 @@ impl Resolver {
         Self { system, faults: Vec::new(), starter: None, combined: BTreeSet::new() }
     }
 
-    /// What was read, or all faults.
+    /// The value read, or all faults.
     pub(crate) fn finish<T>(self, read: Option<T>) -> Result<T, Faults> {
         Faults::or(self.faults, read)
     }
 
-    /// What `read` gives, where it leaves no fault.
+    /// The result of `read`, if it leaves no fault.
     pub(crate) fn whole<T>(&mut self, read: impl FnOnce(&mut Self) -> Option<T>) -> Option<T> {
         let before = self.faults.len();
         read(self).filter(|_| self.faults.len() == before)
@@ -79,28 +79,28 @@ impl Resolver {
         match result {
             Ok(value) => Some(value),
             Err(error) => {
-                self.tell_each(path, &error);
+                self.report_each(path, &error);
                 None
             }
         }
     }
 
     /// The faults that `error` is at `path`: numbers of a list each at its own place.
-    fn tell_each(&mut self, path: &Path<'_>, error: &dyn Diagnose) {
+    fn report_each(&mut self, path: &Path<'_>, error: &dyn Diagnose) {
         let numbers = error.numbers();
         if !numbers.iter().any(|number| number.index.is_some()) {
-            return self.tell(path, error);
+            return self.report(path, error);
         }
         for number in numbers {
             let Some(index) = number.index else {
-                self.tell(path, number);
+                self.report(path, number);
                 continue;
             };
             let row = path.index(usize::try_from(index).unwrap_or(usize::MAX));
             match number.parameter {
                 // The only number of its row.
-                Parameter::PieceWeight | Parameter::SpoonVolume => self.tell(&row, number),
-                column => self.tell(&row.key(column.name()), number),
+                Parameter::PieceWeight | Parameter::SpoonVolume => self.report(&row, number),
+                column => self.report(&row.key(column.name()), number),
             }
         }
     }
@@ -121,16 +121,16 @@ impl Resolver {
         for number in numbers {
             let name = number.parameter.stated_by().name();
             let own = Path::ROOT.key(name);
-            self.tell(if fields.contains(&name) { &own } else { path }, number);
+            self.report(if fields.contains(&name) { &own } else { path }, number);
         }
         if numbers.is_empty() {
-            self.tell(path, &error);
+            self.report(path, &error);
         }
         None
     }
 
     /// The fault that `error` is at `path`.
-    pub(crate) fn tell(&mut self, path: &Path<'_>, error: &dyn Diagnose) {
+    pub(crate) fn report(&mut self, path: &Path<'_>, error: &dyn Diagnose) {
         self.faults.push(Fault::at(path.to_string(), error));
     }
 
@@ -291,7 +291,7 @@ impl Resolver {
         }
     }
 
-    /// What was found under `name`, or the fault that there is none.
+    /// The entry under `name`, or the fault that it is missing.
     pub(crate) fn find<T>(
         &mut self,
         what: &'static str,
@@ -319,7 +319,7 @@ impl Resolver {
         found
     }
 
-    /// What `read` makes of each of the `entries` of the list at `path`; all are looked at.
+    /// Reads each of the `entries` of the list at `path`; all are checked.
     pub(crate) fn each<'e, E, T>(
         &mut self,
         path: &Path<'_>,
@@ -335,7 +335,7 @@ impl Resolver {
         (all.len() == entries.len()).then_some(all)
     }
 
-    /// What `read` makes of each of the `entries` by name at `path`; all are looked at.
+    /// Reads each of the `entries` by name at `path`; all are checked.
     pub(crate) fn each_named<E, T>(
         &mut self,
         path: &Path<'_>,

@@ -54,7 +54,7 @@ impl Plan {
         let stock = stock.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
         let cost = cost(&layout, day, book);
         let borrowed = borrowed(&recipes, book)?;
-        Ok(workshop.tell(day, &layout, stock, cost, borrowed))
+        Ok(workshop.describe(day, &layout, stock, cost, borrowed))
     }
 }
 

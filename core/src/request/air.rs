@@ -25,7 +25,7 @@ request! {
 }
 
 response! {
-    /// What the air has.
+    /// State of the air.
     pub struct AirResponse {
         /// Its pressure at the place itself.
         pub pressure: Shown<Pressure>,

@@ -1,4 +1,4 @@
-//! What weighed pieces say of a mold.
+//! Cavity or feed share of a mold, from weighed pieces.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -38,7 +38,7 @@ request! {
 }
 
 response! {
-    /// What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share.
+    /// Result of the weights: the cavity, with `feed` known; the feed share, with `cavity` known.
     pub struct CalibrateResponse {
         /// How many pieces were weighed.
         pub count: u32,
@@ -60,7 +60,7 @@ response! {
         pub feed: Option<Shown<Ratio>>,
         /// Its standard uncertainty: from that of the mean, and the ± of densities and cavity.
         pub feed_uncertainty: Option<Shown<Ratio>>,
-        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+        /// Changes to a book, as a JSON Patch (RFC 6902); empty if no mold was named.
         pub write: Vec<Change>,
     }
 }
@@ -102,7 +102,7 @@ impl CalibrateRequest {
         if self.cavity_volume.is_some() && self.feed.is_some() {
             let both = Problem::Excludes(Parameter::Feed);
             let error = ParameterError::new(Parameter::CavityVolume, both);
-            resolver.tell(&At("/cavity_volume"), &error);
+            resolver.report(&At("/cavity_volume"), &error);
             return None;
         }
         let voids = resolver.share(Parameter::Voids, self.voids)?;
@@ -183,7 +183,7 @@ mod tests {
 
     /// Equal readings hide the rounding of the balance: 0.1/√6/√5 g of 1.042 g/mL are 0.0175 mL.
     #[test]
-    fn a_book_is_not_told_of_certainty() {
+    fn a_book_gets_no_certainty() {
         let answer = result(request(&[("feed", "60 %")]));
         assert_eq!(answer["cavity"], "9.117 mL ± 0.018");
         // With 0.8 % of density 0.07 mL: √(0.0175² + 0.07²) = 0.072.
@@ -191,7 +191,7 @@ mod tests {
         assert_eq!(answer["cavity"], "9.117 mL ± 0.072");
     }
 
-    /// What each input is unsure by counts.
+    /// The uncertainty of each input counts.
     #[test]
     fn each_uncertainty_counts() {
         let hot = ("hot_density", "0.97 g/mL");

@@ -1,4 +1,4 @@
-//! What stays in an injector each time it is emptied, from weighing it clean and emptied.
+//! Residue of an injector each time it is emptied, from weighing it clean and emptied.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -40,7 +40,7 @@ request! {
 }
 
 response! {
-    /// What stays in an injector.
+    /// Residue of an injector.
     pub struct CalibrateInjectorResponse {
         /// Its volume with its standard uncertainty, as a book writes it.
         pub keeps: String,
@@ -54,7 +54,7 @@ response! {
         pub deviation: Shown<Mass>,
         /// An emptying that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
-        /// What it changes in a book, as a JSON Patch (RFC 6902).
+        /// Changes to a book, as a JSON Patch (RFC 6902).
         pub write: Vec<Change>,
     }
 }

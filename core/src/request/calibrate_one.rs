@@ -1,4 +1,4 @@
-//! What one drop or one level spoonful weighs, from several weighings.
+//! Mass of one drop or one level spoonful, from several weighings.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -41,7 +41,7 @@ request! {
 }
 
 response! {
-    /// What one drop weighs.
+    /// Mass of one drop.
     pub struct CalibrateDropResponse {
         /// One drop with its standard uncertainty, as a book writes it.
         pub drop: String,
@@ -53,7 +53,7 @@ response! {
         pub scatter: Shown<Ratio>,
         /// A weighing that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
-        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+        /// Changes to a book, as a JSON Patch (RFC 6902); empty if no material was named.
         pub write: Vec<Change>,
     }
 }
@@ -82,13 +82,13 @@ response! {
         pub density: Shown<MassDensity>,
         /// Its standard uncertainty.
         pub uncertainty: Shown<MassDensity>,
-        /// What one level spoonful weighs.
+        /// Mass of one level spoonful.
         pub spoonful: Shown<Mass>,
         /// Standard deviation of one spoonful against the next, as a share of its mass.
         pub scatter: Shown<Ratio>,
         /// A weighing that Grubbs' test questions; it is in the mean.
         pub questioned: Option<String>,
-        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named.
+        /// Changes to a book, as a JSON Patch (RFC 6902); empty if no material was named.
         pub write: Vec<Change>,
     }
 }

@@ -1,4 +1,4 @@
-//! What a calibration writes into a book.
+//! Changes that a calibration makes to a book.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -10,16 +10,16 @@ use crate::json::reader::Name;
 response! {
     /// A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply.
     pub struct Change {
-        /// What is done: `add`, which also takes the place of what stood there.
+        /// The operation: `add`, which also replaces a value that is there.
         pub op: String,
         /// Where, as a JSON Pointer into the book.
         pub path: String,
-        /// What is to stand there.
+        /// The new value.
         pub value: String,
     }
 }
 
-/// The patch by which `value` comes to stand at `path`.
+/// The patch that puts `value` at `path`.
 pub(super) fn writing(path: &Path<'_>, value: &str) -> Vec<Change> {
     Vec::from([Change { op: "add".into(), path: path.to_string(), value: value.into() }])
 }

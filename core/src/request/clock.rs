@@ -43,7 +43,7 @@ entry! {
         required {
             /// How many shots.
             shots: Count,
-            /// What one takes out of the pot, its sprue included.
+            /// Mass that one takes out of the pot, its sprue included.
             takes: Written<Mass>,
             /// The time at hand for one: fill, shoot, top off, take out.
             hands: Written<Time>,
@@ -68,7 +68,7 @@ response! {
         pub shooting: Shown<Time>,
         /// All shots and the oven's time for each heat, where that is given.
         pub total: Option<Shown<Time>>,
-        /// What can hurt somebody.
+        /// Dangers.
         pub cautions: Vec<Caution>,
     }
 }
@@ -80,7 +80,7 @@ response! {
         pub after: u32,
         /// How many shots are made in it.
         pub shots: u32,
-        /// What is in the pot when it begins.
+        /// Mass in the pot at its start.
         pub mass: Shown<Mass>,
         /// From the last burst to the last shot.
         pub lasts: Shown<Time>,

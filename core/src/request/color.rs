@@ -79,7 +79,7 @@ impl ColorEntry {
                             Parameter::GreenRed => 1,
                             _ => 2,
                         };
-                        resolver.tell(&lab.index(place), error);
+                        resolver.report(&lab.index(place), error);
                     }
                     None
                 }

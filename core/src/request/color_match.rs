@@ -55,7 +55,7 @@ entry! {
             dose: Amount,
             /// In how much base.
             base_mass: Written<Mass>,
-            /// What the piece looks like.
+            /// Color of the piece.
             color: ColorEntry,
         }
         optional {}
@@ -65,7 +65,7 @@ entry! {
 response! {
     /// A formula to begin with.
     pub struct ColorMatchResponse {
-        /// What it is worth, in words.
+        /// How far to trust it, in words.
         pub statement: String,
         /// Drops of each colorant; those with none are left out.
         pub drops: Vec<ColorantDrops>,
@@ -198,7 +198,7 @@ impl LetDownEntry {
     }
 }
 
-/// What a color reflects in the three bands of a photograph.
+/// Reflectance of a color in the three bands of a photograph.
 fn bands(path: &Path<'_>, entry: &ColorEntry, resolver: &mut Resolver) -> Option<[f64; 3]> {
     let color = entry.read_at(path, resolver)?;
     resolver.keep(path, Color::srgb(&color)).map(|srgb| srgb.linear())
@@ -220,7 +220,7 @@ mod tests {
     const BLUE: [f64; 3] = [0.09, 0.03, 0.005];
     const RED: [f64; 3] = [0.004, 0.05, 0.06];
 
-    /// What `drops` of the two look like, by K/S = (K/S)_base + Σ n k (Kubelka and Munk, one constant).
+    /// Color of `drops` of the two, by K/S = (K/S)_base + Σ n k (Kubelka and Munk, one constant).
     fn color(blue: f64, red: f64) -> Value {
         let read: Vec<f64> = (0..3)
             .map(|i| {

@@ -57,7 +57,7 @@ response! {
         pub in_a_row: Option<u32>,
         /// How often a shot can be made; none without the time at hand.
         pub every: Option<Shown<Time>>,
-        /// What can hurt somebody.
+        /// Dangers.
         pub cautions: Vec<Caution>,
     }
 }

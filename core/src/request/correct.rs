@@ -1,4 +1,4 @@
-//! What to add to a pot that came out wrong.
+//! Fix for a pot that came out wrong.
 
 use alloc::vec::Vec;
 
@@ -68,7 +68,7 @@ impl CorrectRequest {
         resolver.keep(&path, mispour.put_right())
     }
 
-    /// What went in.
+    /// Mix that went in.
     fn mixed(&self, target: &Recipe, book: &Book, resolver: &mut Resolver) -> Option<Mix> {
         let mut mix = Mix::new();
         if let Some(base) = &self.pot_base {
@@ -97,7 +97,7 @@ impl CorrectRequest {
         resolver.faults.is_empty().then_some(mix)
     }
 
-    /// What is left of it, where some was shot.
+    /// Mix that is left of it, if some was shot.
     fn remaining(&self, mut pot: Mix, book: &Book, resolver: &mut Resolver) -> Option<Mix> {
         let Some(left) = &self.still_there else { return Some(pot) };
         let mass: Mass = if left.dimension() == Dimension::VOLUME {

@@ -1,4 +1,4 @@
-//! What an amount of a formula costs, and the packs and pieces made of it.
+//! Cost of an amount of a formula, and of the packs and pieces made of it.
 
 use alloc::vec::Vec;
 
@@ -43,7 +43,7 @@ request! {
 }
 
 response! {
-    /// What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly.
+    /// Its cost. `total` is `materials` − `credit` + `packing` + `work`, exactly.
     pub struct CostResponse {
         /// Each material.
         pub lines: Vec<MaterialCost>,
@@ -51,7 +51,7 @@ response! {
         pub materials: MoneyShown,
         /// Whole packages of all materials, as if there were no stock.
         pub to_buy: MoneyShown,
-        /// What comes back is worth.
+        /// Worth of the mix that comes back.
         pub credit: MoneyShown,
         /// Packing.
         pub packing: MoneyShown,
@@ -63,7 +63,7 @@ response! {
         pub per_pack: MoneyShown,
         /// Of one piece.
         pub per_piece: MoneyShown,
-        /// What to ask for a pack, for the margin that was stated.
+        /// Price of a pack, for the margin that was stated.
         pub pack_price: Option<MoneyShown>,
     }
 }
@@ -160,7 +160,7 @@ fn prices(used: &[Used<'_>], resolver: &mut Resolver) -> bool {
             purpose: "calculating its cost",
         };
         let path = At("/book/materials").key(&used.material.name);
-        resolver.tell(&path, &CostError::from(error));
+        resolver.report(&path, &CostError::from(error));
     }
     resolver.faults.len() == before
 }

@@ -39,7 +39,7 @@ request! {
 }
 
 response! {
-    /// What the vacuum does, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
+    /// A pot in the vacuum, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
     /// `least` pressure that the dial's tolerance allows.
     pub struct DegasResponse {
         /// Pressure left in the chamber; where the dial is too near its end, the middle between `least` and
@@ -67,7 +67,7 @@ response! {
         pub level: Option<Shown<Volume>>,
         /// That the rise is assumed, and what to do then; absent where the rise or the air is given.
         pub assumed: Option<Note>,
-        /// What can hurt somebody.
+        /// Dangers.
         pub cautions: Vec<Caution>,
     }
 }
@@ -171,7 +171,7 @@ mod tests {
 
     use crate::request::tests::{fault_codes, result};
 
-    /// By hand: a tenth of the air's pressure left, a tenth of the pot air: 9 parts of liquid stand at
+    /// By hand: a tenth of the air's pressure left, a tenth of the pot air: 9 parts of liquid fill
     /// 10 and swell to 9 + 10 = 19.
     #[test]
     fn boyle_by_hand() {
@@ -212,7 +212,7 @@ mod tests {
 
     /// At 640 m a dial to ± 0.9 inHg cannot tell how far a share of air swells from 26.8 inHg on.
     #[test]
-    fn a_dial_near_its_end_is_not_reckoned_with() {
+    fn a_dial_near_its_end_is_not_calculated_with() {
         let request = |gauge: f64| {
             json!({
                 "calculate": "degas", "altitude": "640 m", "liquid_volume": "500 mL", "vessel_brim": "600 mL",

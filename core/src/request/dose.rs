@@ -24,7 +24,7 @@ request! {
 }
 
 response! {
-    /// What the amount weighs.
+    /// Mass of the amount.
     pub struct DoseResponse {
         /// Its mass.
         pub mass: Shown<Mass>,

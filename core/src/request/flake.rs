@@ -31,7 +31,7 @@ request! {
 }
 
 response! {
-    /// What the dose comes to, by the nominal size of the cut.
+    /// Particles and area of the dose, by the nominal size of the cut.
     pub struct FlakeResponse {
         /// The cut as it was read.
         pub cut: String,
@@ -45,7 +45,7 @@ response! {
         pub particles: f64,
         /// Particles in a piece.
         pub per_piece: Option<f64>,
-        /// What of the other flake takes its place.
+        /// Dose of the other flake in its place.
         pub swap: Option<FlakeSwap>,
     }
 }
@@ -55,9 +55,9 @@ response! {
     pub struct FlakeSwap {
         /// Its cut as it was read.
         pub cut: String,
-        /// What to weigh.
+        /// Mass to weigh.
         pub mass: Shown<Mass>,
-        /// What to scoop, level, where its density as scooped is known.
+        /// Volume to scoop, level, if its bulk density is known.
         pub scoop: Option<Shown<Volume>>,
         /// Its particles over those of the first dose.
         pub count: Shown<Ratio>,

@@ -1,4 +1,4 @@
-//! What formulas come to for an amount of base or of finished mix.
+//! Masses of formulas for an amount of base or of finished mix.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -33,7 +33,7 @@ request! {
 response! {
     /// A recipe and the mix that it makes.
     pub struct FormulaResponse {
-        /// What to mix, by material.
+        /// Materials to mix.
         pub parts: Vec<RecipePart>,
         /// Mass of the mix.
         pub mass: Shown<Mass>,
@@ -81,7 +81,7 @@ impl FormulaRequest {
     }
 }
 
-/// Formulas of a book and how much of them is wanted.
+/// Formulas of a book and the amount needed of them.
 pub(super) struct Wanted<'a> {
     pub(super) formulas: &'a [Name],
     pub(super) overlap: Option<Overlap>,
@@ -90,7 +90,7 @@ pub(super) struct Wanted<'a> {
 }
 
 impl Wanted<'_> {
-    /// The recipe that the formulas come to, and the mix that is wanted of it.
+    /// The recipe of the formulas together, and the mix needed of it.
     pub(super) fn mix(&self, book: &Book, resolver: &mut Resolver) -> Option<(Recipe, Mix)> {
         let (recipe, formulas) = combined(self.formulas, self.overlap, book, resolver)?;
         let mix = self.scaled(&recipe, &formulas, book, resolver)?;

@@ -51,7 +51,7 @@ response! {
     }
 }
 
-/// What was asked for.
+/// The side that was asked for.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Side {
     /// The hardness of a ratio.

@@ -57,7 +57,7 @@ entry! {
     /// A further cup that is heated together with the mix, on one clock: it must be alike.
     pub struct LoadEntry {
         required {
-            /// What is in it: a mass, or a volume cold and liquid.
+            /// Mix in it: a mass, or a volume cold and liquid.
             mix: Amount,
         }
         optional {
@@ -96,7 +96,7 @@ entry! {
 response! {
     /// A heating.
     pub struct HeatResponse {
-        /// What is heated, all cups together.
+        /// Mass that is heated, all cups together.
         pub load: Shown<Mass>,
         /// The temperature that it begins at, cooled as long as it stood.
         pub from: Shown<ThermodynamicTemperature>,
@@ -129,10 +129,10 @@ response! {
         pub margin: Shown<Ratio>,
         /// How far the amount is outside those that were timed, as a factor.
         pub beyond: Option<Shown<Ratio>>,
-        /// What to ask about the timings: one that does not fit the others, or that ends far above the
+        /// Question about the timings: one does not fit the others, or ends far above the
         /// window. It counts all the same.
         pub questioned: Option<String>,
-        /// What can hurt somebody.
+        /// Dangers.
         pub cautions: Vec<Caution>,
     }
 }
@@ -263,7 +263,7 @@ impl HeatRequest {
         resolver.keep(at, Load::together(&loads))
     }
 
-    /// What `load` has by now, which had `from` when it was set down.
+    /// Temperature of `load` by now, which had `from` when it was set down.
     fn cooled(
         &self,
         resolver: &mut Resolver,
@@ -444,7 +444,7 @@ mod tests {
 
     /// The setting is that of the timings, where the oven's is not stated.
     #[test]
-    fn a_setting_is_told() {
+    fn a_setting_is_reported() {
         assert_eq!(result(with("setting", json!("50 %")))["setting"]["text"], "50 %");
         let mut request = request();
         request["timings"][0]["setting"] = json!("50 %");

@@ -1,4 +1,4 @@
-//! What heat has done to a pot, and what of its stabilizer is left.
+//! Heat history of a pot, and the heat budget that is left.
 
 use alloc::vec::Vec;
 
@@ -48,21 +48,21 @@ request! {
 }
 
 response! {
-    /// What the heat came to. Without a budget nothing is known but what is spent.
+    /// Heat of the pot. Without a budget only the heat spent is known.
     pub struct HeatHistoryResponse {
         /// This heat, as time at the reference temperature.
         pub equivalent: Shown<Time>,
         /// All heats, this one included.
         pub heats: u32,
-        /// What all of them spent; unknown where earlier heats were not counted.
+        /// Heat spent by all of them; unknown if earlier heats were not counted.
         pub spent: Option<Shown<Time>>,
         /// Time that the plastisol withstands with its stabilizer.
         pub budget: Option<Shown<Time>>,
-        /// What is left of it.
+        /// The part of it that is left.
         pub left: Option<Shown<Time>>,
-        /// What is spent beyond it.
+        /// Heat spent beyond it.
         pub over: Option<Shown<Time>>,
-        /// What can hurt somebody.
+        /// Dangers.
         pub cautions: Vec<Caution>,
     }
 }
@@ -115,7 +115,7 @@ impl HeatHistoryRequest {
         })
     }
 
-    /// What earlier heats spent, which there must have been then.
+    /// Heat spent by earlier heats, of which there must have been some.
     fn before(&self, resolver: &mut Resolver, written: &Written<Time>) -> Option<Time> {
         let path = &At("/spent_before");
         let before = resolver.quantity(path, written)?;
@@ -226,7 +226,7 @@ mod tests {
     }
 
     #[test]
-    fn all_that_is_wrong_is_told() {
+    fn all_that_is_wrong_is_reported() {
         let mut request = with("buys", json!({ "time": "0 min", "per": "0 %", "most": "4 %" }));
         request["reference_temperature"] = json!("900 °C");
         assert_eq!(fault_codes(request), ["out-of-range", "out-of-range", "share-of-nothing"]);

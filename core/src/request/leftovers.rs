@@ -1,4 +1,4 @@
-//! What of the shelf goes into a day's pots.
+//! Leftovers from the shelf for a day's pots.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -14,7 +14,7 @@ use crate::show::{Note, Shown, text};
 
 request! {
     /// Asks which left-overs of the orders' `shelf` go into which of the day's pots, and how much,
-    /// so that the most is used. A build without the feature `solver` refuses.
+    /// so that as much as possible is used. A build without the feature `solver` refuses.
     pub struct LeftoversRequest {
         required {
             book: BookDocument,
@@ -25,7 +25,7 @@ request! {
 }
 
 response! {
-    /// What of the shelf is used.
+    /// Use of the shelf.
     pub struct LeftoversResponse {
         /// All that is used.
         pub used: Shown<Mass>,
@@ -33,7 +33,7 @@ response! {
         pub pots: Vec<PotLeftOvers>,
         /// The shelf, and what stays on it.
         pub shelf: Vec<OnShelf>,
-        /// What a reader must know of the day's plan.
+        /// Notes on the day's plan.
         pub notes: Vec<Note>,
     }
 }
@@ -45,9 +45,9 @@ response! {
         pub pot: String,
         /// The formulas of its first stage.
         pub formulas: Vec<String>,
-        /// What goes in from the shelf.
+        /// Mix that goes in from the shelf.
         pub from_shelf: FromShelf,
-        /// What is still to be added, in measures of the bench.
+        /// Additions that are still needed, in measures of the bench.
         pub add: Vec<Weigh>,
         /// Heats that the pot itself takes, beyond those that the left-overs have spent.
         pub heats: u32,

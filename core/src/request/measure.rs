@@ -36,7 +36,7 @@ request! {
 response! {
     /// Ways to measure a mass.
     pub struct MeasureResponse {
-        /// What is wanted, as text.
+        /// The dose, as text.
         pub wanted: String,
         /// The way to take: in the measure that the dose is written in, or another where that is surer. Where none
         /// keeps the tolerance, the nearest that the bench can do.

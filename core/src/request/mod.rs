@@ -155,7 +155,7 @@ macro_rules! calculations {
             $($(#[$meta])* #[serde(rename = $name)] $Calculation($Request),)*
         }
 
-        /// What a calculation gives.
+        /// Result of a calculation.
         #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(tag = "calculate")]
@@ -257,7 +257,7 @@ calculations! {
     ColorDifference = "color-difference": ColorDifferenceRequest => ColorDifferenceResponse;
     /// A formula to begin with for a wanted color.
     ColorMatch = "color-match": ColorMatchRequest => ColorMatchResponse;
-    /// What to add to a pot that came out wrong.
+    /// Fix for a pot that came out wrong.
     Correct = "correct": CorrectRequest => PutRight;
     /// Leftovers of the shelf that go into a day's pots.
     Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
@@ -304,9 +304,9 @@ impl Read for Request {
 #[serde(rename_all = "snake_case")]
 #[allow(clippy::large_enum_variant)] // one answer at a time, never a list of them
 pub enum Answer {
-    /// What the calculation gives.
+    /// The result of the calculation.
     Result(Response),
-    /// What is wrong with the request.
+    /// The faults of the request.
     Faults(Vec<Fault>),
 }
 

@@ -179,7 +179,7 @@ impl SaltRequest {
         };
         let (missing, by) = missing;
         let error = ParameterError::new(missing, Problem::NeededBy(by));
-        resolver.tell(&Path::ROOT.key(missing.name()), &error);
+        resolver.report(&Path::ROOT.key(missing.name()), &error);
         None
     }
 
@@ -246,7 +246,7 @@ impl SaltRequest {
                 _ => continue,
             };
             let error = ParameterError::new(missing, Problem::NeededBy(by));
-            resolver.tell(&Path::ROOT.key(missing.name()), &error);
+            resolver.report(&Path::ROOT.key(missing.name()), &error);
         }
     }
 
@@ -331,7 +331,7 @@ impl LoadingEntry {
                     for missing in [Parameter::SaltedBody, Parameter::SaltedWater] {
                         let by = Problem::NeededBy(Parameter::SinkRate);
                         let path = Path::ROOT.key(missing.name());
-                        resolver.tell(&path, &ParameterError::new(missing, by));
+                        resolver.report(&path, &ParameterError::new(missing, by));
                     }
                     return None;
                 };

@@ -67,7 +67,7 @@ response! {
         pub stir_every: Shown<Time>,
         /// How often would do in the thickest.
         pub stir_at_most: Shown<Time>,
-        /// What can hurt somebody.
+        /// Dangers.
         pub cautions: Vec<Caution>,
     }
 }

@@ -205,7 +205,7 @@ mod tests {
         assert!((number(&answer, "time") - time).abs() < 1e-6 * time);
     }
 
-    /// What is written behind ± is in the bounds.
+    /// The uncertainty after ± is in the bounds.
     #[test]
     fn an_unsure_density_counts() {
         let sure = result(request());

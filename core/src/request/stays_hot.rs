@@ -46,7 +46,7 @@ response! {
         /// How many times as long as the watch that time is: above 1 the temperature may be too cold, at 3 by up to
         /// 3.5 K.
         pub beyond: Option<Shown<Ratio>>,
-        /// What can hurt somebody.
+        /// Dangers.
         pub cautions: Vec<Caution>,
     }
 }

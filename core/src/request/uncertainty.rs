@@ -46,7 +46,7 @@ response! {
         pub relative: Shown<Ratio>,
         /// The half width that holds the true ratio with 95 %, relative to it.
         pub relative_95: Shown<Ratio>,
-        /// What makes it unsure, the greatest first.
+        /// Sources of its uncertainty, the greatest first.
         pub sources: Vec<SourceShare>,
         /// Sources of whose uncertainty nothing is known: they count as exact.
         pub unknown: Vec<String>,
@@ -57,7 +57,7 @@ response! {
         pub base_weighed: Option<Shown<Ratio>>,
         /// The same with both weighed, where neither is and `readability` is given.
         pub both_weighed: Option<Shown<Ratio>>,
-        /// What to weigh, where that would halve the uncertainty: the one that hurts, or both.
+        /// Weighing that would halve the uncertainty, if one does: of the larger source, or of both.
         pub advice: Option<String>,
     }
 }
@@ -247,7 +247,7 @@ fn on_the_balance(
     Ok(Some([Taken::Weighed { net, times: 1, readability }]))
 }
 
-/// What to weigh: the one of the two that leaves less, where that halves the uncertainty; else both.
+/// Weighing to advise: the one of the two that leaves less, if that halves the uncertainty; else both.
 fn advice(
     ways: &[(&str, Option<Ratio>); 3],
     now: Ratio,
@@ -324,8 +324,8 @@ mod tests {
         );
     }
 
-    /// The plainest question: a number of drops to a cup. What a drop weighs hurts, not the cup; and where the drop is known
-    /// well, the cup does.
+    /// The plainest question: a number of drops to a cup. The mass of a drop is the larger source, not the cup; if the drop
+    /// is well known, the cup is.
     #[test]
     fn what_hurts_is_named() {
         let drops = |drop: &str| {

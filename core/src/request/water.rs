@@ -34,7 +34,7 @@ request! {
 }
 
 response! {
-    /// What the water fills.
+    /// Volume that the water fills.
     pub struct WaterResponse {
         /// Its volume, with its standard uncertainty where `water` states one, as a book writes that of a cavity.
         pub cavity: String,
@@ -44,7 +44,7 @@ response! {
         pub uncertainty: Option<Shown<Volume>>,
         /// The density of water at that temperature.
         pub density: Shown<MassDensity>,
-        /// What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named.
+        /// Changes to a book, as a JSON Patch (RFC 6902); empty if no mold was named.
         pub write: Vec<Change>,
     }
 }

@@ -150,7 +150,7 @@ WrittenIn: TypeAlias = Literal["mass", "volume", "drops"]
 
 
 class AirAnswer(TypedDict):
-    """What the air has."""
+    """State of the air."""
 
     calculate: Literal["air"]
 
@@ -403,7 +403,7 @@ class BuysEntry(TypedDict):
 
 
 class CalibrateAnswer(TypedDict):
-    """What the weights say. With `feed` known, the cavity; with `cavity` known, the feed share."""
+    """Result of the weights: the cavity, with `feed` known; the feed share, with `cavity` known."""
 
     calculate: Literal["calibrate"]
 
@@ -438,11 +438,11 @@ class CalibrateAnswer(TypedDict):
     """Its standard uncertainty: from that of the mean, the ± of densities, and `feed_uncertainty`."""
 
     write: list[Change]
-    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named."""
+    """Changes to a book, as a JSON Patch (RFC 6902); empty if no mold was named."""
 
 
 class CalibrateDropAnswer(TypedDict):
-    """What one drop weighs."""
+    """Mass of one drop."""
 
     calculate: Literal["calibrate-drop"]
 
@@ -462,11 +462,11 @@ class CalibrateDropAnswer(TypedDict):
     """Its standard uncertainty: what n drops carry n-fold."""
 
     write: list[Change]
-    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named."""
+    """Changes to a book, as a JSON Patch (RFC 6902); empty if no material was named."""
 
 
 class CalibrateInjectorAnswer(TypedDict):
-    """What stays in an injector."""
+    """Residue of an injector."""
 
     calculate: Literal["calibrate-injector"]
 
@@ -489,7 +489,7 @@ class CalibrateInjectorAnswer(TypedDict):
     """Its volume."""
 
     write: list[Change]
-    """What it changes in a book, as a JSON Patch (RFC 6902)."""
+    """Changes to a book, as a JSON Patch (RFC 6902)."""
 
 
 class CalibrateSpoonAnswer(TypedDict):
@@ -510,13 +510,13 @@ class CalibrateSpoonAnswer(TypedDict):
     """Standard deviation of one spoonful against the next, as a share of its mass."""
 
     spoonful: Shown
-    """What one level spoonful weighs."""
+    """Mass of one level spoonful."""
 
     uncertainty: Shown
     """Its standard uncertainty."""
 
     write: list[Change]
-    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no material was named."""
+    """Changes to a book, as a JSON Patch (RFC 6902); empty if no material was named."""
 
 
 class CavityEntry(TypedDict):
@@ -539,13 +539,13 @@ class Change(TypedDict):
     """A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply."""
 
     op: str
-    """What is done: `add`, which also takes the place of what stood there."""
+    """The operation: `add`, which also replaces a value that is there."""
 
     path: str
     """Where, as a JSON Pointer into the book."""
 
     value: str
-    """What is to stand there."""
+    """The new value."""
 
 
 class ClockAnswer(TypedDict):
@@ -554,7 +554,7 @@ class ClockAnswer(TypedDict):
     calculate: Literal["clock"]
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Dangers."""
 
     heats: list[ClockHeat]
     """The heats in their order."""
@@ -579,7 +579,7 @@ class ClockHeat(TypedDict):
     """From the last burst to the last shot."""
 
     mass: Shown
-    """What is in the pot when it begins."""
+    """Mass in the pot at its start."""
 
     shots: int
     """How many shots are made in it."""
@@ -624,7 +624,7 @@ class ColorMatchAnswer(TypedDict):
     """The greatest ΔE₀₀ between a test piece of these colorants and the model of it: the formula is no surer than that."""
 
     statement: str
-    """What it is worth, in words."""
+    """How far to trust it, in words."""
 
 
 class ColorantDrops(TypedDict):
@@ -670,7 +670,7 @@ class CoolingAnswer(TypedDict):
     """Whether it sets so fast that the time is too long: that of a Fourier number of 0.2."""
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Dangers."""
 
     every: Shown | None
     """How often a shot can be made; none without the time at hand."""
@@ -710,7 +710,7 @@ CoolsEntry = TypedDict("CoolsEntry", {
 
 
 class CorrectAnswer(TypedDict):
-    """What to add to a pot that came out wrong."""
+    """Fix for a pot that came out wrong."""
 
     add: list[Weigh]
     """Additions, in measures of the bench."""
@@ -761,12 +761,12 @@ class CorrectAnswer(TypedDict):
 
 
 class CostAnswer(TypedDict):
-    """What it costs. `total` is `materials` − `credit` + `packing` + `work`, exactly."""
+    """Its cost. `total` is `materials` − `credit` + `packing` + `work`, exactly."""
 
     calculate: Literal["cost"]
 
     credit: MoneyShown
-    """What comes back is worth."""
+    """Worth of the mix that comes back."""
 
     lines: list[MaterialCost]
     """Each material."""
@@ -775,7 +775,7 @@ class CostAnswer(TypedDict):
     """All materials, by what is used."""
 
     pack_price: MoneyShown | None
-    """What to ask for a pack, for the margin that was stated."""
+    """Price of a pack, for the margin that was stated."""
 
     packing: MoneyShown
     """Packing."""
@@ -797,7 +797,7 @@ class CostAnswer(TypedDict):
 
 
 class CostingEntry(TypedDict):
-    """What a day costs in addition to its materials."""
+    """Cost of a day in addition to its materials."""
 
     ext: NotRequired[dict[str, Any] | None]
     """An embedding program's own data; carried through untouched."""
@@ -813,7 +813,7 @@ class CostingEntry(TypedDict):
     """Anything worth keeping with it. Default: none. Example: `"Prices before tax."`."""
 
     packing: NotRequired[list[PackingEntry] | None]
-    """What goes into each pack. Default: nothing."""
+    """Contents of each pack besides the pieces. Default: nothing."""
 
     per_heat: NotRequired[MeasuredAmount | None]
     """Work on one heat. Default: none. Example: `"4 min"`."""
@@ -946,7 +946,7 @@ class Degas(TypedDict):
 
 
 class DegasAnswer(TypedDict):
-    """What the vacuum does, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
+    """A pot in the vacuum, if no bubble bursts on the way: by the rise that was seen, or else by `entrained` at the
     `least` pressure that the dial's tolerance allows."""
 
     calculate: Literal["degas"]
@@ -958,7 +958,7 @@ class DegasAnswer(TypedDict):
     """That the rise is assumed, and what to do then; absent where the rise or the air is given."""
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Dangers."""
 
     entrained: Shown
     """Share of air in the pot before the vacuum."""
@@ -992,7 +992,7 @@ class DegasAnswer(TypedDict):
 
 
 class DoseAnswer(TypedDict):
-    """What the amount weighs."""
+    """Mass of the amount."""
 
     calculate: Literal["dose"]
 
@@ -1097,7 +1097,7 @@ class FishedWaterEntry(TypedDict):
 
 
 class FlakeAnswer(TypedDict):
-    """What the dose comes to, by the nominal size of the cut."""
+    """Particles and area of the dose, by the nominal size of the cut."""
 
     calculate: Literal["flake"]
 
@@ -1120,7 +1120,7 @@ class FlakeAnswer(TypedDict):
     """Whether its shape is taken to be a hexagon, the text naming none."""
 
     swap: FlakeSwap | None
-    """What of the other flake takes its place."""
+    """Dose of the other flake in its place."""
 
 
 class FlakeCount(TypedDict):
@@ -1146,10 +1146,10 @@ class FlakeSwap(TypedDict):
     """Its cut as it was read."""
 
     mass: Shown
-    """What to weigh."""
+    """Mass to weigh."""
 
     scoop: Shown | None
-    """What to scoop, level, where its density as scooped is known."""
+    """Volume to scoop, level, if its bulk density is known."""
 
 
 class FormulaAnswer(TypedDict):
@@ -1164,7 +1164,7 @@ class FormulaAnswer(TypedDict):
     """Mass of the mix."""
 
     parts: list[RecipePart]
-    """What to mix, by material."""
+    """Materials to mix."""
 
     volume: Shown
     """Its volume cold and liquid."""
@@ -1243,13 +1243,13 @@ HeatAnswer = TypedDict("HeatAnswer", {
     "beyond": "Shown | None",
     # How many bursts are expected.
     "bursts": "int",
-    # What can hurt somebody.
+    # Dangers.
     "cautions": "list[Caution]",
     # The temperature that it begins at, cooled as long as it stood.
     "from": "Shown",
     # Whether nothing was timed: all of this follows from the rated power, a first guess.
     "guess": "bool",
-    # What is heated, all cups together.
+    # Mass that is heated, all cups together.
     "load": "Shown",
     # How much more power than expected the bursts allow for.
     "margin": "Shown",
@@ -1259,8 +1259,7 @@ HeatAnswer = TypedDict("HeatAnswer", {
     "power": "Shown",
     # Its standard uncertainty for one more heating.
     "power_uncertainty": "Shown",
-    # What to ask about the timings: one that does not fit the others, or that ends far above the window. It counts
-    # all the same.
+    # Question about the timings: one does not fit the others, or ends far above the window. It counts all the same.
     "questioned": "str | None",
     # The setting of the oven that all of this holds for, as a share of full power.
     "setting": "Shown",
@@ -1296,7 +1295,7 @@ class HeatBand(TypedDict):
 
 
 class HeatHistoryAnswer(TypedDict):
-    """What the heat came to. Without a budget nothing is known but what is spent."""
+    """Heat of the pot. Without a budget only the heat spent is known."""
 
     calculate: Literal["heat-history"]
 
@@ -1304,7 +1303,7 @@ class HeatHistoryAnswer(TypedDict):
     """Time that the plastisol withstands with its stabilizer."""
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Dangers."""
 
     equivalent: Shown
     """This heat, as time at the reference temperature."""
@@ -1313,13 +1312,13 @@ class HeatHistoryAnswer(TypedDict):
     """All heats, this one included."""
 
     left: Shown | None
-    """What is left of it."""
+    """The part of it that is left."""
 
     over: Shown | None
-    """What is spent beyond it."""
+    """Heat spent beyond it."""
 
     spent: Shown | None
-    """What all of them spent; unknown where earlier heats were not counted."""
+    """Heat spent by all of them; unknown if earlier heats were not counted."""
 
 
 class HeatSpent(TypedDict):
@@ -1420,19 +1419,19 @@ class LayerEntry(TypedDict):
     """Its formulas: a color and a body. Example: `["reed", "plain"]`."""
 
     overlap: NotRequired[Overlap | None]
-    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
+    """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
     share: Percent
     """Its share of the cavity and the sprue; the shares of a piece add up to 100 %. Example: `"60 %"`."""
 
 
 class LeftoversAnswer(TypedDict):
-    """What of the shelf is used."""
+    """Use of the shelf."""
 
     calculate: Literal["leftovers"]
 
     notes: list[Note]
-    """What a reader must know of the day's plan."""
+    """Notes on the day's plan."""
 
     pots: list[PotLeftOvers]
     """The pots that take of it."""
@@ -1472,7 +1471,7 @@ class LimitsEntry(TypedDict):
     """Largest share of solids in a mix, by true volume. Default: 30 % (common practice, no source). Example: `"20 %"`."""
 
     sprues: NotRequired[Sprues | None]
-    """What becomes of sprues. Default: `"keep"`. Example: `"melt-again"`."""
+    """Use of the sprues. Default: `"keep"`. Example: `"melt-again"`."""
 
     tolerance: NotRequired[Percent | None]
     """Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no source).
@@ -1607,7 +1606,7 @@ class MaterialEntry(TypedDict):
     Example: `"0.3 mm"`."""
 
     kind: Kind
-    """What the material is for. Example: `"plastisol"`."""
+    """Purpose of the material. Example: `"plastisol"`."""
 
     like: NotRequired[Name | None]
     """Row of the starter table that fills in the properties omitted here. Default: none. Example: `"sodium-chloride"`."""
@@ -1670,7 +1669,7 @@ class MeasureAnswer(TypedDict):
     """The others that keep it."""
 
     wanted: str
-    """What is wanted, as text."""
+    """The dose, as text."""
 
 
 class MixAnswer(TypedDict):
@@ -1901,7 +1900,7 @@ class OrderLine(TypedDict):
     """The order it belongs to. Example: `"31"`."""
 
     overlap: NotRequired[Overlap | None]
-    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
+    """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
     pack_of: NotRequired[int | None]
     """Number of pieces in a pack. Default: none; required with `packs`. Example: `6`."""
@@ -1944,8 +1943,8 @@ class OrdersDocument(TypedDict):
     """Leftover mixes that may go into the day's pots. Default: none."""
 
     stock: NotRequired[dict[str, Amount] | None]
-    """What is in stock before the day, by material; the plan shows what runs short. Default: not known. Example: `{
-    "clear-base": "1 gal", "fine-salt": "8 lb" }`."""
+    """Stock before the day, by material; the plan shows shortages. Default: not known. Example: `{ "clear-base": "1
+    gal", "fine-salt": "8 lb" }`."""
 
 
 class OvenEntry(TypedDict):
@@ -2364,13 +2363,13 @@ class PotLeftOvers(TypedDict):
     """A pot that takes left-overs."""
 
     add: list[Weigh]
-    """What is still to be added, in measures of the bench."""
+    """Additions that are still needed, in measures of the bench."""
 
     formulas: list[str]
     """The formulas of its first stage."""
 
     from_shelf: FromShelf
-    """What goes in from the shelf."""
+    """Mix that goes in from the shelf."""
 
     heats: int
     """Heats that the pot itself takes, beyond those that the left-overs have spent."""
@@ -2435,7 +2434,7 @@ class ProductEntry(TypedDict):
     """Anything worth keeping with it. Default: none. Example: `"Sold in bags of ten."`."""
 
     overlap: NotRequired[Overlap | None]
-    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
+    """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
 
 class Proof(TypedDict):
@@ -2595,7 +2594,7 @@ class SettlingAnswer(TypedDict):
     calculate: Literal["settling"]
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Dangers."""
 
     fastest: Shown
     """How fast in the thinnest."""
@@ -2641,11 +2640,11 @@ class ShelfEntry(TypedDict):
     """The name written on it. Example: `"dusk, March 1"`."""
 
     overlap: NotRequired[Overlap | None]
-    """What to do where two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
+    """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
     parts: NotRequired[dict[str, Amount] | None]
-    """What went into the pot that it is left over from, by material, on any scale. Default: none; required without
-    `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`."""
+    """Amounts that went into the pot that it is left over from, by material, on any scale. Default: none; required
+    without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`."""
 
     spent: NotRequired[MeasuredAmount | None]
     """Heat used in these, as the sheet showed it: time at the temperature of its plastisol's budget. Default: not
@@ -2965,7 +2964,7 @@ class StaysHotAnswer(TypedDict):
     """How many times as long as the watch that time is: above 1 the temperature may be too cold, at 3 by up to 3.5 K."""
 
     cautions: list[Caution]
-    """What can hurt somebody."""
+    """Dangers."""
 
     half_full: Shown
     """The same with half of it."""
@@ -3166,7 +3165,7 @@ class UncertaintyAnswer(TypedDict):
     calculate: Literal["uncertainty"]
 
     advice: str | None
-    """What to weigh, where that would halve the uncertainty: the one that hurts, or both."""
+    """Weighing that would halve the uncertainty, if one does: of the larger source, or of both."""
 
     base_weighed: Shown | None
     """The same with the base weighed, where it is not and `readability` is given."""
@@ -3184,7 +3183,7 @@ class UncertaintyAnswer(TypedDict):
     """The half width that holds the true ratio with 95 %, relative to it."""
 
     sources: list[SourceShare]
-    """What makes it unsure, the greatest first."""
+    """Sources of its uncertainty, the greatest first."""
 
     unknown: list[str]
     """Sources of whose uncertainty nothing is known: they count as exact."""
@@ -3218,7 +3217,7 @@ class VacuumEntry(TypedDict):
 
 
 class WaterAnswer(TypedDict):
-    """What the water fills."""
+    """Volume that the water fills."""
 
     calculate: Literal["water"]
 
@@ -3235,7 +3234,7 @@ class WaterAnswer(TypedDict):
     """Its volume."""
 
     write: list[Change]
-    """What it changes in a book, as a JSON Patch (RFC 6902); empty where no mold was named."""
+    """Changes to a book, as a JSON Patch (RFC 6902); empty if no mold was named."""
 
 
 class WaterEntry(TypedDict):

@@ -96,7 +96,7 @@ impl Resolver {
         Some((tools?, vessels, Injectors { holds: holds?, keeps, count }))
     }
 
-    /// What a cup holds to its brim, which lies no lower than its highest mark.
+    /// Volume of a cup to its brim, which is not below its highest mark.
     fn brim(
         &mut self,
         path: &Path<'_>,
@@ -118,7 +118,7 @@ impl Resolver {
     }
 }
 
-/// What the shop has found of its tools, over the library's figures.
+/// The shop's own figures of its tools, else the library's.
 pub(crate) fn tool_uncertainty(entry: Option<&ToolUncertaintyEntry>) -> ToolUncertainty {
     let mut tools = ToolUncertainty::default();
     let Some(entry) = entry else { return tools };

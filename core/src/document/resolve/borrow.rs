@@ -20,7 +20,7 @@ enum From {
     Practice(f64),
 }
 
-/// What is borrowed for a kind, and its standard uncertainty in g/mL: how far materials of the kind differ, estimated
+/// Value that is borrowed for a kind, and its standard uncertainty in g/mL: how far materials of the kind differ, estimated
 /// from the rows of the starter table and their notes where it has several (common practice, no source).
 const fn lent(kind: Kind, property: Property) -> Option<(From, f64)> {
     Some(match (kind, property) {

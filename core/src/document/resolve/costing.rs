@@ -91,7 +91,7 @@ impl Resolver {
     fn in_currency(&mut self, first: &mut Option<Currency>, path: &Path<'_>, price: &Price) {
         let (expected, found) = (*first.get_or_insert(price.currency), price.currency);
         if found != expected {
-            self.tell(path, &CostError::MixedCurrencies { expected, found });
+            self.report(path, &CostError::MixedCurrencies { expected, found });
         }
     }
 }

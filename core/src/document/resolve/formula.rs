@@ -50,7 +50,7 @@ impl Resolver {
         };
         let doses = self.doses(&path.key("doses"), &entry.doses, &DOSE_DIMENSIONS, materials);
         if per.is_none() && doses.iter().any(|dose| dose.amount.basis().is_none()) {
-            self.tell(path, &FormulaError::NoPer(name.to_owned()));
+            self.report(path, &FormulaError::NoPer(name.to_owned()));
         }
         Formula { name: name.to_owned(), per, base, doses }
     }

@@ -1,4 +1,4 @@
-//! What a material says of heat, and a flake of its cut.
+//! Heat of a material, and the cut of a flake.
 
 use super::Resolver;
 use crate::document::book::MaterialEntry;
@@ -13,7 +13,7 @@ use crate::process::history::Kinetics;
 use crate::quantity::{Measurable, Ratio};
 
 impl Resolver {
-    /// What a material says of heat and flake.
+    /// Heat and flake of a material.
     pub(super) fn heat_and_flake(
         &mut self,
         path: &Path<'_>,

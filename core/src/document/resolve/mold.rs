@@ -120,7 +120,7 @@ impl Resolver {
         };
         let (at, take_out) = (at?, take_out?);
         if at >= take_out {
-            self.tell(path, &ShotCoolingError::MoldTooWarm { mold: at, take_out });
+            self.report(path, &ShotCoolingError::MoldTooWarm { mold: at, take_out });
             return None;
         }
         Some(MoldCooling { section: section?, at, take_out, heat_capacity })

@@ -178,7 +178,7 @@ mod tests {
         book_from_text(BOOK).unwrap_or_else(|faults| panic!("{faults}"))
     }
 
-    fn told(faults: &Faults) -> Vec<(String, String)> {
+    fn places(faults: &Faults) -> Vec<(String, String)> {
         faults.iter().map(|fault| (fault.path.clone(), fault.code.to_string())).collect()
     }
 
@@ -219,7 +219,7 @@ mod tests {
         let faults = orders_from_text(&text, &small()).unwrap_err();
         let expected = (format!("/lines/0{path}"), code.to_owned());
         // What a line without formulas lacks is reported in one place, or in both that would mend it.
-        assert!(told(&faults).contains(&expected) || code == "product-or-mold", "{faults}");
+        assert!(places(&faults).contains(&expected) || code == "product-or-mold", "{faults}");
         assert_eq!(faults.count(), 1, "{faults}");
     }
 
@@ -229,7 +229,7 @@ mod tests {
         let faults = orders_from_text(&orders(&format!("{line}, {line}")), &small()).unwrap_err();
         assert_eq!(faults.count(), 4, "{faults}");
         let none = orders_from_text(&orders(""), &small()).unwrap_err();
-        assert_eq!(told(&none), [("/lines".to_owned(), "no-lines".to_owned())]);
+        assert_eq!(places(&none), [("/lines".to_owned(), "no-lines".to_owned())]);
     }
 
     #[test]

@@ -17,7 +17,7 @@ use crate::quantity::{
     ThermodynamicTemperature, Time, Volume,
 };
 
-/// What a timed mix is like.
+/// Properties of a timed mix.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Timed {
     /// Cold and liquid; needed where a volume was timed.
@@ -222,7 +222,7 @@ impl Resolver {
         match wanted {
             Some(wanted) if wanted != oven.setting() => {
                 let mixed = HeatError::MixedSettings { first: wanted, other: oven.setting() };
-                self.tell(&path, &mixed);
+                self.report(&path, &mixed);
                 None
             }
             _ => Some(oven),

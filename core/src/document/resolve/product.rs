@@ -12,7 +12,7 @@ use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
 use crate::plan::day::recipe_of;
 
-/// What a product of the book, or an order line of its own, asks for.
+/// Mold and formulas of a product of the book, or of an order line of its own.
 pub(super) struct Wanted<'a> {
     pub(super) mold: Option<&'a Name>,
     pub(super) formulas: Option<&'a [Name]>,
@@ -110,7 +110,7 @@ impl Resolver {
                 "too-few-injectors",
                 path,
                 &format_args!("A piece of {layers} layers takes {layers} injectors at once; the bench has {there}."),
-                &format_args!("Write \"count\": {layers} at the bench's injector, if there are so many."),
+                &format_args!("Write \"count\": {layers} at the bench's injector, if the shop has that many."),
             );
         }
     }
@@ -142,7 +142,7 @@ impl Resolver {
     }
 
     /// Whether no fault has been found in what the recipe of `layer` comes from. Where one has, it is
-    /// reported there; that the recipe cannot be had follows, and is no fault more.
+    /// reported there; that the recipe cannot be had follows from it, and is not another fault.
     fn is_sound(&self, layer: &Layer, book: &Book) -> bool {
         let formulas = || layer.formulas.iter().filter_map(|&index| book.formulas.get(index));
         let is_material_sound = |id| match book.materials.get(id) {

@@ -85,7 +85,7 @@ impl Resolver {
         })
     }
 
-    /// What a left-over has spent. It counts at one temperature: that of the budget of its plastisols.
+    /// Heat spent by a leftover. It counts at one temperature: that of the budget of its plastisols.
     fn spent(
         &mut self,
         path: &Path<'_>,
@@ -137,7 +137,7 @@ impl Resolver {
         whole.then_some(mix)
     }
 
-    /// What is in stock of each material.
+    /// Stock of each material.
     pub(super) fn stock(&mut self, amounts: &Named<Amount>, book: &Book) -> Option<Vec<InStock>> {
         self.each_named(&At("/stock"), amounts, |resolver, path, name, amount| {
             let (material, held) = resolver.mass_at(name, amount, path, book)?;

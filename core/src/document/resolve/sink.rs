@@ -18,7 +18,7 @@ impl Resolver {
         self.body(&parent.key("body"), entry?)
     }
 
-    /// What a piece is like as it sinks.
+    /// Body of a piece, for how it sinks.
     pub(crate) fn body(&mut self, path: &Path<'_>, entry: &BodyEntry) -> Option<PieceBody> {
         let shape = self.body_shape(path, entry);
         let drop = match &entry.drop {
@@ -111,7 +111,7 @@ impl Resolver {
             }
             (Some(_), Some(_)) => {
                 let error = ParameterError::new(absolute, Problem::Excludes(practical));
-                self.tell(&path.key(absolute.name()), &error);
+                self.report(&path.key(absolute.name()), &error);
                 return None;
             }
         };

@@ -18,7 +18,7 @@ fn read(book: &Value) -> Result<Book, Faults> {
     BookDocument::from_text(&book.to_string()).and_then(|document| Book::try_from(&document))
 }
 
-fn told(faults: &Faults) -> Vec<(String, String)> {
+fn places(faults: &Faults) -> Vec<(String, String)> {
     faults.iter().map(|fault| (fault.path.clone(), fault.code.to_string())).collect()
 }
 
@@ -49,7 +49,7 @@ fn told(faults: &Faults) -> Vec<(String, String)> {
 #[case("/bench/balance/reads", json!("0 g"), "/bench/balance/reads", "out-of-range")]
 #[case("/limits", json!({ "confidence": "100 %" }), "/limits/confidence", "confidence-out-of-range")]
 #[case("/limits", json!({ "most_full": "0 %" }), "/limits/most_full", "share-of-nothing")]
-fn one_slip_is_told_once_at_its_place(
+fn one_slip_is_reported_once_at_its_place(
     #[case] place: &str,
     #[case] value: Value,
     #[case] path: &str,
@@ -63,7 +63,7 @@ fn one_slip_is_told_once_at_its_place(
         parent => parent[key] = value,
     }
     let faults = read(&document).unwrap_err();
-    assert_eq!(told(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
+    assert_eq!(places(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
 }
 
 #[test]
@@ -166,7 +166,7 @@ fn a_book_may_say_nothing() {
 #[case("/molds/worm/body/stick", "length", json!("12 mm"), "/molds/worm/body/stick", "sink-stick-too-short")]
 #[case("/limits/water", "salinity_absolute", json!("90 g/kg"), "/limits/water/salinity_absolute", "out-of-range")]
 #[case("/limits/water", "temperature", json!("90 °C"), "/limits/water/temperature", "out-of-range")]
-fn one_slip_in_what_the_process_takes_is_told_once(
+fn one_slip_in_what_the_process_takes_is_reported_once(
     #[case] parent: &str,
     #[case] field: &str,
     #[case] value: Value,
@@ -176,5 +176,5 @@ fn one_slip_in_what_the_process_takes_is_told_once(
     let mut book = process_book();
     book.pointer_mut(parent).unwrap()[field] = value;
     let faults = read(&book).unwrap_err();
-    assert_eq!(told(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
+    assert_eq!(places(&faults), [(path.to_owned(), code.to_owned())], "{faults}");
 }

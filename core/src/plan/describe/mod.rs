@@ -19,7 +19,7 @@ use crate::show::Calculated;
 
 impl Workshop<'_> {
     /// The plan of `day` that is laid out so.
-    pub(super) fn tell(
+    pub(super) fn describe(
         &self,
         day: &Day,
         layout: &Layout<'_>,
