@@ -355,7 +355,7 @@ impl DegasCup {
     /// without air.
     ///
     /// # Errors
-    /// Those of [`Vessel::fill_mark`], [`DegasError::Parameters`] for a batch that is not above zero, and
+    /// Those of [`DegasCup::fill_mark`], [`DegasError::Parameters`] for a batch that is not above zero, and
     /// [`DegasError::TooManyFills`] for one of more than a thousand fills.
     pub fn fills(
         self,
@@ -371,7 +371,7 @@ impl DegasCup {
     /// The same for a batch whose level is `standing` and that swells to `rise` times that, for whatever reason.
     ///
     /// # Errors
-    /// Those of [`Vessel::fills`]; [`DegasError::Parameters`] for a rise below 1.
+    /// Those of [`DegasCup::fills`]; [`DegasError::Parameters`] for a rise below 1.
     pub fn fills_rising(self, standing: Volume, rise: Ratio) -> Result<Fills, DegasError> {
         let mut check = Check::new();
         check.number(Parameter::LiquidVolume, standing.value).number(Parameter::Rise, rise.value);

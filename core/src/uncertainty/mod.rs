@@ -15,7 +15,7 @@
 //! note 2). So what a source does to both sides of a ratio cancels as it does at the bench. The step is the
 //! standard uncertainty: nothing has to be tuned, and the slope is that over the range of the input.
 //! Where the calculation refuses one of the two (a share beyond 1), the other side alone gives the slope, and
-//! the [`Share`] has it. Any calculation will do; its choices (how many shots, which cup) must be held
+//! the [`Contribution`] has it. Any calculation will do; its choices (how many shots, which cup) must be held
 //! while it is.
 //!
 //! **Where this fails.** First order sees no effect of an input whose slope is zero at its value, and none of
