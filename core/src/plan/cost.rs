@@ -405,10 +405,10 @@ impl<'a> Calculation<'a> {
             true => String::new(),
             false => format!("{words}{}", shown(money)),
         };
-        let shelf = unless_none(self.from_shelf, " and left-over for ");
+        let shelf = unless_none(self.from_shelf, " and leftover for ");
         let credit = match unless_none(self.credit, ", of which ") {
             none if none.is_empty() => none,
-            credit => format!("{credit} stays as left-over"),
+            credit => format!("{credit} stays as leftover"),
         };
         let text = format!(
             "Materials for {}{shelf}{credit}; packing {}; work {}: {} altogether.",

@@ -64,7 +64,7 @@ impl LeftoversRequest {
             return Err(Faults::from(Fault {
                 code: "shelf-missing".into(),
                 path: "/orders".into(),
-                message: "The orders name no left-over.".into(),
+                message: "The orders name no leftover.".into(),
                 help: "Add one: \"shelf\": [{ \"name\": \"dusk\", \"formulas\": [\"dusk\", \"plain\"], \"mass\": \"120 g\", \"heats\": 1 }].".into(),
             }));
         }

@@ -25,7 +25,7 @@ impl Resolver {
                     "shelf-name-twice",
                     &path.key("name"),
                     &format_args!("\"{}\" is on the shelf twice.", entry.name.0),
-                    &"Give each left-over a name of its own.",
+                    &"Give each leftover a name of its own.",
                 );
             }
             names.push(&entry.name);

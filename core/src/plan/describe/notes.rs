@@ -32,9 +32,9 @@ pub(super) fn taken_apart(apart: &TakenApart<'_>) -> Note {
 /// Why a pot is more than its orders need.
 pub(super) fn raised(pot: usize, raised: &Raised) -> Note {
     let why = match &raised.why {
-        WhyRaised::Oven => "the oven does not heat less evenly".to_string(),
+        WhyRaised::Oven => "less would not heat evenly".to_string(),
         WhyRaised::Dosing { material, tolerance } => format!(
-            "the bench doses \"{material}\" to {} in no less",
+            "less cannot get its \"{material}\" to {} with the tools of the bench",
             text::percent((*tolerance).into()).text
         ),
     };
@@ -109,7 +109,7 @@ pub(super) fn feed_not_known(shots: &[Shots<'_>]) -> Option<Note> {
     (!names.is_empty()).then(|| Note {
         code: "feed-not-known".to_string(),
         message: format!(
-            "Feed share not known of {}: pieces are shown fed {share} of their contraction; the range holds either way. Weigh some to learn it.",
+            "No feed share stated for {}: assumed {share}; the range holds either way. Weigh ten pieces to measure it.",
             names.join(", ")
         ),
     })
@@ -130,13 +130,13 @@ fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<
         Assumption::NoExpansion(_) => (
             "no-expansion",
             format!(
-                "Expansion not known of {names}: taken as none, so that shots are calculated a little heavy."
+                "No expansion stated for {names}: assumed none, which makes shots a little heavy."
             ),
         ),
         Assumption::NoShotWindow(_) => (
             "no-shot-window",
             format!(
-                "Shot window not known of {names}: shots are calculated at 20 °C, a little heavy."
+                "No shot window stated for {names}: shots are calculated at 20 °C, which makes them a little heavy."
             ),
         ),
     };
