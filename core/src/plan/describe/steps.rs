@@ -558,14 +558,13 @@ fn readings(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<Ste
         let text = "Heat in short bursts, with a thermometer".to_string();
         return Vec::from([numbered(1, text, "heated".to_string())]);
     };
-    let all = heating.bands.len();
     let mut from: Option<&str> = None;
-    let mut items: Vec<StepItem> = Vec::with_capacity(all.saturating_add(1));
+    let mut items: Vec<StepItem> = Vec::with_capacity(heating.bands.len().saturating_add(1));
     for (number, HeatBand { below, burst, .. }) in (1..).zip(&heating.bands) {
         let (burst, below) = (&burst.text, below.text.as_str());
         let reading =
             from.map_or_else(|| format!("under {below}"), |at| format!("{at} to {below}"));
-        let text = format!("Burst {number} of {all}: {burst} while it shows {reading}");
+        let text = format!("{burst} while it shows {reading}");
         items.push(numbered(number, text, burst.clone()));
         from = Some(below);
     }
