@@ -423,9 +423,11 @@ impl<'l> Day<'l> {
             sum + draw.layer.mass.fill * f64::from(draw.shots)
         });
         let per_shot = own.layer.mass.fill;
+        // The injector is emptied back for a reheat, but for what stays in it.
+        let kept = self.book.injector.keeps * stage.layout.recipe.melt.hot;
         let cup = Cup {
             recipe: stage.layout.recipe,
-            mass: stage.layout.held - taken - per_shot * f64::from(run.after),
+            mass: stage.layout.held - taken - kept - per_shot * f64::from(run.after),
             hot: &[],
             vessel: pot.vessel,
             first: false,

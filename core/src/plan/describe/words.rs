@@ -405,12 +405,17 @@ pub(super) fn shoot(
     let text = format!("Shoot {}{with}: {shots}, {loads}.{stir} Top off.", draw.mold);
     let mut details = Vec::new();
     if let (Some(late), Some(from)) = (late, &stage.shoot_from) {
-        let cold = format!("Stringy, or under {}:", from.text);
+        let cold = format!("Under {}:", from.text);
         details.push(match (late.burst, late.too_little) {
-            (Some(burst), 0) => format!("{cold} heat {}, stir, read, repeat.", burst.text),
+            (Some(burst), 0) => {
+                format!("{cold} injector back in, heat {}, stir, read.", burst.text)
+            }
             (Some(burst), last) => {
                 let last = if last == 1 { "shot".to_string() } else { counted(last, "shot") };
-                format!("{cold} heat {}, stir, read, repeat; last {last}: stop.", burst.text)
+                format!(
+                    "{cold} injector back in, heat {}, stir, read; last {last}: stop.",
+                    burst.text
+                )
             }
             (None, _) => format!("{cold} stop, what is left is too little to reheat."),
         });

@@ -185,6 +185,9 @@ pub(in crate::plan) fn late(
     let oven = book.oven.as_ref()?;
     let before = |shot: u32| {
         let cup = Cup { mass: cup.mass - per_shot * f64::from(shot), ..*cup };
+        if cup.mass <= Mass::default() {
+            return Some(None);
+        }
         match heating_in(oven, book, &[cup]) {
             Ok(heating) => Some(heating.bands.last().map(|band| band.burst.clone())),
             Err(note) => (note.code == TOO_FINE).then_some(None),
