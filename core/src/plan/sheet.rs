@@ -10,9 +10,10 @@ mod sink;
 
 use alloc::format;
 use alloc::string::{String, ToString};
+use alloc::vec::Vec;
 use core::fmt;
 
-use super::{Plan, PlannedLine};
+use super::{Plan, PlanStep, PlannedLine, Pot, Stage, StepAt, Weigh};
 use crate::show::page::Page;
 
 /// The sheet of a plan, by `Display`.
@@ -81,6 +82,18 @@ impl fmt::Display for Notes<'_> {
         page.borrowed(&plan.borrowed);
         f.write_str(page.text())
     }
+}
+
+/// The stage of a pot that a step is at.
+fn stage_at<'p>(pot: &'p Pot, at: &StepAt) -> Option<&'p Stage> {
+    pot.stages.get((at.stage as usize).checked_sub(1)?)
+}
+
+/// The entries of the stage's weigh list that go in at a step.
+fn weighed<'p>(pot: &'p Pot, step: &PlanStep, at: &StepAt) -> Vec<&'p Weigh> {
+    let list = stage_at(pot, at).map_or(&[][..], |stage| &stage.weigh);
+    let places = step.items.iter().filter_map(|item| item.weigh);
+    places.filter_map(|place| list.get((place as usize).checked_sub(1)?)).collect()
 }
 
 /// The product of a line, with the shape in a mold with unlike cavities.

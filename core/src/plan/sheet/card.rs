@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::called;
+use super::{called, stage_at, weighed};
 use crate::bench::Tool;
 use crate::caution::Caution;
 use crate::plan::{
@@ -81,9 +81,7 @@ impl Page {
         }
         let lead = format!("{:>2} ", at.number);
         let line = format!("{lead}{text}");
-        let stage = pot.stages.get((at.stage as usize).saturating_sub(1));
-        let weigh = |place: u32| stage?.weigh.get((place as usize).checked_sub(1)?);
-        let list: Vec<&Weigh> = step.items.iter().filter_map(|item| weigh(item.weigh?)).collect();
+        let list = weighed(pot, step, at);
         // A short line and the first one of the table, or the only one of the list, may be one.
         let is_joined = match list.as_slice() {
             [] => !at.readings.is_empty() && own.is_empty() && self.joined(&line, at, plan),
@@ -109,7 +107,8 @@ impl Page {
         if !is_joined {
             self.readings(&at.readings, plan.measures);
         }
-        let draw = at.draw.and_then(|draw| stage?.draws.get((draw as usize).checked_sub(1)?));
+        let draw =
+            at.draw.and_then(|draw| stage_at(pot, at)?.draws.get((draw as usize).checked_sub(1)?));
         if let Some(draw) = draw.filter(|_| step.kind == StepKind::Shoot) {
             let now = step.items.iter().filter_map(|item| item.shots).fold(0, u32::saturating_add);
             if shown.shots(at, now) >= draw.shots {
@@ -117,9 +116,9 @@ impl Page {
                 self.pieces(draw, is_counted_here);
             }
         }
-        let details: Vec<&str> = at.details.iter().map(String::as_str).collect();
-        let details = details.into_iter().filter(|detail| shown.is_first(detail));
-        let details = details.collect::<Vec<_>>().join(" ");
+        let details = at.details.iter().map(String::as_str);
+        let details: Vec<&str> = details.filter(|detail| shown.is_first(detail)).collect();
+        let details = details.join(" ");
         if !details.is_empty() {
             self.wrapped("   ", &details);
         }

@@ -5,6 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::card::names;
+use super::weighed;
 use crate::material::Property;
 use crate::plan::{Borrowed, Plan, Pot, ProofFormula, ProofReason, StepAt, Way, Weigh};
 use crate::show::Calculated;
@@ -40,11 +41,7 @@ impl Page {
         self.rule('-');
         for step in &plan.steps {
             for at in step.at.iter().filter(|at| at.pot == pot.pot) {
-                let stage = pot.stages.get((at.stage as usize).saturating_sub(1));
-                let weigh = |place: u32| stage?.weigh.get((place as usize).checked_sub(1)?);
-                let list: Vec<&Weigh> =
-                    step.items.iter().filter_map(|item| weigh(item.weigh?)).collect();
-                self.step_notes(at, &list);
+                self.step_notes(at, &weighed(pot, step, at));
             }
         }
     }
