@@ -1,6 +1,6 @@
 //! The steps of the day, in the order of work.
 
-use alloc::collections::BTreeMap;
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -118,17 +118,31 @@ fn at_work<'l>(
 /// molds that they are shot into. Of pots that are alike in that too it does not matter which is which.
 pub(super) fn ids(pots: &[PotLayout<'_>]) -> Vec<String> {
     let mut keys: Vec<String> = Vec::with_capacity(pots.len());
+    // Taken names, and the number that each was last given with: a large day has many pots alike.
+    let mut taken: BTreeSet<String> = BTreeSet::new();
+    let mut last: BTreeMap<String, u32> = BTreeMap::new();
     for pot in pots {
         let first = pot.stages.first().map(|stage| named(&stage.recipe.name())).unwrap_or_default();
         let mut key = first;
-        if keys.contains(&key) {
+        if taken.contains(&key) {
             let draws = pot.stages.iter().flat_map(|stage| &stage.draws);
             let mut molds: Vec<&str> = draws.map(|draw| draw.of.batch.mold.name.as_str()).collect();
             molds.sort_unstable();
             molds.dedup();
             key = format!("{key} for {}", named(&molds.join(" + ")));
         }
-        keys.push(free(key, |taken| keys.iter().any(|key| key == taken)));
+        if taken.contains(&key) {
+            let number = last.entry(key.clone()).or_insert(1);
+            key = loop {
+                *number = number.saturating_add(1);
+                let numbered = format!("{key} ({number})");
+                if !taken.contains(&numbered) {
+                    break numbered;
+                }
+            };
+        }
+        taken.insert(key.clone());
+        keys.push(key);
     }
     keys
 }
