@@ -2,14 +2,14 @@
 
 use alloc::sync::Arc;
 
-use super::{BookDocument, Format, MadeFrom, OrdersDocument, PlanDocument};
+use super::{BookDocument, Format, MadeFrom, OpenPlan, OrdersDocument, PlanDocument};
 use crate::book::Book;
 use crate::fault::Faults;
 use crate::plan::Plan;
 use crate::plan::day::Day;
 
-/// A shop's book, read once, checked, and ready to plan any number of days. Its plans carry the documents they were made
-/// from.
+/// A shop's book, read once, checked, and ready to plan any number of days and to answer any number of requests. Its plans
+/// carry the documents they were made from. A clone is the same book, not a copy.
 ///
 /// ```
 /// use pourwright::document::LoadedBook;
@@ -24,7 +24,7 @@ use crate::plan::day::Day;
 #[derive(Debug, Clone)]
 pub struct LoadedBook {
     written: Arc<BookDocument>,
-    ready: Book,
+    ready: Arc<Book>,
 }
 
 impl LoadedBook {
@@ -60,13 +60,29 @@ impl LoadedBook {
     pub fn plan_text(&self, orders: &str) -> Result<PlanDocument, Faults> {
         self.plan(OrdersDocument::from_text(orders)?)
     }
+
+    /// Plans the day of an order list in JSON text, and keeps the plan open.
+    ///
+    /// # Errors
+    /// Those of [`LoadedBook::plan_text`].
+    pub fn open_plan_text(&self, orders: &str) -> Result<OpenPlan, Faults> {
+        Ok(OpenPlan::new(self.clone(), self.plan_text(orders)?))
+    }
 }
 
 impl TryFrom<BookDocument> for LoadedBook {
     type Error = Faults;
 
     fn try_from(written: BookDocument) -> Result<Self, Faults> {
-        let ready = Book::try_from(&written)?;
-        Ok(Self { written: Arc::new(written), ready })
+        Self::try_from(Arc::new(written))
+    }
+}
+
+impl TryFrom<Arc<BookDocument>> for LoadedBook {
+    type Error = Faults;
+
+    fn try_from(written: Arc<BookDocument>) -> Result<Self, Faults> {
+        let ready = Arc::new(Book::try_from(&*written)?);
+        Ok(Self { written, ready })
     }
 }

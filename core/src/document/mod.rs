@@ -7,6 +7,7 @@
 pub mod book;
 pub mod costing;
 pub mod loaded;
+pub mod open_plan;
 pub mod orders;
 pub mod plan;
 pub mod process;
@@ -16,6 +17,7 @@ pub mod written;
 
 pub use book::{BookDocument, Format};
 pub use loaded::LoadedBook;
+pub use open_plan::OpenPlan;
 pub use orders::OrdersDocument;
 pub use plan::PlanDocument;
 pub use starter::StarterDocument;

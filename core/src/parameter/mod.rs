@@ -271,7 +271,7 @@ parameters! {
         "The tools on the bench.";
     Body body None (text "a stick or a ball") (required)
         "Shape and size of the piece as it sinks.";
-    Book book None (text "a book document") (required)
+    Book book None (text "a book document") (text "the open book; required without one")
         "The shop's book.";
     BudgetWith budget_with Pure (0 to 1) (zero)
         "Stabilizer that the heat budget is stated for, by mass of base.";
@@ -576,7 +576,7 @@ parameters! {
         "Tare the balance and weigh that piece again.";
     Pieces pieces Count (1 to 1000000) (required)
         "Number of good pieces needed.";
-    Plan plan None (text "a plan") (required)
+    Plan plan None (text "a plan") (text "the open plan; required without one")
         "The plan of the day, as the library made it.";
     PointHardness point_hardness Pure (0 to 100) (required)
         "Durometer reading of a measured point.";

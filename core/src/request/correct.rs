@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::formula::{base_mass, combined};
-use super::request;
+use super::{Open, request};
 use crate::book::Book;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
@@ -27,11 +27,11 @@ request! {
     /// `"pot": { "clear-base": "2 1/4 cup" }`. Without `base`, `pot` names all that is in the cup.
     pub struct CorrectRequest {
         required {
-            book: BookDocument,
             formulas: Vec<Name>,
             pot: Named<Amount>,
         }
         optional {
+            book: BookDocument,
             overlap: Overlap,
             pot_base: Amount,
             still_there: Amount,
@@ -47,10 +47,11 @@ impl CorrectRequest {
     /// # Errors
     /// Faults of the book, unknown names, amounts that are none of a material, an empty pot or one
     /// fuller than its cup, an addition that the bench cannot measure.
-    pub fn answer(&self) -> Result<PutRight, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
+    pub fn answer(mut self, open: Open<'_>) -> Result<PutRight, Faults> {
+        let loaded = open.book(self.book.take())?;
+        let book = loaded.ready();
         let mut resolver = Resolver::new(book.system);
-        let response = self.response(&book, &mut resolver);
+        let response = self.response(book, &mut resolver);
         resolver.finish(response)
     }
 

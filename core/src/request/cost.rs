@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::formula::Wanted;
-use super::{request, response};
+use super::{Open, request, response};
 use crate::book::Book;
 use crate::cost::{CostError, Job, JobCost, Labor, Money, Packing, Profit, Used};
 use crate::document::book::{BookDocument, PriceText};
@@ -23,10 +23,10 @@ request! {
     /// Asks what an amount of one or more formulas costs.
     pub struct CostRequest {
         required {
-            book: BookDocument,
             formulas: Vec<Name>,
         }
         optional {
+            book: BookDocument,
             overlap: Overlap,
             base_amount: Amount,
             finished_amount: Amount,
@@ -73,8 +73,9 @@ impl CostRequest {
     ///
     /// # Errors
     /// Faults of the book, unknown formulas, every missing price, prices in different currencies.
-    pub fn answer(&self) -> Result<CostResponse, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
+    pub fn answer(mut self, open: Open<'_>) -> Result<CostResponse, Faults> {
+        let loaded = open.book(self.book.take())?;
+        let book = loaded.ready();
         let mut resolver = Resolver::new(book.system);
         let wanted = Wanted {
             formulas: &self.formulas,
@@ -83,8 +84,8 @@ impl CostRequest {
             finished: self.finished_amount,
         };
         let response = wanted
-            .mix(&book, &mut resolver)
-            .and_then(|(_, mix)| self.response(&book, &mix, &mut resolver));
+            .mix(book, &mut resolver)
+            .and_then(|(_, mix)| self.response(book, &mix, &mut resolver));
         resolver.finish(response)
     }
 

@@ -3,7 +3,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{request, response};
+use super::{Open, request, response};
 use crate::book::Book;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
@@ -19,10 +19,10 @@ request! {
     /// Asks for the recipe of one or more formulas, for an amount of base or of finished mix.
     pub struct FormulaRequest {
         required {
-            book: BookDocument,
             formulas: Vec<Name>,
         }
         optional {
+            book: BookDocument,
             overlap: Overlap,
             base_amount: Amount,
             finished_amount: Amount,
@@ -64,8 +64,9 @@ impl FormulaRequest {
     ///
     /// # Errors
     /// Faults of the book, unknown formulas, a recipe that cannot be had, two amounts at once.
-    pub fn answer(&self) -> Result<FormulaResponse, Faults> {
-        let book = Book::try_from(&self.book).map_err(|faults| faults.below("/book"))?;
+    pub fn answer(mut self, open: Open<'_>) -> Result<FormulaResponse, Faults> {
+        let loaded = open.book(self.book.take())?;
+        let book = loaded.ready();
         let mut resolver = Resolver::new(book.system);
         let wanted = Wanted {
             formulas: &self.formulas,
@@ -73,8 +74,8 @@ impl FormulaRequest {
             base: self.base_amount,
             finished: self.finished_amount,
         };
-        let response = wanted.mix(&book, &mut resolver).and_then(|(recipe, mix)| {
-            let response = describe(&recipe, &mix, &book);
+        let response = wanted.mix(book, &mut resolver).and_then(|(recipe, mix)| {
+            let response = describe(&recipe, &mix, book);
             resolver.keep(&Path::ROOT, response)
         });
         resolver.finish(response)

@@ -3,8 +3,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::plan::plan_of;
-use super::{request, response};
+use super::{Open, request, response};
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::fault::{Fault, Faults};
@@ -17,10 +16,11 @@ request! {
     /// so that as much as possible is used. A build without the feature `solver` refuses.
     pub struct LeftoversRequest {
         required {
-            book: BookDocument,
             orders: OrdersDocument,
         }
-        optional {}
+        optional {
+            book: BookDocument,
+        }
     }
 }
 
@@ -59,7 +59,7 @@ impl LeftoversRequest {
     ///
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan; an empty shelf.
-    pub fn answer(self) -> Result<LeftoversResponse, Faults> {
+    pub fn answer(self, open: Open<'_>) -> Result<LeftoversResponse, Faults> {
         if self.orders.shelf.as_ref().is_none_or(Vec::is_empty) {
             return Err(Faults::from(Fault {
                 code: "shelf-missing".into(),
@@ -68,7 +68,8 @@ impl LeftoversRequest {
                 help: "Add one: \"shelf\": [{ \"name\": \"dusk\", \"formulas\": [\"dusk\", \"plain\"], \"mass\": \"120 g\", \"heats\": 1 }].".into(),
             }));
         }
-        Ok(plan_of(self.book, self.orders)?.plan.into())
+        let made = open.book(self.book)?.plan(self.orders);
+        Ok(made.map_err(|faults| faults.below("/orders"))?.plan.into())
     }
 }
 

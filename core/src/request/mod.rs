@@ -5,6 +5,9 @@
 //! It can be used at three depths: typed ([`Request::answer`]), as a JSON value
 //! ([`answer_value`]) and as JSON text ([`answer_text`]).
 //!
+//! Requests that take a `book` can be asked of a loaded book instead ([`LoadedBook::answer_text`]), those that take a `plan`
+//! of an open plan ([`OpenPlan::answer_text`]); they then leave it out.
+//!
 //! ```
 //! use pourwright::request::answer_text;
 //!
@@ -39,6 +42,7 @@ mod heat_history;
 mod leftovers;
 mod measure;
 mod mix;
+mod open;
 mod plan;
 mod record;
 mod salt;
@@ -78,6 +82,7 @@ pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
 pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
+pub use open::Open;
 pub use plan::PlanRequest;
 pub use record::RecordRequest;
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
@@ -95,8 +100,8 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use crate::document::PlanDocument;
 use crate::document::resolve::Resolver;
+use crate::document::{LoadedBook, OpenPlan, PlanDocument};
 use crate::fault::{Fault, Faults};
 use crate::json::nearest::nearest;
 use crate::json::reader::{Node, Read};
@@ -144,7 +149,10 @@ macro_rules! request {
 use request;
 
 macro_rules! calculations {
-    ($($(#[$meta:meta])* $Calculation:ident = $name:literal: $Request:ty => $Response:ty;)*) => {
+    (
+        plain { $($(#[$plain_meta:meta])* $Plain:ident = $plain_name:literal: $PlainRequest:ty => $PlainResponse:ty;)* }
+        of_book { $($(#[$meta:meta])* $OfBook:ident = $name:literal: $Request:ty => $Response:ty;)* }
+    ) => {
         /// A calculation to do.
         #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -152,7 +160,8 @@ macro_rules! calculations {
         #[allow(clippy::large_enum_variant)] // one request at a time, never a list of them
         #[non_exhaustive]
         pub enum Request {
-            $($(#[$meta])* #[serde(rename = $name)] $Calculation($Request),)*
+            $($(#[$plain_meta])* #[serde(rename = $plain_name)] $Plain($PlainRequest),)*
+            $($(#[$meta])* #[serde(rename = $name)] $OfBook($Request),)*
         }
 
         /// Result of a calculation.
@@ -162,11 +171,12 @@ macro_rules! calculations {
         #[allow(clippy::large_enum_variant)] // one response at a time, never a list of them
         #[non_exhaustive]
         pub enum Response {
-            $($(#[$meta])* #[serde(rename = $name)] $Calculation($Response),)*
+            $($(#[$plain_meta])* #[serde(rename = $plain_name)] $Plain($PlainResponse),)*
+            $($(#[$meta])* #[serde(rename = $name)] $OfBook($Response),)*
         }
 
         /// The names of all calculations.
-        pub const CALCULATIONS: &[&str] = &[$($name,)*];
+        pub const CALCULATIONS: &[&str] = &[$($plain_name,)* $($name,)*];
 
         impl Request {
             /// Does the calculation.
@@ -174,22 +184,33 @@ macro_rules! calculations {
             /// # Errors
             /// All faults of the request together, with paths into it.
             pub fn answer(self) -> Result<Response, Faults> {
+                self.answer_of(Open::default())
+            }
+
+            /// Does the calculation with the book and plan that are open.
+            ///
+            /// # Errors
+            /// All faults of the request together, with paths into it.
+            pub fn answer_of(self, open: Open<'_>) -> Result<Response, Faults> {
                 match self {
-                    $(Self::$Calculation(request) => {
-                        request.answer().map(Response::$Calculation)
-                    })*
+                    $(Self::$Plain(request) => request.answer().map(Response::$Plain),)*
+                    $(Self::$OfBook(request) => request.answer(open).map(Response::$OfBook),)*
                 }
             }
 
             /// The calculation's name.
             #[must_use]
             pub const fn name(&self) -> &'static str {
-                match self { $(Self::$Calculation(_) => $name,)* }
+                match self {
+                    $(Self::$Plain(_) => $plain_name,)*
+                    $(Self::$OfBook(_) => $name,)*
+                }
             }
 
             fn read_named(name: &str, node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
                 match name {
-                    $($name => <$Request>::read(node, faults).map(Self::$Calculation),)*
+                    $($plain_name => <$PlainRequest>::read(node, faults).map(Self::$Plain),)*
+                    $($name => <$Request>::read(node, faults).map(Self::$OfBook),)*
                     _ => {
                         faults.push(unknown_calculation(name));
                         None
@@ -201,70 +222,74 @@ macro_rules! calculations {
 }
 
 calculations! {
-    /// An amount in another unit.
-    Convert = "convert": ConvertRequest => ConvertResponse;
-    /// The mass of an amount of a material.
-    Dose = "dose": DoseRequest => DoseResponse;
-    /// Mass, volume, density and shares of a mix.
-    Mix = "mix": MixRequest => MixResponse;
-    /// Recipe of formulas for an amount of base or of finished mix.
-    Formula = "formula": FormulaRequest => FormulaResponse;
-    /// Salt, from any way to state it to all others.
-    Salt = "salt": SaltRequest => SaltResponse;
-    /// Softener for a hardness, or the hardness that it gives.
-    Hardness = "hardness": HardnessRequest => HardnessResponse;
-    /// Mass of a shot and of its pieces.
-    Shot = "shot": ShotRequest => ShotResponse;
-    /// How much to mix for a number of pieces.
-    Batch = "batch": BatchRequest => BatchResponse;
-    /// The volume of a cavity from the water that it holds.
-    Water = "water": WaterRequest => WaterResponse;
-    /// Cavity or feed share of a mold, from weighed pieces.
-    Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
-    /// Mass of one drop, from counted drops.
-    CalibrateDrop = "calibrate-drop": CalibrateDropRequest => CalibrateDropResponse;
-    /// Bulk density of a powder as scooped, from level spoonfuls.
-    CalibrateSpoon = "calibrate-spoon": CalibrateSpoonRequest => CalibrateSpoonResponse;
-    /// Volume that stays in an injector, from weighing it clean and emptied.
-    CalibrateInjector = "calibrate-injector": CalibrateInjectorRequest => CalibrateInjectorResponse;
-    /// How sure a dose is, and what makes it unsure.
-    Uncertainty = "uncertainty": UncertaintyRequest => UncertaintyResponse;
-    /// Cost of an amount of a formula, of its packs and pieces.
-    Cost = "cost": CostRequest => CostResponse;
-    /// A mass as the tools of a bench can give it.
-    Measure = "measure": MeasureRequest => MeasureResponse;
-    /// Air pressure in the shop, and the maximum that a vacuum gauge can show there.
-    Air = "air": AirRequest => AirResponse;
-    /// How far a pot swells under vacuum, and how full a vessel may be for it.
-    Degas = "degas": DegasRequest => DegasResponse;
-    /// How long a pot takes in the shop's own oven, and by which readings of the thermometer.
-    Heat = "heat": HeatRequest => HeatResponse;
-    /// How long a pot stays hot.
-    StaysHot = "stays-hot": StaysHotRequest => StaysHotResponse;
-    /// How long a shot sets in a metal mold, and how often one can be made.
-    Cooling = "cooling": CoolingRequest => CoolingResponse;
-    /// How many heats the shots of a pot take, and where the reheats are.
-    Clock = "clock": ClockRequest => ClockResponse;
-    /// How fast salt settles in a pot, and how often to stir.
-    Settling = "settling": SettlingRequest => SettlingResponse;
-    /// Heat history of a pot, and the heat budget that is left.
-    HeatHistory = "heat-history": HeatHistoryRequest => HeatHistoryResponse;
-    /// Sink rate of a piece, and the density for a sink rate.
-    Sink = "sink": SinkRequest => SinkResponse;
-    /// Number of particles in a dose of flake, and the dose of another cut in its place.
-    Flake = "flake": FlakeRequest => FlakeResponse;
-    /// How far apart two colors look.
-    ColorDifference = "color-difference": ColorDifferenceRequest => ColorDifferenceResponse;
-    /// A formula to begin with for a wanted color.
-    ColorMatch = "color-match": ColorMatchRequest => ColorMatchResponse;
-    /// Fix for a pot that came out wrong.
-    Correct = "correct": CorrectRequest => PutRight;
-    /// Leftovers of the shelf that go into a day's pots.
-    Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
-    /// A day's plan from a book and an order list.
-    Plan = "plan": PlanRequest => PlanDocument;
-    /// The record of a day: a plan with the masses and shots that were made.
-    Record = "record": RecordRequest => Record;
+    plain {
+        /// An amount in another unit.
+        Convert = "convert": ConvertRequest => ConvertResponse;
+        /// The mass of an amount of a material.
+        Dose = "dose": DoseRequest => DoseResponse;
+        /// Mass, volume, density and shares of a mix.
+        Mix = "mix": MixRequest => MixResponse;
+        /// Salt, from any way to state it to all others.
+        Salt = "salt": SaltRequest => SaltResponse;
+        /// Softener for a hardness, or the hardness that it gives.
+        Hardness = "hardness": HardnessRequest => HardnessResponse;
+        /// Mass of a shot and of its pieces.
+        Shot = "shot": ShotRequest => ShotResponse;
+        /// How much to mix for a number of pieces.
+        Batch = "batch": BatchRequest => BatchResponse;
+        /// The volume of a cavity from the water that it holds.
+        Water = "water": WaterRequest => WaterResponse;
+        /// Cavity or feed share of a mold, from weighed pieces.
+        Calibrate = "calibrate": CalibrateRequest => CalibrateResponse;
+        /// Mass of one drop, from counted drops.
+        CalibrateDrop = "calibrate-drop": CalibrateDropRequest => CalibrateDropResponse;
+        /// Bulk density of a powder as scooped, from level spoonfuls.
+        CalibrateSpoon = "calibrate-spoon": CalibrateSpoonRequest => CalibrateSpoonResponse;
+        /// Volume that stays in an injector, from weighing it clean and emptied.
+        CalibrateInjector = "calibrate-injector": CalibrateInjectorRequest => CalibrateInjectorResponse;
+        /// How sure a dose is, and what makes it unsure.
+        Uncertainty = "uncertainty": UncertaintyRequest => UncertaintyResponse;
+        /// A mass as the tools of a bench can give it.
+        Measure = "measure": MeasureRequest => MeasureResponse;
+        /// Air pressure in the shop, and the maximum that a vacuum gauge can show there.
+        Air = "air": AirRequest => AirResponse;
+        /// How far a pot swells under vacuum, and how full a vessel may be for it.
+        Degas = "degas": DegasRequest => DegasResponse;
+        /// How long a pot takes in the shop's own oven, and by which readings of the thermometer.
+        Heat = "heat": HeatRequest => HeatResponse;
+        /// How long a pot stays hot.
+        StaysHot = "stays-hot": StaysHotRequest => StaysHotResponse;
+        /// How long a shot sets in a metal mold, and how often one can be made.
+        Cooling = "cooling": CoolingRequest => CoolingResponse;
+        /// How many heats the shots of a pot take, and where the reheats are.
+        Clock = "clock": ClockRequest => ClockResponse;
+        /// How fast salt settles in a pot, and how often to stir.
+        Settling = "settling": SettlingRequest => SettlingResponse;
+        /// Heat history of a pot, and the heat budget that is left.
+        HeatHistory = "heat-history": HeatHistoryRequest => HeatHistoryResponse;
+        /// Sink rate of a piece, and the density for a sink rate.
+        Sink = "sink": SinkRequest => SinkResponse;
+        /// Number of particles in a dose of flake, and the dose of another cut in its place.
+        Flake = "flake": FlakeRequest => FlakeResponse;
+        /// How far apart two colors look.
+        ColorDifference = "color-difference": ColorDifferenceRequest => ColorDifferenceResponse;
+        /// A formula to begin with for a wanted color.
+        ColorMatch = "color-match": ColorMatchRequest => ColorMatchResponse;
+    }
+    of_book {
+        /// Recipe of formulas for an amount of base or of finished mix.
+        Formula = "formula": FormulaRequest => FormulaResponse;
+        /// Cost of an amount of a formula, of its packs and pieces.
+        Cost = "cost": CostRequest => CostResponse;
+        /// Fix for a pot that came out wrong.
+        Correct = "correct": CorrectRequest => PutRight;
+        /// Leftovers of the shelf that go into a day's pots.
+        Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
+        /// A day's plan from a book and an order list.
+        Plan = "plan": PlanRequest => PlanDocument;
+        /// The record of a day: a plan with the masses and shots that were made.
+        Record = "record": RecordRequest => Record;
+    }
 }
 
 fn unknown_calculation(name: &str) -> Fault {
@@ -330,7 +355,13 @@ pub fn read(value: &Value) -> Result<Request, Faults> {
 /// Answers a request given as a JSON value.
 #[must_use]
 pub fn answer(value: &Value) -> Answer {
-    read(value).and_then(|request| request.answer()).into()
+    answer_of(value, Open::default())
+}
+
+/// Answers a request given as a JSON value, with the book and plan that are open.
+#[must_use]
+pub fn answer_of(value: &Value, open: Open<'_>) -> Answer {
+    read(value).and_then(|request| request.answer_of(open)).into()
 }
 
 /// Answers a request given as a JSON value with a JSON value.
@@ -342,11 +373,31 @@ pub fn answer_value(value: &Value) -> Value {
 /// Answers a request given as JSON text with JSON text.
 #[must_use]
 pub fn answer_text(request: &str) -> String {
+    answer_text_of(request, Open::default())
+}
+
+fn answer_text_of(request: &str, open: Open<'_>) -> String {
     let answer = match text::parse(request) {
-        Ok(value) => answer(&value),
+        Ok(value) => answer_of(&value, open),
         Err(faults) => Answer::Faults(faults.into_vec()),
     };
     serde_json::to_string(&answer).unwrap_or_else(|error| unwritable(&error).to_string())
+}
+
+impl LoadedBook {
+    /// Answers a request in JSON text, which leaves `book` out, with JSON text.
+    #[must_use]
+    pub fn answer_text(&self, request: &str) -> String {
+        answer_text_of(request, self.into())
+    }
+}
+
+impl OpenPlan {
+    /// Answers a request in JSON text, which leaves `book` and `plan` out, with JSON text.
+    #[must_use]
+    pub fn answer_text(&self, request: &str) -> String {
+        answer_text_of(request, self.into())
+    }
 }
 
 /// The answer where a response cannot be written as JSON.

@@ -1,19 +1,20 @@
 //! A day's plan from a book and an order list.
 
-use super::request;
+use super::{Open, request};
+use crate::document::PlanDocument;
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
-use crate::document::{LoadedBook, PlanDocument};
 use crate::fault::Faults;
 
 request! {
     /// Asks for the plan of a day.
     pub struct PlanRequest {
         required {
-            book: BookDocument,
             orders: OrdersDocument,
         }
-        optional {}
+        optional {
+            book: BookDocument,
+        }
     }
 }
 
@@ -22,13 +23,7 @@ impl PlanRequest {
     ///
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
-    pub fn answer(self) -> Result<PlanDocument, Faults> {
-        plan_of(self.book, self.orders)
+    pub fn answer(self, open: Open<'_>) -> Result<PlanDocument, Faults> {
+        open.book(self.book)?.plan(self.orders).map_err(|faults| faults.below("/orders"))
     }
-}
-
-/// The plan of two documents of a request.
-pub(super) fn plan_of(book: BookDocument, orders: OrdersDocument) -> Result<PlanDocument, Faults> {
-    let book = LoadedBook::try_from(book).map_err(|faults| faults.below("/book"))?;
-    book.plan(orders).map_err(|faults| faults.below("/orders"))
 }

@@ -1,8 +1,8 @@
 //! A plan with what was really weighed and shot: the day's record.
 
-use super::request;
+use super::{Open, request};
+use crate::document::PlanDocument;
 use crate::document::book::BookDocument;
-use crate::document::{LoadedBook, PlanDocument};
 use crate::fault::Faults;
 use crate::record::{ActualsDocument, Record};
 
@@ -10,11 +10,12 @@ request! {
     /// Asks for the record of a day.
     pub struct RecordRequest {
         required {
-            book: BookDocument,
-            plan: PlanDocument,
             actuals: ActualsDocument,
         }
-        optional {}
+        optional {
+            book: BookDocument,
+            plan: PlanDocument,
+        }
     }
 }
 
@@ -23,9 +24,9 @@ impl RecordRequest {
     ///
     /// # Errors
     /// Faults of the book, else of the actuals, alone and against the plan.
-    pub fn answer(self) -> Result<Record, Faults> {
-        let book = LoadedBook::try_from(self.book).map_err(|faults| faults.below("/book"))?;
-        let record = book.record(&self.plan.plan, &self.actuals);
+    pub fn answer(self, open: Open<'_>) -> Result<Record, Faults> {
+        let (book, plan) = (open.book(self.book)?, open.plan(self.plan)?);
+        let record = book.record(&plan.plan, &self.actuals);
         record.map_err(|faults| faults.below("/actuals"))
     }
 }
