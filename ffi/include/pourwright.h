@@ -353,7 +353,7 @@ typedef struct pour_error pour_error;
 // One thread at a time may use it; it may move from one to another.
 typedef struct pour_mix pour_mix;
 
-// A day's plan. It never changes, and any number of threads may use it at once.
+// A day's plan with the book that it was made from. It never changes, and any number of threads may use it at once.
 typedef struct pour_plan pour_plan;
 
 // A column of numbers. Null is not a column: the parameter is omitted in every row.
@@ -3620,6 +3620,14 @@ int32_t pour_book_from_json(const char *json, size_t len, struct pour_book **boo
 // Frees a book. Null is let pass.
 void pour_book_free(struct pour_book *book);
 
+// Answers a request with the book: as `pour_request`, for a request that takes a `book` and leaves it out.
+int32_t pour_book_request(const struct pour_book *book,
+                          const char *json,
+                          size_t len,
+                          char **out,
+                          size_t *out_len,
+                          struct pour_error **error);
+
 // Plans a day: the JSON text of its order list, `orders_len` bytes.
 //
 // `POUR_REFUSED` with all faults of the order list, with paths into it, or why the day cannot be planned.
@@ -3628,6 +3636,20 @@ int32_t pour_book_plan(const struct pour_book *book,
                        size_t orders_len,
                        struct pour_plan **plan,
                        struct pour_error **error);
+
+// Reopens a plan from the JSON text of `len` bytes that `pour_plan_json` gave, with the book in it.
+//
+// `POUR_REFUSED` with all faults of the text, else all of its form; a plan that was stored without its book.
+int32_t pour_plan_from_json(const char *json, size_t len, struct pour_plan **plan, struct pour_error **error);
+
+// Answers a request with the plan and its book: as `pour_request`, for a request that takes a `book` or a `plan` and
+// leaves them out. A request that makes a new plan answers with it; `pour_plan_from_json` opens that.
+int32_t pour_plan_request(const struct pour_plan *plan,
+                          const char *json,
+                          size_t len,
+                          char **out,
+                          size_t *out_len,
+                          struct pour_error **error);
 
 // The plan as JSON, complete: the record of the day, with the book and the orders that it was made from.
 //

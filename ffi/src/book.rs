@@ -4,11 +4,10 @@ use std::ffi::c_char;
 use std::mem::MaybeUninit;
 use std::sync::Arc;
 
-use pourwright::document::LoadedBook;
-use pourwright::document::PlanDocument;
+use pourwright::document::{LoadedBook, OpenPlan};
 use pourwright::mix::Materials;
 
-use crate::document::{hand_out, to_json};
+use crate::document::{answer_request, hand_out, to_json};
 use crate::error::Error;
 use crate::guard::{guard, guard_or};
 use crate::memory::{document, given};
@@ -27,8 +26,8 @@ impl Book {
     }
 }
 
-/// A day's plan. It never changes, and any number of threads may use it at once.
-pub struct Plan(PlanDocument);
+/// A day's plan with the book that it was made from. It never changes, and any number of threads may use it at once.
+pub struct Plan(OpenPlan);
 
 /// Loads a book from its JSON text of `len` bytes.
 ///
@@ -57,6 +56,26 @@ pub extern "C" fn pour_book_free(book: Option<Box<Book>>) {
     guard_or((), || drop(book));
 }
 
+/// Answers a request with the book: as `pour_request`, for a request that takes a `book` and leaves it out.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_book_request(
+    book: Option<&Book>,
+    json: *const c_char,
+    len: usize,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len) = (out, out_len);
+    guard(error, &mut || {
+        let Book { book, .. } = given("book", book)?;
+        let out = given("out", out.as_deref_mut())?;
+        // SAFETY: the header asks for `len` bytes, or null.
+        let json = unsafe { document("json", json, len)? };
+        answer_request(json, book.into(), out, out_len.as_deref_mut())
+    })
+}
+
 /// Plans a day: the JSON text of its order list, `orders_len` bytes.
 ///
 /// `POUR_REFUSED` with all faults of the order list, with paths into it, or why the day cannot be planned.
@@ -74,8 +93,49 @@ pub unsafe extern "C" fn pour_book_plan(
         let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `orders_len` bytes, or null.
         let orders = unsafe { document("orders_json", orders_json, orders_len)? };
-        out.write(Box::new(Plan(book.plan_text(orders)?)));
+        out.write(Box::new(Plan(book.open_plan_text(orders)?)));
         Ok(())
+    })
+}
+
+/// Reopens a plan from the JSON text of `len` bytes that `pour_plan_json` gave, with the book in it.
+///
+/// `POUR_REFUSED` with all faults of the text, else all of its form; a plan that was stored without its book.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_plan_from_json(
+    json: *const c_char,
+    len: usize,
+    plan: Option<&mut MaybeUninit<Box<Plan>>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut plan = plan;
+    guard(error, &mut || {
+        let out = given("plan", plan.as_deref_mut())?;
+        // SAFETY: the header asks for `len` bytes, or null.
+        let json = unsafe { document("json", json, len)? };
+        out.write(Box::new(Plan(OpenPlan::from_text(json)?)));
+        Ok(())
+    })
+}
+
+/// Answers a request with the plan and its book: as `pour_request`, for a request that takes a `book` or a `plan` and
+/// leaves them out. A request that makes a new plan answers with it; `pour_plan_from_json` opens that.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_plan_request(
+    plan: Option<&Plan>,
+    json: *const c_char,
+    len: usize,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len) = (out, out_len);
+    guard(error, &mut || {
+        let Plan(plan) = given("plan", plan)?;
+        let out = given("out", out.as_deref_mut())?;
+        // SAFETY: the header asks for `len` bytes, or null.
+        let json = unsafe { document("json", json, len)? };
+        answer_request(json, plan.into(), out, out_len.as_deref_mut())
     })
 }
 
@@ -93,7 +153,7 @@ pub extern "C" fn pour_plan_json(
     guard(error, &mut || {
         let Plan(plan) = given("plan", plan)?;
         let out = given("out", out.as_deref_mut())?;
-        hand_out(&to_json(plan)?, out, out_len.as_deref_mut());
+        hand_out(&to_json(plan.document())?, out, out_len.as_deref_mut());
         Ok(())
     })
 }
@@ -110,7 +170,7 @@ pub extern "C" fn pour_plan_sheet(
     guard(error, &mut || {
         let Plan(plan) = given("plan", plan)?;
         let out = given("out", out.as_deref_mut())?;
-        hand_out(&plan.sheet().to_string(), out, out_len.as_deref_mut());
+        hand_out(&plan.document().sheet().to_string(), out, out_len.as_deref_mut());
         Ok(())
     })
 }
@@ -128,7 +188,7 @@ pub extern "C" fn pour_plan_notes(
     guard(error, &mut || {
         let Plan(plan) = given("plan", plan)?;
         let out = given("out", out.as_deref_mut())?;
-        hand_out(&plan.notes().to_string(), out, out_len.as_deref_mut());
+        hand_out(&plan.document().notes().to_string(), out, out_len.as_deref_mut());
         Ok(())
     })
 }

@@ -5,7 +5,7 @@ use std::mem::MaybeUninit;
 
 use pourwright::Faults;
 use pourwright::json::text;
-use pourwright::request::{Answer, answer};
+use pourwright::request::{Answer, Open, answer_of};
 
 use crate::error::{Error, c_text};
 use crate::failure::{ArgumentError, Failure};
@@ -31,6 +31,25 @@ pub(crate) fn to_json<T: serde::Serialize>(value: &T) -> Result<String, Failure>
         .map_err(|error| Failure::at("", &ArgumentError::Panic(error.to_string())))
 }
 
+/// Answers the request in `json` with what is `open`.
+pub(crate) fn answer_request(
+    json: &str,
+    open: Open<'_>,
+    out: &mut MaybeUninit<*mut c_char>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+) -> Result<(), Failure> {
+    match answer_of(&text::parse(json)?, open) {
+        Answer::Faults(faults) => match Faults::from_vec(faults) {
+            Some(faults) => Err(faults.into()),
+            None => Err(Failure::at("", &ArgumentError::Panic("faults without a fault".into()))),
+        },
+        answer @ Answer::Result(_) => {
+            hand_out(&to_json(&answer)?, out, out_len);
+            Ok(())
+        }
+    }
+}
+
 /// Answers a calculation request: `{"calculate":"convert","amount":"1 1/4 cup","to":"mL"}`.
 ///
 /// `out` receives the answer, `{"result":{...}}`: UTF-8, ended by a NUL that `out_len` (which may be null) does not
@@ -49,19 +68,7 @@ pub unsafe extern "C" fn pour_request(
         let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
-        let answer = answer(&text::parse(json)?);
-        match answer {
-            Answer::Faults(faults) => match Faults::from_vec(faults) {
-                Some(faults) => Err(faults.into()),
-                None => {
-                    Err(Failure::at("", &ArgumentError::Panic("faults without a fault".into())))
-                }
-            },
-            answer @ Answer::Result(_) => {
-                hand_out(&to_json(&answer)?, out, out_len.as_deref_mut());
-                Ok(())
-            }
-        }
+        answer_request(json, Open::default(), out, out_len.as_deref_mut())
     })
 }
 
