@@ -9,7 +9,7 @@ use crate::formula::Overlap;
 use crate::json::entry::entry;
 use crate::json::named::Named;
 use crate::json::reader::Name;
-use crate::quantity::{Amount, Mass, Time};
+use crate::quantity::{Amount, Mass, Time, Volume};
 
 entry! {
     /// A day's orders.
@@ -30,6 +30,58 @@ entry! {
             /// Stock before the day, by material; the plan shows shortages. Default: not known.
             /// Example: `{ "clear-base": "1 gal", "fine-salt": "8 lb" }`.
             stock: Named<Amount>,
+            /// Pots that are there already, hot or set: the day goes on from them. Default: none.
+            pots: Vec<PotThereEntry>,
+            /// Letters of pots by their ids, as an earlier plan of the day gave them. A pot with that id keeps its letter, and
+            /// others get one that is not here. Default: none. Example: `{ "dusk + plain": "A" }`.
+            letters: Named<Name>,
+        }
+    }
+}
+
+entry! {
+    /// A pot that is there already. Its `parts` or `trial` say what is in it; without these it is not begun.
+    pub struct PotThereEntry {
+        required {
+            /// Its letter. Example: `"B"`.
+            pot: Name,
+        }
+        optional {
+            /// Its id in the plan that it was begun by. Default: none. Example: `"dusk + plain"`.
+            id: Name,
+            /// Amounts in it, by material. Default: none. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
+            parts: Named<Amount>,
+            /// Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`.
+            cup: Written<Volume>,
+            /// Whether it is hot. Default: `false`, it has set or was never heated.
+            hot: bool,
+            /// Whether it has been degassed. Default: `false`; one that was heated is not degassed again.
+            degassed: bool,
+            /// Number of heats behind it. Default: 0, or 1 if it is hot. Example: `1`.
+            heats: u32,
+            /// Heat used in these: time at the temperature of its plastisol's budget. Default: not known. Example:
+            /// `"4.6 min"`.
+            spent: Written<Time>,
+            /// Shots that it was begun for. Default: none.
+            draws: Vec<DrawThereEntry>,
+            /// Whether it may take other shots too. Default: `true`.
+            takes_more: bool,
+        }
+    }
+}
+
+entry! {
+    /// Shots that a pot was begun for.
+    pub struct DrawThereEntry {
+        required {
+            /// An order line that they are for, counted from 1. Example: `2`.
+            line: u32,
+            /// Their number. Example: `6`.
+            shots: u32,
+        }
+        optional {
+            /// The layer of a laminated piece that they make, counted from 1. Default: 1. Example: `2`.
+            layer: u32,
         }
     }
 }

@@ -18,6 +18,7 @@ pub(crate) mod oven;
 mod product;
 mod shelf;
 mod sink;
+mod there;
 mod vacuum;
 
 use alloc::collections::BTreeSet;

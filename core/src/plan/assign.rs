@@ -13,6 +13,7 @@ use super::pot::{DrawDraft, LayerShots, PotDraft, PotError, Shots, StageDraft, W
 use super::precedence::{Composition, FreshBase, Precedence};
 use super::process;
 use super::split::{self, Proof, Split, SplitError, Wanted};
+use super::there::{Taken, in_order};
 use crate::book::Book;
 use crate::material::Kind;
 use crate::process::clock::Hot;
@@ -23,6 +24,12 @@ use crate::quantity::{Mass, Ratio};
 pub(super) struct Layer<'a> {
     pub(super) of: &'a Shots<'a>,
     pub(super) layer: &'a LayerShots<'a>,
+    /// Number of shots.
+    pub(super) shots: u32,
+    /// Shots of the same layer that pots which are there make before.
+    pub(super) before: u32,
+    /// The laminated piece that it is a layer of, if others of its layers are here too: those with the same number.
+    pub(super) piece: Option<usize>,
 }
 
 /// The pots of a day, before they are built.
@@ -30,9 +37,8 @@ pub(super) struct Assigned<'a> {
     pub(super) pots: Vec<PotDraft<'a>>,
     /// The work, in order.
     pub(super) work: Vec<Vec<WorkDraw<'a>>>,
+    /// Why there are not fewer further pots.
     pub(super) proof: Proof,
-    /// The stages to serve, as the proof counts them.
-    pub(super) layers: Vec<Layer<'a>>,
 }
 
 /// Shots of one stage of a pot.
@@ -42,6 +48,8 @@ pub(super) struct WorkDraw<'a> {
     pub(super) stage: usize,
     /// Which of that stage's draws.
     pub(super) draw: usize,
+    /// The layer that it is for, by its place among those of the further pots.
+    pub(super) wanted: Option<usize>,
     pub(super) of: &'a Shots<'a>,
     pub(super) shots: u32,
     /// Whether the pot is heated for it.
@@ -51,9 +59,11 @@ pub(super) struct WorkDraw<'a> {
 /// The batch that an error concerns, and the error.
 pub(super) type At<'a> = (Option<&'a Batch<'a>>, PotError);
 
-/// Assigns all stages of the day to pots, with fresh base or without.
+/// Assigns all stages of the day to pots: to those that are there what they have `taken`, the rest to further ones, with
+/// fresh base or without.
 pub(super) fn assign<'a>(
     workshop: &Workshop<'a>,
+    taken: &Taken<'a>,
     fresh_base: FreshBase,
 ) -> Result<Assigned<'a>, At<'a>> {
     let Workshop { book, recipes, cups, .. } = workshop;
@@ -80,11 +90,19 @@ pub(super) fn assign<'a>(
         loss: Ratio::from(0.0),
         injectors: book.injector.count,
     };
-    let layers = workshop.layers();
-    let wanted = wanted(&layers, workshop).map_err(|error| (None, error))?;
+    let layers = &taken.rest;
+    let wanted = wanted(layers, workshop).map_err(|error| (None, error))?;
     let split = split::split(&wanted, &precedence, &limits)
-        .map_err(|error| in_words(error, &layers, workshop))?;
-    Ok(assigned(split, layers, recipes))
+        .map_err(|error| in_words(error, layers, workshop))?;
+    let further = assigned(split, layers, recipes);
+    let Assigned { pots, work, proof } = further.after(taken.pots.len());
+    let work = in_order(taken, work).map_err(|pot| {
+        let draft = taken.pots.get(pot);
+        let pot = draft.and_then(|draft| draft.there).map(|there| there.pot.clone());
+        let error = PotError::OutOfOrder { pot: pot.unwrap_or_default() };
+        (draft.and_then(PotDraft::batch), error)
+    })?;
+    Ok(Assigned { pots: taken.pots.iter().cloned().chain(pots).collect(), work, proof })
 }
 
 /// Why there are no pots, in the words of the book and the orders, and the batch concerned.
@@ -92,7 +110,7 @@ fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>
     let stage = match error {
         // Laminated pieces are numbered by their batches.
         SplitError::TooFewInjectors { laminate, .. } => {
-            layers.iter().find(|layer| layer.of.batch.number == laminate)
+            layers.iter().find(|layer| layer.piece == Some(laminate))
         }
         _ => error.stage().and_then(|stage| layers.get(stage)),
     };
@@ -101,7 +119,7 @@ fn in_words<'a>(error: SplitError, layers: &[Layer<'a>], workshop: &Workshop<'a>
         .cups
         .iter()
         .reduce(|most, cup| if capacity(&cup) > capacity(&most) { cup } else { most });
-    let (Some(Layer { of, layer }), Some(largest)) = (stage, largest) else {
+    let (Some(Layer { of, layer, .. }), Some(largest)) = (stage, largest) else {
         return (stage.map(|stage| stage.of.batch), error.into());
     };
     let (mold, formulas) = (of.batch.mold.name.clone(), layer.recipe.name());
@@ -134,15 +152,15 @@ fn composition(recipe: &DayRecipe<'_>) -> Result<Composition, PotError> {
 fn wanted(layers: &[Layer<'_>], workshop: &Workshop<'_>) -> Result<Vec<Wanted>, PotError> {
     let mut wanted = Vec::with_capacity(layers.len());
     let mut order: Vec<(f64, usize, Option<&str>, usize)> = Vec::with_capacity(layers.len());
-    for (index, Layer { of, layer }) in layers.iter().enumerate() {
+    for (index, Layer { of, layer, shots, piece, .. }) in layers.iter().enumerate() {
         let batch = of.batch;
         wanted.push(Wanted {
             formula: layer.recipe.number,
             shot: layer.mass.fill,
             returned: workshop.returned(batch, layer),
             kept: workshop.kept(layer)?,
-            shots: of.shots,
-            laminate: batch.is_laminated().then_some(batch.number),
+            shots: *shots,
+            laminate: *piece,
             every: process::every(workshop.book, batch.mold, layer.recipe.window, of.fill()).ok(),
             key: 0,
         });
@@ -179,11 +197,11 @@ fn colorant(recipe: &DayRecipe<'_>, book: &Book) -> Result<f64, PotError> {
 /// The pots of `split`, which counts the stages to serve and the recipes as they are given here.
 fn assigned<'a>(
     split: Split,
-    layers: Vec<Layer<'a>>,
+    layers: &[Layer<'a>],
     recipes: &'a [Rc<DayRecipe<'a>>],
 ) -> Assigned<'a> {
     // Shots of each stage that come before, in the order of work, which is that of each visit's draws.
-    let mut before = alloc::vec![0_u32; layers.len()];
+    let mut before: Vec<u32> = layers.iter().map(|layer| layer.before).collect();
     let mut drafts: Vec<Vec<Vec<DrawDraft<'a>>>> = Vec::with_capacity(split.pots.len());
     for pot in &split.pots {
         let visit = |visit: &split::Visit| Vec::with_capacity(visit.draws.len());
@@ -191,7 +209,7 @@ fn assigned<'a>(
     }
     for draw in split.work.iter().flat_map(|work| &work.draws) {
         let visit = drafts.get_mut(draw.pot).and_then(|visits| visits.get_mut(draw.visit));
-        let (Some(visit), Some(&Layer { of, layer }), Some(before)) =
+        let (Some(visit), Some(&Layer { of, layer, .. }), Some(before)) =
             (visit, layers.get(draw.wanted), before.get_mut(draw.wanted))
         else {
             continue;
@@ -205,7 +223,7 @@ fn assigned<'a>(
     };
     let pots = split.pots.iter().zip(drafts).filter_map(|(pot, draws)| {
         let stages = pot.visits.iter().zip(draws).filter_map(stage);
-        OneOrMore::of(stages).map(|stages| PotDraft { stages })
+        OneOrMore::of(stages).map(|stages| PotDraft { stages, there: None })
     });
     let pots = pots.collect();
     let mut works = Vec::with_capacity(split.work.len());
@@ -215,6 +233,7 @@ fn assigned<'a>(
                 pot: draw.pot,
                 stage: draw.visit,
                 draw: draw.draw,
+                wanted: Some(draw.wanted),
                 of: of.of,
                 shots: draw.shots,
                 heated: work.heated.contains(&draw.pot),
@@ -229,16 +248,25 @@ fn assigned<'a>(
             }
         }
     }
-    Assigned { pots, work: works, proof: split.proof, layers }
+    Assigned { pots, work: works, proof: split.proof }
 }
 
 impl Assigned<'_> {
+    /// Counts the pots on from `pots` others.
+    fn after(mut self, pots: usize) -> Self {
+        for draw in self.work.iter_mut().flatten() {
+            draw.pot = draw.pot.saturating_add(pots);
+        }
+        self
+    }
+
     /// Takes pot `pot` apart: each of its stages gets a pot of its own. The order of work stays.
     pub(super) fn take_apart(&mut self, pot: usize) {
         let Some(whole) = self.pots.get_mut(pot) else { return };
         let later = core::mem::take(&mut whole.stages.later);
         let first_new = self.pots.len();
-        let alone = |first| PotDraft { stages: OneOrMore { first, later: Vec::new() } };
+        let alone =
+            |first| PotDraft { stages: OneOrMore { first, later: Vec::new() }, there: None };
         self.pots.extend(later.into_iter().map(alone));
         for draw in self.work.iter_mut().flatten().filter(|draw| draw.pot == pot) {
             if let Some(later) = draw.stage.checked_sub(1) {
@@ -246,7 +274,8 @@ impl Assigned<'_> {
                 draw.stage = 0;
             }
         }
-        self.proof.found = self.pots.len();
+        let further = self.pots.iter().filter(|pot| pot.there.is_none());
+        self.proof.found = further.count();
     }
 
     /// For each draw of a laminated piece the pots that are hot with it: (pot, stage, draw, other pot).

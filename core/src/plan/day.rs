@@ -12,6 +12,7 @@ use super::one_or_more::OneOrMore;
 use super::places::Places;
 use super::shelf::Leftover;
 use super::stock::InStock;
+use super::there::PotThere;
 use crate::book::{Book, Cavities, Layer, Mold, Product};
 use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, FormulaError, Overlap, Recipe};
@@ -36,6 +37,10 @@ pub struct Day {
     pub shelf: Vec<Leftover>,
     /// Stock of the materials that are counted.
     pub stock: Vec<InStock>,
+    /// Pots that are there.
+    pub pots: Vec<PotThere>,
+    /// Letters by id, as an earlier plan of the day gave them; others are free for pots with other ids.
+    pub letters: Vec<(String, String)>,
 }
 
 /// One line of an order.
@@ -312,6 +317,12 @@ impl<'a> Batch<'a> {
         if let Some(ordered) = self.ordered.get_mut(line.shape) {
             *ordered = ordered.saturating_add(line.pieces);
         }
+    }
+
+    /// The first of its order lines, counted from 1.
+    pub(crate) fn first_line(&self) -> u32 {
+        let first = self.lines.first().map_or(0, |line| line.number);
+        u32::try_from(first.saturating_add(1)).unwrap_or(u32::MAX)
     }
 
     /// Whether its pieces are of several colors, shot together.

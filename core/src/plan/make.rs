@@ -5,10 +5,11 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Plan;
-use super::assign::{Assigned, At, assign};
+use super::assign::{Assigned, At, Layer, assign};
 use super::borrowed::borrowed;
 use super::cost::cost;
 use super::day::{Batch, Day, Pooled, pool};
+use super::describe;
 use super::layout::{Layout, PotCup, TakenApart, note_companions};
 use super::pot::{Shots, Workshop, shots};
 use super::precedence::FreshBase;
@@ -16,6 +17,7 @@ use super::process;
 use super::shelf::Leftover;
 use super::split::Proof;
 use super::stock::stock;
+use super::there::Taken;
 use super::tool_names::ToolNames;
 use crate::book::Book;
 use crate::fault::{Fault, Faults};
@@ -45,11 +47,13 @@ impl Plan {
             recipes: &recipes,
             shots: &shots,
         };
-        let mut layout = workshop.lay_out().map_err(|(batch, error)| {
+        let taken = workshop.take(&day.pots);
+        let mut layout = workshop.lay_out(&taken).map_err(|(batch, error)| {
             Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))
         })?;
         layout.use_shelf(&workshop, &day.shelf)?;
         layout.count_left_overs(book);
+        layout.names = describe::names(&layout.pots, &day.letters);
         let stock = stock(&layout, book, &day.stock);
         let stock = stock.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
         let cost = cost(&layout, day, book);
@@ -76,29 +80,40 @@ impl<'a> Workshop<'a> {
     ///
     /// The assignment does not know what the bench can dose: if a later addition is too small to measure, the pot's
     /// stages get pots of their own.
-    fn lay_out(&self) -> Result<Layout<'a>, At<'a>> {
+    fn lay_out(&self, taken: &Taken<'a>) -> Result<Layout<'a>, At<'a>> {
+        let assign = |fresh_base| assign(self, taken, fresh_base);
+        let build_all = |assigned| self.build_all(assigned, &taken.rest);
         if !self.book.limits.fresh_base {
-            return self.build_all(assign(self, FreshBase::Off)?);
+            return build_all(assign(FreshBase::Off)?);
         }
-        let fresh = assign(self, FreshBase::On)?;
+        let fresh = assign(FreshBase::On)?;
         let proof = fresh.proof.clone();
-        let fresh = self.build_all(fresh);
-        if fresh.as_ref().is_ok_and(|layout| layout.pots.len() <= proof.lower) {
+        let least = proof.lower.saturating_add(taken.pots.len());
+        let fresh = build_all(fresh);
+        if fresh.as_ref().is_ok_and(|layout| layout.pots.len() <= least) {
             return fresh;
         }
-        let mut without = assign(self, FreshBase::Off)?;
-        without.proof = Proof { found: without.pots.len(), searched: false, ..proof };
-        let without = self.build_all(without);
+        let mut without = assign(FreshBase::Off)?;
+        without.proof = Proof { found: without.proof.found, searched: false, ..proof };
+        let without = build_all(without);
         if size(&without) < size(&fresh) { without } else { fresh }
     }
 
-    fn build_all(&self, mut assigned: Assigned<'a>) -> Result<Layout<'a>, At<'a>> {
+    fn build_all(
+        &self,
+        mut assigned: Assigned<'a>,
+        layers: &[Layer<'a>],
+    ) -> Result<Layout<'a>, At<'a>> {
         let mut apart = Vec::new();
         let mut built = Vec::new();
         while let Some(draft) = assigned.pots.get(built.len()) {
             match self.build(draft) {
                 Ok(pot) => built.push(Some(pot)),
-                Err(error) if error.is_about_measuring() && draft.stages.len() > 1 => {
+                Err(error)
+                    if error.is_about_measuring()
+                        && draft.stages.len() > 1
+                        && draft.there.is_none() =>
+                {
                     let recipes = draft.stages.iter().map(|stage| stage.recipe).collect();
                     apart.push(TakenApart { recipes, error });
                     assigned.take_apart(built.len());
@@ -115,9 +130,10 @@ impl<'a> Workshop<'a> {
             work: self.work(&assigned, &pots),
             pots,
             proof: assigned.proof,
-            layers: assigned.layers,
+            layers: layers.to_vec(),
             apart,
             shelf: Vec::new(),
+            names: Vec::new(),
         })
     }
 }
@@ -127,7 +143,9 @@ impl Layout<'_> {
     fn count_left_overs(&mut self, book: &Book) {
         for pot in &mut self.pots {
             if let Some(from) = pot.from_shelf.takes() {
-                let left_overs: Vec<&Leftover> = from.parts.iter().map(|(one, _)| *one).collect();
+                let there = pot.there.map(|there| &there.contents);
+                let parts = from.parts.iter().map(|(one, _)| *one);
+                let left_overs: Vec<&Leftover> = parts.chain(there).collect();
                 pot.heats = process::heats(book, &pot.stages, &left_overs);
             }
         }

@@ -34,6 +34,7 @@ pub mod shelf;
 mod split;
 mod step;
 pub mod stock;
+pub mod there;
 pub(crate) mod tool_names;
 pub(crate) mod weigh;
 
@@ -146,6 +147,8 @@ part! {
         pub pack_of: Option<u32>,
         /// The pots it is shot from.
         pub pots: Vec<String>,
+        /// The first order line for the same pieces, counted from 1; shots are for all of them.
+        pub pooled_with: u32,
         /// Mass of a piece.
         pub piece: Shown<Mass>,
         /// How a piece sinks, if the book states a water.
@@ -173,6 +176,8 @@ part! {
         pub warnings: Vec<Note>,
         /// How it is degassed, if the book states a vacuum.
         pub degas: Option<Calculated<Degas>>,
+        /// What is in it already; none in a pot that the plan begins.
+        pub there: Option<InPot>,
         /// Leftovers that go in first; the first stage's weigh list is then for the rest.
         pub from_shelf: Option<FromShelf>,
         /// Its stages, in order.
@@ -185,6 +190,26 @@ part! {
         pub left_over: Shown<Mass>,
         /// Mass of all sprues.
         pub sprues: Shown<Mass>,
+    }
+}
+
+part! {
+    /// The mix in a pot that is there when the plan is made.
+    pub struct InPot {
+        /// Its mass.
+        pub mass: Shown<Mass>,
+        /// Its volume cold and liquid.
+        pub fills: Shown<Volume>,
+        /// Whether it is hot.
+        pub hot: bool,
+        /// Whether it has been degassed.
+        pub degassed: bool,
+        /// Number of heats behind it; none if not known.
+        pub heats: Option<u32>,
+        /// Heat used in these, at the temperature of its plastisol's budget; none if not known.
+        pub spent: Option<Shown<Time>>,
+        /// Mass of each material in it.
+        pub parts: Vec<MaterialMass>,
     }
 }
 
@@ -337,6 +362,10 @@ part! {
 part! {
     /// Shots into one mold at one stage.
     pub struct Draw {
+        /// The first of the order lines that it is for, counted from 1.
+        pub line: u32,
+        /// Which layer of their pieces it makes, counted from 1.
+        pub layer: u32,
         /// The mold.
         pub mold: String,
         /// The layer's share of the cavity, below 1 in a laminated piece.

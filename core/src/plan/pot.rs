@@ -14,13 +14,13 @@ pub(super) use self::base::{OffMark, OffMarks};
 pub(super) use self::error::PotError;
 use self::shots::injector;
 pub(super) use self::shots::{LayerShots, Shots, shots};
-use super::assign::Layer;
 use super::day::{Batch, DayRecipe};
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
 use super::process;
 use super::sequence::{self, SequenceError};
+use super::there::PotThere;
 use super::tool_names::ToolNames;
 use super::weigh::{self, Addition, Listed, WeighError};
 use crate::batch::BatchError;
@@ -33,6 +33,8 @@ use crate::quantity::{Mass, Measurable, Ratio};
 #[derive(Debug, Clone)]
 pub(super) struct PotDraft<'a> {
     pub(super) stages: OneOrMore<StageDraft<'a>>,
+    /// The pot, if it is there.
+    pub(super) there: Option<&'a PotThere>,
 }
 
 impl<'a> PotDraft<'a> {
@@ -99,9 +101,9 @@ enum Doses {
 const MOST_RAISED: f64 = 2.0;
 
 /// A stage in numbers.
-struct Part<'a, 'd> {
-    draft: &'d StageDraft<'a>,
-    recipe: &'a DayRecipe<'a>,
+pub(super) struct Part<'a, 'd> {
+    pub(super) draft: &'d StageDraft<'a>,
+    pub(super) recipe: &'a DayRecipe<'a>,
     draw: Mass,
     kept: Mass,
     /// Sprues that are melted again with the next stage.
@@ -110,15 +112,12 @@ struct Part<'a, 'd> {
 }
 
 impl<'a> Workshop<'a> {
-    /// The stages to serve: every layer of every batch.
-    pub(super) fn layers(&self) -> Vec<Layer<'a>> {
-        let each = self.shots.iter();
-        each.flat_map(|of| of.layers.iter().map(move |layer| Layer { of, layer })).collect()
-    }
-
     /// Builds the pot in the smallest cup that holds it with its base up to a mark; if that overfills all cups, in the
     /// smallest that holds it with its base measured otherwise.
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
+        if let Some(there) = draft.there.filter(|there| there.is_begun()) {
+            return self.build_on(there, draft);
+        }
         let materials = materials(draft);
         let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
         let mut refused = PotError::NoCup;
@@ -163,7 +162,7 @@ impl<'a> Workshop<'a> {
         too_many_heats.ok_or(refused.unwrap_or(PotError::NoCup))
     }
 
-    fn part<'d>(
+    pub(super) fn part<'d>(
         &self,
         draft: &'d StageDraft<'a>,
         materials: &[MaterialId],
@@ -239,7 +238,7 @@ impl<'a> Workshop<'a> {
             let coarse = lists.iter().flatten().find_map(|one| Some((one, one.beyond()?)));
             let Some((listed, error)) = coarse.filter(|_| doses == Doses::Kept) else {
                 let raised = why.map(|why| Raised { why, need, mix: measured.mix });
-                let pot = self.pot(cup, parts, &sequence, lists)?;
+                let pot = self.pot(cup, parts, &sequence, lists, None)?;
                 return Ok(PotLayout { raised, off_marks: measured.off_marks, ..pot });
             };
             let (material, tolerance) = (listed.material.name.clone(), listed.tolerance().value);
@@ -273,18 +272,8 @@ impl<'a> Workshop<'a> {
         cup: &PotCup,
         (least, most): (Mass, Option<Mass>),
     ) -> Result<sequence::Sequence, PotError> {
-        let mut stages: Vec<sequence::Stage<'_>> = parts
-            .iter()
-            .map(|part| sequence::Stage {
-                composition: &part.composition,
-                draw: part.draw,
-                kept: part.kept,
-                returned: part.returned,
-                loss: Ratio::from(0.0),
-                capacity: Some(self.may_hold(cup, part.recipe)),
-                heats: part.draft.heats,
-            })
-            .collect();
+        let mut stages: Vec<sequence::Stage<'_>> =
+            parts.iter().map(|part| self.stage(part, cup)).collect();
         if let (Some(first), Some(most)) = (stages.first_mut(), most) {
             first.capacity = Some(most);
         }
@@ -292,14 +281,39 @@ impl<'a> Workshop<'a> {
         let (film, heel) = (cup.vessel.film, cup.vessel.heel);
         let vessel = sequence::Vessel { film, heel, least, heats };
         let fresh = if self.book.limits.fresh_base { FreshBase::On } else { FreshBase::Off };
-        sequence::plan(&stages, &vessel, fresh).map_err(|error| match error {
+        sequence::plan(&stages, &vessel, fresh).map_err(|error| self.over_cup(error, parts, cup, 0))
+    }
+
+    /// A stage of a pot in `cup`.
+    pub(super) fn stage<'p>(&self, part: &'p Part<'_, '_>, cup: &PotCup) -> sequence::Stage<'p> {
+        sequence::Stage {
+            composition: &part.composition,
+            draw: part.draw,
+            kept: part.kept,
+            returned: part.returned,
+            loss: Ratio::from(0.0),
+            capacity: Some(self.may_hold(cup, part.recipe)),
+            heats: part.draft.heats,
+        }
+    }
+
+    /// Why a sequence does not fit the cup, in the words of the book; its stages are counted from `first`.
+    pub(super) fn over_cup(
+        &self,
+        error: SequenceError,
+        parts: &OneOrMore<Part<'_, '_>>,
+        cup: &PotCup,
+        first: usize,
+    ) -> PotError {
+        match error {
             SequenceError::OverCapacity { stage, held, capacity: holds } => {
-                let recipe = parts.iter().nth(stage).map_or(parts.first.recipe, |part| part.recipe);
+                let part = parts.iter().nth(stage.saturating_sub(first));
+                let recipe = part.map_or(parts.first.recipe, |part| part.recipe);
                 let (formulas, cup) = (recipe.name(), String::from(self.names.cup(cup.number)));
                 PotError::OverCup { formulas, held, holds, cup }
             }
             error => error.into(),
-        })
+        }
     }
 
     fn weigh_all(
@@ -310,28 +324,8 @@ impl<'a> Workshop<'a> {
         measured: &BaseMeasure,
     ) -> Result<Vec<Vec<Listed<'a>>>, WeighError> {
         let mut lists = Vec::new();
-        let is_weighed = self.measuring_cups().next().is_none();
         for (index, (step, part)) in sequence.steps.iter().zip(parts).enumerate() {
-            let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
-            let written = |material: MaterialId| {
-                let mut base = part.recipe.recipe.base().iter();
-                // Without a cup to measure it, base is weighed: nobody measures a pot by spoons.
-                if is_weighed && base.any(|one| one.material == material) {
-                    return WrittenIn::Mass;
-                }
-                let found = part.recipe.recipe.ingredients().find(|one| one.material == material);
-                found.map_or(WrittenIn::Mass, |ingredient| ingredient.written)
-            };
-            let additions: Vec<Addition> = materials
-                .iter()
-                .zip(step.additions.iter().zip(&part.composition))
-                .map(|(&material, (&wanted, share))| Addition {
-                    material,
-                    written: written(material),
-                    wanted,
-                    total: step.held * (share / parts_sum),
-                })
-                .collect();
+            let additions = self.additions(step, part, materials);
             let base = match (index, part.recipe.recipe.base()) {
                 (0, [base]) => Some((base.material, &measured.way)),
                 _ => None,
@@ -340,10 +334,38 @@ impl<'a> Workshop<'a> {
         }
         Ok(lists)
     }
+
+    /// The additions of a step, each with the measure that its formula is written in.
+    pub(super) fn additions(
+        &self,
+        step: &sequence::Step,
+        part: &Part<'a, '_>,
+        materials: &[MaterialId],
+    ) -> Vec<Addition> {
+        let is_weighed = self.measuring_cups().next().is_none();
+        let parts_sum = part.composition.iter().fold(0.0, |sum, share| sum + share);
+        let written = |material: MaterialId| {
+            let mut base = part.recipe.recipe.base().iter();
+            // Without a cup to measure it, base is weighed: nobody measures a pot by spoons.
+            if is_weighed && base.any(|one| one.material == material) {
+                return WrittenIn::Mass;
+            }
+            let found = part.recipe.recipe.ingredients().find(|one| one.material == material);
+            found.map_or(WrittenIn::Mass, |ingredient| ingredient.written)
+        };
+        let each = materials.iter().zip(step.additions.iter().zip(&part.composition));
+        each.map(|(&material, (&wanted, share))| Addition {
+            material,
+            written: written(material),
+            wanted,
+            total: step.held * (share / parts_sum),
+        })
+        .collect()
+    }
 }
 
 /// The materials of all stages, in the order of the table.
-fn materials(draft: &PotDraft<'_>) -> Vec<MaterialId> {
+pub(super) fn materials(draft: &PotDraft<'_>) -> Vec<MaterialId> {
     let recipes = draft.stages.iter().map(|stage| &stage.recipe.recipe);
     let mut materials: Vec<MaterialId> = recipes
         .flat_map(|recipe| recipe.ingredients().map(|ingredient| ingredient.material))

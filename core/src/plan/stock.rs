@@ -3,7 +3,6 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::describe::letter;
 use super::layout::{Layout, PotLayout};
 use crate::book::Book;
 use crate::cost::{CostError, StockLine, StockNeed};
@@ -57,7 +56,10 @@ pub(super) fn stock(
     let entry = |(id, had, line): (MaterialId, Mass, StockLine)| {
         let short = line.short > Mass::default();
         StockEntry {
-            runs_out_in: short.then(|| runs_out(&layout.pots, id, had)).flatten().map(letter),
+            runs_out_in: short
+                .then(|| runs_out(&layout.pots, id, had))
+                .flatten()
+                .map(|pot| layout.letter(pot).into()),
             packages: line.packages.filter(|_| short),
             material: line.material,
             had: text::mass(had),

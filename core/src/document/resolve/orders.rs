@@ -33,8 +33,19 @@ impl Day {
         let day = document.day.as_ref().map(|day| day.0.clone());
         let stock = document.stock.as_ref();
         let stock = stock.map_or(Some(Vec::new()), |stock| resolver.stock(stock, book));
-        let read = lines.zip(shelf).zip(stock);
-        resolver.finish(read.map(|((lines, shelf), stock)| Self { day, lines, shelf, stock }))
+        let pots = document.pots.as_deref().unwrap_or_default();
+        let pots = lines.as_ref().and_then(|lines| resolver.pots_there(pots, lines, book));
+        let letters = document.letters.iter().flatten();
+        let letters = letters.map(|(id, letter)| (id.clone(), letter.0.clone())).collect();
+        let read = lines.zip(shelf).zip(stock).zip(pots);
+        resolver.finish(read.map(|(((lines, shelf), stock), pots)| Self {
+            day,
+            lines,
+            shelf,
+            stock,
+            pots,
+            letters,
+        }))
     }
 }
 

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::book::Book;
 use crate::document::orders::ShelfEntry;
+use crate::document::written::Written;
 use crate::formula::Overlap;
 use crate::json::Named;
 use crate::json::path::Path::{self, At};
@@ -73,7 +74,8 @@ impl Resolver {
             );
             return None;
         }
-        let spent = self.spent(&path.key("spent"), entry, &mix, book);
+        let spent = entry.spent.as_ref();
+        let spent = spent.and_then(|spent| self.spent(&path.key("spent"), spent, &mix, book));
         let mix = self.keep(path, mix.scaled((mass? / there).value))?;
         Some(Leftover {
             name: entry.name.0.clone(),
@@ -85,15 +87,15 @@ impl Resolver {
         })
     }
 
-    /// Heat spent by a leftover. It counts at one temperature: that of the budget of its plastisols.
-    fn spent(
+    /// Heat spent by a mix. It counts at one temperature: that of the budget of its plastisols.
+    pub(super) fn spent(
         &mut self,
         path: &Path<'_>,
-        entry: &ShelfEntry,
+        written: &Written<Time>,
         mix: &Mix,
         book: &Book,
     ) -> Option<Time> {
-        let spent = self.positive(path, entry.spent.as_ref()?)?;
+        let spent = self.positive(path, written)?;
         let mut at = None;
         for portion in mix.portions() {
             let material = book.materials.get(portion.material).ok();

@@ -3,7 +3,6 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::letter;
 use crate::book::Layer;
 use crate::plan::day::{BatchLine, Line, joined};
 use crate::plan::layout::{DrawLayout, Layout, StageLayout};
@@ -43,7 +42,7 @@ impl Workshop<'_> {
             let own = draws.iter().skip(first).take_while(|draw| draw.batch() == number);
             let draws: Vec<&From<'_>> = own.collect();
             for line in &of.batch.lines {
-                lines.push((line.number, self.describe_line(line, of, &draws)));
+                lines.push((line.number, self.describe_line(layout, line, of, &draws)));
             }
         }
         lines.sort_by_key(|(number, _)| *number);
@@ -52,6 +51,7 @@ impl Workshop<'_> {
 
     fn describe_line(
         &self,
+        layout: &Layout<'_>,
         of_batch: &BatchLine<'_>,
         of: &Shots<'_>,
         draws: &[&From<'_>],
@@ -67,7 +67,8 @@ impl Workshop<'_> {
             pieces: line.pieces,
             packs: line.packs.map(|(packs, _)| packs),
             pack_of: line.packs.map(|(_, each)| each),
-            pots: pots.into_iter().map(letter).collect(),
+            pots: pots.into_iter().map(|pot| layout.letter(pot).into()).collect(),
+            pooled_with: of.batch.first_line(),
             piece: text::mass(of.piece(cavities)),
             sinks: self.sinks(of_batch, of, draws),
             promised: line.promised.clone(),

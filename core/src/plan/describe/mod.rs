@@ -1,15 +1,16 @@
 //! The last step of planning: a layout in words, as the [`Plan`] that is shown.
 
 mod line;
+mod name;
 mod notes;
 mod pot;
 mod proof;
 mod steps;
 mod words;
 
-use alloc::string::String;
 use alloc::vec::Vec;
 
+pub(super) use self::name::names;
 use super::day::Day;
 use super::layout::Layout;
 use super::parcel::parcels;
@@ -30,14 +31,17 @@ impl Workshop<'_> {
         let book = self.book;
         let each = || layout.pots.iter().enumerate();
         let pots: Vec<super::Pot> = each()
-            .zip(steps::ids(&layout.pots))
-            .map(|((place, pot), id)| self.describe_pot(place, id, pot))
+            .zip(&layout.names)
+            .map(|((_, pot), name)| self.describe_pot(layout, name, pot))
             .collect();
         let mut assumptions: Vec<_> = layout.apart.iter().map(notes::taken_apart).collect();
         let raised = each().filter_map(|(place, pot)| Some((place, pot.raised.as_ref()?)));
-        assumptions.extend(raised.map(|(place, raised)| notes::raised(place, raised)));
+        assumptions
+            .extend(raised.map(|(place, raised)| notes::raised(layout.letter(place), raised)));
         let off_marks = each().filter_map(|(place, pot)| Some((place, pot.off_marks.as_ref()?)));
-        assumptions.extend(off_marks.map(|(place, off)| notes::off_marks(place, off, book.system)));
+        assumptions.extend(
+            off_marks.map(|(place, off)| notes::off_marks(layout.letter(place), off, book.system)),
+        );
         assumptions.extend(notes::assumed(self.recipes, &book.materials));
         assumptions.extend(notes::feed_not_known(self.shots));
         assumptions.extend(process::assumed(&layout.pots));
@@ -59,7 +63,7 @@ impl Workshop<'_> {
             pots,
             work: layout.work.iter().map(|work| pot::work(work, layout)).collect(),
             clock: process::time_line(book, layout),
-            shelf: layout.shelf.iter().map(pot::shelf).collect(),
+            shelf: layout.shelf.iter().map(|one| pot::shelf(layout, one)).collect(),
             stock,
             cost,
             proof: self.proof(layout),
@@ -69,40 +73,5 @@ impl Workshop<'_> {
             assumptions,
             cautions: notes::cautions(layout, book),
         }
-    }
-}
-
-/// The letter of the pot at `index`: A, B, ..., Z, AA, AB, ...
-pub(super) fn letter(index: usize) -> String {
-    let mut letters: Vec<u8> = Vec::new();
-    let mut rest = index;
-    loop {
-        letters.push(
-            b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)),
-        );
-        match rest.checked_div(26).unwrap_or(0).checked_sub(1) {
-            Some(next) => rest = next,
-            None => break,
-        }
-    }
-    letters.iter().rev().map(|&letter| char::from(letter)).collect()
-}
-
-#[cfg(test)]
-mod tests {
-    use rstest::rstest;
-
-    use super::letter;
-
-    #[rstest]
-    #[case(0, "A")]
-    #[case(25, "Z")]
-    #[case(26, "AA")]
-    #[case(51, "AZ")]
-    #[case(52, "BA")]
-    #[case(701, "ZZ")]
-    #[case(702, "AAA")]
-    fn pots_have_letters(#[case] index: usize, #[case] name: &str) {
-        assert_eq!(letter(index), name);
     }
 }

@@ -5,7 +5,6 @@ use alloc::rc::Rc;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::letter;
 use crate::book::{Book, Mold};
 use crate::caution::Caution;
 use crate::material::Kind;
@@ -30,7 +29,7 @@ pub(super) fn taken_apart(apart: &TakenApart<'_>) -> Note {
 }
 
 /// Why a pot is more than its orders need.
-pub(super) fn raised(pot: usize, raised: &Raised) -> Note {
+pub(super) fn raised(letter: &str, raised: &Raised) -> Note {
     let why = match &raised.why {
         WhyRaised::Oven => "less would not heat evenly".to_string(),
         WhyRaised::Dosing { material, tolerance } => format!(
@@ -41,8 +40,7 @@ pub(super) fn raised(pot: usize, raised: &Raised) -> Note {
     Note {
         code: "pot-raised".to_string(),
         message: format!(
-            "Pot {} is {} where its orders need {}: {why}.",
-            letter(pot),
+            "Pot {letter} is {} where its orders need {}: {why}.",
             text::mass(raised.mix).text,
             text::mass(raised.need).text
         ),
@@ -50,7 +48,7 @@ pub(super) fn raised(pot: usize, raised: &Raised) -> Note {
 }
 
 /// How the base of a pot is measured, where that is not up to a mark.
-pub(super) fn off_marks(pot: usize, off: &OffMarks, system: System) -> Note {
+pub(super) fn off_marks(letter: &str, off: &OffMarks, system: System) -> Note {
     let how = match off.how {
         OffMark::MarkBelow => {
             "measure its base to the mark below, fresh base makes up for it later".to_string()
@@ -69,10 +67,7 @@ pub(super) fn off_marks(pot: usize, off: &OffMarks, system: System) -> Note {
             format!("up to the next mark, {next}, it would overfill the cup")
         },
     );
-    Note {
-        code: "base-off-marks".to_string(),
-        message: format!("Pot {}: {how}; {why}.", letter(pot)),
-    }
+    Note { code: "base-off-marks".to_string(), message: format!("Pot {letter}: {how}; {why}.") }
 }
 
 /// Pots that cannot take from the shelf.
@@ -83,7 +78,7 @@ pub(super) fn shelf_not_used<'l>(layout: &'l Layout<'_>) -> impl Iterator<Item =
         code: "shelf-not-used".to_string(),
         message: format!(
             "Pot {} takes nothing from the shelf: the bench could not measure what it then still needs.",
-            letter(pot)
+            layout.letter(pot)
         ),
     })
 }

@@ -4,15 +4,18 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{letter, words};
+use super::words;
 use crate::bench::Cup;
+use crate::mix::Phase;
 use crate::plan::layout::{
-    DrawLayout, FromShelf, Layout, PieceLayout, PotLayout, ShelfLayout, StageLayout, WorkLayout,
+    DrawLayout, FromShelf, Layout, PieceLayout, PotLayout, PotName, ShelfLayout, StageLayout,
+    WorkLayout,
 };
 use crate::plan::pot::Workshop;
+use crate::plan::there::PotThere;
 use crate::plan::weigh::Tools;
 use crate::plan::{
-    self, Draw, MaterialMass, Off, OnShelf, Pieces, PlannedHeating, Pot, ShelfPart, Stage, Work,
+    self, Draw, InPot, MaterialMass, Off, OnShelf, Pieces, PlannedHeating, Pot, ShelfPart, Stage, Work,
     WorkFrom, flakes, process,
 };
 use crate::quantity::{Mass, Ratio};
@@ -20,21 +23,27 @@ use crate::show::page::counted;
 use crate::show::{Calculated, Shown, text};
 
 impl Workshop<'_> {
-    pub(super) fn describe_pot(&self, place: usize, id: String, pot: &PotLayout<'_>) -> Pot {
+    pub(super) fn describe_pot(
+        &self,
+        layout: &Layout<'_>,
+        name: &PotName,
+        pot: &PotLayout<'_>,
+    ) -> Pot {
         let book = self.book;
         let Cup { capacity, mark } = pot.cup.cup;
         let degas = pot.stages.first().and_then(|first| {
             process::degas(book, &pot.cup, &self.cups, first.held / first.recipe.liquid)
         });
         let mut planned = Pot {
-            pot: letter(place),
-            id,
+            pot: name.letter.clone(),
+            id: name.id.clone(),
             cup: text::cup(capacity, mark, book.system),
             cup_name: text::cup_name(capacity, mark, book.system),
             warnings: Vec::new(),
-            degas,
+            degas: degas.filter(|_| pot.there.is_none_or(PotThere::is_to_degas)),
+            there: pot.there.and_then(|there| self.describe_there(there)),
             from_shelf: pot.from_shelf.takes().map(|from| self.describe_from_shelf(from)),
-            stages: pot.stages.iter().map(|stage| self.describe_stage(stage)).collect(),
+            stages: pot.stages.iter().map(|stage| self.describe_stage(layout, stage)).collect(),
             heats: pot.heats.clone(),
             lost: text::mass(pot.lost),
             left_over: text::mass(pot.left),
@@ -43,6 +52,25 @@ impl Workshop<'_> {
         planned.warnings.extend(process::too_much_heat(&planned));
         planned.warnings.extend(process::too_many_heats(book, &planned));
         planned
+    }
+
+    fn describe_there(&self, there: &PotThere) -> Option<InPot> {
+        let mix = &there.contents.mix;
+        let filled = mix.volume(&self.book.materials, Phase::Liquid).ok()?;
+        let mut parts = Vec::new();
+        for portion in mix.portions() {
+            let material = self.book.materials.get(portion.material).ok()?.name.clone();
+            parts.push(MaterialMass { material, mass: text::mass(portion.mass) });
+        }
+        Some(InPot {
+            mass: text::mass(mix.mass()),
+            fills: text::volume(filled, self.book.system),
+            hot: there.hot,
+            degassed: !there.is_to_degas(),
+            heats: there.contents.heats,
+            spent: there.contents.spent.map(text::minutes),
+            parts,
+        })
     }
 
     fn describe_from_shelf(&self, from: &FromShelf<'_>) -> plan::FromShelf {
@@ -69,7 +97,7 @@ impl Workshop<'_> {
         }
     }
 
-    fn describe_stage(&self, stage: &StageLayout<'_>) -> Stage {
+    fn describe_stage(&self, layout: &Layout<'_>, stage: &StageLayout<'_>) -> Stage {
         let system = self.book.system;
         let recipe = stage.recipe;
         let weigh = stage.weigh.iter().map(|one| one.shown(Tools::new(&self.names, self.book)));
@@ -85,7 +113,7 @@ impl Workshop<'_> {
             solids: text::percent(Ratio::from(stage.solids)),
             shoot_from: recipe.window.map(|window| at(window.low)),
             shoot_to: recipe.window.map(|window| at(window.high)),
-            draws: stage.draws.iter().map(|draw| self.describe_draw(draw)).collect(),
+            draws: stage.draws.iter().map(|draw| self.describe_draw(layout, draw)).collect(),
             heats: stage.heats,
             heating: stage.heating.clone(),
             clock: stage.clock.clone(),
@@ -96,13 +124,15 @@ impl Workshop<'_> {
         }
     }
 
-    fn describe_draw(&self, draw: &DrawLayout<'_>) -> Draw {
+    fn describe_draw(&self, layout: &Layout<'_>, draw: &DrawLayout<'_>) -> Draw {
         let layer = draw.layer;
         let pieces = draw.pieces.iter().map(|pieces| self.describe_pieces(draw, pieces));
         Draw {
+            line: draw.of.batch.first_line(),
+            layer: u32::try_from(layer.number.saturating_add(1)).unwrap_or(u32::MAX),
             mold: draw.of.batch.mold.name.clone(),
             share: text::percent(Ratio::from(layer.share)),
-            together_with: letters(&draw.with),
+            together_with: letters(layout, &draw.with),
             shots: draw.shots,
             spare_shots: draw.spare_shots,
             loads: draw.loads.loads,
@@ -129,8 +159,8 @@ impl Workshop<'_> {
     }
 }
 
-fn letters(pots: &[usize]) -> Vec<String> {
-    pots.iter().copied().map(letter).collect()
+fn letters(layout: &Layout<'_>, pots: &[usize]) -> Vec<String> {
+    pots.iter().map(|pot| layout.letter(*pot).into()).collect()
 }
 
 /// Shots at one time, from the `pots` of the plan.
@@ -140,7 +170,7 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
     for one in &work.from {
         let stage = layout.pots.get(one.pot).and_then(|pot| pot.stages.get(one.stage));
         let Some(stage) = stage else { continue };
-        let pot = letter(one.pot);
+        let pot = String::from(layout.letter(one.pot));
         let heat = if one.heated { "" } else { ", still hot" };
         words.push(format!("pot {pot} ({}{heat})", stage.recipe.name()));
         if one.heated {
@@ -173,7 +203,7 @@ fn together_words(
     words::heat_together(&pots, heating)
 }
 
-pub(super) fn shelf(one: &ShelfLayout<'_>) -> OnShelf {
+pub(super) fn shelf(layout: &Layout<'_>, one: &ShelfLayout<'_>) -> OnShelf {
     let left_over = one.left_over;
     let had = left_over.mix.mass();
     let stays = if one.used < had { had - one.used } else { Mass::default() };
@@ -183,7 +213,7 @@ pub(super) fn shelf(one: &ShelfLayout<'_>) -> OnShelf {
         had: text::mass(had),
         used: text::mass(one.used),
         stays: text::mass(stays),
-        pots: letters(&one.pots),
+        pots: letters(layout, &one.pots),
         #[cfg(feature = "document")]
         ext: left_over.ext.clone(),
     }

@@ -1,6 +1,6 @@
 //! The steps of the day, in the order of work.
 
-use alloc::collections::{BTreeMap, BTreeSet};
+use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -10,7 +10,7 @@ use crate::book::Book;
 use crate::caution::Caution;
 use crate::material::Kind;
 use crate::mix::Materials;
-use crate::plan::layout::{DrawLayout, Layout, PotLayout, StageLayout, WorkFromLayout, WorkLayout};
+use crate::plan::layout::{DrawLayout, Layout, StageLayout, WorkFromLayout, WorkLayout};
 use crate::plan::process::{Cup, Late, late};
 use crate::plan::{
     Draw, HeatBand, PlanStep, PlannedHeating, Pot, Stage, StageHeat, StepAt, StepItem, StepKind,
@@ -91,7 +91,7 @@ fn at_work<'l>(
                     number,
                     is_last: number as usize == last,
                     key: match number {
-                        1 => pot.id.clone(),
+                        1 if begins_with(&pot.id, &of.recipe.name()) => pot.id.clone(),
                         _ => joined(&[&pot.id, &named(&of.recipe.name())]),
                     },
                     salted,
@@ -114,37 +114,13 @@ fn at_work<'l>(
     at_work.collect()
 }
 
-/// Name of each pot: the formulas that it starts with; of pots that start alike the first, and the others with the
-/// molds that they are shot into. Of pots that are alike in that too it does not matter which is which.
-pub(super) fn ids(pots: &[PotLayout<'_>]) -> Vec<String> {
-    let mut keys: Vec<String> = Vec::with_capacity(pots.len());
-    // Taken names, and the number that each was last given with: a large day has many pots alike.
-    let mut taken: BTreeSet<String> = BTreeSet::new();
-    let mut last: BTreeMap<String, u32> = BTreeMap::new();
-    for pot in pots {
-        let first = pot.stages.first().map(|stage| named(&stage.recipe.name())).unwrap_or_default();
-        let mut key = first;
-        if taken.contains(&key) {
-            let draws = pot.stages.iter().flat_map(|stage| &stage.draws);
-            let mut molds: Vec<&str> = draws.map(|draw| draw.of.batch.mold.name.as_str()).collect();
-            molds.sort_unstable();
-            molds.dedup();
-            key = format!("{key} for {}", named(&molds.join(" + ")));
-        }
-        if taken.contains(&key) {
-            let number = last.entry(key.clone()).or_insert(1);
-            key = loop {
-                *number = number.saturating_add(1);
-                let numbered = format!("{key} ({number})");
-                if !taken.contains(&numbered) {
-                    break numbered;
-                }
-            };
-        }
-        taken.insert(key.clone());
-        keys.push(key);
-    }
-    keys
+/// Whether a pot with this id was begun with the mix of that name; one that is there may be at a later stage.
+fn begins_with(id: &str, name: &str) -> bool {
+    let rest = id.strip_prefix(&named(name));
+    rest.is_some_and(|rest| ["", " for ", " ("].iter().any(|next| match *next {
+        "" => rest.is_empty(),
+        next => rest.starts_with(next),
+    }))
 }
 
 /// `name`, or the same with a number where that is taken.
@@ -163,7 +139,7 @@ fn free(name: String, taken: impl Fn(&str) -> bool) -> String {
 }
 
 /// A name as a part of an id.
-fn named(name: &str) -> String {
+pub(super) fn named(name: &str) -> String {
     name.replace('~', "~0").replace('/', "~1")
 }
 
@@ -289,9 +265,11 @@ impl<'l> Day<'l> {
                 self.add(from, act, words);
             }
         }
-        let entry = if first { Entry::First } else { Entry::Later };
+        // What was heated is no empty cup any more.
+        let was_heated = pot.there.as_ref().is_some_and(|there| there.heats != Some(0));
+        let entry = if first && !was_heated { Entry::First } else { Entry::Later };
         self.weigh(from, planned, entry);
-        if first {
+        if first && pot.there.as_ref().is_none_or(|there| !there.degassed) {
             let act = Act {
                 kind: StepKind::Degas,
                 name: "degas".to_string(),

@@ -10,6 +10,7 @@ mod share;
 mod unshared;
 mod work;
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 #[cfg(feature = "solver")]
@@ -20,6 +21,7 @@ use super::day::DayRecipe;
 use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
 use super::shelf::Leftover;
 use super::split::Proof;
+use super::there::PotThere;
 use super::weigh::Listed;
 use super::{Heats, PlannedHeating, StageHeat};
 use crate::batch::Loads;
@@ -41,6 +43,16 @@ pub(super) struct Layout<'a> {
     pub(super) apart: Vec<TakenApart<'a>>,
     /// The leftovers of the order list.
     pub(super) shelf: Vec<ShelfLayout<'a>>,
+    /// Ids and letters of the pots.
+    pub(super) names: Vec<PotName>,
+}
+
+/// What a pot is called.
+pub(super) struct PotName {
+    /// Made of what it is.
+    pub(super) id: String,
+    /// A, B, ...
+    pub(super) letter: String,
 }
 
 /// A pot that the bench could not dose between its stages.
@@ -79,6 +91,8 @@ pub(super) struct PotLayout<'a> {
     pub(super) raised: Option<Raised>,
     /// How its base is measured, if that is not up to a mark.
     pub(super) off_marks: Option<OffMarks>,
+    /// The pot, if it is there and not empty.
+    pub(super) there: Option<&'a PotThere>,
     pub(super) from_shelf: ShelfUse<'a>,
     pub(super) stages: Vec<StageLayout<'a>>,
     pub(super) heats: Heats,
@@ -88,6 +102,23 @@ pub(super) struct PotLayout<'a> {
     pub(super) left: Mass,
     /// Sprues that do not go back.
     pub(super) sprues: Mass,
+}
+
+impl PotLayout<'_> {
+    /// Takes back how sure its densities and pieces are: the composition of what went in is not known that well, and
+    /// later stages hold what is left of it.
+    pub(super) fn forget_doubt(&mut self) {
+        for stage in &mut self.stages {
+            stage.unsure = None;
+            let pieces = stage.draws.iter_mut().flat_map(|draw| &mut draw.pieces);
+            pieces.for_each(|piece| piece.unsure = None);
+        }
+    }
+
+    /// Whether its stage at `place` is heated from cold.
+    pub(super) fn is_cold_before(&self, place: usize) -> bool {
+        place == 0 && !self.there.is_some_and(|there| there.hot)
+    }
 }
 
 /// Mix that a pot takes from the shelf.

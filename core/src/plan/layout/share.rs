@@ -85,7 +85,8 @@ impl<'a> Layout<'a> {
         }
         let balance = workshop.book.tools.balance().ok_or(ShelfError::NoBalance)?;
         let sharing = Sharing::new(workshop, shelf, &self.pots)?;
-        let mut takes = vec![true; self.pots.len()];
+        // Nothing from the shelf goes into a pot that is there.
+        let mut takes: Vec<bool> = self.pots.iter().map(|pot| pot.there.is_none()).collect();
         let shared = loop {
             match sharing.all(&takes, balance)? {
                 Shared::Measured(shared) => break shared,
@@ -98,7 +99,7 @@ impl<'a> Layout<'a> {
         for ((pot, share), takes) in self.pots.iter_mut().zip(shared).zip(takes) {
             match share {
                 Some(share) => sharing.put(pot, share)?,
-                None if takes => {}
+                None if takes || pot.there.is_some() => {}
                 None => pot.from_shelf = ShelfUse::NotMeasured,
             }
         }
@@ -320,12 +321,8 @@ impl<'a> Sharing<'a> {
         if let Some(stage) = pot.stages.first_mut() {
             stage.weigh = share.rest.list;
         }
-        // The uncertainty of a leftover's composition is not known, and later stages hold what is left of it.
-        for stage in &mut pot.stages {
-            stage.unsure = None;
-            let pieces = stage.draws.iter_mut().flat_map(|draw| &mut draw.pieces);
-            pieces.for_each(|piece| piece.unsure = None);
-        }
+        // The uncertainty of a leftover's composition is not known.
+        pot.forget_doubt();
         Ok(())
     }
 

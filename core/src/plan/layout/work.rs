@@ -47,7 +47,7 @@ impl<'a> Workshop<'a> {
                 mass: stage.held,
                 hot,
                 vessel: pot.cup.vessel.heat_capacity,
-                first: draw.stage == 0,
+                first: pot.is_cold_before(draw.stage),
             });
         }
         if cups.len() > 1 { process::heating(self.book, &cups) } else { None }

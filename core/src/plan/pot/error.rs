@@ -54,6 +54,14 @@ pub(in crate::plan) enum PotError {
     /// Too much salt, flake and pearl.
     #[error("{formulas} holds {:.1} % solids by volume; the book allows {:.1} %.", .solids * 100.0, .limit * 100.0)]
     TooManySolids { formulas: String, solids: f64, limit: f64 },
+    /// A pot that was heated would need more base.
+    #[error("More base would have to go into a pot that was heated to make it {formulas}.")]
+    NoFreshBase { formulas: String },
+    /// Pots that are there have layers in common in an order that cannot be.
+    #[error(
+        "The shots of pot {pot} cannot be put in order with those of the pots that it makes laminated pieces with."
+    )]
+    OutOfOrder { pot: String },
     #[error(transparent)]
     Batch(#[from] BatchError),
     #[error(transparent)]
@@ -112,6 +120,8 @@ impl Diagnose for PotError {
             Self::LeastOverCup { .. } => "pot-least-over-cup",
             Self::OverCup { .. } => "pot-over-cup",
             Self::TooManySolids { .. } => "too-many-solids",
+            Self::NoFreshBase { .. } => "pot-no-fresh-base",
+            Self::OutOfOrder { .. } => "pot-out-of-order",
             Self::Batch(error) => error.code(),
             Self::Shot(error) => error.code(),
             Self::Mix(error) => error.code(),
@@ -153,6 +163,13 @@ impl Diagnose for PotError {
             Self::TooManySolids { .. } => {
                 "Take less salt, flake or pearl, or raise \"solids\" in the limits if it still pours.".into()
             }
+            Self::NoFreshBase { .. } => {
+                "Allow it (\"fresh_base\" in the limits), or make a further pot.".into()
+            }
+            Self::OutOfOrder { pot } => format!(
+                "List the \"draws\" of pot {pot} and of those pots in one order, or leave them out."
+            )
+            .into(),
             Self::Batch(error) => error.help(),
             Self::Shot(error) => error.help(),
             Self::Mix(error) => error.help(),

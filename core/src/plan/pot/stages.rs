@@ -11,18 +11,20 @@ use crate::plan::one_or_more::OneOrMore;
 use crate::plan::pot::DrawDraft;
 use crate::plan::process;
 use crate::plan::sequence::Sequence;
+use crate::plan::there::PotThere;
 use crate::plan::weigh::{self, Listed};
 use crate::quantity::{Mass, MassDensity, Measurable};
 use crate::show::Calculated;
 
 impl<'a> Workshop<'a> {
-    /// The pot of `sequence` in `cup`, with the weigh list of each stage.
-    pub(super) fn pot(
+    /// The pot of `sequence` in `cup`, with the weigh list of each stage; what is `there` is in it already.
+    pub(in crate::plan) fn pot(
         &self,
         cup: &PotCup,
         parts: &OneOrMore<Part<'a, '_>>,
         sequence: &Sequence,
         lists: Vec<Vec<Listed<'a>>>,
+        there: Option<&'a PotThere>,
     ) -> Result<PotLayout<'a>, PotError> {
         let mut stages = Vec::with_capacity(parts.len());
         let mut kept = Mass::default();
@@ -45,7 +47,7 @@ impl<'a> Workshop<'a> {
                 mass: step.held,
                 hot: &hot,
                 vessel: cup.vessel.heat_capacity,
-                first: index == 0,
+                first: index == 0 && !there.is_some_and(|there| there.hot),
             };
             let clock = process::stage_heats(self.book, &in_cup, &part.draft.draws);
             let counted = clock.as_ref().and_then(Calculated::known).map_or(0, Vec::len);
@@ -69,8 +71,12 @@ impl<'a> Workshop<'a> {
             cup: *cup,
             raised: None,
             off_marks: None,
+            there,
             from_shelf: ShelfUse::Nothing,
-            heats: process::heats(self.book, &stages, &[]),
+            heats: match there {
+                Some(there) => process::heats(self.book, &stages, &[&there.contents]),
+                None => process::heats(self.book, &stages, &[]),
+            },
             stages,
             lost: kept + sequence.film,
             left: sequence.left,

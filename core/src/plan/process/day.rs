@@ -7,7 +7,6 @@ use super::clock::{StageHeat, every};
 use super::note;
 use crate::book::Book;
 use crate::plan::PlannedHeating;
-use crate::plan::describe::letter;
 use crate::plan::layout::{Layout, StageLayout, WorkLayout};
 use crate::quantity::Time;
 use crate::show::{Calculated, Note, Shown, part, text};
@@ -70,7 +69,7 @@ pub(in crate::plan) fn time_line(book: &Book, layout: &Layout<'_>) -> Option<Cal
 }
 
 fn lay_in_time(book: &Book, layout: &Layout<'_>) -> Result<TimeLine, Note> {
-    let mut line = Line::of(book);
+    let mut line = Line::of(book, layout);
     // Shots that were made of each stage, by pot and stage.
     let mut made: Vec<Vec<u32>> =
         layout.pots.iter().map(|pot| alloc::vec![0; pot.stages.len()]).collect();
@@ -112,6 +111,7 @@ fn clock<'a>(stage: &'a StageLayout<'_>) -> Result<&'a [StageHeat], Note> {
 /// A time line as it grows.
 struct Line<'a> {
     book: &'a Book,
+    layout: &'a Layout<'a>,
     per_pot: Option<Time>,
     per_heat: Time,
     now: Time,
@@ -121,10 +121,11 @@ struct Line<'a> {
 }
 
 impl<'a> Line<'a> {
-    fn of(book: &'a Book) -> Self {
+    fn of(book: &'a Book, layout: &'a Layout<'a>) -> Self {
         let work = book.costing.as_ref().and_then(|costing| costing.work.as_ref());
         Self {
             book,
+            layout,
             per_pot: work.map(|work| work.per_pot),
             per_heat: work.map(|work| work.per_heat).unwrap_or_default(),
             now: Time::default(),
@@ -175,7 +176,7 @@ impl<'a> Line<'a> {
         self.shooting += lasts;
         self.span(Doing::Shoot, (from.pot, from.stage), lasts);
         if let Some(span) = self.spans.last_mut() {
-            span.pots = work.from.iter().map(|from| letter(from.pot)).collect();
+            span.pots = work.from.iter().map(|from| self.layout.letter(from.pot).into()).collect();
             span.mold = Some(batch.mold.name.clone());
             span.shots = Some(shots);
         }
@@ -185,7 +186,7 @@ impl<'a> Line<'a> {
     fn span(&mut self, doing: Doing, (pot, stage): (usize, usize), lasts: Time) {
         self.spans.push(Span {
             doing,
-            pots: Vec::from([letter(pot)]),
+            pots: Vec::from([self.layout.letter(pot).into()]),
             stage: u32::try_from(stage.saturating_add(1)).unwrap_or(u32::MAX),
             mold: None,
             shots: None,

@@ -53,6 +53,11 @@ impl Page {
         self.line("");
         self.headed(&format!("POT {}  {}", pot.pot, names(pot)), &pot.cup_name, '=');
         self.wrapped("   owed  ", &owed(&plan.lines, &pot.pot));
+        if let Some(there) = &pot.there {
+            let state = if there.hot { "hot" } else { "not hot" };
+            let there = format!("{}, {} cold, {state}", there.mass.text, there.fills.text);
+            self.wrapped("   there ", &there);
+        }
         for warning in &pot.warnings {
             self.wrapped("  ! ", &warning.message);
         }

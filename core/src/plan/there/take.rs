@@ -1,0 +1,370 @@
+//! Which of the day's shots the pots that are there take.
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+use super::{DrawThere, PotThere};
+use crate::plan::assign::Layer;
+use crate::plan::day::DayRecipe;
+use crate::plan::one_or_more::OneOrMore;
+use crate::plan::pot::{DrawDraft, LayerShots, PotDraft, Shots, StageDraft, Workshop};
+
+/// What the pots that are there take of the day, and what is left of it.
+pub(in crate::plan) struct Taken<'a> {
+    /// The pots that take something, in the order in which they are worked.
+    pub(in crate::plan) pots: Vec<PotDraft<'a>>,
+    /// Shots of laminated pieces of which these pots make a layer.
+    pub(in crate::plan) sessions: Vec<Session<'a>>,
+    /// The layers that further pots make.
+    pub(in crate::plan) rest: Vec<Layer<'a>>,
+}
+
+/// Shots of a laminated piece with a layer from a pot that is there.
+pub(in crate::plan) struct Session<'a> {
+    pub(in crate::plan) of: &'a Shots<'a>,
+    pub(in crate::plan) shots: u32,
+    /// The draws of the pots that are there.
+    pub(in crate::plan) draws: Vec<Place>,
+    /// The first of the layers that further pots make for it, by its place among them; `None` if there is none.
+    pub(in crate::plan) rest: Option<usize>,
+    before: u32,
+}
+
+/// A draw of a pot that is there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(in crate::plan) struct Place {
+    pub(in crate::plan) pot: usize,
+    pub(in crate::plan) stage: usize,
+    pub(in crate::plan) draw: usize,
+}
+
+/// A pot while shots are given to it.
+struct Giving<'a> {
+    there: &'a PotThere,
+    stages: Vec<StageDraft<'a>>,
+    /// Its stage with layers of laminated pieces. It has one only, so that the order of work has no cycle.
+    laminated: Option<usize>,
+}
+
+/// A layer of the pieces of a batch: which shots, which layer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct Of {
+    shots: usize,
+    layer: usize,
+}
+
+impl<'a> Workshop<'a> {
+    /// Gives the pots that are `there` the shots that they had, then all that those which take more can make.
+    pub(in crate::plan) fn take(&self, there: &'a [PotThere]) -> Taken<'a> {
+        let mut giving = Given {
+            workshop: self,
+            pots: there
+                .iter()
+                .map(|there| Giving { there, stages: Vec::new(), laminated: None })
+                .collect(),
+            taken: vec![0; self.shots.len()],
+            sessions: Vec::new(),
+        };
+        giving.planned();
+        giving.more();
+        giving.finish()
+    }
+}
+
+/// The shots given so far.
+struct Given<'w, 'a> {
+    workshop: &'w Workshop<'a>,
+    pots: Vec<Giving<'a>>,
+    /// Shots of each batch that are given.
+    taken: Vec<u32>,
+    sessions: Vec<Session<'a>>,
+}
+
+impl<'a> Given<'_, 'a> {
+    fn at(&self, of: Of) -> Option<(&'a Shots<'a>, &'a LayerShots<'a>)> {
+        let shots = self.workshop.shots.get(of.shots)?;
+        Some((shots, shots.layers.iter().nth(of.layer)?))
+    }
+
+    /// Shots of a batch that are still to be given.
+    fn left(&self, shots: usize) -> u32 {
+        let all = self.workshop.shots.get(shots).map_or(0, |shots| shots.shots);
+        all.saturating_sub(self.taken.get(shots).copied().unwrap_or(all))
+    }
+
+    /// Gives each pot the shots that the plan before had for it.
+    fn planned(&mut self) {
+        // Layers of one piece that several pots had are shot together: the first draws of each, then the second ones.
+        let mut sessions: Vec<(Of, usize)> = Vec::new();
+        for pot in 0..self.pots.len() {
+            let Some(there) = self.pots.get(pot).map(|pot| pot.there) else { continue };
+            for &DrawThere { line, layer, shots } in &there.draws {
+                let of =
+                    self.workshop.shots.iter().position(|shots| {
+                        shots.batch.lines.iter().any(|known| known.number == line)
+                    });
+                let Some(of) = of.map(|shots| Of { shots, layer }) else { continue };
+                let Some((batch, _)) = self.at(of) else { continue };
+                if !batch.batch.is_laminated() {
+                    let shots = shots.min(self.left(of.shots));
+                    let given = self.give_most(pot, of, shots);
+                    self.count(of.shots, given);
+                    continue;
+                }
+                let nth = sessions.iter().filter(|(other, _)| *other == of).count();
+                sessions.push((of, nth));
+                let same = self
+                    .sessions
+                    .iter_mut()
+                    .enumerate()
+                    .filter(|(_, one)| core::ptr::eq(one.of, batch) && one.shots == shots);
+                let found = same.map(|(place, _)| place).nth(nth);
+                match found {
+                    Some(session) => {
+                        let before = self.sessions.get(session).map_or(0, |one| one.before);
+                        if let Some(place) = self.give(pot, of, shots, before) {
+                            let session = self.sessions.get_mut(session);
+                            session.into_iter().for_each(|session| session.draws.push(place));
+                        }
+                    }
+                    None => {
+                        let shots = shots.min(self.left(of.shots));
+                        self.begin_session(pot, of, shots);
+                    }
+                }
+            }
+        }
+    }
+
+    /// Gives a pot `shots` of a laminated piece, which are then to be completed.
+    fn begin_session(&mut self, pot: usize, of: Of, shots: u32) -> bool {
+        let before = self.taken.get(of.shots).copied().unwrap_or(0);
+        let Some((batch, _)) = self.at(of).filter(|_| shots > 0) else { return false };
+        let Some(place) = self.give(pot, of, shots, before) else { return false };
+        let draws = Vec::from([place]);
+        self.sessions.push(Session { of: batch, shots, draws, rest: None, before });
+        self.count(of.shots, shots);
+        true
+    }
+
+    fn count(&mut self, shots: usize, given: u32) {
+        if let Some(taken) = self.taken.get_mut(shots) {
+            *taken = taken.saturating_add(given);
+        }
+    }
+
+    /// Gives the pots that take more all that they can make: hot ones first, then what is nearest to what is in them.
+    fn more(&mut self) {
+        let mut refused: Vec<(usize, Of)> = Vec::new();
+        loop {
+            let mut best: Option<((bool, f64), usize, Of)> = None;
+            for (pot, giving) in self.pots.iter().enumerate() {
+                if !giving.there.takes_more || !giving.there.is_begun() {
+                    continue;
+                }
+                for of in self.wanted() {
+                    if refused.contains(&(pot, of)) {
+                        continue;
+                    }
+                    let Some((_, layer)) = self.at(of) else { continue };
+                    let key = (!giving.there.hot, giving.distance(layer.recipe));
+                    if best.is_none_or(|(least, ..)| key < least) {
+                        best = Some((key, pot, of));
+                    }
+                }
+            }
+            let Some((_, pot, of)) = best else { return };
+            let left = self.left(of.shots);
+            let is_laminated = self.at(of).is_some_and(|(shots, _)| shots.batch.is_laminated());
+            let most = self.most(pot, of, left);
+            if most == 0 {
+                refused.push((pot, of));
+            } else if is_laminated {
+                self.begin_session(pot, of, most);
+                self.complete(pot, of, most);
+            } else {
+                let given = self.give_most(pot, of, most);
+                self.count(of.shots, given);
+                if given == 0 {
+                    refused.push((pot, of));
+                }
+            }
+        }
+    }
+
+    /// Gives the other layers of the last session to other pots that are there, where these can make them.
+    fn complete(&mut self, pot: usize, of: Of, shots: u32) {
+        let Some((batch, _)) = self.at(of) else { return };
+        let before = self.sessions.last().map_or(0, |session| session.before);
+        let mut used = Vec::from([pot]);
+        for layer in (0..batch.layers.len()).filter(|layer| *layer != of.layer) {
+            let other = Of { layer, ..of };
+            let pots = 0..self.pots.len();
+            for pot in pots.filter(|pot| !used.contains(pot)).collect::<Vec<_>>() {
+                let may = self
+                    .pots
+                    .get(pot)
+                    .is_some_and(|one| one.there.takes_more && one.there.is_begun());
+                let place = if may { self.give(pot, other, shots, before) } else { None };
+                if let Some(place) = place {
+                    used.push(pot);
+                    let session = self.sessions.last_mut();
+                    session.into_iter().for_each(|session| session.draws.push(place));
+                    break;
+                }
+            }
+        }
+    }
+
+    /// The layers of which shots are left.
+    fn wanted(&self) -> impl Iterator<Item = Of> + '_ {
+        let each = self.workshop.shots.iter().enumerate();
+        each.filter(|(shots, _)| self.left(*shots) > 0)
+            .flat_map(|(shots, of)| (0..of.layers.len()).map(move |layer| Of { shots, layer }))
+    }
+
+    /// Gives as many of `shots` as the pot can make, and how many that is.
+    fn give_most(&mut self, pot: usize, of: Of, shots: u32) -> u32 {
+        let most = self.most(pot, of, shots);
+        let before = self.taken.get(of.shots).copied().unwrap_or(0);
+        match most {
+            0 => 0,
+            most => self.give(pot, of, most, before).map_or(0, |_| most),
+        }
+    }
+
+    /// The largest number of shots, up to `shots`, that the pot can make.
+    fn most(&self, pot: usize, of: Of, shots: u32) -> u32 {
+        let before = self.taken.get(of.shots).copied().unwrap_or(0);
+        let fits = |shots: u32| shots == 0 || self.with(pot, of, shots, before).is_some();
+        if fits(shots) {
+            return shots;
+        }
+        let (mut fit, mut too_many) = (0, shots);
+        while too_many.saturating_sub(fit) > 1 {
+            let middle = fit.midpoint(too_many);
+            if fits(middle) { fit = middle } else { too_many = middle }
+        }
+        fit
+    }
+
+    /// Gives the pot just these shots, if it can make them.
+    fn give(&mut self, pot: usize, of: Of, shots: u32, before: u32) -> Option<Place> {
+        let stages = self.with(pot, of, shots, before)?;
+        let is_laminated = self.at(of)?.0.batch.is_laminated();
+        let giving = self.pots.get_mut(pot)?;
+        let stage = stages.len().checked_sub(1)?;
+        let draw = stages.last()?.draws.len().checked_sub(1)?;
+        giving.stages = stages;
+        if is_laminated {
+            giving.laminated = Some(stage);
+        }
+        Some(Place { pot, stage, draw })
+    }
+
+    /// The stages of the pot with these shots at the end; `None` if it cannot make them.
+    fn with(&self, pot: usize, of: Of, shots: u32, before: u32) -> Option<Vec<StageDraft<'a>>> {
+        let giving = self.pots.get(pot)?;
+        let (batch, layer) = self.at(of)?;
+        let is_laminated = batch.batch.is_laminated();
+        let mut stages = giving.stages.clone();
+        let draw = DrawDraft { of: batch, layer, shots, before };
+        match stages.last_mut().filter(|last| last.recipe.number == layer.recipe.number) {
+            Some(last) => {
+                // A pot is heated for each laminated piece.
+                if is_laminated && giving.laminated.is_some() {
+                    last.heats = last.heats.saturating_add(1);
+                }
+                last.draws.push(draw);
+            }
+            None => {
+                let recipe = layer.recipe;
+                stages.push(StageDraft { recipe, draws: Vec::from([draw]), heats: 1 });
+            }
+        }
+        let last = stages.len().saturating_sub(1);
+        if is_laminated && giving.there.is_begun() && giving.laminated.is_some_and(|at| at != last)
+        {
+            return None;
+        }
+        if giving.there.is_begun() {
+            let draft = PotDraft { stages: OneOrMore::of(stages.iter().cloned())?, there: None };
+            self.workshop.build_on(giving.there, &draft).ok()?;
+        }
+        Some(stages)
+    }
+
+    fn finish(mut self) -> Taken<'a> {
+        let mut rest = Vec::new();
+        for (place, shots) in self.workshop.shots.iter().enumerate() {
+            let (left, before) = (self.left(place), self.taken.get(place).copied().unwrap_or(0));
+            if left > 0 {
+                let piece = shots.batch.is_laminated().then_some(shots.batch.number);
+                let each = shots.layers.iter();
+                rest.extend(each.map(|layer| Layer {
+                    of: shots,
+                    layer,
+                    shots: left,
+                    before,
+                    piece,
+                }));
+            }
+        }
+        let mut number = self.workshop.shots.len();
+        for session in &mut self.sessions {
+            let made: Vec<usize> = session
+                .draws
+                .iter()
+                .filter_map(|at| self.pots.get(at.pot)?.stages.get(at.stage)?.draws.get(at.draw))
+                .map(|draw| draw.layer.number)
+                .collect();
+            let missing = session.of.layers.iter().filter(|layer| !made.contains(&layer.number));
+            let missing: Vec<&LayerShots<'a>> = missing.collect();
+            let Session { of, shots, before, .. } = *session;
+            session.rest = (!missing.is_empty()).then_some(rest.len());
+            // One layer alone is shot like any other; several are a piece of their own.
+            let piece = (missing.len() > 1).then_some(number);
+            number = number.saturating_add(1);
+            rest.extend(missing.into_iter().map(|layer| Layer { of, layer, shots, before, piece }));
+        }
+        // Pots that take nothing are left out, and the others numbered anew.
+        let mut places = vec![None; self.pots.len()];
+        let mut pots = Vec::new();
+        for (giving, place) in self.pots.into_iter().zip(&mut places) {
+            if let Some(stages) = OneOrMore::of(giving.stages) {
+                *place = Some(pots.len());
+                pots.push(PotDraft { stages, there: Some(giving.there) });
+            }
+        }
+        for at in self.sessions.iter_mut().flat_map(|session| &mut session.draws) {
+            at.pot = places.get(at.pot).copied().flatten().unwrap_or(at.pot);
+        }
+        Taken { pots, sessions: self.sessions, rest }
+    }
+}
+
+impl Giving<'_> {
+    /// How much goes in to make what is in the pot a `recipe`, per mass of base.
+    fn distance(&self, recipe: &DayRecipe<'_>) -> f64 {
+        let last = self.stages.last().map(|stage| stage.recipe);
+        if last.is_some_and(|last| last.number == recipe.number) {
+            return 0.0;
+        }
+        let mix = &self.there.contents.mix;
+        let base =
+            recipe.recipe.base().iter().fold(0.0, |sum, one| sum + mix.mass_of(one.material).value);
+        recipe.recipe.additives().iter().fold(0.0, |sum, one| {
+            let held = match last {
+                Some(last) => {
+                    let found = last.recipe.additives().iter();
+                    found
+                        .filter(|other| other.material == one.material)
+                        .fold(0.0, |_, other| other.ratio)
+                }
+                None if base > 0.0 => mix.mass_of(one.material).value / base,
+                None => 0.0,
+            };
+            sum + (one.ratio - held).max(0.0)
+        })
+    }
+}
