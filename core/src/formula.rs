@@ -18,6 +18,7 @@ mod base;
 mod error;
 mod mass;
 mod solve;
+pub(crate) mod write;
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -28,6 +29,7 @@ use num_traits::ToPrimitive;
 use self::base::Base;
 pub use self::error::FormulaError;
 use self::solve::{Dosed, Share, solve};
+pub use self::write::{WrittenDose, WrittenFormula};
 use crate::mix::{MaterialId, Materials, Mix, MixError, Phase};
 use crate::quantity::{
     Amount, Basis, By, Dimension, Mass, MassDensity, Measurable, System, Volume,

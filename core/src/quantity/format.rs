@@ -132,7 +132,7 @@ fn fraction_near(reading: f64, unit: Unit, denominators: &[u8]) -> Result<Ration
 }
 
 /// `reading` to `digits` significant digits; `None` if it is not finite or does not fit.
-fn significant_near(reading: f64, digits: u8) -> Option<Rational> {
+pub(crate) fn significant_near(reading: f64, digits: u8) -> Option<Rational> {
     let magnitude = libm::fabs(reading);
     if magnitude == 0.0 {
         return Some(Rational::ZERO);

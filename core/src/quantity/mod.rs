@@ -35,6 +35,7 @@ pub use amount::{Amount, Basis, By, Share, parse_share, value_in};
 pub use conversion::Conversion;
 pub use dimension::{Dimension, Measurable};
 pub use error::AmountError;
+pub(crate) use format::significant_near;
 pub use format::{nearest_fraction, nearest_household, nearest_multiple, significant};
 pub use measured::{Measured, MeasuredAmount, Spread, SpreadKind};
 pub use rational::Rational;

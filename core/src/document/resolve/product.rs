@@ -115,7 +115,7 @@ impl Resolver {
         }
     }
 
-    pub(super) fn layer(
+    pub(crate) fn layer(
         &mut self,
         formulas: &[Name],
         overlap: Overlap,

@@ -1,0 +1,282 @@
+//! A mix written as a formula: doses per amount of base, each in the measure that it was taken in.
+//!
+//! With m_i the mass of a material, m_b that of the base, P the mass of base that the formula is for and u_i the mass of
+//! one unit of the measure, the dose is (m_i/m_b)·P/u_i. A dose that is a fraction of at most 1000 parts is written as
+//! just that (3 drops in half a cup are 6 in a cup); any other to four digits, and how far that is off is part of the result.
+
+use alloc::vec::Vec;
+
+use super::{Dose, Formula, WrittenIn};
+use crate::book::Book;
+use crate::material::Material;
+use crate::mix::{MaterialId, Materials, Mix, MixError, Phase};
+use crate::quantity::{
+    Amount, AmountError, Basis, By, Dimension, Mass, Ratio, Rational, Share, System, Unit, Volume,
+    significant_near,
+};
+
+/// The measure that a dose is written in.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum Measure {
+    /// Counted drops.
+    Drops,
+    /// Spoons, cups, milliliters, or units of mass: those that were used, all of one dimension.
+    Units(Vec<Unit>),
+    /// A per cent of the base, by mass.
+    OfBase,
+}
+
+impl Measure {
+    /// Grams.
+    fn grams() -> Self {
+        Self::Units(Vec::from([Unit::GRAM]))
+    }
+
+    /// The measure of one amount.
+    pub(crate) fn of(amount: &Amount) -> Self {
+        match (amount.basis(), amount.dimension()) {
+            (Some(Basis { share: Share::OfBase, by: By::Mass }), _) => Self::OfBase,
+            (None, Dimension::COUNT) => Self::Drops,
+            (None, Dimension::VOLUME | Dimension::MASS) => Self::Units(Vec::from([amount.unit()])),
+            _ => Self::grams(),
+        }
+    }
+
+    /// The measure of a dose that is written in `written`, where its unit is not known: teaspoons for a volume.
+    pub(crate) fn written_in(written: WrittenIn) -> Self {
+        match written {
+            WrittenIn::Mass => Self::grams(),
+            WrittenIn::Volume => Self::Units(Vec::from([Unit::TSP])),
+            WrittenIn::Drops => Self::Drops,
+        }
+    }
+
+    /// The measure of two doses of one material: theirs if they agree in kind, else grams.
+    #[must_use]
+    pub(crate) fn and(self, other: Self) -> Self {
+        match (self, other) {
+            (Self::Drops, Self::Drops) => Self::Drops,
+            (Self::OfBase, Self::OfBase) => Self::OfBase,
+            (Self::Units(mut units), Self::Units(more)) => {
+                let dimension = |units: &[Unit]| units.first().map(|unit| unit.dimension());
+                if dimension(&units) != dimension(&more) {
+                    return Self::grams();
+                }
+                for unit in more {
+                    if !units.contains(&unit) {
+                        units.push(unit);
+                    }
+                }
+                Self::Units(units)
+            }
+            _ => Self::grams(),
+        }
+    }
+}
+
+/// A material of a mix, and the measure that its dose is to be written in.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Part {
+    pub(crate) material: MaterialId,
+    pub(crate) mass: Mass,
+    pub(crate) measure: Measure,
+}
+
+/// A dose as it is written.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WrittenDose {
+    /// The material.
+    pub material: MaterialId,
+    /// The dose.
+    pub amount: Amount,
+    /// How far that is off the mix, relative to the dose; 0 if it is exact.
+    pub off: Ratio,
+}
+
+/// A formula as written, and how far its doses are off the mix that they were written from.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WrittenFormula {
+    /// The formula.
+    pub formula: Formula,
+    /// Its doses, in the same order.
+    pub doses: Vec<WrittenDose>,
+}
+
+/// The amount of base that the book writes its formulas for: the one that most of them are per, of equally many the first by
+/// name; 1 cup if none has one.
+pub(crate) fn usual_per(book: &Book) -> Result<Amount, AmountError> {
+    let mut counted: Vec<(Amount, usize)> = Vec::new();
+    for per in book.formulas.iter().filter_map(|formula| formula.per) {
+        match counted.iter_mut().find(|(known, _)| *known == per) {
+            Some((_, count)) => *count = count.saturating_add(1),
+            None => counted.push((per, 1)),
+        }
+    }
+    // The last of equal ones is what max_by_key takes.
+    let most = counted.into_iter().rev().max_by_key(|(_, count)| *count);
+    most.map_or_else(|| Amount::new(Rational::ONE, Unit::CUP), |(per, _)| Ok(per))
+}
+
+/// The formula `name` for `doses` in a mix with `base`, per `per` of base; it names its base if `names_base`.
+pub(crate) fn formula(
+    name: &str,
+    base: &Mix,
+    doses: &[Part],
+    per: Amount,
+    names_base: bool,
+    book: &Book,
+) -> Result<WrittenFormula, MixError> {
+    let (materials, system) = (&book.materials, book.system);
+    let base_mass = base.mass();
+    if base_mass <= Mass::default() {
+        return Err(MixError::NoBase);
+    }
+    let per_mass = mass_of_base(per, base, materials, system)?;
+    let mut written = Vec::with_capacity(doses.len());
+    for part in doses.iter().filter(|part| part.mass > Mass::default()) {
+        let material = materials.get(part.material)?;
+        let wanted = part.mass / base_mass * per_mass;
+        let (amount, off) = dose(material, wanted, per_mass, &part.measure, system)?;
+        written.push(WrittenDose { material: part.material, amount, off });
+    }
+    let base = if names_base { parts_of_base(base, per, materials)? } else { Vec::new() };
+    let doses = written.iter().map(|dose| Dose { material: dose.material, amount: dose.amount });
+    let formula = Formula { name: name.into(), per: Some(per), base, doses: doses.collect() };
+    Ok(WrittenFormula { formula, doses: written })
+}
+
+/// The mass of `amount` of a base of this composition.
+pub(crate) fn mass_of_base(
+    amount: Amount,
+    base: &Mix,
+    materials: &Materials,
+    system: System,
+) -> Result<Mass, MixError> {
+    if amount.dimension() != Dimension::VOLUME {
+        return Ok(amount.to(system).map_err(crate::material::MaterialError::from)?);
+    }
+    let volume: Volume = amount.to(system).map_err(crate::material::MaterialError::from)?;
+    if base.mass() <= Mass::default() {
+        return Err(MixError::NoBase);
+    }
+    Ok(base.mass() / base.volume(materials, Phase::Liquid)? * volume)
+}
+
+/// `wanted` of a material in its measure, for `base` of base, and how far that is off.
+pub(crate) fn dose(
+    material: &Material,
+    wanted: Mass,
+    base: Mass,
+    measure: &Measure,
+    system: System,
+) -> Result<(Amount, Ratio), MixError> {
+    let mut found: Option<(Amount, f64)> = None;
+    match measure {
+        Measure::Drops => {
+            let drop = material.drop_mass("writing its dose")?;
+            let (value, off) = number((wanted / drop).value)?;
+            found = Some((amount(value, Unit::DROP)?, off));
+        }
+        Measure::OfBase => {
+            let (value, off) = number((wanted / base).value * 100.0)?;
+            let share = Amount::percent(value, Basis::OF_BASE);
+            found = Some((share.map_err(crate::material::MaterialError::from)?, off));
+        }
+        Measure::Units(units) => {
+            let mut sized = Vec::with_capacity(units.len());
+            for unit in units {
+                let one =
+                    material.mass_of(&amount(Rational::ONE, *unit)?, system, "writing its dose")?;
+                sized.push((*unit, one));
+            }
+            // The largest measure that a spoon or a cup shows; without one, the smallest of those used.
+            sized.sort_by(|a, b| b.1.value.total_cmp(&a.1.value));
+            for (unit, one) in sized {
+                let (value, off) = number((wanted / one).value)?;
+                found = Some((amount(value, unit)?, off));
+                if matches!(value.denominator(), 1..=4 | 8) {
+                    break;
+                }
+            }
+        }
+    }
+    let (amount, off) = match found {
+        Some(found) => found,
+        None => {
+            let grams = wanted.value * 1e3;
+            let (value, off) = number(grams)?;
+            (self::amount(value, Unit::GRAM)?, off)
+        }
+    };
+    Ok((amount, Ratio::from(off)))
+}
+
+/// The parts of a base of this composition in `per` of it.
+fn parts_of_base(base: &Mix, per: Amount, materials: &Materials) -> Result<Vec<Dose>, MixError> {
+    let portions = base.portions().iter().filter(|portion| portion.mass > Mass::default());
+    let count = portions.clone().count();
+    let volume = base.volume(materials, Phase::Liquid)?;
+    let mut doses = Vec::with_capacity(count);
+    for portion in portions {
+        let share = if per.dimension() == Dimension::VOLUME {
+            let density = materials.get(portion.material)?.true_density("writing the base")?;
+            (portion.mass / density.get() / volume).value
+        } else {
+            (portion.mass / base.mass()).value
+        };
+        let (value, _) = number(share * per.value().to_f64())?;
+        // One plastisol alone is written by its name.
+        let part = if count == 1 { per } else { amount(value, per.unit())? };
+        doses.push(Dose { material: portion.material, amount: part });
+    }
+    Ok(doses)
+}
+
+fn amount(value: Rational, unit: Unit) -> Result<Amount, MixError> {
+    Ok(Amount::new(value, unit).map_err(crate::material::MaterialError::from)?)
+}
+
+/// Digits of a dose that is no simple fraction.
+const DIGITS: u8 = 4;
+
+/// `x` as it is written, and how far that is off, relative to it.
+fn number(x: f64) -> Result<(Rational, f64), MixError> {
+    if let Some(simple) = simple_fraction(x) {
+        return Ok((simple, 0.0));
+    }
+    let rounded = significant_near(x, DIGITS).ok_or(MixError::BadFactor(x))?;
+    Ok((rounded, rounded.to_f64() / x - 1.0))
+}
+
+/// The fraction of at most 1000 parts that `x`, the rounding of its calculation apart, is: a convergent of its continued
+/// fraction.
+fn simple_fraction(x: f64) -> Option<Rational> {
+    const MOST_PARTS: i128 = 1000;
+    const ROUNDING: f64 = 1e-11;
+    if !(x.is_finite() && x >= 0.0) {
+        return None;
+    }
+    let (mut before, mut last) = ((0_i128, 1_i128), (1_i128, 0_i128));
+    let mut rest = x;
+    loop {
+        let whole = libm::floor(rest);
+        let term = whole as i128;
+        let next = (
+            term.checked_mul(last.0)?.checked_add(before.0)?,
+            term.checked_mul(last.1)?.checked_add(before.1)?,
+        );
+        if next.1 > MOST_PARTS {
+            return None;
+        }
+        let fraction = Rational::new(next.0, next.1)?;
+        if libm::fabs(fraction.to_f64() - x) <= ROUNDING * x {
+            return Some(fraction);
+        }
+        (before, last) = (last, next);
+        let left = rest - whole;
+        if left <= 0.0 {
+            return None;
+        }
+        rest = 1.0 / left;
+    }
+}

@@ -1,0 +1,240 @@
+use alloc::borrow::ToOwned;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use proptest::prelude::*;
+use rstest::rstest;
+use serde_json::{Value, json};
+
+use super::{Trial, TrialBody, TrialEntry, TrialNames};
+use crate::book::Book;
+use crate::document::book_from_text;
+use crate::document::resolve::Resolver;
+use crate::formula::{Formula, Overlap, Recipe};
+use crate::json::path::Path;
+use crate::json::reader::read_value;
+use crate::quantity::{Mass, Measurable};
+
+const BOOK: &str = include_str!("../../examples/demo/book.json");
+
+fn book() -> Book {
+    book_from_text(BOOK).unwrap()
+}
+
+fn trial<'a>(entry: &Value, book: &'a Book) -> Result<Trial<'a>, Vec<(String, String)>> {
+    let entry: TrialEntry = read_value(entry).map_err(|faults| {
+        faults.iter().map(|f| (f.path.clone(), f.code.to_string())).collect::<Vec<_>>()
+    })?;
+    let mut resolver = Resolver::new(book.system);
+    let trial = entry.resolve(book, &mut resolver, &Path::ROOT);
+    let faults = resolver.finish(trial);
+    faults.map_err(|faults| faults.iter().map(|f| (f.path.clone(), f.code.to_string())).collect())
+}
+
+const NAMES: TrialNames<'_> = TrialNames { color: "found", body: "found body" };
+
+fn doses(formula: &Formula, book: &Book) -> Vec<(String, String)> {
+    let dose = |dose: &crate::formula::Dose| {
+        (book.materials.get(dose.material).unwrap().name.clone(), dose.amount.to_string())
+    };
+    formula.doses.iter().map(dose).collect()
+}
+
+fn pairs(list: &[(&str, &str)]) -> Vec<(String, String)> {
+    list.iter().map(|(a, b)| ((*a).to_owned(), (*b).to_owned())).collect()
+}
+
+#[test]
+fn a_color_found_in_half_a_cup_is_written_for_a_cup_in_its_own_measures() {
+    let book = book();
+    let entry = json!({ "start": "1/2 cup", "formulas": ["plain"], "log": [
+        { "plum": "3 drops" }, { "teal-flake": "1/4 tsp" }, "again", { "plum": "1 drop", "taken": "0 g" }
+    ] });
+    assert_eq!(trial(&entry, &book).unwrap_err()[0].1, "trial-step-in-two");
+    let entry = json!({ "start": "1/2 cup", "formulas": ["plain"], "log": [
+        { "plum": "3 drops" }, { "teal-flake": "1/4 tsp" }, "again", { "taken": "10 g" }, { "taken": "1/4 cup" }
+    ] });
+    let trial = trial(&entry, &book).unwrap();
+    let found = trial.formulas(NAMES, None).unwrap();
+    assert_eq!(found.per.to_string(), "1 cup");
+    let color = found.color.unwrap();
+    assert_eq!(
+        doses(&color.formula, &book),
+        pairs(&[("plum", "6 drops"), ("teal-flake", "1 tsp")])
+    );
+    assert!(color.doses.iter().all(|dose| dose.off.value == 0.0));
+    assert!(color.formula.base.is_empty());
+    assert_eq!(found.body, TrialBody::OfBook(Vec::from([book.find_formula("plain").unwrap()])));
+}
+
+#[test]
+fn what_was_taken_changes_no_ratio_of_what_was_there_and_all_of_what_comes_later() {
+    let book = book();
+    // Half of the cup is taken: 2 drops then count as 4.
+    let entry = json!({ "start": "1 cup", "log": [
+        { "stabilizer": "1 tsp" }, { "plum": "10 drops" }, { "taken": "123 g" }, { "plum": "2 drops" }
+    ] });
+    let trial = trial(&entry, &book).unwrap();
+    let (cup, stabilizer, plum): (f64, f64, f64) =
+        (236.588_236_5 * 1.03, 4.928_921_593_75 * 1.02, 0.44);
+    let kept = 1.0 - 123.0 / (cup + stabilizer + plum);
+    let drops = 10.0 + 2.0 / kept;
+    let found = trial.formulas(NAMES, None).unwrap();
+    let color = found.color.unwrap();
+    let [dose] = color.doses.as_slice() else { panic!("{color:?}") };
+    assert!((dose.amount.drops().unwrap().to_f64() - drops).abs() < 5e-3, "{drops} {dose:?}");
+    assert!(dose.off.value != 0.0 && dose.off.value.abs() < 5e-4);
+    // The body is recognized, though nobody named it.
+    assert_eq!(found.body, TrialBody::OfBook(Vec::from([book.find_formula("plain").unwrap()])));
+    assert!((trial.taken().si() - 0.123).abs() < 1e-12);
+}
+
+#[rstest]
+#[case::softened(json!({ "softener": "2 tsp" }), &[("softener", "2 tsp"), ("stabilizer", "1 tsp")])]
+#[case::more_stabilizer(json!({ "stabilizer": "1/4 tsp" }), &[("stabilizer", "1 1/4 tsp")])]
+#[case::more_base(json!({ "clear-base": "1 cup" }), &[("stabilizer", "1/2 tsp")])]
+#[case::other_measure(json!({ "stabilizer": "1 g" }), &[("stabilizer", "6.028 g")])]
+fn a_body_that_the_book_lacks_is_written_out(#[case] added: Value, #[case] body: &[(&str, &str)]) {
+    let book = book();
+    let entry = json!({ "start": "1 cup", "formulas": ["plain"], "log": [added] });
+    let found = trial(&entry, &book).unwrap().formulas(NAMES, None).unwrap();
+    let TrialBody::Own(own) = found.body else { panic!("{:?}", found.body) };
+    assert_eq!(doses(&own.formula, &book), pairs(body));
+    assert_eq!(own.formula.base.len(), 1);
+    assert_eq!(found.color, None);
+}
+
+#[test]
+fn a_color_that_started_from_a_formula_goes_on_from_it() {
+    let book = book();
+    let entry =
+        json!({ "start": "1 cup", "formulas": ["dusk", "salted"], "log": [{ "plum": "4 drops" }] });
+    let found = trial(&entry, &book).unwrap().formulas(NAMES, None).unwrap();
+    let color = doses(&found.color.unwrap().formula, &book);
+    assert_eq!(color, pairs(&[("plum", "36 drops"), ("teal-flake", "1/2 tsp")]));
+    assert_eq!(found.body, TrialBody::OfBook(Vec::from([book.find_formula("salted").unwrap()])));
+}
+
+#[rstest]
+#[case(json!({ "start": "3 drops" }), "/start", "trial-no-start")]
+#[case(json!({ "start": "0 cup" }), "/start", "trial-no-start")]
+#[case(json!({ "start": "1 cup", "base": "plum" }), "/base", "trial-no-plastisol")]
+#[case(json!({ "start": "1 cup", "base": "plam" }), "/base", "unknown-name")]
+#[case(json!({ "start": "1 cup", "formulas": ["plain"], "base": "clear-base" }), "/base", "trial-formulas-and-base")]
+#[case(json!({ "start": "1 cup", "formulas": ["dask"] }), "/formulas/0", "unknown-name")]
+#[case(json!({ "start": "1 cup", "log": ["again"] }), "/log/0", "trial-nothing-again")]
+#[case(json!({ "start": "1 cup", "log": ["agian"] }), "/log/0", "wrong-type")]
+#[case(json!({ "start": "1 cup", "log": [{ "plam": "1 drop" }] }), "/log/0/plam", "unknown-name")]
+#[case(json!({ "start": "1 cup", "log": [{ "plum": "8 % of base" }] }), "/log/0/plum", "amount-wrong-dimension")]
+#[case(json!({ "start": "1 cup", "log": [{ "taken": "8 drops" }] }), "/log/0/taken", "trial-not-taken")]
+#[case(json!({ "start": "1 cup", "log": [{ "taken": "2 cup" }] }), "/log/0/taken", "mix-draw-too-large")]
+#[case(json!({ "start": "1 cup", "log": [{ "fine-salt": "3 drops" }] }), "/log/0/fine-salt", "missing-property")]
+#[case(json!({ "start": "1 cup", "log": [{}] }), "/log/0", "wrong-type")]
+fn slips_are_named_where_they_are(#[case] entry: Value, #[case] path: &str, #[case] code: &str) {
+    let book = book();
+    let faults = trial(&entry, &book).unwrap_err();
+    assert_eq!(faults, [(path.to_owned(), code.to_owned())]);
+}
+
+#[test]
+fn a_log_reads_back_as_it_was_written() {
+    let written = json!({ "start": "1 cup", "log": [
+        { "plum": "3 drops", "ext": { "at": "10:05" } }, "again", { "taken": "10 g" }
+    ] });
+    let read: TrialEntry = read_value(&written).unwrap();
+    assert_eq!(serde_json::to_value(&read).unwrap(), written);
+}
+
+fn amounts() -> impl Strategy<Value = (&'static str, String)> {
+    prop_oneof![
+        (1_u32..40).prop_map(|n| ("plum", format!("{n} drops"))),
+        (1_u32..40).prop_map(|n| ("plum", format!("{n}/10 g"))),
+        (1_u32..9).prop_map(|n| ("teal-flake", format!("{n}/8 tsp"))),
+        (1_u32..9).prop_map(|n| ("silver-pearl", format!("{n}/4 tsp"))),
+        (1_u32..5).prop_map(|n| ("stabilizer", format!("{n}/4 tsp"))),
+        (1_u32..5).prop_map(|n| ("softener", format!("{n} tsp"))),
+        (1_u32..5).prop_map(|n| ("clear-base", format!("{n}/4 cup"))),
+        (1_u32..30).prop_map(|n| ("taken", format!("{n} g"))),
+        (1_u32..4).prop_map(|n| ("taken", format!("{n} tsp"))),
+    ]
+}
+
+fn any_trial() -> impl Strategy<Value = Value> {
+    let start = prop::sample::select(alloc::vec!["1/2 cup", "1 cup", "240 g", "3/4 cup"]);
+    let formulas = prop::sample::select(alloc::vec![
+        json!(null),
+        json!(["plain"]),
+        json!(["salted"]),
+        json!(["dusk", "plain"]),
+        json!(["reed", "soft"]),
+        json!(["firm"])
+    ]);
+    (start, formulas, prop::collection::vec(amounts(), 0..10)).prop_map(|(start, formulas, log)| {
+        let log: Vec<Value> =
+            log.into_iter().map(|(name, amount)| json!({ (name): amount })).collect();
+        let mut entry = json!({ "start": start, "log": log });
+        if !formulas.is_null() {
+            entry["formulas"] = formulas;
+        }
+        entry
+    })
+}
+
+/// The largest error of a ratio that four digits make.
+const WRITTEN: f64 = 5.1e-4;
+
+fn check(recipe: &Recipe, trial: &Trial<'_>, book: &Book) {
+    let base = trial.base().unwrap().mass();
+    let mix = recipe.for_base(base).unwrap();
+    for portion in trial.mix().portions() {
+        let got = mix.mass_of(portion.material).si();
+        let off = (got / portion.mass.si() - 1.0).abs();
+        let name = &book.materials.get(portion.material).unwrap().name;
+        assert!(portion.mass == Mass::default() || off <= WRITTEN, "{name}: {got} for {portion:?}");
+    }
+    for portion in mix.portions() {
+        assert!(trial.mix().mass_of(portion.material) > Mass::default(), "{portion:?}");
+    }
+}
+
+fn combine(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Recipe {
+    Recipe::combine(formulas, overlap, None, &book.materials, book.system).unwrap()
+}
+
+proptest! {
+    #[test]
+    fn a_trial_replayed_as_a_formula_gives_its_mix(entry in any_trial()) {
+        let book = book();
+        let trial = trial(&entry, &book).unwrap();
+        let found = trial.formulas(NAMES, None).unwrap();
+        check(&combine(&[&found.whole.formula], Overlap::Refuse, &book), &trial, &book);
+        for dose in &found.whole.doses {
+            prop_assert!(dose.off.value.abs() <= WRITTEN);
+        }
+        // And the color with its body: with another body it is the same color.
+        let mut both: Vec<&Formula> = found.color.iter().map(|color| &color.formula).collect();
+        match &found.body {
+            TrialBody::OfBook(formulas) => both.extend(formulas.iter().map(|&index| &book.formulas[index])),
+            TrialBody::Own(own) => both.push(&own.formula),
+        }
+        check(&combine(&both, found.overlap, &book), &trial, &book);
+    }
+
+    #[test]
+    fn without_a_test_piece_every_dose_is_exact(entry in any_trial()) {
+        let mut entry = entry;
+        entry["start"] = json!("1/2 cup");
+        entry["log"].as_array_mut().unwrap().retain(|step| step.get("taken").is_none());
+        let book = book();
+        let trial = trial(&entry, &book).unwrap();
+        let found = trial.formulas(NAMES, None).unwrap();
+        for dose in &found.whole.doses {
+            let material = &book.materials.get(dose.material).unwrap().name;
+            let is_of_one_measure = !trial.additions().iter().any(|addition| {
+                addition.material == dose.material && addition.amount.dimension() != dose.amount.dimension()
+            });
+            prop_assert!(dose.off.value == 0.0 || !is_of_one_measure || entry["formulas"][0] == "reed", "{}: {:?}", material, dose);
+        }
+    }
+}
