@@ -17,7 +17,7 @@ use crate::process::heat::SpecificHeat;
 use crate::quantity::DynamicViscosity;
 
 impl Resolver {
-    pub(super) fn find_material(
+    pub(crate) fn find_material(
         &mut self,
         materials: &Materials,
         name: &Name,
