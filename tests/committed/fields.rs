@@ -286,7 +286,9 @@ enum Form {
 /// The alternatives of a schema, null left out.
 fn alternatives(schema: &Value) -> Vec<&Value> {
     match schema["anyOf"].as_array() {
-        Some(parts) => parts.iter().filter(|part| part["type"] != "null").collect(),
+        Some(parts) => {
+            parts.iter().filter(|part| part["type"] != "null").flat_map(alternatives).collect()
+        }
         None => vec![schema],
     }
 }

@@ -48,17 +48,16 @@ fn the_balance_of_a_pot_by_hand() {
     let shots = draw["shots"].as_u64().unwrap();
     let record = record(
         &plan,
-        json!({ "A": { "notes": "first of the year", "stages": [{
-        "weighed": { "clear-base": "400 g", "stabilizer": "10 g" },
-        "draws": [{ "mold": "finger-5", "shots": shots, "pieces": [
-            { "good": 4 * shots - 2, "weights": ["9.4 g", "9.6 g", "9.5 g"] }
-        ] }],
-        "left": "50 g"
-    }] } }),
+        json!({ "A": {
+            "went_in": { "clear-base": "400 g", "stabilizer": "10 g" },
+            "molds": { "finger-5": { "good": 4 * shots - 2, "weights": ["9.4 g", "9.6 g", "9.5 g"] } },
+            "left": "50 g",
+            "notes": "first of the year"
+        } }),
     )
     .expect("a record");
     let pot = &record["pots"][0];
-    assert_eq!(pot["notes"], "first of the year");
+    assert_eq!(pot["notes"], json!(["first of the year"]));
     let stage = &pot["stages"][0];
     let stabilizer = of(&stage["made"], "stabilizer").expect("it is in");
     assert!((number(&stabilizer["of_base"]) - 0.025).abs() < 1e-15);
@@ -66,9 +65,18 @@ fn the_balance_of_a_pot_by_hand() {
     let planned = 4.928_921_593_75 * 1.02 / (236.588_236_5 * 1.03);
     assert!((number(&stabilizer["off"]) - (0.025 / planned - 1.0)).abs() < 1e-9);
 
-    // A shot as planned, its four pieces at the 9.5 g that they were weighed to be.
-    let piece = &draw["pieces"][0];
-    let per_shot = number(&draw["per_shot"]) + 4.0 * (9.5 - number(&piece["weighs"]));
+    // The mix as made: 400 g of 1.042 g/mL and 10 g of 1.02 g/mL cold; 6.5e-4 and 7e-4 1/K up to the middle of
+    // 325 °F to 350 °F, 169.722 °C. The four pieces weigh 9.5 g, and the sprue what 60 % of the contraction leaves of it.
+    let rise = (337.5 - 32.0) / 1.8 - 20.0;
+    let cold = 410.0 / (400.0 / 1.042 + 10.0 / 1.02);
+    let hot = 410.0 / (400.0 / 1.042 * (1.0 + 6.5e-4 * rise) + 10.0 / 1.02 * (1.0 + 7e-4 * rise));
+    assert!((number(&stage["density"]) - cold).abs() < 1e-12);
+    assert!((number(&stage["hot_density"]) - hot).abs() < 1e-12);
+    let expected = 9.5 * (hot + 0.6 * (cold - hot));
+    let piece = &stage["draws"][0]["pieces"][0];
+    assert!((number(&piece["expected"]) - expected).abs() < 1e-12);
+    let per_shot = 44.0 * hot + 4.0 * (9.5 - expected);
+    assert!((number(&stage["draws"][0]["per_shot"]) - per_shot).abs() < 1e-9);
     let shot = per_shot * shots as f64;
     assert!((number(&pot["put_in"]) - 410.0).abs() < 1e-9);
     assert!((number(&pot["shot"]) - shot).abs() < 1e-9);
@@ -89,10 +97,10 @@ fn the_balance_of_a_pot_by_hand() {
 #[test]
 fn a_later_stage_goes_on_from_what_was_there() {
     let plan = plan(orders());
-    let record = record(&plan, json!({ "A": { "stages": [
-        { "weighed": { "clear-base": "800 g", "plum": "8 g", "stabilizer": "16 g", "teal-flake": "5 g" }, "left": "414.5 g" },
-        { "weighed": { "softener": "20 g", "fine-salt": "150 g" } }
-    ] } }))
+    let record = record(&plan, json!({ "A": [
+        { "went_in": { "clear-base": "800 g", "plum": "8 g", "stabilizer": "16 g", "teal-flake": "5 g" }, "left": "414.5 g" },
+        { "went_in": { "softener": "20 g", "fine-salt": "150 g" } }
+    ] }))
     .expect("a record");
     let second = &record["pots"][0]["stages"][1];
     assert!((number(&second["held"]) - (414.5 + 170.0)).abs() < 1e-9);
@@ -130,9 +138,7 @@ fn a_custom_color_comes_out_the_same_next_year() {
     let plan = plan(orders());
     let record = record(
         &plan,
-        json!({ "A": { "stages": [
-        { "weighed": { "plum": "131 drops", "silver-pearl": "1/4 tsp" } }
-    ] } }),
+        json!({ "A": [{ "went_in": { "plum": "131 drops", "silver-pearl": "1/4 tsp" } }] }),
     )
     .expect("a record");
     let pearl = of(&record["pots"][0]["stages"][0]["made"], "silver-pearl").expect("it went in");
@@ -158,30 +164,98 @@ fn what_came_from_the_shelf_is_in_the_formula_as_made() {
     makes_it_again(&record, 0, 0);
 }
 
+/// What a day shows of the book's numbers is kept as it was seen.
+#[test]
+fn observations_are_kept() {
+    let plan = plan(orders());
+    let sheet = of(&plan["pots"][3]["stages"][0]["weigh"], "rust").expect("ember has rust");
+    let drops: f64 =
+        sheet["best"]["measure"].as_str().unwrap().split(' ').next().unwrap().parse().unwrap();
+    let record = record(&plan, json!({
+        "D": {
+            "went_in": {
+                "rust": { "weighed": "1.9 g" },
+                "stabilizer": { "measured": "1 tsp", "weighed": "5.1 g" },
+                "black-flake": "1.2 g"
+            },
+            "heats": [{ "time": "150 s", "from": "68 °F", "to": "338 °F" }, { "time": "40 s", "setting": "70 %" }],
+            "injector": ["4.1 g", "3.9 g"],
+            "molds": { "grub-2": { "took": "7 min", "weights": [{ "count": 3, "weigh": "6.3 g" }, "2.2 g"] } },
+            "left": "21 g"
+        }
+    }))
+    .expect("a record");
+    let stage = &record["pots"][3]["stages"][0];
+    let rust = of(&stage["pairs"], "rust").expect("it was weighed");
+    assert_eq!(rust["drops"], json!(drops));
+    assert!((number(&rust["weighed"]) - 1.9).abs() < 1e-12);
+    assert!((number(&rust["by_book"]) - 0.047 * drops).abs() < 1e-9);
+    let spooned = of(&stage["pairs"], "stabilizer").expect("it was weighed");
+    assert!((number(&spooned["volume"]) - 4.928_921_593_75).abs() < 1e-12);
+    assert!((number(&of(&stage["made"], "stabilizer").unwrap()["mass"]) - 5.1).abs() < 1e-12);
+    assert_eq!(of(&stage["pairs"], "black-flake"), None);
+
+    let timed = list(&stage["timed"]);
+    assert!((number(&timed[0]["mass"]) - number(&stage["held"])).abs() < 1e-12);
+    assert_eq!((&timed[0]["first"], &timed[1]["first"]), (&json!(true), &json!(false)));
+    assert_eq!((&timed[1]["mass"], number(&timed[1]["setting"])), (&Value::Null, 0.7));
+    assert!((number(&timed[0]["time"]) - 150.0).abs() < 1e-9);
+    assert_eq!(stage["heats"], 2);
+    assert_eq!(number(&stage["injector"][1]), 3.9);
+    let draw = &stage["draws"][0];
+    assert_eq!(number(&draw["took"]), 420.0);
+    let pieces = &draw["pieces"][0];
+    assert_eq!((&pieces["weighed"], &pieces["weights"][0]["count"]), (&json!(4), &json!(3)));
+    assert!((number(&pieces["weighs"]) - 8.5 / 4.0).abs() < 1e-12);
+    assert_eq!(pieces["deviation"], Value::Null);
+}
+
+/// What the injector kept is no longer in the cup.
+#[test]
+fn the_injector_keeps_what_it_was_weighed_to_keep() {
+    let plan = plan(orders());
+    let after = |actuals: Value| {
+        let record = record(&plan, json!({ "D": actuals })).expect("a record");
+        number(&record["pots"][3]["stages"][0]["after"])
+    };
+    let planned = after(json!({}));
+    assert!(
+        (after(json!({ "injector": "5 g" })) - after(json!({ "injector": "3 g" })) + 2.0).abs()
+            < 1e-9
+    );
+    // A heat more leaves the 4 mL of the book in the injector once more.
+    let reheats = plan["pots"][3]["stages"][0]["heats"].as_u64().unwrap();
+    let kept = planned - after(json!({ "reheats": reheats }));
+    assert!((3.5..4.2).contains(&kept), "{kept}");
+}
+
 #[test]
 fn the_pieces_of_a_laminate_are_counted_once() {
     let plan = plan(orders());
-    let told = |good: u32| {
-        json!({ "stages": [{ "draws": [
-            { "mold": "minnow-3", "shots": 6, "pieces": [{ "good": good }] }
-        ] }] })
-    };
+    let told = |good: u32| json!({ "molds": { "minnow-3": { "shots": 6, "good": good } } });
     let record = record(&plan, json!({ "B": told(33), "C": told(31) })).expect("a record");
     let mold = &record["molds"][0];
     assert_eq!((&mold["made"], &mold["good"]), (&json!(36), &json!(33)));
 }
 
 #[rstest]
-#[case(json!({ "Z": { "stages": [] } }), "record-no-pot", "/actuals/pots/Z")]
-#[case(json!({ "D": { "stages": [{}, {}] } }), "record-no-stage", "/actuals/pots/D/stages/1")]
-#[case(json!({ "D": { "stages": [{ "weighed": { "rusty": "1 g" } }] } }), "unknown-name", "/actuals/pots/D/stages/0/weighed/rusty")]
-#[case(json!({ "D": { "stages": [{ "draws": [{ "mold": "stick-6", "shots": 1 }] }] } }), "record-no-draw", "/actuals/pots/D/stages/0/draws/0/mold")]
-#[case(json!({ "D": { "stages": [{ "draws": [{ "mold": "grub-2", "shots": 2, "pieces": [{ "good": 17 }] }] }] } }), "record-too-many-good", "/actuals/pots/D/stages/0/draws/0/pieces/0/good")]
-#[case(json!({ "D": { "stages": [{ "draws": [{ "mold": "grub-2", "shots": 2, "pieces": [{ "shape": "long" }] }] }] } }), "record-no-shape", "/actuals/pots/D/stages/0/draws/0/pieces/0")]
-#[case(json!({ "D": { "stages": [{ "left": "5 kg" }] } }), "record-left-more", "/actuals/pots/D/stages/0/left")]
-#[case(json!({ "A": { "stages": [{ "draws": [{ "mold": "finger-5", "shots": 40 }] }] } }), "record-shot-more", "/actuals/pots/A/stages/0")]
-#[case(json!({ "D": { "stages": [{ "weighed": { "clear-base": "0 g" } }] } }), "mix-no-base", "/actuals/pots/D/stages/0")]
-#[case(json!({ "D": { "stages": [{ "draws": [{ "mold": "grub-2", "shots": -1 }] }] } }), "out-of-range", "/actuals/pots/D/stages/0/draws/0/shots")]
+#[case(json!({ "Z": {} }), "record-no-pot", "/actuals/pots/Z")]
+#[case(json!({ "D": [{}, {}] }), "record-no-stage", "/actuals/pots/D/1")]
+#[case(json!({ "D": { "went_in": { "rusty": "1 g" } } }), "unknown-name", "/actuals/pots/D/went_in/rusty")]
+#[case(json!({ "D": { "went_in": { "rust": { "measured": "1 kPa" } } } }), "amount-wrong-dimension", "/actuals/pots/D/went_in/rust/measured")]
+#[case(json!({ "A": { "went_in": { "chalk": "1 g" } } }), "record-which-stage", "/actuals/pots/A/went_in/chalk")]
+#[case(json!({ "A": { "reheats": 1 } }), "record-which-stage", "/actuals/pots/A/reheats")]
+#[case(json!({ "A": { "molds": { "finger-5": { "shots": 1 } } } }), "record-which-draw", "/actuals/pots/A/molds/finger-5")]
+#[case(json!({ "D": { "reheats": 0, "heats": [{ "time": "90 s" }, { "time": "60 s" }] } }), "record-timed-more", "/actuals/pots/D")]
+#[case(json!({ "D": { "molds": { "stick-6": { "shots": 1 } } } }), "record-no-draw", "/actuals/pots/D/molds/stick-6")]
+#[case(json!({ "D": { "molds": { "grub-2": [{}, {}] } } }), "record-no-draw", "/actuals/pots/D/molds/grub-2/1")]
+#[case(json!({ "D": { "molds": { "grub-2": { "shots": 2, "good": 17 } } } }), "record-too-many-good", "/actuals/pots/D/molds/grub-2/good")]
+#[case(json!({ "D": { "molds": { "grub-2": { "shots": 1, "weights": { "count": 9, "weigh": "19 g" } } } } }), "record-too-many-weighed", "/actuals/pots/D/molds/grub-2/weights")]
+#[case(json!({ "D": { "molds": { "grub-2": { "shapes": { "long": {} } } } } }), "record-no-shape", "/actuals/pots/D/molds/grub-2/shapes/long")]
+#[case(json!({ "D": { "left": "5 kg" } }), "record-left-more", "/actuals/pots/D/left")]
+#[case(json!({ "A": [{ "molds": { "finger-5": { "shots": 40 } } }] }), "record-shot-more", "/actuals/pots/A/0")]
+#[case(json!({ "D": { "went_in": { "clear-base": "0 g" } } }), "mix-no-base", "/actuals/pots/D")]
+#[case(json!({ "D": { "molds": { "grub-2": { "shots": -1 } } } }), "out-of-range", "/actuals/pots/D/molds/grub-2/shots")]
 fn what_cannot_have_been(#[case] pots: Value, #[case] code: &str, #[case] path: &str) {
     let faults = record(&plan(orders()), pots).expect_err("it cannot have been");
     assert_eq!((&faults[0]["code"], &faults[0]["path"]), (&json!(code), &json!(path)), "{faults}");
@@ -213,12 +287,16 @@ fn a_plan_that_is_none_is_refused_with_all_that_is_wrong() {
 fn the_text_keeps_to_eighty_columns() {
     use pourwright::record::Record;
     let plan = plan(orders());
-    let mut answer = record(&plan, json!({
-        "A": { "stages": [{ "weighed": { "plum": "131 drops" }, "left": "430 g", "draws": [
-            { "mold": "finger-5", "shots": 8, "pieces": [{ "good": 30, "weights": ["9.4 g", "9.6 g"] }] }
-        ] }] },
-        "D": { "stages": [{ "left": "20 g" }] }
-    }))
+    let mut answer = record(
+        &plan,
+        json!({
+            "A": [{
+                "went_in": { "plum": "131 drops" }, "left": "430 g",
+                "molds": { "finger-5": { "shots": 8, "good": 30, "weights": ["9.4 g", "9.6 g"] } }
+            }],
+            "D": { "left": "20 g" }
+        }),
+    )
     .expect("a record");
     answer.as_object_mut().unwrap().remove("calculate");
     let read: Record = serde_json::from_value(answer.clone()).expect("it reads back");
@@ -241,11 +319,14 @@ proptest! {
     #[test]
     fn any_pot_is_made_again(plum in 20_u32..400, salt in 0_u32..120, base in 300_u32..900) {
         let plan = plan(fingers(&["dusk", "plain"], 40));
-        let record = record(&plan, json!({ "A": { "stages": [{ "weighed": {
-            "plum": format!("{plum} drops"),
-            "fine-salt": format!("{salt} g"),
-            "clear-base": format!("{base} g"),
-        }, "draws": [{ "mold": "finger-5", "shots": 0 }] }] } })).expect("a record");
+        let record = record(&plan, json!({ "A": {
+            "went_in": {
+                "plum": format!("{plum} drops"),
+                "fine-salt": format!("{salt} g"),
+                "clear-base": format!("{base} g"),
+            },
+            "molds": { "finger-5": { "shots": 0 } }
+        } })).expect("a record");
         makes_it_again(&record, 0, 0);
     }
 }

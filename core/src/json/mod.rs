@@ -6,10 +6,12 @@
 pub(crate) mod entry;
 pub mod named;
 pub(crate) mod nearest;
+pub(crate) mod one_or_list;
 pub(crate) mod path;
 pub(crate) mod read_back;
 pub(crate) mod reader;
 pub mod text;
 
 pub use named::Named;
+pub use one_or_list::OneOrList;
 pub use reader::{Count, Ext, Name};

@@ -1,27 +1,31 @@
-//! Masses really weighed and shots really made on a day, as written.
+//! A maker's notes of a day: the numbers that differ from the plan, as written.
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use serde_json::Value;
+
 use super::{Actuals, Record};
-use crate::document::written::Written;
+use crate::document::written::{Percent, Written};
 use crate::document::{Format, LoadedBook};
-use crate::fault::Faults;
+use crate::fault::{Fault, Faults};
 use crate::json::entry::entry;
 use crate::json::named::Named;
-use crate::json::reader::{Count, Name, read_value};
+use crate::json::one_or_list::OneOrList;
+use crate::json::reader::{Count, Name, Node, Read, deserialize_by_reading, read_value};
 use crate::json::text;
 use crate::plan::Plan;
-use crate::quantity::{Amount, Mass};
+use crate::quantity::{Amount, Mass, ThermodynamicTemperature, Time};
 
 entry! {
-    /// Masses really weighed and shots really made on a day. Omit all that went by the sheet.
+    /// A maker's notes of a day: only the numbers that differ from the plan.
     pub struct ActualsDocument {
         required {
             /// The format and its version. Example: `"pourwright/1.0"`.
             format: Format,
-            /// Pots by their letters.
-            pots: Named<PotActualsEntry>,
+            /// Pots by their letters, each as a whole or as a list of its stages. As a whole, a material or mold belongs to
+            /// the one stage that has it, and what was left to the last stage.
+            pots: Named<OneOrList<PotActualsEntry>>,
         }
         optional {
             /// Anything a reader should know about it. Default: none. Example: `"Cold morning."`.
@@ -31,13 +35,29 @@ entry! {
 }
 
 entry! {
-    /// One pot.
+    /// One pot, or one stage of it. What is omitted went as the sheet said.
     pub struct PotActualsEntry {
-        required {
-            /// Its stages, from the first.
-            stages: Vec<StageActualsEntry>,
-        }
+        required {}
         optional {
+            /// What went in, by material, if it was not what the sheet said; 0 if nothing did. Default: what the sheet said.
+            /// Example: `{ "plum": "34 drops", "fine-salt": "40 g", "moss": { "measured": "20 drops", "weighed": "0.9 g" } }`.
+            went_in: Named<WentInEntry>,
+            /// The shots, by mold; of a mold that is shot several times, a list in the order of the sheet. Default: as planned.
+            molds: Named<OneOrList<ShotsEntry>>,
+            /// Number of times that it was reheated, its first heat not counted. Default: as planned. Example: `2`.
+            reheats: Count,
+            /// Heats as timed, in their order. Default: not timed.
+            heats: Vec<HeatActualsEntry>,
+            /// Mass left in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
+            left: Written<Mass>,
+            /// Mass that the injector kept, weighed once taken out of it; a list of several cleanings. Default: not weighed.
+            /// Example: `"4.1 g"`.
+            injector: OneOrList<Written<Mass>>,
+            /// Name under which the color as made goes into the book, apart from its body. Default: the book stays as it is.
+            /// Example: `"dusk, darker"`.
+            save_as: Name,
+            /// Name written on the jar with what was left. Default: the formulas, pot and day. Example: `"dusk, March 2"`.
+            jar: Name,
             /// Anything worth keeping with it. Default: none. Example: `"Smoked a little at 345 °F."`.
             notes: String,
         }
@@ -45,54 +65,136 @@ entry! {
 }
 
 entry! {
-    /// One stage of a pot.
-    pub struct StageActualsEntry {
+    /// How much of a material went in: as measured, as the scale showed it, or both, from which its drop or spoonful is
+    /// learned.
+    pub struct MeasuredAndWeighedEntry {
         required {}
         optional {
-            /// Amounts that differ from the sheet, by material, as they were measured; 0 for a material that did not go in.
-            /// Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
-            weighed: Named<Amount>,
-            /// The shots. Default: those of the sheet.
-            draws: Vec<DrawActualsEntry>,
-            /// Mass in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
-            left: Written<Mass>,
+            /// As it was measured. Default: as the sheet said. Example: `"34 drops"`.
+            measured: Amount,
+            /// What the scale showed for it; this counts. Default: not weighed. Example: `"1.5 g"`.
+            weighed: Written<Mass>,
         }
     }
 }
 
+/// How much of a material went in.
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum WentInEntry {
+    /// As it was measured, by scale, spoon or drops.
+    Measured(Amount),
+    /// With what the scale showed for it.
+    Weighed(MeasuredAndWeighedEntry),
+}
+
 entry! {
     /// Shots into a mold.
-    pub struct DrawActualsEntry {
-        required {
-            /// The mold. Example: `"finger-5"`.
-            mold: Name,
-            /// Number of shots made. Example: `7`.
-            shots: Count,
-        }
+    pub struct ShotsEntry {
+        required {}
         optional {
-            /// The pieces by shape. Those of a laminated shot belong to one of its pots. Default: not counted.
-            pieces: Vec<PieceActualsEntry>,
+            /// Number of shots made. Default: as planned. Example: `7`.
+            shots: Count,
+            /// Number of pieces that are fit to sell. Those of a laminated shot belong to one of its pots. Default: not
+            /// counted. Example: `26`.
+            good: Count,
+            /// Pieces that were weighed: one by one, or several together. Default: none.
+            /// Example: `["10.1 g", "10.3 g", { "count": 3, "weigh": "30.4 g" }]`.
+            weights: OneOrList<PieceWeightEntry>,
+            /// The pieces by shape, in a mold with unlike cavities. Default: none; required there instead of `good` and
+            /// `weights`.
+            shapes: Named<ShapeActualsEntry>,
+            /// Time from the first shot to the last. Default: not timed. Example: `"6 min"`.
+            took: Written<Time>,
         }
     }
 }
 
 entry! {
     /// The pieces of one shape.
-    pub struct PieceActualsEntry {
+    pub struct ShapeActualsEntry {
         required {}
         optional {
-            /// The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
-            shape: Name,
             /// Number of pieces that are fit to sell. Default: not counted. Example: `26`.
             good: Count,
-            /// Masses of some of them, one by one. Default: none weighed. Example: `["10.1 g", "10.3 g"]`.
-            weights: Vec<Written<Mass>>,
+            /// Pieces that were weighed: one by one, or several together. Default: none. Example: `["8.6 g", "8.7 g"]`.
+            weights: OneOrList<PieceWeightEntry>,
         }
     }
 }
 
+entry! {
+    /// Several pieces that were weighed together.
+    pub struct PiecesTogetherEntry {
+        required {
+            /// How many. Example: `3`.
+            count: u32,
+            /// What they weigh together. Example: `"30.4 g"`.
+            weigh: Written<Mass>,
+        }
+        optional {}
+    }
+}
+
+/// Pieces that were weighed.
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(untagged)]
+pub enum PieceWeightEntry {
+    /// One piece.
+    One(Written<Mass>),
+    /// Several together.
+    Together(PiecesTogetherEntry),
+}
+
+entry! {
+    /// A heat as it was timed.
+    pub struct HeatActualsEntry {
+        required {
+            /// How long the oven ran, all bursts together. Example: `"206 s"`.
+            time: Written<Time>,
+        }
+        optional {
+            /// The reading before. Default: not read. Example: `"68 °F"`.
+            from: Written<ThermodynamicTemperature>,
+            /// The reading after, stirred. Default: not read. Example: `"338 °F"`.
+            to: Written<ThermodynamicTemperature>,
+            /// Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example: `"100 %"`.
+            setting: Percent,
+        }
+    }
+}
+
+/// Whether `value` is an object with one of these fields.
+fn has(value: &Value, fields: [&str; 2]) -> bool {
+    value.as_object().is_some_and(|object| fields.iter().any(|field| object.contains_key(*field)))
+}
+
+impl Read for WentInEntry {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        if has(node.value, ["measured", "weighed"]) {
+            MeasuredAndWeighedEntry::read(node, faults).map(Self::Weighed)
+        } else {
+            Amount::read(node, faults).map(Self::Measured)
+        }
+    }
+}
+
+impl Read for PieceWeightEntry {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        if has(node.value, ["count", "weigh"]) {
+            PiecesTogetherEntry::read(node, faults).map(Self::Together)
+        } else {
+            Written::read(node, faults).map(Self::One)
+        }
+    }
+}
+
+deserialize_by_reading! { WentInEntry; PieceWeightEntry; }
+
 impl LoadedBook {
-    /// Record of a day: its `plan`, and what was really weighed and shot.
+    /// Record of a day: its `plan`, and a maker's notes of what differed.
     ///
     /// # Errors
     /// All faults of the actuals, alone and against the plan.

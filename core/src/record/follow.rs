@@ -1,29 +1,25 @@
 //! Following each pot from what went in to what was left, against the plan.
 
-use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::draws::{Counted, Shot};
+use super::told::{Told, pot_path, told};
 use super::{
-    Actuals, DrawActuals, DrawRecord, MadePart, MoldRecord, PieceActuals, PieceRecord, PotActuals,
-    PotRecord, Record, RecordError, StageActuals, StageRecord,
+    Actuals, HeatTimed, MadePart, MeasuredAndWeighed, PotActuals, PotRecord, Record, RecordError,
+    StageRecord, WentIn,
 };
-use crate::batch::reject_interval;
+use crate::bench::Tool;
 use crate::book::Book;
-use crate::calibrate::{CalibrateError, Weighed};
 use crate::fault::{Fault, Faults};
 use crate::formula::WrittenIn;
-use crate::material::Kind;
-use crate::mix::{MaterialId, Mix, Phase};
-use crate::parameter::Parameter;
+use crate::material::{Kind, ShotWindow};
+use crate::mix::{MaterialId, Mix, MixError, Phase, reference_temperature};
 use crate::plan::tool_names::ToolNames;
-use crate::plan::{Draw, Pieces, Plan, Pot, Stage, weigh};
-use crate::quantity::{Amount, Mass, Ratio, Rational, Unit, Volume};
-use crate::show::page::counted;
+use crate::plan::{Plan, Pot, Stage, weigh};
+use crate::quantity::{Amount, Dimension, Mass, Ratio, Rational, Time, Unit, Volume};
+use crate::shot::Melt;
 use crate::show::{Shown, text};
-
-/// How sure an interval of rejects is.
-const SURE: f64 = 0.95;
 
 /// The record, or all that cannot have been.
 pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Record, Faults> {
@@ -52,19 +48,10 @@ pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Reco
     }
 }
 
-/// Pieces of a mold that were counted, and the pots that they came from.
-struct Counted {
-    mold: String,
-    pots: Vec<String>,
-    counted_by: String,
-    made: u32,
-    good: u32,
-}
-
-struct Follow<'a> {
-    book: &'a Book,
-    faults: Vec<Fault>,
-    counted: Vec<Counted>,
+pub(super) struct Follow<'a> {
+    pub(super) book: &'a Book,
+    pub(super) faults: Vec<Fault>,
+    pub(super) counted: Vec<Counted>,
 }
 
 /// Contents of the pot, as planned and as made.
@@ -75,7 +62,7 @@ struct Contents {
 }
 
 impl Follow<'_> {
-    fn keep<T>(&mut self, path: &str, result: Result<T, RecordError>) -> Option<T> {
+    pub(super) fn keep<T>(&mut self, path: &str, result: Result<T, RecordError>) -> Option<T> {
         result.map_err(|error| self.faults.push(Fault::at(path, &error))).ok()
     }
 
@@ -94,35 +81,26 @@ impl Follow<'_> {
 
     fn pot(&mut self, pot: &Pot, actual: Option<&PotActuals>) -> Option<PotRecord> {
         let path = pot_path(&pot.pot);
-        let actual_stages = actual.map_or(&[][..], |actual| &actual.stages);
-        if actual_stages.len() > pot.stages.len() {
-            let stages = u32::try_from(pot.stages.len()).unwrap_or(u32::MAX);
-            let error =
-                RecordError::NoStage { pot: pot.pot.clone(), stages: counted(stages, "stage") };
-            self.faults.push(Fault::at(format!("{path}/stages/{stages}"), &error));
-        }
+        let told = told(pot, actual, self.book, &mut self.faults);
         let mut contents = Contents::default();
         let mut balance = Balance::default();
         let brought = self.brought(pot);
         self.keep(&path, brought.and_then(|mix| contents.both(&mix).map(|()| mix.mass())))
             .map(|mass| balance.put_in += mass)?;
         let mut stages = Vec::new();
-        let none = StageActuals::default();
-        for (index, stage) in pot.stages.iter().enumerate() {
-            let path = format!("{path}/stages/{index}");
-            let actual = actual_stages.get(index).unwrap_or(&none);
-            let last = index.saturating_add(1) == pot.stages.len();
-            stages.push(self.stage(
+        for (index, (stage, told)) in pot.stages.iter().zip(&told).enumerate() {
+            let at = At {
                 pot,
                 stage,
-                actual,
-                last,
-                &mut contents,
-                &mut balance,
-                &path,
-            )?);
+                is_first: index == 0,
+                is_last: index.saturating_add(1) == pot.stages.len(),
+            };
+            stages.push(self.stage(&at, told, &mut contents, &mut balance)?);
         }
         let lost = balance.left.map(|left| balance.put_in - balance.shot - left);
+        let heats = stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
+        let more = i64::from(heats).saturating_sub(i64::from(pot.heats.count));
+        let in_all = pot.heats.in_all.map(|all| i64::from(all).saturating_add(more));
         Some(PotRecord {
             pot: pot.pot.clone(),
             stages,
@@ -131,9 +109,9 @@ impl Follow<'_> {
             left: balance.left.map(text::mass),
             lost: lost.map(signed_mass),
             planned_lost: pot.lost.clone(),
-            heats: pot.heats.in_all,
-            spent: pot.heats.spent().cloned(),
-            notes: actual.and_then(|actual| actual.notes.clone()),
+            heats: in_all.and_then(|all| u32::try_from(all).ok()),
+            spent: spent(pot, heats),
+            notes: told.iter().filter_map(|told| told.notes).map(ToString::to_string).collect(),
         })
     }
 
@@ -151,18 +129,15 @@ impl Follow<'_> {
         found.ok_or_else(|| RecordError::UnknownMaterial(name.to_string()))
     }
 
-    #[allow(clippy::too_many_arguments)] // a stage, its place, and the two ledgers it goes on with
     fn stage(
         &mut self,
-        pot: &Pot,
-        stage: &Stage,
-        actual: &StageActuals,
-        last: bool,
+        at: &At<'_>,
+        told: &Told<'_>,
         contents: &mut Contents,
         balance: &mut Balance,
-        path: &str,
     ) -> Option<StageRecord> {
-        let added = self.added(stage, actual);
+        let (pot, stage, path) = (at.pot, at.stage, &told.path);
+        let added = self.added(stage, told);
         let added = self.keep(path, added)?;
         balance.put_in += added.mass();
         let wanted = self.wanted(stage);
@@ -170,29 +145,125 @@ impl Follow<'_> {
             Ok((contents.planned.merge(&wanted)?, contents.made.merge(&added)?))
         });
         self.keep(path, together)?;
-        let shot = self.draws(pot, stage, actual, path);
         let made = self.made(pot, &added, contents);
         let made = self.keep(path, made)?;
+        let melt = self.melt(stage, &contents.made);
+        let pairs = self.pairs(stage, told);
+        let pairs = self.keep(path, pairs)?;
+        let shot = self.draws(pot, stage, told, melt)?;
         #[cfg(feature = "document")]
         let formula = {
             let entry = super::formula::entry(pot, stage, &contents.made, self.book);
             self.keep(path, entry)?
         };
         let held = contents.made.mass();
-        let after = self.after(stage, actual, &shot, held, last, path)?;
+        let heats = heats(stage, told);
+        let heats = self.keep(path, heats)?;
+        let after = self.after(at, told, &shot, held, heats)?;
         balance.shot += shot.takes - shot.back;
-        balance.left = actual.left.filter(|_| last);
+        balance.left = told.left.filter(|_| at.is_last);
         self.keep(path, contents.carry_on(stage, held, after))?;
         Some(StageRecord {
             formulas: stage.formulas.clone(),
             made,
             held: text::mass(held),
+            density: melt.map(|melt| text::density(melt.cold)),
+            density_uncertainty: stage.density_uncertainty.clone(),
+            planned_density: stage.density.clone(),
+            hot_density: melt.map(|melt| text::density(melt.hot)),
+            pairs,
+            timed: self.timed(at, told, held),
+            heats,
+            injector: told.injector.iter().copied().map(text::mass).collect(),
             draws: shot.draws,
             after: text::mass(after),
-            after_weighed: actual.left.is_some(),
+            after_weighed: told.left.is_some(),
             #[cfg(feature = "document")]
             formula,
         })
+    }
+
+    /// Densities of the mix as made; `None` if the book lacks one.
+    fn melt(&self, stage: &Stage, made: &Mix) -> Option<Melt> {
+        let window = stage.shoot_from.as_ref().zip(stage.shoot_to.as_ref());
+        let hot_at = window.map_or_else(reference_temperature, |(low, high)| {
+            ShotWindow { low: low.quantity, high: high.quantity }.middle()
+        });
+        let density = |at| made.density(&self.book.materials, Phase::Fused, at, 0.0).ok();
+        Some(Melt::new(density(hot_at)?, density(reference_temperature())?))
+    }
+
+    /// Heats as timed. What was in the pot is known of the first heat of a stage alone.
+    fn timed(&self, at: &At<'_>, told: &Told<'_>, held: Mass) -> Vec<HeatTimed> {
+        let degrees = |at| text::temperature(at, self.book.system);
+        let each = told.heats.iter().enumerate().map(|(place, heat)| HeatTimed {
+            mass: (place == 0).then(|| text::mass(held)),
+            time: text::oven_time(heat.time),
+            from: heat.from.map(degrees),
+            to: heat.to.map(degrees),
+            setting: heat.setting.map(text::percent),
+            first: at.is_first && place == 0,
+        });
+        each.collect()
+    }
+
+    /// Amounts that were measured and weighed.
+    fn pairs(
+        &self,
+        stage: &Stage,
+        told: &Told<'_>,
+    ) -> Result<Vec<MeasuredAndWeighed>, RecordError> {
+        let mut pairs = Vec::new();
+        for one in &told.went_in {
+            if let Some(weighed) = one.weighed {
+                pairs.extend(self.pair(stage, one, weighed)?);
+            }
+        }
+        Ok(pairs)
+    }
+
+    /// A material as measured and as weighed; `None` if only the scale measured it.
+    fn pair(
+        &self,
+        stage: &Stage,
+        one: &WentIn,
+        weighed: Mass,
+    ) -> Result<Option<MeasuredAndWeighed>, RecordError> {
+        const PURPOSE: &str = "its measure";
+        let material = self.book.materials.get(one.material)?;
+        let (measured, drops, volume, by_book) = if let Some((amount, by_book)) = one.measured {
+            let is_volume = amount.basis().is_none() && amount.dimension() == Dimension::VOLUME;
+            let volume: Option<Volume> =
+                if is_volume { Some(amount.to(self.book.system)?) } else { None };
+            (amount.to_string(), amount.drops().map(Rational::to_f64), volume, by_book)
+        } else {
+            let listed = stage.weigh.iter().find(|weigh| weigh.material == material.name);
+            let Some(way) = listed.map(|weigh| &weigh.best) else { return Ok(None) };
+            let gives = way.gives.quantity;
+            let (drops, volume) = match way.tool {
+                Tool::Drops => {
+                    let drop = material.drop_mass(PURPOSE).map_err(MixError::from)?;
+                    (Some(libm::round((gives / drop).value)), None)
+                }
+                Tool::Spoons | Tool::Cup => (
+                    None,
+                    Some(gives / material.by_volume(PURPOSE).map_err(MixError::from)?.density()),
+                ),
+                _ => (None, None),
+            };
+            (way.measure.clone(), drops, volume, gives)
+        };
+        if let (None, None) = (drops, volume) {
+            return Ok(None);
+        }
+        Ok(Some(MeasuredAndWeighed {
+            material: material.name.clone(),
+            measured,
+            drops,
+            volume: volume.map(|volume| text::volume(volume, self.book.system)),
+            by_book: text::mass(by_book),
+            weighed: text::mass(weighed),
+        }))
     }
 
     /// Mix that the plan adds.
@@ -204,14 +275,16 @@ impl Follow<'_> {
         Ok(mix)
     }
 
-    /// Mass that went in: as stated, else what the chosen measure gives.
-    fn added(&self, stage: &Stage, actual: &StageActuals) -> Result<Mix, RecordError> {
-        let mut mix = actual.weighed.clone();
+    /// Mass that went in: as weighed, else as measured, else what the chosen measure gives.
+    fn added(&self, stage: &Stage, told: &Told<'_>) -> Result<Mix, RecordError> {
+        let mut mix = Mix::new();
+        for one in &told.went_in {
+            let measured = one.measured.map(|(_, mass)| mass);
+            mix.add(one.material, one.weighed.or(measured).unwrap_or_default())?;
+        }
         for one in &stage.weigh {
             let material = self.material(&one.material)?;
-            let is_weighed =
-                actual.weighed.portions().iter().any(|portion| portion.material == material);
-            if !is_weighed {
+            if !told.went_in.iter().any(|stated| stated.material == material) {
                 mix.add(material, one.best.gives.quantity)?;
             }
         }
@@ -285,30 +358,82 @@ impl Follow<'_> {
     /// Mix in the cup after the last shot.
     fn after(
         &mut self,
-        stage: &Stage,
-        actual: &StageActuals,
+        at: &At<'_>,
+        told: &Told<'_>,
         shot: &Shot,
         held: Mass,
-        last: bool,
-        path: &str,
+        heats: u32,
     ) -> Option<Mass> {
-        if let Some(left) = actual.left {
+        let path = &told.path;
+        if let Some(left) = told.left {
             let possible = left <= held + shot.back;
             let checked =
                 if possible { Ok(left) } else { Err(RecordError::LeftMore { left, held }) };
-            return self.keep(&format!("{path}/left"), checked);
+            return self.keep(&alloc::format!("{path}/left"), checked);
         }
+        let after = held - shot.takes + shot.back - self.kept(at.stage, told, heats);
+        if after > Mass::default() || at.is_last {
+            return Some(if after > Mass::default() { after } else { Mass::default() });
+        }
+        self.keep(path, Err(RecordError::ShotMore { shot: shot.takes, held }))
+    }
+
+    /// Mass that stayed in cup and injector: by the plan, less what the plan gives the injector, plus what that kept.
+    fn kept(&self, stage: &Stage, told: &Told<'_>, heats: u32) -> Mass {
         let planned = stage.draws.iter().fold(Mass::default(), |sum, draw| {
             sum + draw.per_shot.quantity * f64::from(draw.shots)
         });
         let kept =
             stage.holds.quantity - planned + stage.sprues_back.quantity - stage.carried.quantity;
-        let after = held - shot.takes + shot.back - kept;
-        if after > Mass::default() || last {
-            return Some(if after > Mass::default() { after } else { Mass::default() });
+        if told.injector.is_empty() && heats == stage.heats {
+            return kept;
         }
-        self.keep(path, Err(RecordError::ShotMore { shot: shot.takes, held }))
+        let each = self.injector_keeps(stage);
+        let injector = if told.injector.is_empty() {
+            each * f64::from(heats)
+        } else {
+            told.injector.iter().fold(Mass::default(), |sum, kept| sum + *kept)
+        };
+        kept - each * f64::from(stage.heats) + injector
     }
+
+    /// Mass that the plan gives the injector at each heat.
+    fn injector_keeps(&self, stage: &Stage) -> Mass {
+        let hot = stage.holds.quantity / stage.fills_hot.quantity;
+        let voids = stage.draws.iter().filter_map(|draw| self.mold(&draw.mold)).map(|it| it.voids);
+        let fewest = voids.reduce(f64::min).unwrap_or(0.0);
+        self.book.injector.keeps * hot * (1.0 - fewest)
+    }
+}
+
+/// Heats of a stage: as stated, else as planned and at least those timed.
+fn heats(stage: &Stage, told: &Told<'_>) -> Result<u32, RecordError> {
+    let timed = u32::try_from(told.heats.len()).unwrap_or(u32::MAX);
+    let Some(reheats) = told.reheats else { return Ok(stage.heats.max(timed)) };
+    let heats = reheats.saturating_add(1);
+    if timed > heats {
+        return Err(RecordError::TimedMore { timed: told.heats.len(), reheats, heats });
+    }
+    Ok(heats)
+}
+
+/// Heat spent by `heats` of a pot, each as planned.
+fn spent(pot: &Pot, heats: u32) -> Option<Shown<Time>> {
+    let planned = pot.heats.budget.as_ref()?.known()?;
+    if heats == pot.heats.count || pot.heats.count == 0 {
+        return Some(planned.spent.clone());
+    }
+    let before = planned.before.as_ref().map(|before| before.quantity).unwrap_or_default();
+    let each = (planned.spent.quantity - before) / f64::from(pot.heats.count);
+    Some(text::minutes(before + each * f64::from(heats)))
+}
+
+/// A stage of a pot.
+struct At<'p> {
+    pot: &'p Pot,
+    stage: &'p Stage,
+    is_first: bool,
+    is_last: bool,
 }
 
 /// The measure that the plan of `pot` doses a material in.
@@ -342,232 +467,15 @@ impl Contents {
     }
 }
 
-/// Mix that the shots of a stage took.
-struct Shot {
-    draws: Vec<DrawRecord>,
-    takes: Mass,
-    /// Sprues that went back.
-    back: Mass,
-}
-
-impl Follow<'_> {
-    fn draws(&mut self, pot: &Pot, stage: &Stage, actual: &StageActuals, path: &str) -> Shot {
-        let mut taken: Vec<bool> = Vec::new();
-        let mut of_draw: Vec<Option<(usize, &DrawActuals)>> =
-            stage.draws.iter().map(|_| None).collect();
-        for (index, actual) in actual.draws.iter().enumerate() {
-            let free = stage.draws.iter().zip(&mut of_draw);
-            let found =
-                free.into_iter().find(|(draw, place)| draw.mold == actual.mold && place.is_none());
-            taken.push(found.is_some());
-            if let Some((_, place)) = found {
-                *place = Some((index, actual));
-            }
-        }
-        for (index, _) in taken.iter().enumerate().filter(|(_, taken)| !**taken) {
-            let known: Vec<&str> = stage.draws.iter().map(|draw| draw.mold.as_str()).collect();
-            let mold =
-                actual.draws.get(index).map(|actual| actual.mold.clone()).unwrap_or_default();
-            let error = RecordError::NoDraw { mold, known: known.join(", ") };
-            self.faults.push(Fault::at(format!("{path}/draws/{index}/mold"), &error));
-        }
-        let mut shot = Shot { draws: Vec::new(), takes: Mass::default(), back: Mass::default() };
-        let (mut sprues, mut planned_sprues) = (Mass::default(), Mass::default());
-        for (draw, actual) in stage.draws.iter().zip(of_draw) {
-            let path =
-                actual.map_or_else(String::new, |(index, _)| format!("{path}/draws/{index}"));
-            let actual = actual.map(|(_, actual)| actual);
-            let shots = actual.map_or(draw.shots, |actual| actual.shots);
-            sprues += draw.sprue.quantity * f64::from(shots);
-            planned_sprues += draw.sprue.quantity * f64::from(draw.shots);
-            let pieces = self.pieces(pot, draw, actual, shots, &path);
-            shot.takes += per_shot(draw, &pieces) * f64::from(shots);
-            shot.draws.push(DrawRecord {
-                mold: draw.mold.clone(),
-                shots,
-                planned_shots: draw.shots,
-                pieces,
-            });
-        }
-        if planned_sprues > Mass::default() {
-            shot.back = stage.sprues_back.quantity * (sprues / planned_sprues).value;
-        }
-        shot
-    }
-
-    fn pieces(
-        &mut self,
-        pot: &Pot,
-        draw: &Draw,
-        actual: Option<&DrawActuals>,
-        shots: u32,
-        path: &str,
-    ) -> Vec<PieceRecord> {
-        let actual_pieces = actual.map_or(&[][..], |actual| &actual.pieces);
-        for (index, piece) in actual_pieces.iter().enumerate() {
-            let earlier = actual_pieces.iter().take(index).any(|other| other.shape == piece.shape);
-            if earlier || !draw.pieces.iter().any(|known| known.shape == piece.shape) {
-                let known: Vec<&str> = draw
-                    .pieces
-                    .iter()
-                    .map(|known| known.shape.as_deref().unwrap_or("one shape, without a name"))
-                    .collect();
-                let error =
-                    RecordError::NoShape { mold: draw.mold.clone(), known: known.join(", ") };
-                self.faults.push(Fault::at(format!("{path}/pieces/{index}"), &error));
-            }
-        }
-        let mut records = Vec::new();
-        for planned in &draw.pieces {
-            let actual =
-                actual_pieces.iter().enumerate().find(|(_, actual)| actual.shape == planned.shape);
-            let at = actual.map_or_else(String::new, |(index, _)| format!("{path}/pieces/{index}"));
-            let actual = actual.map(|(_, actual)| actual);
-            let cavities = planned.made.checked_div(draw.shots).unwrap_or(0);
-            let made = shots.saturating_mul(cavities);
-            records.push(self.piece(draw, planned, actual, (shots, made), &at));
-            if let Some(good) = actual.and_then(|actual| actual.good) {
-                self.count(pot, draw, made, good);
-            }
-        }
-        records
-    }
-
-    fn piece(
-        &mut self,
-        draw: &Draw,
-        planned: &Pieces,
-        actual: Option<&PieceActuals>,
-        (shots, made): (u32, u32),
-        path: &str,
-    ) -> PieceRecord {
-        let good = actual.and_then(|actual| actual.good);
-        if let Some(good) = good
-            && good > made
-        {
-            let error = RecordError::TooManyGood { good, made };
-            self.faults.push(Fault::at(format!("{path}/good"), &error));
-        }
-        let weights = actual.map_or(&[][..], |actual| &actual.weights);
-        let weighed = self.keep(&format!("{path}/weights"), weighed(weights)).flatten();
-        PieceRecord {
-            shape: planned.shape.clone(),
-            ordered: planned.ordered,
-            made,
-            good,
-            good_per_shot: good
-                .filter(|_| shots > 0)
-                .map(|good| f64::from(good) / f64::from(shots)),
-            weighed: u32::try_from(weights.len()).unwrap_or(u32::MAX),
-            weighs: weighed.map(|(mean, _)| text::mass(mean)),
-            deviation: weighed.and_then(|(_, deviation)| deviation.map(text::mass)),
-            planned: is_whole(draw).then(|| planned.weighs.clone()),
-        }
-    }
-
-    /// Counts pieces for their mold; those of a laminated shot by the pot that states them first.
-    fn count(&mut self, pot: &Pot, draw: &Draw, made: u32, good: u32) {
-        let is_counted = self.counted.iter().any(|known| {
-            known.mold == draw.mold
-                && known.counted_by != pot.pot
-                && known.pots.contains(&pot.pot)
-                && draw.together_with.contains(&known.counted_by)
-        });
-        if !is_counted {
-            self.counted.push(Counted {
-                mold: draw.mold.clone(),
-                pots: draw.together_with.clone(),
-                counted_by: pot.pot.clone(),
-                made,
-                good,
-            });
-        }
-    }
-
-    fn molds(&mut self) -> Vec<MoldRecord> {
-        let mut totals: Vec<(String, u32, u32)> = Vec::new();
-        for counted in &self.counted {
-            match totals.iter_mut().find(|(mold, ..)| *mold == counted.mold) {
-                Some((_, made, good)) => {
-                    *made = made.saturating_add(counted.made);
-                    *good = good.saturating_add(counted.good);
-                }
-                None => totals.push((counted.mold.clone(), counted.made, counted.good)),
-            }
-        }
-        totals.sort_unstable();
-        let mut molds = Vec::new();
-        // What is wrong with a count has been reported with it.
-        for (mold, made, good) in totals.into_iter().filter(|(_, made, good)| good <= made) {
-            if made == 0 {
-                continue;
-            }
-            let rejects = made.saturating_sub(good);
-            let interval = reject_interval(rejects, made, Ratio::from(SURE));
-            let Some((from, to)) = self.keep("/pots", interval.map_err(RecordError::from)) else {
-                continue;
-            };
-            molds.push(MoldRecord {
-                mold,
-                made,
-                good,
-                rejects: text::percent(Ratio::from(f64::from(rejects) / f64::from(made))),
-                rejects_from: text::percent(from),
-                rejects_to: text::percent(to),
-            });
-        }
-        molds
-    }
-}
-
-/// Whether its pieces are of this one layer.
-fn is_whole(draw: &Draw) -> bool {
-    draw.together_with.is_empty()
-}
-
-/// Mix of one shot: as planned, its pieces at the mass that they were weighed at.
-fn per_shot(draw: &Draw, pieces: &[PieceRecord]) -> Mass {
-    let planned = draw.per_shot.quantity;
-    if !is_whole(draw) {
-        return planned;
-    }
-    draw.pieces.iter().zip(pieces).fold(planned, |sum, (planned, record)| {
-        let cavities = planned.made.checked_div(draw.shots).unwrap_or(0);
-        let weighs = record.weighs.as_ref().map(|weighs| weighs.quantity);
-        let more = weighs.map_or(Mass::default(), |weighs| weighs - planned.weighs.quantity);
-        sum + more * f64::from(cavities)
-    })
-}
-
-/// Mean and deviation of pieces that were weighed.
-fn weighed(weights: &[Mass]) -> Result<Option<(Mass, Option<Mass>)>, RecordError> {
-    match weights {
-        [] => Ok(None),
-        [only] => {
-            let weight = Parameter::PieceWeight.check_si(only.value);
-            weight.map_err(|error| CalibrateError::from(error.at(0)))?;
-            Ok(Some((*only, None)))
-        }
-        all => {
-            let weighed = Weighed::new(all, Mass::default())?;
-            Ok(Some((weighed.mean, Some(weighed.deviation))))
-        }
-    }
-}
-
 /// A mass that may be below zero.
 fn signed_mass(mass: Mass) -> Shown<Mass> {
     if mass >= Mass::default() {
         return text::mass(mass);
     }
-    Shown::new(mass, format!("-{}", text::mass(-mass).text))
+    Shown::new(mass, alloc::format!("-{}", text::mass(-mass).text))
 }
 
 /// A ratio in per cent, to four digits.
 fn fine_percent(ratio: Ratio) -> String {
     crate::show::percent(&ratio).to_string()
-}
-
-fn pot_path(pot: &str) -> String {
-    format!("/pots/{}", pot.replace('~', "~0").replace('/', "~1"))
 }

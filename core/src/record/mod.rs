@@ -1,27 +1,30 @@
 //! The day's record: a plan with what was really weighed and shot.
 //!
-//! A number that a person wrote down replaces the planned one; all else
-//! went by the sheet, at the measures that it chose. Of each stage follows the formula *as
-//! made*: with c the masses in the pot before it (the stage before, less what was shot and
-//! lost), the additions a and the base b among c + a, the ratio of a material is
-//! r_i = (c_i + a_i)/Σ_b (c_b + a_b), and it is off the plan by r_i/r_i,planned − 1.
+//! A number that a person wrote down replaces the planned one; all else went by the sheet, at the measures that it
+//! chose. An amount that is stated as measured and as weighed counts as weighed. Of each stage follows the formula *as
+//! made*: with c the masses in the pot before it (the stage before, less what was shot and lost), the additions a and
+//! the base b among c + a, the ratio of a material is r_i = (c_i + a_i)/Σ_b (c_b + a_b), and it is off the plan by
+//! r_i/r_i,planned − 1. From the same masses come the finished and the hot density, and with them the mass that a shot
+//! takes and that a piece of this mix weighs ([`Shot`](crate::shot::Shot)).
 //!
-//! Between stages the pot holds what the cup was weighed to hold, or else
-//! held − shot + returned sprues − the injector's residue by the plan. A shot takes its mass by the
-//! plan, its pieces at the mean of those weighed if any were. The loss is the mass that went in less that
-//! shot and that left.
+//! Between stages the pot holds what the cup was weighed to hold, or else held − shot + returned sprues − the residue of
+//! the injector (as weighed, else its share of the plan for each heat) − what the plan leaves elsewhere. A shot takes
+//! its mass by the mix as made, its pieces at the mean of those weighed if any were. The loss is the mass that went in
+//! less that shot and that left: nothing is counted twice.
 //!
 //! The share of rejects has its exact binomial interval at 95 %
 //! ([`reject_interval`](crate::batch::reject_interval)).
 
 #[cfg(feature = "document")]
 mod document;
+mod draws;
 mod follow;
 #[cfg(feature = "document")]
 mod formula;
 #[cfg(feature = "document")]
 mod resolve;
 mod text;
+mod told;
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -30,23 +33,27 @@ use alloc::vec::Vec;
 
 #[cfg(feature = "document")]
 pub use document::{
-    ActualsDocument, DrawActualsEntry, PieceActualsEntry, PotActualsEntry, StageActualsEntry,
+    ActualsDocument, HeatActualsEntry, MeasuredAndWeighedEntry, PieceWeightEntry,
+    PiecesTogetherEntry, PotActualsEntry, ShapeActualsEntry, ShotsEntry, WentInEntry,
 };
 pub use text::RecordSheet;
 
 use crate::batch::BatchError;
 use crate::book::Book;
-use crate::calibrate::CalibrateError;
+use crate::calibrate::{CalibrateError, Counted};
 use crate::fault::{Diagnose, Faults};
 use crate::formula::FormulaError;
 use crate::material::Kind;
-use crate::mix::{Mix, MixError};
+use crate::mix::{MaterialId, MixError};
+use crate::parameter::ParameterErrors;
 use crate::plan::Plan;
-use crate::quantity::{AmountError, Mass, Ratio, System, Time};
+use crate::quantity::{
+    Amount, AmountError, Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume,
+};
 use crate::show;
 use crate::show::{Shown, part};
 
-/// Masses really weighed, and shots really made.
+/// A maker's notes of a day: the numbers that differ from the plan.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Actuals {
     /// By pot; one that is not named went as planned.
@@ -58,22 +65,45 @@ pub struct Actuals {
 pub struct PotActuals {
     /// Its letter in the plan.
     pub pot: String,
-    /// Its stages, from the first; those not named went as planned.
+    /// Whether `stages` are its stages, from the first; else it is one entry for the whole pot, each of whose numbers
+    /// belongs to the one stage that it can be of.
+    pub by_stage: bool,
+    /// Its entries.
     pub stages: Vec<StageActuals>,
+}
+
+/// Actuals of one stage, or of a whole pot.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct StageActuals {
+    /// What went in of the materials that are named, one that the plan lacks included; the others went in by the sheet.
+    pub went_in: Vec<WentIn>,
+    /// Shots, those of one mold in the order of the sheet; what is not named went as planned.
+    pub draws: Vec<DrawActuals>,
+    /// Heats after the first; `None`: as planned.
+    pub reheats: Option<u32>,
+    /// Heats as timed, in their order.
+    pub heats: Vec<TimedHeat>,
+    /// Mass in the cup after the last shot, if weighed.
+    pub left: Option<Mass>,
+    /// Mass that the injector kept, each time that it was cleaned; empty where not weighed.
+    pub injector: Vec<Mass>,
+    /// Name of the color as made in the book, if it is to be kept.
+    pub save_as: Option<String>,
+    /// Name of the jar with what was left.
+    pub jar: Option<String>,
     /// Anything worth knowing.
     pub notes: Option<String>,
 }
 
-/// Actuals of one stage.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct StageActuals {
-    /// Masses that went in of the materials that are named, one that the plan lacks included; the others
-    /// went in by the sheet.
-    pub weighed: Mix,
-    /// Draws, in the order of the sheet; one not named went as planned.
-    pub draws: Vec<DrawActuals>,
-    /// Mass in the cup after the last shot, if weighed.
-    pub left: Option<Mass>,
+/// What went in of a material. One of `measured` and `weighed` is stated; what was weighed counts.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WentIn {
+    /// The material.
+    pub material: MaterialId,
+    /// As measured, and the mass of it by the book.
+    pub measured: Option<(Amount, Mass)>,
+    /// What the scale showed for it.
+    pub weighed: Option<Mass>,
 }
 
 /// Actuals of the shots into a mold.
@@ -81,10 +111,14 @@ pub struct StageActuals {
 pub struct DrawActuals {
     /// The mold.
     pub mold: String,
-    /// Shots made.
-    pub shots: u32,
+    /// Which of the pot's or stage's draws into that mold, counted from 0; `None`: the only one.
+    pub number: Option<usize>,
+    /// Shots made; `None`: as planned.
+    pub shots: Option<u32>,
     /// Pieces that came of it, by shape. Those of a laminated shot are stated at one of its pots.
     pub pieces: Vec<PieceActuals>,
+    /// Time from the first shot to the last, if timed.
+    pub took: Option<Time>,
 }
 
 /// Actuals of the pieces of one shape.
@@ -94,8 +128,21 @@ pub struct PieceActuals {
     pub shape: Option<String>,
     /// Pieces that are fit to sell; `None` where they were not counted.
     pub good: Option<u32>,
-    /// Masses of some of them, one by one.
-    pub weights: Vec<Mass>,
+    /// Weighings of some of them, of one piece or several together.
+    pub weights: Vec<Counted>,
+}
+
+/// A heat as it was timed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TimedHeat {
+    /// How long the oven ran.
+    pub time: Time,
+    /// The reading before.
+    pub from: Option<ThermodynamicTemperature>,
+    /// The reading after.
+    pub to: Option<ThermodynamicTemperature>,
+    /// Setting, as a share of full power; `None`: the oven's usual one.
+    pub setting: Option<Ratio>,
 }
 
 part! {
@@ -141,8 +188,8 @@ part! {
         /// Heat spent by these heats, as time at the reference temperature of its plastisol's budget, as
         /// planned; none if that is not known.
         pub spent: Option<Shown<Time>>,
-        /// Anything worth knowing.
-        pub notes: Option<String>,
+        /// Anything worth knowing, one entry a stage that has notes.
+        pub notes: Vec<String>,
     }
 }
 
@@ -155,6 +202,22 @@ part! {
         pub made: Vec<MadePart>,
         /// Mass of all of it.
         pub held: Shown<Mass>,
+        /// Density of the finished plastic as made, without voids; none if the book lacks a density.
+        pub density: Option<Shown<MassDensity>>,
+        /// Its standard uncertainty, as planned.
+        pub density_uncertainty: Option<Shown<MassDensity>>,
+        /// The same as it was planned.
+        pub planned_density: Shown<MassDensity>,
+        /// Density as made at the middle of the shot window, without voids; none if the book lacks a density.
+        pub hot_density: Option<Shown<MassDensity>>,
+        /// Amounts that were measured and weighed: what a drop weighs and a spoon holds.
+        pub pairs: Vec<MeasuredAndWeighed>,
+        /// Its heats as timed, each of the mass that was in the pot.
+        pub timed: Vec<HeatTimed>,
+        /// Number of heats of this stage: as stated, else as planned.
+        pub heats: u32,
+        /// Mass that the injector kept, each time that it was cleaned; empty if not weighed.
+        pub injector: Vec<Shown<Mass>>,
         /// The draws.
         pub draws: Vec<DrawRecord>,
         /// Mass in the cup after the last shot: weighed or calculated.
@@ -164,6 +227,42 @@ part! {
         /// The stage as a formula for the book: its masses as made, so that the color comes out the same again.
         #[cfg(feature = "document")]
         pub formula: crate::document::book::FormulaEntry,
+    }
+}
+
+part! {
+    /// An amount of a material that was measured, and that the scale showed a mass for.
+    pub struct MeasuredAndWeighed {
+        /// The material.
+        pub material: String,
+        /// As measured, by the person or by the sheet: `34 drops`, `1 tsp + 1/4 tsp`.
+        pub measured: String,
+        /// The number of drops, if it was measured by drops.
+        pub drops: Option<f64>,
+        /// The volume by spoons or cup, level, if it was measured by volume.
+        pub volume: Option<Shown<Volume>>,
+        /// Mass of that by the book.
+        pub by_book: Shown<Mass>,
+        /// What the scale showed.
+        pub weighed: Shown<Mass>,
+    }
+}
+
+part! {
+    /// A heat as it was timed.
+    pub struct HeatTimed {
+        /// Mass in the pot then; none at a reheat between shots.
+        pub mass: Option<Shown<Mass>>,
+        /// How long the oven ran.
+        pub time: Shown<Time>,
+        /// The reading before.
+        pub from: Option<Shown<ThermodynamicTemperature>>,
+        /// The reading after.
+        pub to: Option<Shown<ThermodynamicTemperature>>,
+        /// Setting, as a share of full power; none: the oven's usual one.
+        pub setting: Option<Shown<Ratio>>,
+        /// Whether it was the first heat of the pot, from cold; else a reheat.
+        pub first: bool,
     }
 }
 
@@ -192,10 +291,16 @@ part! {
     pub struct DrawRecord {
         /// The mold.
         pub mold: String,
+        /// The layer's share of the cavity, below 1 in a laminated piece.
+        pub share: Shown<Ratio>,
         /// Shots made.
         pub shots: u32,
         /// Shots planned.
         pub planned_shots: u32,
+        /// Time from the first shot to the last, if timed.
+        pub took: Option<Shown<Time>>,
+        /// Mass of one shot, sprue included: by the mix as made, its pieces at the mean of those weighed.
+        pub per_shot: Shown<Mass>,
         /// The pieces, by shape.
         pub pieces: Vec<PieceRecord>,
     }
@@ -216,13 +321,26 @@ part! {
         pub good_per_shot: Option<f64>,
         /// How many were weighed.
         pub weighed: u32,
+        /// The weighings, of one piece or several together.
+        pub weights: Vec<WeighedTogether>,
         /// Their mean.
         pub weighs: Option<Shown<Mass>>,
-        /// Their standard deviation, of two or more.
+        /// Their standard deviation, of two or more that were weighed one by one.
         pub deviation: Option<Shown<Mass>>,
-        /// Planned mass of one; none for a piece of more than one layer, whose pots
-        /// have a layer each.
-        pub planned: Option<Shown<Mass>>,
+        /// Planned mass of one, or of this layer of it.
+        pub planned: Shown<Mass>,
+        /// Mass of one, or of this layer of it, by the mix as made; none if the book lacks a density.
+        pub expected: Option<Shown<Mass>>,
+    }
+}
+
+part! {
+    /// Pieces weighed together.
+    pub struct WeighedTogether {
+        /// How many.
+        pub count: u32,
+        /// Their mass together.
+        pub weight: Shown<Mass>,
     }
 }
 
@@ -279,12 +397,46 @@ pub enum RecordError {
         stages: String,
     },
     /// The stage shoots no such mold, or not so often.
-    #[error("The plan has no such shots of {mold} at this stage.")]
+    #[error("The plan has no such shots of {mold} here.")]
     NoDraw {
         /// The mold.
         mold: String,
         /// Those that it has.
         known: String,
+    },
+    /// A number of the whole pot that several of its stages could mean.
+    #[error("Pot {pot} has several stages, and {what} could belong to more than one.")]
+    WhichStage {
+        /// The pot.
+        pot: String,
+        /// What is stated.
+        what: String,
+    },
+    /// The pot shoots the mold several times, and only one was stated.
+    #[error("{mold} is shot {times} times here, and this could be any of them.")]
+    WhichDraw {
+        /// The mold.
+        mold: String,
+        /// How often.
+        times: usize,
+    },
+    /// More heats were timed than there were.
+    #[error("{timed} heats are timed, and with {reheats} reheats there were {heats}.")]
+    TimedMore {
+        /// Heats with a time.
+        timed: usize,
+        /// As stated.
+        reheats: u32,
+        /// Heats in all.
+        heats: u32,
+    },
+    /// More pieces were weighed than were made.
+    #[error("{weighed} weighed pieces are more than the {made} that were made.")]
+    TooManyWeighed {
+        /// As stated.
+        weighed: u32,
+        /// Number that the shots make.
+        made: u32,
     },
     /// The mold has no such shape.
     #[error("{mold} has no such shape.")]
@@ -321,6 +473,12 @@ pub enum RecordError {
     /// A material of the plan is not in the book.
     #[error("The plan weighs \"{0}\", which the book lacks.")]
     UnknownMaterial(String),
+    /// A mold or shape of the plan is not in the book.
+    #[error("The plan shoots \"{0}\", which the book lacks.")]
+    UnknownMold(String),
+    /// A shot that cannot be.
+    #[error(transparent)]
+    Shot(#[from] ParameterErrors),
     /// Weights that no pieces have.
     #[error(transparent)]
     Weights(#[from] CalibrateError),
@@ -345,11 +503,17 @@ impl Diagnose for RecordError {
             Self::PotTwice(_) => "record-pot-twice",
             Self::NoStage { .. } => "record-no-stage",
             Self::NoDraw { .. } => "record-no-draw",
+            Self::WhichStage { .. } => "record-which-stage",
+            Self::WhichDraw { .. } => "record-which-draw",
+            Self::TimedMore { .. } => "record-timed-more",
+            Self::TooManyWeighed { .. } => "record-too-many-weighed",
             Self::NoShape { .. } => "record-no-shape",
             Self::TooManyGood { .. } => "record-too-many-good",
             Self::ShotMore { .. } => "record-shot-more",
             Self::LeftMore { .. } => "record-left-more",
             Self::UnknownMaterial(_) => "record-unknown-material",
+            Self::UnknownMold(_) => "record-unknown-mold",
+            Self::Shot(error) => error.code(),
             Self::Weights(error) => error.code(),
             Self::Rejects(error) => error.code(),
             Self::Mix(error) => error.code(),
@@ -363,16 +527,27 @@ impl Diagnose for RecordError {
             Self::NoPot { known, .. } => format!("It has: {known}.").into(),
             Self::PotTwice(_) => "Put all of its stages into one.".into(),
             Self::NoStage { .. } => "Leave it out; a pot of its own needs a plan of its own.".into(),
-            Self::NoDraw { known, .. } => {
-                format!("This stage shoots, in this order: {known}.").into()
+            Self::NoDraw { known, .. } => format!("Shot here, in this order: {known}.").into(),
+            Self::WhichStage { .. } => {
+                "Write the pot as a list with one entry a stage, {} for one that went as planned.".into()
             }
+            Self::WhichDraw { .. } => {
+                "Write a list with one entry each time, in the order of the sheet, {} for one that went as planned.".into()
+            }
+            Self::TimedMore { .. } => {
+                "Count the reheats again, without the first heat, or leave \"reheats\" out.".into()
+            }
+            Self::TooManyWeighed { .. } => "Count both again: shots, and weighed pieces.".into(),
             Self::NoShape { known, .. } => format!("It has: {known}.").into(),
             Self::TooManyGood { .. } => "Count both again: shots, and good pieces.".into(),
             Self::ShotMore { .. } => {
                 "Check the number of shots, and what went into the pot; weigh some pieces, or what the cup held then (\"left\").".into()
             }
             Self::LeftMore { .. } => "Take the cup's own weight off.".into(),
-            Self::UnknownMaterial(_) => "Use the book that the plan was made with.".into(),
+            Self::UnknownMaterial(_) | Self::UnknownMold(_) => {
+                "Use the book that the plan was made with.".into()
+            }
+            Self::Shot(error) => error.help(),
             Self::Weights(error) => error.help(),
             Self::Rejects(error) => error.help(),
             Self::Mix(error) => error.help(),

@@ -60,7 +60,7 @@ impl Page {
         self.wrapped("  ", &lost);
         let past = past(pot.heats, pot.spent.as_ref());
         self.wrapped("  ", &format!("What was left, and its sprues: {past}."));
-        if let Some(notes) = &pot.notes {
+        for notes in &pot.notes {
             self.wrapped("  ", notes);
         }
     }
@@ -98,7 +98,7 @@ impl Page {
             .pieces
             .iter()
             .filter(|pieces| pieces.made > 0 || pieces.ordered > 0)
-            .map(piece_words)
+            .map(|pieces| piece_words(pieces, draw.share.quantity.value >= 1.0))
             .collect();
         let shots = counted(draw.shots, "shot");
         self.wrapped("  ", &format!("{}: {shots}{planned}; {}.", draw.mold, pieces.join("; ")));
@@ -128,7 +128,7 @@ impl Page {
     }
 }
 
-fn piece_words(pieces: &PieceRecord) -> String {
+fn piece_words(pieces: &PieceRecord, is_whole: bool) -> String {
     let shape = pieces.shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
     let good = match (pieces.good, pieces.good_per_shot) {
         (Some(good), Some(each)) => {
@@ -139,7 +139,7 @@ fn piece_words(pieces: &PieceRecord) -> String {
     };
     let scatter = pieces.deviation.as_ref().filter(|one| one.quantity > Mass::default());
     let scatter = scatter.map(|one| format!(" ± {}", one.text)).unwrap_or_default();
-    let planned = pieces.planned.as_ref().map(|one| format!(", {} planned", one.text));
+    let planned = is_whole.then(|| format!(", {} planned", pieces.planned.text));
     let weighs = pieces.weighs.as_ref().map(|weighs| {
         format!(
             ", each {}{scatter} ({} weighed{})",

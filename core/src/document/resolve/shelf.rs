@@ -147,7 +147,7 @@ impl Resolver {
         })
     }
 
-    fn mass_at(
+    pub(crate) fn mass_at(
         &mut self,
         name: &str,
         amount: &Amount,
