@@ -143,6 +143,8 @@ pub mod fault;
 pub mod flake;
 pub mod formula;
 #[cfg(feature = "document")]
+pub mod go_on;
+#[cfg(feature = "document")]
 pub mod json;
 pub mod material;
 pub mod mix;

@@ -23,6 +23,13 @@ pub struct Written<Q> {
     kind: PhantomData<Q>,
 }
 
+impl<Q> Written<Q> {
+    /// An amount as it would be written, of the kind `Q`.
+    pub(crate) fn of_amount(amount: Amount) -> Self {
+        Self { amount: amount.into(), kind: PhantomData }
+    }
+}
+
 impl<Q: Measurable> Written<Q> {
     /// The quantity in the measures of `system`.
     ///

@@ -273,6 +273,10 @@ parameters! {
         "Shape and size of the piece as it sinks.";
     Book book None (text "a book document") (text "the open book; required without one")
         "The shop's book.";
+    BrokenCups broken_cups None (text "capacities of the bench's cups") (nothing)
+        "Cups that cannot be used any more.";
+    BrokenMolds broken_molds None (text "molds of the book") (nothing)
+        "Molds that cannot be used any more; what is owed of them is reported as not made.";
     BudgetWith budget_with Pure (0 to 1) (zero)
         "Stabilizer that the heat budget is stated for, by mass of base.";
     BurstStep burst_step Second (positive 1e-3 to 3600) (= 5)
@@ -405,6 +409,8 @@ parameters! {
         "Density of the fused plastisol at 20 °C, without voids.";
     GaugeVacuum gauge_vacuum Kilopascal (0 to 180) (nothing)
         "Reading of a vacuum gauge, which counts down from the air outside; give this or the absolute pressure.";
+    GoodPieces good_pieces None (text "order lines, counted from 1, each with a number of pieces") (text "as planned")
+        "Pieces that are fit to sell so far.";
     Grain grain Millimeter (0.001 to 50) (required)
         "Size of a grain of salt: the opening of a sieve that it just passes.";
     GrainDensity grain_density GramPerMilliliter (density) (required)
@@ -517,6 +523,8 @@ parameters! {
         "Specific heat of the mold; the default is that of aluminum.";
     Molds molds Count (1 to 1000000) (= 1)
         "Number of such molds that are shot in turn.";
+    MoreLines more_lines None (text "order lines") (nothing)
+        "Order lines that came in since.";
     MostSolids most_solids Pure (above 0 below 1) (= 0.3)
         "Maximum share of salt in the finished mix, by true volume.";
     Orders orders None (text "an orders document") (required)
@@ -600,6 +608,8 @@ parameters! {
         "Mass of the mix in the pot.";
     PotShots pot_shots Count (1 to 100000) (required)
         "Number of like shots in a row; at most 100 000 from one pot.";
+    PotsNow pots_now None (text "pots by letter") (text "none is begun, but for ticks")
+        "The pots that are begun, and others that are there, as they are now.";
     Reading reading Celsius (-73 to 427) (required)
         "Reading of the thermometer, in the stirred mix.";
     ReadingTemperature reading_temperature Celsius (-73 to 427) (required)
@@ -736,6 +746,8 @@ parameters! {
         "How far the thermometer may be off.";
     Thickness thickness Micrometer (positive 1e-3 to 6350) (required)
         "Thickness of the film; below the size of the cut.";
+    Ticks ticks None (text "ids of the plan's steps or of their items") (nothing)
+        "Steps, or items of steps, that are done; `pots_now` overrides them.";
     TimedBall timed_ball None (text "sinking at a Reynolds number below 800") (nothing)
         "A ball that was timed as it sank in the melt, in place of the viscosity.";
     TimedDensity timed_density GramPerMilliliter (density) (nothing)

@@ -36,6 +36,7 @@ mod degas;
 mod dose;
 mod flake;
 mod formula;
+mod go_on;
 mod hardness;
 mod heat;
 mod heat_history;
@@ -76,6 +77,7 @@ pub use degas::{DegasRequest, DegasResponse};
 pub use dose::{DoseRequest, DoseResponse};
 pub use flake::{FlakeRequest, FlakeResponse, FlakeSwap};
 pub use formula::{FormulaRequest, FormulaResponse, RecipePart};
+pub use go_on::GoOnRequest;
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
 pub use heat::{HeatRequest, HeatResponse};
 pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
@@ -103,6 +105,7 @@ use serde_json::Value;
 use crate::document::resolve::Resolver;
 use crate::document::{LoadedBook, OpenPlan, PlanDocument};
 use crate::fault::{Fault, Faults};
+use crate::go_on::GoneOn;
 use crate::json::nearest::nearest;
 use crate::json::reader::{Node, Read};
 use crate::json::text;
@@ -289,6 +292,8 @@ calculations! {
         Plan = "plan": PlanRequest => PlanDocument;
         /// The record of a day: a plan with the masses and shots that were made.
         Record = "record": RecordRequest => Record;
+        /// The rest of a day: a new plan from the pots that are there and what is still owed.
+        GoOn = "go-on": GoOnRequest => GoneOn;
     }
 }
 

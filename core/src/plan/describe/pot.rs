@@ -15,8 +15,8 @@ use crate::plan::pot::Workshop;
 use crate::plan::there::PotThere;
 use crate::plan::weigh::Tools;
 use crate::plan::{
-    self, Draw, InPot, MaterialMass, Off, OnShelf, Pieces, PlannedHeating, Pot, ShelfPart, Stage, Work,
-    WorkFrom, flakes, process,
+    self, Draw, InPot, MaterialMass, Off, OnShelf, Pieces, PlannedHeating, Pot, ShelfPart, Stage,
+    Work, WorkFrom, flakes, process,
 };
 use crate::quantity::{Mass, Ratio};
 use crate::show::page::counted;

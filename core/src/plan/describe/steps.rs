@@ -117,10 +117,12 @@ fn at_work<'l>(
 /// Whether a pot with this id was begun with the mix of that name; one that is there may be at a later stage.
 fn begins_with(id: &str, name: &str) -> bool {
     let rest = id.strip_prefix(&named(name));
-    rest.is_some_and(|rest| ["", " for ", " ("].iter().any(|next| match *next {
-        "" => rest.is_empty(),
-        next => rest.starts_with(next),
-    }))
+    rest.is_some_and(|rest| {
+        ["", " for ", " ("].iter().any(|next| match *next {
+            "" => rest.is_empty(),
+            next => rest.starts_with(next),
+        })
+    })
 }
 
 /// `name`, or the same with a number where that is taken.

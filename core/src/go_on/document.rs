@@ -1,0 +1,97 @@
+//! What a person says when the day goes on, and what the answer is.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use crate::document::PlanDocument;
+use crate::document::written::Written;
+use crate::json::Named;
+use crate::json::entry::entry;
+use crate::json::reader::Count;
+use crate::quantity::{Amount, Volume};
+use crate::show::{Note, part};
+use crate::trial::TrialEntry;
+
+entry! {
+    /// A pot as it is now. A pot of the plan holds what its steps that are `done` put into it, unless something else is said;
+    /// another one says what is in it by `parts` or `trial`.
+    pub struct PotNowEntry {
+        required {}
+        optional {
+            /// Number of its last step that is done. Default: 0, it is not begun. Example: `7`.
+            done: u32,
+            /// Shots that are done of the step after that. Default: 0. Example: `3`.
+            shots: u32,
+            /// Whether it is hot. Default: whether its stage has been heated and is not done.
+            hot: bool,
+            /// How much is in it, weighed without the cup, or read at the cup. Default: what the steps leave. Example:
+            /// `"212 g"`.
+            left: Amount,
+            /// All that is in it, by material. Default: what the steps put in. Example:
+            /// `{ "clear-base": "1 cup", "plum": "34 drops" }`.
+            parts: Named<Amount>,
+            /// The trial that it is. Default: none.
+            trial: TrialEntry,
+            /// Capacity of its cup. Default: that of the plan, else the smallest that holds it. Example: `"2 cup"`.
+            cup: Written<Volume>,
+            /// Whether it has been degassed. Default: whether that step is done.
+            degassed: bool,
+            /// Number of heats behind it. Default: those of its steps. Example: `2`.
+            heats: u32,
+            /// Whether what was in it is lost. Default: `false`.
+            lost: bool,
+        }
+    }
+}
+
+entry! {
+    /// Pieces that are fit to sell so far. Lines for the same pieces are counted together; those that are due first get them.
+    pub struct GoodEntry {
+        required {
+            /// An order line that they are for, counted from 1. Example: `2`.
+            line: u32,
+            /// Their number. Example: `21`.
+            pieces: Count,
+        }
+        optional {}
+    }
+}
+
+part! {
+    /// A day that goes on.
+    pub struct GoneOn {
+        /// What changed and why, each a sentence.
+        pub changes: Vec<Note>,
+        /// What is owed but cannot be made.
+        pub not_made: Vec<NotMade>,
+        /// Ids of the steps' items that are as before: a tick at them holds.
+        pub kept: Vec<String>,
+        /// The plan for the rest of the day, complete with the orders that it was made from; none if nothing is left to
+        /// make.
+        pub plan: Option<PlanDocument>,
+    }
+}
+
+part! {
+    /// Pieces that are owed but cannot be made.
+    pub struct NotMade {
+        /// The order.
+        pub order: String,
+        /// The product's name, or its formulas.
+        pub what: String,
+        /// Their number.
+        pub pieces: u32,
+        /// The reason, as a sentence.
+        pub because: String,
+    }
+}
+
+impl PotNowEntry {
+    /// Whether it says that something is not as planned.
+    pub(super) fn differs(&self) -> bool {
+        self.left.is_some()
+            || self.parts.is_some()
+            || self.trial.is_some()
+            || self.lost == Some(true)
+    }
+}

@@ -1,0 +1,307 @@
+//! A day that goes on from what is there: a new plan at noon.
+//!
+//! The plan of the morning and the steps that are done say what is in each pot; a person says what differs. Of that come the
+//! orders for the rest of the day: the lines that are still owed, new ones, the pots that are there with the shots that they
+//! were begun for. They are an order list like any other, so that the new plan is complete and can be made again from it.
+//!
+//! With nothing changed every pot keeps its shots, and the new plan is the rest of the old one. If something changed, pots
+//! that are begun keep theirs, may take more of what is owed, and all else is planned again.
+
+mod document;
+mod owed;
+mod pot;
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::sync::Arc;
+use alloc::vec::Vec;
+
+pub use self::document::{GoneOn, GoodEntry, NotMade, PotNowEntry};
+use self::owed::Owed;
+use self::pot::PotNow;
+use crate::book::Book;
+use crate::document::book::BookDocument;
+use crate::document::orders::{DrawThereEntry, OrderLine, OrdersDocument, PotThereEntry};
+use crate::document::resolve::Resolver;
+use crate::document::written::Written;
+use crate::document::{LoadedBook, MadeFrom, PlanDocument};
+use crate::fault::{Fault, Faults};
+use crate::json::Named;
+use crate::json::path::Path::{self, At};
+use crate::json::reader::Name;
+use crate::plan::{Plan, StepItem};
+use crate::quantity::{Measurable, Volume};
+use crate::show::Note;
+use crate::show::page::counted;
+
+/// What is different from the plan at the time when the day goes on.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Now<'a> {
+    /// Pots by letter: those of the plan that are begun, and others that are there.
+    pub(crate) pots: Option<&'a Named<PotNowEntry>>,
+    /// Ids of steps, or of items of steps, that are done.
+    pub(crate) ticks: &'a [String],
+    /// Pieces that are fit to sell, where they were counted.
+    pub(crate) good: &'a [GoodEntry],
+    /// Further order lines.
+    pub(crate) more: &'a [OrderLine],
+    /// Molds that are not to be had any more.
+    pub(crate) broken_molds: &'a [Name],
+    /// Capacities of cups that are not to be had any more.
+    pub(crate) broken_cups: &'a [Written<Volume>],
+}
+
+/// Goes on with the day of `before`.
+pub(crate) fn go_on(
+    book: &LoadedBook,
+    before: &PlanDocument,
+    now: &Now<'_>,
+) -> Result<GoneOn, Faults> {
+    let Some(made_from) = &before.made_from else {
+        return Err(Faults::from(Fault {
+            code: "plan-without-book".into(),
+            path: "/plan/made_from".into(),
+            message: "The plan was stored without the orders that it was made from.".into(),
+            help: "Store plans whole, with \"made_from\"; or plan the orders again.".into(),
+        }));
+    };
+    let mut resolver = Resolver::new(book.ready().system);
+    let noon = Noon::read(book.ready(), &before.plan, made_from, now, &mut resolver);
+    let noon = resolver.finish(noon)?;
+    let book = noon.book_now(book)?;
+    let orders = noon.orders();
+    let plan = match orders.lines.is_empty() {
+        true => None,
+        false => Some(book.plan(orders)?),
+    };
+    Ok(noon.gone_on(plan))
+}
+
+/// The day as it is.
+struct Noon<'a> {
+    book: &'a Book,
+    before: &'a Plan,
+    made_from: &'a MadeFrom,
+    now: &'a Now<'a>,
+    pots: Vec<PotNow<'a>>,
+    owed: Owed,
+    /// Whether anything differs from the plan.
+    changed: bool,
+}
+
+impl<'a> Noon<'a> {
+    fn read(
+        book: &'a Book,
+        before: &'a Plan,
+        made_from: &'a MadeFrom,
+        now: &'a Now<'a>,
+        resolver: &mut Resolver,
+    ) -> Option<Self> {
+        known_ticks(before, now.ticks, resolver);
+        for (place, mold) in now.broken_molds.iter().enumerate() {
+            let found = book.molds.iter().find(|known| known.name == mold.0);
+            let mut names = book.molds.iter().map(|known| known.name.as_str());
+            resolver.find("mold", &At("/broken_molds").index(place), &mold.0, found, &mut names);
+        }
+        for (place, good) in now.good.iter().enumerate() {
+            if good.line == 0 || good.line as usize > before.lines.len() {
+                resolver.fault(
+                    "no-such-line",
+                    &At("/good_pieces").index(place).key("line"),
+                    &format_args!("The order list has no line {}.", good.line),
+                    &format_args!("Lines are counted from 1; there are {}.", before.lines.len()),
+                );
+            }
+        }
+        let pots = pot::read(book, before, now, resolver)?;
+        let said = now.pots.into_iter().flatten().any(|(_, pot)| pot.differs());
+        let broken = !now.broken_molds.is_empty() || !now.broken_cups.is_empty();
+        let further = pots.iter().any(|pot| pot.planned.is_none());
+        let counted = !now.good.is_empty();
+        let changed = said || broken || further || counted || !now.more.is_empty();
+        let owed = Owed::read(book, before, made_from, now, &pots);
+        Some(Self { book, before, made_from, now, pots, owed, changed })
+    }
+
+    /// The book without what is broken.
+    fn book_now(&self, book: &LoadedBook) -> Result<LoadedBook, Faults> {
+        if self.now.broken_cups.is_empty() {
+            return Ok(book.clone());
+        }
+        let system = book.ready().system;
+        let capacity = |cup: &Written<Volume>| cup.to(system).ok();
+        let mut written: BookDocument = BookDocument::clone(&self.made_from.book);
+        let mut faults = Vec::new();
+        for (place, broken) in self.now.broken_cups.iter().enumerate() {
+            let cups = &mut written.bench.cups;
+            let had = cups.len();
+            let gone = capacity(broken);
+            cups.retain(|cup| match (capacity(&cup.holds), gone) {
+                (Some(holds), Some(gone)) => (holds - gone).si().abs() > 1e-6 * gone.si(),
+                _ => true,
+            });
+            if cups.len() == had {
+                faults.push(Fault {
+                    code: "cup-not-of-bench".into(),
+                    path: At("/broken_cups").index(place).to_string(),
+                    message: "The bench has no such cup.".into(),
+                    help: "Write the capacity of one of the bench's \"cups\".".into(),
+                });
+            }
+        }
+        match Faults::from_vec(faults) {
+            Some(faults) => Err(faults),
+            None => LoadedBook::try_from(Arc::new(written)),
+        }
+    }
+
+    /// The order list of the rest of the day.
+    fn orders(&self) -> OrdersDocument {
+        let made_from = &self.made_from.orders;
+        let letters = self.before.pots.iter();
+        let letters = letters.map(|pot| (pot.id.clone(), Name(pot.pot.clone()))).collect();
+        let pots = self.pots.iter().filter_map(|pot| self.there(pot)).collect::<Vec<_>>();
+        OrdersDocument {
+            lines: self.owed.lines.iter().map(|(_, line)| line.clone()).collect(),
+            shelf: owed::shelf(made_from, &self.pots),
+            stock: owed::stock(made_from, self.before, self.book, &self.pots),
+            pots: (!pots.is_empty()).then_some(pots),
+            letters: Some(letters),
+            ..made_from.clone()
+        }
+    }
+
+    /// A pot as the order list has it; `None` if it is of no more use.
+    fn there(&self, pot: &PotNow<'a>) -> Option<PotThereEntry> {
+        if pot.lost {
+            return None;
+        }
+        let draws: Vec<DrawThereEntry> = pot
+            .left_draws()
+            .into_iter()
+            .filter_map(|draw| {
+                let line = self.owed.place_of(draw.line)?;
+                Some(DrawThereEntry { line, layer: Some(draw.layer), shots: draw.shots, ext: None })
+            })
+            .collect();
+        let begun = pot.is_begun();
+        // What is not begun is planned again where something changed.
+        if !begun && (self.changed || draws.is_empty()) {
+            return None;
+        }
+        // A pot that is done is of use if it is said to be there.
+        if draws.is_empty() && !(self.changed && pot.is_said) {
+            return None;
+        }
+        Some(PotThereEntry {
+            pot: Name(pot.letter.clone()),
+            id: pot.planned.map(|planned| Name(planned.id.clone())),
+            parts: begun.then(|| pot.parts(self.book)),
+            cup: pot.cup.clone(),
+            hot: Some(pot.hot),
+            degassed: Some(pot.degassed),
+            heats: Some(pot.heats),
+            spent: pot.spent(),
+            draws: (!draws.is_empty()).then_some(draws),
+            takes_more: Some(self.changed),
+            ext: None,
+        })
+    }
+
+    /// What came of it.
+    fn gone_on(&self, plan: Option<PlanDocument>) -> GoneOn {
+        let mut changes = Vec::new();
+        for pot in &self.pots {
+            changes.extend(pot.note(plan.as_ref().map(|plan| &plan.plan)));
+        }
+        changes.extend(self.owed.notes(self.before));
+        if let Some(plan) = &plan {
+            changes.extend(self.compared(&plan.plan));
+        }
+        let kept = plan.as_ref().map(|plan| kept_steps(self.before, &plan.plan));
+        GoneOn {
+            changes,
+            not_made: self.owed.not_made.clone(),
+            kept: kept.unwrap_or_default(),
+            plan,
+        }
+    }
+
+    /// New lines and pots of the new plan, against the one before.
+    fn compared(&self, plan: &Plan) -> Vec<Note> {
+        let mut notes = Vec::new();
+        for (line, (number, _)) in plan.lines.iter().zip(&self.owed.lines) {
+            if number.is_none() {
+                let pieces = counted(line.pieces, "piece");
+                let message = format!(
+                    "Order {}: {pieces} of {} from {}.",
+                    line.order,
+                    line.what,
+                    from_pots(plan, &line.pots)
+                );
+                notes.push(Note { code: "line-added".to_string(), message });
+            }
+        }
+        let known = |id: &str| self.before.pots.iter().any(|pot| pot.id == id);
+        for pot in plan.pots.iter().filter(|pot| pot.there.is_none() && !known(&pot.id)) {
+            let message = format!("Pot {} is new: {}.", pot.pot, pot.id);
+            notes.push(Note { code: "pot-added".to_string(), message });
+        }
+        for pot in &self.before.pots {
+            let there = plan.pots.iter().any(|new| new.pot == pot.pot);
+            let begun =
+                self.pots.iter().any(|now| now.letter == pot.pot && (now.is_begun() || now.lost));
+            if !there && !begun {
+                let message = format!("Pot {} is not needed any more.", pot.pot);
+                notes.push(Note { code: "pot-dropped".to_string(), message });
+            }
+        }
+        notes
+    }
+}
+
+/// The pots that something comes from: `pot B, which is there, and pot F`.
+fn from_pots(plan: &Plan, letters: &[String]) -> String {
+    let named = |letter: &String| {
+        let pot = plan.pots.iter().find(|pot| pot.pot == *letter);
+        match pot.and_then(|pot| pot.there.as_ref()) {
+            Some(there) if there.hot => format!("pot {letter}, which is hot"),
+            Some(_) => format!("pot {letter}, which is there"),
+            None => format!("pot {letter}"),
+        }
+    };
+    letters.iter().map(named).collect::<Vec<_>>().join(" and ")
+}
+
+/// Refuses ticks that no step has.
+fn known_ticks(plan: &Plan, ticks: &[String], resolver: &mut Resolver) {
+    let known: alloc::collections::BTreeSet<&str> = plan
+        .steps
+        .iter()
+        .flat_map(|step| {
+            let items = step.items.iter().map(|item| item.id.as_str());
+            items.chain(core::iter::once(step.id.as_str()))
+        })
+        .collect();
+    for (place, tick) in ticks.iter().enumerate() {
+        if !known.contains(tick.as_str()) {
+            resolver.fault(
+                "no-such-step",
+                &Path::At("/ticks").index(place),
+                &format_args!("The plan has no step \"{tick}\"."),
+                &"Write ids of steps or of their items, as the plan has them.",
+            );
+        }
+    }
+}
+
+/// The ids of items that are the same in both plans, so that a tick at them holds.
+fn kept_steps(before: &Plan, plan: &Plan) -> Vec<String> {
+    let items = |plan: &'_ Plan| -> alloc::collections::BTreeMap<String, String> {
+        let items = plan.steps.iter().flat_map(|step| &step.items);
+        items.map(|StepItem { id, amount, .. }| (id.clone(), amount.clone())).collect()
+    };
+    let old = items(before);
+    let new = items(plan);
+    new.into_iter().filter(|(id, amount)| old.get(id) == Some(amount)).map(|(id, _)| id).collect()
+}

@@ -1,0 +1,284 @@
+//! What is still owed, and what of shelf and stock is left.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use uom::si::mass::gram;
+
+use super::Now;
+use super::document::{GoodEntry, NotMade};
+use super::pot::PotNow;
+use crate::batch::{self, Rejects, Wanted};
+use crate::book::{Book, Mold};
+use crate::document::MadeFrom;
+use crate::document::orders::{OrderLine, OrdersDocument, ShelfEntry};
+use crate::document::written::Written;
+use crate::json::Named;
+use crate::plan::{Plan, PlannedLine};
+use crate::quantity::{Amount, Mass, Ratio, Unit};
+use crate::show::Note;
+use crate::show::page::counted;
+
+/// The lines of the rest of the day.
+pub(super) struct Owed {
+    /// Each with its place in the order list before, counted from 1; none of a new one.
+    pub(super) lines: Vec<(Option<u32>, OrderLine)>,
+    pub(super) not_made: Vec<NotMade>,
+    /// For each line before: the first for the same pieces, and whether it is still owed.
+    pooled: Vec<(u32, bool)>,
+    /// What pieces are good of lines where they were counted: line, good, still owed.
+    counted: Vec<(usize, u32, u32)>,
+}
+
+impl Owed {
+    pub(super) fn read(
+        book: &Book,
+        before: &Plan,
+        made_from: &MadeFrom,
+        now: &Now<'_>,
+        pots: &[PotNow<'_>],
+    ) -> Self {
+        let mut owed = Self {
+            lines: Vec::new(),
+            not_made: Vec::new(),
+            pooled: Vec::new(),
+            counted: Vec::new(),
+        };
+        let mut left: Vec<u32> = before.lines.iter().map(|line| line.pieces).collect();
+        let mut first: u32 = 1;
+        for line in &before.lines {
+            if line.pooled_with == first {
+                owed.pool(book, before, first, pots, now.good, &mut left);
+            }
+            first = first.saturating_add(1);
+        }
+        let is_broken = |mold: &str| now.broken_molds.iter().any(|broken| broken.0 == mold);
+        let each = (1_u32..).zip(&before.lines).zip(&left);
+        for (((number, line), &left), written) in each.zip(&made_from.orders.lines) {
+            let makes = left > 0 && !is_broken(&line.mold);
+            owed.pooled.push((line.pooled_with, makes));
+            if makes {
+                owed.lines.push((Some(number), rest_of(written, line, left)));
+            } else if left > 0 {
+                owed.not_made.push(NotMade {
+                    order: line.order.clone(),
+                    what: line.what.clone(),
+                    pieces: left,
+                    because: format!("Mold \"{}\" is broken.", line.mold),
+                });
+            }
+        }
+        for line in now.more {
+            owed.lines.push((None, line.clone()));
+        }
+        owed
+    }
+
+    /// Takes what is made of one kind of pieces off its lines: those that are due first get it.
+    fn pool(
+        &mut self,
+        book: &Book,
+        plan: &Plan,
+        first: u32,
+        pots: &[PotNow<'_>],
+        good: &[GoodEntry],
+        left: &mut [u32],
+    ) {
+        let lines = plan.lines.iter().enumerate();
+        let mut lines: Vec<(usize, &PlannedLine)> =
+            lines.filter(|(_, line)| line.pooled_with == first).collect();
+        let Some(mold) = lines.first().map(|(_, line)| line.mold.clone()) else { return };
+        let Some(mold) = book.molds.iter().find(|known| known.name == mold) else { return };
+        lines.sort_by(|(_, a), (_, b)| {
+            (a.promised.is_none(), &a.promised).cmp(&(b.promised.is_none(), &b.promised))
+        });
+        let made = made(mold, book, first, pots, &lines, good);
+        for (cavities, (mut made, was_counted)) in mold.cavities.iter().zip(made) {
+            for &(place, line) in lines.iter().filter(|(_, line)| line.shape == cavities.shape) {
+                let Some(left) = left.get_mut(place) else { continue };
+                let gets = made.min(line.pieces);
+                made = made.saturating_sub(gets);
+                *left = line.pieces.saturating_sub(gets);
+                if was_counted {
+                    self.counted.push((place, gets, *left));
+                }
+            }
+        }
+    }
+
+    /// The place, counted from 1, of a line for the same pieces as line `first` before; `None` if nothing of them is owed.
+    pub(super) fn place_of(&self, first: u32) -> Option<u32> {
+        let same = |number: u32| {
+            let pooled = (number as usize).checked_sub(1).and_then(|place| self.pooled.get(place));
+            pooled.is_some_and(|(pooled, _)| *pooled == first)
+        };
+        let mut lines = (1_u32..).zip(&self.lines);
+        lines.find(|(_, (number, _))| number.is_some_and(same)).map(|(place, _)| place)
+    }
+
+    /// Sentences on lines of which pieces were counted.
+    pub(super) fn notes(&self, before: &Plan) -> Vec<Note> {
+        let each = self.counted.iter().filter_map(|&(place, good, left)| {
+            let line = before.lines.get(place)?;
+            let rest = match left {
+                0 => "all of it is made".to_string(),
+                left => format!("{left} more to make"),
+            };
+            Some(Note {
+                code: "pieces-counted".to_string(),
+                message: format!(
+                    "Order {}, {}: {} good of {}, {rest}.",
+                    line.order,
+                    line.what,
+                    counted(good, "piece"),
+                    line.pieces
+                ),
+            })
+        });
+        each.collect()
+    }
+}
+
+/// Pieces that are made, by shape, and whether they were counted. Where they were not, the shots that are left are taken to
+/// be enough for the rest, with the spares that rejects call for.
+fn made(
+    mold: &Mold,
+    book: &Book,
+    first: u32,
+    pots: &[PotNow<'_>],
+    lines: &[(usize, &PlannedLine)],
+    good: &[GoodEntry],
+) -> Vec<(u32, bool)> {
+    let left = shots_left(first, pots);
+    let of_shape = |shape: &Option<String>| {
+        let shape = shape.clone();
+        lines.iter().filter(move |(_, line)| line.shape == shape)
+    };
+    let ordered: Vec<u32> = mold
+        .cavities
+        .iter()
+        .map(|cavities| {
+            let own = of_shape(&cavities.shape);
+            own.fold(0_u32, |sum, (_, line)| sum.saturating_add(line.pieces))
+        })
+        .collect();
+    let rest = rest(mold, book, &ordered, left);
+    let each = mold.cavities.iter().zip(ordered).zip(rest);
+    each.map(|((cavities, ordered), rest)| {
+        let own = |good: &&GoodEntry| {
+            of_shape(&cavities.shape)
+                .any(|(place, _)| place.saturating_add(1) == good.line as usize)
+        };
+        let mut counted = good.iter().filter(own).peekable();
+        match counted.peek() {
+            Some(_) => (counted.fold(0, |sum: u32, one| sum.saturating_add(one.pieces.0)), true),
+            None => (ordered.saturating_sub(rest), false),
+        }
+    })
+    .collect()
+}
+
+/// Shots of a kind of pieces that are still to come: of a laminated piece those of the layer that has most left.
+fn shots_left(first: u32, pots: &[PotNow<'_>]) -> u32 {
+    let mut left: Vec<u32> = Vec::new();
+    for pot in pots {
+        let stages = pot.planned.map_or(&[][..], |pot| &pot.stages);
+        let draws =
+            stages.iter().zip(&pot.shot).flat_map(|(stage, shot)| stage.draws.iter().zip(shot));
+        for (draw, shot) in draws.filter(|(draw, _)| draw.line == first) {
+            let layer = (draw.layer as usize).saturating_sub(1);
+            if left.len() <= layer {
+                left.resize(layer.saturating_add(1), 0);
+            }
+            let sum = left.get_mut(layer);
+            let shots = draw.shots.saturating_sub(*shot);
+            sum.into_iter().for_each(|sum| *sum = sum.saturating_add(shots));
+        }
+    }
+    left.into_iter().max().unwrap_or(0)
+}
+
+/// The most pieces of each shape, no more than were `ordered`, that so many shots can promise.
+fn rest(mold: &Mold, book: &Book, ordered: &[u32], shots: u32) -> Vec<u32> {
+    let cast = mold.cavities.iter().map(|cavities| shots.saturating_mul(cavities.count));
+    let mut rest: Vec<u32> =
+        ordered.iter().zip(cast).map(|(ordered, cast)| cast.min(*ordered)).collect();
+    let rate = mold.rejects.unwrap_or(book.limits.rejects);
+    let rejects = (rate > 0.0).then(|| Rejects {
+        rate: Ratio::from(rate),
+        confidence: Ratio::from(book.limits.confidence),
+    });
+    loop {
+        let each = mold.cavities.iter().zip(&rest).filter(|(_, pieces)| **pieces > 0);
+        let wanted: Vec<Wanted> =
+            each.map(|(cavities, &pieces)| Wanted { pieces, cavities: cavities.count }).collect();
+        if wanted.is_empty() || batch::shots(&wanted, rejects).is_ok_and(|needed| needed <= shots) {
+            return rest;
+        }
+        // One shot's rejects at a time: a large order has thousands.
+        for (pieces, cavities) in rest.iter_mut().zip(&mold.cavities) {
+            let step = if *pieces > 1000 { cavities.count } else { 1 };
+            *pieces = pieces.saturating_sub(step);
+        }
+    }
+}
+
+/// What is left of a line: as it was written where nothing of it is made.
+fn rest_of(written: &OrderLine, line: &PlannedLine, left: u32) -> OrderLine {
+    if left == line.pieces {
+        return written.clone();
+    }
+    OrderLine { pieces: Some(left), packs: None, pack_of: None, ..written.clone() }
+}
+
+/// What is left of the shelf.
+pub(super) fn shelf(orders: &OrdersDocument, pots: &[PotNow<'_>]) -> Option<Vec<ShelfEntry>> {
+    let mut left = Vec::new();
+    for entry in orders.shelf.iter().flatten() {
+        let used =
+            pots.iter().flat_map(|pot| &pot.from_shelf).filter(|(name, _)| *name == entry.name.0);
+        let used = used.fold(Mass::default(), |sum, (_, mass)| sum + *mass);
+        if used <= Mass::default() {
+            left.push(entry.clone());
+            continue;
+        }
+        // A mass is in grams in every measuring system.
+        let had: Option<Mass> = entry.mass.to(crate::quantity::System::Metric).ok();
+        if let Some(mass) = had.filter(|had| *had > used).and_then(|had| grams(had - used)) {
+            left.push(ShelfEntry { mass: Written::of_amount(mass), ..entry.clone() });
+        }
+    }
+    (!left.is_empty()).then_some(left)
+}
+
+/// What is left of the stock.
+pub(super) fn stock(
+    orders: &OrdersDocument,
+    before: &Plan,
+    book: &Book,
+    pots: &[PotNow<'_>],
+) -> Option<Named<Amount>> {
+    let written = orders.stock.as_ref()?;
+    let mut left = Named::default();
+    for (name, amount) in written {
+        let used = book.materials.find(name).map_or(Mass::default(), |id| {
+            pots.iter().fold(Mass::default(), |sum, pot| sum + pot.weighed.mass_of(id))
+        });
+        let had = before.stock.iter().find(|one| one.material == *name).map(|one| one.had.quantity);
+        let rest = match had.filter(|_| used > Mass::default()) {
+            Some(had) => {
+                let rest = if had > used { had - used } else { Mass::default() };
+                grams(rest).unwrap_or(*amount)
+            }
+            None => *amount,
+        };
+        left.insert(name.clone(), rest);
+    }
+    Some(left)
+}
+
+/// A mass as a document writes it.
+pub(super) fn grams(mass: Mass) -> Option<Amount> {
+    Amount::from_f64(mass.get::<gram>(), Unit::GRAM).ok()
+}

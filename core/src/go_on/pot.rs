@@ -1,0 +1,466 @@
+//! A pot of the plan as it is now: what the steps that are done put into it and took out.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use uom::si::time::minute;
+use uom::si::volume::milliliter;
+
+use super::Now;
+use super::document::PotNowEntry;
+use super::owed::grams;
+use crate::book::Book;
+use crate::document::resolve::Resolver;
+use crate::document::written::Written;
+use crate::json::Named;
+use crate::json::path::Path::{self, At};
+use crate::mix::{Mix, Phase};
+use crate::plan::{Plan, PlanStep, Pot, Stage, StepAt, StepItem, StepKind};
+use crate::quantity::{Amount, Dimension, Mass, Time, Unit, Volume};
+use crate::show::{Note, Shown, text};
+
+/// A pot as it is.
+pub(super) struct PotNow<'a> {
+    pub(super) letter: String,
+    /// The pot of the plan; `None` of another one.
+    pub(super) planned: Option<&'a Pot>,
+    /// Whether a person said something of it.
+    pub(super) is_said: bool,
+    pub(super) mix: Mix,
+    pub(super) cup: Option<Written<Volume>>,
+    pub(super) hot: bool,
+    pub(super) degassed: bool,
+    pub(super) heats: u32,
+    pub(super) lost: bool,
+    /// The number of its last step that is done.
+    pub(super) done: u32,
+    /// Shots that are done, by stage and draw.
+    pub(super) shot: Vec<Vec<u32>>,
+    /// Masses that went in by its weigh lists.
+    pub(super) weighed: Mix,
+    /// Leftovers of the shelf that went in: names and masses.
+    pub(super) from_shelf: Vec<(String, Mass)>,
+}
+
+/// Shots of a draw that are still to come.
+pub(super) struct LeftDraw {
+    pub(super) line: u32,
+    pub(super) layer: u32,
+    pub(super) shots: u32,
+}
+
+/// All pots of the plan as they are, and the others.
+pub(super) fn read<'a>(
+    book: &Book,
+    plan: &'a Plan,
+    now: &Now<'a>,
+    resolver: &mut Resolver,
+) -> Option<Vec<PotNow<'a>>> {
+    let entry = |letter: &str| now.pots.and_then(|pots| pots.get(letter));
+    let mut pots = Vec::with_capacity(plan.pots.len());
+    for pot in &plan.pots {
+        let path = At("/pots_now").key(&pot.pot);
+        let steps = Steps { plan, pot, entry: entry(&pot.pot), ticks: now.ticks };
+        pots.extend(steps.run(book, &path, resolver));
+    }
+    steps_together(plan, &pots, resolver);
+    for (letter, entry) in now.pots.into_iter().flatten() {
+        if plan.pots.iter().any(|pot| pot.pot == *letter) {
+            continue;
+        }
+        let path = At("/pots_now").key(letter);
+        if entry.parts.is_none() && entry.trial.is_none() {
+            let mut known = plan.pots.iter().map(|pot| pot.pot.as_str());
+            resolver.find::<()>("pot of the plan", &path, letter, None, &mut known);
+            continue;
+        }
+        let mut pot = PotNow::new(letter.clone(), None);
+        if pot.said(entry, book, &path, resolver).is_some() {
+            pots.push(pot);
+        }
+    }
+    resolver.faults.is_empty().then_some(pots)
+}
+
+/// Refuses a step of several pots that is done at some of them only.
+fn steps_together(plan: &Plan, pots: &[PotNow<'_>], resolver: &mut Resolver) {
+    let is_done = |at: &StepAt| {
+        pots.iter().find(|pot| pot.letter == at.pot).is_some_and(|pot| at.number <= pot.done)
+    };
+    for step in plan.steps.iter().filter(|step| step.at.len() > 1) {
+        let done = step.at.iter().find(|at| is_done(at));
+        let other = step.at.iter().find(|at| !is_done(at));
+        if let (Some(done), Some(other)) = (done, other) {
+            resolver.fault(
+                "shot-together",
+                &At("/pots_now").key(&other.pot),
+                &format_args!(
+                    "Step {} of pot {} is done, but step {} of pot {} is not: they are one.",
+                    done.number, done.pot, other.number, other.pot
+                ),
+                &"Write \"done\" of both pots up to it, or of both before it.",
+            );
+        }
+    }
+}
+
+/// The steps of a pot, and what is said of it.
+struct Steps<'a, 'e> {
+    plan: &'a Plan,
+    pot: &'a Pot,
+    entry: Option<&'e PotNowEntry>,
+    ticks: &'e [String],
+}
+
+impl<'a> Steps<'a, '_> {
+    fn of(&self) -> impl Iterator<Item = (&'a PlanStep, &'a StepAt)> {
+        let letter = self.pot.pot.as_str();
+        let steps = self.plan.steps.iter();
+        steps.flat_map(move |step| {
+            step.at.iter().filter(move |at| at.pot == letter).map(move |at| (step, at))
+        })
+    }
+
+    fn is_ticked(&self, id: &str) -> bool {
+        self.ticks.iter().any(|tick| tick == id)
+    }
+
+    /// The number of the last step that is done.
+    fn done(&self) -> u32 {
+        let whole = |(step, _): &(&PlanStep, &StepAt)| {
+            let items = step.items.iter();
+            // One line of a table of readings stands for the heat.
+            let items = match step.kind {
+                StepKind::Heat => step.items.iter().any(|item| self.is_ticked(&item.id)),
+                _ => items.map(|item| self.is_ticked(&item.id)).fold(true, |all, one| all && one),
+            };
+            self.is_ticked(&step.id) || items
+        };
+        let ticked = self.of().take_while(whole).last().map_or(0, |(_, at)| at.number);
+        self.entry.and_then(|entry| entry.done).unwrap_or(ticked)
+    }
+
+    fn run(&self, book: &Book, path: &Path<'_>, resolver: &mut Resolver) -> Option<PotNow<'a>> {
+        let done = self.done();
+        let last = self.of().map(|(_, at)| at.number).max().unwrap_or(0);
+        if done > last {
+            resolver.fault(
+                "no-such-step",
+                &path.key("done"),
+                &format_args!("Pot {} has no step {done}.", self.pot.pot),
+                &format_args!("Its last step is {last}."),
+            );
+            return None;
+        }
+        let mut now = PotNow::new(self.pot.pot.clone(), Some(self.pot));
+        now.done = done;
+        // Leftovers go in one a step, in the order of the list.
+        let mut shelf_step: usize = 0;
+        for (step, at) in self.of() {
+            let is_done = at.number <= done;
+            let items = step.items.iter().filter(|item| is_done || self.is_ticked(&item.id));
+            let items: Vec<&StepItem> = items.collect();
+            let from_shelf = shelf_step;
+            shelf_step = shelf_step.saturating_add(usize::from(step.kind == StepKind::FromShelf));
+            if items.is_empty() {
+                continue;
+            }
+            resolver.keep(path, now.does(step, at, &items, from_shelf, book))?;
+        }
+        if let Some(shots) = self.entry.and_then(|entry| entry.shots).filter(|shots| *shots > 0) {
+            self.shoots(done, shots, &mut now, path, resolver)?;
+        }
+        now.cup = milliliters(&self.pot.cup);
+        now.heats = now.heats.max(u32::from(now.hot));
+        if let Some(entry) = self.entry {
+            now.said(entry, book, path, resolver)?;
+        }
+        Some(now)
+    }
+
+    /// Shots that are done of the step after those that are.
+    fn shoots(
+        &self,
+        done: u32,
+        shots: u32,
+        now: &mut PotNow<'a>,
+        path: &Path<'_>,
+        resolver: &mut Resolver,
+    ) -> Option<()> {
+        let next = self.of().find(|(_, at)| at.number == done.saturating_add(1));
+        let most = next.filter(|(step, _)| step.kind == StepKind::Shoot).map(|(step, _)| {
+            step.items.iter().filter_map(|item| item.shots).fold(0, u32::saturating_add)
+        });
+        match (next, most) {
+            (Some((_, at)), Some(most)) if shots < most => {
+                resolver.keep(path, now.shoots(at, shots))
+            }
+            (Some((_, at)), Some(most)) => {
+                resolver.fault(
+                    "too-many-shots",
+                    &path.key("shots"),
+                    &format_args!("Step {} of pot {} is {most} shots.", at.number, self.pot.pot),
+                    &format_args!("Write fewer, or \"done\": {}.", at.number),
+                );
+                None
+            }
+            _ => {
+                resolver.fault(
+                    "shots-without-shooting",
+                    &path.key("shots"),
+                    &format_args!("The step of pot {} after {done} does not shoot.", self.pot.pot),
+                    &"Write the number of the step before the shots as \"done\".",
+                );
+                None
+            }
+        }
+    }
+}
+
+impl<'a> PotNow<'a> {
+    fn new(letter: String, planned: Option<&'a Pot>) -> Self {
+        let stages = planned.map_or(&[][..], |pot| &pot.stages);
+        Self {
+            letter,
+            planned,
+            is_said: false,
+            mix: Mix::new(),
+            cup: None,
+            hot: false,
+            degassed: false,
+            heats: 0,
+            lost: false,
+            done: 0,
+            shot: stages.iter().map(|stage| alloc::vec![0; stage.draws.len()]).collect(),
+            weighed: Mix::new(),
+            from_shelf: Vec::new(),
+        }
+    }
+
+    /// Whether something is in it, or was.
+    pub(super) fn is_begun(&self) -> bool {
+        self.mix.mass() > Mass::default()
+    }
+
+    fn stage(&self, at: &StepAt) -> Option<&'a Stage> {
+        self.planned?.stages.get((at.stage as usize).checked_sub(1)?)
+    }
+
+    /// Does the items of a step.
+    fn does(
+        &mut self,
+        step: &PlanStep,
+        at: &StepAt,
+        items: &[&StepItem],
+        from_shelf: usize,
+        book: &Book,
+    ) -> Result<(), crate::mix::MixError> {
+        let Some(stage) = self.stage(at) else { return Ok(()) };
+        match step.kind {
+            StepKind::FromShelf => self.takes_from_shelf(from_shelf, book)?,
+            StepKind::Measure | StepKind::Add => {
+                for weigh in items
+                    .iter()
+                    .filter_map(|item| stage.weigh.get((item.weigh? as usize).checked_sub(1)?))
+                {
+                    if let Some(material) = book.materials.find(&weigh.material) {
+                        self.mix.add(material, weigh.wanted.quantity)?;
+                        self.weighed.add(material, weigh.wanted.quantity)?;
+                    }
+                }
+            }
+            StepKind::Degas => self.degassed = true,
+            StepKind::Heat => {
+                self.hot = true;
+                self.heats = self.heats.saturating_add(1);
+            }
+            StepKind::Shoot => {
+                let shots = items.iter().filter_map(|item| item.shots);
+                self.shoots(at, shots.fold(0, u32::saturating_add))?;
+            }
+            StepKind::SpruesBack => {
+                let mass = self.mix.mass() + stage.sprues_back.quantity;
+                self.scale_to(mass)?;
+            }
+            StepKind::Store => self.hot = false,
+        }
+        Ok(())
+    }
+
+    /// Takes the leftover at `place` of its list.
+    fn takes_from_shelf(&mut self, place: usize, book: &Book) -> Result<(), crate::mix::MixError> {
+        let from = self.planned.and_then(|pot| pot.from_shelf.as_ref());
+        let Some((from, one)) = from.and_then(|from| Some((from, from.left_overs.get(place)?)))
+        else {
+            return Ok(());
+        };
+        let all = from.left_overs.iter().fold(Mass::default(), |sum, one| sum + one.mass.quantity);
+        self.from_shelf.push((one.name.clone(), one.mass.quantity));
+        let share = (one.mass.quantity / all).value;
+        for part in &from.brings {
+            if let Some(material) = book.materials.find(&part.material) {
+                self.mix.add(material, part.mass.quantity * share)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Shoots at a step. After the last shot of a stage the injector keeps what the plan says.
+    fn shoots(&mut self, at: &StepAt, shots: u32) -> Result<(), crate::mix::MixError> {
+        let Some(stage) = self.stage(at) else { return Ok(()) };
+        let place = at.draw.and_then(|draw| (draw as usize).checked_sub(1));
+        let Some((place, draw)) = place.and_then(|place| Some((place, stage.draws.get(place)?)))
+        else {
+            return Ok(());
+        };
+        let number = (at.stage as usize).saturating_sub(1);
+        let shot = self.shot.get_mut(number).and_then(|draws| draws.get_mut(place));
+        if let Some(shot) = shot {
+            *shot = shot.saturating_add(shots);
+        }
+        let is_done = self.shot.get(number).is_some_and(|shot| {
+            shot.iter().zip(&stage.draws).all(|(shot, draw)| *shot >= draw.shots)
+        });
+        let mass = match is_done {
+            true => stage.carried.quantity - stage.sprues_back.quantity,
+            false => self.mix.mass() - draw.per_shot.quantity * f64::from(shots),
+        };
+        self.scale_to(mass)
+    }
+
+    fn scale_to(&mut self, mass: Mass) -> Result<(), crate::mix::MixError> {
+        let held = self.mix.mass();
+        let mass = if mass > Mass::default() { mass } else { Mass::default() };
+        if held > Mass::default() {
+            self.mix = self.mix.scaled((mass / held).value)?;
+        }
+        Ok(())
+    }
+
+    /// Puts in place what a person says of it.
+    fn said(
+        &mut self,
+        entry: &PotNowEntry,
+        book: &Book,
+        path: &Path<'_>,
+        resolver: &mut Resolver,
+    ) -> Option<()> {
+        if entry.parts.is_some() && entry.trial.is_some() {
+            resolver.fault(
+                "parts-or-trial",
+                path,
+                &"It says what is in it twice, by \"parts\" and by \"trial\".",
+                &"Keep one of the two.",
+            );
+            return None;
+        }
+        if let Some(parts) = &entry.parts {
+            self.mix = resolver.mixed(parts, &path.key("parts"), book)?;
+        }
+        if let Some(trial) = &entry.trial {
+            self.mix = trial.mix(book, resolver, &path.key("trial"))?;
+        }
+        if let Some(left) = &entry.left {
+            self.left(left, book, &path.key("left"), resolver)?;
+        }
+        self.is_said = true;
+        self.cup = entry.cup.clone().or_else(|| self.cup.take());
+        self.hot = entry.hot.unwrap_or(self.hot);
+        self.degassed = entry.degassed.unwrap_or(self.degassed);
+        self.heats = entry.heats.unwrap_or_else(|| self.heats.max(u32::from(self.hot)));
+        self.lost = entry.lost.unwrap_or(false);
+        Some(())
+    }
+
+    /// Takes it that so much is left of it.
+    fn left(
+        &mut self,
+        left: &Amount,
+        book: &Book,
+        path: &Path<'_>,
+        resolver: &mut Resolver,
+    ) -> Option<()> {
+        if !self.is_begun() {
+            resolver.fault(
+                "left-of-nothing",
+                path,
+                &format_args!("Pot {} is not begun, so nothing can be left of it.", self.letter),
+                &"Write which of its steps are done (\"done\"), or what is in it (\"parts\").",
+            );
+            return None;
+        }
+        let mass: Mass = if left.dimension() == Dimension::VOLUME {
+            let volume: Volume = resolver.keep(path, left.to(book.system))?;
+            let filled = resolver.keep(path, self.mix.volume(&book.materials, Phase::Liquid))?;
+            self.mix.mass() * (volume / filled).value
+        } else {
+            resolver.keep(path, left.to(book.system))?
+        };
+        resolver.keep(path, self.scale_to(mass))
+    }
+
+    /// Its shots that are still to come, in their order.
+    pub(super) fn left_draws(&self) -> Vec<LeftDraw> {
+        let Some(pot) = self.planned else { return Vec::new() };
+        let mut left = Vec::new();
+        for (stage, shot) in pot.stages.iter().zip(&self.shot) {
+            for (draw, shot) in stage.draws.iter().zip(shot) {
+                let shots = draw.shots.saturating_sub(*shot);
+                if shots > 0 {
+                    left.push(LeftDraw { line: draw.line, layer: draw.layer, shots });
+                }
+            }
+        }
+        left
+    }
+
+    /// Heat used: the pot's, in equal parts a heat.
+    pub(super) fn spent(&self) -> Option<Written<Time>> {
+        let heats = &self.planned?.heats;
+        let all = heats.spent()?.quantity;
+        let count = heats.count.max(1);
+        let spent = all * (f64::from(self.heats.min(count)) / f64::from(count));
+        let minutes = Amount::from_f64(spent.get::<minute>(), Unit::MINUTE).ok()?;
+        (self.heats > 0 && spent > Time::default()).then(|| Written::of_amount(minutes))
+    }
+
+    /// How it goes on.
+    pub(super) fn note(&self, plan: Option<&Plan>) -> Option<Note> {
+        let note = |code: &str, message: String| Some(Note { code: code.to_string(), message });
+        let letter = &self.letter;
+        if self.lost {
+            return note("pot-lost", format!("Pot {letter} is lost; its shots are planned again."));
+        }
+        if !self.is_begun() {
+            return None;
+        }
+        let new = plan.and_then(|plan| plan.pots.iter().find(|pot| pot.pot == *letter));
+        let mass = text::mass(self.mix.mass()).text;
+        let state = if self.hot { "hot" } else { "not hot" };
+        match new {
+            Some(_) => note("pot-goes-on", format!("Pot {letter} goes on: {mass} in it, {state}.")),
+            None if self.is_said || !self.left_draws().is_empty() => note(
+                "pot-not-used",
+                format!("Pot {letter} is not used any more: {mass} is left over."),
+            ),
+            None => None,
+        }
+    }
+
+    /// What is in it, by material.
+    pub(super) fn parts(&self, book: &Book) -> Named<Amount> {
+        let portions = self.mix.portions().iter();
+        let parts = portions.filter_map(|portion| {
+            let material = book.materials.get(portion.material).ok()?;
+            Some((material.name.clone(), grams(portion.mass)?))
+        });
+        parts.collect()
+    }
+}
+
+/// A volume of a plan as a document writes it.
+fn milliliters(shown: &Shown<Volume>) -> Option<Written<Volume>> {
+    let amount = Amount::from_f64(shown.quantity.get::<milliliter>(), Unit::MILLILITER);
+    amount.ok().map(Written::of_amount)
+}
