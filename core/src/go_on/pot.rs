@@ -35,6 +35,8 @@ pub(super) struct PotNow<'a> {
     pub(super) lost: bool,
     /// The number of its last step that is done.
     pub(super) done: u32,
+    /// The step after that, if it has one.
+    pub(super) next_step: Option<u32>,
     /// Shots that are done, by stage and draw.
     pub(super) shot: Vec<Vec<u32>>,
     /// Masses that went in by its weigh lists.
@@ -155,6 +157,7 @@ impl<'a> Steps<'a, '_> {
         }
         let mut now = PotNow::new(self.pot.pot.clone(), Some(self.pot));
         now.done = done;
+        now.next_step = (done < last).then(|| done.saturating_add(1));
         // Leftovers go in one a step, in the order of the list.
         let mut shelf_step: usize = 0;
         for (step, at) in self.of() {
@@ -232,6 +235,7 @@ impl<'a> PotNow<'a> {
             heats: 0,
             lost: false,
             done: 0,
+            next_step: None,
             shot: stages.iter().map(|stage| alloc::vec![0; stage.draws.len()]).collect(),
             weighed: Mix::new(),
             from_shelf: Vec::new(),
@@ -438,13 +442,23 @@ impl<'a> PotNow<'a> {
         let new = plan.and_then(|plan| plan.pots.iter().find(|pot| pot.pot == *letter));
         let mass = text::mass(self.mix.mass()).text;
         let state = if self.hot { "hot" } else { "not hot" };
-        match new {
-            Some(_) => note("pot-goes-on", format!("Pot {letter} goes on: {mass} in it, {state}.")),
-            None if self.is_said || !self.left_draws().is_empty() => note(
-                "pot-not-used",
-                format!("Pot {letter} is not used any more: {mass} is left over."),
+        match (new, self.next_step) {
+            (Some(_), _) => {
+                note("pot-goes-on", format!("Pot {letter} goes on: {mass} in it, {state}."))
+            }
+            (None, Some(step)) if self.left_draws().is_empty() => note(
+                "pot-to-finish",
+                format!(
+                    "Pot {letter} has no more shots, {mass} is in it: finish it by its card, from step {step}."
+                ),
             ),
-            None => None,
+            (None, _) if self.is_said || !self.left_draws().is_empty() => note(
+                "pot-not-used",
+                format!(
+                    "Pot {letter} is not used: no shot that is owed can be made from the {mass} in it as it is. Put it right (\"correct\"), or keep it as a leftover."
+                ),
+            ),
+            (None, _) => None,
         }
     }
 

@@ -55,8 +55,8 @@ impl Page {
         self.wrapped("   owed  ", &owed(&plan.lines, &pot.pot));
         if let Some(there) = &pot.there {
             let state = if there.hot { "hot" } else { "not hot" };
-            let there = format!("{}, {} cold, {state}", there.mass.text, there.fills.text);
-            self.wrapped("   there ", &there);
+            let there = format!("{}, {state} ({} cold)", there.mass.text, there.fills.text);
+            self.wrapped("   in it ", &there);
         }
         for warning in &pot.warnings {
             self.wrapped("  ! ", &warning.message);

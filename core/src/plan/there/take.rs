@@ -53,6 +53,14 @@ struct Of {
     layer: usize,
 }
 
+/// The stages of a pot with further shots.
+struct With<'a> {
+    stages: Vec<StageDraft<'a>>,
+    /// The stage of these shots, and whether it is a new one.
+    stage: usize,
+    is_new: bool,
+}
+
 impl<'a> Workshop<'a> {
     /// Gives the pots that are `there` the shots that they had, then all that those which take more can make.
     pub(in crate::plan) fn take(&self, there: &'a [PotThere]) -> Taken<'a> {
@@ -250,48 +258,63 @@ impl<'a> Given<'_, 'a> {
 
     /// Gives the pot just these shots, if it can make them.
     fn give(&mut self, pot: usize, of: Of, shots: u32, before: u32) -> Option<Place> {
-        let stages = self.with(pot, of, shots, before)?;
+        let With { stages, stage, is_new } = self.with(pot, of, shots, before)?;
         let is_laminated = self.at(of)?.0.batch.is_laminated();
-        let giving = self.pots.get_mut(pot)?;
-        let stage = stages.len().checked_sub(1)?;
-        let draw = stages.last()?.draws.len().checked_sub(1)?;
-        giving.stages = stages;
-        if is_laminated {
-            giving.laminated = Some(stage);
+        let draw = stages.get(stage)?.draws.len().checked_sub(1)?;
+        if is_new {
+            let places = self.sessions.iter_mut().flat_map(|session| &mut session.draws);
+            for place in places.filter(|place| place.pot == pot && place.stage >= stage) {
+                place.stage = place.stage.saturating_add(1);
+            }
         }
+        let giving = self.pots.get_mut(pot)?;
+        giving.stages = stages;
+        let laminated =
+            giving.laminated.map(|at| at.saturating_add(usize::from(is_new && at >= stage)));
+        giving.laminated = if is_laminated { Some(stage) } else { laminated };
         Some(Place { pot, stage, draw })
     }
 
-    /// The stages of the pot with these shots at the end; `None` if it cannot make them.
-    fn with(&self, pot: usize, of: Of, shots: u32, before: u32) -> Option<Vec<StageDraft<'a>>> {
+    /// The stages of the pot with these shots at the stage of their recipe, or at a new one as early as can be; `None` if it
+    /// cannot make them.
+    fn with(&self, pot: usize, of: Of, shots: u32, before: u32) -> Option<With<'a>> {
         let giving = self.pots.get(pot)?;
         let (batch, layer) = self.at(of)?;
-        let is_laminated = batch.batch.is_laminated();
-        let mut stages = giving.stages.clone();
         let draw = DrawDraft { of: batch, layer, shots, before };
-        match stages.last_mut().filter(|last| last.recipe.number == layer.recipe.number) {
-            Some(last) => {
-                // A pot is heated for each laminated piece.
-                if is_laminated && giving.laminated.is_some() {
-                    last.heats = last.heats.saturating_add(1);
+        let recipe = layer.recipe;
+        let same = giving.stages.iter().position(|stage| stage.recipe.number == recipe.number);
+        let begun = giving.there.is_begun();
+        let places = match (same, begun) {
+            (Some(at), _) => at..at.saturating_add(1),
+            (None, true) => 0..giving.stages.len().saturating_add(1),
+            // Nothing tells what a pot that is not begun can make, but the order in which it was to make it.
+            (None, false) => giving.stages.len()..giving.stages.len().saturating_add(1),
+        };
+        let is_laminated = batch.batch.is_laminated();
+        places.into_iter().find_map(|place| {
+            let mut stages = giving.stages.clone();
+            match stages.get_mut(place).filter(|_| same.is_some()) {
+                Some(stage) => {
+                    // A pot is heated for each laminated piece.
+                    let again = is_laminated && giving.laminated.is_some();
+                    stage.heats = stage.heats.saturating_add(u32::from(again));
+                    stage.draws.push(draw);
                 }
-                last.draws.push(draw);
+                None => {
+                    stages.insert(place, StageDraft { recipe, draws: Vec::from([draw]), heats: 1 });
+                }
             }
-            None => {
-                let recipe = layer.recipe;
-                stages.push(StageDraft { recipe, draws: Vec::from([draw]), heats: 1 });
+            if !begun {
+                return Some(With { stages, stage: place, is_new: same.is_none() });
             }
-        }
-        let last = stages.len().saturating_sub(1);
-        if is_laminated && giving.there.is_begun() && giving.laminated.is_some_and(|at| at != last)
-        {
-            return None;
-        }
-        if giving.there.is_begun() {
+            let elsewhere = giving.laminated.is_some_and(|at| same != Some(at));
+            if is_laminated && elsewhere {
+                return None;
+            }
             let draft = PotDraft { stages: OneOrMore::of(stages.iter().cloned())?, there: None };
             self.workshop.build_on(giving.there, &draft).ok()?;
-        }
-        Some(stages)
+            Some(With { stages, stage: place, is_new: same.is_none() })
+        })
     }
 
     fn finish(mut self) -> Taken<'a> {
