@@ -50,6 +50,7 @@ mod settling;
 mod shot;
 mod sink;
 mod stays_hot;
+mod trial;
 mod uncertainty;
 mod water;
 
@@ -90,6 +91,7 @@ pub use settling::{SettlingRequest, SettlingResponse, TimedBallEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
 pub use sink::{SinkRequest, SinkResponse};
 pub use stays_hot::{StaysHotRequest, StaysHotResponse};
+pub use trial::{TrialPart, TrialRequest, TrialResponse, TrialSide};
 pub use uncertainty::{SourceShare, UncertaintyRequest, UncertaintyResponse};
 pub use water::{WaterRequest, WaterResponse};
 
@@ -289,6 +291,8 @@ calculations! {
         Plan = "plan": PlanRequest => PlanDocument;
         /// The record of a day: a plan with the masses and shots that were made.
         Record = "record": RecordRequest => Record;
+        /// A color found by eye: the formula that a trial's log comes to.
+        Trial = "trial": TrialRequest => TrialResponse;
     }
 }
 
