@@ -87,7 +87,7 @@ impl CalibrateInjectorRequest {
         let keeps = resolver.keep(&At("/residue_density"), residue.volume(&density?))?;
         let keeps = text::uncertain(keeps.value, keeps.uncertainty.unwrap_or_default());
         Some(CalibrateInjectorResponse {
-            write: change::writing(&At("/bench/injector/keeps"), &keeps.both),
+            write: change::writing(&At("/bench/injector/keeps"), keeps.both.as_str()),
             keeps: keeps.both,
             volume: keeps.value,
             uncertainty: keeps.uncertainty,

@@ -1,9 +1,12 @@
-//! Changes that a calibration makes to a book.
+//! Changes to a book that an answer offers.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use serde_json::Value;
+
 use super::response;
+use crate::document::book::FormulaEntry;
 use crate::json::path::Path;
 use crate::json::reader::Name;
 
@@ -15,13 +18,20 @@ response! {
         /// Where, as a JSON Pointer into the book.
         pub path: String,
         /// The new value.
-        pub value: String,
+        pub value: Value,
     }
 }
 
 /// The patch that puts `value` at `path`.
-pub(super) fn writing(path: &Path<'_>, value: &str) -> Vec<Change> {
+pub(super) fn writing(path: &Path<'_>, value: impl Into<Value>) -> Vec<Change> {
     Vec::from([Change { op: "add".into(), path: path.to_string(), value: value.into() }])
+}
+
+/// The change that saves a formula under `name`, in place of the one that is there.
+pub(super) fn of_formula(name: &str, formula: &FormulaEntry) -> Vec<Change> {
+    // An entry of a book always is a JSON value: it has texts alone for keys.
+    let value = serde_json::to_value(formula).unwrap_or_default();
+    writing(&Path::At("/formulas").key(name), value)
 }
 
 /// The patch for `property` of a material; empty where none was named.
