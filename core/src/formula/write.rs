@@ -2,7 +2,8 @@
 //!
 //! With m_i the mass of a material, m_b that of the base, P the mass of base that the formula is for and u_i the mass of
 //! one unit of the measure, the dose is (m_i/m_b)·P/u_i. A dose that is a fraction of at most 1000 parts is written as
-//! just that (3 drops in half a cup are 6 in a cup); any other to four digits, and how far that is off is part of the result.
+//! just that (3 drops in half a cup are 6 in a cup); any other to the digits that a thousandth of it takes, and how far that is
+//! off is part of the result.
 
 use alloc::vec::Vec;
 
@@ -174,11 +175,11 @@ pub(crate) fn dose(
     match measure {
         Measure::Drops => {
             let drop = material.drop_mass("writing its dose")?;
-            let (value, off) = number((wanted / drop).value)?;
+            let (value, off) = number((wanted / drop).value, ROUNDED)?;
             found = Some((amount(value, Unit::DROP)?, off));
         }
         Measure::OfBase => {
-            let (value, off) = number((wanted / base).value * 100.0)?;
+            let (value, off) = number((wanted / base).value * 100.0, ROUNDED)?;
             let share = Amount::percent(value, Basis::OF_BASE);
             found = Some((share.map_err(crate::material::MaterialError::from)?, off));
         }
@@ -192,7 +193,7 @@ pub(crate) fn dose(
             // The largest measure that a spoon or a cup shows; without one, the smallest of those used.
             sized.sort_by(|a, b| b.1.value.total_cmp(&a.1.value));
             for (unit, one) in sized {
-                let (value, off) = number((wanted / one).value)?;
+                let (value, off) = number((wanted / one).value, ROUNDED)?;
                 found = Some((amount(value, unit)?, off));
                 if matches!(value.denominator(), 1..=4 | 8) {
                     break;
@@ -204,7 +205,7 @@ pub(crate) fn dose(
         Some(found) => found,
         None => {
             let grams = wanted.value * 1e3;
-            let (value, off) = number(grams)?;
+            let (value, off) = number(grams, ROUNDED)?;
             (self::amount(value, Unit::GRAM)?, off)
         }
     };
@@ -224,7 +225,7 @@ fn parts_of_base(base: &Mix, per: Amount, materials: &Materials) -> Result<Vec<D
         } else {
             (portion.mass / base.mass()).value
         };
-        let (value, _) = number(share * per.value().to_f64())?;
+        let (value, _) = number(share * per.value().to_f64(), BASE_ROUNDED)?;
         // One plastisol alone is written by its name.
         let part = if count == 1 { per } else { amount(value, per.unit())? };
         doses.push(Dose { material: portion.material, amount: part });
@@ -236,16 +237,24 @@ fn amount(value: Rational, unit: Unit) -> Result<Amount, MixError> {
     Ok(Amount::new(value, unit).map_err(crate::material::MaterialError::from)?)
 }
 
-/// Digits of a dose that is no simple fraction.
-const DIGITS: u8 = 4;
+/// How far the rounding of a dose may take it off: far below what a drop or a spoon is sure to.
+const ROUNDED: f64 = 1e-3;
 
-/// `x` as it is written, and how far that is off, relative to it.
-fn number(x: f64) -> Result<(Rational, f64), MixError> {
+/// The same of a part of a base.
+const BASE_ROUNDED: f64 = 1e-6;
+
+/// `x` as it is written, and how far that is off, relative to it: a simple fraction, else the decimal with the fewest digits
+/// that is within `tolerance`.
+fn number(x: f64, tolerance: f64) -> Result<(Rational, f64), MixError> {
     if let Some(simple) = simple_fraction(x) {
         return Ok((simple, 0.0));
     }
-    let rounded = significant_near(x, DIGITS).ok_or(MixError::BadFactor(x))?;
-    Ok((rounded, rounded.to_f64() / x - 1.0))
+    let rounded = (2..=15).find_map(|digits| {
+        let rounded = significant_near(x, digits)?;
+        let off = rounded.to_f64() / x - 1.0;
+        (libm::fabs(off) <= tolerance).then_some((rounded, off))
+    });
+    rounded.ok_or(MixError::BadFactor(x))
 }
 
 /// The fraction of at most 1000 parts that `x`, the rounding of its calculation apart, is: a convergent of its continued
@@ -278,5 +287,32 @@ fn simple_fraction(x: f64) -> Option<Rational> {
             return None;
         }
         rest = 1.0 / left;
+    }
+}
+
+#[cfg(feature = "document")]
+impl crate::document::book::FormulaEntry {
+    /// `formula` as a book writes it.
+    ///
+    /// # Errors
+    /// A material is not in the table.
+    pub(crate) fn of(formula: &Formula, materials: &Materials) -> Result<Self, MixError> {
+        use crate::document::book::BaseEntry;
+        use crate::json::Named;
+        use crate::json::reader::Name;
+
+        let amounts = |doses: &[Dose]| -> Result<Named<Amount>, MixError> {
+            let named = |dose: &Dose| Ok((materials.get(dose.material)?.name.clone(), dose.amount));
+            doses.iter().map(named).collect()
+        };
+        let base = amounts(&formula.base)?;
+        let only = base.keys().next().cloned().filter(|_| base.len() == 1);
+        let base = match only {
+            _ if base.is_empty() => None,
+            Some(only) => Some(BaseEntry::One(Name(only))),
+            _ => Some(BaseEntry::Blend(base)),
+        };
+        let doses = amounts(&formula.doses)?;
+        Ok(Self { doses, per: formula.per, base, notes: None, ext: None })
     }
 }

@@ -271,6 +271,8 @@ parameters! {
         "The tools on the bench.";
     Body body None (text "a stick or a ball") (required)
         "Shape and size of the piece as it sinks.";
+    BodyAs body_as None (text "a name") (text "that of `save_as` with `body` after it")
+        "Name to save the body under, if the book does not have it.";
     Book book None (text "a book document") (text "the open book; required without one")
         "The shop's book.";
     BrokenCups broken_cups None (text "capacities of the bench's cups") (nothing)
@@ -567,6 +569,8 @@ parameters! {
         "Mass of one part of a mix.";
     Parts parts None (1 to 1000) (required)
         "The parts of the mix: of each its mass and its true density. At least one has a mass above 0.";
+    Per per None (text "above 0, mL or g") (text "that of the formulas it started from, else that of most formulas of the book")
+        "Amount of base to write the formula for.";
     PerBase per_base None (text "above 0, g or mL") (required)
         "The base that the dose is for, as it is measured: weighed (a mass) or by cup (a volume).";
     Phase phase None (text "liquid or fused") (word "fused")
@@ -624,6 +628,8 @@ parameters! {
         "Number of them that are not fit to sell.";
     Rejects rejects Pure (0 below 1) (zero)
         "Share of pieces that are not fit to sell.";
+    Replace replace None (text "true or false") (word "false")
+        "Whether a formula that has the name already is replaced.";
     ReportedPressure reported_pressure Kilopascal (85 to 110) (nothing)
         "Air pressure as a weather report gives it, reduced to sea level; needs the altitude.";
     ResidueDensity residue_density GramPerMilliliter (density) (required)
@@ -665,6 +671,8 @@ parameters! {
         "The shop's own measured points, by rising salt: of each the salt and the softener, mass per mass of base.";
     SaltedWater salted_water None (text "0 to 40 °C, salinity 0 to 42 g/kg") (nothing)
         "The water in which it sinks; needed with the body.";
+    SaveAs save_as None (text "a name") (nothing)
+        "Name to save the formula under; the answer then includes the change to the book.";
     Scale scale None (text "shore-00 or shore-a") (required)
         "The scale of the durometer.";
     ScoopsWeighed scoops_weighed None (2 to 1000) (required)
@@ -774,6 +782,8 @@ parameters! {
         "Mass that topping off and holding add.";
     Trace trace Pure (0 to 1) (zero)
         "Share of the pot's mass up to which a material that does not belong in it is ignored.";
+    Trial trial None (text "a start and a log") (required)
+        "The trial: what it started from, and what was added and taken since.";
     Unit unit None (text "a unit") (required)
         "The unit of the number, by trade symbol or UCUM code.";
     Unstirred unstirred Pure (0.001 to 1) (= 0.1)

@@ -35,18 +35,16 @@ pub(super) struct Taking<'a> {
     pub(super) share: f64,
 }
 
-/// The result of `read` on how sure `steps` of a material are against a dose that is `written` so; `None` where the book
+/// The result of `read` on how sure what was `taken` of a material is against a dose that is `written` so; `None` where the book
 /// lacks a property that this takes.
 fn as_written<R>(
     material: &Material,
-    steps: &[Step],
+    taken: &[Taken<'_>],
     written: WrittenIn,
-    names: &ToolNames<'_>,
     unsure: &ToolUncertainty,
     read: impl FnOnce(DoubtAsWritten<'_>) -> Option<R>,
 ) -> Option<R> {
-    let taken = taken(steps, names);
-    let dosed = Dosed { material, taken: &taken, share: 1.0 };
+    let dosed = Dosed { material, taken, share: 1.0 };
     read(doubt_as_written(&dosed, written, unsure).ok()?)
 }
 
@@ -59,10 +57,20 @@ pub(super) fn doubt(
     names: &ToolNames<'_>,
     unsure: &ToolUncertainty,
 ) -> Option<Doubt> {
-    as_written(material, steps, written, names, unsure, |doubt| {
+    doubt_of_taken(material, &taken(steps, names), written, unsure)
+}
+
+/// The same of what was `taken` of a material.
+pub(crate) fn doubt_of_taken(
+    material: &Material,
+    taken: &[Taken<'_>],
+    written: WrittenIn,
+    unsure: &ToolUncertainty,
+) -> Option<Doubt> {
+    as_written(material, taken, written, unsure, |doubt| {
         let main_source = match doubt.main_source? {
             // The only taking needs no number.
-            Origin::Taking { what, material, .. } if steps.len() == 1 => {
+            Origin::Taking { what, material, .. } if taken.len() == 1 => {
                 format!("{what} {material}")
             }
             source => source.to_string(),
@@ -81,7 +89,7 @@ pub(super) fn doubt_of(
     unsure: &ToolUncertainty,
 ) -> Option<(f64, bool)> {
     let number = |doubt: DoubtAsWritten<'_>| Some((doubt.uncertainty.value, doubt.is_open));
-    as_written(material, steps, written, names, unsure, number)
+    as_written(material, &taken(steps, names), written, unsure, number)
 }
 
 /// Standard uncertainty of the finished density of what was taken; `None` where the book lacks a property.
@@ -120,7 +128,8 @@ pub(super) fn piece(
     (unsure > Mass::default()).then_some(unsure)
 }
 
-fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
+/// How `steps` take what they take.
+pub(crate) fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'a>> {
     let tools = names.tools;
     let take = |step: &Step| match *step {
         Step::Weigh { reading, times, .. } => {

@@ -10,7 +10,7 @@ pub mod cost;
 mod cover;
 pub mod day;
 mod describe;
-mod doubt;
+pub(crate) mod doubt;
 pub mod flakes;
 mod layout;
 #[cfg(feature = "solver")]

@@ -51,6 +51,7 @@ mod settling;
 mod shot;
 mod sink;
 mod stays_hot;
+mod trial;
 mod uncertainty;
 mod water;
 
@@ -92,6 +93,7 @@ pub use settling::{SettlingRequest, SettlingResponse, TimedBallEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
 pub use sink::{SinkRequest, SinkResponse};
 pub use stays_hot::{StaysHotRequest, StaysHotResponse};
+pub use trial::{TrialPart, TrialRequest, TrialResponse, TrialSide};
 pub use uncertainty::{SourceShare, UncertaintyRequest, UncertaintyResponse};
 pub use water::{WaterRequest, WaterResponse};
 
@@ -293,6 +295,8 @@ calculations! {
         Record = "record": RecordRequest => RecordDocument;
         /// The rest of a day: a new plan from the pots that are there and what is still owed.
         GoOn = "go-on": GoOnRequest => GoneOn;
+        /// A color found by eye: the formula that a trial's log comes to.
+        Trial = "trial": TrialRequest => TrialResponse;
     }
 }
 

@@ -7,6 +7,8 @@
 
 #[cfg(feature = "document")]
 mod document;
+#[cfg(feature = "document")]
+mod doubt;
 mod parts;
 #[cfg(feature = "document")]
 mod resolve;

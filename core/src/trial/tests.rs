@@ -83,8 +83,8 @@ fn what_was_taken_changes_no_ratio_of_what_was_there_and_all_of_what_comes_later
     let found = trial.formulas(NAMES, None).unwrap();
     let color = found.color.unwrap();
     let [dose] = color.doses.as_slice() else { panic!("{color:?}") };
-    assert!((dose.amount.drops().unwrap().to_f64() - drops).abs() < 5e-3, "{drops} {dose:?}");
-    assert!(dose.off.value != 0.0 && dose.off.value.abs() < 5e-4);
+    assert!((dose.amount.drops().unwrap().to_f64() - drops).abs() < 2e-2, "{drops} {dose:?}");
+    assert!(dose.off.value != 0.0 && dose.off.value.abs() < 1e-3);
     // The body is recognized, though nobody named it.
     assert_eq!(found.body, TrialBody::OfBook(Vec::from([book.find_formula("plain").unwrap()])));
     assert!((trial.taken().si() - 0.123).abs() < 1e-12);
@@ -94,7 +94,7 @@ fn what_was_taken_changes_no_ratio_of_what_was_there_and_all_of_what_comes_later
 #[case::softened(json!({ "softener": "2 tsp" }), &[("softener", "2 tsp"), ("stabilizer", "1 tsp")])]
 #[case::more_stabilizer(json!({ "stabilizer": "1/4 tsp" }), &[("stabilizer", "1 1/4 tsp")])]
 #[case::more_base(json!({ "clear-base": "1 cup" }), &[("stabilizer", "1/2 tsp")])]
-#[case::other_measure(json!({ "stabilizer": "1 g" }), &[("stabilizer", "6.028 g")])]
+#[case::other_measure(json!({ "stabilizer": "1 g" }), &[("stabilizer", "6.03 g")])]
 fn a_body_that_the_book_lacks_is_written_out(#[case] added: Value, #[case] body: &[(&str, &str)]) {
     let book = book();
     let entry = json!({ "start": "1 cup", "formulas": ["plain"], "log": [added] });
@@ -181,8 +181,8 @@ fn any_trial() -> impl Strategy<Value = Value> {
     })
 }
 
-/// The largest error of a ratio that four digits make.
-const WRITTEN: f64 = 5.1e-4;
+/// The largest error of a ratio that rounding makes.
+const WRITTEN: f64 = 1.002e-3;
 
 fn check(recipe: &Recipe, trial: &Trial<'_>, book: &Book) {
     let base = trial.base().unwrap().mass();
