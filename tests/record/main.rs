@@ -1,5 +1,6 @@
 //! Deviations from the plan: mispours, leftovers, the day's record; through documents and requests.
 
+mod changes;
 mod correct;
 mod demo;
 mod leftovers;

@@ -285,7 +285,7 @@ fn a_plan_that_is_none_is_refused_with_all_that_is_wrong() {
 
 #[test]
 fn the_text_keeps_to_eighty_columns() {
-    use pourwright::record::Record;
+    use pourwright::request::RecordDocument;
     let plan = plan(orders());
     let mut answer = record(
         &plan,
@@ -299,9 +299,9 @@ fn the_text_keeps_to_eighty_columns() {
     )
     .expect("a record");
     answer.as_object_mut().unwrap().remove("calculate");
-    let read: Record = serde_json::from_value(answer.clone()).expect("it reads back");
+    let read: RecordDocument = serde_json::from_value(answer.clone()).expect("it reads back");
     assert_eq!(serde_json::to_value(&read).unwrap(), answer);
-    let text = read.sheet().to_string();
+    let text = read.record.sheet().to_string();
     assert!(text.contains("What was left, and its sprues: 3 heats, 9.9 min spent."), "{text}");
     for line in text.lines() {
         assert!(line.chars().count() <= 80, "{line}");

@@ -7,7 +7,7 @@ mod bench;
 mod book;
 mod borrow;
 mod costing;
-mod date;
+pub(crate) mod date;
 mod formula;
 mod heat;
 mod limits;

@@ -3,6 +3,9 @@
 //! A value that cannot be read leaves a [`Fault`] and becomes nothing, and the walk goes on; who
 //! starts the walk throws away what came with faults. So that a part of a plan costs a line of
 //! code per field, and no way out in the midst of it.
+//!
+//! What an older version of the library stored lacks the fields that came later: an optional field that is missing is
+//! none, and a list is empty, but for the lists that a plan consists of ([`ReadBack::NEEDED`]).
 
 use alloc::borrow::Cow;
 use alloc::string::String;
@@ -18,8 +21,16 @@ use crate::quantity::System;
 
 /// A type that can be read back.
 pub(crate) trait ReadBack: Sized {
+    /// Whether a list of these must be there.
+    const NEEDED: bool = false;
+
     /// Reads the value, or adds to `faults` what is wrong with it and returns anything.
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self;
+
+    /// What a field that is missing is; `None` where it must be there.
+    fn absent() -> Option<Self> {
+        None
+    }
 }
 
 /// Reads back `node` as a `T`: all faults of it, or a `T` without any.
@@ -54,9 +65,14 @@ impl<'a> Parts<'a> {
         Self { object: node.object(faults), node, known: Vec::new() }
     }
 
-    /// The field `name`; one that is missing reads as null.
+    /// The field `name`; one that is missing is [absent](ReadBack::absent), else it reads as null.
     pub(crate) fn take<T: ReadBack>(&mut self, name: &'static str, faults: &mut Vec<Fault>) -> T {
         let before = faults.len();
+        let is_missing = self.object.is_some_and(|object| !object.contains_key(name));
+        if let Some(absent) = T::absent().filter(|_| is_missing) {
+            self.known.push(name);
+            return absent;
+        }
         let read = T::read_back(&self.child(name), faults);
         // A value that is not an object is one fault, not one for each field that it lacks.
         if self.object.is_none() {
@@ -81,8 +97,10 @@ impl<'a> Parts<'a> {
 
 /// Implements [`ReadBack`] for a struct by its fields, and serde's `Deserialize` by that.
 macro_rules! read_back_by_fields {
-    ($Part:ident { $($field:ident,)* }) => {
+    ($Part:ident, $needed:literal { $($field:ident,)* }) => {
         impl $crate::json::read_back::ReadBack for $Part {
+            const NEEDED: bool = $needed;
+
             fn read_back(
                 node: &$crate::json::reader::Node<'_>,
                 faults: &mut alloc::vec::Vec<$crate::fault::Fault>,
@@ -196,6 +214,12 @@ macro_rules! whole_numbers {
 
 whole_numbers! { u32 u64 }
 
+impl ReadBack for Value {
+    fn read_back(node: &Node<'_>, _: &mut Vec<Fault>) -> Self {
+        node.value.clone()
+    }
+}
+
 impl ReadBack for Cow<'static, str> {
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
         Self::Owned(ReadBack::read_back(node, faults))
@@ -210,6 +234,10 @@ impl<T: ReadBack> ReadBack for Vec<T> {
             read.push(T::read_back(&node.item(index, value), faults));
         }
         read
+    }
+
+    fn absent() -> Option<Self> {
+        (!T::NEEDED).then(Self::new)
     }
 }
 

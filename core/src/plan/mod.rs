@@ -129,6 +129,7 @@ part! {
 }
 
 part! {
+    needed
     /// An order line in the plan.
     pub struct PlannedLine {
         /// The order it belongs to.
@@ -162,6 +163,7 @@ part! {
 }
 
 part! {
+    needed
     /// One vessel of mix from first measure to last shot.
     pub struct Pot {
         /// Its letter: A, B, ...
@@ -263,6 +265,7 @@ part! {
 }
 
 part! {
+    needed
     /// One composition of a pot: what goes in, and what is shot.
     pub struct Stage {
         /// Its formulas.
@@ -305,6 +308,7 @@ part! {
 }
 
 part! {
+    needed
     /// One material of a weigh list.
     pub struct Weigh {
         /// Which material.
@@ -360,6 +364,7 @@ part! {
 }
 
 part! {
+    needed
     /// Shots into one mold at one stage.
     pub struct Draw {
         /// The first of the order lines that it is for, counted from 1.
@@ -390,6 +395,7 @@ part! {
 }
 
 part! {
+    needed
     /// The pieces of one shape in a draw.
     pub struct Pieces {
         /// The shape, in a mold with unlike cavities.

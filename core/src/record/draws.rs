@@ -5,6 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::follow::Follow;
+use super::found::Sample;
 use super::told::{Told, escaped};
 use super::{
     DrawActuals, DrawRecord, MoldRecord, PieceActuals, PieceRecord, RecordError, WeighedTogether,
@@ -36,6 +37,8 @@ pub(super) struct Counted {
 pub(super) struct Shot {
     pub(super) draws: Vec<DrawRecord>,
     pub(super) takes: Mass,
+    /// Sprues of pieces of one color.
+    pub(super) sprues: Mass,
     /// Sprues that went back.
     pub(super) back: Mass,
 }
@@ -61,7 +64,8 @@ impl Follow<'_> {
         told: &Told<'_>,
         melt: Option<Melt>,
     ) -> Option<Shot> {
-        let mut shot = Shot { draws: Vec::new(), takes: Mass::default(), back: Mass::default() };
+        let none = Mass::default();
+        let mut shot = Shot { draws: Vec::new(), takes: none, sprues: none, back: none };
         let goes_back = stage.sprues_back.quantity > Mass::default();
         for (draw, actual) in stage.draws.iter().zip(&told.draws) {
             let path = actual.map_or_else(|| told.path.clone(), |actual| told.draw_path(actual));
@@ -71,9 +75,10 @@ impl Follow<'_> {
             let pieces = self.pieces(pot, draw, *actual, (shots, mass), &path);
             let per_shot = per_shot(draw, &pieces, mass);
             shot.takes += per_shot * f64::from(shots);
-            if goes_back && is_whole(draw) {
+            if is_whole(draw) {
                 let sprue = mass.map_or(draw.sprue.quantity, |mass| mass.sprue);
-                shot.back += sprue * f64::from(shots);
+                shot.sprues += sprue * f64::from(shots);
+                self.sample(pot, stage, draw, *actual, melt.zip(mass), &pieces);
             }
             shot.draws.push(DrawRecord {
                 mold: draw.mold.clone(),
@@ -85,7 +90,44 @@ impl Follow<'_> {
                 pieces,
             });
         }
+        if goes_back {
+            shot.back = shot.sprues;
+        }
         Some(shot)
+    }
+
+    /// Keeps weighed pieces of one color to compare them with their mold.
+    fn sample(
+        &mut self,
+        pot: &Pot,
+        stage: &Stage,
+        draw: &Draw,
+        actual: Option<&DrawActuals>,
+        made: Option<(Melt, ShotMass)>,
+        pieces: &[PieceRecord],
+    ) {
+        let Some((melt, mass)) = made else { return };
+        let voids = self.mold(&draw.mold).map_or(0.0, |mold| mold.voids);
+        for (record, actual) in pieces.iter().filter_map(|record| {
+            let mut actual = actual?.pieces.iter();
+            Some((record, actual.find(|actual| actual.shape == record.shape)?))
+        }) {
+            let Some(expected) = &record.expected else { continue };
+            if actual.weights.is_empty() {
+                continue;
+            }
+            self.samples.push(Sample {
+                pot: pot.pot.clone(),
+                mold: draw.mold.clone(),
+                shape: record.shape.clone(),
+                weights: actual.weights.clone(),
+                planned: record.planned.quantity,
+                expected: expected.quantity,
+                melt: melt.with_voids(Ratio::from(voids)),
+                feed: mass.feed,
+                unsure: stage.density_uncertainty.as_ref().map(|unsure| unsure.quantity),
+            });
+        }
     }
 
     /// Masses of a shot of a mix with these densities.

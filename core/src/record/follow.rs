@@ -4,10 +4,12 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::draws::{Counted, Shot};
+use super::found::{Sample, found};
+use super::jar::{Rest, jars};
 use super::told::{Told, pot_path, told};
 use super::{
-    Actuals, HeatTimed, MadePart, MeasuredAndWeighed, PotActuals, PotRecord, Record, RecordError,
-    StageRecord, WentIn,
+    Actuals, HeatTimed, Jar, MadePart, MeasuredAndWeighed, PotActuals, PotRecord, Record,
+    RecordError, StageRecord, WentIn,
 };
 use crate::bench::Tool;
 use crate::book::Book;
@@ -23,17 +25,19 @@ use crate::show::{Shown, text};
 
 /// The record, or all that cannot have been.
 pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Record, Faults> {
-    let mut follow = Follow { book, faults: Vec::new(), counted: Vec::new() };
+    let mut follow = Follow::of(book);
     follow.check_pots(plan, actuals);
     let pots: Vec<PotRecord> = plan
         .pots
         .iter()
         .filter_map(|pot| {
             let actual = actuals.pots.iter().find(|actual| actual.pot == pot.pot);
-            follow.pot(pot, actual)
+            follow.pot(plan, pot, actual)
         })
         .collect();
     let molds = follow.molds();
+    let found = found(&follow.samples, book);
+    let found = follow.keep("/pots", found).unwrap_or_default();
     match Faults::from_vec(follow.faults) {
         Some(faults) => Err(faults),
         None => Ok(Record {
@@ -44,6 +48,10 @@ pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Reco
             measures: plan.measures,
             pots,
             molds,
+            found,
+            jars: follow.jars,
+            #[cfg(feature = "document")]
+            saved: follow.saved,
         }),
     }
 }
@@ -52,6 +60,10 @@ pub(super) struct Follow<'a> {
     pub(super) book: &'a Book,
     pub(super) faults: Vec<Fault>,
     pub(super) counted: Vec<Counted>,
+    pub(super) samples: Vec<Sample>,
+    jars: Vec<Jar>,
+    #[cfg(feature = "document")]
+    saved: Vec<super::Saved>,
 }
 
 /// Contents of the pot, as planned and as made.
@@ -59,6 +71,20 @@ pub(super) struct Follow<'a> {
 struct Contents {
     planned: Mix,
     made: Mix,
+}
+
+impl<'a> Follow<'a> {
+    fn of(book: &'a Book) -> Self {
+        Self {
+            book,
+            faults: Vec::new(),
+            counted: Vec::new(),
+            samples: Vec::new(),
+            jars: Vec::new(),
+            #[cfg(feature = "document")]
+            saved: Vec::new(),
+        }
+    }
 }
 
 impl Follow<'_> {
@@ -79,11 +105,12 @@ impl Follow<'_> {
         }
     }
 
-    fn pot(&mut self, pot: &Pot, actual: Option<&PotActuals>) -> Option<PotRecord> {
+    fn pot(&mut self, plan: &Plan, pot: &Pot, actual: Option<&PotActuals>) -> Option<PotRecord> {
         let path = pot_path(&pot.pot);
         let told = told(pot, actual, self.book, &mut self.faults);
         let mut contents = Contents::default();
-        let mut balance = Balance::default();
+        let before = pot.heats.in_all.map(|all| all.saturating_sub(pot.heats.count));
+        let mut balance = Balance { heats: before, ..Balance::default() };
         let brought = self.brought(pot);
         self.keep(&path, brought.and_then(|mix| contents.both(&mix).map(|()| mix.mass())))
             .map(|mass| balance.put_in += mass)?;
@@ -99,8 +126,10 @@ impl Follow<'_> {
         }
         let lost = balance.left.map(|left| balance.put_in - balance.shot - left);
         let heats = stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
-        let more = i64::from(heats).saturating_sub(i64::from(pot.heats.count));
-        let in_all = pot.heats.in_all.map(|all| i64::from(all).saturating_add(more));
+        let spent = spent(pot, heats);
+        let jars = jars(plan, pot, balance.rests, spent.as_ref(), self.book, &self.jars);
+        let jars = self.keep(&path, jars)?;
+        self.jars.extend(jars);
         Some(PotRecord {
             pot: pot.pot.clone(),
             stages,
@@ -109,8 +138,8 @@ impl Follow<'_> {
             left: balance.left.map(text::mass),
             lost: lost.map(signed_mass),
             planned_lost: pot.lost.clone(),
-            heats: in_all.and_then(|all| u32::try_from(all).ok()),
-            spent: spent(pot, heats),
+            heats: balance.heats,
+            spent,
             notes: told.iter().filter_map(|told| told.notes).map(ToString::to_string).collect(),
         })
     }
@@ -156,12 +185,26 @@ impl Follow<'_> {
             let entry = super::formula::entry(pot, stage, &contents.made, self.book);
             self.keep(path, entry)?
         };
+        #[cfg(feature = "document")]
+        if let Some(name) = told.save_as {
+            let (name, pot, formula) = (name.to_string(), pot.pot.clone(), formula.clone());
+            self.saved.push(super::Saved { name, pot, formula });
+        }
         let held = contents.made.mass();
         let heats = heats(stage, told);
         let heats = self.keep(path, heats)?;
         let after = self.after(at, told, &shot, held, heats)?;
         balance.shot += shot.takes - shot.back;
         balance.left = told.left.filter(|_| at.is_last);
+        balance.heats = balance.heats.map(|before| before.saturating_add(heats));
+        balance.rests.push(Rest {
+            formulas: stage.formulas.clone(),
+            mix: contents.made.clone(),
+            cup: if at.is_last { after } else { Mass::default() },
+            sprues: shot.sprues - shot.back,
+            heats: balance.heats,
+            name: told.jar.map(ToString::to_string),
+        });
         self.keep(path, contents.carry_on(stage, held, after))?;
         Some(StageRecord {
             formulas: stage.formulas.clone(),
@@ -449,6 +492,9 @@ struct Balance {
     put_in: Mass,
     shot: Mass,
     left: Option<Mass>,
+    /// Heats so far, those of leftovers in it included; `None` if not known.
+    heats: Option<u32>,
+    rests: Vec<Rest>,
 }
 
 impl Contents {

@@ -21,6 +21,8 @@ mod draws;
 mod follow;
 #[cfg(feature = "document")]
 mod formula;
+mod found;
+mod jar;
 #[cfg(feature = "document")]
 mod resolve;
 mod text;
@@ -46,7 +48,7 @@ use crate::formula::FormulaError;
 use crate::material::Kind;
 use crate::mix::{MaterialId, MixError};
 use crate::parameter::ParameterErrors;
-use crate::plan::Plan;
+use crate::plan::{MaterialMass, Plan};
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume,
 };
@@ -161,6 +163,78 @@ part! {
         pub pots: Vec<PotRecord>,
         /// The molds, by name: their yield over all pots.
         pub molds: Vec<MoldRecord>,
+        /// What weighed pieces of one color show of their molds, by mold and shape.
+        pub found: Vec<Found>,
+        /// What is left for the shelf.
+        pub jars: Vec<Jar>,
+        /// Colors as made that go into the book.
+        #[cfg(feature = "document")]
+        pub saved: Vec<Saved>,
+    }
+}
+
+part! {
+    /// What weighed pieces show of their mold, once the mix is known.
+    pub struct Found {
+        /// The mold.
+        pub mold: String,
+        /// The shape, in a mold with unlike cavities.
+        pub shape: Option<String>,
+        /// The pots that they were shot from.
+        pub pots: Vec<String>,
+        /// How many were weighed.
+        pub pieces: u32,
+        /// Their mean.
+        pub weighs: Shown<Mass>,
+        /// Mass of one as planned.
+        pub planned: Shown<Mass>,
+        /// Mass of one by the mix as made.
+        pub expected: Shown<Mass>,
+        /// How far their mean is off that.
+        pub off: Shown<Ratio>,
+        /// Standard uncertainty of this: from weights, density and cavity.
+        pub off_uncertainty: Shown<Ratio>,
+        /// The cavity, as a book writes it; none unless the pieces show that it is not the one of the book.
+        pub cavity: Option<String>,
+        /// Feed share of a mold whose book has none, if it is sure enough.
+        pub feed: Option<Shown<Ratio>>,
+        /// Its standard uncertainty.
+        pub feed_uncertainty: Option<Shown<Ratio>>,
+        /// All of this as a sentence or two.
+        pub text: String,
+    }
+}
+
+part! {
+    /// A leftover for the shelf.
+    pub struct Jar {
+        /// The name to write on it.
+        pub name: String,
+        /// The pot that it is of.
+        pub pot: String,
+        /// Its mass: what was left in the cup, and sprues of the same mix.
+        pub mass: Shown<Mass>,
+        /// The sprues in it.
+        pub sprues: Shown<Mass>,
+        /// Mass of each material in it.
+        pub parts: Vec<MaterialMass>,
+        /// Number of heats behind it; none if not known.
+        pub heats: Option<u32>,
+        /// Heat that they spent, as time at the temperature of its plastisol's budget; none if not known.
+        pub spent: Option<Shown<Time>>,
+    }
+}
+
+#[cfg(feature = "document")]
+part! {
+    /// A formula as made that goes into the book.
+    pub struct Saved {
+        /// Its name there.
+        pub name: String,
+        /// The pot that it was made in.
+        pub pot: String,
+        /// The formula.
+        pub formula: crate::document::book::FormulaEntry,
     }
 }
 

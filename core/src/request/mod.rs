@@ -87,7 +87,7 @@ pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
 pub use open::Open;
 pub use plan::PlanRequest;
-pub use record::RecordRequest;
+pub use record::{RecordDocument, RecordRequest};
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use settling::{SettlingRequest, SettlingResponse, TimedBallEntry};
 pub use shot::{ShotPieces, ShotRequest, ShotResponse};
@@ -113,7 +113,6 @@ use crate::json::reader::{Node, Read};
 use crate::json::text;
 use crate::plan::mispour::PutRight;
 use crate::quantity::System;
-use crate::record::Record;
 
 /// Derives that every request and response part has.
 macro_rules! response {
@@ -293,7 +292,7 @@ calculations! {
         /// A day's plan from a book and an order list.
         Plan = "plan": PlanRequest => PlanDocument;
         /// The record of a day: a plan with the masses and shots that were made.
-        Record = "record": RecordRequest => Record;
+        Record = "record": RecordRequest => RecordDocument;
         /// The rest of a day: a new plan from the pots that are there and what is still owed.
         GoOn = "go-on": GoOnRequest => GoneOn;
         /// A color found by eye: the formula that a trial's log comes to.

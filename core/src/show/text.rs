@@ -253,7 +253,6 @@ pub(crate) fn unsure_density(uncertainty: MassDensity) -> Shown<MassDensity> {
 }
 
 /// A value with its standard uncertainty, that to two digits and the value to the same place.
-#[cfg(feature = "document")]
 pub(crate) struct Uncertain<Q> {
     pub(crate) value: Shown<Q>,
     pub(crate) uncertainty: Shown<Q>,
@@ -261,7 +260,6 @@ pub(crate) struct Uncertain<Q> {
     pub(crate) both: String,
 }
 
-#[cfg(feature = "document")]
 pub(crate) fn uncertain<Q: Showable>(value: Q, uncertainty: Q) -> Uncertain<Q> {
     let place = libm::floor(libm::log10(uncertainty.shown_value()));
     // Six places where there is nothing to round by.

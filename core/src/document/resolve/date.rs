@@ -28,7 +28,7 @@ impl Resolver {
 }
 
 /// Whether `text` is YYYY-MM-DD with a month and a day that the calendar has.
-fn is_date(text: &str) -> bool {
+pub(crate) fn is_date(text: &str) -> bool {
     let mut parts = text.split('-');
     let mut number = |digits: usize| {
         parts
