@@ -81,9 +81,8 @@
 //! | `table` | yes | the calculations by name and on plain numbers, for doors to other languages | |
 //! | `table-texts` | yes | their texts and examples | `table` |
 //! | `schema` | no | JSON Schemas of the documents | `document`, `schemars` |
-//! | `solver` | no | leftovers in plans, and the request `leftovers` | `std`, `microlp` |
 //!
-//! Without features, the crate has the typed calculations. It is `no_std` with `alloc`; only `solver` needs `std`.
+//! Without features, the crate has the typed calculations. All of it is `no_std` with `alloc`.
 //!
 //! # Modules
 //!
@@ -125,8 +124,7 @@
 #![deny(clippy::disallowed_methods)] // see clippy.toml: the same bits on every target
 
 extern crate alloc;
-// The solver's library needs std.
-#[cfg(any(test, feature = "solver"))]
+#[cfg(test)]
 extern crate std;
 
 pub mod batch;

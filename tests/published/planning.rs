@@ -166,9 +166,8 @@ fn used(shelf: &[(f64, f64)], target: f64, total: f64) -> Vec<f64> {
     filled[0].from.iter().map(|m| m.get::<gram>()).collect()
 }
 
-/// The solver answers within 1e-6 of the pot.
 fn near(got: f64, expected: f64, row: &Row) {
-    assert!((got - expected).abs() <= 1e-5 * expected, "{}: {got} for {expected}", row.id);
+    assert!((got - expected).abs() <= 1e-9 * expected, "{}: {got} for {expected}", row.id);
 }
 
 /// Mixing two strengths with nothing fresh is using as much as possible of both.

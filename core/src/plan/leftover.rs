@@ -1,27 +1,27 @@
 //! Which leftovers can go into new pots, and how much of each, so that as much as possible is used.
 //!
-//! With x_jp the mass of leftover j in pot p, a_j its shares, f_ip what pot p of mass M_p and target
-//! t_p holds of material i in the end, the linear program is: maximize Σ x_jp under
-//! Σ_p x_jp ≤ m_j; Σ_j x_jp a_ij ≤ f_ip (adding only); Σ_i f_ip = M_p;
-//! (1 − τ_ip)·t_ip·M_p ≤ f_ip ≤ (1 + τ_ip)·t_ip·M_p. A material that the target lacks has traces
-//! only: f_ip ≤ ε·M_p.
+//! With x_jp the mass of leftover j in pot p, a_ij the share of material i in it, M_p the mass and t_ip the target of the
+//! pot, the pot must hold at least l_ip = (1 − τ_ip)·t_ip·M_p and at most h_ip = (1 + τ_ip)·t_ip·M_p of each
+//! material, and of one that the target lacks, traces only: h_ip = ε·M_p. Materials are only added, so with e_ip what
+//! leftovers bring beyond l_ip, the [linear program](super::linear) is: maximize Σ x_jp under Σ_p x_jp ≤ m_j;
+//! Σ_j x_jp·a_ij − e_ip ≤ l_ip; e_ip ≤ h_ip − l_ip; Σ_i e_ip ≤ M_p − Σ_i l_ip.
 //!
 //! A pot inherits the heats of the mix in it that was heated most often, and a mix goes in only where these
 //! and the pot's own heats together are allowed.
 //!
-//! Ties: a second program keeps the total used (to 1e-7 of it) and prefers the leftover with the smallest key, then the
-//! first pot. The solver's answer is not trusted: it is cut back until every pot can be made
-//! within its tolerances, as computed here, and refused where that takes more than 1e-5 of it.
+//! Ties: with the total used, a second objective prefers the leftover with the smallest key, then the first pot. The
+//! answer is not trusted: it is cut back until every pot can be made within its tolerances, as computed here, and refused
+//! where that takes more than 1e-9 of it.
 
 use alloc::borrow::Cow;
 use alloc::string::{String, ToString};
 use alloc::vec;
 use alloc::vec::Vec;
 
-use microlp::{ComparisonOp, OptimizationDirection, Problem, Solution, Variable};
 use uom::si::mass::gram;
 use uom::si::ratio::ratio;
 
+use super::linear::{AtMost, Program};
 use super::sequence::{is_mass, is_part, kg, mass, unit};
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Ratio};
@@ -29,7 +29,7 @@ use crate::quantity::{Mass, Ratio};
 /// Rounding that a mix may be off by, as a share of its pot.
 const ROUNDING: f64 = 1e-12;
 
-/// A leftover as the solver takes it: its composition in numbers, on the same list of materials as the pots.
+/// A leftover in numbers, on the same list of materials as the pots.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LeftoverParts<'a> {
     /// Parts by mass, on any scale.
@@ -90,10 +90,10 @@ pub enum LeftoverError {
         /// The number given, masses in g.
         value: f64,
     },
-    /// The solver did not find an answer that holds.
+    /// No answer that holds was found.
     #[error("The linear program found no answer that holds: {why}.")]
     Solver {
-        /// Message of the solver, or the fault in its answer.
+        /// Message of the linear program, or the fault in its answer.
         why: String,
     },
 }
@@ -190,6 +190,38 @@ impl Bounds {
         Self { target, low, high, total }
     }
 
+    /// Whether a leftover of these shares can go in: the pot may hold every material in it.
+    fn takes(&self, shares: &[f64]) -> bool {
+        self.high.iter().zip(shares).all(|(high, share)| *high > 0.0 || *share == 0.0)
+    }
+
+    /// Adds the rows of this pot, in units of `size`; `row` has the variable of each leftover.
+    fn limit(&self, program: &mut Program, row: &[Option<usize>], shares: &[Vec<f64>], size: f64) {
+        let mut above = Vec::new();
+        for (i, (low, high)) in self.low.iter().zip(&self.high).enumerate() {
+            let brings = row.iter().zip(shares).filter_map(|(variable, shares)| {
+                Some(((*variable)?, *shares.get(i).filter(|share| **share > 0.0)?))
+            });
+            let mut terms: Vec<(usize, f64)> = brings.collect();
+            // A material of which there is little is in units of its own.
+            let unit = terms.iter().fold(0.0_f64, |most, (_, share)| most.max(*share));
+            if unit == 0.0 {
+                continue;
+            }
+            terms.iter_mut().for_each(|(_, share)| *share /= unit);
+            if high > low {
+                let variable = program.variable((high - low) / (size * unit));
+                terms.push((variable, -1.0));
+                above.push((variable, unit));
+            }
+            program.rows.push(AtMost { terms, most: low / (size * unit) });
+        }
+        if !above.is_empty() {
+            let least: f64 = self.low.iter().sum();
+            program.rows.push(AtMost { terms: above, most: (self.total - least).max(0.0) / size });
+        }
+    }
+
     /// Mass of each material in the pot with `used` of it from leftovers, as near to the target as this allows; `None`
     /// if it is out of tolerance.
     fn contents(&self, used: &[f64]) -> Option<Vec<f64>> {
@@ -216,7 +248,7 @@ impl Bounds {
         Some(at(high).collect())
     }
 
-    /// Makes the pot from `from`, kg of each leftover, cut back by the solver's rounding.
+    /// Makes the pot from `from`, kg of each leftover, cut back by what rounding took over.
     fn fill(
         &self,
         shelf: &[LeftoverParts<'_>],
@@ -233,7 +265,7 @@ impl Bounds {
             let middle = 0.5 * (low + high);
             if self.contents(&scaled(middle)).is_some() { low = middle } else { high = middle }
         }
-        if low < 1.0 - 1e-5 {
+        if low < 1.0 - 1e-9 {
             return Err(LeftoverError::Solver { why: "a pot is out of tolerance".into() });
         }
         let from: Vec<f64> = from.iter().map(|x| x * low).collect();
@@ -267,12 +299,6 @@ impl Bounds {
     }
 }
 
-/// The program's variables: for each pot and leftover its mass, in units of the largest pot.
-struct Program {
-    problem: Problem,
-    flows: Vec<Vec<Option<Variable>>>,
-}
-
 /// Mass of each leftover in each pot, kg.
 fn solve(
     shelf: &[LeftoverParts<'_>],
@@ -282,86 +308,47 @@ fn solve(
     heats: Option<u32>,
 ) -> Result<Vec<Vec<f64>>, LeftoverError> {
     let size = bounds.iter().fold(0.0_f64, |most, b| most.max(b.total));
-    let build = |worth: &dyn Fn(usize, usize) -> f64| {
-        program(shelf, pots, shares, bounds, heats, size, worth)
-    };
-    let first = build(&|_, _| 1.0);
-    if first.flows.iter().flatten().flatten().next().is_none() {
-        return Ok(vec![vec![0.0; shelf.len()]; pots.len()]);
+    if size == 0.0 {
+        return Ok(Vec::new());
     }
-    let most = optimum(&first.problem)?.objective();
-
-    let mut by_key: Vec<usize> = (0..shelf.len()).collect();
-    by_key.sort_by_key(|&j| (shelf.get(j).map(|l| l.key), j));
-    let mut rank = vec![0; shelf.len()];
-    for (r, &j) in by_key.iter().enumerate() {
-        rank.get_mut(j).into_iter().for_each(|own| *own = r);
-    }
-    let pairs = (shelf.len().saturating_mul(pots.len())) as f64;
-    let place = |pot: usize, j: usize| {
-        rank.get(j).map_or(0, |r| r.saturating_mul(pots.len()).saturating_add(pot)) as f64
-    };
-    let mut second = build(&|pot, j| 2.0 - place(pot, j) / pairs);
-    let all: Vec<(Variable, f64)> =
-        second.flows.iter().flatten().flatten().map(|&v| (v, 1.0)).collect();
-    second.problem.add_constraint(&all, ComparisonOp::Ge, most * (1.0 - 1e-7));
-    let solution = optimum(&second.problem)?;
-    let value = |v: &Option<Variable>| v.map_or(0.0, |v| solution.var_value(v).max(0.0) * size);
-    Ok(second.flows.iter().map(|row| row.iter().map(value).collect()).collect())
-}
-
-fn program(
-    shelf: &[LeftoverParts<'_>],
-    pots: &[NewPot<'_>],
-    shares: &[Vec<f64>],
-    bounds: &[Bounds],
-    heats: Option<u32>,
-    size: f64,
-    worth: &dyn Fn(usize, usize) -> f64,
-) -> Program {
-    let mut problem = Problem::new(OptimizationDirection::Maximize);
-    let mut flows = Vec::with_capacity(pots.len());
-    for (p, (pot, bounds)) in pots.iter().zip(bounds).enumerate() {
+    let mut program = Program::default();
+    let mut flows: Vec<Vec<Option<usize>>> = Vec::with_capacity(pots.len());
+    for (pot, bounds) in pots.iter().zip(bounds) {
         let is_allowed = |l: &LeftoverParts<'_>| {
             heats.is_none_or(|allowed| l.heats.saturating_add(pot.heats) <= allowed)
         };
-        let row: Vec<Option<Variable>> = shelf
-            .iter()
-            .enumerate()
-            .map(|(j, l)| {
-                let most = kg(l.mass).min(bounds.total) / size;
-                (is_allowed(l) && most > 0.0).then(|| problem.add_var(worth(p, j), (0.0, most)))
-            })
-            .collect();
-        let mut total = Vec::new();
-        for (i, (low, high)) in bounds.low.iter().zip(&bounds.high).enumerate() {
-            let holds = problem.add_var(0.0, (low / size, high / size));
-            total.push((holds, 1.0));
-            let mut brought = vec![(holds, -1.0)];
-            for (variable, shares) in row.iter().zip(shares) {
-                if let (Some(v), Some(&a)) = (variable, shares.get(i).filter(|a| **a > 0.0)) {
-                    brought.push((*v, a));
-                }
-            }
-            problem.add_constraint(&brought, ComparisonOp::Le, 0.0);
-        }
-        problem.add_constraint(&total, ComparisonOp::Eq, bounds.total / size);
+        let mut flow = |(l, shares): (&LeftoverParts<'_>, &Vec<f64>)| {
+            let most = kg(l.mass).min(bounds.total) / size;
+            let fits = is_allowed(l) && most > 0.0 && bounds.takes(shares);
+            fits.then(|| program.variable(most))
+        };
+        let row: Vec<Option<usize>> = shelf.iter().zip(shares).map(&mut flow).collect();
+        bounds.limit(&mut program, &row, shares, size);
         flows.push(row);
     }
     for (j, l) in shelf.iter().enumerate() {
         let uses = flows.iter().filter_map(|row| row.get(j).copied().flatten());
-        let uses: Vec<(Variable, f64)> = uses.map(|v| (v, 1.0)).collect();
-        if !uses.is_empty() {
-            problem.add_constraint(&uses, ComparisonOp::Le, kg(l.mass) / size);
-        }
+        let terms = uses.map(|variable| (variable, 1.0)).collect();
+        program.rows.push(AtMost { terms, most: kg(l.mass) / size });
     }
-    Program { problem, flows }
-}
 
-fn optimum(problem: &Problem) -> Result<Solution, LeftoverError> {
-    let failed = |why| LeftoverError::Solver { why };
-    let outcome = problem.solve().map_err(|e| failed(e.to_string()))?;
-    outcome.into_solution().map_err(|_| failed("it stopped early".into()))
+    let mut by_key: Vec<usize> = (0..shelf.len()).collect();
+    by_key.sort_by_key(|&j| (shelf.get(j).map(|l| l.key), j));
+    let mut used = vec![0.0; program.upper.len()];
+    let mut early = used.clone();
+    let pairs = shelf.len().saturating_mul(pots.len());
+    let in_order = by_key.iter().flat_map(|&j| flows.iter().map(move |row| row.get(j)));
+    for (place, variable) in in_order.enumerate() {
+        let Some(&Some(variable)) = variable else { continue };
+        used.get_mut(variable).into_iter().for_each(|worth| *worth = 1.0);
+        let worth = 1.0 - place as f64 / pairs as f64;
+        early.get_mut(variable).into_iter().for_each(|own| *own = worth);
+    }
+    let values = program
+        .maximize(&[used, early])
+        .map_err(|error| LeftoverError::Solver { why: error.to_string() })?;
+    let value = |v: &Option<usize>| v.and_then(|v| values.get(v)).map_or(0.0, |x| x * size);
+    Ok(flows.iter().map(|row| row.iter().map(value).collect()).collect())
 }
 
 /// Takes back what is more than the shelf has.

@@ -28,7 +28,7 @@ impl Plan {
     /// # Errors
     /// All faults together, each at the order line that shows it first: a recipe or a shot that cannot be made, a mold
     /// larger than the injector, a pot that no cup holds or in which the bench cannot dose, and, if the book limits heats,
-    /// a shot that takes longer than a pot stays hot. A shelf if the build has no `solver`.
+    /// a shot that takes longer than a pot stays hot.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
         let mut faults = Vec::new();
         let Pooled { recipes, batches } = pool(book, day, &mut faults);

@@ -13,8 +13,9 @@ mod describe;
 pub(crate) mod doubt;
 pub mod flakes;
 mod layout;
-#[cfg(feature = "solver")]
 pub mod leftover;
+#[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
+mod linear;
 mod make;
 pub mod mispour;
 mod one_or_more;
@@ -48,6 +49,10 @@ pub mod internals {
     /// The fewest chains.
     pub mod cover {
         pub use crate::plan::cover::*;
+    }
+    /// Linear programs.
+    pub mod linear {
+        pub use crate::plan::linear::*;
     }
     /// Partial orders.
     pub mod order {

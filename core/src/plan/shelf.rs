@@ -1,7 +1,6 @@
 //! The leftovers of a shop.
 //!
-//! With the feature `solver`, as much of the shelf as possible goes into the day's pots: see
-//! [`Pot::from_shelf`](super::Pot::from_shelf) and
+//! As much of the shelf as possible goes into the day's pots: see [`Pot::from_shelf`](super::Pot::from_shelf) and
 //! [`Plan::shelf`](super::Plan::shelf).
 
 use alloc::string::String;
@@ -9,7 +8,6 @@ use alloc::string::String;
 use crate::mix::Mix;
 use crate::quantity::Time;
 
-#[cfg(feature = "solver")]
 pub use super::layout::ShelfError;
 
 /// A leftover on the shelf.

@@ -13,7 +13,7 @@ use crate::show::{Note, Shown, text};
 
 request! {
     /// Asks which left-overs of the orders' `shelf` go into which of the day's pots, and how much,
-    /// so that as much as possible is used. A build without the feature `solver` refuses.
+    /// so that as much as possible is used.
     pub struct LeftoversRequest {
         required {
             orders: OrdersDocument,
@@ -93,22 +93,5 @@ impl From<Plan> for LeftoversResponse {
             shelf: plan.shelf,
             notes: plan.assumptions,
         }
-    }
-}
-
-#[cfg(all(test, not(feature = "solver")))]
-mod tests {
-    use crate::request::answer_text;
-
-    #[test]
-    fn a_build_without_a_solver_says_so() {
-        let book = include_str!("../../examples/demo/book.json");
-        let request = alloc::format!(
-            r#"{{ "calculate": "leftovers", "book": {book}, "orders": {{ "format": "pourwright/1.0",
-                "lines": [{{ "order": "1", "product": "dusk finger", "pieces": 8 }}],
-                "shelf": [{{ "name": "dusk", "formulas": ["dusk", "plain"], "mass": "90 g" }}] }} }}"#
-        );
-        let answer = answer_text(&request);
-        assert!(answer.contains(r#""code":"solver-left-out","path":"/orders/shelf""#), "{answer}");
     }
 }

@@ -4,16 +4,12 @@
 //! sink rates and the words of the plan ([`tell`](super::tell)) are read from it. Its parts refer to the book and the
 //! day by reference, and to pots by their place.
 
-#[cfg(feature = "solver")]
 mod share;
-#[cfg(not(feature = "solver"))]
-mod unshared;
 mod work;
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
-#[cfg(feature = "solver")]
 pub use self::share::ShelfError;
 pub(super) use self::work::note_companions;
 use super::assign::Layer;
@@ -122,10 +118,6 @@ impl PotLayout<'_> {
 }
 
 /// Mix that a pot takes from the shelf.
-#[cfg_attr(
-    not(feature = "solver"),
-    expect(dead_code, reason = "only the solver shares a shelf out")
-)]
 pub(super) enum ShelfUse<'a> {
     Nothing,
     /// Nothing, because the bench could not measure the rest.

@@ -25,8 +25,8 @@ use crate::quantity::{Mass, Ratio};
 /// Part of a tolerance for the leftovers.
 const PART: f64 = 0.5;
 
-/// Relative error of the solver, which is rounded up to what the scale shows.
-const SOLVED: f64 = 2e-6;
+/// Relative rounding of the linear program, which is rounded up to what the scale shows.
+const SOLVED: f64 = 1e-9;
 
 /// Why the shelf cannot be shared out.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

@@ -295,7 +295,6 @@ fn a_plan_comes_back_from_its_document() {
 }
 
 /// A leftover goes into the first stage, and what is left of that into the second.
-#[cfg(feature = "solver")]
 #[test]
 fn no_stage_over_a_leftover_has_a_known_uncertainty() {
     let book = demo();
@@ -323,7 +322,6 @@ fn no_stage_over_a_leftover_has_a_known_uncertainty() {
 }
 
 /// A day of the demo shop with a left-over on the shelf: dusk + plain, 500 g of it.
-#[cfg(feature = "solver")]
 fn with_left_over(book: &Value, heats: Value, spent: Value) -> Plan {
     let book = document::book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
     let mut left_over = json!({ "name": "jar 1", "mass": "500 g", "formulas": ["dusk", "plain"] });
@@ -341,7 +339,6 @@ fn with_left_over(book: &Value, heats: Value, spent: Value) -> Plan {
     Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"))
 }
 
-#[cfg(feature = "solver")]
 #[test]
 fn what_a_left_over_has_been_through_counts_on() {
     let alone = with_left_over(&demo(), json!(40), Value::Null).pots[0].heats.count;
@@ -367,7 +364,6 @@ fn what_a_left_over_has_been_through_counts_on() {
     }
 }
 
-#[cfg(feature = "solver")]
 #[test]
 fn what_a_left_over_does_not_say_stays_unknown() {
     for heats in [json!(40), Value::Null] {
