@@ -61,7 +61,7 @@ const PIECE_FREEDOM: f64 = 4.0;
 /// Relative scatter of one heating against the next, as of the timings of an [`Oven`](crate::process::heat::Oven).
 const HEATING_SCATTER: f64 = 0.06;
 
-/// The step of a clock that shots are timed by: one minute.
+/// The step of a clock that shots are timed by, in s: one minute.
 const CLOCK_STEP: f64 = 60.0;
 
 impl Reading<Mass> {
@@ -130,6 +130,8 @@ impl Reading<MassDensity> {
 pub struct Pieces {
     /// How many.
     pub count: u32,
+    /// In how many weighings, of one piece or several together.
+    pub weighings: u32,
     /// Their mean.
     pub mean: Mass,
     /// Standard deviation of one, relative to the mean, over all days: [`Pieces::scatter`].
@@ -153,11 +155,11 @@ impl Pieces {
         Ratio::from(libm::sqrt(sum / freedom))
     }
 
-    /// Relative variance of the mean.
+    /// Relative variance of the mean: s²/n, and k d²/6/(n m)² of the rounding of k weighings.
     fn relative_variance(&self, readability: Mass) -> f64 {
-        let scatter = self.scatter.value;
-        let rounding = (by_difference(readability) / self.mean).value;
-        (scatter * scatter + rounding * rounding) / f64::from(self.count)
+        let (n, scatter) = (f64::from(self.count), self.scatter.value);
+        let rounding = (by_difference(readability) / self.mean).value / n;
+        scatter * scatter / n + f64::from(self.weighings) * rounding * rounding
     }
 
     /// The density that the cavity is filled with before what it draws: ρ_hot + f (ρ₂₀ − ρ_hot).
@@ -241,10 +243,11 @@ impl Reading<Time> {
         Self::of(day, time, off * off)
     }
 
-    /// A shot, of `shots` that took `took` by a clock that shows minutes: t = T/n, u = (1 min/√6)/n.
+    /// From one shot to the next, of `shots`, two or more, that took `took` from the first to the last by a clock that
+    /// shows minutes: t = T/(n − 1), u = (1 min/√6)/(n − 1).
     #[must_use]
     pub fn shot(day: Day, shots: u32, took: Time) -> Self {
-        let n = f64::from(shots);
+        let n = f64::from(shots.saturating_sub(1));
         // From one reading of the clock to the next.
         let rounding = resolution(CLOCK_STEP) * core::f64::consts::SQRT_2 / n;
         Self::of(day, took.si() / n, rounding * rounding)
@@ -309,6 +312,7 @@ mod tests {
         let melt = Melt { hot: density(0.9), cold: density(1.0), voids: Ratio::from(0.0) };
         Pieces {
             count: 4,
+            weighings: 4,
             mean: Mass::new::<gram>(9.5),
             scatter: Ratio::from(0.02),
             melt,
@@ -356,7 +360,7 @@ mod tests {
         let got = Reading::heating(day(), s(120.0), s(55.0), s(50.0));
         near(got.value.get::<second>(), 132.0);
         near(got.own.get::<second>(), 7.92);
-        let got = Reading::shot(day(), 12, Time::new::<minute>(9.0));
+        let got = Reading::shot(day(), 13, Time::new::<minute>(9.0));
         near(got.value.get::<second>(), 45.0);
         near(got.own.get::<second>(), 60.0 / 6.0_f64.sqrt() / 12.0);
     }
