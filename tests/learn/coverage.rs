@@ -143,12 +143,8 @@ fn the_density_as_scooped() {
     tally.check("salt as scooped", 0.02);
 }
 
-/// What pieces of a mold weigh, with a base whose density the book knows to 0.8 % and a feed share known to 10 points.
-struct PouredDay {
-    pieces: Pieces,
-}
-
-fn poured(chance: &mut Chance, cavity: f64, feed: f64, base: f64) -> PouredDay {
+/// Pieces of a day, with a base whose density is `base` of the book's.
+fn poured(chance: &mut Chance, cavity: f64, feed: f64, base: f64) -> Pieces {
     const COLD: f64 = 1042.0;
     // Mixes differ from day to day, and the record knows how.
     let mixed = chance.between(1.0, 1.15);
@@ -163,18 +159,20 @@ fn poured(chance: &mut Chance, cavity: f64, feed: f64, base: f64) -> PouredDay {
     let one = cavity * (true_melt.hot + contraction * Ratio::from(feed)).si();
     let one = one * (1.0 + 0.004 * chance.normal());
     let count = chance.whole(3, 5);
-    let weights: Vec<f64> =
-        (0..count).map(|_| net(chance, one * (1.0 + 0.01 * chance.normal())).si()).collect();
-    let mean = weights.iter().sum::<f64>() / f64::from(count);
-    PouredDay {
-        pieces: Pieces {
-            count,
-            weighings: count,
-            mean: Mass::from_si(mean),
-            scatter: Ratio::from(0.01),
-            melt: melt(1.0),
-            density: Ratio::from(0.008),
-        },
+    let together: f64 = (0..count)
+        .map(|_| {
+            let piece = one * (1.0 + 0.01 * chance.normal());
+            net(chance, piece).si()
+        })
+        .sum();
+    let mean = together / f64::from(count);
+    Pieces {
+        count,
+        weighings: count,
+        mean: Mass::from_si(mean),
+        scatter: Ratio::from(0.01),
+        melt: melt(1.0),
+        density: Ratio::from(0.008),
     }
 }
 
@@ -189,9 +187,9 @@ fn the_cavity() {
         let base = 1.0 + 0.008 * chance.normal();
         let readings: Vec<_> = (0..10)
             .map(|number| {
-                let poured = poured(&mut chance, truth, feed, base);
+                let pieces = poured(&mut chance, truth, feed, base);
                 let feed = (Ratio::from(0.6), Ratio::from(0.1));
-                Reading::cavity(day(number), &poured.pieces, feed, step, "clear-base")
+                Reading::cavity(day(number), &pieces, feed, step, "clear-base")
             })
             .collect();
         let book = Measured::new(Volume::from_si(book), Volume::from_si(0.2e-6));
@@ -211,9 +209,9 @@ fn the_feed_share() {
         let base = 1.0 + 0.008 * chance.normal();
         let readings: Vec<_> = (0..10)
             .filter_map(|number| {
-                let poured = poured(&mut chance, truth, feed, base);
+                let pieces = poured(&mut chance, truth, feed, base);
                 let cavity = (Volume::from_si(cavity), Volume::from_si(0.01e-6));
-                Reading::feed(day(number), &poured.pieces, cavity, step, ("clear-base", "cavity"))
+                Reading::feed(day(number), &pieces, cavity, step, ("clear-base", "cavity"))
             })
             .collect();
         tally.count(&learn(&readings, None).expect("an estimate"), feed);
