@@ -3,3 +3,5 @@
 mod chance;
 mod coverage;
 mod least_squares;
+mod records;
+mod shop;

@@ -31,6 +31,8 @@ mod day;
 mod drift;
 mod error;
 mod estimate;
+#[cfg(feature = "document")]
+pub(crate) mod gather;
 mod reading;
 mod rejects;
 

@@ -40,6 +40,7 @@ mod go_on;
 mod hardness;
 mod heat;
 mod heat_history;
+mod learn;
 mod leftovers;
 mod measure;
 mod mix;
@@ -81,6 +82,7 @@ pub use go_on::GoOnRequest;
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
 pub use heat::{HeatRequest, HeatResponse};
 pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
+pub use learn::{BookChange, BookQuestion, LearnRequest, LearnResponse};
 pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
@@ -294,6 +296,8 @@ calculations! {
         Record = "record": RecordRequest => Record;
         /// The rest of a day: a new plan from the pots that are there and what is still owed.
         GoOn = "go-on": GoOnRequest => GoneOn;
+        /// What the records of many days say about the numbers of a book.
+        Learn = "learn": LearnRequest => LearnResponse;
     }
 }
 
