@@ -59,7 +59,7 @@ impl Shop {
         let book = LoadedBook::from_text(&book.to_string()).expect("a book");
         let orders = json!({
             "format": "pourwright/1.0",
-            "lines": [{ "product": "dusk finger, salted", "pieces": 48 }],
+            "lines": [{ "order": "1", "product": "dusk finger, salted", "pieces": 42 }],
         });
         let plan = book.open_plan_text(&orders.to_string()).expect("a plan");
         Self { book, plan }
@@ -89,8 +89,9 @@ impl Shop {
     /// A day at the bench, its notes in the roundings of the bench: 0.1 g, 1 s, 1 min.
     pub(crate) fn pour(&self, chance: &mut Chance, day: &str, truth: &Truth) -> Value {
         let grams = |mass: f64| format!("{:.1} g", shown(mass, 0.1));
-        let drops = chance.whole(60, 70);
+        let drops = chance.whole(55, 65);
         let plum = f64::from(drops) * truth.plum * (1.0 + 0.02 * chance.normal());
+        // 1/2 cup is 118.294 mL.
         let salt = 118.294 * truth.salt * (1.0 + 0.02 * chance.normal());
         let went_in = json!({
             "plum": { "measured": format!("{drops} drops"), "weighed": grams(plum) },
@@ -102,16 +103,16 @@ impl Shop {
         let draw = &stage["draws"][0];
         let expected = value(&draw["pieces"][0]["expected"]);
         let hot = value(&stage["hot_density"]);
-        let shots = chance.whole(12, 14);
+        let shots = chance.whole(11, 12);
         let rejects = chance.of(4 * shots, truth.rejects);
         let weights: Vec<String> = (0..3)
             .map(|_| grams(expected * truth.cavity * (1.0 + 0.01 * chance.normal())))
             .collect();
         let took = f64::from(shots - 1) * truth.shot * (1.0 + 0.04 * chance.normal()) / 60.0;
         let kept = truth.keeps * hot * (1.0 + 0.05 * chance.normal());
-        // The book's oven takes 206 s for 2 cups of its base.
-        let heat =
-            206.0 * value(&stage["held"]) / 487.0 * truth.heating * (1.0 + 0.05 * chance.normal());
+        // The book's oven takes 206 s for 487.4 g of its base, and the salt goes in hot, after it.
+        let cold = value(&stage["held"]) - salt;
+        let heat = 206.0 * cold / 487.4 * truth.heating * (1.0 + 0.05 * chance.normal());
         let pot = json!({
             "went_in": went_in,
             "molds": { "finger-5": {

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 
 use super::{CountedDay, Day, Pieces, Reading, Spoonfuls};
 use crate::book::Book;
-use crate::material::Kind;
+use crate::material::{Adding, Kind};
 use crate::process::heat::{Load, Timing, mix_specific_heat};
 use crate::quantity::{HeatCapacity, Mass, MassDensity, Ratio, Time, Volume};
 use crate::record::{DrawRecord, HeatTimed, MeasuredAndWeighed, PieceRecord, Record, StageRecord};
@@ -186,7 +186,7 @@ impl Gather<'_> {
     }
 
     fn heat(&mut self, day: Day, stage: &StageRecord, heat: &HeatTimed) {
-        let (Some(oven), Some(mass), Some(from), Some(to)) =
+        let (Some(oven), Some(_), Some(from), Some(to)) =
             (&self.book.oven, &heat.mass, &heat.from, &heat.to)
         else {
             return;
@@ -201,8 +201,11 @@ impl Gather<'_> {
                     .into(),
             );
         }
+        let Some(load) = self.load(stage) else {
+            return self.leave_out("A heating of a mix whose specific heat the book lacks.".into());
+        };
         let near = |timing: &Timing| {
-            let factor = (timing.load.mass() / mass.quantity).value;
+            let factor = (timing.load.mass() / load.mass()).value;
             factor.max(1.0 / factor)
         };
         let nearest =
@@ -210,11 +213,8 @@ impl Gather<'_> {
         let Some((place, timing)) = nearest.filter(|(_, timing)| near(timing) <= ONE_AMOUNT) else {
             return self.leave_out(format!(
                 "A heating of {}: the book has no timing within a fifth of that. Add one.",
-                mass.text
+                crate::show::text::mass(load.mass()).text
             ));
-        };
-        let Some(load) = self.load(stage, mass.quantity) else {
-            return self.leave_out("A heating of a mix whose specific heat the book lacks.".into());
         };
         let expected = oven.timed.time(load, from.quantity, to.quantity);
         let timed = oven.timed.time(timing.load, timing.start, timing.end);
@@ -224,21 +224,26 @@ impl Gather<'_> {
         }
     }
 
-    fn load(&self, stage: &StageRecord, mass: Mass) -> Option<Load> {
+    /// What is in the pot when it is heated: what goes into the hot plastic comes later.
+    fn load(&self, stage: &StageRecord) -> Option<Load> {
         let (mut all, mut known, mut parts) = (Mass::default(), Mass::default(), Vec::new());
         for part in &stage.made {
             let material = self.book.materials.find(&part.material);
-            let material = material.and_then(|id| self.book.materials.get(id).ok());
-            all += part.mass.quantity;
-            if let Some(specific_heat) = material.and_then(|one| one.specific_heat_line()) {
-                known += part.mass.quantity;
-                parts.push((part.mass.quantity, specific_heat));
+            let material = material.and_then(|id| self.book.materials.get(id).ok())?;
+            let mass = match material.adding() {
+                Adding::Hot => part.mass.quantity - part.added.quantity,
+                Adding::Cold => part.mass.quantity,
+            };
+            all += mass;
+            if let Some(specific_heat) = material.specific_heat_line() {
+                known += mass;
+                parts.push((mass.max(Mass::default()), specific_heat));
             }
         }
         if known < all * LEAST_KNOWN {
             return None;
         }
-        Load::new(mass, mix_specific_heat(&parts).ok()?, HeatCapacity::default()).ok()
+        Load::new(all, mix_specific_heat(&parts).ok()?, HeatCapacity::default()).ok()
     }
 
     fn draw(&mut self, day: Day, stage: &StageRecord, draw: &DrawRecord) {

@@ -321,7 +321,7 @@ impl<'a> Answers<'a> {
         self.changes.push(BookChange {
             what,
             before: Some(shown(known)),
-            write: change::writing(&path.key("rejects"), &after),
+            write: change::writing(&path.key("rejects"), after.as_str()),
             after,
             days: days(rate.days),
             why: format!("{seen}; the book's {} is outside.", shown(known)),
@@ -355,7 +355,7 @@ impl<'a> Answers<'a> {
         };
         let before = number.book.as_ref().map(|book| match book.uncertainty {
             Some(unsure) if number.with_unsure => (number.write)(book.value, unsure),
-            _ => (number.write)(book.value, learned.uncertainty),
+            _ => without_unsure(&(number.write)(book.value, learned.uncertainty)),
         });
         if !write {
             return self.confirmed.push(format!("{}: {after} ({counted_days})", number.what));
@@ -364,7 +364,7 @@ impl<'a> Answers<'a> {
         self.changes.push(BookChange {
             what: number.what,
             before,
-            write: change::writing(number.path, &after),
+            write: change::writing(number.path, after.as_str()),
             after,
             days: days(learned.days),
             why,
@@ -406,8 +406,12 @@ fn shown<Q>(value: Q, learned: &Learned<Q>, number: &Number<'_, Q>) -> String
 where
     Q: Showable + Measurable<Difference = Q>,
 {
-    let both = (number.write)(value, learned.uncertainty);
-    both.split(" ±").next().unwrap_or(&both).to_string()
+    without_unsure(&(number.write)(value, learned.uncertainty))
+}
+
+/// The value of a text with its ±.
+fn without_unsure(both: &str) -> String {
+    both.split(" ±").next().unwrap_or(both).to_string()
 }
 
 fn why<Q>(learned: &Learned<Q>, number: &Number<'_, Q>, days: &str) -> String
@@ -426,7 +430,7 @@ where
             format!("{days} show {seen}, beyond the book's ±; the new value weighs both.")
         }
         _ if stated => format!(
-            "{days} show {seen}, too far from the book's value to weigh both: it has been changed since, or was off."
+            "{days} show {seen}, too far from the book's value to average the two: something was changed, or the book was off."
         ),
         _ => format!("{days} show {seen}, and the book's value is more than twice that ± off."),
     }
