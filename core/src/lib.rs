@@ -144,6 +144,7 @@ pub mod formula;
 pub mod go_on;
 #[cfg(feature = "document")]
 pub mod json;
+pub mod learn;
 pub mod material;
 pub mod mix;
 pub mod parameter;

@@ -42,6 +42,11 @@ impl LoadedBook {
         &self.ready
     }
 
+    /// The book as it is written.
+    pub(crate) fn written(&self) -> &BookDocument {
+        &self.written
+    }
+
     /// Plans the day of an order list.
     ///
     /// # Errors

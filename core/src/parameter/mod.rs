@@ -221,6 +221,9 @@ parameters! {
         "Activation energy of the decay in the heat; state its source in a book.";
     Actuals actuals None (text "an actuals document") (required)
         "Masses that were weighed and shots that were made.";
+    After after None (text "a date") (nothing)
+        "Only records of later days count: the last day that the book has learned from."
+        "Write a date such as \"2027-03-05\".";
     Aim aim Celsius (text "in the shot window") (text "the middle of the window")
         "The temperature to heat to.";
     AirPressure air_pressure Kilopascal (45 to 110) (= 101.325)
@@ -624,6 +627,8 @@ parameters! {
         "Temperatures in the order of time, taken as straight between.";
     ReferenceTemperature reference_temperature Celsius (-73 to 427) (required)
         "Temperature at which the time is counted.";
+    Records records None (text "1 to 10000 records") (required)
+        "Records of days, as the calculation `record` answers them; their order does not matter.";
     RejectCount reject_count Count (0 to 1000000) (required)
         "Number of them that are not fit to sell.";
     Rejects rejects Pure (0 below 1) (zero)

@@ -40,6 +40,7 @@ mod go_on;
 mod hardness;
 mod heat;
 mod heat_history;
+mod learn;
 mod leftovers;
 mod measure;
 mod mix;
@@ -82,6 +83,7 @@ pub use go_on::GoOnRequest;
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
 pub use heat::{HeatRequest, HeatResponse};
 pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
+pub use learn::{BookChange, BookQuestion, LearnRequest, LearnResponse};
 pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
@@ -297,6 +299,8 @@ calculations! {
         GoOn = "go-on": GoOnRequest => GoneOn;
         /// A color found by eye: the formula that a trial's log comes to.
         Trial = "trial": TrialRequest => TrialResponse;
+        /// What the records of many days say about the numbers of a book.
+        Learn = "learn": LearnRequest => LearnResponse;
     }
 }
 

@@ -1,0 +1,317 @@
+//! Readings that records of days give.
+
+use alloc::collections::{BTreeMap, BTreeSet};
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::{CountedDay, Day, Pieces, Reading, Spoonfuls};
+use crate::book::Book;
+use crate::material::{Adding, Kind};
+use crate::process::heat::{Load, Timing, mix_specific_heat};
+use crate::quantity::{HeatCapacity, Mass, MassDensity, Ratio, Time, Volume};
+use crate::record::{DrawRecord, HeatTimed, MeasuredAndWeighed, PieceRecord, Record, StageRecord};
+use crate::shot::Melt;
+
+/// Relative standard uncertainty of a density that a book states without one (common practice, no source).
+const UNSTATED_DENSITY: f64 = 0.01;
+
+/// Step of a scale that the book does not state, in g (common practice, no source).
+const USUAL_READABILITY: f64 = 0.1;
+
+/// Amounts within this factor are one amount, as for the timings of an [`Oven`](crate::process::heat::Oven).
+const ONE_AMOUNT: f64 = 1.2;
+
+/// Share of a mix, by mass, that must have a stated specific heat (common practice, no source).
+const LEAST_KNOWN: f64 = 0.9;
+
+/// Pieces of a mold on a day, and the base that they are of.
+#[derive(Debug, Clone)]
+pub(crate) struct PiecesOfDay {
+    pub(crate) day: Day,
+    pub(crate) base: String,
+    pub(crate) pieces: Pieces,
+}
+
+/// All readings, by what they are of.
+#[derive(Debug, Default)]
+pub(crate) struct Gathered {
+    pub(crate) days: BTreeSet<Day>,
+    /// By material.
+    pub(crate) drops: BTreeMap<String, Vec<Reading<Mass>>>,
+    /// By material.
+    pub(crate) scooped: BTreeMap<String, Vec<Reading<MassDensity>>>,
+    /// By mold and shape.
+    pub(crate) pieces: BTreeMap<(String, Option<String>), Vec<PiecesOfDay>>,
+    /// By mold.
+    pub(crate) counts: BTreeMap<String, Vec<CountedDay>>,
+    pub(crate) kept: Vec<Reading<Volume>>,
+    /// By place among the timings of the book.
+    pub(crate) heats: BTreeMap<usize, Vec<Reading<Time>>>,
+    /// By mold.
+    pub(crate) shots: BTreeMap<String, Vec<Reading<Time>>>,
+    /// What could not be used, in words.
+    pub(crate) left_out: BTreeSet<String>,
+}
+
+impl Gathered {
+    /// The readings of `records`, each with its day. `timings` are those of the book's oven, in their order.
+    pub(crate) fn of(records: &[(Day, &Record)], book: &Book, timings: &[Timing]) -> Self {
+        let mut gather = Gather { book, timings, gathered: Self::default() };
+        for (day, record) in records {
+            gather.record(*day, record);
+        }
+        gather.gathered.pool_pieces(records);
+        gather.gathered
+    }
+
+    /// Gives all pieces the scatter that those of all days show.
+    fn pool_pieces(&mut self, records: &[(Day, &Record)]) {
+        let pieces = records
+            .iter()
+            .flat_map(|(_, record)| &record.pots)
+            .flat_map(|pot| &pot.stages)
+            .flat_map(|stage| &stage.draws)
+            .flat_map(|draw| &draw.pieces);
+        let mut squares: Vec<(u32, Ratio)> = pieces
+            .filter_map(|pieces| {
+                let single = pieces.weights.iter().filter(|weights| weights.count == 1).count();
+                let deviation = pieces.deviation.as_ref()?.quantity;
+                let relative = deviation / pieces.weighs.as_ref()?.quantity;
+                Some((u32::try_from(single).ok()?, relative)).filter(|(_, s)| s.value.is_finite())
+            })
+            .collect();
+        // A sum in an order of its own, however the records came.
+        squares.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.value.total_cmp(&b.1.value)));
+        let scatter = Pieces::scatter(squares);
+        for pieces in self.pieces.values_mut().flatten() {
+            pieces.pieces.scatter = scatter;
+        }
+    }
+}
+
+struct Gather<'a> {
+    book: &'a Book,
+    timings: &'a [Timing],
+    gathered: Gathered,
+}
+
+impl Gather<'_> {
+    fn leave_out(&mut self, what: String) {
+        self.gathered.left_out.insert(what);
+    }
+
+    fn record(&mut self, day: Day, record: &Record) {
+        self.gathered.days.insert(day);
+        for stage in record.pots.iter().flat_map(|pot| &pot.stages) {
+            self.stage(day, stage);
+        }
+        for mold in record.molds.iter().filter(|mold| mold.made > 0) {
+            let rejects = mold.made.saturating_sub(mold.good);
+            let counted = CountedDay { day, made: mold.made, rejects };
+            self.gathered.counts.entry(mold.mold.clone()).or_default().push(counted);
+        }
+    }
+
+    fn stage(&mut self, day: Day, stage: &StageRecord) {
+        for pair in &stage.pairs {
+            self.pair(day, pair);
+        }
+        self.kept(day, stage);
+        for heat in &stage.timed {
+            self.heat(day, stage, heat);
+        }
+        for draw in &stage.draws {
+            self.draw(day, stage, draw);
+        }
+    }
+
+    fn pair(&mut self, day: Day, pair: &MeasuredAndWeighed) {
+        let (tools, readability) = (self.book.unsure, readability(self.book));
+        let found = self.book.materials.find(&pair.material);
+        let Some(material) = found.and_then(|id| self.book.materials.get(id).ok()) else {
+            return self.leave_out(format!("{} is not in the book.", pair.material));
+        };
+        let weighed = pair.weighed.quantity;
+        if let Some(drops) = pair.drops {
+            let count = libm::round(drops) as u32;
+            if count > 0 {
+                let reading = Reading::drop(day, count, weighed, readability, &tools);
+                self.gathered.drops.entry(pair.material.clone()).or_default().push(reading);
+            }
+        } else if let Some(volume) = pair.volume.as_ref().filter(|_| material.is_scooped()) {
+            let spoonfuls = self.spoonfuls(volume.quantity);
+            if volume.quantity > Volume::default() {
+                let reading = Reading::as_scooped(day, &spoonfuls, weighed, readability, &tools);
+                self.gathered.scooped.entry(pair.material.clone()).or_default().push(reading);
+            }
+        }
+    }
+
+    /// A volume in the fewest spoonfuls that the bench's spoons make of it.
+    fn spoonfuls(&self, volume: Volume) -> Vec<Spoonfuls> {
+        let mut spoons: Vec<Volume> = self.book.tools.spoons().to_vec();
+        spoons.sort_by(|a, b| b.value.total_cmp(&a.value));
+        let (mut rest, mut taken) = (volume.value, Vec::new());
+        for spoon in &spoons {
+            // What is left of a whole spoonful but for rounding is one.
+            let times = libm::floor(rest / spoon.value * (1.0 + 1e-9));
+            if times >= 1.0 {
+                rest -= times * spoon.value;
+                let name = crate::show::text::household(*spoon, self.book.system);
+                taken.push(Spoonfuls { spoon: name, holds: *spoon, times: times as u32 });
+            }
+        }
+        if rest > 1e-6 * volume.value {
+            let holds = Volume { value: rest, ..volume };
+            taken.push(Spoonfuls { spoon: "the smallest spoon".into(), holds, times: 1 });
+        }
+        taken
+    }
+
+    fn kept(&mut self, day: Day, stage: &StageRecord) {
+        let emptied = u32::try_from(stage.injector.len()).unwrap_or(u32::MAX);
+        let Some(hot) = stage.hot_density.as_ref().filter(|_| emptied > 0) else { return };
+        let kept = stage.injector.iter().fold(Mass::default(), |sum, kept| sum + kept.quantity);
+        let reading = Reading::kept(
+            day,
+            kept,
+            emptied,
+            hot.quantity,
+            unsure_density(stage),
+            readability(self.book),
+            &base(stage),
+        );
+        self.gathered.kept.push(reading);
+    }
+
+    fn heat(&mut self, day: Day, stage: &StageRecord, heat: &HeatTimed) {
+        let (Some(oven), Some(_), Some(from), Some(to)) =
+            (&self.book.oven, &heat.mass, &heat.from, &heat.to)
+        else {
+            return;
+        };
+        let setting = heat.setting.as_ref().map_or(oven.timed.setting(), |own| own.quantity);
+        if setting != oven.timed.setting() {
+            return self.leave_out("A heating at another setting than the book's timings.".into());
+        }
+        if self.book.vessels.iter().any(|vessel| vessel.heat_capacity.value > 0.0) {
+            return self.leave_out(
+                "Heatings: the book states the heat of its cups, and a record does not name the cup."
+                    .into(),
+            );
+        }
+        let Some(load) = self.load(stage) else {
+            return self.leave_out("A heating of a mix whose specific heat the book lacks.".into());
+        };
+        let near = |timing: &Timing| {
+            let factor = (timing.load.mass() / load.mass()).value;
+            factor.max(1.0 / factor)
+        };
+        let nearest =
+            self.timings.iter().enumerate().min_by(|a, b| near(a.1).total_cmp(&near(b.1)));
+        let Some((place, timing)) = nearest.filter(|(_, timing)| near(timing) <= ONE_AMOUNT) else {
+            return self.leave_out(format!(
+                "A heating of {}: the book has no timing within a fifth of that. Add one.",
+                crate::show::text::mass(load.mass()).text
+            ));
+        };
+        let expected = oven.timed.time(load, from.quantity, to.quantity);
+        let timed = oven.timed.time(timing.load, timing.start, timing.end);
+        if let (Ok(expected), Ok(timed)) = (expected, timed) {
+            let reading = Reading::heating(day, timed.time, heat.time.quantity, expected.time);
+            self.gathered.heats.entry(place).or_default().push(reading);
+        }
+    }
+
+    /// What is in the pot when it is heated: what goes into the hot plastic comes later.
+    fn load(&self, stage: &StageRecord) -> Option<Load> {
+        let (mut all, mut known, mut parts) = (Mass::default(), Mass::default(), Vec::new());
+        for part in &stage.made {
+            let material = self.book.materials.find(&part.material);
+            let material = material.and_then(|id| self.book.materials.get(id).ok())?;
+            let mass = match material.adding() {
+                Adding::Hot => part.mass.quantity - part.added.quantity,
+                Adding::Cold => part.mass.quantity,
+            };
+            all += mass;
+            if let Some(specific_heat) = material.specific_heat_line() {
+                known += mass;
+                parts.push((mass.max(Mass::default()), specific_heat));
+            }
+        }
+        if known < all * LEAST_KNOWN {
+            return None;
+        }
+        Load::new(all, mix_specific_heat(&parts).ok()?, HeatCapacity::default()).ok()
+    }
+
+    fn draw(&mut self, day: Day, stage: &StageRecord, draw: &DrawRecord) {
+        let Some(mold) = self.book.find_mold(&draw.mold).and_then(|at| self.book.molds.get(at))
+        else {
+            return self.leave_out(format!("{} is not in the book.", draw.mold));
+        };
+        // A pot that went back into the oven between the shots took longer.
+        if let Some(took) = draw.took.as_ref().filter(|_| draw.shots >= 2 && stage.heats <= 1) {
+            let reading = Reading::shot(day, draw.shots, took.quantity);
+            self.gathered.shots.entry(draw.mold.clone()).or_default().push(reading);
+        }
+        let (Some(cold), Some(hot)) = (&stage.density, &stage.hot_density) else { return };
+        // A layer has the weight of its piece, not its own.
+        if draw.share.quantity.value < 1.0 {
+            return;
+        }
+        let voids = Ratio::from(mold.voids);
+        let melt = Melt { hot: hot.quantity, cold: cold.quantity, voids };
+        for pieces in &draw.pieces {
+            if let Some(pieces_of_day) = weighed(pieces, melt, unsure_density(stage)) {
+                let key = (draw.mold.clone(), pieces.shape.clone());
+                let of_day = PiecesOfDay { day, base: base(stage), pieces: pieces_of_day };
+                self.gathered.pieces.entry(key).or_default().push(of_day);
+            }
+        }
+    }
+}
+
+/// Pieces that were weighed; their scatter is pooled later.
+fn weighed(pieces: &PieceRecord, melt: Melt, density: Ratio) -> Option<Pieces> {
+    let (mut count, mut together) = (0_u32, Mass::default());
+    for weights in &pieces.weights {
+        count = count.saturating_add(weights.count);
+        together += weights.weight.quantity;
+    }
+    let weighings = u32::try_from(pieces.weights.len()).unwrap_or(u32::MAX);
+    let mean = together / f64::from(count);
+    let scatter = Pieces::scatter([]);
+    (count > 0).then_some(Pieces { count, weighings, mean, scatter, melt, density })
+}
+
+/// The plastisols of a stage.
+fn base(stage: &StageRecord) -> String {
+    let bases = stage.made.iter().filter(|part| part.kind == Kind::Plastisol);
+    let mut names: Vec<&str> = bases.map(|part| part.material.as_str()).collect();
+    names.sort_unstable();
+    names.join(" + ")
+}
+
+/// Of the density as made, relative.
+fn unsure_density(stage: &StageRecord) -> Ratio {
+    match (&stage.density_uncertainty, &stage.density) {
+        (Some(unsure), Some(density)) => unsure.quantity / density.quantity,
+        _ => Ratio::from(UNSTATED_DENSITY),
+    }
+}
+
+/// The step of the book's scale.
+pub(crate) fn readability(book: &Book) -> Mass {
+    let usual = Mass::new::<uom::si::mass::gram>(USUAL_READABILITY);
+    book.tools.balance().map_or(usual, |balance| balance.readability)
+}
+
+/// The name of a mold's cavity.
+pub(crate) fn cavity_name(mold: &str, shape: Option<&str>) -> String {
+    match shape {
+        Some(shape) => format!("{mold}, {shape}"),
+        None => mold.to_string(),
+    }
+}

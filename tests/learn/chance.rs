@@ -1,0 +1,48 @@
+//! Chance from a seed.
+
+/// SplitMix64 (G. L. Steele, D. Lea and C. H. Flood, OOPSLA 2014): the same numbers on every machine.
+pub(crate) struct Chance(u64);
+
+impl Chance {
+    pub(crate) fn seeded(seed: u64) -> Self {
+        Self(seed)
+    }
+
+    fn bits(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        z ^ (z >> 31)
+    }
+
+    /// From 0 to below 1.
+    pub(crate) fn share(&mut self) -> f64 {
+        (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
+    }
+
+    pub(crate) fn between(&mut self, low: f64, high: f64) -> f64 {
+        low + (high - low) * self.share()
+    }
+
+    /// A whole number from `low` to `high`, both included.
+    pub(crate) fn whole(&mut self, low: u32, high: u32) -> u32 {
+        low + (self.share() * f64::from(high - low + 1)) as u32
+    }
+
+    /// Standard normal, by Box and Muller.
+    pub(crate) fn normal(&mut self) -> f64 {
+        let radius = (-2.0 * (1.0 - self.share()).ln()).sqrt();
+        radius * (std::f64::consts::TAU * self.share()).cos()
+    }
+
+    /// How many of `count` happen, each with probability `rate`.
+    pub(crate) fn of(&mut self, count: u32, rate: f64) -> u32 {
+        (0..count).map(|_| u32::from(self.share() < rate)).sum()
+    }
+}
+
+/// What a scale with steps of `step` shows.
+pub(crate) fn shown(mass: f64, step: f64) -> f64 {
+    (mass / step).round() * step
+}
