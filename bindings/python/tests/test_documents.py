@@ -182,16 +182,19 @@ def test_a_plan_is_opened_again(demo_book: bytes, demo_orders: bytes, tmp_path: 
     stored = tmp_path / "today.json"
     stored.write_text(plan.json(), "utf-8")
     made = book.request("plan", orders=json.loads(demo_orders))
-    for document in (stored, plan.json(), plan, plan.to_dict(), made):
+    forms: list[pw.Document] = [stored, plan.json(), plan, plan.to_dict(), made]
+    for document in forms:
         again = pw.Plan.from_json(document)
         assert (again.json(), again.sheet(), again.notes()) == (plan.json(), plan.sheet(), plan.notes())
         assert again.request("record", actuals=ACTUALS) == record
-    for document, code in [
+    whole = json.loads(plan.json())
+    refused: list[tuple[pw.Document, str]] = [
         ("{}", "wrong-type"),
         ("today.json", "not-json"),
-        ({**plan, "made_from": None}, "plan-without-book"),
-        ({**plan, "pot": 1}, "unknown-field"),
-    ]:
+        ({**whole, "made_from": None}, "plan-without-book"),
+        ({**whole, "pot": 1}, "unknown-field"),
+    ]
+    for document, code in refused:
         with pytest.raises(pw.PourwrightError) as caught:
             pw.Plan.from_json(document)
         assert code in {fault.code for fault in caught.value.faults}
