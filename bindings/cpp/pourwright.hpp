@@ -130,14 +130,25 @@ private:
     pour_conversion way_;
 };
 
-/// A day's plan.
+/// A day's plan with the book that it was made from, for any number of threads at once.
 class plan {
 public:
+    /// Opens a plan again from the JSON that `json()` gave. Throws `error` with all its faults.
+    static plan from_json(std::string_view json) {
+        return plan(get<pour_plan *>(pour_plan_from_json, json.data(), json.size()));
+    }
+
+    /// Answers a request, which leaves `book` and `plan` out. Throws `error` with all faults of the request.
+    std::string request(std::string_view json) const {
+        return detail::text(pour_plan_request, raw(), json.data(), json.size());
+    }
+
     /// The plan as JSON: the record of the day.
     std::string json() const { return detail::text(pour_plan_json, raw()); }
 
     /// The bench sheet: text of 80 columns.
     std::string sheet() const { return detail::text(pour_plan_sheet, raw()); }
+
     /// The notes to it: what to know beyond the sheet.
     std::string notes() const { return detail::text(pour_plan_notes, raw()); }
 
@@ -149,7 +160,7 @@ private:
     std::unique_ptr<pour_plan, detail::free_plan> handle_;
 };
 
-/// A shop's book: loaded once for many plans, by any number of threads at once.
+/// A shop's book: loaded once for many plans and requests, by any number of threads at once.
 class book {
 public:
     explicit book(std::string_view json)
@@ -158,6 +169,11 @@ public:
     /// Plans the day of an order list, JSON text. Throws `error` with all its faults, or why there is no plan.
     pourwright::plan plan(std::string_view orders) const {
         return pourwright::plan(get<pour_plan *>(pour_book_plan, raw(), orders.data(), orders.size()));
+    }
+
+    /// Answers a request, which leaves `book` out. Throws `error` with all faults of the request.
+    std::string request(std::string_view json) const {
+        return detail::text(pour_book_request, raw(), json.data(), json.size());
     }
 
     const pour_book *raw() const noexcept { return handle_.get(); }

@@ -3,9 +3,8 @@
 use std::ffi::{CString, c_char};
 use std::mem::MaybeUninit;
 
-use pourwright::Faults;
 use pourwright::json::text;
-use pourwright::request::{Answer, Open, answer_of};
+use pourwright::request::{self, Answer, Open};
 
 use crate::error::{Error, c_text};
 use crate::failure::{ArgumentError, Failure};
@@ -38,16 +37,9 @@ pub(crate) fn answer_request(
     out: &mut MaybeUninit<*mut c_char>,
     out_len: Option<&mut MaybeUninit<usize>>,
 ) -> Result<(), Failure> {
-    match answer_of(&text::parse(json)?, open) {
-        Answer::Faults(faults) => match Faults::from_vec(faults) {
-            Some(faults) => Err(faults.into()),
-            None => Err(Failure::at("", &ArgumentError::Panic("faults without a fault".into()))),
-        },
-        answer @ Answer::Result(_) => {
-            hand_out(&to_json(&answer)?, out, out_len);
-            Ok(())
-        }
-    }
+    let response = request::read(&text::parse(json)?)?.answer_of(open)?;
+    hand_out(&to_json(&Answer::Result(response))?, out, out_len);
+    Ok(())
 }
 
 /// Answers a calculation request: `{"calculate":"convert","amount":"1 1/4 cup","to":"mL"}`.

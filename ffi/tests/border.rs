@@ -56,6 +56,40 @@ fn json(plan: &Plan) -> String {
     taken(ask(|out, _| pour_plan_json(Some(plan), Some(out), None, None)).ok().unwrap())
 }
 
+fn reopen(json: &str) -> Result<Box<Plan>, (i32, Box<Error>)> {
+    // SAFETY: the text is as long as said.
+    ask(|out, error| unsafe {
+        pour_plan_from_json(json.as_ptr().cast(), json.len(), Some(out), Some(error))
+    })
+}
+
+/// The answer of a call that takes a request, or its faults, as the other doors write them.
+fn answer(
+    call: impl FnOnce(&mut MaybeUninit<*mut c_char>, &mut MaybeUninit<Box<Error>>) -> i32,
+) -> String {
+    ask(call).map(taken).unwrap_or_else(|(status, error)| {
+        assert_eq!(status, POUR_REFUSED);
+        // SAFETY: a text of an error that lives.
+        unsafe { CStr::from_ptr(pour_error_json(Some(&error))) }.to_str().unwrap().to_owned()
+    })
+}
+
+fn of_book(book: &Book, request: &str) -> String {
+    // SAFETY: the text is as long as said.
+    answer(|out, error| unsafe {
+        let (text, len) = (request.as_ptr().cast(), request.len());
+        pour_book_request(Some(book), text, len, Some(out), None, Some(error))
+    })
+}
+
+fn of_plan(plan: &Plan, request: &str) -> String {
+    // SAFETY: the text is as long as said.
+    answer(|out, error| unsafe {
+        let (text, len) = (request.as_ptr().cast(), request.len());
+        pour_plan_request(Some(plan), text, len, Some(out), None, Some(error))
+    })
+}
+
 #[test]
 fn many_threads_plan_with_one_book() {
     let book = load(BOOK);
@@ -87,6 +121,90 @@ fn a_plan_is_that_of_a_request() {
     let notes = ask(|out, _| pour_plan_notes(Some(&found), Some(out), None, None)).ok().unwrap();
     assert_eq!(taken(notes), wanted.notes().to_string());
     assert_eq!(json(&found), serde_json::to_string(&wanted).unwrap());
+}
+
+/// Requests to open books and plans; the last three are refused.
+const REQUESTS: [&str; 7] = [
+    r#"{"calculate":"convert","amount":"1 1/4 cup","to":"mL"}"#,
+    r#"{"calculate":"formula","formulas":["dusk","plain"],"base_amount":"1 1/2 cup"}"#,
+    r#"{"calculate":"cost","formulas":["dusk","plain"],"base_amount":"1 1/2 cup"}"#,
+    r#"{"calculate":"record","actuals":{"format":"pourwright/1.0","pots":{}}}"#,
+    r#"{"calculate":"formula","formulas":["dusk","plane"]}"#,
+    r#"{"calculate":"formula","formulas":["dusk"],"book":{"format":"pourwright/1.0"}}"#,
+    r#"{"calculate":"formula","formulas":["dusk"]"#,
+];
+
+/// An open book or plan answers through its handle as in Rust, to the letter, and refuses with the same faults.
+#[test]
+fn requests_of_handles_are_answered_as_in_rust() {
+    let (book, core) = (load(BOOK), pourwright::document::LoadedBook::from_text(BOOK).unwrap());
+    let (plan, open) = (plan(&book, ORDERS), core.open_plan_text(ORDERS).unwrap());
+    let (mut of_books, mut of_plans) = (0, 0);
+    for request in REQUESTS {
+        let (found, wanted) = (of_book(&book, request), core.answer_text(request));
+        assert_eq!(found, wanted, "{request}");
+        of_books += usize::from(wanted.starts_with("{\"result\""));
+        let (found, wanted) = (of_plan(&plan, request), open.answer_text(request));
+        assert_eq!(found, wanted, "{request}");
+        of_plans += usize::from(wanted.starts_with("{\"result\""));
+    }
+    // A record needs a plan.
+    assert_eq!((of_books, of_plans), (3, 4));
+}
+
+/// A plan that was stored is the same plan again: its text, its sheet, its answers. So is one from an answer.
+#[test]
+fn a_plan_is_reopened() {
+    let book = load(BOOK);
+    let made = plan(&book, ORDERS);
+    let answer = of_book(&book, &format!(r#"{{"calculate":"plan","orders":{ORDERS}}}"#));
+    let answer = answer.strip_prefix("{\"result\":").unwrap().strip_suffix('}').unwrap();
+    for text in [&json(&made), answer] {
+        let again = reopen(text).map_err(|(_, error)| code(&error)).unwrap();
+        assert_eq!(json(&again), json(&made));
+        let sheet = |plan: &Plan| {
+            taken(ask(|out, _| pour_plan_sheet(Some(plan), Some(out), None, None)).ok().unwrap())
+        };
+        assert_eq!(sheet(&again), sheet(&made));
+        for request in REQUESTS {
+            assert_eq!(of_plan(&again, request), of_plan(&made, request), "{request}");
+        }
+    }
+}
+
+/// Why a text is not a plan is said as in Rust; nothing is opened.
+#[test]
+fn what_is_not_a_whole_plan_is_not_reopened() {
+    let whole = json(&plan(&load(BOOK), ORDERS));
+    let mut alone: serde_json::Value = serde_json::from_str(&whole).unwrap();
+    alone["made_from"] = serde_json::Value::Null;
+    for (text, wanted) in [
+        (&whole[..whole.len() - 1], "not-json"),
+        (ORDERS, "unknown-field"),
+        (&alone.to_string(), "plan-without-book"),
+    ] {
+        let Err((status, error)) = reopen(text) else { panic!("{wanted} is opened") };
+        assert_eq!(status, POUR_REFUSED);
+        let faults = pourwright::document::OpenPlan::from_text(text).unwrap_err().into_vec();
+        assert_eq!(pour_error_count(Some(&error)), faults.len());
+        assert!(faults.iter().any(|fault| fault.code == wanted), "{faults:?}");
+        assert_eq!(code(&error), faults[0].code);
+    }
+}
+
+#[test]
+fn one_plan_answers_many_threads() {
+    let plan = plan(&load(BOOK), ORDERS);
+    let first = of_plan(&plan, REQUESTS[3]);
+    thread::scope(|scope| {
+        for _ in 0..4 {
+            scope.spawn(|| {
+                for _ in 0..3 {
+                    assert_eq!(of_plan(&plan, REQUESTS[3]), first);
+                }
+            });
+        }
+    });
 }
 
 /// The state of the floating-point unit: here MXCSR.
@@ -124,7 +242,8 @@ mod float {
         number(&|out| pour_salt_for_density(236.6, 1.03, 2.165, 1.15, 0.01, omitted, out, None));
         // SAFETY: texts that end.
         number(&|out| unsafe { pour_convert(c"1/3 cup".as_ptr(), c"mL".as_ptr(), 0, out, None) });
-        let plan = json(&plan(book, ORDERS));
+        let made = plan(book, ORDERS);
+        let plan = json(&made) + &of_book(book, REQUESTS[2]) + &of_plan(&made, REQUESTS[3]);
         found.push(plan.bytes().fold(0, |sum: u64, byte| sum.wrapping_mul(31) + u64::from(byte)));
         found
     }

@@ -1,8 +1,8 @@
-//! Calls with documents: requests, and a book that is loaded once.
+//! Calls with documents: requests, and books and plans that are open.
 
-use pourwright::document::LoadedBook;
+use pourwright::document::{LoadedBook, OpenPlan};
 use pourwright::json::text;
-use pourwright::request;
+use pourwright::request::{self, Open};
 use pourwright::{Fault, Faults};
 use serde::Serialize;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -15,11 +15,10 @@ use crate::refused::Refused;
 /// All faults of the request.
 #[wasm_bindgen]
 pub fn calculate(request: &str) -> Result<String, Refused> {
-    let request = text::parse(request).and_then(|value| request::read(&value)).map_err(all)?;
-    write(&request.answer().map_err(all)?)
+    answer(request, Open::default())
 }
 
-/// A shop's book, read once for many plans.
+/// A shop's book, read once for many plans and requests.
 #[derive(Debug)]
 #[wasm_bindgen]
 pub struct Book(LoadedBook);
@@ -35,29 +34,72 @@ impl Book {
         LoadedBook::from_text(book).map(Self).map_err(all)
     }
 
-    /// The plan of a day, as the request `plan` gives it.
+    /// Does the calculation of a request, which leaves the book out.
     ///
     /// # Errors
-    /// All faults of the orders, or of the plan.
-    pub fn plan(&self, orders: &str) -> Result<String, Refused> {
-        write(&self.0.plan_text(orders).map_err(all)?)
+    /// All faults of the request.
+    pub fn request(&self, request: &str) -> Result<String, Refused> {
+        answer(request, (&self.0).into())
     }
 
-    /// The bench sheet of a day.
+    /// Plans a day.
     ///
     /// # Errors
     /// All faults of the orders, or of the plan.
-    pub fn sheet(&self, orders: &str) -> Result<String, Refused> {
-        Ok(self.0.plan_text(orders).map_err(all)?.sheet().to_string())
+    pub fn open(&self, orders: &str) -> Result<Plan, Refused> {
+        self.0.open_plan_text(orders).map(Plan).map_err(all)
+    }
+}
+
+/// A day's plan, with the book that it was made from.
+#[derive(Debug)]
+#[wasm_bindgen]
+pub struct Plan(OpenPlan);
+
+#[wasm_bindgen]
+impl Plan {
+    /// Opens a plan again.
+    ///
+    /// # Errors
+    /// All faults of the document; a plan without its book.
+    #[wasm_bindgen(constructor)]
+    pub fn new(plan: &str) -> Result<Self, Refused> {
+        OpenPlan::from_text(plan).map(Self).map_err(all)
     }
 
-    /// The notes to a day's plan.
+    /// Does the calculation of a request, which leaves the book and the plan out.
     ///
     /// # Errors
-    /// All faults of the orders, or of the plan.
-    pub fn notes(&self, orders: &str) -> Result<String, Refused> {
-        Ok(self.0.plan_text(orders).map_err(all)?.notes().to_string())
+    /// All faults of the request.
+    pub fn request(&self, request: &str) -> Result<String, Refused> {
+        answer(request, (&self.0).into())
     }
+
+    /// The plan, as the request `plan` gives it.
+    ///
+    /// # Errors
+    /// A result that cannot be written.
+    pub fn document(&self) -> Result<String, Refused> {
+        write(self.0.document())
+    }
+
+    /// The bench sheet.
+    #[must_use]
+    pub fn sheet(&self) -> String {
+        self.0.document().sheet().to_string()
+    }
+
+    /// The notes to it.
+    #[must_use]
+    pub fn notes(&self) -> String {
+        self.0.document().notes().to_string()
+    }
+}
+
+/// The answer to a request, with what is open.
+fn answer(request: &str, open: Open<'_>) -> Result<String, Refused> {
+    let request = text::parse(request).and_then(|value| request::read(&value)).map_err(all)?;
+    write(&request.answer_of(open).map_err(all)?)
 }
 
 fn write(answer: &impl Serialize) -> Result<String, Refused> {

@@ -25,5 +25,5 @@ mod refused;
 mod table;
 
 #[cfg(feature = "document")]
-pub use document::{Book, calculate};
+pub use document::{Book, Plan, calculate};
 pub use table::Table;

@@ -249,6 +249,60 @@ static void mixes(const pour_book *book)
     pour_mix_free(NULL);
 }
 
+/* A book and a plan that are open answer requests that leave them out; a plan that was stored is opened again. */
+static void open_ones(const pour_book *book, const pour_plan *plan)
+{
+    const char *formula = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\",\"plain\"],\"base_amount\":\"1 cup\"}";
+    const char *record = "{\"calculate\":\"record\",\"actuals\":{\"format\":\"pourwright/1.0\",\"pots\":{}}}";
+    const char *twice = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\"],\"book\":{\"format\":\"pourwright/1.0\"}}";
+    size_t formula_len = strlen(formula), record_len = strlen(record), len = 7777, stored_len;
+    char *of_book = NULL, *of_plan = NULL, *of_again = NULL, *stored = NULL, *no_text = NULL, *made_from;
+    pour_plan *again = NULL, *no_plan = NULL;
+
+    CHECK(pour_book_request(book, formula, formula_len, &of_book, &len, NULL) == POUR_OK);
+    CHECK(strncmp(of_book, "{\"result\":{\"calculate\":\"formula\",", 34) == 0 && strlen(of_book) == len);
+    CHECK(pour_plan_request(plan, formula, formula_len, &of_plan, NULL, NULL) == POUR_OK);
+    CHECK(strcmp(of_plan, of_book) == 0);
+    pour_string_free(of_book);
+    pour_string_free(of_plan);
+
+    CHECK(pour_plan_json(plan, &stored, &stored_len, NULL) == POUR_OK);
+    CHECK(pour_plan_from_json(stored, stored_len, &again, NULL) == POUR_OK);
+    CHECK(pour_plan_request(plan, record, record_len, &of_plan, &len, NULL) == POUR_OK);
+    CHECK(pour_plan_request(again, record, record_len, &of_again, NULL, NULL) == POUR_OK);
+    CHECK(strlen(of_plan) == len && strcmp(of_again, of_plan) == 0);
+    pour_string_free(of_plan);
+    pour_string_free(of_again);
+    pour_plan_free(again);
+
+    len = 7777;
+    FAILS(pour_book_request(NULL, formula, formula_len, &no_text, &len, error), POUR_NULL, "null-pointer", "/book");
+    FAILS(pour_book_request(book, NULL, 1, &no_text, &len, error), POUR_NULL, "null-pointer", "/json");
+    FAILS(pour_book_request(book, formula, formula_len, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
+    FAILS(pour_book_request(book, formula, SIZE_MAX, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_book_request(book, "\xff", 1, &no_text, &len, error), POUR_NOT_UTF8, "not-utf8", "/json");
+    FAILS(pour_book_request(book, formula, 3, &no_text, &len, error), POUR_REFUSED, "not-json", "");
+    FAILS(pour_book_request(book, twice, strlen(twice), &no_text, &len, error), POUR_REFUSED, "open-and-given", "/book");
+    FAILS(pour_book_request(book, record, record_len, &no_text, &len, error), POUR_REFUSED, "missing-field", "");
+    FAILS(pour_plan_request(NULL, record, record_len, &no_text, &len, error), POUR_NULL, "null-pointer", "/plan");
+    FAILS(pour_plan_request(plan, NULL, 1, &no_text, &len, error), POUR_NULL, "null-pointer", "/json");
+    FAILS(pour_plan_request(plan, record, record_len, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
+    FAILS(pour_plan_request(plan, record, SIZE_MAX, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_plan_request(plan, "\xff", 1, &no_text, &len, error), POUR_NOT_UTF8, "not-utf8", "/json");
+    FAILS(pour_plan_request(plan, "{}", 2, &no_text, &len, error), POUR_REFUSED, "missing-field", "");
+    FAILS(pour_plan_from_json(NULL, 1, &no_plan, error), POUR_NULL, "null-pointer", "/json");
+    FAILS(pour_plan_from_json(stored, stored_len, NULL, error), POUR_NULL, "null-pointer", "/plan");
+    FAILS(pour_plan_from_json(stored, SIZE_MAX, &no_plan, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_plan_from_json("\xff", 1, &no_plan, error), POUR_NOT_UTF8, "not-utf8", "/json");
+    FAILS(pour_plan_from_json(stored, stored_len - 1, &no_plan, error), POUR_REFUSED, "not-json", "");
+    made_from = strstr(stored, "\"made_from\"");
+    CHECK(made_from != NULL);
+    memcpy(made_from, "\"made_form\"", 11);
+    FAILS(pour_plan_from_json(stored, stored_len, &no_plan, error), POUR_REFUSED, "unknown-field", "/made_form");
+    CHECK(no_text == NULL && no_plan == NULL && len == 7777);
+    pour_string_free(stored);
+}
+
 static void documents(const char *book_json, size_t book_len, const char *orders, size_t orders_len)
 {
     const char *request = "{\"calculate\":\"convert\",\"amount\":\"1 1/4 cup\",\"to\":\"mL\"}";
@@ -269,6 +323,7 @@ static void documents(const char *book_json, size_t book_len, const char *orders
     CHECK(pour_book_from_json(book_json, book_len, &book, NULL) == POUR_OK);
     CHECK(pour_book_plan(book, orders, orders_len, &plan, NULL) == POUR_OK);
     mixes(book);
+    open_ones(book, plan);
 
     len = 7777;
     FAILS(pour_request(NULL, 5, &no_text, &len, error), POUR_NULL, "null-pointer", "/json");

@@ -91,6 +91,20 @@ void mixes(const pourwright::book &book) {
     CHECK(near(own.volume_ml(), 5.0));
 }
 
+void requests(const pourwright::book &book, const pourwright::plan &plan) {
+    const std::string formula = R"({"calculate":"formula","formulas":["dusk","plain"],"base_amount":"1 cup"})";
+    const std::string record = R"({"calculate":"record","actuals":{"format":"pourwright/1.0","pots":{}}})";
+    CHECK(book.request(formula).rfind(R"({"result":{"calculate":"formula",)", 0) == 0);
+    CHECK(plan.request(formula) == book.request(formula));
+    const pourwright::plan again = pourwright::plan::from_json(plan.json());
+    CHECK(again.json() == plan.json() && again.sheet() == plan.sheet() && again.notes() == plan.notes());
+    CHECK(again.request(record) == plan.request(record));
+    CHECK(thrown([&] { book.request(record); }) == POUR_REFUSED);
+    CHECK(thrown([&] { plan.request("{}"); }) == POUR_REFUSED);
+    CHECK(thrown([] { pourwright::plan::from_json("{}"); }) == POUR_REFUSED);
+    CHECK(thrown([] { pourwright::plan::from_json("\xff"); }) == POUR_NOT_UTF8);
+}
+
 void vectors(const std::string &requests_path, const std::string &answers_path) {
     std::ifstream requests(requests_path), answers(answers_path);
     std::string request, answer;
@@ -128,6 +142,7 @@ int main(int argc, char **argv) {
     CHECK(asked == R"({"result":{"calculate":"plan",)" + plan.json().substr(1) + "}");
     CHECK(thrown([&] { book.plan("[]"); }) == POUR_REFUSED);
     CHECK(thrown([] { pourwright::book("\xff"); }) == POUR_NOT_UTF8);
+    requests(book, plan);
     vectors(argv[3], argv[4]);
     if (failures != 0) std::cerr << "wrapper: " << failures << " checks failed\n";
     return failures != 0;

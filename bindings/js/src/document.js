@@ -4,44 +4,103 @@ import { jsonText } from './json.js'
 
 /** Does the calculation of a request: an object, or its JSON text. */
 export function calculate(request) {
-  const { calculate } = instance()
-  return JSON.parse(calculate(jsonText(request)))
+  return answered(instance(), 'calculate', request)
 }
 
-/** A shop's book, read once for many plans. */
-export class Book {
-  #book
+/** The objects of the module, until they are freed. */
+const handles = new WeakMap()
 
-  constructor(book) {
-    const { Book } = instance()
-    this.#book = new Book(jsonText(book))
+/** What a book and a plan have in common. */
+class Open {
+  constructor(handle) {
+    handles.set(this, handle)
   }
 
-  /** The plan of a day. */
-  plan(orders) {
-    return JSON.parse(this.#held().plan(jsonText(orders)))
-  }
-
-  /** The bench sheet of a day, as text. */
-  sheet(orders) {
-    return this.#held().sheet(jsonText(orders))
-  }
-
-  /** The notes to a day's plan, as text. */
-  notes(orders) {
-    return this.#held().notes(jsonText(orders))
+  /** Does the calculation of a request, which leaves out what is open. */
+  request(request) {
+    return answered(held(this), 'request', request)
   }
 
   /** Frees the memory. */
   free() {
-    this.#book?.free()
-    this.#book = undefined
-  }
-
-  #held() {
-    return this.#book ?? refuse('book-freed', '', 'The book has been freed.', 'Load it again: `new Book(document)`.')
+    handles.get(this)?.free()
+    handles.delete(this)
   }
 }
 
 // For engines with `using`.
-if (Symbol.dispose) Book.prototype[Symbol.dispose] = Book.prototype.free
+if (Symbol.dispose) Open.prototype[Symbol.dispose] = Open.prototype.free
+
+/** A shop's book, read once for many plans and requests. */
+export class Book extends Open {
+  constructor(book) {
+    const { Book } = instance()
+    super(new Book(jsonText(book)))
+  }
+
+  /** The plan of a day, open for requests. */
+  open(orders) {
+    return new Plan(held(this).open(jsonText(orders)))
+  }
+
+  /** The plan of a day. */
+  plan(orders) {
+    return once(this.open(orders), (plan) => plan.document())
+  }
+
+  /** The bench sheet of a day, as text. */
+  sheet(orders) {
+    return once(this.open(orders), (plan) => plan.sheet())
+  }
+
+  /** The notes to a day's plan, as text. */
+  notes(orders) {
+    return once(this.open(orders), (plan) => plan.notes())
+  }
+}
+
+/** A day's plan, with the book that it was made from. */
+export class Plan extends Open {
+  /** Opens a plan again: its document, or the JSON text of that. */
+  static from(document) {
+    const { Plan: Handle } = instance()
+    return new Plan(new Handle(jsonText(document)))
+  }
+
+  /** The plan as data, complete: to be stored, and opened again. */
+  document() {
+    return JSON.parse(held(this).document())
+  }
+
+  /** The bench sheet, as text. */
+  sheet() {
+    return held(this).sheet()
+  }
+
+  /** The notes to it, as text. */
+  notes() {
+    return held(this).notes()
+  }
+}
+
+function answered(asked, call, request) {
+  return JSON.parse(asked[call](jsonText(request)))
+}
+
+function held(open) {
+  const handle = handles.get(open)
+  if (handle !== undefined) return handle
+  if (open instanceof Plan) {
+    refuse('plan-freed', '', 'The plan has been freed.', 'Open it again: `Plan.from(document)`.')
+  }
+  refuse('book-freed', '', 'The book has been freed.', 'Load it again: `new Book(document)`.')
+}
+
+/** What `read` reads from a plan, which is then freed. */
+function once(plan, read) {
+  try {
+    return read(plan)
+  } finally {
+    plan.free()
+  }
+}

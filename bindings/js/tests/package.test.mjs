@@ -3,12 +3,13 @@ import assert from 'node:assert/strict'
 import { spawnSync } from 'node:child_process'
 import { describe, test } from 'node:test'
 
-import init, { Book, calculate, convert } from 'pourwright'
+import init, { Book, Plan, calculate, convert } from 'pourwright'
 import { book, orders, read, refused } from './support.mjs'
 
 test('before it is loaded every call throws not-ready', async () => {
   assert.equal(refused(() => calculate('{}')).code, 'not-ready')
   assert.equal(refused(() => new Book(book)).code, 'not-ready')
+  assert.equal(refused(() => Plan.from('{}')).code, 'not-ready')
   await init()
 })
 
@@ -75,11 +76,71 @@ describe('documents', () => {
     shop.free()
     shop.free()
     assert.equal(refused(() => shop.plan(orders)).code, 'book-freed')
-    assert.equal(refused(() => shop.sheet(orders)).code, 'book-freed')
+    for (const call of ['open', 'sheet', 'notes', 'request']) {
+      assert.equal(refused(() => shop[call](orders)).code, 'book-freed')
+    }
     if (Symbol.dispose) {
       const disposed = new Book(book)
       disposed[Symbol.dispose]()
       assert.equal(refused(() => disposed.plan(orders)).code, 'book-freed')
+    }
+  })
+})
+
+describe('what is open', () => {
+  const record = { calculate: 'record', actuals: { format: 'pourwright/1.0', pots: {} } }
+  const formula = { calculate: 'formula', formulas: ['dusk', 'plain'], base_amount: '1 cup' }
+
+  test('a book answers requests that leave it out', () => {
+    const shop = new Book(book)
+    assert.deepEqual(shop.request(formula), calculate({ ...formula, book }))
+    assert.deepEqual(shop.request(JSON.stringify(formula)), shop.request(formula))
+    assert.equal(shop.request({ calculate: 'convert', amount: '1 cup', to: 'mL' }).value, 236.5882365)
+    const twice = refused(() => shop.request({ ...formula, book }))
+    assert.deepEqual([twice.code, twice.path], ['open-and-given', '/book'])
+    assert.equal(refused(() => shop.request(record)).code, 'missing-field')
+    assert.equal(refused(() => shop.request({ ...formula, base_amount: NaN })).code, 'not-json')
+  })
+
+  test('a plan answers with its book, also when that was freed', () => {
+    const shop = new Book(book)
+    const plan = shop.open(orders)
+    const wanted = calculate({ ...record, book, plan: shop.plan(orders) })
+    shop.free()
+    assert.deepEqual(plan.request(record), wanted)
+    assert.deepEqual(plan.request(formula), calculate({ ...formula, book }))
+    const twice = refused(() => plan.request({ ...record, plan: plan.document() }))
+    assert.deepEqual([twice.code, twice.path], ['open-and-given', '/plan'])
+  })
+
+  test('a plan that was stored is opened again', () => {
+    const shop = new Book(book)
+    const plan = shop.open(orders)
+    assert.deepEqual(plan.document(), shop.plan(orders))
+    assert.deepEqual([plan.sheet(), plan.notes()], [shop.sheet(orders), shop.notes(orders)])
+    const asked = shop.request({ calculate: 'plan', orders })
+    for (const stored of [JSON.stringify(plan.document()), plan.document(), asked]) {
+      const again = Plan.from(stored)
+      assert.deepEqual(again.document(), plan.document())
+      assert.deepEqual([again.sheet(), again.notes()], [plan.sheet(), plan.notes()])
+      assert.deepEqual(again.request(record), plan.request(record))
+      again.free()
+    }
+    const alone = { ...plan.document(), made_from: null }
+    assert.equal(refused(() => Plan.from(alone)).code, 'plan-without-book')
+    assert.equal(refused(() => Plan.from('{')).code, 'not-json')
+  })
+
+  test('a plan is freed once, and refuses calls afterwards', () => {
+    const plan = new Book(book).open(orders)
+    plan.free()
+    plan.free()
+    for (const call of ['document', 'sheet', 'notes']) assert.equal(refused(() => plan[call]()).code, 'plan-freed')
+    assert.equal(refused(() => plan.request(record)).code, 'plan-freed')
+    if (Symbol.dispose) {
+      const disposed = new Book(book).open(orders)
+      disposed[Symbol.dispose]()
+      assert.equal(refused(() => disposed.sheet()).code, 'plan-freed')
     }
   })
 })

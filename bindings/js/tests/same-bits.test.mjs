@@ -5,7 +5,7 @@ import { once } from 'node:events'
 import { test } from 'node:test'
 import { Worker } from 'node:worker_threads'
 
-import init, { Book, calculate } from 'pourwright'
+import init, { Book, Plan, calculate } from 'pourwright'
 import { answered, book, orders } from './support.mjs'
 import { native } from './table.mjs'
 import { compareVectors } from './vectors.mjs'
@@ -66,6 +66,36 @@ test('a book that is read once', () => {
     const answer = answered(() => ({ calculate: 'plan', ...shop.plan(request.orders) }))
     assert.deepStrictEqual(answer, answers[index])
   }
+})
+
+test('open books and plans, each request through its handle', () => {
+  const shop = new Book(book)
+  const plan = shop.open(orders)
+  const given = { book, plan: plan.document() }
+  const formula = { calculate: 'formula', formulas: ['dusk', 'plain'], base_amount: '1/3 cup' }
+  const record = { calculate: 'record', actuals: { format: 'pourwright/1.0', pots: {} } }
+  const [made, unknown, recorded] = native([
+    { ...formula, book },
+    { ...formula, formulas: ['dusk', 'plane'], book },
+    { ...record, ...given },
+  ])
+  for (const open of [shop, plan]) {
+    assert.deepStrictEqual(
+      answered(() => open.request(formula)),
+      made,
+    )
+    assert.deepStrictEqual(
+      answered(() => open.request({ ...formula, formulas: ['dusk', 'plane'] })),
+      unknown,
+    )
+  }
+  for (const open of [plan, Plan.from(given.plan)]) {
+    assert.deepStrictEqual(
+      answered(() => open.request(record)),
+      recorded,
+    )
+  }
+  assert.ok(made.result && unknown.faults && recorded.result)
 })
 
 test('tests/vectors', () => compareVectors((requests) => requests.map((request) => answered(() => calculate(request)))))

@@ -1,6 +1,7 @@
 // What the types let pass, and what they do not: compiled with `tsc --strict`, never run.
 import init, {
   Book,
+  Plan,
   PourwrightError,
   calculate,
   columns,
@@ -11,7 +12,7 @@ import init, {
   type BookDocument,
   type Fault,
   type OrdersDocument,
-  type Plan,
+  type PlanDocument,
   type Requests,
 } from 'pourwright'
 import initScalar, * as scalar from 'pourwright/scalar'
@@ -49,11 +50,19 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   }
   {
     using shop = new Book(book)
-    const plan: Plan = shop.plan(orders)
+    const plan: PlanDocument = shop.plan(orders)
     const weighs: string[] = plan.pots.flatMap((pot) =>
       pot.stages.flatMap((stage) => stage.weigh.map((way) => way.material)),
     )
     console.log(shop.sheet(JSON.stringify(orders)), weighs)
+    const mass: number = shop.request({ calculate: 'formula', formulas: ['body'] }).mass.value
+    using open: Plan = shop.open(orders)
+    using again = Plan.from(open.document())
+    const day: string | null | undefined = again.request({
+      calculate: 'record',
+      actuals: { format: 'pourwright/1.0', pots: {} },
+    }).day
+    console.log(mass, day, again.sheet(), again.notes(), Plan.from(JSON.stringify(plan)))
   }
   try {
     new Book('{}')
@@ -120,6 +129,15 @@ export function wrong(): void {
   scalar.shots({ pieces: 24, cavities: 4, reject: 0.1 })
   // @ts-expect-error a book has more than its format
   new Book({ format: 'pourwright/1.0' })
+  const shop = new Book('{}')
+  // @ts-expect-error a plan is opened by `from`, or by its book
+  new Plan('{}')
+  // @ts-expect-error the book is open
+  shop.request({ calculate: 'formula', formulas: ['body'], book: {} as BookDocument })
+  // @ts-expect-error the plan is open
+  Plan.from('{}').request({ calculate: 'record', actuals: {}, plan: {} as PlanDocument })
+  // @ts-expect-error there is no such calculation
+  shop.request({ calculate: 'nothing' })
   // @ts-expect-error not a kind of material
   const material: BookDocument['materials'] = { x: { kind: 'glue' } }
   console.log(material)

@@ -9,9 +9,12 @@ const target = new URL('../types/documents.d.ts', import.meta.url)
 const HEADER = `// Made from the JSON Schemas in core/schema by tools/types.mjs: change those.
 `
 
+/** The name of a definition among the types, where `Plan` is the class. */
+const renamed = (name) => (name === 'Plan' ? 'PlanDocument' : name)
+
 const definitions = {}
 const { request, answer, plan } = read('request', 'answer', 'plan')
-define('Plan', withoutDefinitions(plan))
+define('PlanDocument', withoutDefinitions(plan))
 
 // A request or a response is identified by its \`calculate\`: each gets a type of its own, and a table of both by name.
 const requests = variants(request.oneOf)
@@ -46,7 +49,7 @@ const text = [
     named(calculation, 'Request'),
   ),
   table('Responses', 'The response of every calculation, by its name.', responses, (calculation, schema) => {
-    const type = calculation === 'plan' ? 'Plan' : schema.$ref.split('/').pop()
+    const type = calculation === 'plan' ? 'PlanDocument' : schema.$ref.split('/').pop()
     return `${type} & { calculate: '${calculation}' }`
   }),
 ].join('\n')
@@ -80,7 +83,7 @@ function read(...names) {
   return Object.fromEntries(
     names.map((name) => {
       const schema = JSON.parse(readFileSync(new URL(`${name}.json`, schemas), 'utf8'))
-      for (const [key, definition] of Object.entries(schema.$defs)) define(key, definition)
+      for (const [key, definition] of Object.entries(schema.$defs)) define(renamed(key), definition)
       return [name, schema]
     }),
   )
@@ -119,7 +122,7 @@ function adapted(schema) {
   const entries = Object.entries(schema).map(([key, value]) => [
     key,
     key === '$ref'
-      ? value.replace('#/$defs/', '#/definitions/')
+      ? `#/definitions/${renamed(value.replace('#/$defs/', ''))}`
       : key === 'examples' || key === 'enum'
         ? value
         : adapted(value),

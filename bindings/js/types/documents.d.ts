@@ -2648,7 +2648,7 @@ export interface ParcelItem {
  * A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
  * again to the same bits.
  */
-export interface Plan {
+export interface PlanDocument {
   /**
    * Assumptions, for what the book does not state.
    */
@@ -6121,7 +6121,7 @@ export interface RecordRequest {
   /**
    * The plan of the day, as the library made it. Unit: none; a plan.
    */
-  plan: Plan
+  plan: PlanDocument
 }
 /**
  * Fix for a pot that came out wrong.
@@ -6289,6 +6289,6 @@ export interface Responses {
   'color-match': ColorMatchResponse & { calculate: 'color-match' }
   'correct': CorrectResponse & { calculate: 'correct' }
   'leftovers': LeftoversResponse & { calculate: 'leftovers' }
-  'plan': Plan & { calculate: 'plan' }
+  'plan': PlanDocument & { calculate: 'plan' }
   'record': RecordResponse & { calculate: 'record' }
 }

@@ -1,5 +1,5 @@
 /// <reference lib="esnext.disposable" />
-import type { BookDocument, OrdersDocument, Plan, Requests, Responses } from './documents.js'
+import type { BookDocument, OrdersDocument, PlanDocument, Requests, Responses } from './documents.js'
 
 export type * from './documents.js'
 export * from './scalar.js'
@@ -16,7 +16,7 @@ export function calculate<C extends Calculation>(request: Requests[C] & { calcul
 /** The same from JSON text, in which duplicate keys are found too. */
 export function calculate(request: string): Responses[Calculation]
 
-/** A shop's book, read once for many plans. It uses memory until it is freed. */
+/** A shop's book, read once for many plans and requests. It uses memory until it is freed. */
 export class Book {
   /**
    * Reads a book: the document, or its JSON text, in which duplicate keys are found too.
@@ -24,10 +24,22 @@ export class Book {
    */
   constructor(book: BookDocument | string)
   /**
-   * The plan of a day, as the request `plan` gives it.
+   * Does the calculation of a request, which leaves `book` out.
+   * @throws {PourwrightError} with all faults of the request
+   */
+  request<C extends Calculation>(request: Requests[C] & { calculate: C; book?: undefined }): Responses[C]
+  /** The same from JSON text, in which duplicate keys are found too. */
+  request(request: string): Responses[Calculation]
+  /**
+   * The plan of a day, open for requests. Free it.
    * @throws {PourwrightError} with all faults of the orders, or of the plan
    */
-  plan(orders: OrdersDocument | string): Plan
+  open(orders: OrdersDocument | string): Plan
+  /**
+   * The plan of a day as data, as the request `plan` gives it.
+   * @throws {PourwrightError} with all faults of the orders, or of the plan
+   */
+  plan(orders: OrdersDocument | string): PlanDocument
   /**
    * The bench sheet of a day: text, at most 80 columns wide.
    * @throws {PourwrightError} with all faults of the orders, or of the plan
@@ -39,7 +51,35 @@ export class Book {
    * @throws {PourwrightError} with all faults of the orders, or of the plan
    */
   notes(orders: OrdersDocument | string): string
-  /** Frees the memory; the book cannot be used any more. */
+  /** Frees the memory; the book cannot be used any more. Its plans can. */
+  free(): void
+  [Symbol.dispose](): void
+}
+
+/** A day's plan with the book that it was made from, open for requests. It uses memory until it is freed. */
+export class Plan {
+  private constructor()
+  /**
+   * Opens a plan again: its document, or the JSON text of that.
+   * @throws {PourwrightError} with all faults of the document, or because it has no `made_from`
+   */
+  static from(document: PlanDocument | string): Plan
+  /**
+   * Does the calculation of a request, which leaves `book` and `plan` out.
+   * @throws {PourwrightError} with all faults of the request
+   */
+  request<C extends Calculation>(
+    request: Requests[C] & { calculate: C; book?: undefined; plan?: undefined },
+  ): Responses[C]
+  /** The same from JSON text, in which duplicate keys are found too. */
+  request(request: string): Responses[Calculation]
+  /** The plan as data, complete: store it as JSON, and open it again with `Plan.from`. */
+  document(): PlanDocument
+  /** The bench sheet: text, at most 80 columns wide. */
+  sheet(): string
+  /** The notes to it: text, at most 80 columns wide. */
+  notes(): string
+  /** Frees the memory; the plan cannot be used any more. */
   free(): void
   [Symbol.dispose](): void
 }

@@ -110,6 +110,23 @@ def test_broken_books(data: st.DataObject) -> None:
 
 
 @seed(20270302)
+@settings(fixed, max_examples=100)
+@given(st.data())
+def test_broken_plans(data: st.DataObject) -> None:
+    """A plan that was changed is refused, or is whatever it says."""
+    plan = pw.Book((DEMO / "book.json").read_bytes()).plan((DEMO / "orders.json").read_bytes())
+    broken = data.draw(st.composite(mutated)(plan.to_dict()))
+    try:
+        again = pw.Plan.from_json(broken)
+        assert again.sheet()
+        assert finite(again.request("record", actuals={"format": "pourwright/1.0", "pots": {}}))
+    except pw.PourwrightError as error:
+        assert error.faults and error.code != "panic"
+    except TypeError:
+        assert not isinstance(broken, dict)
+
+
+@seed(20270302)
 @fixed
 @given(st.lists(st.tuples(numbers, numbers, numbers, numbers), max_size=20))
 def test_any_columns(rows: list[tuple[float, float, float, float]]) -> None:

@@ -131,6 +131,85 @@ def test_the_parts_of_a_plan_have_types(demo_book: bytes, demo_orders: bytes) ->
     assert set(plan) == set(documents.PlanDocument.__annotations__)
 
 
+ACTUALS = {"format": "pourwright/1.0", "pots": {}}
+
+
+def test_an_open_book_answers(shop: dict[str, Any]) -> None:
+    asked: dict[str, Any] = {"formulas": ["sky", "body"], "base_amount": "1 1/2 cup"}
+    book = pw.Book(shop)
+    expected = pw.calculate("formula", book=shop, **asked)
+    assert book.request("formula", **asked) == expected
+    assert book.request({"calculate": "formula", **asked}) == expected
+    assert book.request({"calculate": "formula"}, **asked, overlap=None) == expected
+    assert json.loads(book.answer_text(json.dumps({"calculate": "formula", **asked}))) == {"result": expected}
+    assert book.request("convert", amount="1 cup", to="mL")["value"] == 236.5882365
+    misuses: list[tuple[dict[str, Any], str, str]] = [
+        ({"calculate": "formula", **asked, "book": shop}, "open-and-given", "/book"),
+        ({"calculate": "record", "actuals": ACTUALS}, "missing-field", ""),
+        ({"calculate": "formula", "formulas": ["skye"]}, "unknown-name", "/formulas/0"),
+    ]
+    for request, code, path in misuses:
+        with pytest.raises(pw.PourwrightError) as caught:
+            book.request(request)
+        assert (caught.value.code, caught.value.path) == (code, path)
+        assert json.loads(book.answer_text(json.dumps(request)))["faults"][0]["code"] == code
+    with pytest.raises(TypeError, match="not list"):
+        book.request([])  # type: ignore[call-overload]
+    book.close()
+    for ask in (lambda: book.request("formula", **asked), lambda: book.answer_text("{}")):
+        with pytest.raises(ValueError, match="The book is closed"):
+            ask()
+
+
+def test_an_open_plan_answers(shop: dict[str, Any], orders: dict[str, Any]) -> None:
+    with pw.Book(shop) as book:
+        plan = book.plan(orders)
+        expected = pw.calculate("record", book=shop, plan=plan, actuals=ACTUALS)
+    # It does not need its book any more.
+    assert plan.request("record", actuals=ACTUALS) == expected
+    request = json.dumps({"calculate": "record", "actuals": ACTUALS})
+    assert json.loads(plan.answer_text(request)) == {"result": expected}
+    assert plan.request("formula", formulas=["sky"]) == pw.Book(shop).request("formula", formulas=["sky"])
+    with pytest.raises(pw.PourwrightError) as caught:
+        plan.request("record", actuals=ACTUALS, plan=plan)
+    assert (caught.value.code, caught.value.path) == ("open-and-given", "/plan")
+
+
+def test_a_plan_is_opened_again(demo_book: bytes, demo_orders: bytes, tmp_path: Path) -> None:
+    book = pw.Book(demo_book)
+    plan = book.plan(demo_orders)
+    record = plan.request("record", actuals=ACTUALS)
+    stored = tmp_path / "today.json"
+    stored.write_text(plan.json(), "utf-8")
+    made = book.request("plan", orders=json.loads(demo_orders))
+    forms: list[pw.Document] = [stored, plan.json(), plan, plan.to_dict(), made]
+    for document in forms:
+        again = pw.Plan.from_json(document)
+        assert (again.json(), again.sheet(), again.notes()) == (plan.json(), plan.sheet(), plan.notes())
+        assert again.request("record", actuals=ACTUALS) == record
+    whole = json.loads(plan.json())
+    refused: list[tuple[pw.Document, str]] = [
+        ("{}", "wrong-type"),
+        ("today.json", "not-json"),
+        ({**whole, "made_from": None}, "plan-without-book"),
+        ({**whole, "pot": 1}, "unknown-field"),
+    ]
+    for document, code in refused:
+        with pytest.raises(pw.PourwrightError) as caught:
+            pw.Plan.from_json(document)
+        assert code in {fault.code for fault in caught.value.faults}
+    with pytest.raises(FileNotFoundError):
+        pw.Plan.from_json(tmp_path / "none.json")
+
+
+def test_the_answers_of_open_ones_have_types(shop: dict[str, Any], orders: dict[str, Any]) -> None:
+    """What mypy knows of them; it fails there."""
+    book = pw.Book(shop)
+    assert_type(book.request("formula", formulas=["sky"]), documents.FormulaAnswer)
+    assert_type(book.plan(orders).request("record", actuals=ACTUALS), documents.RecordAnswer)
+    assert_type(book.request({"calculate": "formula"}, formulas=["sky"]), dict[str, Any])
+
+
 def test_sheet(demo_book: bytes, demo_orders: bytes) -> None:
     book = pw.Book(demo_book)
     sheet = book.sheet(demo_orders)
@@ -179,6 +258,8 @@ def test_books_plans_and_conversions_are_copied(
     kept = again(again(plan))
     assert isinstance(kept, pw.Plan) and kept == plan
     assert (kept.json(), kept.sheet(), repr(kept)) == (plan.json(), plan.sheet(), repr(plan))
+    assert kept.request("record", actuals=ACTUALS) == plan.request("record", actuals=ACTUALS)
+    assert again(kept).request("record", actuals=ACTUALS) == plan.request("record", actuals=ACTUALS)
     way = again(pw.Conversion("cup", "mL", measures="metric"))
     assert way(1.0) == 250.0 and repr(way) == "Conversion('cup', 'mL', measures='metric')"
 
@@ -276,7 +357,8 @@ def test_nothing_leaks(shop: dict[str, Any], orders: dict[str, Any]) -> None:
     def rounds(count: int) -> int:
         for _ in range(count):
             book = pw.Book(shop)
-            book.plan(orders).json()
+            plan = book.plan(orders)
+            pw.Plan.from_json(plan.json()).request("record", actuals=ACTUALS)
             pw.Mix.of_book(book).add("base", 1.0)
             with pytest.raises(pw.PourwrightError):
                 pw.calculate("convert", amount="6 oz", to="g")

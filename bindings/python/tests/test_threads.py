@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import copy
 import sys
 import threading
 import time
@@ -68,6 +69,17 @@ def test_one_book_in_many_threads(demo_book: bytes, demo_orders: bytes) -> None:
     alone = book.plan(demo_orders).json()
     with ThreadPoolExecutor(8) as pool:
         assert set(pool.map(lambda _: book.plan(demo_orders).json(), range(32))) == {alone}
+
+
+def test_one_plan_in_many_threads(demo_book: bytes, demo_orders: bytes) -> None:
+    """Also a copy, which the first request opens."""
+    request = '{"calculate":"record","actuals":{"format":"pourwright/1.0","pots":{}}}'
+    plan = pw.Book(demo_book).plan(demo_orders)
+    alone = plan.answer_text(request)
+    assert alone.startswith('{"result":')
+    for one in (plan, copy.copy(plan)):
+        with ThreadPoolExecutor(8) as pool:
+            assert set(pool.map(lambda _, one=one: one.answer_text(request), range(32))) == {alone}
 
 
 def test_a_book_that_is_closed_under_way(demo_book: bytes, demo_orders: bytes) -> None:

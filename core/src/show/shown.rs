@@ -67,9 +67,11 @@ showable! {
 }
 
 impl<Q: Showable> Shown<Q> {
-    /// `quantity` with its text.
+    /// `quantity` with its text. The quantity is what a document of it gives back, to the bit: at most one rounding away, so
+    /// that a plan answers as it does when it is stored and read again.
     #[must_use]
     pub fn new(quantity: Q, text: impl Into<String>) -> Self {
+        let quantity = Q::from_shown(quantity.shown_value());
         Self { quantity, text: text.into(), other: None }
     }
 
@@ -171,5 +173,33 @@ mod document {
             faults.push(node.child("unit", &unit).mismatch(&format!("\"{wanted}\"")));
         }
         (text, other, value)
+    }
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::{Showable, Shown};
+    use crate::quantity::{
+        Mass, MassDensity, Pressure, ThermodynamicTemperature, Velocity, Volume,
+    };
+
+    /// Whether a quantity that is written and read again is the same, and is written the same.
+    fn kept<Q: Showable + PartialEq>(si: f64) -> bool {
+        let shown = Shown::new(Q::from_si(si), "");
+        let text = serde_json::to_string(&shown).unwrap();
+        let again: Shown<Q> = serde_json::from_str(&text).unwrap();
+        let written = Q::from_si(si).shown_value().to_bits();
+        again == shown && again.quantity.shown_value().to_bits() == written
+    }
+
+    proptest! {
+        #[test]
+        fn a_quantity_is_what_its_document_gives_back(x in 1e-6..1e3_f64) {
+            prop_assert!(kept::<Mass>(x) && kept::<Volume>(x) && kept::<MassDensity>(x * 1e3));
+            prop_assert!(kept::<Pressure>(x * 1e3) && kept::<Velocity>(x));
+            prop_assert!(kept::<ThermodynamicTemperature>(x));
+        }
     }
 }

@@ -11,6 +11,14 @@ pub(crate) const BOOK: &str = include_str!("../../../core/examples/demo/book.jso
 /// The demo day's orders.
 pub(crate) const ORDERS: &str = include_str!("../../../core/examples/demo/orders.json");
 
+/// A request that needs a book.
+pub(crate) const FORMULA: &str =
+    r#"{"calculate":"formula","formulas":["dusk","plain"],"base_amount":"1 cup"}"#;
+
+/// A request that needs a plan and its book.
+pub(crate) const RECORD: &str =
+    r#"{"calculate":"record","actuals":{"format":"pourwright/1.0","pots":{}}}"#;
+
 /// The result of a call, or the error of which [`check_error`] has seen that it is whole.
 pub(crate) fn ask<T>(
     call: impl FnOnce(&mut MaybeUninit<T>, &mut MaybeUninit<Box<Error>>) -> i32,
@@ -81,6 +89,32 @@ pub(crate) fn plan(book: Option<&Book>, text: &[u8]) -> Result<Box<Plan>, Box<Er
     ask(|out, error| unsafe {
         pour_book_plan(book, text.as_ptr().cast(), text.len(), Some(out), Some(error))
     })
+}
+
+/// Opens a plan again.
+pub(crate) fn reopen(text: &[u8]) -> Result<Box<Plan>, Box<Error>> {
+    // SAFETY: the text is as long as said.
+    ask(|out, error| unsafe {
+        pour_plan_from_json(text.as_ptr().cast(), text.len(), Some(out), Some(error))
+    })
+}
+
+/// The answer to a request of an open book.
+pub(crate) fn ask_book(book: Option<&Book>, text: &[u8]) -> Result<String, Box<Error>> {
+    // SAFETY: the text is as long as said.
+    let answer = ask(|out, error| unsafe {
+        pour_book_request(book, text.as_ptr().cast(), text.len(), Some(out), None, Some(error))
+    });
+    answer.map(taken)
+}
+
+/// The answer to a request of an open plan.
+pub(crate) fn ask_plan(plan: Option<&Plan>, text: &[u8]) -> Result<String, Box<Error>> {
+    // SAFETY: the text is as long as said.
+    let answer = ask(|out, error| unsafe {
+        pour_plan_request(plan, text.as_ptr().cast(), text.len(), Some(out), None, Some(error))
+    });
+    answer.map(taken)
 }
 
 /// The sheet of a plan, and the plan as JSON.

@@ -5,9 +5,11 @@ use std::sync::OnceLock;
 use pourwright::request::answer_text;
 use pourwright_ffi::*;
 
-use super::call::{BOOK, ORDERS, ask, error_json, load, plan, read_plan, taken};
+use super::call::{
+    BOOK, ORDERS, RECORD, ask, ask_book, ask_plan, error_json, load, plan, read_plan, reopen, taken,
+};
 
-/// Sends `text` to each call that reads a document: as a request, a book, an order list.
+/// Sends `text` to each call that reads a document: as a request, a book, an order list, a plan.
 ///
 /// # Panics
 /// Where a call fails without a fault, gives what is no JSON, or answers a request otherwise than the core does.
@@ -15,6 +17,7 @@ pub fn any_text(text: &[u8]) {
     as_request(text);
     as_book(text);
     as_orders(text);
+    as_plan(text);
 }
 
 fn as_request(text: &[u8]) {
@@ -30,6 +33,7 @@ fn as_request(text: &[u8]) {
         }
         Err(error) => assert_eq!(Ok(error_json(&error)), wanted),
     }
+    let _ = ask_book(Some(demo()), text);
 }
 
 fn as_book(text: &[u8]) {
@@ -42,17 +46,31 @@ fn as_book(text: &[u8]) {
 }
 
 fn as_orders(text: &[u8]) {
-    static DEMO: OnceLock<Box<Book>> = OnceLock::new();
-    let book = DEMO.get_or_init(|| load(BOOK.as_bytes()).map_err(|e| error_json(&e)).unwrap());
-    if let Ok(plan) = plan(Some(book), text) {
+    if let Ok(plan) = plan(Some(demo()), text) {
         check_plan(plan);
     }
 }
 
-/// A plan can be printed, and its JSON read.
+/// A plan that was changed may be opened, and then is whatever it says: it prints, and answers or refuses.
+fn as_plan(text: &[u8]) {
+    if let Ok(plan) = reopen(text) {
+        let _ = ask_plan(Some(&plan), RECORD.as_bytes());
+        let _ = read_plan(Some(&plan)).map_err(|error| error_json(&error)).unwrap();
+        pour_plan_free(Some(plan));
+    }
+}
+
+fn demo() -> &'static Book {
+    static DEMO: OnceLock<Box<Book>> = OnceLock::new();
+    DEMO.get_or_init(|| load(BOOK.as_bytes()).map_err(|e| error_json(&e)).unwrap())
+}
+
+/// A plan can be printed, and its JSON opened again as the same plan.
 fn check_plan(plan: Box<Plan>) {
     let (sheet, json) = read_plan(Some(&plan)).map_err(|error| error_json(&error)).unwrap();
     assert!(sheet.contains("ORDER OF WORK"), "{sheet}");
-    assert!(serde_json::from_str::<serde_json::Value>(&json).unwrap().is_object());
+    let again = reopen(json.as_bytes()).map_err(|error| error_json(&error)).unwrap();
+    assert_eq!(read_plan(Some(&again)).ok(), Some((sheet, json)));
+    pour_plan_free(Some(again));
     pour_plan_free(Some(plan));
 }

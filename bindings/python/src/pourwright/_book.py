@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import os
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Any, final
@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any, final
 from ._call import checked, handed_out
 from ._document import Document, named, read, to_json
 from ._native import ffi, lib
-from .documents import PlanDocument, PlanItem
+from .documents import Calculate, PlanDocument, PlanItem
 
 
 def answer_text(request: str | bytes | bytearray | memoryview) -> str:
@@ -20,10 +20,15 @@ def answer_text(request: str | bytes | bytearray | memoryview) -> str:
 
     The text is the same at every door. A faulty request does not raise; its faults are in the answer.
     """
+    return _answer_text(request, lib.pour_request)
+
+
+def _answer_text(request: str | bytes | bytearray | memoryview, call: Callable[..., int], *handle: Any) -> str:
+    """Answers a request given as JSON text, of the book or plan of a `handle` if there is one."""
     text = to_json(request)
     out, length = ffi.new("char **"), ffi.new("size_t *")
     error = ffi.new("pour_error **")
-    if lib.pour_request(text, len(text), out, length, error):
+    if call(*handle, text, len(text), out, length, error):
         made = ffi.gc(error[0], lib.pour_error_free)
         faults: str = ffi.string(lib.pour_error_json(made)).decode("utf-8")
         return faults
@@ -53,39 +58,88 @@ def calculate(request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, A
     Raises:
         PourwrightError: All faults of the request, with paths into it.
     """
+    return _answer(request, fields, lib.pour_request)
+
+
+def _answer(
+    request: str | Mapping[str, Any], fields: Mapping[str, Any], call: Callable[..., int], *handle: Any
+) -> dict[str, Any]:
+    """Does one calculation, of the book or plan of a `handle` if there is one."""
     known: Mapping[str, Any] = {"calculate": request} if isinstance(request, str) else request
     if not isinstance(known, Mapping):
         kind = type(request).__name__
         raise TypeError(f"request must be the name of a calculation, or a mapping, not {kind}.")
     text = to_json({**known, **named(fields.items())})
-    result: dict[str, Any] = json.loads(handed_out(lib.pour_request, text, len(text)))["result"]
+    result: dict[str, Any] = json.loads(handed_out(call, *handle, text, len(text)))["result"]
     return result
+
+
+def _reopened(text: bytes) -> Any:
+    """The handle of a plan from its JSON text."""
+    out = ffi.new("pour_plan **")
+    checked(lib.pour_plan_from_json, text, len(text), out)
+    return ffi.gc(out[0], lib.pour_plan_free)
 
 
 @final
 class Plan(Mapping[str, Any]):
     """A day's plan: a mapping as in ``core/schema/plan.json``, and a bench sheet.
 
-    It is complete, never changes, and does not need its book any more. ``plan["pots"]`` returns a new copy each time.
-    Show its ``cautions`` to the person who pours.
+    It is complete, with the book that it was made from, never changes, and any number of threads may use it at once.
+    ``plan["pots"]`` returns a new copy each time. Show its ``cautions`` to the person who pours.
 
     >>> plan = book.plan(orders)                  # doctest: +SKIP
     >>> print(plan.sheet())                       # doctest: +SKIP
     >>> [pot["cup"]["text"] for pot in plan["pots"]]   # doctest: +SKIP
+    >>> Path("today.json").write_text(plan.json())     # doctest: +SKIP
+    >>> plan = Plan.from_json(Path("today.json"))      # doctest: +SKIP
+    >>> record = plan.request("record", actuals=actuals)   # doctest: +SKIP
     """
 
     __slots__ = ("_handle", "_json", "_notes", "_sheet", "_texts")
 
     def __init__(self, handle: Any) -> None:
-        """Plans are made by :meth:`Book.plan`."""
+        """Plans are made by :meth:`Book.plan` and :meth:`from_json`."""
         self._handle = handle
         self._json: str | None = None
         self._sheet: str | None = None
         self._notes: str | None = None
         self._texts: dict[str, str] | None = None
 
+    @classmethod
+    def from_json(cls, document: Document) -> Plan:
+        """Opens a plan again.
+
+        Args:
+            document: The plan as :meth:`json` gave it, as a mapping, as the answer to a request that makes a plan, or
+                the path of its file.
+
+        Raises:
+            OSError: The file cannot be read.
+            TypeError: A value that a document cannot have, with its path.
+            PourwrightError: All faults of the text, else all of its form; a plan without the book that it was
+                made from.
+        """
+        return cls(_reopened(read(document)))
+
+    if TYPE_CHECKING:
+        # The type of an answer depends on the name of the calculation.
+        request: Calculate
+    else:
+
+        def request(self, request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, Any]:
+            """Does one calculation with the plan and its book, which the request leaves out.
+
+            Arguments, result and errors are those of :func:`calculate`.
+            """
+            return _answer(request, fields, lib.pour_plan_request, self._open())
+
+    def answer_text(self, request: str | bytes | bytearray | memoryview) -> str:
+        """The same as JSON text for a request as JSON text; see :func:`answer_text`."""
+        return _answer_text(request, lib.pour_plan_request, self._open())
+
     def json(self) -> str:
-        """The plan as JSON text: the record of the day."""
+        """The plan as JSON text: complete, to be stored and opened again by :meth:`from_json`."""
         if self._json is None:
             self._json = handed_out(lib.pour_plan_json, self._handle)
         return self._json
@@ -135,6 +189,12 @@ class Plan(Mapping[str, Any]):
         self._handle = self._texts = None
         self._json, self._sheet, self._notes = state
 
+    def _open(self) -> Any:
+        """The handle; a copy is opened by its first request."""
+        if self._handle is None:
+            self._handle = _reopened(self.json().encode("utf-8"))
+        return self._handle
+
     def __repr__(self) -> str:
         pots = ", ".join(pot["pot"] for pot in self["pots"])
         return f"<Plan for {self['day'] or 'a day'}: pots {pots}>"
@@ -142,7 +202,7 @@ class Plan(Mapping[str, Any]):
 
 @final
 class Book:
-    """A shop's book: its materials, formulas, molds, tools and limits, ready for planning.
+    """A shop's book: its materials, formulas, molds, tools and limits, ready for plans and requests.
 
     It never changes, and any number of threads may use it at once. It is freed when nothing refers to it
     any more, or at the end of a ``with`` block.
@@ -200,6 +260,27 @@ class Book:
         handle = self._open()
         checked(lib.pour_book_plan, handle, text, len(text), out)
         return Plan(ffi.gc(out[0], lib.pour_plan_free))
+
+    if TYPE_CHECKING:
+        # The type of an answer depends on the name of the calculation.
+        request: Calculate
+    else:
+
+        def request(self, request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, Any]:
+            """Does one calculation with the book, which the request leaves out.
+
+            >>> book.request("formula", formulas=["dusk"], base_amount="2 cup")   # doctest: +SKIP
+
+            Arguments, result and errors are those of :func:`calculate`.
+
+            Raises:
+                ValueError: The book is closed.
+            """
+            return _answer(request, fields, lib.pour_book_request, self._open())
+
+    def answer_text(self, request: str | bytes | bytearray | memoryview) -> str:
+        """The same as JSON text for a request as JSON text; see :func:`answer_text`."""
+        return _answer_text(request, lib.pour_book_request, self._open())
 
     def sheet(self, orders: Document) -> str:
         """The bench sheet of a day: text of 80 columns; arguments and errors are those of :meth:`plan`."""

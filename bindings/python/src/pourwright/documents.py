@@ -3413,7 +3413,7 @@ class PlanItem(Protocol):
 
 
 class Calculate(Protocol):
-    """The type of :func:`pourwright.calculate`: the answer of each calculation."""
+    """The type of :func:`pourwright.calculate`, and of ``request`` of a book or plan: the answer of each calculation."""
 
     @overload
     def __call__(self, request: Literal["convert"], /, **fields: Any) -> ConvertAnswer: ...
