@@ -13,11 +13,9 @@ use super::{Change, Open, request, response};
 use crate::document::LoadedBook;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::json::path::Path;
 use crate::json::path::Path::At;
-use crate::json::read_back;
-use crate::json::reader::{Node, Read};
 use crate::learn::Day;
 use crate::learn::gather::Gathered;
 use crate::record::Record;
@@ -82,18 +80,6 @@ response! {
         pub what: String,
         /// What was seen, and what to do about it.
         pub question: String,
-    }
-}
-
-impl Read for Record {
-    /// Reads a record that the library wrote. The `calculate` of an answer may still be in it.
-    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let of_answer = node.value.get("calculate").is_some_and(|name| name == "record");
-        if of_answer {
-            read_back::whole(&node.tagged("calculate"), faults)
-        } else {
-            read_back::whole(node, faults)
-        }
     }
 }
 
