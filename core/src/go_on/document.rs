@@ -19,9 +19,9 @@ entry! {
         required {}
         optional {
             /// Number of its last step that is done. Default: 0, it is not begun. Example: `7`.
-            done: u32,
+            done: Count,
             /// Shots that are done of the step after that. Default: 0. Example: `3`.
-            shots: u32,
+            shots: Count,
             /// Whether it is hot. Default: whether its stage has been heated and is not done.
             hot: bool,
             /// How much is in it, weighed without the cup, or read at the cup. Default: what the steps leave. Example:
@@ -37,7 +37,7 @@ entry! {
             /// Whether it has been degassed. Default: whether that step is done.
             degassed: bool,
             /// Number of heats behind it. Default: those of its steps. Example: `2`.
-            heats: u32,
+            heats: Count,
             /// Whether what was in it is lost. Default: `false`.
             lost: bool,
         }

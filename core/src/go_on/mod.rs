@@ -28,7 +28,7 @@ use crate::document::{LoadedBook, MadeFrom, PlanDocument};
 use crate::fault::{Fault, Faults};
 use crate::json::Named;
 use crate::json::path::Path::{self, At};
-use crate::json::reader::Name;
+use crate::json::reader::{Count, Name};
 use crate::plan::{Plan, StepItem};
 use crate::quantity::{Measurable, Volume};
 use crate::show::Note;
@@ -171,40 +171,45 @@ impl<'a> Noon<'a> {
         }
     }
 
-    /// A pot as the order list has it; `None` if it is of no more use.
+    /// A pot as the order list has it; `None` of one that is planned again. Of one that is of no more use just letter and
+    /// id, so that no other pot gets these.
     fn there(&self, pot: &PotNow<'a>) -> Option<PotThereEntry> {
-        if pot.lost {
-            return None;
-        }
-        let draws: Vec<DrawThereEntry> = pot
-            .left_draws()
-            .into_iter()
-            .filter_map(|draw| {
-                let line = self.owed.place_of(draw.line)?;
-                Some(DrawThereEntry { line, layer: Some(draw.layer), shots: draw.shots, ext: None })
-            })
-            .collect();
+        let draws = pot.left_draws().into_iter().filter_map(|draw| {
+            let line = self.owed.place_of(draw.line)?;
+            Some(DrawThereEntry { line, layer: Some(draw.layer), shots: draw.shots, ext: None })
+        });
+        let draws: Vec<DrawThereEntry> = draws.collect();
         let begun = pot.is_begun();
-        // What is not begun is planned again where something changed.
-        if !begun && (self.changed || draws.is_empty()) {
+        if !begun && !pot.lost && (self.changed || draws.is_empty()) {
             return None;
         }
-        // A pot that is done is of use if it is said to be there.
-        if draws.is_empty() && !(self.changed && pot.is_said) {
-            return None;
-        }
-        Some(PotThereEntry {
+        let ended = PotThereEntry {
             pot: Name(pot.letter.clone()),
             id: pot.planned.map(|planned| Name(planned.id.clone())),
+            parts: None,
+            cup: None,
+            hot: None,
+            degassed: None,
+            heats: None,
+            spent: None,
+            draws: None,
+            takes_more: None,
+            ext: None,
+        };
+        // A pot that has no more shots is of use if it is said to be there.
+        if pot.lost || (draws.is_empty() && !(self.changed && pot.is_said)) {
+            return Some(ended);
+        }
+        Some(PotThereEntry {
             parts: begun.then(|| pot.parts(self.book)),
             cup: pot.cup.clone(),
             hot: Some(pot.hot),
             degassed: Some(pot.degassed),
-            heats: Some(pot.heats),
+            heats: Some(Count(pot.heats)),
             spent: pot.spent(),
             draws: (!draws.is_empty()).then_some(draws),
             takes_more: Some(self.changed),
-            ext: None,
+            ..ended
         })
     }
 

@@ -140,7 +140,7 @@ impl<'a> Steps<'a, '_> {
             self.is_ticked(&step.id) || items
         };
         let ticked = self.of().take_while(whole).last().map_or(0, |(_, at)| at.number);
-        self.entry.and_then(|entry| entry.done).unwrap_or(ticked)
+        self.entry.and_then(|entry| entry.done).map_or(ticked, |done| done.0)
     }
 
     fn run(&self, book: &Book, path: &Path<'_>, resolver: &mut Resolver) -> Option<PotNow<'a>> {
@@ -171,7 +171,9 @@ impl<'a> Steps<'a, '_> {
             }
             resolver.keep(path, now.does(step, at, &items, from_shelf, book))?;
         }
-        if let Some(shots) = self.entry.and_then(|entry| entry.shots).filter(|shots| *shots > 0) {
+        if let Some(shots) =
+            self.entry.and_then(|entry| entry.shots).map(|shots| shots.0).filter(|shots| *shots > 0)
+        {
             self.shoots(done, shots, &mut now, path, resolver)?;
         }
         now.cup = milliliters(&self.pot.cup);
@@ -372,7 +374,8 @@ impl<'a> PotNow<'a> {
         self.cup = entry.cup.clone().or_else(|| self.cup.take());
         self.hot = entry.hot.unwrap_or(self.hot);
         self.degassed = entry.degassed.unwrap_or(self.degassed);
-        self.heats = entry.heats.unwrap_or_else(|| self.heats.max(u32::from(self.hot)));
+        self.heats =
+            entry.heats.map_or_else(|| self.heats.max(u32::from(self.hot)), |heats| heats.0);
         self.lost = entry.lost.unwrap_or(false);
         Some(())
     }

@@ -96,13 +96,13 @@ pub(super) fn assign<'a>(
         .map_err(|error| in_words(error, layers, workshop))?;
     let further = assigned(split, layers, recipes);
     let Assigned { pots, work, proof } = further.after(taken.pots.len());
-    let work = in_order(taken, work).map_err(|pot| {
+    let (work, there) = in_order(taken, work).map_err(|pot| {
         let draft = taken.pots.get(pot);
         let pot = draft.and_then(|draft| draft.there).map(|there| there.pot.clone());
         let error = PotError::OutOfOrder { pot: pot.unwrap_or_default() };
         (draft.and_then(PotDraft::batch), error)
     })?;
-    Ok(Assigned { pots: taken.pots.iter().cloned().chain(pots).collect(), work, proof })
+    Ok(Assigned { pots: there.into_iter().chain(pots).collect(), work, proof })
 }
 
 /// Why there are no pots, in the words of the book and the orders, and the batch concerned.

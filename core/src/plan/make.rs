@@ -11,7 +11,7 @@ use super::cost::cost;
 use super::day::{Batch, Day, Pooled, pool};
 use super::describe;
 use super::layout::{Layout, PotCup, TakenApart, note_companions};
-use super::pot::{Shots, Workshop, shots};
+use super::pot::{PotError, Shots, Workshop, shots};
 use super::precedence::FreshBase;
 use super::process;
 use super::shelf::Leftover;
@@ -47,13 +47,17 @@ impl Plan {
             recipes: &recipes,
             shots: &shots,
         };
-        let taken = workshop.take(&day.pots);
-        let mut layout = workshop.lay_out(&taken).map_err(|(batch, error)| {
+        let laid_out = |one_stage| workshop.lay_out(&workshop.take(&day.pots, one_stage));
+        let laid_out = match laid_out(false) {
+            Err((_, PotError::OutOfOrder { .. })) => laid_out(true),
+            laid_out => laid_out,
+        };
+        let mut layout = laid_out.map_err(|(batch, error)| {
             Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))
         })?;
         layout.use_shelf(&workshop, &day.shelf)?;
         layout.count_left_overs(book);
-        layout.names = describe::names(&layout.pots, &day.letters);
+        layout.names = describe::names(&layout.pots, day);
         let stock = stock(&layout, book, &day.stock);
         let stock = stock.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
         let cost = cost(&layout, day, book);
@@ -143,7 +147,7 @@ impl Layout<'_> {
     fn count_left_overs(&mut self, book: &Book) {
         for pot in &mut self.pots {
             if let Some(from) = pot.from_shelf.takes() {
-                let there = pot.there.map(|there| &there.contents);
+                let there = pot.begun().map(|there| &there.contents);
                 let parts = from.parts.iter().map(|(one, _)| *one);
                 let left_overs: Vec<&Leftover> = parts.chain(there).collect();
                 pot.heats = process::heats(book, &pot.stages, &left_overs);

@@ -35,6 +35,10 @@ impl<T> OneOrMore<T> {
         once(&self.first).chain(&self.later)
     }
 
+    pub(super) fn iter_mut(&mut self) -> impl Iterator<Item = &mut T> {
+        once(&mut self.first).chain(&mut self.later)
+    }
+
     pub(super) fn len(&self) -> usize {
         self.later.len().saturating_add(1)
     }

@@ -115,9 +115,14 @@ impl<'a> Workshop<'a> {
     /// Builds the pot in the smallest cup that holds it with its base up to a mark; if that overfills all cups, in the
     /// smallest that holds it with its base measured otherwise.
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
-        if let Some(there) = draft.there.filter(|there| there.is_begun()) {
-            return self.build_on(there, draft);
-        }
+        let pot = match draft.there.filter(|there| there.is_begun()) {
+            Some(there) => self.build_on(there, draft)?,
+            None => self.build_new(draft)?,
+        };
+        Ok(PotLayout { there: draft.there, ..pot })
+    }
+
+    fn build_new(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
         let materials = materials(draft);
         let parts = draft.stages.try_map(|_, stage| self.part(stage, &materials))?;
         let mut refused = PotError::NoCup;

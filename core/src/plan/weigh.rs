@@ -264,6 +264,11 @@ impl Listed<'_> {
         Ratio::from(self.tolerance)
     }
 
+    /// The same with the tolerance of its material in the mix, not that of the addition by itself.
+    pub(super) fn with_own_tolerance(self, book: &Book) -> Self {
+        Self { tolerance: self.material.tolerance.unwrap_or(book.limits.tolerance), ..self }
+    }
+
     /// Why the bench cannot measure it within its tolerance.
     pub(super) fn beyond(&self) -> Option<&MeasureError> {
         self.ways.as_ref()?.beyond.as_ref()

@@ -46,10 +46,16 @@ pub(crate) struct Taken {
 }
 
 /// Objections to a plan; none where it is right.
-pub fn objections(book: &Value, orders: &Value, starter: &Value, plan: &Value) -> Vec<String> {
+pub fn objections<'a>(
+    book: &'a Value,
+    orders: &'a Value,
+    starter: &Value,
+    plan: &'a Value,
+) -> Vec<String> {
     let shop = Shop::new(book, starter);
     let batches = batches(&shop, orders);
-    let mut check = Check { shop, batches, plan, found: Vec::new() };
+    let there = list(&orders["pots"]);
+    let mut check = Check { shop, batches, plan, there, found: Vec::new() };
     check.plan(orders);
     check.found
 }
@@ -149,6 +155,8 @@ struct Check<'a> {
     shop: Shop<'a>,
     batches: Vec<Batch>,
     plan: &'a Value,
+    /// Pots that are there already.
+    there: &'a [Value],
     found: Vec<String>,
 }
 
@@ -215,7 +223,8 @@ impl<'a> Check<'a> {
         let steps = list(&self.plan["steps"]);
         let named =
             steps.iter().any(|step| step["id"] == *measured && step["at"][0]["pot"] == pot["pot"]);
-        self.object(named, || format!("pot {name}: no step {measured}"));
+        let is_there = self.in_it(&name).is_some();
+        self.object(named || is_there, || format!("pot {name}: no step {measured}"));
         // Cups of one size may differ in marks and film: one of them must make the plan right.
         let cups = list(&self.shop.book["bench"]["cups"]).iter();
         let cups: Vec<&Value> =
@@ -233,14 +242,27 @@ impl<'a> Check<'a> {
         self.found.extend(least.unwrap_or_default());
     }
 
+    /// The mass of each material in a pot that is there already.
+    fn in_it(&self, name: &str) -> Option<BTreeMap<String, f64>> {
+        let pot = self.there.iter().find(|pot| pot["pot"] == name)?;
+        let parts = pot["parts"].as_object()?.iter();
+        let grams = |mass: &Value| amount::g(&amount::text(mass)).unwrap_or(f64::NAN);
+        Some(parts.map(|(name, mass)| (name.clone(), grams(mass))).collect())
+    }
+
     fn pot_in(&mut self, name: &str, pot: &'a Value, cup: &Value, capacity: f64) {
         let grams = |key: &str| {
             (!cup[key].is_null()).then(|| amount::g(&amount::text(&cup[key])).unwrap_or(f64::NAN))
         };
         let (film, heel) = (grams("film").unwrap_or(0.0), grams("heel").unwrap_or(0.0));
-        let mut contents: BTreeMap<String, f64> = BTreeMap::new();
+        let in_it = self.in_it(name);
+        let is_there = in_it.is_some();
+        let mut contents: BTreeMap<String, f64> = in_it.unwrap_or_default();
+        let was_in: f64 = contents.values().sum();
         let (mut put_in, mut taken, mut kept, mut sprues, mut handled) = (0.0, 0.0, 0.0, 0.0, 0.0);
         let mut left = 0.0;
+        put_in += was_in;
+        handled += was_in;
         let stages = list(&pot["stages"]);
         self.object(!stages.is_empty(), || format!("pot {name}: no stage"));
         for (index, stage) in stages.iter().enumerate() {
@@ -251,8 +273,8 @@ impl<'a> Check<'a> {
             };
             let holds = self.shown(&format!("{at}, holds"), &stage["holds"]);
             put_in += self.additions(&at, stage, &recipe, holds, &mut contents);
-            self.stage(&at, stage, &recipe, holds, &contents, capacity);
-            if index == 0 {
+            self.stage(&at, stage, &recipe, (holds, capacity), &contents, is_there);
+            if index == 0 && !is_there {
                 self.base_measured(name, stages, &recipe, capacity);
             }
             let (mut drawn, mut stage_sprues, mut of_one_mix) = (0.0, 0.0, 0.0);
@@ -419,9 +441,9 @@ impl<'a> Check<'a> {
         at: &str,
         stage: &Value,
         recipe: &Recipe,
-        holds: f64,
+        (holds, capacity): (f64, f64),
         contents: &BTreeMap<String, f64>,
-        capacity: f64,
+        is_there: bool,
     ) {
         let total: f64 = contents.values().sum();
         self.same(&format!("{at}, holds"), holds, total);
@@ -429,7 +451,11 @@ impl<'a> Check<'a> {
         for name in contents.keys().chain(fractions.keys()).collect::<BTreeSet<_>>() {
             let there = contents.get(name).copied().unwrap_or(0.0) / total;
             let wanted = fractions.get(name).copied().unwrap_or(0.0);
-            self.object((there - wanted).abs() <= ROUNDING, || {
+            // What was in a pot before keeps its tolerance only.
+            let own = self.shop.materials.get(name).and_then(|material| material.tolerance);
+            let tolerance = own.or(self.shop.limit("tolerance")).unwrap_or(0.05);
+            let may = if is_there { tolerance * wanted * 1.1 } else { 0.0 };
+            self.object((there - wanted).abs() <= ROUNDING + may, || {
                 format!("{at}: a share of {there} {name}, must be {wanted}")
             });
         }

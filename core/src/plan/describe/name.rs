@@ -6,26 +6,30 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::steps::named;
+use crate::plan::day::Day;
 use crate::plan::layout::{Layout, PotLayout, PotName};
 
-/// Ids and letters of the `pots`. One that is there keeps its own, and one with an id among the `known` ones the letter of
-/// that; the others get letters that are free.
-pub(in crate::plan) fn names(pots: &[PotLayout<'_>], known: &[(String, String)]) -> Vec<PotName> {
-    let ids = ids(pots);
-    let mut taken: BTreeSet<String> = known.iter().map(|(_, letter)| letter.clone()).collect();
-    let mut kept: Vec<Option<String>> = Vec::with_capacity(pots.len());
+/// Ids and letters of the `pots`. One that is there keeps its own, and one with the id of a pot that an earlier plan of the
+/// day did not begin has the letter of that; the others get what is free.
+pub(in crate::plan) fn names(pots: &[PotLayout<'_>], day: &Day) -> Vec<PotName> {
+    let ids = ids(pots, day);
+    let there = |letter: &str| day.pots.iter().any(|there| there.pot == letter);
+    let mut kept: Vec<Option<&String>> = Vec::with_capacity(pots.len());
     let mut used: BTreeSet<&str> = BTreeSet::new();
     for (pot, id) in pots.iter().zip(&ids) {
-        let known = known.iter().find(|(known, _)| known == id).map(|(_, letter)| letter);
+        let known = day.letters.iter().find(|(known, _)| known == id).map(|(_, letter)| letter);
+        let known = known.filter(|letter| !there(letter));
         let letter = pot.there.map(|there| &there.pot).or(known);
-        let letter = letter.filter(|letter| used.insert(letter.as_str()));
-        kept.push(letter.cloned());
+        kept.push(letter.filter(|letter| used.insert(letter.as_str())));
     }
-    taken.extend(kept.iter().flatten().cloned());
-    let mut next = (0_usize..).map(letter).filter(|letter| !taken.contains(letter));
+    let is_free =
+        |letter: &String| !there(letter) && day.letters.iter().all(|(_, known)| known != letter);
+    let mut next = (0_usize..).map(letter).filter(is_free);
     let each = ids.into_iter().zip(kept);
-    each.filter_map(|(id, kept)| Some(PotName { id, letter: kept.or_else(|| next.next())? }))
-        .collect()
+    each.filter_map(|(id, kept)| {
+        Some(PotName { id, letter: kept.cloned().or_else(|| next.next())? })
+    })
+    .collect()
 }
 
 impl Layout<'_> {
@@ -37,16 +41,14 @@ impl Layout<'_> {
 
 /// Name of each pot: the formulas that it starts with; of pots that start alike the first, and the others with the
 /// molds that they are shot into. Of pots that are alike in that too it does not matter which is which.
-fn ids(pots: &[PotLayout<'_>]) -> Vec<String> {
+fn ids(pots: &[PotLayout<'_>], day: &Day) -> Vec<String> {
     let mut keys: Vec<String> = Vec::with_capacity(pots.len());
     // Taken names, and the number that each was last given with: a large day has many pots alike.
-    let mut taken: BTreeSet<String> = BTreeSet::new();
+    let mut taken: BTreeSet<String> =
+        day.pots.iter().filter_map(|there| there.id.clone()).collect();
     let mut last: BTreeMap<String, u32> = BTreeMap::new();
     for pot in pots {
-        if let Some(id) =
-            pot.there.and_then(|there| there.id.as_ref()).filter(|id| !taken.contains(*id))
-        {
-            taken.insert(id.clone());
+        if let Some(id) = pot.there.and_then(|there| there.id.as_ref()) {
             keys.push(id.clone());
             continue;
         }

@@ -87,7 +87,7 @@ pub(super) struct PotLayout<'a> {
     pub(super) raised: Option<Raised>,
     /// How its base is measured, if that is not up to a mark.
     pub(super) off_marks: Option<OffMarks>,
-    /// The pot, if it is there and not empty.
+    /// The pot, if an earlier plan of the day had it.
     pub(super) there: Option<&'a PotThere>,
     pub(super) from_shelf: ShelfUse<'a>,
     pub(super) stages: Vec<StageLayout<'a>>,
@@ -109,6 +109,11 @@ impl PotLayout<'_> {
             let pieces = stage.draws.iter_mut().flat_map(|draw| &mut draw.pieces);
             pieces.for_each(|piece| piece.unsure = None);
         }
+    }
+
+    /// The pot, if something was in it before.
+    pub(super) fn begun(&self) -> Option<&PotThere> {
+        self.there.filter(|there| there.is_begun())
     }
 
     /// Whether its stage at `place` is heated from cold.

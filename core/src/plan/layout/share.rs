@@ -86,7 +86,7 @@ impl<'a> Layout<'a> {
         let balance = workshop.book.tools.balance().ok_or(ShelfError::NoBalance)?;
         let sharing = Sharing::new(workshop, shelf, &self.pots)?;
         // Nothing from the shelf goes into a pot that is there.
-        let mut takes: Vec<bool> = self.pots.iter().map(|pot| pot.there.is_none()).collect();
+        let mut takes: Vec<bool> = self.pots.iter().map(|pot| pot.begun().is_none()).collect();
         let shared = loop {
             match sharing.all(&takes, balance)? {
                 Shared::Measured(shared) => break shared,
@@ -99,7 +99,7 @@ impl<'a> Layout<'a> {
         for ((pot, share), takes) in self.pots.iter_mut().zip(shared).zip(takes) {
             match share {
                 Some(share) => sharing.put(pot, share)?,
-                None if takes || pot.there.is_some() => {}
+                None if takes || pot.begun().is_some() => {}
                 None => pot.from_shelf = ShelfUse::NotMeasured,
             }
         }

@@ -6,6 +6,10 @@ use alloc::vec::Vec;
 use super::Taken;
 use super::take::Place;
 use crate::plan::assign::WorkDraw;
+use crate::plan::pot::{DrawDraft, PotDraft};
+
+/// The work of the day, and the pots that are there with their draws in its order.
+pub(in crate::plan) type Ordered<'a> = (Vec<Vec<WorkDraw<'a>>>, Vec<PotDraft<'a>>);
 
 /// The work of the pots that are there, which come first, and of the further pots, which are `works` in their order and
 /// counted on from those. What belongs to a laminated piece is shot together. Fails with a pot whose turn never comes:
@@ -13,7 +17,7 @@ use crate::plan::assign::WorkDraw;
 pub(in crate::plan) fn in_order<'a>(
     taken: &Taken<'a>,
     works: Vec<Vec<WorkDraw<'a>>>,
-) -> Result<Vec<Vec<WorkDraw<'a>>>, usize> {
+) -> Result<Ordered<'a>, usize> {
     let mut day = Order {
         taken,
         done: vec![Vec::new(); taken.pots.len()],
@@ -31,8 +35,33 @@ pub(in crate::plan) fn in_order<'a>(
     }
     match (0..taken.pots.len()).find(|pot| day.next(*pot).is_some()) {
         Some(pot) => Err(pot),
-        None => Ok(day.all),
+        None => Ok(redrawn(day.all, &taken.pots)),
     }
+}
+
+/// The pots that are there with one draw for each time that they are shot from: further pots may shoot a laminated piece
+/// at several times, and in another order.
+fn redrawn<'a>(mut works: Vec<Vec<WorkDraw<'a>>>, pots: &[PotDraft<'a>]) -> Ordered<'a> {
+    let mut redrawn: Vec<PotDraft<'a>> = pots.to_vec();
+    for stage in redrawn.iter_mut().flat_map(|pot| pot.stages.iter_mut()) {
+        stage.draws.clear();
+        stage.heats = 0;
+    }
+    let mut shot: Vec<(Place, u32)> = Vec::new();
+    for work in works.iter_mut().flatten() {
+        let place = Place { pot: work.pot, stage: work.stage, draw: work.draw };
+        let drafted = pots.get(work.pot).and_then(|pot| pot.stages.iter().nth(work.stage));
+        let drafted = drafted.and_then(|stage| stage.draws.get(work.draw));
+        let stage = redrawn.get_mut(work.pot).and_then(|pot| pot.stages.iter_mut().nth(work.stage));
+        let (Some(drafted), Some(stage)) = (drafted, stage) else { continue };
+        let earlier = shot.iter().filter(|(other, _)| *other == place);
+        let before = earlier.fold(drafted.before, |sum, (_, shots)| sum.saturating_add(*shots));
+        shot.push((place, work.shots));
+        work.draw = stage.draws.len();
+        stage.draws.push(DrawDraft { shots: work.shots, before, ..*drafted });
+        stage.heats = stage.heats.saturating_add(u32::from(work.heated));
+    }
+    (works, redrawn)
 }
 
 fn session_shots(taken: &Taken<'_>) -> Vec<u32> {

@@ -42,7 +42,7 @@ pub(in crate::plan) struct Place {
 struct Giving<'a> {
     there: &'a PotThere,
     stages: Vec<StageDraft<'a>>,
-    /// Its stage with layers of laminated pieces. It has one only, so that the order of work has no cycle.
+    /// Its last stage with layers of laminated pieces.
     laminated: Option<usize>,
 }
 
@@ -62,10 +62,12 @@ struct With<'a> {
 }
 
 impl<'a> Workshop<'a> {
-    /// Gives the pots that are `there` the shots that they had, then all that those which take more can make.
-    pub(in crate::plan) fn take(&self, there: &'a [PotThere]) -> Taken<'a> {
+    /// Gives the pots that are `there` the shots that they had, then all that those which take more can make. With layers
+    /// of laminated pieces in `one_stage` of each pot at most, their order of work has no cycle.
+    pub(in crate::plan) fn take(&self, there: &'a [PotThere], one_stage: bool) -> Taken<'a> {
         let mut giving = Given {
             workshop: self,
+            one_stage,
             pots: there
                 .iter()
                 .map(|there| Giving { there, stages: Vec::new(), laminated: None })
@@ -74,6 +76,7 @@ impl<'a> Workshop<'a> {
             sessions: Vec::new(),
         };
         giving.planned();
+        giving.one_stage = true;
         giving.more();
         giving.finish()
     }
@@ -82,6 +85,7 @@ impl<'a> Workshop<'a> {
 /// The shots given so far.
 struct Given<'w, 'a> {
     workshop: &'w Workshop<'a>,
+    one_stage: bool,
     pots: Vec<Giving<'a>>,
     /// Shots of each batch that are given.
     taken: Vec<u32>,
@@ -308,7 +312,7 @@ impl<'a> Given<'_, 'a> {
                 return Some(With { stages, stage: place, is_new: same.is_none() });
             }
             let elsewhere = giving.laminated.is_some_and(|at| same != Some(at));
-            if is_laminated && elsewhere {
+            if is_laminated && elsewhere && self.one_stage {
                 return None;
             }
             let draft = PotDraft { stages: OneOrMore::of(stages.iter().cloned())?, there: None };

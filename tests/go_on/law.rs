@@ -1,0 +1,112 @@
+//! With nothing changed, the new plan is the rest of the old one.
+
+use std::collections::BTreeMap;
+
+use pourwright_tests::demo::{STARTER, json};
+use pourwright_tests::generate::documents;
+use pourwright_tests::reference::plan::objections;
+use proptest::test_runner::{Config, TestRunner};
+use serde_json::{Value, json};
+
+use crate::noon::{Morning, but_heats, work};
+
+/// Why the rest of the `morning` after so many steps is not what it was; none where it is.
+fn rest_differs(morning: &Morning, steps: usize) -> Option<String> {
+    let answer = match morning.go_on(json!({ "pots_now": morning.done(steps) })) {
+        Ok(answer) => answer,
+        Err(faults) => return Some(format!("after {steps}: {faults}")),
+    };
+    let rest = &morning.steps()[steps..];
+    let old = work(rest, &morning.plan);
+    let plan = &answer["plan"];
+    if plan.is_null() {
+        return (!old.is_empty()).then(|| format!("after {steps}: no plan for {old:?}"));
+    }
+    let new = work(plan["steps"].as_array().expect("steps"), plan);
+    let apart = |a: &BTreeMap<String, u64>, b: &BTreeMap<String, u64>| -> Vec<String> {
+        a.iter().filter(|(key, n)| b.get(*key) != Some(n)).map(|one| format!("{one:?}")).collect()
+    };
+    let (gone, come) = (apart(&old, &new), apart(&new, &old));
+    (old != new).then(|| format!("after {steps}: {gone:?}, but {come:?}"))
+}
+
+#[test]
+fn the_rest_of_the_demo_is_as_planned_after_every_step() {
+    let morning = Morning::demo();
+    for steps in 0..=morning.steps().len() {
+        if let Some(why) = rest_differs(&morning, steps) {
+            panic!("{why}");
+        }
+    }
+}
+
+#[test]
+fn with_nothing_done_it_is_the_plan_itself() {
+    let morning = Morning::demo();
+    let answer = morning.go_on(json!({})).expect("an answer");
+    assert_eq!(answer["plan"]["steps"], morning.plan["steps"]);
+    assert_eq!(answer["plan"]["pots"], morning.plan["pots"]);
+    assert_eq!(answer["changes"], json!([]));
+}
+
+#[test]
+fn ticks_that_hold_are_named() {
+    let morning = Morning::demo();
+    let answer = morning.go_on(json!({ "pots_now": morning.done(5) })).expect("an answer");
+    let kept: Vec<&str> =
+        answer["kept"].as_array().expect("ids").iter().filter_map(Value::as_str).collect();
+    for (id, _) in but_heats(&morning.steps()[5..]) {
+        assert!(kept.contains(&id.as_str()), "{id}");
+    }
+}
+
+/// A tick at a step, or at each of its items, is the same as the number of the step.
+#[test]
+fn ticks_say_what_is_done_as_numbers_do() {
+    let morning = Morning::demo();
+    for steps in [1, 4, 5, 8, 20, 24] {
+        let done = &morning.steps()[..steps];
+        let ids: Vec<&Value> = done.iter().map(|step| &step["id"]).collect();
+        let items: Vec<&Value> = done
+            .iter()
+            .flat_map(|step| step["items"].as_array().into_iter().flatten())
+            .map(|item| &item["id"])
+            .collect();
+        let by_number = morning.go_on(json!({ "pots_now": morning.done(steps) })).expect("a plan");
+        for ticks in [json!(ids), json!(items)] {
+            let by_tick = morning.go_on(json!({ "ticks": ticks })).expect("a plan");
+            assert_eq!(by_tick["plan"]["steps"], by_number["plan"]["steps"], "after {steps}");
+        }
+    }
+}
+
+/// The new plan is a plan like any other: judged from its own documents.
+#[test]
+fn the_rest_of_random_days_is_as_planned() {
+    let starter = json(STARTER);
+    let mut runner =
+        TestRunner::new(Config { cases: 80, failure_persistence: None, ..Config::default() });
+    let days = (documents(), 0.0_f64..1.0);
+    let result = runner.run(&days, |(documents, part)| {
+        let (book, orders) = (documents.book.to_string(), documents.orders.to_string());
+        let Ok(morning) = Morning::of(&book, &orders) else { return Ok(()) };
+        let steps = (morning.steps().len() as f64 * part) as usize;
+        let differs = rest_differs(&morning, steps);
+        proptest::prop_assert!(
+            differs.is_none(),
+            "{}\n{book}\n{orders}",
+            differs.unwrap_or_default()
+        );
+        let answer = morning.go_on(json!({ "pots_now": morning.done(steps) })).expect("a plan");
+        let plan = &answer["plan"];
+        if !plan.is_null() {
+            let made_from = &plan["made_from"];
+            let found = objections(&made_from["book"], &made_from["orders"], &starter, plan);
+            proptest::prop_assert!(found.is_empty(), "after {steps}: {}", found.join("\n"));
+        }
+        Ok(())
+    });
+    if let Err(error) = result {
+        panic!("{error}");
+    }
+}
