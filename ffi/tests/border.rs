@@ -130,7 +130,8 @@ const REQUESTS: [&str; 7] = [
     r#"{"calculate":"cost","formulas":["dusk","plain"],"base_amount":"1 1/2 cup"}"#,
     r#"{"calculate":"record","actuals":{"format":"pourwright/1.0","pots":{}}}"#,
     r#"{"calculate":"formula","formulas":["dusk","plane"]}"#,
-    r#"{"calculate":"formula","formulas":["dusk"],"book":{"format":"pourwright/1.0"}}"#,
+    r#"{"calculate":"formula","formulas":["dusk"],"book":{"format":"pourwright/1.0","measures":"metric",
+        "materials":{},"formulas":{},"molds":{},"bench":{"cups":[],"injector":{"holds":"4 fl oz"}}}}"#,
     r#"{"calculate":"formula","formulas":["dusk"]"#,
 ];
 
@@ -148,6 +149,7 @@ fn requests_of_handles_are_answered_as_in_rust() {
         assert_eq!(found, wanted, "{request}");
         of_plans += usize::from(wanted.starts_with("{\"result\""));
     }
+    assert!(of_plan(&plan, REQUESTS[5]).contains("\"open-and-given\""));
     // A record needs a plan.
     assert_eq!((of_books, of_plans), (3, 4));
 }

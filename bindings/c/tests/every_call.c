@@ -254,13 +254,15 @@ static void open_ones(const pour_book *book, const pour_plan *plan)
 {
     const char *formula = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\",\"plain\"],\"base_amount\":\"1 cup\"}";
     const char *record = "{\"calculate\":\"record\",\"actuals\":{\"format\":\"pourwright/1.0\",\"pots\":{}}}";
-    const char *twice = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\"],\"book\":{\"format\":\"pourwright/1.0\"}}";
+    const char *twice = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\"],\"book\":{\"format\":\"pourwright/1.0\","
+                        "\"measures\":\"metric\",\"materials\":{},\"formulas\":{},\"molds\":{},"
+                        "\"bench\":{\"cups\":[],\"injector\":{\"holds\":\"4 fl oz\"}}}}";
     size_t formula_len = strlen(formula), record_len = strlen(record), len = 7777, stored_len;
     char *of_book = NULL, *of_plan = NULL, *of_again = NULL, *stored = NULL, *no_text = NULL, *made_from;
     pour_plan *again = NULL, *no_plan = NULL;
 
     CHECK(pour_book_request(book, formula, formula_len, &of_book, &len, NULL) == POUR_OK);
-    CHECK(strncmp(of_book, "{\"result\":{\"calculate\":\"formula\",", 34) == 0 && strlen(of_book) == len);
+    CHECK(strncmp(of_book, "{\"result\":{\"calculate\":\"formula\",", 33) == 0 && strlen(of_book) == len);
     CHECK(pour_plan_request(plan, formula, formula_len, &of_plan, NULL, NULL) == POUR_OK);
     CHECK(strcmp(of_plan, of_book) == 0);
     pour_string_free(of_book);
