@@ -79,7 +79,7 @@ impl Page {
                 part.added.text,
                 part.mass.text,
                 part.of_base.text,
-                cut(&part.per_cup, 24),
+                cut(&part.dose, 24),
             ));
         }
         for draw in &stage.draws {
