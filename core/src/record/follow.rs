@@ -174,7 +174,7 @@ impl Follow<'_> {
         let (pot, stage, path) = (at.pot, at.stage, &told.path);
         let added = self.added(stage, told, |one| one.weighed.or(one.by_book()));
         let added = self.keep(path, added)?;
-        let measured = self.added(stage, told, |one| one.by_book().or(one.weighed));
+        let measured = self.added(stage, told, |one| self.as_measured(stage, one));
         let measured = self.keep(path, measured)?;
         balance.put_in += added.mass();
         let wanted = self.wanted(stage);
@@ -188,7 +188,7 @@ impl Follow<'_> {
         contents.measures.note(stage, told, self.book);
         let written = written(stage, &contents.measured, &contents.measures, self.book);
         let written = self.keep(path, written)?;
-        let made = self.made(&added, contents, &written);
+        let made = self.made(&added, told, contents, &written);
         let made = self.keep(path, made)?;
         let melt = self.melt(stage, &contents.made);
         let pairs = self.pairs(stage, told);
@@ -347,10 +347,20 @@ impl Follow<'_> {
         Ok(mix)
     }
 
+    /// Mass of what was measured, by the book: as stated, else by spoons or drops of the sheet, else as weighed.
+    fn as_measured(&self, stage: &Stage, one: &WentIn) -> Option<Mass> {
+        let name = self.book.materials.get(one.material).map(|material| &material.name);
+        let listed = stage.weigh.iter().find(|weigh| Ok(&weigh.material) == name);
+        let by_sheet = listed.filter(|weigh| weigh.best.tool != Tool::Balance);
+        let by_sheet = by_sheet.map(|weigh| weigh.best.gives.quantity);
+        one.by_book().or(by_sheet).or(one.weighed)
+    }
+
     /// Contents of the pot, plastisols first and then by kind.
     fn made(
         &self,
         added: &Mix,
+        told: &Told<'_>,
         contents: &Contents,
         written: &Written,
     ) -> Result<Vec<MadePart>, RecordError> {
@@ -368,6 +378,7 @@ impl Follow<'_> {
                 material: material.name.clone(),
                 kind: material.kind,
                 added: text::mass(added.mass_of(portion.material)),
+                stated: told.went_in.iter().any(|one| one.material == portion.material),
                 mass: text::mass(portion.mass),
                 of_base: Shown::new(ratio, fine_percent(ratio)),
                 dose: dose.map_or_else(|| "nothing".to_string(), |(_, dose)| dose.clone()),

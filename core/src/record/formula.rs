@@ -26,7 +26,9 @@ pub(super) struct Written {
     /// Each material with its dose.
     pub(super) doses: Vec<(MaterialId, String)>,
     /// The color; `None` if there is none.
+    #[cfg_attr(not(feature = "document"), allow(dead_code))] // a book keeps it
     pub(super) color: Option<Formula>,
+    #[cfg_attr(not(feature = "document"), allow(dead_code))] // a book keeps it
     pub(super) body: Formula,
 }
 

@@ -362,6 +362,8 @@ part! {
         pub kind: Kind,
         /// Mass that went in at this stage.
         pub added: Shown<Mass>,
+        /// Whether that was stated; else it is what the sheet said.
+        pub stated: bool,
         /// Mass of it in the pot then.
         pub mass: Shown<Mass>,
         /// Mass per mass of base; of a base, its share.

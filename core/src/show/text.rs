@@ -161,7 +161,6 @@ pub(crate) fn fill_mark(volume: Volume, step: Option<Volume>, system: System) ->
 }
 
 /// A volume to a hundredth of a milliliter.
-#[cfg(feature = "document")]
 pub(crate) fn milliliters(volume: Volume) -> Shown<Volume> {
     Shown::new(volume, nearest(volume, 100, Unit::MILLILITER))
 }
@@ -253,6 +252,7 @@ pub(crate) fn unsure_density(uncertainty: MassDensity) -> Shown<MassDensity> {
 }
 
 /// A value with its standard uncertainty, that to two digits and the value to the same place.
+#[cfg_attr(not(feature = "document"), allow(dead_code))] // answers of requests show them apart
 pub(crate) struct Uncertain<Q> {
     pub(crate) value: Shown<Q>,
     pub(crate) uncertainty: Shown<Q>,
