@@ -8,7 +8,7 @@ use super::written::Written;
 use crate::formula::Overlap;
 use crate::json::entry::entry;
 use crate::json::named::Named;
-use crate::json::reader::Name;
+use crate::json::reader::{Count, Name};
 use crate::quantity::{Amount, Mass, Time, Volume};
 
 entry! {
@@ -58,7 +58,7 @@ entry! {
             /// Whether it has been degassed. Default: `false`; one that was heated is not degassed again.
             degassed: bool,
             /// Number of heats behind it. Default: 0, or 1 if it is hot. Example: `1`.
-            heats: u32,
+            heats: Count,
             /// Heat used in these: time at the temperature of its plastisol's budget. Default: not known. Example:
             /// `"4.6 min"`.
             spent: Written<Time>,

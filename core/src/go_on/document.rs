@@ -37,7 +37,7 @@ entry! {
             /// Whether it has been degassed. Default: whether that step is done.
             degassed: bool,
             /// Number of heats behind it. Default: those of its steps. Example: `2`.
-            heats: u32,
+            heats: Count,
             /// Whether what was in it is lost. Default: `false`.
             lost: bool,
         }

@@ -28,7 +28,7 @@ use crate::document::{LoadedBook, MadeFrom, PlanDocument};
 use crate::fault::{Fault, Faults};
 use crate::json::Named;
 use crate::json::path::Path::{self, At};
-use crate::json::reader::Name;
+use crate::json::reader::{Count, Name};
 use crate::plan::{Plan, StepItem};
 use crate::quantity::{Measurable, Volume};
 use crate::show::Note;
@@ -200,7 +200,7 @@ impl<'a> Noon<'a> {
             cup: pot.cup.clone(),
             hot: Some(pot.hot),
             degassed: Some(pot.degassed),
-            heats: Some(pot.heats),
+            heats: Some(Count(pot.heats)),
             spent: pot.spent(),
             draws: (!draws.is_empty()).then_some(draws),
             takes_more: Some(self.changed),

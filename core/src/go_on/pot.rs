@@ -372,7 +372,8 @@ impl<'a> PotNow<'a> {
         self.cup = entry.cup.clone().or_else(|| self.cup.take());
         self.hot = entry.hot.unwrap_or(self.hot);
         self.degassed = entry.degassed.unwrap_or(self.degassed);
-        self.heats = entry.heats.unwrap_or_else(|| self.heats.max(u32::from(self.hot)));
+        self.heats =
+            entry.heats.map(|heats| heats.0).unwrap_or_else(|| self.heats.max(u32::from(self.hot)));
         self.lost = entry.lost.unwrap_or(false);
         Some(())
     }

@@ -70,7 +70,7 @@ impl Resolver {
             contents: Leftover {
                 name: entry.pot.0.clone(),
                 mix,
-                heats: Some(entry.heats.unwrap_or(u32::from(hot))),
+                heats: Some(entry.heats.map_or(u32::from(hot), |heats| heats.0)),
                 spent,
                 made: None,
                 ext: None,
