@@ -39,7 +39,9 @@ pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Reco
         })
         .collect();
     let molds = follow.molds();
-    let found = found(&follow.samples, book);
+    // What is wrong with weights has been reported with them.
+    let found =
+        if follow.faults.is_empty() { found(&follow.samples, book) } else { Ok(Vec::new()) };
     let found = follow.keep("/pots", found).unwrap_or_default();
     match Faults::from_vec(follow.faults) {
         Some(faults) => Err(faults),
@@ -150,10 +152,11 @@ impl Follow<'_> {
         })
     }
 
-    /// Mix from the shelf, as planned.
+    /// Mix that was in the pot already, and from the shelf, as planned.
     fn brought(&self, pot: &Pot) -> Result<Mix, RecordError> {
         let mut mix = Mix::new();
-        for brought in pot.from_shelf.iter().flat_map(|from| &from.brings) {
+        let there = pot.there.iter().flat_map(|there| &there.parts);
+        for brought in there.chain(pot.from_shelf.iter().flat_map(|from| &from.brings)) {
             mix.add(self.material(&brought.material)?, brought.mass.quantity)?;
         }
         Ok(mix)
