@@ -15,6 +15,10 @@ pub(crate) fn orders() -> Value {
     read(include_str!("../../core/examples/demo/orders.json"))
 }
 
+pub(crate) fn actuals() -> Value {
+    read(include_str!("../../core/examples/demo/actuals.json"))
+}
+
 pub(crate) fn mispour() -> Value {
     read(include_str!("../../core/examples/demo/mispour.json"))
 }

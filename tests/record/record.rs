@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use rstest::rstest;
 use serde_json::{Value, json};
 
-use crate::demo::{ask, book, fingers, list, number, of, orders};
+use crate::demo::{actuals, ask, book, fingers, list, number, of, orders};
 
 fn plan(orders: Value) -> Value {
     ask(json!({ "calculate": "plan", "orders": orders })).expect("a plan")
@@ -112,12 +112,18 @@ fn a_later_stage_goes_on_from_what_was_there() {
     assert_eq!(record["pots"][0]["stages"][0]["after_weighed"], true);
 }
 
-/// A recorded mix, saved in the book, is made again next year in the same proportions.
+/// A recorded mix, saved in the book as color and body, is made again next year in the same proportions: to the 0.1 %
+/// that a dose is written to.
 fn makes_it_again(record: &Value, pot: usize, stage: usize) {
     let made = &record["pots"][pot]["stages"][stage];
     let mut book = book();
-    book["formulas"]["as made"] = made["formula"].clone();
-    let orders = fingers(&["as made"], 24);
+    book["formulas"]["body as made"] = made["body"].clone();
+    let mut formulas = vec!["body as made"];
+    if made["color"].is_object() {
+        book["formulas"]["color as made"] = made["color"].clone();
+        formulas.push("color as made");
+    }
+    let orders = fingers(&formulas, 24);
     let again =
         ask(json!({ "calculate": "plan", "orders": orders, "book": book })).expect("a plan");
     let list = list(&again["pots"][0]["stages"][0]["weigh"]);
@@ -127,10 +133,53 @@ fn makes_it_again(record: &Value, pot: usize, stage: usize) {
         let material = one["material"].as_str().unwrap();
         let ratio = number(&of(&made["made"], material).expect(material)["of_base"]);
         let again = number(&one["wanted"]) / base;
-        assert!((again / ratio - 1.0).abs() < 1e-10, "{material}: {again} for {ratio}");
+        assert!((again / ratio - 1.0).abs() < 1.1e-3, "{material}: {again} for {ratio}");
     }
     let made = made["made"].as_array().unwrap();
     assert_eq!(list.len(), made.iter().filter(|one| number(&one["mass"]) > 0.0).count());
+}
+
+/// By hand: 131 drops in 792 g of base are 40.3 in the 243.7 g that a cup holds.
+#[test]
+fn formulas_as_made_are_in_the_measures_that_were_used() {
+    let plan = plan(orders());
+    let found = record(
+        &plan,
+        json!({ "A": [
+            { "went_in": { "plum": { "measured": "131 drops", "weighed": "6.1 g" }, "silver-pearl": "1/4 tsp" } },
+            { "went_in": { "fine-salt": "185 g" } }
+        ] }),
+    )
+    .expect("a record");
+    let base =
+        number(&of(&plan["pots"][0]["stages"][0]["weigh"], "clear-base").unwrap()["best"]["gives"]);
+    let cups = base / (236.588_236_5 * 1.03);
+    let stages = &found["pots"][0]["stages"];
+    assert_eq!((&stages[0]["per"], &stages[0]["color"]["per"]), (&json!("1 cup"), &json!("1 cup")));
+    let dose = |stage: usize, side: &str, material: &str| {
+        let text = stages[stage][side]["doses"][material].as_str().unwrap_or("none").to_owned();
+        let (number, unit) =
+            text.split_once(' ').map(|(n, u)| (n.to_owned(), u.to_owned())).unwrap_or_default();
+        (number.parse::<f64>().unwrap_or(f64::NAN), unit)
+    };
+    for stage in [0, 1] {
+        // As counted, whatever the scale showed: next year's drops are counted again.
+        let (drops, unit) = dose(stage, "color", "plum");
+        assert_eq!(unit, "drops");
+        assert!((drops * cups / 131.0 - 1.0).abs() < 1.1e-3, "{drops}");
+    }
+    let (spoons, unit) = dose(0, "color", "silver-pearl");
+    assert_eq!(unit, "tsp");
+    assert!((spoons * cups / 0.25 - 1.0).abs() < 1.1e-3, "{spoons}");
+    // The drops of the sheet, of which only the scale was read.
+    let weighed = record(&plan, json!({ "C": { "went_in": { "chalk": { "weighed": "1.3 g" } } } }))
+        .expect("a record");
+    assert_eq!(weighed["pots"][2]["stages"][0]["color"]["doses"]["chalk"], "40 drops");
+    assert_eq!(stages[0]["color"]["doses"].as_object().unwrap().len(), 3);
+    assert_eq!(stages[0]["color"]["base"], Value::Null);
+    assert_eq!(stages[1]["body"]["base"], "clear-base");
+    assert_eq!(dose(1, "body", "fine-salt").1, "g");
+    assert_eq!(stages[1]["color"]["doses"]["fine-salt"], Value::Null);
 }
 
 #[test]
@@ -284,30 +333,29 @@ fn a_plan_that_is_none_is_refused_with_all_that_is_wrong() {
 }
 
 #[test]
-fn the_text_keeps_to_eighty_columns() {
+fn the_text_fits_a_page() {
     use pourwright::request::RecordDocument;
     let plan = plan(orders());
-    let mut answer = record(
-        &plan,
-        json!({
-            "A": [{
-                "went_in": { "plum": "131 drops" }, "left": "430 g",
-                "molds": { "finger-5": { "shots": 8, "good": 30, "weights": ["9.4 g", "9.6 g"] } }
-            }],
-            "D": { "left": "20 g" }
-        }),
-    )
-    .expect("a record");
+    let mut answer = ask(json!({ "calculate": "record", "plan": plan, "actuals": actuals() }))
+        .expect("a record");
     answer.as_object_mut().unwrap().remove("calculate");
     let read: RecordDocument = serde_json::from_value(answer.clone()).expect("it reads back");
     assert_eq!(serde_json::to_value(&read).unwrap(), answer);
     let text = read.record.sheet().to_string();
-    assert!(text.contains("What was left, and its sprues: 3 heats, 9.9 min spent."), "{text}");
+    println!("{text}");
+    assert_eq!(text.lines().collect::<Vec<_>>(), read.text);
+    assert!(text.lines().count() <= 60, "{text}");
     for line in text.lines() {
         assert!(line.chars().count() <= 80, "{line}");
     }
-    for part in ["RECORD  2027-03-02", "8 shots (7 planned)", "30 good (3.75 a shot)", "95 % sure"]
-    {
+    for part in [
+        "RECORD  2027-03-02",
+        "teal-flake: 8.13 g went in",
+        "25 good of 28 made, 24 ordered",
+        "finger-5: 60 good of 64, rejects 6.3 %",
+        "New formula \"dusk, more flake\", as made in pot A.",
+        "ember, tin 4: ",
+    ] {
         assert!(text.contains(part), "{part} in\n{text}");
     }
 }

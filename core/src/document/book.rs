@@ -527,6 +527,8 @@ entry! {
     }
 }
 
+crate::json::read_back::or_null! { FormulaEntry; }
+
 impl crate::json::read_back::ReadBack for FormulaEntry {
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
         let nothing =

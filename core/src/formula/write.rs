@@ -29,7 +29,7 @@ pub(crate) enum Measure {
 
 impl Measure {
     /// Grams.
-    fn grams() -> Self {
+    pub(crate) fn grams() -> Self {
         Self::Units(Vec::from([Unit::GRAM]))
     }
 

@@ -56,6 +56,9 @@ entry! {
             /// Name under which the color as made goes into the book, apart from its body. Default: the book stays as it is.
             /// Example: `"dusk, darker"`.
             save_as: Name,
+            /// Name under which the body as made goes into the book, with its base. Default: the book stays as it is.
+            /// Example: `"salted, heavier"`.
+            body_as: Name,
             /// Name written on the jar with what was left. Default: the formulas, pot and day. Example: `"dusk, March 2"`.
             jar: Name,
             /// Anything worth keeping with it. Default: none. Example: `"Smoked a little at 345 °F."`.

@@ -4,6 +4,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::draws::{Counted, Shot};
+use super::formula::{Measures, Written, written};
 use super::found::{Sample, found};
 use super::jar::{Rest, jars};
 use super::told::{Told, pot_path, told};
@@ -13,13 +14,15 @@ use super::{
 };
 use crate::bench::Tool;
 use crate::book::Book;
+#[cfg(feature = "document")]
+use crate::document::book::FormulaEntry;
 use crate::fault::{Fault, Faults};
-use crate::formula::WrittenIn;
-use crate::material::{Kind, ShotWindow};
+#[cfg(feature = "document")]
+use crate::formula::Formula;
+use crate::material::ShotWindow;
 use crate::mix::{MaterialId, Mix, MixError, Phase, reference_temperature};
-use crate::plan::tool_names::ToolNames;
-use crate::plan::{Plan, Pot, Stage, weigh};
-use crate::quantity::{Amount, Dimension, Mass, Ratio, Rational, Time, Unit, Volume};
+use crate::plan::{Plan, Pot, Stage};
+use crate::quantity::{Dimension, Mass, Ratio, Rational, Time, Volume};
 use crate::shot::Melt;
 use crate::show::{Shown, text};
 
@@ -36,7 +39,9 @@ pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Reco
         })
         .collect();
     let molds = follow.molds();
-    let found = found(&follow.samples, book);
+    // What is wrong with weights has been reported with them.
+    let found =
+        if follow.faults.is_empty() { found(&follow.samples, book) } else { Ok(Vec::new()) };
     let found = follow.keep("/pots", found).unwrap_or_default();
     match Faults::from_vec(follow.faults) {
         Some(faults) => Err(faults),
@@ -66,11 +71,14 @@ pub(super) struct Follow<'a> {
     saved: Vec<super::Saved>,
 }
 
-/// Contents of the pot, as planned and as made.
+/// Contents of the pot.
 #[derive(Default)]
 struct Contents {
     planned: Mix,
     made: Mix,
+    /// As made, by the measures that were used where the scale showed another mass: what a formula says.
+    measured: Mix,
+    measures: Measures,
 }
 
 impl<'a> Follow<'a> {
@@ -144,10 +152,11 @@ impl Follow<'_> {
         })
     }
 
-    /// Mix from the shelf, as planned.
+    /// Mix that was in the pot already, and from the shelf, as planned.
     fn brought(&self, pot: &Pot) -> Result<Mix, RecordError> {
         let mut mix = Mix::new();
-        for brought in pot.from_shelf.iter().flat_map(|from| &from.brings) {
+        let there = pot.there.iter().flat_map(|there| &there.parts);
+        for brought in there.chain(pot.from_shelf.iter().flat_map(|from| &from.brings)) {
             mix.add(self.material(&brought.material)?, brought.mass.quantity)?;
         }
         Ok(mix)
@@ -166,30 +175,30 @@ impl Follow<'_> {
         balance: &mut Balance,
     ) -> Option<StageRecord> {
         let (pot, stage, path) = (at.pot, at.stage, &told.path);
-        let added = self.added(stage, told);
+        let added = self.added(stage, told, |one| one.weighed.or(one.by_book()));
         let added = self.keep(path, added)?;
+        let measured = self.added(stage, told, |one| self.as_measured(stage, one));
+        let measured = self.keep(path, measured)?;
         balance.put_in += added.mass();
         let wanted = self.wanted(stage);
         let together = wanted.and_then(|wanted| {
-            Ok((contents.planned.merge(&wanted)?, contents.made.merge(&added)?))
+            contents.planned.merge(&wanted)?;
+            contents.made.merge(&added)?;
+            contents.measured.merge(&measured)?;
+            Ok(())
         });
         self.keep(path, together)?;
-        let made = self.made(pot, &added, contents);
+        contents.measures.note(stage, told, self.book);
+        let written = written(stage, &contents.measured, &contents.measures, self.book);
+        let written = self.keep(path, written)?;
+        let made = self.made(&added, told, contents, &written);
         let made = self.keep(path, made)?;
         let melt = self.melt(stage, &contents.made);
         let pairs = self.pairs(stage, told);
         let pairs = self.keep(path, pairs)?;
         let shot = self.draws(pot, stage, told, melt)?;
         #[cfg(feature = "document")]
-        let formula = {
-            let entry = super::formula::entry(pot, stage, &contents.made, self.book);
-            self.keep(path, entry)?
-        };
-        #[cfg(feature = "document")]
-        if let Some(name) = told.save_as {
-            let (name, pot, formula) = (name.to_string(), pot.pot.clone(), formula.clone());
-            self.saved.push(super::Saved { name, pot, formula });
-        }
+        let (color, body) = self.formulas(pot, stage, told, &written)?;
         let held = contents.made.mass();
         let heats = heats(stage, told);
         let heats = self.keep(path, heats)?;
@@ -209,6 +218,7 @@ impl Follow<'_> {
         Some(StageRecord {
             formulas: stage.formulas.clone(),
             made,
+            per: written.per.to_string(),
             held: text::mass(held),
             density: melt.map(|melt| text::density(melt.cold)),
             density_uncertainty: stage.density_uncertainty.clone(),
@@ -222,7 +232,9 @@ impl Follow<'_> {
             after: text::mass(after),
             after_weighed: told.left.is_some(),
             #[cfg(feature = "document")]
-            formula,
+            color,
+            #[cfg(feature = "document")]
+            body,
         })
     }
 
@@ -318,12 +330,16 @@ impl Follow<'_> {
         Ok(mix)
     }
 
-    /// Mass that went in: as weighed, else as measured, else what the chosen measure gives.
-    fn added(&self, stage: &Stage, told: &Told<'_>) -> Result<Mix, RecordError> {
+    /// Mass that went in: `stated`, else what the chosen measure gives.
+    fn added(
+        &self,
+        stage: &Stage,
+        told: &Told<'_>,
+        stated: impl Fn(&WentIn) -> Option<Mass>,
+    ) -> Result<Mix, RecordError> {
         let mut mix = Mix::new();
         for one in &told.went_in {
-            let measured = one.measured.map(|(_, mass)| mass);
-            mix.add(one.material, one.weighed.or(measured).unwrap_or_default())?;
+            mix.add(one.material, stated(one).unwrap_or_default())?;
         }
         for one in &stage.weigh {
             let material = self.material(&one.material)?;
@@ -334,51 +350,41 @@ impl Follow<'_> {
         Ok(mix)
     }
 
+    /// Mass of what was measured, by the book: as stated, else by spoons or drops of the sheet, else as weighed.
+    fn as_measured(&self, stage: &Stage, one: &WentIn) -> Option<Mass> {
+        let name = self.book.materials.get(one.material).map(|material| &material.name);
+        let listed = stage.weigh.iter().find(|weigh| Ok(&weigh.material) == name);
+        let by_sheet = listed.filter(|weigh| weigh.best.tool != Tool::Balance);
+        let by_sheet = by_sheet.map(|weigh| weigh.best.gives.quantity);
+        one.by_book().or(by_sheet).or(one.weighed)
+    }
+
     /// Contents of the pot, plastisols first and then by kind.
     fn made(
         &self,
-        pot: &Pot,
         added: &Mix,
+        told: &Told<'_>,
         contents: &Contents,
+        written: &Written,
     ) -> Result<Vec<MadePart>, RecordError> {
         let materials = &self.book.materials;
         let base = contents.made.base_mass(materials)?;
         let planned_base = contents.planned.base_mass(materials)?;
-        if base <= Mass::default() {
-            return Err(crate::mix::MixError::NoBase.into());
-        }
-        let cup = self.base_of_a_cup(&contents.made, base)?;
-        let names = ToolNames::of(self.book);
-        let tools = weigh::Tools::new(&names, self.book);
         let mut parts = Vec::new();
         for portion in contents.made.portions() {
             let material = materials.get(portion.material)?;
             let ratio = portion.mass / base;
             let planned = contents.planned.mass_of(portion.material) / planned_base;
             let off = (planned.value > 0.0).then(|| ratio / planned - Ratio::from(1.0));
-            let tolerance = material.tolerance.unwrap_or(self.book.limits.tolerance);
-            let in_cup = cup * ratio.value;
-            let per_cup = match weigh::choose(
-                material,
-                in_cup,
-                tolerance,
-                written_in(pot, &material.name),
-                None,
-                tools,
-            ) {
-                Ok(ways) if ways.beyond.is_none() => {
-                    weigh::way(&ways.best, in_cup, in_cup, &names).measure
-                }
-                // What the bench cannot do is still said, as a mass.
-                _ => text::mass(in_cup).text,
-            };
+            let dose = written.doses.iter().find(|(known, _)| *known == portion.material);
             parts.push(MadePart {
                 material: material.name.clone(),
                 kind: material.kind,
                 added: text::mass(added.mass_of(portion.material)),
+                stated: told.went_in.iter().any(|one| one.material == portion.material),
                 mass: text::mass(portion.mass),
                 of_base: Shown::new(ratio, fine_percent(ratio)),
-                per_cup,
+                dose: dose.map_or_else(|| "nothing".to_string(), |(_, dose)| dose.clone()),
                 off: off.map(|off| Shown::new(off, text::signed_percent(off))),
             });
         }
@@ -386,16 +392,41 @@ impl Follow<'_> {
         Ok(parts)
     }
 
-    /// The mass of a cup of the base that is in `mix`.
-    fn base_of_a_cup(&self, mix: &Mix, base: Mass) -> Result<Mass, RecordError> {
-        let cup: Volume = Amount::new(Rational::ONE, Unit::CUP)?.to(self.book.system)?;
-        let mut only = Mix::new();
-        for portion in mix.portions() {
-            if self.book.materials.get(portion.material)?.kind == Kind::Plastisol {
-                only.add(portion.material, portion.mass)?;
+    /// Color and body as made, as a book writes them; those with a name are saved.
+    #[cfg(feature = "document")]
+    fn formulas(
+        &mut self,
+        pot: &Pot,
+        stage: &Stage,
+        told: &Told<'_>,
+        written: &Written,
+    ) -> Option<(Option<FormulaEntry>, FormulaEntry)> {
+        let notes = alloc::format!("As made: {} in pot {}.", stage.formulas.join(" + "), pot.pot);
+        let mut entry = |formula: &Formula| {
+            let entry = FormulaEntry::of(formula, &self.book.materials);
+            let entry = self.keep(&told.path, entry.map_err(RecordError::from))?;
+            Some(FormulaEntry { notes: Some(notes.clone()), ..entry })
+        };
+        let color = match &written.color {
+            Some(color) => Some(entry(color)?),
+            None => None,
+        };
+        let body = entry(&written.body)?;
+        let pot = &pot.pot;
+        for (name, formula) in [(told.save_as, color.as_ref()), (told.body_as, Some(&body))] {
+            match (name, formula) {
+                (Some(name), Some(formula)) => {
+                    let (name, pot, formula) = (name.to_string(), pot.clone(), formula.clone());
+                    self.saved.push(super::Saved { name, pot, formula });
+                }
+                (Some(_), None) => {
+                    let at = alloc::format!("{}/save_as", told.path);
+                    self.faults.push(Fault::at(at, &RecordError::NoColor(pot.clone())));
+                }
+                (None, _) => {}
             }
         }
-        Ok(base / only.volume(&self.book.materials, Phase::Liquid)? * cup)
+        Some((color, body))
     }
 
     /// Mix in the cup after the last shot.
@@ -479,13 +510,6 @@ struct At<'p> {
     is_last: bool,
 }
 
-/// The measure that the plan of `pot` doses a material in.
-fn written_in(pot: &Pot, material: &str) -> WrittenIn {
-    let mut weighed = pot.stages.iter().flat_map(|stage| &stage.weigh);
-    let weighed = weighed.find(|one| one.material == material);
-    weighed.map_or(WrittenIn::Mass, |one| one.written_in)
-}
-
 /// Masses in and out of a pot so far.
 #[derive(Default)]
 struct Balance {
@@ -501,6 +525,7 @@ impl Contents {
     fn both(&mut self, mix: &Mix) -> Result<(), RecordError> {
         self.planned.merge(mix)?;
         self.made.merge(mix)?;
+        self.measured.merge(mix)?;
         Ok(())
     }
 
@@ -509,6 +534,7 @@ impl Contents {
         let planned = stage.carried.quantity / stage.holds.quantity;
         self.planned = self.planned.scaled(planned.value)?;
         self.made = self.made.scaled((after / held).value)?;
+        self.measured = self.measured.scaled((after / held).value)?;
         Ok(())
     }
 }

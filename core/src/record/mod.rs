@@ -19,7 +19,6 @@
 mod document;
 mod draws;
 mod follow;
-#[cfg(feature = "document")]
 mod formula;
 mod found;
 mod jar;
@@ -91,6 +90,8 @@ pub struct StageActuals {
     pub injector: Vec<Mass>,
     /// Name of the color as made in the book, if it is to be kept.
     pub save_as: Option<String>,
+    /// Name of the body as made in the book, if it is to be kept.
+    pub body_as: Option<String>,
     /// Name of the jar with what was left.
     pub jar: Option<String>,
     /// Anything worth knowing.
@@ -106,6 +107,13 @@ pub struct WentIn {
     pub measured: Option<(Amount, Mass)>,
     /// What the scale showed for it.
     pub weighed: Option<Mass>,
+}
+
+impl WentIn {
+    /// The mass of what was measured, by the book.
+    pub(crate) fn by_book(&self) -> Option<Mass> {
+        self.measured.map(|(_, mass)| mass)
+    }
 }
 
 /// Actuals of the shots into a mold.
@@ -167,7 +175,7 @@ part! {
         pub found: Vec<Found>,
         /// What is left for the shelf.
         pub jars: Vec<Jar>,
-        /// Colors as made that go into the book.
+        /// Colors and bodies as made that go into the book.
         #[cfg(feature = "document")]
         pub saved: Vec<Saved>,
     }
@@ -274,6 +282,8 @@ part! {
         pub formulas: Vec<String>,
         /// Contents of the pot by material, plastisols first.
         pub made: Vec<MadePart>,
+        /// The amount of base that the doses are for.
+        pub per: String,
         /// Mass of all of it.
         pub held: Shown<Mass>,
         /// Density of the finished plastic as made, without voids; none if the book lacks a density.
@@ -298,9 +308,12 @@ part! {
         pub after: Shown<Mass>,
         /// Whether that was weighed.
         pub after_weighed: bool,
-        /// The stage as a formula for the book: its masses as made, so that the color comes out the same again.
+        /// The color as made, apart from its body, as a formula for the book; none if there is no color.
         #[cfg(feature = "document")]
-        pub formula: crate::document::book::FormulaEntry,
+        pub color: Option<crate::document::book::FormulaEntry>,
+        /// The body as made, as a formula for the book.
+        #[cfg(feature = "document")]
+        pub body: crate::document::book::FormulaEntry,
     }
 }
 
@@ -349,12 +362,14 @@ part! {
         pub kind: Kind,
         /// Mass that went in at this stage.
         pub added: Shown<Mass>,
+        /// Whether that was stated; else it is what the sheet said.
+        pub stated: bool,
         /// Mass of it in the pot then.
         pub mass: Shown<Mass>,
         /// Mass per mass of base; of a base, its share.
         pub of_base: Shown<Ratio>,
-        /// That for 1 cup of base, as the bench measures it.
-        pub per_cup: String,
+        /// Its dose in the measure that was used, for the amount of base that the formula is for.
+        pub dose: String,
         /// How far it is off the plan; none where the plan has nothing of it.
         pub off: Option<Shown<Ratio>>,
     }
@@ -550,6 +565,9 @@ pub enum RecordError {
     /// A mold or shape of the plan is not in the book.
     #[error("The plan shoots \"{0}\", which the book lacks.")]
     UnknownMold(String),
+    /// There is no color to save.
+    #[error("Pot {0} has no color at this stage.")]
+    NoColor(String),
     /// A shot that cannot be.
     #[error(transparent)]
     Shot(#[from] ParameterErrors),
@@ -587,6 +605,7 @@ impl Diagnose for RecordError {
             Self::LeftMore { .. } => "record-left-more",
             Self::UnknownMaterial(_) => "record-unknown-material",
             Self::UnknownMold(_) => "record-unknown-mold",
+            Self::NoColor(_) => "record-no-color",
             Self::Shot(error) => error.code(),
             Self::Weights(error) => error.code(),
             Self::Rejects(error) => error.code(),
@@ -621,6 +640,7 @@ impl Diagnose for RecordError {
             Self::UnknownMaterial(_) | Self::UnknownMold(_) => {
                 "Use the book that the plan was made with.".into()
             }
+            Self::NoColor(_) => "Leave \"save_as\" out; \"body_as\" saves the body.".into(),
             Self::Shot(error) => error.help(),
             Self::Weights(error) => error.help(),
             Self::Rejects(error) => error.help(),

@@ -78,6 +78,7 @@ impl Resolver {
             left,
             injector: injector?,
             save_as: entry.save_as.as_ref().map(|name| name.0.clone()),
+            body_as: entry.body_as.as_ref().map(|name| name.0.clone()),
             jar: entry.jar.as_ref().map(|name| name.0.clone()),
             notes: entry.notes.clone(),
         })

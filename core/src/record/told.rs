@@ -24,6 +24,7 @@ pub(super) struct Told<'a> {
     pub(super) left: Option<Mass>,
     pub(super) injector: &'a [Mass],
     pub(super) save_as: Option<&'a str>,
+    pub(super) body_as: Option<&'a str>,
     pub(super) jar: Option<&'a str>,
     pub(super) notes: Option<&'a str>,
 }
@@ -133,6 +134,7 @@ impl Span<'_> {
             ("heats", !entry.heats.is_empty()),
             ("injector", !entry.injector.is_empty()),
             ("save_as", entry.save_as.is_some()),
+            ("body_as", entry.body_as.is_some()),
         ];
         match &mut *told {
             [only] => {
@@ -140,6 +142,7 @@ impl Span<'_> {
                 only.heats = &entry.heats;
                 only.injector = &entry.injector;
                 only.save_as = entry.save_as.as_deref();
+                only.body_as = entry.body_as.as_deref();
             }
             _ => {
                 for (field, _) in of_one.into_iter().filter(|(_, is_stated)| *is_stated) {

@@ -1,6 +1,6 @@
 //! A plan with what was really weighed and shot: the day's record, and what it changes in the book and on the shelf.
 
-use alloc::string::ToString;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use serde_json::Value;
@@ -49,6 +49,8 @@ pub struct RecordDocument {
     /// The change to the next day's order list, as a JSON Patch (RFC 6902): its shelf is what stays of today's, and what
     /// is left of today's pots. Empty if there is nothing.
     pub shelf: Vec<Change>,
+    /// The record as text, in lines of at most 80 columns.
+    pub text: Vec<String>,
 }
 
 /// Digits of the parts of a jar: far below any scale.
@@ -65,7 +67,8 @@ impl RecordRequest {
         let record = record.map_err(|faults| faults.below("/actuals"))?;
         let shelf = shelf(&plan, &record, book.ready().system);
         let shelf = shelf.map_err(|error| Faults::from(Fault::at("/plan", &error)))?;
-        Ok(RecordDocument { write: book_changes(&record), shelf, record })
+        let text = record.sheet().to_string().lines().map(ToString::to_string).collect();
+        Ok(RecordDocument { write: book_changes(&record), shelf, text, record })
     }
 }
 
@@ -175,7 +178,8 @@ impl ReadBack for RecordDocument {
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
         let mut parts = Parts::open(node, faults);
         let (write, shelf) = (parts.take("write", faults), parts.take("shelf", faults));
-        let read = Self { record: Record::take_from(&mut parts, faults), write, shelf };
+        let text = parts.take("text", faults);
+        let read = Self { record: Record::take_from(&mut parts, faults), write, shelf, text };
         parts.close(faults);
         read
     }

@@ -18,6 +18,7 @@ use alloc::vec::Vec;
 
 #[cfg(feature = "document")]
 pub use document::{TrialEntry, TrialStep};
+pub(crate) use parts::is_body;
 pub use parts::{TrialBody, TrialFormulas, TrialNames};
 
 use crate::book::{Book, Layer};

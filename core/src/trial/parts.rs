@@ -53,7 +53,7 @@ const SAME: f64 = 1e-9;
 
 impl Kind {
     /// Whether it makes up the body of a piece rather than its color.
-    const fn is_of_body(self) -> bool {
+    pub(crate) const fn is_of_body(self) -> bool {
         matches!(
             self,
             Self::Plastisol | Self::Softener | Self::Hardener | Self::Stabilizer | Self::Salt
@@ -242,7 +242,7 @@ impl Trial<'_> {
 }
 
 /// Whether a formula doses nothing but what makes up a body.
-fn is_body(formula: &Formula, book: &Book) -> Result<bool, MixError> {
+pub(crate) fn is_body(formula: &Formula, book: &Book) -> Result<bool, MixError> {
     for dose in &formula.doses {
         if !book.materials.get(dose.material)?.kind.is_of_body() {
             return Ok(false);
