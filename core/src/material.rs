@@ -1,5 +1,7 @@
 //! Materials and their properties: what a supplier's sheet says and what the shop has measured.
 
+mod most;
+
 use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
@@ -18,6 +20,8 @@ use crate::quantity::{
     ThermodynamicTemperature, Time, Volume,
 };
 use crate::words::words;
+
+pub use most::{MostDose, MostDoseError};
 
 words! {
     /// Purpose of a material.
@@ -187,6 +191,8 @@ pub struct Material {
     pub add: Option<Adding>,
     /// Largest relative error of a dose of it that the shop accepts.
     pub tolerance: Option<f64>,
+    /// Largest dose of it that does no harm.
+    pub most: Option<MostDose>,
     /// Anything else worth knowing.
     pub notes: Option<String>,
     /// Which of its densities the book does not state, so that a usual one is used.
@@ -244,6 +250,7 @@ impl Material {
             price: None,
             add: None,
             tolerance: None,
+            most: None,
             notes: None,
             borrowed: Vec::new(),
         }

@@ -130,6 +130,9 @@ entry! {
             add: Adding,
             /// Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`.
             tolerance: Percent,
+            /// Largest dose of it that does no harm, per amount of base: in a pot that came out wrong, more than the
+            /// formula's is no fault up to it. Default: none; a surplus counts as a fault. Example: `"3 tsp per 1 cup"`.
+            most: MostText,
             /// Its full name. Default: none. Example: `"clear plastisol, medium"`.
             name: String,
             /// Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
@@ -170,7 +173,38 @@ impl serde::Serialize for PriceText {
     }
 }
 
-deserialize_by_reading! { SourcedDrop; PriceText; BaseEntry; CavitiesEntry; CavityVolume; }
+/// The largest dose of a material that does no harm, as text.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MostText(pub crate::material::MostDose);
+
+impl serde::Serialize for MostText {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(&self.0)
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for MostText {
+    fn schema_name() -> alloc::borrow::Cow<'static, str> {
+        "MostDose".into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "type": "string",
+            "description": "A dose per amount of base, such as \"3 tsp per 1 cup\", or a share of it, such as \"4 % of base\".",
+        })
+    }
+}
+
+impl Read for MostText {
+    fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
+        let text = String::read(node, faults)?;
+        super::written::keep(text.parse(), node, faults).map(Self)
+    }
+}
+
+deserialize_by_reading! { SourcedDrop; PriceText; MostText; BaseEntry; CavitiesEntry; CavityVolume; }
 
 #[cfg(feature = "schema")]
 impl schemars::JsonSchema for PriceText {

@@ -440,6 +440,8 @@ parameters! {
         "Mass of hook and weight on a piece; give its volume too.";
     HookVolume hook_volume Milliliter (0 to 1e15) (zero)
         "Volume that hook and weight displace; give their mass too.";
+    Hot hot None (text "true or false") (text "by the step; false for formulas")
+        "Whether the pot is hot.";
     HotDensity hot_density GramPerMilliliter (density) (as ColdDensity cold_density)
         "Melt density at shot temperature, without voids; at most the cold one.";
     HotFor hot_for Second (positive 1e-3 to 1e15) (text "from how it cools")
@@ -460,6 +462,8 @@ parameters! {
         "Volume that stays in the injector each time it is emptied; below its capacity.";
     InjectorWeighed injector_weighed Gram (2 to 1000) (required)
         "Weighings of the injector, each clean and then emptied as at work.";
+    Instead instead None (text "a multiple, a difference or an amount by material, or by a kind of which one material is in the pot") (required)
+        "What went in instead of what was meant: `twice`, `half`, `3 times`, `none`, `+ 10 drops`, `- 3 g`, or an amount.";
     Kind kind None (text "a kind of material") (required)
         "What the material is for; powders (pearl, flake, salt) are measured as scooped.";
     LayerShare layer_share Pure (above 0 to 1) (= 1)
@@ -550,6 +554,8 @@ parameters! {
         "L* of the other color.";
     OtherThickness other_thickness Micrometer (positive 1e-3 to 6350) (required)
         "Thickness of the film of the other flake; below the size of its cut.";
+    OnPurpose on_purpose None (text "materials, or kinds of which one material is in the pot") (nothing)
+        "What went in otherwise on purpose: no fault at all.";
     OvenLeast oven_least Gram (positive 1e-12 to 1e15) (nothing)
         "Smallest mix that the oven heats evenly.";
     OvenPower oven_power Watt (50 to 10000) (nothing)
@@ -603,10 +609,10 @@ parameters! {
         "Softener that the shop adds at that salt, mass per mass of base.";
     Points points None (2 to 1000) (required)
         "The shop's own measured points, by rising ratio: of each the ratio and the durometer reading.";
-    Pot pot None (text "amounts: a volume, a mass or drops; 0 or more") (required)
-        "What went into the pot, by material, as it was measured. With `base` only what differs from the formulas; without it, everything.";
-    PotBase pot_base None (text "above 0, mL or g") (text "`pot` names everything in it")
-        "The base that the pot was meant for: what `pot` does not name then went in as the formulas have it.";
+    Pot pot None (text "the letter of a pot of the plan") (nothing)
+        "The pot of the open plan; without it `formulas` say what the pot was meant to be.";
+    PotBase pot_base None (text "above 0, mL or g") (text "`instead` names everything in the pot, each with its amount")
+        "The base that the pot was meant for: what `instead` does not name then went in as the formulas have it.";
     PotFilm pot_film Gram (0 to 1e15) (zero)
         "Mass that clings to the wall of the cup, part of the heel.";
     PotHeel pot_heel Gram (0 to 1e15) (zero)
@@ -743,8 +749,12 @@ parameters! {
         "Volume of the sprue.";
     StabilizerDose stabilizer_dose Pure (0 to 1) (as BudgetWith budget_with)
         "Stabilizer in the mix, by mass of base.";
+    Stage stage Count (1 to 1000) (= 1)
+        "Which stage of the pot, counted from 1.";
     StationPressure station_pressure Kilopascal (22.6 to 178) (required)
         "Air pressure at the place itself, not reduced to sea level.";
+    Step step None (text "the id of a step of the plan") (text "by pot and stage")
+        "The step of the plan at which it happened, in place of pot and stage.";
     StillThere still_there None (text "above 0, at most all of it; g or mL") (text "all of it")
         "What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot.";
     Stood stood Second (0 to 1e15) (text "how hot it then is, is not calculated")

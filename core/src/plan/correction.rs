@@ -10,6 +10,10 @@
 //! least greatest shortfall in relative terms; and no smaller X comes nearer, since what a
 //! smaller X reaches a larger one reaches too.
 //!
+//! Where a material may be anything between two ratios to the base, [lo_i, hi_i], the smallest pot has the base
+//! B = max(c_base, max_i c_i/hi_i), and needs a_i = max(0, lo_i·B − c_i): each grows with B, so that no other additions
+//! that keep the bounds have less of any material ([`least_within`]).
+//!
 //! If a cup's volume V is the limit, λ is such that Σ x_i/ρ_i = V: the smallest that leaves no room.
 
 use alloc::borrow::Cow;
@@ -159,6 +163,70 @@ pub fn correct(pot: &[Mass], target: &[f64], trace: Ratio) -> Result<Correction,
     let k = most.map_or(0.0, |(k, _)| k);
     let binds = most.map(|(_, material)| material);
     Ok(correction(&pot, target.iter().map(|t| k * t), binds, traces))
+}
+
+/// What a material may be in a pot.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Bound {
+    /// A part of the base: this share of it.
+    Base(f64),
+    /// Between two ratios to the base, mass per mass; the higher may be infinite.
+    Between(f64, f64),
+}
+
+/// The smallest additions that bring the masses in `pot` within `bounds`, one a material; `None` if none do: a material that
+/// must not be there is, or base would have to be added and is not to be (`fresh_base`).
+#[must_use]
+pub fn least_within(pot: &[Mass], bounds: &[Bound], fresh_base: bool) -> Option<Vec<Mass>> {
+    let base = least_base(pot, bounds)?;
+    let held = base_of(pot, bounds);
+    if !fresh_base && base > held * ROUNDING {
+        return None;
+    }
+    Some(fill_up(pot, bounds, if fresh_base { base } else { held }))
+}
+
+/// The additions that bring what is too little in `pot` up to its lower bound, and add no base: what is too much stays so.
+#[must_use]
+pub fn top_up(pot: &[Mass], bounds: &[Bound]) -> Vec<Mass> {
+    fill_up(pot, bounds, base_of(pot, bounds))
+}
+
+/// What the rounding of a calculation may make too much.
+const ROUNDING: f64 = 1.0 + 1e-12;
+
+fn base_of(pot: &[Mass], bounds: &[Bound]) -> f64 {
+    let parts = pot.iter().zip(bounds);
+    let parts = parts.filter(|(_, bound)| matches!(bound, Bound::Base(_)));
+    parts.fold(0.0, |sum, (held, _)| sum + kg(*held))
+}
+
+/// The smallest base with which nothing is too much.
+fn least_base(pot: &[Mass], bounds: &[Bound]) -> Option<f64> {
+    let mut base = base_of(pot, bounds);
+    for (held, bound) in pot.iter().zip(bounds) {
+        let (Bound::Base(high) | Bound::Between(_, high)) = bound;
+        let needs = kg(*held) / high;
+        if kg(*held) > 0.0 && needs > base * ROUNDING {
+            base = needs;
+        }
+    }
+    base.is_finite().then_some(base)
+}
+
+fn fill_up(pot: &[Mass], bounds: &[Bound], base: f64) -> Vec<Mass> {
+    let held = base_of(pot, bounds);
+    let needed = |held_of: &Mass, bound: &Bound| {
+        let (low, is_base) = match *bound {
+            Bound::Base(share) => (share, true),
+            Bound::Between(low, _) => (low, false),
+        };
+        let wanted = low * base;
+        let missing = wanted - kg(*held_of);
+        let is_missing = missing > 1e-12 * wanted && !(is_base && base <= held * ROUNDING);
+        mass(if is_missing { missing } else { 0.0 })
+    };
+    pot.iter().zip(bounds).map(|(held, bound)| needed(held, bound)).collect()
 }
 
 /// The nearest mix to `target` that `capacity` holds, by adding only: the exact correction where

@@ -40,6 +40,7 @@ mod go_on;
 mod hardness;
 mod heat;
 mod heat_history;
+mod instead;
 mod learn;
 mod leftovers;
 mod measure;
@@ -48,6 +49,7 @@ mod open;
 mod plan;
 mod record;
 mod salt;
+mod saving;
 mod settling;
 mod shot;
 mod sink;
@@ -73,7 +75,7 @@ pub use color_match::{
 };
 pub use convert::{ConvertRequest, ConvertResponse};
 pub use cooling::{CoolingRequest, CoolingResponse};
-pub use correct::CorrectRequest;
+pub use correct::{CorrectRequest, CorrectResponse, KeptFormula};
 pub use cost::{CostRequest, CostResponse};
 pub use degas::{DegasRequest, DegasResponse};
 pub use dose::{DoseRequest, DoseResponse};
@@ -83,6 +85,7 @@ pub use go_on::GoOnRequest;
 pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
 pub use heat::{HeatRequest, HeatResponse};
 pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
+pub use instead::Instead;
 pub use learn::{BookChange, BookQuestion, LearnRequest, LearnResponse};
 pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
@@ -113,7 +116,6 @@ use crate::go_on::GoneOn;
 use crate::json::nearest::nearest;
 use crate::json::reader::{Node, Read};
 use crate::json::text;
-use crate::plan::mispour::PutRight;
 use crate::quantity::System;
 
 /// Derives that every request and response part has.
@@ -288,7 +290,7 @@ calculations! {
         /// Cost of an amount of a formula, of its packs and pieces.
         Cost = "cost": CostRequest => CostResponse;
         /// Fix for a pot that came out wrong.
-        Correct = "correct": CorrectRequest => PutRight;
+        Correct = "correct": CorrectRequest => CorrectResponse;
         /// Leftovers of the shelf that go into a day's pots.
         Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
         /// A day's plan from a book and an order list.

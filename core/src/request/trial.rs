@@ -4,15 +4,16 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::change::{Change, of_formula};
+use super::change::Change;
+use super::saving::Saving;
 use super::{Open, request, response};
 use crate::book::Book;
 use crate::document::book::{BookDocument, FormulaEntry};
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::formula::{Formula, Overlap, WrittenDose, WrittenIn};
-use crate::json::path::Path::{self, At};
-use crate::json::reader::{Name, checked_name};
+use crate::json::path::Path::At;
+use crate::json::reader::Name;
 use crate::material::Kind;
 use crate::mix::{MixError, Phase};
 use crate::plan::Doubt;
@@ -111,99 +112,37 @@ impl TrialRequest {
     pub fn answer(self, open: Open<'_>) -> Result<TrialResponse, Faults> {
         let book = open.book(self.book)?;
         let book = book.ready();
-        let asked = Asked {
-            trial: &self.trial,
-            per: self.per,
+        let saving = Saving {
             save_as: self.save_as.as_ref(),
             body_as: self.body_as.as_ref(),
             replace: self.replace.unwrap_or(false),
         };
         let mut resolver = Resolver::new(book.system);
-        let response = asked.response(book, &mut resolver);
+        let response = response(&self.trial, self.per, &saving, book, &mut resolver);
         resolver.finish(response)
     }
 }
 
-struct Asked<'a> {
-    trial: &'a TrialEntry,
+fn response(
+    entry: &TrialEntry,
     per: Option<Amount>,
-    save_as: Option<&'a Name>,
-    body_as: Option<&'a Name>,
-    replace: bool,
-}
-
-impl Asked<'_> {
-    fn response(&self, book: &Book, resolver: &mut Resolver) -> Option<TrialResponse> {
-        let trial = self.trial.resolve(book, resolver, &At("/trial"))?;
-        let name = self.save_as.map_or(UNNAMED, |name| &name.0);
-        let body_name = self.body_as.map_or_else(|| format!("{name} body"), |name| name.0.clone());
-        let names = TrialNames { color: name, body: &body_name };
-        let found = trial.formulas(names, self.per);
-        let is_per = matches!(found, Err(TrialError::NoStart(_)));
-        let found = resolver.keep(if is_per { &At("/per") } else { &At("/trial") }, found)?;
-        let shown = Show { trial: &trial, found: &found, book };
-        let response = resolver.keep(&At("/trial"), shown.response(self.trial.notes.as_ref()))?;
-        let write = self.saved(&response, &body_name, book, resolver)?;
-        let mut text = shown.lines(&response);
-        text.extend(self.saying(&write));
-        Some(TrialResponse { write, text, ..response })
-    }
-
-    /// The change to the book.
-    fn saved(
-        &self,
-        response: &TrialResponse,
-        body_name: &str,
-        book: &Book,
-        resolver: &mut Resolver,
-    ) -> Option<Vec<Change>> {
-        let Some(save_as) = self.save_as else { return Some(Vec::new()) };
-        let own_path = if self.body_as.is_some() { At("/body_as") } else { At("/save_as") };
-        let mut changes = Vec::new();
-        let mut whole = true;
-        let mut save = |name: &str, formula: &FormulaEntry, path: &Path<'_>| {
-            whole &= self.is_free(name, path, book, resolver);
-            changes.extend(of_formula(name, formula));
-        };
-        match (&response.color, &response.own_body) {
-            (Some(color), None) => save(&save_as.0, color, &At("/save_as")),
-            (Some(color), Some(body)) => {
-                save(&save_as.0, color, &At("/save_as"));
-                save(body_name, body, &own_path);
-            }
-            (None, Some(body)) => save(&save_as.0, body, &At("/save_as")),
-            (None, None) => {}
-        }
-        whole.then_some(changes)
-    }
-
-    /// Whether a formula may be saved under `name`.
-    fn is_free(&self, name: &str, path: &Path<'_>, book: &Book, resolver: &mut Resolver) -> bool {
-        if !checked_name(name, path, &mut resolver.faults) {
-            return false;
-        }
-        if self.replace || book.find_formula(name).is_none() {
-            return true;
-        }
-        resolver.fault(
-            "formula-exists",
-            path,
-            &format_args!("The book has a formula \"{name}\" already."),
-            &"Choose another name, or write \"replace\": true to put this one in its place.",
-        );
-        false
-    }
-
-    /// The last line of the answer: what is saved.
-    fn saying(&self, write: &[Change]) -> Option<String> {
-        self.save_as?;
-        let names = write.iter().filter_map(|change| change.path.strip_prefix("/formulas/"));
-        let names: Vec<String> = names.map(|name| format!("\"{name}\"")).collect();
-        Some(match names.as_slice() {
-            [] => "Nothing to save: the book has all of it.".to_string(),
-            names => format!("To save: {}.", names.join(" and ")),
-        })
-    }
+    saving: &Saving<'_>,
+    book: &Book,
+    resolver: &mut Resolver,
+) -> Option<TrialResponse> {
+    let trial = entry.resolve(book, resolver, &At("/trial"))?;
+    let body_name = saving.body(UNNAMED);
+    let names = TrialNames { color: saving.color(UNNAMED), body: &body_name };
+    let found = trial.formulas(names, per);
+    let is_per = matches!(found, Err(TrialError::NoStart(_)));
+    let found = resolver.keep(if is_per { &At("/per") } else { &At("/trial") }, found)?;
+    let shown = Show { trial: &trial, found: &found, book };
+    let response = resolver.keep(&At("/trial"), shown.response(entry.notes.as_ref()))?;
+    let (color, own_body) = (response.color.as_ref(), response.own_body.as_ref());
+    let write = saving.changes(color, own_body, book, resolver)?;
+    let mut text = shown.lines(&response);
+    text.extend(saving.line(&write));
+    Some(TrialResponse { write, text, ..response })
 }
 
 /// A trial and its formulas, to be shown.

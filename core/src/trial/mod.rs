@@ -88,6 +88,27 @@ impl<'a> Trial<'a> {
         Ok(trial)
     }
 
+    /// A pot as if it were a trial: what is in it came from the formulas of `layer`, each material in its `measure`.
+    ///
+    /// # Errors
+    /// A density or a drop is missing that a measure takes.
+    pub(crate) fn of_mix(
+        mix: &Mix,
+        layer: Option<Layer>,
+        measure: impl Fn(MaterialId) -> Measure,
+        book: &'a Book,
+    ) -> Result<Self, TrialError> {
+        let base = mix.base_mass(&book.materials)?;
+        let mut trial = Self::empty(layer, book);
+        for portion in mix.portions().iter().filter(|portion| portion.mass > Mass::default()) {
+            let material = book.materials.get(portion.material)?;
+            let measure = measure(portion.material);
+            let (amount, _) = write::dose(material, portion.mass, base, &measure, book.system)?;
+            trial.put(Addition { material: portion.material, amount, mass: portion.mass })?;
+        }
+        Ok(trial)
+    }
+
     fn empty(from: Option<Layer>, book: &'a Book) -> Self {
         Self { book, from, mix: Mix::new(), additions: Vec::new(), taken: Mass::default() }
     }

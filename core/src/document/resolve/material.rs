@@ -104,6 +104,7 @@ impl Resolver {
         fill(&mut material.add, entry.add);
         fill(&mut material.notes, entry.notes.clone());
         material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
+        fill(&mut material.most, entry.most.as_ref().map(|most| most.0));
         self.heat_and_flake(path, entry, &mut material);
         self.check_densities(path, &material);
         material

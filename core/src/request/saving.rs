@@ -1,0 +1,89 @@
+//! Formulas that an answer offers to save into the book.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::change::{Change, of_formula};
+use crate::book::Book;
+use crate::document::book::FormulaEntry;
+use crate::document::resolve::Resolver;
+use crate::json::path::Path::{self, At};
+use crate::json::reader::{Name, checked_name};
+
+/// Names to save formulas under, as a request gives them.
+pub(super) struct Saving<'a> {
+    pub(super) save_as: Option<&'a Name>,
+    pub(super) body_as: Option<&'a Name>,
+    pub(super) replace: bool,
+}
+
+impl Saving<'_> {
+    /// The name of the color, or of all; `unnamed` if none was given.
+    pub(super) fn color<'a>(&'a self, unnamed: &'a str) -> &'a str {
+        self.save_as.map_or(unnamed, |name| &name.0)
+    }
+
+    /// The name of the body.
+    pub(super) fn body(&self, unnamed: &str) -> String {
+        let of_color = || format!("{} body", self.color(unnamed));
+        self.body_as.map_or_else(of_color, |name| name.0.clone())
+    }
+
+    /// The changes that save a color and a body: one that the book does not have yet. `None` if a name is taken.
+    pub(super) fn changes(
+        &self,
+        color: Option<&FormulaEntry>,
+        own_body: Option<&FormulaEntry>,
+        book: &Book,
+        resolver: &mut Resolver,
+    ) -> Option<Vec<Change>> {
+        let Some(save_as) = self.save_as else { return Some(Vec::new()) };
+        let own_path = if self.body_as.is_some() { At("/body_as") } else { At("/save_as") };
+        let body_name = self.body(&save_as.0);
+        let mut changes = Vec::new();
+        let mut whole = true;
+        let mut save = |name: &str, formula: &FormulaEntry, path: &Path<'_>| {
+            whole &= self.is_free(name, path, book, resolver);
+            changes.extend(of_formula(name, formula));
+        };
+        match (color, own_body) {
+            (Some(color), None) => save(&save_as.0, color, &At("/save_as")),
+            (Some(color), Some(body)) => {
+                save(&save_as.0, color, &At("/save_as"));
+                save(&body_name, body, &own_path);
+            }
+            (None, Some(body)) => save(&save_as.0, body, &At("/save_as")),
+            (None, None) => {}
+        }
+        whole.then_some(changes)
+    }
+
+    /// Whether a formula may be saved under `name`.
+    fn is_free(&self, name: &str, path: &Path<'_>, book: &Book, resolver: &mut Resolver) -> bool {
+        if !checked_name(name, path, &mut resolver.faults) {
+            return false;
+        }
+        if self.replace || book.find_formula(name).is_none() {
+            return true;
+        }
+        resolver.fault(
+            "formula-exists",
+            path,
+            &format_args!("The book has a formula \"{name}\" already."),
+            &"Choose another name, or write \"replace\": true to put this one in its place.",
+        );
+        false
+    }
+
+    /// What is saved, in a line; none if nothing was to be.
+    pub(super) fn line(&self, changes: &[Change]) -> Option<String> {
+        self.save_as?;
+        let names = changes.iter().filter_map(|change| change.path.strip_prefix("/formulas/"));
+        let names: Vec<String> = names.map(|name| format!("\"{name}\"")).collect();
+        Some(match names.as_slice() {
+            [] => "Nothing to save: the book has all of it.".to_string(),
+            names => format!("To save: {}.", names.join(" and ")),
+        })
+    }
+}
