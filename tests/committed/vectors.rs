@@ -10,9 +10,19 @@ fn requests() -> String {
 }
 
 /// The request `line`; where it asks for a record, with the plan that the library makes today from what the plan in it
-/// was made from.
+/// was made from; where it learns, with the records that it makes today of the days in `ext`.
 fn with_fresh_plan(line: &str) -> String {
     let Ok(Value::Object(mut request)) = serde_json::from_str(line) else { return line.into() };
+    if request.get("calculate") == Some(&json!("learn")) && request.contains_key("ext") {
+        let records: Value = request["ext"]["days"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|day| record(&request["book"], &request["ext"]["orders"], day))
+            .collect();
+        request.insert("records".into(), records);
+        return Value::Object(request).to_string();
+    }
     if request.get("calculate") != Some(&json!("record")) {
         return line.into();
     }
@@ -25,6 +35,17 @@ fn with_fresh_plan(line: &str) -> String {
     }
     request.insert("plan".into(), plan);
     Value::Object(request).to_string()
+}
+
+/// The record of a day, from its date and the notes of its pots.
+fn record(book: &Value, orders: &Value, day: &Value) -> Value {
+    let mut orders = orders.clone();
+    orders["day"] = day["day"].clone();
+    let plan = answer_value(&json!({ "calculate": "plan", "book": book, "orders": orders }));
+    let plan = &plan["result"];
+    let actuals = json!({ "format": "pourwright/1.0", "pots": day["pots"] });
+    let request = json!({ "calculate": "record", "book": book, "plan": plan, "actuals": actuals });
+    answer_value(&request)["result"].take()
 }
 
 #[test]

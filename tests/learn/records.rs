@@ -1,6 +1,7 @@
 //! Records of the demo shop: what its book learns, and the laws that hold for any records.
 
 use json_patch::{Patch, patch};
+use pourwright::request::LearnResponse;
 use pourwright_tests::demo::{BOOK, json};
 use serde_json::{Value, json};
 
@@ -225,6 +226,55 @@ fn a_bottle_that_empties_and_a_miscount_are_questioned() {
     assert_eq!(asked.len(), 1, "{learned}");
     let question = asked[0]["question"].as_str().unwrap();
     assert!(question.contains("on 2027-03-13, and 0.04"), "{question}");
+}
+
+/// A pot of 325 g is between the amounts that were timed: its heatings become a timing of their own.
+#[test]
+fn an_amount_without_a_timing_gets_one() {
+    let book = json(BOOK);
+    let shop = Shop::pouring(&book, 30);
+    let mut chance = Chance::seeded(14);
+    let records: Vec<Value> = (0..8)
+        .map(|day| {
+            let heat = 150.0 * (1.0 + 0.05 * chance.normal());
+            let heats =
+                json!([{ "time": format!("{heat:.0} s"), "from": "68 °F", "to": "335 °F" }]);
+            shop.record(&date(day), &json!({ "A": { "heats": heats, "reheats": 0 } }))
+        })
+        .collect();
+    let learned = shop.learn(&records);
+    let [change] = list(&learned, "changes") else { panic!("{learned}") };
+    let write = &change["write"][0];
+    assert_eq!(write["path"], "/bench/oven/timings/-");
+    let timing = &write["value"];
+    assert_eq!((&timing["from"], &timing["to"]), (&json!("68 °F"), &json!("335 °F")));
+    // Of pure base: what the mix of the pot takes, within a few per cent.
+    assert!((numbers(&timing["time"]).0 / 150.0 - 1.0).abs() < 0.06, "{timing}");
+    assert_eq!(change["before"], Value::Null);
+    let sharper = applied(&book, change);
+    assert_eq!(list(&sharper["bench"]["oven"], "timings").len(), 5);
+    let again = Shop::pouring(&sharper, 30).learn(&records);
+    assert_eq!(list(&again, "changes"), [] as [Value; 0], "{again}");
+}
+
+/// A page of 80 columns.
+#[test]
+fn the_sheet_fits_a_page() {
+    let shop = Shop::demo();
+    let mut records = shop.days(&mut Chance::seeded(5), 14, &OTHER);
+    let wrong = Truth { plum: 0.03, ..OTHER };
+    records[6] = shop.pour(&mut Chance::seeded(15), &date(6), &wrong);
+    let learned: LearnResponse = serde_json::from_value(shop.learn(&records)).expect("an answer");
+    let sheet = learned.sheet().to_string();
+    assert!(sheet.starts_with("LEARNED FROM 14 DAYS"), "{sheet}");
+    assert!(sheet.lines().all(|line| line.chars().count() <= 80), "{sheet}");
+    assert!(sheet.lines().count() < 45, "{sheet}");
+    for change in &learned.changes {
+        assert!(sheet.contains(&change.after), "{sheet}");
+    }
+    assert!(sheet.contains("TO LOOK AT\n   drop of plum: 0.0"), "{sheet}");
+    let nothing: LearnResponse = serde_json::from_value(shop.learn(&[])).expect("an answer");
+    assert!(nothing.sheet().to_string().contains("No change to the book."));
 }
 
 /// Where the cavity is known by its water and the feed share is not, the weights give the feed share.

@@ -56,10 +56,14 @@ impl Shop {
     }
 
     pub(crate) fn of(book: &Value) -> Self {
+        Self::pouring(book, 42)
+    }
+
+    pub(crate) fn pouring(book: &Value, pieces: u32) -> Self {
         let book = LoadedBook::from_text(&book.to_string()).expect("a book");
         let orders = json!({
             "format": "pourwright/1.0",
-            "lines": [{ "order": "1", "product": "dusk finger, salted", "pieces": 42 }],
+            "lines": [{ "order": "1", "product": "dusk finger, salted", "pieces": pieces }],
         });
         let plan = book.open_plan_text(&orders.to_string()).expect("a plan");
         Self { book, plan }

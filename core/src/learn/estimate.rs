@@ -113,6 +113,10 @@ pub fn learn<Q: Measurable<Difference = Q>>(
         }
         None => (mean.value, unsure_days),
     };
+    if !(value.is_finite() && uncertainty.is_finite() && unsure_days.is_finite()) {
+        // Numbers so large or small that their squares are none.
+        return Err(LearnError::BadReading { day: first.day });
+    }
     Ok(Learned {
         value: Q::from_si(value),
         uncertainty: Q::from_si(uncertainty),
@@ -367,6 +371,8 @@ mod tests {
     #[case(&[(0, f64::NAN, 0.1)], "learn-bad-reading")]
     #[case(&[(0, 1.0, 0.0)], "learn-bad-reading")]
     #[case(&[(0, 1.0, f64::INFINITY)], "learn-bad-reading")]
+    #[case(&[(0, 1e300, 0.1), (1, 1.0, 0.1), (2, 1.0, 0.1), (3, 1.0, 0.1)], "learn-bad-reading")]
+    #[case(&[(0, 1.0, 1e-300), (1, 2.0, 1e-300), (2, 1.0, 0.1), (3, 1.0, 0.1)], "learn-bad-reading")]
     fn refuses(#[case] list: &[(i32, f64, f64)], #[case] code: &str) {
         assert_eq!(learn(&readings(list), None).unwrap_err().code(), code);
     }

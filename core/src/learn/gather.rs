@@ -8,8 +8,10 @@ use alloc::vec::Vec;
 use super::{CountedDay, Day, Pieces, Reading, Spoonfuls};
 use crate::book::Book;
 use crate::material::{Adding, Kind};
-use crate::process::heat::{Load, Timing, mix_specific_heat};
-use crate::quantity::{HeatCapacity, Mass, MassDensity, Ratio, Time, Volume};
+use crate::process::heat::{Load, mix_specific_heat};
+use crate::quantity::{
+    HeatCapacity, Mass, MassDensity, Ratio, ThermodynamicTemperature, Time, Volume,
+};
 use crate::record::{DrawRecord, HeatTimed, MeasuredAndWeighed, PieceRecord, Record, StageRecord};
 use crate::shot::Melt;
 
@@ -18,9 +20,6 @@ const UNSTATED_DENSITY: f64 = 0.01;
 
 /// Step of a scale that the book does not state, in g (common practice, no source).
 const USUAL_READABILITY: f64 = 0.1;
-
-/// Amounts within this factor are one amount, as for the timings of an [`Oven`](crate::process::heat::Oven).
-const ONE_AMOUNT: f64 = 1.2;
 
 /// Share of a mix, by mass, that must have a stated specific heat (common practice, no source).
 const LEAST_KNOWN: f64 = 0.9;
@@ -31,6 +30,16 @@ pub(crate) struct PiecesOfDay {
     pub(crate) day: Day,
     pub(crate) base: String,
     pub(crate) pieces: Pieces,
+}
+
+/// A heating on a day.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct HeatOfDay {
+    pub(crate) day: Day,
+    pub(crate) load: Load,
+    pub(crate) from: ThermodynamicTemperature,
+    pub(crate) to: ThermodynamicTemperature,
+    pub(crate) took: Time,
 }
 
 /// All readings, by what they are of.
@@ -46,8 +55,7 @@ pub(crate) struct Gathered {
     /// By mold.
     pub(crate) counts: BTreeMap<String, Vec<CountedDay>>,
     pub(crate) kept: Vec<Reading<Volume>>,
-    /// By place among the timings of the book.
-    pub(crate) heats: BTreeMap<usize, Vec<Reading<Time>>>,
+    pub(crate) heats: Vec<HeatOfDay>,
     /// By mold.
     pub(crate) shots: BTreeMap<String, Vec<Reading<Time>>>,
     /// What could not be used, in words.
@@ -55,9 +63,9 @@ pub(crate) struct Gathered {
 }
 
 impl Gathered {
-    /// The readings of `records`, each with its day. `timings` are those of the book's oven, in their order.
-    pub(crate) fn of(records: &[(Day, &Record)], book: &Book, timings: &[Timing]) -> Self {
-        let mut gather = Gather { book, timings, gathered: Self::default() };
+    /// The readings of `records`, each with its day.
+    pub(crate) fn of(records: &[(Day, &Record)], book: &Book) -> Self {
+        let mut gather = Gather { book, gathered: Self::default() };
         for (day, record) in records {
             gather.record(*day, record);
         }
@@ -92,7 +100,6 @@ impl Gathered {
 
 struct Gather<'a> {
     book: &'a Book,
-    timings: &'a [Timing],
     gathered: Gathered,
 }
 
@@ -186,10 +193,9 @@ impl Gather<'_> {
     }
 
     fn heat(&mut self, day: Day, stage: &StageRecord, heat: &HeatTimed) {
-        let (Some(oven), Some(_), Some(from), Some(to)) =
-            (&self.book.oven, &heat.mass, &heat.from, &heat.to)
-        else {
-            return;
+        let (Some(_), Some(from), Some(to)) = (&heat.mass, &heat.from, &heat.to) else { return };
+        let Some(oven) = &self.book.oven else {
+            return self.leave_out("Heatings: the book has no oven yet.".into());
         };
         let setting = heat.setting.as_ref().map_or(oven.timed.setting(), |own| own.quantity);
         if setting != oven.timed.setting() {
@@ -204,23 +210,9 @@ impl Gather<'_> {
         let Some(load) = self.load(stage) else {
             return self.leave_out("A heating of a mix whose specific heat the book lacks.".into());
         };
-        let near = |timing: &Timing| {
-            let factor = (timing.load.mass() / load.mass()).value;
-            factor.max(1.0 / factor)
-        };
-        let nearest =
-            self.timings.iter().enumerate().min_by(|a, b| near(a.1).total_cmp(&near(b.1)));
-        let Some((place, timing)) = nearest.filter(|(_, timing)| near(timing) <= ONE_AMOUNT) else {
-            return self.leave_out(format!(
-                "A heating of {}: the book has no timing within a fifth of that. Add one.",
-                crate::show::text::mass(load.mass()).text
-            ));
-        };
-        let expected = oven.timed.time(load, from.quantity, to.quantity);
-        let timed = oven.timed.time(timing.load, timing.start, timing.end);
-        if let (Ok(expected), Ok(timed)) = (expected, timed) {
-            let reading = Reading::heating(day, timed.time, heat.time.quantity, expected.time);
-            self.gathered.heats.entry(place).or_default().push(reading);
+        let (from, to, took) = (from.quantity, to.quantity, heat.time.quantity);
+        if to > from {
+            self.gathered.heats.push(HeatOfDay { day, load, from, to, took });
         }
     }
 

@@ -633,7 +633,7 @@ parameters! {
         "Temperatures in the order of time, taken as straight between.";
     ReferenceTemperature reference_temperature Celsius (-73 to 427) (required)
         "Temperature at which the time is counted.";
-    Records records None (text "1 to 10000 records") (required)
+    Records records None (text "a list of records") (required)
         "Records of days, as the calculation `record` answers them; their order does not matter.";
     RejectCount reject_count Count (0 to 1000000) (required)
         "Number of them that are not fit to sell.";

@@ -2,6 +2,7 @@
 
 mod answer;
 mod known;
+mod text;
 
 use alloc::collections::BTreeMap;
 use alloc::format;
@@ -9,6 +10,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use self::answer::Answers;
+pub use self::text::LearnSheet;
 use super::{Change, Open, request, response};
 use crate::document::LoadedBook;
 use crate::document::book::BookDocument;
@@ -121,11 +123,10 @@ fn response(
     given_once(&dated, resolver)?;
     let counted: Vec<(Day, &Record)> =
         dated.iter().copied().filter(|(day, _)| after.is_none_or(|after| *day > after)).collect();
-    let timings = known::timings(book);
-    let gathered = Gathered::of(&counted, book.ready(), &timings);
+    let gathered = Gathered::of(&counted, book.ready());
     let mut answers = Answers::new(book);
     answers.same_plan(&counted);
-    answers.all(&gathered, &timings);
+    answers.all(&gathered);
     let days = u32::try_from(gathered.days.len()).unwrap_or(u32::MAX);
     Some(LearnResponse {
         days,

@@ -86,7 +86,7 @@ pub use hardness::{HardnessPointEntry, HardnessRequest, HardnessResponse, Side};
 pub use heat::{HeatRequest, HeatResponse};
 pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
 pub use instead::Instead;
-pub use learn::{BookChange, BookQuestion, LearnRequest, LearnResponse};
+pub use learn::{BookChange, BookQuestion, LearnRequest, LearnResponse, LearnSheet};
 pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};

@@ -5,17 +5,19 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use serde_json::{Value, json};
+
 use super::{BookChange, BookQuestion, known, plan_of};
 use crate::book::{Cavities, Mold};
 use crate::document::LoadedBook;
 use crate::json::path::Path;
 use crate::json::path::Path::At;
-use crate::learn::gather::{Gathered, PiecesOfDay, cavity_name, readability};
+use crate::learn::gather::{Gathered, HeatOfDay, PiecesOfDay, cavity_name, readability};
 use crate::learn::{
     CountedDay, Day, LEAST_DAYS, LearnError, Learned, Reading, RejectRate, Verdict, learn,
 };
-use crate::process::heat::Timing;
-use crate::quantity::{Measurable, Measured, Ratio, Time, Volume};
+use crate::process::heat::{self, Load, Timing};
+use crate::quantity::{Mass, Measurable, Measured, Ratio, ThermodynamicTemperature, Time, Volume};
 use crate::record::Record;
 use crate::request::change;
 use crate::show::page::counted;
@@ -23,6 +25,9 @@ use crate::show::{Showable, text};
 
 /// A feed share may be outside 0 to 1 by so many standard uncertainties by chance.
 const BY_CHANCE: f64 = 3.0;
+
+/// Amounts within this factor are one amount, as for the timings of an oven.
+const ONE_AMOUNT: f64 = 1.2;
 
 /// Relative standard uncertainty of one timing, as of one heating against the next.
 const TIMING: f64 = 0.06;
@@ -44,6 +49,13 @@ struct Number<'a, Q: Measurable> {
     with_unsure: bool,
     /// As the book and a sentence have it.
     write: &'a dyn Fn(Q, Q) -> String,
+    /// What goes into the book, of that text.
+    value: &'a dyn Fn(&str) -> Value,
+}
+
+/// The text itself.
+fn text_value(text: &str) -> Value {
+    Value::from(text)
 }
 
 /// A value with its ± as a book writes it.
@@ -98,7 +110,7 @@ impl<'a> Answers<'a> {
         self.questions.push(BookQuestion { what, question });
     }
 
-    pub(super) fn all(&mut self, gathered: &Gathered, timings: &[Timing]) {
+    pub(super) fn all(&mut self, gathered: &Gathered) {
         for (material, readings) in &gathered.drops {
             let found = self.book.ready().materials.find(material);
             let found = found.and_then(|id| self.book.ready().materials.get(id).ok());
@@ -111,6 +123,7 @@ impl<'a> Answers<'a> {
                     book: known,
                     with_unsure: true,
                     write: &both,
+                    value: &text_value,
                 },
             );
         }
@@ -125,6 +138,7 @@ impl<'a> Answers<'a> {
                     book: found.and_then(|material| material.as_scooped.clone()),
                     with_unsure: true,
                     write: &both,
+                    value: &text_value,
                 },
             );
         }
@@ -138,10 +152,11 @@ impl<'a> Answers<'a> {
                     book: known::kept(self.book),
                     with_unsure: true,
                     write: &both,
+                    value: &text_value,
                 },
             );
         }
-        self.heatings(gathered, timings);
+        self.heatings(&gathered.heats);
         for (mold, readings) in &gathered.shots {
             self.number(
                 readings,
@@ -151,27 +166,67 @@ impl<'a> Answers<'a> {
                     book: known::per_shot(self.book, mold),
                     with_unsure: false,
                     write: &seconds,
+                    value: &text_value,
                 },
             );
         }
         self.not_yet.extend(gathered.left_out.iter().cloned());
     }
 
-    fn heatings(&mut self, gathered: &Gathered, timings: &[Timing]) {
-        for (place, readings) in &gathered.heats {
-            let Some(timing) = timings.get(*place) else { continue };
-            let unsure = timing.duration * TIMING;
+    /// The timings of the oven, and amounts that it has no timing of yet.
+    fn heatings(&mut self, heats: &[HeatOfDay]) {
+        let Some(oven) = self.book.ready().oven.as_ref().map(|oven| &oven.timed) else { return };
+        let timings = known::timings(self.book);
+        let Groups { timed, new } = Groups::of(heats, &timings);
+        for (place, heats) in timed {
+            let Some(timing) = timings.get(place) else { continue };
+            let (unsure, mass) = (timing.duration * TIMING, timing.load.mass());
             self.number(
-                readings,
+                &readings(oven, timing.load, (timing.start, timing.end), &heats),
                 Number {
-                    what: format!("heating of {}", text::mass(timing.load.mass()).text),
-                    path: &At("/bench/oven/timings").index(*place).key("time"),
+                    what: format!("heating of {}", text::mass(mass).text),
+                    path: &At("/bench/oven/timings").index(place).key("time"),
                     book: Some(Measured::new(timing.duration, unsure)),
                     with_unsure: false,
                     write: &seconds,
+                    value: &text_value,
                 },
             );
         }
+        for heats in new {
+            self.new_timing(oven, &heats);
+        }
+    }
+
+    fn new_timing(&mut self, oven: &heat::Oven, heats: &[HeatOfDay]) {
+        let mean = |of: &dyn Fn(&HeatOfDay) -> f64| {
+            let mut values: Vec<f64> = heats.iter().map(of).collect();
+            // A sum in an order of its own, however the records came.
+            values.sort_by(f64::total_cmp);
+            values.iter().sum::<f64>() / heats.len() as f64
+        };
+        let mass = Mass::from_si(libm::round(mean(&|heat| heat.load.mass().si()) * 1e3) / 1e3);
+        let from = ThermodynamicTemperature::from_si(mean(&|heat| heat.from.si()));
+        let to = ThermodynamicTemperature::from_si(mean(&|heat| heat.to.si()));
+        let Some(load) = known::timed_load(self.book, mass) else { return };
+        let system = self.book.ready().system;
+        let (mix, from_text, to_text) = (
+            format!("{} g", libm::round(mass.si() * 1e3)),
+            text::temperature(from, system).text,
+            text::temperature(to, system).text,
+        );
+        let setting = text::percent(oven.setting()).text;
+        self.number(
+            &readings(oven, load, (from, to), heats),
+            Number {
+                what: format!("heating of {mix}"),
+                path: &At("/bench/oven/timings/-"),
+                book: None,
+                with_unsure: false,
+                write: &seconds,
+                value: &|time| json!({ "mix": mix, "from": from_text, "to": to_text, "time": time, "setting": setting }),
+            },
+        );
     }
 
     /// Cavities or feed shares, and rejects.
@@ -239,6 +294,7 @@ impl<'a> Answers<'a> {
                 write: &|share: Ratio, unsure| {
                     percent(Ratio::from(share.value.clamp(0.0, 1.0)), unsure)
                 },
+                value: &text_value,
             },
         );
         true
@@ -275,6 +331,7 @@ impl<'a> Answers<'a> {
                     book: Some(cavities.volume.clone()),
                     with_unsure: true,
                     write: &both,
+                    value: &text_value,
                 },
             );
         }
@@ -348,6 +405,13 @@ impl<'a> Answers<'a> {
         let questioned = self.questions_of(&learned, &number);
         let after = (number.write)(learned.value, learned.uncertainty);
         let counted_days = counted(days(learned.days), "day");
+        if after.starts_with('-') {
+            let line = format!(
+                "{}: {counted_days} show {after}, which cannot be. Check the weighings.",
+                number.what
+            );
+            return self.not_yet.push(line);
+        }
         let write = match learned.verdict {
             Verdict::Differs | Verdict::New => true,
             Verdict::Surer => number.with_unsure,
@@ -355,7 +419,7 @@ impl<'a> Answers<'a> {
         };
         let before = number.book.as_ref().map(|book| match book.uncertainty {
             Some(unsure) if number.with_unsure => (number.write)(book.value, unsure),
-            _ => without_unsure(&(number.write)(book.value, learned.uncertainty)),
+            _ => plain(&without_unsure(&(number.write)(book.value, learned.uncertainty))),
         });
         if !write {
             return self.confirmed.push(format!("{}: {after} ({counted_days})", number.what));
@@ -364,7 +428,7 @@ impl<'a> Answers<'a> {
         self.changes.push(BookChange {
             what: number.what,
             before,
-            write: change::writing(number.path, after.as_str()),
+            write: change::writing(number.path, (number.value)(&after)),
             after,
             days: days(learned.days),
             why,
@@ -401,12 +465,79 @@ impl<'a> Answers<'a> {
     }
 }
 
+/// Heatings by the timing of the book that they are of, and those of an amount that it has no timing of.
+#[derive(Default)]
+struct Groups {
+    timed: BTreeMap<usize, Vec<HeatOfDay>>,
+    new: Vec<Vec<HeatOfDay>>,
+}
+
+impl Groups {
+    fn of(heats: &[HeatOfDay], timings: &[Timing]) -> Self {
+        let mut groups = Self::default();
+        let mut others = Vec::new();
+        for heat in heats {
+            let factor = |timing: &Timing| {
+                let factor = (timing.load.mass() / heat.load.mass()).value;
+                factor.max(1.0 / factor)
+            };
+            let all = timings.iter().enumerate();
+            let nearest = all.min_by(|a, b| factor(a.1).total_cmp(&factor(b.1)));
+            match nearest.filter(|(_, timing)| factor(timing) <= ONE_AMOUNT) {
+                Some((place, _)) => groups.timed.entry(place).or_default().push(*heat),
+                None => others.push(*heat),
+            }
+        }
+        others.sort_by(|a, b| a.load.mass().value.total_cmp(&b.load.mass().value));
+        for heat in others {
+            let last = groups.new.last_mut();
+            let near = last.filter(|group| {
+                group
+                    .first()
+                    .is_some_and(|least| heat.load.mass() <= least.load.mass() * ONE_AMOUNT)
+            });
+            match near {
+                Some(group) => group.push(heat),
+                None => groups.new.push(Vec::from([heat])),
+            }
+        }
+        groups
+    }
+}
+
+/// How long `load` takes between two temperatures, by each of the `heats`: by the heat and the power of the book's oven.
+fn readings(
+    oven: &heat::Oven,
+    load: Load,
+    (from, to): (ThermodynamicTemperature, ThermodynamicTemperature),
+    heats: &[HeatOfDay],
+) -> Vec<Reading<Time>> {
+    let time = |load: Load, from, to| -> Time { load.heat(from, to) / oven.power(load) };
+    let wanted = time(load, from, to);
+    heats
+        .iter()
+        .map(|heat| {
+            Reading::heating(heat.day, wanted, heat.took, time(heat.load, heat.from, heat.to))
+        })
+        .collect()
+}
+
 /// A value without its ±, to the place of that of the estimate.
 fn shown<Q>(value: Q, learned: &Learned<Q>, number: &Number<'_, Q>) -> String
 where
     Q: Showable + Measurable<Difference = Q>,
 {
     without_unsure(&(number.write)(value, learned.uncertainty))
+}
+
+/// An amount without zeros that say nothing: `4 mL` for `4.000 mL`.
+fn plain(text: &str) -> String {
+    match text.split_once(' ') {
+        Some((number, unit)) if number.contains('.') => {
+            format!("{} {unit}", number.trim_end_matches('0').trim_end_matches('.'))
+        }
+        _ => text.to_string(),
+    }
 }
 
 /// The value of a text with its ±.

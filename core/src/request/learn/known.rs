@@ -60,22 +60,31 @@ pub(super) fn timings(book: &LoadedBook) -> Vec<Timing> {
 }
 
 fn timing(entry: &TimingEntry, book: &LoadedBook) -> Option<Timing> {
-    let (written, ready) = (book.written(), book.ready());
-    let oven = written.bench.oven.as_ref()?;
-    let named = oven.of.as_ref().and_then(|name| ready.materials.find(&name.0));
-    let base = ready.materials.get(named.or(ready.default_base)?).ok()?;
+    let ready = book.ready();
     let mass = if entry.mix.dimension() == Dimension::VOLUME {
         let volume: Volume = entry.mix.to(ready.system).ok()?;
-        base.density.as_ref()?.value * volume
+        timed_base(book)?.density.as_ref()?.value * volume
     } else {
         entry.mix.to(ready.system).ok()?
     };
-    let load = Load::new(mass, base.specific_heat_line()?, HeatCapacity::default()).ok()?;
     Some(Timing {
-        load,
+        load: timed_load(book, mass)?,
         setting: ready.oven.as_ref()?.timed.setting(),
         start: entry.from.to(ready.system).ok()?,
         end: entry.to.to(ready.system).ok()?,
         duration: entry.time.to(ready.system).ok()?,
     })
+}
+
+/// So much of what the oven is timed with.
+pub(super) fn timed_load(book: &LoadedBook, mass: Mass) -> Option<Load> {
+    Load::new(mass, timed_base(book)?.specific_heat_line()?, HeatCapacity::default()).ok()
+}
+
+/// The plastisol that the oven is timed with.
+fn timed_base(book: &LoadedBook) -> Option<&Material> {
+    let (written, ready) = (book.written(), book.ready());
+    let oven = written.bench.oven.as_ref()?;
+    let named = oven.of.as_ref().and_then(|name| ready.materials.find(&name.0));
+    ready.materials.get(named.or(ready.default_base)?).ok()
 }
