@@ -16,7 +16,7 @@ pub(crate) fn orders() -> Value {
 }
 
 pub(crate) fn mispour() -> Value {
-    read(include_str!("../../core/examples/demo/mispour.json"))
+    read(include_str!("../../core/examples/requests/correct.json"))
 }
 
 /// Orders of one line: `pieces` fingers of these formulas.
