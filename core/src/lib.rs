@@ -80,6 +80,7 @@
 //! | `document` | yes | books, orders, plans and requests as JSON | `serde`, `serde_json` |
 //! | `table` | yes | the calculations by name and on plain numbers, for doors to other languages | |
 //! | `table-texts` | yes | their texts and examples | `table` |
+//! | `cli` | no | the command line `pourwright` | `std`, `clap` |
 //! | `schema` | no | JSON Schemas of the documents | `document`, `schemars` |
 //!
 //! Without features, the crate has the typed calculations. All of it is `no_std` with `alloc`.

@@ -1,5 +1,5 @@
 //! What is generated and committed is fresh: JSON Schemas, the reference of fields, the table of error codes, the parameter
-//! texts, the vectors, and the examples of the README.
+//! texts, the requests, the vectors, and the examples of the README.
 //!
 //! `UPDATE=1 cargo test -p pourwright-tests --test committed` writes them again.
 
@@ -7,6 +7,7 @@ mod errors;
 mod fields;
 mod parameters;
 mod readme;
+mod requests;
 mod schemas;
 mod vectors;
 

@@ -20,7 +20,7 @@ pub(crate) fn actuals() -> Value {
 }
 
 pub(crate) fn mispour() -> Value {
-    read(include_str!("../../core/examples/demo/mispour.json"))
+    read(include_str!("../../core/examples/requests/correct.json"))
 }
 
 /// Orders of one line: `pieces` fingers of these formulas.

@@ -8,7 +8,7 @@ person('that was poured wrong is fixed', { view: 'one' }, async (page) => {
   await answer.getByText('It can be fixed').waitFor()
   // The same as the library's answer for the demo's mispour.
   const { answer: expected } = await ask(page, {
-    ...JSON.parse(await read('core/examples/demo/mispour.json')),
+    ...JSON.parse(await read('core/examples/requests/correct.json')),
     ext: undefined,
   })
   const text = (await answer.innerText()).replaceAll(/\s+/g, ' ')
