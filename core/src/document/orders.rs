@@ -65,7 +65,7 @@ entry! {
             spent: Written<Time>,
             /// Shots that it was begun for. Default: none.
             draws: Vec<DrawThereEntry>,
-            /// Whether it may take other shots too. Default: `true`.
+            /// Whether it may take other shots too, and give up such as the lines do not need. Default: `true`.
             takes_more: bool,
         }
     }

@@ -16,7 +16,7 @@ use crate::document::written::Written;
 use crate::json::Named;
 use crate::json::path::Path::{self, At};
 use crate::mix::{Mix, Phase};
-use crate::plan::{Plan, PlanStep, Pot, Stage, StepAt, StepItem, StepKind};
+use crate::plan::{Draw, Plan, PlanStep, Pot, Stage, StepAt, StepItem, StepKind};
 use crate::quantity::{Amount, Dimension, Mass, Time, Unit, Volume};
 use crate::show::{Note, Shown, text};
 
@@ -312,27 +312,31 @@ impl<'a> PotNow<'a> {
         Ok(())
     }
 
-    /// Shoots at a step. After the last shot of a stage the injector keeps what the plan says.
+    /// Shoots at a step. The pot then holds what its shots that are left take, what the injector keeps of these, and what
+    /// the plan carries on.
     fn shoots(&mut self, at: &StepAt, shots: u32) -> Result<(), crate::mix::MixError> {
         let Some(stage) = self.stage(at) else { return Ok(()) };
-        let place = at.draw.and_then(|draw| (draw as usize).checked_sub(1));
-        let Some((place, draw)) = place.and_then(|place| Some((place, stage.draws.get(place)?)))
-        else {
+        let Some(shot) = self.shot.get_mut((at.stage as usize).saturating_sub(1)) else {
             return Ok(());
         };
-        let number = (at.stage as usize).saturating_sub(1);
-        let shot = self.shot.get_mut(number).and_then(|draws| draws.get_mut(place));
-        if let Some(shot) = shot {
+        let place = at.draw.and_then(|draw| (draw as usize).checked_sub(1));
+        if let Some(shot) = place.and_then(|place| shot.get_mut(place)) {
             *shot = shot.saturating_add(shots);
         }
-        let is_done = self.shot.get(number).is_some_and(|shot| {
-            shot.iter().zip(&stage.draws).all(|(shot, draw)| *shot >= draw.shots)
-        });
-        let mass = match is_done {
-            true => stage.carried.quantity - stage.sprues_back.quantity,
-            false => self.mix.mass() - draw.per_shot.quantity * f64::from(shots),
+        let rest = stage.carried.quantity - stage.sprues_back.quantity;
+        let taken = |left: &dyn Fn(u32, u32) -> u32| {
+            let draws = stage.draws.iter().zip(shot.iter());
+            draws.fold(Mass::default(), |sum, (draw, shot)| {
+                sum + draw.per_shot.quantity * f64::from(left(draw.shots, *shot))
+            })
         };
-        self.scale_to(mass)
+        let all = stage.holds.quantity - taken(&|shots, _| shots) - rest;
+        let each = stage.draws.iter().zip(shot.iter());
+        let heated = heats(each.clone().map(|(draw, _)| draw));
+        let still = heats(each.filter(|(draw, shot)| *shot < &draw.shots).map(|(draw, _)| draw));
+        let keeps = all * (f64::from(still) / f64::from(heated.max(1)));
+        let left = taken(&|shots, shot| shots.saturating_sub(shot));
+        self.scale_to(rest + left + keeps)
     }
 
     fn scale_to(&mut self, mass: Mass) -> Result<(), crate::mix::MixError> {
@@ -474,6 +478,12 @@ impl<'a> PotNow<'a> {
         });
         parts.collect()
     }
+}
+
+/// How often a pot is heated for draws in this order: once for plain ones, and for each laminated piece.
+fn heats<'d>(draws: impl Iterator<Item = &'d Draw>) -> u32 {
+    let heated = |(place, draw): (usize, &Draw)| place == 0 || !draw.together_with.is_empty();
+    draws.enumerate().fold(0, |sum: u32, one| sum.saturating_add(u32::from(heated(one))))
 }
 
 /// A volume of a plan as a document writes it.

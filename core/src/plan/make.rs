@@ -17,7 +17,7 @@ use super::process;
 use super::shelf::Leftover;
 use super::split::Proof;
 use super::stock::stock;
-use super::there::Taken;
+use super::there::{self, Taken};
 use super::tool_names::ToolNames;
 use crate::book::Book;
 use crate::fault::{Fault, Faults};
@@ -36,7 +36,10 @@ impl Plan {
             let shots = shots(batch, book);
             shots.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()
         };
-        let shots: Vec<Shots<'_>> = batches.iter().filter_map(keep).collect();
+        let mut shots: Vec<Shots<'_>> = batches.iter().filter_map(keep).collect();
+        for of in &mut shots {
+            of.shots = of.shots.max(there::kept_shots(&day.pots, of.batch));
+        }
         if let Some(faults) = Faults::from_vec(faults) {
             return Err(faults);
         }

@@ -45,17 +45,6 @@ impl fmt::Display for RecordSheet<'_> {
 }
 
 impl Page {
-    /// Points under a heading; nothing without any.
-    fn list(&mut self, heading: &str, points: impl IntoIterator<Item = String>) {
-        for (index, point) in points.into_iter().enumerate() {
-            if index == 0 {
-                self.rule('-');
-                self.line(heading);
-            }
-            self.wrapped("  ", &point);
-        }
-    }
-
     fn pot_record(&mut self, pot: &PotRecord) {
         let lead = format!("POT {}  ", pot.pot);
         let indent: String = lead.chars().map(|_| ' ').collect();

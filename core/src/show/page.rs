@@ -73,6 +73,18 @@ impl Page {
         self.line(&line);
     }
 
+    /// Points under a heading; nothing without any.
+    #[cfg(feature = "document")]
+    pub(crate) fn list(&mut self, heading: &str, points: impl IntoIterator<Item = String>) {
+        for (index, point) in points.into_iter().enumerate() {
+            if index == 0 {
+                self.rule('-');
+                self.line(heading);
+            }
+            self.wrapped("  ", &point);
+        }
+    }
+
     /// The text so far.
     pub(crate) fn text(&self) -> &str {
         self.text.trim_end()

@@ -92,7 +92,18 @@ pub(crate) fn batches(shop: &Shop<'_>, orders: &Value) -> Vec<Batch> {
             .collect();
         let rejects = share(&mold["rejects"]).or(shop.limit("rejects")).unwrap_or(0.0);
         let confidence = shop.limit("confidence").unwrap_or(0.9);
-        batch.shots = least_shots(&wanted, rejects, confidence);
+        // Pots that take no other shots keep theirs.
+        let kept = |layer: usize| -> u32 {
+            let pots = list(&orders["pots"]).iter().filter(|pot| pot["takes_more"] == false);
+            let draws = pots.flat_map(|pot| list(&pot["draws"]));
+            let own = draws.filter(|draw| {
+                batch.lines.contains(&(whole(&draw["line"]) as usize - 1))
+                    && draw["layer"].as_u64().unwrap_or(1) as usize == layer + 1
+            });
+            own.map(|draw| whole(&draw["shots"])).sum()
+        };
+        let kept = (0..batch.layers.len()).map(kept).max().unwrap_or(0);
+        batch.shots = least_shots(&wanted, rejects, confidence).max(kept);
     }
     batches
 }

@@ -16,6 +16,7 @@ mod take;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::day::Batch;
 use super::shelf::Leftover;
 
 /// A pot that is there.
@@ -68,6 +69,17 @@ impl PotThere {
     pub fn is_to_degas(&self) -> bool {
         !self.degassed && !self.was_heated()
     }
+}
+
+/// Shots of a batch that pots which take no others keep, whatever its lines would need: those of the layer that has most.
+pub(in crate::plan) fn kept_shots(pots: &[PotThere], batch: &Batch<'_>) -> u32 {
+    let is_its = |draw: &&DrawThere| batch.lines.iter().any(|line| line.number == draw.line);
+    let of_layer = |layer: usize| {
+        let draws = pots.iter().filter(|pot| !pot.takes_more).flat_map(|pot| &pot.draws);
+        let own = draws.filter(is_its).filter(|draw| draw.layer == layer);
+        own.fold(0_u32, |sum, draw| sum.saturating_add(draw.shots))
+    };
+    (0..batch.layers.len()).map(of_layer).max().unwrap_or(0)
 }
 
 pub(in crate::plan) use self::order::in_order;

@@ -106,8 +106,7 @@ impl<'a> Given<'_, 'a> {
 
     /// Gives each pot the shots that the plan before had for it.
     fn planned(&mut self) {
-        // Layers of one piece that several pots had are shot together: the first draws of each, then the second ones.
-        let mut sessions: Vec<(Of, usize)> = Vec::new();
+        // Layers of one piece that several pots had are shot together, where they had as many shots of it.
         for pot in 0..self.pots.len() {
             let Some(there) = self.pots.get(pot).map(|pot| pot.there) else { continue };
             for &DrawThere { line, layer, shots } in &there.draws {
@@ -123,14 +122,13 @@ impl<'a> Given<'_, 'a> {
                     self.count(of.shots, given);
                     continue;
                 }
-                let nth = sessions.iter().filter(|(other, _)| *other == of).count();
-                sessions.push((of, nth));
                 let same = self
                     .sessions
-                    .iter_mut()
+                    .iter()
                     .enumerate()
                     .filter(|(_, one)| core::ptr::eq(one.of, batch) && one.shots == shots);
-                let found = same.map(|(place, _)| place).nth(nth);
+                let mut lacking = same.filter(|(_, one)| !self.has(one, pot, of.layer));
+                let found = lacking.next().map(|(place, _)| place);
                 match found {
                     Some(session) => {
                         let before = self.sessions.get(session).map_or(0, |one| one.before);
@@ -146,6 +144,15 @@ impl<'a> Given<'_, 'a> {
                 }
             }
         }
+    }
+
+    /// Whether a session has that layer already, or a draw of that pot.
+    fn has(&self, session: &Session<'a>, pot: usize, layer: usize) -> bool {
+        session.draws.iter().any(|at| {
+            let stage = self.pots.get(at.pot).and_then(|pot| pot.stages.get(at.stage));
+            let draw = stage.and_then(|stage| stage.draws.get(at.draw));
+            at.pot == pot || draw.is_none_or(|draw| draw.layer.number == layer)
+        })
     }
 
     /// Gives a pot `shots` of a laminated piece, which are then to be completed.

@@ -2,7 +2,6 @@
 
 use alloc::format;
 use alloc::string::String;
-use alloc::vec::Vec;
 use core::fmt;
 
 use super::LearnResponse;
@@ -43,28 +42,9 @@ impl fmt::Display for LearnSheet<'_> {
             page.wrapped("   ", &change.why);
         }
         let asked = learned.questions.iter();
-        let asked: Vec<String> =
-            asked.map(|one| format!("{}: {}", one.what, one.question)).collect();
-        for (title, lines) in [
-            ("TO LOOK AT", &asked),
-            ("AS IN THE BOOK", &learned.confirmed),
-            ("NOT YET", &learned.not_yet),
-        ] {
-            page.list(title, lines);
-        }
+        page.list("TO LOOK AT", asked.map(|one| format!("{}: {}", one.what, one.question)));
+        page.list("AS IN THE BOOK", learned.confirmed.iter().cloned());
+        page.list("NOT YET", learned.not_yet.iter().cloned());
         f.write_str(page.text())
-    }
-}
-
-impl Page {
-    fn list(&mut self, title: &str, lines: &[String]) {
-        if lines.is_empty() {
-            return;
-        }
-        self.line("");
-        self.line(title);
-        for line in lines {
-            self.wrapped("   ", line);
-        }
     }
 }
