@@ -169,7 +169,9 @@ def test_an_open_plan_answers(shop: dict[str, Any], orders: dict[str, Any]) -> N
     assert plan.request("record", actuals=ACTUALS) == expected
     request = json.dumps({"calculate": "record", "actuals": ACTUALS})
     assert json.loads(plan.answer_text(request)) == {"result": expected}
-    assert plan.request("formula", formulas=["sky"]) == pw.Book(shop).request("formula", formulas=["sky"])
+    assert plan.request("formula", formulas=["sky", "body"]) == pw.Book(shop).request(
+        "formula", formulas=["sky", "body"]
+    )
     with pytest.raises(pw.PourwrightError) as caught:
         plan.request("record", actuals=ACTUALS, plan=plan)
     assert (caught.value.code, caught.value.path) == ("open-and-given", "/plan")
@@ -205,9 +207,9 @@ def test_a_plan_is_opened_again(demo_book: bytes, demo_orders: bytes, tmp_path: 
 def test_the_answers_of_open_ones_have_types(shop: dict[str, Any], orders: dict[str, Any]) -> None:
     """What mypy knows of them; it fails there."""
     book = pw.Book(shop)
-    assert_type(book.request("formula", formulas=["sky"]), documents.FormulaAnswer)
+    assert_type(book.request("formula", formulas=["sky", "body"]), documents.FormulaAnswer)
     assert_type(book.plan(orders).request("record", actuals=ACTUALS), documents.RecordAnswer)
-    assert_type(book.request({"calculate": "formula"}, formulas=["sky"]), dict[str, Any])
+    assert_type(book.request({"calculate": "formula"}, formulas=["sky", "body"]), dict[str, Any])
 
 
 def test_sheet(demo_book: bytes, demo_orders: bytes) -> None:
