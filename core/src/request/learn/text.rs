@@ -50,21 +50,20 @@ impl fmt::Display for LearnSheet<'_> {
             ("AS IN THE BOOK", &learned.confirmed),
             ("NOT YET", &learned.not_yet),
         ] {
-            page.list(title, lines);
+            titled(&mut page, title, lines);
         }
         f.write_str(page.text())
     }
 }
 
-impl Page {
-    fn list(&mut self, title: &str, lines: &[String]) {
-        if lines.is_empty() {
-            return;
-        }
-        self.line("");
-        self.line(title);
-        for line in lines {
-            self.wrapped("   ", line);
-        }
+/// `lines` under their `title`, if there are any.
+fn titled(page: &mut Page, title: &str, lines: &[String]) {
+    if lines.is_empty() {
+        return;
+    }
+    page.line("");
+    page.line(title);
+    for line in lines {
+        page.wrapped("   ", line);
     }
 }
