@@ -100,6 +100,7 @@
 //! | [`mod@bench`] | a mass as the tools on the bench can measure it |
 //! | [`trial`] | a color found by eye: additions as they are made, and the formula that they come to |
 //! | [`book`], [`plan`], [`record`] | a shop's book ready for planning; the day's pots, steps and sheet; what was really made |
+//! | [`learn`] | what the records of many days say about the numbers of a book |
 //! | [`document`], [`json`] | books, orders and plans as JSON |
 //! | [`request`] | every calculation as one request and one answer |
 //! | [`table`] | every scalar calculation by name, and on plain numbers |

@@ -303,7 +303,7 @@ mod tests {
         let got = learn(&readings(&STEADY), Some(&book(10.2, 0.1))).unwrap();
         let share = 0.01 / (own * own + 0.01);
         near(got.value.value, 10.2 - 0.2 * share);
-        near(got.uncertainty.value, (1.0 / (1.0 / (own * own) + 100.0)).sqrt());
+        near(got.uncertainty.value, 1.0 / libm::sqrt(1.0 / (own * own) + 100.0));
         assert_eq!((got.verdict, got.with_book), (Verdict::Agrees, true));
         near(got.of_days.value, 10.0);
     }
@@ -389,7 +389,7 @@ mod tests {
             list in prop::collection::vec((0..9_i32, 9.0..11.0_f64, 0.01..1.0_f64), 4..40),
             seed in prop::collection::vec(any::<u32>(), 40),
         ) {
-            let source = |place: usize| if place % 3 == 0 { "one" } else { "other" };
+            let source = |place: usize| if place.is_multiple_of(3) { "one" } else { "other" };
             let all: Vec<_> = readings(&list)
                 .into_iter()
                 .enumerate()

@@ -282,8 +282,8 @@ mod tests {
         let g = Mass::new::<gram>;
         let got = Reading::drop(day(), 40, g(1.8), g(0.1), &tools);
         near(got.value.get::<gram>(), 0.045);
-        let u2 = 0.00225_f64.powi(2) / 40.0 + 0.1_f64.powi(2) / 6.0 / 1600.0;
-        near(got.own.get::<gram>(), u2.sqrt());
+        let u2 = 0.00225 * 0.00225 / 40.0 + 0.01 / 6.0 / 1600.0;
+        near(got.own.get::<gram>(), libm::sqrt(u2));
         near(got.shared[0].effect.get::<gram>(), 0.045 * 0.001);
     }
 
@@ -301,7 +301,7 @@ mod tests {
         let got = Reading::as_scooped(day(), &taken, weight, Mass::default(), &tools);
         let of = |density: MassDensity| density.get::<gram_per_cubic_centimeter>();
         near(of(got.value), 1.2);
-        near(of(got.own), 1.2 * 0.03 * (2.0 * 0.16_f64 + 0.04).sqrt());
+        near(of(got.own), 1.2 * 0.03 * 0.6);
         assert_eq!(got.shared.len(), 3);
         near(of(got.shared[1].effect), -1.2 * 0.8 * tools.spoon_size.value);
         near(of(got.shared[2].effect), -1.2 * 0.2 * tools.spoon_size.value);
@@ -345,7 +345,7 @@ mod tests {
     fn the_scatter_of_pieces_is_pooled() {
         near(Pieces::scatter([]).value, 0.01);
         // (4 · 1 + 2 · 9)/(4 + 2) in per cent squared.
-        near(Pieces::scatter([(3, Ratio::from(0.03))]).value, (22.0_f64 / 6.0).sqrt() / 100.0);
+        near(Pieces::scatter([(3, Ratio::from(0.03))]).value, libm::sqrt(22.0 / 6.0) / 100.0);
         near(Pieces::scatter([(1, Ratio::from(0.0))]).value, 0.01);
     }
 
@@ -355,13 +355,13 @@ mod tests {
         let g = Mass::new::<gram>;
         let got = Reading::kept(day(), g(7.6), 2, density, Ratio::from(0.008), g(0.1), "clear");
         near(got.value.get::<milliliter>(), 4.0);
-        near(got.own.get::<milliliter>(), 0.1 / 6.0_f64.sqrt() / 1.9);
+        near(got.own.get::<milliliter>(), 0.1 / libm::sqrt(6.0) / 1.9);
         let s = Time::new::<second>;
         let got = Reading::heating(day(), s(120.0), s(55.0), s(50.0));
         near(got.value.get::<second>(), 132.0);
         near(got.own.get::<second>(), 7.92);
         let got = Reading::shot(day(), 13, Time::new::<minute>(9.0));
         near(got.value.get::<second>(), 45.0);
-        near(got.own.get::<second>(), 60.0 / 6.0_f64.sqrt() / 12.0);
+        near(got.own.get::<second>(), 60.0 / libm::sqrt(6.0) / 12.0);
     }
 }

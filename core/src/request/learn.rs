@@ -66,7 +66,7 @@ response! {
         pub after: String,
         /// How many days it is from.
         pub days: u32,
-        /// Why, in one sentence.
+        /// Why, in a sentence, and what to ask yourself first.
         pub why: String,
         /// Whether a question below is about it: look at that first.
         pub questioned: bool,

@@ -47,6 +47,8 @@ struct Number<'a, Q: Measurable> {
     book: Option<Measured<Q>>,
     /// Whether the book writes a ± with it.
     with_unsure: bool,
+    /// What to ask where the days and the book disagree.
+    changed: &'static str,
     /// As the book and a sentence have it.
     write: &'a dyn Fn(Q, Q) -> String,
     /// What goes into the book, of that text.
@@ -122,6 +124,7 @@ impl<'a> Answers<'a> {
                     path: &At("/materials").key(material).key("drop"),
                     book: known,
                     with_unsure: true,
+                    changed: "Is it another bottle?",
                     write: &both,
                     value: &text_value,
                 },
@@ -137,6 +140,7 @@ impl<'a> Answers<'a> {
                     path: &At("/materials").key(material).key("as_scooped"),
                     book: found.and_then(|material| material.as_scooped.clone()),
                     with_unsure: true,
+                    changed: "Is it another powder, or another spoon?",
                     write: &both,
                     value: &text_value,
                 },
@@ -151,6 +155,7 @@ impl<'a> Answers<'a> {
                     path: &At("/bench/injector/keeps"),
                     book: known::kept(self.book),
                     with_unsure: true,
+                    changed: "Is it another injector, or emptied otherwise?",
                     write: &both,
                     value: &text_value,
                 },
@@ -165,6 +170,7 @@ impl<'a> Answers<'a> {
                     path: &At("/molds").key(mold).key("per_shot"),
                     book: known::per_shot(self.book, mold),
                     with_unsure: false,
+                    changed: "",
                     write: &seconds,
                     value: &text_value,
                 },
@@ -188,6 +194,7 @@ impl<'a> Answers<'a> {
                     path: &At("/bench/oven/timings").index(place).key("time"),
                     book: Some(Measured::new(timing.duration, unsure)),
                     with_unsure: false,
+                    changed: "If the oven was changed, take its other timings out.",
                     write: &seconds,
                     value: &text_value,
                 },
@@ -223,7 +230,8 @@ impl<'a> Answers<'a> {
                 path: &At("/bench/oven/timings/-"),
                 book: None,
                 with_unsure: false,
-                write: &seconds,
+                changed: "",
+write: &seconds,
                 value: &|time| json!({ "mix": mix, "from": from_text, "to": to_text, "time": time, "setting": setting }),
             },
         );
@@ -291,6 +299,7 @@ impl<'a> Answers<'a> {
                 book: Some(book),
                 // One that is not stated yet is worth stating.
                 with_unsure: !stated,
+                changed: "",
                 write: &|share: Ratio, unsure| {
                     percent(Ratio::from(share.value.clamp(0.0, 1.0)), unsure)
                 },
@@ -330,6 +339,7 @@ impl<'a> Answers<'a> {
                     path: &path,
                     book: Some(cavities.volume.clone()),
                     with_unsure: true,
+                    changed: "Is it another mold?",
                     write: &both,
                     value: &text_value,
                 },
@@ -560,9 +570,12 @@ where
         _ if learned.with_book => {
             format!("{days} show {seen}, beyond the book's ±; the new value weighs both.")
         }
-        _ if stated => format!(
-            "{days} show {seen}, too far from the book's value to average the two: something was changed, or the book was off."
-        ),
+        _ if stated => {
+            let changed = number.changed;
+            let days =
+                format!("{days} show {seen}, too far from the book's value to average the two.");
+            if changed.is_empty() { days } else { format!("{days} {changed}") }
+        }
         _ => format!("{days} show {seen}, and the book's value is more than twice that ± off."),
     }
 }
