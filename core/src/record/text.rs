@@ -36,17 +36,17 @@ impl fmt::Display for RecordSheet<'_> {
         for pot in &record.pots {
             page.pot_record(pot);
         }
-        page.list("YIELD", record.molds.iter().map(yields));
-        page.list("WEIGHED PIECES", record.found.iter().map(|found| found.text.clone()));
-        page.list("FOR THE BOOK", for_the_book(record));
-        page.list("FOR THE SHELF", record.jars.iter().map(on_shelf));
+        page.points("YIELD", record.molds.iter().map(yields));
+        page.points("WEIGHED PIECES", record.found.iter().map(|found| found.text.clone()));
+        page.points("FOR THE BOOK", for_the_book(record));
+        page.points("FOR THE SHELF", record.jars.iter().map(on_shelf));
         f.write_str(page.text())
     }
 }
 
 impl Page {
     /// Points under a heading; nothing without any.
-    fn list(&mut self, heading: &str, points: impl IntoIterator<Item = String>) {
+    fn points(&mut self, heading: &str, points: impl IntoIterator<Item = String>) {
         for (index, point) in points.into_iter().enumerate() {
             if index == 0 {
                 self.rule('-');
