@@ -50,14 +50,14 @@ impl fmt::Display for LearnSheet<'_> {
             ("AS IN THE BOOK", &learned.confirmed),
             ("NOT YET", &learned.not_yet),
         ] {
-            page.list(title, lines);
+            page.listed(title, lines);
         }
         f.write_str(page.text())
     }
 }
 
 impl Page {
-    fn list(&mut self, title: &str, lines: &[String]) {
+    fn listed(&mut self, title: &str, lines: &[String]) {
         if lines.is_empty() {
             return;
         }
