@@ -98,6 +98,7 @@
 //! | [`color`] | CIE colors, their difference, a first formula |
 //! | [`uncertainty`] | how sure a result is, and which source makes it unsure |
 //! | [`mod@bench`] | a mass as the tools on the bench can measure it |
+//! | [`trouble`] | bench troubles and what helps |
 //! | [`trial`] | a color found by eye: additions as they are made, and the formula that they come to |
 //! | [`book`], [`plan`], [`record`] | a shop's book ready for planning; the day's pots, steps and sheet; what was really made |
 //! | [`learn`] | what the records of many days say about the numbers of a book |
@@ -166,6 +167,7 @@ pub mod softener;
 #[cfg(feature = "table")]
 pub mod table;
 pub mod trial;
+pub mod trouble;
 pub mod uncertainty;
 pub mod water;
 

@@ -19,6 +19,7 @@ use crate::quantity::{
     Measured, MolarEnergy, Ratio, SpecificHeatCapacity, System, TemperatureCoefficient,
     ThermodynamicTemperature, Time, Volume,
 };
+use crate::softener::MeasuredHardness;
 use crate::words::words;
 
 pub use most::{MostDose, MostDoseError};
@@ -193,6 +194,8 @@ pub struct Material {
     pub tolerance: Option<f64>,
     /// Largest dose of it that does no harm.
     pub most: Option<MostDose>,
+    /// Of a softener or hardener: what the shop has measured of pieces with it.
+    pub hardness: Option<MeasuredHardness>,
     /// Anything else worth knowing.
     pub notes: Option<String>,
     /// Which of its densities the book does not state, so that a usual one is used.
@@ -251,6 +254,7 @@ impl Material {
             add: None,
             tolerance: None,
             most: None,
+            hardness: None,
             notes: None,
             borrowed: Vec::new(),
         }

@@ -12,6 +12,8 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
 use core::fmt;
 
 use crate::fault::Diagnose;
@@ -35,10 +37,13 @@ pub enum Scale {
     /// Shore A, for rubber-like pieces.
     #[cfg_attr(feature = "document", serde(rename = "shore-a"))]
     ShoreA,
+    /// A scale of the shop's own, such as a squeeze from 1 to 5; a book has its name.
+    #[cfg_attr(feature = "document", serde(rename = "own"))]
+    Own,
 }
 
 impl Scale {
-    /// All of them, in order.
+    /// Those that have a word of their own, in order.
     pub const ALL: &'static [Self] = &[Self::Shore00, Self::ShoreA];
 
     /// How documents and doors write them, in the same order.
@@ -50,6 +55,7 @@ impl Scale {
         match self {
             Self::Shore00 => "shore-00",
             Self::ShoreA => "shore-a",
+            Self::Own => "own",
         }
     }
 }
@@ -59,6 +65,7 @@ impl fmt::Display for Scale {
         f.write_str(match self {
             Self::Shore00 => "Shore 00",
             Self::ShoreA => "Shore A",
+            Self::Own => "the shop's own scale",
         })
     }
 }
@@ -314,6 +321,57 @@ impl<'a> HardnessCurve<'a> {
     }
 }
 
+/// What the shop has measured of a softener or hardener: readings on one scale, which may be its own.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MeasuredHardness {
+    scale: String,
+    points: Vec<HardnessPoint>,
+}
+
+impl MeasuredHardness {
+    /// Readings at ratios of softener or hardener to base, on the scale of this name: a Shore scale by its word, or any
+    /// other.
+    ///
+    /// # Errors
+    /// Those of [`HardnessCurve::new`], and readings that turn.
+    pub fn new(scale: &str, points: &[(Ratio, f64)]) -> Result<Self, SoftenerError> {
+        let known = Scale::ALL.iter().copied().find(|known| known.word() == scale);
+        let of = known.unwrap_or(Scale::Own);
+        let point = |&(ratio, reading): &(Ratio, f64)| HardnessPoint {
+            ratio,
+            hardness: Hardness { reading, scale: of },
+        };
+        let points: Vec<HardnessPoint> = points.iter().map(point).collect();
+        HardnessCurve::new(&points)?.check_no_turn()?;
+        Ok(Self { scale: scale.into(), points })
+    }
+
+    /// The name of the scale.
+    #[must_use]
+    pub fn scale(&self) -> &str {
+        &self.scale
+    }
+
+    /// How much more of it, mass per mass of base, takes a piece from the reading `from` to the reading `to`; below zero if
+    /// there is too much of it already.
+    ///
+    /// # Errors
+    /// [`SoftenerError::HardnessOutside`], with what the points reach.
+    pub fn more(&self, from: f64, to: f64) -> Result<Ratio, SoftenerError> {
+        let [from, to] = [from, to].map(|reading| self.ratio(reading));
+        Ok(to? - from?)
+    }
+
+    /// The ratio at a reading.
+    ///
+    /// # Errors
+    /// As [`MeasuredHardness::more`].
+    pub fn ratio(&self, reading: f64) -> Result<Ratio, SoftenerError> {
+        let curve = HardnessCurve::new(&self.points)?;
+        curve.ratio(Hardness { reading, scale: curve.scale() })
+    }
+}
+
 /// Extra softener by ratio of salt, through the shop's own points.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SaltedCurve<'a> {
@@ -412,7 +470,6 @@ fn interpolate<P: Measured>(points: &[P], ratio: Ratio) -> Result<f64, SoftenerE
 mod tests {
     use proptest::prelude::*;
     use rstest::rstest;
-    use std::vec::Vec;
 
     use super::*;
 
@@ -494,6 +551,23 @@ mod tests {
         let curve = HardnessCurve::new(&points).unwrap();
         let refused = curve.ratio(shore00(51.0)).unwrap_err();
         assert_eq!(refused, SoftenerError::Turns { point: at });
+    }
+
+    // By hand: on a straight line of 2 points of squeeze per tenth of softener.
+    #[test]
+    fn any_scale_of_the_shops_own_works_the_same() {
+        let ratio = Ratio::from;
+        let points = [(ratio(0.0), 5.0), (ratio(0.1), 3.0), (ratio(0.2), 1.0)];
+        let squeeze = MeasuredHardness::new("squeeze", &points).unwrap();
+        assert_eq!(squeeze.scale(), "squeeze");
+        assert!((squeeze.more(4.0, 2.0).unwrap().value - 0.1).abs() < 1e-12);
+        assert!((squeeze.more(2.0, 4.0).unwrap().value + 0.1).abs() < 1e-12);
+        assert_eq!(squeeze.more(4.0, 0.5).unwrap_err().code(), "softener-hardness-outside-points");
+        let turns = [(ratio(0.0), 5.0), (ratio(0.1), 3.0), (ratio(0.2), 4.0)];
+        assert_eq!(
+            MeasuredHardness::new("squeeze", &turns).unwrap_err().code(),
+            "softener-readings-turn"
+        );
     }
 
     #[test]

@@ -1,6 +1,7 @@
-//! The day as it happens: a color found by eye, through the open book.
+//! The day as it happens: a color found by eye, bench troubles; through the open book and an open plan.
 
 mod trial;
+mod troubles;
 
 use pourwright::document::LoadedBook;
 use pourwright_tests::demo::{BOOK, json};

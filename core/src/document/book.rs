@@ -10,7 +10,7 @@ use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry,
     OvenEntry, ToolUncertaintyEntry, VacuumEntry,
 };
-use super::written::{Altitude, Percent, Sourced, Written};
+use super::written::{Altitude, Percent, Share, Sourced, Written};
 use crate::book::Sprues;
 use crate::fault::Fault;
 use crate::formula::Overlap;
@@ -133,11 +133,40 @@ entry! {
             /// Largest dose of it that does no harm, per amount of base: in a pot that came out wrong, more than the
             /// formula's is no fault up to it. Default: none; a surplus counts as a fault. Example: `"3 tsp per 1 cup"`.
             most: MostText,
+            /// Of a softener or hardener: readings of the shop's own pieces by how much of it is in them. Default: not known;
+            /// how much to add to a pot that is too thick or too soft is then not calculated.
+            hardness: MeasuredHardnessEntry,
             /// Its full name. Default: none. Example: `"clear plastisol, medium"`.
             name: String,
             /// Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
             notes: String,
         }
+    }
+}
+
+entry! {
+    /// Readings of the shop's own pieces by how much of a softener or hardener is in them.
+    pub struct MeasuredHardnessEntry {
+        required {
+            /// The scale of the readings: `"shore-00"`, `"shore-a"`, or a name of the shop's own. Example: `"squeeze, 1 soft to 5 stiff"`.
+            scale: Name,
+            /// The measured points, by rising ratio; two at least, the readings rising or falling all the way.
+            points: Vec<MeasuredPointEntry>,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// A reading.
+    pub struct MeasuredPointEntry {
+        required {
+            /// Softener or hardener in the piece, by mass of base. Example: `"5 %"`.
+            point_ratio: Share,
+            /// The reading, 0 to 100. Example: `4`.
+            point_hardness: f64,
+        }
+        optional {}
     }
 }
 

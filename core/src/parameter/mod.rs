@@ -264,6 +264,8 @@ parameters! {
         "Density of the base, cold and liquid, as a cup measures it.";
     BaseFraction base_fraction Pure (above 0 to 1) (required)
         "Share of base in the mix, by mass.";
+    BaseInPot base_in_pot None (text "above 0, mL or g") (text "that of the pot of the plan; else amounts are not calculated")
+        "The base in the pot, cold and liquid as a cup measures it, or weighed.";
     BaseMass base_mass Gram (positive 1e-12 to 1e15) (required)
         "Mass of base that the formula is for.";
     BaseMaterial base_material None (text "as in a book") (required)
@@ -424,6 +426,10 @@ parameters! {
         "Working time of a shot: fill, shoot, top off, take out.";
     Hardness hardness Pure (0 to 100) (required)
         "Durometer reading.";
+    HardnessNow hardness_now Pure (0 to 100) (nothing)
+        "Reading of a piece from the pot, on the scale of the book's points.";
+    HardnessWanted hardness_wanted Pure (0 to 100) (nothing)
+        "Reading that is wanted, on that scale.";
     HeatBudget heat_budget Second (positive 1e-6 to 1e15) (nothing)
         "Time at the reference temperature that the plastisol withstands.";
     HeatedFrom heated_from Celsius (-73 to 427) (required)
@@ -799,6 +805,8 @@ parameters! {
         "Share of the pot's mass up to which a material that does not belong in it is ignored.";
     Trial trial None (text "a start and a log") (required)
         "The trial: what it started from, and what was added and taken since.";
+    Trouble trouble None (text "a trouble by its word") (text "all of them")
+        "The trouble.";
     Unit unit None (text "a unit") (required)
         "The unit of the number, by trade symbol or UCUM code.";
     Unstirred unstirred Pure (0.001 to 1) (= 0.1)
@@ -857,6 +865,8 @@ parameters! {
         "Lowest temperature at which the mix is shot, its material's own.";
     WindowTop window_top Celsius (-73 to 427) (required)
         "Highest temperature at which the mix is shot, its material's own; above the lowest.";
+    WithMaterial with_material None (text "a softener or hardener of the book") (text "the first by name that the book has readings of")
+        "What to soften or harden with.";
     WorkRate work_rate None (text "a price per time") (nothing)
         "The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given.";
     WorkTime work_time Second (0 to 1e15) (zero)

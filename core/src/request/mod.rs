@@ -55,6 +55,7 @@ mod shot;
 mod sink;
 mod stays_hot;
 mod trial;
+mod troubles;
 mod uncertainty;
 mod water;
 
@@ -99,6 +100,7 @@ pub use shot::{ShotPieces, ShotRequest, ShotResponse};
 pub use sink::{SinkRequest, SinkResponse};
 pub use stays_hot::{StaysHotRequest, StaysHotResponse};
 pub use trial::{TrialPart, TrialRequest, TrialResponse, TrialSide};
+pub use troubles::{TroubleRow, TroublesRequest, TroublesResponse};
 pub use uncertainty::{SourceShare, UncertaintyRequest, UncertaintyResponse};
 pub use water::{WaterRequest, WaterResponse};
 
@@ -301,6 +303,8 @@ calculations! {
         GoOn = "go-on": GoOnRequest => GoneOn;
         /// A color found by eye: the formula that a trial's log comes to.
         Trial = "trial": TrialRequest => TrialResponse;
+        /// Bench troubles and what helps, calculated where it can be.
+        Troubles = "troubles": TroublesRequest => TroublesResponse;
         /// What the records of many days say about the numbers of a book.
         Learn = "learn": LearnRequest => LearnResponse;
     }

@@ -2,6 +2,7 @@
 
 use alloc::borrow::ToOwned;
 use alloc::sync::Arc;
+use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::document::book::{MaterialEntry, SourcedDrop};
@@ -14,7 +15,8 @@ use crate::material::{Drop, Kind, Material, ShotWindow};
 use crate::mix::{MaterialId, Materials};
 use crate::parameter::Parameter;
 use crate::process::heat::SpecificHeat;
-use crate::quantity::DynamicViscosity;
+use crate::quantity::{DynamicViscosity, Ratio};
+use crate::softener::MeasuredHardness;
 
 impl Resolver {
     pub(crate) fn find_material(
@@ -105,6 +107,7 @@ impl Resolver {
         fill(&mut material.notes, entry.notes.clone());
         material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
         fill(&mut material.most, entry.most.as_ref().map(|most| most.0));
+        fill(&mut material.hardness, self.hardness(path, entry));
         self.heat_and_flake(path, entry, &mut material);
         self.check_densities(path, &material);
         material
@@ -197,6 +200,25 @@ impl Resolver {
             &"Write what you accept, such as \"5 %\".",
         );
         None
+    }
+
+    /// Readings of pieces with a softener or hardener.
+    fn hardness(&mut self, path: &Path<'_>, entry: &MaterialEntry) -> Option<MeasuredHardness> {
+        let written = entry.hardness.as_ref()?;
+        let path = path.key("hardness");
+        if !matches!(entry.kind, Kind::Softener | Kind::Hardener) {
+            self.fault(
+                "hardness-of-no-softener",
+                &path,
+                &format_args!("Readings by how much {} is in a piece are of no use.", entry.kind),
+                &"State them at the softener or the hardener.",
+            );
+            return None;
+        }
+        let points = written.points.iter();
+        let points = points.map(|it| (Ratio::from(it.point_ratio.number()), it.point_hardness));
+        let measured = MeasuredHardness::new(&written.scale.0, &points.collect::<Vec<_>>());
+        self.keep(&path.key("points"), measured)
     }
 
     /// A powder cannot be heavier with air between its grains than without.
