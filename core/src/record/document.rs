@@ -85,6 +85,7 @@ entry! {
 #[derive(Debug, Clone, PartialEq, serde::Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
+#[allow(clippy::large_enum_variant)] // a few a day
 pub enum WentInEntry {
     /// As it was measured, by scale, spoon or drops.
     Measured(Amount),
