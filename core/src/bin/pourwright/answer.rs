@@ -25,26 +25,44 @@ pub(crate) fn run(name: &str, asked: &Asked) -> Result<ExitCode, Stop> {
         Opened::open(asked.book.as_deref(), asked.plan.as_deref())?
     };
     let answer = request::answer_of(&Value::Object(written.request()), opened.of());
+    show(answer, asked.json, |fault| written.finding(fault))
+}
+
+/// Prints an answer, as JSON or to read; `finding` finds the place of a fault.
+pub(crate) fn show(
+    answer: Answer,
+    json: bool,
+    finding: impl Fn(&Fault) -> Finding,
+) -> Result<ExitCode, Stop> {
     match answer {
-        Answer::Faults(_) if asked.json => {
+        Answer::Faults(_) if json => {
             print_json(&answer)?;
             Ok(ExitCode::from(FAULTS))
         }
-        Answer::Faults(faults) => {
-            Err(Stop::Faults(faults.iter().map(|fault| written.finding(fault)).collect()))
-        }
-        Answer::Result(_) if asked.json => print_json(&answer),
-        Answer::Result(Response::Plan(plan)) => print(&plan.sheet().to_string()),
-        Answer::Result(Response::GoOn(mut gone)) => {
+        Answer::Faults(faults) => Err(Stop::Faults(faults.iter().map(finding).collect())),
+        Answer::Result(_) if json => print_json(&answer),
+        Answer::Result(response) => print(&page(response)?),
+    }
+}
+
+/// A response to read.
+fn page(response: Response) -> Result<String, Stop> {
+    Ok(match response {
+        Response::Plan(plan) => plan.sheet().to_string(),
+        Response::Learn(learned) => learned.sheet().to_string(),
+        Response::GoOn(mut gone) => {
             let plan = gone.plan.take();
             // For programs that keep ticks.
             gone.kept.clear();
             let sheet = plan.map(|plan| plan.sheet().to_string()).unwrap_or_default();
-            print(&format!("{}\n{sheet}", outline::of(&gone)?))
+            format!("{}\n{sheet}", outline::of(&gone)?)
         }
-        Answer::Result(response) => print(&outline::of(&response)?),
-    }
+        response => outline::of(&response)?,
+    })
 }
+
+/// Documents that may stand for a request that has nothing else: its name, its field, and a field that only the document has.
+const ALONE: [(&str, &str, &str); 2] = [("record", "actuals", "pots"), ("trial", "trial", "start")];
 
 /// A request as it was given.
 struct Written {
@@ -84,29 +102,38 @@ impl Written {
     /// The fields in a file, which may name the request or not.
     fn fields_of(&self, source: &Source) -> Result<Map<String, Value>, Stop> {
         let stop = |faults: &Faults| Stop::Faults(source.findings(faults));
-        let other = |path: &str, message: String, help: String| {
-            let fault = Fault { code: "other-request".into(), path: path.into(), message, help };
-            stop(&fault.into())
+        let Value::Object(fields) = text::parse(&source.text).map_err(|faults| stop(&faults))?
+        else {
+            return Err(stop(&Faults::from(Fault {
+                code: "not-a-request".into(),
+                path: String::new(),
+                message: "The file is not a request, which is an object.".to_owned(),
+                help: format!("See an example: pourwright example {}", self.name),
+            })));
         };
-        match text::parse(&source.text).map_err(|faults| stop(&faults))? {
-            Value::Object(fields) => match fields.get("calculate") {
-                Some(Value::String(name)) if *name != self.name => Err(other(
-                    "/calculate",
-                    format!("The request is a \"{name}\", but a \"{}\" was asked for.", self.name),
-                    format!("Ask: pourwright answer {name} {}", source.name),
-                )),
-                _ => Ok(fields),
-            },
-            _ => Err(other(
-                "",
-                "The file is not a request, which is an object.".to_owned(),
-                format!("See an example: pourwright example {}", self.name),
-            )),
+        match fields.get("calculate") {
+            Some(Value::String(name)) if *name != self.name => Err(stop(&Faults::from(Fault {
+                code: "other-request".into(),
+                path: "/calculate".to_owned(),
+                message: format!("This is a \"{name}\", but a \"{}\" was asked for.", self.name),
+                help: format!("Ask for it: pourwright answer {name} FILE"),
+            }))),
+            _ => Ok(fields),
         }
     }
 
+    /// The field of the request that the file is, if it is not the request.
+    fn alone(&self) -> Option<&'static str> {
+        let (_, field, mark) = ALONE.into_iter().find(|(name, ..)| *name == self.name)?;
+        let is_alone = self.of_file.contains_key(mark) && !self.of_file.contains_key(field);
+        is_alone.then_some(field)
+    }
+
     fn request(&self) -> Map<String, Value> {
-        let mut fields = self.of_file.clone();
+        let mut fields = match self.alone() {
+            Some(field) => Map::from_iter([(field.to_owned(), self.of_file.clone().into())]),
+            None => self.of_file.clone(),
+        };
         fields.insert("calculate".to_owned(), self.name.clone().into());
         for (field, value, _) in &self.fields {
             fields.insert(field.clone(), value.clone());
@@ -120,6 +147,11 @@ impl Written {
         let argument = self.fields.iter().rfind(|(name, ..)| name == field);
         match (argument, &self.file) {
             (Some((.., argument)), _) => Finding::outside(argument.clone(), fault),
+            (None, Some(source)) if self.alone() == Some(field) => {
+                let mut fault = fault.clone();
+                fault.path.drain(..field.len() + 1);
+                Finding::of(source, &fault)
+            }
             (None, Some(source)) => Finding::of(source, fault),
             (None, None) => Finding::outside(self.name.clone(), fault),
         }

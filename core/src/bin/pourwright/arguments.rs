@@ -117,7 +117,8 @@ pub(crate) struct Answer {
 /// A request, and what it is asked of.
 #[derive(Debug, Args)]
 pub(crate) struct Asked {
-    /// A file with the request, and fields as NAME=VALUE, which go before those of the file. A value is JSON, or else text.
+    /// A file with the request (of a record, the actuals alone will do; of a trial, its start and log), and fields as
+    /// NAME=VALUE, which go before those of the file. A value is JSON, or else text.
     #[arg(value_name = "FILE|NAME=VALUE")]
     pub(crate) given: Vec<String>,
     /// Ask with this book open.

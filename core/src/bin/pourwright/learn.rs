@@ -4,13 +4,13 @@ use std::process::ExitCode;
 
 use pourwright::document::LoadedBook;
 use pourwright::json::text;
-use pourwright::request::{self, Answer};
+use pourwright::request;
 use serde_json::{Value, json};
 
 use crate::arguments::Learn;
 use crate::faults::Finding;
 use crate::source::Source;
-use crate::{FAULTS, Stop, outline, print, print_json};
+use crate::{Stop, answer};
 
 /// Answers what the records of days say about a book.
 pub(crate) fn run(arguments: &Learn) -> Result<ExitCode, Stop> {
@@ -26,17 +26,7 @@ pub(crate) fn run(arguments: &Learn) -> Result<ExitCode, Stop> {
         fields.insert("after".to_owned(), after.as_str().into());
     }
     let answer = request::answer_of(&request, (&book).into());
-    match &answer {
-        Answer::Faults(faults) if !arguments.json => {
-            Err(Stop::Faults(faults.iter().map(|fault| Day::finding(&days, fault)).collect()))
-        }
-        Answer::Faults(_) => {
-            print_json(&answer)?;
-            Ok(ExitCode::from(FAULTS))
-        }
-        Answer::Result(_) if arguments.json => print_json(&answer),
-        Answer::Result(response) => print(&outline::of(response)?),
-    }
+    answer::show(answer, arguments.json, |fault| Day::finding(&days, fault))
 }
 
 /// The record of a day, and where it is in its file.

@@ -18,7 +18,14 @@ pub(crate) fn of(response: &impl serde::Serialize) -> Result<String, Stop> {
     let mut tree: Node = serde_json::from_str(&text).map_err(std::io::Error::from)?;
     if let Node::Fields(fields) = &mut tree {
         if let Some((_, Node::List(lines))) = fields.iter().find(|(name, _)| name == "text") {
-            return Ok(lines.iter().filter_map(Node::inline).map(|line| line + "\n").collect());
+            let mut page = String::new();
+            for line in lines.iter().filter_map(Node::inline) {
+                match line.split_once(' ').filter(|_| line.chars().count() > WIDTH) {
+                    Some((first, rest)) => wrap(&mut page, first, rest),
+                    None => page.push_str(&format!("{line}\n")),
+                }
+            }
+            return Ok(page);
         }
         fields.retain(|(name, _)| !FOR_PROGRAMS.contains(&name.as_str()));
     }
@@ -36,7 +43,7 @@ enum Node {
 }
 
 impl Node {
-    /// On one line; `None` if it has lists of objects or nothing to show.
+    /// On one line; `None` if it has lists of objects or sentences, or nothing to show.
     fn inline(&self) -> Option<String> {
         match self {
             Self::Nothing => None,
@@ -44,7 +51,9 @@ impl Node {
             Self::List(items) => {
                 let is_plain = items.iter().all(|item| !matches!(item.shown(), Self::Fields(_)));
                 let items: Vec<String> = items.iter().filter_map(Self::inline).collect();
-                (is_plain && !items.is_empty()).then(|| items.join(", "))
+                // Sentences have a line each.
+                let is_short = items.iter().all(|item| !item.ends_with('.'));
+                (is_plain && is_short && !items.is_empty()).then(|| items.join(", "))
             }
             Self::Fields(fields) => {
                 if let Some(text) = self.quantity() {
@@ -119,31 +128,52 @@ impl Node {
 
     /// As an item of a list: on one line if it fits, else with its first field next to the dash.
     fn write_item(&self, out: &mut String, indent: &str, depth: usize) {
+        let lead = format!("{indent}-");
         match self.inline() {
-            Some(text) if indent.len() + 2 + text.chars().count() <= WIDTH => {
-                out.push_str(&format!("{indent}- {text}\n"));
-            }
+            Some(text) if fits(&lead, &text) || self.is_text() => wrap(out, &lead, &text),
             _ => {
                 let mut below = String::new();
                 self.write(&mut below, depth + 1);
-                out.push_str(&format!("{indent}- {}", below.trim_start()));
+                out.push_str(&format!("{lead} {}", below.trim_start()));
             }
         }
     }
 
     /// After its name on one line if it fits, else below it.
     fn write_named(&self, out: &mut String, name: &str, depth: usize) {
-        let fits = |text: &String| name.chars().count() + 1 + text.chars().count() <= WIDTH;
         match self.inline() {
-            Some(text) if fits(&text) || !matches!(self.shown(), Self::Fields(_)) => {
-                out.push_str(&format!("{name} {text}\n"));
-            }
+            Some(text) if fits(name, &text) || self.is_text() => wrap(out, name, &text),
             _ => {
                 out.push_str(&format!("{name}\n"));
                 self.write(out, depth + 1);
             }
         }
     }
+
+    fn is_text(&self) -> bool {
+        !matches!(self.shown(), Self::Fields(_))
+    }
+}
+
+fn fits(lead: &str, text: &str) -> bool {
+    lead.chars().count() + 1 + text.chars().count() <= WIDTH
+}
+
+/// Writes a text after its lead, in lines that begin below it.
+fn wrap(out: &mut String, lead: &str, text: &str) {
+    let indent = " ".repeat(lead.len() - lead.trim_start().len() + 2);
+    let mut line = lead.to_owned();
+    // A number stays with its sign of per cent.
+    for word in text.replace(" %", "\u{a0}%").split(' ') {
+        if !fits(&line, word) && !line.trim().is_empty() {
+            out.push_str(&format!("{line}\n"));
+            line = format!("{indent}{word}");
+        } else {
+            line = format!("{line} {word}");
+        }
+    }
+    out.push_str(&format!("{line}\n"));
+    *out = out.replace('\u{a0}', " ");
 }
 
 /// Fields whose value says what it is.
