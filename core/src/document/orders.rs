@@ -55,8 +55,10 @@ entry! {
             /// Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`.
             cup: Written<Volume>,
             /// Whether it is hot. Default: `false`, it has set or was never heated.
+            /// Example: `true`.
             hot: bool,
             /// Whether it has been degassed. Default: `false`; one that was heated is not degassed again.
+            /// Example: `true`.
             degassed: bool,
             /// Number of heats behind it. Default: 0, or 1 if it is hot. Example: `1`.
             heats: Count,
@@ -66,6 +68,7 @@ entry! {
             /// Shots that it was begun for. Default: none.
             draws: Vec<DrawThereEntry>,
             /// Whether it may take other shots too, and give up such as the lines do not need. Default: `true`.
+            /// Example: `false`.
             takes_more: bool,
         }
     }

@@ -23,6 +23,7 @@ entry! {
             /// Shots that are done of the step after that. Default: 0. Example: `3`.
             shots: Count,
             /// Whether it is hot. Default: whether its stage has been heated and is not done.
+            /// Example: `true`.
             hot: bool,
             /// How much is in it, weighed without the cup, or read at the cup. Default: what the steps leave. Example:
             /// `"212 g"`.
@@ -35,10 +36,12 @@ entry! {
             /// Capacity of its cup. Default: that of the plan, else the smallest that holds it. Example: `"2 cup"`.
             cup: Written<Volume>,
             /// Whether it has been degassed. Default: whether that step is done.
+            /// Example: `true`.
             degassed: bool,
             /// Number of heats behind it. Default: those of its steps. Example: `2`.
             heats: Count,
             /// Whether what was in it is lost. Default: `false`.
+            /// Example: `true`.
             lost: bool,
         }
     }

@@ -1,5 +1,6 @@
 //! A pot of the plan as it is now: what the steps that are done put into it and took out.
 
+use alloc::collections::BTreeSet;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -60,10 +61,11 @@ pub(super) fn read<'a>(
     resolver: &mut Resolver,
 ) -> Option<Vec<PotNow<'a>>> {
     let entry = |letter: &str| now.pots.and_then(|pots| pots.get(letter));
+    let ticks: BTreeSet<&str> = now.ticks.iter().map(String::as_str).collect();
     let mut pots = Vec::with_capacity(plan.pots.len());
     for pot in &plan.pots {
         let path = At("/pots_now").key(&pot.pot);
-        let steps = Steps { plan, pot, entry: entry(&pot.pot), ticks: now.ticks };
+        let steps = Steps { plan, pot, entry: entry(&pot.pot), ticks: &ticks };
         pots.extend(steps.run(book, &path, resolver));
     }
     steps_together(plan, &pots, resolver);
@@ -112,7 +114,7 @@ struct Steps<'a, 'e> {
     plan: &'a Plan,
     pot: &'a Pot,
     entry: Option<&'e PotNowEntry>,
-    ticks: &'e [String],
+    ticks: &'e BTreeSet<&'e str>,
 }
 
 impl<'a> Steps<'a, '_> {
@@ -125,17 +127,17 @@ impl<'a> Steps<'a, '_> {
     }
 
     fn is_ticked(&self, id: &str) -> bool {
-        self.ticks.iter().any(|tick| tick == id)
+        self.ticks.contains(id)
     }
 
     /// The number of the last step that is done.
     fn done(&self) -> u32 {
         let whole = |(step, _): &(&PlanStep, &StepAt)| {
-            let items = step.items.iter();
-            // One line of a table of readings stands for the heat.
+            let mut items = step.items.iter().map(|item| self.is_ticked(&item.id));
             let items = match step.kind {
-                StepKind::Heat => step.items.iter().any(|item| self.is_ticked(&item.id)),
-                _ => items.map(|item| self.is_ticked(&item.id)).fold(true, |all, one| all && one),
+                // One line of a table of readings stands for the heat.
+                StepKind::Heat => items.any(|ticked| ticked),
+                _ => items.all(|ticked| ticked),
             };
             self.is_ticked(&step.id) || items
         };

@@ -542,6 +542,8 @@ parameters! {
         "Order lines that came in since.";
     MostSolids most_solids Pure (above 0 below 1) (= 0.3)
         "Maximum share of salt in the finished mix, by true volume.";
+    OnPurpose on_purpose None (text "materials, or kinds of which one material is in the pot") (nothing)
+        "What went in otherwise on purpose: no fault at all.";
     Orders orders None (text "an orders document") (required)
         "The order list.";
     OtherGreenRed other_a Pure (-200 to 200) (required)
@@ -560,8 +562,6 @@ parameters! {
         "L* of the other color.";
     OtherThickness other_thickness Micrometer (positive 1e-3 to 6350) (required)
         "Thickness of the film of the other flake; below the size of its cut.";
-    OnPurpose on_purpose None (text "materials, or kinds of which one material is in the pot") (nothing)
-        "What went in otherwise on purpose: no fault at all.";
     OvenLeast oven_least Gram (positive 1e-12 to 1e15) (nothing)
         "Smallest mix that the oven heats evenly.";
     OvenPower oven_power Watt (50 to 10000) (nothing)

@@ -74,7 +74,6 @@ impl Page {
     }
 
     /// Points under a heading; nothing without any.
-    #[cfg(feature = "document")]
     pub(crate) fn list(&mut self, heading: &str, points: impl IntoIterator<Item = String>) {
         for (index, point) in points.into_iter().enumerate() {
             if index == 0 {
