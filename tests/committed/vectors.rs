@@ -23,7 +23,8 @@ fn with_fresh_plan(line: &str) -> String {
         request.insert("records".into(), records);
         return Value::Object(request).to_string();
     }
-    if request.get("calculate") != Some(&json!("record")) {
+    // Those of a plan carry it.
+    if request.get("plan").is_none_or(|plan| plan["made_from"].is_null()) {
         return line.into();
     }
     let from = &request["plan"]["made_from"];

@@ -149,6 +149,14 @@ impl<'a> Noon<'a> {
                 });
             }
         }
+        if written.bench.cups.is_empty() {
+            faults.push(Fault {
+                code: "no-cup".into(),
+                path: "/broken_cups".into(),
+                message: "No cup is left to make a pot in.".into(),
+                help: "Leave out a cup that can still be used.".into(),
+            });
+        }
         match Faults::from_vec(faults) {
             Some(faults) => Err(faults),
             None => LoadedBook::try_from(Arc::new(written)),
@@ -265,13 +273,13 @@ impl<'a> Noon<'a> {
     }
 }
 
-/// The pots that something comes from: `pot B, which is there, and pot F`.
+/// The pots that something comes from: `pot B (hot) and pot F`.
 fn from_pots(plan: &Plan, letters: &[String]) -> String {
     let named = |letter: &String| {
         let pot = plan.pots.iter().find(|pot| pot.pot == *letter);
         match pot.and_then(|pot| pot.there.as_ref()) {
-            Some(there) if there.hot => format!("pot {letter}, which is hot"),
-            Some(_) => format!("pot {letter}, which is there"),
+            Some(there) if there.hot => format!("pot {letter} (hot)"),
+            Some(_) => format!("pot {letter} (begun)"),
             None => format!("pot {letter}"),
         }
     };

@@ -637,10 +637,10 @@ parameters! {
         "Time of a reading, after that of the one before.";
     Readings readings None (2 to 100000) (required)
         "Temperatures in the order of time, taken as straight between.";
-    ReferenceTemperature reference_temperature Celsius (-73 to 427) (required)
-        "Temperature at which the time is counted.";
     Records records None (text "a list of records") (required)
         "Records of days, as the calculation `record` answers them; their order does not matter.";
+    ReferenceTemperature reference_temperature Celsius (-73 to 427) (required)
+        "Temperature at which the time is counted.";
     RejectCount reject_count Count (0 to 1000000) (required)
         "Number of them that are not fit to sell.";
     Rejects rejects Pure (0 below 1) (zero)
