@@ -93,14 +93,14 @@ impl LearnRequest {
     pub fn answer(self, open: Open<'_>) -> Result<LearnResponse, Faults> {
         let book = open.book(self.book)?;
         let mut resolver = Resolver::new(book.ready().system);
-        let response = response(&self.records, self.after.as_deref(), &book, &mut resolver);
+        let response = response(&self.records, self.after.as_ref(), &book, &mut resolver);
         resolver.finish(response)
     }
 }
 
 fn response(
     records: &[Record],
-    after: Option<&str>,
+    after: Option<&String>,
     book: &LoadedBook,
     resolver: &mut Resolver,
 ) -> Option<LearnResponse> {
@@ -109,7 +109,7 @@ fn response(
         None => None,
     };
     let dated = resolver.each(&At("/records"), records, |resolver, path, record| {
-        let Some(written) = record.day.as_deref() else {
+        let Some(written) = &record.day else {
             resolver.fault(
                 "learn-no-day",
                 path,
@@ -139,17 +139,8 @@ fn response(
     })
 }
 
-fn day(written: &str, path: &Path<'_>, resolver: &mut Resolver) -> Option<Day> {
-    let day = Day::parse(written);
-    if day.is_none() {
-        resolver.fault(
-            "not-a-date",
-            path,
-            &format_args!("\"{written}\" is not a date."),
-            &"Write year-month-day, such as \"2027-03-05\" (ISO 8601).",
-        );
-    }
-    day
+fn day(written: &String, path: &Path<'_>, resolver: &mut Resolver) -> Option<Day> {
+    Day::parse(&resolver.date(path, Some(written))??)
 }
 
 /// Refuses a record that is there twice: a day counts once.

@@ -4,11 +4,12 @@ use alloc::string::String;
 
 use super::Resolver;
 use crate::json::path::Path;
+use crate::learn::Day;
 
 impl Resolver {
     /// The date, where one is given: years, months and days in digits, so that text sorts by time.
     #[allow(clippy::option_option)] // absent and wrong are two things
-    pub(super) fn date(
+    pub(crate) fn date(
         &mut self,
         path: &Path<'_>,
         date: Option<&String>,
@@ -29,24 +30,7 @@ impl Resolver {
 
 /// Whether `text` is YYYY-MM-DD with a month and a day that the calendar has.
 pub(crate) fn is_date(text: &str) -> bool {
-    let mut parts = text.split('-');
-    let mut number = |digits: usize| {
-        parts
-            .next()
-            .filter(|part| part.len() == digits && part.bytes().all(|byte| byte.is_ascii_digit()))
-            .and_then(|part| part.parse::<u32>().ok())
-    };
-    let (Some(year), Some(month), Some(day)) = (number(4), number(2), number(2)) else {
-        return false;
-    };
-    let leap = (year.is_multiple_of(4) && !year.is_multiple_of(100)) || year.is_multiple_of(400);
-    let longest = match month {
-        2 => 28_u32.saturating_add(u32::from(leap)),
-        4 | 6 | 9 | 11 => 30,
-        1..=12 => 31,
-        _ => return false,
-    };
-    (1..=longest).contains(&day) && parts.next().is_none()
+    Day::parse(text).is_some()
 }
 
 #[cfg(test)]
