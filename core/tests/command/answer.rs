@@ -72,6 +72,11 @@ fn a_stored_plan_is_opened_again() {
     let record = run(&["example", "record"], "").fine();
     let opened = run(&["record", "-", "--plan", &plan, "--json"], &record).fine();
     assert_eq!(opened, run(&["record", "-", "--demo", "--json"], &record).fine());
+    // So is the plan in the answer of a day that goes on.
+    let noon = temporary("noon.json", &run(&["go-on", "--demo", "--json"], "").fine());
+    let nothing = r#"{ "format": "pourwright/1.0", "pots": {} }"#;
+    let rest = value(&run(&["record", "-", "--plan", &noon, "--json"], nothing).fine());
+    assert_eq!(rest["result"]["pots"].as_array().map(Vec::is_empty), Some(false));
     let stale = temporary("no-plan.json", r#"{ "format": "pourwright/1.0" }"#);
     let ran = run(&["record", "-", "--plan", &stale], &record);
     assert_eq!(ran.code, Some(1));

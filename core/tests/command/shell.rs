@@ -4,8 +4,10 @@ use rstest::rstest;
 
 use crate::run;
 
-const COMMANDS: [&str; 10] =
-    ["plan", "trial", "correct", "record", "go-on", "learn", "answer", "lines", "check", "example"];
+const COMMANDS: [&str; 11] = [
+    "plan", "trial", "correct", "record", "go-on", "troubles", "learn", "answer", "lines", "check",
+    "example",
+];
 
 #[test]
 fn every_command_is_in_the_help_and_the_man_page() {

@@ -57,6 +57,9 @@ pub(crate) enum Command {
     /// Go on with the day from what is there: a new plan.
     #[command(after_help = of_a_day("go-on"))]
     GoOn(Asked),
+    /// Find what helps against a trouble at the bench.
+    #[command(after_help = of_a_day("troubles"))]
+    Troubles(Asked),
     /// Learn the book's numbers from the records of many days.
     Learn(Learn),
     /// Answer any request by its name.

@@ -70,5 +70,6 @@ examples! {
     "record"
     "go-on"
     "trial"
+    "troubles"
     "learn"
 }

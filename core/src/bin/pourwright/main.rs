@@ -60,6 +60,7 @@ fn run(command: Command) -> Result<ExitCode, Stop> {
         Command::Trial(asked) => answer::run("trial", &asked),
         Command::Correct(asked) => answer::run("correct", &asked),
         Command::Record(asked) => answer::run("record", &asked),
+        Command::Troubles(asked) => answer::run("troubles", &asked),
         Command::GoOn(asked) => answer::run("go-on", &asked),
         Command::Learn(arguments) => learn::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
