@@ -92,6 +92,7 @@ impl<'a> Trial<'a> {
     ///
     /// # Errors
     /// A density or a drop is missing that a measure takes.
+    #[cfg(feature = "document")]
     pub(crate) fn of_mix(
         mix: &Mix,
         layer: Option<Layer>,
