@@ -1,7 +1,7 @@
 //! A mix written as a formula: doses per amount of base, each in the measure that it was taken in.
 //!
 //! With m_i the mass of a material, m_b that of the base, P the mass of base that the formula is for and u_i the mass of
-//! one unit of the measure, the dose is (m_i/m_b)·P/u_i. A dose that is a fraction of at most 1000 parts is written as
+//! one unit of the measure, the dose is (m_i/m_b)·P/u_i. A dose that is a simple fraction is written as
 //! just that (3 drops in half a cup are 6 in a cup); any other to the digits that a thousandth of it takes, and how far that is
 //! off is part of the result.
 
@@ -81,6 +81,13 @@ pub(crate) struct Part {
     pub(crate) material: MaterialId,
     pub(crate) mass: Mass,
     pub(crate) measure: Measure,
+}
+
+impl Part {
+    /// Whether there is none of it.
+    pub(crate) fn is_nothing(&self) -> bool {
+        self.mass <= Mass::default()
+    }
 }
 
 /// A dose as it is written.
@@ -257,10 +264,12 @@ fn number(x: f64, tolerance: f64) -> Result<(Rational, f64), MixError> {
     rounded.ok_or(MixError::BadFactor(x))
 }
 
-/// The fraction of at most 1000 parts that `x`, the rounding of its calculation apart, is: a convergent of its continued
-/// fraction.
+/// The fraction of at most 1000 parts that `x`, the rounding of its calculation apart, is, if people read it: a convergent of
+/// its continued fraction.
 fn simple_fraction(x: f64) -> Option<Rational> {
     const MOST_PARTS: i128 = 1000;
+    /// Parts of a fraction that no decimal ends, up to which people read it: `58 2/3`.
+    const MOST_WITHOUT_END: i128 = 12;
     const ROUNDING: f64 = 1e-11;
     if !(x.is_finite() && x >= 0.0) {
         return None;
@@ -279,7 +288,8 @@ fn simple_fraction(x: f64) -> Option<Rational> {
         }
         let fraction = Rational::new(next.0, next.1)?;
         if libm::fabs(fraction.to_f64() - x) <= ROUNDING * x {
-            return Some(fraction);
+            let is_read = next.1 <= MOST_WITHOUT_END || fraction.as_decimal().is_some();
+            return is_read.then_some(fraction);
         }
         (before, last) = (last, next);
         let left = rest - whole;

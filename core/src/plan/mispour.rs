@@ -348,7 +348,6 @@ impl Mispour<'_> {
                 text::volume(cup, self.book.system).on_both_scales(),
             ),
         });
-        // The nearest mix is that of the target itself; a surplus that is allowed counts as right.
         let shares = self.shares(checked);
         let density = self.densities(&checked.materials)?;
         let near =
@@ -578,21 +577,10 @@ impl Mispour<'_> {
         Ok(Some(ratio.value))
     }
 
-    /// The ratios of the target, in the order of the materials; where a surplus is allowed, as it is.
+    /// The ratios of the target, in the order of the materials.
     fn shares(&self, checked: &Checked) -> Vec<f64> {
-        let base =
-            checked.materials.iter().zip(&checked.held).filter(|(material, _)| {
-                self.target.part(**material).is_some_and(|part| part.is_base)
-            });
-        let base = base.fold(Mass::default(), |sum, (_, held)| sum + *held);
-        let share = |((bound, held), _): ((&Bound, &Mass), &MaterialId)| match *bound {
-            Bound::Base(share) => share,
-            Bound::Between(low, high) if high.is_finite() => {
-                (*held / base).value.clamp(low, high.max(low))
-            }
-            Bound::Between(..) => 0.0,
-        };
-        checked.exact.iter().zip(&checked.held).zip(&checked.materials).map(share).collect()
+        let share = |material: &MaterialId| self.target.part(*material).map_or(0.0, |it| it.ratio);
+        checked.materials.iter().map(share).collect()
     }
 
     /// How far each material of the target is off per mass of base in `mix`; of a single base nothing.

@@ -202,7 +202,7 @@ impl Rational {
     }
 
     /// Numerator over a power of ten, and that power's exponent, where this is a finite decimal that fits.
-    pub(super) fn as_decimal(self) -> Option<(i128, u32)> {
+    pub(crate) fn as_decimal(self) -> Option<(i128, u32)> {
         (0..=MOST_DECIMALS).find_map(|decimals| {
             let power = 10_i128.checked_pow(decimals)?;
             let widen = quotient(power, self.denominator);

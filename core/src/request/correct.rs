@@ -107,7 +107,7 @@ response! {
         pub per: Amount,
         /// The color alone; none if there is no color in it.
         pub color: Option<FormulaEntry>,
-        /// The formulas of the book that are the body in it; none if the book does not have that body.
+        /// The formulas of the book that are the body in it; none if it is the default base alone, or `own_body`.
         pub body: Vec<String>,
         /// The body in it, if the book does not have it.
         pub own_body: Option<FormulaEntry>,
@@ -659,7 +659,7 @@ fn lines(right: &PutRight, kept: &KeptFormula) -> Vec<String> {
     });
     lines.extend(right.fault.as_ref().map(|fault| fault.message.clone()));
     for way in &right.ways {
-        lines.push(line(way, kept));
+        lines.push(line(way, right, kept));
     }
     let details = right.ways.iter().flat_map(|way| &way.details);
     let mut said: Vec<&String> = Vec::new();
@@ -686,8 +686,11 @@ fn lines(right: &PutRight, kept: &KeptFormula) -> Vec<String> {
 /// How many other formulas a short answer names.
 const MOST_BECOMES: usize = 3;
 
-fn line(way: &RightWay, kept: &KeptFormula) -> String {
-    let worst = way.off.iter().max_by(|a, b| {
+fn line(way: &RightWay, right: &PutRight, kept: &KeptFormula) -> String {
+    let is_allowed =
+        |name: &str| right.pot.iter().any(|one| one.material == name && one.allowed.is_some());
+    let off = way.off.iter().filter(|off| !is_allowed(&off.material));
+    let worst = off.max_by(|a, b| {
         let size = |off: &crate::plan::Off| off.off.quantity.value.abs();
         size(a).total_cmp(&size(b))
     });

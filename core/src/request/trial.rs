@@ -68,7 +68,7 @@ response! {
         pub per: Amount,
         /// The color alone, for any body; none if there is no color in the cup.
         pub color: Option<FormulaEntry>,
-        /// The formulas of the book that are the body in the cup; none if the book does not have that body.
+        /// The formulas of the book that are the body in the cup; none if it is the default base alone, or `own_body`.
         pub body: Vec<String>,
         /// The body in the cup, if the book does not have it.
         pub own_body: Option<FormulaEntry>,
@@ -255,6 +255,7 @@ impl Show<'_> {
         }
         let body = listed(&[TrialSide::Base, TrialSide::Body]);
         lines.push(match response.body.as_slice() {
+            [] if response.own_body.is_none() => format!("Body: {body} alone."),
             [] => format!("Body, not in the book, per {per}: {body}."),
             names => format!("Body: {} ({body}).", names.join(" + ")),
         });

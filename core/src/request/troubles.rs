@@ -477,8 +477,8 @@ fn lines(row: &TroubleRow, is_alone: bool) -> Vec<String> {
     }
     lines.push(row.sign.clone());
     lines.push(format!("Likely: {}.", row.causes.join("; ")));
-    lines.extend(row.calculated.iter().cloned());
     lines.extend(row.helps.iter().cloned());
+    lines.extend(row.calculated.iter().cloned());
     lines.extend(row.not_calculated.iter().map(|note| note.message.clone()));
     lines.extend(row.cautions.iter().map(|caution| caution.sentence().to_string()));
     lines.push(format!("({SOURCE})"));

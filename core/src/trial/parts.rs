@@ -33,7 +33,7 @@ pub struct TrialFormulas {
 /// The body of a trial.
 #[derive(Debug, Clone, PartialEq)]
 pub enum TrialBody {
-    /// Formulas of the book, by their places.
+    /// Formulas of the book, by their places; none if it is the default base alone.
     OfBook(Vec<usize>),
     /// A body that the book does not have.
     Own(WrittenFormula),
@@ -114,6 +114,9 @@ impl Trial<'_> {
         let color = write(names.color, &in_color, false)?;
         let body = match body {
             Some(body) => TrialBody::OfBook(body.formulas.clone()),
+            None if is_default_base(&base, book) && in_body.iter().all(Part::is_nothing) => {
+                TrialBody::OfBook(Vec::new())
+            }
             None => TrialBody::Own(write(names.body, &in_body, true)?),
         };
         let is_dosed_twice = in_body
@@ -178,7 +181,7 @@ impl Trial<'_> {
     /// The first formula of the book, by name, that is the body in the cup.
     fn recognized(&self, base: &Mix) -> Result<Option<Body>, TrialError> {
         for (index, formula) in self.book.formulas.iter().enumerate() {
-            if formula.doses.is_empty() || !is_body(formula, self.book)? {
+            if formula.is_to_be_found() || !is_body(formula, self.book)? {
                 continue;
             }
             let layer =
@@ -239,6 +242,11 @@ impl Trial<'_> {
         let of_body = dosed.map_or(Mass::default(), |dosed| base * dosed.ratio);
         Ok(if of_body < part.mass { of_body } else { part.mass })
     }
+}
+
+/// Whether `base` is the one that formulas without a base go into.
+fn is_default_base(base: &Mix, book: &Book) -> bool {
+    matches!(base.portions(), [only] if Some(only.material) == book.default_base)
 }
 
 /// Whether a formula doses nothing but what makes up a body.

@@ -106,6 +106,17 @@ fn a_body_that_the_book_lacks_is_written_out(#[case] added: Value, #[case] body:
 }
 
 #[test]
+fn a_color_in_the_bare_base_needs_no_body() {
+    let book = book();
+    let entry = json!({ "start": "1 cup", "log": [{ "plum": "30 drops" }] });
+    let found = trial(&entry, &book).unwrap().formulas(NAMES, None).unwrap();
+    assert_eq!(found.body, TrialBody::OfBook(Vec::new()));
+    let entry = json!({ "start": "1 cup", "base": "firm-base", "log": [{ "plum": "30 drops" }] });
+    let found = trial(&entry, &book).unwrap().formulas(NAMES, None).unwrap();
+    assert!(matches!(found.body, TrialBody::Own(own) if own.doses.is_empty()));
+}
+
+#[test]
 fn a_color_that_started_from_a_formula_goes_on_from_it() {
     let book = book();
     let entry =
@@ -199,7 +210,7 @@ fn check(recipe: &Recipe, trial: &Trial<'_>, book: &Book) {
 }
 
 fn combine(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Recipe {
-    Recipe::combine(formulas, overlap, None, &book.materials, book.system).unwrap()
+    Recipe::combine(formulas, overlap, book.default_base, &book.materials, book.system).unwrap()
 }
 
 proptest! {
@@ -225,7 +236,7 @@ proptest! {
     fn without_a_test_piece_every_dose_is_exact(entry in any_trial()) {
         let mut entry = entry;
         entry["start"] = json!("1/2 cup");
-        entry["log"].as_array_mut().unwrap().retain(|step| step.get("taken").is_none());
+        entry["log"].as_array_mut().unwrap().retain(|step| step.get("taken").is_none() && step.get("clear-base").is_none());
         let book = book();
         let trial = trial(&entry, &book).unwrap();
         let found = trial.formulas(NAMES, None).unwrap();
