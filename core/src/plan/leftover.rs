@@ -3,7 +3,7 @@
 //! With x_jp the mass of leftover j in pot p, a_ij the share of material i in it, M_p the mass and t_ip the target of the
 //! pot, the pot must hold at least l_ip = (1 − τ_ip)·t_ip·M_p and at most h_ip = (1 + τ_ip)·t_ip·M_p of each
 //! material, and of one that the target lacks, traces only: h_ip = ε·M_p. Materials are only added, so with e_ip what
-//! leftovers bring beyond l_ip, the [linear program](super::linear) is: maximize Σ x_jp under Σ_p x_jp ≤ m_j;
+//! leftovers bring beyond l_ip, the linear program is: maximize Σ x_jp under Σ_p x_jp ≤ m_j;
 //! Σ_j x_jp·a_ij − e_ip ≤ l_ip; e_ip ≤ h_ip − l_ip; Σ_i e_ip ≤ M_p − Σ_i l_ip.
 //!
 //! A pot inherits the heats of the mix in it that was heated most often, and a mix goes in only where these

@@ -1,7 +1,7 @@
 //! Pots that are there when a day is planned again: hot or set, begun by plan or by eye.
 //!
 //! What is in such a pot is its first stage, of which nothing is shot; its further stages follow by adding only, as in any
-//! pot ([`sequence`](super::sequence)). Base goes in only if the book allows fresh base, or if the pot was never heated.
+//! pot (`sequence`). Base goes in only if the book allows fresh base, or if the pot was never heated.
 //! A material that is over a formula by no more than its tolerance counts as kept by it.
 //!
 //! First each pot gets the shots that an earlier plan had for it, as many as what is in it still gives. Then those that
