@@ -342,7 +342,6 @@ fn the_text_fits_a_page() {
     let read: RecordDocument = serde_json::from_value(answer.clone()).expect("it reads back");
     assert_eq!(serde_json::to_value(&read).unwrap(), answer);
     let text = read.record.sheet().to_string();
-    println!("{text}");
     assert_eq!(text.lines().collect::<Vec<_>>(), read.text);
     assert!(text.lines().count() <= 60, "{text}");
     for line in text.lines() {
