@@ -9,10 +9,6 @@ export type Format = 'pourwright/1.0'
  */
 export type Name = string
 /**
- * A count that may be zero.
- */
-export type Count = number
-/**
  * An amount that may carry its uncertainty: the number after ± is one standard uncertainty, unless (k=2) or (interval) follows; `uncertainty` is one standard uncertainty in the same unit.
  */
 export type MeasuredAmount =
@@ -22,6 +18,22 @@ export type MeasuredAmount =
       unit: string
       value: number
     }
+/**
+ * A share from 0 % to 100 %, such as "3 %".
+ */
+export type Percent = string
+/**
+ * A count that may be zero.
+ */
+export type Count = number
+/**
+ * Pieces that were weighed.
+ */
+export type PieceWeightEntry = MeasuredAmount | PiecesTogetherEntry
+/**
+ * How much of a material went in.
+ */
+export type WentInEntry = Amount | MeasuredAndWeighedEntry
 /**
  * An amount as a person writes it, or as a number and a unit.
  */
@@ -48,10 +60,6 @@ export type BaseEntry =
       [k: string]: Amount
     }
 /**
- * A share from 0 % to 100 %, such as "3 %".
- */
-export type Percent = string
-/**
  * Money per package, such as "58.00 USD per 1 gal".
  */
 export type Price = string
@@ -72,10 +80,18 @@ export type Cut = string
  */
 export type SourcedDrop = Sourced
 /**
+ * A share, such as "3 %" or "150 %"; 3 % is 0.03 of the range of its parameter.
+ */
+export type Share = string
+/**
  * Purpose of a material.
  */
 export type Kind =
   'plastisol' | 'softener' | 'hardener' | 'stabilizer' | 'colorant' | 'pearl' | 'flake' | 'salt' | 'scent' | 'other'
+/**
+ * A dose per amount of base, such as "3 tsp per 1 cup", or a share of it, such as "4 % of base".
+ */
+export type MostDose = string
 /**
  * The measuring system, which gives cup, tbsp, tsp, fl oz, pt, qt and gal their size.
  */
@@ -188,9 +204,9 @@ export type Calculated7 =
  */
 export type Caution = 'hot-plastisol' | 'fumes' | 'water' | 'damp-salt' | 'vacuum' | 'food-gear' | 'data-sheet'
 /**
- * A share, such as "3 %" or "150 %"; 3 % is 0.03 of the range of its parameter.
+ * What went in instead: a multiple of what was meant, a difference to it, or an amount.
  */
-export type Share = string
+export type Instead = string | Amount
 /**
  * Whether a plastisol in the mix is still liquid or has been fused.
  */
@@ -212,16 +228,42 @@ export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'sh
  */
 export type Point = 'center' | 'mean'
 /**
+ * Materials that went in with their amounts, an amount that was taken out, or the last addition once more.
+ */
+export type TrialStep =
+  | 'again'
+  | {
+      ext?: {}
+      [k: string]: Amount | {} | undefined
+    }
+/**
  * The scale of a durometer reading.
  */
-export type Scale = 'shore-00' | 'shore-a'
+export type Scale = 'shore-00' | 'shore-a' | 'own'
 /**
- * Outcome for a pot.
+ * A trouble at the bench.
  */
-export type Outcome = 'right' | 'nearest' | 'foreign'
+export type Trouble =
+  | 'too-thick'
+  | 'too-soft'
+  | 'clumps'
+  | 'sinking-salt'
+  | 'air-in-noses'
+  | 'spitting'
+  | 'yellowing'
+  | 'sticky-sprues'
+  | 'dents'
+/**
+ * A way to go on with a pot.
+ */
+export type WayKind = 'as-it-is' | 'within' | 'exact' | 'nearest' | 'keep'
+/**
+ * What a material of a trial belongs to.
+ */
+export type TrialSide = 'base' | 'body' | 'color' | 'both'
 
 /**
- * Masses really weighed and shots really made on a day. Omit all that went by the sheet.
+ * A maker's notes of a day: only the numbers that differ from the plan.
  */
 export interface ActualsDocument {
   /**
@@ -239,39 +281,82 @@ export interface ActualsDocument {
    */
   format: Format
   /**
-   * Pots by their letters.
+   * Pots by their letters, each as a whole or as a list of its stages. As a whole, a material or mold belongs to
+   * the one stage that has it, and what was left to the last stage.
    */
   pots: {
-    [k: string]: PotActualsEntry
+    /**
+     * One thing written by itself, or a list of several.
+     */
+    [k: string]: PotActualsEntry | PotActualsEntry[]
   }
 }
 /**
- * One pot.
+ * One pot, or one stage of it. What is omitted went as the sheet said.
  */
 export interface PotActualsEntry {
+  /**
+   * Name under which the body as made goes into the book, with its base. Default: the book stays as it is.
+   * Example: `"salted, heavier"`.
+   */
+  body_as?: Name | null
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
+  } | null
+  /**
+   * Heats as timed, in their order. Default: not timed.
+   */
+  heats?: HeatActualsEntry[] | null
+  /**
+   * Mass that the injector kept, weighed once taken out of it; a list of several cleanings. Default: not weighed.
+   * Example: `"4.1 g"`.
+   */
+  injector?: (MeasuredAmount | MeasuredAmount[]) | null
+  /**
+   * Name written on the jar with what was left. Default: the formulas, pot and day. Example: `"dusk, March 2"`.
+   */
+  jar?: Name | null
+  /**
+   * Mass left in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
+   */
+  left?: MeasuredAmount | null
+  /**
+   * The shots, by mold; of a mold that is shot several times, a list in the order of the sheet. Default: as planned.
+   */
+  molds?: {
+    /**
+     * One thing written by itself, or a list of several.
+     */
+    [k: string]: ShotsEntry | ShotsEntry[]
   } | null
   /**
    * Anything worth keeping with it. Default: none. Example: `"Smoked a little at 345 °F."`.
    */
   notes?: string | null
   /**
-   * Its stages, from the first.
+   * Number of times that it was reheated, its first heat not counted. Default: as planned. Example: `2`.
    */
-  stages: StageActualsEntry[]
+  reheats?: Count | null
+  /**
+   * Name under which the color as made goes into the book, apart from its body. Default: the book stays as it is.
+   * Example: `"dusk, darker"`.
+   */
+  save_as?: Name | null
+  /**
+   * What went in, by material, if it was not what the sheet said; 0 if nothing did. Default: what the sheet said.
+   * Example: `{ "plum": "34 drops", "fine-salt": "40 g", "moss": { "measured": "20 drops", "weighed": "0.9 g" } }`.
+   */
+  went_in?: {
+    [k: string]: WentInEntry
+  } | null
 }
 /**
- * One stage of a pot.
+ * A heat as it was timed.
  */
-export interface StageActualsEntry {
-  /**
-   * The shots. Default: those of the sheet.
-   */
-  draws?: DrawActualsEntry[] | null
+export interface HeatActualsEntry {
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -279,21 +364,26 @@ export interface StageActualsEntry {
     [k: string]: unknown
   } | null
   /**
-   * Mass in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
+   * The reading before. Default: not read. Example: `"68 °F"`.
    */
-  left?: MeasuredAmount | null
+  from?: MeasuredAmount | null
   /**
-   * Amounts that differ from the sheet, by material, as they were measured; 0 for a material that did not go in.
-   * Default: what the sheet said. Example: `{ "plum": "34 drops", "fine-salt": "4.9 g" }`.
+   * Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example: `"100 %"`.
    */
-  weighed?: {
-    [k: string]: Amount
-  } | null
+  setting?: Percent | null
+  /**
+   * How long the oven ran, all bursts together. Example: `"206 s"`.
+   */
+  time: MeasuredAmount
+  /**
+   * The reading after, stirred. Default: not read. Example: `"338 °F"`.
+   */
+  to?: MeasuredAmount | null
 }
 /**
  * Shots into a mold.
  */
-export interface DrawActualsEntry {
+export interface ShotsEntry {
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -301,22 +391,35 @@ export interface DrawActualsEntry {
     [k: string]: unknown
   } | null
   /**
-   * The mold. Example: `"finger-5"`.
+   * Number of pieces that are fit to sell. Those of a laminated shot belong to one of its pots. Default: not
+   * counted. Example: `26`.
    */
-  mold: Name
+  good?: Count | null
   /**
-   * The pieces by shape. Those of a laminated shot belong to one of its pots. Default: not counted.
+   * The pieces by shape, in a mold with unlike cavities. Default: none; required there instead of `good` and
+   * `weights`.
    */
-  pieces?: PieceActualsEntry[] | null
+  shapes?: {
+    [k: string]: ShapeActualsEntry
+  } | null
   /**
-   * Number of shots made. Example: `7`.
+   * Number of shots made. Default: as planned. Example: `7`.
    */
-  shots: Count
+  shots?: Count | null
+  /**
+   * Time from the first shot to the last. Default: not timed. Example: `"6 min"`.
+   */
+  took?: MeasuredAmount | null
+  /**
+   * Pieces that were weighed: one by one, or several together. Default: none.
+   * Example: `["10.1 g", "10.3 g", { "count": 3, "weigh": "30.4 g" }]`.
+   */
+  weights?: (PieceWeightEntry | PieceWeightEntry[]) | null
 }
 /**
  * The pieces of one shape.
  */
-export interface PieceActualsEntry {
+export interface ShapeActualsEntry {
   /**
    * An embedding program's own data; carried through untouched.
    */
@@ -328,13 +431,48 @@ export interface PieceActualsEntry {
    */
   good?: Count | null
   /**
-   * The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
+   * Pieces that were weighed: one by one, or several together. Default: none. Example: `["8.6 g", "8.7 g"]`.
    */
-  shape?: Name | null
+  weights?: (PieceWeightEntry | PieceWeightEntry[]) | null
+}
+/**
+ * Several pieces that were weighed together.
+ */
+export interface PiecesTogetherEntry {
   /**
-   * Masses of some of them, one by one. Default: none weighed. Example: `["10.1 g", "10.3 g"]`.
+   * How many. Example: `3`.
    */
-  weights?: MeasuredAmount[] | null
+  count: number
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * What they weigh together. Example: `"30.4 g"`.
+   */
+  weigh: MeasuredAmount
+}
+/**
+ * How much of a material went in: as measured, as the scale showed it, or both, from which its drop or spoonful is
+ * learned.
+ */
+export interface MeasuredAndWeighedEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * As it was measured. Default: as the sheet said. Example: `"34 drops"`.
+   */
+  measured?: Amount | null
+  /**
+   * What the scale showed for it; this counts. Default: not weighed. Example: `"1.5 g"`.
+   */
+  weighed?: MeasuredAmount | null
 }
 /**
  * A scale.
@@ -1085,6 +1223,11 @@ export interface MaterialEntry {
    */
   grain?: Sourced | null
   /**
+   * Of a softener or hardener: readings of the shop's own pieces by how much of it is in them. Default: not known;
+   * how much to add to a pot that is too thick or too soft is then not calculated.
+   */
+  hardness?: MeasuredHardnessEntry | null
+  /**
    * Purpose of the material. Example: `"plastisol"`.
    */
   kind: Kind
@@ -1093,6 +1236,11 @@ export interface MaterialEntry {
    * `"sodium-chloride"`.
    */
   like?: Name | null
+  /**
+   * Largest dose of it that does no harm, per amount of base: in a pot that came out wrong, more than the
+   * formula's is no fault up to it. Default: none; a surplus counts as a fault. Example: `"3 tsp per 1 cup"`.
+   */
+  most?: MostDose | null
   /**
    * Its full name. Default: none. Example: `"clear plastisol, medium"`.
    */
@@ -1199,6 +1347,44 @@ export interface BuysEntry {
    * Time that it adds at the reference temperature of the plastisol's budget. Example: `"8 min"`.
    */
   time: MeasuredAmount
+}
+/**
+ * Readings of the shop's own pieces by how much of a softener or hardener is in them.
+ */
+export interface MeasuredHardnessEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The measured points, by rising ratio; two at least, the readings rising or falling all the way.
+   */
+  points: MeasuredPointEntry[]
+  /**
+   * The scale of the readings: `"shore-00"`, `"shore-a"`, or a name of the shop's own. Example: `"squeeze, 1 soft to 5 stiff"`.
+   */
+  scale: Name
+}
+/**
+ * A reading.
+ */
+export interface MeasuredPointEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The reading, 0 to 100. Example: `4`.
+   */
+  point_hardness: number
+  /**
+   * Softener or hardener in the piece, by mass of base. Example: `"5 %"`.
+   */
+  point_ratio: Share
 }
 /**
  * A mold: what one shot fills.
@@ -2123,6 +2309,14 @@ export interface Doubt {
  */
 export interface Draw {
   /**
+   * Which layer of their pieces it makes, counted from 1.
+   */
+  layer: number
+  /**
+   * The first of the order lines that it is for, counted from 1.
+   */
+  line: number
+  /**
    * Injector loads.
    */
   loads: number
@@ -2218,6 +2412,124 @@ export interface FlakeCount {
   material: string
 }
 /**
+ * Shots into a mold.
+ */
+export interface DrawRecord {
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * Mass of one shot, sprue included: by the mix as made, its pieces at the mean of those weighed.
+   */
+  per_shot: Shown
+  /**
+   * The pieces, by shape.
+   */
+  pieces: PieceRecord[]
+  /**
+   * Shots planned.
+   */
+  planned_shots: number
+  /**
+   * The layer's share of the cavity, below 1 in a laminated piece.
+   */
+  share: Shown
+  /**
+   * Shots made.
+   */
+  shots: number
+  /**
+   * Time from the first shot to the last, if timed.
+   */
+  took?: Shown | null
+}
+/**
+ * The pieces of one shape.
+ */
+export interface PieceRecord {
+  /**
+   * Their standard deviation, of two or more that were weighed one by one.
+   */
+  deviation?: Shown | null
+  /**
+   * Mass of one, or of this layer of it, by the mix as made; none if the book lacks a density.
+   */
+  expected?: Shown | null
+  /**
+   * Pieces that are fit to sell.
+   */
+  good?: number | null
+  /**
+   * Those a shot, on average.
+   */
+  good_per_shot?: number | null
+  /**
+   * Pieces made.
+   */
+  made: number
+  /**
+   * Pieces ordered.
+   */
+  ordered: number
+  /**
+   * Planned mass of one, or of this layer of it.
+   */
+  planned: Shown
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: string | null
+  /**
+   * How many were weighed.
+   */
+  weighed: number
+  /**
+   * Their mean.
+   */
+  weighs?: Shown | null
+  /**
+   * The weighings, of one piece or several together.
+   */
+  weights: WeighedTogether[]
+}
+/**
+ * Pieces weighed together.
+ */
+export interface WeighedTogether {
+  /**
+   * How many.
+   */
+  count: number
+  /**
+   * Their mass together.
+   */
+  weight: Shown
+}
+/**
+ * Shots that a pot was begun for.
+ */
+export interface DrawThereEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The layer of a laminated piece that they make, counted from 1. Default: 1. Example: `2`.
+   */
+  layer?: number | null
+  /**
+   * An order line that they are for, counted from 1. Example: `2`.
+   */
+  line: number
+  /**
+   * Their number. Example: `6`.
+   */
+  shots: number
+}
+/**
  * An injector weighed clean, and again when it has been used and emptied.
  */
 export interface EmptiedEntry {
@@ -2235,6 +2547,63 @@ export interface EmptiedEntry {
   ext?: {
     [k: string]: unknown
   } | null
+}
+/**
+ * What weighed pieces show of their mold, once the mix is known.
+ */
+export interface Found {
+  /**
+   * The cavity, as a book writes it; none unless the pieces show that it is not the one of the book.
+   */
+  cavity?: string | null
+  /**
+   * Mass of one by the mix as made.
+   */
+  expected: Shown
+  /**
+   * Feed share of a mold whose book has none, if it is sure enough.
+   */
+  feed?: Shown | null
+  /**
+   * Its standard uncertainty.
+   */
+  feed_uncertainty?: Shown | null
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * How far their mean is off that.
+   */
+  off: Shown
+  /**
+   * Standard uncertainty of this: from weights, density and cavity.
+   */
+  off_uncertainty: Shown
+  /**
+   * How many were weighed.
+   */
+  pieces: number
+  /**
+   * Mass of one as planned.
+   */
+  planned: Shown
+  /**
+   * The pots that they were shot from.
+   */
+  pots: string[]
+  /**
+   * The shape, in a mold with unlike cavities.
+   */
+  shape?: string | null
+  /**
+   * All of this as a sentence or two.
+   */
+  text: string
+  /**
+   * Their mean.
+   */
+  weighs: Shown
 }
 /**
  * Leftovers that go into a pot.
@@ -2309,6 +2678,25 @@ export interface GoesIn {
   when: Adding
 }
 /**
+ * Pieces that are fit to sell so far. Lines for the same pieces are counted together; those that are due first get them.
+ */
+export interface GoodEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * An order line that they are for, counted from 1. Example: `2`.
+   */
+  line: number
+  /**
+   * Their number. Example: `21`.
+   */
+  pieces: Count
+}
+/**
  * A hardness that the shop has measured.
  */
 export interface HardnessPointEntry {
@@ -2328,6 +2716,35 @@ export interface HardnessPointEntry {
   point_ratio: Share
 }
 /**
+ * A heat as it was timed.
+ */
+export interface HeatTimed {
+  /**
+   * Whether it was the first heat of the pot, from cold; else a reheat.
+   */
+  first: boolean
+  /**
+   * The reading before.
+   */
+  from?: Shown | null
+  /**
+   * Mass in the pot then; none at a reheat between shots.
+   */
+  mass?: Shown | null
+  /**
+   * Setting, as a share of full power; none: the oven's usual one.
+   */
+  setting?: Shown | null
+  /**
+   * How long the oven ran.
+   */
+  time: Shown
+  /**
+   * The reading after.
+   */
+  to?: Shown | null
+}
+/**
  * Heats of a pot, and the heat that its stabilizer still withstands.
  */
 export interface Heats {
@@ -2344,6 +2761,72 @@ export interface Heats {
    * the mix that is left of the pot.
    */
   in_all?: number | null
+}
+/**
+ * The mix in a pot that is there when the plan is made.
+ */
+export interface InPot {
+  /**
+   * Whether it has been degassed.
+   */
+  degassed: boolean
+  /**
+   * Its volume cold and liquid.
+   */
+  fills: Shown
+  /**
+   * Number of heats behind it; none if not known.
+   */
+  heats?: number | null
+  /**
+   * Whether it is hot.
+   */
+  hot: boolean
+  /**
+   * Its mass.
+   */
+  mass: Shown
+  /**
+   * Mass of each material in it.
+   */
+  parts: MaterialMass[]
+  /**
+   * Heat used in these, at the temperature of its plastisol's budget; none if not known.
+   */
+  spent?: Shown | null
+}
+/**
+ * A leftover for the shelf.
+ */
+export interface Jar {
+  /**
+   * Number of heats behind it; none if not known.
+   */
+  heats?: number | null
+  /**
+   * Its mass: what was left in the cup, and sprues of the same mix.
+   */
+  mass: Shown
+  /**
+   * The name to write on it.
+   */
+  name: string
+  /**
+   * Mass of each material in it.
+   */
+  parts: MaterialMass[]
+  /**
+   * The pot that it is of.
+   */
+  pot: string
+  /**
+   * Heat that they spent, as time at the temperature of its plastisol's budget; none if not known.
+   */
+  spent?: Shown | null
+  /**
+   * The sprues in it.
+   */
+  sprues: Shown
 }
 /**
  * A further cup that is heated together with the mix, on one clock: it must be alike.
@@ -2453,9 +2936,20 @@ export interface OrdersDocument {
    */
   format: Format
   /**
+   * Letters of pots by their ids, as an earlier plan of the day gave them. A pot with that id keeps its letter, and
+   * others get one that is not here. Default: none. Example: `{ "dusk + plain": "A" }`.
+   */
+  letters?: {
+    [k: string]: Name
+  } | null
+  /**
    * The order lines; at least one.
    */
   lines: OrderLine[]
+  /**
+   * Pots that are there already, hot or set: the day goes on from them. Default: none.
+   */
+  pots?: PotThereEntry[] | null
   /**
    * Leftover mixes that may go into the day's pots. Default: none.
    */
@@ -2524,6 +3018,64 @@ export interface OrderLine {
   shape?: Name | null
 }
 /**
+ * A pot that is there already. Its `parts` say what is in it; without these it is not begun, and without `draws` either it
+ * is no more than a letter and an id that no other pot gets.
+ */
+export interface PotThereEntry {
+  /**
+   * Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`.
+   */
+  cup?: MeasuredAmount | null
+  /**
+   * Whether it has been degassed. Default: `false`; one that was heated is not degassed again.
+   * Example: `true`.
+   */
+  degassed?: boolean | null
+  /**
+   * Shots that it was begun for. Default: none.
+   */
+  draws?: DrawThereEntry[] | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Number of heats behind it. Default: 0, or 1 if it is hot. Example: `1`.
+   */
+  heats?: Count | null
+  /**
+   * Whether it is hot. Default: `false`, it has set or was never heated.
+   * Example: `true`.
+   */
+  hot?: boolean | null
+  /**
+   * Its id in the plan that it was begun by. Default: none. Example: `"dusk + plain"`.
+   */
+  id?: Name | null
+  /**
+   * Amounts in it, by material. Default: none. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
+   */
+  parts?: {
+    [k: string]: Amount
+  } | null
+  /**
+   * Its letter. Example: `"B"`.
+   */
+  pot: Name
+  /**
+   * Heat used in these: time at the temperature of its plastisol's budget. Default: not known. Example:
+   * `"4.6 min"`.
+   */
+  spent?: MeasuredAmount | null
+  /**
+   * Whether it may take other shots too, and give up such as the lines do not need. Default: `true`.
+   * Example: `false`.
+   */
+  takes_more?: boolean | null
+}
+/**
  * A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it.
  */
 export interface ShelfEntry {
@@ -2570,6 +3122,101 @@ export interface ShelfEntry {
    * not known. Example: `"4.6 min"`.
    */
   spent?: MeasuredAmount | null
+}
+/**
+ * A material of a stage as it was made.
+ */
+export interface MadePart {
+  /**
+   * Mass that went in at this stage.
+   */
+  added: Shown
+  /**
+   * Its dose in the measure that was used, for the amount of base that the formula is for.
+   */
+  dose: string
+  /**
+   * Its purpose.
+   */
+  kind: Kind
+  /**
+   * Mass of it in the pot then.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Mass per mass of base; of a base, its share.
+   */
+  of_base: Shown
+  /**
+   * How far it is off the plan; none where the plan has nothing of it.
+   */
+  off?: Shown | null
+  /**
+   * Whether that was stated; else it is what the sheet said.
+   */
+  stated: boolean
+}
+/**
+ * An amount of a material that was measured, and that the scale showed a mass for.
+ */
+export interface MeasuredAndWeighed {
+  /**
+   * Mass of that by the book.
+   */
+  by_book: Shown
+  /**
+   * The number of drops, if it was measured by drops.
+   */
+  drops?: number | null
+  /**
+   * The material.
+   */
+  material: string
+  /**
+   * As measured, by the person or by the sheet: `34 drops`, `1 tsp + 1/4 tsp`.
+   */
+  measured: string
+  /**
+   * The volume by spoons or cup, level, if it was measured by volume.
+   */
+  volume?: Shown | null
+  /**
+   * What the scale showed.
+   */
+  weighed: Shown
+}
+/**
+ * Yield of a mold, over all shots whose pieces were counted.
+ */
+export interface MoldRecord {
+  /**
+   * Pieces that are fit to sell.
+   */
+  good: number
+  /**
+   * Pieces made.
+   */
+  made: number
+  /**
+   * The mold.
+   */
+  mold: string
+  /**
+   * Share of rejects.
+   */
+  rejects: Shown
+  /**
+   * Lower bound of the reject rate, 95 % sure.
+   */
+  rejects_from: Shown
+  /**
+   * Upper bound of the reject rate, 95 % sure.
+   */
+  rejects_to: Shown
 }
 /**
  * A leftover on the shelf.
@@ -2765,6 +3412,10 @@ export interface PlannedLine {
    */
   pieces: number
   /**
+   * The first order line for the same pieces, counted from 1; shots are for all of them.
+   */
+  pooled_with: number
+  /**
    * The pots it is shot from.
    */
   pots: string[]
@@ -2833,6 +3484,10 @@ export interface Pot {
    * Its stages, in order.
    */
   stages: Stage[]
+  /**
+   * What is in it already; none in a pot that the plan begins.
+   */
+  there?: InPot | null
   /**
    * Problems and risks, each with a fix.
    */
@@ -3252,6 +3907,224 @@ export interface WorkFrom {
   stage: number
 }
 /**
+ * A pot as it is now. A pot of the plan holds what its steps that are `done` put into it, unless something else is said;
+ * another one says what is in it by `parts` or `trial`.
+ */
+export interface PotNowEntry {
+  /**
+   * Capacity of its cup. Default: that of the plan, else the smallest that holds it. Example: `"2 cup"`.
+   */
+  cup?: MeasuredAmount | null
+  /**
+   * Whether it has been degassed. Default: whether that step is done.
+   * Example: `true`.
+   */
+  degassed?: boolean | null
+  /**
+   * Number of its last step that is done. Default: 0, it is not begun. Example: `7`.
+   */
+  done?: Count | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Number of heats behind it. Default: those of its steps. Example: `2`.
+   */
+  heats?: Count | null
+  /**
+   * Whether it is hot. Default: whether its stage has been heated and is not done.
+   * Example: `true`.
+   */
+  hot?: boolean | null
+  /**
+   * How much is in it, weighed without the cup, or read at the cup. Default: what the steps leave. Example:
+   * `"212 g"`.
+   */
+  left?: Amount | null
+  /**
+   * Whether what was in it is lost. Default: `false`.
+   * Example: `true`.
+   */
+  lost?: boolean | null
+  /**
+   * All that is in it, by material. Default: what the steps put in. Example:
+   * `{ "clear-base": "1 cup", "plum": "34 drops" }`.
+   */
+  parts?: {
+    [k: string]: Amount
+  } | null
+  /**
+   * Shots that are done of the step after that. Default: 0. Example: `3`.
+   */
+  shots?: Count | null
+  /**
+   * The trial that it is. Default: none.
+   */
+  trial?: TrialEntry | null
+}
+/**
+ * A trial: its start, and what was added and taken since, in order.
+ */
+export interface TrialEntry {
+  /**
+   * The plastisol, if it started without formulas. Default: `default_base` of the book. Example:
+   * `"clear-base"`.
+   */
+  base?: Name | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Formulas of the book that went in with the start, doses for that amount of base. Default: none, base
+   * alone. Example: `["plain"]`.
+   */
+  formulas?: Name[] | null
+  /**
+   * What was done since, in order. Default: nothing. Example:
+   * `[{ "plum": "3 drops" }, "again", { "taken": "10 g" }]`.
+   */
+  log?: TrialStep[] | null
+  /**
+   * Anything worth keeping with it. Default: none. Example: `"By daylight, against the sample of May."`.
+   */
+  notes?: string | null
+  /**
+   * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
+   */
+  overlap?: Overlap | null
+  /**
+   * The base that it started from: an amount of it, cold and liquid or weighed. Example: `"1 cup"`.
+   */
+  start: Amount
+}
+/**
+ * Record of a pot.
+ */
+export interface PotRecord {
+  /**
+   * Number of heats of the mix that was left, as planned, with those of leftovers in it; none if that is not
+   * known.
+   */
+  heats?: number | null
+  /**
+   * Mass left in the cup; none if it was not weighed.
+   */
+  left?: Shown | null
+  /**
+   * Mass that stayed in cup and injector: the mass that went in less that shot and left. Below zero
+   * where the shots were lighter than calculated. None where what was left was not weighed.
+   */
+  lost?: Shown | null
+  /**
+   * Anything worth knowing, one entry a stage that has notes.
+   */
+  notes: string[]
+  /**
+   * The same as it was planned.
+   */
+  planned_lost: Shown
+  /**
+   * Its letter.
+   */
+  pot: string
+  /**
+   * All that went in.
+   */
+  put_in: Shown
+  /**
+   * Mass shot, less the sprues that went back.
+   */
+  shot: Shown
+  /**
+   * Heat spent by these heats, as time at the reference temperature of its plastisol's budget, as
+   * planned; none if that is not known.
+   */
+  spent?: Shown | null
+  /**
+   * Its stages.
+   */
+  stages: StageRecord[]
+}
+/**
+ * A stage as it was made.
+ */
+export interface StageRecord {
+  /**
+   * Mass in the cup after the last shot: weighed or calculated.
+   */
+  after: Shown
+  /**
+   * Whether that was weighed.
+   */
+  after_weighed: boolean
+  /**
+   * The body as made, as a formula for the book.
+   */
+  body: FormulaEntry
+  /**
+   * The color as made, apart from its body, as a formula for the book; none if there is no color.
+   */
+  color?: FormulaEntry | null
+  /**
+   * Density of the finished plastic as made, without voids; none if the book lacks a density.
+   */
+  density?: Shown | null
+  /**
+   * Its standard uncertainty, as planned.
+   */
+  density_uncertainty?: Shown | null
+  /**
+   * The draws.
+   */
+  draws: DrawRecord[]
+  /**
+   * Its formulas.
+   */
+  formulas: string[]
+  /**
+   * Number of heats of this stage: as stated, else as planned.
+   */
+  heats: number
+  /**
+   * Mass of all of it.
+   */
+  held: Shown
+  /**
+   * Density as made at the middle of the shot window, without voids; none if the book lacks a density.
+   */
+  hot_density?: Shown | null
+  /**
+   * Mass that the injector kept, each time that it was cleaned; empty if not weighed.
+   */
+  injector: Shown[]
+  /**
+   * Contents of the pot by material, plastisols first.
+   */
+  made: MadePart[]
+  /**
+   * Amounts that were measured and weighed: what a drop weighs and a spoon holds.
+   */
+  pairs: MeasuredAndWeighed[]
+  /**
+   * The amount of base that the doses are for.
+   */
+  per: string
+  /**
+   * The same as it was planned.
+   */
+  planned_density: Shown
+  /**
+   * Its heats as timed, each of the mass that was in the pot.
+   */
+  timed: HeatTimed[]
+}
+/**
  * A temperature at a time.
  */
 export interface ReadingEntry {
@@ -3269,6 +4142,64 @@ export interface ReadingEntry {
    * Time of a reading, after that of the one before. Unit: s; 0 to 1e15.
    */
   reading_time: MeasuredAmount
+}
+/**
+ * A day's record.
+ */
+export interface Record {
+  /**
+   * The day.
+   */
+  day?: string | null
+  /**
+   * The format and its version.
+   */
+  format: Format
+  /**
+   * What weighed pieces of one color show of their molds, by mold and shape.
+   */
+  found: Found[]
+  /**
+   * What is left for the shelf.
+   */
+  jars: Jar[]
+  /**
+   * Household measures: the size of a cup and a spoon.
+   */
+  measures: System
+  /**
+   * The molds, by name: their yield over all pots.
+   */
+  molds: MoldRecord[]
+  /**
+   * The pots, in the order of the plan.
+   */
+  pots: PotRecord[]
+  /**
+   * Colors and bodies as made that go into the book.
+   */
+  saved: Saved[]
+  /**
+   * Whose it is.
+   */
+  shop?: string | null
+}
+/**
+ * A formula as made that goes into the book.
+ */
+export interface Saved {
+  /**
+   * The formula.
+   */
+  formula: FormulaEntry
+  /**
+   * Its name there.
+   */
+  name: string
+  /**
+   * The pot that it was made in.
+   */
+  pot: string
 }
 /**
  * Like shots in a row.
@@ -3443,6 +4374,71 @@ export interface Becomes {
   volume: Shown
 }
 /**
+ * A number of the book that the days know better.
+ */
+export interface BookChange {
+  /**
+   * The value that the book and the days show together, with its standard uncertainty.
+   */
+  after: string
+  /**
+   * The book's value; none if the book has none.
+   */
+  before?: string | null
+  /**
+   * How many days it is from.
+   */
+  days: number
+  /**
+   * Whether a question below is about it: look at that first.
+   */
+  questioned: boolean
+  /**
+   * What it is: `drop of plum`.
+   */
+  what: string
+  /**
+   * Why, in a sentence, and what to ask yourself first.
+   */
+  why: string
+  /**
+   * The change to the book, as a JSON Patch (RFC 6902).
+   */
+  write: Change[]
+}
+/**
+ * A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply.
+ */
+export interface Change {
+  /**
+   * The operation: `add`, which also replaces a value that is there.
+   */
+  op: string
+  /**
+   * Where, as a JSON Pointer into the book.
+   */
+  path: string
+  /**
+   * The new value.
+   */
+  value: {
+    [k: string]: unknown
+  }
+}
+/**
+ * A day or a trend to look at.
+ */
+export interface BookQuestion {
+  /**
+   * What was seen, and what to do about it.
+   */
+  question: string
+  /**
+   * What it is about: `drop of plum`.
+   */
+  what: string
+}
+/**
  * Mass of one drop.
  */
 export interface CalibrateDropResponse {
@@ -3470,23 +4466,6 @@ export interface CalibrateDropResponse {
    * Changes to a book, as a JSON Patch (RFC 6902); empty if no material was named.
    */
   write: Change[]
-}
-/**
- * A change to a book: an operation of a JSON Patch (RFC 6902), which libraries of many languages apply.
- */
-export interface Change {
-  /**
-   * The operation: `add`, which also replaces a value that is there.
-   */
-  op: string
-  /**
-   * Where, as a JSON Pointer into the book.
-   */
-  path: string
-  /**
-   * The new value.
-   */
-  value: string
 }
 /**
  * Residue of an injector.
@@ -3798,6 +4777,187 @@ export interface CoolingResponse {
   warms?: Shown | null
 }
 /**
+ * A pot that came out wrong, and the ways to go on with it.
+ */
+export interface CorrectResponse {
+  /**
+   * Other formulas of the book that it could become, the smallest addition first; empty if all is within tolerance.
+   */
+  becomes: Becomes[]
+  /**
+   * Dangers of adding to it.
+   */
+  cautions: Caution[]
+  /**
+   * Maximum fill of the cup.
+   */
+  cup: Shown
+  /**
+   * Why the pot cannot be made right.
+   */
+  fault?: Fault | null
+  /**
+   * Materials that do not belong.
+   */
+  foreign: MaterialMass[]
+  /**
+   * Whether fresh base may go in.
+   */
+  fresh_base: boolean
+  /**
+   * Whether it is hot.
+   */
+  hot: boolean
+  /**
+   * The mix in it as a formula, for the way that keeps it.
+   */
+  kept: KeptFormula
+  /**
+   * Mass of the pot.
+   */
+  mass: Shown
+  /**
+   * Ways that are not offered, and why.
+   */
+  not_offered: Note[]
+  /**
+   * The mix in the pot.
+   */
+  pot: PotMaterial[]
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
+  /**
+   * Materials that do not belong, but are little enough to stay.
+   */
+  traces: MaterialMass[]
+  /**
+   * Its volume, cold and liquid.
+   */
+  volume: Shown
+  /**
+   * The ways, the smallest additions first; keeping it as it is comes last.
+   */
+  ways: RightWay[]
+  /**
+   * The change to the book that saves it under the name of `save_as`; empty without one.
+   */
+  write: Change[]
+}
+/**
+ * One thing that is wrong with an input.
+ */
+export interface Fault {
+  /**
+   * Stable code in kebab case.
+   */
+  code: string
+  /**
+   * The fix.
+   */
+  help: string
+  /**
+   * The finding.
+   */
+  message: string
+  /**
+   * Where it is: a JSON Pointer (RFC 6901) into the document, empty for the whole input.
+   */
+  path: string
+}
+/**
+ * A pot as a formula.
+ */
+export interface KeptFormula {
+  /**
+   * The formulas of the book that are the body in it; none if it is the default base alone, or `own_body`.
+   */
+  body: string[]
+  /**
+   * The color alone; none if there is no color in it.
+   */
+  color?: FormulaEntry | null
+  /**
+   * Rule to combine color and body with.
+   */
+  overlap: Overlap
+  /**
+   * The body in it, if the book does not have it.
+   */
+  own_body?: FormulaEntry | null
+  /**
+   * Amount of base that the doses are for.
+   */
+  per: Amount
+}
+/**
+ * A material in the pot.
+ */
+export interface PotMaterial {
+  /**
+   * Why that is no fault: it went in on purpose, or is below its largest dose.
+   */
+  allowed?: string | null
+  /**
+   * How much of it.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * How far it is off per mass of base; none if the target lacks it or there is no base.
+   */
+  off?: Shown | null
+}
+/**
+ * A way to go on with a pot.
+ */
+export interface RightWay {
+  /**
+   * Additions, in measures of the bench.
+   */
+  add: Weigh[]
+  /**
+   * Mass of all additions.
+   */
+  adds: Shown
+  /**
+   * What these cost; none if the book lacks a price.
+   */
+  cost?: MoneyShown | null
+  /**
+   * What to mind at the bench, each a sentence.
+   */
+  details: string[]
+  /**
+   * Mass of the pot then.
+   */
+  mass: Shown
+  /**
+   * How far each material is off per mass of base then, as the bench measures.
+   */
+  off: Off[]
+  /**
+   * Materials of which too little is missing for any tool; they keep their tolerance without it.
+   */
+  too_little: string[]
+  /**
+   * Its volume then, cold and liquid.
+   */
+  volume: Shown
+  /**
+   * Which.
+   */
+  way: WayKind
+  /**
+   * Whether all is within tolerance then.
+   */
+  within: boolean
+}
+/**
  * Its cost. `total` is `materials` − `credit` + `packing` + `work`, exactly.
  */
 export interface CostResponse {
@@ -3913,90 +5073,6 @@ export interface DoseResponse {
    * Whether it rests on the pharmacy's drop of 1/20 mL and not on the shop's own.
    */
   pharmacy_drop: boolean
-}
-/**
- * Shots into a mold.
- */
-export interface DrawRecord {
-  /**
-   * The mold.
-   */
-  mold: string
-  /**
-   * The pieces, by shape.
-   */
-  pieces: PieceRecord[]
-  /**
-   * Shots planned.
-   */
-  planned_shots: number
-  /**
-   * Shots made.
-   */
-  shots: number
-}
-/**
- * The pieces of one shape.
- */
-export interface PieceRecord {
-  /**
-   * Their standard deviation, of two or more.
-   */
-  deviation?: Shown | null
-  /**
-   * Pieces that are fit to sell.
-   */
-  good?: number | null
-  /**
-   * Those a shot, on average.
-   */
-  good_per_shot?: number | null
-  /**
-   * Pieces made.
-   */
-  made: number
-  /**
-   * Pieces ordered.
-   */
-  ordered: number
-  /**
-   * Planned mass of one; none for a piece of more than one layer, whose pots
-   * have a layer each.
-   */
-  planned?: Shown | null
-  /**
-   * The shape, in a mold with unlike cavities.
-   */
-  shape?: string | null
-  /**
-   * How many were weighed.
-   */
-  weighed: number
-  /**
-   * Their mean.
-   */
-  weighs?: Shown | null
-}
-/**
- * One thing that is wrong with an input.
- */
-export interface Fault {
-  /**
-   * Stable code in kebab case.
-   */
-  code: string
-  /**
-   * The fix.
-   */
-  help: string
-  /**
-   * The finding.
-   */
-  message: string
-  /**
-   * Where it is: a JSON Pointer (RFC 6901) into the document, empty for the whole input.
-   */
-  path: string
 }
 /**
  * Particles and area of the dose, by the nominal size of the cut.
@@ -4228,21 +5304,37 @@ export interface HeatResponse {
   uncertainty?: Shown | null
 }
 /**
- * A material in the pot.
+ * What the records say about the book: changes to accept one by one, and what to look at.
  */
-export interface InPot {
+export interface LearnResponse {
   /**
-   * How much of it.
+   * Changes to the book, each by itself.
    */
-  mass: Shown
+  changes: BookChange[]
   /**
-   * Which.
+   * What the days confirm: the estimate is within the ± of the book's value.
    */
-  material: string
+  confirmed: string[]
   /**
-   * How far it is off per mass of base; none if the formula lacks it or there is no base.
+   * Number of days that count.
    */
-  off?: Shown | null
+  days: number
+  /**
+   * The first of them; none if no day counts.
+   */
+  from?: string | null
+  /**
+   * What the days do not say yet: fewer than four of them, or readings that cannot be used.
+   */
+  not_yet: string[]
+  /**
+   * Days and trends to look at. They are in the estimates: nothing is dropped.
+   */
+  questions: BookQuestion[]
+  /**
+   * The last of them: give it as `after` next time, so that no day counts twice.
+   */
+  to?: string | null
 }
 /**
  * Use of the shelf.
@@ -4289,39 +5381,6 @@ export interface PotLeftOvers {
    * Its letter in the day's plan.
    */
   pot: string
-}
-/**
- * A material of a stage as it was made.
- */
-export interface MadePart {
-  /**
-   * Mass that went in at this stage.
-   */
-  added: Shown
-  /**
-   * Its purpose.
-   */
-  kind: Kind
-  /**
-   * Mass of it in the pot then.
-   */
-  mass: Shown
-  /**
-   * Which.
-   */
-  material: string
-  /**
-   * Mass per mass of base; of a base, its share.
-   */
-  of_base: Shown
-  /**
-   * How far it is off the plan; none where the plan has nothing of it.
-   */
-  off?: Shown | null
-  /**
-   * That for 1 cup of base, as the bench measures it.
-   */
-  per_cup: string
 }
 /**
  * Ways to measure a mass.
@@ -4388,114 +5447,25 @@ export interface MixResponse {
   volume: Shown
 }
 /**
- * Yield of a mold, over all shots whose pieces were counted.
+ * Pieces that are owed but cannot be made.
  */
-export interface MoldRecord {
+export interface NotMade {
   /**
-   * Pieces that are fit to sell.
+   * The reason, as a sentence.
    */
-  good: number
+  because: string
   /**
-   * Pieces made.
+   * The order.
    */
-  made: number
+  order: string
   /**
-   * The mold.
+   * Their number.
    */
-  mold: string
+  pieces: number
   /**
-   * Share of rejects.
+   * The product's name, or its formulas.
    */
-  rejects: Shown
-  /**
-   * Lower bound of the reject rate, 95 % sure.
-   */
-  rejects_from: Shown
-  /**
-   * Upper bound of the reject rate, 95 % sure.
-   */
-  rejects_to: Shown
-}
-/**
- * Record of a pot.
- */
-export interface PotRecord {
-  /**
-   * Number of heats of the mix that was left, as planned, with those of leftovers in it; none if that is not
-   * known.
-   */
-  heats?: number | null
-  /**
-   * Mass left in the cup; none if it was not weighed.
-   */
-  left?: Shown | null
-  /**
-   * Mass that stayed in cup and injector: the mass that went in less that shot and left. Below zero
-   * where the shots were lighter than calculated. None where what was left was not weighed.
-   */
-  lost?: Shown | null
-  /**
-   * Anything worth knowing.
-   */
-  notes?: string | null
-  /**
-   * The same as it was planned.
-   */
-  planned_lost: Shown
-  /**
-   * Its letter.
-   */
-  pot: string
-  /**
-   * All that went in.
-   */
-  put_in: Shown
-  /**
-   * Mass shot, less the sprues that went back.
-   */
-  shot: Shown
-  /**
-   * Heat spent by these heats, as time at the reference temperature of its plastisol's budget, as
-   * planned; none if that is not known.
-   */
-  spent?: Shown | null
-  /**
-   * Its stages.
-   */
-  stages: StageRecord[]
-}
-/**
- * A stage as it was made.
- */
-export interface StageRecord {
-  /**
-   * Mass in the cup after the last shot: weighed or calculated.
-   */
-  after: Shown
-  /**
-   * Whether that was weighed.
-   */
-  after_weighed: boolean
-  /**
-   * The draws.
-   */
-  draws: DrawRecord[]
-  /**
-   * The stage as a formula for the book: its masses as made, so that the color comes out the same again.
-   */
-  formula: FormulaEntry
-  /**
-   * Its formulas.
-   */
-  formulas: string[]
-  /**
-   * Mass of all of it.
-   */
-  held: Shown
-  /**
-   * Contents of the pot by material, plastisols first.
-   */
-  made: MadePart[]
+  what: string
 }
 /**
  * A salt loading in every way to state it; those of a piece where a cavity was given.
@@ -4731,6 +5701,142 @@ export interface StaysHotResponse {
   time_constant: Shown
 }
 /**
+ * A material in the cup of a trial.
+ */
+export interface TrialPart {
+  /**
+   * Its dose in the measure that it went in with; of the base, its part of `per`.
+   */
+  dose: Amount
+  /**
+   * How sure it is; none if the book lacks a number that this takes.
+   */
+  doubt?: Doubt | null
+  /**
+   * Its kind.
+   */
+  kind: Kind
+  /**
+   * How much of it is in the cup.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * How far the dose as written is off the cup, relative to it; 0 if it is exact.
+   */
+  off: Shown
+  /**
+   * What it belongs to.
+   */
+  side: TrialSide
+}
+/**
+ * A trial as it is now, and the formula that it comes to.
+ */
+export interface TrialResponse {
+  /**
+   * The formulas of the book that are the body in the cup; none if it is the default base alone, or `own_body`.
+   */
+  body: string[]
+  /**
+   * The color alone, for any body; none if there is no color in the cup.
+   */
+  color?: FormulaEntry | null
+  /**
+   * The materials in the cup: the base, then the others by kind.
+   */
+  cup: TrialPart[]
+  /**
+   * Mass in the cup.
+   */
+  mass: Shown
+  /**
+   * Rule to combine color and body with: `add` if the color doses more of what the body has already.
+   */
+  overlap: Overlap
+  /**
+   * The body in the cup, if the book does not have it.
+   */
+  own_body?: FormulaEntry | null
+  /**
+   * Amount of base that the doses are for.
+   */
+  per: Amount
+  /**
+   * Mass that was taken out.
+   */
+  taken: Shown
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
+  /**
+   * Its volume, cold and liquid.
+   */
+  volume: Shown
+  /**
+   * The change to the book under the name of `save_as`; empty without one.
+   */
+  write: Change[]
+}
+/**
+ * A trouble and what helps.
+ */
+export interface TroubleRow {
+  /**
+   * What to add, in measures of the bench.
+   */
+  add: Weigh[]
+  /**
+   * What was calculated for this book and pot, each a sentence.
+   */
+  calculated: string[]
+  /**
+   * Likely causes, the likeliest first.
+   */
+  causes: string[]
+  /**
+   * Dangers.
+   */
+  cautions: Caution[]
+  /**
+   * What helps, each a sentence, in the order in which to try it.
+   */
+  helps: string[]
+  /**
+   * What could not be calculated, and what it takes.
+   */
+  not_calculated: Note[]
+  /**
+   * How it shows.
+   */
+  sign: string
+  /**
+   * Which.
+   */
+  trouble: Trouble
+}
+/**
+ * Bench troubles and what helps.
+ */
+export interface TroublesResponse {
+  /**
+   * Where what is said comes from.
+   */
+  source: string
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
+  /**
+   * Each trouble.
+   */
+  troubles: TroubleRow[]
+}
+/**
  * How sure a dose is.
  */
 export interface UncertaintyResponse {
@@ -4884,38 +5990,6 @@ export interface MixRequest {
    * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
   voids?: Share | null
-}
-/**
- * Recipe of formulas for an amount of base or of finished mix.
- */
-export interface FormulaRequest {
-  /**
-   * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
-   */
-  base_amount?: Amount | null
-  /**
-   * The shop's book. Unit: none; a book document.
-   */
-  book: BookDocument
-  calculate: 'formula'
-  /**
-   * An embedding program's own data; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  } | null
-  /**
-   * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
-   */
-  finished_amount?: Amount | null
-  /**
-   * The formulas that are combined, by name. Unit: none; formulas of the book.
-   */
-  formulas: Name[]
-  /**
-   * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
-   */
-  overlap?: Overlap | null
 }
 /**
  * Salt, from any way to state it to all others.
@@ -5352,70 +6426,6 @@ export interface UncertaintyRequest {
    * Volume of the spoon; the dose is a whole number of spoonfuls. Unit: mL; above 0 to 1e15. Default: the dose is one spoonful.
    */
   spoon?: MeasuredAmount | null
-}
-/**
- * Cost of an amount of a formula, of its packs and pieces.
- */
-export interface CostRequest {
-  /**
-   * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
-   */
-  base_amount?: Amount | null
-  /**
-   * The shop's book. Unit: none; a book document.
-   */
-  book: BookDocument
-  calculate: 'cost'
-  /**
-   * Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price. Unit: 1; 0 to below 1. Default: none.
-   */
-  cost_margin?: Share | null
-  /**
-   * An embedding program's own data; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  } | null
-  /**
-   * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
-   */
-  finished_amount?: Amount | null
-  /**
-   * The formulas that are combined, by name. Unit: none; formulas of the book.
-   */
-  formulas: Name[]
-  /**
-   * Number of good pieces that are made. Unit: 1; 1 to 1000000. Default: 1.
-   */
-  made?: number | null
-  /**
-   * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
-   */
-  overlap?: Overlap | null
-  /**
-   * What goes into each pack. Unit: none; a price per pieces, and the number of pieces in a pack. Default: none.
-   */
-  packing?: PackingEntry[] | null
-  /**
-   * Number of packs for the pieces; at most one for each piece. Unit: 1; 1 to 1000000. Default: 1.
-   */
-  packs?: number | null
-  /**
-   * Mass of the mix that comes back: sprue that is melted again, leftover that is kept; at most the mass of the mix. Unit: g; 0 to 1e15. Default: 0.
-   */
-  returned_mass?: MeasuredAmount | null
-  /**
-   * Share of its material cost that it is still worth. Unit: 1; 0 to 1. Default: 1.
-   */
-  returned_worth?: Share | null
-  /**
-   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time. Default: none.
-   */
-  work_rate?: Price | null
-  /**
-   * Time that the work takes. Unit: s; 0 to 1e15. Default: 0.
-   */
-  work_time?: MeasuredAmount | null
 }
 /**
  * A mass as the tools of a bench can give it.
@@ -6014,13 +7024,113 @@ export interface ColorMatchRequest {
   target: ColorEntry
 }
 /**
+ * Recipe of formulas for an amount of base or of finished mix.
+ */
+export interface FormulaRequest {
+  /**
+   * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
+   */
+  base_amount?: Amount | null
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument | null
+  calculate: 'formula'
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
+   */
+  finished_amount?: Amount | null
+  /**
+   * The formulas that are combined, by name. Unit: none; formulas of the book.
+   */
+  formulas: Name[]
+  /**
+   * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
+   */
+  overlap?: Overlap | null
+}
+/**
+ * Cost of an amount of a formula, of its packs and pieces.
+ */
+export interface CostRequest {
+  /**
+   * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
+   */
+  base_amount?: Amount | null
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument | null
+  calculate: 'cost'
+  /**
+   * Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price. Unit: 1; 0 to below 1. Default: none.
+   */
+  cost_margin?: Share | null
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
+   */
+  finished_amount?: Amount | null
+  /**
+   * The formulas that are combined, by name. Unit: none; formulas of the book.
+   */
+  formulas: Name[]
+  /**
+   * Number of good pieces that are made. Unit: 1; 1 to 1000000. Default: 1.
+   */
+  made?: number | null
+  /**
+   * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
+   */
+  overlap?: Overlap | null
+  /**
+   * What goes into each pack. Unit: none; a price per pieces, and the number of pieces in a pack. Default: none.
+   */
+  packing?: PackingEntry[] | null
+  /**
+   * Number of packs for the pieces; at most one for each piece. Unit: 1; 1 to 1000000. Default: 1.
+   */
+  packs?: number | null
+  /**
+   * Mass of the mix that comes back: sprue that is melted again, leftover that is kept; at most the mass of the mix. Unit: g; 0 to 1e15. Default: 0.
+   */
+  returned_mass?: MeasuredAmount | null
+  /**
+   * Share of its material cost that it is still worth. Unit: 1; 0 to 1. Default: 1.
+   */
+  returned_worth?: Share | null
+  /**
+   * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time. Default: none.
+   */
+  work_rate?: Price | null
+  /**
+   * Time that the work takes. Unit: s; 0 to 1e15. Default: 0.
+   */
+  work_time?: MeasuredAmount | null
+}
+/**
  * Fix for a pot that came out wrong.
  */
 export interface CorrectRequest {
   /**
-   * The shop's book. Unit: none; a book document.
+   * Name to save the body under, if the book does not have it. Unit: none; a name. Default: that of `save_as` with `body` after it.
    */
-  book: BookDocument
+  body_as?: Name | null
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument | null
   calculate: 'correct'
   /**
    * Volume that the cup may hold. Unit: mL; above 0. Default: the book's largest cup, as full as its limits allow.
@@ -6035,21 +7145,53 @@ export interface CorrectRequest {
   /**
    * The formulas that are combined, by name. Unit: none; formulas of the book.
    */
-  formulas: Name[]
+  formulas?: Name[] | null
+  /**
+   * Whether the pot is hot. Unit: none; true or false. Default: by the step; false for formulas.
+   */
+  hot?: boolean | null
+  /**
+   * What went in instead of what was meant: `twice`, `half`, `3 times`, `none`, `+ 10 drops`, `- 3 g`, or an amount. Unit: none; a multiple, a difference or an amount by material, or by a kind of which one material is in the pot.
+   */
+  instead: {
+    [k: string]: Instead
+  }
+  /**
+   * What went in otherwise on purpose: no fault at all. Unit: none; materials, or kinds of which one material is in the pot. Default: none.
+   */
+  on_purpose?: Name[] | null
   /**
    * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
   overlap?: Overlap | null
   /**
-   * What went into the pot, by material, as it was measured. With `base` only what differs from the formulas; without it, everything. Unit: none; amounts: a volume, a mass or drops; 0 or more.
+   * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
-  pot: {
-    [k: string]: Amount
-  }
+  plan?: PlanDocument | null
   /**
-   * The base that the pot was meant for: what `pot` does not name then went in as the formulas have it. Unit: none; above 0, mL or g. Default: `pot` names everything in it.
+   * The pot of the open plan; without it `formulas` say what the pot was meant to be. Unit: none; the letter of a pot of the plan. Default: none.
+   */
+  pot?: Name | null
+  /**
+   * The base that the pot was meant for: what `instead` does not name then went in as the formulas have it. Unit: none; above 0, mL or g. Default: `instead` names everything in the pot, each with its amount.
    */
   pot_base?: Amount | null
+  /**
+   * Whether a formula that has the name already is replaced. Unit: none; true or false. Default: false.
+   */
+  replace?: boolean | null
+  /**
+   * Name to save the formula under; the answer then includes the change to the book. Unit: none; a name. Default: none.
+   */
+  save_as?: Name | null
+  /**
+   * Which stage of the pot, counted from 1. Unit: 1; 1 to 1000. Default: 1.
+   */
+  stage?: number | null
+  /**
+   * The step of the plan at which it happened, in place of pot and stage. Unit: none; the id of a step of the plan. Default: by pot and stage.
+   */
+  step?: Name | null
   /**
    * What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot. Unit: none; above 0, at most all of it; g or mL. Default: all of it.
    */
@@ -6064,9 +7206,9 @@ export interface CorrectRequest {
  */
 export interface LeftoversRequest {
   /**
-   * The shop's book. Unit: none; a book document.
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book: BookDocument
+  book?: BookDocument | null
   calculate: 'leftovers'
   /**
    * An embedding program's own data; carried through untouched.
@@ -6084,9 +7226,9 @@ export interface LeftoversRequest {
  */
 export interface PlanRequest {
   /**
-   * The shop's book. Unit: none; a book document.
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book: BookDocument
+  book?: BookDocument | null
   calculate: 'plan'
   /**
    * An embedding program's own data; carried through untouched.
@@ -6108,9 +7250,9 @@ export interface RecordRequest {
    */
   actuals: ActualsDocument
   /**
-   * The shop's book. Unit: none; a book document.
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book: BookDocument
+  book?: BookDocument | null
   calculate: 'record'
   /**
    * An embedding program's own data; carried through untouched.
@@ -6119,75 +7261,163 @@ export interface RecordRequest {
     [k: string]: unknown
   } | null
   /**
-   * The plan of the day, as the library made it. Unit: none; a plan.
+   * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
-  plan: PlanDocument
+  plan?: PlanDocument | null
 }
 /**
- * Fix for a pot that came out wrong.
+ * The rest of a day: a new plan from the pots that are there and what is still owed.
  */
-export interface CorrectResponse {
+export interface GoOnRequest {
   /**
-   * Additions, in measures of the bench.
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  add: Weigh[]
+  book?: BookDocument | null
   /**
-   * Other formulas of the book that it could become, the smallest addition first; only if it cannot be made right.
+   * Cups that cannot be used any more. Unit: none; capacities of the bench's cups. Default: none.
    */
-  becomes: Becomes[]
-  calculate: 'correct'
+  broken_cups?: MeasuredAmount[] | null
   /**
-   * Maximum fill of the cup.
+   * Molds that cannot be used any more; what is owed of them is reported as not made. Unit: none; molds of the book. Default: none.
    */
-  cup: Shown
+  broken_molds?: Name[] | null
+  calculate: 'go-on'
   /**
-   * Why the pot cannot be made right.
+   * An embedding program's own data; carried through untouched.
    */
-  fault?: Fault | null
+  ext?: {
+    [k: string]: unknown
+  } | null
   /**
-   * Materials that do not belong.
+   * Pieces that are fit to sell so far. Unit: none; order lines, counted from 1, each with a number of pieces. Default: as planned.
    */
-  foreign: MaterialMass[]
+  good_pieces?: GoodEntry[] | null
   /**
-   * Mass of the pot then.
+   * Order lines that came in since. Unit: none; order lines. Default: none.
    */
-  mass: Shown
+  more_lines?: OrderLine[] | null
   /**
-   * Materials of the formula of which nothing is added: there is enough or too much already.
+   * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
-  nothing_of: string[]
+  plan?: PlanDocument | null
   /**
-   * How far each material of the formula stays off then, rounding of the measures aside.
+   * The pots that are begun, and others that are there, as they are now. Unit: none; pots by letter. Default: none is begun, but for ticks.
    */
-  off: Off[]
+  pots_now?: {
+    [k: string]: PotNowEntry
+  } | null
   /**
-   * The outcome.
+   * Steps, or items of steps, that are done; `pots_now` overrides them. Unit: none; ids of the plan's steps or of their items. Default: none.
    */
-  outcome: Outcome
+  ticks?: Name[] | null
+}
+/**
+ * A color found by eye: the formula that a trial's log comes to.
+ */
+export interface TrialRequest {
   /**
-   * The mix in the pot.
+   * Name to save the body under, if the book does not have it. Unit: none; a name. Default: that of `save_as` with `body` after it.
    */
-  pot: InPot[]
+  body_as?: Name | null
   /**
-   * Smallest mass at which the pot is right, in a cup large enough.
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  right_mass?: Shown | null
+  book?: BookDocument | null
+  calculate: 'trial'
   /**
-   * The volume of that.
+   * An embedding program's own data; carried through untouched.
    */
-  right_volume?: Shown | null
+  ext?: {
+    [k: string]: unknown
+  } | null
   /**
-   * Materials of which too little is missing for any tool; they keep their tolerance without it.
+   * Amount of base to write the formula for. Unit: none; above 0, mL or g. Default: that of the formulas it started from, else that of most formulas of the book.
    */
-  too_little: string[]
+  per?: Amount | null
   /**
-   * Materials that do not belong, but are little enough to stay.
+   * Whether a formula that has the name already is replaced. Unit: none; true or false. Default: false.
    */
-  traces: MaterialMass[]
+  replace?: boolean | null
   /**
-   * Its volume then, cold and liquid.
+   * Name to save the formula under; the answer then includes the change to the book. Unit: none; a name. Default: none.
    */
-  volume: Shown
+  save_as?: Name | null
+  /**
+   * The trial: what it started from, and what was added and taken since. Unit: none; a start and a log.
+   */
+  trial: TrialEntry
+}
+/**
+ * Bench troubles and what helps, calculated where it can be.
+ */
+export interface TroublesRequest {
+  /**
+   * The base in the pot, cold and liquid as a cup measures it, or weighed. Unit: none; above 0, mL or g. Default: that of the pot of the plan; else amounts are not calculated.
+   */
+  base_in_pot?: Amount | null
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument | null
+  calculate: 'troubles'
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Reading of a piece from the pot, on the scale of the book's points. Unit: 1; 0 to 100. Default: none.
+   */
+  hardness_now?: number | null
+  /**
+   * Reading that is wanted, on that scale. Unit: 1; 0 to 100. Default: none.
+   */
+  hardness_wanted?: number | null
+  /**
+   * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
+   */
+  plan?: PlanDocument | null
+  /**
+   * The pot of the open plan; without it `formulas` say what the pot was meant to be. Unit: none; the letter of a pot of the plan. Default: none.
+   */
+  pot?: Name | null
+  /**
+   * Which stage of the pot, counted from 1. Unit: 1; 1 to 1000. Default: 1.
+   */
+  stage?: number | null
+  /**
+   * The trouble. Unit: none; a trouble by its word. Default: all of them.
+   */
+  trouble?: Trouble | null
+  /**
+   * What to soften or harden with. Unit: none; a softener or hardener of the book. Default: the first by name that the book has readings of.
+   */
+  with_material?: Name | null
+}
+/**
+ * What the records of many days say about the numbers of a book.
+ */
+export interface LearnRequest {
+  /**
+   * Only records of later days count: the last day that the book has learned from. Unit: none; a date. Default: none.
+   */
+  after?: string | null
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument | null
+  calculate: 'learn'
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Records of days, as the calculation `record` answers them; their order does not matter. Unit: none; a list of records.
+   */
+  records: Record[]
 }
 /**
  * The record of a day: a plan with the masses and shots that were made.
@@ -6203,6 +7433,14 @@ export interface RecordResponse {
    */
   format: Format
   /**
+   * What weighed pieces of one color show of their molds, by mold and shape.
+   */
+  found: Found[]
+  /**
+   * What is left for the shelf.
+   */
+  jars: Jar[]
+  /**
    * Household measures: the size of a cup and a spoon.
    */
   measures: System
@@ -6215,9 +7453,50 @@ export interface RecordResponse {
    */
   pots: PotRecord[]
   /**
+   * Colors and bodies as made that go into the book.
+   */
+  saved: Saved[]
+  /**
+   * The change to the next day's order list, as a JSON Patch (RFC 6902): its shelf is what stays of today's, and what
+   * is left of today's pots. Empty if there is nothing.
+   */
+  shelf: Change[]
+  /**
    * Whose it is.
    */
   shop?: string | null
+  /**
+   * The record as text, in lines of at most 80 columns.
+   */
+  text: string[]
+  /**
+   * Changes to the book, as a JSON Patch (RFC 6902): what weighed pieces show of molds, and colors to save. Empty if
+   * the day shows nothing new.
+   */
+  write: Change[]
+}
+/**
+ * The rest of a day: a new plan from the pots that are there and what is still owed.
+ */
+export interface GoOnResponse {
+  calculate: 'go-on'
+  /**
+   * What changed and why, each a sentence.
+   */
+  changes: Note[]
+  /**
+   * Ids of the steps' items that are as before: a tick at them holds.
+   */
+  kept: string[]
+  /**
+   * What is owed but cannot be made.
+   */
+  not_made: NotMade[]
+  /**
+   * The plan for the rest of the day, complete with the orders that it was made from; none if nothing is left to
+   * make.
+   */
+  plan?: PlanDocument | null
 }
 
 /** The request of every calculation, by its name. */
@@ -6225,7 +7504,6 @@ export interface Requests {
   'convert': ConvertRequest
   'dose': DoseRequest
   'mix': MixRequest
-  'formula': FormulaRequest
   'salt': SaltRequest
   'hardness': HardnessRequest
   'shot': ShotRequest
@@ -6236,7 +7514,6 @@ export interface Requests {
   'calibrate-spoon': CalibrateSpoonRequest
   'calibrate-injector': CalibrateInjectorRequest
   'uncertainty': UncertaintyRequest
-  'cost': CostRequest
   'measure': MeasureRequest
   'air': AirRequest
   'degas': DegasRequest
@@ -6250,10 +7527,16 @@ export interface Requests {
   'flake': FlakeRequest
   'color-difference': ColorDifferenceRequest
   'color-match': ColorMatchRequest
+  'formula': FormulaRequest
+  'cost': CostRequest
   'correct': CorrectRequest
   'leftovers': LeftoversRequest
   'plan': PlanRequest
   'record': RecordRequest
+  'go-on': GoOnRequest
+  'trial': TrialRequest
+  'troubles': TroublesRequest
+  'learn': LearnRequest
 }
 
 
@@ -6262,7 +7545,6 @@ export interface Responses {
   'convert': ConvertResponse & { calculate: 'convert' }
   'dose': DoseResponse & { calculate: 'dose' }
   'mix': MixResponse & { calculate: 'mix' }
-  'formula': FormulaResponse & { calculate: 'formula' }
   'salt': SaltResponse & { calculate: 'salt' }
   'hardness': HardnessResponse & { calculate: 'hardness' }
   'shot': ShotResponse & { calculate: 'shot' }
@@ -6273,7 +7555,6 @@ export interface Responses {
   'calibrate-spoon': CalibrateSpoonResponse & { calculate: 'calibrate-spoon' }
   'calibrate-injector': CalibrateInjectorResponse & { calculate: 'calibrate-injector' }
   'uncertainty': UncertaintyResponse & { calculate: 'uncertainty' }
-  'cost': CostResponse & { calculate: 'cost' }
   'measure': MeasureResponse & { calculate: 'measure' }
   'air': AirResponse & { calculate: 'air' }
   'degas': DegasResponse & { calculate: 'degas' }
@@ -6287,8 +7568,14 @@ export interface Responses {
   'flake': FlakeResponse & { calculate: 'flake' }
   'color-difference': ColorDifferenceResponse & { calculate: 'color-difference' }
   'color-match': ColorMatchResponse & { calculate: 'color-match' }
+  'formula': FormulaResponse & { calculate: 'formula' }
+  'cost': CostResponse & { calculate: 'cost' }
   'correct': CorrectResponse & { calculate: 'correct' }
   'leftovers': LeftoversResponse & { calculate: 'leftovers' }
   'plan': PlanDocument & { calculate: 'plan' }
   'record': RecordResponse & { calculate: 'record' }
+  'go-on': GoOnResponse & { calculate: 'go-on' }
+  'trial': TrialResponse & { calculate: 'trial' }
+  'troubles': TroublesResponse & { calculate: 'troubles' }
+  'learn': LearnResponse & { calculate: 'learn' }
 }

@@ -73,6 +73,10 @@ CavityVolume: TypeAlias = Union["WaterEntry", MeasuredAmount]
 """The volume of a cavity, stated or weighed with water."""
 
 
+Count: TypeAlias = int
+"""A count that may be zero."""
+
+
 Cut: TypeAlias = str
 """The cut of a flake: ".035", "1/64 hex", "0.4 mm square"."""
 
@@ -93,12 +97,12 @@ MoldMaterial: TypeAlias = Literal["metal", "plaster", "silicone"]
 """The material of a mold."""
 
 
+MostDose: TypeAlias = str
+"""A dose per amount of base, such as "3 tsp per 1 cup", or a share of it, such as "4 % of base"."""
+
+
 Motion: TypeAlias = Literal["straight", "may-swing", "swings"]
 """Whether a piece sinks straight."""
-
-
-Outcome: TypeAlias = Literal["right", "nearest", "foreign"]
-"""Outcome for a pot."""
 
 
 Overlap: TypeAlias = Literal["refuse", "add", "last"]
@@ -117,8 +121,12 @@ Property: TypeAlias = Literal["density", "fused", "as_scooped", "drop", "expansi
 """A property of a material that a calculation may need."""
 
 
-Scale: TypeAlias = Literal["shore-00", "shore-a"]
+Scale: TypeAlias = Literal["shore-00", "shore-a", "own"]
 """The scale of a durometer reading."""
+
+
+Share: TypeAlias = str
+"""A share, such as "3 %" or "150 %"; 3 % is 0.03 of the range of its parameter."""
 
 
 Sourced: TypeAlias = Union[MeasuredAmount, "WithSource"]
@@ -143,6 +151,18 @@ System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
 
 Tool: TypeAlias = Literal["balance", "cup", "spoons", "drops"]
 """A tool of the bench, in the order in which the last tie is broken."""
+
+
+TrialSide: TypeAlias = Literal["base", "body", "color", "both"]
+"""What a material of a trial belongs to."""
+
+
+Trouble: TypeAlias = Literal["too-thick", "too-soft", "clumps", "sinking-salt", "air-in-noses", "spitting", "yellowing", "sticky-sprues", "dents"]
+"""A trouble at the bench."""
+
+
+WayKind: TypeAlias = Literal["as-it-is", "within", "exact", "nearest", "keep"]
+"""A way to go on with a pot."""
 
 
 WrittenIn: TypeAlias = Literal["mass", "volume", "drops"]
@@ -295,6 +315,31 @@ class BodyEntry(TypedDict):
     """A piece longer than thick, which sinks sideways. Default: none; required without `ball`."""
 
 
+class BookChange(TypedDict):
+    """A number of the book that the days know better."""
+
+    after: str
+    """The value that the book and the days show together, with its standard uncertainty."""
+
+    before: str | None
+    """The book's value; none if the book has none."""
+
+    days: int
+    """How many days it is from."""
+
+    questioned: bool
+    """Whether a question below is about it: look at that first."""
+
+    what: str
+    """What it is: `drop of plum`."""
+
+    why: str
+    """Why, in a sentence, and what to ask yourself first."""
+
+    write: list[Change]
+    """The change to the book, as a JSON Patch (RFC 6902)."""
+
+
 class BookDocument(TypedDict):
     """A shop's book."""
 
@@ -343,6 +388,16 @@ class BookDocument(TypedDict):
     station_pressure: NotRequired[MeasuredAmount | None]
     """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
     known without one. Example: `"27.7 inHg"`."""
+
+
+class BookQuestion(TypedDict):
+    """A day or a trend to look at."""
+
+    question: str
+    """What was seen, and what to do about it."""
+
+    what: str
+    """What it is about: `drop of plum`."""
 
 
 class Borrowed(TypedDict):
@@ -544,7 +599,7 @@ class Change(TypedDict):
     path: str
     """Where, as a JSON Pointer into the book."""
 
-    value: str
+    value: Any
     """The new value."""
 
 
@@ -710,15 +765,15 @@ CoolsEntry = TypedDict("CoolsEntry", {
 
 
 class CorrectAnswer(TypedDict):
-    """Fix for a pot that came out wrong."""
-
-    add: list[Weigh]
-    """Additions, in measures of the bench."""
-
-    becomes: list[Becomes]
-    """Other formulas of the book that it could become, the smallest addition first; only if it cannot be made right."""
+    """A pot that came out wrong, and the ways to go on with it."""
 
     calculate: Literal["correct"]
+
+    becomes: list[Becomes]
+    """Other formulas of the book that it could become, the smallest addition first; empty if all is within tolerance."""
+
+    cautions: list[Caution]
+    """Dangers of adding to it."""
 
     cup: Shown
     """Maximum fill of the cup."""
@@ -729,35 +784,38 @@ class CorrectAnswer(TypedDict):
     foreign: list[MaterialMass]
     """Materials that do not belong."""
 
+    fresh_base: bool
+    """Whether fresh base may go in."""
+
+    hot: bool
+    """Whether it is hot."""
+
+    kept: KeptFormula
+    """The mix in it as a formula, for the way that keeps it."""
+
     mass: Shown
-    """Mass of the pot then."""
+    """Mass of the pot."""
 
-    nothing_of: list[str]
-    """Materials of the formula of which nothing is added: there is enough or too much already."""
+    not_offered: list[Note]
+    """Ways that are not offered, and why."""
 
-    off: list[Off]
-    """How far each material of the formula stays off then, rounding of the measures aside."""
-
-    outcome: Outcome
-    """The outcome."""
-
-    pot: list[InPot]
+    pot: list[PotMaterial]
     """The mix in the pot."""
 
-    right_mass: Shown | None
-    """Smallest mass at which the pot is right, in a cup large enough."""
-
-    right_volume: Shown | None
-    """The volume of that."""
-
-    too_little: list[str]
-    """Materials of which too little is missing for any tool; they keep their tolerance without it."""
+    text: list[str]
+    """The answer in short lines."""
 
     traces: list[MaterialMass]
     """Materials that do not belong, but are little enough to stay."""
 
     volume: Shown
-    """Its volume then, cold and liquid."""
+    """Its volume, cold and liquid."""
+
+    ways: list[RightWay]
+    """The ways, the smallest additions first; keeping it as it is comes last."""
+
+    write: list[Change]
+    """The change to the book that saves it under the name of `save_as`; empty without one."""
 
 
 class CostAnswer(TypedDict):
@@ -1016,6 +1074,12 @@ class Doubt(TypedDict):
 class Draw(TypedDict):
     """Shots into one mold at one stage."""
 
+    layer: int
+    """Which layer of their pieces it makes, counted from 1."""
+
+    line: int
+    """The first of the order lines that it is for, counted from 1."""
+
     loads: int
     """Injector loads."""
 
@@ -1053,14 +1117,39 @@ class DrawRecord(TypedDict):
     mold: str
     """The mold."""
 
+    per_shot: Shown
+    """Mass of one shot, sprue included: by the mix as made, its pieces at the mean of those weighed."""
+
     pieces: list[PieceRecord]
     """The pieces, by shape."""
 
     planned_shots: int
     """Shots planned."""
 
+    share: Shown
+    """The layer's share of the cavity, below 1 in a laminated piece."""
+
     shots: int
     """Shots made."""
+
+    took: Shown | None
+    """Time from the first shot to the last, if timed."""
+
+
+class DrawThereEntry(TypedDict):
+    """Shots that a pot was begun for."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """An embedding program's own data; carried through untouched."""
+
+    layer: NotRequired[int | None]
+    """The layer of a laminated piece that they make, counted from 1. Default: 1. Example: `2`."""
+
+    line: int
+    """An order line that they are for, counted from 1. Example: `2`."""
+
+    shots: int
+    """Their number. Example: `6`."""
 
 
 class Fault(TypedDict):
@@ -1191,6 +1280,49 @@ class FormulaEntry(TypedDict):
     cup"`."""
 
 
+class Found(TypedDict):
+    """What weighed pieces show of their mold, once the mix is known."""
+
+    cavity: str | None
+    """The cavity, as a book writes it; none unless the pieces show that it is not the one of the book."""
+
+    expected: Shown
+    """Mass of one by the mix as made."""
+
+    feed: Shown | None
+    """Feed share of a mold whose book has none, if it is sure enough."""
+
+    feed_uncertainty: Shown | None
+    """Its standard uncertainty."""
+
+    mold: str
+    """The mold."""
+
+    off: Shown
+    """How far their mean is off that."""
+
+    off_uncertainty: Shown
+    """Standard uncertainty of this: from weights, density and cavity."""
+
+    pieces: int
+    """How many were weighed."""
+
+    planned: Shown
+    """Mass of one as planned."""
+
+    pots: list[str]
+    """The pots that they were shot from."""
+
+    shape: str | None
+    """The shape, in a mold with unlike cavities."""
+
+    text: str
+    """All of this as a sentence or two."""
+
+    weighs: Shown
+    """Their mean."""
+
+
 class FromShelf(TypedDict):
     """Leftovers that go into a pot."""
 
@@ -1205,6 +1337,25 @@ class FromShelf(TypedDict):
 
     off: list[Off]
     """How far they take each material from its formula; the weigh list allows for it."""
+
+
+class GoOnAnswer(TypedDict):
+    """The rest of a day: a new plan from the pots that are there and what is still owed."""
+
+    calculate: Literal["go-on"]
+
+    changes: list[Note]
+    """What changed and why, each a sentence."""
+
+    kept: list[str]
+    """Ids of the steps' items that are as before: a tick at them holds."""
+
+    not_made: list[NotMade]
+    """What is owed but cannot be made."""
+
+    plan: Plan | None
+    """The plan for the rest of the day, complete with the orders that it was made from; none if nothing is left to
+    make."""
 
 
 class GoesIn(TypedDict):
@@ -1353,6 +1504,23 @@ class HeatSpent(TypedDict):
     spent before. It counts for what is left of the pot."""
 
 
+HeatTimed = TypedDict("HeatTimed", {
+    # Whether it was the first heat of the pot, from cold; else a reheat.
+    "first": "bool",
+    # The reading before.
+    "from": "Shown | None",
+    # Mass in the pot then; none at a reheat between shots.
+    "mass": "Shown | None",
+    # Setting, as a share of full power; none: the oven's usual one.
+    "setting": "Shown | None",
+    # How long the oven ran.
+    "time": "Shown",
+    # The reading after.
+    "to": "Shown | None",
+})
+"""A heat as it was timed."""
+
+
 class Heats(TypedDict):
     """Heats of a pot, and the heat that its stabilizer still withstands."""
 
@@ -1381,16 +1549,28 @@ class HookEntry(TypedDict):
 
 
 class InPot(TypedDict):
-    """A material in the pot."""
+    """The mix in a pot that is there when the plan is made."""
+
+    degassed: bool
+    """Whether it has been degassed."""
+
+    fills: Shown
+    """Its volume cold and liquid."""
+
+    heats: int | None
+    """Number of heats behind it; none if not known."""
+
+    hot: bool
+    """Whether it is hot."""
 
     mass: Shown
-    """How much of it."""
+    """Its mass."""
 
-    material: str
-    """Which."""
+    parts: list[MaterialMass]
+    """Mass of each material in it."""
 
-    off: Shown | None
-    """How far it is off per mass of base; none if the formula lacks it or there is no base."""
+    spent: Shown | None
+    """Heat used in these, at the temperature of its plastisol's budget; none if not known."""
 
 
 class InjectorEntry(TypedDict):
@@ -1409,6 +1589,50 @@ class InjectorEntry(TypedDict):
     """Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`."""
 
 
+class Jar(TypedDict):
+    """A leftover for the shelf."""
+
+    heats: int | None
+    """Number of heats behind it; none if not known."""
+
+    mass: Shown
+    """Its mass: what was left in the cup, and sprues of the same mix."""
+
+    name: str
+    """The name to write on it."""
+
+    parts: list[MaterialMass]
+    """Mass of each material in it."""
+
+    pot: str
+    """The pot that it is of."""
+
+    spent: Shown | None
+    """Heat that they spent, as time at the temperature of its plastisol's budget; none if not known."""
+
+    sprues: Shown
+    """The sprues in it."""
+
+
+class KeptFormula(TypedDict):
+    """A pot as a formula."""
+
+    body: list[str]
+    """The formulas of the book that are the body in it; none if it is the default base alone, or `own_body`."""
+
+    color: FormulaEntry | None
+    """The color alone; none if there is no color in it."""
+
+    overlap: Overlap
+    """Rule to combine color and body with."""
+
+    own_body: FormulaEntry | None
+    """The body in it, if the book does not have it."""
+
+    per: Amount
+    """Amount of base that the doses are for."""
+
+
 class LayerEntry(TypedDict):
     """One color of a laminated piece."""
 
@@ -1423,6 +1647,26 @@ class LayerEntry(TypedDict):
 
     share: Percent
     """Its share of the cavity and the sprue; the shares of a piece add up to 100 %. Example: `"60 %"`."""
+
+
+LearnAnswer = TypedDict("LearnAnswer", {
+    "calculate": 'Literal["learn"]',
+    # Changes to the book, each by itself.
+    "changes": "list[BookChange]",
+    # What the days confirm: the estimate is within the ± of the book's value.
+    "confirmed": "list[str]",
+    # Number of days that count.
+    "days": "int",
+    # The first of them; none if no day counts.
+    "from": "str | None",
+    # What the days do not say yet: fewer than four of them, or readings that cannot be used.
+    "not_yet": "list[str]",
+    # Days and trends to look at. They are in the estimates: nothing is dropped.
+    "questions": "list[BookQuestion]",
+    # The last of them: give it as `after` next time, so that no day counts twice.
+    "to": "str | None",
+})
+"""What the records say about the book: changes to accept one by one, and what to look at."""
 
 
 class LeftoversAnswer(TypedDict):
@@ -1522,6 +1766,9 @@ class MadePart(TypedDict):
     added: Shown
     """Mass that went in at this stage."""
 
+    dose: str
+    """Its dose in the measure that was used, for the amount of base that the formula is for."""
+
     kind: Kind
     """Its purpose."""
 
@@ -1537,8 +1784,8 @@ class MadePart(TypedDict):
     off: Shown | None
     """How far it is off the plan; none where the plan has nothing of it."""
 
-    per_cup: str
-    """That for 1 cup of base, as the bench measures it."""
+    stated: bool
+    """Whether that was stated; else it is what the sheet said."""
 
 
 class MaterialCost(TypedDict):
@@ -1605,11 +1852,19 @@ class MaterialEntry(TypedDict):
     """Of a salt: the opening of a sieve that its grains just pass; how fast it settles needs it. Default: not known.
     Example: `"0.3 mm"`."""
 
+    hardness: NotRequired[MeasuredHardnessEntry | None]
+    """Of a softener or hardener: readings of the shop's own pieces by how much of it is in them. Default: not known;
+    how much to add to a pot that is too thick or too soft is then not calculated."""
+
     kind: Kind
     """Purpose of the material. Example: `"plastisol"`."""
 
     like: NotRequired[Name | None]
     """Row of the starter table that fills in the properties omitted here. Default: none. Example: `"sodium-chloride"`."""
+
+    most: NotRequired[MostDose | None]
+    """Largest dose of it that does no harm, per amount of base: in a pot that came out wrong, more than the formula's
+    is no fault up to it. Default: none; a surplus counts as a fault. Example: `"3 tsp per 1 cup"`."""
 
     name: NotRequired[str | None]
     """Its full name. Default: none. Example: `"clear plastisol, medium"`."""
@@ -1670,6 +1925,55 @@ class MeasureAnswer(TypedDict):
 
     wanted: str
     """The dose, as text."""
+
+
+class MeasuredAndWeighed(TypedDict):
+    """An amount of a material that was measured, and that the scale showed a mass for."""
+
+    by_book: Shown
+    """Mass of that by the book."""
+
+    drops: float | None
+    """The number of drops, if it was measured by drops."""
+
+    material: str
+    """The material."""
+
+    measured: str
+    """As measured, by the person or by the sheet: `34 drops`, `1 tsp + 1/4 tsp`."""
+
+    volume: Shown | None
+    """The volume by spoons or cup, level, if it was measured by volume."""
+
+    weighed: Shown
+    """What the scale showed."""
+
+
+class MeasuredHardnessEntry(TypedDict):
+    """Readings of the shop's own pieces by how much of a softener or hardener is in them."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """An embedding program's own data; carried through untouched."""
+
+    points: list[MeasuredPointEntry]
+    """The measured points, by rising ratio; two at least, the readings rising or falling all the way."""
+
+    scale: Name
+    """The scale of the readings: `"shore-00"`, `"shore-a"`, or a name of the shop's own. Example: `"squeeze, 1 soft to
+    5 stiff"`."""
+
+
+class MeasuredPointEntry(TypedDict):
+    """A reading."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """An embedding program's own data; carried through untouched."""
+
+    point_hardness: float
+    """The reading, 0 to 100. Example: `4`."""
+
+    point_ratio: Share
+    """Softener or hardener in the piece, by mass of base. Example: `"5 %"`."""
 
 
 class MixAnswer(TypedDict):
@@ -1823,6 +2127,22 @@ class MoneyShown(TypedDict):
     """Rounded to the currency's minor unit, half away from zero, as a bill shows it."""
 
 
+class NotMade(TypedDict):
+    """Pieces that are owed but cannot be made."""
+
+    because: str
+    """The reason, as a sentence."""
+
+    order: str
+    """The order."""
+
+    pieces: int
+    """Their number."""
+
+    what: str
+    """The product's name, or its formulas."""
+
+
 class Note(TypedDict):
     """Something that a reader must know of a result."""
 
@@ -1936,8 +2256,15 @@ class OrdersDocument(TypedDict):
     format: Format
     """The format and its version. Example: `"pourwright/1.0"`."""
 
+    letters: NotRequired[dict[str, Name] | None]
+    """Letters of pots by their ids, as an earlier plan of the day gave them. A pot with that id keeps its letter, and
+    others get one that is not here. Default: none. Example: `{ "dusk + plain": "A" }`."""
+
     lines: list[OrderLine]
     """The order lines; at least one."""
+
+    pots: NotRequired[list[PotThereEntry] | None]
+    """Pots that are there already, hot or set: the day goes on from them. Default: none."""
 
     shelf: NotRequired[list[ShelfEntry] | None]
     """Leftover mixes that may go into the day's pots. Default: none."""
@@ -2044,7 +2371,10 @@ class PieceRecord(TypedDict):
     """The pieces of one shape."""
 
     deviation: Shown | None
-    """Their standard deviation, of two or more."""
+    """Their standard deviation, of two or more that were weighed one by one."""
+
+    expected: Shown | None
+    """Mass of one, or of this layer of it, by the mix as made; none if the book lacks a density."""
 
     good: int | None
     """Pieces that are fit to sell."""
@@ -2058,8 +2388,8 @@ class PieceRecord(TypedDict):
     ordered: int
     """Pieces ordered."""
 
-    planned: Shown | None
-    """Planned mass of one; none for a piece of more than one layer, whose pots have a layer each."""
+    planned: Shown
+    """Planned mass of one, or of this layer of it."""
 
     shape: str | None
     """The shape, in a mold with unlike cavities."""
@@ -2069,6 +2399,9 @@ class PieceRecord(TypedDict):
 
     weighs: Shown | None
     """Their mean."""
+
+    weights: list[WeighedTogether]
+    """The weighings, of one piece or several together."""
 
 
 Pieces = TypedDict("Pieces", {
@@ -2093,6 +2426,71 @@ Pieces = TypedDict("Pieces", {
     "weighs": "Shown",
 })
 """The pieces of one shape in a draw."""
+
+
+class Plan(TypedDict):
+    """A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and
+    made again to the same bits."""
+
+    assumptions: list[Note]
+    """Assumptions, for what the book does not state."""
+
+    borrowed: list[Borrowed]
+    """Numbers that the book does not state, what the plan assumes for them, and which to measure first."""
+
+    cautions: list[Caution]
+    """Hazards."""
+
+    clock: Calculated6 | None
+    """The time line: when each pot is heated and shot, and how long that takes. Only if the book states an oven."""
+
+    cost: Calculated7 | None
+    """Cost of the day, if the book states how to calculate it."""
+
+    day: str | None
+    """The day, as written in the order list."""
+
+    format: Format
+    """The format and its version."""
+
+    lines: list[PlannedLine]
+    """The order lines, as given."""
+
+    made_from: MadeFrom | None
+    """The documents that it was made from."""
+
+    measures: System
+    """The measuring system: what a cup and a spoon hold."""
+
+    parcels: list[Parcel]
+    """The parcel of each order, the first that is due first."""
+
+    pots: list[Pot]
+    """The pots, in the order in which they are first heated."""
+
+    proof: Proof
+    """Why there are not fewer pots."""
+
+    questions: list[Note]
+    """Entries of the book that look wrong: check them before the day begins."""
+
+    shelf: list[OnShelf]
+    """The leftovers of the order list, and the part of them that is used."""
+
+    shop: str | None
+    """The shop."""
+
+    steps: list[PlanStep]
+    """Steps of the person at the bench, in the order of work."""
+
+    stock: list[StockEntry]
+    """Materials in stock and what the day takes of them, the scarcest first."""
+
+    water: SinkWater | None
+    """The water of the sink rates."""
+
+    work: list[Work]
+    """The order of work over all pots."""
 
 
 class PlanAnswer(TypedDict):
@@ -2303,6 +2701,9 @@ class PlannedLine(TypedDict):
     pieces: int
     """Number of pieces."""
 
+    pooled_with: int
+    """The first order line for the same pieces, counted from 1; shots are for all of them."""
+
     pots: list[str]
     """The pots it is shot from."""
 
@@ -2355,6 +2756,9 @@ class Pot(TypedDict):
     stages: list[Stage]
     """Its stages, in order."""
 
+    there: InPot | None
+    """What is in it already; none in a pot that the plan begins."""
+
     warnings: list[Note]
     """Problems and risks, each with a fix."""
 
@@ -2378,6 +2782,22 @@ class PotLeftOvers(TypedDict):
     """Its letter in the day's plan."""
 
 
+class PotMaterial(TypedDict):
+    """A material in the pot."""
+
+    allowed: str | None
+    """Why that is no fault: it went in on purpose, or is below its largest dose."""
+
+    mass: Shown
+    """How much of it."""
+
+    material: str
+    """Which."""
+
+    off: Shown | None
+    """How far it is off per mass of base; none if the target lacks it or there is no base."""
+
+
 class PotRecord(TypedDict):
     """Record of a pot."""
 
@@ -2391,8 +2811,8 @@ class PotRecord(TypedDict):
     """Mass that stayed in cup and injector: the mass that went in less that shot and left. Below zero where the shots
     were lighter than calculated. None where what was left was not weighed."""
 
-    notes: str | None
-    """Anything worth knowing."""
+    notes: list[str]
+    """Anything worth knowing, one entry a stage that has notes."""
 
     planned_lost: Shown
     """The same as it was planned."""
@@ -2412,6 +2832,45 @@ class PotRecord(TypedDict):
 
     stages: list[StageRecord]
     """Its stages."""
+
+
+class PotThereEntry(TypedDict):
+    """A pot that is there already. Its `parts` say what is in it; without these it is not begun, and without `draws`
+    either it is no more than a letter and an id that no other pot gets."""
+
+    cup: NotRequired[MeasuredAmount | None]
+    """Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`."""
+
+    degassed: NotRequired[bool | None]
+    """Whether it has been degassed. Default: `false`; one that was heated is not degassed again. Example: `true`."""
+
+    draws: NotRequired[list[DrawThereEntry] | None]
+    """Shots that it was begun for. Default: none."""
+
+    ext: NotRequired[dict[str, Any] | None]
+    """An embedding program's own data; carried through untouched."""
+
+    heats: NotRequired[Count | None]
+    """Number of heats behind it. Default: 0, or 1 if it is hot. Example: `1`."""
+
+    hot: NotRequired[bool | None]
+    """Whether it is hot. Default: `false`, it has set or was never heated. Example: `true`."""
+
+    id: NotRequired[Name | None]
+    """Its id in the plan that it was begun by. Default: none. Example: `"dusk + plain"`."""
+
+    parts: NotRequired[dict[str, Amount] | None]
+    """Amounts in it, by material. Default: none. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`."""
+
+    pot: Name
+    """Its letter. Example: `"B"`."""
+
+    spent: NotRequired[MeasuredAmount | None]
+    """Heat used in these: time at the temperature of its plastisol's budget. Default: not known. Example: `"4.6 min"`."""
+
+    takes_more: NotRequired[bool | None]
+    """Whether it may take other shots too, and give up such as the lines do not need. Default: `true`. Example:
+    `false`."""
 
 
 class ProductEntry(TypedDict):
@@ -2516,6 +2975,12 @@ class RecordAnswer(TypedDict):
     format: Format
     """The format and its version."""
 
+    found: list[Found]
+    """What weighed pieces of one color show of their molds, by mold and shape."""
+
+    jars: list[Jar]
+    """What is left for the shelf."""
+
     measures: System
     """Household measures: the size of a cup and a spoon."""
 
@@ -2525,8 +2990,56 @@ class RecordAnswer(TypedDict):
     pots: list[PotRecord]
     """The pots, in the order of the plan."""
 
+    saved: list[Saved]
+    """Colors and bodies as made that go into the book."""
+
+    shelf: list[Change]
+    """The change to the next day's order list, as a JSON Patch (RFC 6902): its shelf is what stays of today's, and what
+    is left of today's pots. Empty if there is nothing."""
+
     shop: str | None
     """Whose it is."""
+
+    text: list[str]
+    """The record as text, in lines of at most 80 columns."""
+
+    write: list[Change]
+    """Changes to the book, as a JSON Patch (RFC 6902): what weighed pieces show of molds, and colors to save. Empty if
+    the day shows nothing new."""
+
+
+class RightWay(TypedDict):
+    """A way to go on with a pot."""
+
+    add: list[Weigh]
+    """Additions, in measures of the bench."""
+
+    adds: Shown
+    """Mass of all additions."""
+
+    cost: MoneyShown | None
+    """What these cost; none if the book lacks a price."""
+
+    details: list[str]
+    """What to mind at the bench, each a sentence."""
+
+    mass: Shown
+    """Mass of the pot then."""
+
+    off: list[Off]
+    """How far each material is off per mass of base then, as the bench measures."""
+
+    too_little: list[str]
+    """Materials of which too little is missing for any tool; they keep their tolerance without it."""
+
+    volume: Shown
+    """Its volume then, cold and liquid."""
+
+    way: WayKind
+    """Which."""
+
+    within: bool
+    """Whether all is within tolerance then."""
 
 
 class SaltAnswer(TypedDict):
@@ -2569,6 +3082,19 @@ class SaltAnswer(TypedDict):
 
     unsalted_sinks: Calculated | None
     """Sink rate of the same piece without salt."""
+
+
+class Saved(TypedDict):
+    """A formula as made that goes into the book."""
+
+    formula: FormulaEntry
+    """The formula."""
+
+    name: str
+    """Its name there."""
+
+    pot: str
+    """The pot that it was made in."""
 
 
 class SectionEntry(TypedDict):
@@ -2936,20 +3462,50 @@ class StageRecord(TypedDict):
     after_weighed: bool
     """Whether that was weighed."""
 
+    body: FormulaEntry
+    """The body as made, as a formula for the book."""
+
+    color: FormulaEntry | None
+    """The color as made, apart from its body, as a formula for the book; none if there is no color."""
+
+    density: Shown | None
+    """Density of the finished plastic as made, without voids; none if the book lacks a density."""
+
+    density_uncertainty: Shown | None
+    """Its standard uncertainty, as planned."""
+
     draws: list[DrawRecord]
     """The draws."""
-
-    formula: FormulaEntry
-    """The stage as a formula for the book: its masses as made, so that the color comes out the same again."""
 
     formulas: list[str]
     """Its formulas."""
 
+    heats: int
+    """Number of heats of this stage: as stated, else as planned."""
+
     held: Shown
     """Mass of all of it."""
 
+    hot_density: Shown | None
+    """Density as made at the middle of the shot window, without voids; none if the book lacks a density."""
+
+    injector: list[Shown]
+    """Mass that the injector kept, each time that it was cleaned; empty if not weighed."""
+
     made: list[MadePart]
     """Contents of the pot by material, plastisols first."""
+
+    pairs: list[MeasuredAndWeighed]
+    """Amounts that were measured and weighed: what a drop weighs and a spoon holds."""
+
+    per: str
+    """The amount of base that the doses are for."""
+
+    planned_density: Shown
+    """The same as it was planned."""
+
+    timed: list[HeatTimed]
+    """Its heats as timed, each of the mass that was in the pot."""
 
 
 class StaysHotAnswer(TypedDict):
@@ -3159,6 +3715,113 @@ class ToolUncertaintyEntry(TypedDict):
     """Of a drop that was never weighed. Default: 29 %. Example: `"20 %"`."""
 
 
+class TrialAnswer(TypedDict):
+    """A trial as it is now, and the formula that it comes to."""
+
+    calculate: Literal["trial"]
+
+    body: list[str]
+    """The formulas of the book that are the body in the cup; none if it is the default base alone, or `own_body`."""
+
+    color: FormulaEntry | None
+    """The color alone, for any body; none if there is no color in the cup."""
+
+    cup: list[TrialPart]
+    """The materials in the cup: the base, then the others by kind."""
+
+    mass: Shown
+    """Mass in the cup."""
+
+    overlap: Overlap
+    """Rule to combine color and body with: `add` if the color doses more of what the body has already."""
+
+    own_body: FormulaEntry | None
+    """The body in the cup, if the book does not have it."""
+
+    per: Amount
+    """Amount of base that the doses are for."""
+
+    taken: Shown
+    """Mass that was taken out."""
+
+    text: list[str]
+    """The answer in short lines."""
+
+    volume: Shown
+    """Its volume, cold and liquid."""
+
+    write: list[Change]
+    """The change to the book under the name of `save_as`; empty without one."""
+
+
+class TrialPart(TypedDict):
+    """A material in the cup of a trial."""
+
+    dose: Amount
+    """Its dose in the measure that it went in with; of the base, its part of `per`."""
+
+    doubt: Doubt | None
+    """How sure it is; none if the book lacks a number that this takes."""
+
+    kind: Kind
+    """Its kind."""
+
+    mass: Shown
+    """How much of it is in the cup."""
+
+    material: str
+    """Which."""
+
+    off: Shown
+    """How far the dose as written is off the cup, relative to it; 0 if it is exact."""
+
+    side: TrialSide
+    """What it belongs to."""
+
+
+class TroubleRow(TypedDict):
+    """A trouble and what helps."""
+
+    add: list[Weigh]
+    """What to add, in measures of the bench."""
+
+    calculated: list[str]
+    """What was calculated for this book and pot, each a sentence."""
+
+    causes: list[str]
+    """Likely causes, the likeliest first."""
+
+    cautions: list[Caution]
+    """Dangers."""
+
+    helps: list[str]
+    """What helps, each a sentence, in the order in which to try it."""
+
+    not_calculated: list[Note]
+    """What could not be calculated, and what it takes."""
+
+    sign: str
+    """How it shows."""
+
+    trouble: Trouble
+    """Which."""
+
+
+class TroublesAnswer(TypedDict):
+    """Bench troubles and what helps."""
+
+    calculate: Literal["troubles"]
+
+    source: str
+    """Where what is said comes from."""
+
+    text: list[str]
+    """The answer in short lines."""
+
+    troubles: list[TroubleRow]
+    """Each trouble."""
+
+
 class UncertaintyAnswer(TypedDict):
     """How sure a dose is."""
 
@@ -3304,6 +3967,16 @@ class Weigh(TypedDict):
     """The measure that the formula is written in."""
 
 
+class WeighedTogether(TypedDict):
+    """Pieces weighed together."""
+
+    count: int
+    """How many."""
+
+    weight: Shown
+    """Their mass together."""
+
+
 class WithSource(TypedDict):
     """A quantity with its source."""
 
@@ -3425,9 +4098,6 @@ class Calculate(Protocol):
     def __call__(self, request: Literal["mix"], /, **fields: Any) -> MixAnswer: ...
 
     @overload
-    def __call__(self, request: Literal["formula"], /, **fields: Any) -> FormulaAnswer: ...
-
-    @overload
     def __call__(self, request: Literal["salt"], /, **fields: Any) -> SaltAnswer: ...
 
     @overload
@@ -3456,9 +4126,6 @@ class Calculate(Protocol):
 
     @overload
     def __call__(self, request: Literal["uncertainty"], /, **fields: Any) -> UncertaintyAnswer: ...
-
-    @overload
-    def __call__(self, request: Literal["cost"], /, **fields: Any) -> CostAnswer: ...
 
     @overload
     def __call__(self, request: Literal["measure"], /, **fields: Any) -> MeasureAnswer: ...
@@ -3500,6 +4167,12 @@ class Calculate(Protocol):
     def __call__(self, request: Literal["color-match"], /, **fields: Any) -> ColorMatchAnswer: ...
 
     @overload
+    def __call__(self, request: Literal["formula"], /, **fields: Any) -> FormulaAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["cost"], /, **fields: Any) -> CostAnswer: ...
+
+    @overload
     def __call__(self, request: Literal["correct"], /, **fields: Any) -> CorrectAnswer: ...
 
     @overload
@@ -3510,6 +4183,18 @@ class Calculate(Protocol):
 
     @overload
     def __call__(self, request: Literal["record"], /, **fields: Any) -> RecordAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["go-on"], /, **fields: Any) -> GoOnAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["trial"], /, **fields: Any) -> TrialAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["troubles"], /, **fields: Any) -> TroublesAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["learn"], /, **fields: Any) -> LearnAnswer: ...
 
     @overload
     def __call__(self, request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, Any]: ...
