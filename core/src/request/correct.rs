@@ -10,12 +10,11 @@ use super::instead::{Instead, kind_of, listed};
 use super::saving::Saving;
 use super::{Open, request, response};
 use crate::book::{Book, Layer};
-use crate::caution::Caution;
 use crate::document::PlanDocument;
 use crate::document::book::{BookDocument, FormulaEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::{Share, Written};
-use crate::fault::{Fault, Faults};
+use crate::fault::Faults;
 use crate::formula::write::Measure;
 use crate::formula::{Overlap, WrittenIn};
 use crate::json::Named;
@@ -25,10 +24,9 @@ use crate::material::{Adding, Kind};
 use crate::mix::{MaterialId, Mix, Phase};
 use crate::parameter::Parameter;
 use crate::plan::mispour::meant::Meant;
-use crate::plan::mispour::{Becomes, Mispour, PotMaterial, PutRight, RightWay, Target, WayKind};
-use crate::plan::{MaterialMass, Plan, StepKind};
+use crate::plan::mispour::{Mispour, PutRight, RightWay, Target, WayKind};
+use crate::plan::{Plan, StepKind};
 use crate::quantity::{Amount, Dimension, Mass, Volume};
-use crate::show::{Note, Shown};
 use crate::trial::{Trial, TrialBody, TrialNames};
 
 request! {
@@ -65,32 +63,9 @@ request! {
 response! {
     /// A pot that came out wrong, and the ways to go on with it.
     pub struct CorrectResponse {
-        /// The mix in the pot.
-        pub pot: Vec<PotMaterial>,
-        /// Mass of the pot.
-        pub mass: Shown<Mass>,
-        /// Its volume, cold and liquid.
-        pub volume: Shown<Volume>,
-        /// Maximum fill of the cup.
-        pub cup: Shown<Volume>,
-        /// Whether it is hot.
-        pub hot: bool,
-        /// Whether fresh base may go in.
-        pub fresh_base: bool,
-        /// The ways, the smallest additions first; keeping it as it is comes last.
-        pub ways: Vec<RightWay>,
-        /// Ways that are not offered, and why.
-        pub not_offered: Vec<Note>,
-        /// Materials that do not belong, but are little enough to stay.
-        pub traces: Vec<MaterialMass>,
-        /// Materials that do not belong.
-        pub foreign: Vec<MaterialMass>,
-        /// Why the pot cannot be made right.
-        pub fault: Option<Fault>,
-        /// Other formulas of the book that it could become, the smallest addition first; empty if all is within tolerance.
-        pub becomes: Vec<Becomes>,
-        /// Dangers of adding to it.
-        pub cautions: Vec<Caution>,
+        /// The ways; their fields stand next to these.
+        #[serde(flatten)]
+        pub right: PutRight,
         /// The mix in it as a formula, for the way that keeps it.
         pub kept: KeptFormula,
         /// The change to the book that saves it under the name of `save_as`; empty without one.
@@ -180,39 +155,7 @@ impl CorrectRequest {
             text.push("Cold pot assumed. If it is hot, add \"hot\": true.".to_string());
         }
         text.extend(saving.line(&write));
-        let PutRight {
-            pot,
-            mass,
-            volume,
-            cup,
-            hot,
-            fresh_base,
-            ways,
-            not_offered,
-            traces,
-            foreign,
-            fault,
-            becomes,
-            cautions,
-        } = right;
-        Some(CorrectResponse {
-            pot,
-            mass,
-            volume,
-            cup,
-            hot,
-            fresh_base,
-            ways,
-            not_offered,
-            traces,
-            foreign,
-            fault,
-            becomes,
-            cautions,
-            kept,
-            write,
-            text,
-        })
+        Some(CorrectResponse { right, kept, write, text })
     }
 
     /// What a stage of a pot of the plan was meant to be.
