@@ -49,6 +49,49 @@ fn with_nothing_done_it_is_the_plan_itself() {
     assert_eq!(answer["changes"], json!([]));
 }
 
+/// A day can go on again from a plan that went on: pots that are there in it still hold what they held.
+#[test]
+fn the_rest_of_a_rest_is_as_planned() {
+    let morning = Morning::demo();
+    for steps in 0..morning.steps().len() {
+        let first = morning.go_on(json!({ "pots_now": morning.done(steps) })).expect("a plan");
+        if first["plan"].is_null() {
+            continue;
+        }
+        let noon = Morning::reopened(&first);
+        let again = noon.go_on(json!({})).expect("a plan");
+        let all = |plan: &Value| work(plan["steps"].as_array().expect("steps"), plan);
+        assert_eq!(all(&again["plan"]), all(&noon.plan), "after {steps}");
+        // As it is shown: a sum in another order may end on another last bit.
+        let there = |plan: &Value| -> Vec<Value> {
+            let pots = plan["pots"].as_array().expect("pots").iter();
+            let there = pots.map(|pot| &pot["there"]).filter(|there| !there.is_null());
+            let parts = |there: &Value| -> Vec<Value> {
+                let parts = there["parts"].as_array().expect("parts").iter();
+                parts.map(|part| json!([part["material"], part["mass"]["text"]])).collect()
+            };
+            there
+                .map(|there| {
+                    json!([
+                        there["mass"]["text"],
+                        there["spent"]["text"],
+                        there["hot"],
+                        there["degassed"],
+                        there["heats"],
+                        parts(there)
+                    ])
+                })
+                .collect()
+        };
+        assert_eq!(there(&again["plan"]), there(&noon.plan), "after {steps}");
+        for later in 1..=noon.steps().len() {
+            if let Some(why) = rest_differs(&noon, later) {
+                panic!("after {steps}, then {why}");
+            }
+        }
+    }
+}
+
 #[test]
 fn ticks_that_hold_are_named() {
     let morning = Morning::demo();

@@ -24,6 +24,12 @@ impl Morning {
         Self::of(&book.to_string(), orders).expect("the demo day")
     }
 
+    /// The plan of an answer, opened as it was stored.
+    pub(crate) fn reopened(answer: &Value) -> Self {
+        let open = OpenPlan::from_text(&answer["plan"].to_string()).expect("a stored plan");
+        Self { open, plan: answer["plan"].clone() }
+    }
+
     pub(crate) fn steps(&self) -> &[Value] {
         self.plan["steps"].as_array().map_or(&[], Vec::as_slice)
     }

@@ -272,7 +272,7 @@ fn the_sheet_fits_a_page() {
     for change in &learned.changes {
         assert!(sheet.contains(&change.after), "{sheet}");
     }
-    assert!(sheet.contains("TO LOOK AT\n   drop of plum: 0.0"), "{sheet}");
+    assert!(sheet.contains("TO LOOK AT\n  drop of plum: 0.0"), "{sheet}");
     let nothing: LearnResponse = serde_json::from_value(shop.learn(&[])).expect("an answer");
     assert!(nothing.sheet().to_string().contains("No change to the book."));
 }

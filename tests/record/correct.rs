@@ -473,6 +473,29 @@ fn a_pot_of_the_plan_is_known_by_its_letter() {
     slip(json!({ "step": "x", "instead": { "plum": "twice" } }), "unknown-name");
 }
 
+/// What is saved does not keep the roundings of the sheet: the body of a pot is that of the book.
+#[test]
+fn a_pot_of_the_plan_is_kept_by_its_formulas() {
+    let plan = planned();
+    let weigh = list(&plan["pots"][0]["stages"][0]["weigh"]);
+    let is_rounded = |one: &&Value| number(&one["wanted"]) != number(&one["best"]["gives"]);
+    assert!(weigh.iter().filter(is_rounded).count() > 0, "a sheet without roundings shows nothing");
+    let keep = |instead: Value| {
+        let request = json!({
+            "calculate": "correct", "plan": plan.clone(), "pot": "A", "instead": instead, "save_as": "mine"
+        });
+        ask(request).expect("an answer")
+    };
+    let flake = keep(json!({ "flake": "twice" }));
+    assert_eq!(flake["kept"]["body"], json!(["plain"]));
+    let doses = json!({ "plum": "32 drops", "teal-flake": "1 tsp" });
+    assert_eq!(flake["kept"]["color"]["doses"], doses);
+    assert_eq!(list(&flake["write"]).len(), 1);
+    assert_eq!(flake["write"][0]["path"], "/formulas/mine");
+    let more = keep(json!({ "stabilizer": "+ 1 tsp" }));
+    assert_eq!((&more["kept"]["body"], list(&more["write"]).len()), (&json!([]), 2));
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(64))]
 

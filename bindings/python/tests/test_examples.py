@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import os
 import re
 import subprocess
 import sys
@@ -104,6 +105,27 @@ def test_grams_reads_what_spreadsheets_write(written: bytes, tmp_path: Path) -> 
     done = run(EXAMPLES / "grams.py", DEMO / "book.json", path, "1 cup")
     assert (done.returncode, done.stderr) == (0, "")
     assert done.stdout == "formula,material,grams\ndusk,clear-base,243.69\ndusk,plum,1.41\n"
+
+
+def test_one_day() -> None:
+    """The log is what the script prints; `UPDATE=1` writes it. The JavaScript package prints the same."""
+    folder = DEMO / "one-day"
+    done = run(EXAMPLES / "one_day.py", folder)
+    assert (done.returncode, done.stderr) == (0, "")
+    log = folder / "log.md"
+    if os.environ.get("UPDATE") == "1":
+        log.write_text(done.stdout, "utf-8")
+    assert done.stdout.splitlines() == log.read_text("utf-8").splitlines()
+
+
+def test_one_day_says_what_is_wrong(tmp_path: Path) -> None:
+    (tmp_path / "book.json").write_bytes((DEMO / "book.json").read_bytes())
+    folder = tmp_path / "day"
+    folder.mkdir()
+    for path in (DEMO / "one-day").glob("*.json"):
+        (folder / path.name).write_text(path.read_text("utf-8").replace('"1/4 tsp"', '"1/4 tspp"'), "utf-8")
+    done = run(EXAMPLES / "one_day.py", folder)
+    assert done.returncode == 1 and "/trial/log/1/teal-flake: " in done.stderr
 
 
 def test_the_readme_of_the_project() -> None:

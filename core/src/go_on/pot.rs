@@ -17,7 +17,7 @@ use crate::document::written::Written;
 use crate::json::Named;
 use crate::json::path::Path::{self, At};
 use crate::mix::{Mix, Phase};
-use crate::plan::{Draw, Plan, PlanStep, Pot, Stage, StepAt, StepItem, StepKind};
+use crate::plan::{Draw, InPot, Plan, PlanStep, Pot, Stage, StepAt, StepItem, StepKind};
 use crate::quantity::{Amount, Dimension, Mass, Time, Unit, Volume};
 use crate::show::{Note, Shown, text};
 
@@ -158,6 +158,9 @@ impl<'a> Steps<'a, '_> {
             return None;
         }
         let mut now = PotNow::new(self.pot.pot.clone(), Some(self.pot));
+        if let Some(there) = &self.pot.there {
+            resolver.keep(path, now.was_there(there, book))?;
+        }
         now.done = done;
         now.next_step = (done < last).then(|| done.saturating_add(1));
         // Leftovers go in one a step, in the order of the list.
@@ -249,6 +252,19 @@ impl<'a> PotNow<'a> {
     /// Whether something is in it, or was.
     pub(super) fn is_begun(&self) -> bool {
         self.mix.mass() > Mass::default()
+    }
+
+    /// Begins with what the plan found in it: it may be the plan of a day that went on before.
+    fn was_there(&mut self, there: &InPot, book: &Book) -> Result<(), crate::mix::MixError> {
+        for part in &there.parts {
+            if let Some(material) = book.materials.find(&part.material) {
+                self.mix.add(material, part.mass.quantity)?;
+            }
+        }
+        self.hot = there.hot;
+        self.degassed = there.degassed;
+        self.heats = there.heats.unwrap_or(0);
+        Ok(())
     }
 
     fn stage(&self, at: &StepAt) -> Option<&'a Stage> {
@@ -428,12 +444,17 @@ impl<'a> PotNow<'a> {
         left
     }
 
-    /// Heat used: the pot's, in equal parts a heat.
+    /// Heat used: what it had used before the plan, and the plan's in equal parts a heat.
     pub(super) fn spent(&self) -> Option<Written<Time>> {
-        let heats = &self.planned?.heats;
-        let all = heats.spent()?.quantity;
-        let count = heats.count.max(1);
-        let spent = all * (f64::from(self.heats.min(count)) / f64::from(count));
+        let pot = self.planned?;
+        let there = pot.there.as_ref();
+        let heats_before = there.and_then(|there| there.heats).unwrap_or(0);
+        let before = there.and_then(|there| Some(there.spent.as_ref()?.quantity));
+        let before = before.unwrap_or_default();
+        let of_plan = pot.heats.spent()?.quantity - before;
+        let count = pot.heats.count.max(1);
+        let own = self.heats.saturating_sub(heats_before).min(count);
+        let spent = before + of_plan * (f64::from(own) / f64::from(count));
         let minutes = Amount::from_f64(spent.get::<minute>(), Unit::MINUTE).ok()?;
         (self.heats > 0 && spent > Time::default()).then(|| Written::of_amount(minutes))
     }
@@ -452,8 +473,13 @@ impl<'a> PotNow<'a> {
         let mass = text::mass(self.mix.mass()).text;
         let state = if self.hot { "hot" } else { "not hot" };
         match (new, self.next_step) {
-            (Some(_), _) => {
-                note("pot-goes-on", format!("Pot {letter} goes on: {mass} in it, {state}."))
+            (Some(new), _) => {
+                let stages = new.stages.iter().map(|stage| stage.formulas.join(" + "));
+                let stages = stages.collect::<Vec<_>>().join(", then ");
+                note(
+                    "pot-goes-on",
+                    format!("Pot {letter} goes on as {stages}: {mass} in it, {state}."),
+                )
             }
             (None, Some(step)) if self.left_draws().is_empty() => note(
                 "pot-to-finish",

@@ -64,7 +64,8 @@ words! {
 }
 
 /// A day that is too far out: an outlier by Grubbs' test at 1 % of the days' distances from their mean, each in its own
-/// standard deviation ([`calibrate::Questioned`]; ISO 5725-2, 7.3.4). It is in the estimate.
+/// standard deviation ([`calibrate::Questioned`]; ISO 5725-2, 7.3.4), and beyond three of its own standard uncertainties. It
+/// is in the estimate.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Outlying<Q> {
     /// The day.
@@ -234,7 +235,10 @@ fn verdict(value: f64, uncertainty: f64, book: Option<(f64, Option<(f64, f64)>)>
     }
 }
 
-/// The day that Grubbs' test calls an outlier.
+/// A day is not far out within so many of its own standard uncertainties (common practice, no source).
+const OWN_SCATTER: f64 = 3.0;
+
+/// The day that Grubbs' test calls an outlier, if its own ± does not explain it.
 fn outlying<Q: Measurable>(days: &[OfDay], mean: &Mean, between: f64) -> Option<Outlying<Q>> {
     let distances: Vec<f64> = days
         .iter()
@@ -248,6 +252,10 @@ fn outlying<Q: Measurable>(days: &[OfDay], mean: &Mean, between: f64) -> Option<
     }
     let place = found.place.checked_sub(1)?;
     let out = days.get(place)?;
+    // Of days that are equal to the last digit, the one that is a step of the scale off is the farthest.
+    if libm::fabs(out.value - mean.value) <= OWN_SCATTER * libm::sqrt(out.variance) {
+        return None;
+    }
     let others: Vec<OfDay> = days
         .iter()
         .enumerate()
@@ -342,6 +350,15 @@ mod tests {
         let got = learn(&readings(&STEADY), Some(&book(12.0, 0.1))).unwrap();
         assert_eq!((got.with_book, got.verdict), (false, Verdict::Differs));
         near(got.value.value, 10.0);
+    }
+
+    /// Four days of 1.9 g and one of 1.8 g on a scale that shows 0.1 g: alone among equals, but no farther than its ±.
+    #[test]
+    fn one_step_of_the_scale_is_not_far_out() {
+        let list = [(0, 1.9, 0.04), (1, 1.8, 0.04), (2, 1.9, 0.04), (3, 1.9, 0.04), (4, 1.9, 0.04)];
+        assert_eq!(learn(&readings(&list), None).unwrap().outlying, None);
+        let sharp = list.map(|(day, value, _)| (day, value, 0.01));
+        assert!(learn(&readings(&sharp), None).unwrap().outlying.is_some());
     }
 
     #[test]

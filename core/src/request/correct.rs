@@ -148,7 +148,9 @@ impl CorrectRequest {
             body_as: self.body_as.as_ref(),
             replace: self.replace.unwrap_or(false),
         };
-        let kept = self.kept(&asked, &pot, &saving, book, resolver)?;
+        let asked = asked.by_formula();
+        let as_formula = self.went_in(&asked, book, resolver)?;
+        let kept = self.kept(&asked, &as_formula, &saving, book, resolver)?;
         let write = saving.changes(kept.color.as_ref(), kept.own_body.as_ref(), book, resolver)?;
         let mut text = lines(&right, &kept);
         if self.hot.is_none() && !asked.is_hot && asked.has_hot_slip(self, book) {
@@ -198,6 +200,7 @@ impl CorrectRequest {
             stage.formulas.iter().filter_map(|name| book.find_formula(name)).collect::<Vec<_>>();
         let layer = (!formulas.is_empty() && formulas.len() == stage.formulas.len())
             .then_some(Layer { formulas, share: 1.0, overlap: Overlap::Add });
+        let by_formula = resolver.keep(&At("/pot"), Meant::by_formula(pot, index, book))?;
         let slip_is_hot = self.instead.keys().any(|name| {
             let id = book
                 .materials
@@ -210,6 +213,7 @@ impl CorrectRequest {
             target,
             before: meant.before,
             added: Some(meant.added),
+            by_formula: by_formula.map(|meant| (meant.before, meant.added)),
             layer,
             cup: Some(pot.cup.quantity * book.limits.most_full),
             is_hot: meant.is_hot || after_heat || slip_is_hot,
@@ -280,6 +284,7 @@ impl CorrectRequest {
             target: Target::from(&recipe),
             before: Mix::new(),
             added,
+            by_formula: None,
             layer: Some(layer),
             cup: None,
             is_hot: false,
@@ -429,6 +434,8 @@ struct Asked {
     before: Mix,
     /// What was to go in; `None` if only what did is said.
     added: Option<Mix>,
+    /// The two as the formulas say, where `before` and `added` are as a sheet measures them.
+    by_formula: Option<(Mix, Mix)>,
     layer: Option<Layer>,
     cup: Option<Volume>,
     is_hot: bool,
@@ -456,6 +463,14 @@ fn one_of_kind(
 }
 
 impl Asked {
+    /// The same as the formulas say: what is saved must not keep the roundings of a sheet.
+    fn by_formula(self) -> Self {
+        match self.by_formula {
+            Some((before, added)) => Self { before, added: Some(added), by_formula: None, ..self },
+            None => self,
+        }
+    }
+
     /// The materials that a name of `instead` is for: one, or all parts of the base.
     fn materials(
         &self,

@@ -6,7 +6,7 @@ use super::MispourError;
 use crate::book::Book;
 use crate::formula::WrittenIn;
 use crate::mix::{MaterialId, Mix};
-use crate::plan::{MaterialMass, Pot};
+use crate::plan::{MaterialMass, Pot, Weigh};
 use crate::quantity::Mass;
 
 /// What a stage of a pot holds if all goes by the sheet.
@@ -24,11 +24,32 @@ pub(crate) struct Meant {
 }
 
 impl Meant {
-    /// The stage `stage` of `pot`, counted from 0; `None` if it has no such stage.
+    /// The stage `stage` of `pot`, counted from 0, in the measures of its sheet; `None` if it has no such stage.
     ///
     /// # Errors
     /// The pot names a material that the book lacks: it was planned with another book.
     pub(crate) fn of(pot: &Pot, stage: usize, book: &Book) -> Result<Option<Self>, MispourError> {
+        Self::by(|weigh| weigh.best.gives.quantity, pot, stage, book)
+    }
+
+    /// The same as its formulas say, which measures of the bench only come near.
+    ///
+    /// # Errors
+    /// As [`Meant::of`].
+    pub(crate) fn by_formula(
+        pot: &Pot,
+        stage: usize,
+        book: &Book,
+    ) -> Result<Option<Self>, MispourError> {
+        Self::by(|weigh| weigh.wanted.quantity, pot, stage, book)
+    }
+
+    fn by(
+        mass: impl Fn(&Weigh) -> Mass,
+        pot: &Pot,
+        stage: usize,
+        book: &Book,
+    ) -> Result<Option<Self>, MispourError> {
         let mut before = Mix::new();
         let shelf = pot.from_shelf.iter().flat_map(|from| &from.brings);
         for part in pot.there.iter().flat_map(|there| &there.parts).chain(shelf) {
@@ -42,7 +63,7 @@ impl Meant {
             let mut added = Mix::new();
             for weigh in &one.weigh {
                 let material = find(&weigh.material, book)?;
-                added.add(material, weigh.best.gives.quantity)?;
+                added.add(material, mass(weigh))?;
                 written.retain(|(known, _)| *known != material);
                 written.push((material, weigh.written_in));
             }

@@ -111,7 +111,9 @@ fn with_less_left(a: HeatSpent, b: HeatSpent) -> HeatSpent {
 fn before_heating(base: MaterialId, left_overs: &[&Leftover]) -> Result<Option<HeatRecord>, Note> {
     let mut record: Option<HeatRecord> = None;
     for left_over in left_overs.iter().filter(|one| one.mix.mass_of(base) > Mass::default()) {
-        let Some(spent) = left_over.spent else {
+        // What was never heated has spent nothing.
+        let never = (left_over.heats == Some(0)).then(Time::default);
+        let Some(spent) = left_over.spent.or(never) else {
             let name = &left_over.name;
             return Err(note(
                 "left-over-heat-not-known",

@@ -226,12 +226,12 @@ impl<'a> Answers<'a> {
         self.number(
             &readings(oven, load, (from, to), heats),
             Number {
-                what: format!("heating of {mix}"),
+                what: format!("heating of {mix} from {from_text} to {to_text}"),
                 path: &At("/bench/oven/timings/-"),
                 book: None,
                 with_unsure: false,
                 changed: "",
-write: &seconds,
+                write: &seconds,
                 value: &|time| json!({ "mix": mix, "from": from_text, "to": to_text, "time": time, "setting": setting }),
             },
         );
@@ -564,7 +564,7 @@ where
     match learned.verdict {
         Verdict::New => format!("{days} show it, and the book does not state it."),
         Verdict::Surer if stated => {
-            format!("{days} agree with the book, and the ± becomes a third smaller or more.")
+            format!("{days} agree with the book, and make its ± smaller by a third or more.")
         }
         Verdict::Surer => format!("{days} agree with the book, which states no ±."),
         _ if learned.with_book => {
