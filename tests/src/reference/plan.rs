@@ -234,7 +234,23 @@ impl<'a> Check<'a> {
         let steps = list(&self.plan["steps"]);
         let named =
             steps.iter().any(|step| step["id"] == *measured && step["at"][0]["pot"] == pot["pot"]);
-        let is_there = self.in_it(&name).is_some();
+        let in_it = self.in_it(&name);
+        let is_there = in_it.is_some();
+        match &in_it {
+            None => self.object(pot["there"].is_null(), || format!("pot {name}: it was not there")),
+            Some(in_it) => {
+                let there = &pot["there"];
+                self.shown_as(&format!("pot {name}, there"), &there["mass"], in_it.values().sum());
+                for part in list(&there["parts"]) {
+                    let material = text(&part["material"]);
+                    let held = in_it.get(&material).copied().unwrap_or(f64::NAN);
+                    self.shown_as(&format!("pot {name}, {material}"), &part["mass"], held);
+                }
+                self.object(list(&there["parts"]).len() == in_it.len(), || {
+                    format!("pot {name}: not all that is in it")
+                });
+            }
+        }
         self.object(named || is_there, || format!("pot {name}: no step {measured}"));
         // Cups of one size may differ in marks and film: one of them must make the plan right.
         let cups = list(&self.shop.book["bench"]["cups"]).iter();
@@ -572,6 +588,15 @@ impl<'a> Check<'a> {
             return 0.0;
         }
         let part = self.shown(&format!("{at}, share"), &draw["share"]);
+        let (line, layer) = (whole(&draw["line"]) as usize, whole(&draw["layer"]) as usize);
+        let is_its = |batch: &Batch| {
+            let of = layer.checked_sub(1).and_then(|layer| batch.layers.get(layer));
+            batch.mold == name
+                && batch.lines.first().is_some_and(|first| first + 1 == line)
+                && of.is_some_and(|(of, share)| of.is(recipe) && *share == part)
+        };
+        let known = self.batches.iter().any(is_its);
+        self.object(known, || format!("{at}: not layer {layer} of line {line}"));
         let taken = taken(&self.shop, mold, recipe, part);
         self.shown_as(&format!("{at}, shot"), &draw["per_shot"], taken.fill);
         let sprue = self.shown(&format!("{at}, sprue"), &draw["sprue"]);
@@ -817,6 +842,10 @@ impl<'a> Check<'a> {
                 (batch.mold.clone(), batch.layers.clone())
             };
             self.object(planned["mold"] == mold_name.as_str(), || format!("{at}: mold"));
+            let first = self.batches[place].lines.first().map_or(0, |first| first + 1);
+            self.object(whole(&planned["pooled_with"]) as usize == first, || {
+                format!("{at}: not pooled with {first}")
+            });
             let mold = &self.shop.book["molds"][&mold_name];
             let cavities = self.shop.cavities(mold);
             let cavity =

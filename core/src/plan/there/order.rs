@@ -28,6 +28,9 @@ pub(in crate::plan) fn in_order<'a>(
     for mut work in works {
         let wanted = work.iter().filter_map(|draw| day.session_of(draw)).next();
         if let (Some(session), Some(first)) = (wanted, work.first().copied()) {
+            if let Some(pot) = day.is_early(session) {
+                return Err(pot);
+            }
             day.join(session, first.shots, &mut work);
         }
         day.all.push(work);
@@ -145,6 +148,13 @@ impl<'a> Order<'_, 'a> {
         };
         let all_next = session.draws.iter().all(|other| self.next(other.pot) == Some(*other));
         (session.rest.is_none() && all_next).then_some(place)
+    }
+
+    /// A pot of a session that has shots of an earlier stage still to come.
+    fn is_early(&self, session: usize) -> Option<usize> {
+        let draws = self.taken.sessions.get(session).map_or(&[][..], |one| &one.draws);
+        let early = |at: &&Place| self.next(at.pot).is_none_or(|next| next.stage != at.stage);
+        draws.iter().find(early).map(|at| at.pot)
     }
 
     /// Adds the draws of a session to the `work` of further pots, which shoots `shots` of it.
