@@ -85,7 +85,10 @@ function difference(step, item) {
 }
 
 function shelfCard(plan, step, now, own) {
-  return html`${simpleCard(plan, step, now)} ${anything(own.pot.from_shelf, ['left_overs'])}`
+  const brings = own.pot.from_shelf.brings.map(({ material, mass }) => `${material} ${short(mass)}`)
+  return html`${simpleCard(plan, step, now)}
+    <p class="hint">It brings ${brings.join(', ')}.</p>
+    ${anything(own.pot.from_shelf, ['left_overs', 'brings'])}`
 }
 
 /** A step with one thing to do: its sentence is the heading. */
