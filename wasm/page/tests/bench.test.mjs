@@ -75,7 +75,7 @@ person('goes on at noon with the pots that are there', {}, async (page) => {
   const card = pot(page, 'B')
   const words = (await card.innerText()).replaceAll(/\s+/g, ' ')
   assert.ok(words.includes(`In it already: ${there.there.mass.text}, cold ${there.there.fills.text}`), words)
-  await card.scrollIntoViewIfNeeded()
+  await card.getByText('In it already').evaluate((part) => part.scrollIntoView())
   await picture(page, 'a pot that was there')
   // It is asked of the plan, which knows what was in it.
   await card
